@@ -1,0 +1,13 @@
+using System.Collections.Immutable;
+
+namespace CushionService.Nesting;
+
+/// <summary>Lay all pieces on stock sheets, as cheaply as possible.</summary>
+public sealed record SheetProblem
+{
+    /// <summary>What to lay; pieces are not aligned here.</summary>
+    public required ImmutableArray<NestingPiece> Pieces { get; init; }
+
+    /// <summary>The sheets that can be had; at least one.</summary>
+    public required ImmutableArray<StockSheet> Sheets { get; init; }
+}
