@@ -1,0 +1,23 @@
+namespace CushionService.Engine.Materials;
+
+/// <summary>What kind of thing a bought material is.</summary>
+public enum MaterialKind
+{
+    /// <summary>Cloth from the bolt.</summary>
+    Fabric,
+
+    /// <summary>Foam, cut to size.</summary>
+    Foam,
+
+    /// <summary>Loose filling, by weight.</summary>
+    LooseFill,
+
+    /// <summary>A zipper, by length of chain.</summary>
+    Zipper,
+
+    /// <summary>Hook-and-loop tape, by length.</summary>
+    HookAndLoopTape,
+
+    /// <summary>Sewing thread, by length.</summary>
+    Thread,
+}

@@ -1,0 +1,71 @@
+namespace CushionService.Engine.Measures;
+
+/// <summary>An exact fraction of whole numbers, in lowest terms with a positive denominator.</summary>
+public readonly record struct Fraction
+{
+    private readonly Int128 _denominator;
+
+    private Fraction(Int128 numerator, Int128 denominator) => (Numerator, _denominator) = (numerator, denominator);
+
+    /// <summary>The numerator, with the sign.</summary>
+    public Int128 Numerator { get; }
+
+    /// <summary>The denominator, at least 1.</summary>
+    public Int128 Denominator => _denominator == 0 ? 1 : _denominator;
+
+    /// <summary>A fraction in lowest terms.</summary>
+    /// <exception cref="DivideByZeroException">The denominator is 0.</exception>
+    public static Fraction Of(Int128 numerator, Int128 denominator)
+    {
+        if (denominator == 0)
+        {
+            throw new DivideByZeroException();
+        }
+
+        if (denominator < 0)
+        {
+            (numerator, denominator) = (-numerator, -denominator);
+        }
+
+        Int128 divisor = GreatestCommonDivisor(Int128.Abs(numerator), denominator);
+        return new Fraction(numerator / divisor, denominator / divisor);
+    }
+
+    /// <summary>The exact value of a decimal number of at most 18 digits.</summary>
+    public static Fraction Of(decimal value)
+    {
+        Int128 scale = 1;
+        while (value != decimal.Truncate(value))
+        {
+            value *= 10;
+            scale *= 10;
+        }
+
+        return Of((Int128)value, scale);
+    }
+
+    /// <summary>The greatest common divisor of two numbers that are not negative.</summary>
+    public static Int128 GreatestCommonDivisor(Int128 a, Int128 b)
+    {
+        while (b != 0)
+        {
+            (a, b) = (b, a % b);
+        }
+
+        return a;
+    }
+
+    /// <summary>The smallest whole number that is no less than the fraction of <paramref name="whole"/>.</summary>
+    public long CeilingOf(long whole)
+    {
+        Int128 product = Numerator * whole;
+        Int128 quotient = product / Denominator;
+        return (long)(product > 0 && quotient * Denominator != product ? quotient + 1 : quotient);
+    }
+
+    /// <summary>The largest whole number that is no more than the fraction of <paramref name="whole"/>.</summary>
+    public long FloorOf(long whole) => -Of(-Numerator, Denominator).CeilingOf(whole);
+
+    /// <summary>The fraction turned over.</summary>
+    public Fraction Inverse() => Of(Denominator, Numerator);
+}

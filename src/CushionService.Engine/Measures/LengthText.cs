@@ -1,0 +1,134 @@
+using System.Globalization;
+
+namespace CushionService.Engine.Measures;
+
+/// <summary>Reads and prints lengths as people write them: fractions of an inch or a yard, decimals, unit suffixes.</summary>
+/// <remarks>Inch measures divide in binary fractions (NIST Handbook 44, section 5.52).</remarks>
+public static class LengthText
+{
+    private const int FinestFraction = 64;
+    private const int LongestText = 40;
+
+    /// <summary>Reads <c>15 1/2</c>, <c>15-1/2 in</c>, <c>38.5 cm</c>, <c>1 1/4 yd</c>, <c>1/3yd</c>, <c>12″</c>.</summary>
+    /// <param name="text">At most 40 characters.</param>
+    /// <param name="unit">The unit of text without one.</param>
+    /// <param name="length">The length, to the nearest nanometre.</param>
+    /// <returns>False when the text is not a length, or its size is above <see cref="Length.MaxValue"/>.</returns>
+    public static bool TryParse(ReadOnlySpan<char> text, LengthUnit unit, out Length length)
+    {
+        length = default;
+        text = text.Trim();
+        if (text.Length is 0 or > LongestText)
+        {
+            return false;
+        }
+
+        int end = text.Length;
+        while (end > 0 && !char.IsAsciiDigit(text[end - 1]) && text[end - 1] != '.')
+        {
+            end--;
+        }
+
+        ReadOnlySpan<char> suffix = text[end..].Trim();
+        if (!suffix.IsEmpty && !TryReadUnit(suffix, out unit))
+        {
+            return false;
+        }
+
+        if (!TryReadNumber(text[..end], out decimal whole, out int numerator, out int denominator))
+        {
+            return false;
+        }
+
+        decimal nanometres = Length.NanometresIn(unit);
+        decimal limit = Length.MaxValue.Nanometres / nanometres;
+        if (Math.Abs(whole) > limit || numerator > limit * denominator)
+        {
+            return false;
+        }
+
+        decimal fraction = numerator * nanometres / denominator;
+        decimal sum = whole * nanometres + (text[0] == '-' ? -fraction : fraction);
+        length = Length.FromNanometres((long)decimal.Round(sum, MidpointRounding.AwayFromZero));
+        return Math.Abs(length.Nanometres) <= Length.MaxValue.Nanometres;
+    }
+
+    /// <summary>Prints a length with its unit: inches and yards as fractions down to 1/64 where they are exact, else at most four decimals.</summary>
+    public static string Format(Length length, LengthUnit unit) => $"{FormatNumber(length, unit)} {Symbol(unit)}";
+
+    /// <summary>Prints a length without its unit, as <see cref="Format"/> does.</summary>
+    public static string FormatNumber(Length length, LengthUnit unit)
+    {
+        long nanometres = Length.NanometresIn(unit);
+        if (unit is LengthUnit.Inch or LengthUnit.Yard)
+        {
+            long size = Math.Abs(length.Nanometres);
+            (long whole, long rest) = Math.DivRem(size, nanometres);
+            string sign = length.Nanometres < 0 ? "-" : "";
+            if (rest == 0)
+            {
+                return Invariant($"{sign}{whole}");
+            }
+
+            Fraction part = Fraction.Of(rest, nanometres);
+            bool binary = part.Denominator <= FinestFraction && Int128.IsPow2(part.Denominator);
+            if (binary || (unit == LengthUnit.Yard && part.Denominator == 3))
+            {
+                return whole == 0
+                    ? Invariant($"{sign}{part.Numerator}/{part.Denominator}")
+                    : Invariant($"{sign}{whole} {part.Numerator}/{part.Denominator}");
+            }
+        }
+
+        return decimal.Round(length.In(unit), 4, MidpointRounding.AwayFromZero).ToString("0.####", CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>The unit's international symbol.</summary>
+    public static string Symbol(LengthUnit unit) => unit switch
+    {
+        LengthUnit.Inch => "in",
+        LengthUnit.Centimetre => "cm",
+        LengthUnit.Millimetre => "mm",
+        LengthUnit.Yard => "yd",
+        LengthUnit.Metre => "m",
+        _ => throw new ArgumentOutOfRangeException(nameof(unit)),
+    };
+
+    private static bool TryReadUnit(ReadOnlySpan<char> suffix, out LengthUnit unit)
+    {
+        (bool known, unit) = suffix switch
+        {
+            "in" or "\"" or "″" or "inch" or "inches" => (true, LengthUnit.Inch),
+            "cm" => (true, LengthUnit.Centimetre),
+            "mm" => (true, LengthUnit.Millimetre),
+            "yd" or "yard" or "yards" => (true, LengthUnit.Yard),
+            "m" => (true, LengthUnit.Metre),
+            _ => (false, default),
+        };
+        return known;
+    }
+
+    // A number is one of: 15.5 | 1.5e1 | 1/2 | 15 1/2 | 15-1/2, with an optional leading minus.
+    private static bool TryReadNumber(ReadOnlySpan<char> text, out decimal whole, out int numerator, out int denominator)
+    {
+        (whole, numerator, denominator) = (0, 0, 1);
+        int slash = text.IndexOf('/');
+        if (slash < 0)
+        {
+            return decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out whole);
+        }
+
+        ReadOnlySpan<char> before = text[..slash].TrimEnd();
+        int start = before.LastIndexOfAny(' ', '-') + 1;
+        if (start > 1 && !decimal.TryParse(before[..(start - 1)].TrimEnd(), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out whole))
+        {
+            return false;
+        }
+
+        return int.TryParse(before[start..], NumberStyles.None, CultureInfo.InvariantCulture, out numerator)
+            && int.TryParse(text[(slash + 1)..].TrimStart(), NumberStyles.None, CultureInfo.InvariantCulture, out denominator)
+            && denominator > 0;
+    }
+
+    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
+}

@@ -1,0 +1,8 @@
+namespace CushionService.Engine.Specifications;
+
+/// <summary>What a handle is made of.</summary>
+public enum HandleKind
+{
+    /// <summary>A strip of cloth folded in four and edge-stitched.</summary>
+    FoldedStrap,
+}

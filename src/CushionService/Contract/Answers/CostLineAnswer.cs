@@ -1,0 +1,22 @@
+using CushionService.Engine.Measures;
+
+namespace CushionService.Contract.Answers;
+
+/// <summary>One line of a cost.</summary>
+public sealed record CostLineAnswer
+{
+    /// <summary>The item.</summary>
+    public required string Item { get; init; }
+
+    /// <summary>How much is bought, in <see cref="Unit"/>.</summary>
+    public required double Quantity { get; init; }
+
+    /// <summary>The unit of sale.</summary>
+    public required SaleUnit Unit { get; init; }
+
+    /// <summary>Price of one unit, as a decimal number.</summary>
+    public required string UnitPrice { get; init; }
+
+    /// <summary>Quantity × price, rounded half up to the currency's smallest coin.</summary>
+    public required string Amount { get; init; }
+}

@@ -1,0 +1,34 @@
+using CushionService.Nesting;
+
+namespace CushionService.Contract.Answers;
+
+/// <summary>How the pieces of one cloth lie.</summary>
+public sealed record LayoutAnswer
+{
+    /// <summary>The cloth.</summary>
+    public required string Fabric { get; init; }
+
+    /// <summary>Usable width: without selvedges, after shrinkage.</summary>
+    public required double Width { get; init; }
+
+    /// <summary>Length that the pieces take.</summary>
+    public required double Length { get; init; }
+
+    /// <summary>A length that no layout can beat.</summary>
+    public required double LowerBound { get; init; }
+
+    /// <summary>Whether no layout could be sold shorter.</summary>
+    public required bool ProvenMinimal { get; init; }
+
+    /// <summary>The argument that proves it.</summary>
+    public required ProofKind Proof { get; init; }
+
+    /// <summary>The figures of the proof, in one line; empty when there is none.</summary>
+    public required string ProofFigures { get; init; }
+
+    /// <summary>Share of width × length that the pieces cover, 0 to 1.</summary>
+    public required double Used { get; init; }
+
+    /// <summary>Every copy of every piece, once.</summary>
+    public required IReadOnlyList<PlacementAnswer> Placements { get; init; }
+}

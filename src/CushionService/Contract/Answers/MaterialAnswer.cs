@@ -1,0 +1,23 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Materials;
+
+namespace CushionService.Contract.Answers;
+
+/// <summary>Something to buy.</summary>
+public sealed record MaterialAnswer
+{
+    /// <summary>The item, as prices name it.</summary>
+    public required string Item { get; init; }
+
+    /// <summary>What kind of thing it is.</summary>
+    public required MaterialKind Kind { get; init; }
+
+    /// <summary>How much, in <see cref="Unit"/>.</summary>
+    public required double Quantity { get; init; }
+
+    /// <summary>The unit of sale.</summary>
+    public required SaleUnit Unit { get; init; }
+
+    /// <summary>How the quantity comes about, in one line.</summary>
+    public required string Because { get; init; }
+}

@@ -1,0 +1,43 @@
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Contract.Answers;
+
+/// <summary>Everything about an order: what to cut, lay, buy, pay and sew.</summary>
+public sealed record QuoteAnswer
+{
+    /// <summary>The order's reference.</summary>
+    public string? Reference { get; init; }
+
+    /// <summary>The unit of every length.</summary>
+    public required Units Units { get; init; }
+
+    /// <summary>Version of the engine that answered.</summary>
+    public required string Engine { get; init; }
+
+    /// <summary>What to cut.</summary>
+    public required IReadOnlyList<PieceAnswer> Pieces { get; init; }
+
+    /// <summary>What is sewn to what.</summary>
+    public required IReadOnlyList<SeamAnswer> Seams { get; init; }
+
+    /// <summary>A layout for each cloth that is used.</summary>
+    public required IReadOnlyList<LayoutAnswer> Layouts { get; init; }
+
+    /// <summary>How much of each cloth to buy.</summary>
+    public required IReadOnlyList<YardageLine> Yardage { get; init; }
+
+    /// <summary>Everything to buy, the cloth too.</summary>
+    public required IReadOnlyList<MaterialAnswer> Materials { get; init; }
+
+    /// <summary>What it costs; null when the order names no currency.</summary>
+    public CostAnswer? Cost { get; init; }
+
+    /// <summary>What to do, in order.</summary>
+    public required IReadOnlyList<StepAnswer> Steps { get; init; }
+
+    /// <summary>The cautions that apply.</summary>
+    public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
+
+    /// <summary>What is allowed but unwise.</summary>
+    public required IReadOnlyList<Violation> Warnings { get; init; }
+}

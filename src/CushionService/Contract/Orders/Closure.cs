@@ -1,0 +1,39 @@
+using System.ComponentModel.DataAnnotations;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Contract.Orders;
+
+/// <summary>How a cover opens.</summary>
+public sealed record Closure
+{
+    /// <summary>The kind of closure.</summary>
+    [Required]
+    public ClosureKind? Kind { get; init; }
+
+    /// <summary>Where it stands; the back when left out, except an envelope, which stands on the underside.</summary>
+    public Side? Side { get; init; }
+
+    /// <summary>How far the zipper section of a wrapped boxing runs round each back corner; the workroom's when left out.</summary>
+    [LengthRange("0 in", "12 in", Default = "the workroom's")]
+    public Measure? Return { get; init; }
+
+    /// <summary>Cloth turned under on each side of a zipper; the workroom's when left out.</summary>
+    [LengthRange("1/4 in", "2 in", Default = "the workroom's")]
+    public Measure? TurnUnder { get; init; }
+
+    /// <summary>Depth of each turn of the double-folded hem of an overlapping closure; 1/2 in when left out.</summary>
+    [LengthRange("1/8 in", "3 in", Default = "1/2 in")]
+    public Measure? Fold { get; init; }
+
+    /// <summary>How far the strips or flaps overlap. When left out: the tape's width and an 1/8 in margin at each edge of it
+    /// for hook-and-loop; for an envelope 3 in up to 14 in across, 4 in up to 18 in, 5 in above.</summary>
+    [LengthRange("1/4 in", "12 in")]
+    public Measure? Overlap { get; init; }
+
+    /// <summary>Width of the hook-and-loop tape; 3/4 in when left out.</summary>
+    [LengthRange("1/4 in", "4 in", Default = "3/4 in")]
+    public Measure? TapeWidth { get; init; }
+
+    /// <summary>How high the strips of a boxed hook-and-loop closure are cut; by the overlap when left out.</summary>
+    public HookAndLoopStrips? Strips { get; init; }
+}

@@ -1,0 +1,53 @@
+using System.ComponentModel.DataAnnotations;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Contract.Orders;
+
+/// <summary>A cushion, by its finished sizes, measured on the seam lines.</summary>
+public sealed record Cushion
+{
+    /// <summary>Names the cushion within the order: letters, digits, dots, hyphens and underscores, at most 64.</summary>
+    [Required]
+    [RegularExpression(Identifier.Pattern)]
+    public string? Id { get; init; }
+
+    /// <summary>A name for people; at most 200 characters.</summary>
+    [MaxLength(200)]
+    public string? Label { get; init; }
+
+    /// <summary>How many are made alike; 1 when left out.</summary>
+    [NumberRange(1, 1000, Default = "1")]
+    public int? Quantity { get; init; }
+
+    /// <summary>How the cushion is built.</summary>
+    [Required]
+    public Construction? Construction { get; init; }
+
+    /// <summary>The finished outline of the face.</summary>
+    [Required]
+    public Outline? Outline { get; init; }
+
+    /// <summary>Finished thickness; needed for a boxed cushion.</summary>
+    [LengthRange("1/4 in", "24 in")]
+    public Measure? Thickness { get; init; }
+
+    /// <summary>Seam allowance for each edge; the workroom's when left out.</summary>
+    [LengthRange("1/8 in", "2 in", Default = "the workroom's")]
+    public Measure? SeamAllowance { get; init; }
+
+    /// <summary>How the boxing of a boxed cushion is joined.</summary>
+    public Boxing? Boxing { get; init; }
+
+    /// <summary>How the cover opens.</summary>
+    [Required]
+    public Closure? Closure { get; init; }
+
+    /// <summary>A handle; none when left out.</summary>
+    public Handle? Handle { get; init; }
+
+    /// <summary>Which cloth each part is made of; may be left out when the order has one cloth.</summary>
+    public CushionFabrics? Fabrics { get; init; }
+
+    /// <summary>What fills the cushion; nothing when left out.</summary>
+    public Fill? Fill { get; init; }
+}

@@ -1,0 +1,49 @@
+using System.ComponentModel.DataAnnotations;
+using CushionService.Nesting;
+
+namespace CushionService.Contract.Orders;
+
+/// <summary>A cloth on the bolt.</summary>
+public sealed record Fabric
+{
+    /// <summary>Names the cloth within the order.</summary>
+    [Required]
+    [RegularExpression(Identifier.Pattern)]
+    public string? Id { get; init; }
+
+    /// <summary>A name for people; at most 200 characters.</summary>
+    [MaxLength(200)]
+    public string? Label { get; init; }
+
+    /// <summary>Stated width, selvedge to selvedge.</summary>
+    [Required]
+    [LengthRange("4 in", "240 in")]
+    public Measure? Width { get; init; }
+
+    /// <summary>Width of each selvedge that cannot be used; nothing when left out.</summary>
+    [LengthRange("0 in", "4 in", Default = "0 in")]
+    public Measure? Selvedge { get; init; }
+
+    /// <summary>Whether nap, pile or print run one way, so that no piece may be turned.</summary>
+    public bool? OneWay { get; init; }
+
+    /// <summary>The turns that its pieces may be laid in: none on one-way cloth, else a half turn, when left out.</summary>
+    public Rotations? Rotation { get; init; }
+
+    /// <summary>The repeat of its motif, to which faces and front boxing are matched; none when left out.</summary>
+    public Repeat? Repeat { get; init; }
+
+    /// <summary>How much it shrinks when washed before cutting; nothing when left out.</summary>
+    public Shrinkage? Shrinkage { get; init; }
+
+    /// <summary>Length lost to squaring the ends; the workroom's when left out.</summary>
+    [LengthRange("0 in", "36 in", Default = "the workroom's")]
+    public Measure? Squaring { get; init; }
+
+    /// <summary>How it is sold.</summary>
+    [Required]
+    public Sale? Sold { get; init; }
+
+    /// <summary>Its price; the cost leaves it out, saying so, when left out.</summary>
+    public Price? Price { get; init; }
+}

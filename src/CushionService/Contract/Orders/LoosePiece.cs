@@ -1,0 +1,31 @@
+using System.ComponentModel.DataAnnotations;
+using CushionService.Nesting;
+
+namespace CushionService.Contract.Orders;
+
+/// <summary>A piece of the maker's own, by its cut sizes.</summary>
+public sealed record LoosePiece
+{
+    /// <summary>Names the piece within the order.</summary>
+    [Required]
+    [RegularExpression(Identifier.Pattern)]
+    public string? Id { get; init; }
+
+    /// <summary>Its cloth; may be left out when the order has one cloth.</summary>
+    public string? Fabric { get; init; }
+
+    /// <summary>How many are cut; 1 when left out.</summary>
+    [NumberRange(1, 5000, Default = "1")]
+    public int? Quantity { get; init; }
+
+    /// <summary>Cut width, across the cloth.</summary>
+    [LengthRange("1/8 in", "240 in")]
+    public Measure? Width { get; init; }
+
+    /// <summary>Cut length, along the cloth.</summary>
+    [LengthRange("1/8 in", "2000 in")]
+    public Measure? Length { get; init; }
+
+    /// <summary>The turns it may be laid in; those of its cloth when left out.</summary>
+    public Rotations? Rotation { get; init; }
+}

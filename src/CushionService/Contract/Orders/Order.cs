@@ -1,0 +1,43 @@
+using System.ComponentModel.DataAnnotations;
+using CushionService.Nesting;
+
+namespace CushionService.Contract.Orders;
+
+/// <summary>Cushions to be made and pieces to be cut, with the cloth they are made of.</summary>
+public sealed record Order
+{
+    /// <summary>The caller's own name for the order, repeated in the answer; at most 100 characters.</summary>
+    [MaxLength(100)]
+    public string? Reference { get; init; }
+
+    /// <summary>The unit of every length that is written as a number, and of the answer.</summary>
+    [Required]
+    public Units? Units { get; init; }
+
+    /// <summary>ISO 4217 code of every price in the order; needed when there is one.</summary>
+    [RegularExpression("^[A-Z]{3}$")]
+    public string? Currency { get; init; }
+
+    /// <summary>How hard to search for a short layout; standard when left out.</summary>
+    public Effort? Effort { get; init; }
+
+    /// <summary>The cushions; with none, the order is a plain nesting of its pieces.</summary>
+    [NumberRange(0, 200)]
+    public IReadOnlyList<Cushion>? Cushions { get; init; }
+
+    /// <summary>The maker's own pieces, laid out beside those of the cushions.</summary>
+    [NumberRange(0, 500)]
+    public IReadOnlyList<LoosePiece>? Pieces { get; init; }
+
+    /// <summary>The cloths.</summary>
+    [Required]
+    [NumberRange(1, 50)]
+    public IReadOnlyList<Fabric>? Fabrics { get; init; }
+
+    /// <summary>How the workroom sews and cuts, where it differs from the trade's defaults.</summary>
+    public Workroom? Workroom { get; init; }
+
+    /// <summary>Prices of what is bought besides cloth.</summary>
+    [NumberRange(0, 500)]
+    public IReadOnlyList<ItemPrice>? Prices { get; init; }
+}

@@ -1,0 +1,20 @@
+using System.ComponentModel.DataAnnotations;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Contract.Orders;
+
+/// <summary>The repeat of a cloth's motif.</summary>
+public sealed record Repeat
+{
+    /// <summary>Along the cloth.</summary>
+    [Required]
+    [LengthRange("1/4 in", "72 in")]
+    public Measure? Length { get; init; }
+
+    /// <summary>Across the cloth, one motif standing on its centre line; nothing is matched across when left out.</summary>
+    [LengthRange("1/4 in", "120 in")]
+    public Measure? Width { get; init; }
+
+    /// <summary>How the motif moves from column to column; straight when left out.</summary>
+    public DropKind? Drop { get; init; }
+}

@@ -1,0 +1,19 @@
+using CushionService.Engine.Measures;
+using System.ComponentModel.DataAnnotations;
+
+namespace CushionService.Contract.Orders;
+
+/// <summary>How a cloth is sold by length.</summary>
+public sealed record Sale
+{
+    /// <summary>The unit of sale: yards or metres.</summary>
+    [Required]
+    public SaleUnit? Unit { get; init; }
+
+    /// <summary>The step that the shop cuts by, in the unit of sale: <c>"1/8"</c>, <c>"1/3"</c>, 0.1.</summary>
+    [Required]
+    public Measure? Step { get; init; }
+
+    /// <summary>The least that is sold, in the unit of sale; one step when left out.</summary>
+    public Measure? Minimum { get; init; }
+}

@@ -1,0 +1,33 @@
+namespace CushionService.Contract.Orders;
+
+/// <summary>How a workroom sews and cuts. Each setting left out takes the trade's default.</summary>
+public sealed record Workroom
+{
+    /// <summary>Seam allowance for each edge.</summary>
+    [LengthRange("1/8 in", "2 in", Default = "1/2 in, or 15 mm in a metric order")]
+    public Measure? SeamAllowance { get; init; }
+
+    /// <summary>Cut sizes are rounded up to a multiple of this.</summary>
+    [LengthRange("1/64 in", "1 in", Default = "1/8 in, or 1 mm in a metric order")]
+    public Measure? CuttingStep { get; init; }
+
+    /// <summary>Cloth turned under on each side of a zipper.</summary>
+    [LengthRange("1/4 in", "2 in", Default = "3/4 in, or 20 mm in a metric order")]
+    public Measure? ZipperTurnUnder { get; init; }
+
+    /// <summary>How far a zipper section runs round each back corner.</summary>
+    [LengthRange("0 in", "12 in", Default = "3 in, or 75 mm in a metric order")]
+    public Measure? ZipperReturn { get; init; }
+
+    /// <summary>Length of each cloth lost to squaring its ends.</summary>
+    [LengthRange("0 in", "36 in", Default = "0 in")]
+    public Measure? Squaring { get; init; }
+
+    /// <summary>Thread used for each length of lockstitched seam, as a multiple of the seam.</summary>
+    [NumberRange(1, 30, Default = "2.5")]
+    public double? ThreadRatio { get; init; }
+
+    /// <summary>Thread wasted, as a fraction of what is used.</summary>
+    [NumberRange(0, 1, Default = "0.15")]
+    public double? ThreadWaste { get; init; }
+}
