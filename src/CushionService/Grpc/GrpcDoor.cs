@@ -1,0 +1,24 @@
+namespace CushionService.Grpc;
+
+/// <summary>The door for gRPC.</summary>
+internal static class GrpcDoor
+{
+    public static void AddGrpcDoor(this WebApplicationBuilder builder)
+    {
+        builder.Services.AddGrpc(options =>
+        {
+            options.MaxReceiveMessageSize = Limits.OrderBytes;
+            options.EnableDetailedErrors = false;
+            options.Interceptors.Add<Faults>();
+        });
+        builder.Services.AddGrpcReflection();
+        builder.Services.AddGrpcHealthChecks();
+    }
+
+    public static void MapGrpcDoor(this WebApplication app)
+    {
+        app.MapGrpcService<OrderCalls>();
+        app.MapGrpcReflectionService();
+        app.MapGrpcHealthChecksService();
+    }
+}
