@@ -1,3 +1,4 @@
+using System.Net;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 
 namespace CushionService;
@@ -8,10 +9,10 @@ internal static class Ports
 {
     public static void ListenOnBothPorts(this WebApplicationBuilder builder)
     {
-        string[] rest = Split(builder.Configuration["urls"] ?? "http://localhost:8080");
+        string[] rest = Split(builder.Configuration[WebHostDefaults.ServerUrlsKey] ?? "http://localhost:8080");
         string[] grpc = Split(builder.Configuration["GRPC_URLS"] ?? "http://localhost:8081");
         // The addresses are listened on one by one, with their protocols; left in place they would be listened on once more.
-        builder.WebHost.UseSetting(WebHostDefaults.ServerUrlsKey, "");
+        builder.Configuration[WebHostDefaults.ServerUrlsKey] = null;
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
@@ -40,7 +41,7 @@ internal static class Ports
         {
             kestrel.ListenLocalhost(address.Port, Speak);
         }
-        else if (System.Net.IPAddress.TryParse(address.Host, out System.Net.IPAddress? ip))
+        else if (IPAddress.TryParse(address.Host, out IPAddress? ip))
         {
             kestrel.Listen(ip, address.Port, Speak);
         }

@@ -4,7 +4,8 @@ using CushionService.Rest;
 using CushionService.Rest.OpenApi;
 using Serilog;
 
-WebApplicationBuilder builder = WebApplication.CreateBuilder(args);
+WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
+builder.Logging.ClearProviders();
 builder.Services.AddSerilog(logger => logger.ReadFrom.Configuration(builder.Configuration), writeToProviders: true);
 builder.ListenOnBothPorts();
 builder.Services.AddSingleton<OrderDesk>();

@@ -8,6 +8,8 @@ internal static class GrpcDoor
         builder.Services.AddGrpc(options =>
         {
             options.MaxReceiveMessageSize = Limits.OrderBytes;
+            // Its catch-all routes would hide a wrong method or content type of the REST paths behind a 404.
+            options.IgnoreUnknownServices = true;
             options.EnableDetailedErrors = false;
             options.Interceptors.Add<Faults>();
         });

@@ -1,4 +1,3 @@
-using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract;
@@ -65,5 +64,5 @@ internal static class Leaf
         new(pointer, "wrong-type", $"The value must be {wanted}, not {JsonText.KindOf(value)}.");
 
     private static IReadOnlyList<string> WordsOf(Type type) =>
-        (IReadOnlyList<string>)typeof(Words<>).MakeGenericType(type).GetProperty("All", BindingFlags.Public | BindingFlags.Static)!.GetValue(null)!;
+        (IReadOnlyList<string>)typeof(Words<>).MakeGenericType(type).GetProperty(nameof(Words<DayOfWeek>.All))!.GetValue(null)!;
 }

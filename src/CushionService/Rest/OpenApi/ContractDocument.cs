@@ -24,7 +24,8 @@ internal static class ContractDocument
                 Title = "CushionService",
                 Version = "1.0.0",
                 Description = "Cushion orders in; pieces, layouts, yardage, materials and cost out. Stateless: the same order always gets the same answer. "
-                    + "In a request, a member that is null counts as left out. In an answer, every member is written, null where it has no value.",
+                    + "In a request, a member that is null counts as left out. In an answer, every member is written, null where it has no value; only the range of "
+                    + "a violation is left out where none applies.",
             });
             options.AddServer(new OpenApiServer { Url = "/", Description = "This service." });
             options.CustomOperationIds(Operations.IdOf);
