@@ -1,2 +1,22 @@
-var app = WebApplication.CreateBuilder(args).Build();
-app.Run();
+using CushionService;
+using CushionService.Grpc;
+using CushionService.Rest;
+using CushionService.Rest.OpenApi;
+using Serilog;
+
+WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
+builder.Logging.ClearProviders();
+builder.Services.AddSerilog(logger => logger.ReadFrom.Configuration(builder.Configuration), writeToProviders: true);
+builder.ListenOnBothPorts();
+builder.Services.AddSingleton<OrderDesk>();
+builder.AddRestDoor();
+builder.AddGrpcDoor();
+
+WebApplication app = builder.Build();
+app.UseProblems();
+app.MapRestDoor();
+app.MapGrpcDoor();
+if (!await app.WriteContractIfAskedAsync(args))
+{
+    await app.RunAsync();
+}

@@ -1,0 +1,31 @@
+using System.Reflection;
+using Google.Protobuf.Reflection;
+
+namespace CushionService.Grpc.Mapping;
+
+/// <summary>Pairs a message's fields with the members of the contract's record: the same words in snake case and in Pascal case.</summary>
+internal static class Members
+{
+    /// <summary>Every field of a message with its record's member, in the order of the message.</summary>
+    /// <exception cref="InvalidOperationException">A field or a member has no partner.</exception>
+    public static IReadOnlyList<(FieldDescriptor Field, PropertyInfo Member)> Pair(MessageDescriptor message, Type record)
+    {
+        Dictionary<string, PropertyInfo> members = record.GetProperties(BindingFlags.Public | BindingFlags.Instance)
+            .ToDictionary(member => member.Name, StringComparer.OrdinalIgnoreCase);
+        IList<FieldDescriptor> fields = message.Fields.InDeclarationOrder();
+        List<(FieldDescriptor, PropertyInfo)> pairs = [];
+        foreach (FieldDescriptor field in fields)
+        {
+            pairs.Add(members.Remove(field.JsonName, out PropertyInfo? member)
+                ? (field, member)
+                : throw new InvalidOperationException($"{record.Name} has no member for {message.Name}.{field.Name}."));
+        }
+
+        return members.Count == 0
+            ? pairs
+            : throw new InvalidOperationException($"{message.Name} has no field for {record.Name}.{members.Keys.First()}.");
+    }
+
+    /// <summary>The CLR type of a message or enumeration field's value.</summary>
+    public static Type TypeOf(FieldDescriptor field) => field.FieldType == FieldType.Enum ? field.EnumType.ClrType : field.MessageType.ClrType;
+}

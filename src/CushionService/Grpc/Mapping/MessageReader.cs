@@ -1,0 +1,67 @@
+using System.Linq.Expressions;
+using System.Reflection;
+using Google.Protobuf;
+using Google.Protobuf.Collections;
+using Google.Protobuf.Reflection;
+
+namespace CushionService.Grpc.Mapping;
+
+/// <summary>Reads a message as the contract's record, member by member of the same name. Compiled once a type: a new field needs no code here.</summary>
+internal static class MessageReader<TWire, TContract>
+    where TWire : IMessage<TWire>, new()
+{
+    private static readonly Func<TWire, Doubts, TContract> Compiled = Compile();
+
+    /// <summary>The record that a message holds. What cannot be read is left out and is a doubt.</summary>
+    public static TContract Read(TWire message, Doubts doubts) => Compiled(message, doubts);
+
+    /// <summary>The records that a list of messages holds.</summary>
+    public static IReadOnlyList<TContract> ReadAll(RepeatedField<TWire> messages, Doubts doubts)
+    {
+        TContract[] records = new TContract[messages.Count];
+        for (int i = 0; i < records.Length; i++)
+        {
+            records[i] = Compiled(messages[i], doubts);
+        }
+
+        return records;
+    }
+
+    private static Func<TWire, Doubts, TContract> Compile()
+    {
+        ParameterExpression message = Expression.Parameter(typeof(TWire));
+        ParameterExpression doubts = Expression.Parameter(typeof(Doubts));
+        IEnumerable<MemberAssignment> members = Members.Pair(new TWire().Descriptor, typeof(TContract))
+            .Select(pair => Expression.Bind(pair.Member, Value(message, doubts, pair.Field, pair.Member)));
+        return Expression.Lambda<Func<TWire, Doubts, TContract>>(
+            Expression.MemberInit(Expression.New(typeof(TContract)), members), message, doubts).Compile();
+    }
+
+    private static Expression Value(Expression message, Expression doubts, FieldDescriptor field, PropertyInfo member)
+    {
+        Expression value = Expression.Property(message, field.PropertyName);
+        Type type = member.PropertyType;
+        if (field.FieldType == FieldType.Message)
+        {
+            return type == typeof(string) ? Call(typeof(Amounts), nameof(Amounts.Read), value, doubts)
+                : type == typeof(Contract.Measure?) ? Call(typeof(Numbers), nameof(Numbers.Read), value)
+                : field.IsRepeated ? Call(ReaderOf(field, type.GetGenericArguments()[0]), nameof(ReadAll), value, doubts)
+                : WhenSet(Expression.NotEqual(value, Expression.Constant(null, value.Type)), Call(ReaderOf(field, type), nameof(Read), value, doubts));
+        }
+
+        Expression read = field.FieldType == FieldType.Enum
+            ? Call(typeof(WordNumbers<,>).MakeGenericType(value.Type, Nullable.GetUnderlyingType(type)!), "Read", value, doubts)
+            : type == typeof(double?) ? Call(typeof(Numbers), nameof(Numbers.Read), value, doubts)
+            : type == typeof(decimal?) ? Call(typeof(Numbers), nameof(Numbers.ReadDecimal), value, doubts)
+            : Expression.Convert(value, type);
+        return WhenSet(Expression.Property(message, "Has" + field.PropertyName), read);
+    }
+
+    private static ConditionalExpression WhenSet(Expression set, Expression value) =>
+        Expression.Condition(set, value, Expression.Default(value.Type));
+
+    private static Type ReaderOf(FieldDescriptor field, Type record) => typeof(MessageReader<,>).MakeGenericType(Members.TypeOf(field), record);
+
+    private static MethodCallExpression Call(Type owner, string method, params Expression[] arguments) =>
+        Expression.Call(owner.GetMethod(method, [.. arguments.Select(argument => argument.Type)])!, arguments);
+}

@@ -1,0 +1,42 @@
+using CushionService.Grpc.Mapping;
+using CushionService.Grpc.V1;
+using Google.Protobuf.WellKnownTypes;
+using Google.Rpc;
+using Grpc.Core;
+
+namespace CushionService.Grpc;
+
+/// <summary>Writes why an order gets no answer, as a google.rpc.Status.</summary>
+internal static class Refusals
+{
+    // Details travel in a trailer, and clients take some 64 KiB of those; in base 64 this budget is 43 KiB.
+    private const int DetailBudget = 32 * 1024;
+
+    public static RpcException ToException(Refusal refusal, ServerCallContext context)
+    {
+        BadRequest fields = new();
+        ViolationList list = new();
+        int size = 0;
+        foreach (Engine.Specifications.Violation violation in refusal.Violations)
+        {
+            BadRequest.Types.FieldViolation field = new() { Field = violation.Pointer, Reason = violation.Code, Description = violation.Detail };
+            V1.Violation message = MessageWriter<Engine.Specifications.Violation, V1.Violation>.Write(violation, "");
+            size += field.CalculateSize() + message.CalculateSize();
+            if (size > DetailBudget)
+            {
+                break;
+            }
+
+            fields.FieldViolations.Add(field);
+            list.Violations.Add(message);
+        }
+
+        string rest = list.Violations.Count < refusal.Violations.Count ? $" The first {list.Violations.Count} are listed; Validate lists them all." : "";
+        return new Google.Rpc.Status
+        {
+            Code = (int)Statuses.Of(refusal).Grpc,
+            Message = Statuses.Title(refusal) + rest,
+            Details = { Any.Pack(fields), Any.Pack(list), Any.Pack(Faults.Trace(context)) },
+        }.ToRpcException();
+    }
+}

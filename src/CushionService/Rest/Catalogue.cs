@@ -1,0 +1,18 @@
+using CushionService.Contract.Answers;
+
+namespace CushionService.Rest;
+
+/// <summary>The call for what can be ordered.</summary>
+internal static class Catalogue
+{
+    public static void MapCatalogue(this IEndpointRouteBuilder v1) =>
+        v1.MapGet("/catalogue", GetCatalogue).Produces<CatalogueAnswer>()
+            .Refuses(StatusCodes.Status406NotAcceptable, StatusCodes.Status500InternalServerError);
+
+    /// <summary>List what can be ordered</summary>
+    /// <remarks>The constructions with what they combine with, and every field of an order with its range: enough to draw a form from.</remarks>
+    private static Task GetCatalogue(HttpContext http, OrderDesk desk) =>
+        Accepted.Choose(http.Request.Headers.Accept, ["application/json"]) < 0
+            ? Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, "The catalogue comes as application/json.")
+            : http.Response.WriteAsJsonAsync(desk.GetCatalogue(), Json.Options, "application/json", http.RequestAborted);
+}

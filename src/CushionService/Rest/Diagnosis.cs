@@ -1,0 +1,134 @@
+using System.Buffers;
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Rest;
+
+/// <summary>Finds every fault in the form of an order's JSON, each with its place, by holding the text against the contract's types.</summary>
+/// <remarks>A sound copy of the order is written on the way, without the members at fault: when every fault is one of names or words, the
+/// copy is read in its place, so that the rules it breaks can be told at the same time.</remarks>
+internal sealed class Diagnosis
+{
+    // A body of one mebibyte could hold a hundred thousand faults; nobody reads them all.
+    private const int MostFaults = 1000;
+
+    private readonly List<Violation> _faults = [];
+    private readonly ArrayBufferWriter<byte> _copy = new();
+
+    /// <summary>Reads what can be read of a body that the strict reader refused.</summary>
+    public static Reading Of(ReadOnlyMemory<byte> body, JsonTypeInfo<Order> type)
+    {
+        if (JsonText.FaultOf(body.Span) is { } fault)
+        {
+            return new Reading(null, [fault]);
+        }
+
+        using JsonDocument document = JsonDocument.Parse(body, new JsonDocumentOptions { MaxDepth = Json.MaxDepth });
+        Diagnosis diagnosis = new();
+        using (Utf8JsonWriter writer = new(diagnosis._copy))
+        {
+            diagnosis.Copy(document.RootElement, type.Type, "", null, writer);
+        }
+
+        List<Violation> faults = diagnosis._faults;
+        if (faults.Count == 0)
+        {
+            throw new InvalidOperationException("The strict reader refused an order in which the diagnosis finds no fault.");
+        }
+
+        bool readable = faults.TrueForAll(violation => !Statuses.IsUnreadable(violation.Code));
+        return new Reading(readable ? JsonSerializer.Deserialize(diagnosis._copy.WrittenSpan, type) : null, faults);
+    }
+
+    private void Copy(JsonElement element, Type type, string pointer, JsonPropertyInfo? property, Utf8JsonWriter writer)
+    {
+        if (Json.ElementOf(type) is { } elementType)
+        {
+            CopyList(element, elementType, pointer, writer);
+        }
+        else if (Json.Options.GetTypeInfo(type) is { Kind: JsonTypeInfoKind.Object } record)
+        {
+            CopyRecord(element, record, pointer, writer);
+        }
+        else if (Leaf.FaultOf(element, type, pointer, property) is { } fault)
+        {
+            Add(fault);
+            writer.WriteNullValue();
+        }
+        else
+        {
+            element.WriteTo(writer);
+        }
+    }
+
+    private void CopyList(JsonElement list, Type elementType, string pointer, Utf8JsonWriter writer)
+    {
+        writer.WriteStartArray();
+        if (list.ValueKind == JsonValueKind.Array)
+        {
+            int index = 0;
+            foreach (JsonElement element in list.EnumerateArray())
+            {
+                Copy(element, elementType, $"{pointer}/{index++}", null, writer);
+            }
+        }
+        else
+        {
+            Add(new Violation(pointer, "wrong-type", $"{Subject(pointer)} must be a list, not {JsonText.KindOf(list)}."));
+        }
+
+        writer.WriteEndArray();
+    }
+
+    private void CopyRecord(JsonElement element, JsonTypeInfo type, string pointer, Utf8JsonWriter writer)
+    {
+        writer.WriteStartObject();
+        if (element.ValueKind == JsonValueKind.Object)
+        {
+            HashSet<string> seen = [];
+            foreach (JsonProperty member in element.EnumerateObject())
+            {
+                CopyMember(member, type, pointer, seen, writer);
+            }
+        }
+        else
+        {
+            Add(new Violation(pointer, "wrong-type", $"{Subject(pointer)} must be an object, not {JsonText.KindOf(element)}."));
+        }
+
+        writer.WriteEndObject();
+    }
+
+    private void CopyMember(JsonProperty member, JsonTypeInfo type, string pointer, HashSet<string> seen, Utf8JsonWriter writer)
+    {
+        string place = $"{pointer}/{JsonText.Escape(JsonText.NameOf(member))}";
+        string name = JsonText.NameOf(member);
+        JsonPropertyInfo? property = type.Properties.FirstOrDefault(property => property.Name == name);
+        if (property is null)
+        {
+            string allowed = string.Join(", ", type.Properties.Select(known => known.Name));
+            Add(new Violation(place, "unknown-field", $"There is no such field here; the fields are {allowed}."));
+        }
+        else if (!seen.Add(name))
+        {
+            Add(new Violation(place, "duplicate-field", "The field is given more than once."));
+        }
+        else if (member.Value.ValueKind != JsonValueKind.Null)
+        {
+            writer.WritePropertyName(name);
+            Copy(member.Value, property.PropertyType, place, property, writer);
+        }
+    }
+
+    private void Add(Violation fault)
+    {
+        if (_faults.Count < MostFaults)
+        {
+            _faults.Add(fault);
+        }
+    }
+
+    private static string Subject(string pointer) => pointer.Length == 0 ? "The order" : "The value";
+}

@@ -1,0 +1,28 @@
+using CushionService.Contract.Orders;
+
+namespace CushionService.Rest;
+
+/// <summary>What the OpenAPI document is told of an endpoint beside its XML documentation.</summary>
+internal static class EndpointDescriptions
+{
+    /// <summary>A call that takes an order and answers with one record.</summary>
+    public static void TakesOrder<TAnswer>(this RouteHandlerBuilder endpoint) =>
+        endpoint.Accepts<Order>("application/json").Produces<TAnswer>().Refuses(
+            StatusCodes.Status400BadRequest,
+            StatusCodes.Status406NotAcceptable,
+            StatusCodes.Status413PayloadTooLarge,
+            StatusCodes.Status415UnsupportedMediaType,
+            StatusCodes.Status422UnprocessableEntity,
+            StatusCodes.Status500InternalServerError);
+
+    /// <summary>The statuses that come with a problem.</summary>
+    public static RouteHandlerBuilder Refuses(this RouteHandlerBuilder endpoint, params ReadOnlySpan<int> statuses)
+    {
+        foreach (int status in statuses)
+        {
+            endpoint.Produces<Problem>(status, Problem.MediaType);
+        }
+
+        return endpoint;
+    }
+}

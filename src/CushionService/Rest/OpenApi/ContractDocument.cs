@@ -1,0 +1,79 @@
+using System.Reflection;
+using CushionService.Engine.Measures;
+using CushionService.Nesting;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.Swagger;
+
+namespace CushionService.Rest.OpenApi;
+
+/// <summary>The OpenAPI document: made from the endpoints, the contract's records and their XML documentation.</summary>
+internal static class ContractDocument
+{
+    private const string Version = "v1";
+    private const string Option = "--write-openapi";
+
+    private static readonly Assembly[] Documented = [typeof(ContractDocument).Assembly, typeof(Length).Assembly, typeof(Effort).Assembly];
+
+    public static void AddContractDocument(this IServiceCollection services)
+    {
+        services.AddEndpointsApiExplorer();
+        services.AddSwaggerGen(options =>
+        {
+            options.SwaggerDoc(Version, new OpenApiInfo
+            {
+                Title = "CushionService",
+                Version = "1.0.0",
+                Description = "Cushion orders in; pieces, layouts, yardage, materials and cost out. Stateless: the same order always gets the same answer. "
+                    + "In a request, a member that is null counts as left out. In an answer, every member is written, null where it has no value; only the range of "
+                    + "a violation is left out where none applies.",
+            });
+            options.AddServer(new OpenApiServer { Url = "/", Description = "This service." });
+            options.CustomOperationIds(Operations.IdOf);
+            options.TagActionsBy(description => [Operations.TagOf(description)]);
+            options.SupportNonNullableReferenceTypes();
+            options.NonNullableReferenceTypesAsRequired();
+            foreach (Assembly assembly in Documented)
+            {
+                options.IncludeXmlComments(assembly);
+            }
+
+            options.SchemaFilter<ContractSchemas>();
+            options.OperationFilter<Operations>();
+        });
+    }
+
+    public static void MapContractDocument(this WebApplication app)
+    {
+        app.MapSwagger("/openapi/{documentName}.json", options => options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1);
+        app.UseSwaggerUI(options =>
+        {
+            options.RoutePrefix = "docs";
+            options.DocumentTitle = "CushionService";
+            options.SwaggerEndpoint($"/openapi/{Version}.json", "CushionService v1");
+            options.EnableValidator(null);
+        });
+    }
+
+    /// <summary>Writes the document to the file that the command line names, if it does.</summary>
+    /// <returns>Whether it did.</returns>
+    public static async Task<bool> WriteContractIfAskedAsync(this WebApplication app, string[] args)
+    {
+        if (args is not [Option, string path])
+        {
+            return false;
+        }
+
+        // The endpoints are known to the rest of the house once a pipeline uses them; nothing is started, and no port opened.
+        app.UseRouting();
+        app.UseEndpoints(_ => { });
+        OpenApiDocument document = await app.Services.GetRequiredService<IAsyncSwaggerProvider>().GetSwaggerAsync(Version, null, null);
+        string text = await document.SerializeAsJsonAsync(OpenApiSpecVersion.OpenApi3_1) + "\n";
+        if (!File.Exists(path) || await File.ReadAllTextAsync(path) != text)
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
+            await File.WriteAllTextAsync(path, text);
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,126 @@
+using System.Reflection;
+using System.Text.Json.Serialization.Metadata;
+using System.Text.RegularExpressions;
+using CushionService.Contract;
+using CushionService.Contract.Orders;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace CushionService.Rest.OpenApi;
+
+/// <summary>Tells the document what the contract's attributes and conventions say beyond the types: ranges, defaults, lengths, nulls.</summary>
+internal sealed partial class ContractSchemas : ISchemaFilter
+{
+    public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
+    {
+        if (schema is not OpenApiSchema concrete || context.MemberInfo is not null)
+        {
+            return;
+        }
+
+        concrete.Description = OneLine(concrete.Description);
+        if (context.Type == typeof(Measure))
+        {
+            DescribeMeasure(concrete);
+        }
+        else if (context.Type.IsEnum)
+        {
+            concrete.Description += EnumerationComments.Of(context.Type);
+        }
+        else if (concrete.Properties is { Count: > 0 } members)
+        {
+            DescribeRecord(concrete, members, context.Type);
+        }
+    }
+
+    private static void DescribeRecord(OpenApiSchema schema, IDictionary<string, IOpenApiSchema> members, Type record)
+    {
+        bool ordered = record.Namespace == typeof(Order).Namespace;
+        schema.AdditionalPropertiesAllowed = !ordered;
+        foreach (JsonPropertyInfo member in Json.Options.GetTypeInfo(record).Properties)
+        {
+            PropertyInfo property = (PropertyInfo)member.AttributeProvider!;
+            IOpenApiSchema described = members[member.Name];
+            described.Description = OneLine(described.Description);
+            if (ordered)
+            {
+                DescribeRequested(described, property);
+            }
+            else if (member.ShouldSerialize is null)
+            {
+                members[member.Name] = Answered(described, property);
+                (schema.Required ??= new HashSet<string>()).Add(member.Name);
+            }
+            else
+            {
+                NeverNull(described);
+            }
+        }
+    }
+
+    // A number or text, without saying which of the two a caller prefers.
+    private static void DescribeMeasure(OpenApiSchema schema)
+    {
+        schema.Type = null;
+        schema.Properties = null;
+        schema.Required = null;
+        schema.AdditionalPropertiesAllowed = true;
+        schema.OneOf =
+        [
+            new OpenApiSchema { Type = JsonSchemaType.Number, Description = "In the order's units." },
+            new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = 40, Description = "May hold a fraction and a unit of its own: in, cm, mm, yd or m." },
+        ];
+        schema.Examples = [15.5, "15 1/2", "38.5 cm", "1 1/4 yd"];
+    }
+
+    private static void DescribeRequested(IOpenApiSchema member, PropertyInfo property)
+    {
+        if (property.GetCustomAttribute<LengthRangeAttribute>() is { } lengths)
+        {
+            member.Description += $" From {lengths.Minimum} to {lengths.Maximum}." + DefaultOf(member, lengths.Default);
+        }
+
+        if (member is not OpenApiSchema schema)
+        {
+            return;
+        }
+
+        NeverNull(schema);
+        if (property.GetCustomAttribute<NumberRangeAttribute>() is { } range)
+        {
+            schema.Description += DefaultOf(member, range.Default);
+            if (schema.Type == JsonSchemaType.Array)
+            {
+                (schema.MinItems, schema.MaxItems) = ((int)range.Minimum, (int)range.Maximum);
+            }
+            else
+            {
+                (schema.Minimum, schema.Maximum) = ($"{range.Minimum}", $"{range.Maximum}");
+            }
+        }
+    }
+
+    private static string DefaultOf(IOpenApiSchema member, string? value) =>
+        value is null || member.Description!.Contains("when left out", StringComparison.Ordinal) ? "" : $" When left out: {value}.";
+
+    private static IOpenApiSchema Answered(IOpenApiSchema member, PropertyInfo property)
+    {
+        bool nullable = new NullabilityInfoContext().Create(property).ReadState == NullabilityState.Nullable;
+        return nullable && member is OpenApiSchemaReference reference
+            ? new OpenApiSchema { Description = member.Description, OneOf = [reference, new OpenApiSchema { Type = JsonSchemaType.Null }] }
+            : member;
+    }
+
+    private static void NeverNull(IOpenApiSchema member)
+    {
+        if (member is OpenApiSchema schema)
+        {
+            schema.Type &= ~JsonSchemaType.Null;
+        }
+    }
+
+    private static string? OneLine(string? text) => text is null ? null : Blanks().Replace(text, " ");
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Blanks();
+}

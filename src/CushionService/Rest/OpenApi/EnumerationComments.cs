@@ -1,0 +1,21 @@
+using System.Xml.Linq;
+
+namespace CushionService.Rest.OpenApi;
+
+/// <summary>What the words of an enumeration mean, from its XML documentation.</summary>
+internal static class EnumerationComments
+{
+    /// <summary>The words of an enumeration, each with its meaning, as a list in Markdown.</summary>
+    public static string Of(Type enumeration)
+    {
+        string path = Path.ChangeExtension(enumeration.Assembly.Location, ".xml");
+        Dictionary<string, string> summaries = XDocument.Load(path).Descendants("member")
+            .Where(member => member.Attribute("name")!.Value.StartsWith($"F:{enumeration.FullName}.", StringComparison.Ordinal))
+            .ToDictionary(member => member.Attribute("name")!.Value.Split('.')[^1], member => member.Element("summary")!.Value.Trim());
+        IEnumerable<string> lines = Enum.GetNames(enumeration).Zip(WordsOf(enumeration), (name, word) => $"- `{word}`: {summaries[name]}");
+        return "\n\n" + string.Join('\n', lines);
+    }
+
+    private static IReadOnlyList<string> WordsOf(Type enumeration) =>
+        (IReadOnlyList<string>)typeof(Words<>).MakeGenericType(enumeration).GetProperty(nameof(Words<DayOfWeek>.All))!.GetValue(null)!;
+}

@@ -1,0 +1,37 @@
+using System.Reflection;
+using System.Text.Json;
+using Microsoft.AspNetCore.Mvc.ApiExplorer;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace CushionService.Rest.OpenApi;
+
+/// <summary>Names the operations after their handlers, and says what each status means.</summary>
+internal sealed class Operations : IOperationFilter
+{
+    private static readonly Dictionary<string, string> Meanings = new()
+    {
+        ["200"] = "The answer.",
+        ["400"] = "The order cannot be read: not JSON, or not of the contract's types.",
+        ["406"] = "The caller accepts no form that this answer comes in.",
+        ["413"] = "The order is longer than 1 MiB.",
+        ["415"] = "The order is not application/json in UTF-8.",
+        ["422"] = "The order can be read but breaks rules; each is told with its place.",
+        ["500"] = "The service failed. The problem names a code and the trace, and nothing else.",
+    };
+
+    public static string IdOf(ApiDescription description) => JsonNamingPolicy.CamelCase.ConvertName(HandlerOf(description).Name);
+
+    public static string TagOf(ApiDescription description) => HandlerOf(description).DeclaringType!.Name;
+
+    public void Apply(OpenApiOperation operation, OperationFilterContext context)
+    {
+        foreach ((string status, IOpenApiResponse response) in operation.Responses ?? [])
+        {
+            response.Description = Meanings[status];
+        }
+    }
+
+    private static MethodInfo HandlerOf(ApiDescription description) =>
+        description.ActionDescriptor.EndpointMetadata.OfType<MethodInfo>().First();
+}

@@ -1,0 +1,76 @@
+using System.Buffers;
+using System.IO.Pipelines;
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using System.Text.Unicode;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Rest;
+
+/// <summary>Reads an order from a request's body: strictly and at once when it is sound, again and in detail when it is not.</summary>
+internal static class OrderBody
+{
+    private static readonly JsonTypeInfo<Order> OrderType = (JsonTypeInfo<Order>)Json.Options.GetTypeInfo(typeof(Order));
+
+    private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
+
+    /// <summary>Reads the whole body.</summary>
+    /// <returns>The order as read; null when the body is longer than <see cref="Limits.OrderBytes"/>.</returns>
+    public static async ValueTask<Reading?> ReadAsync(HttpRequest request, CancellationToken cancellation)
+    {
+        if (request.ContentLength > Limits.OrderBytes)
+        {
+            return null;
+        }
+
+        PipeReader reader = request.BodyReader;
+        while (true)
+        {
+            ReadResult result = await reader.ReadAsync(cancellation);
+            ReadOnlySequence<byte> buffer = result.Buffer;
+            if (buffer.Length > Limits.OrderBytes)
+            {
+                reader.AdvanceTo(buffer.End);
+                return null;
+            }
+
+            if (result.IsCompleted)
+            {
+                Reading reading = Parse(buffer.IsSingleSegment ? buffer.First : buffer.ToArray());
+                reader.AdvanceTo(buffer.End);
+                return reading;
+            }
+
+            reader.AdvanceTo(buffer.Start, buffer.End);
+        }
+    }
+
+    /// <summary>Reads an order from JSON text in UTF-8.</summary>
+    public static Reading Parse(ReadOnlyMemory<byte> body)
+    {
+        if (body.Span.StartsWith(ByteOrderMark))
+        {
+            body = body[ByteOrderMark.Length..];
+        }
+
+        if (!Utf8.IsValid(body.Span) || body.Span.Contains((byte)0))
+        {
+            return new Reading(null, [new Violation("", "bad-encoding", "The body must be JSON text in UTF-8.")]);
+        }
+
+        try
+        {
+            if (JsonSerializer.Deserialize(body.Span, OrderType) is { } order)
+            {
+                return new Reading(order, []);
+            }
+        }
+        catch (JsonException)
+        {
+            // The reader stops at the first fault, without its place: the diagnosis finds them all.
+        }
+
+        return Diagnosis.Of(body, OrderType);
+    }
+}

@@ -1,0 +1,16 @@
+using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+
+namespace CushionService.Rest;
+
+/// <summary>The call for cut pieces.</summary>
+internal static class Pieces
+{
+    private static readonly OrderCall<PiecesAnswer> Call = new((OrderDesk desk, Order order, CancellationToken cancellation) => desk.ListPieces(order, cancellation));
+
+    public static void MapPieces(this IEndpointRouteBuilder v1) => v1.MapPost("/pieces", ListPieces).TakesOrder<PiecesAnswer>();
+
+    /// <summary>List the pieces to cut</summary>
+    /// <remarks>The cut pieces with their derivations, marks and seams.</remarks>
+    private static Task ListPieces(HttpContext http, OrderDesk desk) => Call.AnswerAsync(http, desk);
+}

@@ -1,0 +1,61 @@
+using System.Diagnostics;
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using CushionService.Engine.Specifications;
+using Microsoft.AspNetCore.Diagnostics;
+using Microsoft.AspNetCore.WebUtilities;
+
+namespace CushionService.Rest;
+
+/// <summary>Writes problems: of orders, of calls, and of ours.</summary>
+internal static class Problems
+{
+    private const string TypeBase = "https://cushionservice.example/problems/";
+
+    private static readonly JsonTypeInfo<Problem> ProblemType = (JsonTypeInfo<Problem>)Json.Options.GetTypeInfo(typeof(Problem));
+
+    /// <summary>Makes a problem of every error status without a body and of every exception.</summary>
+    public static void UseProblems(this IApplicationBuilder app)
+    {
+        app.UseExceptionHandler(faults => faults.Run(InternalAsync));
+        app.UseStatusCodePages(context => WriteAsync(context.HttpContext, context.HttpContext.Response.StatusCode));
+    }
+
+    /// <summary>Writes why an order gets no answer.</summary>
+    public static Task WriteAsync(HttpContext http, Refusal refusal)
+    {
+        int status = Statuses.Of(refusal).Http;
+        string code = status == StatusCodes.Status400BadRequest ? "unreadable-order" : "invalid-order";
+        return WriteAsync(http, status, code, Statuses.Title(refusal), refusal.Violations);
+    }
+
+    /// <summary>Writes a problem that is the call's, not the order's.</summary>
+    public static Task WriteAsync(HttpContext http, int status, string? title = null)
+    {
+        string phrase = ReasonPhrases.GetReasonPhrase(status);
+        string code = phrase.Length == 0 ? "error" : phrase.ToLowerInvariant().Replace(' ', '-');
+        return WriteAsync(http, status, code, title ?? phrase, []);
+    }
+
+    // The middleware has logged the exception; the caller learns nothing but where to ask.
+    private static Task InternalAsync(HttpContext http) =>
+        http.Features.Get<IExceptionHandlerFeature>()?.Error is BadHttpRequestException bad
+            ? WriteAsync(http, bad.StatusCode)
+            : WriteAsync(http, Statuses.Of("internal").Http, "internal", "The service failed; the fault is not the order's.", []);
+
+    private static async Task WriteAsync(HttpContext http, int status, string code, string title, IReadOnlyList<Violation> violations)
+    {
+        Problem problem = new()
+        {
+            Type = TypeBase + code,
+            Title = title,
+            Status = status,
+            Code = code,
+            Violations = violations,
+            TraceId = Activity.Current?.Id ?? http.TraceIdentifier,
+        };
+        http.Response.StatusCode = status;
+        http.Response.ContentType = Problem.MediaType;
+        await JsonSerializer.SerializeAsync(http.Response.BodyWriter, problem, ProblemType, http.RequestAborted);
+    }
+}

@@ -1,0 +1,16 @@
+using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+
+namespace CushionService.Rest;
+
+/// <summary>The call for yardage.</summary>
+internal static class Yardage
+{
+    private static readonly OrderCall<YardageAnswer> Call = new((OrderDesk desk, Order order, CancellationToken cancellation) => desk.EstimateYardage(order, cancellation));
+
+    public static void MapYardage(this IEndpointRouteBuilder v1) => v1.MapPost("/yardage", EstimateYardage).TakesOrder<YardageAnswer>();
+
+    /// <summary>Say how much cloth to buy</summary>
+    /// <remarks>The length of each cloth to buy, and nothing else.</remarks>
+    private static Task EstimateYardage(HttpContext http, OrderDesk desk) => Call.AnswerAsync(http, desk);
+}

@@ -1,0 +1,44 @@
+using System.Collections.Frozen;
+using CushionService.Engine.Specifications;
+using Grpc.Core;
+
+namespace CushionService;
+
+/// <summary>What a violation's code means to either door: an HTTP status and a gRPC status.</summary>
+internal static class Statuses
+{
+    private static readonly (int Http, StatusCode Grpc) BrokenRule = (StatusCodes.Status422UnprocessableEntity, StatusCode.InvalidArgument);
+
+    private static readonly FrozenDictionary<string, (int Http, StatusCode Grpc)> Others = new Dictionary<string, (int, StatusCode)>
+    {
+        ["not-json"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
+        ["bad-encoding"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
+        ["too-deep"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
+        ["wrong-type"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
+        ["internal"] = (StatusCodes.Status500InternalServerError, StatusCode.Internal),
+    }.ToFrozenDictionary();
+
+    /// <summary>The statuses of one code; those of a broken rule for every code that is not named here.</summary>
+    public static (int Http, StatusCode Grpc) Of(string code) => Others.GetValueOrDefault(code, BrokenRule);
+
+    /// <summary>Whether a code says that the order could not be read at all.</summary>
+    public static bool IsUnreadable(string code) => Of(code).Http == StatusCodes.Status400BadRequest;
+
+    /// <summary>The statuses of a refusal: those of its gravest violation.</summary>
+    public static (int Http, StatusCode Grpc) Of(Refusal refusal)
+    {
+        foreach (Violation violation in refusal.Violations)
+        {
+            if (IsUnreadable(violation.Code))
+            {
+                return Of(violation.Code);
+            }
+        }
+
+        return BrokenRule;
+    }
+
+    /// <summary>The sentence that heads a refusal.</summary>
+    public static string Title(Refusal refusal) =>
+        refusal.Violations.Count == 1 ? "The order has 1 problem." : $"The order has {refusal.Violations.Count} problems.";
+}
