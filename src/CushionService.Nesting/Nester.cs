@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using CushionService.Nesting.Rectangles;
 
 namespace CushionService.Nesting;
 
@@ -16,35 +16,22 @@ public static class Nester
     {
         ArgumentNullException.ThrowIfNull(problem);
         cancellation.ThrowIfCancellationRequested();
-        var placements = ImmutableArray.CreateBuilder<Placement>();
-        long x = 0, y = 0, shelf = 0;
-        for (var index = 0; index < problem.Pieces.Length; index++)
-        {
-            var piece = problem.Pieces[index];
-            for (var copy = 0; copy < piece.Quantity; copy++)
-            {
-                if (x + piece.Width > problem.Width)
-                {
-                    (x, y, shelf) = (0, y + shelf, 0);
-                }
+        WellFormed.Check(problem);
+        return StripRectangles.Nest(problem, effort, cancellation);
+    }
 
-                placements.Add(new Placement(index, copy, 0, x, y, 0));
-                x += piece.Width;
-                shelf = Math.Max(shelf, piece.Length);
-            }
-        }
-
-        long area = problem.Pieces.Sum(piece => piece.Width * piece.Length * piece.Quantity);
-        long bound = (area + problem.Width - 1) / problem.Width;
-        bool proven = problem.Sale.RungFor(bound) == problem.Sale.RungFor(y + shelf);
-        return new StripLayout
-        {
-            Length = y + shelf,
-            LowerBound = bound,
-            ProvenMinimal = proven,
-            Proof = proven ? ProofKind.Area : ProofKind.None,
-            Placements = placements.ToImmutable(),
-            Steps = placements.Count,
-        };
+    /// <summary>Lays the pieces on stock sheets, as cheaply as it can.</summary>
+    /// <param name="problem">The sheets and the pieces.</param>
+    /// <param name="effort">How many steps to spend.</param>
+    /// <param name="cancellation">Observed at least every 20 ms of work.</param>
+    /// <returns>An audited layout; copies for which the sheets had no room are listed, not refused.</returns>
+    /// <exception cref="ArgumentException">The problem is ill-formed.</exception>
+    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    public static SheetLayout Nest(SheetProblem problem, Effort effort, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        cancellation.ThrowIfCancellationRequested();
+        WellFormed.Check(problem);
+        return SheetRectangles.Nest(problem, effort, cancellation);
     }
 }

@@ -1,5 +1,12 @@
+using System.Collections.Immutable;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Specifying;
+using CushionService.Validation;
+using CushionService.Wording;
 
 namespace CushionService;
 
@@ -7,15 +14,86 @@ namespace CushionService;
 /// in the contract's records. REST and gRPC only carry orders in and answers out.</summary>
 public sealed class OrderDesk
 {
-    public Outcome<ValidationAnswer> Validate(Order order, CancellationToken cancellation) => throw new NotImplementedException();
+    /// <summary>Checks an order, down to whether every piece fits its cloth.</summary>
+    public Outcome<ValidationAnswer> Validate(Order order, CancellationToken cancellation)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        Checked check = Check(order);
+        return new ValidationAnswer { Valid = check.Violations.IsEmpty, Violations = check.Violations, Warnings = check.Warnings };
+    }
 
-    public Outcome<PiecesAnswer> ListPieces(Order order, CancellationToken cancellation) => throw new NotImplementedException();
+    /// <summary>What to cut, mark and sew together.</summary>
+    public Outcome<PiecesAnswer> ListPieces(Order order, CancellationToken cancellation) =>
+        Answer(order, (drafting, words) =>
+        {
+            cancellation.ThrowIfCancellationRequested();
+            return new PiecesAnswer
+            {
+                Reference = order.Reference,
+                Units = order.Units!.Value,
+                Engine = EngineVersion.Current,
+                Pieces = words.Pieces(drafting),
+                Seams = words.Seams(drafting),
+                Warnings = words.Warnings,
+            };
+        });
 
-    public Outcome<LayoutsAnswer> LayOut(Order order, CancellationToken cancellation) => throw new NotImplementedException();
+    /// <summary>A layout for each cloth.</summary>
+    public Outcome<LayoutsAnswer> LayOut(Order order, CancellationToken cancellation) =>
+        Answer(order, (drafting, words) =>
+        {
+            ImmutableArray<Yardage> yardages = QuotePipeline.LayOut(drafting, cancellation);
+            return new LayoutsAnswer
+            {
+                Reference = order.Reference,
+                Units = order.Units!.Value,
+                Engine = EngineVersion.Current,
+                Layouts = words.Layouts(yardages),
+                Pieces = words.Pieces(drafting),
+                Warnings = words.Warnings,
+            };
+        });
 
-    public Outcome<YardageAnswer> EstimateYardage(Order order, CancellationToken cancellation) => throw new NotImplementedException();
+    /// <summary>How much of each cloth to buy.</summary>
+    public Outcome<YardageAnswer> EstimateYardage(Order order, CancellationToken cancellation) =>
+        Answer(order, (drafting, words) => new YardageAnswer
+        {
+            Reference = order.Reference,
+            Units = order.Units!.Value,
+            Engine = EngineVersion.Current,
+            Yardage = words.Yardage(QuotePipeline.LayOut(drafting, cancellation)),
+            Warnings = words.Warnings,
+        });
 
-    public Outcome<QuoteAnswer> Quote(Order order, CancellationToken cancellation) => throw new NotImplementedException();
+    /// <summary>Everything.</summary>
+    public Outcome<QuoteAnswer> Quote(Order order, CancellationToken cancellation) =>
+        Answer(order, (drafting, words) => words.Quote(order, QuotePipeline.Of(drafting, cancellation)));
 
-    public CatalogueAnswer GetCatalogue() => throw new NotImplementedException();
+    /// <summary>What can be ordered.</summary>
+    public CatalogueAnswer GetCatalogue() => CatalogueWording.Catalogue;
+
+    private static Outcome<T> Answer<T>(Order order, Func<Drafting, AnswerWording, T> answer)
+        where T : class
+    {
+        Checked check = Check(order);
+        return check.Drafting is { } drafting && check.Violations.IsEmpty
+            ? answer(drafting, new AnswerWording(drafting.Order.Unit, check.Warnings))
+            : new Refusal(check.Violations);
+    }
+
+    // What the validators pass is drafted, and only then can be measured against the cloth.
+    private static Checked Check(Order order)
+    {
+        var reading = new OrderReading(order);
+        (ImmutableArray<Violation> violations, ImmutableArray<Violation> warnings) = OrderCheck.Run(order, reading);
+        if (!violations.IsEmpty)
+        {
+            return new Checked(null, violations, warnings);
+        }
+
+        Drafting drafting = Drafting.Of(Specify.Order(reading));
+        return new Checked(drafting, drafting.Violations, warnings.AddRange(drafting.Warnings));
+    }
+
+    private sealed record Checked(Drafting? Drafting, ImmutableArray<Violation> Violations, ImmutableArray<Violation> Warnings);
 }

@@ -5,9 +5,9 @@ public sealed record Shrinkage
 {
     /// <summary>Along the cloth, as a fraction (0.03 is 3 %); 0 when left out.</summary>
     [NumberRange(0, 0.3, Default = "0")]
-    public decimal? Length { get; init; }
+    public double? Length { get; init; }
 
     /// <summary>Across the cloth, as a fraction; 0 when left out.</summary>
     [NumberRange(0, 0.3, Default = "0")]
-    public decimal? Width { get; init; }
+    public double? Width { get; init; }
 }

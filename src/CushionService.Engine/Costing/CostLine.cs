@@ -1,0 +1,10 @@
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Costing;
+
+/// <summary>One line of a cost.</summary>
+/// <param name="Material">What is bought.</param>
+/// <param name="UnitPrice">Price of one unit.</param>
+/// <param name="Amount">Quantity × price, rounded half up to the smallest coin.</param>
+public sealed record CostLine(Material Material, Money UnitPrice, Money Amount);

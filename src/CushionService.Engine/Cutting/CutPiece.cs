@@ -1,0 +1,81 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Cutting;
+
+/// <summary>A piece to cut: a panel with its allowances, or a piece of the maker's own.</summary>
+public sealed record CutPiece
+{
+    /// <summary>Distinct within the order: the cushion's id and the part, or the loose piece's id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The cushion that it belongs to; null for a loose piece.</summary>
+    public CushionSpecification? Cushion { get; init; }
+
+    /// <summary>The panel that it is cut for; null for a loose piece.</summary>
+    public Panel? Panel { get; init; }
+
+    /// <summary>Where it stands in the order, as a JSON Pointer.</summary>
+    public required string Pointer { get; init; }
+
+    /// <summary>The id of its cloth.</summary>
+    public required string Fabric { get; init; }
+
+    /// <summary>How many are cut, at least 1.</summary>
+    public required int Quantity { get; init; }
+
+    /// <summary>Cut width, across the cloth.</summary>
+    public required Length Width { get; init; }
+
+    /// <summary>Cut length, along the cloth.</summary>
+    public required Length Length { get; init; }
+
+    /// <summary>The turns that it may be laid in.</summary>
+    public required Rotations Rotations { get; init; }
+
+    /// <summary>Where the panel's (0, 0) lies within the cut piece.</summary>
+    public Point Origin { get; init; }
+
+    /// <summary>What it becomes.</summary>
+    public string Part => Panel?.Part ?? "piece";
+
+    /// <summary>Area of one copy.</summary>
+    public Area Area => Area.Of(Width, Length);
+
+    /// <summary>Cuts a panel: its outline moved outward edge by edge by each edge's allowance, then up to the workroom's cutting step.</summary>
+    /// <remarks>A rectangle offset by s at every edge is 2s larger both ways (general geometry).</remarks>
+    public static CutPiece Of(Panel panel, CushionSpecification cushion, FabricSpecification fabric, Length cuttingStep)
+    {
+        Length left = panel.Allowance(EdgeFacing.Left), right = panel.Allowance(EdgeFacing.Right);
+        Length lower = panel.Allowance(EdgeFacing.Down), upper = panel.Allowance(EdgeFacing.Up);
+        Length exactWidth = left + panel.Width + right, exactLength = lower + panel.Height + upper;
+        Length width = exactWidth.RoundUpTo(cuttingStep), length = exactLength.RoundUpTo(cuttingStep);
+        return new CutPiece
+        {
+            Id = $"{cushion.Id}/{panel.Part}",
+            Cushion = cushion,
+            Panel = panel,
+            Pointer = cushion.Pointer,
+            Fabric = fabric.Id,
+            Quantity = cushion.Quantity,
+            Width = width,
+            Length = length,
+            Rotations = fabric.Rotations,
+            Origin = new Point(left + (width - exactWidth).HalfUp(), lower + (length - exactLength).HalfUp()),
+        };
+    }
+
+    /// <summary>Takes a piece of the maker's own as it is.</summary>
+    public static CutPiece Of(LoosePieceSpecification piece, FabricSpecification fabric) => new()
+    {
+        Id = piece.Id,
+        Pointer = piece.Pointer,
+        Fabric = fabric.Id,
+        Quantity = piece.Quantity,
+        Width = piece.Width,
+        Length = piece.Length,
+        Rotations = piece.Rotations ?? fabric.Rotations,
+    };
+}

@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>The steps of sewing one cover.</summary>
+internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, Pattern pattern, ImmutableArray<Step>.Builder steps)
+{
+    public void Add()
+    {
+        Hem();
+        SewHandle();
+        foreach (ImmutableArray<Seam> run in Runs())
+        {
+            steps.Add(Sew(run));
+        }
+
+        string opening = cushion.Closure is HandSewnClosure ? "Clip the corners, turn the cover right side out through the gap and press it"
+            : "Open the closure, clip the corners, turn the cover right side out and press it";
+        Say($"{opening}.");
+        string close = cushion.Closure is HandSewnClosure ? " and close the gap by hand with a ladder stitch" : "";
+        Say(cushion.Fill is null ? $"Check the finished size{close}." : $"Fill the cover{close}, and check the finished size.");
+    }
+
+    private void Hem()
+    {
+        foreach (Panel panel in pattern.Panels)
+        {
+            foreach (Edge edge in panel.Edges)
+            {
+                if (edge.Finish.Kind == FinishKind.Hem)
+                {
+                    Say($"Fold the {edge.Name} edge of {panel.Part} {edge.Finish.Turns} times by {Text(edge.Finish.Depth)} and stitch the hem.", panel.Part);
+                }
+            }
+        }
+
+        if (cushion.Closure is HookAndLoopClosure hook)
+        {
+            ImmutableArray<string> hemmed = [.. pattern.Panels.Where(panel => panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem)).Select(panel => panel.Part)];
+            Say($"Sew the hook tape to one hem and the loop tape to the other, lay them over each other by {Text(hook.Overlap)}, and baste the ends together.", [.. hemmed]);
+        }
+        else if (cushion.Closure is EnvelopeClosure envelope)
+        {
+            Say($"Lay the hemmed flaps over each other by {Text(envelope.Overlap)} and baste their ends together.", "bottom-front", "bottom-back");
+        }
+    }
+
+    private void SewHandle()
+    {
+        if (cushion.Handle is not { } handle)
+        {
+            return;
+        }
+
+        Panel marked = pattern.Panels.First(panel => panel.Marks.Any(mark => mark.Kind == MarkKind.HandleEnd));
+        Say($"Fold the ends of the handle in by {Text(HandleSpecification.EndFold)} and its long edges to the middle, fold it in half, and edge-stitch it 1/8 in from the edge.", "handle");
+        Say($"Sew each end of the handle to {marked.Part} at its marks, {Text(handle.Span)} apart, with a boxed X.", "handle", marked.Part);
+    }
+
+    // Seams that follow each other between the same kind of neighbours are sewn in one go.
+    private IEnumerable<ImmutableArray<Seam>> Runs()
+    {
+        var run = ImmutableArray.CreateBuilder<Seam>();
+        foreach (Seam seam in pattern.Seams)
+        {
+            if (run.Count > 0 && (Task(run[0]) != Task(seam)))
+            {
+                yield return run.ToImmutable();
+                run.Clear();
+            }
+
+            run.Add(seam);
+        }
+
+        yield return run.ToImmutable();
+    }
+
+    private static (bool Join, bool Zipper, string Face) Task(Seam seam) => seam.Kind switch
+    {
+        SeamKind.StripJoin => (true, false, ""),
+        SeamKind.Zipper when seam.Other.Length == 1 && !seam.Other[0].Part.StartsWith("bottom", StringComparison.Ordinal) => (false, true, ""),
+        _ => (false, false, seam.Other[0].Part.Split('-')[0]),
+    };
+
+    private Step Sew(ImmutableArray<Seam> run)
+    {
+        ImmutableArray<string> parts = [.. run.SelectMany(seam => seam.One.Concat(seam.Other)).Select(edge => edge.Part).Distinct()];
+        Length length = run.Aggregate(Length.Zero, (sum, seam) => sum + pattern.LengthOf(seam));
+        string allowance = Text(cushion.SeamAllowance);
+        string text = run[0].Kind switch
+        {
+            SeamKind.StripJoin => $"Join {List(parts)} end to end, {run.Length} joins with {allowance} seams, and measure the loop against the face.",
+            SeamKind.Zipper when run.Length == 1 => $"Turn the edges under and sew the zipper between {List(parts)}, {Text(length)} along each tape.",
+            _ => $"Sew {List(parts)} together, matching notches, {Text(length)} in all with {allowance} seams{Opening(run)}.",
+        };
+        return Of(text, [.. parts]);
+    }
+
+    private string Opening(ImmutableArray<Seam> run) =>
+        run.Any(seam => seam.Kind == SeamKind.Gap) ? $"; leave a gap in the {cushion.Closure.Side.ToString().ToLowerInvariant()} seam, 2 in short of each corner"
+        : run.Any(seam => seam.Kind == SeamKind.Zipper) ? $"; set the zipper in the middle of the {cushion.Closure.Side.ToString().ToLowerInvariant()} seam"
+        : cushion.Closure.Kind is ClosureKind.Zipper or ClosureKind.HookAndLoop ? "; open the closure before the last seam" : "";
+
+    private void Say(string text, params ReadOnlySpan<string> parts) => steps.Add(Of(text, parts));
+
+    private Step Of(string text, ReadOnlySpan<string> parts)
+    {
+        var ids = ImmutableArray.CreateBuilder<string>();
+        foreach (string part in parts)
+        {
+            ids.Add($"{cushion.Id}/{part}");
+        }
+
+        return new Step($"{cushion.Id}: {text}", ids.ToImmutable());
+    }
+
+    private static string List(ImmutableArray<string> parts) =>
+        parts.Length == 1 ? parts[0] : $"{string.Join(", ", parts[..^1])} and {parts[^1]}";
+
+    private string Text(Length length) => LengthText.Format(length, unit);
+}

@@ -1,0 +1,90 @@
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Layouts;
+
+/// <summary>Lays the pieces of one cloth: turns the cloth's rules into a nesting problem, and the answer back into lengths.</summary>
+public static class ClothNesting
+{
+    /// <summary>Lays every piece.</summary>
+    /// <param name="fabric">The cloth.</param>
+    /// <param name="pieces">At least one piece of that cloth, each of which fits it (see <see cref="Fits"/>).</param>
+    /// <param name="effort">How hard to search.</param>
+    /// <param name="cancellation">Gives up the search.</param>
+    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    public static ClothLayout LayOut(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces, Effort effort, CancellationToken cancellation)
+    {
+        Grid grid = GridFor(fabric, pieces);
+        StripLayout layout = Nester.Nest(Problem(fabric, pieces, grid), effort, cancellation);
+        return new ClothLayout
+        {
+            Fabric = fabric,
+            Length = grid.Back(layout.Length),
+            LowerBound = grid.Back(layout.LowerBound),
+            ProvenMinimal = layout.ProvenMinimal,
+            Proof = layout.Proof,
+            ProofFigures = layout.ProofFigures,
+            Placements = [.. layout.Placements.Select(placed =>
+                new LaidPiece(pieces[placed.Piece], placed.Copy + 1, grid.Back(placed.X), grid.Back(placed.Y), placed.Turn))],
+            Steps = layout.Steps,
+        };
+    }
+
+    /// <summary>Whether a piece fits the cloth's usable width in one of its turns.</summary>
+    public static bool Fits(FabricSpecification fabric, CutPiece piece) =>
+        piece.Width <= fabric.UsableWidth || (piece.Rotations == Rotations.QuarterTurns && piece.Length <= fabric.UsableWidth);
+
+    /// <summary>Whether a piece is matched to the cloth's repeat.</summary>
+    public static bool IsMatched(FabricSpecification fabric, CutPiece piece) =>
+        MotifMatch.Corner(piece, fabric) is { } corner && MotifMatch.FitsAcross(piece, corner, fabric);
+
+    private static StripProblem Problem(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces, Grid grid) => new()
+    {
+        Width = grid.Down(fabric.UsableWidth),
+        Pieces = [.. pieces.Select(piece => ToNest(fabric, piece, grid))],
+        Repeat = MotifMatch.Lattice(fabric, grid),
+        Sale = ClothSale.Ladder(fabric, grid.Unit),
+    };
+
+    private static NestingPiece ToNest(FabricSpecification fabric, CutPiece piece, Grid grid)
+    {
+        Point? corner = IsMatched(fabric, piece) ? MotifMatch.Corner(piece, fabric) : null;
+        return new NestingPiece
+        {
+            Width = grid.Up(piece.Width),
+            Length = grid.Up(piece.Length),
+            Quantity = piece.Quantity,
+            Rotations = corner is null ? piece.Rotations : Rotations.None,
+            Alignment = corner is { } at ? new Alignment(grid.Down(at.X), grid.Down(at.Y)) : null,
+        };
+    }
+
+    private static Grid GridFor(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces)
+    {
+        var lengths = new List<Length>();
+        var total = fabric.UsableWidth;
+        foreach (CutPiece piece in pieces)
+        {
+            lengths.Add(piece.Width);
+            lengths.Add(piece.Length);
+            total += piece.Quantity * Length.Max(piece.Width, piece.Length);
+            if (MotifMatch.Corner(piece, fabric) is { } corner)
+            {
+                lengths.Add(corner.X);
+                lengths.Add(corner.Y);
+                total += piece.Quantity * fabric.Repeat!.Length;
+            }
+        }
+
+        if (fabric.Repeat is { } repeat)
+        {
+            lengths.Add(repeat.Length.HalfUp());
+            lengths.Add(repeat.Width ?? Length.Zero);
+        }
+
+        return Grid.For(lengths, total);
+    }
+}

@@ -1,0 +1,43 @@
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Layouts;
+
+/// <summary>Where a piece must lie so that a motif falls on its matching point: faces carry one in their middle, and the front boxing
+/// carries the face's pattern on over the edge.</summary>
+/// <remarks>Piece origin = motif − matching point, modulo the repeat. One motif stands on the cloth's centre line (common practice, no source).</remarks>
+internal static class MotifMatch
+{
+    /// <summary>The lattice of a cloth's repeat on a grid; null when it has none.</summary>
+    public static RepeatLattice? Lattice(FabricSpecification fabric, Grid grid) => fabric.Repeat is { } repeat
+        ? new RepeatLattice(
+            repeat.Width is { } width ? grid.Down(width) : 0,
+            grid.Down(repeat.Length),
+            repeat is { Drop: DropKind.Half, Width: not null } ? grid.Down(repeat.Length.HalfUp()) : 0)
+        : null;
+
+    /// <summary>Where the lower left corner of a piece must lie, modulo the repeat; null when the piece is not matched.</summary>
+    public static Point? Corner(CutPiece piece, FabricSpecification fabric)
+    {
+        if (fabric.Repeat is not { } repeat || piece.Panel?.Match is not { } match)
+        {
+            return null;
+        }
+
+        Point corner = new Point(fabric.UsableWidth.HalfUp(), Length.Zero).Moved(-match.X - piece.Origin.X, -match.Y - piece.Origin.Y);
+        return new Point(repeat.Width is { } width ? Modulo(corner.X, width) : Length.Zero, Modulo(corner.Y, repeat.Length));
+    }
+
+    /// <summary>Whether a matched piece finds a place across the cloth at all.</summary>
+    public static bool FitsAcross(CutPiece piece, Point corner, FabricSpecification fabric) =>
+        fabric.Repeat?.Width is null || corner.X + piece.Width <= fabric.UsableWidth;
+
+    private static Length Modulo(Length length, Length repeat)
+    {
+        long rest = length.Nanometres % repeat.Nanometres;
+        return Length.FromNanometres(rest < 0 ? rest + repeat.Nanometres : rest);
+    }
+}

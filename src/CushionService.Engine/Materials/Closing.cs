@@ -1,0 +1,38 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Materials;
+
+/// <summary>How much zipper chain or tape a closure takes.</summary>
+public static class Closing
+{
+    private static readonly Length KeptClosed = Length.FromInches(2.5m);
+
+    /// <summary>Length of zipper chain for one cover. In a section of its own it runs from raw edge to raw edge, and its ends are caught in the
+    /// joins; in a side seam it is 2 1/2 in shorter than the side, centred (common practice, no source).</summary>
+    /// <param name="cushion">A cushion with a zipper.</param>
+    /// <param name="pattern">Its pattern.</param>
+    public static Length ZipperChain(CushionSpecification cushion, Pattern pattern)
+    {
+        var section = Length.Zero;
+        var hasSection = false;
+        foreach (Seam seam in pattern.Seams)
+        {
+            if (seam.Kind == SeamKind.Zipper)
+            {
+                section += pattern.LengthOf(seam);
+                hasSection = pattern[seam.One[0].Part][seam.One[0].Edge].Finish.Kind == FinishKind.ZipperTurnUnder;
+            }
+        }
+
+        return hasSection ? section + 2 * cushion.SeamAllowance : ZipperInSeam(section);
+    }
+
+    /// <summary>Length of a zipper set in a side seam.</summary>
+    public static Length ZipperInSeam(Length side) => side - KeptClosed;
+
+    /// <summary>Length of hook tape, and as much loop tape: the section less 1/2 in at each end (common practice, no source).</summary>
+    /// <param name="section">Finished length of the section.</param>
+    public static Length Tape(Length section) => section - 2 * Length.FromInches(0.5m);
+}

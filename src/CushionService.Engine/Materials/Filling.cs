@@ -1,0 +1,39 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Materials;
+
+/// <summary>How much fill a cushion takes.</summary>
+public static class Filling
+{
+    /// <summary>The block of foam: the cover's finished size and the oversize in width and depth; exact in thickness.</summary>
+    public static Volume Foam(CushionSpecification cushion, Length oversize) =>
+        Volume.Of(cushion.Width + oversize, cushion.Depth + oversize, cushion.Thickness);
+
+    /// <summary>What a sealed flat bag of a material that bends but does not stretch holds:
+    /// V = w³ (h / (πw) − 0.142 (1 − 10^(−h/w))) for w ≤ h (the paper bag problem, A. C. Robin, Mathematics Today, June 2004).</summary>
+    /// <param name="one">One finished side, above zero.</param>
+    /// <param name="other">The other finished side, above zero.</param>
+    public static Volume Bag(Length one, Length other)
+    {
+        decimal width = Length.Min(one, other).In(LengthUnit.Millimetre), height = Length.Max(one, other).In(LengthUnit.Millimetre);
+        double ratio = (double)(height / width);
+        double share = (ratio / Math.PI) - (0.142 * (1 - Math.Pow(10, -ratio)));
+        return new Volume(width * width * width * (decimal)share);
+    }
+
+    /// <summary>The room that a loose fill has when the cover is as full as can be: the box, or the bag of a cushion without thickness.</summary>
+    public static Volume Room(CushionSpecification cushion) => cushion.Thickness > Length.Zero
+        ? Volume.Of(cushion.Width, cushion.Depth, cushion.Thickness)
+        : Bag(cushion.Width, cushion.Depth);
+
+    /// <summary>Density of a loose fill at sitting firmness, in kilograms a cubic metre (common practice, no source: the middle of 0.9 to 1.6,
+    /// 2.5 to 4 and 1.5 to 3 lb/ft³).</summary>
+    public static decimal PackedDensity(LooseFill fill) => fill switch
+    {
+        LooseFill.PolyesterFibre => 20,
+        LooseFill.Feather => 52,
+        LooseFill.ShreddedFoam => 36,
+        _ => throw new ArgumentOutOfRangeException(nameof(fill)),
+    };
+}

@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Patterns;
+
+/// <summary>A box cushion: a top, a bottom, and a boxing between them that is measured on the seam line.</summary>
+internal sealed class Boxed : IConstruction
+{
+    private static readonly ImmutableArray<Side> AnySide = [Side.Back, Side.Front, Side.Left, Side.Right];
+
+    public ConstructionOffer Offer { get; } = new()
+    {
+        Kind = Construction.Boxed,
+        Description = "Two faces joined by a boxing as high as the cushion is thick.",
+        Outlines = [OutlineKind.Rectangle],
+        Closures =
+        [
+            new(ClosureKind.Zipper, AnySide),
+            new(ClosureKind.HookAndLoop, AnySide),
+            new(ClosureKind.Envelope, [Side.Bottom]),
+            new(ClosureKind.HandSewn, AnySide),
+        ],
+        Thickness = true,
+        Joins = [BoxingJoins.Corners, BoxingJoins.Back],
+        Handles = [HandleKind.FoldedStrap],
+    };
+
+    public Pattern Draft(CushionSpecification cushion)
+    {
+        var seam = EdgeFinish.Seam(cushion.SeamAllowance);
+        ImmutableArray<SideRun> runs = Runs(cushion);
+        ImmutableArray<BoxingSection> boxing = [.. cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, runs, seam) : Cornered(cushion, runs, seam)];
+        Face top = Face.Whole("top", FabricRole.Top, runs, seam);
+        Face bottom = cushion.Closure is EnvelopeClosure envelope
+            ? Face.Divided("bottom", FabricRole.Bottom, runs, seam, envelope.Overlap, EdgeFinish.DoubleHem(envelope.Fold))
+            : Face.Whole("bottom", FabricRole.Bottom, runs, seam);
+
+        var seams = ImmutableArray.CreateBuilder<Seam>();
+        seams.AddRange(boxing.Where(section => section.Middle is not null).Select(section => section.Middle!));
+        for (var i = 0; i < boxing.Length; i++)
+        {
+            seams.Add(boxing[i].JoinedTo(boxing[(i + 1) % boxing.Length]));
+        }
+
+        BoxingSection SectionOf(SideRun run) => boxing.First(section => section.Runs.Contains(run));
+        seams.AddRange(top.SewnTo(run => SectionOf(run).Upper(run), _ => SeamKind.Plain));
+        seams.AddRange(bottom.SewnTo(
+            run => SectionOf(run).Lower(run),
+            run => cushion.Closure is HandSewnClosure closure && run.Side == closure.Side ? SeamKind.Gap : SeamKind.Plain));
+
+        IEnumerable<Panel> sides = boxing.SelectMany(section => section.Panels).Select(panel => MatchedToFront(panel, cushion));
+        return FoldedStrap.AddTo(new Pattern([.. top.Panels, .. bottom.Panels, .. sides], seams.ToImmutable()), cushion, FrontOf).Closed();
+    }
+
+    /// <summary>Where the middle of a side lies along the strip that covers it.</summary>
+    private static (string Part, Length Middle)? FrontOf(Pattern pattern, Side side)
+    {
+        string name = Name(side);
+        foreach (Panel panel in pattern.Panels)
+        {
+            foreach (Edge edge in panel.Edges)
+            {
+                if (edge.Name == $"{name}-top" && panel.Role == FabricRole.Sides)
+                {
+                    return (panel.Part, edge.Middle.X);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    // The front boxing carries the face's pattern down over the edge: the face's centre lies half a depth above the strip.
+    private static Panel MatchedToFront(Panel panel, CushionSpecification cushion)
+    {
+        Edge? front = panel.Edges.FirstOrDefault(edge => edge.Name == "front-top");
+        return front is null ? panel : panel with { Match = front.Middle.Moved(Length.Zero, cushion.Depth.HalfUp()) };
+    }
+
+    private static ImmutableArray<SideRun> Runs(CushionSpecification cushion)
+    {
+        Length turn = Return(cushion.Closure);
+        return
+        [
+            new("front", Side.Front, cushion.Width),
+            new("right", Side.Right, cushion.Depth - turn),
+            .. turn > Length.Zero ? new SideRun[] { new("right-return", Side.Right, turn) } : [],
+            new("back", Side.Back, cushion.Width),
+            .. turn > Length.Zero ? new SideRun[] { new("left-return", Side.Left, turn) } : [],
+            new("left", Side.Left, cushion.Depth - turn),
+        ];
+    }
+
+    private static Length Return(ClosureSpecification closure) => closure switch
+    {
+        ZipperClosure zipper => zipper.Return,
+        HookAndLoopClosure hook => hook.Return,
+        _ => Length.Zero,
+    };
+
+    // A closure section at the back, and one strip from its end round the left, the front and the right to its start.
+    private static IEnumerable<BoxingSection> Wrapped(CushionSpecification cushion, ImmutableArray<SideRun> runs, EdgeFinish seam)
+    {
+        ImmutableArray<SideRun> section = [.. runs.Where(run => run.Name is "right-return" or "back" or "left-return")];
+        yield return Closing(cushion, section, "back", seam);
+        yield return BoxingSection.Plain("boxing", [runs[^1], runs[0], runs[1]], cushion.Thickness, seam);
+    }
+
+    private static IEnumerable<BoxingSection> Cornered(CushionSpecification cushion, ImmutableArray<SideRun> runs, EdgeFinish seam) =>
+        runs.Select(run => run.Side == cushion.Closure.Side
+            ? Closing(cushion, [run], run.Name, seam)
+            : BoxingSection.Plain(run.Name, [run], cushion.Thickness, seam));
+
+    private static BoxingSection Closing(CushionSpecification cushion, ImmutableArray<SideRun> runs, string part, EdgeFinish seam) => cushion.Closure switch
+    {
+        ZipperClosure zipper => BoxingSection.Zippered(runs, cushion.Thickness, seam, zipper.TurnUnder),
+        HookAndLoopClosure hook => BoxingSection.Overlapping(runs, cushion.Thickness, seam, hook),
+        _ => BoxingSection.Plain(part, runs, cushion.Thickness, seam),
+    };
+
+    private static string Name(Side side) => side switch
+    {
+        Side.Front => "front",
+        Side.Right => "right",
+        Side.Back => "back",
+        _ => "left",
+    };
+}

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Patterns;
+
+/// <summary>A section of a boxing, over one or more runs of the seam line: one strip, or two that make a closure.</summary>
+internal sealed record BoxingSection
+{
+    public required ImmutableArray<Panel> Panels { get; init; }
+
+    /// <summary>The runs, counter-clockwise; from left to right as one looks at the outside.</summary>
+    public required ImmutableArray<SideRun> Runs { get; init; }
+
+    public required string UpperPart { get; init; }
+
+    public required string LowerPart { get; init; }
+
+    /// <summary>How far the two strips overlap.</summary>
+    public Length Lap { get; init; }
+
+    /// <summary>The seam between the two strips; null when there is none.</summary>
+    public Seam? Middle { get; init; }
+
+    public ImmutableArray<EdgeRef> Start => Ends("start");
+
+    public ImmutableArray<EdgeRef> End => Ends("end");
+
+    /// <summary>One strip as high as the boxing.</summary>
+    public static BoxingSection Plain(string part, ImmutableArray<SideRun> runs, Length height, EdgeFinish seam) => new()
+    {
+        Panels = [Strip(part, runs, height, seam, seam, seam)],
+        Runs = runs,
+        UpperPart = part,
+        LowerPart = part,
+    };
+
+    /// <summary>Two strips with a zipper between them: each T/2 high, and the turn-under more when cut.</summary>
+    public static BoxingSection Zippered(ImmutableArray<SideRun> runs, Length height, EdgeFinish seam, Length turnUnder)
+    {
+        var inner = EdgeFinish.ZipperTurnUnder(turnUnder);
+        Length lower = height.HalfUp();
+        return new BoxingSection
+        {
+            Panels = [Strip("zipper-upper", runs, height - lower, inner, seam, seam, "lower"), Strip("zipper-lower", runs, lower, seam, inner, seam, null, "upper")],
+            Runs = runs,
+            UpperPart = "zipper-upper",
+            LowerPart = "zipper-lower",
+            Middle = new Seam(SeamKind.Zipper, new EdgeRef("zipper-upper", "lower"), new EdgeRef("zipper-lower", "upper")),
+        };
+    }
+
+    /// <summary>Two hemmed strips that overlap: each (T + o)/2 high, and the hem's two turns more when cut.</summary>
+    public static BoxingSection Overlapping(ImmutableArray<SideRun> runs, Length height, EdgeFinish seam, HookAndLoopClosure closure)
+    {
+        var hem = EdgeFinish.DoubleHem(closure.Fold);
+        Length lower = HookAndLoopClosure.VisibleHeight(height, closure.Overlap), upper = height + closure.Overlap - lower;
+        return new BoxingSection
+        {
+            Panels = [Strip("closure-upper", runs, upper, hem, seam, seam, "lower"), Strip("closure-lower", runs, lower, seam, hem, seam, null, "upper")],
+            Runs = runs,
+            UpperPart = "closure-upper",
+            LowerPart = "closure-lower",
+            Lap = closure.Overlap,
+        };
+    }
+
+    public EdgeRef Upper(SideRun run) => new(UpperPart, $"{run.Name}-top");
+
+    public EdgeRef Lower(SideRun run) => new(LowerPart, $"{run.Name}-bottom");
+
+    /// <summary>Joins the end of this section to the start of the next.</summary>
+    public Seam JoinedTo(BoxingSection next) => Panels.Length == 1
+        ? new Seam(SeamKind.StripJoin, End, next.Start, next.Lap)
+        : new Seam(SeamKind.StripJoin, next.Start, End, Lap);
+
+    private ImmutableArray<EdgeRef> Ends(string edge) => [.. Panels.Select(panel => new EdgeRef(panel.Part, edge))];
+
+    private static Panel Strip(
+        string part, ImmutableArray<SideRun> runs, Length height, EdgeFinish lower, EdgeFinish upper, EdgeFinish ends, string? wholeLower = null, string? wholeUpper = null)
+    {
+        Length length = runs.Aggregate(Length.Zero, (sum, run) => sum + run.Length);
+        var outline = new PanelOutline();
+        outline = wholeLower is null
+            ? runs.Aggregate(outline, (walk, run) => walk.East($"{run.Name}-bottom", run.Length, lower))
+            : outline.East(wholeLower, length, lower);
+        outline.North("end", height, ends);
+        outline = wholeUpper is null
+            ? runs.Reverse().Aggregate(outline, (walk, run) => walk.West($"{run.Name}-top", run.Length, upper))
+            : outline.West(wholeUpper, length, upper);
+        return new Panel
+        {
+            Part = part,
+            Role = FabricRole.Sides,
+            Edges = outline.South("start", height, ends).Edges(),
+            Stretches = [.. runs.Where(run => run.Length > Length.Zero).Select(run => new StripStretch(run.Length, run.Side == Side.Front))],
+        };
+    }
+}

@@ -1,0 +1,35 @@
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Patterns;
+
+/// <summary>What happens at a panel's edge, and how much cloth it takes beyond the finished line.</summary>
+/// <param name="Kind">What happens.</param>
+/// <param name="Turns">How many times the depth is added: 2 for a double-folded hem.</param>
+/// <param name="Depth">Depth of one turn, at least zero.</param>
+public readonly record struct EdgeFinish(FinishKind Kind, int Turns, Length Depth)
+{
+    /// <summary>Cloth beyond the finished line.</summary>
+    public Length Allowance => Turns * Depth;
+
+    /// <summary>Whether the edge must stand in exactly one seam.</summary>
+    public bool Joins => Kind is FinishKind.Seam or FinishKind.ZipperTurnUnder;
+
+    /// <summary>An edge sewn to another.</summary>
+    public static EdgeFinish Seam(Length allowance) => new(FinishKind.Seam, 1, allowance);
+
+    /// <summary>An edge turned under at a zipper.</summary>
+    public static EdgeFinish ZipperTurnUnder(Length depth) => new(FinishKind.ZipperTurnUnder, 1, depth);
+
+    /// <summary>A double-folded hem.</summary>
+    public static EdgeFinish DoubleHem(Length fold) => new(FinishKind.Hem, 2, fold);
+
+    /// <summary>The edge in the trade's words.</summary>
+    public string Name => Kind switch
+    {
+        FinishKind.Seam => "seam",
+        FinishKind.ZipperTurnUnder => "zipper turn-under",
+        FinishKind.Hem => "hem",
+        FinishKind.TurnIn => "turn-in",
+        _ => throw new ArgumentOutOfRangeException(nameof(Kind)),
+    };
+}

@@ -1,0 +1,17 @@
+namespace CushionService.Engine.Patterns;
+
+/// <summary>What happens at a panel's edge.</summary>
+public enum FinishKind
+{
+    /// <summary>Sewn to another edge.</summary>
+    Seam,
+
+    /// <summary>Turned under and sewn to a zipper.</summary>
+    ZipperTurnUnder,
+
+    /// <summary>Turned over and sewn down; joined to nothing.</summary>
+    Hem,
+
+    /// <summary>Turned in and caught by other stitching.</summary>
+    TurnIn,
+}

@@ -1,0 +1,58 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Patterns;
+
+/// <summary>A handle of cloth folded in four: cut four times as wide as it is finished, and an end fold longer at each end.</summary>
+/// <remarks>Common practice, no source.</remarks>
+internal static class FoldedStrap
+{
+    private const int Layers = 4;
+
+    /// <summary>Adds the strap, and the marks where its ends are sewn down on the panel that covers its side.</summary>
+    /// <param name="pattern">The cover.</param>
+    /// <param name="cushion">The cushion; nothing is added when it has no handle.</param>
+    /// <param name="middleOf">The panel that covers a side, and where the side's middle lies along it.</param>
+    public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, Func<Pattern, Side, (string Part, Length Middle)?> middleOf)
+    {
+        if (cushion.Handle is not { } handle)
+        {
+            return pattern;
+        }
+
+        (string part, Length middle) = middleOf(pattern, handle.Side)
+            ?? throw new InvalidPatternException($"No single panel covers the {handle.Side} side for a handle.");
+        Panel panel = pattern[part];
+        Panel marked = panel with
+        {
+            Marks = panel.Marks
+                .Add(EndMark(panel, handle, middle - handle.Span.HalfUp()))
+                .Add(EndMark(panel, handle, middle - handle.Span.HalfUp() + handle.Span)),
+        };
+        return pattern with { Panels = pattern.Panels.Replace(panel, marked).Add(Strap(handle)) };
+    }
+
+    private static PanelMark EndMark(Panel panel, HandleSpecification handle, Length x)
+    {
+        Length low = panel.Height.HalfUp() - handle.Width.HalfUp();
+        return new PanelMark(MarkKind.HandleEnd, new Point(x, low), new Point(x, low + handle.Width), "Sew an end of the handle down here with a boxed X");
+    }
+
+    private static Panel Strap(HandleSpecification handle)
+    {
+        Length width = Layers * handle.Width;
+        var end = new EdgeFinish(FinishKind.TurnIn, 1, HandleSpecification.EndFold);
+        var side = new EdgeFinish(FinishKind.TurnIn, 0, Length.Zero);
+        return new Panel
+        {
+            Part = "handle",
+            Role = FabricRole.Handle,
+            Layers = Layers,
+            Edges = PanelOutline.Rectangle(width, handle.Length, end, side, end, side),
+            Marks = [.. Enumerable.Range(1, Layers - 1).Select(quarter => Fold(quarter * handle.Width, handle.Length))],
+        };
+    }
+
+    private static PanelMark Fold(Length x, Length length) =>
+        new(MarkKind.FoldLine, new Point(x, Length.Zero), new Point(x, length), "Fold the long edges to the middle, then fold in half");
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Patterns;
+
+/// <summary>A flat cushion: two faces sewn to each other all round, the opening in a side seam or across the bottom face.</summary>
+internal sealed class KnifeEdge : IConstruction
+{
+    private static readonly ImmutableArray<Side> SideSeams = [Side.Back, Side.Front, Side.Left, Side.Right];
+
+    public ConstructionOffer Offer { get; } = new()
+    {
+        Kind = Construction.KnifeEdge,
+        Description = "Two faces sewn to each other at the edge.",
+        Outlines = [OutlineKind.Rectangle],
+        Closures =
+        [
+            new(ClosureKind.Zipper, [.. SideSeams, Side.Bottom]),
+            new(ClosureKind.HookAndLoop, [Side.Bottom]),
+            new(ClosureKind.Envelope, [Side.Bottom]),
+            new(ClosureKind.HandSewn, SideSeams),
+        ],
+        Thickness = false,
+    };
+
+    public Pattern Draft(CushionSpecification cushion)
+    {
+        var seam = EdgeFinish.Seam(cushion.SeamAllowance);
+        ImmutableArray<SideRun> runs =
+        [
+            new("front", Side.Front, cushion.Width),
+            new("right", Side.Right, cushion.Depth),
+            new("back", Side.Back, cushion.Width),
+            new("left", Side.Left, cushion.Depth),
+        ];
+        Face top = Face.Whole("top", FabricRole.Top, runs, seam);
+        Face bottom = cushion.Closure switch
+        {
+            ZipperClosure { Side: Side.Bottom } zipper => Divided(Length.Zero, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder)),
+            HookAndLoopClosure hook => Divided(hook.Overlap, EdgeFinish.DoubleHem(hook.Fold)),
+            EnvelopeClosure envelope => Divided(envelope.Overlap, EdgeFinish.DoubleHem(envelope.Fold)),
+            _ => Face.Whole("bottom", FabricRole.Bottom, runs, seam),
+        };
+        Face Divided(Length lap, EdgeFinish inner) => Face.Divided("bottom", FabricRole.Bottom, runs, seam, lap, inner);
+
+        IEnumerable<Seam> middle = cushion.Closure is ZipperClosure { Side: Side.Bottom }
+            ? [new Seam(SeamKind.Zipper, bottom.FrontEdge, bottom.BackEdge)]
+            : [];
+        IEnumerable<Seam> around = bottom.SewnTo(run => new EdgeRef("top", run.Name), run => KindOn(run, cushion.Closure));
+        return new Pattern([.. top.Panels, .. bottom.Panels], [.. middle, .. around]).Closed();
+    }
+
+    private static SeamKind KindOn(SideRun run, ClosureSpecification closure) => closure switch
+    {
+        ZipperClosure when run.Side == closure.Side => SeamKind.Zipper,
+        HandSewnClosure when run.Side == closure.Side => SeamKind.Gap,
+        _ => SeamKind.Plain,
+    };
+}

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Patterns;
+
+/// <summary>A finished outline, from (0, 0) upwards and to the right, with what happens at each edge. Its grain and its "up" run along y.</summary>
+public sealed record Panel
+{
+    /// <summary>What it becomes; distinct within the pattern.</summary>
+    public required string Part { get; init; }
+
+    /// <summary>The role that chooses its cloth.</summary>
+    public required FabricRole Role { get; init; }
+
+    /// <summary>Its edges, counter-clockwise, each starting where the one before ends.</summary>
+    public required ImmutableArray<Edge> Edges { get; init; }
+
+    /// <summary>Marks that its edges do not show.</summary>
+    public ImmutableArray<PanelMark> Marks { get; init; } = [];
+
+    /// <summary>The point, on the panel or beyond it, that must lie on a motif for the panel to match its neighbours; null when it need not match.</summary>
+    public Point? Match { get; init; }
+
+    /// <summary>Whether it is a strip that may be joined from shorter ones, and then where joins are best kept away from (along x); null when it may not.</summary>
+    public ImmutableArray<StripStretch>? Stretches { get; init; }
+
+    /// <summary>Layers that it is folded into across its width; 1 when it lies flat.</summary>
+    public int Layers { get; init; } = 1;
+
+    /// <summary>Finished extent across.</summary>
+    public Length Width => Edges.Max(edge => edge.To.X);
+
+    /// <summary>Finished extent along.</summary>
+    public Length Height => Edges.Max(edge => edge.To.Y);
+
+    /// <summary>The edge of that name.</summary>
+    /// <exception cref="InvalidPatternException">There is none.</exception>
+    public Edge this[string name] => Edges.FirstOrDefault(edge => edge.Name == name)
+        ?? throw new InvalidPatternException($"Panel {Part} has no edge {name}.");
+
+    /// <summary>The deepest allowance on the edges that face one way.</summary>
+    public Length Allowance(EdgeFacing facing)
+    {
+        var deepest = Length.Zero;
+        foreach (Edge edge in Edges)
+        {
+            if (edge.Facing == facing)
+            {
+                deepest = Length.Max(deepest, edge.Finish.Allowance);
+            }
+        }
+
+        return deepest;
+    }
+}

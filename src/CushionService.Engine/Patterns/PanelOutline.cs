@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Patterns;
+
+/// <summary>Walks round a panel counter-clockwise from its lower left corner, edge by edge. Stretches without length are left out.</summary>
+internal sealed class PanelOutline
+{
+    private readonly ImmutableArray<Edge>.Builder _edges = ImmutableArray.CreateBuilder<Edge>();
+    private Point _at;
+
+    /// <summary>An edge with a finish of the same kind on each of its four sides.</summary>
+    public static ImmutableArray<Edge> Rectangle(Length width, Length height, EdgeFinish lower, EdgeFinish right, EdgeFinish upper, EdgeFinish left) =>
+        new PanelOutline()
+            .East("lower", width, lower)
+            .North("right", height, right)
+            .West("upper", width, upper)
+            .South("left", height, left)
+            .Edges();
+
+    public PanelOutline East(string name, Length length, EdgeFinish finish) => Go(name, length, Length.Zero, finish);
+
+    public PanelOutline North(string name, Length length, EdgeFinish finish) => Go(name, Length.Zero, length, finish);
+
+    public PanelOutline West(string name, Length length, EdgeFinish finish) => Go(name, -length, Length.Zero, finish);
+
+    public PanelOutline South(string name, Length length, EdgeFinish finish) => Go(name, Length.Zero, -length, finish);
+
+    public ImmutableArray<Edge> Edges() => _edges.ToImmutable();
+
+    private PanelOutline Go(string name, Length right, Length up, EdgeFinish finish)
+    {
+        if (right != Length.Zero || up != Length.Zero)
+        {
+            Point to = _at.Moved(right, up);
+            _edges.Add(new Edge(name, _at, to, finish));
+            _at = to;
+        }
+
+        return this;
+    }
+}

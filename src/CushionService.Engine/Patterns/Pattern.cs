@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Patterns;
+
+/// <summary>The panels of a cover and the seams that close it, in the order in which they are sewn.</summary>
+/// <param name="Panels">By distinct parts.</param>
+/// <param name="Seams">In sewing order.</param>
+public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> Seams)
+{
+    /// <summary>The panel of that part.</summary>
+    /// <exception cref="InvalidPatternException">There is none.</exception>
+    public Panel this[string part] => Panels.FirstOrDefault(panel => panel.Part == part)
+        ?? throw new InvalidPatternException($"The pattern has no panel {part}.");
+
+    /// <summary>Finished length of a seam.</summary>
+    public Length LengthOf(Seam seam) => Sum(seam.One);
+
+    /// <summary>Makes sure that the pattern closes: every outline returns to its start, every edge that is to be joined is in exactly
+    /// one seam, and the two sides of each seam agree.</summary>
+    /// <exception cref="InvalidPatternException">Names the invariant that is broken.</exception>
+    public Pattern Closed()
+    {
+        foreach (Panel panel in Panels)
+        {
+            RequireOutline(panel);
+        }
+
+        var joined = new HashSet<EdgeRef>();
+        foreach (Seam seam in Seams)
+        {
+            foreach (EdgeRef edge in seam.One.Concat(seam.Other))
+            {
+                Require(this[edge.Part][edge.Edge].Finish.Joins, $"{edge} is in a seam but is not finished for one.");
+                Require(joined.Add(edge), $"{edge} is in two seams.");
+            }
+
+            Require(Sum(seam.One) == Sum(seam.Other) - seam.Lap, $"{seam.One[0]} is not as long as {seam.Other[0]}.");
+        }
+
+        foreach (Panel panel in Panels)
+        {
+            foreach (Edge edge in panel.Edges)
+            {
+                Require(!edge.Finish.Joins || joined.Contains(new EdgeRef(panel.Part, edge.Name)), $"{panel.Part}.{edge.Name} is in no seam.");
+            }
+        }
+
+        return this;
+    }
+
+    private static void RequireOutline(Panel panel)
+    {
+        for (var i = 0; i < panel.Edges.Length; i++)
+        {
+            Edge edge = panel.Edges[i];
+            Require(edge.To == panel.Edges[(i + 1) % panel.Edges.Length].From, $"{panel.Part}.{edge.Name} does not meet the next edge.");
+            Require(edge.Length > Length.Zero, $"{panel.Part}.{edge.Name} has no length.");
+        }
+    }
+
+    private static void Require(bool holds, string otherwise)
+    {
+        if (!holds)
+        {
+            throw new InvalidPatternException(otherwise);
+        }
+    }
+
+    private Length Sum(ImmutableArray<EdgeRef> edges)
+    {
+        var sum = Length.Zero;
+        foreach (EdgeRef edge in edges)
+        {
+            sum += this[edge.Part][edge.Edge].Length;
+        }
+
+        return sum;
+    }
+}

@@ -1,0 +1,17 @@
+namespace CushionService.Engine.Patterns;
+
+/// <summary>How two edges are joined.</summary>
+public enum SeamKind
+{
+    /// <summary>Right sides together, stitched on the seam line.</summary>
+    Plain,
+
+    /// <summary>The end of a strip joined to the next, stitched from raw edge to raw edge.</summary>
+    StripJoin,
+
+    /// <summary>Two edges sewn to the tapes of one zipper.</summary>
+    Zipper,
+
+    /// <summary>Stitched but for a gap in the middle, for turning and filling.</summary>
+    Gap,
+}

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Quoting;
+
+/// <summary>An order drafted and cut, on paper: the patterns of its cushions and all pieces, with what cannot be made and what is unwise.</summary>
+public sealed record Drafting
+{
+    private Drafting(OrderSpecification order, ImmutableArray<Pattern> patterns, ImmutableArray<CutPiece> pieces)
+    {
+        (Order, Patterns, Pieces) = (order, patterns, pieces);
+        Violations = [.. pieces.Where(piece => !ClothNesting.Fits(Fabric(piece), piece)).Select(TooWide)];
+        Warnings = [.. Unmatched()];
+    }
+
+    /// <summary>The order.</summary>
+    public OrderSpecification Order { get; }
+
+    /// <summary>The pattern of each cushion, strips joined where the cloth asks for it, in the order's order.</summary>
+    public ImmutableArray<Pattern> Patterns { get; }
+
+    /// <summary>What is cut.</summary>
+    public ImmutableArray<CutPiece> Pieces { get; }
+
+    /// <summary>Pieces that no allowed turn fits on their cloth; with one, there is no layout.</summary>
+    public ImmutableArray<Violation> Violations { get; }
+
+    /// <summary>What is allowed but unwise.</summary>
+    public ImmutableArray<Violation> Warnings { get; }
+
+    /// <summary>Drafts every cushion and cuts every panel.</summary>
+    public static Drafting Of(OrderSpecification order)
+    {
+        var patterns = ImmutableArray.CreateBuilder<Pattern>(order.Cushions.Length);
+        var pieces = ImmutableArray.CreateBuilder<CutPiece>();
+        foreach (CushionSpecification cushion in order.Cushions)
+        {
+            FabricSpecification ClothOf(FabricRole role) => order.Fabrics.First(fabric => fabric.Id == cushion.Fabrics[role]);
+            Pattern pattern = PiecedPattern.Of(
+                Constructions.Of(cushion.Construction).Draft(cushion),
+                cushion.SeamAllowance,
+                role => WholeSteps(ClothOf(role).UsableWidth, order.Workroom.CuttingStep));
+            patterns.Add(pattern);
+            foreach (Panel panel in pattern.Panels)
+            {
+                pieces.Add(CutPiece.Of(panel, cushion, ClothOf(panel.Role), order.Workroom.CuttingStep));
+            }
+        }
+
+        foreach (LoosePieceSpecification loose in order.Pieces)
+        {
+            pieces.Add(CutPiece.Of(loose, order.Fabrics.First(fabric => fabric.Id == loose.Fabric)));
+        }
+
+        return new Drafting(order, patterns.ToImmutable(), pieces.ToImmutable());
+    }
+
+    /// <summary>The cloth of a piece.</summary>
+    public FabricSpecification Fabric(CutPiece piece) => Order.Fabrics.First(fabric => fabric.Id == piece.Fabric);
+
+    // A joined strip is rounded up to the cutting step, and must still fit.
+    private static Length WholeSteps(Length usable, Length step) => Length.FromNanometres(usable.Nanometres - (usable.Nanometres % step.Nanometres));
+
+    private Violation TooWide(CutPiece piece)
+    {
+        FabricSpecification fabric = Fabric(piece);
+        Length narrowest = piece.Rotations == Nesting.Rotations.QuarterTurns ? Length.Min(piece.Width, piece.Length) : piece.Width;
+        string Text(Length length) => LengthText.Format(length, Order.Unit);
+        return new Violation(
+            piece.Pointer,
+            "wider-than-cloth",
+            $"Piece {piece.Id} is {Text(narrowest)} wide at its narrowest allowed turn; the usable width of {fabric.Id} is {Text(fabric.UsableWidth)}, {Text(narrowest - fabric.UsableWidth)} too little.");
+    }
+
+    private IEnumerable<Violation> Unmatched() => Pieces
+        .Where(piece => Fabric(piece).Repeat is not null && piece.Panel?.Match is not null && !ClothNesting.IsMatched(Fabric(piece), piece))
+        .Select(piece => new Violation(piece.Pointer, "not-matched", $"Piece {piece.Id} cannot be matched to the repeat of {piece.Fabric} within its width; it is laid where it fits."));
+}

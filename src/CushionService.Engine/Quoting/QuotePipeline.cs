@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Costing;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Instructions;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Materials;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Quoting;
+
+/// <summary>The one pipeline from a drafting to a quote.</summary>
+public static class QuotePipeline
+{
+    /// <summary>Lays the pieces of every cloth that is used, in the order's order of cloths.</summary>
+    /// <param name="drafting">A drafting without violations.</param>
+    /// <param name="cancellation">Gives up the search.</param>
+    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    public static ImmutableArray<Yardage> LayOut(Drafting drafting, CancellationToken cancellation)
+    {
+        var yardages = ImmutableArray.CreateBuilder<Yardage>();
+        foreach (FabricSpecification fabric in drafting.Order.Fabrics)
+        {
+            ImmutableArray<CutPiece> pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
+            if (pieces.Length > 0)
+            {
+                yardages.Add(new Yardage(ClothNesting.LayOut(fabric, pieces, drafting.Order.Effort, cancellation)));
+            }
+        }
+
+        return yardages.ToImmutable();
+    }
+
+    /// <summary>Quotes an order.</summary>
+    /// <param name="drafting">A drafting without violations.</param>
+    /// <param name="cancellation">Gives up the search.</param>
+    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    public static Quote Of(Drafting drafting, CancellationToken cancellation)
+    {
+        OrderSpecification order = drafting.Order;
+        ImmutableArray<Yardage> yardages = LayOut(drafting, cancellation);
+        ImmutableArray<Material> materials = BillOfMaterials.Of(order, drafting.Patterns, yardages);
+        return new Quote(
+            drafting,
+            yardages,
+            materials,
+            order.Currency is { } currency ? Cost.Of(order, materials, currency) : null,
+            SewingOrder.Of(order, drafting.Patterns, drafting.Pieces),
+            Cautions.For(order));
+    }
+}

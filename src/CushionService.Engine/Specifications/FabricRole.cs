@@ -1,0 +1,17 @@
+namespace CushionService.Engine.Specifications;
+
+/// <summary>The part of a cushion that a cloth dresses.</summary>
+public enum FabricRole
+{
+    /// <summary>The top face.</summary>
+    Top,
+
+    /// <summary>The bottom face.</summary>
+    Bottom,
+
+    /// <summary>Every side panel, the closure's strips too.</summary>
+    Sides,
+
+    /// <summary>The handle.</summary>
+    Handle,
+}

@@ -1,0 +1,15 @@
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Specifications;
+
+/// <summary>A handle by its finished sizes.</summary>
+/// <param name="Kind">What it is made of.</param>
+/// <param name="Side">The side of the boxing that it stands on.</param>
+/// <param name="Width">Finished width.</param>
+/// <param name="Length">Finished length.</param>
+/// <param name="Span">Distance between its sewn ends; shorter than the length.</param>
+public sealed record HandleSpecification(HandleKind Kind, Side Side, Length Width, Length Length, Length Span)
+{
+    /// <summary>Cloth folded in at each end before it is sewn down: 1/2 in (common practice, no source).</summary>
+    public static Length EndFold { get; } = Length.FromInches(0.5m);
+}

@@ -1,0 +1,15 @@
+using CushionService.Engine.Measures;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Specifications;
+
+/// <summary>A piece of the maker's own, by its cut sizes.</summary>
+/// <param name="Id">Distinct within the order.</param>
+/// <param name="Pointer">Where it stands in the order, as a JSON Pointer.</param>
+/// <param name="Fabric">The id of its cloth.</param>
+/// <param name="Quantity">At least 1.</param>
+/// <param name="Width">Across the cloth, above zero.</param>
+/// <param name="Length">Along the cloth, above zero.</param>
+/// <param name="Rotations">The turns allowed; null for those of its cloth.</param>
+public sealed record LoosePieceSpecification(
+    string Id, string Pointer, string Fabric, int Quantity, Length Width, Length Length, Rotations? Rotations);

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Specifications;
+
+/// <summary>An order that keeps every rule: what the engine works from.</summary>
+public sealed record OrderSpecification
+{
+    /// <summary>The unit in which derivations are written.</summary>
+    public required LengthUnit Unit { get; init; }
+
+    /// <summary>The currency of all prices; null when nothing is priced.</summary>
+    public Currency? Currency { get; init; }
+
+    /// <summary>How hard to search for a short layout.</summary>
+    public Effort Effort { get; init; } = Effort.Standard;
+
+    /// <summary>The cushions, by distinct ids.</summary>
+    public ImmutableArray<CushionSpecification> Cushions { get; init; } = [];
+
+    /// <summary>The maker's own pieces, by distinct ids.</summary>
+    public ImmutableArray<LoosePieceSpecification> Pieces { get; init; } = [];
+
+    /// <summary>The cloths, by distinct ids.</summary>
+    public required ImmutableArray<FabricSpecification> Fabrics { get; init; }
+
+    /// <summary>How the workroom sews and cuts.</summary>
+    public required WorkroomPractice Workroom { get; init; }
+
+    /// <summary>Prices of items other than cloth, by item.</summary>
+    public ImmutableDictionary<string, ItemPriceSpecification> Prices { get; init; } = ImmutableDictionary<string, ItemPriceSpecification>.Empty;
+}

@@ -1,0 +1,48 @@
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Specifications;
+
+/// <summary>How a workroom sews and cuts.</summary>
+/// <remarks>The defaults are common practice, no source, except the thread figures (see <see cref="ThreadRatio"/>).</remarks>
+public sealed record WorkroomPractice
+{
+    /// <summary>The defaults of a workroom that measures in inches.</summary>
+    public static WorkroomPractice Imperial { get; } = new()
+    {
+        SeamAllowance = Length.FromInches(0.5m),
+        CuttingStep = Length.FromInches(0.125m),
+        ZipperTurnUnder = Length.FromInches(0.75m),
+        ZipperReturn = Length.FromInches(3),
+    };
+
+    /// <summary>The defaults of a workroom that measures in millimetres.</summary>
+    public static WorkroomPractice Metric { get; } = new()
+    {
+        SeamAllowance = Length.FromMillimetres(15),
+        CuttingStep = Length.FromMillimetres(1),
+        ZipperTurnUnder = Length.FromMillimetres(20),
+        ZipperReturn = Length.FromMillimetres(75),
+    };
+
+    /// <summary>Seam allowance for each edge.</summary>
+    public required Length SeamAllowance { get; init; }
+
+    /// <summary>Cut sizes are rounded up to a multiple of this; above zero.</summary>
+    public required Length CuttingStep { get; init; }
+
+    /// <summary>Cloth turned under on each side of a zipper.</summary>
+    public required Length ZipperTurnUnder { get; init; }
+
+    /// <summary>How far a zipper section runs round each back corner.</summary>
+    public required Length ZipperReturn { get; init; }
+
+    /// <summary>Length of each cloth lost to squaring its ends.</summary>
+    public Length Squaring { get; init; }
+
+    /// <summary>Thread used for each length of lockstitched seam (stitch type 301): about 2.5 times the seam
+    /// (apparelscience.com, measuring actual thread consumption).</summary>
+    public decimal ThreadRatio { get; init; } = 2.5m;
+
+    /// <summary>Thread wasted, as a fraction of what is used: 10 to 15 % (apparelscience.com, the same).</summary>
+    public decimal ThreadWaste { get; init; } = 0.15m;
+}

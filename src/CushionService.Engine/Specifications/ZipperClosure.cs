@@ -1,0 +1,13 @@
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Specifications;
+
+/// <summary>A zipper.</summary>
+/// <param name="Side">Where it stands.</param>
+/// <param name="Return">How far its section runs round each corner.</param>
+/// <param name="TurnUnder">Cloth turned under on each side of it.</param>
+public sealed record ZipperClosure(Side Side, Length Return, Length TurnUnder) : ClosureSpecification(Side)
+{
+    /// <inheritdoc />
+    public override ClosureKind Kind => ClosureKind.Zipper;
+}

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+
+namespace CushionService.Nesting.Audit;
+
+/// <summary>Reads placements back into rectangles, and checks turns and copies on the way.</summary>
+internal static class PlacedRectangles
+{
+    /// <summary>The rectangle that each placement covers, in the same order.</summary>
+    /// <exception cref="LayoutAuditException">A placement names no piece, or turns one as it may not be turned.</exception>
+    public static GridRectangle[] Of(ImmutableArray<NestingPiece> pieces, ImmutableArray<Placement> placements)
+    {
+        var rectangles = new GridRectangle[placements.Length];
+        for (var index = 0; index < placements.Length; index++)
+        {
+            var placement = placements[index];
+            if (placement.Piece < 0 || placement.Piece >= pieces.Length)
+            {
+                throw new LayoutAuditException($"A placement names no piece: {placement}.");
+            }
+
+            var piece = pieces[placement.Piece];
+            bool allowed = placement.Turn switch
+            {
+                0 => true,
+                180 => piece.Rotations != Rotations.None,
+                90 or 270 => piece.Rotations == Rotations.QuarterTurns,
+                _ => false,
+            };
+            if (!allowed)
+            {
+                throw new LayoutAuditException($"A copy is turned as its piece does not allow: {placement}.");
+            }
+
+            bool upright = placement.Turn is 0 or 180;
+            rectangles[index] = new GridRectangle(
+                placement.X, placement.Y, upright ? piece.Width : piece.Length, upright ? piece.Length : piece.Width);
+        }
+
+        return rectangles;
+    }
+
+    /// <summary>Returns when every copy of every piece is among the placements, or among those said to be unplaced, exactly once.</summary>
+    /// <exception cref="LayoutAuditException">A copy is missing, strange, or there twice.</exception>
+    public static void EveryCopyOnce(
+        ImmutableArray<NestingPiece> pieces, ImmutableArray<Placement> placements, ImmutableArray<(int Piece, int Copy)> unplaced = default)
+    {
+        var seen = new HashSet<(int, int)>();
+        foreach (var placement in placements)
+        {
+            Note((placement.Piece, placement.Copy));
+        }
+
+        foreach (var copy in unplaced.IsDefault ? [] : unplaced)
+        {
+            Note(copy);
+        }
+
+        if (seen.Count != pieces.Sum(piece => piece.Quantity))
+        {
+            throw new LayoutAuditException("A demanded copy is missing.");
+        }
+
+        void Note((int Piece, int Copy) key)
+        {
+            bool known = key.Piece >= 0 && key.Piece < pieces.Length && key.Copy >= 0 && key.Copy < pieces[key.Piece].Quantity;
+            if (!known || !seen.Add(key))
+            {
+                throw new LayoutAuditException($"A copy is there twice, or was never demanded: {key}.");
+            }
+        }
+    }
+}

@@ -1,0 +1,44 @@
+namespace CushionService.Nesting.Audit;
+
+/// <summary>Checks a layout on sheets against its problem. It shares no code with the search.</summary>
+internal static class SheetAudit
+{
+    /// <summary>Returns when the layout keeps every invariant.</summary>
+    /// <exception cref="LayoutAuditException">It does not; the message names the first that is broken.</exception>
+    public static void Check(SheetProblem problem, SheetLayout layout)
+    {
+        var rectangles = PlacedRectangles.Of(problem.Pieces, layout.Placements);
+        PlacedRectangles.EveryCopyOnce(problem.Pieces, layout.Placements, layout.Unplaced);
+        for (var index = 0; index < rectangles.Length; index++)
+        {
+            int used = layout.Placements[index].Sheet;
+            Demand(used >= 0 && used < layout.Sheets.Length, $"A copy lies on no sheet: {layout.Placements[index]}.");
+            var sheet = problem.Sheets[layout.Sheets[used]];
+            var r = rectangles[index];
+            Demand(
+                r.X >= 0 && r.Y >= 0 && r.X + r.Width <= sheet.Width && r.Y + r.Length <= sheet.Length,
+                $"A copy lies outside its sheet: {layout.Placements[index]}.");
+        }
+
+        foreach (var group in Enumerable.Range(0, rectangles.Length).GroupBy(index => layout.Placements[index].Sheet))
+        {
+            Demand(RectangleOverlap.Find([.. group.Select(index => rectangles[index])]) is null, $"Two copies overlap on sheet {group.Key}.");
+        }
+
+        foreach (var group in layout.Sheets.GroupBy(sheet => sheet))
+        {
+            Demand(group.Count() <= (problem.Sheets[group.Key].Available ?? int.MaxValue), $"More sheets of kind {group.Key} are used than there are.");
+        }
+
+        Demand(layout.Cost == layout.Sheets.Sum(sheet => problem.Sheets[sheet].Cost), "The cost is not that of the sheets used.");
+        Demand(layout.LowerBound <= layout.Cost || !layout.Unplaced.IsEmpty, "The bound exceeds the cost.");
+    }
+
+    private static void Demand(bool holds, string invariant)
+    {
+        if (!holds)
+        {
+            throw new LayoutAuditException(invariant);
+        }
+    }
+}

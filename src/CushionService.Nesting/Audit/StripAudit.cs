@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+
+namespace CushionService.Nesting.Audit;
+
+/// <summary>Checks a strip layout of rectangles against its problem. It shares no code with the search.</summary>
+internal static class StripAudit
+{
+    /// <summary>Returns when the layout keeps every invariant.</summary>
+    /// <exception cref="LayoutAuditException">It does not; the message names the first that is broken.</exception>
+    public static void Check(StripProblem problem, StripLayout layout)
+    {
+        var rectangles = PlacedRectangles.Of(problem.Pieces, layout.Placements);
+        PlacedRectangles.EveryCopyOnce(problem.Pieces, layout.Placements);
+        long end = 0;
+        for (var index = 0; index < rectangles.Length; index++)
+        {
+            var r = rectangles[index];
+            Demand(layout.Placements[index].Sheet == 0, $"Copy {index} lies on a sheet other than the strip.");
+            Demand(
+                r.X >= 0 && r.Y >= 0 && r.X + r.Width <= problem.Width && r.Y + r.Length <= layout.Length,
+                $"Copy {index} lies outside the strip: {r}.");
+            end = Math.Max(end, r.Y + r.Length);
+            OnItsPhase(problem, layout.Placements[index]);
+        }
+
+        Demand(end == layout.Length, $"The layout's length is {layout.Length}, but the last piece ends at {end}.");
+        Demand(layout.LowerBound <= layout.Length, $"The bound {layout.LowerBound} exceeds the length {layout.Length}.");
+        Demand(
+            !layout.ProvenMinimal || problem.Sale.RungFor(layout.LowerBound) >= problem.Sale.RungFor(layout.Length),
+            "The layout is called minimal, but its bound stands on a lower rung.");
+        NothingShared(rectangles, problem.Flaws);
+    }
+
+    private static void NothingShared(GridRectangle[] rectangles, ImmutableArray<GridRectangle> flaws)
+    {
+        if (RectangleOverlap.Find(rectangles) is var (first, second))
+        {
+            throw new LayoutAuditException($"Two copies overlap: {rectangles[first]} and {rectangles[second]}.");
+        }
+
+        // Flaws are few and may overlap each other.
+        foreach (var flaw in flaws)
+        {
+            foreach (var r in rectangles)
+            {
+                bool apart = r.X + r.Width <= flaw.X || flaw.X + flaw.Width <= r.X
+                    || r.Y + r.Length <= flaw.Y || flaw.Y + flaw.Length <= r.Y;
+                Demand(apart, $"A copy lies on a flaw: {r} and {flaw}.");
+            }
+        }
+    }
+
+    private static void OnItsPhase(StripProblem problem, Placement placement)
+    {
+        if (problem.Pieces[placement.Piece].Alignment is not { } phase)
+        {
+            return;
+        }
+
+        var lattice = problem.Repeat!;
+        long dx = placement.X - phase.PhaseX;
+        long column = lattice.Width == 0 ? 0 : dx / lattice.Width;
+        bool acrossHolds = lattice.Width == 0 || dx % lattice.Width == 0;
+        bool alongHolds = (placement.Y - phase.PhaseY - column * lattice.Drop) % lattice.Length == 0;
+        Demand(acrossHolds && alongHolds, $"A copy is off its phase: {placement}.");
+    }
+
+    private static void Demand(bool holds, string invariant)
+    {
+        if (!holds)
+        {
+            throw new LayoutAuditException(invariant);
+        }
+    }
+}

@@ -1,0 +1,139 @@
+namespace CushionService.Nesting.Rectangles;
+
+/// <summary>The upper contour of what has been laid: level segments from left to right in a linked list over flat arrays
+/// that are sized once. Nothing is ever laid below it (Burke, Kendall and Whitwell 2004).</summary>
+internal sealed class Skyline
+{
+    /// <summary>Height of the two walls.</summary>
+    public const long Wall = long.MaxValue / 4;
+
+    private const int Left = 0;
+    private const int Right = 1;
+    private readonly long _width;
+    private readonly long[] _x;
+    private readonly long[] _y;
+    private readonly int[] _next;
+    private readonly int[] _before;
+    private readonly int[] _free;
+    private int _freeCount;
+
+    /// <summary>A level strip that takes up to <paramref name="copies"/> rectangles.</summary>
+    public Skyline(long width, int copies)
+    {
+        _width = width;
+        int nodes = copies + 3;
+        _x = new long[nodes];
+        _y = new long[nodes];
+        _next = new int[nodes];
+        _before = new int[nodes];
+        _free = new int[nodes];
+        Reset();
+    }
+
+    /// <summary>Makes the strip level at 0.</summary>
+    public void Reset()
+    {
+        _freeCount = 0;
+        for (int node = _x.Length - 1; node > Right + 1; node--)
+        {
+            _free[_freeCount++] = node;
+        }
+
+        (_x[Left], _y[Left], _next[Left]) = (0, Wall, 2);
+        (_x[Right], _y[Right], _before[Right]) = (_width, Wall, 2);
+        (_x[2], _y[2], _next[2], _before[2]) = (0, 0, Right, Left);
+    }
+
+    /// <summary>Left end of a segment.</summary>
+    public long X(int segment) => _x[segment];
+
+    /// <summary>Height of a segment.</summary>
+    public long Y(int segment) => _y[segment];
+
+    /// <summary>Width of a segment.</summary>
+    public long Extent(int segment) => _x[_next[segment]] - _x[segment];
+
+    /// <summary>Height of the contour to the left of a segment.</summary>
+    public long LeftWall(int segment) => _y[_before[segment]];
+
+    /// <summary>Height of the contour to the right of a segment.</summary>
+    public long RightWall(int segment) => _y[_next[segment]];
+
+    /// <summary>The lowest segment, the leftmost of equals.</summary>
+    public int Lowest()
+    {
+        int lowest = _next[Left];
+        for (int node = _next[lowest]; node != Right; node = _next[node])
+        {
+            if (_y[node] < _y[lowest])
+            {
+                lowest = node;
+            }
+        }
+
+        return lowest;
+    }
+
+    /// <summary>Gives up the segment: raises it to its lower neighbour. Returns the area lost.</summary>
+    public long Raise(int segment)
+    {
+        long to = Math.Min(LeftWall(segment), RightWall(segment));
+        long lost = Extent(segment) * (to - _y[segment]);
+        _y[segment] = to;
+        Join(segment);
+        return lost;
+    }
+
+    /// <summary>Lays a rectangle on the segment, at its left or its right end. Returns its left edge.</summary>
+    public long Lay(int segment, long across, long along, bool atLeft)
+    {
+        long extent = Extent(segment);
+        long x = atLeft ? _x[segment] : _x[segment] + extent - across;
+        if (across < extent)
+        {
+            int rest = _free[--_freeCount];
+            if (atLeft)
+            {
+                (_x[rest], _y[rest]) = (x + across, _y[segment]);
+                (_before[rest], _next[rest]) = (segment, _next[segment]);
+                _before[_next[segment]] = rest;
+                _next[segment] = rest;
+            }
+            else
+            {
+                (_x[rest], _y[rest]) = (_x[segment], _y[segment]);
+                (_before[rest], _next[rest]) = (_before[segment], segment);
+                _next[_before[segment]] = rest;
+                _before[segment] = rest;
+                _x[segment] = x;
+            }
+        }
+
+        _y[segment] += along;
+        Join(segment);
+        return x;
+    }
+
+    private void Join(int segment)
+    {
+        int right = _next[segment];
+        if (right != Right && _y[right] == _y[segment])
+        {
+            Drop(right);
+        }
+
+        int left = _before[segment];
+        if (left != Left && _y[left] == _y[segment])
+        {
+            _x[segment] = _x[left];
+            Drop(left);
+        }
+    }
+
+    private void Drop(int node)
+    {
+        _next[_before[node]] = _next[node];
+        _before[_next[node]] = _before[node];
+        _free[_freeCount++] = node;
+    }
+}

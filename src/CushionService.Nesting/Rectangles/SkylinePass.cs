@@ -1,0 +1,183 @@
+namespace CushionService.Nesting.Rectangles;
+
+/// <summary>Lays all copies in one pass: on the lowest segment of the skyline goes the copy that fits it best, the first
+/// in the given order among equals (best fit of Burke, Kendall and Whitwell 2004, with the fitness of Leung, Zhang and
+/// Sim 2011: exact width before level top before order). Allocates nothing.</summary>
+internal sealed class SkylinePass
+{
+    private const int PerfectFit = 6;
+    private readonly RectangleSet _set;
+    private readonly Skyline _skyline;
+    private readonly int[] _next;
+
+    public SkylinePass(RectangleSet set, long width)
+    {
+        _set = set;
+        _skyline = new Skyline(width, set.Copies);
+        _next = new int[set.Copies + 1];
+        X = new long[set.Copies];
+        Y = new long[set.Copies];
+        Turned = new bool[set.Copies];
+    }
+
+    /// <summary>Left edge of each copy after a pass.</summary>
+    public long[] X { get; }
+
+    /// <summary>Lower edge of each copy after a pass.</summary>
+    public long[] Y { get; }
+
+    /// <summary>Whether each copy was turned.</summary>
+    public bool[] Turned { get; }
+
+    /// <summary>Lays every copy below <paramref name="limit"/>; gives up as soon as more area is lost than it leaves.</summary>
+    /// <returns>The length used, or <see cref="long.MaxValue"/> when it gave up.</returns>
+    public long Run(int[] order, long limit, StepBudget budget)
+    {
+        _skyline.Reset();
+        int head = order.Length;
+        for (int at = 0, previous = head; at < order.Length; previous = order[at++])
+        {
+            _next[previous] = order[at];
+        }
+
+        _next[order[^1]] = head;
+        long slack = limit >= Skyline.Wall ? long.MaxValue : _set.Width * limit - _set.Area;
+        long top = 0;
+        var remaining = order.Length;
+        while (remaining > 0)
+        {
+            int segment = _skyline.Lowest();
+            if (!Choose(segment, head, limit, budget, out int previous, out bool turned, out bool atLeft))
+            {
+                bool level = Math.Min(_skyline.LeftWall(segment), _skyline.RightWall(segment)) >= Skyline.Wall;
+                if (level || (slack -= _skyline.Raise(segment)) < 0)
+                {
+                    return long.MaxValue;
+                }
+
+                continue;
+            }
+
+            int copy = _next[previous];
+            _next[previous] = _next[copy];
+            top = Math.Max(top, Put(copy, segment, turned, atLeft));
+            remaining--;
+        }
+
+        return top;
+    }
+
+    /// <summary>Lays on a sheet what fits, in one pass over <paramref name="order"/>; what was laid moves to its front.</summary>
+    /// <returns>How many copies were laid.</returns>
+    public int Fill(Span<int> order, long limit, StepBudget budget)
+    {
+        _skyline.Reset();
+        int head = _set.Copies;
+        var previousCopy = head;
+        foreach (int copy in order)
+        {
+            _next[previousCopy] = copy;
+            previousCopy = copy;
+        }
+
+        _next[previousCopy] = head;
+        var laid = 0;
+        while (laid < order.Length)
+        {
+            int segment = _skyline.Lowest();
+            if (!Choose(segment, head, limit, budget, out int previous, out bool turned, out bool atLeft))
+            {
+                if (Math.Min(_skyline.LeftWall(segment), _skyline.RightWall(segment)) >= Skyline.Wall)
+                {
+                    break;
+                }
+
+                _skyline.Raise(segment);
+                continue;
+            }
+
+            int copy = _next[previous];
+            _next[previous] = _next[copy];
+            Put(copy, segment, turned, atLeft);
+            order[laid++] = copy;
+        }
+
+        for (int copy = _next[head], at = laid; copy != head; copy = _next[copy])
+        {
+            order[at++] = copy;
+        }
+
+        return laid;
+    }
+
+    private long Put(int copy, int segment, bool turned, bool atLeft)
+    {
+        int kind = _set.KindOf[copy];
+        var (across, along) = turned ? (_set.Along[kind], _set.Across[kind]) : (_set.Across[kind], _set.Along[kind]);
+        Y[copy] = _skyline.Y(segment);
+        X[copy] = _skyline.Lay(segment, across, along, atLeft);
+        Turned[copy] = turned;
+        return Y[copy] + along;
+    }
+
+    private bool Choose(
+        int segment, int head, long limit, StepBudget budget, out int bestPrevious, out bool bestTurned, out bool atLeft)
+    {
+        long gap = _skyline.Extent(segment);
+        long y = _skyline.Y(segment);
+        long left = _skyline.LeftWall(segment) - y;
+        long right = _skyline.RightWall(segment) - y;
+        long room = limit - y;
+        var (best, weighed) = (-1, 0);
+        (bestPrevious, bestTurned) = (-1, false);
+        var lastKind = -1;
+        for (int previous = head, copy = _next[head]; copy != head && best < PerfectFit; previous = copy, copy = _next[copy])
+        {
+            int kind = _set.KindOf[copy];
+            if (kind == lastKind)
+            {
+                continue;
+            }
+
+            lastKind = kind;
+            weighed++;
+            int fitness = Fitness(_set.Across[kind], _set.Along[kind], gap, room, left, right);
+            if (fitness > best)
+            {
+                (best, bestPrevious, bestTurned) = (fitness, previous, false);
+            }
+
+            if (_set.Turns[kind])
+            {
+                fitness = Fitness(_set.Along[kind], _set.Across[kind], gap, room, left, right);
+                if (fitness > best)
+                {
+                    (best, bestPrevious, bestTurned) = (fitness, previous, true);
+                }
+            }
+        }
+
+        budget.Spend(weighed + 1);
+        if (best < 0)
+        {
+            atLeft = false;
+            return false;
+        }
+
+        int chosen = _set.KindOf[_next[bestPrevious]];
+        long rise = bestTurned ? _set.Across[chosen] : _set.Along[chosen];
+        atLeft = rise == left || (rise != right && left >= right);
+        return true;
+    }
+
+    private static int Fitness(long across, long along, long gap, long room, long left, long right)
+    {
+        if (across > gap || along > room)
+        {
+            return -1;
+        }
+
+        int level = (along == left ? 1 : 0) + (along == right ? 1 : 0);
+        return across == gap ? 4 + level : level > 0 ? 2 : 0;
+    }
+}

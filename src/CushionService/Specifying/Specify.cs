@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+using CushionService.Nesting;
+
+namespace CushionService.Specifying;
+
+/// <summary>Turns an order that keeps every rule into the engine's specification.</summary>
+internal static class Specify
+{
+    public static OrderSpecification Order(OrderReading reading)
+    {
+        Order order = reading.Order;
+        Currency? currency = order.Currency is { } code ? new Currency(code) : null;
+        return new OrderSpecification
+        {
+            Unit = reading.Unit,
+            Currency = currency,
+            Effort = order.Effort ?? Effort.Standard,
+            Cushions = [.. (order.Cushions ?? []).Select((cushion, i) => Cushion(cushion, i, reading))],
+            Pieces = [.. (order.Pieces ?? []).Select((piece, i) => Piece(piece, i, reading))],
+            Fabrics = [.. order.Fabrics!.Select((fabric, i) => Fabric(fabric, i, reading, currency))],
+            Workroom = reading.Practice,
+            Prices = (order.Prices ?? []).ToImmutableDictionary(price => price.Item!, price => PriceOf(price.Amount!, price.Per!.Value, currency!.Value)),
+        };
+    }
+
+    private static CushionSpecification Cushion(Cushion cushion, int index, OrderReading order)
+    {
+        var reading = new CushionReading(cushion, order);
+        string top = reading.Top!, sides = cushion.Fabrics?.Sides ?? top;
+        return new CushionSpecification
+        {
+            Id = cushion.Id!,
+            Pointer = $"/cushions/{index}",
+            Quantity = cushion.Quantity ?? 1,
+            Construction = cushion.Construction!.Value,
+            Width = reading.Width!.Value,
+            Depth = reading.Depth!.Value,
+            Thickness = reading.Thickness ?? Length.Zero,
+            SeamAllowance = reading.SeamAllowance!.Value,
+            Joins = reading.Joins,
+            Closure = Closure(reading),
+            Handle = cushion.Handle is { } handle
+                ? new HandleSpecification(
+                    handle.Kind!.Value, reading.HandleSide, order.Length(handle.Width)!.Value, order.Length(handle.Length)!.Value, order.Length(handle.Span)!.Value)
+                : null,
+            Fill = Fill(cushion.Fill, order),
+            Fabrics = new FabricRoles(top, cushion.Fabrics?.Bottom ?? top, sides, cushion.Handle?.Fabric ?? sides),
+        };
+    }
+
+    private static ClosureSpecification Closure(CushionReading reading)
+    {
+        Side side = reading.Side!.Value;
+        return reading.Closure switch
+        {
+            ClosureKind.Zipper => new ZipperClosure(side, reading.Return!.Value, reading.TurnUnder!.Value),
+            ClosureKind.HookAndLoop => new HookAndLoopClosure(
+                side, reading.Return!.Value, reading.Fold!.Value, reading.Overlap!.Value, reading.TapeWidth!.Value),
+            ClosureKind.Envelope => new EnvelopeClosure(side, reading.Fold!.Value, reading.Overlap!.Value),
+            _ => new HandSewnClosure(side),
+        };
+    }
+
+    private static FillSpecification? Fill(Fill? fill, OrderReading order)
+    {
+        if (fill?.Kind is not { } kind || kind == FillKind.None)
+        {
+            return null;
+        }
+
+        LooseFill material = fill.Material ?? LooseFill.PolyesterFibre;
+        decimal? density = (decimal?)fill.Density ?? (kind == FillKind.Loose ? Filling.PackedDensity(material) : null);
+        string item = fill.Stock ?? (kind == FillKind.Foam ? "foam" : NameOf(material));
+        return new FillSpecification(kind, item, density, order.Length(fill.Oversize) ?? Length.Zero, (decimal?)fill.Plumpness ?? 0.9m);
+    }
+
+    private static string NameOf(LooseFill material) => material switch
+    {
+        LooseFill.PolyesterFibre => "polyester-fibre",
+        LooseFill.Feather => "feather",
+        _ => "shredded-foam",
+    };
+
+    private static LoosePieceSpecification Piece(LoosePiece piece, int index, OrderReading order) => new(
+        piece.Id!,
+        $"/pieces/{index}",
+        piece.Fabric ?? order.OnlyFabric!,
+        piece.Quantity ?? 1,
+        order.Length(piece.Width)!.Value,
+        order.Length(piece.Length)!.Value,
+        piece.Rotation);
+
+    private static FabricSpecification Fabric(Fabric fabric, int index, OrderReading order, Currency? currency)
+    {
+        bool oneWay = fabric.OneWay ?? false;
+        return new FabricSpecification
+        {
+            Id = fabric.Id!,
+            Pointer = $"/fabrics/{index}",
+            Width = order.Length(fabric.Width)!.Value,
+            Selvedge = order.Length(fabric.Selvedge) ?? Length.Zero,
+            OneWay = oneWay,
+            Rotations = fabric.Rotation ?? (oneWay ? Rotations.None : Rotations.HalfTurn),
+            Repeat = fabric.Repeat is { } repeat
+                ? new RepeatSpecification(order.Length(repeat.Length)!.Value, order.Length(repeat.Width), repeat.Drop ?? DropKind.Straight)
+                : null,
+            LengthShrinkage = Share(fabric.Shrinkage?.Length),
+            WidthShrinkage = Share(fabric.Shrinkage?.Width),
+            Squaring = order.Length(fabric.Squaring) ?? order.Practice.Squaring,
+            Sold = SaleReading.Rule(fabric.Sold!)!,
+            Price = fabric.Price is { } price ? PriceOf(price.Amount!, price.Per!.Value, currency!.Value) : null,
+        };
+    }
+
+    // Finer than a millionth is noise, and would outgrow exact arithmetic.
+    private static Fraction Share(double? share) => Fraction.Of(decimal.Round((decimal)(share ?? 0), 6));
+
+    private static ItemPriceSpecification PriceOf(string amount, SaleUnit per, Currency currency) =>
+        new(new Money(decimal.Parse(amount, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture), currency), per);
+}

@@ -1,0 +1,116 @@
+using System.Collections.Immutable;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+using CushionService.Specifying;
+using FluentValidation;
+
+namespace CushionService.Validation;
+
+/// <summary>Whether a cushion's closure can be sewn: what its construction offers, which fields apply, and what its sizes allow.</summary>
+internal static class ClosureRules
+{
+    private static readonly Length ShortestZipper = Length.FromInches(2);
+
+    public static void Check(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        if (cushion.Closure is not { Kind: { } kind } closure || reading.Offer is not { } offer)
+        {
+            return;
+        }
+
+        ImmutableArray<Side> sides = offer.SidesFor(kind);
+        if (sides.IsEmpty)
+        {
+            context.Refuse("Closure.Kind", "not-combinable", $"Construction {CushionValidator.Json(offer.Kind)} does not take a closure {CushionValidator.Json(kind)}.");
+            return;
+        }
+
+        if (closure.Side is { } side && !sides.Contains(side))
+        {
+            context.Refuse("Closure.Side", "not-combinable",
+                $"A closure {CushionValidator.Json(kind)} of construction {CushionValidator.Json(offer.Kind)} stands on one of: {string.Join(", ", sides.Select(s => CushionValidator.Json(s)))}.");
+        }
+        else if (reading is { Joins: BoxingJoins.Back, Side: not null and not Side.Back and not Side.Bottom } && !offer.Joins.IsEmpty)
+        {
+            context.Refuse("Closure.Side", "not-combinable", "With a wrapped boxing the closure stands at the back.");
+        }
+
+        FieldsApply(closure, kind, reading, offer, context);
+        SizesAllow(kind, reading, context);
+        if (reading.Side == Side.Front)
+        {
+            context.Warn("Closure.Side", "closure-shows", "A closure at the front shows; it is usually set at the back.");
+        }
+    }
+
+    private static void FieldsApply(Closure closure, ClosureKind kind, CushionReading reading, ConstructionOffer offer, ValidationContext<Cushion> context)
+    {
+        bool overlaps = kind is ClosureKind.HookAndLoop or ClosureKind.Envelope;
+        bool hooked = kind == ClosureKind.HookAndLoop;
+        Only(reading.HasReturns, closure.Return is not null, nameof(Closure.Return));
+        Only(kind == ClosureKind.Zipper, closure.TurnUnder is not null, nameof(Closure.TurnUnder));
+        Only(overlaps, closure.Fold is not null, nameof(Closure.Fold));
+        Only(overlaps && !(hooked && reading.StripsAsSides), closure.Overlap is not null, nameof(Closure.Overlap));
+        Only(hooked, closure.TapeWidth is not null, nameof(Closure.TapeWidth));
+        Only(hooked && offer.Thickness, closure.Strips is not null, nameof(Closure.Strips));
+
+        void Only(bool applies, bool given, string field)
+        {
+            if (given && !applies)
+            {
+                context.Refuse($"Closure.{field}", "not-applicable", $"{FieldNames.Words(field)} does not apply to this closure {CushionValidator.Json(kind)}.");
+            }
+        }
+    }
+
+    private static void SizesAllow(ClosureKind kind, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        OrderReading order = context.Reading();
+        if (reading.Return is { } turn && reading.Depth is { } depth && turn >= depth)
+        {
+            context.RefuseRange("Closure.Return", "out-of-range", $"Return must be less than the depth, {order.Text(depth)}.", Length.Zero, depth);
+        }
+
+        if (kind == ClosureKind.Zipper && reading is { Offer.Thickness: false, Side: { } side and not Side.Bottom } && reading.SideLength(side) is { } length
+            && Closing.ZipperInSeam(length) < ShortestZipper)
+        {
+            context.Refuse("Closure.Side", "side-too-short", $"A side of {order.Text(length)} is too short for a zipper in its seam.");
+        }
+
+        if (kind is ClosureKind.HookAndLoop or ClosureKind.Envelope && reading is { Across: { } across, Overlap: { } overlap, Fold: { } fold })
+        {
+            Overlapping(kind, reading, across, overlap, fold, context);
+        }
+    }
+
+    private static void Overlapping(ClosureKind kind, CushionReading reading, Length across, Length overlap, Length fold, ValidationContext<Cushion> context)
+    {
+        OrderReading order = context.Reading();
+        string field = reading.StripsAsSides ? "Closure.Strips" : "Closure.Overlap";
+        if (kind == ClosureKind.HookAndLoop && reading.TapeWidth is { } tape && overlap < HookAndLoopClosure.NarrowestOverlap(tape))
+        {
+            Length narrowest = HookAndLoopClosure.NarrowestOverlap(tape);
+            string how = reading.StripsAsSides
+                ? $"Strips cut as high as the sides overlap by {order.Text(overlap)} on a boxing of {order.Text(across)}; from {order.Text(across + narrowest - overlap)} upwards they reach"
+                : $"An overlap of {order.Text(overlap)} is too narrow; it must be at least";
+            context.RefuseRange(field, "overlap-too-narrow", $"{how} {order.Text(narrowest)}, the tape's width and 1/8 in at each edge.", narrowest, across);
+        }
+
+        // Neither strip may reach past the other's seam.
+        if (overlap > across)
+        {
+            context.RefuseRange(field, "overlap-too-deep", $"An overlap of {order.Text(overlap)} is deeper than the {order.Text(across)} that it lies across.", null, across);
+        }
+        else if (HookAndLoopClosure.VisibleHeight(across, overlap) is var visible && fold >= visible)
+        {
+            context.RefuseRange("Closure.Fold", "hem-too-deep", $"A hem of {order.Text(fold)} does not leave a strip that shows {order.Text(visible)} anything.", null, visible);
+        }
+        else if (2 * fold > visible)
+        {
+            context.Warn("Closure.Fold", "hem-eats-strip", $"A hem of {order.Text(fold)} covers more than half of a strip that shows {order.Text(visible)}.");
+        }
+    }
+}

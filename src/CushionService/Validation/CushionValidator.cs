@@ -1,0 +1,134 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+using CushionService.Specifying;
+using FluentValidation;
+
+namespace CushionService.Validation;
+
+/// <summary>The rules of a cushion: what its construction offers, and what its sizes allow.</summary>
+internal sealed class CushionValidator : AbstractValidator<Cushion>
+{
+    public CushionValidator()
+    {
+        this.AddAttributeRules();
+        RuleFor(cushion => cushion.Outline!).SetValidator(new OutlineValidator()).When(cushion => cushion.Outline is not null);
+        RuleFor(cushion => cushion.Closure!).SetValidator(new ClosureValidator()).When(cushion => cushion.Closure is not null);
+        RuleFor(cushion => cushion.Handle!).SetValidator(new HandleValidator()).When(cushion => cushion.Handle is not null);
+        RuleFor(cushion => cushion.Fill!).SetValidator(new FillValidator()).When(cushion => cushion.Fill is not null);
+        RuleFor(cushion => cushion.Fabrics!).SetValidator(new CushionFabricsValidator()).When(cushion => cushion.Fabrics is not null);
+        RuleFor(cushion => cushion).Custom((cushion, context) =>
+        {
+            var reading = new CushionReading(cushion, context.Reading());
+            if (reading.Offer is { } offer)
+            {
+                KeepsToOffer(cushion, offer, context);
+                ClosureRules.Check(cushion, reading, context);
+                HandleRules.Check(cushion, reading, context);
+            }
+        });
+    }
+
+    private static void KeepsToOffer(Cushion cushion, ConstructionOffer offer, ValidationContext<Cushion> context)
+    {
+        string construction = Json(offer.Kind);
+        if (offer.Thickness && cushion.Thickness is null)
+        {
+            context.Refuse(nameof(Cushion.Thickness), "required", $"Thickness is required for construction {construction}.");
+        }
+
+        if (!offer.Thickness && cushion.Thickness is not null)
+        {
+            context.Refuse(nameof(Cushion.Thickness), "not-applicable", $"Construction {construction} has no thickness.");
+        }
+
+        if (cushion.Boxing is not null && offer.Joins.IsEmpty)
+        {
+            context.Refuse(nameof(Cushion.Boxing), "not-applicable", $"Construction {construction} has no boxing.");
+        }
+
+        if (cushion.Outline?.Kind is { } outline && !offer.Outlines.Contains(outline))
+        {
+            context.Refuse("Outline.Kind", "not-combinable", $"Construction {construction} does not take the outline {Json(outline)}.");
+        }
+
+        if (cushion.Fill is { Kind: FillKind.Foam } && !offer.Thickness)
+        {
+            context.Refuse("Fill.Kind", "not-combinable", $"Construction {construction} has no thickness to cut foam to; take a loose fill.");
+        }
+    }
+
+    /// <summary>A choice as JSON writes it.</summary>
+    internal static string Json(Enum choice) => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString());
+
+    private sealed class OutlineValidator : AbstractValidator<Outline>
+    {
+        public OutlineValidator()
+        {
+            this.AddAttributeRules();
+            RuleFor(outline => outline).Custom((outline, context) =>
+            {
+                if (outline.Kind == OutlineKind.Rectangle && outline.Width is null)
+                {
+                    context.Refuse(nameof(Outline.Width), "required", "Width is required for a rectangle.");
+                }
+
+                if (outline.Kind == OutlineKind.Rectangle && outline.Depth is null)
+                {
+                    context.Refuse(nameof(Outline.Depth), "required", "Depth is required for a rectangle.");
+                }
+            });
+        }
+    }
+
+    private sealed class ClosureValidator : AbstractValidator<Closure>
+    {
+        public ClosureValidator() => this.AddAttributeRules();
+    }
+
+    private sealed class CushionFabricsValidator : AbstractValidator<CushionFabrics>
+    {
+        public CushionFabricsValidator() => this.AddAttributeRules();
+    }
+
+    private sealed class HandleValidator : AbstractValidator<Handle>
+    {
+        public HandleValidator() => this.AddAttributeRules();
+    }
+
+    private sealed class FillValidator : AbstractValidator<Fill>
+    {
+        private static readonly Length UsualOversize = Length.FromInches(0.5m);
+
+        public FillValidator()
+        {
+            this.AddAttributeRules();
+            RuleFor(fill => fill).Custom((fill, context) =>
+            {
+                OnlyFor(FillKind.Foam, fill.Oversize is not null, nameof(Fill.Oversize));
+                OnlyFor(FillKind.Loose, fill.Material is not null, nameof(Fill.Material));
+                OnlyFor(FillKind.Loose, fill.Plumpness is not null, nameof(Fill.Plumpness));
+                if (fill.Kind == FillKind.None)
+                {
+                    OnlyFor(FillKind.Foam, fill.Density is not null, nameof(Fill.Density));
+                    OnlyFor(FillKind.Foam, fill.Stock is not null, nameof(Fill.Stock));
+                }
+
+                // Foam is cut up to 1/2 in over the cover for a tight fit (common practice, no source).
+                if (context.Reading().Length(fill.Oversize) > UsualOversize)
+                {
+                    context.Warn(nameof(Fill.Oversize), "foam-too-large", "Foam more than 1/2 in larger than its cover is hard to put in and strains the seams.");
+                }
+
+                void OnlyFor(FillKind kind, bool given, string field)
+                {
+                    if (given && fill.Kind is { } actual && actual != kind)
+                    {
+                        context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to fill {Json(actual)}.");
+                    }
+                }
+            });
+        }
+    }
+}

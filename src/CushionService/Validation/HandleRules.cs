@@ -1,0 +1,58 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+using CushionService.Specifying;
+using FluentValidation;
+
+namespace CushionService.Validation;
+
+/// <summary>Whether a cushion's handle finds its place.</summary>
+internal static class HandleRules
+{
+    public static void Check(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        if (cushion.Handle is not { } handle || reading.Offer is not { } offer)
+        {
+            return;
+        }
+
+        if (handle.Kind is { } kind && !offer.Handles.Contains(kind))
+        {
+            context.Refuse("Handle.Kind", "not-combinable", $"Construction {CushionValidator.Json(offer.Kind)} does not take a handle {CushionValidator.Json(kind)}.");
+            return;
+        }
+
+        if (reading.HandleSide == Side.Bottom)
+        {
+            context.Refuse("Handle.Side", "not-combinable", "A handle stands on a side of the boxing.");
+        }
+        else if (reading.HandleSide == reading.Side && reading.Closure is ClosureKind.Zipper or ClosureKind.HookAndLoop)
+        {
+            context.Refuse("Handle.Side", "not-combinable", "A handle and an opening closure cannot stand on the same side.");
+        }
+
+        OrderReading order = context.Reading();
+        if (order.Length(handle.Width) is { } width && reading.Thickness is { } thickness && width > thickness)
+        {
+            context.RefuseRange("Handle.Width", "out-of-range", $"A handle may be at most as wide as the boxing is high, {order.Text(thickness)}.", null, thickness);
+        }
+
+        if (order.Length(handle.Span) is not { } span)
+        {
+            return;
+        }
+
+        if (order.Length(handle.Length) is { } length && span >= length)
+        {
+            context.RefuseRange("Handle.Span", "out-of-range", $"The span must be shorter than the handle, {order.Text(length)}, so that a hand fits under it.", null, length);
+        }
+
+        // The closure's section takes its returns from the neighbouring sides.
+        bool shortened = reading.HasReturns && reading.HandleSide is Side.Left or Side.Right;
+        if (reading.SideLength(reading.HandleSide) is { } side && reading.Return is { } turn && span > (shortened ? side - turn : side))
+        {
+            Length free = shortened ? side - turn : side;
+            context.RefuseRange("Handle.Span", "out-of-range", $"The span must fit the side, of which {order.Text(free)} is free.", null, free);
+        }
+    }
+}

@@ -1,0 +1,160 @@
+using CushionService.Contract.Orders;
+using FluentValidation;
+
+namespace CushionService.Validation;
+
+/// <summary>The rules of an order as a whole; those of its parts are in their own validators.</summary>
+internal sealed class OrderValidator : AbstractValidator<Order>
+{
+    private const int MostPieces = 10_000;
+
+    public OrderValidator()
+    {
+        this.AddAttributeRules();
+        RuleForEach(order => order.Cushions).SetValidator(new CushionValidator());
+        RuleForEach(order => order.Pieces).SetValidator(new LoosePieceValidator());
+        RuleForEach(order => order.Fabrics).SetValidator(new FabricValidator());
+        RuleForEach(order => order.Prices).SetValidator(new ItemPriceValidator());
+        RuleFor(order => order.Workroom!).SetValidator(new WorkroomValidator()).When(order => order.Workroom is not null);
+        RuleFor(order => order).Custom((order, context) =>
+        {
+            HasNoGaps(order, context);
+            HasSomething(order, context);
+            NamesItsCurrency(order, context);
+            NamesAreDistinct(order, context);
+            FabricsAreKnown(order, context);
+            PricesAreUsed(order, context);
+        });
+    }
+
+    private static void HasNoGaps(Order order, ValidationContext<Order> context)
+    {
+        Filled(order.Cushions, nameof(Order.Cushions));
+        Filled(order.Pieces, nameof(Order.Pieces));
+        Filled(order.Fabrics, nameof(Order.Fabrics));
+        Filled(order.Prices, nameof(Order.Prices));
+
+        void Filled(IReadOnlyList<object?>? entries, string list)
+        {
+            foreach ((int index, object? entry) in (entries ?? []).Index())
+            {
+                if (entry is null)
+                {
+                    context.Refuse($"{list}[{index}]", "required", $"An entry of {FieldNames.Json(list)} may not be null.");
+                }
+            }
+        }
+    }
+
+    private static void HasSomething(Order order, ValidationContext<Order> context)
+    {
+        if (order.Cushions is not { Count: > 0 } && order.Pieces is not { Count: > 0 })
+        {
+            context.Refuse("", "empty-order", "An order needs at least one cushion or piece.");
+        }
+
+        // A cushion has at most some ten panels; the sum stops an order that no page could wait for.
+        long pieces = (order.Cushions ?? []).Sum(cushion => 10L * (cushion?.Quantity ?? 1)) + (order.Pieces ?? []).Sum(piece => (long)(piece?.Quantity ?? 1));
+        if (pieces > MostPieces)
+        {
+            context.Refuse("", "too-many-pieces", $"An order may have at most {MostPieces} pieces, a cushion counting as ten.", new FindingRange(null, MostPieces));
+        }
+    }
+
+    private static void NamesItsCurrency(Order order, ValidationContext<Order> context)
+    {
+        bool priced = order.Prices is { Count: > 0 } || (order.Fabrics ?? []).Any(fabric => fabric?.Price is not null);
+        if (priced && order.Currency is null)
+        {
+            context.Refuse(nameof(Order.Currency), "required", "Currency is required when the order has prices.");
+        }
+    }
+
+    private static void NamesAreDistinct(Order order, ValidationContext<Order> context)
+    {
+        Distinct(order.Cushions?.Select(cushion => cushion?.Id), nameof(Order.Cushions), "Id");
+        Distinct(order.Pieces?.Select(piece => piece?.Id), nameof(Order.Pieces), "Id");
+        Distinct(order.Fabrics?.Select(fabric => fabric?.Id), nameof(Order.Fabrics), "Id");
+        Distinct(order.Prices?.Select(price => price?.Item), nameof(Order.Prices), "Item");
+
+        void Distinct(IEnumerable<string?>? names, string list, string field)
+        {
+            var seen = new HashSet<string>(StringComparer.Ordinal);
+            foreach ((int index, string? name) in (names ?? []).Index())
+            {
+                if (name is not null && !seen.Add(name))
+                {
+                    context.Refuse($"{list}[{index}].{field}", "duplicate", $"{field} {name} stands twice in {FieldNames.Json(list)}.");
+                }
+            }
+        }
+    }
+
+    private static void FabricsAreKnown(Order order, ValidationContext<Order> context)
+    {
+        if (order.Fabrics is not { Count: > 0 } fabrics)
+        {
+            return;
+        }
+
+        HashSet<string?> known = [.. fabrics.Select(fabric => fabric?.Id)];
+        var used = new HashSet<string?>(StringComparer.Ordinal);
+        string? only = context.Reading().OnlyFabric;
+        foreach ((int i, Cushion? cushion) in (order.Cushions ?? []).Index())
+        {
+            string at = $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Fabrics)}";
+            if (cushion is { Fabrics: null })
+            {
+                Use(only, at, "Fabrics", required: true);
+            }
+
+            Use(cushion?.Fabrics?.Top, $"{at}.Top", "Top");
+            Use(cushion?.Fabrics?.Bottom, $"{at}.Bottom", "Bottom");
+            Use(cushion?.Fabrics?.Sides, $"{at}.Sides", "Sides");
+            Use(cushion?.Handle?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Handle)}.Fabric", "Fabric");
+        }
+
+        foreach ((int i, LoosePiece? piece) in (order.Pieces ?? []).Index())
+        {
+            Use(piece?.Fabric ?? only, $"{nameof(Order.Pieces)}[{i}].Fabric", "Fabric", required: piece is not null);
+            Fabric? cloth = fabrics.FirstOrDefault(fabric => fabric?.Id is { } id && id == (piece?.Fabric ?? only));
+            if (cloth is { OneWay: true } && piece?.Rotation is not null and not Nesting.Rotations.None)
+            {
+                context.Refuse($"{nameof(Order.Pieces)}[{i}].Rotation", "not-combinable", $"A piece of the one-way cloth {cloth.Id} may not be turned.");
+            }
+        }
+
+        foreach ((int i, Fabric? fabric) in fabrics.Index())
+        {
+            if (fabric?.Id is { } id && !used.Contains(id))
+            {
+                context.Warn($"{nameof(Order.Fabrics)}[{i}]", "unused-fabric", $"Nothing is made of the cloth {id}.");
+            }
+        }
+
+        void Use(string? name, string at, string field, bool required = false)
+        {
+            used.Add(name);
+            if (name is null && required)
+            {
+                context.Refuse(at, "required", $"{field} is required when the order has several cloths.");
+            }
+            else if (name is not null && !known.Contains(name))
+            {
+                context.Refuse(at, "unknown-fabric", $"{field} names the cloth {name}, which the order does not have.");
+            }
+        }
+    }
+
+    private static void PricesAreUsed(Order order, ValidationContext<Order> context)
+    {
+        HashSet<string?> fabrics = [.. (order.Fabrics ?? []).Select(fabric => fabric?.Id)];
+        foreach ((int i, ItemPrice? price) in (order.Prices ?? []).Index())
+        {
+            if (price?.Item is { } item && fabrics.Contains(item))
+            {
+                context.Refuse($"{nameof(Order.Prices)}[{i}].Item", "duplicate", $"The price of the cloth {item} stands with the cloth.");
+            }
+        }
+    }
+}

@@ -1,0 +1,44 @@
+using CushionService.Contract;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Specifying;
+using FluentValidation;
+
+namespace CushionService.Validation;
+
+/// <summary>The rules of how a cloth is sold.</summary>
+internal sealed class SaleValidator : AbstractValidator<Sale>
+{
+    private static readonly Length ShortestStep = Length.FromMillimetres(10);
+    private static readonly Length LongestStep = Length.From(10, LengthUnit.Metre);
+    private static readonly Length LongestMinimum = Length.From(100, LengthUnit.Metre);
+
+    public SaleValidator()
+    {
+        this.AddAttributeRules();
+        RuleFor(sale => sale).Custom((sale, context) =>
+        {
+            if (sale.Unit is { } unit && unit is not (SaleUnit.Yd or SaleUnit.M))
+            {
+                context.Refuse(nameof(Sale.Unit), "not-combinable", "Cloth is sold by the yd or by the m.");
+            }
+
+            Within(sale, sale.Step, ShortestStep, LongestStep, nameof(Sale.Step), context);
+            Within(sale, sale.Minimum, Length.Zero, LongestMinimum, nameof(Sale.Minimum), context);
+        });
+    }
+
+    // Numbers are in the unit of sale here, and so is the range that is reported.
+    private static void Within(Sale sale, Measure? measure, Length minimum, Length maximum, string field, ValidationContext<Sale> context)
+    {
+        LengthUnit unit = SaleReading.UnitOf(sale);
+        if (measure is not null && OrderReading.Length(measure, unit) is { } length && (length < minimum || length > maximum))
+        {
+            context.Refuse(
+                field,
+                "out-of-range",
+                $"{FieldNames.Words(field)} must be between {LengthText.Format(minimum, unit)} and {LengthText.Format(maximum, unit)}.",
+                new FindingRange((double)minimum.In(unit), (double)maximum.In(unit)));
+        }
+    }
+}

@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Costing;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Wording;
+
+/// <summary>Puts the engine's results into the contract's records, with lengths as numbers in the order's unit.</summary>
+internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> warnings)
+{
+    public ImmutableArray<Violation> Warnings => warnings;
+
+    public QuoteAnswer Quote(Order order, Quote quote) => new()
+    {
+        Reference = order.Reference,
+        Units = order.Units!.Value,
+        Engine = EngineVersion.Current,
+        Pieces = Pieces(quote.Drafting),
+        Seams = Seams(quote.Drafting),
+        Layouts = Layouts(quote.Yardages),
+        Yardage = Yardage(quote.Yardages),
+        Materials = [.. quote.Materials.Select(material => new MaterialAnswer
+        {
+            Item = material.Item,
+            Kind = material.Kind,
+            Quantity = (double)material.Quantity,
+            Unit = material.Unit,
+            Because = material.Because,
+        })],
+        Cost = quote.Cost is { } cost ? CostOf(cost) : null,
+        Steps = [.. quote.Steps.Select((step, i) => new StepAnswer { Number = i + 1, Text = step.Text, Pieces = step.Pieces })],
+        Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, caution.Text))],
+        Warnings = [.. warnings, .. quote.Cost is { Unpriced.IsEmpty: false } partial ? [Unpriced(partial)] : Array.Empty<Violation>()],
+    };
+
+    public IReadOnlyList<PieceAnswer> Pieces(Drafting drafting) => [.. drafting.Pieces.Select(piece => new PieceAnswer
+    {
+        Id = piece.Id,
+        Cushion = piece.Cushion?.Id,
+        Part = piece.Part,
+        Fabric = piece.Fabric,
+        Quantity = piece.Quantity,
+        Width = Number(piece.Width),
+        Length = Number(piece.Length),
+        Rotation = ClothNesting.IsMatched(drafting.Fabric(piece), piece) ? Nesting.Rotations.None : piece.Rotations,
+        Because = Derivation.Of(piece, unit),
+        Marks = [.. PieceMarks.Of(piece, unit).Select(mark => new MarkAnswer
+        {
+            Kind = mark.Kind,
+            X = Number(mark.From.X),
+            Y = Number(mark.From.Y),
+            ToX = mark.To is { } to ? Number(to.X) : null,
+            ToY = mark.To is { } end ? Number(end.Y) : null,
+            Because = mark.Because,
+        })],
+    })];
+
+    public IReadOnlyList<SeamAnswer> Seams(Drafting drafting) => [.. drafting.Patterns.SelectMany((pattern, i) => pattern.Seams.Select(seam => new SeamAnswer
+    {
+        Cushion = drafting.Order.Cushions[i].Id,
+        One = Names(seam.One),
+        Other = Names(seam.Other),
+        Length = Number(pattern.LengthOf(seam)),
+        Lap = Number(seam.Lap),
+    }))];
+
+    public IReadOnlyList<LayoutAnswer> Layouts(ImmutableArray<Yardage> yardages) => [.. yardages.Select(yardage => yardage.Layout).Select(layout => new LayoutAnswer
+    {
+        Fabric = layout.Fabric.Id,
+        Width = Number(layout.Fabric.UsableWidth),
+        Length = Number(layout.Length),
+        LowerBound = Number(layout.LowerBound),
+        ProvenMinimal = layout.ProvenMinimal,
+        Proof = layout.Proof,
+        ProofFigures = layout.ProofFigures,
+        Used = Math.Round(layout.Used, 4),
+        Placements = [.. layout.Placements.Select(laid => new PlacementAnswer
+        {
+            Piece = laid.Piece.Id,
+            Copy = laid.Copy,
+            X = Number(laid.X),
+            Y = Number(laid.Y),
+            Rotation = laid.Turn,
+            Width = Number(laid.Width),
+            Length = Number(laid.Length),
+        })],
+    })];
+
+    public IReadOnlyList<YardageLine> Yardage(ImmutableArray<Yardage> yardages) => [.. yardages.Select(yardage => new YardageLine
+    {
+        Fabric = yardage.Layout.Fabric.Id,
+        LayoutLength = Number(yardage.Layout.Length),
+        SoldLength = (double)yardage.SoldUnits,
+        SoldUnit = yardage.Layout.Fabric.Sold.Unit,
+        ProvenMinimal = yardage.Layout.ProvenMinimal,
+        Because = yardage.Because(unit),
+    })];
+
+    private static CostAnswer CostOf(Cost cost) => new()
+    {
+        Currency = cost.Total.Currency.Code,
+        Lines = [.. cost.Lines.Select(line => new CostLineAnswer
+        {
+            Item = line.Material.Item,
+            Quantity = (double)line.Material.Quantity,
+            Unit = line.Material.Unit,
+            UnitPrice = Price(line.UnitPrice),
+            Amount = line.Amount.ToString(),
+        })],
+        Total = cost.Total.ToString(),
+        Tax = "excluded",
+        Unpriced = cost.Unpriced,
+    };
+
+    // A unit price may be finer than the smallest coin, and is never rounded.
+    private static string Price(Money price)
+    {
+        string coins = price.ToString();
+        string exact = price.Amount.ToString("0.######", System.Globalization.CultureInfo.InvariantCulture);
+        return exact.Length > coins.Length ? exact : coins;
+    }
+
+    private static Violation Unpriced(Cost cost) =>
+        new("/prices", "unpriced", $"The total leaves out what has no price in its unit of sale: {string.Join(", ", cost.Unpriced)}.");
+
+    private static IReadOnlyList<string> Names(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => edge.ToString())];
+
+    private double Number(Length length) => (double)length.In(unit);
+}

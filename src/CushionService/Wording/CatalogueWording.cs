@@ -1,0 +1,73 @@
+using System.Collections;
+using System.ComponentModel.DataAnnotations;
+using System.Reflection;
+using System.Text.Json;
+using CushionService.Contract;
+using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Patterns;
+using CushionService.Validation;
+
+namespace CushionService.Wording;
+
+/// <summary>The catalogue: the engine's offers, and every field of an order as its attributes describe it.</summary>
+internal static class CatalogueWording
+{
+    public static CatalogueAnswer Catalogue { get; } = new()
+    {
+        Engine = EngineVersion.Current,
+        Constructions = [.. Constructions.All.Select(construction => Of(construction.Offer))],
+        Fields = [.. FieldsOf(typeof(Order), "", new ContractComments())],
+    };
+
+    private static ConstructionAnswer Of(ConstructionOffer offer) => new()
+    {
+        Kind = offer.Kind,
+        Description = offer.Description,
+        Outlines = offer.Outlines,
+        Closures = [.. offer.Closures.Select(closure => new ClosureOption { Kind = closure.Kind, Sides = closure.Sides })],
+        Thickness = offer.Thickness,
+        Boxing = offer.Joins,
+        Handles = offer.Handles,
+    };
+
+    private static IEnumerable<FieldAnswer> FieldsOf(Type record, string at, ContractComments comments)
+    {
+        foreach (PropertyInfo property in record.GetProperties())
+        {
+            Type type = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
+            Type? entry = type != typeof(string) && typeof(IEnumerable).IsAssignableFrom(type) ? type.GetGenericArguments()[0] : null;
+            string pointer = $"{at}/{FieldNames.Json(property.Name)}";
+            FieldType kind = TypeOf(type, entry);
+            var lengths = property.GetCustomAttribute<LengthRangeAttribute>();
+            var numbers = property.GetCustomAttribute<NumberRangeAttribute>();
+            yield return new FieldAnswer
+            {
+                Pointer = pointer,
+                Type = kind,
+                Description = comments.Of(property),
+                Required = property.IsDefined(typeof(RequiredAttribute)),
+                Minimum = lengths?.Minimum ?? numbers?.Minimum.ToString(System.Globalization.CultureInfo.InvariantCulture),
+                Maximum = lengths?.Maximum ?? numbers?.Maximum.ToString(System.Globalization.CultureInfo.InvariantCulture),
+                Default = lengths?.Default ?? numbers?.Default,
+                Choices = type.IsEnum ? [.. Enum.GetNames(type).Select(JsonNamingPolicy.KebabCaseLower.ConvertName)] : [],
+            };
+            if (kind is FieldType.Group or FieldType.List)
+            {
+                foreach (FieldAnswer field in FieldsOf(entry ?? type, entry is null ? pointer : $"{pointer}/*", comments))
+                {
+                    yield return field;
+                }
+            }
+        }
+    }
+
+    private static FieldType TypeOf(Type type, Type? entry) =>
+        entry is not null ? FieldType.List
+        : type == typeof(Measure) ? FieldType.Length
+        : type == typeof(string) ? FieldType.Text
+        : type == typeof(bool) ? FieldType.Switch
+        : type.IsEnum ? FieldType.Choice
+        : type.IsPrimitive ? FieldType.Number
+        : FieldType.Group;
+}
