@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
@@ -35,6 +36,9 @@ public sealed record CutPiece
     /// <summary>The turns that it may be laid in.</summary>
     public required Rotations Rotations { get; init; }
 
+    /// <summary>Corners of the cut outline, counter-clockwise, within the cut width and length; empty for a rectangle.</summary>
+    public ImmutableArray<Point> Outline { get; init; } = [];
+
     /// <summary>Where the panel's (0, 0) lies within the cut piece.</summary>
     public Point Origin { get; init; }
 
@@ -42,17 +46,13 @@ public sealed record CutPiece
     public string Part => Panel?.Part ?? "piece";
 
     /// <summary>Area of one copy.</summary>
-    public Area Area => Area.Of(Width, Length);
+    public Area Area => Outline.IsEmpty ? Area.Of(Width, Length) : Polygon.Area(Outline);
 
-    /// <summary>Cuts a panel: its outline moved outward edge by edge by each edge's allowance, then up to the workroom's cutting step.</summary>
+    /// <summary>Cuts a panel: its outline moved outward edge by edge by each edge's allowance; a rectangle then up to the workroom's cutting step.</summary>
     /// <remarks>A rectangle offset by s at every edge is 2s larger both ways (general geometry).</remarks>
     public static CutPiece Of(Panel panel, CushionSpecification cushion, FabricSpecification fabric, Length cuttingStep)
     {
-        Length left = panel.Allowance(EdgeFacing.Left), right = panel.Allowance(EdgeFacing.Right);
-        Length lower = panel.Allowance(EdgeFacing.Down), upper = panel.Allowance(EdgeFacing.Up);
-        Length exactWidth = left + panel.Width + right, exactLength = lower + panel.Height + upper;
-        Length width = exactWidth.RoundUpTo(cuttingStep), length = exactLength.RoundUpTo(cuttingStep);
-        return new CutPiece
+        var piece = new CutPiece
         {
             Id = $"{cushion.Id}/{panel.Part}",
             Cushion = cushion,
@@ -60,11 +60,11 @@ public sealed record CutPiece
             Pointer = cushion.Pointer,
             Fabric = fabric.Id,
             Quantity = cushion.Quantity,
-            Width = width,
-            Length = length,
+            Width = Length.Zero,
+            Length = Length.Zero,
             Rotations = fabric.Rotations,
-            Origin = new Point(left + (width - exactWidth).HalfUp(), lower + (length - exactLength).HalfUp()),
         };
+        return panel.IsRectangle ? piece.CutSquare(panel, cuttingStep) : piece.CutToOutline(panel);
     }
 
     /// <summary>Takes a piece of the maker's own as it is.</summary>
@@ -78,4 +78,32 @@ public sealed record CutPiece
         Length = piece.Length,
         Rotations = piece.Rotations ?? fabric.Rotations,
     };
+
+    private CutPiece CutSquare(Panel panel, Length cuttingStep)
+    {
+        Length left = panel.Allowance(EdgeFacing.Left), right = panel.Allowance(EdgeFacing.Right);
+        Length lower = panel.Allowance(EdgeFacing.Down), upper = panel.Allowance(EdgeFacing.Up);
+        Length exactWidth = left + panel.Width + right, exactLength = lower + panel.Height + upper;
+        Length width = exactWidth.RoundUpTo(cuttingStep), length = exactLength.RoundUpTo(cuttingStep);
+        return this with
+        {
+            Width = width,
+            Length = length,
+            Origin = new Point(left + (width - exactWidth).HalfUp(), lower + (length - exactLength).HalfUp()),
+        };
+    }
+
+    // A template is cut along its own line, so its corners are not rounded to the cutting step.
+    private CutPiece CutToOutline(Panel panel)
+    {
+        List<Point> corners = OutlineOffset.Of(panel);
+        var low = new Point(corners.Min(corner => corner.X), corners.Min(corner => corner.Y));
+        return this with
+        {
+            Width = corners.Max(corner => corner.X) - low.X,
+            Length = corners.Max(corner => corner.Y) - low.Y,
+            Origin = new Point(-low.X, -low.Y),
+            Outline = [.. corners.Select(corner => corner.Moved(-low.X, -low.Y))],
+        };
+    }
 }

@@ -1,28 +1,71 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Patterns;
 
 /// <summary>One edge of a panel's finished outline, from one corner or notch to the next, counter-clockwise.</summary>
 /// <param name="Name">Distinct within the panel.</param>
-/// <param name="From">Where it starts.</param>
-/// <param name="To">Where it ends; level with or plumb to the start.</param>
+/// <param name="Path">Its lines and arcs, each starting where the one before ends; at least one.</param>
 /// <param name="Finish">What happens there.</param>
-public sealed record Edge(string Name, Point From, Point To, EdgeFinish Finish)
+public sealed record Edge(string Name, ImmutableArray<Segment> Path, EdgeFinish Finish)
 {
-    /// <summary>Finished length.</summary>
+    /// <summary>A straight edge.</summary>
+    public Edge(string name, Point from, Point to, EdgeFinish finish)
+        : this(name, [new Segment(from, to)], finish)
+    {
+    }
+
+    /// <summary>Where it starts.</summary>
+    public Point From => Path[0].From;
+
+    /// <summary>Where it ends.</summary>
+    public Point To => Path[^1].To;
+
+    /// <summary>Finished length: the sum of its lines and arcs, each to the nearest nanometre.</summary>
     public Length Length
     {
         get
         {
-            (Length dx, Length dy) = (To.X - From.X, To.Y - From.Y);
-            return Length.FromNanometres(Math.Abs(dx.Nanometres) + Math.Abs(dy.Nanometres));
+            var sum = Length.Zero;
+            foreach (Segment segment in Path)
+            {
+                sum += segment.Length;
+            }
+
+            return sum;
         }
     }
 
-    /// <summary>Whether the panel lies above the edge (a lower edge), and so on counter-clockwise.</summary>
-    public EdgeFacing Facing =>
-        To.X > From.X ? EdgeFacing.Down : To.X < From.X ? EdgeFacing.Up : To.Y > From.Y ? EdgeFacing.Right : EdgeFacing.Left;
+    /// <summary>The way its outside faces; <see cref="EdgeFacing.Aslant"/> unless it is one level or plumb line.</summary>
+    public EdgeFacing Facing => (Path.Length > 1 || !Path[0].IsStraight, To.X.CompareTo(From.X), To.Y.CompareTo(From.Y)) switch
+    {
+        (false, > 0, 0) => EdgeFacing.Down,
+        (false, 0, > 0) => EdgeFacing.Right,
+        (false, < 0, 0) => EdgeFacing.Up,
+        (false, 0, < 0) => EdgeFacing.Left,
+        _ => EdgeFacing.Aslant,
+    };
 
-    /// <summary>The middle of the edge.</summary>
-    public Point Middle => new(From.X + (To.X - From.X).HalfUp(), From.Y + (To.Y - From.Y).HalfUp());
+    /// <summary>The point half-way along the edge, to the nearest nanometre.</summary>
+    public Point Middle => At(Length.FromNanometres(Length.Nanometres / 2)).Point;
+
+    /// <summary>The point at a distance along the edge, and the direction of the edge there in radians from the x axis.</summary>
+    /// <param name="distance">From zero up to the edge's length.</param>
+    public (Point Point, double Direction) At(Length distance)
+    {
+        Length rest = distance;
+        foreach (Segment segment in Path)
+        {
+            Length length = segment.Length;
+            if (rest <= length)
+            {
+                double share = (double)rest.Nanometres / length.Nanometres;
+                return (segment.At(share), segment.StartDirection + (segment.Sweep * share));
+            }
+
+            rest -= length;
+        }
+
+        return (To, Path[^1].EndDirection);
+    }
 }

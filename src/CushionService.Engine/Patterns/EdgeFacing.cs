@@ -14,4 +14,7 @@ public enum EdgeFacing
 
     /// <summary>The left edge of a panel.</summary>
     Left,
+
+    /// <summary>A slanted or curved edge.</summary>
+    Aslant,
 }

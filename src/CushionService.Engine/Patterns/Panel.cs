@@ -28,11 +28,27 @@ public sealed record Panel
     /// <summary>Layers that it is folded into across its width; 1 when it lies flat.</summary>
     public int Layers { get; init; } = 1;
 
-    /// <summary>Finished extent across.</summary>
-    public Length Width => Edges.Max(edge => edge.To.X);
+    /// <summary>Finished extent across; outlines are split where an arc reaches furthest, so corners tell it.</summary>
+    public Length Width => Edges.Max(edge => edge.Path.Max(segment => segment.To.X));
 
     /// <summary>Finished extent along.</summary>
-    public Length Height => Edges.Max(edge => edge.To.Y);
+    public Length Height => Edges.Max(edge => edge.Path.Max(segment => segment.To.Y));
+
+    /// <summary>Whether every edge is level or plumb and the outline is a rectangle.</summary>
+    public bool IsRectangle
+    {
+        get
+        {
+            var corners = 0;
+            for (var i = 0; i < Edges.Length; i++)
+            {
+                EdgeFacing facing = Edges[i].Facing;
+                corners += facing == EdgeFacing.Aslant ? 5 : facing != Edges[(i + 1) % Edges.Length].Facing ? 1 : 0;
+            }
+
+            return corners == 4;
+        }
+    }
 
     /// <summary>The edge of that name.</summary>
     /// <exception cref="InvalidPatternException">There is none.</exception>

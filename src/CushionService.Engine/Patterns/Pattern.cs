@@ -55,6 +55,11 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         {
             Edge edge = panel.Edges[i];
             Require(edge.To == panel.Edges[(i + 1) % panel.Edges.Length].From, $"{panel.Part}.{edge.Name} does not meet the next edge.");
+            for (var j = 1; j < edge.Path.Length; j++)
+            {
+                Require(edge.Path[j].From == edge.Path[j - 1].To, $"{panel.Part}.{edge.Name} is broken.");
+            }
+
             Require(edge.Length > Length.Zero, $"{panel.Part}.{edge.Name} has no length.");
         }
     }

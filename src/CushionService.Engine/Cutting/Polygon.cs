@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+
+namespace CushionService.Engine.Cutting;
+
+/// <summary>Measures of a simple polygon.</summary>
+internal static class Polygon
+{
+    /// <summary>The area inside counter-clockwise corners, by the shoelace formula (general geometry), down to a square nanometre.</summary>
+    public static Area Area(ImmutableArray<Point> corners)
+    {
+        Int128 twice = 0;
+        for (var i = 0; i < corners.Length; i++)
+        {
+            Point from = corners[i], to = corners[(i + 1) % corners.Length];
+            twice += ((Int128)from.X.Nanometres * to.Y.Nanometres) - ((Int128)to.X.Nanometres * from.Y.Nanometres);
+        }
+
+        return new Area(twice / 2);
+    }
+}
