@@ -26,7 +26,7 @@ internal static class Stylesheet
         table { width: 100%; border-collapse: collapse; margin: 0 0 2mm; }
         caption { text-align: left; font-weight: bold; padding: 1mm 0; break-after: avoid; }
         thead { display: table-header-group; }
-        tr, figure, li, .label, .notice, .marks { break-inside: avoid; }
+        tr, figure, li, p, .label, .notice, .marks { break-inside: avoid; }
         figcaption { font-weight: normal; }
         th, td { border: 0.2mm solid #555; padding: 0.8mm 1.4mm; text-align: left; vertical-align: top; }
         thead th { border-bottom: 0.5mm solid #111; font-size: 8.5pt; }
@@ -35,16 +35,17 @@ internal static class Stylesheet
         .size { font-weight: bold; }
         .pieces { table-layout: fixed; }
         .pieces th:nth-child(1) { width: 9mm; }
-        .pieces th:nth-child(2) { width: 33mm; }
-        .pieces th:nth-child(3) { width: 21mm; }
-        .pieces th:nth-child(4) { width: 12mm; }
-        .pieces th:nth-child(5) { width: 25mm; }
-        .pieces th:nth-child(6) { width: 25mm; }
-        .pieces th:nth-child(7) { width: 14mm; }
+        .pieces th:nth-child(2) { width: 31mm; }
+        .pieces th:nth-child(3) { width: 18mm; }
+        .pieces th:nth-child(4) { width: 11mm; }
+        .pieces th:nth-child(5) { width: 30mm; }
+        .pieces th:nth-child(6) { width: 33mm; }
+        .pieces th:nth-child(7) { width: 13mm; }
         .pieces th:nth-child(9) { width: 12mm; }
         .pieces tbody th { width: auto; }
         .lay { display: flex; gap: 1mm; align-items: center; }
         .lay svg { flex: none; }
+        .lead { break-after: avoid; }
         .why { font-size: 8.5pt; color: #333; }
         .big { font-weight: bold; white-space: nowrap; overflow-wrap: normal; }
         .total th, .total td { border-top: 0.6mm solid #111; font-weight: bold; }

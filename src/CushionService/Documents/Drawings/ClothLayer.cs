@@ -11,17 +11,15 @@ internal static class ClothLayer
     public static void Draw(Canvas canvas, ClothView view, double length)
     {
         double selvedge = Selvedge * canvas.Mm;
+        Hatch.Waste(canvas, view.Frame);
+        Hatch.Selvedge(canvas, view.At(-selvedge, view.From, selvedge, view.To - view.From));
+        Hatch.Selvedge(canvas, view.At(view.Width, view.From, selvedge, view.To - view.From));
         canvas.OpenStroked(Stroke.Edge);
-        canvas.Rectangle(view.Frame, Hatch.Waste(canvas), ("stroke", "none"));
-        foreach (double x in (ReadOnlySpan<double>)[-selvedge, view.Width])
+        foreach (double x in (ReadOnlySpan<double>)[-selvedge, 0, view.Width, view.Width + selvedge])
         {
-            canvas.Rectangle(view.At(x, view.From, selvedge, view.To - view.From), Hatch.Selvedge(canvas), ("stroke", "none"));
-            double outside = x < 0 ? x : x + selvedge;
-            canvas.Line(view.At(outside, view.From), view.At(outside, view.To));
+            canvas.Line(view.At(x, view.From), view.At(x, view.To));
         }
 
-        canvas.Line(view.At(0, view.From), view.At(0, view.To));
-        canvas.Line(view.At(view.Width, view.From), view.At(view.Width, view.To));
         canvas.Close();
         CrossLine(canvas, view, view.From, view.From > 0);
         CrossLine(canvas, view, view.To, view.To < length);

@@ -38,7 +38,8 @@ internal static class DimensionLine
         }
         else if (upright)
         {
-            canvas.Text(middle + new Spot(-1.2 * mm, drop), figure, Type * mm, "end");
+            Spot at = middle + new Spot(-1.2 * mm, drop);
+            canvas.Text(at, figure, Math.Min(Type * mm, at.X / TextWidth.Of(figure)), "end");
         }
         else
         {

@@ -6,10 +6,10 @@ namespace CushionService.Documents.Drawings;
 /// its head, four heads where any quarter turn will do.</summary>
 internal static class GrainArrow
 {
-    /// <summary>Half the width of a head, in millimetres.</summary>
-    public const double HalfHead = 0.9;
-
     private const double Head = 1.8;
+
+    // Where four heads meet about a short sign, each is kept to a share of it.
+    private const double HeadShare = 0.24;
 
     /// <summary>What the sign says, in a word or two.</summary>
     public static string Meaning(Rotations rotation) => rotation switch
@@ -42,21 +42,22 @@ internal static class GrainArrow
         Spot top = centre + length / 2 * up;
         Spot foot = centre - length / 2 * up;
         canvas.Line(foot, top);
-        Point(canvas, top, up);
+        double head = Math.Min(Head * canvas.Mm, HeadShare * length);
+        Point(canvas, top, up, head);
         if (bothEnds)
         {
-            Point(canvas, foot, -1 * up);
+            Point(canvas, foot, -1 * up, head);
             return;
         }
 
-        Spot half = HalfHead * canvas.Mm * up.Turned();
+        Spot half = head / 2 * up.Turned();
         canvas.Line(foot - half, foot + half);
     }
 
-    private static void Point(Canvas canvas, Spot tip, Spot towards)
+    private static void Point(Canvas canvas, Spot tip, Spot towards, double head)
     {
-        Spot root = tip - Head * canvas.Mm * towards;
-        Spot half = HalfHead * canvas.Mm * towards.Turned();
+        Spot root = tip - head * towards;
+        Spot half = head / 2 * towards.Turned();
         canvas.Polygon([tip, root - half, root + half], ("stroke", "none"));
     }
 }

@@ -1,32 +1,44 @@
 namespace CushionService.Documents.Drawings;
 
-/// <summary>Fills that say what an area is: slanting lines for waste, dots for selvedge.</summary>
+/// <summary>Lines that say what an area is: slanting for waste, across for selvedge. Drawn line by line rather than as a pattern fill,
+/// which printers' software turns into pale pictures.</summary>
 internal static class Hatch
 {
-    private const double Pitch = 2;
-    private const double DotPitch = 0.8;
+    private const double Pitch = 2.4;
+    private const double SelvedgePitch = 1;
 
-    /// <summary>Defines both fills.</summary>
-    public static void Define(Canvas canvas)
+    /// <summary>Hatches waste: lines rising to the right.</summary>
+    public static void Waste(Canvas canvas, Box box)
     {
-        double pitch = Pitch * canvas.Mm;
-        Open(canvas, "waste", pitch, "rotate(45)");
+        double pitch = Pitch * Math.Sqrt(2) * canvas.Mm;
         canvas.OpenStroked(Stroke.Hatch);
-        canvas.Line(new Spot(pitch / 2, 0), new Spot(pitch / 2, pitch));
-        canvas.Close();
-        canvas.Close();
+        for (double start = pitch / 2; start < box.Width + box.Height; start += pitch)
+        {
+            Spot low = start < box.Height ? new Spot(box.X, box.Y + start) : new Spot(box.X + start - box.Height, box.Bottom);
+            Spot high = start < box.Width ? new Spot(box.X + start, box.Y) : new Spot(box.Right, box.Y + start - box.Width);
+            canvas.Line(low, high);
+        }
 
-        double dots = DotPitch * canvas.Mm;
-        Open(canvas, "selvedge", dots, "rotate(0)");
-        canvas.Element("circle", Canvas.Attribute("cx", dots / 2), Canvas.Attribute("cy", dots / 2), Canvas.Attribute("r", dots / 5), ("fill", Stroke.Soft));
         canvas.Close();
     }
 
-    public static (string, string) Waste(Canvas canvas) => ("fill", $"url(#{canvas.Id}-waste)");
+    /// <summary>Hatches a selvedge: short lines across its narrow way.</summary>
+    public static void Selvedge(Canvas canvas, Box box)
+    {
+        double pitch = SelvedgePitch * canvas.Mm;
+        canvas.OpenStroked(Stroke.Hatch);
+        for (double along = pitch / 2; along < Math.Max(box.Width, box.Height); along += pitch)
+        {
+            if (box.Width > box.Height)
+            {
+                canvas.Line(new Spot(box.X + along, box.Y), new Spot(box.X + along, box.Bottom));
+            }
+            else
+            {
+                canvas.Line(new Spot(box.X, box.Y + along), new Spot(box.Right, box.Y + along));
+            }
+        }
 
-    public static (string, string) Selvedge(Canvas canvas) => ("fill", $"url(#{canvas.Id}-selvedge)");
-
-    private static void Open(Canvas canvas, string name, double pitch, string turn) => canvas.Open(
-        "pattern", ("id", $"{canvas.Id}-{name}"), ("patternUnits", "userSpaceOnUse"),
-        Canvas.Attribute("width", pitch), Canvas.Attribute("height", pitch), ("patternTransform", turn));
+        canvas.Close();
+    }
 }

@@ -1,7 +1,7 @@
 namespace CushionService.Documents.Drawings;
 
 /// <summary>The words that fit into a room, the most telling first.</summary>
-/// <param name="Lines">From the top; the first is bold.</param>
+/// <param name="Lines">From the top; the first of several, or a number alone, is bold.</param>
 /// <param name="Size">Height of the type, in millimetres of the nominal print.</param>
 /// <param name="Upwards">Whether it reads upwards.</param>
 /// <param name="Named">Whether it names the piece; where not, a legend must.</param>
@@ -11,6 +11,7 @@ internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwa
     public const double Pitch = 1.25;
 
     private const double Largest = 3.4;
+    private const double LargestLine = 2.8;
     private const double Smallest = 2.1;
     private const double SmallestNumber = 1.5;
 
@@ -32,10 +33,10 @@ internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwa
         double widest = 0;
         for (int i = 0; i < lines.Count; i++)
         {
-            widest = Math.Max(widest, TextWidth.Of(lines[i], i == 0));
+            widest = Math.Max(widest, TextWidth.Of(lines[i], IsBold(lines, i)));
         }
 
-        return (widest * size, ((lines.Count - 1) * Pitch + 1) * size);
+        return (widest * size, ((lines.Count - 1) * Pitch + 1.1) * size);
     }
 
     /// <summary>Writes the lines about the middle of a room.</summary>
@@ -44,11 +45,13 @@ internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwa
         double size = Size * canvas.Mm;
         for (int i = 0; i < Lines.Count; i++)
         {
-            double down = (i + 0.5 - Lines.Count / 2.0) * Pitch * size + 0.35 * size;
+            double down = (i + 0.5 - Lines.Count / 2.0) * Pitch * size + 0.31 * size;
             Spot at = Upwards ? centre + new Spot(down, 0) : centre + new Spot(0, down);
-            canvas.Text(at, Lines[i], size, "middle", i == 0, Upwards);
+            canvas.Text(at, Lines[i], size, "middle", IsBold(Lines, i), Upwards);
         }
     }
+
+    private static bool IsBold(IReadOnlyList<string> lines, int i) => i == 0 && (lines.Count > 1 || !lines[0].Contains(' '));
 
     private static Label? Best(string[][] wordings, double smallest, bool named, double width, double height)
     {
@@ -59,7 +62,7 @@ internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwa
             {
                 (double widest, double tall) = Extent(lines, 1);
                 (double along, double across) = upwards ? (height, width) : (width, height);
-                double size = Math.Min(Largest, Math.Min(along / widest, across / tall));
+                double size = Math.Min(lines.Length == 1 ? LargestLine : Largest, Math.Min(along / widest, across / tall));
                 best = size >= smallest && size > (best?.Size ?? 0) ? new Label(lines, size, upwards, named) : best;
             }
 

@@ -43,7 +43,6 @@ internal static class LayoutDrawing
             ("data-width", Canvas.Exact(layout.Width)), ("data-length", Canvas.Exact(layout.Length)),
             ("data-from", Canvas.Exact(band.From)), ("data-to", Canvas.Exact(band.To)));
         canvas.Open("defs");
-        Hatch.Define(canvas);
         canvas.Open("clipPath", ("id", $"{canvas.Id}-band"));
         canvas.Rectangle(view.Frame);
         canvas.Close();

@@ -10,17 +10,17 @@ internal static class LayoutLegend
         var units = new OrderUnits(scene.Units);
         List<LegendItem> items =
         [
-            new("waste", (canvas, box) => Area(canvas, box, Hatch.Waste(canvas))),
-            new("selvedge, not to scale", (canvas, box) => Area(canvas, box, Hatch.Selvedge(canvas))),
+            new("waste", (canvas, box) => Area(canvas, box, Hatch.Waste)),
+            new("selvedge, not to scale", (canvas, box) => Area(canvas, box, Hatch.Selvedge)),
         ];
         if (continues)
         {
-            items.Add(new("the cloth goes on in the next part", (canvas, box) => CrossLine(canvas, box)));
+            items.Add(new("the cloth goes on in the next part", (canvas, box) => Line(canvas, box, Stroke.Torn)));
         }
 
         if (scene.Lattice is not null)
         {
-            items.Add(new("repeat of the motif", (canvas, box) => Area(canvas, box, ("stroke-dasharray", $"{Canvas.Number(0.4 * canvas.Mm)} {Canvas.Number(1.2 * canvas.Mm)}"))));
+            items.Add(new("repeat of the motif", (canvas, box) => Line(canvas, box, Stroke.Lattice)));
         }
 
         foreach (Nesting.Rotations rotation in placed.Where(piece => piece.Caption.Arrow > 0).Select(piece => piece.Piece.Rotation).Distinct().Order())
@@ -47,16 +47,18 @@ internal static class LayoutLegend
                 + string.Join("; ", bare.Select(at => $"{units.Number(at.X)}, {units.Text(at.Y)}"));
     }
 
-    private static void Area(Canvas canvas, Box box, (string, string) attribute)
+    private static void Area(Canvas canvas, Box box, Action<Canvas, Box> hatch)
     {
+        Box area = box.Inset(0.8 * canvas.Mm);
+        hatch(canvas, area);
         canvas.OpenStroked(Stroke.Fine);
-        canvas.Rectangle(box.Inset(0.9 * canvas.Mm), attribute);
+        canvas.Rectangle(area);
         canvas.Close();
     }
 
-    private static void CrossLine(Canvas canvas, Box box)
+    private static void Line(Canvas canvas, Box box, Stroke stroke)
     {
-        canvas.OpenStroked(Stroke.Torn);
+        canvas.OpenStroked(stroke);
         canvas.Line(new Spot(box.X, box.Centre.Y), new Spot(box.Right, box.Centre.Y));
         canvas.Close();
     }

@@ -9,27 +9,37 @@ internal static class MarkSigns
     private const double Type = 2.8;
     private const double Reach = 1.3;
 
-    /// <summary>Draws the marks.</summary>
+    /// <summary>Draws the marks, each under the letter of its place in the list.</summary>
+    /// <param name="canvas">The drawing.</param>
+    /// <param name="view">The piece in the drawing.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="shown">Marks outside this box are left out.</param>
     /// <returns>The boxes of the signs and letters, in user units.</returns>
-    public static IReadOnlyList<Box> Draw(Canvas canvas, ClothView view, PieceAnswer piece)
+    public static IReadOnlyList<Box> Draw(Canvas canvas, ClothView view, PieceAnswer piece, Box shown)
     {
         List<Box> taken = [];
-        List<(Spot At, Spot Inward)> anchors = [];
+        List<(string Letter, Spot At, Spot Inward)> anchors = [];
         Spot[] outline = [.. Outline.Of(piece).Select(corner => view.At(corner.X, corner.Y))];
-        foreach (MarkAnswer mark in piece.Marks)
+        for (int i = 0; i < piece.Marks.Count; i++)
         {
+            MarkAnswer mark = piece.Marks[i];
             Spot at = view.At(mark.X, mark.Y);
             Spot end = view.At(mark.ToX ?? mark.X, mark.ToY ?? mark.Y);
+            Box sign = Box.Around([at, end]).Grown(Reach * canvas.Mm);
+            if (!sign.Overlaps(shown))
+            {
+                continue;
+            }
+
             Spot inward = mark.Kind == MarkKind.Notch ? NearestEdge.Inward(outline, at) : (end - at).Unit().Turned();
             Sign(canvas, mark.Kind, at, end, inward);
-            anchors.Add((0.5 * (at + end), inward));
-            taken.Add(Box.Around([at, end]).Grown(Reach * canvas.Mm));
+            anchors.Add((MarkWords.Letter(i), 0.5 * (at + end), inward));
+            taken.Add(sign);
         }
 
-        for (int i = 0; i < anchors.Count; i++)
+        foreach ((string letter, Spot at, Spot inward) in anchors)
         {
-            string letter = MarkWords.Letter(i);
-            if (LetterSpot.Near(anchors[i].At, anchors[i].Inward, LetterSize(letter, canvas.Mm), view.Frame.Grown(6 * canvas.Mm), taken) is { } box)
+            if (LetterSpot.Near(at, inward, LetterSize(letter, canvas.Mm), shown, taken) is { } box)
             {
                 taken.Add(box);
                 canvas.Text(box.Centre + new Spot(0, 0.35 * Type * canvas.Mm), letter, Type * canvas.Mm, "middle");

@@ -6,10 +6,10 @@ namespace CushionService.Documents.Drawings;
 /// <summary>Draws one piece to scale: cut line, marks by letter, sizes, the sign of how it may lie.</summary>
 internal static class PieceDrawing
 {
-    private const double Width = 150;
+    private const double Width = 148;
     private const double Height = 50;
     private const double Above = 13;
-    private const double Beside = 18;
+    private const double Beside = 31;
     private const double Below = 15;
 
     /// <summary>The drawing of a piece, with its marks listed in words.</summary>
@@ -43,7 +43,7 @@ internal static class PieceDrawing
         canvas.Polygon(Outline.Of(piece));
         canvas.Close();
         Dimensions(canvas, view, piece, units);
-        IReadOnlyList<Box> taken = MarkSigns.Draw(canvas, view, piece);
+        IReadOnlyList<Box> taken = MarkSigns.Draw(canvas, view, piece, view.Frame.Grown(6 * canvas.Mm));
         Inside(canvas, scene, view, taken);
         for (int i = 0; i < list.Count; i++)
         {

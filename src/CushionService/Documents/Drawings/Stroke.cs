@@ -17,11 +17,11 @@ internal sealed record Stroke(double Width, string Colour, params double[] Dash)
 
     public static Stroke Fine { get; } = new(0.2, Soft);
 
-    public static Stroke Hatch { get; } = new(0.18, "#888");
+    public static Stroke Hatch { get; } = new(0.18, "#777");
 
     public static Stroke Edge { get; } = new(0.3, Soft);
 
     public static Stroke Torn { get; } = new(0.3, Ink, 1.5, 1);
 
-    public static Stroke Lattice { get; } = new(0.2, Soft, 0.4, 1.2);
+    public static Stroke Lattice { get; } = new(0.25, Soft, 0.4, 1.2);
 }

@@ -21,6 +21,7 @@ internal static class TruePattern
         PieceAnswer inMillimetres = InMillimetres(piece, scale);
         var grid = new TileGrid(paper, view.Frame);
         List<Tile> tiles = grid.Holding(Lines(inMillimetres, view));
+        string missing = tiles.Count < grid.Rows * grid.Columns ? "; where no line runs there is no sheet" : "";
         return [.. tiles.Select((tile, i) => Sheet(tile, i + 1))];
 
         string Sheet(Tile tile, int count)
@@ -32,17 +33,18 @@ internal static class TruePattern
             Spot shift = new Spot(TileGrid.Margin, TileGrid.Margin) - new Spot(tile.Net.X, tile.Net.Y);
             var here = view with { Corner = shift };
             canvas.Open("clipPath", ("id", $"{canvas.Id}-shown"));
-            canvas.Rectangle(new Box(TileGrid.Margin, TileGrid.Margin, tile.Net.Width, tile.Net.Height).Grown(TileGrid.Overlap));
+            Box shown = new Box(TileGrid.Margin, TileGrid.Margin, tile.Net.Width, tile.Net.Height).Grown(TileGrid.Overlap);
+            canvas.Rectangle(shown);
             canvas.Close();
             canvas.Open("g", ("clip-path", $"url(#{canvas.Id}-shown)"));
             canvas.Open("g", ("class", "cloth"), ("transform", here.Transform), ("fill", "none"), ("stroke", Stroke.Ink), ("stroke-width", "0.4"));
             canvas.Polygon(Outline.Of(inMillimetres));
             canvas.Close();
-            MarkSigns.Draw(canvas, here, inMillimetres);
+            MarkSigns.Draw(canvas, here, inMillimetres, shown);
             canvas.Close();
             RegistrationMarks.Draw(canvas, tile, grid);
             string title = $"{number}: {PrintableText.Of(piece.Id)}: {orderUnits.Size(piece.Width, piece.Length)}, cut {Whole(piece.Quantity)}";
-            TileNotes.Draw(canvas, paper, TextWidth.Shorten(title, 80 / TileNotes.Type, true), $"{place}; sheet {Whole(count)} of {Whole(tiles.Count)}", piece.Rotation);
+            TileNotes.Draw(canvas, paper, TextWidth.Shorten(title, 80 / TileNotes.Type, true), $"{place}; sheet {Whole(count)} of {Whole(tiles.Count)}{missing}", piece.Rotation);
             return canvas.Finish();
         }
     }
