@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
 
-namespace CushionService.Engine.Cutting;
+namespace CushionService.Engine.Geometry;
 
 /// <summary>Measures of a simple polygon.</summary>
 internal static class Polygon
