@@ -12,7 +12,7 @@ internal static class Ports
         string[] rest = Split(builder.Configuration[WebHostDefaults.ServerUrlsKey] ?? "http://localhost:8080");
         string[] grpc = Split(builder.Configuration["GRPC_URLS"] ?? "http://localhost:8081");
         // The addresses are listened on one by one, with their protocols; left in place they would be listened on once more.
-        builder.Configuration[WebHostDefaults.ServerUrlsKey] = null;
+        builder.Configuration.AddInMemoryCollection([new(WebHostDefaults.ServerUrlsKey, ""), new(WebHostDefaults.HttpPortsKey, ""), new(WebHostDefaults.HttpsPortsKey, "")]);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;

@@ -16,6 +16,7 @@ internal sealed class Diagnosis
 
     private readonly List<Violation> _faults = [];
     private readonly ArrayBufferWriter<byte> _copy = new();
+    private bool _readable = true;
 
     /// <summary>Reads what can be read of a body that the strict reader refused.</summary>
     public static Reading Of(ReadOnlyMemory<byte> body, JsonTypeInfo<Order> type)
@@ -38,8 +39,7 @@ internal sealed class Diagnosis
             throw new InvalidOperationException("The strict reader refused an order in which the diagnosis finds no fault.");
         }
 
-        bool readable = faults.TrueForAll(violation => !Statuses.IsUnreadable(violation.Code));
-        return new Reading(readable ? JsonSerializer.Deserialize(diagnosis._copy.WrittenSpan, type) : null, faults);
+        return new Reading(diagnosis._readable ? JsonSerializer.Deserialize(diagnosis._copy.WrittenSpan, type) : null, faults);
     }
 
     private void Copy(JsonElement element, Type type, string pointer, JsonPropertyInfo? property, Utf8JsonWriter writer)
@@ -124,10 +124,17 @@ internal sealed class Diagnosis
 
     private void Add(Violation fault)
     {
+        bool unreadable = Statuses.IsUnreadable(fault.Code);
         if (_faults.Count < MostFaults)
         {
             _faults.Add(fault);
         }
+        else if (unreadable && _readable)
+        {
+            _faults[^1] = fault;
+        }
+
+        _readable &= !unreadable;
     }
 
     private static string Subject(string pointer) => pointer.Length == 0 ? "The order" : "The value";

@@ -45,12 +45,12 @@ internal static class Leaf
             return new Violation(pointer, "not-finite", "The number is too large to be read.");
         }
 
-        if (type == typeof(double) || (type == typeof(decimal) && value.TryGetDecimal(out _)) || (type == typeof(int) && value.TryGetInt32(out _)))
+        if (type == typeof(double) || (type == typeof(int) && value.TryGetInt32(out _)))
         {
             return null;
         }
 
-        if (type == typeof(int) && Math.Abs(number) <= int.MaxValue)
+        if (Math.Abs(number) <= int.MaxValue)
         {
             return new Violation(pointer, "wrong-type", "The value must be a whole number, written without a decimal point or exponent.");
         }

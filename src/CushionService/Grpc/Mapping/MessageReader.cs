@@ -15,9 +15,14 @@ internal static class MessageReader<TWire, TContract>
     /// <summary>The record that a message holds. What cannot be read is left out and is a doubt.</summary>
     public static TContract Read(TWire message, Doubts doubts) => Compiled(message, doubts);
 
-    /// <summary>The records that a list of messages holds.</summary>
-    public static IReadOnlyList<TContract> ReadAll(RepeatedField<TWire> messages, Doubts doubts)
+    /// <summary>The records that a list of messages holds; null for none, since a message cannot tell an empty list from a missing one.</summary>
+    public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> messages, Doubts doubts)
     {
+        if (messages.Count == 0)
+        {
+            return null;
+        }
+
         TContract[] records = new TContract[messages.Count];
         for (int i = 0; i < records.Length; i++)
         {
@@ -52,7 +57,6 @@ internal static class MessageReader<TWire, TContract>
         Expression read = field.FieldType == FieldType.Enum
             ? Call(typeof(WordNumbers<,>).MakeGenericType(value.Type, Nullable.GetUnderlyingType(type)!), "Read", value, doubts)
             : type == typeof(double?) ? Call(typeof(Numbers), nameof(Numbers.Read), value, doubts)
-            : type == typeof(decimal?) ? Call(typeof(Numbers), nameof(Numbers.ReadDecimal), value, doubts)
             : Expression.Convert(value, type);
         return WhenSet(Expression.Property(message, "Has" + field.PropertyName), read);
     }

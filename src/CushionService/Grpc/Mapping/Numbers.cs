@@ -11,13 +11,6 @@ internal static class Numbers
         return finite ? number : null;
     }
 
-    /// <summary>The number as a decimal; beyond what a decimal can hold, its largest.</summary>
-    public static decimal? ReadDecimal(double number, Doubts doubts) =>
-        Read(number, doubts) is not { } finite ? null
-        : finite >= (double)decimal.MaxValue ? decimal.MaxValue
-        : finite <= (double)decimal.MinValue ? decimal.MinValue
-        : (decimal)finite;
-
     /// <summary>The length as it is written; an empty text when the message holds neither number nor text.</summary>
     public static Contract.Measure? Read(V1.Measure? measure) => measure switch
     {

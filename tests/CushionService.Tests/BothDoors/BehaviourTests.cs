@@ -1,0 +1,78 @@
+using System.Net;
+using System.Text.Json.Nodes;
+using CushionService.Grpc.V1;
+using CushionService.Tests.Hosting;
+using CushionService.Tests.Orders;
+using Google.Protobuf;
+using Google.Rpc;
+using Grpc.Core;
+
+namespace CushionService.Tests.BothDoors;
+
+/// <summary>The same order gets the same answer, or the same refusal, through either door.</summary>
+public sealed class BehaviourTests(RunningService service) : IClassFixture<RunningService>
+{
+    private const int Count = 200;
+
+    [Theory]
+    [InlineData("validations")]
+    [InlineData("pieces")]
+    [InlineData("layouts")]
+    [InlineData("yardage")]
+    [InlineData("quotes")]
+    public async Task Generated_orders_are_answered_alike(string call)
+    {
+        int answered = 0;
+        for (int number = 0; number < Count; number++)
+        {
+            JsonObject order = number % 2 == 0 ? OrderGenerator.Sound(number) : OrderGenerator.Careless(number);
+            using HttpResponseMessage response = await service.PostAsync(call, order.ToJsonString());
+            JsonObject rest = await response.JsonAsync();
+            (StatusCode status, JsonObject grpc) = await CallAsync(call, (Order)Wire.Message(order, Order.Descriptor));
+
+            Assert.Equal(response.StatusCode == HttpStatusCode.OK ? StatusCode.OK : StatusCode.InvalidArgument, status);
+            JsonNode? expected = status == StatusCode.OK ? Wire.Plain(rest) : new JsonObject { ["violations"] = Wire.Plain(rest["violations"]) };
+            Assert.True(JsonNode.DeepEquals(expected, grpc), $"{order}\nREST: {expected}\ngRPC: {grpc}");
+            answered += status == StatusCode.OK ? 1 : 0;
+        }
+
+        Assert.True(answered > Count / 2, $"Only {answered} of {Count} orders were answered.");
+        Assert.True(call == "validations" || answered < Count, "No order was refused.");
+    }
+
+    [Fact]
+    public async Task The_catalogue_is_the_same()
+    {
+        JsonNode rest = JsonNode.Parse(await service.Http.GetStringAsync("/v1/catalogue"))!;
+        GetCatalogueResponse grpc = await service.Calls.GetCatalogueAsync(new());
+
+        Assert.True(JsonNode.DeepEquals(Wire.Plain(rest), Wire.Json(grpc)), $"REST: {rest}\ngRPC: {grpc}");
+        Assert.NotEmpty(grpc.Constructions);
+    }
+
+    private async Task<(StatusCode Status, JsonObject Answer)> CallAsync(string call, Order order)
+    {
+        DateTime deadline = DateTime.UtcNow.AddSeconds(30);
+        try
+        {
+            IMessage answer = call switch
+            {
+                "validations" => await service.Calls.ValidateAsync(new() { Order = order }, deadline: deadline),
+                "pieces" => await service.Calls.ListPiecesAsync(new() { Order = order }, deadline: deadline),
+                "layouts" => await service.Calls.LayOutAsync(new() { Order = order }, deadline: deadline),
+                "yardage" => await service.Calls.EstimateYardageAsync(new() { Order = order }, deadline: deadline),
+                _ => await service.Calls.QuoteAsync(new() { Order = order }, deadline: deadline),
+            };
+            return (StatusCode.OK, Wire.Json(answer));
+        }
+        catch (RpcException refused)
+        {
+            Google.Rpc.Status status = refused.GetRpcStatus()!;
+            ViolationList list = status.GetDetail<ViolationList>();
+            Assert.Equal(
+                list.Violations.Select(violation => (violation.Pointer, violation.Code, violation.Detail)),
+                status.GetDetail<BadRequest>().FieldViolations.Select(field => (field.Field, field.Reason, field.Description)));
+            return (refused.StatusCode, Wire.Json(list));
+        }
+    }
+}

@@ -1,0 +1,84 @@
+using System.Text.Json.Nodes;
+
+namespace CushionService.Tests.Orders;
+
+/// <summary>What any caller can check of a quote with no more than its numbers; it shares no code with the service.</summary>
+internal static class LayoutCheck
+{
+    // Answers are rounded numbers of units; half a micrometre in the finest of them.
+    private const double Slack = 1e-6;
+
+    /// <summary>Checks every layout and yardage of a quote.</summary>
+    public static void Check(JsonObject quote)
+    {
+        JsonObject[] pieces = [.. quote["pieces"]!.AsArray().Select(piece => piece!.AsObject())];
+        foreach (JsonObject layout in quote["layouts"]!.AsArray().Select(layout => layout!.AsObject()))
+        {
+            string fabric = layout["fabric"]!.GetValue<string>();
+            JsonObject[] cut = [.. pieces.Where(piece => piece["fabric"]!.GetValue<string>() == fabric)];
+            Box[] boxes = [.. layout["placements"]!.AsArray().Select(placement => Box.Of(placement!.AsObject()))];
+            PlacedOnce(boxes, cut);
+            WithinCloth(boxes, layout);
+            Apart(boxes);
+            Assert.True(Number(layout, "lowerBound") <= Number(layout, "length") + Slack, "The bound is above the length.");
+            SoldLongEnough(quote, fabric, Number(layout, "length"));
+        }
+    }
+
+    private static void PlacedOnce(Box[] boxes, JsonObject[] cut)
+    {
+        var demanded = cut.SelectMany(piece => Enumerable.Range(1, piece["quantity"]!.GetValue<int>()).Select(copy => (piece["id"]!.GetValue<string>(), copy)));
+        Assert.Equal(demanded.Order(), boxes.Select(box => (box.Piece, box.Copy)).Order());
+        foreach (Box box in boxes)
+        {
+            JsonObject piece = cut.Single(piece => piece["id"]!.GetValue<string>() == box.Piece);
+            (double width, double length) = (Number(piece, "width"), Number(piece, "length"));
+            bool turned = box.Rotation is 90 or 270;
+            Assert.Equal(turned ? length : width, box.Width, Slack);
+            Assert.Equal(turned ? width : length, box.Length, Slack);
+            Assert.Contains(box.Rotation, piece["rotation"]!.GetValue<string>() switch { "none" => new[] { 0 }, "half-turn" => [0, 180], _ => [0, 90, 180, 270] });
+        }
+    }
+
+    private static void WithinCloth(Box[] boxes, JsonObject layout) => Assert.All(boxes, box => Assert.True(
+        box.X >= -Slack && box.Y >= -Slack && box.X + box.Width <= Number(layout, "width") + Slack && box.Y + box.Length <= Number(layout, "length") + Slack,
+        $"{box} lies beyond the cloth"));
+
+    private static void Apart(Box[] boxes)
+    {
+        for (int i = 0; i < boxes.Length; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                Assert.False(boxes[i].Overlaps(boxes[j]), $"{boxes[i]} lies on {boxes[j]}");
+            }
+        }
+    }
+
+    private static void SoldLongEnough(JsonObject quote, string fabric, double length)
+    {
+        JsonObject line = quote["yardage"]!.AsArray().Select(line => line!.AsObject()).Single(line => line["fabric"]!.GetValue<string>() == fabric);
+        double unit = quote["units"]!.GetValue<string>() switch { "in" => 25.4, "cm" => 10, _ => 1 };
+        double sold = Number(line, "soldLength") * (line["soldUnit"]!.GetValue<string>() == "yd" ? 914.4 : 1000);
+
+        Assert.Equal(length, Number(line, "layoutLength"), Slack);
+        Assert.True(length * unit <= sold + Slack, $"{sold} mm are sold, {length * unit} mm are laid out.");
+    }
+
+    private static double Number(JsonObject record, string name) => record[name]!.GetValue<double>();
+
+    private sealed record Box(string Piece, int Copy, int Rotation, double X, double Y, double Width, double Length)
+    {
+        public static Box Of(JsonObject placement) => new(
+            placement["piece"]!.GetValue<string>(),
+            placement["copy"]!.GetValue<int>(),
+            placement["rotation"]!.GetValue<int>(),
+            Number(placement, "x"),
+            Number(placement, "y"),
+            Number(placement, "width"),
+            Number(placement, "length"));
+
+        public bool Overlaps(Box other) =>
+            X + Slack < other.X + other.Width && other.X + Slack < X + Width && Y + Slack < other.Y + other.Length && other.Y + Slack < Y + Length;
+    }
+}

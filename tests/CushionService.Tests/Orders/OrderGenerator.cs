@@ -1,0 +1,131 @@
+using System.Text.Json.Nodes;
+
+namespace CushionService.Tests.Orders;
+
+/// <summary>Orders as callers might write them, the same for the same number: mostly sound, some breaking a rule.</summary>
+internal sealed class OrderGenerator
+{
+    private static readonly string[] Steps = ["1/8", "1/4", "1/3", "1"];
+
+    private readonly Random _random;
+    private readonly string _units;
+    private readonly bool _careless;
+    private readonly List<string> _fabrics = [];
+
+    private OrderGenerator(int number, bool careless)
+    {
+        _random = new Random(number);
+        _units = Pick("in", "in", "cm", "mm");
+        _careless = careless;
+    }
+
+    /// <summary>An order whose parts are each within their ranges.</summary>
+    public static JsonObject Sound(int number) => new OrderGenerator(number, careless: false).Order();
+
+    /// <summary>An order of the contract's types in which one part in twenty is out of its range, missing, or does not go with the rest.</summary>
+    public static JsonObject Careless(int number) => new OrderGenerator(number, careless: true).Order();
+
+    private JsonObject Order()
+    {
+        int cloths = _random.Next(1, 3);
+        _fabrics.AddRange(Enumerable.Range(1, cloths).Select(i => $"cloth-{i}"));
+        int cushions = _random.Next(0, 4);
+        return Some(new JsonObject
+        {
+            ["reference"] = $"nook-{_random.Next(1000)}",
+            ["units"] = Slip() ? null : _units,
+            ["currency"] = Slip() ? "usd" : Pick("USD", "EUR", "JPY"),
+            ["effort"] = "quick",
+            ["cushions"] = new JsonArray([.. Enumerable.Range(1, cushions).Select(Cushion)]),
+            ["pieces"] = new JsonArray([.. Enumerable.Range(1, _random.Next(cushions == 0 ? 1 : 0, 4)).Select(Piece)]),
+            ["fabrics"] = new JsonArray([.. _fabrics.Select(Fabric)]),
+            ["workroom"] = Chance(4) ? Some(new JsonObject { ["seamAllowance"] = Length(0.25, 0.75), ["threadRatio"] = Slip() ? 99 : 2.5 }) : null,
+            ["prices"] = Chance(4) ? new JsonArray(new JsonObject { ["item"] = "thread", ["amount"] = "0.05", ["per"] = _units == "in" ? "yd" : "m" }) : null,
+        });
+    }
+
+    private JsonObject Cushion(int number)
+    {
+        bool boxed = Chance(2);
+        double width = Inches(8, 40);
+        string closure = boxed ? Pick("zipper", "hook-and-loop", "hand-sewn") : Pick("zipper", "envelope", "hand-sewn");
+        return Some(new JsonObject
+        {
+            ["id"] = Slip() ? "a b" : $"cushion-{number}",
+            ["quantity"] = Slip() ? 0 : _random.Next(1, 4),
+            ["construction"] = Slip() ? null : boxed ? "boxed" : "knife-edge",
+            ["outline"] = new JsonObject { ["kind"] = "rectangle", ["width"] = Length(width, width), ["depth"] = Length(8, 30) },
+            ["thickness"] = boxed != Slip() ? Length(2, 5) : null,
+            ["closure"] = new JsonObject { ["kind"] = closure },
+            ["boxing"] = boxed && closure != "zipper" && Chance(3) ? new JsonObject { ["joins"] = Pick("corners", "back") } : null,
+            ["handle"] = boxed && Chance(4)
+                ? new JsonObject { ["kind"] = "folded-strap", ["width"] = Length(1, 1), ["length"] = Length(7, 7.5), ["span"] = Length(6, 6.5) }
+                : null,
+            ["fabrics"] = new JsonObject { ["top"] = Slip() ? "silk" : Pick([.. _fabrics]), ["sides"] = boxed ? Pick([.. _fabrics]) : null },
+            ["fill"] = Chance(2) ? new JsonObject { ["kind"] = boxed ? "foam" : "loose", ["density"] = Slip() ? 0.5 : null } : null,
+        });
+    }
+
+    private JsonObject Piece(int number) => Some(new JsonObject
+    {
+        ["id"] = $"piece-{number}",
+        ["fabric"] = Pick([.. _fabrics]),
+        ["quantity"] = _random.Next(1, 6),
+        ["width"] = Length(1, 40),
+        ["length"] = Length(1, 60),
+        ["rotation"] = Chance(3) ? Pick("none", "half-turn") : null,
+    });
+
+    private JsonObject Fabric(string id)
+    {
+        string unit = Pick("yd", "m");
+        return Some(new JsonObject
+        {
+            ["id"] = id,
+            ["width"] = Length(45, 60),
+            ["selvedge"] = Chance(2) ? Length(0.25, 0.75) : null,
+            ["oneWay"] = Slip() ? true : null,
+            ["shrinkage"] = Chance(3) ? new JsonObject { ["length"] = Slip() ? 0.9 : 0.03, ["width"] = 0.02 } : null,
+            ["sold"] = new JsonObject { ["unit"] = unit, ["step"] = Pick(Steps), ["minimum"] = Chance(3) ? "1/2" : null },
+            ["price"] = Chance(2) ? new JsonObject { ["amount"] = Slip() ? "-1" : $"{_random.Next(0, 60)}.{_random.Next(10, 99)}", ["per"] = unit } : null,
+        });
+    }
+
+    // A length between two of inches, in the order's units or in text of its own.
+    private JsonNode Length(double from, double to)
+    {
+        double inches = Slip() ? 5000 : Inches(from, to);
+        double number = _units switch { "in" => inches, "cm" => Math.Round(inches * 2.54, 1), _ => Math.Round(inches * 25.4) };
+        return _random.Next(6) switch
+        {
+            0 => FormattableString.Invariant($"{number} {_units}"),
+            1 => FormattableString.Invariant($"{Math.Round(inches * 2.54, 1)} cm"),
+            2 when Slip() => "about a foot",
+            _ => number,
+        };
+    }
+
+    private double Inches(double from, double to) => Math.Round((from + _random.NextDouble() * (to - from)) * 8) / 8;
+
+    // Members without a value are left out, as most callers do.
+    private static JsonObject Some(JsonObject members)
+    {
+        foreach (string empty in members.Where(member => member.Value is null).Select(member => member.Key).ToArray())
+        {
+            members.Remove(empty);
+        }
+
+        foreach (JsonObject inner in members.Select(member => member.Value).OfType<JsonObject>())
+        {
+            Some(inner);
+        }
+
+        return members;
+    }
+
+    private bool Slip() => _careless && _random.Next(20) == 0;
+
+    private bool Chance(int oneIn) => _random.Next(oneIn) == 0;
+
+    private string Pick(params string[] choices) => choices[_random.Next(choices.Length)];
+}
