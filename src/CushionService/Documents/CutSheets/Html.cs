@@ -1,0 +1,46 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Unicode;
+
+namespace CushionService.Documents.CutSheets;
+
+/// <summary>Writes HTML from interpolated strings: what stands in the source is markup, every hole is text and is escaped. A hole
+/// takes text, a whole number or a finished drawing, nothing else, so that no length is printed by accident.</summary>
+internal sealed class Html
+{
+    private static readonly HtmlEncoder Encoder = HtmlEncoder.Create(UnicodeRanges.All);
+    private readonly StringBuilder _text = new();
+
+    /// <summary>Adds markup with text in its holes, and ends the line.</summary>
+    public void Add([InterpolatedStringHandlerArgument("")] ref Markup markup) => _text.Append('\n');
+
+    /// <summary>Adds a style sheet, which must be built of our own rules and of <see cref="CssText"/>.</summary>
+    public void AddStyle(string rules) => _text.Append("<style>\n").Append(rules).Append("\n</style>\n");
+
+    /// <inheritdoc />
+    public override string ToString() => _text.ToString();
+
+    /// <summary>Sends the parts of an interpolated string to the document.</summary>
+    [InterpolatedStringHandler]
+    internal readonly ref struct Markup
+    {
+        private const int TypicalHole = 16;
+        private readonly StringBuilder _text;
+
+        public Markup(int literalLength, int formattedCount, Html html)
+        {
+            _text = html._text;
+            _text.EnsureCapacity(_text.Length + literalLength + TypicalHole * formattedCount);
+        }
+
+        public void AppendLiteral(string markup) => _text.Append(markup);
+
+        public void AppendFormatted(string? text) => _text.Append(Encoder.Encode(PrintableText.Of(text ?? "")));
+
+        public void AppendFormatted(int number) => _text.Append(number.ToString(CultureInfo.InvariantCulture));
+
+        public void AppendFormatted(Svg drawing) => _text.Append(drawing.Element);
+    }
+}

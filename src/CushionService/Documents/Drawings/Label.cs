@@ -1,0 +1,77 @@
+namespace CushionService.Documents.Drawings;
+
+/// <summary>The words that fit into a room, the most telling first.</summary>
+/// <param name="Lines">From the top; the first of several, or a number alone, is bold.</param>
+/// <param name="Size">Height of the type, in millimetres of the nominal print.</param>
+/// <param name="Upwards">Whether it reads upwards.</param>
+/// <param name="Named">Whether it names the piece; where not, a legend must.</param>
+internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwards, bool Named)
+{
+    /// <summary>Line pitch, in ems.</summary>
+    public const double Pitch = 1.25;
+
+    private const double Largest = 3.4;
+    private const double LargestLine = 2.8;
+    private const double Smallest = 2.1;
+    private const double SmallestNumber = 1.5;
+
+    /// <summary>The label of a piece in a room.</summary>
+    /// <param name="number">The piece's number in the list of pieces.</param>
+    /// <param name="name">Its name.</param>
+    /// <param name="size">Its cut size.</param>
+    /// <param name="width">Of the room, in millimetres.</param>
+    /// <param name="height">Of the room, in millimetres.</param>
+    /// <returns>Null when not even the number fits.</returns>
+    public static Label? For(string number, string name, string size, double width, double height) =>
+        Best([[$"{number}: {name}", size], [number, name, size], [$"{number}: {name}, {size}"]], Smallest, true, width, height)
+        ?? Best([[number, size], [$"{number}: {size}"]], Smallest, false, width, height)
+        ?? Best([[number]], SmallestNumber, false, width, height);
+
+    /// <summary>Width and height of the block, in millimetres, as it reads.</summary>
+    public static (double Width, double Height) Extent(IReadOnlyList<string> lines, double size)
+    {
+        double widest = 0;
+        for (int i = 0; i < lines.Count; i++)
+        {
+            widest = Math.Max(widest, TextWidth.Of(lines[i], IsBold(lines, i)));
+        }
+
+        return (widest * size, ((lines.Count - 1) * Pitch + 1.1) * size);
+    }
+
+    /// <summary>Writes the lines about the middle of a room.</summary>
+    public void Draw(Canvas canvas, Spot centre)
+    {
+        double size = Size * canvas.Mm;
+        for (int i = 0; i < Lines.Count; i++)
+        {
+            double down = (i + 0.5 - Lines.Count / 2.0) * Pitch * size + 0.31 * size;
+            Spot at = Upwards ? centre + new Spot(down, 0) : centre + new Spot(0, down);
+            canvas.Text(at, Lines[i], size, "middle", IsBold(Lines, i), Upwards);
+        }
+    }
+
+    private static bool IsBold(IReadOnlyList<string> lines, int i) => i == 0 && (lines.Count > 1 || !lines[0].Contains(' '));
+
+    private static Label? Best(string[][] wordings, double smallest, bool named, double width, double height)
+    {
+        Label? best = null;
+        foreach (bool upwards in (ReadOnlySpan<bool>)[false, true])
+        {
+            foreach (string[] lines in wordings)
+            {
+                (double widest, double tall) = Extent(lines, 1);
+                (double along, double across) = upwards ? (height, width) : (width, height);
+                double size = Math.Min(lines.Length == 1 ? LargestLine : Largest, Math.Min(along / widest, across / tall));
+                best = size >= smallest && size > (best?.Size ?? 0) ? new Label(lines, size, upwards, named) : best;
+            }
+
+            if (best is not null)
+            {
+                return best;
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,84 @@
+using CushionService.Contract;
+using CushionService.Contract.Answers;
+using CushionService.Engine.Measures;
+
+namespace CushionService.Documents.Drawings;
+
+/// <summary>Draws how the pieces of one cloth lie, to scale. Inside the group <c>cloth</c> every rectangle and corner stands at exactly
+/// the coordinates of the answer, in the answer's units; one transform of the group turns the cloth the right way up.</summary>
+internal static class LayoutDrawing
+{
+    private const double Above = 13;
+    private const double RulerRoom = 17;
+    private const double BoltRoom = 11;
+
+    /// <summary>The drawing of a whole layout.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="pieces">The answer's pieces; their order gives the numbers.</param>
+    /// <param name="units">The unit of every length.</param>
+    /// <param name="yardage">What is bought of the cloth; null where the answer does not say.</param>
+    /// <returns>A well-formed SVG document.</returns>
+    public static string Draw(LayoutAnswer layout, IReadOnlyList<PieceAnswer> pieces, Units units, YardageLine? yardage = null) =>
+        Draw(new LayoutScene { Layout = layout, Pieces = new NumberedPieces(pieces), Units = units, Yardage = yardage });
+
+    /// <summary>The drawing of a whole scene.</summary>
+    public static string Draw(LayoutScene scene) => Draw(scene, LayoutScale.For(scene.Layout), Band.Whole(scene.Layout));
+
+    /// <summary>The drawing of one band of a scene.</summary>
+    public static string Draw(LayoutScene scene, LayoutScale scale, Band band)
+    {
+        (LayoutAnswer layout, double mm) = (scene.Layout, scale.Mm);
+        double before = RulerRoom + ClothLayer.Selvedge;
+        var corner = new Spot((scale.Turned ? 4 : before) * mm, (scale.Turned ? Above + 7 + ClothLayer.Selvedge : Above) * mm);
+        var view = new ClothView(layout.Width, band.From, band.To, scale.Turned, corner);
+        List<PlacedPiece> placed = PlacedPieces.In(scene, band, view, mm);
+        Legend legend = LayoutLegend.For(scene, placed, band != Band.Whole(layout));
+        double below = scale.Turned ? BoltRoom : 3;
+        double beside = scale.Turned ? 12 : BoltRoom;
+        var size = new Spot(
+            Math.Max(LayoutScale.PageWidth * mm, view.Frame.Right + beside * mm), view.Frame.Bottom + (below + legend.Height + 1) * mm);
+        var canvas = new Canvas(
+            size, mm, scene.IdPrefix, $"Layout of {layout.Fabric}", LayoutWords.Description(scene, placed),
+            ("data-fabric", layout.Fabric), ("data-units", new OrderUnits(scene.Units).Symbol),
+            ("data-width", Canvas.Exact(layout.Width)), ("data-length", Canvas.Exact(layout.Length)),
+            ("data-from", Canvas.Exact(band.From)), ("data-to", Canvas.Exact(band.To)));
+        canvas.Open("defs");
+        canvas.Open("clipPath", ("id", $"{canvas.Id}-band"));
+        canvas.Rectangle(view.Frame);
+        canvas.Close();
+        canvas.Close();
+        Header(canvas, scene, band);
+        ClothLayer.Draw(canvas, view, layout.Length);
+        Pieces(canvas, view, scene, placed);
+        SaleRuler.Draw(canvas, view, new OrderUnits(scene.Units), SoldUnit(scene), ClothLayer.Selvedge + 0.6);
+        ClothLayer.DrawBoltArrow(canvas, view);
+        legend.Draw(canvas, new Spot(0, view.Frame.Bottom + below * mm));
+        return canvas.Finish();
+    }
+
+    private static void Header(Canvas canvas, LayoutScene scene, Band band)
+    {
+        double mm = canvas.Mm;
+        string title = TextWidth.Shorten(PrintableText.Of(LayoutWords.Title(scene)), LayoutScale.PageWidth / 3.6, true);
+        string facts = TextWidth.Shorten(PrintableText.Of(LayoutWords.Facts(scene, band)), LayoutScale.PageWidth / 2.8);
+        canvas.Text(new Spot(0, 4 * mm), title, 3.6 * mm, bold: true);
+        canvas.Text(new Spot(0, 8.6 * mm), facts, 2.8 * mm);
+    }
+
+    // The clip is given outside the turned group, in the drawing's own coordinates.
+    private static void Pieces(Canvas canvas, ClothView view, LayoutScene scene, List<PlacedPiece> placed)
+    {
+        canvas.Open("g", ("clip-path", $"url(#{canvas.Id}-band)"));
+        canvas.Open(
+            "g", ("class", "cloth"), ("transform", view.Transform), ("fill", "#fff"), ("stroke", Stroke.Cut.Colour),
+            Canvas.Attribute("stroke-width", Stroke.Cut.Width * canvas.Mm));
+        placed.ForEach(piece => piece.DrawOutline(canvas));
+        canvas.Close();
+        scene.Lattice?.Draw(canvas, view);
+        canvas.Close();
+        placed.ForEach(piece => piece.DrawCaption(canvas));
+    }
+
+    private static SaleUnit SoldUnit(LayoutScene scene) =>
+        scene.Yardage?.SoldUnit ?? (scene.Units == Units.In ? SaleUnit.Yd : SaleUnit.M);
+}

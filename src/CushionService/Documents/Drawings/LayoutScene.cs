@@ -1,0 +1,26 @@
+using CushionService.Contract;
+using CushionService.Contract.Answers;
+
+namespace CushionService.Documents.Drawings;
+
+/// <summary>What a drawing of a layout shows.</summary>
+internal sealed record LayoutScene
+{
+    /// <summary>The layout.</summary>
+    public required LayoutAnswer Layout { get; init; }
+
+    /// <summary>The answer's pieces, numbered.</summary>
+    public required NumberedPieces Pieces { get; init; }
+
+    /// <summary>The unit of every length.</summary>
+    public required Units Units { get; init; }
+
+    /// <summary>What is bought of the cloth; null where the answer does not say.</summary>
+    public YardageLine? Yardage { get; init; }
+
+    /// <summary>The repeat of the cloth's motif; null where there is none.</summary>
+    public MotifLattice? Lattice { get; init; }
+
+    /// <summary>Prefix of every id in the drawing, unique within its document.</summary>
+    public string IdPrefix { get; init; } = "layout";
+}

@@ -1,0 +1,79 @@
+using CushionService.Contract.Answers;
+using CushionService.Engine.Patterns;
+
+namespace CushionService.Documents.Drawings;
+
+/// <summary>Draws the marks of a piece, each kind with a shape of its own, and a letter beside each.</summary>
+internal static class MarkSigns
+{
+    private const double Type = 2.8;
+    private const double Reach = 1.3;
+
+    /// <summary>Draws the marks, each under the letter of its place in the list.</summary>
+    /// <param name="canvas">The drawing.</param>
+    /// <param name="view">The piece in the drawing.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="shown">Marks outside this box are left out.</param>
+    /// <returns>The boxes of the signs and letters, in user units.</returns>
+    public static IReadOnlyList<Box> Draw(Canvas canvas, ClothView view, PieceAnswer piece, Box shown)
+    {
+        List<Box> taken = [];
+        List<(string Letter, Spot At, Spot Inward)> anchors = [];
+        Spot[] outline = [.. Outline.Of(piece).Select(corner => view.At(corner.X, corner.Y))];
+        for (int i = 0; i < piece.Marks.Count; i++)
+        {
+            MarkAnswer mark = piece.Marks[i];
+            Spot at = view.At(mark.X, mark.Y);
+            Spot end = view.At(mark.ToX ?? mark.X, mark.ToY ?? mark.Y);
+            Box sign = Box.Around([at, end]).Grown(Reach * canvas.Mm);
+            if (!sign.Overlaps(shown))
+            {
+                continue;
+            }
+
+            Spot inward = mark.Kind == MarkKind.Notch ? NearestEdge.Inward(outline, at) : (end - at).Unit().Turned();
+            Sign(canvas, mark.Kind, at, end, inward);
+            anchors.Add((MarkWords.Letter(i), 0.5 * (at + end), inward));
+            taken.Add(sign);
+        }
+
+        foreach ((string letter, Spot at, Spot inward) in anchors)
+        {
+            if (LetterSpot.Near(at, inward, LetterSize(letter, canvas.Mm), shown, taken) is { } box)
+            {
+                taken.Add(box);
+                canvas.Text(box.Centre + new Spot(0, 0.35 * Type * canvas.Mm), letter, Type * canvas.Mm, "middle");
+            }
+        }
+
+        return taken;
+    }
+
+    private static Spot LetterSize(string letter, double mm) => new(TextWidth.Of(letter) * Type * mm, Type * mm);
+
+    private static void Sign(Canvas canvas, MarkKind kind, Spot at, Spot end, Spot inward)
+    {
+        double mm = canvas.Mm;
+        canvas.OpenStroked(kind == MarkKind.FoldLine ? Stroke.Fold : Stroke.Mark);
+        if (at != end)
+        {
+            canvas.Line(at, end);
+        }
+
+        switch (kind)
+        {
+            case MarkKind.Notch:
+                Spot half = 0.9 * mm * inward.Turned();
+                canvas.Polygon([at - half, at + half, at + 2.2 * mm * inward], ("fill", Stroke.Ink));
+                break;
+            case MarkKind.HandleEnd:
+                double arm = Reach * mm;
+                canvas.Rectangle(new Box(at.X - arm, at.Y - arm, 2 * arm, 2 * arm));
+                canvas.Line(at + new Spot(-arm, -arm), at + new Spot(arm, arm));
+                canvas.Line(at + new Spot(-arm, arm), at + new Spot(arm, -arm));
+                break;
+        }
+
+        canvas.Close();
+    }
+}

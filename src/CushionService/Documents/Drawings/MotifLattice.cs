@@ -1,0 +1,56 @@
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Documents.Drawings;
+
+/// <summary>Where the motif of a cloth repeats, in the answer's units.</summary>
+/// <param name="Length">Along the cloth, above 0.</param>
+/// <param name="Width">Across the cloth, one motif standing on the centre line; null when nothing is matched across.</param>
+/// <param name="Drop">How the motif moves from column to column.</param>
+/// <param name="Start">Where the first row of the centre column stands along the cloth.</param>
+internal sealed record MotifLattice(double Length, double? Width, DropKind Drop, double Start = 0)
+{
+    private const double FinestPitch = 1.5;
+
+    /// <summary>Draws its rows as lines across each column, and its columns as lines along the cloth; nothing where the lines would
+    /// run together in print.</summary>
+    public void Draw(Canvas canvas, ClothView view)
+    {
+        if (Math.Min(Length, Width ?? Length) < FinestPitch * canvas.Mm)
+        {
+            return;
+        }
+
+        canvas.OpenStroked(Stroke.Lattice);
+        if (Width is not { } width)
+        {
+            Rows(canvas, view, 0, view.Width, Start);
+        }
+        else
+        {
+            double centre = view.Width / 2;
+            int reach = (int)Math.Ceiling(centre / width);
+            for (int column = -reach; column <= reach; column++)
+            {
+                double left = Math.Max(0, centre + (column - 0.5) * width);
+                double right = Math.Min(view.Width, centre + (column + 0.5) * width);
+                if (left < right)
+                {
+                    canvas.Line(view.At(left, view.From), view.At(left, view.To));
+                    Rows(canvas, view, left, right, Start + (Drop == DropKind.Half && column % 2 != 0 ? Length / 2 : 0));
+                }
+            }
+        }
+
+        canvas.Close();
+    }
+
+    private void Rows(Canvas canvas, ClothView view, double left, double right, double start)
+    {
+        int last = (int)Math.Floor((view.To - start) / Length);
+        for (int row = (int)Math.Ceiling((view.From - start) / Length); row <= last; row++)
+        {
+            double y = start + row * Length;
+            canvas.Line(view.At(left, y), view.At(right, y));
+        }
+    }
+}

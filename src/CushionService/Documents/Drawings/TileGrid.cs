@@ -1,0 +1,40 @@
+namespace CushionService.Documents.Drawings;
+
+/// <summary>How a drawing at true size is cut into sheets: net areas edge to edge, a margin all round each for gluing.</summary>
+internal sealed class TileGrid(Paper paper, Box whole)
+{
+    /// <summary>From the edge of the paper to the net area, in millimetres: more than printers leave blank.</summary>
+    public const double Margin = 15;
+
+    /// <summary>How far lines run on beyond the net area, to be matched with the next sheet's, in millimetres.</summary>
+    public const double Overlap = 4;
+
+    private const double Slack = 1;
+
+    private double NetWidth => paper.Width - 2 * Margin;
+
+    private double NetHeight => paper.Height - 2 * Margin;
+
+    public int Columns => Math.Max(1, (int)Math.Ceiling((whole.Width + 2 * Slack) / NetWidth));
+
+    public int Rows => Math.Max(1, (int)Math.Ceiling((whole.Height + 2 * Slack) / NetHeight));
+
+    /// <summary>The sheets that any of the lines passes through, row by row.</summary>
+    public List<Tile> Holding(IReadOnlyList<(Spot From, Spot To)> lines)
+    {
+        List<Tile> tiles = [];
+        for (int row = 0; row < Rows; row++)
+        {
+            for (int column = 0; column < Columns; column++)
+            {
+                var net = new Box(whole.X - Slack + column * NetWidth, whole.Y - Slack + row * NetHeight, NetWidth, NetHeight);
+                if (lines.Any(line => Outline.Enters(line.From, line.To, net)))
+                {
+                    tiles.Add(new Tile(row, column, net));
+                }
+            }
+        }
+
+        return tiles;
+    }
+}
