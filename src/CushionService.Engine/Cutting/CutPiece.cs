@@ -78,6 +78,7 @@ public sealed record CutPiece
         Width = piece.Width,
         Length = piece.Length,
         Rotations = piece.Rotations ?? fabric.Rotations,
+        Outline = piece.Outline,
     };
 
     private CutPiece CutSquare(Panel panel, Length cuttingStep)

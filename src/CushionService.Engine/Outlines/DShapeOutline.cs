@@ -20,6 +20,9 @@ public sealed record DShapeOutline(Length Width, Length Depth) : Outline
     public override Length Depth { get; } = Depth;
 
     /// <inheritdoc />
+    public override IEnumerable<OutlineFault> Faults() => Below((nameof(Width), Width, 2 * Depth, "twice the depth"));
+
+    /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()
     {
         const double quarter = Math.PI / 2;

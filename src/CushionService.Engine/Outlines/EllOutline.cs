@@ -25,6 +25,9 @@ public sealed record EllOutline(Length Width, Length Depth, Length NotchWidth, L
     public override bool IsSymmetric => false;
 
     /// <inheritdoc />
+    public override IEnumerable<OutlineFault> Faults() => Below((nameof(NotchWidth), NotchWidth, Width, "the width"), (nameof(NotchDepth), NotchDepth, Depth, "the depth"));
+
+    /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()
     {
         Length stepX = Width - NotchWidth, stepY = Depth - NotchDepth;

@@ -41,6 +41,9 @@ public abstract record Outline
         }
     }
 
+    /// <summary>What keeps it from being a shape; nothing when it can be drawn.</summary>
+    public virtual IEnumerable<OutlineFault> Faults() => [];
+
     /// <summary>Stretches of this outline as they are cut for the bottom: mirrored, unless top and bottom are cut alike.</summary>
     /// <param name="stretches">Counter-clockwise from above, end to end.</param>
     public ImmutableArray<OutlineSide> FromBelow(ImmutableArray<OutlineSide> stretches) =>
@@ -48,6 +51,13 @@ public abstract record Outline
 
     /// <summary>Draws the sides, counter-clockwise from the front left.</summary>
     protected abstract ImmutableArray<OutlineSide> Draw();
+
+    /// <summary>A fault for each size that is not below its limit.</summary>
+    protected static IEnumerable<OutlineFault> Below(params IEnumerable<(string Field, Length Size, Length Limit, string Reason)> rules) =>
+        rules.Where(rule => rule.Size >= rule.Limit).Select(rule => new OutlineFault(rule.Field, rule.Limit, rule.Reason));
+
+    /// <summary>Half a length, rounded down to a nanometre.</summary>
+    protected static Length Half(Length length) => Length.FromNanometres(length.Nanometres / 2);
 
     /// <summary>A point of the outline.</summary>
     protected static Point At(Length x, Length y) => new(x, y);

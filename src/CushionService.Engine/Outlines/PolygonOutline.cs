@@ -35,6 +35,9 @@ public sealed record PolygonOutline : Outline
     public override bool IsSymmetric => false;
 
     /// <inheritdoc />
+    public override IEnumerable<OutlineFault> Faults() => PolygonFaults.Of(_corners, _radius);
+
+    /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()
     {
         int count = _corners.Length;

@@ -7,6 +7,7 @@ namespace CushionService.Engine.Outlines;
 /// <summary>A polygon with equal sides and angles, one side at the front.</summary>
 /// <param name="SideCount">From 3 to 24.</param>
 /// <param name="SideLength">Above zero.</param>
+/// <exception cref="ArgumentOutOfRangeException">There are fewer than 3 or more than 24 sides.</exception>
 public sealed record RegularPolygonOutline(int SideCount, Length SideLength) : Outline
 {
     private readonly PolygonOutline _polygon = new(Corners(SideCount, SideLength), Length.Zero);
@@ -25,6 +26,8 @@ public sealed record RegularPolygonOutline(int SideCount, Length SideLength) : O
 
     private static ImmutableArray<Point> Corners(int count, Length side)
     {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 3);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, 24);
         double radius = side.Nanometres / (2 * Math.Sin(Math.PI / count));
         return [.. Enumerable.Range(0, count).Select(i =>
         {

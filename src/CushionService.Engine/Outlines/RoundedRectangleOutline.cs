@@ -21,6 +21,11 @@ public sealed record RoundedRectangleOutline(Length Width, Length Depth, Length 
     public override Length Depth { get; } = Depth;
 
     /// <inheritdoc />
+    public override IEnumerable<OutlineFault> Faults() => Below(
+        (nameof(CornerRadius), CornerRadius, Half(Width), "half the width"),
+        (nameof(CornerRadius), CornerRadius, Half(Depth), "half the depth"));
+
+    /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()
     {
         const double quarter = Math.PI / 2;

@@ -20,6 +20,9 @@ public sealed record StadiumOutline(Length Width, Length Depth) : Outline
     public override Length Depth { get; } = Depth;
 
     /// <inheritdoc />
+    public override IEnumerable<OutlineFault> Faults() => Below((nameof(Depth), Depth, Width, "the width"));
+
+    /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()
     {
         const double quarter = Math.PI / 2;

@@ -45,25 +45,25 @@ internal sealed class Boxed : IConstruction
             seams.Add(boxing[i].JoinedTo(boxing[(i + 1) % boxing.Length]));
         }
 
-        BoxingSection SectionOf(OutlineSide run) => boxing.First(section => section.Runs.Contains(run));
+        BoxingSection SectionOf(OutlineSide run) => boxing.First(section => section.Runs.Any(known => known.Name == run.Name));
         seams.AddRange(top.SewnTo(run => SectionOf(run).Upper(run), _ => SeamKind.Plain));
         seams.AddRange(bottom.SewnTo(
             run => SectionOf(run).Lower(run),
             run => cushion.Closure is HandSewnClosure closure && run.Side == closure.Side ? SeamKind.Gap : SeamKind.Plain));
 
         IEnumerable<Panel> sides = boxing.SelectMany(section => section.Panels).Select(panel => MatchedToFront(panel, cushion));
-        return FoldedStrap.AddTo(new Pattern([.. top.Panels, .. bottom.Panels, .. sides], seams.ToImmutable()), cushion, FrontOf).Closed();
+        return FoldedStrap.AddTo(new Pattern([.. top.Panels, .. bottom.Panels, .. sides], seams.ToImmutable()), cushion, (pattern, side) => MiddleOf(pattern, circuit, side)).Closed();
     }
 
-    /// <summary>Where the middle of a side lies along the strip that covers it.</summary>
-    private static (string Part, Length Middle)? FrontOf(Pattern pattern, Side side)
+    // The strip over the longest stretch of a side, and where the stretch's middle lies along it.
+    private static (string Part, Length Middle)? MiddleOf(Pattern pattern, Circuit circuit, Side side)
     {
-        string name = Name(side);
+        OutlineSide? stretch = circuit.All.Where(run => run.Side == side).MaxBy(run => run.Length);
         foreach (Panel panel in pattern.Panels)
         {
             foreach (Edge edge in panel.Edges)
             {
-                if (edge.Name == $"{name}-top" && panel.Role == FabricRole.Sides)
+                if (edge.Name == $"{stretch?.Name}-top")
                 {
                     return (panel.Part, edge.Middle.X);
                 }
@@ -108,13 +108,5 @@ internal sealed class Boxed : IConstruction
         ZipperClosure zipper => BoxingSection.Zippered(runs, cushion.Thickness, seam, zipper.TurnUnder),
         HookAndLoopClosure hook => BoxingSection.Overlapping(runs, cushion.Thickness, seam, hook),
         _ => BoxingSection.Plain(part, runs, cushion.Thickness, seam),
-    };
-
-    private static string Name(Side side) => side switch
-    {
-        Side.Front => "front",
-        Side.Right => "right",
-        Side.Back => "back",
-        _ => "left",
     };
 }
