@@ -11,8 +11,8 @@ internal static class Ports
     {
         string[] rest = Split(builder.Configuration[WebHostDefaults.ServerUrlsKey] ?? "http://localhost:8080");
         string[] grpc = Split(builder.Configuration["GRPC_URLS"] ?? "http://localhost:8081");
-        // The addresses are listened on one by one, with their protocols; left in place they would be listened on once more.
-        builder.Configuration.AddInMemoryCollection([new(WebHostDefaults.ServerUrlsKey, ""), new(WebHostDefaults.HttpPortsKey, ""), new(WebHostDefaults.HttpsPortsKey, "")]);
+        // The addresses are listened on one by one, with their protocols: to the host the list is empty, and not missing, which has a default.
+        builder.Configuration.AddInMemoryCollection([new(WebHostDefaults.ServerUrlsKey, ";")]);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;

@@ -21,41 +21,47 @@ internal static class Problems
         app.UseStatusCodePages(context => WriteAsync(context.HttpContext, context.HttpContext.Response.StatusCode));
     }
 
-    /// <summary>Writes why an order gets no answer.</summary>
-    public static Task WriteAsync(HttpContext http, Refusal refusal)
+    /// <summary>Why an order gets no answer.</summary>
+    public static Problem Of(Refusal refusal, string traceId)
     {
         int status = Statuses.Of(refusal).Http;
         string code = status == StatusCodes.Status400BadRequest ? "unreadable-order" : "invalid-order";
-        return WriteAsync(http, status, code, Statuses.Title(refusal), refusal.Violations);
+        return Of(status, code, Statuses.Title(refusal), refusal.Violations, traceId);
     }
+
+    /// <summary>Writes why an order gets no answer.</summary>
+    public static Task WriteAsync(HttpContext http, Refusal refusal) => WriteAsync(http, Of(refusal, TraceOf(http)));
 
     /// <summary>Writes a problem that is the call's, not the order's.</summary>
     public static Task WriteAsync(HttpContext http, int status, string? title = null)
     {
         string phrase = ReasonPhrases.GetReasonPhrase(status);
         string code = phrase.Length == 0 ? "error" : phrase.ToLowerInvariant().Replace(' ', '-');
-        return WriteAsync(http, status, code, title ?? phrase, []);
+        return WriteAsync(http, Of(status, code, title ?? phrase, [], TraceOf(http)));
     }
 
     // The middleware has logged the exception; the caller learns nothing but where to ask.
     private static Task InternalAsync(HttpContext http) =>
         http.Features.Get<IExceptionHandlerFeature>()?.Error is BadHttpRequestException bad
             ? WriteAsync(http, bad.StatusCode)
-            : WriteAsync(http, Statuses.Of("internal").Http, "internal", "The service failed; the fault is not the order's.", []);
+            : WriteAsync(http, Of(Statuses.Of("internal").Http, "internal", "The service failed; the fault is not the order's.", [], TraceOf(http)));
 
-    private static async Task WriteAsync(HttpContext http, int status, string code, string title, IReadOnlyList<Violation> violations)
+    private static Problem Of(int status, string code, string title, IReadOnlyList<Violation> violations, string traceId) => new()
     {
-        Problem problem = new()
-        {
-            Type = TypeBase + code,
-            Title = title,
-            Status = status,
-            Code = code,
-            Violations = violations,
-            TraceId = Activity.Current?.Id ?? http.TraceIdentifier,
-        };
-        http.Response.StatusCode = status;
+        Type = TypeBase + code,
+        Title = title,
+        Status = status,
+        Code = code,
+        Violations = violations,
+        TraceId = traceId,
+    };
+
+    private static string TraceOf(HttpContext http) => Activity.Current?.Id ?? http.TraceIdentifier;
+
+    private static Task WriteAsync(HttpContext http, Problem problem)
+    {
+        http.Response.StatusCode = problem.Status;
         http.Response.ContentType = Problem.MediaType;
-        await JsonSerializer.SerializeAsync(http.Response.BodyWriter, problem, ProblemType, http.RequestAborted);
+        return JsonSerializer.SerializeAsync(http.Response.BodyWriter, problem, ProblemType, http.RequestAborted);
     }
 }

@@ -10,7 +10,7 @@ internal static class BuyingSection
     public static void Add(Html html, QuoteAnswer quote)
     {
         html.Add($"""<section><h2>What to buy</h2>""");
-        html.Add($"""<table><caption>Cloth</caption><thead><tr><th scope="col">Cloth</th><th scope="col">Buy</th><th scope="col">Yards</th><th scope="col">Metres</th><th scope="col">Could it be less?</th><th scope="col">Why</th></tr></thead><tbody>""");
+        HtmlTable.Open(html, "", "Cloth", "Cloth", "Buy", "Yards", "Metres", "Could it be less?", "Why");
         foreach (YardageLine line in quote.Yardage)
         {
             html.Add($"""<tr><th scope="row">{line.Fabric}</th><td class="big">{SaleText.Of(line.SoldLength, line.SoldUnit)}</td>""");
@@ -18,7 +18,7 @@ internal static class BuyingSection
             html.Add($"""<td>{(line.ProvenMinimal ? "no, proven" : "not proven")}</td><td class="why">{line.Because}</td></tr>""");
         }
 
-        html.Add($"""</tbody></table>""");
+        HtmlTable.Close(html);
         AddMaterials(html, [.. quote.Materials.Where(material => material.Kind != MaterialKind.Fabric)]);
         html.Add($"""</section>""");
     }
@@ -30,12 +30,12 @@ internal static class BuyingSection
             return;
         }
 
-        html.Add($"""<table><caption>Everything else</caption><thead><tr><th scope="col">Item</th><th scope="col">Kind</th><th scope="col">Buy</th><th scope="col">Why</th></tr></thead><tbody>""");
+        HtmlTable.Open(html, "", "Everything else", "Item", "Kind", "Buy", "Why");
         foreach (MaterialAnswer material in materials)
         {
             html.Add($"""<tr><th scope="row">{material.Item}</th><td>{KindText.Of(material.Kind)}</td><td class="big">{SaleText.Of(material.Quantity, material.Unit)}</td><td class="why">{material.Because}</td></tr>""");
         }
 
-        html.Add($"""</tbody></table>""");
+        HtmlTable.Close(html);
     }
 }

@@ -13,13 +13,15 @@ internal static class CostSection
             return;
         }
 
-        html.Add($"""<section><h2>Cost</h2><table><thead><tr><th scope="col">Item</th><th scope="col">Quantity</th><th scope="col">Price</th><th scope="col">Amount, {cost.Currency}</th></tr></thead><tbody>""");
+        html.Add($"""<section><h2>Cost</h2>""");
+        HtmlTable.Open(html, "", "", "Item", "Quantity", "Price", $"Amount, {cost.Currency}");
         foreach (CostLineAnswer line in cost.Lines)
         {
             html.Add($"""<tr><th scope="row">{line.Item}</th><td class="number">{SaleText.Of(line.Quantity, line.Unit)}</td><td class="number">{line.UnitPrice} a {UnitName(line.Unit)}</td><td class="number">{line.Amount}</td></tr>""");
         }
 
-        html.Add($"""<tr class="total"><th scope="row" colspan="3">Total, tax {cost.Tax}</th><td class="number">{cost.Total}</td></tr></tbody></table>""");
+        html.Add($"""<tr class="total"><th scope="row" colspan="3">Total, tax {cost.Tax}</th><td class="number">{cost.Total}</td></tr>""");
+        HtmlTable.Close(html);
         if (cost.Unpriced.Count > 0)
         {
             html.Add($"""<p class="notice">Not in the total, for want of a price: {string.Join(", ", cost.Unpriced)}.</p>""");

@@ -42,13 +42,13 @@ internal static class MarksSection
             return;
         }
 
-        html.Add($"""<table><thead><tr><th scope="col">{number}</th><th scope="col">Mark</th><th scope="col">Where</th><th scope="col">What for</th></tr></thead><tbody>""");
+        HtmlTable.Open(html, "", "", number, "Mark", "Where", "What for");
         for (int i = 0; i < piece.Marks.Count; i++)
         {
             MarkAnswer mark = piece.Marks[i];
             html.Add($"""<tr><th scope="row">{MarkWords.Letter(i)}</th><td>{MarkWords.Kind(mark.Kind)}</td><td>{MarkWords.Place(mark, sheet.Units)}</td><td class="why">{mark.Because}</td></tr>""");
         }
 
-        html.Add($"""</tbody></table>""");
+        HtmlTable.Close(html);
     }
 }

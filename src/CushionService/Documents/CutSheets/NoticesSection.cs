@@ -1,38 +1,27 @@
 using CushionService.Contract.Answers;
-using CushionService.Engine.Specifications;
 
 namespace CushionService.Documents.CutSheets;
 
 /// <summary>What is unwise about the order, before anything is bought; what to beware of, before anything is used.</summary>
 internal static class NoticesSection
 {
-    public static void AddWarnings(Html html, QuoteAnswer quote)
+    public static void AddWarnings(Html html, QuoteAnswer quote) =>
+        Add(html, "Look at this first", quote.Warnings.Select(warning => warning.Detail));
+
+    public static void AddCautions(Html html, QuoteAnswer quote) =>
+        Add(html, "Cautions", quote.Cautions.Select(caution => caution.Text));
+
+    private static void Add(Html html, string heading, IEnumerable<string> notices)
     {
-        if (quote.Warnings.Count == 0)
+        if (!notices.Any())
         {
             return;
         }
 
-        html.Add($"""<section><h2>Look at this first</h2>""");
-        foreach (Violation warning in quote.Warnings)
+        html.Add($"""<section><h2>{heading}</h2>""");
+        foreach (string notice in notices)
         {
-            html.Add($"""<p class="notice">{warning.Detail}</p>""");
-        }
-
-        html.Add($"""</section>""");
-    }
-
-    public static void AddCautions(Html html, QuoteAnswer quote)
-    {
-        if (quote.Cautions.Count == 0)
-        {
-            return;
-        }
-
-        html.Add($"""<section><h2>Cautions</h2>""");
-        foreach (CautionAnswer caution in quote.Cautions)
-        {
-            html.Add($"""<p class="notice">{caution.Text}</p>""");
+            html.Add($"""<p class="notice">{notice}</p>""");
         }
 
         html.Add($"""</section>""");

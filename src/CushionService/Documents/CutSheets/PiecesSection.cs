@@ -8,7 +8,8 @@ internal static class PiecesSection
 {
     public static void Add(Html html, SheetContext sheet)
     {
-        html.Add($"""<section><h2>Pieces to cut</h2><table class="pieces"><thead><tr><th scope="col">No.</th><th scope="col">Piece</th><th scope="col">Cloth</th><th scope="col">Cut</th><th scope="col">Width × length</th><th scope="col">Lay</th><th scope="col">Marks</th><th scope="col">Why this size</th><th scope="col">Done</th></tr></thead><tbody>""");
+        html.Add($"""<section><h2>Pieces to cut</h2>""");
+        HtmlTable.Open(html, "pieces", "", "No.", "Piece", "Cloth", "Cut", "Width × length", "Lay", "Marks", "Why this size", "Done");
         foreach (PieceAnswer piece in sheet.Quote.Pieces)
         {
             html.Add($"""<tr><td class="number">{sheet.Pieces[piece.Id].Number}</td><th scope="row">{piece.Id}</th><td>{piece.Fabric}</td><td class="number">{piece.Quantity}</td>""");
@@ -16,7 +17,8 @@ internal static class PiecesSection
             html.Add($"""<td>{Letters(piece)}</td><td class="why">{piece.Because}</td><td></td></tr>""");
         }
 
-        html.Add($"""</tbody></table></section>""");
+        HtmlTable.Close(html);
+        html.Add($"""</section>""");
     }
 
     private static string Letters(PieceAnswer piece) => piece.Marks.Count switch

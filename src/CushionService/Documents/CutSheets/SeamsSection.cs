@@ -12,14 +12,16 @@ internal static class SeamsSection
             return;
         }
 
-        html.Add($"""<section><h2>Seams</h2><table><thead><tr><th scope="col">Cushion</th><th scope="col">Sew</th><th scope="col">To</th><th scope="col">Finished length</th></tr></thead><tbody>""");
+        html.Add($"""<section><h2>Seams</h2>""");
+        HtmlTable.Open(html, "", "", "Cushion", "Sew", "To", "Finished length");
         foreach (SeamAnswer seam in sheet.Quote.Seams)
         {
             string lap = seam.Lap > 0 ? $", lapped {sheet.Units.Text(seam.Lap)}" : "";
             html.Add($"""<tr><th scope="row">{seam.Cushion}</th><td>{Edges(seam.One)}</td><td>{Edges(seam.Other)}</td><td class="big">{sheet.Units.Text(seam.Length)}{lap}</td></tr>""");
         }
 
-        html.Add($"""</tbody></table></section>""");
+        HtmlTable.Close(html);
+        html.Add($"""</section>""");
     }
 
     private static string Edges(IReadOnlyList<string> edges) => string.Join(" + ", edges);

@@ -42,14 +42,9 @@ internal static class LayoutDrawing
             ("data-fabric", layout.Fabric), ("data-units", new OrderUnits(scene.Units).Symbol),
             ("data-width", Canvas.Exact(layout.Width)), ("data-length", Canvas.Exact(layout.Length)),
             ("data-from", Canvas.Exact(band.From)), ("data-to", Canvas.Exact(band.To)));
-        canvas.Open("defs");
-        canvas.Open("clipPath", ("id", $"{canvas.Id}-band"));
-        canvas.Rectangle(view.Frame);
-        canvas.Close();
-        canvas.Close();
         Header(canvas, scene, band);
         ClothLayer.Draw(canvas, view, layout.Length);
-        Pieces(canvas, view, scene, placed);
+        Pieces(canvas, view, scene, placed, band != Band.Whole(layout));
         SaleRuler.Draw(canvas, view, new OrderUnits(scene.Units), SoldUnit(scene), ClothLayer.Selvedge + 0.6);
         ClothLayer.DrawBoltArrow(canvas, view);
         legend.Draw(canvas, new Spot(0, view.Frame.Bottom + below * mm));
@@ -65,10 +60,17 @@ internal static class LayoutDrawing
         canvas.Text(new Spot(0, 8.6 * mm), facts, 2.8 * mm);
     }
 
-    // The clip is given outside the turned group, in the drawing's own coordinates.
-    private static void Pieces(Canvas canvas, ClothView view, LayoutScene scene, List<PlacedPiece> placed)
+    // A part of a layout is clipped, outside the turned group and so in the drawing's own coordinates; the whole needs none.
+    private static void Pieces(Canvas canvas, ClothView view, LayoutScene scene, List<PlacedPiece> placed, bool clipped)
     {
-        canvas.Open("g", ("clip-path", $"url(#{canvas.Id}-band)"));
+        if (clipped)
+        {
+            canvas.Open("clipPath", ("id", $"{canvas.Id}-band"));
+            canvas.Rectangle(view.Frame);
+            canvas.Close();
+        }
+
+        canvas.Open("g", clipped ? [("clip-path", $"url(#{canvas.Id}-band)")] : []);
         canvas.Open(
             "g", ("class", "cloth"), ("transform", view.Transform), ("fill", "#fff"), ("stroke", Stroke.Cut.Colour),
             Canvas.Attribute("stroke-width", Stroke.Cut.Width * canvas.Mm));

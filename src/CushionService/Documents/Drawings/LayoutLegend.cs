@@ -43,7 +43,7 @@ internal static class LayoutLegend
         List<PlacementAnswer> bare = [.. copies.Where(copy => copy.Caption.Label is null).Select(copy => copy.Placement)];
         return bare.Count == 0
             ? entry
-            : FormattableString.Invariant($"{entry}; too small for its number, {bare.Count} times, across and along: ")
+            : FormattableString.Invariant($"{entry}; too small for its number ({bare.Count}), across and along: ")
                 + string.Join("; ", bare.Select(at => $"{units.Number(at.X)}, {units.Text(at.Y)}"));
     }
 

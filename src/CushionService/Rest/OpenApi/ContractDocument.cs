@@ -39,6 +39,7 @@ internal static class ContractDocument
 
             options.SchemaFilter<ContractSchemas>();
             options.OperationFilter<Operations>();
+            options.OperationFilter<Examples>();
         });
     }
 

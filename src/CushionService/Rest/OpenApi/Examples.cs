@@ -1,0 +1,57 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace CushionService.Rest.OpenApi;
+
+/// <summary>Shows an order for a reading nook in every call, with what the desk really answers, and a refusal.</summary>
+internal sealed class Examples(OrderDesk desk) : IOperationFilter
+{
+    private static readonly byte[] Text = ReadText();
+
+    /// <summary>The order.</summary>
+    public static Order Nook { get; } = OrderBody.Parse(Text).Order!;
+
+    public void Apply(OpenApiOperation operation, OperationFilterContext context)
+    {
+        if (operation.RequestBody?.Content?["application/json"] is not OpenApiMediaType body)
+        {
+            return;
+        }
+
+        body.Example = JsonNode.Parse(Text);
+        Show(operation, "422", Problem.MediaType, Refused());
+        Show(operation, "200", "application/json", operation.OperationId switch
+        {
+            "validate" => desk.Validate(Nook, default).Answer,
+            "estimateYardage" => desk.EstimateYardage(Nook, default).Answer,
+            _ => null,
+        });
+    }
+
+    private static void Show(OpenApiOperation operation, string status, string mediaType, object? example)
+    {
+        if (example is not null && operation.Responses?[status].Content?[mediaType] is OpenApiMediaType content)
+        {
+            content.Example = JsonSerializer.SerializeToNode(example, Json.Options);
+        }
+    }
+
+    private Problem Refused()
+    {
+        Order thin = Nook with { Currency = null, Cushions = [Nook.Cushions![0] with { Thickness = Contract.Measure.Of(30) }] };
+        ValidationAnswer checks = desk.Validate(thin, default).Answer!;
+        return Problems.Of(new Refusal(checks.Violations), "00-0af7651916cd43dd8448eb211c80319c-b7ad6b7169203331-00");
+    }
+
+    private static byte[] ReadText()
+    {
+        using Stream stream = typeof(Examples).Assembly.GetManifestResourceStream(typeof(Examples), "nook.json")!;
+        byte[] text = new byte[stream.Length];
+        stream.ReadExactly(text);
+        return text;
+    }
+}
