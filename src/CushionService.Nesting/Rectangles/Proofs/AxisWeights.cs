@@ -144,12 +144,12 @@ internal sealed class AxisWeights
     /// <summary>What one copy adds to <see cref="Need"/>.</summary>
     public long Share(int kind, int extent, int other, bool turns)
     {
-        // Along an axis that a turn does not fit at all, only the other turn is possible.
-        bool uprightFits = extent < Best.Length;
-        bool turnedFits = turns && other < Best.Length;
-        long upright = uprightFits ? (long)Upright[kind] * other : long.MaxValue;
-        long turned = turnedFits ? (long)Turned[kind] * extent : long.MaxValue;
-        long least = Math.Min(upright, turned);
-        return least == long.MaxValue ? 0 : least;
+        var (upright, turned) = Shares(kind, extent, other, turns);
+        return Math.Min(upright, turned);
     }
+
+    /// <summary>What one copy adds in each turn; <see cref="long.MaxValue"/> for a turn that it cannot take.</summary>
+    public (long Upright, long Turned) Shares(int kind, int extent, int other, bool turns) => (
+        extent < Best.Length ? (long)Upright[kind] * other : long.MaxValue,
+        turns && other < Best.Length ? (long)Turned[kind] * extent : long.MaxValue);
 }

@@ -22,8 +22,12 @@ internal sealed class BoxSearch
     private readonly int[] _levelY;
     private readonly AxisWeights _rowWeights;
     private readonly AxisWeights _columnWeights;
+    private readonly long[] _radix;
     private readonly long[] _rowShare;
     private readonly long[] _columnShare;
+    private readonly long[] _bothShare;
+    private readonly long _rowFactor;
+    private readonly long _columnFactor;
     private readonly SubsetSums _rows;
     private readonly SubsetSums _columns;
     private readonly SubsetSums _positions;
@@ -54,13 +58,21 @@ internal sealed class BoxSearch
         _y = new int[_stride * depths];
         _levelX = new int[_stride];
         _levelY = new int[_stride];
-        _rows = new SubsetSums(width);
-        _columns = new SubsetSums(height);
-        _positions = new SubsetSums(width);
+        long states = 1;
+        _radix = new long[_kinds];
+        for (var kind = 0; kind < _kinds; kind++)
+        {
+            (_radix[kind], states) = (states, Math.Min(states * (count[kind] + 1), int.MaxValue));
+        }
+
+        _rows = new SubsetSums(width, states);
+        _columns = new SubsetSums(height, states);
+        _positions = new SubsetSums(width, 1);
         _seen = new ulong[2 << seenLog];
         (_laidKind, _laidX, _laidY, _laidTurned) = (new int[_copies], new int[_copies], new int[_copies], new bool[_copies]);
-        Tally(_rows, _columns);
-        Tally(_positions, null);
+        Tally();
+        _positions.Recall(0);
+        Tally(_positions, _across, _along);
         (_width, _height) = (_rows.Greatest(width), _columns.Greatest(height));
         for (var kind = 0; kind < _kinds; kind++)
         {
@@ -73,6 +85,17 @@ internal sealed class BoxSearch
 
         _rowShare = [.. Enumerable.Range(0, _kinds).Select(kind => rowWeights.Share(kind, across[kind], along[kind], turns[kind]))];
         _columnShare = [.. Enumerable.Range(0, _kinds).Select(kind => columnWeights.Share(kind, along[kind], across[kind], turns[kind]))];
+        // One turn serves rows and columns at once: the sum of the two needs, each scaled by the other's room, in the turn where it is least.
+        _rowFactor = Math.Max(1, columnWeights.Best[height] * width >> 20);
+        _columnFactor = Math.Max(1, rowWeights.Best[width] * height >> 20);
+        _bothShare = [.. Enumerable.Range(0, _kinds).Select(kind =>
+        {
+            var (rowUpright, rowTurned) = rowWeights.Shares(kind, across[kind], along[kind], turns[kind]);
+            var (columnUpright, columnTurned) = columnWeights.Shares(kind, along[kind], across[kind], turns[kind]);
+            long upright = Math.Max(rowUpright, columnUpright) == long.MaxValue ? long.MaxValue : rowUpright * _rowFactor + columnUpright * _columnFactor;
+            long turned = Math.Max(rowTurned, columnTurned) == long.MaxValue ? long.MaxValue : rowTurned * _rowFactor + columnTurned * _columnFactor;
+            return Math.Min(upright, turned);
+        })];
         _candidate = new int[2 * _kinds * depths];
         _worth = new long[2 * _kinds * depths];
     }
@@ -265,15 +288,17 @@ internal sealed class BoxSearch
     /// <summary>Whether the free rows or the free columns hold less than what is left to lay, in area or in weight.</summary>
     private bool TooMuchIsLost(int at, int segments)
     {
-        Tally(_rows, _columns);
+        Tally();
         long area = 0;
         long rowNeed = 0;
+        long bothNeed = 0;
         long columnNeed = 0;
         for (var kind = 0; kind < _kinds; kind++)
         {
             area += (long)_left[kind] * _across[kind] * _along[kind];
             rowNeed += _left[kind] * _rowShare[kind];
             columnNeed += _left[kind] * _columnShare[kind];
+            bothNeed += _left[kind] * _bothShare[kind];
         }
 
         long columnArea = 0;
@@ -307,7 +332,7 @@ internal sealed class BoxSearch
             segments = Joined(segments);
         }
 
-        return rowArea < area || rowRoom < rowNeed;
+        return rowArea < area || rowRoom < rowNeed || rowRoom * _rowFactor + columnRoom * _columnFactor < bothNeed;
     }
 
     private int Joined(int segments)
@@ -326,16 +351,32 @@ internal sealed class BoxSearch
         return count;
     }
 
-    private void Tally(SubsetSums rows, SubsetSums? columns)
+    private void Tally()
     {
-        rows.Clear();
-        columns?.Clear();
+        long state = 0;
+        for (var kind = 0; kind < _kinds; kind++)
+        {
+            state += _left[kind] * _radix[kind];
+        }
+
+        if (!_rows.Recall(state))
+        {
+            Tally(_rows, _across, _along);
+        }
+
+        if (!_columns.Recall(state))
+        {
+            Tally(_columns, _along, _across);
+        }
+    }
+
+    private void Tally(SubsetSums sums, int[] extent, int[] turned)
+    {
         for (var kind = 0; kind < _kinds; kind++)
         {
             for (int copy = _left[kind]; copy > 0; copy--)
             {
-                rows.Add(_across[kind], _turns[kind] ? _along[kind] : _across[kind]);
-                columns?.Add(_along[kind], _turns[kind] ? _across[kind] : _along[kind]);
+                sums.Add(extent[kind], _turns[kind] ? turned[kind] : extent[kind]);
             }
         }
     }
