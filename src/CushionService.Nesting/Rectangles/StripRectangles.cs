@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Nesting.Audit;
+using CushionService.Nesting.Rectangles.Proofs;
 
 namespace CushionService.Nesting.Rectangles;
 
@@ -11,19 +12,44 @@ internal static class StripRectangles
     private const long Standard = 25 * Quick;
     private const long Thorough = 40 * Standard;
 
-    public static StripLayout Nest(StripProblem problem, Effort effort, CancellationToken cancellation)
+    public static StripLayout Nest(StripProblem problem, Effort? effort, CancellationToken cancellation)
     {
         var set = new RectangleSet(problem.Pieces, problem.Width);
         var budget = new StepBudget(StepsFor(effort), cancellation);
         bool free = problem.Flaws.IsDefaultOrEmpty && problem.Pieces.All(piece => piece.Alignment is null);
         long bound = Math.Max((set.Area + set.Width - 1) / set.Width, LongestMust(set));
         long length;
+        var proof = ProofKind.Area;
         ImmutableArray<Placement> placements;
         if (free)
         {
-            var search = new OrderSearch(set, problem.Sale, bound, budget);
+            var search = new OrderSearch(set, problem.Sale, bound, set.Copies <= 60 ? new StepBudget(StepsFor(effort) / 20, cancellation) : budget);
             search.Run();
             length = search.Length;
+            while (effort is not null && problem.Sale.RungFor(bound) < problem.Sale.RungFor(length) && set.Copies <= 60)
+            {
+                long below = problem.Sale.Reach(problem.Sale.RungFor(length) - 1);
+                var outcome = BoxProblem.Decide(set, below, StepsFor(effort), budget, search.X, search.Y, search.Turned, effort == Effort.Thorough ? 20 : 12, out bool relaxed);
+                if (outcome == BoxOutcome.Impossible)
+                {
+                    bound = below + 1;
+                    proof = relaxed ? ProofKind.Relaxation : ProofKind.Exhaustive;
+                }
+                else if (outcome == BoxOutcome.Unknown)
+                {
+                    break;
+                }
+                else
+                {
+                    length = 0;
+                    for (var copy = 0; copy < set.Copies; copy++)
+                    {
+                        int kind = set.KindOf[copy];
+                        length = Math.Max(length, search.Y[copy] + (search.Turned[copy] ? set.Across[kind] : set.Along[kind]));
+                    }
+                }
+            }
+
             var builder = ImmutableArray.CreateBuilder<Placement>(set.Copies);
             for (var copy = 0; copy < set.Copies; copy++)
             {
@@ -43,7 +69,7 @@ internal static class StripRectangles
             Length = length,
             LowerBound = bound,
             ProvenMinimal = proven,
-            Proof = proven ? ProofKind.Area : ProofKind.None,
+            Proof = proven ? proof : ProofKind.None,
             ProofFigures = proven ? $"area {set.Area} / width {set.Width} gives at least {bound}" : "",
             Placements = placements,
             Steps = budget.Spent,
@@ -52,8 +78,9 @@ internal static class StripRectangles
         return layout;
     }
 
-    private static long StepsFor(Effort effort) => effort switch
+    private static long StepsFor(Effort? effort) => effort switch
     {
+        null => 0,
         Effort.Quick => Quick,
         Effort.Standard => Standard,
         _ => Thorough,
