@@ -71,6 +71,34 @@ public sealed class RepeatFacts
         Assert.Contains(Quote(order).Yardages[0].Layout.Placements, laid => laid.Piece.Part == "boxing-2");
     }
 
+    [Fact]
+    public void A_face_that_fits_only_when_it_is_turned_is_laid_unmatched()
+    {
+        // Matching forbids the turn, so it gives way, with a warning.
+        FabricSpecification cloth = Cloth with { Rotations = Nesting.Rotations.QuarterTurns, Repeat = new RepeatSpecification(In(12), null, DropKind.Straight) };
+        OrderSpecification order = Order(KnifeEdge(60, 20, HandSewn), cloth);
+
+        Assert.All(Drafting.Of(order).Warnings, warning => Assert.Equal("not-matched", warning.Code));
+        Assert.All(Quote(order).Yardages[0].Layout.Placements, laid => Assert.Equal(In(21), laid.Width));
+    }
+
+    [Fact]
+    public void Faces_of_different_widths_are_centred_on_motifs_of_one_half_drop()
+    {
+        // Sources.HalfDrop: a face two columns wider starts a column earlier, where the motif stands half a repeat lower.
+        var repeat = new RepeatSpecification(In(12), In(9), DropKind.Half);
+        OrderSpecification order = Order(KnifeEdge(10, 10, HandSewn), Cloth with { Repeat = repeat });
+        order = order with { Cushions = [order.Cushions[0], KnifeEdge(28, 10, HandSewn) with { Id = "wide" }] };
+
+        Assert.All(Quote(order).Yardages[0].Layout.Placements, laid =>
+        {
+            long column = (laid.X + laid.Width.HalfUp() - In(27)).Nanometres / In(9).Nanometres;
+            Length along = laid.Y + laid.Length.HalfUp() - (column % 2 == 0 ? Length.Zero : In(6));
+
+            Assert.Equal(0, along.Nanometres % In(12).Nanometres);
+        });
+    }
+
     // The underside is of another cloth, so that only the tops are matched.
     private static Quote OneTop(decimal width, decimal depth, int quantity, RepeatSpecification repeat)
     {
