@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Nesting;
@@ -33,8 +34,7 @@ internal static class Trade
     {
         Id = "seat",
         Construction = Construction.KnifeEdge,
-        Width = In(width),
-        Depth = In(depth),
+        Outline = new RectangleOutline(In(width), In(depth)),
         SeamAllowance = In(0.5m),
         Closure = closure,
         Fabrics = new FabricRoles("main", "main", "main", "main"),
@@ -59,7 +59,7 @@ internal static class Trade
     };
 
     public static LoosePieceSpecification Piece(string id, int quantity, decimal width, decimal length, Rotations? rotations = null) =>
-        new(id, $"/pieces/{id}", "main", quantity, In(width), In(length), rotations);
+        new(id, $"/pieces/{id}", "main", quantity, In(width), In(length), rotations, []);
 
     public static Quote Quote(OrderSpecification order) => QuotePipeline.Of(Drafting.Of(order), CancellationToken.None);
 

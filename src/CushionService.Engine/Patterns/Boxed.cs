@@ -94,13 +94,21 @@ internal sealed class Boxed : IConstruction
         yield return BoxingSection.Plain("boxing", circuit.Rest, cushion.Thickness, seam);
     }
 
+    // A panel for each stretch, but one section for the whole of an opening closure.
     private static IEnumerable<BoxingSection> Cornered(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
     {
         bool opens = cushion.Closure is ZipperClosure or HookAndLoopClosure;
-        IEnumerable<BoxingSection> section = opens
-            ? [Closing(cushion, circuit.Section, "", seam)]
-            : circuit.Section.Select(run => BoxingSection.Plain(run.Name, [run], cushion.Thickness, seam));
-        return section.Concat(circuit.Rest.Select(run => BoxingSection.Plain(run.Name, [run], cushion.Thickness, seam)));
+        foreach (OutlineSide run in circuit.All)
+        {
+            if (!opens || !circuit.Section.Contains(run))
+            {
+                yield return BoxingSection.Plain(run.Name, [run], cushion.Thickness, seam);
+            }
+            else if (run == circuit.Section[0])
+            {
+                yield return Closing(cushion, circuit.Section, "", seam);
+            }
+        }
     }
 
     private static BoxingSection Closing(CushionSpecification cushion, ImmutableArray<OutlineSide> runs, string part, EdgeFinish seam) => cushion.Closure switch

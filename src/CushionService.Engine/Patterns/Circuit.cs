@@ -8,11 +8,9 @@ namespace CushionService.Engine.Patterns;
 /// <summary>The seam line round a face, divided into the section of a closure and the rest.</summary>
 /// <param name="Section">The section's stretches, counter-clockwise.</param>
 /// <param name="Rest">The other stretches, counter-clockwise from the section's end to its start.</param>
-internal sealed record Circuit(ImmutableArray<OutlineSide> Section, ImmutableArray<OutlineSide> Rest)
+/// <param name="All">All stretches, counter-clockwise from the start of the outline.</param>
+internal sealed record Circuit(ImmutableArray<OutlineSide> Section, ImmutableArray<OutlineSide> Rest, ImmutableArray<OutlineSide> All)
 {
-    /// <summary>All stretches, counter-clockwise from the section's start.</summary>
-    public ImmutableArray<OutlineSide> All => [.. Section, .. Rest];
-
     /// <summary>Divides an outline at a side and its returns.</summary>
     /// <param name="outline">The outline.</param>
     /// <param name="side">A side that it has.</param>
@@ -48,6 +46,8 @@ internal sealed record Circuit(ImmutableArray<OutlineSide> Section, ImmutableArr
             section.Insert(0, before with { Name = $"{before.Name}-{(rest.Count == 1 ? "start" : "return")}", Path = near });
         }
 
-        return new Circuit(section.ToImmutable(), rest.ToImmutable());
+        ImmutableArray<OutlineSide> all = [.. section, .. rest];
+        int start = Math.Max(0, all.IndexOf(all.FirstOrDefault(stretch => stretch.Name == sides[0].Name)!));
+        return new Circuit(section.ToImmutable(), rest.ToImmutable(), [.. all[start..], .. all[..start]]);
     }
 }

@@ -48,6 +48,8 @@ public sealed record CushionSpecification
     /// <summary>Extent from front to back.</summary>
     public Length Depth => Outline.Depth;
 
-    /// <summary>Finished length of what belongs to one of its sides.</summary>
-    public Length SideLength(Side side) => Outline.Sides.Where(stretch => stretch.Side == side).Aggregate(Length.Zero, (sum, stretch) => sum + stretch.Length);
+    /// <summary>Finished length of what belongs to one of its sides; across the bottom, the width.</summary>
+    public Length SideLength(Side side) => side == Side.Bottom
+        ? Width
+        : Outline.Sides.Where(stretch => stretch.Side == side).Aggregate(Length.Zero, (sum, stretch) => sum + stretch.Length);
 }

@@ -1,5 +1,6 @@
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Nesting;
@@ -25,7 +26,7 @@ public sealed class CutPieceFacts
     [Fact]
     public void A_metric_seam_stays_metric()
     {
-        OrderSpecification order = Order(KnifeEdge(18, 18, HandSewn) with { Width = Mm(450), Depth = Mm(450), SeamAllowance = Mm(15) });
+        OrderSpecification order = Order(KnifeEdge(18, 18, HandSewn) with { Outline = new RectangleOutline(Mm(450), Mm(450)), SeamAllowance = Mm(15) });
 
         Assert.Equal(Mm(480), Drafting.Of(order with { Unit = LengthUnit.Millimetre, Workroom = WorkroomPractice.Metric }).Pieces[0].Width);
     }

@@ -1,5 +1,6 @@
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
 
 namespace CushionService.Engine.Tests.Materials;
 
@@ -21,7 +22,7 @@ public sealed class FillingFacts
     public void Foam_of_60_55_10_centimetres_at_29_weighs_0_957_kilograms()
     {
         // Sources.Mathematics
-        var foam = Filling.Foam(Boxed(1, 1, 1, HandSewn) with { Width = Mm(600), Depth = Mm(550), Thickness = Mm(100) }, Length.Zero);
+        var foam = Filling.Foam(Boxed(1, 1, 1, HandSewn) with { Outline = new RectangleOutline(Mm(600), Mm(550)), Thickness = Mm(100) }, Length.Zero);
 
         Assert.Equal(0.957m, foam.At(29).Kilograms);
     }

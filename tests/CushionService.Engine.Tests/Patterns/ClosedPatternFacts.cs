@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
@@ -33,7 +34,7 @@ public sealed class ClosedPatternFacts
     public void A_panel_a_nanometre_too_short_is_refused()
     {
         Panel top = Pillow["top"];
-        ImmutableArray<Edge> shorter = [.. top.Edges.Select(edge => edge with { From = Nearer(edge.From), To = Nearer(edge.To) })];
+        ImmutableArray<Edge> shorter = [.. top.Edges.Select(edge => edge with { Path = [new Segment(Nearer(edge.From), Nearer(edge.To))] })];
         Point Nearer(Point point) => point.X == top.Width ? point with { X = point.X - Length.FromNanometres(1) } : point;
 
         Refused("is not as long as", Pillow with { Panels = Pillow.Panels.Replace(top, top with { Edges = shorter }) });

@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
 using CushionService.Engine.Specifications;
 using CushionService.Nesting;
 
@@ -29,7 +30,7 @@ internal sealed class GeneratedOrders
             Currency = Chance(50) ? new Currency("USD") : null,
             Effort = Effort.Quick,
             Cushions = [.. Enumerable.Range(0, _random.Next(1, 3)).Select(i => Cushion($"cushion-{i}", fabrics))],
-            Pieces = Chance(20) ? [new LoosePieceSpecification("runner", "/pieces/0", fabrics[0], _random.Next(1, 4), Tenths(20, 300), Tenths(20, 600), null)] : [],
+            Pieces = Chance(20) ? [new LoosePieceSpecification("runner", "/pieces/0", fabrics[0], _random.Next(1, 4), Tenths(20, 300), Tenths(20, 600), null, [])] : [],
             Fabrics = [.. fabrics.Select(Fabric)],
             Workroom = _workroom,
         };
@@ -46,8 +47,7 @@ internal sealed class GeneratedOrders
             Id = id,
             Quantity = _random.Next(1, 4),
             Construction = boxed ? Construction.Boxed : Construction.KnifeEdge,
-            Width = width,
-            Depth = depth,
+            Outline = new RectangleOutline(width, depth),
             Thickness = thickness,
             SeamAllowance = Chance(70) ? _workroom.SeamAllowance : Tenths(3, 10),
             Joins = joins,

@@ -1,7 +1,7 @@
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Nesting;
