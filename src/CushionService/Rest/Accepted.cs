@@ -6,6 +6,8 @@ namespace CushionService.Rest;
 /// <summary>Chooses among media types by what a caller accepts (RFC 9110, section 12.5.1).</summary>
 internal static class Accepted
 {
+    private const StringComparison IgnoreCase = StringComparison.OrdinalIgnoreCase;
+
     /// <summary>The offered type that the caller prefers.</summary>
     /// <param name="accept">The header; absent means anything.</param>
     /// <param name="offered">The types on offer, ours first.</param>
@@ -42,7 +44,7 @@ internal static class Accepted
         foreach (MediaTypeHeaderValue range in ranges)
         {
             int rank = range.MatchesAllTypes ? 0 : range.MatchesAllSubTypes ? 1 : 2;
-            bool matches = rank == 0 || (rank == 1 ? range.Type == type.Type : range.MediaType == type.MediaType);
+            bool matches = rank == 0 || (rank == 1 ? range.Type.Equals(type.Type, IgnoreCase) : range.MediaType.Equals(type.MediaType, IgnoreCase));
             if (matches && rank > best.Rank)
             {
                 best = (rank, range.Quality ?? 1);

@@ -5,9 +5,9 @@ namespace CushionService.Rest;
 /// <summary>What the OpenAPI document is told of an endpoint beside its XML documentation.</summary>
 internal static class EndpointDescriptions
 {
-    /// <summary>A call that takes an order and answers with one record.</summary>
-    public static void TakesOrder<TAnswer>(this RouteHandlerBuilder endpoint) =>
-        endpoint.Accepts<Order>("application/json").Produces<TAnswer>().Refuses(
+    /// <summary>A call that takes an order and answers with one record, or with a text of other types.</summary>
+    public static void TakesOrder<TAnswer>(this RouteHandlerBuilder endpoint, params string[] otherForms) =>
+        endpoint.Accepts<Order>("application/json").Produces<TAnswer>(StatusCodes.Status200OK, "application/json", otherForms).Refuses(
             StatusCodes.Status400BadRequest,
             StatusCodes.Status406NotAcceptable,
             StatusCodes.Status413PayloadTooLarge,

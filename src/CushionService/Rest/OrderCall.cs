@@ -13,21 +13,25 @@ internal sealed class OrderCall<TAnswer>
 
     private readonly Func<Reading, OrderDesk, CancellationToken, Outcome<TAnswer>> _ask;
     private readonly JsonTypeInfo<TAnswer> _type = (JsonTypeInfo<TAnswer>)Json.Options.GetTypeInfo(typeof(TAnswer));
-    private readonly string[] _offered = [JsonMediaType];
+    private readonly Form<TAnswer>? _form;
+    private readonly string[] _offered;
 
     /// <summary>A call that hands a sound order to the desk.</summary>
-    public OrderCall(Func<OrderDesk, Order, CancellationToken, Outcome<TAnswer>> ask)
-        : this((Reading reading, OrderDesk desk, CancellationToken cancellation) => reading.Send(desk, ask, cancellation))
-    {
-    }
+    public OrderCall(Func<OrderDesk, Order, CancellationToken, Outcome<TAnswer>> ask, Form<TAnswer>? form = null)
+        : this((Reading reading, OrderDesk desk, CancellationToken cancellation) => reading.Send(desk, ask, cancellation)) =>
+        (_form, _offered) = (form, form is null ? _offered : [JsonMediaType, form.MediaType]);
 
     /// <summary>A call that has its own way with an order at fault.</summary>
-    public OrderCall(Func<Reading, OrderDesk, CancellationToken, Outcome<TAnswer>> ask) => _ask = ask;
+    public OrderCall(Func<Reading, OrderDesk, CancellationToken, Outcome<TAnswer>> ask) => (_ask, _offered) = (ask, [JsonMediaType]);
 
     /// <summary>Answers a request.</summary>
-    public async Task AnswerAsync(HttpContext http, OrderDesk desk)
+    /// <param name="http">The request and its response.</param>
+    /// <param name="desk">The desk.</param>
+    /// <param name="part">The part of the answer that the call names, for a form of one part.</param>
+    public async Task AnswerAsync(HttpContext http, OrderDesk desk, string? part = null)
     {
-        if (Accepted.Choose(http.Request.Headers.Accept, _offered) < 0)
+        int chosen = Accepted.Choose(http.Request.Headers.Accept, _offered);
+        if (chosen < 0)
         {
             await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {string.Join(" or ", _offered)}.");
         }
@@ -42,10 +46,21 @@ internal sealed class OrderCall<TAnswer>
         else
         {
             Outcome<TAnswer> outcome = _ask(reading, desk, http.RequestAborted);
-            await (outcome.Answered
-                ? http.Response.WriteAsJsonAsync(outcome.Answer, _type, JsonMediaType, http.RequestAborted)
-                : Problems.WriteAsync(http, outcome.Refusal));
+            await (!outcome.Answered ? Problems.WriteAsync(http, outcome.Refusal)
+                : chosen == 0 ? http.Response.WriteAsJsonAsync(outcome.Answer, _type, JsonMediaType, http.RequestAborted)
+                : WriteAsync(http, outcome.Answer, _form!, part));
         }
+    }
+
+    private static Task WriteAsync(HttpContext http, TAnswer answer, Form<TAnswer> form, string? part)
+    {
+        if (form.Write(answer, part) is not { } text)
+        {
+            return Problems.WriteAsync(http, StatusCodes.Status400BadRequest, form.WithoutPart);
+        }
+
+        http.Response.ContentType = form.MediaType + "; charset=utf-8";
+        return http.Response.WriteAsync(text, http.RequestAborted);
     }
 
     private static bool IsJson(string? contentType) =>

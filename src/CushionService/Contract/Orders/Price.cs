@@ -1,5 +1,5 @@
-using CushionService.Engine.Measures;
 using System.ComponentModel.DataAnnotations;
+using CushionService.Engine.Measures;
 
 namespace CushionService.Contract.Orders;
 

@@ -29,6 +29,13 @@ internal sealed class Operations : IOperationFilter
         foreach ((string status, IOpenApiResponse response) in operation.Responses ?? [])
         {
             response.Description = Meanings[status];
+            foreach ((string mediaType, IOpenApiMediaType content) in response.Content ?? new Dictionary<string, IOpenApiMediaType>())
+            {
+                if (!mediaType.EndsWith("json", StringComparison.Ordinal))
+                {
+                    ((OpenApiMediaType)content).Schema = new OpenApiSchema { Type = JsonSchemaType.String };
+                }
+            }
         }
     }
 
