@@ -52,16 +52,52 @@ internal sealed class BoxProblem
         }
 
         long end = budget.Spent + steps;
-        for (var rule = 0; rule < 2; rule++)
+        var subsets = new List<int[]>();
+        for (var rule = 0; rule < 3; rule++)
         {
             int[] kinds = [.. Enumerable.Range(0, set.Kinds)];
-            Array.Sort(kinds.Select(kind => -(rule == 0 ? (long)across[kind] * along[kind] : Math.Max(across[kind], along[kind]))).ToArray(), kinds);
+            Array.Sort(
+                kinds.Select(kind => -(rule == 0 ? (long)across[kind] * along[kind] : rule == 1 ? Math.Max(across[kind], along[kind]) : Math.Min(across[kind], along[kind]))).ToArray(),
+                kinds);
             for (var taken = 1; taken < set.Kinds; taken++)
             {
-                if (Some(kinds.AsSpan(0, taken), steps / 100 + 100) == BoxOutcome.Impossible)
+                Propose(kinds[..taken]);
+            }
+        }
+
+        for (var dropped = 0; dropped < set.Kinds && set.Kinds <= 16; dropped++)
+        {
+            Propose([.. Enumerable.Range(0, set.Kinds).Where(kind => kind != dropped)]);
+        }
+
+        for (long share = steps / 2000 + 100; share <= steps / 12; share *= 6)
+        {
+            for (var index = subsets.Count - 1; index >= 0; index--)
+            {
+                var outcome = Some(subsets[index], Math.Min(share, end - budget.Spent));
+                if (outcome == BoxOutcome.Impossible)
                 {
                     return BoxOutcome.Impossible;
                 }
+
+                if (outcome == BoxOutcome.Found || budget.Spent > end - steps / 4)
+                {
+                    subsets.RemoveAt(index);
+                }
+            }
+
+            if (Some([.. Enumerable.Range(0, set.Kinds)], Math.Min(share, end - budget.Spent)) is var whole && whole != BoxOutcome.Unknown)
+            {
+                return whole;
+            }
+        }
+
+        void Propose(int[] kinds)
+        {
+            Array.Sort(kinds);
+            if (!subsets.Any(other => other.SequenceEqual(kinds)))
+            {
+                subsets.Add(kinds);
             }
         }
 

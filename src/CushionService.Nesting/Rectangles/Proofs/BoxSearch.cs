@@ -134,7 +134,7 @@ internal sealed class BoxSearch
             return BoxOutcome.Unknown;
         }
 
-        _budget.Spend(8);
+        _budget.Spend(24);
         int at = depth * _stride;
         int gap = Lowest(_y, at, segments);
         int floor = _y[at + gap];
