@@ -20,6 +20,9 @@ public static class Nester
         return StripRectangles.Nest(problem, effort, cancellation);
     }
 
+    /// <summary>The layout of a single pass: the floor against which a search is measured.</summary>
+    internal static StripLayout OnePass(StripProblem problem) => StripRectangles.Nest(problem, null, CancellationToken.None);
+
     /// <summary>Lays the pieces on stock sheets, as cheaply as it can.</summary>
     /// <param name="problem">The sheets and the pieces.</param>
     /// <param name="effort">How many steps to spend.</param>

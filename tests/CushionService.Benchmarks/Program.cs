@@ -1,3 +1,12 @@
 using BenchmarkDotNet.Running;
+using CushionService.Benchmarks.Nesting;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+switch (args)
+{
+    case ["nesting", .. var rest]:
+        NestingVerb.Run(rest);
+        break;
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+        break;
+}

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
@@ -77,6 +78,7 @@ public sealed record CutPiece
         Width = piece.Width,
         Length = piece.Length,
         Rotations = piece.Rotations ?? fabric.Rotations,
+        Outline = piece.Outline,
     };
 
     private CutPiece CutSquare(Panel panel, Length cuttingStep)

@@ -1,3 +1,4 @@
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 

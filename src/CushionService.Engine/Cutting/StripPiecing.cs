@@ -36,8 +36,12 @@ public static class StripPiecing
             return [];
         }
 
-        return Within(Sides(stretches, CornerClearance), finished, most, pieces)
-            ?? Within(OffCentre(stretches), finished, most, pieces)
+        // One piece more is better than a join in the middle of the front.
+        List<(Length, Length)> sides = Sides(stretches, CornerClearance), offCentre = OffCentre(stretches);
+        return Within(sides, finished, most, pieces)
+            ?? Within(offCentre, finished, most, pieces)
+            ?? Within(sides, finished, most, pieces + 1)
+            ?? Within(offCentre, finished, most, pieces + 1)
             ?? Equal(finished, pieces % 2 == 1 ? pieces : pieces + 1);
     }
 
@@ -69,7 +73,7 @@ public static class StripPiecing
             foreach ((Length from, Length to) in zones)
             {
                 (Length low, Length high) = (Length.Max(from, earliest), Length.Min(to, latest));
-                if (low <= high && low > before)
+                if (low <= high && high > before)
                 {
                     Length nearest = Length.Min(Length.Max(equal, low), high);
                     best = best is { } known && Distance(known, equal) <= Distance(nearest, equal) ? known : nearest;

@@ -12,9 +12,11 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
     {
         Hem();
         SewHandle();
-        foreach (ImmutableArray<Seam> run in Runs())
+        ImmutableArray<Seam>[] runs = [.. Runs()];
+        int loop = Array.FindLastIndex(runs, run => run[0].Kind == SeamKind.StripJoin);
+        for (var i = 0; i < runs.Length; i++)
         {
-            steps.Add(Sew(run));
+            steps.Add(Sew(runs[i], closesLoop: i == loop, last: i == runs.Length - 1));
         }
 
         string opening = cushion.Closure is HandSewnClosure ? "Clip the corners, turn the cover right side out through the gap and press it"
@@ -85,24 +87,26 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
         _ => (false, false, seam.Other[0].Part.Split('-')[0]),
     };
 
-    private Step Sew(ImmutableArray<Seam> run)
+    private Step Sew(ImmutableArray<Seam> run, bool closesLoop, bool last)
     {
         ImmutableArray<string> parts = [.. run.SelectMany(seam => seam.One.Concat(seam.Other)).Select(edge => edge.Part).Distinct()];
         Length length = run.Aggregate(Length.Zero, (sum, seam) => sum + pattern.LengthOf(seam));
         string allowance = Text(cushion.SeamAllowance);
         string text = run[0].Kind switch
         {
-            SeamKind.StripJoin => $"Join {List(parts)} end to end, {run.Length} joins with {allowance} seams, and measure the loop against the face.",
+            SeamKind.StripJoin => $"Join {List(parts)} end to end, {Joins(run.Length)} with {allowance} seams{(closesLoop ? ", and measure the loop against the face" : "")}.",
             SeamKind.Zipper when run.Length == 1 => $"Turn the edges under and sew the zipper between {List(parts)}, {Text(length)} along each tape.",
-            _ => $"Sew {List(parts)} together, matching notches, {Text(length)} in all with {allowance} seams{Opening(run)}.",
+            _ => $"Sew {List(parts)} together, matching notches, {Text(length)} in all with {allowance} seams{Opening(run, last)}.",
         };
         return Of(text, [.. parts]);
     }
 
-    private string Opening(ImmutableArray<Seam> run) =>
+    private string Opening(ImmutableArray<Seam> run, bool last) =>
         run.Any(seam => seam.Kind == SeamKind.Gap) ? $"; leave a gap in the {cushion.Closure.Side.ToString().ToLowerInvariant()} seam, 2 in short of each corner"
         : run.Any(seam => seam.Kind == SeamKind.Zipper) ? $"; set the zipper in the middle of the {cushion.Closure.Side.ToString().ToLowerInvariant()} seam"
-        : cushion.Closure.Kind is ClosureKind.Zipper or ClosureKind.HookAndLoop ? "; open the closure before the last seam" : "";
+        : last && cushion.Closure.Kind is ClosureKind.Zipper or ClosureKind.HookAndLoop ? "; open the closure before the last seam" : "";
+
+    private static string Joins(int count) => count == 1 ? "1 join" : $"{count} joins";
 
     private void Say(string text, params ReadOnlySpan<string> parts) => steps.Add(Of(text, parts));
 

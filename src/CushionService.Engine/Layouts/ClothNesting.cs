@@ -1,6 +1,6 @@
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Nesting;
 

@@ -1,6 +1,6 @@
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Nesting;
 
@@ -16,7 +16,7 @@ internal static class MotifMatch
         ? new RepeatLattice(
             repeat.Width is { } width ? grid.Down(width) : 0,
             grid.Down(repeat.Length),
-            repeat is { Drop: DropKind.Half, Width: not null } ? grid.Down(repeat.Length.HalfUp()) : 0)
+            grid.Down(Drop(repeat)))
         : null;
 
     /// <summary>Where the lower left corner of a piece must lie, modulo the repeat; null when the piece is not matched.</summary>
@@ -28,12 +28,22 @@ internal static class MotifMatch
         }
 
         Point corner = new Point(fabric.UsableWidth.HalfUp(), Length.Zero).Moved(-match.X - piece.Origin.X, -match.Y - piece.Origin.Y);
-        return new Point(repeat.Width is { } width ? Modulo(corner.X, width) : Length.Zero, Modulo(corner.Y, repeat.Length));
+        if (repeat.Width is not { } width)
+        {
+            return new Point(Length.Zero, Modulo(corner.Y, repeat.Length));
+        }
+
+        // A column further across, the motif stands a drop further along.
+        Length across = Modulo(corner.X, width);
+        long columns = (corner.X - across).Nanometres / width.Nanometres;
+        return new Point(across, Modulo(corner.Y - columns * Drop(repeat), repeat.Length));
     }
 
     /// <summary>Whether a matched piece finds a place across the cloth at all.</summary>
     public static bool FitsAcross(CutPiece piece, Point corner, FabricSpecification fabric) =>
-        fabric.Repeat?.Width is null || corner.X + piece.Width <= fabric.UsableWidth;
+        corner.X + piece.Width <= fabric.UsableWidth;
+
+    private static Length Drop(RepeatSpecification repeat) => repeat is { Drop: DropKind.Half, Width: not null } ? repeat.Length.HalfUp() : Length.Zero;
 
     private static Length Modulo(Length length, Length repeat)
     {

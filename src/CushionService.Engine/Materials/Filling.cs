@@ -6,9 +6,15 @@ namespace CushionService.Engine.Materials;
 /// <summary>How much fill a cushion takes.</summary>
 public static class Filling
 {
-    /// <summary>The block of foam: the cover's finished size and the oversize in width and depth; exact in thickness.</summary>
-    public static Volume Foam(CushionSpecification cushion, Length oversize) =>
-        Volume.Of(cushion.Width + oversize, cushion.Depth + oversize, cushion.Thickness);
+    /// <summary>The foam: the cover's finished outline, moved outward by half the oversize all round; exact in thickness.</summary>
+    /// <remarks>A smooth outline of area A and perimeter P grows to A + aP + πa² when moved by a, a rectangle to A + aP + 4a² (general geometry);
+    /// the rectangle's rule is taken, which is never too little.</remarks>
+    public static Volume Foam(CushionSpecification cushion, Length oversize)
+    {
+        decimal half = oversize.In(LengthUnit.Millimetre) / 2;
+        decimal area = (decimal)cushion.Outline.Area.In(LengthUnit.Millimetre) + (half * cushion.Outline.Perimeter.In(LengthUnit.Millimetre)) + (4 * half * half);
+        return new Volume(area * cushion.Thickness.In(LengthUnit.Millimetre));
+    }
 
     /// <summary>What a sealed flat bag of a material that bends but does not stretch holds:
     /// V = w³ (h / (πw) − 0.142 (1 − 10^(−h/w))) for w ≤ h (the paper bag problem, A. C. Robin, Mathematics Today, June 2004).</summary>
@@ -24,7 +30,7 @@ public static class Filling
 
     /// <summary>The room that a loose fill has when the cover is as full as can be: the box, or the bag of a cushion without thickness.</summary>
     public static Volume Room(CushionSpecification cushion) => cushion.Thickness > Length.Zero
-        ? Volume.Of(cushion.Width, cushion.Depth, cushion.Thickness)
+        ? Foam(cushion, Length.Zero)
         : Bag(cushion.Width, cushion.Depth);
 
     /// <summary>Density of a loose fill at sitting firmness, in kilograms a cubic metre (common practice, no source: the middle of 0.9 to 1.6,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Patterns;
@@ -13,7 +14,7 @@ internal sealed class Boxed : IConstruction
     {
         Kind = Construction.Boxed,
         Description = "Two faces joined by a boxing as high as the cushion is thick.",
-        Outlines = [OutlineKind.Rectangle],
+        Outlines = [.. Enum.GetValues<OutlineKind>()],
         Closures =
         [
             new(ClosureKind.Zipper, AnySide),
@@ -29,12 +30,13 @@ internal sealed class Boxed : IConstruction
     public Pattern Draft(CushionSpecification cushion)
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
-        ImmutableArray<SideRun> runs = Runs(cushion);
-        ImmutableArray<BoxingSection> boxing = [.. cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, runs, seam) : Cornered(cushion, runs, seam)];
+        Circuit circuit = Circuit.Of(cushion.Outline, cushion.Closure.Side == Side.Bottom ? Side.Back : cushion.Closure.Side, Return(cushion.Closure));
+        ImmutableArray<OutlineSide> runs = circuit.All;
+        ImmutableArray<BoxingSection> boxing = [.. cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, circuit, seam) : Cornered(cushion, circuit, seam)];
         Face top = Face.Whole("top", FabricRole.Top, runs, seam);
         Face bottom = cushion.Closure is EnvelopeClosure envelope
             ? Face.Divided("bottom", FabricRole.Bottom, runs, seam, envelope.Overlap, EdgeFinish.DoubleHem(envelope.Fold))
-            : Face.Whole("bottom", FabricRole.Bottom, runs, seam);
+            : Face.Whole("bottom", FabricRole.Bottom, cushion.Outline.FromBelow(runs), seam);
 
         var seams = ImmutableArray.CreateBuilder<Seam>();
         seams.AddRange(boxing.Where(section => section.Middle is not null).Select(section => section.Middle!));
@@ -43,25 +45,25 @@ internal sealed class Boxed : IConstruction
             seams.Add(boxing[i].JoinedTo(boxing[(i + 1) % boxing.Length]));
         }
 
-        BoxingSection SectionOf(SideRun run) => boxing.First(section => section.Runs.Contains(run));
+        BoxingSection SectionOf(OutlineSide run) => boxing.First(section => section.Runs.Any(known => known.Name == run.Name));
         seams.AddRange(top.SewnTo(run => SectionOf(run).Upper(run), _ => SeamKind.Plain));
         seams.AddRange(bottom.SewnTo(
             run => SectionOf(run).Lower(run),
             run => cushion.Closure is HandSewnClosure closure && run.Side == closure.Side ? SeamKind.Gap : SeamKind.Plain));
 
         IEnumerable<Panel> sides = boxing.SelectMany(section => section.Panels).Select(panel => MatchedToFront(panel, cushion));
-        return FoldedStrap.AddTo(new Pattern([.. top.Panels, .. bottom.Panels, .. sides], seams.ToImmutable()), cushion, FrontOf).Closed();
+        return FoldedStrap.AddTo(new Pattern([.. top.Panels, .. bottom.Panels, .. sides], seams.ToImmutable()), cushion, (pattern, side) => MiddleOf(pattern, circuit, side)).Closed();
     }
 
-    /// <summary>Where the middle of a side lies along the strip that covers it.</summary>
-    private static (string Part, Length Middle)? FrontOf(Pattern pattern, Side side)
+    // The strip over the longest stretch of a side, and where the stretch's middle lies along it.
+    private static (string Part, Length Middle)? MiddleOf(Pattern pattern, Circuit circuit, Side side)
     {
-        string name = Name(side);
+        OutlineSide? stretch = circuit.All.Where(run => run.Side == side).MaxBy(run => run.Length);
         foreach (Panel panel in pattern.Panels)
         {
             foreach (Edge edge in panel.Edges)
             {
-                if (edge.Name == $"{name}-top" && panel.Role == FabricRole.Sides)
+                if (edge.Name == $"{stretch?.Name}-top")
                 {
                     return (panel.Part, edge.Middle.X);
                 }
@@ -78,20 +80,6 @@ internal sealed class Boxed : IConstruction
         return front is null ? panel : panel with { Match = front.Middle.Moved(Length.Zero, cushion.Depth.HalfUp()) };
     }
 
-    private static ImmutableArray<SideRun> Runs(CushionSpecification cushion)
-    {
-        Length turn = Return(cushion.Closure);
-        return
-        [
-            new("front", Side.Front, cushion.Width),
-            new("right", Side.Right, cushion.Depth - turn),
-            .. turn > Length.Zero ? new SideRun[] { new("right-return", Side.Right, turn) } : [],
-            new("back", Side.Back, cushion.Width),
-            .. turn > Length.Zero ? new SideRun[] { new("left-return", Side.Left, turn) } : [],
-            new("left", Side.Left, cushion.Depth - turn),
-        ];
-    }
-
     private static Length Return(ClosureSpecification closure) => closure switch
     {
         ZipperClosure zipper => zipper.Return,
@@ -99,31 +87,34 @@ internal sealed class Boxed : IConstruction
         _ => Length.Zero,
     };
 
-    // A closure section at the back, and one strip from its end round the left, the front and the right to its start.
-    private static IEnumerable<BoxingSection> Wrapped(CushionSpecification cushion, ImmutableArray<SideRun> runs, EdgeFinish seam)
+    // The closure's section, and one strip from its end round the rest to its start.
+    private static IEnumerable<BoxingSection> Wrapped(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
     {
-        ImmutableArray<SideRun> section = [.. runs.Where(run => run.Name is "right-return" or "back" or "left-return")];
-        yield return Closing(cushion, section, "back", seam);
-        yield return BoxingSection.Plain("boxing", [runs[^1], runs[0], runs[1]], cushion.Thickness, seam);
+        yield return Closing(cushion, circuit.Section, "back", seam);
+        yield return BoxingSection.Plain("boxing", circuit.Rest, cushion.Thickness, seam);
     }
 
-    private static IEnumerable<BoxingSection> Cornered(CushionSpecification cushion, ImmutableArray<SideRun> runs, EdgeFinish seam) =>
-        runs.Select(run => run.Side == cushion.Closure.Side
-            ? Closing(cushion, [run], run.Name, seam)
-            : BoxingSection.Plain(run.Name, [run], cushion.Thickness, seam));
+    // A panel for each stretch, but one section for the whole of an opening closure.
+    private static IEnumerable<BoxingSection> Cornered(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
+    {
+        bool opens = cushion.Closure is ZipperClosure or HookAndLoopClosure;
+        foreach (OutlineSide run in circuit.All)
+        {
+            if (!opens || !circuit.Section.Contains(run))
+            {
+                yield return BoxingSection.Plain(run.Name, [run], cushion.Thickness, seam);
+            }
+            else if (run == circuit.Section[0])
+            {
+                yield return Closing(cushion, circuit.Section, "", seam);
+            }
+        }
+    }
 
-    private static BoxingSection Closing(CushionSpecification cushion, ImmutableArray<SideRun> runs, string part, EdgeFinish seam) => cushion.Closure switch
+    private static BoxingSection Closing(CushionSpecification cushion, ImmutableArray<OutlineSide> runs, string part, EdgeFinish seam) => cushion.Closure switch
     {
         ZipperClosure zipper => BoxingSection.Zippered(runs, cushion.Thickness, seam, zipper.TurnUnder),
         HookAndLoopClosure hook => BoxingSection.Overlapping(runs, cushion.Thickness, seam, hook),
         _ => BoxingSection.Plain(part, runs, cushion.Thickness, seam),
-    };
-
-    private static string Name(Side side) => side switch
-    {
-        Side.Front => "front",
-        Side.Right => "right",
-        Side.Back => "back",
-        _ => "left",
     };
 }

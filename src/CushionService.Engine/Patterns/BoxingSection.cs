@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Patterns;
@@ -10,7 +11,7 @@ internal sealed record BoxingSection
     public required ImmutableArray<Panel> Panels { get; init; }
 
     /// <summary>The runs, counter-clockwise; from left to right as one looks at the outside.</summary>
-    public required ImmutableArray<SideRun> Runs { get; init; }
+    public required ImmutableArray<OutlineSide> Runs { get; init; }
 
     public required string UpperPart { get; init; }
 
@@ -27,7 +28,7 @@ internal sealed record BoxingSection
     public ImmutableArray<EdgeRef> End => Ends("end");
 
     /// <summary>One strip as high as the boxing.</summary>
-    public static BoxingSection Plain(string part, ImmutableArray<SideRun> runs, Length height, EdgeFinish seam) => new()
+    public static BoxingSection Plain(string part, ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam) => new()
     {
         Panels = [Strip(part, runs, height, seam, seam, seam)],
         Runs = runs,
@@ -36,7 +37,7 @@ internal sealed record BoxingSection
     };
 
     /// <summary>Two strips with a zipper between them: each T/2 high, and the turn-under more when cut.</summary>
-    public static BoxingSection Zippered(ImmutableArray<SideRun> runs, Length height, EdgeFinish seam, Length turnUnder)
+    public static BoxingSection Zippered(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, Length turnUnder)
     {
         var inner = EdgeFinish.ZipperTurnUnder(turnUnder);
         Length lower = height.HalfUp();
@@ -51,7 +52,7 @@ internal sealed record BoxingSection
     }
 
     /// <summary>Two hemmed strips that overlap: each (T + o)/2 high, and the hem's two turns more when cut.</summary>
-    public static BoxingSection Overlapping(ImmutableArray<SideRun> runs, Length height, EdgeFinish seam, HookAndLoopClosure closure)
+    public static BoxingSection Overlapping(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, HookAndLoopClosure closure)
     {
         var hem = EdgeFinish.DoubleHem(closure.Fold);
         Length lower = HookAndLoopClosure.VisibleHeight(height, closure.Overlap), upper = height + closure.Overlap - lower;
@@ -65,9 +66,9 @@ internal sealed record BoxingSection
         };
     }
 
-    public EdgeRef Upper(SideRun run) => new(UpperPart, $"{run.Name}-top");
+    public EdgeRef Upper(OutlineSide run) => new(UpperPart, $"{run.Name}-top");
 
-    public EdgeRef Lower(SideRun run) => new(LowerPart, $"{run.Name}-bottom");
+    public EdgeRef Lower(OutlineSide run) => new(LowerPart, $"{run.Name}-bottom");
 
     /// <summary>Joins the end of this section to the start of the next.</summary>
     public Seam JoinedTo(BoxingSection next) => Panels.Length == 1
@@ -77,7 +78,7 @@ internal sealed record BoxingSection
     private ImmutableArray<EdgeRef> Ends(string edge) => [.. Panels.Select(panel => new EdgeRef(panel.Part, edge))];
 
     private static Panel Strip(
-        string part, ImmutableArray<SideRun> runs, Length height, EdgeFinish lower, EdgeFinish upper, EdgeFinish ends, string? wholeLower = null, string? wholeUpper = null)
+        string part, ImmutableArray<OutlineSide> runs, Length height, EdgeFinish lower, EdgeFinish upper, EdgeFinish ends, string? wholeLower = null, string? wholeUpper = null)
     {
         Length length = runs.Aggregate(Length.Zero, (sum, run) => sum + run.Length);
         var outline = new PanelOutline();
@@ -93,7 +94,7 @@ internal sealed record BoxingSection
             Part = part,
             Role = FabricRole.Sides,
             Edges = outline.South("start", height, ends).Edges(),
-            Stretches = [.. runs.Where(run => run.Length > Length.Zero).Select(run => new StripStretch(run.Length, run.Side == Side.Front))],
+            Stretches = [.. runs.Select(run => new StripStretch(run.Length, run.Side == Side.Front))],
         };
     }
 }

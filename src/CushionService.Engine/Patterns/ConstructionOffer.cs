@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Outlines;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Patterns;

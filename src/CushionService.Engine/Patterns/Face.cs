@@ -1,18 +1,20 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>A face of a rectangular cushion: one panel, or two that meet or overlap in the middle of its depth.</summary>
+/// <summary>A face: one panel of any outline, or two of a rectangle that meet or overlap in the middle of its depth.</summary>
 internal sealed class Face
 {
-    private readonly ImmutableArray<SideRun> _runs;
+    private readonly ImmutableArray<OutlineSide> _runs;
     private readonly string _part;
     private readonly bool _divided;
     private readonly Length _lap;
 
-    private Face(ImmutableArray<Panel> panels, ImmutableArray<SideRun> runs, string part, bool divided, Length lap) =>
+    private Face(ImmutableArray<Panel> panels, ImmutableArray<OutlineSide> runs, string part, bool divided, Length lap) =>
         (Panels, _runs, _part, _divided, _lap) = (panels, runs, part, divided, lap);
 
     public ImmutableArray<Panel> Panels { get; }
@@ -24,21 +26,9 @@ internal sealed class Face
     public EdgeRef BackEdge => new($"{_part}-back", "lower");
 
     /// <summary>A face in one panel.</summary>
-    public static Face Whole(string part, FabricRole role, ImmutableArray<SideRun> runs, EdgeFinish seam)
+    public static Face Whole(string part, FabricRole role, ImmutableArray<OutlineSide> runs, EdgeFinish seam)
     {
-        var outline = new PanelOutline();
-        foreach (SideRun run in runs)
-        {
-            outline = run.Side switch
-            {
-                Side.Front => outline.East(run.Name, run.Length, seam),
-                Side.Right => outline.North(run.Name, run.Length, seam),
-                Side.Back => outline.West(run.Name, run.Length, seam),
-                _ => outline.South(run.Name, run.Length, seam),
-            };
-        }
-
-        var panel = new Panel { Part = part, Role = role, Edges = outline.Edges() };
+        var panel = new Panel { Part = part, Role = role, Edges = [.. runs.Select(run => new Edge(run.Name, run.Path, seam))] };
         return new Face([panel with { Match = new Point(panel.Width.HalfUp(), panel.Height.HalfUp()) }], runs, part, false, Length.Zero);
     }
 
@@ -49,9 +39,9 @@ internal sealed class Face
     /// <param name="seam">The finish all round.</param>
     /// <param name="lap">How far the two overlap: (depth + overlap) / 2 each.</param>
     /// <param name="inner">The finish of the edges in the middle.</param>
-    public static Face Divided(string part, FabricRole role, ImmutableArray<SideRun> runs, EdgeFinish seam, Length lap, EdgeFinish inner)
+    public static Face Divided(string part, FabricRole role, ImmutableArray<OutlineSide> runs, EdgeFinish seam, Length lap, EdgeFinish inner)
     {
-        Length width = runs[0].Length, depth = runs[1].Length;
+        Length width = runs.First(run => run.Side == Side.Front).Length, depth = runs.First(run => run.Side == Side.Right).Length;
         Length front = HookAndLoopClosure.VisibleHeight(depth, lap), back = depth + lap - front;
         var centre = new Point(width.HalfUp(), depth.HalfUp());
         var frontPanel = new Panel
@@ -72,7 +62,7 @@ internal sealed class Face
     }
 
     /// <summary>The edges of the face on a run, and how far they overlap there.</summary>
-    public (ImmutableArray<EdgeRef> Edges, Length Lap) On(SideRun run) => (_divided, run.Side) switch
+    public (ImmutableArray<EdgeRef> Edges, Length Lap) On(OutlineSide run) => (_divided, run.Side) switch
     {
         (false, _) => ([new EdgeRef(_part, run.Name)], Length.Zero),
         (true, Side.Front) => ([new EdgeRef($"{_part}-front", "front")], Length.Zero),
@@ -83,9 +73,9 @@ internal sealed class Face
     /// <summary>Sews the face to what runs round it, a seam for each run.</summary>
     /// <param name="around">The edge on each run that the face is sewn to.</param>
     /// <param name="kindOn">How each run is joined.</param>
-    public IEnumerable<Seam> SewnTo(Func<SideRun, EdgeRef> around, Func<SideRun, SeamKind> kindOn)
+    public IEnumerable<Seam> SewnTo(Func<OutlineSide, EdgeRef> around, Func<OutlineSide, SeamKind> kindOn)
     {
-        foreach (SideRun run in _runs)
+        foreach (OutlineSide run in _runs)
         {
             (ImmutableArray<EdgeRef> edges, Length lap) = On(run);
             yield return new Seam(kindOn(run), [around(run)], edges, lap);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Patterns;
@@ -13,7 +14,7 @@ internal sealed class KnifeEdge : IConstruction
     {
         Kind = Construction.KnifeEdge,
         Description = "Two faces sewn to each other at the edge.",
-        Outlines = [OutlineKind.Rectangle],
+        Outlines = [.. Enum.GetValues<OutlineKind>()],
         Closures =
         [
             new(ClosureKind.Zipper, [.. SideSeams, Side.Bottom]),
@@ -27,20 +28,14 @@ internal sealed class KnifeEdge : IConstruction
     public Pattern Draft(CushionSpecification cushion)
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
-        ImmutableArray<SideRun> runs =
-        [
-            new("front", Side.Front, cushion.Width),
-            new("right", Side.Right, cushion.Depth),
-            new("back", Side.Back, cushion.Width),
-            new("left", Side.Left, cushion.Depth),
-        ];
+        ImmutableArray<OutlineSide> runs = cushion.Outline.Sides;
         Face top = Face.Whole("top", FabricRole.Top, runs, seam);
         Face bottom = cushion.Closure switch
         {
             ZipperClosure { Side: Side.Bottom } zipper => Divided(Length.Zero, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder)),
             HookAndLoopClosure hook => Divided(hook.Overlap, EdgeFinish.DoubleHem(hook.Fold)),
             EnvelopeClosure envelope => Divided(envelope.Overlap, EdgeFinish.DoubleHem(envelope.Fold)),
-            _ => Face.Whole("bottom", FabricRole.Bottom, runs, seam),
+            _ => Face.Whole("bottom", FabricRole.Bottom, cushion.Outline.FromBelow(runs), seam),
         };
         Face Divided(Length lap, EdgeFinish inner) => Face.Divided("bottom", FabricRole.Bottom, runs, seam, lap, inner);
 
@@ -51,7 +46,7 @@ internal sealed class KnifeEdge : IConstruction
         return new Pattern([.. top.Panels, .. bottom.Panels], [.. middle, .. around]).Closed();
     }
 
-    private static SeamKind KindOn(SideRun run, ClosureSpecification closure) => closure switch
+    private static SeamKind KindOn(OutlineSide run, ClosureSpecification closure) => closure switch
     {
         ZipperClosure when run.Side == closure.Side => SeamKind.Zipper,
         HandSewnClosure when run.Side == closure.Side => SeamKind.Gap,

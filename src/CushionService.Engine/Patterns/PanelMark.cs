@@ -1,3 +1,5 @@
+using CushionService.Engine.Geometry;
+
 namespace CushionService.Engine.Patterns;
 
 /// <summary>A mark on a panel, in the panel's own coordinates.</summary>

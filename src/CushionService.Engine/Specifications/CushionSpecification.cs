@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
 
 namespace CushionService.Engine.Specifications;
 
@@ -17,11 +18,8 @@ public sealed record CushionSpecification
     /// <summary>How it is built.</summary>
     public required Construction Construction { get; init; }
 
-    /// <summary>From left to right, above zero.</summary>
-    public required Length Width { get; init; }
-
-    /// <summary>From front to back, above zero.</summary>
-    public required Length Depth { get; init; }
+    /// <summary>The finished outline of its face.</summary>
+    public required Outline Outline { get; init; }
 
     /// <summary>Finished thickness; zero for a construction without one.</summary>
     public Length Thickness { get; init; }
@@ -44,6 +42,14 @@ public sealed record CushionSpecification
     /// <summary>The cloth of each part.</summary>
     public required FabricRoles Fabrics { get; init; }
 
-    /// <summary>The finished length of one of its sides.</summary>
-    public Length SideLength(Side side) => side is Side.Left or Side.Right ? Depth : Width;
+    /// <summary>Extent from left to right.</summary>
+    public Length Width => Outline.Width;
+
+    /// <summary>Extent from front to back.</summary>
+    public Length Depth => Outline.Depth;
+
+    /// <summary>Finished length of what belongs to one of its sides; across the bottom, the width.</summary>
+    public Length SideLength(Side side) => side == Side.Bottom
+        ? Width
+        : Outline.Sides.Where(stretch => stretch.Side == side).Aggregate(Length.Zero, (sum, stretch) => sum + stretch.Length);
 }

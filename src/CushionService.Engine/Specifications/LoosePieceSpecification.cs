@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Nesting;
 
@@ -11,5 +13,6 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Width">Across the cloth, above zero.</param>
 /// <param name="Length">Along the cloth, above zero.</param>
 /// <param name="Rotations">The turns allowed; null for those of its cloth.</param>
+/// <param name="Outline">Corners of a simple polygon, counter-clockwise, within the width and length; empty for a rectangle.</param>
 public sealed record LoosePieceSpecification(
-    string Id, string Pointer, string Fabric, int Quantity, Length Width, Length Length, Rotations? Rotations);
+    string Id, string Pointer, string Fabric, int Quantity, Length Width, Length Length, Rotations? Rotations, ImmutableArray<Point> Outline);

@@ -29,9 +29,20 @@ internal sealed class SkylinePass
     /// <summary>Whether each copy was turned.</summary>
     public bool[] Turned { get; }
 
-    /// <summary>Lays every copy below <paramref name="limit"/>; gives up as soon as more area is lost than it leaves.</summary>
-    /// <returns>The length used, or <see cref="long.MaxValue"/> when it gave up.</returns>
-    public long Run(int[] order, long limit, StepBudget budget)
+    /// <summary>Lays every copy.</summary>
+    /// <returns>The length used.</returns>
+    public long Run(int[] order, StepBudget budget)
+    {
+        Lay(order, Skyline.Wall, long.MaxValue, budget);
+        return Length;
+    }
+
+    /// <summary>The length used by the last pass.</summary>
+    public long Length { get; private set; }
+
+    /// <summary>Lays what fits up to <paramref name="limit"/>, but gives up once more area than <paramref name="most"/> must stay out.</summary>
+    /// <returns>The area that stayed out, or <see cref="long.MaxValue"/> when it gave up.</returns>
+    public long Lay(int[] order, long limit, long most, StepBudget budget)
     {
         _skyline.Reset();
         int head = order.Length;
@@ -41,16 +52,22 @@ internal sealed class SkylinePass
         }
 
         _next[order[^1]] = head;
-        long slack = limit >= Skyline.Wall ? long.MaxValue : _set.Width * limit - _set.Area;
-        long top = 0;
-        var remaining = order.Length;
-        while (remaining > 0)
+        bool open = limit >= Skyline.Wall;
+        long slack = open ? long.MaxValue : _set.Width * limit - _set.Area + most;
+        long left = _set.Area;
+        Length = 0;
+        while (left > 0)
         {
             int segment = _skyline.Lowest();
             if (!Choose(segment, head, limit, budget, out int previous, out bool turned, out bool atLeft))
             {
-                bool level = Math.Min(_skyline.LeftWall(segment), _skyline.RightWall(segment)) >= Skyline.Wall;
-                if (level || (slack -= _skyline.Raise(segment)) < 0)
+                if (Math.Min(_skyline.LeftWall(segment), _skyline.RightWall(segment)) >= Skyline.Wall)
+                {
+                    return left > most ? long.MaxValue : left;
+                }
+
+                slack -= _skyline.Raise(segment);
+                if (slack < 0)
                 {
                     return long.MaxValue;
                 }
@@ -60,11 +77,11 @@ internal sealed class SkylinePass
 
             int copy = _next[previous];
             _next[previous] = _next[copy];
-            top = Math.Max(top, Put(copy, segment, turned, atLeft));
-            remaining--;
+            Length = Math.Max(Length, Put(copy, segment, turned, atLeft));
+            left -= _set.Across[_set.KindOf[copy]] * _set.Along[_set.KindOf[copy]];
         }
 
-        return top;
+        return 0;
     }
 
     /// <summary>Lays on a sheet what fits, in one pass over <paramref name="order"/>; what was laid moves to its front.</summary>

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract;
+using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Rest;
@@ -34,9 +35,14 @@ internal static class Leaf
         return type == typeof(string) ? (text ? null : WrongType(value, pointer, "text"))
             : type == typeof(bool) ? (value.ValueKind is JsonValueKind.True or JsonValueKind.False ? null : WrongType(value, pointer, "true or false"))
             : type == typeof(Measure) ? (text || number ? null : WrongType(value, pointer, "a number, or text with a length"))
+            : type == typeof(Corner) ? (IsPair(value) ? null : WrongType(value, pointer, "a list of two lengths"))
             : !number ? WrongType(value, pointer, "a number")
             : NumberFault(value, type, pointer, property);
     }
+
+    private static bool IsPair(JsonElement value) =>
+        value.ValueKind == JsonValueKind.Array && value.GetArrayLength() == 2
+        && value.EnumerateArray().All(coordinate => coordinate.ValueKind is JsonValueKind.Number or JsonValueKind.String);
 
     private static Violation? NumberFault(JsonElement value, Type type, string pointer, JsonPropertyInfo? property)
     {

@@ -6,16 +6,17 @@ using CushionService.Engine.Specifications;
 namespace CushionService.Specifying;
 
 /// <summary>A cushion's fields as they apply, defaults taken; null where a field is missing or cannot be read.</summary>
-internal readonly struct CushionReading(Cushion cushion, OrderReading order)
+internal sealed class CushionReading(Cushion cushion, OrderReading order)
 {
     private static readonly Length UsualFold = Engine.Measures.Length.FromInches(0.5m);
     private static readonly Length UsualTape = Engine.Measures.Length.FromInches(0.75m);
 
     public ConstructionOffer? Offer { get; } = cushion.Construction is { } kind && Enum.IsDefined(kind) ? Constructions.Of(kind).Offer : null;
 
-    public Length? Width => order.Length(cushion.Outline?.Width);
+    /// <summary>The outline, when its sizes make a shape.</summary>
+    public Engine.Outlines.Outline? Outline { get; } = cushion.Outline is { } outline && OutlineReading.Read(outline, order) is { } drawn && !drawn.Faults().Any() ? drawn : null;
 
-    public Length? Depth => order.Length(cushion.Outline?.Depth);
+    public Length? Depth => Outline?.Depth;
 
     public Length? Thickness => order.Length(cushion.Thickness);
 
@@ -26,14 +27,43 @@ internal readonly struct CushionReading(Cushion cushion, OrderReading order)
     public Side? Side => cushion.Closure?.Side
         ?? (Closure is { } closure && Offer?.SidesFor(closure) is [var first, ..] ? first : null);
 
-    /// <summary>A zipper at the back stands in a section of its own that a wrapped strip meets; other boxings join at the corners.</summary>
+    /// <summary>A zipper at the back stands in a section of its own that a wrapped strip meets, and a curved boxing has no corners; other
+    /// boxings join at the corners.</summary>
     public BoxingJoins Joins => cushion.Boxing?.Joins
-        ?? (Closure == ClosureKind.Zipper && Side == Engine.Specifications.Side.Back ? BoxingJoins.Back : BoxingJoins.Corners);
+        ?? (Outline is { HasCorners: false } || (Closure == ClosureKind.Zipper && Side == Engine.Specifications.Side.Back) ? BoxingJoins.Back : BoxingJoins.Corners);
 
     public bool HasReturns => Offer is { Joins.Length: > 0 } && Joins == BoxingJoins.Back && Closure is ClosureKind.Zipper or ClosureKind.HookAndLoop;
 
+    /// <summary>A closure runs on round the corners of a straight back; a curved back it opens as it is, unless told otherwise.</summary>
     public Length? Return => !HasReturns ? Engine.Measures.Length.Zero
-        : Or(cushion.Closure?.Return, Closure == ClosureKind.Zipper ? order.Practice.ZipperReturn : Engine.Measures.Length.Zero);
+        : Or(cushion.Closure?.Return, Closure == ClosureKind.Zipper && HasStraightBack ? order.Practice.ZipperReturn : Engine.Measures.Length.Zero);
+
+    private bool HasStraightBack => Outline?.Sides.Where(stretch => stretch.Side == Engine.Specifications.Side.Back).All(stretch => stretch.IsStraight) ?? true;
+
+    /// <summary>How far a closure at the back may run on: to the ends of the stretches beside it.</summary>
+    public Length? LongestReturn => Outline is { } outline && outline.Sides.Any(stretch => stretch.Side == Side)
+        ? Neighbours(outline.Sides, Side!.Value) : null;
+
+    private static Length Neighbours(System.Collections.Immutable.ImmutableArray<Engine.Outlines.OutlineSide> sides, Side side)
+    {
+        var shortest = Engine.Measures.Length.MaxValue;
+        for (var i = 0; i < sides.Length; i++)
+        {
+            Engine.Outlines.OutlineSide next = sides[(i + 1) % sides.Length];
+            if (sides[i].Side != side && next.Side == side)
+            {
+                shortest = Engine.Measures.Length.Min(shortest, sides[i].Length);
+            }
+            else if (sides[i].Side == side && next.Side != side)
+            {
+                shortest = Engine.Measures.Length.Min(shortest, next.Length);
+            }
+        }
+
+        // Where one stretch lies on both sides of the closure, the two returns share it.
+        bool shared = sides.Count(stretch => stretch.Side != side) == 1;
+        return shared ? Engine.Measures.Length.FromNanometres(shortest.Nanometres / 2) : shortest;
+    }
 
     public Length? TurnUnder => Or(cushion.Closure?.TurnUnder, order.Practice.ZipperTurnUnder);
 
@@ -61,7 +91,9 @@ internal readonly struct CushionReading(Cushion cushion, OrderReading order)
 
     public Side HandleSide => cushion.Handle?.Side ?? Engine.Specifications.Side.Front;
 
-    public Length? SideLength(Side side) => side is Engine.Specifications.Side.Left or Engine.Specifications.Side.Right ? Depth : Width;
+    /// <summary>Finished length of what belongs to a side.</summary>
+    public Length? SideLength(Side side) => Outline?.Sides.Where(stretch => stretch.Side == side)
+        .Aggregate(Engine.Measures.Length.Zero, (sum, stretch) => sum + stretch.Length);
 
     public string? Top => cushion.Fabrics?.Top ?? order.OnlyFabric;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
@@ -38,8 +39,7 @@ internal static class Specify
             Pointer = $"/cushions/{index}",
             Quantity = cushion.Quantity ?? 1,
             Construction = cushion.Construction!.Value,
-            Width = reading.Width!.Value,
-            Depth = reading.Depth!.Value,
+            Outline = reading.Outline!,
             Thickness = reading.Thickness ?? Length.Zero,
             SeamAllowance = reading.SeamAllowance!.Value,
             Joins = reading.Joins,
@@ -86,14 +86,20 @@ internal static class Specify
         _ => "shredded-foam",
     };
 
-    private static LoosePieceSpecification Piece(LoosePiece piece, int index, OrderReading order) => new(
-        piece.Id!,
-        $"/pieces/{index}",
-        piece.Fabric ?? order.OnlyFabric!,
-        piece.Quantity ?? 1,
-        order.Length(piece.Width)!.Value,
-        order.Length(piece.Length)!.Value,
-        piece.Rotation);
+    private static LoosePieceSpecification Piece(LoosePiece piece, int index, OrderReading order)
+    {
+        ImmutableArray<Point> corners = piece.Points is { } points ? OutlineReading.Corners(points, order)!.Value : [];
+        Point low = corners.IsEmpty ? default : new Point(corners.Min(corner => corner.X), corners.Min(corner => corner.Y));
+        return new LoosePieceSpecification(
+            piece.Id!,
+            $"/pieces/{index}",
+            piece.Fabric ?? order.OnlyFabric!,
+            piece.Quantity ?? 1,
+            corners.IsEmpty ? order.Length(piece.Width)!.Value : corners.Max(corner => corner.X) - low.X,
+            corners.IsEmpty ? order.Length(piece.Length)!.Value : corners.Max(corner => corner.Y) - low.Y,
+            piece.Rotation,
+            [.. corners.Select(corner => corner.Moved(-low.X, -low.Y))]);
+    }
 
     private static FabricSpecification Fabric(Fabric fabric, int index, OrderReading order, Currency? currency)
     {

@@ -2,10 +2,12 @@ using System.Collections.Immutable;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
 using FluentValidation;
+using Outline = CushionService.Engine.Outlines.Outline;
 
 namespace CushionService.Validation;
 
@@ -38,11 +40,33 @@ internal static class ClosureRules
             context.Refuse("Closure.Side", "not-combinable", "With a wrapped boxing the closure stands at the back.");
         }
 
+        if (reading is { Outline: { } outline, Side: { } stands })
+        {
+            OutlineTakes(outline, stands, kind, reading, context);
+        }
+
         FieldsApply(closure, kind, reading, offer, context);
         SizesAllow(kind, reading, context);
         if (reading.Side == Side.Front)
         {
             context.Warn("Closure.Side", "closure-shows", "A closure at the front shows; it is usually set at the back.");
+        }
+    }
+
+    private static void OutlineTakes(Outline outline, Side stands, ClosureKind kind, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        if (stands == Side.Bottom && outline.Kind != OutlineKind.Rectangle)
+        {
+            context.Refuse("Closure.Side", "not-combinable", $"A closure across the underside needs a rectangle, not outline {CushionValidator.Json(outline.Kind)}.");
+        }
+        else if (stands != Side.Bottom && outline.Sides.All(stretch => stretch.Side != stands))
+        {
+            context.Refuse("Closure.Side", "not-combinable", $"Outline {CushionValidator.Json(outline.Kind)} has no {CushionValidator.Json(stands)} side.");
+        }
+
+        if (!outline.HasCorners && reading is { Joins: BoxingJoins.Corners, Offer.Joins.IsEmpty: false })
+        {
+            context.Refuse("Boxing.Joins", "not-combinable", $"Outline {CushionValidator.Json(outline.Kind)} has curves; its boxing joins at the back.");
         }
     }
 
@@ -69,9 +93,9 @@ internal static class ClosureRules
     private static void SizesAllow(ClosureKind kind, CushionReading reading, ValidationContext<Cushion> context)
     {
         OrderReading order = context.Reading();
-        if (reading.Return is { } turn && reading.Depth is { } depth && turn >= depth)
+        if (reading.Return is { Nanometres: > 0 } turn && reading.LongestReturn is { } longest && turn >= longest)
         {
-            context.RefuseRange("Closure.Return", "out-of-range", $"Return must be less than the depth, {order.Text(depth)}.", Length.Zero, depth);
+            context.RefuseRange("Closure.Return", "out-of-range", $"Return must be less than the stretch that it runs along, {order.Text(longest)}.", Length.Zero, longest);
         }
 
         if (kind == ClosureKind.Zipper && reading is { Offer.Thickness: false, Side: { } side and not Side.Bottom } && reading.SideLength(side) is { } length

@@ -62,26 +62,6 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
     /// <summary>A choice as JSON writes it.</summary>
     internal static string Json(Enum choice) => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString());
 
-    private sealed class OutlineValidator : AbstractValidator<Outline>
-    {
-        public OutlineValidator()
-        {
-            this.AddAttributeRules();
-            RuleFor(outline => outline).Custom((outline, context) =>
-            {
-                if (outline.Kind == OutlineKind.Rectangle && outline.Width is null)
-                {
-                    context.Refuse(nameof(Outline.Width), "required", "Width is required for a rectangle.");
-                }
-
-                if (outline.Kind == OutlineKind.Rectangle && outline.Depth is null)
-                {
-                    context.Refuse(nameof(Outline.Depth), "required", "Depth is required for a rectangle.");
-                }
-            });
-        }
-    }
-
     private sealed class ClosureValidator : AbstractValidator<Closure>
     {
         public ClosureValidator() => this.AddAttributeRules();

@@ -26,6 +26,10 @@ internal static class HandleRules
         {
             context.Refuse("Handle.Side", "not-combinable", "A handle stands on a side of the boxing.");
         }
+        else if (reading.Outline is { } outline && outline.Sides.All(stretch => stretch.Side != reading.HandleSide))
+        {
+            context.Refuse("Handle.Side", "not-combinable", $"Outline {CushionValidator.Json(outline.Kind)} has no {CushionValidator.Json(reading.HandleSide)} side.");
+        }
         else if (reading.HandleSide == reading.Side && reading.Closure is ClosureKind.Zipper or ClosureKind.HookAndLoop)
         {
             context.Refuse("Handle.Side", "not-combinable", "A handle and an opening closure cannot stand on the same side.");

@@ -1,4 +1,9 @@
+using System.Collections.Immutable;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
+using CushionService.Specifying;
 using FluentValidation;
 
 namespace CushionService.Validation;
@@ -9,17 +14,34 @@ internal sealed class LoosePieceValidator : AbstractValidator<LoosePiece>
     public LoosePieceValidator()
     {
         this.AddAttributeRules();
+        RuleForEach(piece => piece.Points).SetValidator(new CornerValidator());
         RuleFor(piece => piece).Custom((piece, context) =>
         {
-            if (piece.Width is null)
+            bool polygon = piece.Points is not null;
+            Size(piece.Width is not null, nameof(LoosePiece.Width));
+            Size(piece.Length is not null, nameof(LoosePiece.Length));
+            if (piece.Points is { Count: >= 3 and <= 500 } points && OutlineReading.Corners(points, context.Reading()) is { } corners)
             {
-                context.Refuse(nameof(LoosePiece.Width), "required", "Width is required.");
+                IsPolygon(corners, context);
             }
 
-            if (piece.Length is null)
+            void Size(bool given, string field)
             {
-                context.Refuse(nameof(LoosePiece.Length), "required", "Length is required.");
+                if (given == polygon)
+                {
+                    context.Refuse(field, polygon ? "not-applicable" : "required", polygon
+                        ? $"{FieldNames.Words(field)} does not apply to a piece with points."
+                        : $"{FieldNames.Words(field)} is required, unless the piece has points.");
+                }
             }
         });
+    }
+
+    private static void IsPolygon(ImmutableArray<Point> corners, ValidationContext<LoosePiece> context)
+    {
+        foreach (OutlineFault fault in new PolygonOutline(corners, Length.Zero).Faults())
+        {
+            context.Refuse(fault.Field, "not-a-shape", fault.Reason);
+        }
     }
 }

@@ -48,6 +48,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
         Quantity = piece.Quantity,
         Width = Number(piece.Width),
         Length = Number(piece.Length),
+        Points = piece.Outline.IsEmpty ? null : [.. piece.Outline.Select(corner => new PointAnswer(Number(corner.X), Number(corner.Y)))],
         Rotation = ClothNesting.IsMatched(drafting.Fabric(piece), piece) ? Nesting.Rotations.None : piece.Rotations,
         Because = Derivation.Of(piece, unit),
         Marks = [.. PieceMarks.Of(piece, unit).Select(mark => new MarkAnswer

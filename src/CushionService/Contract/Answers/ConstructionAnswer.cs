@@ -1,3 +1,4 @@
+using CushionService.Engine.Outlines;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Contract.Answers;

@@ -18,13 +18,17 @@ public sealed record LoosePiece
     [NumberRange(1, 5000, Default = "1")]
     public int? Quantity { get; init; }
 
-    /// <summary>Cut width, across the cloth.</summary>
+    /// <summary>Cut width, across the cloth; with a length, unless the piece has points.</summary>
     [LengthRange("1/8 in", "240 in")]
     public Measure? Width { get; init; }
 
     /// <summary>Cut length, along the cloth.</summary>
     [LengthRange("1/8 in", "2000 in")]
     public Measure? Length { get; init; }
+
+    /// <summary>Corners of a simple polygon in place of width and length, in order either way round; x across the cloth, y along it.</summary>
+    [NumberRange(3, 500)]
+    public IReadOnlyList<Corner>? Points { get; init; }
 
     /// <summary>The turns it may be laid in; those of its cloth when left out.</summary>
     public Rotations? Rotation { get; init; }

@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Text.Json.Serialization.Metadata;
 using System.Text.RegularExpressions;
 using CushionService.Contract;
+using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
@@ -22,6 +23,14 @@ internal sealed partial class ContractSchemas : ISchemaFilter
         if (context.Type == typeof(Measure))
         {
             DescribeMeasure(concrete);
+        }
+        else if (context.Type == typeof(Corner))
+        {
+            DescribePair(concrete, context.SchemaGenerator.GenerateSchema(typeof(Measure), context.SchemaRepository));
+        }
+        else if (context.Type == typeof(PointAnswer))
+        {
+            DescribePair(concrete, new OpenApiSchema { Type = JsonSchemaType.Number, Format = "double" });
         }
         else if (context.Type.IsEnum)
         {
@@ -71,6 +80,16 @@ internal sealed partial class ContractSchemas : ISchemaFilter
             new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = 40, Description = "May hold a fraction and a unit of its own: in, cm, mm, yd or m." },
         ];
         schema.Examples = [15.5, "15 1/2", "38.5 cm", "1 1/4 yd"];
+    }
+
+    private static void DescribePair(OpenApiSchema schema, IOpenApiSchema coordinate)
+    {
+        schema.Type = JsonSchemaType.Array;
+        schema.Properties = null;
+        schema.Required = null;
+        schema.AdditionalPropertiesAllowed = true;
+        schema.Items = coordinate;
+        (schema.MinItems, schema.MaxItems) = (2, 2);
     }
 
     private static void DescribeRequested(IOpenApiSchema member, PropertyInfo property)

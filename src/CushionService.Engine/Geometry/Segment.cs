@@ -1,6 +1,6 @@
 using CushionService.Engine.Measures;
 
-namespace CushionService.Engine.Patterns;
+namespace CushionService.Engine.Geometry;
 
 /// <summary>A straight line or a circular arc from one point to another.</summary>
 /// <param name="From">Where it starts.</param>

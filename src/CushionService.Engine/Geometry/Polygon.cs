@@ -1,13 +1,13 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
 
-namespace CushionService.Engine.Cutting;
+namespace CushionService.Engine.Geometry;
 
 /// <summary>Measures of a simple polygon.</summary>
-internal static class Polygon
+public static class Polygon
 {
     /// <summary>The area inside counter-clockwise corners, by the shoelace formula (general geometry), down to a square nanometre.</summary>
+    /// <param name="corners">In order; clockwise corners give a negative area.</param>
     public static Area Area(ImmutableArray<Point> corners)
     {
         Int128 twice = 0;

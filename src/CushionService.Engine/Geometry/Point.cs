@@ -1,6 +1,6 @@
 using CushionService.Engine.Measures;
 
-namespace CushionService.Engine.Patterns;
+namespace CushionService.Engine.Geometry;
 
 /// <summary>A point of a panel or a cut piece; x runs across the cloth, y along it, upwards.</summary>
 /// <param name="X">Across.</param>

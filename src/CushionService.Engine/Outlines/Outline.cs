@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Outlines;
+
+/// <summary>The finished outline of a face, on the seam line, from (0, 0) to (<see cref="Width"/>, <see cref="Depth"/>); front at the bottom.</summary>
+public abstract record Outline
+{
+    private ImmutableArray<OutlineSide> _sides;
+
+    /// <summary>The kind of outline.</summary>
+    public abstract OutlineKind Kind { get; }
+
+    /// <summary>Extent from left to right.</summary>
+    public abstract Length Width { get; }
+
+    /// <summary>Extent from front to back.</summary>
+    public abstract Length Depth { get; }
+
+    /// <summary>Its sides, counter-clockwise from the front. A curve is split where it reaches furthest left, right, front or back.</summary>
+    public ImmutableArray<OutlineSide> Sides => _sides.IsDefault ? _sides = Draw() : _sides;
+
+    /// <summary>Finished length all round.</summary>
+    public Length Perimeter => Sides.Aggregate(Length.Zero, (sum, side) => sum + side.Length);
+
+    /// <summary>Whether every side is straight, so that a boxing can be joined at the corners.</summary>
+    public bool HasCorners => Sides.All(side => side.IsStraight);
+
+    /// <summary>Whether it looks the same from below, so that top and bottom are cut alike.</summary>
+    public virtual bool IsSymmetric => true;
+
+    /// <summary>Area inside the seam line, by the shoelace formula and the circle's segments (general geometry), to the square nanometre.</summary>
+    public Area Area
+    {
+        get
+        {
+            ImmutableArray<Segment> path = [.. Sides.SelectMany(side => side.Path)];
+            double bulges = path.Sum(segment => segment.IsStraight ? 0 : segment.Radius * segment.Radius * (segment.Sweep - Math.Sin(segment.Sweep)) / 2);
+            return Polygon.Area([.. path.Select(segment => segment.From)]) + new Area((Int128)Math.Round(bulges));
+        }
+    }
+
+    /// <summary>What keeps it from being a shape; nothing when it can be drawn.</summary>
+    public virtual IEnumerable<OutlineFault> Faults() => [];
+
+    /// <summary>Stretches of this outline as they are cut for the bottom: mirrored, unless top and bottom are cut alike.</summary>
+    /// <param name="stretches">Counter-clockwise from above, end to end.</param>
+    public ImmutableArray<OutlineSide> FromBelow(ImmutableArray<OutlineSide> stretches) =>
+        IsSymmetric ? stretches : [.. stretches.Reverse().Select(stretch => stretch.Mirrored(Width))];
+
+    /// <summary>Draws the sides, counter-clockwise from the front left.</summary>
+    protected abstract ImmutableArray<OutlineSide> Draw();
+
+    /// <summary>A fault for each size that is not below its limit.</summary>
+    protected static IEnumerable<OutlineFault> Below(params IEnumerable<(string Field, Length Size, Length Limit, string Reason)> rules) =>
+        rules.Where(rule => rule.Size >= rule.Limit).Select(rule => new OutlineFault(rule.Field, rule.Limit, rule.Reason));
+
+    /// <summary>Half a length, rounded down to a nanometre.</summary>
+    protected static Length Half(Length length) => Length.FromNanometres(length.Nanometres / 2);
+
+    /// <summary>A point of the outline.</summary>
+    protected static Point At(Length x, Length y) => new(x, y);
+}

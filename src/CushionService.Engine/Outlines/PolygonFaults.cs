@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Outlines;
+
+/// <summary>Why a list of corners is no outline that can be cut.</summary>
+internal static class PolygonFaults
+{
+    private static readonly Length ShortestSide = Length.FromInches(0.25m);
+
+    /// <summary>What is wrong with corners, counter-clockwise, that are rounded alike.</summary>
+    public static IEnumerable<OutlineFault> Of(ImmutableArray<Point> corners, Length radius)
+    {
+        if (Crossing(corners) is { } fault)
+        {
+            yield return new OutlineFault("Points", null, fault);
+        }
+        else if (LargestRadius(corners) is var largest && radius >= largest)
+        {
+            yield return new OutlineFault("CornerRadius", largest, "what uses up the shortest side");
+        }
+    }
+
+    private static string? Crossing(ImmutableArray<Point> corners)
+    {
+        int count = corners.Length;
+        for (var i = 0; i < count; i++)
+        {
+            if (new Segment(corners[i], corners[(i + 1) % count]) is var side && (side.From == side.To || side.Length < ShortestSide))
+            {
+                return $"Points {i + 1} and {((i + 1) % count) + 1} are closer than 1/4 in.";
+            }
+
+            for (var j = i + 1; j < count; j++)
+            {
+                if (Crosses(corners, i, j))
+                {
+                    return $"The sides after points {i + 1} and {j + 1} cross or touch.";
+                }
+            }
+        }
+
+        return null;
+    }
+
+    // The radius of which two roundings use up a side.
+    private static Length LargestRadius(ImmutableArray<Point> corners)
+    {
+        int count = corners.Length;
+        double largest = double.MaxValue;
+        for (var i = 0; i < count; i++)
+        {
+            Point before = corners[(i + count - 1) % count], from = corners[i], to = corners[(i + 1) % count], after = corners[(i + 2) % count];
+            double used = Tangent(before, from, to) + Tangent(from, to, after);
+            largest = used == 0 ? largest : Math.Min(largest, new Segment(from, to).Length.Nanometres / used);
+        }
+
+        return Length.FromNanometres((long)Math.Min(largest, Length.FromInches(60).Nanometres));
+    }
+
+    private static double Tangent(Point before, Point corner, Point after)
+    {
+        double turn = Math.IEEERemainder(new Segment(corner, after).StartDirection - new Segment(before, corner).StartDirection, 2 * Math.PI);
+        return Math.Abs(Math.Tan(turn / 2));
+    }
+
+    private static bool Crosses(ImmutableArray<Point> corners, int i, int j)
+    {
+        int count = corners.Length;
+        (Point a, Point b, Point c, Point d) = (corners[i], corners[(i + 1) % count], corners[j], corners[(j + 1) % count]);
+        if (j == i + 1 || (i == 0 && j == count - 1))
+        {
+            // Neighbours share a corner; they may not fold back on each other.
+            (Point shared, Point one, Point other) = j == i + 1 ? (b, a, d) : (a, b, c);
+            return Turn(one, shared, other) == 0 && Dot(shared, one, other) > 0;
+        }
+
+        int abc = Turn(a, b, c), abd = Turn(a, b, d), cda = Turn(c, d, a), cdb = Turn(c, d, b);
+        return (abc * abd < 0 && cda * cdb < 0)
+            || (abc == 0 && Between(a, b, c)) || (abd == 0 && Between(a, b, d)) || (cda == 0 && Between(c, d, a)) || (cdb == 0 && Between(c, d, b));
+    }
+
+    private static int Turn(Point a, Point b, Point c) => Int128.Sign(
+        ((Int128)(b.X - a.X).Nanometres * (c.Y - a.Y).Nanometres) - ((Int128)(b.Y - a.Y).Nanometres * (c.X - a.X).Nanometres));
+
+    private static int Dot(Point at, Point one, Point other) => Int128.Sign(
+        ((Int128)(one.X - at.X).Nanometres * (other.X - at.X).Nanometres) + ((Int128)(one.Y - at.Y).Nanometres * (other.Y - at.Y).Nanometres));
+
+    private static bool Between(Point a, Point b, Point c) =>
+        c.X >= Length.Min(a.X, b.X) && c.X <= Length.Max(a.X, b.X) && c.Y >= Length.Min(a.Y, b.Y) && c.Y <= Length.Max(a.Y, b.Y);
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Outlines;
+
+/// <summary>A rectangle with an ear at each front corner, which lies before the arms of a chair: P = 2(W + D) (general geometry).</summary>
+/// <param name="Width">From ear to ear, more than two ears.</param>
+/// <param name="Depth">From front to back, more than an ear's depth.</param>
+/// <param name="EarWidth">How far each ear stands out, above zero.</param>
+/// <param name="EarDepth">From the front to the back of an ear, above zero.</param>
+public sealed record TeeOutline(Length Width, Length Depth, Length EarWidth, Length EarDepth) : Outline
+{
+    /// <inheritdoc />
+    public override OutlineKind Kind => OutlineKind.Tee;
+
+    /// <inheritdoc />
+    public override Length Width { get; } = Width;
+
+    /// <inheritdoc />
+    public override Length Depth { get; } = Depth;
+
+    /// <inheritdoc />
+    public override IEnumerable<OutlineFault> Faults() => Below((nameof(EarWidth), EarWidth, Half(Width), "half the width"), (nameof(EarDepth), EarDepth, Depth, "the depth"));
+
+    /// <inheritdoc />
+    protected override ImmutableArray<OutlineSide> Draw()
+    {
+        Length right = Width - EarWidth;
+        return
+        [
+            new("front", Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
+            new("right-ear", Side.Right, At(Width, Length.Zero), At(Width, EarDepth)),
+            new("right-step", Side.Right, At(Width, EarDepth), At(right, EarDepth)),
+            new("right", Side.Right, At(right, EarDepth), At(right, Depth)),
+            new("back", Side.Back, At(right, Depth), At(EarWidth, Depth)),
+            new("left", Side.Left, At(EarWidth, Depth), At(EarWidth, EarDepth)),
+            new("left-step", Side.Left, At(EarWidth, EarDepth), At(Length.Zero, EarDepth)),
+            new("left-ear", Side.Left, At(Length.Zero, EarDepth), At(Length.Zero, Length.Zero)),
+        ];
+    }
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Outlines;
+
+/// <summary>A rectangle without the middle of its back: P = 2(W + D) + 2 × notch depth (general geometry).</summary>
+/// <param name="Width">From left to right, more than the notch.</param>
+/// <param name="Depth">From front to back, more than the notch.</param>
+/// <param name="NotchWidth">Above zero.</param>
+/// <param name="NotchDepth">Above zero.</param>
+public sealed record UOutline(Length Width, Length Depth, Length NotchWidth, Length NotchDepth) : Outline
+{
+    /// <inheritdoc />
+    public override OutlineKind Kind => OutlineKind.U;
+
+    /// <inheritdoc />
+    public override Length Width { get; } = Width;
+
+    /// <inheritdoc />
+    public override Length Depth { get; } = Depth;
+
+    /// <inheritdoc />
+    public override IEnumerable<OutlineFault> Faults() => Below((nameof(NotchWidth), NotchWidth, Width, "the width"), (nameof(NotchDepth), NotchDepth, Depth, "the depth"));
+
+    /// <inheritdoc />
+    protected override ImmutableArray<OutlineSide> Draw()
+    {
+        Length left = Length.FromNanometres((Width - NotchWidth).Nanometres / 2), right = left + NotchWidth, floor = Depth - NotchDepth;
+        return
+        [
+            new("front", Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
+            new("right", Side.Right, At(Width, Length.Zero), At(Width, Depth)),
+            new("right-end", Side.Right, At(Width, Depth), At(right, Depth)),
+            new("right-inner", Side.Right, At(right, Depth), At(right, floor)),
+            new("back", Side.Back, At(right, floor), At(left, floor)),
+            new("left-inner", Side.Left, At(left, floor), At(left, Depth)),
+            new("left-end", Side.Left, At(left, Depth), At(Length.Zero, Depth)),
+            new("left", Side.Left, At(Length.Zero, Depth), At(Length.Zero, Length.Zero)),
+        ];
+    }
+}

@@ -1,0 +1,155 @@
+namespace CushionService.Nesting.Rectangles.Proofs;
+
+/// <summary>A weight for every extent along one axis such that no row of the box holds more than <see cref="Best"/> of
+/// its length: the discrete form of a dual feasible function (Fekete and Schepers 2001), found as the dual of the bar
+/// relaxation (Scheithauer 1999). All in whole numbers, so that the bound is exact whatever the linear program did.</summary>
+internal sealed class AxisWeights
+{
+    private const double Scale = 1 << 20;
+
+    /// <summary>Solves the bar relaxation by cutting planes: rows that the weights overfill are added until none is.</summary>
+    /// <param name="extent">Extent of each kind along the axis, unturned.</param>
+    /// <param name="other">Extent of each kind along the other axis.</param>
+    /// <param name="turns">Whether each kind may turn.</param>
+    /// <param name="count">Copies of each kind.</param>
+    /// <param name="limit">Extent of the box along the axis.</param>
+    public AxisWeights(int[] extent, int[] other, bool[] turns, int[] count, int limit)
+    {
+        int kinds = extent.Length;
+        (Upright, Turned, Best) = (new int[kinds], new int[kinds], new long[limit + 1]);
+        int[] extents = [.. extent.Concat(other.Where((_, kind) => turns[kind])).Where(e => e <= limit).Distinct().Order()];
+        int variables = extents.Length + kinds;
+        var program = new CuttingPlanes(variables);
+        for (var kind = 0; kind < kinds; kind++)
+        {
+            program.SetGain(extents.Length + kind, count[kind]);
+            Limit(kind, extent[kind], other[kind]);
+            if (turns[kind])
+            {
+                Limit(kind, other[kind], extent[kind]);
+            }
+        }
+
+        for (var index = 0; index < extents.Length; index++)
+        {
+            var row = new double[variables];
+            row[index] = Math.Max(1, Math.Min(limit / extents[index], CopiesWith(extents[index])));
+            program.Add(row, 1);
+        }
+
+        for (var round = 0; round < 60; round++)
+        {
+            double[] solution = program.Solve();
+            for (var kind = 0; kind < kinds; kind++)
+            {
+                Upright[kind] = Weight(extent[kind]);
+                Turned[kind] = turns[kind] ? Weight(other[kind]) : 0;
+            }
+
+            double[]? overfull = Fill();
+            if (overfull is null)
+            {
+                break;
+            }
+
+            program.Add(overfull, 1);
+
+            int Weight(int e) => (int)(solution[Math.Max(0, Array.BinarySearch(extents, e))] * Scale);
+        }
+
+        for (var kind = 0; kind < kinds; kind++)
+        {
+            Need += count[kind] * Share(kind, extent[kind], other[kind], turns[kind]);
+        }
+
+        void Limit(int kind, int along, int across)
+        {
+            if (along <= limit)
+            {
+                var row = new double[variables];
+                row[extents.Length + kind] = 1;
+                row[Array.BinarySearch(extents, along)] = -across;
+                program.Add(row, 0);
+            }
+        }
+
+        int CopiesWith(int e) => Enumerable.Range(0, kinds).Sum(k => extent[k] == e || (turns[k] && other[k] == e) ? count[k] : 0);
+
+        // The fullest row under the current weights; null when it holds no more than a whole box's worth.
+        double[]? Fill()
+        {
+            Array.Clear(Best);
+            var choices = new List<(int Kind, byte[] Taken)>();
+            for (var kind = 0; kind < kinds; kind++)
+            {
+                for (var copy = 0; copy < Math.Min(count[kind], limit / Math.Min(extent[kind], turns[kind] ? other[kind] : extent[kind])); copy++)
+                {
+                    var taken = new byte[limit + 1];
+                    choices.Add((kind, taken));
+                    for (int at = limit; at > 0; at--)
+                    {
+                        Take(kind, extent[kind], Upright[kind], 1, at, taken);
+                        if (turns[kind])
+                        {
+                            Take(kind, other[kind], Turned[kind], 2, at, taken);
+                        }
+                    }
+                }
+            }
+
+            if (Best[limit] <= (long)(Scale * 1.000001))
+            {
+                return null;
+            }
+
+            var row = new double[variables];
+            int rest = limit;
+            for (int index = choices.Count - 1; index >= 0; index--)
+            {
+                var (kind, taken) = choices[index];
+                if (taken[rest] != 0)
+                {
+                    int e = taken[rest] == 1 ? extent[kind] : other[kind];
+                    row[Array.BinarySearch(extents, e)]++;
+                    rest -= e;
+                }
+            }
+
+            return row;
+        }
+
+        void Take(int kind, int e, int weight, byte mark, int at, byte[] taken)
+        {
+            // Smaller entries are still those without this copy, for the row is filled from its far end down.
+            if (e <= at && Best[at - e] + weight > Best[at])
+            {
+                Best[at] = Best[at - e] + weight;
+                taken[at] = mark;
+            }
+        }
+    }
+
+    /// <summary>Weight of each kind's extent along the axis, unturned.</summary>
+    public int[] Upright { get; }
+
+    /// <summary>Weight of each kind's extent along the axis when turned; 0 when it may not turn.</summary>
+    public int[] Turned { get; }
+
+    /// <summary>The most weight that a free stretch of each length can hold.</summary>
+    public long[] Best { get; }
+
+    /// <summary>The weight times the extent along the other axis of all copies, in the turn where that is least.</summary>
+    public long Need { get; }
+
+    /// <summary>What one copy adds to <see cref="Need"/>.</summary>
+    public long Share(int kind, int extent, int other, bool turns)
+    {
+        var (upright, turned) = Shares(kind, extent, other, turns);
+        return Math.Min(upright, turned);
+    }
+
+    /// <summary>What one copy adds in each turn; <see cref="long.MaxValue"/> for a turn that it cannot take.</summary>
+    public (long Upright, long Turned) Shares(int kind, int extent, int other, bool turns) => (
+        extent < Best.Length ? (long)Upright[kind] * other : long.MaxValue,
+        turns && other < Best.Length ? (long)Turned[kind] * extent : long.MaxValue);
+}

@@ -1,0 +1,484 @@
+namespace CushionService.Nesting.Rectangles.Proofs;
+
+/// <summary>Decides whether all rectangles fit a box, by depth-first search over skylines. In a layout that is pushed down and
+/// left as far as it goes (Christofides and Whitlock 1977) one of three things holds of the lowest gap: a rectangle lies
+/// in its left corner; or the leftmost one on its floor touches an overhang from the left, so that it is taller than the
+/// left wall and what is left of it is lost up to that wall; or nothing lies on the floor and the gap is lost up to the lower
+/// wall. The area that may be lost is the box less the rectangles, which ends most branches early.</summary>
+internal sealed class BoxSearch
+{
+    private readonly int[] _across;
+    private readonly int[] _along;
+    private readonly bool[] _turns;
+    private readonly int[] _left;
+    private readonly int _kinds;
+    private readonly int _copies;
+    private readonly int _stride;
+    private readonly int[] _x;
+    private readonly int[] _y;
+    private readonly int[] _candidate;
+    private readonly long[] _worth;
+    private readonly int[] _levelX;
+    private readonly int[] _levelY;
+    private readonly AxisWeights _rowWeights;
+    private readonly AxisWeights _columnWeights;
+    private readonly long[] _radix;
+    private readonly long[] _rowShare;
+    private readonly long[] _columnShare;
+    private readonly long[] _bothShare;
+    private readonly long _rowFactor;
+    private readonly long _columnFactor;
+    private readonly SubsetSums _rows;
+    private readonly SubsetSums _columns;
+    private readonly SubsetSums _positions;
+    private readonly ulong[] _seen;
+    private readonly int[] _laidKind;
+    private readonly int[] _laidX;
+    private readonly int[] _laidY;
+    private readonly bool[] _laidTurned;
+    private readonly long _area;
+    private readonly int _width;
+    private readonly int _height;
+    private readonly int _anchor;
+    private readonly StepBudget _budget;
+    private long _stop;
+    private int _laid;
+    private bool _anchored;
+
+    /// <summary>Sizes everything once; the rectangles and the box are in whole multiples of a common unit.</summary>
+    public BoxSearch(int[] across, int[] along, bool[] turns, int[] count, int width, int height, AxisWeights rowWeights, AxisWeights columnWeights, StepBudget budget, int seenLog)
+    {
+        (_across, _along, _turns, _left, _budget) = (across, along, turns, [.. count], budget);
+        (_rowWeights, _columnWeights) = (rowWeights, columnWeights);
+        _kinds = across.Length;
+        _copies = count.Sum();
+        _stride = _copies + 3;
+        int depths = 3 * _copies + 4;
+        _x = new int[_stride * depths];
+        _y = new int[_stride * depths];
+        _levelX = new int[_stride];
+        _levelY = new int[_stride];
+        long states = 1;
+        _radix = new long[_kinds];
+        for (var kind = 0; kind < _kinds; kind++)
+        {
+            (_radix[kind], states) = (states, Math.Min(states * (count[kind] + 1), int.MaxValue));
+        }
+
+        _rows = new SubsetSums(width, states);
+        _columns = new SubsetSums(height, states);
+        _positions = new SubsetSums(width, 1);
+        _seen = new ulong[2 << seenLog];
+        (_laidKind, _laidX, _laidY, _laidTurned) = (new int[_copies], new int[_copies], new int[_copies], new bool[_copies]);
+        Tally();
+        _positions.Recall(0);
+        Tally(_positions, _across, _along);
+        (_width, _height) = (_rows.Greatest(width), _columns.Greatest(height));
+        for (var kind = 0; kind < _kinds; kind++)
+        {
+            _area += (long)across[kind] * along[kind] * count[kind];
+            if ((long)across[kind] * along[kind] > (long)across[_anchor] * along[_anchor])
+            {
+                _anchor = kind;
+            }
+        }
+
+        _rowShare = [.. Enumerable.Range(0, _kinds).Select(kind => rowWeights.Share(kind, across[kind], along[kind], turns[kind]))];
+        _columnShare = [.. Enumerable.Range(0, _kinds).Select(kind => columnWeights.Share(kind, along[kind], across[kind], turns[kind]))];
+        // One turn serves rows and columns at once: the sum of the two needs, each scaled by the other's room, in the turn where it is least.
+        _rowFactor = Math.Max(1, columnWeights.Best[height] * width >> 20);
+        _columnFactor = Math.Max(1, rowWeights.Best[width] * height >> 20);
+        _bothShare = [.. Enumerable.Range(0, _kinds).Select(kind =>
+        {
+            var (rowUpright, rowTurned) = rowWeights.Shares(kind, across[kind], along[kind], turns[kind]);
+            var (columnUpright, columnTurned) = columnWeights.Shares(kind, along[kind], across[kind], turns[kind]);
+            long upright = Math.Max(rowUpright, columnUpright) == long.MaxValue ? long.MaxValue : rowUpright * _rowFactor + columnUpright * _columnFactor;
+            long turned = Math.Max(rowTurned, columnTurned) == long.MaxValue ? long.MaxValue : rowTurned * _rowFactor + columnTurned * _columnFactor;
+            return Math.Min(upright, turned);
+        })];
+        _candidate = new int[2 * _kinds * depths];
+        _worth = new long[2 * _kinds * depths];
+    }
+
+    /// <summary>How many rectangles are laid after a layout was found.</summary>
+    public int Laid => _laid;
+
+    /// <summary>Kind, corner and turn of a laid rectangle.</summary>
+    public (int Kind, int X, int Y, bool Turned) this[int index] =>
+        (_laidKind[index], _laidX[index], _laidY[index], _laidTurned[index]);
+
+    /// <summary>Searches for at most so many steps.</summary>
+    public BoxOutcome Run(long steps)
+    {
+        long slack = (long)_width * _height - _area;
+        if (slack < 0)
+        {
+            return BoxOutcome.Impossible;
+        }
+
+        _stop = _budget.Spent + steps;
+        (_x[0], _x[1], _y[0]) = (0, _width, 0);
+        (_laid, _anchored) = (0, false);
+        return Explore(0, 1, slack);
+    }
+
+    private BoxOutcome Explore(int depth, int segments, long slack)
+    {
+        if (_laid == _copies)
+        {
+            return BoxOutcome.Found;
+        }
+
+        if (_budget.Spent >= _stop)
+        {
+            return BoxOutcome.Unknown;
+        }
+
+        _budget.Spend(24);
+        int at = depth * _stride;
+        int gap = Lowest(_y, at, segments);
+        int floor = _y[at + gap];
+        if (floor >= _height)
+        {
+            return BoxOutcome.Impossible;
+        }
+
+        if (!_anchored && floor > (_height - Math.Min(_along[_anchor], _turns[_anchor] ? _across[_anchor] : int.MaxValue)) / 2)
+        {
+            return BoxOutcome.Impossible;
+        }
+
+        if (TooMuchIsLost(at, segments))
+        {
+            return BoxOutcome.Impossible;
+        }
+
+        var (keyA, keyB) = Key(at, segments);
+        int slot = (int)(keyA & (ulong)(_seen.Length / 2 - 1)) * 2;
+        if (_seen[slot] == keyA && _seen[slot + 1] == keyB)
+        {
+            return BoxOutcome.Impossible;
+        }
+
+        int leftEnd = _x[at + gap];
+        int extent = _x[at + gap + 1] - leftEnd;
+        int leftWall = gap > 0 ? _y[at + gap - 1] : _height;
+        int rightWall = gap < segments - 1 ? _y[at + gap + 1] : _height;
+        int first = depth * 2 * _kinds;
+        int last = Corners(first, extent, floor, leftWall, rightWall);
+        for (int index = first; index < last; index++)
+        {
+            var outcome = Branch(depth, segments, gap, _candidate[index] >> 1, (_candidate[index] & 1) == 1, 0, slack);
+            if (outcome != BoxOutcome.Impossible)
+            {
+                return outcome;
+            }
+        }
+
+        if (gap > 0)
+        {
+            var outcome = Overhangs(depth, segments, gap, slack);
+            if (outcome != BoxOutcome.Impossible)
+            {
+                return outcome;
+            }
+        }
+
+        int to = Math.Min(leftWall, rightWall);
+        long given = (long)extent * (to - floor);
+        if (given <= slack)
+        {
+            var outcome = Explore(depth + 1, Raise(at, segments, gap, to), slack - given);
+            if (outcome != BoxOutcome.Impossible)
+            {
+                return outcome;
+            }
+        }
+
+        (_seen[slot], _seen[slot + 1]) = (keyA, keyB);
+        return BoxOutcome.Impossible;
+    }
+
+    private BoxOutcome Branch(int depth, int segments, int gap, int kind, bool turned, int offset, long slack)
+    {
+        int at = depth * _stride;
+        int floor = _y[at + gap];
+        int x = _x[at + gap] + offset;
+        int leftWall = gap > 0 ? _y[at + gap - 1] : _height;
+        var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
+        int next = Lay(at, segments, gap, offset, across, along, leftWall);
+        bool anchoredBefore = _anchored;
+        _anchored |= kind == _anchor && 2 * x <= _width - across && 2 * floor <= _height - along;
+        _left[kind]--;
+        (_laidKind[_laid], _laidX[_laid], _laidY[_laid], _laidTurned[_laid]) = (kind, x, floor, turned);
+        _laid++;
+        var outcome = Explore(depth + 1, next, slack - (long)offset * (leftWall - floor));
+        if (outcome == BoxOutcome.Found)
+        {
+            return outcome;
+        }
+
+        _laid--;
+        _left[kind]++;
+        _anchored = anchoredBefore;
+        return outcome;
+    }
+
+    /// <summary>The rectangles that stand on the floor under an overhang, to the right of the gap's corner.</summary>
+    private BoxOutcome Overhangs(int depth, int segments, int gap, long slack)
+    {
+        int at = depth * _stride;
+        int lost = _y[at + gap - 1] - _y[at + gap];
+        int extent = _x[at + gap + 1] - _x[at + gap];
+        for (var code = 0; code < 2 * _kinds; code++)
+        {
+            int kind = code >> 1;
+            bool turned = (code & 1) == 1;
+            var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
+            if (_left[kind] == 0 || (turned && !_turns[kind]) || along <= lost || _y[at + gap] + along > _height)
+            {
+                continue;
+            }
+
+            for (var offset = 1; offset <= extent - across && (long)offset * lost <= slack; offset++)
+            {
+                if (_positions.Holds(_x[at + gap] + offset))
+                {
+                    var outcome = Branch(depth, segments, gap, kind, turned, offset, slack);
+                    if (outcome != BoxOutcome.Impossible)
+                    {
+                        return outcome;
+                    }
+                }
+            }
+        }
+
+        return BoxOutcome.Impossible;
+    }
+
+    /// <summary>The rectangles that can lie in the gap's left corner, best fit first.</summary>
+    private int Corners(int first, int extent, int floor, int leftWall, int rightWall)
+    {
+        int count = first;
+        for (var code = 0; code < 2 * _kinds; code++)
+        {
+            int kind = code >> 1;
+            bool turned = (code & 1) == 1;
+            var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
+            if (_left[kind] == 0 || (turned && !_turns[kind]) || across > extent || floor + along > _height)
+            {
+                continue;
+            }
+
+            int rise = floor + along;
+            long level = (across == extent ? 4 : 0) + (rise == leftWall ? 2 : 0) + (rise == rightWall ? 1 : 0);
+            long worth = (level << 40) + (long)across * along;
+            int at = count++;
+            for (; at > first && _worth[at - 1] < worth; at--)
+            {
+                (_candidate[at], _worth[at]) = (_candidate[at - 1], _worth[at - 1]);
+            }
+
+            (_candidate[at], _worth[at]) = (code, worth);
+        }
+
+        return count;
+    }
+
+    /// <summary>Whether the free rows or the free columns hold less than what is left to lay, in area or in weight.</summary>
+    private bool TooMuchIsLost(int at, int segments)
+    {
+        Tally();
+        long area = 0;
+        long rowNeed = 0;
+        long bothNeed = 0;
+        long columnNeed = 0;
+        for (var kind = 0; kind < _kinds; kind++)
+        {
+            area += (long)_left[kind] * _across[kind] * _along[kind];
+            rowNeed += _left[kind] * _rowShare[kind];
+            columnNeed += _left[kind] * _columnShare[kind];
+            bothNeed += _left[kind] * _bothShare[kind];
+        }
+
+        long columnArea = 0;
+        long columnRoom = 0;
+        for (var segment = 0; segment < segments; segment++)
+        {
+            int extent = _x[at + segment + 1] - _x[at + segment];
+            int room = _height - _y[at + segment];
+            columnArea += (long)extent * _columns.Greatest(room);
+            columnRoom += extent * _columnWeights.Best[room];
+            (_levelX[segment], _levelY[segment]) = (_x[at + segment], _y[at + segment]);
+        }
+
+        if (columnArea < area || columnRoom < columnNeed)
+        {
+            return true;
+        }
+
+        // Fills the valleys from the lowest up: a level stretch of the skyline is a run of equal rows until it meets its lower wall.
+        _levelX[segments] = _width;
+        long rowArea = 0;
+        long rowRoom = 0;
+        for (int low = Lowest(_levelY, 0, segments); _levelY[low] < _height; low = Lowest(_levelY, 0, segments))
+        {
+            int extent = _levelX[low + 1] - _levelX[low];
+            int wall = Math.Min(low > 0 ? _levelY[low - 1] : _height, low < segments - 1 ? _levelY[low + 1] : _height);
+            int rows = wall - _levelY[low];
+            rowArea += (long)rows * _rows.Greatest(extent);
+            rowRoom += rows * _rowWeights.Best[extent];
+            _levelY[low] = wall;
+            segments = Joined(segments);
+        }
+
+        return rowArea < area || rowRoom < rowNeed || rowRoom * _rowFactor + columnRoom * _columnFactor < bothNeed;
+    }
+
+    private int Joined(int segments)
+    {
+        var count = 1;
+        for (var segment = 1; segment < segments; segment++)
+        {
+            if (_levelY[segment] != _levelY[count - 1])
+            {
+                (_levelX[count], _levelY[count]) = (_levelX[segment], _levelY[segment]);
+                count++;
+            }
+        }
+
+        _levelX[count] = _width;
+        return count;
+    }
+
+    private void Tally()
+    {
+        long state = 0;
+        for (var kind = 0; kind < _kinds; kind++)
+        {
+            state += _left[kind] * _radix[kind];
+        }
+
+        if (!_rows.Recall(state))
+        {
+            Tally(_rows, _across, _along);
+        }
+
+        if (!_columns.Recall(state))
+        {
+            Tally(_columns, _along, _across);
+        }
+    }
+
+    private void Tally(SubsetSums sums, int[] extent, int[] turned)
+    {
+        for (var kind = 0; kind < _kinds; kind++)
+        {
+            for (int copy = _left[kind]; copy > 0; copy--)
+            {
+                sums.Add(extent[kind], _turns[kind] ? turned[kind] : extent[kind]);
+            }
+        }
+    }
+
+    private static int Lowest(int[] heights, int at, int segments)
+    {
+        var lowest = 0;
+        for (var segment = 1; segment < segments; segment++)
+        {
+            if (heights[at + segment] < heights[at + lowest])
+            {
+                lowest = segment;
+            }
+        }
+
+        return lowest;
+    }
+
+    /// <summary>Writes the skyline after laying a rectangle into the next depth's row; returns its number of segments.</summary>
+    private int Lay(int at, int segments, int gap, int offset, int across, int along, int leftWall)
+    {
+        int to = at + _stride;
+        int count = to;
+        for (var segment = 0; segment < gap; segment++)
+        {
+            count = Append(to, count, _x[at + segment], _y[at + segment]);
+        }
+
+        int x = _x[at + gap];
+        int floor = _y[at + gap];
+        if (offset > 0)
+        {
+            count = Append(to, count, x, leftWall);
+        }
+
+        count = Append(to, count, x + offset, floor + along);
+        if (x + offset + across < _x[at + gap + 1])
+        {
+            count = Append(to, count, x + offset + across, floor);
+        }
+
+        return Rest(at, segments, gap, to, count);
+    }
+
+    private int Raise(int at, int segments, int gap, int level)
+    {
+        int to = at + _stride;
+        int count = to;
+        for (var segment = 0; segment < gap; segment++)
+        {
+            count = Append(to, count, _x[at + segment], _y[at + segment]);
+        }
+
+        count = Append(to, count, _x[at + gap], level);
+        return Rest(at, segments, gap, to, count);
+    }
+
+    private int Rest(int at, int segments, int gap, int to, int count)
+    {
+        for (int segment = gap + 1; segment < segments; segment++)
+        {
+            count = Append(to, count, _x[at + segment], _y[at + segment]);
+        }
+
+        _x[count] = _width;
+        return count - to;
+    }
+
+    private int Append(int to, int count, int x, int y)
+    {
+        if (count > to && _y[count - 1] == y)
+        {
+            return count;
+        }
+
+        (_x[count], _y[count]) = (x, y);
+        return count + 1;
+    }
+
+    /// <summary>128 bits that tell states apart: the skyline, what is left, and whether the anchor lies in its quarter.</summary>
+    private (ulong A, ulong B) Key(int at, int segments)
+    {
+        ulong a = _anchored ? 0x9E3779B97F4A7C15UL : 0xC2B2AE3D27D4EB4FUL;
+        ulong b = ~a;
+        for (var segment = 0; segment < segments; segment++)
+        {
+            Mix(((ulong)(uint)_x[at + segment] << 32) | (uint)_y[at + segment]);
+        }
+
+        for (var kind = 0; kind < _kinds; kind++)
+        {
+            Mix((ulong)_left[kind] + 0x100000000UL * (ulong)(kind + 1) + (1UL << 63));
+        }
+
+        return (a, b);
+
+        void Mix(ulong value)
+        {
+            a = (a ^ value) * 0xFF51AFD7ED558CCDUL;
+            a ^= a >> 32;
+            b = (b + value) * 0xC4CEB9FE1A85EC53UL;
+            b ^= b >> 29;
+        }
+    }
+}

@@ -1,0 +1,78 @@
+using System.Numerics;
+
+namespace CushionService.Nesting.Rectangles.Proofs;
+
+/// <summary>The lengths up to a limit that some of the remaining copies can fill exactly side by side, as a bit set. A row (or a
+/// column) of a free stretch cannot be filled further than the greatest of them (Christofides and Whitlock 1977).
+/// What remains is named by a state number; the sets of the states met are kept where the states are few.</summary>
+internal sealed class SubsetSums
+{
+    private const long MostWords = 1 << 18;
+    private readonly int _words;
+    private readonly ulong[] _bits;
+    private readonly bool[] _known;
+    private int _from;
+
+    public SubsetSums(int limit, long states)
+    {
+        _words = limit / 64 + 1;
+        int kept = states * _words <= MostWords ? (int)states : 1;
+        _bits = new ulong[kept * _words];
+        _known = new bool[kept];
+    }
+
+    /// <summary>Turns to the set of a state. Returns whether it is known already; if not, it starts with nothing but 0.</summary>
+    public bool Recall(long state)
+    {
+        int slot = state < _known.Length ? (int)state : 0;
+        _from = slot * _words;
+        if (_known[slot] && _known.Length > 1)
+        {
+            return true;
+        }
+
+        _known[slot] = true;
+        Array.Clear(_bits, _from, _words);
+        _bits[_from] = 1;
+        return false;
+    }
+
+    /// <summary>Allows one more copy, which fills either extent or none.</summary>
+    public void Add(int extent, int otherExtent)
+    {
+        for (int word = _words - 1; word >= 0; word--)
+        {
+            _bits[_from + word] |= Shifted(word, extent) | Shifted(word, otherExtent);
+        }
+    }
+
+    /// <summary>The greatest sum that is at most <paramref name="length"/>.</summary>
+    public int Greatest(int length)
+    {
+        int word = length >> 6;
+        ulong bits = _bits[_from + word] & (ulong.MaxValue >> (63 - (length & 63)));
+        while (bits == 0)
+        {
+            bits = _bits[_from + --word];
+        }
+
+        return (word << 6) + 63 - BitOperations.LeadingZeroCount(bits);
+    }
+
+    /// <summary>Whether the length is a sum.</summary>
+    public bool Holds(int length) => (_bits[_from + (length >> 6)] >> (length & 63) & 1) != 0;
+
+    // Reads only words at or below the one that is being written, downwards, so that a copy counts once.
+    private ulong Shifted(int word, int extent)
+    {
+        int from = word - (extent >> 6);
+        int shift = extent & 63;
+        if (from < 0)
+        {
+            return 0;
+        }
+
+        ulong bits = _bits[_from + from] << shift;
+        return shift > 0 && from > 0 ? bits | (_bits[_from + from - 1] >> (64 - shift)) : bits;
+    }
+}

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Outlines;
+using CushionService.Specifying;
+using FluentValidation;
+using Outline = CushionService.Contract.Orders.Outline;
+
+namespace CushionService.Validation;
+
+/// <summary>The rules of an outline: the fields that its kind takes, and sizes that make a shape.</summary>
+internal sealed class OutlineValidator : AbstractValidator<Outline>
+{
+    private static readonly ImmutableArray<(string Name, Func<Outline, bool> Given)> Fields =
+    [
+        .. typeof(Outline).GetProperties()
+            .Where(property => property.Name != nameof(Outline.Kind))
+            .Select(property => (property.Name, (Func<Outline, bool>)(outline => property.GetValue(outline) is not null))),
+    ];
+
+    public OutlineValidator()
+    {
+        this.AddAttributeRules();
+        RuleForEach(outline => outline.Points).SetValidator(new CornerValidator());
+        RuleFor(outline => outline).Custom((outline, context) =>
+        {
+            if (outline.Kind is { } kind && Enum.IsDefined(kind))
+            {
+                FieldsFit(outline, kind, context);
+                SizesFit(outline, context);
+            }
+        });
+    }
+
+    private static void FieldsFit(Outline outline, OutlineKind kind, ValidationContext<Outline> context)
+    {
+        ImmutableArray<string> required = OutlineReading.Required(kind);
+        foreach ((string name, Func<Outline, bool> given) in Fields)
+        {
+            if (required.Contains(name))
+            {
+                if (!given(outline))
+                {
+                    context.Refuse(name, "required", $"{FieldNames.Words(name)} is required for outline {CushionValidator.Json(kind)}.");
+                }
+            }
+            else if (OutlineReading.Optional(kind) != name && given(outline))
+            {
+                context.Refuse(name, "not-applicable", $"{FieldNames.Words(name)} does not apply to outline {CushionValidator.Json(kind)}.");
+            }
+        }
+    }
+
+    private static void SizesFit(Outline outline, ValidationContext<Outline> context)
+    {
+        OrderReading order = context.Reading();
+        if (outline is { Kind: OutlineKind.Ell, NotchSide: not null and not (Engine.Specifications.Side.Right or Engine.Specifications.Side.Left) })
+        {
+            context.Refuse(nameof(Outline.NotchSide), "not-combinable", "An ell lacks its right or its left back corner.");
+        }
+
+        foreach (OutlineFault fault in OutlineReading.Read(outline, order)?.Faults() ?? [])
+        {
+            if (fault.Below is { } limit)
+            {
+                context.RefuseRange(fault.Field, "out-of-range", $"{FieldNames.Words(fault.Field)} must be less than {fault.Reason}, {order.Text(limit)}.", null, limit);
+            }
+            else
+            {
+                context.Refuse(fault.Field, "not-a-shape", fault.Reason);
+            }
+        }
+    }
+}

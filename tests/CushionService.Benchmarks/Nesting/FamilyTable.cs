@@ -1,0 +1,73 @@
+using System.Diagnostics;
+using System.Globalization;
+using CushionService.Nesting;
+
+namespace CushionService.Benchmarks.Nesting;
+
+/// <summary>Runs one family at each turning rule and effort and prints a row for each, beside the one-pass floor.</summary>
+internal static class FamilyTable
+{
+    public static void Print(string family, IReadOnlyList<OpenInstance> instances, SaleLadder sale, FamilyRun run)
+    {
+        instances = [.. instances.Where((_, index) => index % run.Every == 0)];
+        Console.WriteLine($"{family}: {instances.Count} instances of {instances.Min(i => i.Rectangles)} to {instances.Max(i => i.Rectangles)} rectangles");
+        Console.WriteLine("  turns        effort     mean gap %  at optimum  proven        mean ms   max ms   mean steps");
+        foreach (var turns in run.Turns)
+        {
+            foreach (var effort in run.Efforts)
+            {
+                Row(instances, sale, turns, effort, run.Verbose);
+            }
+        }
+    }
+
+    private static void Row(IReadOnlyList<OpenInstance> instances, SaleLadder sale, Rotations turns, Effort? effort, bool verbose)
+    {
+        var (gap, best, proven, steps, total, longest) = (0.0, 0, 0, 0L, 0.0, 0.0);
+        foreach (var instance in instances)
+        {
+            var problem = Problem(instance, turns, sale);
+            Lay(problem, null);
+            long start = Stopwatch.GetTimestamp();
+            var layout = Lay(problem, effort);
+            double ms = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
+            long target = Target(instance, turns);
+            (long sold, long soldTarget) = (sale.Reach(sale.RungFor(layout.Length)), sale.Reach(sale.RungFor(target)));
+            gap += 100.0 * (sold - soldTarget) / soldTarget;
+            best += sold <= soldTarget ? 1 : 0;
+            proven += layout.ProvenMinimal ? 1 : 0;
+            steps += layout.Steps;
+            total += ms;
+            longest = Math.Max(longest, ms);
+            if (verbose)
+            {
+                Console.WriteLine(string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"    {instance.Name,-18} n {instance.Rectangles,4} target {target,6} length {layout.Length,6} bound {layout.LowerBound,6} {layout.Proof,-12} {ms,9:F2} ms {layout.Steps,12}"));
+            }
+        }
+
+        int n = instances.Count;
+        string name = effort?.ToString().ToLowerInvariant() ?? "one pass";
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"  {turns,-12} {name,-9} {gap / n,11:F3}  {best,4} of {n,-4} {proven,4} ({100.0 * proven / n,5:F1} %) {total / n,9:F3} {longest,8:F1} {steps / n,12}"));
+    }
+
+    private static StripLayout Lay(StripProblem problem, Effort? effort) =>
+        effort is { } chosen ? Nester.Nest(problem, chosen) : Nester.OnePass(problem);
+
+    private static StripProblem Problem(OpenInstance instance, Rotations turns, SaleLadder sale) => new()
+    {
+        Width = instance.StripWidth,
+        Sale = sale,
+        Pieces = [.. instance.Items.Select(item => new NestingPiece { Width = item.W, Length = item.H, Quantity = item.N, Rotations = turns })],
+    };
+
+    /// <summary>The optimum for the turning rule where the data know it, else the area bound (so that a gap is never flattered).</summary>
+    private static long Target(OpenInstance instance, Rotations turns)
+    {
+        bool known = instance.Optimal is not null && (turns == Rotations.None || instance.OptimalFor == "rotation and fixed");
+        return known ? instance.Optimal!.Value : instance.LowerBound;
+    }
+}

@@ -1,0 +1,27 @@
+using CushionService.Nesting;
+
+namespace CushionService.Benchmarks.Nesting;
+
+/// <summary>The verb <c>nesting [family...]</c>, with the options of <see cref="FamilyRun"/>.</summary>
+internal static class NestingVerb
+{
+    private static readonly SaleLadder EighthYards = new(0, 18, 1, 1);
+
+    public static void Run(IReadOnlyList<string> arguments)
+    {
+        var run = FamilyRun.Parse(arguments);
+        string[] chosen = [.. arguments.Where(argument => !argument.StartsWith('-'))];
+        string[] families = chosen.Length > 0 ? chosen : ["C", "BENG", "NGCUT", "CGCUT", "GCUT", "cushions"];
+        foreach (string family in families)
+        {
+            if (OpenData.Family(family) is { } instances)
+            {
+                FamilyTable.Print(family, instances, family == "cushions" ? EighthYards : SaleLadder.EveryUnit, run);
+            }
+            else
+            {
+                Console.WriteLine($"{family}: skipped, the open data are absent (set CUSHION_DATA to their folder)");
+            }
+        }
+    }
+}

@@ -1,0 +1,70 @@
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Tests.Cutting;
+
+public sealed class CutPieceFacts
+{
+    [Theory]
+    [InlineData(18, 0.125, "19", Sources.Derived)]
+    [InlineData(18.01, 0.125, "19.125", Sources.Practice)]
+    [InlineData(18.01, 0.015625, "19.015625", Sources.Practice)]
+    [InlineData(18, 1, "19", Sources.Practice)]
+    [InlineData(18.5, 1, "20", Sources.Practice)]
+    public void A_cut_size_is_rounded_up_to_the_cutting_step(double finished, double step, string cut, string source)
+    {
+        OrderSpecification order = Order(KnifeEdge((decimal)finished, 20, HandSewn));
+        order = order with { Workroom = order.Workroom with { CuttingStep = In((decimal)step) } };
+
+        Assert.Equal(In(decimal.Parse(cut)), Drafting.Of(order).Pieces[0].Width);
+    }
+
+    [Fact]
+    public void A_metric_seam_stays_metric()
+    {
+        OrderSpecification order = Order(KnifeEdge(18, 18, HandSewn) with { Outline = new RectangleOutline(Mm(450), Mm(450)), SeamAllowance = Mm(15) });
+
+        Assert.Equal(Mm(480), Drafting.Of(order with { Unit = LengthUnit.Millimetre, Workroom = WorkroomPractice.Metric }).Pieces[0].Width);
+    }
+
+    [Theory]
+    [InlineData(Rotations.None)]
+    [InlineData(Rotations.HalfTurn)]
+    [InlineData(Rotations.QuarterTurns)]
+    public void A_piece_turns_as_its_cloth_allows_and_a_loose_piece_as_it_says(Rotations turns)
+    {
+        FabricSpecification cloth = Cloth with { Rotations = turns };
+
+        Assert.All(Drafting.Of(Order(KnifeEdge(18, 18, HandSewn), cloth)).Pieces, piece => Assert.Equal(turns, piece.Rotations));
+        Assert.Equal(turns, Drafting.Of(Order(cloth, Piece("runner", 1, 12, 40))).Pieces[0].Rotations);
+        Assert.Equal(Rotations.None, Drafting.Of(Order(cloth, Piece("runner", 1, 12, 40, Rotations.None))).Pieces[0].Rotations);
+    }
+
+    [Fact]
+    public void A_loose_piece_is_cut_as_ordered_without_an_allowance()
+    {
+        CutPiece piece = Drafting.Of(Order(Cloth, Piece("runner", 2, 12.01m, 40))).Pieces[0];
+
+        Assert.Equal((In(12.01m), In(40), 2), (piece.Width, piece.Length, piece.Quantity));
+        Assert.Equal("12.01 in by 40 in, as ordered", Derivation.Of(piece, LengthUnit.Inch));
+    }
+
+    [Fact]
+    public void Each_part_is_cut_from_its_own_cloth()
+    {
+        OrderSpecification order = Order(Boxed(17, 15, 2, HandSewn) with
+        {
+            Fabrics = new FabricRoles("linen", "lining", "trim", "webbing"),
+            Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m)),
+        });
+        order = order with { Fabrics = [.. new[] { "linen", "lining", "trim", "webbing" }.Select(id => Cloth with { Id = id })] };
+
+        Assert.Equal(
+            ["top of linen", "bottom of lining", "front of trim", "right of trim", "back of trim", "left of trim", "handle of webbing"],
+            Drafting.Of(order).Pieces.Select(piece => $"{piece.Part} of {piece.Fabric}"));
+    }
+}

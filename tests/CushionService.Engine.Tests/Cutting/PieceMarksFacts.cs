@@ -1,0 +1,95 @@
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Tests.Cutting;
+
+public sealed class PieceMarksFacts
+{
+    private static readonly HandleSpecification Strap = new(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m));
+
+    [Fact]
+    public void The_ends_of_a_strap_of_span_8_1_2_stand_4_3_4_from_each_end_of_a_strip_of_18()
+    {
+        // Sources.Practice
+        CutPiece front = Piece(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Handle = Strap }, "front");
+        PieceMark[] ends = [.. PieceMarks.Of(front, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.HandleEnd)];
+
+        Assert.Equal([In(4.75m), front.Width - In(4.75m)], ends.Select(mark => mark.From.X));
+        Assert.Equal([In(8.5m)], [ends[1].From.X - ends[0].From.X]);
+        Assert.All(ends, mark => Assert.Equal((In(1), In(2)), (mark.From.Y, mark.To!.Value.Y)));
+        Assert.Contains("4 3/4 in from the left end", ends[0].Because, StringComparison.Ordinal);
+        Assert.Contains("4 3/4 in from the right end", ends[1].Because, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(Side.Front, "front")]
+    [InlineData(Side.Left, "left")]
+    [InlineData(Side.Right, "right")]
+    public void A_strap_is_centred_on_its_side(Side side, string part)
+    {
+        CutPiece strip = Piece(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Handle = Strap with { Side = side } }, part);
+        PieceMark[] ends = [.. PieceMarks.Of(strip, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.HandleEnd)];
+
+        Assert.Equal(2, ends.Length);
+        Assert.Equal(strip.Width, ends[0].From.X + ends[1].From.X);
+    }
+
+    [Fact]
+    public void A_strap_is_folded_at_the_quarters_and_turned_in_half_an_inch_at_each_end()
+    {
+        // Sources.Practice: 4 × 10 in of cloth makes a strap of 1 × 9 in.
+        CutPiece strap = Piece(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Handle = Strap }, "handle");
+        PieceMark[] folds = [.. PieceMarks.Of(strap, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.FoldLine)];
+
+        Assert.Equal((In(4), In(10)), (strap.Width, strap.Length));
+        Assert.Equal([In(1), In(2), In(3)], folds.Where(mark => mark.From.X == mark.To!.Value.X).Select(mark => mark.From.X));
+        Assert.Equal([In(0.5m), In(9.5m)], folds.Where(mark => mark.From.Y == mark.To!.Value.Y).Select(mark => mark.From.Y).Order());
+        Assert.Equal("4 layers of 1 in by 9 in + 2 × 1/2 in turn-in", Derivation.Of(strap, LengthUnit.Inch));
+    }
+
+    [Fact]
+    public void A_double_hem_has_two_fold_lines_on_its_own_edge()
+    {
+        CutPiece upper = Piece(Boxed(17, 15, 4, HookAndLoop(0.5m, 1)), "closure-upper"), lower = Piece(Boxed(17, 15, 4, HookAndLoop(0.5m, 1)), "closure-lower");
+
+        Assert.Equal([In(0.5m), In(1)], Folds(upper));
+        Assert.Equal([In(3), In(3.5m)], Folds(lower));
+
+        static IEnumerable<Length> Folds(CutPiece piece) =>
+            PieceMarks.Of(piece, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.FoldLine).Select(mark => mark.From.Y).Order();
+    }
+
+    [Fact]
+    public void Every_notch_stands_on_the_cut_edge_and_every_mark_within_the_piece()
+    {
+        foreach (CutPiece piece in Drafting.Of(Order(Boxed(60, 22, 4, BackZipper, BoxingJoins.Back))).Pieces)
+        {
+            foreach (PieceMark mark in PieceMarks.Of(piece, LengthUnit.Inch))
+            {
+                Assert.InRange(mark.From.X.Nanometres, 0, piece.Width.Nanometres);
+                Assert.InRange(mark.From.Y.Nanometres, 0, piece.Length.Nanometres);
+                Assert.True(mark.Kind != MarkKind.Notch || mark.From.X == Length.Zero || mark.From.X == piece.Width
+                    || mark.From.Y == Length.Zero || mark.From.Y == piece.Length, mark.Because);
+            }
+        }
+    }
+
+    [Fact]
+    public void Notches_that_are_sewn_together_stand_at_the_same_distance_from_the_corner()
+    {
+        // The middle of the front, on the face and on the strip.
+        CushionSpecification cushion = Boxed(17, 15, 2, HookAndLoop(0.5m, 1));
+        Length onFace = Middle(Piece(cushion, "top"), "middle of front;"), onStrip = Middle(Piece(cushion, "front"), "middle of front-top;");
+
+        Assert.Equal(In(9), onFace);
+        Assert.Equal(onFace, onStrip);
+
+        static Length Middle(CutPiece piece, string which) =>
+            PieceMarks.Of(piece, LengthUnit.Inch).Single(mark => mark.Because.Contains(which, StringComparison.Ordinal)).From.X;
+    }
+
+    private static CutPiece Piece(CushionSpecification cushion, string part) => Drafting.Of(Order(cushion)).Pieces.Single(piece => piece.Part == part);
+}

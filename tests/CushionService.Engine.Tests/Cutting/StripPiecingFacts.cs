@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+
+namespace CushionService.Engine.Tests.Cutting;
+
+/// <summary>A strip of finished length X from n = ⌈X / (Fw − 2s)⌉ pieces: the cuts sum to X + 2sn, closed to a loop or not.</summary>
+public sealed class StripPiecingFacts
+{
+    private static readonly Length Seam = In(0.5m);
+
+    [Theory]
+    [InlineData(92, 54, 2, "47", Sources.Derived)]
+    [InlineData(62, 54, 2, "32", Sources.Derived)]
+    [InlineData(53, 54, 1, "54", Sources.Derived)]
+    [InlineData(53.0625, 54, 2, "27.53125", Sources.Derived)]
+    [InlineData(65, 54, 2, "33.5", Sources.Derived)]
+    [InlineData(160, 54, 4, "41", Sources.Derived)]
+    public void Equal_pieces_are_the_share_of_the_strip_and_two_seams(double finished, int width, int pieces, string cut, string source)
+    {
+        Length strip = In((decimal)finished);
+        int n = StripPiecing.PiecesFor(strip, In(width), Seam);
+
+        Assert.Equal(pieces, n);
+        Assert.Equal(In(decimal.Parse(cut)), Length.FromNanometres(strip.Nanometres / n) + 2 * Seam);
+    }
+
+    [Fact]
+    public void Cloth_no_wider_than_two_seams_makes_no_strip() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => StripPiecing.PiecesFor(In(10), In(1), Seam));
+
+    [Fact]
+    public void A_strip_that_fits_is_not_joined() => Assert.Empty(StripPiecing.Joins(Sides(19, 14, 19), In(54), Seam));
+
+    [Theory]
+    [InlineData(19, 24, 19, 54)]
+    [InlineData(30, 60, 30, 54)]
+    [InlineData(30, 36, 30, 45)]
+    [InlineData(12, 40, 12, 54)]
+    [InlineData(40, 120, 40, 54)]
+    [InlineData(2, 70, 2, 54)]
+    [InlineData(5, 100, 5, 36)]
+    [InlineData(0.5, 200, 0.5, 30)]
+    public void No_join_stands_in_the_middle_third_of_the_front_where_the_cloth_allows_it(double left, double front, double right, int width)
+    {
+        // Sources.Practice. It does not allow it where even a third of the front is wider than the cloth.
+        ImmutableArray<StripStretch> strip = Sides((decimal)left, (decimal)front, (decimal)right);
+        ImmutableArray<Length> joins = StripPiecing.Joins(strip, In(width), Seam);
+        Length from = In((decimal)(left + (front / 3))), to = In((decimal)(left + (front * 2 / 3)));
+
+        AssertCovers(strip, joins, In(width));
+        if (to - from <= In(width) - 2 * Seam)
+        {
+            Assert.DoesNotContain(joins, join => join > from && join < to);
+        }
+        else
+        {
+            Assert.DoesNotContain(joins, join => join == In((decimal)(left + (front / 2))));
+        }
+    }
+
+    [Theory]
+    [InlineData(19, 24, 19, 54)]
+    [InlineData(30, 36, 30, 45)]
+    [InlineData(30, 40, 30, 54)]
+    public void Joins_stand_on_the_sides_away_from_the_corners_where_the_cloth_reaches_round_the_front(double left, double front, double right, int width)
+    {
+        // Sources.Practice
+        Assert.All(
+            StripPiecing.Joins(Sides((decimal)left, (decimal)front, (decimal)right), In(width), Seam),
+            join => Assert.True(join <= In((decimal)left - 2) || join >= In((decimal)(left + front) + 2), join.ToString()));
+    }
+
+    [Fact]
+    public void Any_strip_on_any_cloth_is_covered_without_a_piece_too_long()
+    {
+        var random = new Random(92);
+        for (var i = 0; i < 3000; i++)
+        {
+            Length width = In(random.Next(20, 960) / 8m);
+            ImmutableArray<StripStretch> strip = Sides(random.Next(1, 800) / 8m, random.Next(16, 1600) / 8m, random.Next(1, 800) / 8m);
+
+            AssertCovers(strip, StripPiecing.Joins(strip, width, Seam), width);
+        }
+    }
+
+    private static void AssertCovers(ImmutableArray<StripStretch> strip, ImmutableArray<Length> joins, Length width)
+    {
+        Length finished = strip.Aggregate(Length.Zero, (sum, stretch) => sum + stretch.Length);
+        Length[] ends = [Length.Zero, .. joins, finished];
+        Length[] cuts = [.. ends.Zip(ends.Skip(1), (from, to) => to - from + 2 * Seam)];
+
+        Assert.All(cuts, cut => Assert.InRange(cut.Nanometres, (2 * Seam).Nanometres + 1, width.Nanometres));
+        Assert.Equal(finished + 2L * cuts.Length * Seam, cuts.Aggregate((a, b) => a + b));
+    }
+
+    private static ImmutableArray<StripStretch> Sides(decimal left, decimal front, decimal right) =>
+        [new(In(left), false), new(In(front), true), new(In(right), false)];
+}

@@ -1,0 +1,47 @@
+using CushionService.Engine.Instructions;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Tests.Instructions;
+
+public sealed class CautionsFacts
+{
+    private static readonly FillSpecification Foam = new(FillKind.Foam, "foam", null, Length.Zero, 0.9m);
+
+    [Fact]
+    public void Every_cushion_is_kept_from_infants() => Assert.Contains("infants", Codes(Order(KnifeEdge(18, 18, HandSewn))));
+
+    [Theory]
+    [InlineData("flammability")]
+    [InlineData("foam")]
+    public void Foam_can_burn(string code)
+    {
+        Assert.Contains(code, Codes(Order(Boxed(18, 18, 3, HandSewn) with { Fill = Foam })));
+        Assert.DoesNotContain(code, Codes(Order(Boxed(18, 18, 3, HandSewn))));
+    }
+
+    [Fact]
+    public void A_loose_fill_can_burn_too_but_needs_no_blade_for_foam()
+    {
+        string[] codes = Codes(Order(KnifeEdge(18, 18, HandSewn) with { Fill = Foam with { Kind = FillKind.Loose } }));
+
+        Assert.Contains("flammability", codes);
+        Assert.DoesNotContain("foam", codes);
+    }
+
+    [Fact]
+    public void A_zipper_has_small_parts()
+    {
+        Assert.Contains("small-parts", Codes(Order(KnifeEdge(18, 18, BackZipper))));
+        Assert.DoesNotContain("small-parts", Codes(Order(KnifeEdge(18, 18, HandSewn))));
+    }
+
+    [Fact]
+    public void A_handle_is_not_rated_for_a_load() =>
+        Assert.Contains("handle-load", Codes(Order(Boxed(18, 18, 3, HandSewn) with { Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8)) })));
+
+    [Fact]
+    public void Plain_cutting_still_has_blades_and_irons() => Assert.Equal(["blades-and-irons"], Codes(Order(Cloth, Piece("runner", 1, 12, 40))));
+
+    private static string[] Codes(OrderSpecification order) => [.. Cautions.For(order).Select(caution => caution.Code)];
+}

@@ -1,0 +1,108 @@
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Tests.Layouts;
+
+public sealed class RepeatFacts
+{
+    [Fact]
+    public void Cuts_of_25_at_a_repeat_of_13_1_2_start_27_apart()
+    {
+        // Sources.Derived: three in a column are 2 × 27 + 25 = 79 in. The motif decides where the first starts, less than a repeat later.
+        Yardage yardage = OneTop(39, 24, 3, new RepeatSpecification(In(13.5m), null, DropKind.Straight)).Yardages[0];
+        Length[] starts = [.. yardage.Layout.Placements.Select(laid => laid.Y).Order()];
+
+        Assert.Equal([In(27), In(27)], [starts[1] - starts[0], starts[2] - starts[1]]);
+        Assert.Equal(In(79), yardage.Layout.Length - starts[0]);
+        Assert.True(starts[0] >= Length.Zero && starts[0] < In(13.5m));
+    }
+
+    [Theory]
+    [InlineData(DropKind.Straight)]
+    [InlineData(DropKind.Half)]
+    public void A_motif_lies_in_the_middle_of_every_face(DropKind drop)
+    {
+        // Sources.Derived; Sources.HalfDrop for the columns.
+        var repeat = new RepeatSpecification(In(12), In(9), drop);
+        ClothLayout layout = OneTop(14, 14, 5, repeat).Yardages[0].Layout;
+
+        Assert.All(layout.Placements, laid =>
+        {
+            Length fromCentre = laid.X + In(7.5m) - layout.Fabric.UsableWidth.HalfUp(), along = laid.Y + In(7.5m);
+            long column = fromCentre.Nanometres / repeat.Width!.Value.Nanometres;
+
+            Assert.Equal(0, fromCentre.Nanometres % repeat.Width.Value.Nanometres);
+            Length phase = drop == DropKind.Half && column % 2 != 0 ? In(6) : Length.Zero;
+            Assert.Equal(0, (along - phase).Nanometres % repeat.Length.Nanometres);
+        });
+    }
+
+    [Fact]
+    public void The_front_boxing_carries_the_face_s_pattern_over_the_edge()
+    {
+        // The strip's seam line lies half a depth below the face's centre: both at the same phase of the repeat, across and along.
+        var repeat = new RepeatSpecification(In(12), In(9), DropKind.Straight);
+        ClothLayout layout = Quote(Order(Boxed(14, 14, 3, HandSewn), Cloth with { Repeat = repeat })).Yardages[0].Layout;
+        LaidPiece face = layout.Placements.First(laid => laid.Piece.Part == "top"), front = layout.Placements.Single(laid => laid.Piece.Part == "front");
+        Length faceSeam = face.Y + In(0.5m), frontSeam = front.Y + In(0.5m) + In(3);
+
+        Assert.Equal(0, (face.X - front.X).Nanometres % repeat.Width!.Value.Nanometres);
+        Assert.Equal(0, (faceSeam - frontSeam).Nanometres % repeat.Length.Nanometres);
+    }
+
+    [Fact]
+    public void A_matched_piece_is_never_turned() =>
+        Assert.All(
+            OneTop(14, 14, 5, new RepeatSpecification(In(12), In(9), DropKind.Straight)).Yardages[0].Layout.Placements,
+            laid => Assert.Equal(0, laid.Turn));
+
+    [Fact]
+    public void A_strip_that_no_motif_can_lie_right_for_is_laid_unmatched_with_a_warning()
+    {
+        // The motif stands on the centre line of 54 in; the strip of 46 in with the front near its left end would reach past the selvedge.
+        FabricSpecification cloth = Cloth with { Repeat = new RepeatSpecification(In(12), In(60), DropKind.Straight) };
+        OrderSpecification order = Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), cloth);
+        Violation warning = Assert.Single(Drafting.Of(order).Warnings);
+
+        Assert.Equal("not-matched", warning.Code);
+        Assert.Contains("seat/boxing-2", warning.Detail, StringComparison.Ordinal);
+        Assert.Contains(Quote(order).Yardages[0].Layout.Placements, laid => laid.Piece.Part == "boxing-2");
+    }
+
+    [Fact]
+    public void A_face_that_fits_only_when_it_is_turned_is_laid_unmatched()
+    {
+        // Matching forbids the turn, so it gives way, with a warning.
+        FabricSpecification cloth = Cloth with { Rotations = Nesting.Rotations.QuarterTurns, Repeat = new RepeatSpecification(In(12), null, DropKind.Straight) };
+        OrderSpecification order = Order(KnifeEdge(60, 20, HandSewn), cloth);
+
+        Assert.All(Drafting.Of(order).Warnings, warning => Assert.Equal("not-matched", warning.Code));
+        Assert.All(Quote(order).Yardages[0].Layout.Placements, laid => Assert.Equal(In(21), laid.Width));
+    }
+
+    [Fact]
+    public void Faces_of_different_widths_are_centred_on_motifs_of_one_half_drop()
+    {
+        // Sources.HalfDrop: a face two columns wider starts a column earlier, where the motif stands half a repeat lower.
+        var repeat = new RepeatSpecification(In(12), In(9), DropKind.Half);
+        OrderSpecification order = Order(KnifeEdge(10, 10, HandSewn), Cloth with { Repeat = repeat });
+        order = order with { Cushions = [order.Cushions[0], KnifeEdge(28, 10, HandSewn) with { Id = "wide" }] };
+
+        Assert.All(Quote(order).Yardages[0].Layout.Placements, laid =>
+        {
+            long column = (laid.X + laid.Width.HalfUp() - In(27)).Nanometres / In(9).Nanometres;
+            Length along = laid.Y + laid.Length.HalfUp() - (column % 2 == 0 ? Length.Zero : In(6));
+
+            Assert.Equal(0, along.Nanometres % In(12).Nanometres);
+        });
+    }
+
+    // The underside is of another cloth, so that only the tops are matched.
+    private static Quote OneTop(decimal width, decimal depth, int quantity, RepeatSpecification repeat)
+    {
+        CushionSpecification cushion = KnifeEdge(width, depth, HandSewn) with { Quantity = quantity, Fabrics = new FabricRoles("main", "lining", "main", "main") };
+        return Quote(Order(cushion) with { Fabrics = [Cloth with { Repeat = repeat }, Cloth with { Id = "lining" }] });
+    }
+}

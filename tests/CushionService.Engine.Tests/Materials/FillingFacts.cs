@@ -1,0 +1,61 @@
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
+
+namespace CushionService.Engine.Tests.Materials;
+
+public sealed class FillingFacts
+{
+    [Fact]
+    public void Foam_of_24_22_4_is_1_22222_cubic_feet_and_weighs_2_2_pounds()
+    {
+        // Sources.Mathematics: at 1.8 lb/ft³, 28.833 kg/m³.
+        Volume foam = Filling.Foam(Boxed(24, 22, 4, HandSewn), Length.Zero);
+        Mass mass = foam.At(28.8332m);
+
+        Assert.Equal(1.22222, (double)foam.CubicFeet, 1e-5);
+        Assert.Equal(2.2, (double)mass.Pounds, 1e-4);
+        Assert.Equal(0.99790, (double)mass.Kilograms, 1e-5);
+    }
+
+    [Fact]
+    public void Foam_of_60_55_10_centimetres_at_29_weighs_0_957_kilograms()
+    {
+        // Sources.Mathematics
+        var foam = Filling.Foam(Boxed(1, 1, 1, HandSewn) with { Outline = new RectangleOutline(Mm(600), Mm(550)), Thickness = Mm(100) }, Length.Zero);
+
+        Assert.Equal(0.957m, foam.At(29).Kilograms);
+    }
+
+    [Fact]
+    public void Oversize_is_added_in_width_and_depth_and_thickness_is_exact()
+    {
+        // Sources.Practice
+        Assert.Equal(Volume.Of(In(24.5m), In(22.5m), In(4)), Filling.Foam(Boxed(24, 22, 4, HandSewn), In(0.5m)));
+    }
+
+    [Theory]
+    [InlineData(18, 18, 1111.05, Sources.PaperBag)]
+    [InlineData(12, 18, 587.44, Sources.PaperBag)]
+    [InlineData(18, 12, 587.44, Sources.PaperBag)]
+    [InlineData(20, 26, 2231.36, Sources.PaperBag)]
+    public void A_sealed_bag_holds(int one, int other, double cubicInches, string source) =>
+        Assert.Equal(cubicInches, (double)Filling.Bag(In(one), In(other)).CubicFeet * 1728, 0.01);
+
+    [Fact]
+    public void A_bag_a_metre_square_holds_0_19051_cubic_metres()
+    {
+        // Sources.PaperBag; the true maximum is proved to lie between 0.2055 and 0.217.
+        double volume = (double)Filling.Bag(Mm(1000), Mm(1000)).CubicMillimetres / 1e9;
+
+        Assert.Equal(0.190510, volume, 1e-6);
+        Assert.True(volume < 0.217);
+    }
+
+    [Fact]
+    public void A_box_has_the_room_of_its_block_and_a_pillow_that_of_its_bag()
+    {
+        Assert.Equal(Volume.Of(In(24), In(22), In(4)), Filling.Room(Boxed(24, 22, 4, HandSewn)));
+        Assert.Equal(Filling.Bag(In(18), In(18)), Filling.Room(KnifeEdge(18, 18, HandSewn)));
+    }
+}

@@ -1,0 +1,89 @@
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Tests.Materials;
+
+public sealed class ThreadingFacts
+{
+    [Theory]
+    [InlineData(301, 0.01, 10, 0, 2.2, Sources.StitchGeometry)]
+    [InlineData(101, 0.005, 9, 0, 3.09, Sources.StitchGeometry)]
+    [InlineData(301, 0.08, 8, 0, 3.28, Sources.StitchGeometry)]
+    [InlineData(504, 0.08, 10, 0.2, 14.2, Sources.StitchGeometry)]
+    [InlineData(401, 0.1, 10, 0, 6, Sources.StitchGeometry)]
+    public void Thread_in_a_unit_of_seam(int stitch, double thickness, int stitches, double bight, double thread, string source) =>
+        Assert.Equal((decimal)thread, Threading.Consumption(stitch, (decimal)thickness, stitches, (decimal)bight));
+
+    [Fact]
+    public void A_stitch_type_without_a_formula_is_refused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Threading.Consumption(602, 0.01m, 10));
+
+    [Theory]
+    [InlineData("100 cm", "5.4", 0, "540", Sources.MeasuredThread)]
+    [InlineData("100 cm", "5.4", 15, "621", Sources.MeasuredThread)]
+    [InlineData("100 cm", "5.4333333333333333", 0, "543.33", Sources.MeasuredThread)]
+    [InlineData("100 cm", "5.4333333333333333", 15, "624.83", Sources.MeasuredThread)]
+    [InlineData("42 in", "5.6666666666666667", 0, "604.52", Sources.EstimatedThread)]
+    [InlineData("42 in", "5.6666666666666667", 15, "695.20", Sources.EstimatedThread)]
+    [InlineData("254 in", "2.5", 0, "1612.90", Sources.MeasuredThread)]
+    [InlineData("254 in", "2.5", 15, "1854.84", Sources.MeasuredThread)]
+    public void Thread_is_stitching_by_its_ratio_and_the_waste(string stitching, string ratio, int wastePercent, string centimetres, string source)
+    {
+        Assert.True(LengthText.TryParse(stitching, LengthUnit.Inch, out Length length));
+
+        Length thread = Threading.Thread(length, decimal.Parse(ratio), wastePercent / 100m);
+        Assert.Equal(decimal.Parse(centimetres), decimal.Round(thread.In(LengthUnit.Centimetre), 2, MidpointRounding.AwayFromZero));
+    }
+
+    [Theory]
+    [InlineData("42 in", "5.6666666666666667", 0, "6.6111", Sources.EstimatedThread)]
+    [InlineData("42 in", "5.6666666666666667", 15, "7.6028", Sources.EstimatedThread)]
+    [InlineData("254 in", "1", 0, "7.0556", Sources.Derived)]
+    [InlineData("254 in", "2.5", 0, "17.6389", Sources.MeasuredThread)]
+    [InlineData("254 in", "2.5", 15, "20.2847", Sources.MeasuredThread)]
+    public void Thread_in_yards(string stitching, string ratio, int wastePercent, string yards, string source)
+    {
+        Assert.True(LengthText.TryParse(stitching, LengthUnit.Inch, out Length length));
+
+        Assert.Equal(decimal.Parse(yards), decimal.Round(Threading.Thread(length, decimal.Parse(ratio), wastePercent / 100m).In(LengthUnit.Yard), 4));
+    }
+
+    [Fact]
+    public void A_zippered_box_of_24_22_4_has_254_inches_of_seam()
+    {
+        // Sources.Derived: both faces 2 × 92, two joins of 5, the zipper's two tapes 2 × 30.
+        CushionSpecification box = Boxed(24, 22, 4, BackZipper, BoxingJoins.Back);
+
+        Assert.Equal(In(254), Threading.Stitching(box, Drafting.Of(Order(box, Cloth with { Width = In(72) })).Patterns[0]));
+    }
+
+    [Fact]
+    public void A_join_more_in_the_boxing_adds_its_own_seam()
+    {
+        CushionSpecification box = Boxed(24, 22, 4, BackZipper, BoxingJoins.Back);
+
+        Assert.Equal(In(254 + 5), Threading.Stitching(box, Drafting.Of(Order(box)).Patterns[0]));
+    }
+
+    [Fact]
+    public void A_boxed_X_an_inch_square_is_6_82843_inches()
+    {
+        // Sources.Mathematics
+        Assert.Equal(6.82843, (double)Threading.BoxedX(In(1), In(1)).In(LengthUnit.Inch), 1e-5);
+        Assert.Equal(2 * (3 + 4) + 2 * 5, (double)Threading.BoxedX(In(3), In(4)).In(LengthUnit.Inch), 1e-6);
+    }
+
+    [Fact]
+    public void Hems_and_a_handle_are_sewn_too()
+    {
+        // Two faces 2 × 64, four corners (two of 2 + 1, two that overlap as high), hems 2 × 17, the strap's edges 2 × 9 and two boxed Xs.
+        CushionSpecification box = Boxed(17, 15, 2, HookAndLoop(0.5m, 1));
+        Length plain = Threading.Stitching(box, Drafting.Of(Order(box)).Patterns[0]);
+        CushionSpecification handled = box with { Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m)) };
+
+        Assert.Equal(In(128 + (4 * 3) + 34), plain);
+        Assert.Equal(plain + In(18) + 2 * Threading.BoxedX(In(1), In(1)), Threading.Stitching(handled, Drafting.Of(Order(handled)).Patterns[0]));
+    }
+}

@@ -1,0 +1,91 @@
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Tests.Quoting;
+
+/// <summary>What a cutter would check of a layout with a tape measure; it shares no code with the search or its audit.</summary>
+internal static class LayoutCheck
+{
+    public static void Passes(ClothLayout layout, Drafting drafting)
+    {
+        CutPiece[] demanded = [.. drafting.Pieces.Where(piece => piece.Fabric == layout.Fabric.Id)];
+        foreach (CutPiece piece in demanded)
+        {
+            Assert.Equal(Enumerable.Range(1, piece.Quantity), layout.Placements.Where(laid => laid.Piece.Id == piece.Id).Select(laid => laid.Copy).Order());
+        }
+
+        Assert.Equal(demanded.Sum(piece => piece.Quantity), layout.Placements.Length);
+        foreach (LaidPiece laid in layout.Placements)
+        {
+            LiesOnTheCloth(laid, layout);
+            TurnsAsAllowed(laid, layout.Fabric);
+            MatchesTheRepeat(laid, layout.Fabric);
+        }
+
+        NothingOverlaps(layout);
+        // On a grid of micrometres the length is rounded up.
+        Assert.InRange((layout.Length - layout.Placements.Max(laid => laid.Y + laid.Length)).Nanometres, 0, 999);
+        Assert.InRange(layout.Used, 0, 1);
+    }
+
+    private static void LiesOnTheCloth(LaidPiece laid, ClothLayout layout)
+    {
+        bool turned = laid.Turn is 90 or 270;
+        Assert.Equal(turned ? (laid.Piece.Length, laid.Piece.Width) : (laid.Piece.Width, laid.Piece.Length), (laid.Width, laid.Length));
+        Assert.True(laid.X >= Length.Zero && laid.Y >= Length.Zero && laid.X + laid.Width <= layout.Fabric.UsableWidth, $"{laid.Piece.Id} lies beyond the cloth.");
+    }
+
+    private static void TurnsAsAllowed(LaidPiece laid, FabricSpecification fabric)
+    {
+        int[] allowed = laid.Piece.Rotations switch
+        {
+            Rotations.None => [0],
+            Rotations.HalfTurn => [0, 180],
+            _ => [0, 90, 180, 270],
+        };
+        Assert.Contains(laid.Turn, allowed);
+        Assert.True(!fabric.OneWay || laid.Turn == 0, $"{laid.Piece.Id} is turned on one-way cloth.");
+    }
+
+    // The matching point lies on a motif: one stands on the centre line at the start of the cloth, and every repeat from there. On a grid of
+    // micrometres both ends are rounded.
+    private static void MatchesTheRepeat(LaidPiece laid, FabricSpecification fabric)
+    {
+        if (fabric.Repeat is not { } repeat || laid.Piece.Panel?.Match is not { } match || !ClothNesting.IsMatched(fabric, laid.Piece))
+        {
+            return;
+        }
+
+        const long Rounding = 60_000;
+        Assert.Equal(0, laid.Turn);
+        Point motif = match.Moved(laid.X + laid.Piece.Origin.X, laid.Y + laid.Piece.Origin.Y);
+        long across = (motif.X - fabric.UsableWidth.HalfUp()).Nanometres, phase = 0;
+        if (repeat.Width is { } width)
+        {
+            long column = (long)Math.Round((double)across / width.Nanometres);
+            Assert.InRange(Math.Abs(across - (column * width.Nanometres)), 0, Rounding);
+            phase = repeat.Drop == DropKind.Half && column % 2 != 0 ? repeat.Length.Nanometres / 2 : 0;
+        }
+
+        long along = motif.Y.Nanometres - phase, row = (long)Math.Round((double)along / repeat.Length.Nanometres);
+        Assert.InRange(Math.Abs(along - (row * repeat.Length.Nanometres)), 0, Rounding);
+    }
+
+    private static void NothingOverlaps(ClothLayout layout)
+    {
+        for (var i = 0; i < layout.Placements.Length; i++)
+        {
+            for (var j = 0; j < i; j++)
+            {
+                LaidPiece a = layout.Placements[i], b = layout.Placements[j];
+                bool apart = a.X + a.Width <= b.X || b.X + b.Width <= a.X || a.Y + a.Length <= b.Y || b.Y + b.Length <= a.Y;
+                Assert.True(apart, $"{a.Piece.Id} {a.Copy} lies over {b.Piece.Id} {b.Copy}.");
+            }
+        }
+    }
+}

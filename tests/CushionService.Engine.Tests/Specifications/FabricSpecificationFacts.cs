@@ -1,0 +1,40 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Tests.Specifications;
+
+public sealed class FabricSpecificationFacts
+{
+    [Theory]
+    [InlineData(54, 0, 0, "54", Sources.Practice)]
+    [InlineData(54, 0.5, 0, "53", Sources.Practice)]
+    [InlineData(54, 0.5, 2, "51.94", Sources.Mathematics)]
+    [InlineData(45, 0.75, 10, "39.15", Sources.Mathematics)]
+    public void Usable_width_is_without_selvedges_and_after_the_wash(double width, double selvedge, int shrinkage, string usable, string source)
+    {
+        FabricSpecification cloth = Cloth with { Width = In((decimal)width), Selvedge = In((decimal)selvedge), WidthShrinkage = Percent(shrinkage) };
+
+        Assert.Equal(decimal.Parse(usable), cloth.UsableWidth.In(LengthUnit.Inch));
+    }
+
+    [Fact]
+    public void Usable_width_is_never_rounded_up()
+    {
+        FabricSpecification cloth = Cloth with { Width = Length.FromNanometres(100_000_001), WidthShrinkage = Fraction.Of(1, 3) };
+
+        Assert.Equal(66_666_667, cloth.UsableWidth.Nanometres);
+        Assert.Equal(66_666_666, (cloth with { Width = Length.FromNanometres(100_000_000) }).UsableWidth.Nanometres);
+    }
+
+    [Theory]
+    [InlineData(14, 3)]
+    [InlineData(14.125, 4)]
+    [InlineData(18, 4)]
+    [InlineData(18.125, 5)]
+    [InlineData(30, 5)]
+    public void An_envelope_laps_the_more_the_wider_it_is(double across, int overlap)
+    {
+        // Sources.Practice
+        Assert.Equal(In(overlap), EnvelopeClosure.UsualOverlap(In((decimal)across)));
+    }
+}
