@@ -10,20 +10,43 @@ internal sealed class OrderSearch
     private readonly StepBudget _budget;
     private const int MovesPerMemory = 10;
     private const int InsertionShare = 40;
+    private const int MostInOrder = 400;
+    private const int LeftToOrder = 250;
+    private const int KeptBack = 100;
+    private readonly int[] _copies;
     private readonly int[] _order;
     private readonly long[] _history = new long[4096];
     private Xorshift _random = new(1);
     private long _slice;
+    private long _stride = 2;
 
     public OrderSearch(RectangleSet set, SaleLadder sale, StepBudget budget)
     {
         (_set, _sale, _budget) = (set, sale, budget);
-        _pass = new SkylinePass(set, set.Width);
-        _slice = 20L * set.Copies * set.Copies;
-        _order = new int[set.Copies];
         X = new long[set.Copies];
         Y = new long[set.Copies];
         Turned = new bool[set.Copies];
+        if (set.Copies <= MostInOrder)
+        {
+            _pass = new SkylinePass(set, set.Width, set.Copies);
+            _copies = [.. Enumerable.Range(0, set.Copies)];
+        }
+        else
+        {
+            // Nearly nothing is lost while there is much to choose from: only the end of a very large order needs a search.
+            var skyline = new Skyline(set.Width, set.Copies);
+            var bulk = new BulkPass(set);
+            long lost = bulk.Run(skyline, LeftToOrder, KeptBack, X, Y, Turned, budget);
+            _copies = bulk.Left();
+            _pass = new SkylinePass(set, set.Width, _copies.Length + skyline.Segments());
+            X.CopyTo(_pass.X, 0);
+            Y.CopyTo(_pass.Y, 0);
+            Turned.CopyTo(_pass.Turned, 0);
+            _pass.StartFrom(skyline, lost);
+        }
+
+        _order = [.. _copies];
+        _slice = 20L * _copies.Length * _copies.Length;
     }
 
     /// <summary>Length of the best layout.</summary>
@@ -58,12 +81,16 @@ internal sealed class OrderSearch
         long stop = Math.Min(_budget.Spent + steps, _budget.Limit);
         while (Length > goal && _budget.Spent < stop && _order.Length > 1)
         {
-            // Each vain try makes the next one twice as long, and as much more forgiving.
+            // Half the way to the goal, then a quarter, down to one rung; a vain try at that makes the next ones twice as long.
             long slice = _slice;
-            if (!Aim(_sale.Reach(_sale.RungFor(Length) - 1), Math.Min(slice, stop - _budget.Spent)))
+            long rung = _sale.RungFor(Length);
+            long stride = Math.Max(1, (rung - _sale.RungFor(goal)) / _stride);
+            if (Aim(_sale.Reach(rung - stride), Math.Min(slice, stop - _budget.Spent)))
             {
-                _slice *= 2;
+                continue;
             }
+
+            (_slice, _stride) = stride > 1 ? (_slice, _stride * 2) : (_slice * 2, 2);
         }
     }
 
@@ -163,14 +190,13 @@ internal sealed class OrderSearch
     /// <summary>The copies from large to small by area, by longer side, by width, or by perimeter.</summary>
     private int[] Order(int rule)
     {
-        var keys = new long[_set.Copies];
-        var order = new int[_set.Copies];
-        for (var copy = 0; copy < order.Length; copy++)
+        var keys = new long[_copies.Length];
+        int[] order = [.. _copies];
+        for (var index = 0; index < order.Length; index++)
         {
-            int kind = _set.KindOf[copy];
+            int kind = _set.KindOf[order[index]];
             var (across, along) = (_set.Across[kind], _set.Along[kind]);
-            order[copy] = copy;
-            keys[copy] = -(rule switch
+            keys[index] = -(rule switch
             {
                 0 => across * along,
                 1 => Math.Max(across, along),

@@ -49,15 +49,18 @@ internal sealed class StripSearch
         }
 
         BoxProblem? box = Provable();
+
+        // Few kinds or few copies can be searched through; many different ones are found sooner than ruled out.
+        double proving = _set.Kinds <= 10 ? 0.7 : _set.Copies <= 24 ? 0.4 : 0.1;
         for (long share = Math.Max(_budget.Limit / 64, 1); !Closed && !_budget.Exhausted; share *= 4)
         {
             long steps = Math.Min(share, _budget.Limit - _budget.Spent);
             Bar(box);
-            Layouts.Improve(Goal, box is null ? steps : steps / 3);
+            Layouts.Improve(Goal, box is null ? steps : (long)(steps * (1 - proving)));
             Bar(box);
             if (!Closed && box is not null)
             {
-                Decide(box, steps * 2 / 3);
+                Decide(box, (long)(steps * proving));
             }
         }
     }
