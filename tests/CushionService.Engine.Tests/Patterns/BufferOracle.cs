@@ -10,25 +10,23 @@ namespace CushionService.Engine.Tests.Patterns;
 internal static class BufferOracle
 {
     /// <summary>What a chord leaves of an arc where it ends in a mitred corner, in square inches.</summary>
-    public const double Slack = 5e-3;
+    public const double Slack = 1.5e-2;
 
     private const double Inch = 25_400_000;
-    private const int PiecesOfAnArc = 200;
+    private const int PiecesOfAnArc = 60;
     private static readonly GeometryFactory Factory = new();
     private static readonly BufferParameters Mitred = new(8, EndCapStyle.Flat, JoinStyle.Mitre, 2);
 
-    public static double Area(Panel panel) => Cut(panel).Area;
-
-    /// <summary>Whether the piece covers the buffer, but for what a chord of an arc leaves.</summary>
-    public static bool Covers(CutPiece piece)
+    /// <summary>Area of the buffer, and of what of it the piece leaves bare, in square inches.</summary>
+    public static (double Area, double Bare) Of(CutPiece piece)
     {
-        Panel panel = piece.Panel!;
+        NetTopologySuite.Geometries.Geometry made = Cut(piece.Panel!);
         double x = piece.Origin.X.Nanometres / Inch, y = piece.Origin.Y.Nanometres / Inch, width = piece.Width.Nanometres / Inch, length = piece.Length.Nanometres / Inch;
         Coordinate[] corners = piece.Outline.IsEmpty
             ? [new(-x, -y), new(width - x, -y), new(width - x, length - y), new(-x, length - y), new(-x, -y)]
             : [.. piece.Outline.Append(piece.Outline[0]).Select(corner => new Coordinate((corner.X.Nanometres / Inch) - x, (corner.Y.Nanometres / Inch) - y))];
-        NetTopologySuite.Geometries.Geometry cut = Factory.CreatePolygon(corners), made = Cut(panel);
-        return cut.IsValid && made.Difference(cut).Area < Slack;
+        NetTopologySuite.Geometries.Geometry cut = Factory.CreatePolygon(corners);
+        return (made.Area, cut.IsValid ? made.Difference(cut).Area : made.Area);
     }
 
     private static NetTopologySuite.Geometries.Geometry Cut(Panel panel)
