@@ -58,6 +58,7 @@ public static class ClothNesting
             Length = grid.Up(piece.Length),
             Quantity = piece.Quantity,
             Rotations = corner is null ? piece.Rotations : Rotations.None,
+            Outline = [.. piece.Outline.Select(at => new GridPoint(grid.Nearest(at.X), grid.Nearest(at.Y)))],
             Alignment = corner is { } at ? new Alignment(grid.Down(at.X), grid.Down(at.Y)) : null,
         };
     }
@@ -70,6 +71,12 @@ public static class ClothNesting
         {
             lengths.Add(piece.Width);
             lengths.Add(piece.Length);
+            foreach (Point at in piece.Outline)
+            {
+                lengths.Add(at.X);
+                lengths.Add(at.Y);
+            }
+
             total += piece.Quantity * Length.Max(piece.Width, piece.Length);
             if (MotifMatch.Corner(piece, fabric) is { } corner)
             {
