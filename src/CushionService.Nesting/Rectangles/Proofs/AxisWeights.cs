@@ -9,7 +9,12 @@ internal sealed class AxisWeights
 
     /// <summary>The weights of the bar relaxation, or, when that would take too long, the extents themselves.</summary>
     public static AxisWeights Of(int[] extent, int[] other, bool[] turns, int[] count, int limit, bool solve) =>
-        solve ? new AxisWeights(extent, other, turns, count, limit) : new AxisWeights(extent, other, turns, limit);
+        solve ? new AxisWeights(extent, other, turns, count, limit, null) : new AxisWeights(extent, other, turns, limit);
+
+    /// <summary>The weights that go best with those of the other axis: of the two together, no box holds more than the product
+    /// (the conservative scales of Fekete and Schepers 2004).</summary>
+    public static AxisWeights Against(AxisWeights across, int[] extent, int[] other, bool[] turns, int[] count, int limit) =>
+        new(extent, other, turns, count, limit, across);
 
     private AxisWeights(int[] extent, int[] other, bool[] turns, int limit)
     {
@@ -28,7 +33,8 @@ internal sealed class AxisWeights
     /// <param name="turns">Whether each kind may turn.</param>
     /// <param name="count">Copies of each kind.</param>
     /// <param name="limit">Extent of the box along the axis.</param>
-    private AxisWeights(int[] extent, int[] other, bool[] turns, int[] count, int limit)
+    /// <param name="across">The weights of the other axis; null for its extents themselves.</param>
+    private AxisWeights(int[] extent, int[] other, bool[] turns, int[] count, int limit, AxisWeights? across)
     {
         int kinds = extent.Length;
         (Upright, Turned, Best) = (new int[kinds], new int[kinds], new long[limit + 1]);
@@ -38,10 +44,15 @@ internal sealed class AxisWeights
         for (var kind = 0; kind < kinds; kind++)
         {
             program.SetGain(extents.Length + kind, count[kind]);
-            Limit(kind, extent[kind], other[kind]);
-            if (turns[kind])
+            bool turnedFits = turns[kind] && (across is null || extent[kind] < across.Best.Length);
+            if (across is null || other[kind] < across.Best.Length)
             {
-                Limit(kind, other[kind], extent[kind]);
+                Limit(kind, extent[kind], across?.Upright[kind] / Scale ?? other[kind]);
+            }
+
+            if (turnedFits)
+            {
+                Limit(kind, other[kind], across?.Turned[kind] / Scale ?? extent[kind]);
             }
         }
 
@@ -77,13 +88,13 @@ internal sealed class AxisWeights
             Need += count[kind] * Share(kind, extent[kind], other[kind], turns[kind]);
         }
 
-        void Limit(int kind, int along, int across)
+        void Limit(int kind, int along, double worth)
         {
             if (along <= limit)
             {
                 var row = new double[variables];
                 row[extents.Length + kind] = 1;
-                row[Array.BinarySearch(extents, along)] = -across;
+                row[Array.BinarySearch(extents, along)] = -worth;
                 program.Add(row, 0);
             }
         }
@@ -155,6 +166,29 @@ internal sealed class AxisWeights
 
     /// <summary>The weight times the extent along the other axis of all copies, in the turn where that is least.</summary>
     public long Need { get; }
+
+    /// <summary>Whether these weights, on an axis of the box, and those of the other axis rule the box out together.</summary>
+    public bool RuleOutWith(AxisWeights across, int[] extent, int[] other, bool[] turns, int[] count)
+    {
+        Int128 need = 0;
+        for (var kind = 0; kind < count.Length; kind++)
+        {
+            var least = Int128.MaxValue;
+            if (extent[kind] < Best.Length && other[kind] < across.Best.Length)
+            {
+                least = (Int128)Upright[kind] * across.Upright[kind];
+            }
+
+            if (turns[kind] && other[kind] < Best.Length && extent[kind] < across.Best.Length)
+            {
+                least = Int128.Min(least, (Int128)Turned[kind] * across.Turned[kind]);
+            }
+
+            need += least == Int128.MaxValue ? 0 : least * count[kind];
+        }
+
+        return need > (Int128)Best[^1] * across.Best[^1];
+    }
 
     /// <summary>What one copy adds to <see cref="Need"/>.</summary>
     public long Share(int kind, int extent, int other, bool turns)

@@ -41,6 +41,8 @@ internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
         long columnRoom = _columns!.Best[height] * grid.Width;
         return _rows.Need > rowRoom ? $"the rows' weights need {_rows.Need} of {rowRoom}"
             : _columns.Need > columnRoom ? $"the columns' weights need {_columns.Need} of {columnRoom}"
+            : _set.Kinds <= MostKindsRelaxed && Together(_rows, _columns, grid.Across, grid.Along, _set.Turns, _set.Count, height)
+                ? "the rows' and the columns' weights together need more than the box has"
             : null;
     }
 
@@ -92,6 +94,25 @@ internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
         }
     }
 
+    /// <summary>Improves the weights of each axis against those of the other in turns, until they rule the box out or time is up.</summary>
+    private bool Together(AxisWeights rows, AxisWeights columns, int[] across, int[] along, bool[] turns, int[] count, int height)
+    {
+        var (fromRows, fromColumns) = (rows, columns);
+        for (var round = 0; round < 3; round++)
+        {
+            var otherColumns = AxisWeights.Against(fromRows, along, across, turns, count, height);
+            var otherRows = AxisWeights.Against(fromColumns, across, along, turns, count, grid.Width);
+            if (otherRows.RuleOutWith(fromColumns, across, along, turns, count) || fromRows.RuleOutWith(otherColumns, across, along, turns, count))
+            {
+                return true;
+            }
+
+            (fromRows, fromColumns) = (otherRows, otherColumns);
+        }
+
+        return false;
+    }
+
     private BoxOutcome Search(int[] kinds, int height, long steps)
     {
         int[] across = [.. kinds.Select(kind => grid.Across[kind])];
@@ -101,6 +122,11 @@ internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
         bool all = kinds.Length == _set.Kinds;
         var rows = all ? _rows! : AxisWeights.Of(across, along, turns, count, grid.Width, true);
         var columns = all ? _columns! : AxisWeights.Of(along, across, turns, count, height, true);
+        if (!all && Together(rows, columns, across, along, turns, count, height))
+        {
+            return BoxOutcome.Impossible;
+        }
+
         int seenLog = Math.Clamp(BitOperations.Log2((ulong)steps / 64 + 1), 6, 19);
         var upright = new BoxSearch(across, along, turns, count, grid.Width, height, rows, columns, budget, seenLog);
         var sideways = new BoxSearch(along, across, turns, count, height, grid.Width, columns, rows, budget, seenLog);
