@@ -167,8 +167,8 @@ internal sealed class AxisWeights
     /// <summary>The weight times the extent along the other axis of all copies, in the turn where that is least.</summary>
     public long Need { get; }
 
-    /// <summary>Whether these weights, on an axis of the box, and those of the other axis rule the box out together.</summary>
-    public bool RuleOutWith(AxisWeights across, int[] extent, int[] other, bool[] turns, int[] count)
+    /// <summary>The figures by which these weights and those of the other axis rule the box out together; null when they do not.</summary>
+    public string? RuleOutWith(AxisWeights across, int[] extent, int[] other, bool[] turns, int[] count)
     {
         Int128 need = 0;
         for (var kind = 0; kind < count.Length; kind++)
@@ -187,7 +187,8 @@ internal sealed class AxisWeights
             need += least == Int128.MaxValue ? 0 : least * count[kind];
         }
 
-        return need > (Int128)Best[^1] * across.Best[^1];
+        Int128 room = (Int128)Best[^1] * across.Best[^1];
+        return need > room ? $"the weights of both axes need {need} of {room}" : null;
     }
 
     /// <summary>What one copy adds to <see cref="Need"/>.</summary>
