@@ -40,10 +40,17 @@ internal sealed class AxisWeights
         (Upright, Turned, Best) = (new int[kinds], new int[kinds], new long[limit + 1]);
         int[] extents = [.. extent.Concat(other.Where((_, kind) => turns[kind])).Where(e => e <= limit).Distinct().Order()];
         int variables = extents.Length + kinds;
-        var program = new CuttingPlanes(variables);
+        var gain = new double[variables];
         for (var kind = 0; kind < kinds; kind++)
         {
-            program.SetGain(extents.Length + kind, count[kind]);
+            gain[extents.Length + kind] = count[kind];
+        }
+
+        var program = new CuttingPlanes(gain);
+        var choices = new List<int>();
+        var marks = new List<byte[]>();
+        for (var kind = 0; kind < kinds; kind++)
+        {
             bool turnedFits = turns[kind] && (across is null || extent[kind] < across.Best.Length);
             if (across is null || other[kind] < across.Best.Length)
             {
@@ -105,13 +112,19 @@ internal sealed class AxisWeights
         double[]? Fill()
         {
             Array.Clear(Best);
-            var choices = new List<(int Kind, byte[] Taken)>();
+            choices.Clear();
             for (var kind = 0; kind < kinds; kind++)
             {
                 for (var copy = 0; copy < Math.Min(count[kind], limit / Math.Min(extent[kind], turns[kind] ? other[kind] : extent[kind])); copy++)
                 {
-                    var taken = new byte[limit + 1];
-                    choices.Add((kind, taken));
+                    if (marks.Count == choices.Count)
+                    {
+                        marks.Add(new byte[limit + 1]);
+                    }
+
+                    byte[] taken = marks[choices.Count];
+                    Array.Clear(taken);
+                    choices.Add(kind);
                     for (int at = limit; at > 0; at--)
                     {
                         Take(kind, extent[kind], Upright[kind], 1, at, taken);
@@ -132,7 +145,7 @@ internal sealed class AxisWeights
             int rest = limit;
             for (int index = choices.Count - 1; index >= 0; index--)
             {
-                var (kind, taken) = choices[index];
+                var (kind, taken) = (choices[index], marks[index]);
                 if (taken[rest] != 0)
                 {
                     int e = taken[rest] == 1 ? extent[kind] : other[kind];

@@ -8,6 +8,7 @@ internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
 {
     private const int MostKindsInParts = 10;
     private const int MostKindsRelaxed = 14;
+    private const long LeastForParts = 60_000;
     private readonly RectangleSet _set = grid.Set;
     private const int SeenByPart = 12;
     private readonly List<int[]> _subsets = Subsets(grid);
@@ -47,7 +48,7 @@ internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
         var whole = Whole(height);
         for (long share = Math.Max(steps / 1000, 2000); share < steps / 4; share *= 4)
         {
-            for (var index = 0; index < _subsets.Count && budget.Spent < end - steps / 3; index++)
+            for (var index = 0; index < _subsets.Count && steps > LeastForParts && budget.Spent < end - steps / 3; index++)
             {
                 _parts[index] ??= new BoxPart(grid, _subsets[index], height, true, SeenByPart, budget);
                 if (_parts[index]!.Run(share) == BoxOutcome.Impossible)
