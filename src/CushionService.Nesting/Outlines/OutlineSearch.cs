@@ -6,7 +6,7 @@ namespace CushionService.Nesting.Outlines;
 /// asks again and again for a little less length and pulls apart the overlaps that this makes.</summary>
 internal sealed class OutlineSearch
 {
-    private const ulong Seed = 20;
+    private const ulong Seed = 7919;
     private const double FirstShrink = 0.02;
     private const double LeastShrink = 0.002;
     private const int FailsBeforeRest = 2;

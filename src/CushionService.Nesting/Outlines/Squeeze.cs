@@ -37,7 +37,8 @@ internal sealed class Squeeze(Copies copies, Arrangement arrangement)
             }
 
             var (before, after) = (length - arrangement.Along[copy], target - arrangement.Along[copy]);
-            PutWithin(copy, arrangement.Turn[copy], arrangement.X[copy], Math.Floor(arrangement.Y[copy] * (after / Math.Max(1, before))), target);
+            var lowered = Math.Floor(arrangement.Y[copy] * (after / Math.Max(1, before)) / copies.DrawnOn) * copies.DrawnOn;
+            PutWithin(copy, arrangement.Turn[copy], arrangement.X[copy], lowered, target);
         }
 
         return true;
