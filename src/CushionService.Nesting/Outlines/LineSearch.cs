@@ -63,7 +63,8 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
         }
     }
 
-    /// <summary>The lowest free place on a line at or above <paramref name="floor"/>; NaN when there is none up to <paramref name="room"/>.</summary>
+    /// <summary>The lowest free place on a line at or above <paramref name="floor"/>; NaN when there is none up to
+    /// <paramref name="room"/>.</summary>
     public double LowestFree(int copy, int shape, bool column, double t, double floor, double room)
     {
         Gather(copy, shape, column, t, room);

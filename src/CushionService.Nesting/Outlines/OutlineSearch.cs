@@ -11,6 +11,9 @@ internal sealed class OutlineSearch
     private const double LeastShrink = 0.002;
     private const int FailsBeforeRest = 2;
 
+    // The search keeps a weight for every pair; beyond this the bounding boxes' layout stands.
+    private const int MostOutlines = 1500;
+
     private readonly Copies _copies;
     private readonly SaleLadder _sale;
     private readonly long _bound;
@@ -46,6 +49,11 @@ internal sealed class OutlineSearch
         }
 
         Keep();
+        if (_current.All > MostOutlines)
+        {
+            return;
+        }
+
         Fill();
         if (!IsLowest && !_budget.Exhausted)
         {
