@@ -8,12 +8,7 @@ namespace CushionService.Nesting.Outlines;
 internal sealed class Separation
 {
     private const int Samples = 1;
-
-    // Rounds without progress; a search that has time waits longer before it starts elsewhere.
     private const int Patience = 60;
-    private const int LongPatience = 100;
-    private const long LongSearch = 200_000_000;
-
     private const int Strikes = 2;
     private const double Progress = 0.98;
     private const double LeastGain = 1.2;
@@ -61,11 +56,10 @@ internal sealed class Separation
         }
 
         _least.CopyFrom(_arrangement);
-        var patience = _budget.Limit > LongSearch ? LongPatience : Patience;
         for (var strike = 0; strike < Strikes && !_budget.Exhausted; strike++)
         {
             var atStart = least;
-            for (var idle = 0; idle < patience && !_budget.Exhausted; idle++)
+            for (var idle = 0; idle < Patience && !_budget.Exhausted; idle++)
             {
                 MoveAll(length, ref random);
                 var total = Reweigh();
