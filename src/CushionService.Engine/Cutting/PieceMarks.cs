@@ -113,15 +113,29 @@ public static class PieceMarks
         for (var turn = 1; turn <= finish.Turns; turn++)
         {
             Length inward = turn * finish.Depth;
-            (Point from, Point to) = edge.Facing switch
+            (Point from, Point to) = piece.Outline.IsEmpty ? AcrossPiece(piece, edge.Facing, inward) : BesideEdge(piece, edge, (finish.Allowance - inward).Nanometres);
+            var fold = new PieceMark(MarkKind.FoldLine, from, to, $"Fold {turn} of the {finish.Name}, {LengthText.Format(inward, unit)} from the cut edge");
+            if (!marks.Contains(fold))
             {
-                EdgeFacing.Down => (new Point(Length.Zero, inward), new Point(piece.Width, inward)),
-                EdgeFacing.Up => (new Point(Length.Zero, piece.Length - inward), new Point(piece.Width, piece.Length - inward)),
-                EdgeFacing.Left => (new Point(inward, Length.Zero), new Point(inward, piece.Length)),
-                _ => (new Point(piece.Width - inward, Length.Zero), new Point(piece.Width - inward, piece.Length)),
-            };
-            marks.Add(new PieceMark(MarkKind.FoldLine, from, to, $"Fold {turn} of the {finish.Name}, {LengthText.Format(inward, unit)} from the cut edge"));
+                marks.Add(fold);
+            }
         }
+    }
+
+    // From one side of a rectangle to the other, so that edges on one line share their fold.
+    private static (Point From, Point To) AcrossPiece(CutPiece piece, EdgeFacing facing, Length inward) => facing switch
+    {
+        EdgeFacing.Down => (new Point(Length.Zero, inward), new Point(piece.Width, inward)),
+        EdgeFacing.Up => (new Point(Length.Zero, piece.Length - inward), new Point(piece.Width, piece.Length - inward)),
+        EdgeFacing.Left => (new Point(inward, Length.Zero), new Point(inward, piece.Length)),
+        _ => (new Point(piece.Width - inward, Length.Zero), new Point(piece.Width - inward, piece.Length)),
+    };
+
+    // Along a template's own edge, where it is folded.
+    private static (Point From, Point To) BesideEdge(CutPiece piece, Edge edge, double outward)
+    {
+        double direction = edge.Path[0].StartDirection;
+        return (Beyond(piece, Placed(piece, edge.From), direction, outward), Beyond(piece, Placed(piece, edge.To), direction, outward));
     }
 
     // Where stitching draws the piece in, what is evenly spaced on the made panel is so on the flat one.

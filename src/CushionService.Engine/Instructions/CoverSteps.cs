@@ -24,7 +24,7 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
             steps.Add(Sew(runs[i], closesLoop: i == loop, last: i == runs.Length - 1));
         }
 
-        string opening = pattern.Seams.Length > 0 && pattern.Seams.All(IsWithinPanels) ? "Turn the corners right side out and press the flanges back"
+        string opening = cushion.Flange is { Layers: FlangeLayers.Double } ? "Turn the corners right side out and press the flanges back"
             : cushion.Closure is HandSewnClosure ? "Clip the corners, turn the cover right side out through the gap and press it"
             : "Open the closure, clip the corners, turn the cover right side out and press it";
         Say($"{opening}.");
@@ -105,7 +105,8 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
     // A zipper with edges turned under for it, not one in a seam.
     private bool InSection(Seam seam) => seam.Kind == SeamKind.Zipper && pattern[seam.One[0].Part][seam.One[0].Edge].Finish.Kind == FinishKind.ZipperTurnUnder;
 
-    private static bool IsWithinPanels(Seam seam) => seam.One.Concat(seam.Other).All(edge => edge.Part == seam.One[0].Part);
+    // A notch that is opened and sewn across: the same panels on both sides.
+    private static bool IsNotch(Seam seam) => seam.One.Length > 1 && seam.One.Select(edge => edge.Part).SequenceEqual(seam.Other.Select(edge => edge.Part));
 
     private Step Sew(ImmutableArray<Seam> run, bool closesLoop, bool last)
     {
@@ -116,6 +117,7 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
         {
             SeamKind.StripJoin => $"Join {List(parts)} end to end, {Joins(run.Length)} with {allowance} seams{(closesLoop ? ", and measure the loop against the face" : "")}.",
             SeamKind.Zipper when InSection(run[0]) => $"Turn the edges under and sew the zipper between {(parts.Length == 1 ? $"the edges of {parts[0]}" : List(parts))}, {Text(length)} along each tape.",
+            _ when IsNotch(run[0]) => $"Open the notched corners of {List(parts)}, match their side seams, and sew across each, {Text(length)} in all with {allowance} seams.",
             _ when parts.Length == 1 => $"Sew the edges of {parts[0]} to each other, {Text(length)} in all with {allowance} seams{Opening(run, last)}.",
             _ => $"Sew {List(parts)} together, matching notches, {Text(length)} in all with {allowance} seams{Opening(run, last)}.",
         };

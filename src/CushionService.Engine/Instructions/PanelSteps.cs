@@ -25,9 +25,10 @@ internal static class PanelSteps
                 yield return ($"Back {panel.Part} with wadding, stitch its {lines} channel lines, and check that it has drawn in to {Text(panel.Width)} by {Text(panel.Height)} on the seam line.", panel.Part);
             }
 
-            foreach (Gather gather in panel.Gathers)
+            foreach (IGrouping<Length, Gather> gathers in panel.Gathers.GroupBy(gather => gather.To))
             {
-                yield return ($"Run two gathering rows along {gather.Edge} of {panel.Part}, {Text(Row)} on each side of the seam line, and draw it up from {Text(panel[gather.Edge].Length)} to {Text(gather.To)}.", panel.Part);
+                string edges = string.Join(", ", gathers.Select(gather => gather.Edge));
+                yield return ($"Run two gathering rows along {edges} of {panel.Part}, {Text(Row)} on each side of the seam line, and draw each up from {Text(panel[gathers.First().Edge].Length)} to {Text(gathers.Key)}.", panel.Part);
             }
         }
 

@@ -63,8 +63,12 @@ internal sealed class Bolster : IConstruction
 
     private static Panel Body(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish along, EdgeFinish end)
     {
-        PanelOutline walk = runs.Aggregate(new PanelOutline(), (walk, run) => walk.East($"{run.Name}-left", run.Length, end)).North("end", height, along);
-        walk = runs.Reverse().Aggregate(walk, (walk, run) => walk.West($"{run.Name}-right", run.Length, end)).South("start", height, along);
+        // An end that is sewn to nothing is one edge.
+        IEnumerable<(string Name, Length Length)> rim = end.Joins
+            ? runs.Select(run => ($"{run.Name}-", run.Length))
+            : [("", runs.Aggregate(Length.Zero, (sum, run) => sum + run.Length))];
+        PanelOutline walk = rim.Aggregate(new PanelOutline(), (walk, run) => walk.East($"{run.Name}left", run.Length, end)).North("end", height, along);
+        walk = rim.Reverse().Aggregate(walk, (walk, run) => walk.West($"{run.Name}right", run.Length, end)).South("start", height, along);
         return new Panel
         {
             Part = "body",

@@ -14,10 +14,10 @@ internal static class FaceNames
         ? pattern
         : pattern with { Panels = [.. pattern.Panels.Select(panel => panel.Part is "top" or "bottom" ? Named(panel) : panel)] };
 
-    // An inch inside the middle of the first edge, which is the front where there is one.
+    // An inch inside the middle of the front, or of the first edge where no edge is called so.
     private static Panel Named(Panel panel)
     {
-        Edge edge = panel.Edges[0];
+        Edge edge = panel.Edges.FirstOrDefault(edge => edge.Name == "front") ?? panel.Edges[0];
         (Point at, double direction) = edge.At(Length.FromNanometres(edge.Length.Nanometres / 2));
         Point within = at.Moved(
             Length.FromNanometres((long)Math.Round(-Inside * Math.Sin(direction))),

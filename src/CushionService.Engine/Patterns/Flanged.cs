@@ -39,7 +39,7 @@ internal sealed class Flanged : IConstruction
             EnvelopeClosure envelope => FlangedFace.Divided(cushion, flange, envelope.Overlap, EdgeFinish.DoubleHem(envelope.Fold)),
             _ => [FlangedFace.Whole("bottom", FabricRole.Bottom, cushion, flange)],
         };
-        Panel named = top.Panel with { Marks = BodyLine(top.Panel, cushion) };
+        Panel named = top.Panel with { Marks = [.. top.Panel.Marks, .. BodyLine(top.Panel, cushion)] };
         IEnumerable<Seam> opening = bottom is [var front, var back] && cushion.Closure is ZipperClosure
             ? [.. FlangedFace.Thirds.Select(third => new Seam(third == "middle" ? SeamKind.Zipper : SeamKind.Plain, front.Inner(third), back.Inner(third)))]
             : [];

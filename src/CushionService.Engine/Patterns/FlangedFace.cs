@@ -13,7 +13,7 @@ internal sealed class FlangedFace
     public static readonly ImmutableArray<string> Sides = ["front", "right", "back", "left"];
 
     /// <summary>The thirds of the edge at the closure.</summary>
-    public static readonly ImmutableArray<string> Thirds = ["left", "middle", "right"];
+    public static readonly ImmutableArray<string> Thirds = ["left", "right", "middle"];
 
     private readonly string _inner;
 
@@ -79,7 +79,22 @@ internal sealed class FlangedFace
             walk.Corner("front-left", cut, Length.Zero, cut);
         }
 
-        return new Panel { Part = part, Role = role, Edges = walk.Edges, Match = new Point(width.HalfUp(), hasFront ? depth.HalfUp() : height - depth.HalfUp()) };
+        IEnumerable<PanelMark> folds = folded ? Folds(flange.Width, width, height, hasFront, hasBack) : [];
+        return new Panel { Part = part, Role = role, Edges = walk.Edges, Marks = [.. folds], Match = new Point(width.HalfUp(), hasFront ? depth.HalfUp() : height - depth.HalfUp()) };
+    }
+
+    // Where the face is folded back behind its flange, on each outer side.
+    private static IEnumerable<PanelMark> Folds(Length flange, Length width, Length height, bool hasFront, bool hasBack)
+    {
+        Length low = hasFront ? flange : Length.Zero, high = hasBack ? height - flange : height;
+        PanelMark Fold(Length fromX, Length fromY, Length toX, Length toY) => new(MarkKind.FoldLine, new(fromX, fromY), new(toX, toY), "Fold the flange back");
+        return
+        [
+            Fold(flange, low, flange, high),
+            Fold(width - flange, low, width - flange, high),
+            .. hasFront ? [Fold(flange, low, width - flange, low)] : Array.Empty<PanelMark>(),
+            .. hasBack ? [Fold(flange, high, width - flange, high)] : Array.Empty<PanelMark>(),
+        ];
     }
 
     // Round the face, counter-clockwise from the left end of its lower edge.

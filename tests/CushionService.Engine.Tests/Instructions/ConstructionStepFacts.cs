@@ -50,10 +50,32 @@ public sealed class ConstructionStepFacts
         "leave a gap", "turn the cover right side out", "Stitch round the body on the line of top, 2 in in from the edge, through all layers, leaving a gap");
 
     [Fact]
+    public void The_notches_of_a_mitred_box_are_sewn_across_after_its_sides() => InOrder(
+        Boxed(16, 16, 3, HandSewn) with { Construction = Construction.Mitred }, "Sew top and bottom", "Open the notched corners of top and bottom, match their side seams, and sew across each, 12 in in all");
+
+    [Fact]
+    public void A_double_flange_is_folded_on_its_line_and_its_marks_lie_on_the_piece()
+    {
+        CushionSpecification cushion = KnifeEdge(24, 20, new ZipperClosure(Side.Bottom, Length.Zero, In(0.75m))) with
+        {
+            Construction = Construction.Flanged,
+            Flange = new FlangeSpecification(FlangeLayers.Double, In(2), In(0.375m)),
+        };
+        foreach (CutPiece piece in Drafting.Of(Order(cushion)).Pieces)
+        {
+            PieceMark[] folds = [.. PieceMarks.Of(piece, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.FoldLine)];
+            int fold = folds.Count(mark => mark.Because.StartsWith("Fold the flange back", StringComparison.Ordinal));
+
+            Assert.Equal(piece.Part == "top" ? 4 : 3, fold);
+            Assert.Equal(folds.Length, folds.Select(mark => (mark.From, mark.To)).Distinct().Count());
+        }
+    }
+
+    [Fact]
     public void Corners_are_tapered_gathered_and_channels_stitched_before_the_seams()
     {
         InOrder(KnifeEdge(18, 18, HandSewn) with { CornerTaper = In(0.5m) }, "Mark the taper lines of top", "Sew top");
-        InOrder(Boxed(16, 16, 3, HandSewn) with { Construction = Construction.GatheredCorner }, "Run two gathering rows along front-right of top", "Sew top");
+        InOrder(Boxed(16, 16, 3, HandSewn) with { Construction = Construction.GatheredCorner }, "Run two gathering rows along front-right, back-right, back-left, front-left of top", "Sew top");
         InOrder(Boxed(24, 20, 3, HandSewn) with { Channels = new ChannelSpecification(4, In(1), default) }, "stitch its 3 channel lines", "Sew front, top");
     }
 

@@ -31,7 +31,7 @@ public sealed class ConstructionTests(RunningService service) : IClassFixture<Ru
     [InlineData("waterfall", """{ "front": "bull-nose", "thickness": 20, "outline": { "kind": "rectangle", "width": 24, "depth": 10 } }""", "/cushions/0/thickness out-of-range")]
     [InlineData("waterfall", """{ "closure": { "kind": "envelope" } }""", "/cushions/0/closure/kind not-combinable")]
     [InlineData("mitred", """{ "boxing": { "joins": "back" } }""", "/cushions/0/boxing not-applicable")]
-    [InlineData("gathered-corner", """{ "thickness": 20 }""", "/cushions/0/thickness out-of-range")]
+    [InlineData("gathered-corner", """{ "thickness": 20, "closure": { "kind": "hand-sewn" } }""", "/cushions/0/thickness out-of-range")]
     [InlineData("gathered-corner", """{ "thickness": 19, "outline": { "kind": "rectangle", "width": 20, "depth": 20 } }""", "/cushions/0/closure/side side-too-short")]
     [InlineData("bolster", """{ "length": null }""", "/cushions/0/length required")]
     [InlineData("bolster", """{ "thickness": 4 }""", "/cushions/0/thickness not-applicable")]

@@ -31,7 +31,7 @@ internal static class MarkSigns
                 continue;
             }
 
-            Spot inward = mark.Kind == MarkKind.Notch ? NearestEdge.Inward(outline, at) : (end - at).Unit().Turned();
+            Spot inward = mark.Kind is MarkKind.Notch or MarkKind.SeamDot ? NearestEdge.Inward(outline, at) : (end - at).Unit().Turned();
             Sign(canvas, mark.Kind, at, end, inward);
             anchors.Add((MarkWords.Letter(i), 0.5 * (at + end), inward));
             taken.Add(sign);
