@@ -1,13 +1,14 @@
 using CushionService.Contract.Answers;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
+using CushionService.Streaming;
 using Google.Protobuf;
 using Grpc.Core;
 
 namespace CushionService.Grpc;
 
 /// <summary>The gRPC calls: each reads the order, sends it to the desk, and writes what comes back.</summary>
-internal sealed class OrderCalls(OrderDesk desk) : V1.CushionService.CushionServiceBase
+internal sealed class OrderCalls(OrderDesk desk, QuoteStream stream) : V1.CushionService.CushionServiceBase
 {
     public override Task<ValidateResponse> Validate(ValidateRequest request, ServerCallContext context)
     {
@@ -26,6 +27,9 @@ internal sealed class OrderCalls(OrderDesk desk) : V1.CushionService.CushionServ
 
     public override Task<QuoteResponse> Quote(QuoteRequest request, ServerCallContext context) =>
         Send<QuoteAnswer, QuoteResponse>(request.Order, static (desk, order, cancellation) => desk.Quote(order, cancellation), context);
+
+    public override Task QuoteMany(IAsyncStreamReader<QuoteManyRequest> requests, IServerStreamWriter<QuoteManyResponse> responses, ServerCallContext context) =>
+        stream.AnswerAsync(QuoteMessages.ReadAsync(requests), (quote, more, _) => QuoteMessages.WriteAsync(responses, quote, more), context.CancellationToken);
 
     public override Task<GetCatalogueResponse> GetCatalogue(GetCatalogueRequest request, ServerCallContext context) =>
         Answer<CatalogueAnswer, GetCatalogueResponse>(desk.GetCatalogue(), context);

@@ -1,6 +1,5 @@
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract.Orders;
-using Microsoft.Net.Http.Headers;
 
 namespace CushionService.Rest;
 
@@ -35,7 +34,7 @@ internal sealed class OrderCall<TAnswer>
         {
             await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {string.Join(" or ", _offered)}.");
         }
-        else if (!IsJson(http.Request.ContentType))
+        else if (!OrderBody.IsOf(JsonMediaType, http.Request.ContentType))
         {
             await Problems.WriteAsync(http, StatusCodes.Status415UnsupportedMediaType, $"Orders are read as {JsonMediaType} in UTF-8.");
         }
@@ -62,10 +61,4 @@ internal sealed class OrderCall<TAnswer>
         http.Response.ContentType = form.MediaType + "; charset=utf-8";
         return http.Response.WriteAsync(text, http.RequestAborted);
     }
-
-    private static bool IsJson(string? contentType) =>
-        contentType == JsonMediaType
-        || (MediaTypeHeaderValue.TryParse(contentType, out MediaTypeHeaderValue? type)
-            && type.MediaType.Equals(JsonMediaType, StringComparison.OrdinalIgnoreCase)
-            && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase)));
 }
