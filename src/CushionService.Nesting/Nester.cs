@@ -1,3 +1,4 @@
+using CushionService.Nesting.Outlines;
 using CushionService.Nesting.Rectangles;
 
 namespace CushionService.Nesting;
@@ -17,7 +18,9 @@ public static class Nester
         ArgumentNullException.ThrowIfNull(problem);
         cancellation.ThrowIfCancellationRequested();
         WellFormed.Check(problem);
-        return StripRectangles.Nest(problem, effort, cancellation);
+        return problem.Pieces.Any(piece => !piece.Outline.IsDefaultOrEmpty)
+            ? OutlineKernel.Nest(problem, effort, cancellation)
+            : StripRectangles.Nest(problem, effort, cancellation);
     }
 
     /// <summary>The layout of a single pass: the floor against which a search is measured.</summary>

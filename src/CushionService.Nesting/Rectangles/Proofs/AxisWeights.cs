@@ -7,13 +7,28 @@ internal sealed class AxisWeights
 {
     private const double Scale = 1 << 20;
 
+    /// <summary>The weights of the bar relaxation, or, when that would take too long, the extents themselves.</summary>
+    public static AxisWeights Of(int[] extent, int[] other, bool[] turns, int[] count, int limit, bool solve) =>
+        solve ? new AxisWeights(extent, other, turns, count, limit) : new AxisWeights(extent, other, turns, limit);
+
+    private AxisWeights(int[] extent, int[] other, bool[] turns, int limit)
+    {
+        Upright = extent;
+        Turned = [.. other.Select((e, kind) => turns[kind] ? e : 0)];
+        Best = new long[limit + 1];
+        for (var length = 0; length <= limit; length++)
+        {
+            Best[length] = length;
+        }
+    }
+
     /// <summary>Solves the bar relaxation by cutting planes: rows that the weights overfill are added until none is.</summary>
     /// <param name="extent">Extent of each kind along the axis, unturned.</param>
     /// <param name="other">Extent of each kind along the other axis.</param>
     /// <param name="turns">Whether each kind may turn.</param>
     /// <param name="count">Copies of each kind.</param>
     /// <param name="limit">Extent of the box along the axis.</param>
-    public AxisWeights(int[] extent, int[] other, bool[] turns, int[] count, int limit)
+    private AxisWeights(int[] extent, int[] other, bool[] turns, int[] count, int limit)
     {
         int kinds = extent.Length;
         (Upright, Turned, Best) = (new int[kinds], new int[kinds], new long[limit + 1]);
