@@ -10,7 +10,10 @@ namespace CushionService;
 internal readonly record struct Reading(Order? Order, IReadOnlyList<Violation> Violations)
 {
     /// <summary>Says whether the order can be made, its readable faults among the violations.</summary>
-    public Outcome<ValidationAnswer> Validate(OrderDesk desk, CancellationToken cancellation)
+    public Outcome<ValidationAnswer> Validate(OrderDesk desk, CancellationToken cancellation) => Validate(desk, violation => violation, cancellation);
+
+    /// <summary>Says whether the order can be made, the places of the rules that it breaks being those that the door knows them by.</summary>
+    public Outcome<ValidationAnswer> Validate(OrderDesk desk, Func<Violation, Violation> placed, CancellationToken cancellation)
     {
         if (Order is null)
         {
@@ -18,9 +21,13 @@ internal readonly record struct Reading(Order? Order, IReadOnlyList<Violation> V
         }
 
         Outcome<ValidationAnswer> outcome = desk.Validate(Order, cancellation);
-        return Violations.Count == 0 || !outcome.Answered
+        return !outcome.Answered
             ? outcome
-            : outcome.Answer with { Valid = false, Violations = Joined(outcome.Answer.Violations) };
+            : outcome.Answer with
+            {
+                Valid = outcome.Answer.Valid && Violations.Count == 0,
+                Violations = Joined(outcome.Answer.Violations.Select(placed)),
+            };
     }
 
     /// <summary>Sends the order to the desk; one that the door found fault with is refused, with the rules that it breaks besides.</summary>
@@ -37,7 +44,7 @@ internal readonly record struct Reading(Order? Order, IReadOnlyList<Violation> V
     }
 
     // What the door took out of the order may be missed by a rule: one violation a place is enough.
-    private Violation[] Joined(IReadOnlyList<Violation> rules)
+    private Violation[] Joined(IEnumerable<Violation> rules)
     {
         HashSet<string> places = [.. Violations.Select(violation => violation.Pointer)];
         return [.. Violations, .. rules.Where(violation => !places.Contains(violation.Pointer))];

@@ -7,9 +7,6 @@ internal sealed class StepBudget(long limit, CancellationToken cancellation)
     private const long BetweenLooks = 1 << 18;
     private long _nextLook = BetweenLooks;
 
-    /// <summary>Steps there are in all.</summary>
-    public long Limit => limit;
-
     /// <summary>Steps spent so far.</summary>
     public long Spent { get; private set; }
 

@@ -22,6 +22,7 @@ internal static class RestDoor
         v1.MapYardage();
         v1.MapQuotes();
         v1.MapQuoteStream();
+        v1.MapEstimate();
         v1.MapCatalogue();
         app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
         app.MapHealthChecks("/health/ready");
