@@ -41,7 +41,7 @@ public static class ClothNesting
     public static bool IsMatched(FabricSpecification fabric, CutPiece piece) =>
         MotifMatch.Corner(piece, fabric) is { } corner && MotifMatch.FitsAcross(piece, corner, fabric);
 
-    private static StripProblem Problem(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces, Grid grid) => new()
+    internal static StripProblem Problem(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces, Grid grid) => new()
     {
         Width = grid.Down(fabric.UsableWidth),
         Pieces = [.. pieces.Select(piece => ToNest(fabric, piece, grid))],
@@ -49,7 +49,7 @@ public static class ClothNesting
         Sale = ClothSale.Ladder(fabric, grid.Unit),
     };
 
-    private static NestingPiece ToNest(FabricSpecification fabric, CutPiece piece, Grid grid)
+    internal static NestingPiece ToNest(FabricSpecification fabric, CutPiece piece, Grid grid)
     {
         Point? corner = IsMatched(fabric, piece) ? MotifMatch.Corner(piece, fabric) : null;
         return new NestingPiece
@@ -62,7 +62,7 @@ public static class ClothNesting
         };
     }
 
-    private static Grid GridFor(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces)
+    internal static Grid GridFor(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces)
     {
         var lengths = new List<Length>();
         var total = fabric.UsableWidth;

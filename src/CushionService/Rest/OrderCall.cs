@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract.Orders;
+using CushionService.Validation;
 
 namespace CushionService.Rest;
 
@@ -16,8 +17,8 @@ internal sealed class OrderCall<TAnswer>
     private readonly string[] _offered;
 
     /// <summary>A call that hands a sound order to the desk.</summary>
-    public OrderCall(Func<OrderDesk, Order, CancellationToken, Outcome<TAnswer>> ask, Form<TAnswer>? form = null)
-        : this((Reading reading, OrderDesk desk, CancellationToken cancellation) => reading.Send(desk, ask, cancellation)) =>
+    public OrderCall(Func<OrderDesk, Order, CancellationToken, Outcome<TAnswer>> ask, Form<TAnswer>? form = null, Purpose purpose = Purpose.Making)
+        : this((Reading reading, OrderDesk desk, CancellationToken cancellation) => reading.Send(desk, ask, cancellation, purpose)) =>
         (_form, _offered) = (form, form is null ? _offered : [JsonMediaType, form.MediaType]);
 
     /// <summary>A call that has its own way with an order at fault.</summary>

@@ -21,6 +21,8 @@ public sealed class ShapeTests
         { "/v1/layouts", "post", nameof(LayOutResponse) },
         { "/v1/yardage", "post", nameof(EstimateYardageResponse) },
         { "/v1/quotes", "post", nameof(QuoteResponse) },
+        { "/v1/comparisons", "post", nameof(CompareResponse) },
+        { "/v1/fits", "post", nameof(FitResponse) },
         { "/v1/catalogue", "get", nameof(GetCatalogueResponse) },
     };
 

@@ -19,7 +19,7 @@ internal sealed class Conversation : HttpContent
     {
         Conversation talk = new();
         using HttpRequestMessage request = new(HttpMethod.Post, "/v1/quotes/stream") { Content = talk };
-        HttpResponseMessage response = await service.Http.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, talk._gone.Token);
+        HttpResponseMessage response = await service.Direct.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, talk._gone.Token);
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
         talk._heard = new StreamReader(await response.Content.ReadAsStreamAsync());
         return talk;
