@@ -26,6 +26,11 @@ public static class Nester
     /// <summary>The layout of a single pass: the floor against which a search is measured.</summary>
     internal static StripLayout OnePass(StripProblem problem) => StripRectangles.Nest(problem, null, CancellationToken.None);
 
+    /// <summary>The length of the rule of thumb for repeats: every aligned cut rounded up to whole repeats.</summary>
+    internal static long RuleOfThumb(StripProblem problem) =>
+        new ConstrainedSearch(
+            problem, new RectangleSet(problem.Pieces, problem.Width), new StepBudget(0, CancellationToken.None)).RuleOfThumb;
+
     /// <summary>Lays the pieces on stock sheets, as cheaply as it can.</summary>
     /// <param name="problem">The sheets and the pieces.</param>
     /// <param name="effort">How many steps to spend.</param>

@@ -85,7 +85,7 @@ public sealed record CutPiece
     {
         Length left = panel.Allowance(EdgeFacing.Left), right = panel.Allowance(EdgeFacing.Right);
         Length lower = panel.Allowance(EdgeFacing.Down), upper = panel.Allowance(EdgeFacing.Up);
-        Length exactWidth = left + panel.Width + right, exactLength = lower + panel.Height + upper;
+        Length exactWidth = left + panel.Width + panel.TakeUpAcross + right, exactLength = lower + panel.Height + panel.TakeUpAlong + upper;
         Length width = exactWidth.RoundUpTo(cuttingStep), length = exactLength.RoundUpTo(cuttingStep);
         return this with
         {

@@ -30,7 +30,15 @@ public static class SewingOrder
 
         for (var i = 0; i < patterns.Count; i++)
         {
-            new CoverSteps(order.Unit, order.Cushions[i], patterns[i], steps).Add();
+            CushionSpecification cushion = order.Cushions[i];
+            (Pattern cover, Pattern? inner) = InnerCover.Apart(patterns[i]);
+            if (inner is not null)
+            {
+                CushionSpecification plain = InnerCover.Plain(cushion, Constructions.Of(cushion.Construction));
+                new CoverSteps(order.Unit, plain with { Flange = null, Fabrics = cushion.Fabrics with { InnerCover = null } }, inner, steps).Add();
+            }
+
+            new CoverSteps(order.Unit, cushion, cover, steps).Add();
         }
 
         return steps.ToImmutable();

@@ -25,6 +25,7 @@ internal sealed class Boxed : IConstruction
         Thickness = true,
         Joins = [BoxingJoins.Corners, BoxingJoins.Back],
         Handles = [HandleKind.FoldedStrap],
+        Fields = [new(ConstructionField.Channels), new(ConstructionField.InnerCover)],
     };
 
     public Pattern Draft(CushionSpecification cushion)
@@ -34,9 +35,7 @@ internal sealed class Boxed : IConstruction
         ImmutableArray<OutlineSide> runs = circuit.All;
         ImmutableArray<BoxingSection> boxing = [.. cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, circuit, seam) : Cornered(cushion, circuit, seam)];
         Face top = Face.Whole("top", FabricRole.Top, runs, seam);
-        Face bottom = cushion.Closure is EnvelopeClosure envelope
-            ? Face.Divided("bottom", FabricRole.Bottom, runs, seam, envelope.Overlap, EdgeFinish.DoubleHem(envelope.Fold))
-            : Face.Whole("bottom", FabricRole.Bottom, cushion.Outline.FromBelow(runs), seam);
+        Face bottom = Face.Bottom(cushion, runs, seam);
 
         var seams = ImmutableArray.CreateBuilder<Seam>();
         seams.AddRange(boxing.Where(section => section.Middle is not null).Select(section => section.Middle!));
@@ -52,7 +51,8 @@ internal sealed class Boxed : IConstruction
             run => cushion.Closure is HandSewnClosure closure && run.Side == closure.Side ? SeamKind.Gap : SeamKind.Plain));
 
         IEnumerable<Panel> sides = boxing.SelectMany(section => section.Panels).Select(panel => MatchedToFront(panel, cushion));
-        return FoldedStrap.AddTo(new Pattern([.. top.Panels, .. bottom.Panels, .. sides], seams.ToImmutable()), cushion, (pattern, side) => MiddleOf(pattern, circuit, side)).Closed();
+        Pattern box = Channels.AddTo(new Pattern([.. top.Panels, .. bottom.Panels, .. sides], seams.ToImmutable()), cushion);
+        return FoldedStrap.AddTo(box, cushion, (pattern, side) => MiddleOf(pattern, circuit, side)).Closed();
     }
 
     // The strip over the longest stretch of a side, and where the stretch's middle lies along it.
@@ -90,7 +90,7 @@ internal sealed class Boxed : IConstruction
     // The closure's section, and one strip from its end round the rest to its start.
     private static IEnumerable<BoxingSection> Wrapped(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
     {
-        yield return Closing(cushion, circuit.Section, "back", seam);
+        yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.Thickness, "back", seam);
         yield return BoxingSection.Plain("boxing", circuit.Rest, cushion.Thickness, seam);
     }
 
@@ -106,15 +106,8 @@ internal sealed class Boxed : IConstruction
             }
             else if (run == circuit.Section[0])
             {
-                yield return Closing(cushion, circuit.Section, "", seam);
+                yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.Thickness, "", seam);
             }
         }
     }
-
-    private static BoxingSection Closing(CushionSpecification cushion, ImmutableArray<OutlineSide> runs, string part, EdgeFinish seam) => cushion.Closure switch
-    {
-        ZipperClosure zipper => BoxingSection.Zippered(runs, cushion.Thickness, seam, zipper.TurnUnder),
-        HookAndLoopClosure hook => BoxingSection.Overlapping(runs, cushion.Thickness, seam, hook),
-        _ => BoxingSection.Plain(part, runs, cushion.Thickness, seam),
-    };
 }

@@ -30,6 +30,7 @@ public readonly record struct EdgeFinish(FinishKind Kind, int Turns, Length Dept
         FinishKind.ZipperTurnUnder => "zipper turn-under",
         FinishKind.Hem => "hem",
         FinishKind.TurnIn => "turn-in",
+        FinishKind.Drawn => "turning",
         _ => throw new ArgumentOutOfRangeException(nameof(Kind)),
     };
 }

@@ -14,4 +14,7 @@ public enum FinishKind
 
     /// <summary>Turned in and caught by other stitching.</summary>
     TurnIn,
+
+    /// <summary>Turned in, gathered on a thread and drawn up.</summary>
+    Drawn,
 }

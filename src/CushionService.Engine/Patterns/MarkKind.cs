@@ -11,4 +11,19 @@ public enum MarkKind
 
     /// <summary>A line along which the piece is folded.</summary>
     FoldLine,
+
+    /// <summary>A corner of the seam line, where stitching turns.</summary>
+    SeamDot,
+
+    /// <summary>A line that is stitched along.</summary>
+    StitchLine,
+
+    /// <summary>A line along which a corner is trimmed before it is sewn.</summary>
+    TaperLine,
+
+    /// <summary>An arrow that points up, on cloth that may not be turned.</summary>
+    UpArrow,
+
+    /// <summary>Where to write which face of a lopsided cushion it is.</summary>
+    FaceName,
 }

@@ -29,6 +29,18 @@ public sealed record Panel
     /// <summary>Layers that it is folded into across its width; 1 when it lies flat.</summary>
     public int Layers { get; init; } = 1;
 
+    /// <summary>Cloth that stitching into the panel draws in across: it is cut so much wider.</summary>
+    public Length TakeUpAcross { get; init; }
+
+    /// <summary>Cloth that stitching into the panel draws in along: it is cut so much longer.</summary>
+    public Length TakeUpAlong { get; init; }
+
+    /// <summary>Edges that are gathered before they are sewn.</summary>
+    public ImmutableArray<Gather> Gathers { get; init; } = [];
+
+    /// <summary>Whether a part of it hangs upside down on the made cushion, so that a one-way print shows it.</summary>
+    public bool Inverts { get; init; }
+
     /// <summary>Finished extent across; outlines are split where an arc reaches furthest, so corners tell it.</summary>
     public Length Width => Edges.Max(edge => edge.Path.Max(segment => segment.To.X));
 

@@ -14,4 +14,7 @@ public enum FabricRole
 
     /// <summary>The handle.</summary>
     Handle,
+
+    /// <summary>The inner cover, which holds a loose fill.</summary>
+    InnerCover,
 }

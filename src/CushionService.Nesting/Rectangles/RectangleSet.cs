@@ -97,6 +97,9 @@ internal sealed class RectangleSet
         return longest;
     }
 
+    /// <summary>Index of the caller's piece of which this is a copy.</summary>
+    public int PieceOf(int copy) => _piece[copy];
+
     /// <summary>Where a copy lies, in the caller's terms.</summary>
     public Placement Place(int copy, long x, long y, bool turned, int sheet = 0) =>
         new(_piece[copy], _copy[copy], sheet, x, y, turned != _swapped[copy] ? 90 : 0);

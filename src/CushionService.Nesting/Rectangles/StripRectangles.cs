@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Nesting.Audit;
+using CushionService.Nesting.Rectangles.Proofs;
 
 namespace CushionService.Nesting.Rectangles;
 
@@ -20,26 +21,16 @@ internal static class StripRectangles
         var set = new RectangleSet(problem.Pieces, problem.Width);
         var budget = new StepBudget(StepsFor(effort, set.Copies), cancellation);
         bool free = problem.Flaws.IsDefaultOrEmpty && problem.Pieces.All(piece => piece.Alignment is null);
-        var search = new StripSearch(set, problem.Sale, budget);
-        var (length, placements) = (0L, ImmutableArray<Placement>.Empty);
-        if (free)
-        {
-            search.Run();
-            (length, placements) = (search.Layouts.Length, Read(set, search.Layouts));
-        }
-        else
-        {
-            (length, placements) = ConstrainedSearch.Run(problem, search.Bound, budget);
-        }
-
-        bool proven = problem.Sale.RungFor(search.Bound) >= problem.Sale.RungFor(length);
+        var bound = new ProvenBound(set, problem.Sale, budget);
+        var (length, placements) = free ? Free(problem, set, bound, budget) : Constrained(problem, set, bound, budget);
+        bool proven = problem.Sale.RungFor(bound.Length) >= problem.Sale.RungFor(length);
         var layout = new StripLayout
         {
             Length = length,
-            LowerBound = Math.Min(search.Bound, length),
+            LowerBound = Math.Min(bound.Length, length),
             ProvenMinimal = proven,
-            Proof = proven ? search.Proof : ProofKind.None,
-            ProofFigures = proven ? search.ProofFigures : "",
+            Proof = proven ? bound.Kind : ProofKind.None,
+            ProofFigures = proven ? bound.Figures : "",
             Placements = placements,
             Steps = budget.Spent,
         };
@@ -47,12 +38,32 @@ internal static class StripRectangles
         return layout;
     }
 
-    private static ImmutableArray<Placement> Read(RectangleSet set, OrderSearch best)
+    private static (long Length, ImmutableArray<Placement> Placements) Free(
+        StripProblem problem, RectangleSet set, ProvenBound bound, StepBudget budget)
+    {
+        var best = StripSearch.Run(set, problem.Sale, bound, budget);
+        return (best.Length, Read(set, best.X, best.Y, best.Turned));
+    }
+
+    private static (long Length, ImmutableArray<Placement> Placements) Constrained(
+        StripProblem problem, RectangleSet set, ProvenBound bound, StepBudget budget)
+    {
+        var best = new ConstrainedSearch(problem, set, budget);
+        if (!budget.Exhausted)
+        {
+            best.Run(bound.Goal);
+            bound.Relax(problem.Sale.Reach(problem.Sale.RungFor(best.Length) - 1));
+        }
+
+        return (best.Length, Read(set, best.X, best.Y, best.Turned));
+    }
+
+    private static ImmutableArray<Placement> Read(RectangleSet set, long[] x, long[] y, bool[] turned)
     {
         var placements = ImmutableArray.CreateBuilder<Placement>(set.Copies);
         for (var copy = 0; copy < set.Copies; copy++)
         {
-            placements.Add(set.Place(copy, best.X[copy], best.Y[copy], best.Turned[copy]));
+            placements.Add(set.Place(copy, x[copy], y[copy], turned[copy]));
         }
 
         return placements.MoveToImmutable();

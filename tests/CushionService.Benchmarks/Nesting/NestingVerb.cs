@@ -11,7 +11,7 @@ internal static class NestingVerb
     {
         var run = FamilyRun.Parse(arguments);
         string[] chosen = [.. arguments.Where(argument => !argument.StartsWith('-'))];
-        string[] families = chosen.Length > 0 ? chosen : ["C", "BENG", "NGCUT", "CGCUT", "GCUT", "cushions", "large", "growth"];
+        string[] families = chosen.Length > 0 ? chosen : ["C", "BENG", "NGCUT", "CGCUT", "GCUT", "cushions", "large", "growth", "repeats"];
         foreach (string family in families)
         {
             if (family == "large")
@@ -21,6 +21,10 @@ internal static class NestingVerb
             else if (family == "growth")
             {
                 LargeOrders.PrintGrowth();
+            }
+            else if (family == "repeats")
+            {
+                RepeatOrders.Print(run);
             }
             else if (OpenData.Family(family) is { } instances)
             {

@@ -3,15 +3,17 @@ using System.Numerics;
 namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>Asks whether all copies fit the strip up to a length. Some kinds alone often cannot, which is quicker to show than that all
-/// cannot; so sets of the larger kinds are tried first, each along the strip and across it, with growing shares of the steps.</summary>
+/// cannot; so sets of the larger kinds are tried first, each with growing shares of the steps.</summary>
 internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
 {
     private const int MostKindsInParts = 10;
     private const int MostKindsRelaxed = 14;
+    private const long LeastForParts = 60_000;
     private readonly RectangleSet _set = grid.Set;
-    private readonly List<int[]> _parts = Parts(grid);
-    private AxisWeights? _rows;
-    private AxisWeights? _columns;
+    private const int SeenByPart = 12;
+    private readonly List<int[]> _subsets = Subsets(grid);
+    private BoxPart?[] _parts = [];
+    private BoxPart? _whole;
     private int _height;
 
     /// <summary>The corners and turns of the copies after a layout was found.</summary>
@@ -23,7 +25,7 @@ internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
     /// <inheritdoc cref="X"/>
     public bool[] Turned { get; } = new bool[grid.Set.Copies];
 
-    /// <summary>The figures by which the bar relaxation, of rows or of columns, rules a box out; null when it does not.</summary>
+    /// <summary>The figures by which a relaxation rules a box out; null when none does.</summary>
     public string? RelaxationRulesOut(long length)
     {
         if (grid.Height(length) is not { } height)
@@ -31,17 +33,7 @@ internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
             return null;
         }
 
-        if (!grid.EachFits(height))
-        {
-            return "a piece does not fit";
-        }
-
-        Relax(height);
-        long rowRoom = _rows!.Best[grid.Width] * height;
-        long columnRoom = _columns!.Best[height] * grid.Width;
-        return _rows.Need > rowRoom ? $"the rows' weights need {_rows.Need} of {rowRoom}"
-            : _columns.Need > columnRoom ? $"the columns' weights need {_columns.Need} of {columnRoom}"
-            : null;
+        return grid.EachFits(height) ? Whole(height).Figures : "a piece does not fit";
     }
 
     /// <summary>Searches for so many steps.</summary>
@@ -52,77 +44,44 @@ internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
             return BoxOutcome.Unknown;
         }
 
-        Relax(height);
         long end = budget.Spent + steps;
-        int[] all = [.. Enumerable.Range(0, _set.Kinds)];
-        for (long share = Math.Max(steps / 2000, 2400); share < steps / 8; share *= 8)
+        var whole = Whole(height);
+        for (long share = Math.Max(steps / 1000, 2000); share < steps / 4; share *= 4)
         {
-            for (int index = _parts.Count - 1; index >= 0 && budget.Spent < end - steps / 3; index--)
+            for (var index = 0; index < _subsets.Count && steps > LeastForParts && budget.Spent < end - steps / 3; index++)
             {
-                var part = Search(_parts[index], height, share);
-                if (part == BoxOutcome.Impossible)
+                _parts[index] ??= new BoxPart(grid, _subsets[index], height, true, SeenByPart, budget);
+                if (_parts[index]!.Run(share) == BoxOutcome.Impossible)
                 {
-                    return part;
-                }
-
-                if (part == BoxOutcome.Found)
-                {
-                    _parts.RemoveAt(index);
+                    return BoxOutcome.Impossible;
                 }
             }
 
-            var whole = Search(all, height, Math.Min(share, end - budget.Spent));
-            if (whole != BoxOutcome.Unknown)
+            if (whole.Run(Math.Min(share, end - budget.Spent)) != BoxOutcome.Unknown)
             {
-                return whole;
+                break;
             }
         }
 
-        return Search(all, height, end - budget.Spent);
+        if (whole.Run(end - budget.Spent) == BoxOutcome.Found)
+        {
+            Read(whole.Finder, whole.FoundSideways);
+        }
+
+        return whole.Outcome;
     }
 
-    private void Relax(int height)
+    private BoxPart Whole(int height)
     {
-        bool solve = _set.Kinds <= MostKindsRelaxed;
-        _rows ??= AxisWeights.Of(grid.Across, grid.Along, _set.Turns, _set.Count, grid.Width, solve);
-        if (height != _height)
+        if (_whole is null || height != _height)
         {
-            _columns = AxisWeights.Of(grid.Along, grid.Across, _set.Turns, _set.Count, height, solve);
+            int seenLog = Math.Clamp(BitOperations.Log2((ulong)budget.Limit / 64 + 1), 6, 19);
             _height = height;
-        }
-    }
-
-    private BoxOutcome Search(int[] kinds, int height, long steps)
-    {
-        int[] across = [.. kinds.Select(kind => grid.Across[kind])];
-        int[] along = [.. kinds.Select(kind => grid.Along[kind])];
-        int[] count = [.. kinds.Select(kind => _set.Count[kind])];
-        bool[] turns = [.. kinds.Select(kind => _set.Turns[kind])];
-        bool all = kinds.Length == _set.Kinds;
-        var rows = all ? _rows! : AxisWeights.Of(across, along, turns, count, grid.Width, true);
-        var columns = all ? _columns! : AxisWeights.Of(along, across, turns, count, height, true);
-        int seenLog = Math.Clamp(BitOperations.Log2((ulong)steps / 64 + 1), 6, 19);
-        var upright = new BoxSearch(across, along, turns, count, grid.Width, height, rows, columns, budget, seenLog);
-        var sideways = new BoxSearch(along, across, turns, count, height, grid.Width, columns, rows, budget, seenLog);
-        long stop = budget.Spent + steps;
-        for (long slice = Math.Max(steps / 16, 1000); budget.Spent < stop; slice *= 2)
-        {
-            foreach (var search in (ReadOnlySpan<BoxSearch>)[upright, sideways])
-            {
-                var outcome = search.Run(Math.Min(slice, stop - budget.Spent));
-                if (outcome == BoxOutcome.Found && all)
-                {
-                    Read(search, search == sideways);
-                }
-
-                if (outcome != BoxOutcome.Unknown)
-                {
-                    return outcome;
-                }
-            }
+            _parts = new BoxPart?[_subsets.Count];
+            _whole = new BoxPart(grid, [.. Enumerable.Range(0, _set.Kinds)], height, _set.Kinds <= MostKindsRelaxed, seenLog, budget);
         }
 
-        return BoxOutcome.Unknown;
+        return _whole;
     }
 
     private void Read(BoxSearch search, bool sideways)
@@ -143,7 +102,7 @@ internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
     }
 
     /// <summary>The first kinds by area, by longer and by shorter side, and all kinds but one.</summary>
-    private static List<int[]> Parts(BoxGrid grid)
+    private static List<int[]> Subsets(BoxGrid grid)
     {
         var parts = new List<int[]>();
         int kinds = grid.Set.Kinds;
