@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
-using CushionService.Engine.Comparing;
-using CushionService.Engine.Layouts;
-using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Wording;
 
@@ -36,7 +33,7 @@ internal static class Comparison
             Engine = EngineVersion.Current,
             Currency = order.Currency,
             Given = Word(asGiven, "as given", asGiven.Violations),
-            Options = [.. options.Order(Comparer<(Tried Tried, OptionAnswer)>.Create((one, other) => Tried.ByCost(one.Tried, other.Tried))).Select(option => option.Answer)],
+            Options = [.. options.Order(Comparer<(Tried Tried, OptionAnswer Answer)>.Create((one, other) => Tried.ByCost(one.Tried, other.Tried))).Select(option => option.Answer)],
         };
     }
 
@@ -45,7 +42,7 @@ internal static class Comparison
         int at = given.Fabrics!.Index().First(fabric => fabric.Item.Id == replaced).Index;
         Fabric cloth = option with { Id = replaced };
         Tried tried = Tried.Of(given with { Fabrics = [.. given.Fabrics!.Select((fabric, i) => i == at ? cloth : fabric)] }, separate, cancellation);
-        string change = ChangeWording.Of(given.Fabrics[at], cloth, separate, asGiven.Alternative, tried.Alternative);
+        string change = ChangeWording.Of(given.Fabrics![at], cloth, separate, asGiven.Alternative, tried.Alternative);
         return (tried, Word(tried, change, Placed(tried.Violations)) with
         {
             Pointer = pointer,

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Fitting;

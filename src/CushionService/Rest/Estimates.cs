@@ -1,5 +1,5 @@
 using CushionService.Contract.Answers;
-using CushionService.Estimating;
+using CushionService.Rest.Estimating;
 using Microsoft.Net.Http.Headers;
 
 namespace CushionService.Rest;

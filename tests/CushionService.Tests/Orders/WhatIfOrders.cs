@@ -59,5 +59,13 @@ internal static class WhatIfOrders
         };
     }
 
-    private static JsonObject WithoutGaps(this JsonObject record) => new(record.Where(member => member.Value is not null).Select(member => KeyValuePair.Create(member.Key, member.Value!.DeepClone())!));
+    private static JsonObject WithoutGaps(this JsonObject record)
+    {
+        foreach (string name in record.Where(member => member.Value is null).Select(member => member.Key).ToArray())
+        {
+            record.Remove(name);
+        }
+
+        return record;
+    }
 }

@@ -3,7 +3,7 @@ using System.Reflection;
 using System.Text.Json.Nodes;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
-using CushionService.Estimating;
+using CushionService.Rest.Estimating;
 using CushionService.Wording;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;

@@ -5,7 +5,7 @@ using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Validation;
 
-namespace CushionService.Estimating;
+namespace CushionService.Rest.Estimating;
 
 /// <summary>A field of an order of one cushion and one cloth, as a parameter of a query.</summary>
 /// <remarks>The names come from the records: a field of the cushion or of its outline keeps its name, any other stands behind the name of its record, and a

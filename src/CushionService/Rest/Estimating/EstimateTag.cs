@@ -8,7 +8,7 @@ using CushionService.Nesting;
 using CushionService.Specifying;
 using CushionService.Wording;
 
-namespace CushionService.Estimating;
+namespace CushionService.Rest.Estimating;
 
 /// <summary>The entity tag of an estimate: the same for every spelling of the same order, another for every other order or engine (RFC 9110,
 /// section 8.8.3).</summary>

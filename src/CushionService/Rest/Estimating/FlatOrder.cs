@@ -4,10 +4,9 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
-using CushionService.Rest;
 using Microsoft.Extensions.Primitives;
 
-namespace CushionService.Estimating;
+namespace CushionService.Rest.Estimating;
 
 /// <summary>An order of one cushion and one cloth, read from the parameters of a query.</summary>
 /// <param name="Reading">The order; its violations name the parameters.</param>
