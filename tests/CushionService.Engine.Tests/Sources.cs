@@ -18,4 +18,7 @@ public static class Sources
     public const string MeasuredThread = "apparelscience.com, measuring actual thread consumption";
     public const string EstimatedThread = "apparel-merchandising.com, 2011/08, estimating thread consumption";
     public const string HalfDrop = "L. F. Day, Pattern Design, page 76: only a half drop returns after two columns";
+    public const string HistoricBorder = "Southland Times, 11 February 1939: a border of 3 1/4 times the diameter and the joins (weak witness)";
+    public const string FieldOfficer = "B. Johnston, NZ Department of Agriculture, Making Cushions, Te Ao Hou, April 1956, page 60: 1/2 in all round; an inner cover of the same size and shape";
+    public const string CanvasWork = "D. Casey, International Marine/McGraw-Hill, ISBN 0-07-013391-3: wrap, width and boxing each 1 in over, notches at top, middle and bottom of the curve";
 }

@@ -39,8 +39,8 @@ internal static class NdjsonCaller
         await stream.WriteAsync("0\r\n\r\n"u8.ToArray());
     }
 
-    private static string Order(int number) => $$"""
-        {"reference":"{{number}}","units":"in","effort":"quick","cushions":[{"id":"pad","construction":"knife-edge","outline":{"kind":"rectangle","width":{{StreamRun.WidthOf(number)}},"depth":15},"closure":{"kind":"zipper"}}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
+    private static string Order(int number) => $$$"""
+        {"reference":"{{{number}}}","units":"in","effort":"quick","cushions":[{"id":"pad","construction":"knife-edge","outline":{"kind":"rectangle","width":{{{StreamRun.WidthOf(number)}}},"depth":15},"closure":{"kind":"zipper"}}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
         """;
 
     private static async Task ReadAsync(BufferedStream stream, Action<Answer> heard)

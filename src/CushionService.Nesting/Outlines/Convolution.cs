@@ -1,6 +1,6 @@
 namespace CushionService.Nesting.Outlines;
 
-/// <summary>A directed segment of a convolution; twice-signed so that winding numbers add up.</summary>
+/// <summary>A directed segment of a convolution.</summary>
 internal readonly record struct ConvolutionSegment(double FromX, double FromY, double ToX, double ToY);
 
 /// <summary>The convolution of a lying outline with the point reflection of a moving one. The winding number of the

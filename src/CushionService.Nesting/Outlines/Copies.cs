@@ -34,6 +34,7 @@ internal sealed class Copies
         Flaws = problem.Flaws.IsDefault ? [] : [.. problem.Flaws];
         FlawShapes = Array.ConvertAll(Flaws, flaw => Book.Add(OutlineShape.Rectangle(flaw.Width, flaw.Length)));
         Book.Close();
+        DrawnOn = Math.Max(1, Book.CommonStep / 2);
         Across = new double[Book.Count];
         Along = new double[Book.Count];
         for (var shape = 0; shape < Book.Count; shape++)
@@ -43,6 +44,10 @@ internal sealed class Copies
     }
 
     public long Width { get; }
+
+    /// <summary>Half the largest step of which every corner of every shape is a multiple; 1 at least. Places on multiples of it
+    /// let outlines that were drawn on a grid touch exactly.</summary>
+    public double DrawnOn { get; }
 
     /// <summary>Number of copies.</summary>
     public int Count => _names.Length;

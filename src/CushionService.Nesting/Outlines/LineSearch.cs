@@ -14,6 +14,7 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
     private double[] _weight = new double[64];
     private double[] _cap = new double[64];
     private int _count;
+    private long _spent;
 
     /// <summary>The best place on a line.</summary>
     /// <param name="copy">The copy that slides.</param>
@@ -26,6 +27,7 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
     public double Best(int copy, int shape, bool column, double t, double room, double here, int from)
     {
         Gather(copy, shape, column, t, room);
+        _spent = 0;
         var best = here;
         var least = CostAt(here, double.MaxValue);
         if (_count == 0 || least == 0)
@@ -43,6 +45,7 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
             Try(Math.Ceiling(_high[index]), ref best, ref least);
         }
 
+        budget.Spend(_spent);
         return best;
 
         void Try(double place, ref double best, ref double least)
@@ -60,7 +63,8 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
         }
     }
 
-    /// <summary>The lowest free place on a line at or above <paramref name="floor"/>; NaN when there is none up to <paramref name="room"/>.</summary>
+    /// <summary>The lowest free place on a line at or above <paramref name="floor"/>; NaN when there is none up to
+    /// <paramref name="room"/>.</summary>
     public double LowestFree(int copy, int shape, bool column, double t, double floor, double room)
     {
         Gather(copy, shape, column, t, room);
@@ -83,7 +87,6 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
 
     private void Gather(int copy, int shape, bool column, double t, double room)
     {
-        budget.Spend(arrangement.All);
         _count = 0;
         var around = copies.Book.Around(shape);
         ReadOnlySpan<double> across = column ? arrangement.X : arrangement.Y;
@@ -120,6 +123,7 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
             }
         }
 
+        budget.Spend(arrangement.All / 4 + 4 * _count);
         for (var pad = _count; (pad & 3) != 0; pad++)
         {
             (_low[pad], _high[pad], _weight[pad], _cap[pad]) = (0, 0, 0, 1);
@@ -135,26 +139,24 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
         ref var high = ref MemoryMarshal.GetArrayDataReference(_high);
         ref var cap = ref MemoryMarshal.GetArrayDataReference(_cap);
         ref var weight = ref MemoryMarshal.GetArrayDataReference(_weight);
-        var cost = 0.0;
         for (nuint index = 0; index < (nuint)_count; index += 4)
         {
             var depth = Vector256.Min(here - Vector256.LoadUnsafe(ref low, index), Vector256.LoadUnsafe(ref high, index) - here);
-            var c = Vector256.LoadUnsafe(ref cap, index);
             depth = Vector256.Max(depth, Vector256<double>.Zero);
-            sum += Vector256.LoadUnsafe(ref weight, index) * depth * c / (depth + c);
-            if ((index & 12) == 12)
+            var wayOut = Vector256.LoadUnsafe(ref cap, index);
+            sum += Vector256.LoadUnsafe(ref weight, index) * depth * wayOut / (depth + wayOut);
+            _spent++;
+            if ((index & 12) == 12 && Total(sum) >= limit)
             {
-                cost = sum.GetElement(0) + sum.GetElement(1) + (sum.GetElement(2) + sum.GetElement(3));
-                if (cost >= limit)
-                {
-                    return cost;
-                }
+                break;
             }
         }
 
-        cost = sum.GetElement(0) + sum.GetElement(1) + (sum.GetElement(2) + sum.GetElement(3));
-        return cost;
+        return Total(sum);
     }
+
+    private static double Total(Vector256<double> sum) =>
+        sum.GetElement(0) + sum.GetElement(1) + (sum.GetElement(2) + sum.GetElement(3));
 
     private void Grow()
     {

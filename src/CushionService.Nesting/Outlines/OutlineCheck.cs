@@ -28,7 +28,9 @@ internal static class OutlineCheck
                 (right, upper) = (Math.Max(right, x), Math.Max(upper, y));
             }
 
-            Demand(left == 0 && lower == 0 && right == piece.Width && upper == piece.Length, $"The outline of piece {index} does not fill its bounding box.");
+            Demand(
+                left == 0 && lower == 0 && right == piece.Width && upper == piece.Length,
+                $"The outline of piece {index} does not fill its bounding box.");
             Demand(IsSimple(corners), $"The outline of piece {index} crosses or touches itself.");
             Demand(OutlineShape.Of(piece, 0).DoubleArea > 0, $"The outline of piece {index} runs clockwise.");
         }

@@ -6,20 +6,20 @@ namespace CushionService.Nesting.Outlines;
 /// <remarks>The floor is the layout of the bounding boxes, so an answer always exists and is never longer than theirs.</remarks>
 internal static class OutlineKernel
 {
-    // Steps for up to 20 copies; one step is one pair of copies weighed. More copies get as many rounds' worth.
-    private const long Quick = 150_000;
-    private const long Standard = 2_500_000;
-    private const long Thorough = 300_000_000;
+    // Steps for up to 20 copies; a step is four overlaps added up. More copies get more: a round takes longer, and takes more rounds.
+    private const long Quick = 700_000;
+    private const long Standard = 15_000_000;
+    private const long Thorough = 600_000_000;
 
     public static StripLayout Nest(StripProblem problem, Effort effort, CancellationToken cancellation)
     {
         OutlineCheck.Check(problem);
         var floor = StripRectangles.Nest(problem, effort, cancellation);
-        var copies = problem.Pieces.Sum(piece => piece.Quantity);
+        var growth = Math.Pow(Math.Max(1, problem.Pieces.Sum(piece => piece.Quantity) / 20.0), 4);
         var steps = effort switch
         {
-            Effort.Quick => Quick * Math.Max(20, copies) / 20,
-            Effort.Standard => Standard * Math.Max(20, copies) / 20,
+            Effort.Quick => (long)(Quick * Math.Min(25, growth)),
+            Effort.Standard => (long)(Standard * Math.Min(12, growth)),
             _ => Thorough,
         };
         var layout = Search(problem, floor, steps, cancellation);
@@ -44,7 +44,10 @@ internal static class OutlineKernel
             ProvenMinimal = proven,
             Proof = proven ? ProofKind.Area : ProofKind.None,
             ProofFigures = proven ? bound.Figures : "",
-            Placements = [.. Enumerable.Range(0, copies.Count).Select(copy => copies.Place(copy, best.Turn[copy], best.X[copy], best.Y[copy]))],
+            Placements =
+            [
+                .. Enumerable.Range(0, copies.Count).Select(copy => copies.Place(copy, best.Turn[copy], best.X[copy], best.Y[copy])),
+            ],
             Steps = floor.Steps + budget.Spent,
         };
     }

@@ -6,10 +6,13 @@ namespace CushionService.Nesting.Outlines;
 /// asks again and again for a little less length and pulls apart the overlaps that this makes.</summary>
 internal sealed class OutlineSearch
 {
-    private const ulong Seed = 20;
+    private const ulong Seed = 7919;
     private const double FirstShrink = 0.02;
     private const double LeastShrink = 0.002;
     private const int FailsBeforeRest = 2;
+
+    // The search keeps a weight for every pair; beyond this the bounding boxes' layout stands.
+    private const int MostOutlines = 1500;
 
     private readonly Copies _copies;
     private readonly SaleLadder _sale;
@@ -46,6 +49,11 @@ internal sealed class OutlineSearch
         }
 
         Keep();
+        if (_current.All > MostOutlines)
+        {
+            return;
+        }
+
         Fill();
         if (!IsLowest && !_budget.Exhausted)
         {

@@ -36,8 +36,8 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
                 continue;
             }
 
-            var x = arrangement.X[copy] + Math.Floor((copies.Across[arrangement.Shape[copy]] - copies.Across[shape]) / 2);
-            var y = arrangement.Y[copy] + Math.Floor((copies.Along[arrangement.Shape[copy]] - copies.Along[shape]) / 2);
+            var x = arrangement.X[copy] + OnGrid((copies.Across[arrangement.Shape[copy]] - copies.Across[shape]) / 2);
+            var y = arrangement.Y[copy] + OnGrid((copies.Along[arrangement.Shape[copy]] - copies.Along[shape]) / 2);
             Slide(copy, turn, Math.Clamp(x, 0, roomX), Math.Clamp(y, 0, roomY), roomX, roomY, ref random);
         }
 
@@ -55,7 +55,9 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
         return Cost < limit;
     }
 
-    private static double Draw(double room, ref Xorshift random) => Math.Floor(room * (random.Next(1 << 30) / (double)((1 << 30) - 1)));
+    private double Draw(double room, ref Xorshift random) => OnGrid(room * (random.Next(1 << 30) / (double)((1 << 30) - 1)));
+
+    private double OnGrid(double place) => Math.Floor(place / copies.DrawnOn) * copies.DrawnOn;
 
     private void Slide(int copy, int turn, double x, double y, double roomX, double roomY, ref Xorshift random)
     {

@@ -8,7 +8,7 @@ namespace CushionService.Nesting.Outlines;
 internal sealed class Separation
 {
     private const int Samples = 1;
-    private const int Patience = 100;
+    private const int Patience = 60;
     private const int Strikes = 2;
     private const double Progress = 0.98;
     private const double LeastGain = 1.2;
@@ -177,7 +177,9 @@ internal sealed class Separation
             {
                 var depth = _depths[copy * _arrangement.All + other];
                 var weight = _weights[copy * _arrangement.All + other];
-                weight = depth > 0 ? weight * (LeastGain + (MostGain - LeastGain) * depth / deepest) : Math.Max(_firstWeights[copy * _arrangement.All + other], Decay * weight);
+                weight = depth > 0
+                    ? weight * (LeastGain + (MostGain - LeastGain) * depth / deepest)
+                    : Math.Max(_firstWeights[copy * _arrangement.All + other], Decay * weight);
                 _weights[copy * _arrangement.All + other] = weight;
                 _weights[other * _arrangement.All + copy] = weight;
             }

@@ -12,6 +12,21 @@ internal sealed class ShapeBook(CancellationToken cancellation)
 
     public OutlineShape this[int shape] => _shapes[shape];
 
+    /// <summary>The largest step of which every corner of every shape is a multiple.</summary>
+    public long CommonStep
+    {
+        get
+        {
+            long step = 0;
+            foreach (var corner in _shapes.SelectMany(shape => shape.Corners))
+            {
+                step = GreatestCommonDivisor(GreatestCommonDivisor(step, corner.X), corner.Y);
+            }
+
+            return step;
+        }
+    }
+
     /// <summary>The number of the shape; the same for equal outlines.</summary>
     public int Add(OutlineShape shape)
     {
@@ -52,5 +67,15 @@ internal sealed class ShapeBook(CancellationToken cancellation)
         }
 
         return made;
+    }
+
+    private static long GreatestCommonDivisor(long one, long other)
+    {
+        while (other != 0)
+        {
+            (one, other) = (other, one % other);
+        }
+
+        return one;
     }
 }

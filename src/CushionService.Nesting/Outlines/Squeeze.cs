@@ -37,7 +37,8 @@ internal sealed class Squeeze(Copies copies, Arrangement arrangement)
             }
 
             var (before, after) = (length - arrangement.Along[copy], target - arrangement.Along[copy]);
-            PutWithin(copy, arrangement.Turn[copy], arrangement.X[copy], Math.Floor(arrangement.Y[copy] * (after / Math.Max(1, before))), target);
+            var lowered = Math.Floor(arrangement.Y[copy] * (after / Math.Max(1, before)) / copies.DrawnOn) * copies.DrawnOn;
+            PutWithin(copy, arrangement.Turn[copy], arrangement.X[copy], lowered, target);
         }
 
         return true;
@@ -79,8 +80,10 @@ internal sealed class Squeeze(Copies copies, Arrangement arrangement)
             return true;
         }
 
-        for (var (column, tries) = (random.Next(Math.Max(1, points.Columns)), points.Columns); tries > 0; tries--, column = (column + 1) % points.Columns)
+        var first = random.Next(Math.Max(1, points.Columns));
+        for (var shift = 0; shift < points.Columns; shift++)
         {
+            var column = (first + shift) % points.Columns;
             if (points.RiseTo(column, 0) <= roomY)
             {
                 arrangement.Put(copy, 0, points.X(column), points.RiseTo(column, 0));

@@ -55,7 +55,7 @@ internal sealed class BulkPass
         leave += keepBack;
         for (int left = _set.Copies; left > leave;)
         {
-            budget.Spend(8);
+            budget.Spend(32);
             int segment = skyline.Lowest();
             long floor = skyline.Y(segment);
             var (leftRise, rightRise) = (skyline.LeftWall(segment) - floor, skyline.RightWall(segment) - floor);

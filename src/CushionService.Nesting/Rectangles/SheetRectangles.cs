@@ -1,67 +1,82 @@
-using System.Collections.Immutable;
 using CushionService.Nesting.Audit;
 
 namespace CushionService.Nesting.Rectangles;
 
-/// <summary>The kernel for rectangles on stock sheets: sheet after sheet, takes the one that costs least for the area laid on it.</summary>
+/// <summary>The kernel for rectangles on stock sheets: a local search over the order in which a plan takes the copies.</summary>
 internal static class SheetRectangles
 {
     public static SheetLayout Nest(SheetProblem problem, Effort effort, CancellationToken cancellation)
     {
-        var budget = new StepBudget(long.MaxValue, cancellation);
         var set = new RectangleSet(problem.Pieces, long.MaxValue);
-        var passes = problem.Sheets.Select(sheet => new SkylinePass(set, sheet.Width, set.Copies)).ToArray();
-        int?[] left = [.. problem.Sheets.Select(sheet => sheet.Available)];
-        int[] order = [.. Enumerable.Range(0, set.Copies).OrderByDescending(copy => Area(set, copy))];
-        var used = ImmutableArray.CreateBuilder<int>();
-        var placements = ImmutableArray.CreateBuilder<Placement>();
-        var from = 0;
-        while (from < order.Length)
+        var budget = new StepBudget(StepBudget.StepsFor(effort, set.Copies), cancellation);
+        long bound = LeastCost(problem, set.Area);
+        int[] order = [.. Enumerable.Range(0, set.Copies)];
+        Array.Sort(set.KindOf.Select(kind => -set.Across[kind] * set.Along[kind]).ToArray(), order);
+        var best = new SheetPlan(problem, set);
+        best.Run(order, budget);
+        var next = new SheetPlan(problem, set);
+        var random = new Xorshift(1);
+        while (order.Length > 1 && !budget.Exhausted && !(best.Laid == order.Length && best.Cost <= bound))
         {
-            var (bestSheet, bestLaid, bestValue) = (-1, 0, 0.0);
-            int[] bestOrder = [];
-            for (var sheet = 0; sheet < passes.Length; sheet++)
+            int a = random.Next(order.Length);
+            int b = random.Next(order.Length);
+            if (set.KindOf[order[a]] == set.KindOf[order[b]])
             {
-                if (left[sheet] is 0)
-                {
-                    continue;
-                }
-
-                int[] trial = order[from..];
-                int laid = passes[sheet].Fill(trial, problem.Sheets[sheet].Length, budget);
-                double value = trial.Take(laid).Sum(copy => (double)Area(set, copy)) / Math.Max(problem.Sheets[sheet].Cost, 1e-9);
-                if (value > bestValue)
-                {
-                    (bestSheet, bestLaid, bestValue, bestOrder) = (sheet, laid, value, trial);
-                }
+                budget.Spend(1);
+                continue;
             }
 
-            if (bestSheet < 0)
+            (order[a], order[b]) = (order[b], order[a]);
+            next.Run(order, budget);
+            if (NoWorse(next, best))
             {
-                break;
+                (best, next) = (next, best);
             }
-
-            var pass = passes[bestSheet];
-            placements.AddRange(bestOrder.Take(bestLaid).Select(copy =>
-                set.Place(copy, pass.X[copy], pass.Y[copy], pass.Turned[copy], used.Count)));
-            used.Add(bestSheet);
-            left[bestSheet]--;
-            bestOrder.CopyTo(order, from);
-            from += bestLaid;
+            else
+            {
+                (order[a], order[b]) = (order[b], order[a]);
+            }
         }
 
         var layout = new SheetLayout
         {
-            Sheets = used.ToImmutable(),
-            Cost = used.Sum(sheet => problem.Sheets[sheet].Cost),
-            LowerBound = 0,
-            Placements = placements.ToImmutable(),
-            Unplaced = [.. order.Skip(from).Select(copy => set.Place(copy, 0, 0, false)).Select(copy => (copy.Piece, copy.Copy))],
+            Sheets = [.. best.Sheets],
+            Cost = best.Cost,
+            LowerBound = Math.Min(bound, best.Cost),
+            Placements =
+            [
+                .. best.Order.Take(best.Laid).Select(copy =>
+                    set.Place(copy, best.X[copy], best.Y[copy], best.Turned[copy], best.SheetOf[copy])),
+            ],
+            Unplaced = [.. best.Order.Skip(best.Laid).Select(copy => set.Place(copy, 0, 0, false)).Select(copy => (copy.Piece, copy.Copy))],
             Steps = budget.Spent,
         };
         SheetAudit.Check(problem, layout);
         return layout;
     }
 
-    private static long Area(RectangleSet set, int copy) => set.Across[set.KindOf[copy]] * set.Along[set.KindOf[copy]];
+    private static bool NoWorse(SheetPlan plan, SheetPlan other) =>
+        plan.Laid != other.Laid ? plan.Laid > other.Laid
+        : plan.Cost != other.Cost ? plan.Cost < other.Cost
+        : plan.OnLast <= other.OnLast;
+
+    /// <summary>The cost of covering the area with the sheets that are cheapest for their area, the last in part.</summary>
+    private static long LeastCost(SheetProblem problem, Int128 area)
+    {
+        Int128 cost = 0;
+        foreach (var sheet in problem.Sheets.OrderBy(sheet => (double)sheet.Cost / sheet.Width / sheet.Length))
+        {
+            Int128 each = (Int128)sheet.Width * sheet.Length;
+            if (sheet.Available is { } available && available * each < area)
+            {
+                area -= available * each;
+                cost += (Int128)available * sheet.Cost;
+                continue;
+            }
+
+            return (long)(cost + (area * sheet.Cost + each - 1) / each);
+        }
+
+        return (long)cost;
+    }
 }

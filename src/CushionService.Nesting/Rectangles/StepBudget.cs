@@ -4,7 +4,16 @@ namespace CushionService.Nesting.Rectangles;
 /// cancellation now and then. One step is one fit that was weighed.</summary>
 internal sealed class StepBudget(long limit, CancellationToken cancellation)
 {
-    private const long BetweenLooks = 1 << 18;
+    private const long BetweenLooks = 1 << 16;
+
+    // For each copy, and for all copies at most.
+    private const long QuickShare = 15_000;
+    private const long QuickMost = 3_000_000;
+    private const long StandardShare = 375_000;
+    private const long StandardMost = 75_000_000;
+    private const long ThoroughShare = 15_000_000;
+    private const long ThoroughMost = 600_000_000;
+
     private long _nextLook = BetweenLooks;
 
     /// <summary>Steps spent so far.</summary>
@@ -15,6 +24,19 @@ internal sealed class StepBudget(long limit, CancellationToken cancellation)
 
     /// <summary>Whether the steps are used up.</summary>
     public bool Exhausted => Spent >= limit;
+
+    /// <summary>The steps of an effort for so many copies; none for no effort, which is a single pass.</summary>
+    public static long StepsFor(Effort? effort, int copies) => effort switch
+    {
+        null => 0,
+        Effort.Quick => Math.Min(copies * QuickShare, QuickMost),
+        Effort.Standard => Math.Min(copies * StandardShare, StandardMost),
+        _ => Math.Min(copies * ThoroughShare, ThoroughMost),
+    };
+
+    /// <summary>Looks for the caller's cancellation at once, before work that takes long for its steps.</summary>
+    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    public void Look() => cancellation.ThrowIfCancellationRequested();
 
     /// <summary>Counts steps.</summary>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>

@@ -7,19 +7,11 @@ namespace CushionService.Nesting.Rectangles;
 /// <summary>The kernel for rectangles on a strip: bound, search, proof.</summary>
 internal static class StripRectangles
 {
-    // Steps for each copy, and for all copies at most.
-    private const long QuickShare = 15_000;
-    private const long QuickMost = 3_000_000;
-    private const long StandardShare = 375_000;
-    private const long StandardMost = 75_000_000;
-    private const long ThoroughShare = 15_000_000;
-    private const long ThoroughMost = 600_000_000;
-
     /// <summary>Nests at an effort; null is the floor, a single pass.</summary>
     public static StripLayout Nest(StripProblem problem, Effort? effort, CancellationToken cancellation)
     {
         var set = new RectangleSet(problem.Pieces, problem.Width);
-        var budget = new StepBudget(StepsFor(effort, set.Copies), cancellation);
+        var budget = new StepBudget(StepBudget.StepsFor(effort, set.Copies), cancellation);
         bool free = problem.Flaws.IsDefaultOrEmpty && problem.Pieces.All(piece => piece.Alignment is null);
         var bound = new ProvenBound(set, problem.Sale, budget);
         var (length, placements) = free ? Free(problem, set, bound, budget) : Constrained(problem, set, bound, budget);
@@ -68,12 +60,4 @@ internal static class StripRectangles
 
         return placements.MoveToImmutable();
     }
-
-    private static long StepsFor(Effort? effort, int copies) => effort switch
-    {
-        null => 0,
-        Effort.Quick => Math.Min(copies * QuickShare, QuickMost),
-        Effort.Standard => Math.Min(copies * StandardShare, StandardMost),
-        _ => Math.Min(copies * ThoroughShare, ThoroughMost),
-    };
 }

@@ -118,6 +118,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
             Use(cushion?.Fabrics?.Top, $"{at}.Top", "Top");
             Use(cushion?.Fabrics?.Bottom, $"{at}.Bottom", "Bottom");
             Use(cushion?.Fabrics?.Sides, $"{at}.Sides", "Sides");
+            Use(cushion?.InnerCover?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.InnerCover)}.Fabric", "Fabric");
             Use(cushion?.Handle?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Handle)}.Fabric", "Fabric");
         }
 

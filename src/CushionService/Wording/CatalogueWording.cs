@@ -29,6 +29,8 @@ internal static class CatalogueWording
         Thickness = offer.Thickness,
         Boxing = offer.Joins,
         Handles = offer.Handles,
+        Fields = [.. offer.Fields.Select(field => new ConstructionFieldAnswer { Pointer = $"/cushions/*/{FieldNames.Json(field.Field.ToString())}", Required = field.Required })],
+        DividedOutlines = offer.DividedOutlines,
     };
 
     private static IEnumerable<FieldAnswer> FieldsOf(Type record, string at, ContractComments comments)

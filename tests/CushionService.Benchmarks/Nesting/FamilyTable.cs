@@ -64,10 +64,10 @@ internal static class FamilyTable
         Pieces = [.. instance.Items.Select(item => new NestingPiece { Width = item.W, Length = item.H, Quantity = item.N, Rotations = turns })],
     };
 
-    /// <summary>The optimum for the turning rule where the data know it, else the area bound (so that a gap is never flattered).</summary>
-    private static long Target(OpenInstance instance, Rotations turns)
-    {
-        bool known = instance.Optimal is not null && (turns == Rotations.None || instance.OptimalFor == "rotation and fixed");
-        return known ? instance.Optimal!.Value : instance.LowerBound;
-    }
+    /// <summary>The optimum for the turning rule where the data know it, else the best known without turns, else the area bound (so
+    /// that a gap is never flattered).</summary>
+    private static long Target(OpenInstance instance, Rotations turns) =>
+        turns == Rotations.None ? instance.Optimal ?? instance.BestKnown ?? instance.LowerBound
+        : instance.OptimalFor == "rotation and fixed" ? instance.Optimal ?? instance.LowerBound
+        : instance.LowerBound;
 }

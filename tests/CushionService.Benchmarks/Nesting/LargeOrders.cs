@@ -8,6 +8,7 @@ namespace CushionService.Benchmarks.Nesting;
 internal static class LargeOrders
 {
     private const int LongestSide = 120;
+    private const int LongestOfMany = 200;
     private const int StripWidth = 216;
 
 
@@ -54,9 +55,10 @@ internal static class LargeOrders
     {
         var random = new Random(count);
         var sizes = new HashSet<(int, int)>();
+        int longest = count <= 5_000 ? LongestSide : LongestOfMany;
         while (sizes.Count < count)
         {
-            var (a, b) = (random.Next(10, LongestSide + 1), random.Next(10, LongestSide + 1));
+            var (a, b) = (random.Next(10, longest + 1), random.Next(10, longest + 1));
             if (turns == Rotations.None || !sizes.Contains((b, a)))
             {
                 sizes.Add((a, b));

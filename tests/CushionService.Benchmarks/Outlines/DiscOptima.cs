@@ -14,7 +14,7 @@ internal static class DiscOptima
         for (var discs = 2; discs <= 12; discs++)
         {
             var (worst, sum, count) = (0.0, 0.0, 0);
-            for (var share = 1.0; share <= 3.001; share += discs <= 3 ? 0.05 : 0.25)
+            for (var share = 1.0; share <= 3.001; share += discs <= 3 ? 0.05 : 0.5)
             {
                 var piece = OutlinePieces.Disc(Diameter, discs);
                 var problem = new StripProblem { Width = Math.Max(piece.Width, (long)Math.Round(share * Diameter)), Pieces = [piece] };

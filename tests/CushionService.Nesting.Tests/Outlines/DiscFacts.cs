@@ -19,11 +19,11 @@ public sealed class DiscFacts
     {
         for (var discs = 2; discs <= 3; discs++)
         {
-            for (var twentieth = 20; twentieth <= 60; twentieth += 4)
+            for (var twentieth = 20; twentieth <= 60; twentieth += 5)
             {
                 var disc = Shapes.Disc(Diameter, Corners) with { Quantity = discs };
                 var problem = new StripProblem { Width = (long)(Diameter * twentieth / 20), Pieces = [disc] };
-                var layout = OutlineKernel.Search(problem, Nester.OnePass(problem), 300_000, CancellationToken.None);
+                var layout = OutlineKernel.Search(problem, Nester.OnePass(problem), 600_000, CancellationToken.None);
                 OutlineAudit.Check(problem, layout);
 
                 // The polygon lies between its inner disc (d) and its outer disc (d / cos(π / n)): the optimum for the outer

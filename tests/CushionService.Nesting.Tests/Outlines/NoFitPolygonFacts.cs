@@ -29,7 +29,7 @@ public sealed class NoFitPolygonFacts
                     }
                 }
             },
-            seed: "0000000000001", iter: 100);
+            seed: "0000000000001", iter: 60);
 
     [Theory]
     [InlineData(0, 0, 10)]

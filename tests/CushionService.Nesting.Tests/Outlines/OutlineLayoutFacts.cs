@@ -22,7 +22,7 @@ public sealed class OutlineLayoutFacts
                 Assert.True(layout.Length <= boxes.Length);
                 Assert.True(layout.LowerBound <= layout.Length);
             },
-            seed: "0000000000001", iter: 60);
+            seed: "0000000000001", iter: 20);
 
     [Fact]
     public void Flaws_and_repeats_are_kept() =>
@@ -41,7 +41,7 @@ public sealed class OutlineLayoutFacts
                 var layout = Nester.Nest(problem, Effort.Quick);
                 Assert.True(Shapes.LargestSharedArea(problem, layout) < 1e-6);
             },
-            seed: "0000000000001", iter: 40);
+            seed: "0000000000001", iter: 15);
 
     [Fact]
     public void Two_right_triangles_make_a_square_when_they_may_turn_upside_down()

@@ -18,7 +18,7 @@ internal sealed class Conversation : HttpContent
     public static async Task<Conversation> StartAsync(RunningService service)
     {
         Conversation talk = new();
-        using HttpRequestMessage request = new(HttpMethod.Post, "/v1/quotes/stream") { Content = talk };
+        using HttpRequestMessage request = new(HttpMethod.Post, "/v1/quotes/stream") { Content = talk, Version = HttpVersion.Version20 };
         HttpResponseMessage response = await service.Direct.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, talk._gone.Token);
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
         talk._heard = new StreamReader(await response.Content.ReadAsStreamAsync());

@@ -14,7 +14,7 @@ public sealed class QuoteManyTests(RunningService service) : IClassFixture<Runni
     [Fact]
     public async Task Every_order_is_answered_in_its_place_as_by_REST()
     {
-        JsonObject[] orders = [.. Enumerable.Range(0, 120).Select(number => number % 3 == 0 ? OrderGenerator.Careless(number) : OrderGenerator.Sound(number))];
+        JsonObject[] orders = [.. Enumerable.Range(0, 60).Select(number => number % 3 == 0 ? OrderGenerator.Careless(number) : OrderGenerator.Sound(number))];
         using AsyncDuplexStreamingCall<QuoteManyRequest, QuoteManyResponse> call = service.Calls.QuoteMany();
         Task sending = SendAsync(call.RequestStream, orders);
         int number = 0;

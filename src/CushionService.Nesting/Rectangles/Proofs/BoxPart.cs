@@ -14,6 +14,7 @@ internal sealed class BoxPart
     public BoxPart(BoxGrid grid, int[] kinds, int height, bool relax, int seenLog, StepBudget budget)
     {
         _budget = budget;
+        budget.Look();
         int[] across = [.. kinds.Select(kind => grid.Across[kind])];
         int[] along = [.. kinds.Select(kind => grid.Along[kind])];
         int[] count = [.. kinds.Select(kind => grid.Set.Count[kind])];

@@ -26,4 +26,10 @@ public sealed record ConstructionAnswer
 
     /// <summary>The handles that it takes.</summary>
     public required IReadOnlyList<HandleKind> Handles { get; init; }
+
+    /// <summary>The fields of its own.</summary>
+    public required IReadOnlyList<ConstructionFieldAnswer> Fields { get; init; }
+
+    /// <summary>The outlines across whose underside a closure may stand.</summary>
+    public required IReadOnlyList<OutlineKind> DividedOutlines { get; init; }
 }

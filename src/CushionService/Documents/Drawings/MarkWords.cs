@@ -18,6 +18,11 @@ internal static class MarkWords
         MarkKind.Notch => "notch",
         MarkKind.HandleEnd => "end of a handle",
         MarkKind.FoldLine => "fold line",
+        MarkKind.SeamDot => "seam dot",
+        MarkKind.StitchLine => "stitching line",
+        MarkKind.TaperLine => "taper line",
+        MarkKind.UpArrow => "arrow",
+        MarkKind.FaceName => "name of the face",
         _ => KindText.Of(kind),
     };
 

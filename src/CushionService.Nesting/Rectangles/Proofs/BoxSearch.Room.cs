@@ -1,0 +1,101 @@
+namespace CushionService.Nesting.Rectangles.Proofs;
+
+/// <content>What the free part of a box can still hold, row by row and column by column.</content>
+internal sealed partial class BoxSearch
+{
+    /// <summary>Whether the free rows or the free columns hold less than what is left to lay, in area or in weight.</summary>
+    private bool TooMuchIsLost(int at, int segments)
+    {
+        Tally();
+        long area = 0;
+        long rowNeed = 0;
+        long bothNeed = 0;
+        long columnNeed = 0;
+        for (var kind = 0; kind < _kinds; kind++)
+        {
+            area += (long)_left[kind] * _across[kind] * _along[kind];
+            rowNeed += _left[kind] * _rowShare[kind];
+            columnNeed += _left[kind] * _columnShare[kind];
+            bothNeed += _left[kind] * _bothShare[kind];
+        }
+
+        long columnArea = 0;
+        long columnRoom = 0;
+        for (var segment = 0; segment < segments; segment++)
+        {
+            int extent = _x[at + segment + 1] - _x[at + segment];
+            int room = _height - _y[at + segment];
+            columnArea += (long)extent * _columns.Greatest(room);
+            columnRoom += extent * _columnWeights.Best[room];
+            (_levelX[segment], _levelY[segment]) = (_x[at + segment], _y[at + segment]);
+        }
+
+        if (columnArea < area || columnRoom < columnNeed)
+        {
+            return true;
+        }
+
+        // Fills the valleys from the lowest up: a level stretch of the skyline is a run of equal rows until it meets its lower wall.
+        _levelX[segments] = _width;
+        long rowArea = 0;
+        long rowRoom = 0;
+        for (int low = Lowest(_levelY, 0, segments); _levelY[low] < _height; low = Lowest(_levelY, 0, segments))
+        {
+            int extent = _levelX[low + 1] - _levelX[low];
+            int wall = Math.Min(low > 0 ? _levelY[low - 1] : _height, low < segments - 1 ? _levelY[low + 1] : _height);
+            int rows = wall - _levelY[low];
+            rowArea += (long)rows * _rows.Greatest(extent);
+            rowRoom += rows * _rowWeights.Best[extent];
+            _levelY[low] = wall;
+            segments = Joined(segments);
+        }
+
+        return rowArea < area || rowRoom < rowNeed || rowRoom * _rowFactor + columnRoom * _columnFactor < bothNeed;
+    }
+
+    private int Joined(int segments)
+    {
+        var count = 1;
+        for (var segment = 1; segment < segments; segment++)
+        {
+            if (_levelY[segment] != _levelY[count - 1])
+            {
+                (_levelX[count], _levelY[count]) = (_levelX[segment], _levelY[segment]);
+                count++;
+            }
+        }
+
+        _levelX[count] = _width;
+        return count;
+    }
+
+    private void Tally()
+    {
+        long state = 0;
+        for (var kind = 0; kind < _kinds; kind++)
+        {
+            state += _left[kind] * _radix[kind];
+        }
+
+        if (!_rows.Recall(state))
+        {
+            Tally(_rows, _across, _along);
+        }
+
+        if (!_columns.Recall(state))
+        {
+            Tally(_columns, _along, _across);
+        }
+    }
+
+    private void Tally(SubsetSums sums, int[] extent, int[] turned)
+    {
+        for (var kind = 0; kind < _kinds; kind++)
+        {
+            for (int copy = _left[kind]; copy > 0; copy--)
+            {
+                sums.Add(extent[kind], _turns[kind] ? turned[kind] : extent[kind]);
+            }
+        }
+    }
+}
