@@ -25,7 +25,7 @@ internal sealed class LoopbackHost : IDisposable
 
     public static async Task<LoopbackHost> StartAsync()
     {
-        ProcessStartInfo start = new("dotnet", [typeof(Program).Assembly.Location.Replace("CushionService.LoadTests.dll", "CushionService.dll", StringComparison.Ordinal)])
+        ProcessStartInfo start = new("dotnet", [typeof(OrderDesk).Assembly.Location])
         {
             RedirectStandardOutput = true,
         };
@@ -42,8 +42,8 @@ internal sealed class LoopbackHost : IDisposable
             }
         }
 
-        process.OutputDataReceived += (_, said) => Console.Error.WriteLine(said.Data);
-        process.BeginOutputReadLine();
+        // What it logs later must not fill the pipe.
+        _ = process.StandardOutput.BaseStream.CopyToAsync(Stream.Null);
         return new LoopbackHost(process, addresses[0], addresses[1]);
     }
 
