@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using CushionService.Comparing;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Fitting;
 using CushionService.Specifying;
 using CushionService.Validation;
 using CushionService.Wording;
@@ -15,10 +17,13 @@ namespace CushionService;
 public sealed class OrderDesk
 {
     /// <summary>Checks an order, down to whether every piece fits its cloth.</summary>
-    public Outcome<ValidationAnswer> Validate(Order order, CancellationToken cancellation)
+    public Outcome<ValidationAnswer> Validate(Order order, CancellationToken cancellation) => Validate(order, Purpose.Making, cancellation);
+
+    /// <summary>Checks an order that is sent for a purpose.</summary>
+    public Outcome<ValidationAnswer> Validate(Order order, Purpose purpose, CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
-        Checked check = Check(order);
+        Checked check = Check(order, purpose);
         return new ValidationAnswer { Valid = check.Violations.IsEmpty, Violations = check.Violations, Warnings = check.Warnings };
     }
 
@@ -69,6 +74,21 @@ public sealed class OrderDesk
     public Outcome<QuoteAnswer> Quote(Order order, CancellationToken cancellation) =>
         Answer(order, (drafting, words) => words.Quote(order, QuotePipeline.Of(drafting, cancellation)));
 
+    /// <summary>The order with other cloths in the place of its own, cheapest first.</summary>
+    public Outcome<ComparisonAnswer> Compare(Order order, CancellationToken cancellation)
+    {
+        Checked check = Check(order, Purpose.Comparing);
+        return check.Drafting is null ? new Refusal(check.Violations) : Comparison.Of(order, cancellation);
+    }
+
+    /// <summary>Whether the order can be cut from the cloth on hand.</summary>
+    public Outcome<FitAnswer> Fit(Order order, CancellationToken cancellation)
+    {
+        Checked check = Check(order, Purpose.Fitting);
+        return check.Drafting is not { } drafting ? new Refusal(check.Violations)
+            : FitWording.Of(order, Fitting.Fit.Of(order, null, cancellation)!, LargestCushions.Of(order, drafting.Order.Unit, cancellation));
+    }
+
     /// <summary>What can be ordered.</summary>
     public CatalogueAnswer GetCatalogue() => CatalogueWording.Catalogue;
 
@@ -82,17 +102,19 @@ public sealed class OrderDesk
     }
 
     // What the validators pass is drafted, and only then can be measured against the cloth.
-    private static Checked Check(Order order)
+    private static Checked Check(Order order, Purpose purpose = Purpose.Making)
     {
         var reading = new OrderReading(order);
         (ImmutableArray<Violation> violations, ImmutableArray<Violation> warnings) = OrderCheck.Run(order, reading);
+        violations = [.. violations, .. PurposeRules.Check(order, reading, purpose)];
         if (!violations.IsEmpty)
         {
             return new Checked(null, violations, warnings);
         }
 
         Drafting drafting = Drafting.Of(Specify.Order(reading));
-        return new Checked(drafting, drafting.Violations, warnings.AddRange(drafting.Warnings));
+        bool asItStands = purpose == Purpose.Making;
+        return new Checked(drafting, asItStands ? drafting.Violations : [], warnings.AddRange(drafting.Warnings));
     }
 
     private sealed record Checked(Drafting? Drafting, ImmutableArray<Violation> Violations, ImmutableArray<Violation> Warnings);

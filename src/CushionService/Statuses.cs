@@ -15,6 +15,7 @@ internal static class Statuses
         ["bad-encoding"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
         ["too-deep"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
         ["wrong-type"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
+        ["order-too-long"] = (StatusCodes.Status413PayloadTooLarge, StatusCode.ResourceExhausted),
         ["internal"] = (StatusCodes.Status500InternalServerError, StatusCode.Internal),
     }.ToFrozenDictionary();
 
@@ -29,14 +30,23 @@ internal static class Statuses
     {
         foreach (Violation violation in refusal.Violations)
         {
-            if (IsUnreadable(violation.Code))
+            if (Others.TryGetValue(violation.Code, out (int, StatusCode) grave))
             {
-                return Of(violation.Code);
+                return grave;
             }
         }
 
         return BrokenRule;
     }
+
+    /// <summary>A stable word for the kind of refusal.</summary>
+    public static string Kind(Refusal refusal) => Of(refusal).Http switch
+    {
+        StatusCodes.Status400BadRequest => "unreadable-order",
+        StatusCodes.Status413PayloadTooLarge => "order-too-long",
+        StatusCodes.Status500InternalServerError => "internal",
+        _ => "invalid-order",
+    };
 
     /// <summary>The sentence that heads a refusal.</summary>
     public static string Title(Refusal refusal) =>

@@ -77,7 +77,7 @@ public static class ClothNesting
         long Modulo(long length) => ((length % problem.Repeat!.Length) + problem.Repeat.Length) % problem.Repeat.Length;
     }
 
-    private static StripProblem Problem(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces, Grid grid) => new()
+    internal static StripProblem Problem(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces, Grid grid) => new()
     {
         Width = grid.Down(fabric.UsableWidth),
         Pieces = [.. pieces.Select(piece => ToNest(fabric, piece, grid))],
@@ -85,7 +85,7 @@ public static class ClothNesting
         Sale = ClothSale.Ladder(fabric, grid.Unit),
     };
 
-    private static NestingPiece ToNest(FabricSpecification fabric, CutPiece piece, Grid grid)
+    internal static NestingPiece ToNest(FabricSpecification fabric, CutPiece piece, Grid grid)
     {
         Point? corner = IsMatched(fabric, piece) ? MotifMatch.Corner(piece, fabric) : null;
         return new NestingPiece
@@ -99,7 +99,7 @@ public static class ClothNesting
         };
     }
 
-    private static Grid GridFor(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces)
+    internal static Grid GridFor(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces)
     {
         var lengths = new List<Length>();
         var total = fabric.UsableWidth;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Nesting;
 
@@ -41,6 +42,9 @@ public sealed record FabricSpecification
 
     /// <summary>What one unit of sale costs; null when unknown.</summary>
     public ItemPriceSpecification? Price { get; init; }
+
+    /// <summary>What one has of it, for a fit; empty when it is to be bought.</summary>
+    public ImmutableArray<OffcutSpecification> OnHand { get; init; } = [];
 
     /// <summary>The width that pieces can be laid on: without selvedges, after shrinkage, down to the nanometre.</summary>
     /// <remarks>Usable width is the stated width less two selvedges (common practice, no source); what is washed before cutting

@@ -12,9 +12,20 @@ internal sealed class Faults(ILogger<Faults> log) : Interceptor
     public override async Task<TResponse> UnaryServerHandler<TRequest, TResponse>(
         TRequest request, ServerCallContext context, UnaryServerMethod<TRequest, TResponse> continuation)
     {
+        TResponse? response = null;
+        await TellAsync(async () => response = await continuation(request, context), context);
+        return response!;
+    }
+
+    public override Task DuplexStreamingServerHandler<TRequest, TResponse>(
+        IAsyncStreamReader<TRequest> requests, IServerStreamWriter<TResponse> responses, ServerCallContext context, DuplexStreamingServerMethod<TRequest, TResponse> continuation) =>
+        TellAsync(() => continuation(requests, responses, context), context);
+
+    private async Task TellAsync(Func<Task> call, ServerCallContext context)
+    {
         try
         {
-            return await continuation(request, context);
+            await call();
         }
         catch (OperationCanceledException) when (context.CancellationToken.IsCancellationRequested)
         {

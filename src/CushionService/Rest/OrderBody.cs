@@ -5,6 +5,7 @@ using System.Text.Json.Serialization.Metadata;
 using System.Text.Unicode;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
+using Microsoft.Net.Http.Headers;
 
 namespace CushionService.Rest;
 
@@ -14,6 +15,13 @@ internal static class OrderBody
     private static readonly JsonTypeInfo<Order> OrderType = (JsonTypeInfo<Order>)Json.Options.GetTypeInfo(typeof(Order));
 
     private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
+
+    /// <summary>Whether a content type is the media type that is wanted, in UTF-8.</summary>
+    public static bool IsOf(string mediaType, string? contentType) =>
+        contentType == mediaType
+        || (MediaTypeHeaderValue.TryParse(contentType, out MediaTypeHeaderValue? type)
+            && type.MediaType.Equals(mediaType, StringComparison.OrdinalIgnoreCase)
+            && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase)));
 
     /// <summary>Reads the whole body.</summary>
     /// <returns>The order as read; null when the body is longer than <see cref="Limits.OrderBytes"/>.</returns>

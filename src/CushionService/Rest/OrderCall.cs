@@ -1,6 +1,6 @@
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract.Orders;
-using Microsoft.Net.Http.Headers;
+using CushionService.Validation;
 
 namespace CushionService.Rest;
 
@@ -17,8 +17,8 @@ internal sealed class OrderCall<TAnswer>
     private readonly string[] _offered;
 
     /// <summary>A call that hands a sound order to the desk.</summary>
-    public OrderCall(Func<OrderDesk, Order, CancellationToken, Outcome<TAnswer>> ask, Form<TAnswer>? form = null)
-        : this((Reading reading, OrderDesk desk, CancellationToken cancellation) => reading.Send(desk, ask, cancellation)) =>
+    public OrderCall(Func<OrderDesk, Order, CancellationToken, Outcome<TAnswer>> ask, Form<TAnswer>? form = null, Purpose purpose = Purpose.Making)
+        : this((Reading reading, OrderDesk desk, CancellationToken cancellation) => reading.Send(desk, ask, cancellation, purpose)) =>
         (_form, _offered) = (form, form is null ? _offered : [JsonMediaType, form.MediaType]);
 
     /// <summary>A call that has its own way with an order at fault.</summary>
@@ -35,7 +35,7 @@ internal sealed class OrderCall<TAnswer>
         {
             await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {string.Join(" or ", _offered)}.");
         }
-        else if (!IsJson(http.Request.ContentType))
+        else if (!OrderBody.IsOf(JsonMediaType, http.Request.ContentType))
         {
             await Problems.WriteAsync(http, StatusCodes.Status415UnsupportedMediaType, $"Orders are read as {JsonMediaType} in UTF-8.");
         }
@@ -62,10 +62,4 @@ internal sealed class OrderCall<TAnswer>
         http.Response.ContentType = form.MediaType + "; charset=utf-8";
         return http.Response.WriteAsync(text, http.RequestAborted);
     }
-
-    private static bool IsJson(string? contentType) =>
-        contentType == JsonMediaType
-        || (MediaTypeHeaderValue.TryParse(contentType, out MediaTypeHeaderValue? type)
-            && type.MediaType.Equals(JsonMediaType, StringComparison.OrdinalIgnoreCase)
-            && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase)));
 }

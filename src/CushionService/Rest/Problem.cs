@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Rest;
@@ -22,6 +23,10 @@ public sealed record Problem
 
     /// <summary>Every fault of the order; empty when the fault is not the order's.</summary>
     public required IReadOnlyList<Violation> Violations { get; init; }
+
+    /// <summary>In a stream, the line of the order, from 1; left out elsewhere.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public long? Line { get; init; }
 
     /// <summary>Names the call in the service's logs.</summary>
     public required string TraceId { get; init; }

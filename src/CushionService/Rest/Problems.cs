@@ -22,12 +22,8 @@ internal static class Problems
     }
 
     /// <summary>Why an order gets no answer.</summary>
-    public static Problem Of(Refusal refusal, string traceId)
-    {
-        int status = Statuses.Of(refusal).Http;
-        string code = status == StatusCodes.Status400BadRequest ? "unreadable-order" : "invalid-order";
-        return Of(status, code, Statuses.Title(refusal), refusal.Violations, traceId);
-    }
+    public static Problem Of(Refusal refusal, string traceId) =>
+        Of(Statuses.Of(refusal).Http, Statuses.Kind(refusal), Statuses.Title(refusal), refusal.Violations, traceId);
 
     /// <summary>Writes why an order gets no answer.</summary>
     public static Task WriteAsync(HttpContext http, Refusal refusal) => WriteAsync(http, Of(refusal, TraceOf(http)));
@@ -56,7 +52,8 @@ internal static class Problems
         TraceId = traceId,
     };
 
-    private static string TraceOf(HttpContext http) => Activity.Current?.Id ?? http.TraceIdentifier;
+    /// <summary>Names the call in the service's logs.</summary>
+    public static string TraceOf(HttpContext http) => Activity.Current?.Id ?? http.TraceIdentifier;
 
     private static Task WriteAsync(HttpContext http, Problem problem)
     {

@@ -21,6 +21,10 @@ internal static class RestDoor
         v1.MapLayouts();
         v1.MapYardage();
         v1.MapQuotes();
+        v1.MapComparisons();
+        v1.MapFits();
+        v1.MapQuoteStream();
+        v1.MapEstimate();
         v1.MapCatalogue();
         app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
         app.MapHealthChecks("/health/ready");

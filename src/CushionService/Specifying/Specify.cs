@@ -120,6 +120,8 @@ internal static class Specify
             WidthShrinkage = Share(fabric.Shrinkage?.Width),
             Squaring = order.Length(fabric.Squaring) ?? order.Practice.Squaring,
             Sold = SaleReading.Rule(fabric.Sold!)!,
+            OnHand = [.. (fabric.OnHand ?? []).SelectMany(offcut => Enumerable.Repeat(
+                new OffcutSpecification(order.Length(offcut.Width)!.Value, order.Length(offcut.Length)!.Value), offcut.Quantity ?? 1))],
             Price = fabric.Price is { } price ? PriceOf(price.Amount!, price.Per!.Value, currency!.Value) : null,
         };
     }

@@ -19,6 +19,7 @@ internal sealed class FabricValidator : AbstractValidator<Fabric>
         RuleFor(fabric => fabric.Shrinkage!).SetValidator(new ShrinkageValidator()).When(fabric => fabric.Shrinkage is not null);
         RuleFor(fabric => fabric.Sold!).SetValidator(new SaleValidator()).When(fabric => fabric.Sold is not null);
         RuleFor(fabric => fabric.Price!).SetValidator(new PriceValidator()).When(fabric => fabric.Price is not null);
+        RuleForEach(fabric => fabric.OnHand).SetValidator(new OffcutValidator());
         RuleFor(fabric => fabric).Custom((fabric, context) =>
         {
             OrderReading order = context.Reading();
@@ -57,6 +58,11 @@ internal sealed class FabricValidator : AbstractValidator<Fabric>
     private sealed class ShrinkageValidator : AbstractValidator<Shrinkage>
     {
         public ShrinkageValidator() => this.AddAttributeRules();
+    }
+
+    private sealed class OffcutValidator : AbstractValidator<Offcut>
+    {
+        public OffcutValidator() => this.AddAttributeRules();
     }
 
     private sealed class PriceValidator : AbstractValidator<Price>

@@ -15,6 +15,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         RuleForEach(order => order.Pieces).SetValidator(new LoosePieceValidator());
         RuleForEach(order => order.Fabrics).SetValidator(new FabricValidator());
         RuleForEach(order => order.Prices).SetValidator(new ItemPriceValidator());
+        RuleForEach(order => order.Candidates).SetValidator(new CandidateValidator());
         RuleFor(order => order.Workroom!).SetValidator(new WorkroomValidator()).When(order => order.Workroom is not null);
         RuleFor(order => order).Custom((order, context) =>
         {
@@ -27,12 +28,18 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         });
     }
 
+    private sealed class CandidateValidator : AbstractValidator<Candidate>
+    {
+        public CandidateValidator() => this.AddAttributeRules();
+    }
+
     private static void HasNoGaps(Order order, ValidationContext<Order> context)
     {
         Filled(order.Cushions, nameof(Order.Cushions));
         Filled(order.Pieces, nameof(Order.Pieces));
         Filled(order.Fabrics, nameof(Order.Fabrics));
         Filled(order.Prices, nameof(Order.Prices));
+        Filled(order.Candidates, nameof(Order.Candidates));
 
         void Filled(IReadOnlyList<object?>? entries, string list)
         {

@@ -90,17 +90,19 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                 Drop = repeat.Drop,
             }
             : null,
-        Placements = [.. layout.Placements.Select(laid => new PlacementAnswer
-        {
-            Piece = laid.Piece.Id,
-            Copy = laid.Copy,
-            X = Number(laid.X),
-            Y = Number(laid.Y),
-            Rotation = laid.Turn,
-            Width = Number(laid.Width),
-            Length = Number(laid.Length),
-        })],
+        Placements = [.. layout.Placements.Select(Placement)],
     })];
+
+    public PlacementAnswer Placement(LaidPiece laid) => new()
+    {
+        Piece = laid.Piece.Id,
+        Copy = laid.Copy,
+        X = Number(laid.X),
+        Y = Number(laid.Y),
+        Rotation = laid.Turn,
+        Width = Number(laid.Width),
+        Length = Number(laid.Length),
+    };
 
     public IReadOnlyList<YardageLine> Yardage(ImmutableArray<Yardage> yardages) => [.. yardages.Select(yardage => new YardageLine
     {

@@ -46,4 +46,8 @@ public sealed record Fabric
 
     /// <summary>Its price; the cost leaves it out, saying so, when left out.</summary>
     public Price? Price { get; init; }
+
+    /// <summary>What one has of it; in a fit only.</summary>
+    [NumberRange(1, 20)]
+    public IReadOnlyList<Offcut>? OnHand { get; init; }
 }

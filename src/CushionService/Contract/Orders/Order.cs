@@ -40,4 +40,8 @@ public sealed record Order
     /// <summary>Prices of what is bought besides cloth.</summary>
     [NumberRange(0, 500)]
     public IReadOnlyList<ItemPrice>? Prices { get; init; }
+
+    /// <summary>Cloths to try in the place of others; in a comparison only.</summary>
+    [NumberRange(1, 10)]
+    public IReadOnlyList<Candidate>? Candidates { get; init; }
 }

@@ -38,6 +38,7 @@ internal static class ContractDocument
             }
 
             options.SchemaFilter<ContractSchemas>();
+            options.OperationFilter<EstimateParameters>();
             options.OperationFilter<Operations>();
             options.OperationFilter<Examples>();
         });

@@ -17,12 +17,11 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
 
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
-        if (operation.RequestBody?.Content?["application/json"] is not OpenApiMediaType body)
+        foreach (IOpenApiMediaType body in operation.RequestBody?.Content?.Values ?? [])
         {
-            return;
+            ((OpenApiMediaType)body).Example = JsonNode.Parse(Text);
         }
 
-        body.Example = JsonNode.Parse(Text);
         Show(operation, "422", Problem.MediaType, Refused());
         Show(operation, "200", "application/json", operation.OperationId switch
         {
@@ -34,7 +33,8 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
 
     private static void Show(OpenApiOperation operation, string status, string mediaType, object? example)
     {
-        if (example is not null && operation.Responses?[status].Content?[mediaType] is OpenApiMediaType content)
+        if (example is not null && operation.Responses!.TryGetValue(status, out IOpenApiResponse? response)
+            && response.Content is { } forms && forms.TryGetValue(mediaType, out IOpenApiMediaType? form) && form is OpenApiMediaType content)
         {
             content.Example = JsonSerializer.SerializeToNode(example, Json.Options);
         }

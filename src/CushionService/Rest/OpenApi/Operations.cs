@@ -12,6 +12,7 @@ internal sealed class Operations : IOperationFilter
     private static readonly Dictionary<string, string> Meanings = new()
     {
         ["200"] = "The answer.",
+        ["304"] = "The caller holds the answer already.",
         ["400"] = "The order cannot be read: not JSON, or not of the contract's types.",
         ["406"] = "The caller accepts no form that this answer comes in.",
         ["413"] = "The order is longer than 1 MiB.",

@@ -1,0 +1,14 @@
+namespace CushionService.Engine.Fitting;
+
+/// <summary>Whether pieces fit onto the cloth on hand, and how that is known.</summary>
+public enum FitVerdict
+{
+    /// <summary>They fit: there is a layout.</summary>
+    Fits,
+
+    /// <summary>They cannot: a bound shows that no layout exists.</summary>
+    Impossible,
+
+    /// <summary>No layout was found at the effort spent.</summary>
+    NotFound,
+}

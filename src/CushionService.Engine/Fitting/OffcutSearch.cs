@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Fitting;
+
+/// <summary>Lays pieces onto offcuts. One offcut is a strip that ends; several are stock sheets, and where the sheets' kernel finds no place for
+/// everything, or the cloth has a repeat, they are strips again, filled one after another.</summary>
+internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableArray<CutPiece> pieces, CancellationToken cancellation)
+{
+    // Filling by turns weighs a strip for each copy; above this it would keep a page waiting for minutes.
+    private const int MostByTurns = 60;
+    private const int FewByTurns = 12;
+
+    private readonly ImmutableArray<LaidPiece>[] _laid = [.. rooms.Select(_ => ImmutableArray<LaidPiece>.Empty)];
+
+    public FitVerdict Run(Effort effort)
+    {
+        if (!PiecesHaveRoom())
+        {
+            FillByTurns(Effort.Quick, smallestFirst: false);
+            return FitVerdict.Impossible;
+        }
+
+        if (rooms is [OffcutRoom only])
+        {
+            (FitVerdict verdict, _laid[0]) = Strip(only, pieces, effort);
+            if (verdict != FitVerdict.Fits)
+            {
+                FillByTurns(Effort.Quick, smallestFirst: false);
+            }
+
+            return verdict;
+        }
+
+        bool plain = rooms[0].Cloth.Repeat is null;
+        bool found = (plain && OnSheets(effort))
+            || ((effort == Effort.Thorough || !plain) && (FillByTurns(effort, smallestFirst: true) || FillByTurns(effort, smallestFirst: false)));
+        return found ? FitVerdict.Fits : FitVerdict.NotFound;
+    }
+
+    public ImmutableArray<OffcutLayout> Layouts() => [.. rooms.Select((room, i) => new OffcutLayout(room, _laid[i]))];
+
+    public ImmutableArray<(CutPiece Piece, int Copies)> Unplaced() =>
+    [
+        .. pieces.Select(piece => (piece, piece.Quantity - _laid.Sum(laid => laid.Count(one => one.Piece.Id == piece.Id)))).Where(rest => rest.Item2 > 0),
+    ];
+
+    // No layout exists when the pieces have more area than the offcuts, or one fits onto none of them.
+    private bool PiecesHaveRoom()
+    {
+        Area needed = pieces.Aggregate(default(Area), (sum, piece) => sum + piece.Quantity * piece.Area);
+        Area given = rooms.Aggregate(default(Area), (sum, room) => sum + room.Area);
+        return needed.SquareNanometres <= given.SquareNanometres && pieces.All(piece => rooms.Any(room => Fits(piece, room)));
+    }
+
+    private static bool Fits(CutPiece piece, OffcutRoom room) =>
+        (piece.Width <= room.Width && piece.Length <= room.Length)
+        || (piece.Rotations == Rotations.QuarterTurns && piece.Length <= room.Width && piece.Width <= room.Length);
+
+    // The kernel stops at the first layout that the strip holds; its bound says when there is none.
+    private (FitVerdict Verdict, ImmutableArray<LaidPiece> Laid) Strip(OffcutRoom room, IReadOnlyList<CutPiece> chosen, Effort effort)
+    {
+        Grid grid = ClothNesting.GridFor(room.Cloth, chosen);
+        long reach = grid.Down(room.Length);
+        if (chosen.Any(piece => !Fits(piece, room)))
+        {
+            return (FitVerdict.Impossible, []);
+        }
+
+        StripProblem problem = ClothNesting.Problem(room.Cloth, chosen, grid) with { Sale = new SaleLadder(reach, 1, 1, 1) };
+        StripLayout layout = Nester.Nest(problem, effort, cancellation);
+        return layout.Length <= reach
+            ? (FitVerdict.Fits, [.. layout.Placements.Select(placed => Laid(chosen[placed.Piece], placed, grid))])
+            : (layout.LowerBound > reach ? FitVerdict.Impossible : FitVerdict.NotFound, []);
+    }
+
+    private bool OnSheets(Effort effort)
+    {
+        Grid grid = ClothNesting.GridFor(rooms.MaxBy(room => room.Width)!.Cloth, pieces);
+        int[] used = [.. Enumerable.Range(0, rooms.Length).Where(i => grid.Down(rooms[i].Width) > 0 && grid.Down(rooms[i].Length) > 0)];
+        SheetLayout layout = Nester.Nest(
+            new SheetProblem
+            {
+                Pieces = [.. pieces.Select(piece => ClothNesting.ToNest(rooms[0].Cloth, piece, grid))],
+                Sheets = [.. used.Select(i => new StockSheet(grid.Down(rooms[i].Width), grid.Down(rooms[i].Length), 1, grid.Down(rooms[i].Width) * grid.Down(rooms[i].Length)))],
+            },
+            effort,
+            cancellation);
+        for (var sheet = 0; sheet < layout.Sheets.Length; sheet++)
+        {
+            _laid[used[layout.Sheets[sheet]]] = [.. layout.Placements.Where(placed => placed.Sheet == sheet).Select(placed => Laid(pieces[placed.Piece], placed, grid))];
+        }
+
+        return layout.Unplaced.IsEmpty;
+    }
+
+    // Offcut after offcut takes, of the copies that are left, the largest first, every one that the kernel finds a place for beside the others.
+    private bool FillByTurns(Effort effort, bool smallestFirst)
+    {
+        var left = pieces.SelectMany(piece => Enumerable.Repeat(piece, piece.Quantity)).OrderByDescending(piece => piece.Area.SquareNanometres).ToList();
+        if (left.Count > MostByTurns)
+        {
+            return false;
+        }
+
+        Effort each = effort == Effort.Thorough && left.Count <= FewByTurns ? Effort.Standard : Effort.Quick;
+        var laid = new ImmutableArray<LaidPiece>[rooms.Length];
+        foreach (int i in Enumerable.Range(0, rooms.Length).OrderBy(i => (smallestFirst ? 1 : -1) * rooms[i].Area.SquareNanometres))
+        {
+            (laid[i], List<CutPiece> chosen) = ([], []);
+            foreach (CutPiece copy in left.ToArray())
+            {
+                CutPiece[] trial = [.. chosen.Append(copy).GroupBy(piece => piece.Id).Select(group => group.First() with { Quantity = group.Count() })];
+                bool small = trial.Aggregate(default(Area), (sum, piece) => sum + piece.Quantity * piece.Area).SquareNanometres <= rooms[i].Area.SquareNanometres;
+                if (small && Strip(rooms[i], trial, each) is { Verdict: FitVerdict.Fits } strip)
+                {
+                    laid[i] = strip.Laid;
+                    chosen.Add(copy);
+                    left.Remove(copy);
+                }
+            }
+        }
+
+        if (left.Count > 0 && laid.Sum(room => room.Length) <= _laid.Sum(room => room.Length))
+        {
+            return false;
+        }
+
+        Number(laid);
+        return left.Count == 0;
+    }
+
+    // Copies are counted over all offcuts.
+    private void Number(ImmutableArray<LaidPiece>[] laid)
+    {
+        var counts = new Dictionary<string, int>();
+        for (var i = 0; i < laid.Length; i++)
+        {
+            _laid[i] = [.. laid[i].Select(one => one with { Copy = counts[one.Piece.Id] = counts.GetValueOrDefault(one.Piece.Id) + 1 })];
+        }
+    }
+
+    private static LaidPiece Laid(CutPiece piece, Placement placed, Grid grid) =>
+        new(piece, placed.Copy + 1, grid.Back(placed.X), grid.Back(placed.Y), placed.Turn);
+}

@@ -1,0 +1,31 @@
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Contract.Answers;
+
+/// <summary>Whether an order can be cut from the cloth on hand.</summary>
+public sealed record FitAnswer
+{
+    /// <summary>The order's reference.</summary>
+    public string? Reference { get; init; }
+
+    /// <summary>The unit of every length.</summary>
+    public required Units Units { get; init; }
+
+    /// <summary>Version of the engine that answered.</summary>
+    public required string Engine { get; init; }
+
+    /// <summary>Whether the pieces of every cloth on hand fit onto it.</summary>
+    public required bool Fits { get; init; }
+
+    /// <summary>Each cloth on hand of which pieces are cut.</summary>
+    public required IReadOnlyList<FabricFitAnswer> Fabrics { get; init; }
+
+    /// <summary>The largest cushion that would fit beside the rest of the order, for each of its first four cushions and each way to size it.</summary>
+    public required IReadOnlyList<LargestAnswer> Largest { get; init; }
+
+    /// <summary>The pieces that the placements name.</summary>
+    public required IReadOnlyList<PieceAnswer> Pieces { get; init; }
+
+    /// <summary>What is allowed but unwise.</summary>
+    public required IReadOnlyList<Violation> Warnings { get; init; }
+}

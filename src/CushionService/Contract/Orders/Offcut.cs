@@ -1,0 +1,21 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace CushionService.Contract.Orders;
+
+/// <summary>A length or an offcut of a cloth that one has.</summary>
+public sealed record Offcut
+{
+    /// <summary>Across the cloth, selvedges included where it has them; no wider than the cloth.</summary>
+    [Required]
+    [LengthRange("1 in", "240 in")]
+    public Measure? Width { get; init; }
+
+    /// <summary>Along the cloth.</summary>
+    [Required]
+    [LengthRange("1 in", "4000 in")]
+    public Measure? Length { get; init; }
+
+    /// <summary>How many there are alike; 1 when left out.</summary>
+    [NumberRange(1, 20, Default = "1")]
+    public int? Quantity { get; init; }
+}

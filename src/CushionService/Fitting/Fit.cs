@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Fitting;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Nesting;
+using CushionService.Specifying;
+using CushionService.Validation;
+
+namespace CushionService.Fitting;
+
+/// <summary>An order held against the cloth on hand.</summary>
+/// <param name="Drafting">The order, drafted for the cloth on hand.</param>
+/// <param name="Fabrics">Each cloth on hand of which pieces are cut.</param>
+/// <param name="Warnings">What is allowed but unwise.</param>
+internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics, ImmutableArray<Violation> Warnings)
+{
+    /// <summary>Whether everything fits; where not, whether a bound says so.</summary>
+    public FitVerdict Verdict =>
+        Fabrics.Any(fabric => fabric.Verdict == FitVerdict.Impossible) ? FitVerdict.Impossible
+        : Fabrics.Any(fabric => fabric.Verdict == FitVerdict.NotFound) ? FitVerdict.NotFound
+        : FitVerdict.Fits;
+
+    /// <summary>Lays an order onto the cloth on hand.</summary>
+    /// <returns>The fit; null when the order breaks a rule.</returns>
+    public static Fit? Of(Order order, Effort? effort, CancellationToken cancellation)
+    {
+        var reading = new OrderReading(order);
+        (ImmutableArray<Violation> violations, ImmutableArray<Violation> warnings) = OrderCheck.Run(order, reading);
+        if (!violations.IsEmpty)
+        {
+            return null;
+        }
+
+        // Strips are joined to suit what there is, not the bolt.
+        OrderSpecification specified = Specify.Order(reading);
+        Drafting drafting = Drafting.Of(specified with { Fabrics = [.. specified.Fabrics.Select(OffcutRoom.Widest)] });
+        var fits = ImmutableArray.CreateBuilder<OffcutFit>();
+        foreach (FabricSpecification fabric in specified.Fabrics.Where(fabric => !fabric.OnHand.IsEmpty))
+        {
+            ImmutableArray<CutPiece> pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
+            if (!pieces.IsEmpty)
+            {
+                fits.Add(OffcutFit.Of(fabric, pieces, effort ?? specified.Effort, cancellation));
+            }
+        }
+
+        return new Fit(drafting, fits.ToImmutable(), warnings.AddRange(drafting.Warnings));
+    }
+}

@@ -1,0 +1,47 @@
+using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Fitting;
+using CushionService.Engine.Measures;
+using CushionService.Nesting;
+
+namespace CushionService.Fitting;
+
+/// <summary>Finds how large each cushion of an order could be on the cloth on hand. Every size is drafted, cut and laid by the pipeline of any order.</summary>
+internal static class LargestCushions
+{
+    // Each size that is tried is an order of its own; more cushions would keep a page waiting.
+    private const int Most = 4;
+
+    /// <summary>The largest cushions of an order that keeps its rules.</summary>
+    /// <param name="order">The order, with cloth on hand.</param>
+    /// <param name="unit">The unit of the answer.</param>
+    /// <param name="cancellation">Gives up the search.</param>
+    public static IEnumerable<LargestAnswer> Of(Order order, LengthUnit unit, CancellationToken cancellation)
+    {
+        for (int at = 0; at < Math.Min(order.Cushions?.Count ?? 0, Most); at++)
+        {
+            foreach ((FreeSize free, SizedCushion sizes) in SizedCushion.Ways(order, at))
+            {
+                var found = LargestStep.Find(
+                    sizes.Steps,
+                    steps => Verdict(sizes.At(steps), Effort.Quick) == FitVerdict.Fits,
+                    steps => Verdict(sizes.At(steps), Effort.Thorough));
+                if (found is var (steps, next))
+                {
+                    (Length width, Length depth) = SizedCushion.SizesOf(sizes.At(steps), at);
+                    yield return new LargestAnswer
+                    {
+                        Cushion = order.Cushions![at].Id!,
+                        Free = free,
+                        Width = (double)width.In(unit),
+                        Depth = (double)depth.In(unit),
+                        Next = next,
+                    };
+                }
+            }
+        }
+
+        // A size that breaks a rule cannot be made, whatever cloth there is.
+        FitVerdict Verdict(Order sized, Effort effort) => Fit.Of(sized, effort, cancellation)?.Verdict ?? FitVerdict.Impossible;
+    }
+}

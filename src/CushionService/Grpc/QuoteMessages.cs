@@ -1,0 +1,46 @@
+using System.Runtime.CompilerServices;
+using CushionService.Contract.Answers;
+using CushionService.Grpc.Mapping;
+using CushionService.Grpc.V1;
+using CushionService.Streaming;
+using Grpc.Core;
+
+namespace CushionService.Grpc;
+
+/// <summary>The messages of a stream of orders and their quotes.</summary>
+internal static class QuoteMessages
+{
+    private static readonly WriteOptions HeldBack = new(WriteFlags.BufferHint);
+
+    public static async IAsyncEnumerable<NumberedOrder> ReadAsync(
+        IAsyncStreamReader<QuoteManyRequest> requests, [EnumeratorCancellation] CancellationToken cancellation = default)
+    {
+        for (long number = 1; await requests.MoveNext(cancellation); number++)
+        {
+            yield return new NumberedOrder(number, OrderMessage.Read(requests.Current.Order));
+        }
+    }
+
+    public static ValueTask WriteAsync(IServerStreamWriter<QuoteManyResponse> responses, NumberedQuote quote, bool more)
+    {
+        responses.WriteOptions = more ? HeldBack : WriteOptions.Default;
+        QuoteManyResponse response = new() { Number = quote.Number };
+        if (quote.Outcome.Answered)
+        {
+            response.Quote = MessageWriter<QuoteAnswer, QuoteResponse>.Write(quote.Outcome.Answer, "");
+        }
+        else
+        {
+            response.Refusal = RefusalOf(quote.Outcome.Refusal);
+        }
+
+        return new ValueTask(responses.WriteAsync(response));
+    }
+
+    private static V1.Refusal RefusalOf(Refusal refusal)
+    {
+        V1.Refusal message = new() { Status = (int)Statuses.Of(refusal).Grpc, Code = Statuses.Kind(refusal), Title = Statuses.Title(refusal) };
+        MessageWriter<Engine.Specifications.Violation, V1.Violation>.WriteAll(refusal.Violations, message.Violations, "");
+        return message;
+    }
+}

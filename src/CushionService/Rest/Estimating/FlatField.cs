@@ -1,0 +1,63 @@
+using System.Collections;
+using System.Collections.Immutable;
+using System.Reflection;
+using CushionService.Contract;
+using CushionService.Contract.Orders;
+using CushionService.Validation;
+
+namespace CushionService.Rest.Estimating;
+
+/// <summary>A field of an order of one cushion and one cloth, as a parameter of a query.</summary>
+/// <remarks>The names come from the records: a field of the cushion or of its outline keeps its name, any other stands behind the name of its record, and a
+/// record's kind takes the record's own name. A new field of the contract needs no code here.</remarks>
+/// <param name="Name">The parameter.</param>
+/// <param name="Pointer">Where the value stands in the order, as a JSON Pointer.</param>
+/// <param name="Property">The member that it fills.</param>
+internal sealed record FlatField(string Name, string Pointer, PropertyInfo Property)
+{
+    // What names things, what is bought but not cut, and what only an order of several cloths needs.
+    private static readonly ImmutableHashSet<Type> LeftOut = [typeof(CushionFabrics), typeof(Fill), typeof(Price)];
+    private static readonly ImmutableHashSet<string> LeftOutNames = ["Id", "Label", "Fabric", "Reference", "Currency"];
+
+    /// <summary>Every parameter.</summary>
+    public static ImmutableArray<FlatField> All { get; } =
+    [
+        .. Of(typeof(Order), "", "").Where(field => field.Pointer.LastIndexOf('/') == 0),
+        .. Of(typeof(Cushion), "/cushions/0", ""),
+        .. Of(typeof(Fabric), "/fabrics/0", "fabric"),
+        .. Of(typeof(Workroom), "/workroom", "workroom"),
+    ];
+
+    /// <summary>The type of the value, or of each value of a list.</summary>
+    public Type Type { get; } = Simple(Property.PropertyType);
+
+    /// <summary>Whether it takes several values, separated by commas.</summary>
+    public bool IsList { get; } = IsListType(Property.PropertyType);
+
+    private static IEnumerable<FlatField> Of(Type record, string at, string prefix)
+    {
+        foreach (PropertyInfo property in record.GetProperties().Where(property => !LeftOutNames.Contains(property.Name)))
+        {
+            Type type = Simple(property.PropertyType);
+            string pointer = $"{at}/{FieldNames.Json(property.Name)}";
+            bool kind = property.Name == "Kind" && prefix.Length > 0;
+            string name = kind ? prefix : FieldNames.Json(prefix + property.Name);
+            if (type.IsEnum || type.IsPrimitive || type == typeof(Measure) || type == typeof(string))
+            {
+                yield return new FlatField(FieldNames.Json(name), pointer, property);
+            }
+            else if (type.Namespace == record.Namespace && !IsListType(property.PropertyType) && !LeftOut.Contains(type))
+            {
+                string inner = prefix.Length == 0 ? FieldNames.Json(property.Name) : prefix + property.Name;
+                foreach (FlatField field in Of(type, pointer, inner))
+                {
+                    yield return type == typeof(Outline) && field.Property.Name != nameof(Outline.Kind) ? field with { Name = FieldNames.Json(field.Property.Name) } : field;
+                }
+            }
+        }
+    }
+
+    private static Type Simple(Type type) => IsListType(type) ? type.GetGenericArguments()[0] : Nullable.GetUnderlyingType(type) ?? type;
+
+    private static bool IsListType(Type type) => type != typeof(string) && typeof(IEnumerable).IsAssignableFrom(type);
+}

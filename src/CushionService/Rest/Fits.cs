@@ -1,0 +1,19 @@
+using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+using CushionService.Validation;
+
+namespace CushionService.Rest;
+
+/// <summary>The call that holds an order against the cloth on hand.</summary>
+internal static class Fits
+{
+    private static readonly OrderCall<FitAnswer> Call = new(
+        (OrderDesk desk, Order order, CancellationToken cancellation) => desk.Fit(order, cancellation), purpose: Purpose.Fitting);
+
+    public static void MapFits(this IEndpointRouteBuilder v1) => v1.MapPost("/fits", Fit).TakesOrder<FitAnswer>();
+
+    /// <summary>Fit an order onto the cloth on hand</summary>
+    /// <remarks>Whether the pieces fit onto what `onHand` lists, all offcuts of a cloth together; how they lie, what is left, and the largest cushion that
+    /// would fit. Cloths without `onHand` are to be bought and are not looked at.</remarks>
+    private static Task Fit(HttpContext http, OrderDesk desk) => Call.AnswerAsync(http, desk);
+}

@@ -1,0 +1,98 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+using CushionService.Streaming;
+using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
+using Microsoft.AspNetCore.Server.Kestrel.Core.Features;
+
+namespace CushionService.Rest;
+
+/// <summary>The call that quotes any number of orders, a line each.</summary>
+internal static class QuoteStreams
+{
+    private const string MediaType = "application/x-ndjson";
+
+    // Answers that are ready together leave together, up to this many bytes.
+    private const int MostHeldBack = 32 * 1024;
+
+    // A caller may think between two orders, or before it reads on; one that moves nothing for minutes is gone.
+    private static readonly MinDataRate Patience = new(1, TimeSpan.FromMinutes(5));
+
+    private static readonly JsonTypeInfo<QuoteAnswer> QuoteType = (JsonTypeInfo<QuoteAnswer>)Json.Options.GetTypeInfo(typeof(QuoteAnswer));
+    private static readonly JsonTypeInfo<Problem> ProblemType = (JsonTypeInfo<Problem>)Json.Options.GetTypeInfo(typeof(Problem));
+    private static readonly JsonWriterOptions Writing = new() { Encoder = Json.Options.Encoder, SkipValidation = true };
+
+    public static void MapQuoteStream(this IEndpointRouteBuilder v1) => v1.MapPost("/quotes/stream", QuoteMany)
+        .Accepts<Order>(MediaType)
+        .Produces<QuoteAnswer>(StatusCodes.Status200OK, MediaType)
+        .Refuses(StatusCodes.Status406NotAcceptable, StatusCodes.Status415UnsupportedMediaType, StatusCodes.Status500InternalServerError);
+
+    /// <summary>Quote many orders</summary>
+    /// <remarks>One order a line in, one answer a line out, in order, each as soon as it and those before it are ready. A line that cannot be quoted
+    /// is answered in its place with the problem, which names the line; blank lines are passed over. Any number of orders: the service reads only
+    /// a few lines ahead of what the caller has taken back, so a caller must read the answers while it sends.</remarks>
+    private static async Task QuoteMany(HttpContext http, QuoteStream stream)
+    {
+        if (Accepted.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
+        {
+            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {MediaType}.");
+        }
+        else if (!OrderBody.IsOf(MediaType, http.Request.ContentType))
+        {
+            await Problems.WriteAsync(http, StatusCodes.Status415UnsupportedMediaType, $"Orders are read as {MediaType} in UTF-8, one on each line.");
+        }
+        else
+        {
+            LiftLimits(http);
+            http.Response.ContentType = MediaType;
+            await http.Response.StartAsync(http.RequestAborted);
+            using Utf8JsonWriter writer = new(http.Response.BodyWriter, Writing);
+            await stream.AnswerAsync(
+                OrderLines.ReadAsync(http.Request.BodyReader), (quote, more, cancellation) => WriteAsync(http, writer, quote, more, cancellation), http.RequestAborted);
+        }
+    }
+
+    private static async ValueTask WriteAsync(HttpContext http, Utf8JsonWriter writer, NumberedQuote quote, bool more, CancellationToken cancellation)
+    {
+        System.IO.Pipelines.PipeWriter body = http.Response.BodyWriter;
+        writer.Reset();
+        if (quote.Outcome.Answered)
+        {
+            JsonSerializer.Serialize(writer, quote.Outcome.Answer, QuoteType);
+        }
+        else
+        {
+            Problem problem = Problems.Of(quote.Outcome.Refusal, Problems.TraceOf(http));
+            JsonSerializer.Serialize(writer, problem with { Line = quote.Number }, ProblemType);
+        }
+
+        body.GetSpan(1)[0] = (byte)'\n';
+        body.Advance(1);
+        if (!more || !body.CanGetUnflushedBytes || body.UnflushedBytes > MostHeldBack)
+        {
+            await body.FlushAsync(cancellation);
+        }
+    }
+
+    // The whole may be of any size, and each way may rest for a while; a line alone is limited.
+    private static void LiftLimits(HttpContext http)
+    {
+        if (http.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
+        {
+            size.MaxRequestBodySize = null;
+        }
+
+        MinDataRate? patience = HttpProtocol.IsHttp11(http.Request.Protocol) ? Patience : null;
+        if (http.Features.Get<IHttpMinRequestBodyDataRateFeature>() is { } reading)
+        {
+            reading.MinDataRate = patience;
+        }
+
+        if (http.Features.Get<IHttpMinResponseDataRateFeature>() is { } writing)
+        {
+            writing.MinDataRate = patience;
+        }
+    }
+}

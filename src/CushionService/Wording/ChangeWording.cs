@@ -1,0 +1,78 @@
+using System.Collections;
+using System.Reflection;
+using System.Text.Json;
+using CushionService.Contract;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Comparing;
+using CushionService.Engine.Measures;
+using CushionService.Validation;
+
+namespace CushionService.Wording;
+
+/// <summary>Says in one line what an option changes against the order as given: what is other about the cloth, and what that does.</summary>
+internal static class ChangeWording
+{
+    public static string Of(Fabric given, Fabric option, bool separate, Alternative? asGiven, Alternative? tried)
+    {
+        string[] differences =
+        [
+            .. Differences(given, option, ""),
+            .. separate ? ["each cushion cut from a length of its own"] : Array.Empty<string>(),
+        ];
+        string what = differences.Length == 0 ? "the same cloth" : string.Join(", ", differences);
+        return tried is null ? $"{what}: cannot be made"
+            : asGiven is null ? $"{what}: can be made, {Lengths(tried)}"
+            : $"{what}: {Lengths(tried)} instead of {Lengths(asGiven)}{Difference(asGiven, tried)}";
+    }
+
+    private static string Lengths(Alternative alternative) => string.Join(" and ", alternative.Quotes
+        .SelectMany(quote => quote.Yardages)
+        .GroupBy(yardage => (yardage.Layout.Fabric.Id, yardage.Layout.Fabric.Sold.LengthUnit))
+        .Select(cloth => $"{LengthText.Format(cloth.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold), cloth.Key.LengthUnit)} of {cloth.Key.Id}"));
+
+    private static string Difference(Alternative asGiven, Alternative tried)
+    {
+        if (!asGiven.IsPriced || !tried.IsPriced)
+        {
+            return "";
+        }
+
+        Money total = tried.Total!.Value;
+        decimal more = total.Amount - asGiven.Total!.Value.Amount;
+        return more == 0 ? ", the same total" : $", {total with { Amount = Math.Abs(more) }} {total.Currency.Code} {(more > 0 ? "more" : "less")}";
+    }
+
+    private static IEnumerable<string> Differences(object? given, object? option, string prefix)
+    {
+        foreach (PropertyInfo property in (given ?? option)!.GetType().GetProperties())
+        {
+            (object? before, object? after) = (given is null ? null : property.GetValue(given), option is null ? null : property.GetValue(option));
+            string name = $"{prefix}{JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name).Replace('_', ' ')}";
+            if (property.Name is "Id" or "Label" or "OnHand" || Equals(before, after))
+            {
+                continue;
+            }
+
+            if ((before ?? after)!.GetType() is { IsClass: true } type && type != typeof(string) && !typeof(IEnumerable).IsAssignableFrom(type))
+            {
+                foreach (string inner in Differences(before, after, name + " "))
+                {
+                    yield return inner;
+                }
+            }
+            else
+            {
+                yield return $"{name} {Text(after)} instead of {Text(before)}";
+            }
+        }
+    }
+
+    private static string Text(object? value) => value switch
+    {
+        null => "none",
+        Measure measure => measure.Text,
+        Enum choice => CushionValidator.Json(choice),
+        bool truth => truth ? "yes" : "no",
+        _ => Convert.ToString(value, System.Globalization.CultureInfo.InvariantCulture)!,
+    };
+}

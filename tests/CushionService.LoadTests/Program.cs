@@ -1,0 +1,17 @@
+using CushionService.LoadTests;
+
+switch (args)
+{
+    case ["stream", .. string[] rest] when rest.Length == 0 || (rest.Length == 1 && int.TryParse(rest[0], out _)):
+        int count = rest.Length == 0 ? 100_000 : int.Parse(rest[0]);
+        using (LoopbackHost host = await LoopbackHost.StartAsync())
+        {
+            await StreamRun.RunAsync("NDJSON", host, count, NdjsonCaller.CallAsync);
+            await StreamRun.RunAsync("QuoteMany", host, count, QuoteManyCaller.CallAsync);
+        }
+
+        return 0;
+    default:
+        Console.Error.WriteLine("usage: stream [orders]   sends that many orders (100000) through each stream of a host on loopback, one in a hundred of them bad");
+        return 2;
+}

@@ -1,0 +1,138 @@
+using System.Globalization;
+using System.Net;
+using System.Text.Json.Nodes;
+using CushionService.Tests.Hosting;
+using CushionService.Tests.Orders;
+
+namespace CushionService.Tests.Comparing;
+
+/// <summary>The same order in several cloths, cheapest first.</summary>
+public sealed class ComparisonTests(RunningService service) : IClassFixture<RunningService>
+{
+    private const int Count = 300;
+
+    [Fact]
+    public async Task A_dearer_option_never_stands_before_a_cheaper_one()
+    {
+        int compared = 0;
+        for (int number = 0; number < Count; number++)
+        {
+            JsonObject order = WhatIfOrders.Compared(number);
+            using HttpResponseMessage response = await service.PostAsync("comparisons", order.ToJsonString());
+            JsonObject answer = await response.JsonAsync();
+            if (response.StatusCode != HttpStatusCode.OK)
+            {
+                continue;
+            }
+
+            JsonObject[] options = [.. answer["options"]!.AsArray().Select(option => option!.AsObject())];
+            int asked = order["candidates"]![0]!["options"]!.AsArray().Count * (order["candidates"]![0]!["separate"]!.GetValue<bool>() ? 2 : 1);
+            Assert.Equal(asked, options.Length);
+            Assert.Equal(options.Select(Rank).Order(), options.Select(Rank));
+            compared += options.Count(option => Rank(option).Class == 0) > 1 ? 1 : 0;
+            foreach (JsonObject option in options)
+            {
+                Assert.Equal(Rank(option).Class == 2, option["yardage"]!.AsArray().Count == 0);
+                Assert.DoesNotContain('\n', option["change"]!.GetValue<string>());
+            }
+        }
+
+        Assert.True(compared > Count / 3, $"Only {compared} orders had something to rank.");
+    }
+
+    [Fact]
+    public async Task An_option_costs_what_its_order_would_cost_by_itself()
+    {
+        int held = 0;
+        for (int number = 1; number < 40; number += 2)
+        {
+            JsonObject order = WhatIfOrders.Compared(number);
+            using HttpResponseMessage response = await service.PostAsync("comparisons", order.ToJsonString());
+            if (response.StatusCode != HttpStatusCode.OK)
+            {
+                continue;
+            }
+
+            foreach (JsonNode? option in (await response.JsonAsync())["options"]!.AsArray())
+            {
+                JsonObject own = order.DeepClone().AsObject();
+                own.Remove("candidates");
+                JsonNode cloth = Json.At(order, option!["pointer"]!.GetValue<string>()).DeepClone();
+                cloth["id"] = "cloth-1";
+                own["fabrics"]![0] = cloth;
+                using HttpResponseMessage single = await service.PostAsync("quotes", own.ToJsonString());
+                JsonObject quote = await single.JsonAsync();
+
+                Assert.Equal(single.StatusCode == HttpStatusCode.OK, option["violations"]!.AsArray().Count == 0);
+                Assert.Equal(quote["cost"]?["total"]?.GetValue<string>(), option["total"]?.GetValue<string>());
+                Assert.True(single.StatusCode != HttpStatusCode.OK || JsonNode.DeepEquals(quote["yardage"], option["yardage"]));
+                held++;
+            }
+        }
+
+        Assert.True(held > 20);
+    }
+
+    [Fact]
+    public async Task What_changes_reads_in_one_line()
+    {
+        using HttpResponseMessage response = await service.PostAsync("comparisons", """
+            {"units":"in","currency":"USD",
+             "pieces":[{"id":"runner","quantity":2,"width":30,"length":40}],
+             "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}}],
+             "candidates":[{"fabric":"main","options":[
+               {"id":"wide","width":60,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"24.00","per":"yd"}},
+               {"id":"narrow","width":20,"sold":{"unit":"yd","step":"1/8"}},
+               {"id":"railroaded","width":54,"rotation":"quarter-turns","sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}},
+               {"id":"unpriced","width":60,"sold":{"unit":"yd","step":"1/8"}}]}]}
+            """);
+        JsonObject answer = await response.JsonAsync();
+        Dictionary<string, JsonNode> options = answer["options"]!.AsArray().ToDictionary(option => option!["option"]!.GetValue<string>(), option => option!);
+
+        // By hand: 80 in side after side is 2 1/4 yd, 45.00; two across 60 in are 40 in, 1 1/8 yd, 27.00; turned, 40 across and 60 along, 1 3/4 yd, 35.00.
+        Assert.Equal("45.00", answer["given"]!["total"]!.GetValue<string>());
+        Assert.Equal(["wide", "railroaded", "unpriced", "narrow"], answer["options"]!.AsArray().Select(option => option!["option"]!.GetValue<string>()));
+        Assert.Equal("27.00", options["wide"]["total"]!.GetValue<string>());
+        Assert.Equal("35.00", options["railroaded"]["total"]!.GetValue<string>());
+        Assert.Equal("width 60 instead of 54, price amount 24.00 instead of 20.00: 1-1/8 yd of main instead of 2-1/4 yd of main, 18.00 USD less", options["wide"]["change"]!.GetValue<string>());
+        Assert.Equal(["wider-than-cloth"], options["narrow"]["violations"]!.AsArray().Select(violation => violation!["code"]!.GetValue<string>()));
+    }
+
+    [Fact]
+    public async Task Separate_cutting_buys_a_length_for_each_cushion()
+    {
+        using HttpResponseMessage response = await service.PostAsync("comparisons", """
+            {"units":"in","currency":"USD",
+             "cushions":[
+               {"id":"a","construction":"knife-edge","outline":{"kind":"rectangle","width":18,"depth":18},"closure":{"kind":"hand-sewn"}},
+               {"id":"b","construction":"knife-edge","outline":{"kind":"rectangle","width":14,"depth":14},"closure":{"kind":"hand-sewn"}}],
+             "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}}],
+             "candidates":[{"fabric":"main","separate":true,"options":[{"id":"same","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}}]}]}
+            """);
+        JsonArray options = (await response.JsonAsync())["options"]!.AsArray();
+
+        Assert.Equal([false, true], options.Select(option => option!["separate"]!.GetValue<bool>()));
+        Assert.Single(options[0]!["yardage"]!.AsArray());
+        Assert.Equal([0.625, 0.5], options[1]!["yardage"]!.AsArray().Select(line => line!["soldLength"]!.GetValue<double>()));
+    }
+
+    // Priced by total, unpriced by length in metres, then what cannot be made.
+    private static (int Class, decimal Size) Rank(JsonObject option)
+    {
+        if (option["violations"]!.AsArray().Count > 0)
+        {
+            return (2, 0);
+        }
+
+        string[] unpriced = [.. option["unpriced"]!.AsArray().Select(item => item!.GetValue<string>())];
+        decimal metres = option["yardage"]!.AsArray().Sum(line => line!["soldLength"]!.GetValue<decimal>() * (line["soldUnit"]!.GetValue<string>() == "yd" ? 0.9144m : 1));
+        return option["yardage"]!.AsArray().Any(line => unpriced.Contains(line!["fabric"]!.GetValue<string>()))
+            ? (1, decimal.Round(metres, 6)) : (0, decimal.Parse(option["total"]!.GetValue<string>(), CultureInfo.InvariantCulture));
+    }
+
+    private static class Json
+    {
+        public static JsonNode At(JsonNode root, string pointer) =>
+            pointer.Split('/')[1..].Aggregate(root, (node, step) => int.TryParse(step, out int index) ? node[index]! : node[step]!);
+    }
+}

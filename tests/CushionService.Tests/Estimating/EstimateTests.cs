@@ -1,0 +1,125 @@
+using System.Net;
+using System.Text.Json.Nodes;
+using CushionService.Tests.Hosting;
+
+namespace CushionService.Tests.Estimating;
+
+/// <summary>One cushion from flat parameters, as a page or a cache asks for it.</summary>
+public sealed class EstimateTests(RunningService service) : IClassFixture<RunningService>
+{
+    private const string Pad = "units=in&construction=boxed&outline=rectangle&width=17&depth=15&thickness=2&fabricWidth=54";
+
+    [Fact]
+    public async Task It_says_what_the_same_order_takes_in_a_call_of_its_own()
+    {
+        using HttpResponseMessage response = await GetAsync(Pad + "&fabricSelvedge=1/2&fabricShrinkageLength=0.03&quantity=3&effort=standard&closure=hook-and-loop");
+        using HttpResponseMessage full = await service.PostAsync("yardage", """
+            {"units":"in","effort":"standard",
+             "cushions":[{"id":"cushion","quantity":3,"construction":"boxed","outline":{"kind":"rectangle","width":17,"depth":15},"thickness":2,"closure":{"kind":"hook-and-loop"}}],
+             "fabrics":[{"id":"cloth","width":54,"selvedge":"1/2","shrinkage":{"length":0.03},"sold":{"unit":"yd","step":"1/8"}}]}
+            """);
+        JsonObject estimate = await response.JsonAsync(), line = (await full.JsonAsync())["yardage"]![0]!.AsObject();
+
+        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+        Assert.All(["soldLength", "soldUnit", "layoutLength", "provenMinimal", "because"], name => Assert.True(JsonNode.DeepEquals(line[name], estimate[name]), name));
+    }
+
+    [Theory]
+    [InlineData("width=17.0")]
+    [InlineData("width=17 in")]
+    [InlineData("width=431.8 mm")]
+    [InlineData("width=17&fabricSoldUnit=yd&fabricSoldStep=0.125")]
+    [InlineData("width=17&quantity=1.0")]
+    [InlineData("width=17&fabricShrinkageLength=0.030")]
+    public async Task Other_spellings_have_the_same_tag_and_answer(string spelling)
+    {
+        string plain = spelling.Contains("quantity", StringComparison.Ordinal) ? Pad + "&quantity=1" : spelling.Contains("Shrinkage", StringComparison.Ordinal) ? Pad + "&fabricShrinkageLength=0.03" : Pad;
+        string other = plain.Replace("width=17", spelling, StringComparison.Ordinal);
+        other = string.Join('&', other.Split('&').DistinctBy(part => part.Split('=')[0]).Reverse());
+        using HttpResponseMessage one = await GetAsync(plain), two = await GetAsync(other);
+
+        Assert.Equal(HttpStatusCode.OK, two.StatusCode);
+        Assert.NotNull(one.Headers.ETag);
+        Assert.Equal(one.Headers.ETag, two.Headers.ETag);
+        Assert.Equal(await one.Content.ReadAsByteArrayAsync(), await two.Content.ReadAsByteArrayAsync());
+    }
+
+    [Fact]
+    public async Task Every_other_order_has_another_tag()
+    {
+        string[] queries =
+        [
+            Pad, Pad.Replace("17", "17.125", StringComparison.Ordinal), Pad.Replace("17", "17 cm", StringComparison.Ordinal), Pad + "&quantity=2", Pad + "&fabricRotation=quarter-turns",
+            Pad + "&fabricSoldStep=1/4", Pad + "&effort=standard", Pad + "&closure=hand-sewn", Pad + "&fabricSelvedge=1/2", Pad + "&workroomCuttingStep=1/4",
+        ];
+        HashSet<string> tags = [];
+        foreach (string query in queries)
+        {
+            using HttpResponseMessage response = await GetAsync(query);
+            tags.Add(response.Headers.ETag!.Tag);
+            Assert.False(response.Headers.ETag.IsWeak);
+            Assert.Equal("public, max-age=86400", response.Headers.CacheControl!.ToString());
+        }
+
+        Assert.Equal(queries.Length, tags.Count);
+    }
+
+    // RFC 9110, section 13.1.2.
+    [Theory]
+    [InlineData("GET", "{tag}", HttpStatusCode.NotModified)]
+    [InlineData("GET", "W/{tag}", HttpStatusCode.NotModified)]
+    [InlineData("GET", "\"other\", {tag}", HttpStatusCode.NotModified)]
+    [InlineData("GET", "*", HttpStatusCode.NotModified)]
+    [InlineData("HEAD", "{tag}", HttpStatusCode.NotModified)]
+    [InlineData("GET", "\"other\"", HttpStatusCode.OK)]
+    [InlineData("GET", "nonsense", HttpStatusCode.OK)]
+    [InlineData("GET", null, HttpStatusCode.OK)]
+    [InlineData("HEAD", null, HttpStatusCode.OK)]
+    public async Task A_caller_who_holds_the_answer_is_not_sent_it_again(string method, string? held, HttpStatusCode expected)
+    {
+        using HttpResponseMessage first = await GetAsync(Pad);
+        string tag = first.Headers.ETag!.Tag;
+        using HttpRequestMessage request = new(new HttpMethod(method), "/v1/estimate?" + Pad);
+        request.Headers.TryAddWithoutValidation("If-None-Match", held?.Replace("{tag}", tag, StringComparison.Ordinal));
+        using HttpResponseMessage response = await service.Http.SendAsync(request);
+
+        Assert.Equal(expected, response.StatusCode);
+        Assert.Equal(tag, response.Headers.ETag!.Tag);
+        Assert.Equal("public, max-age=86400", response.Headers.CacheControl!.ToString());
+        Assert.Equal(expected == HttpStatusCode.OK && method == "GET", (await response.Content.ReadAsByteArrayAsync()).Length > 0);
+    }
+
+    [Theory]
+    [InlineData(Pad + "&colour=blue", 422, "/colour unknown-field")]
+    [InlineData(Pad + "&colour=blue&fold=1", 422, "/colour unknown-field", "/fold unknown-field")]
+    [InlineData(Pad + "&depth=12", 422, "/depth duplicate-field")]
+    [InlineData("units=in&construction=boxed&outline=rectangle&width=about&depth=15&fabricWidth=540", 422, "/fabricWidth out-of-range", "/thickness required", "/width not-a-length")]
+    [InlineData("construction=boxed&outline=rectangle&width=17&depth=15&thickness=2&fabricWidth=54", 422, "/units required")]
+    [InlineData("units=in&fabricWidth=54", 422, "/closure required", "/construction required", "/outline required")]
+    [InlineData(Pad + "&quantity=two", 400, "/quantity wrong-type")]
+    [InlineData(Pad + "&quantity=0", 422, "/quantity out-of-range")]
+    [InlineData(Pad + "&closure=buttoned", 422, "/closure unknown-value")]
+    [InlineData(Pad + "&fabricOneWay=true&fabricRotation=half-turn", 422, "/fabricRotation not-combinable")]
+    [InlineData("units=in&construction=boxed&outline=rectangle&width=170&depth=150&thickness=2&fabricWidth=54", 422, " wider-than-cloth")]
+    public async Task A_fault_is_told_by_its_parameter(string query, int status, params string[] expected)
+    {
+        using HttpResponseMessage response = await GetAsync(query);
+        JsonObject problem = await response.ProblemAsync();
+
+        Assert.Equal(status, (int)response.StatusCode);
+        Assert.Equal(expected.Order(), problem.Violations().Distinct().Order());
+        Assert.Null(response.Headers.ETag);
+    }
+
+    [Fact]
+    public async Task A_form_that_there_is_not_is_406()
+    {
+        using HttpRequestMessage request = new(HttpMethod.Get, "/v1/estimate?" + Pad);
+        request.Headers.TryAddWithoutValidation("Accept", "text/html");
+        using HttpResponseMessage response = await service.Http.SendAsync(request);
+
+        Assert.Equal(HttpStatusCode.NotAcceptable, response.StatusCode);
+    }
+
+    private Task<HttpResponseMessage> GetAsync(string query) => service.Http.GetAsync(new Uri("/v1/estimate?" + query, UriKind.Relative));
+}
