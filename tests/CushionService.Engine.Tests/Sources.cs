@@ -18,4 +18,6 @@ public static class Sources
     public const string MeasuredThread = "apparelscience.com, measuring actual thread consumption";
     public const string EstimatedThread = "apparel-merchandising.com, 2011/08, estimating thread consumption";
     public const string HalfDrop = "L. F. Day, Pattern Design, page 76: only a half drop returns after two columns";
+    public const string NewDressmaker = "The New Dressmaker, 1921, pages 15 and 135, chapter 28: true bias, flat piping strips and binding, fullness of ruffles";
+    public const string TeachersBias = "A Sewing Course for Teachers, True Bias: the spacing along the selvedge is the width and a third";
 }

@@ -40,6 +40,9 @@ public sealed record CutPiece
     /// <summary>Corners of the cut outline, counter-clockwise, within the cut width and length; empty for a rectangle.</summary>
     public ImmutableArray<Point> Outline { get; init; } = [];
 
+    /// <summary>The welt that is cut from it, over all copies; null when none is.</summary>
+    public WeltSupply? Welt { get; init; }
+
     /// <summary>Where the panel's (0, 0) lies within the cut piece.</summary>
     public Point Origin { get; init; }
 

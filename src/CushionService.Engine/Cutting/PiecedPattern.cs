@@ -70,7 +70,7 @@ internal static class PiecedPattern
                 Part = part,
                 Edges = built,
                 Stretches = null,
-                Marks = [.. panel.Marks.Where(mark => Holds(mark.From)).Select(mark => mark with { From = mark.From.Moved(-start, Length.Zero), To = mark.To?.Moved(-start, Length.Zero) })],
+                Marks = [.. panel.Marks.Where(mark => IsAlong(mark) || Holds(mark.From)).Select(mark => Moved(mark, start, stop))],
                 Match = panel.Match is { } match && Holds(match) ? match.Moved(-start, Length.Zero) : null,
             });
             Record(panel, part, built, edges);
@@ -79,6 +79,17 @@ internal static class PiecedPattern
 
         return panels.ToImmutable();
     }
+
+    // A line along the strip goes on from piece to piece.
+    private static bool IsAlong(PanelMark mark) => mark.To is { } to && to.Y == mark.From.Y && to.X > mark.From.X;
+
+    private static PanelMark Moved(PanelMark mark, Length start, Length stop) => IsAlong(mark)
+        ? mark with
+        {
+            From = mark.From with { X = Length.Max(mark.From.X, start) - start },
+            To = mark.To!.Value with { X = Length.Min(mark.To.Value.X, stop) - start },
+        }
+        : mark with { From = mark.From.Moved(-start, Length.Zero), To = mark.To?.Moved(-start, Length.Zero) };
 
     private static Length Shared(Length edgeFrom, Length edgeTo, Length from, Length to) =>
         Length.Max(Length.Zero, Length.Min(edgeTo, to) - Length.Max(edgeFrom, from));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
@@ -6,12 +7,17 @@ using CushionService.Engine.Specifications;
 namespace CushionService.Engine.Instructions;
 
 /// <summary>The steps of sewing one cover.</summary>
-internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, Pattern pattern, ImmutableArray<Step>.Builder steps)
+internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, Pattern pattern, IReadOnlyList<CutPiece> pieces, ImmutableArray<Step>.Builder steps)
 {
     public void Add()
     {
         Hem();
         SewHandle();
+        foreach ((string text, ImmutableArray<string> parts) in EdgingSteps.Of(cushion, pattern, pieces, unit))
+        {
+            Say(text, [.. parts]);
+        }
+
         ImmutableArray<Seam>[] runs = [.. Runs()];
         int loop = Array.FindLastIndex(runs, run => run[0].Kind == SeamKind.StripJoin);
         for (var i = 0; i < runs.Length; i++)
@@ -28,7 +34,7 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
 
     private void Hem()
     {
-        foreach (Panel panel in pattern.Panels)
+        foreach (Panel panel in pattern.Panels.Where(panel => !panel.IsAddition))
         {
             foreach (Edge edge in panel.Edges)
             {
@@ -41,7 +47,7 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
 
         if (cushion.Closure is HookAndLoopClosure hook)
         {
-            ImmutableArray<string> hemmed = [.. pattern.Panels.Where(panel => panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem)).Select(panel => panel.Part)];
+            ImmutableArray<string> hemmed = [.. pattern.Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem)).Select(panel => panel.Part)];
             Say($"Sew the hook tape to one hem and the loop tape to the other, lay them over each other by {Text(hook.Overlap)}, and baste the ends together.", [.. hemmed]);
         }
         else if (cushion.Closure is EnvelopeClosure envelope)
@@ -66,7 +72,7 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
     private IEnumerable<ImmutableArray<Seam>> Runs()
     {
         var run = ImmutableArray.CreateBuilder<Seam>();
-        foreach (Seam seam in pattern.Seams)
+        foreach (Seam seam in pattern.Seams.Where(seam => !pattern[seam.Other[0].Part].IsAddition))
         {
             if (run.Count > 0 && (Task(run[0]) != Task(seam)))
             {

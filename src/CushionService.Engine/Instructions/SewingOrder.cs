@@ -30,7 +30,8 @@ public static class SewingOrder
 
         for (var i = 0; i < patterns.Count; i++)
         {
-            new CoverSteps(order.Unit, order.Cushions[i], patterns[i], steps).Add();
+            CushionSpecification cushion = order.Cushions[i];
+            new CoverSteps(order.Unit, cushion, patterns[i], [.. pieces.Where(piece => piece.Cushion?.Id == cushion.Id)], steps).Add();
         }
 
         return steps.ToImmutable();

@@ -20,4 +20,7 @@ public enum MaterialKind
 
     /// <summary>Sewing thread, by length.</summary>
     Thread,
+
+    /// <summary>Cord for a welt, by length.</summary>
+    Cord,
 }

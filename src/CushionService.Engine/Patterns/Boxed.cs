@@ -25,6 +25,7 @@ internal sealed class Boxed : IConstruction
         Thickness = true,
         Joins = [BoxingJoins.Corners, BoxingJoins.Back],
         Handles = [HandleKind.FoldedStrap],
+        Edgings = [EdgingPlace.Top, EdgingPlace.Bottom],
     };
 
     public Pattern Draft(CushionSpecification cushion)

@@ -28,6 +28,9 @@ public sealed record ConstructionOffer
     /// <summary>The handles that it takes.</summary>
     public ImmutableArray<HandleKind> Handles { get; init; } = [];
 
+    /// <summary>The seams in which an edging may stand; empty when it takes none.</summary>
+    public ImmutableArray<EdgingPlace> Edgings { get; init; } = [];
+
     /// <summary>The sides on which a closure may stand; empty when it is not offered.</summary>
     public ImmutableArray<Side> SidesFor(ClosureKind closure) => Closures.FirstOrDefault(offer => offer.Kind == closure)?.Sides ?? [];
 }

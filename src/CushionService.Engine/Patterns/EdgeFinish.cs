@@ -23,6 +23,9 @@ public readonly record struct EdgeFinish(FinishKind Kind, int Turns, Length Dept
     /// <summary>A double-folded hem.</summary>
     public static EdgeFinish DoubleHem(Length fold) => new(FinishKind.Hem, 2, fold);
 
+    /// <summary>An edge that nothing happens to.</summary>
+    public static EdgeFinish Raw { get; } = new(FinishKind.Raw, 0, Length.Zero);
+
     /// <summary>The edge in the trade's words.</summary>
     public string Name => Kind switch
     {
@@ -30,6 +33,7 @@ public readonly record struct EdgeFinish(FinishKind Kind, int Turns, Length Dept
         FinishKind.ZipperTurnUnder => "zipper turn-under",
         FinishKind.Hem => "hem",
         FinishKind.TurnIn => "turn-in",
+        FinishKind.Raw => "raw edge",
         _ => throw new ArgumentOutOfRangeException(nameof(Kind)),
     };
 }

@@ -14,4 +14,7 @@ public enum FinishKind
 
     /// <summary>Turned in and caught by other stitching.</summary>
     TurnIn,
+
+    /// <summary>Left as it is cut.</summary>
+    Raw,
 }

@@ -23,6 +23,7 @@ internal sealed class KnifeEdge : IConstruction
             new(ClosureKind.HandSewn, SideSeams),
         ],
         Thickness = false,
+        Edgings = [EdgingPlace.Top],
     };
 
     public Pattern Draft(CushionSpecification cushion)

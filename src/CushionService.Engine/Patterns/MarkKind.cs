@@ -11,4 +11,7 @@ public enum MarkKind
 
     /// <summary>A line along which the piece is folded.</summary>
     FoldLine,
+
+    /// <summary>A line along which the piece is cut further.</summary>
+    CutLine,
 }

@@ -29,6 +29,15 @@ public sealed record Panel
     /// <summary>Layers that it is folded into across its width; 1 when it lies flat.</summary>
     public int Layers { get; init; } = 1;
 
+    /// <summary>Layers that it is folded into along its height; 1 when it lies flat.</summary>
+    public int LayersAlong { get; init; } = 1;
+
+    /// <summary>How its size comes about, where its edges do not say it, with lengths in a unit; null when they do.</summary>
+    public Func<LengthUnit, string>? Because { get; init; }
+
+    /// <summary>Whether it is added to the cover rather than part of its shell.</summary>
+    public bool IsAddition => Role is not (FabricRole.Top or FabricRole.Bottom or FabricRole.Sides);
+
     /// <summary>Finished extent across; outlines are split where an arc reaches furthest, so corners tell it.</summary>
     public Length Width => Edges.Max(edge => edge.Path.Max(segment => segment.To.X));
 

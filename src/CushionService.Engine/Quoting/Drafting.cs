@@ -41,13 +41,18 @@ public sealed record Drafting
         {
             FabricSpecification ClothOf(FabricRole role) => order.Fabrics.First(fabric => fabric.Id == cushion.Fabrics[role]);
             Pattern pattern = PiecedPattern.Of(
-                Constructions.Of(cushion.Construction).Draft(cushion),
+                Trim.AddTo(Constructions.Of(cushion.Construction).Draft(cushion), cushion),
                 cushion.SeamAllowance,
                 role => WholeSteps(ClothOf(role).UsableWidth, order.Workroom.CuttingStep));
             patterns.Add(pattern);
             foreach (Panel panel in pattern.Panels)
             {
                 pieces.Add(CutPiece.Of(panel, cushion, ClothOf(panel.Role), order.Workroom.CuttingStep));
+            }
+
+            if (WeltNeed.Of(cushion, pattern, order.Workroom.CuttingStep) is { } welt)
+            {
+                pieces.Add(WeltPieces.Of(welt, cushion, ClothOf(FabricRole.Edging), order.Workroom.CuttingStep));
             }
         }
 

@@ -36,6 +36,9 @@ public sealed record CushionSpecification
     /// <summary>A handle; null for none.</summary>
     public HandleSpecification? Handle { get; init; }
 
+    /// <summary>What is added to the cover.</summary>
+    public TrimSpecification Trim { get; init; } = TrimSpecification.None;
+
     /// <summary>What fills it; null for nothing.</summary>
     public FillSpecification? Fill { get; init; }
 

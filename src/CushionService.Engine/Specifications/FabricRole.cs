@@ -14,4 +14,7 @@ public enum FabricRole
 
     /// <summary>The handle.</summary>
     Handle,
+
+    /// <summary>The welt or the ruffle.</summary>
+    Edging,
 }

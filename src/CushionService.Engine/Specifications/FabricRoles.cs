@@ -7,6 +7,9 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Handle">The handle's.</param>
 public sealed record FabricRoles(string Top, string Bottom, string Sides, string Handle)
 {
+    /// <summary>The edging's; the top face's unless told otherwise.</summary>
+    public string Edging { get; init; } = Top;
+
     /// <summary>The cloth of a part.</summary>
     public string this[FabricRole role] => role switch
     {
@@ -14,6 +17,7 @@ public sealed record FabricRoles(string Top, string Bottom, string Sides, string
         FabricRole.Bottom => Bottom,
         FabricRole.Sides => Sides,
         FabricRole.Handle => Handle,
+        FabricRole.Edging => Edging,
         _ => throw new ArgumentOutOfRangeException(nameof(role)),
     };
 }

@@ -48,8 +48,9 @@ internal static class Specify
                 ? new HandleSpecification(
                     handle.Kind!.Value, reading.HandleSide, order.Length(handle.Width)!.Value, order.Length(handle.Length)!.Value, order.Length(handle.Span)!.Value)
                 : null,
+            Trim = TrimReading.Of(cushion, reading, order),
             Fill = Fill(cushion.Fill, order),
-            Fabrics = new FabricRoles(top, cushion.Fabrics?.Bottom ?? top, sides, cushion.Handle?.Fabric ?? sides),
+            Fabrics = TrimReading.Fabrics(cushion, new FabricRoles(top, cushion.Fabrics?.Bottom ?? top, sides, cushion.Handle?.Fabric ?? sides)),
         };
     }
 

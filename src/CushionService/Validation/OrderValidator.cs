@@ -111,6 +111,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
             Use(cushion?.Fabrics?.Top, $"{at}.Top", "Top");
             Use(cushion?.Fabrics?.Bottom, $"{at}.Bottom", "Bottom");
             Use(cushion?.Fabrics?.Sides, $"{at}.Sides", "Sides");
+            Use(cushion?.Edging?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Edging)}.Fabric", "Fabric");
             Use(cushion?.Handle?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Handle)}.Fabric", "Fabric");
         }
 

@@ -45,6 +45,9 @@ public sealed record Cushion
     /// <summary>A handle; none when left out.</summary>
     public Handle? Handle { get; init; }
 
+    /// <summary>What stands in the seams round the faces; nothing when left out.</summary>
+    public Edging? Edging { get; init; }
+
     /// <summary>Which cloth each part is made of; may be left out when the order has one cloth.</summary>
     public CushionFabrics? Fabrics { get; init; }
 

@@ -54,7 +54,12 @@ internal static class MarkSigns
     private static void Sign(Canvas canvas, MarkKind kind, Spot at, Spot end, Spot inward)
     {
         double mm = canvas.Mm;
-        canvas.OpenStroked(kind == MarkKind.FoldLine ? Stroke.Fold : Stroke.Mark);
+        canvas.OpenStroked(kind switch
+        {
+            MarkKind.FoldLine => Stroke.Fold,
+            MarkKind.CutLine => Stroke.Cut,
+            _ => Stroke.Mark,
+        });
         if (at != end)
         {
             canvas.Line(at, end);

@@ -18,6 +18,7 @@ internal static class MarkWords
         MarkKind.Notch => "notch",
         MarkKind.HandleEnd => "end of a handle",
         MarkKind.FoldLine => "fold line",
+        MarkKind.CutLine => "cut line",
         _ => KindText.Of(kind),
     };
 
