@@ -20,4 +20,6 @@ public static class Sources
     public const string HalfDrop = "L. F. Day, Pattern Design, page 76: only a half drop returns after two columns";
     public const string NewDressmaker = "The New Dressmaker, 1921, pages 15 and 135, chapter 28: true bias, flat piping strips and binding, fullness of ruffles";
     public const string TeachersBias = "A Sewing Course for Teachers, True Bias: the spacing along the selvedge is the width and a third";
+    public const string ChapeReplacement = "US Army TM 10-8340-208-13, chape replacement: webbing ends turned under 1/2 in";
+    public const string PatchTurnUnder = "US Army TM 10-8400-203-23: patches turned under 3/8 in, edge-stitched 1/8 in";
 }

@@ -21,18 +21,23 @@ public static class Derivation
             line.Append(because(unit)).Append("; ");
         }
 
-        AppendSide(line, panel, panel.Width, piece.Width, EdgeFacing.Left, EdgeFacing.Right, panel.Layers, unit);
+        AppendSide(line, panel, panel.Width, panel.TakeUpAcross, piece.Width, EdgeFacing.Left, EdgeFacing.Right, panel.Layers, unit);
         line.Append(" by ");
-        AppendSide(line, panel, panel.Height, piece.Length, EdgeFacing.Down, EdgeFacing.Up, panel.LayersAlong, unit);
+        AppendSide(line, panel, panel.Height, panel.TakeUpAlong, piece.Length, EdgeFacing.Down, EdgeFacing.Up, panel.LayersAlong, unit);
         return line.ToString();
     }
 
     private static void AppendSide(
-        StringBuilder line, Panel panel, Length finished, Length cut, EdgeFacing first, EdgeFacing second, int layers, LengthUnit unit)
+        StringBuilder line, Panel panel, Length finished, Length takeUp, Length cut, EdgeFacing first, EdgeFacing second, int layers, LengthUnit unit)
     {
         line.Append(layers == 1
             ? LengthText.Format(finished, unit)
             : $"{layers} layers of {LengthText.Format(Length.FromNanometres(finished.Nanometres / layers), unit)}");
+        if (takeUp > Length.Zero)
+        {
+            line.Append(" + ").Append(LengthText.Format(takeUp, unit)).Append(" taken up by tufts");
+        }
+
         EdgeFinish one = Finish(panel, first), other = Finish(panel, second);
         if (one == other)
         {
@@ -44,7 +49,7 @@ public static class Derivation
             Append(line, other, other.Turns, unit);
         }
 
-        if (cut != finished + one.Allowance + other.Allowance)
+        if (cut != finished + takeUp + one.Allowance + other.Allowance)
         {
             line.Append(", up to ").Append(LengthText.Format(cut, unit));
         }

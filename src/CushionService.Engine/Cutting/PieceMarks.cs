@@ -64,7 +64,7 @@ public static class PieceMarks
     private static void AddFolds(List<PieceMark> marks, CutPiece piece, Edge edge, LengthUnit unit)
     {
         EdgeFinish finish = edge.Finish;
-        if (finish.Kind == FinishKind.Seam || finish.Depth == Length.Zero)
+        if (finish.Kind is FinishKind.Seam or FinishKind.Caught || finish.Depth == Length.Zero)
         {
             return;
         }
@@ -83,7 +83,13 @@ public static class PieceMarks
         }
     }
 
-    private static Point Placed(CutPiece piece, Point point) => point.Moved(piece.Origin.X, piece.Origin.Y);
+    // Marks stand on the finished panel; what tufts take up is spread over it.
+    private static Point Placed(CutPiece piece, Point point) => new(
+        Spread(point.X, piece.Panel!.Width, piece.Panel.TakeUpAcross) + piece.Origin.X,
+        Spread(point.Y, piece.Panel.Height, piece.Panel.TakeUpAlong) + piece.Origin.Y);
+
+    private static Length Spread(Length at, Length over, Length takeUp) =>
+        takeUp == Length.Zero ? at : at + Length.FromNanometres((long)((Int128)takeUp.Nanometres * at.Nanometres / over.Nanometres));
 
     // From the nearer cut end both ways.
     private static string Distances(CutPiece piece, Point point, LengthUnit unit)

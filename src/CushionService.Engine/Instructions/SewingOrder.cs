@@ -31,7 +31,7 @@ public static class SewingOrder
         for (var i = 0; i < patterns.Count; i++)
         {
             CushionSpecification cushion = order.Cushions[i];
-            new CoverSteps(order.Unit, cushion, patterns[i], [.. pieces.Where(piece => piece.Cushion?.Id == cushion.Id)], steps).Add();
+            new CoverSteps(order.Unit, cushion, patterns[i], [.. pieces.Where(piece => piece.Cushion?.Id == cushion.Id)], order.Workroom.EdgeDistance, steps).Add();
         }
 
         return steps.ToImmutable();

@@ -21,10 +21,12 @@ internal sealed class Boxed : IConstruction
             new(ClosureKind.HookAndLoop, AnySide),
             new(ClosureKind.Envelope, [Side.Bottom]),
             new(ClosureKind.HandSewn, AnySide),
+            new(ClosureKind.Buttons, [.. AnySide, Side.Bottom]),
+            new(ClosureKind.Ties, [.. AnySide, Side.Bottom]),
         ],
         Thickness = true,
         Joins = [BoxingJoins.Corners, BoxingJoins.Back],
-        Handles = [HandleKind.FoldedStrap],
+        Handles = [HandleKind.FoldedStrap, HandleKind.Webbing, HandleKind.StrapAndWebbing],
         Edgings = [EdgingPlace.Top, EdgingPlace.Bottom],
     };
 
@@ -35,8 +37,8 @@ internal sealed class Boxed : IConstruction
         ImmutableArray<OutlineSide> runs = circuit.All;
         ImmutableArray<BoxingSection> boxing = [.. cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, circuit, seam) : Cornered(cushion, circuit, seam)];
         Face top = Face.Whole("top", FabricRole.Top, runs, seam);
-        Face bottom = cushion.Closure is EnvelopeClosure envelope
-            ? Face.Divided("bottom", FabricRole.Bottom, runs, seam, envelope.Overlap, EdgeFinish.DoubleHem(envelope.Fold))
+        Face bottom = cushion.Closure is OverlappingClosure { Side: Side.Bottom } flaps
+            ? Face.Divided("bottom", FabricRole.Bottom, runs, seam, flaps.Overlap, EdgeFinish.DoubleHem(flaps.Fold))
             : Face.Whole("bottom", FabricRole.Bottom, cushion.Outline.FromBelow(runs), seam);
 
         var seams = ImmutableArray.CreateBuilder<Seam>();
@@ -84,7 +86,7 @@ internal sealed class Boxed : IConstruction
     private static Length Return(ClosureSpecification closure) => closure switch
     {
         ZipperClosure zipper => zipper.Return,
-        HookAndLoopClosure hook => hook.Return,
+        OverlappingClosure { Side: not Side.Bottom } overlapping => overlapping.Return,
         _ => Length.Zero,
     };
 
@@ -92,18 +94,18 @@ internal sealed class Boxed : IConstruction
     private static IEnumerable<BoxingSection> Wrapped(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
     {
         yield return Closing(cushion, circuit.Section, "back", seam);
-        yield return BoxingSection.Plain("boxing", circuit.Rest, cushion.Thickness, seam);
+        yield return BoxingSection.Plain("boxing", circuit.Rest, cushion.BoxingHeight, seam);
     }
 
     // A panel for each stretch, but one section for the whole of an opening closure.
     private static IEnumerable<BoxingSection> Cornered(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
     {
-        bool opens = cushion.Closure is ZipperClosure or HookAndLoopClosure;
+        bool opens = cushion.Closure is ZipperClosure or OverlappingClosure { Side: not Side.Bottom };
         foreach (OutlineSide run in circuit.All)
         {
             if (!opens || !circuit.Section.Contains(run))
             {
-                yield return BoxingSection.Plain(run.Name, [run], cushion.Thickness, seam);
+                yield return BoxingSection.Plain(run.Name, [run], cushion.BoxingHeight, seam);
             }
             else if (run == circuit.Section[0])
             {
@@ -114,8 +116,8 @@ internal sealed class Boxed : IConstruction
 
     private static BoxingSection Closing(CushionSpecification cushion, ImmutableArray<OutlineSide> runs, string part, EdgeFinish seam) => cushion.Closure switch
     {
-        ZipperClosure zipper => BoxingSection.Zippered(runs, cushion.Thickness, seam, zipper.TurnUnder),
-        HookAndLoopClosure hook => BoxingSection.Overlapping(runs, cushion.Thickness, seam, hook),
-        _ => BoxingSection.Plain(part, runs, cushion.Thickness, seam),
+        ZipperClosure zipper => BoxingSection.Zippered(runs, cushion.BoxingHeight, seam, zipper.TurnUnder),
+        OverlappingClosure { Side: not Side.Bottom } overlapping => BoxingSection.Overlapping(runs, cushion.BoxingHeight, seam, overlapping),
+        _ => BoxingSection.Plain(part, runs, cushion.BoxingHeight, seam),
     };
 }

@@ -52,10 +52,10 @@ internal sealed record BoxingSection
     }
 
     /// <summary>Two hemmed strips that overlap: each (T + o)/2 high, and the hem's two turns more when cut.</summary>
-    public static BoxingSection Overlapping(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, HookAndLoopClosure closure)
+    public static BoxingSection Overlapping(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, OverlappingClosure closure)
     {
         var hem = EdgeFinish.DoubleHem(closure.Fold);
-        Length lower = HookAndLoopClosure.VisibleHeight(height, closure.Overlap), upper = height + closure.Overlap - lower;
+        Length lower = OverlappingClosure.VisibleHeight(height, closure.Overlap), upper = height + closure.Overlap - lower;
         return new BoxingSection
         {
             Panels = [Strip("closure-upper", runs, upper, hem, seam, seam, "lower"), Strip("closure-lower", runs, lower, seam, hem, seam, null, "upper")],

@@ -42,7 +42,7 @@ internal sealed class Face
     public static Face Divided(string part, FabricRole role, ImmutableArray<OutlineSide> runs, EdgeFinish seam, Length lap, EdgeFinish inner)
     {
         Length width = runs.First(run => run.Side == Side.Front).Length, depth = runs.First(run => run.Side == Side.Right).Length;
-        Length front = HookAndLoopClosure.VisibleHeight(depth, lap), back = depth + lap - front;
+        Length front = OverlappingClosure.VisibleHeight(depth, lap), back = depth + lap - front;
         var centre = new Point(width.HalfUp(), depth.HalfUp());
         var frontPanel = new Panel
         {

@@ -21,6 +21,8 @@ internal sealed class KnifeEdge : IConstruction
             new(ClosureKind.HookAndLoop, [Side.Bottom]),
             new(ClosureKind.Envelope, [Side.Bottom]),
             new(ClosureKind.HandSewn, SideSeams),
+            new(ClosureKind.Buttons, [Side.Bottom]),
+            new(ClosureKind.Ties, [Side.Bottom]),
         ],
         Thickness = false,
         Edgings = [EdgingPlace.Top],
@@ -34,8 +36,7 @@ internal sealed class KnifeEdge : IConstruction
         Face bottom = cushion.Closure switch
         {
             ZipperClosure { Side: Side.Bottom } zipper => Divided(Length.Zero, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder)),
-            HookAndLoopClosure hook => Divided(hook.Overlap, EdgeFinish.DoubleHem(hook.Fold)),
-            EnvelopeClosure envelope => Divided(envelope.Overlap, EdgeFinish.DoubleHem(envelope.Fold)),
+            OverlappingClosure flaps => Divided(flaps.Overlap, EdgeFinish.DoubleHem(flaps.Fold)),
             _ => Face.Whole("bottom", FabricRole.Bottom, cushion.Outline.FromBelow(runs), seam),
         };
         Face Divided(Length lap, EdgeFinish inner) => Face.Divided("bottom", FabricRole.Bottom, runs, seam, lap, inner);

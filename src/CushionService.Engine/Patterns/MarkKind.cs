@@ -14,4 +14,19 @@ public enum MarkKind
 
     /// <summary>A line along which the piece is cut further.</summary>
     CutLine,
+
+    /// <summary>Where the end of a tie or a strap is caught in the seam.</summary>
+    TieEnd,
+
+    /// <summary>Where a tuft goes through.</summary>
+    Tuft,
+
+    /// <summary>A line that something is stitched down on.</summary>
+    StitchLine,
+
+    /// <summary>Where an eyelet is set.</summary>
+    Vent,
+
+    /// <summary>Where a button is sewn on, or its hole begins.</summary>
+    Button,
 }

@@ -32,6 +32,15 @@ public sealed record Panel
     /// <summary>Layers that it is folded into along its height; 1 when it lies flat.</summary>
     public int LayersAlong { get; init; } = 1;
 
+    /// <summary>How many of it one cover has.</summary>
+    public int Copies { get; init; } = 1;
+
+    /// <summary>Cloth that tufting takes up across the panel before it has its finished size.</summary>
+    public Length TakeUpAcross { get; init; }
+
+    /// <summary>Cloth that tufting takes up along the panel.</summary>
+    public Length TakeUpAlong { get; init; }
+
     /// <summary>How its size comes about, where its edges do not say it, with lengths in a unit; null when they do.</summary>
     public Func<LengthUnit, string>? Because { get; init; }
 

@@ -24,6 +24,12 @@ public sealed record CushionSpecification
     /// <summary>Finished thickness; zero for a construction without one.</summary>
     public Length Thickness { get; init; }
 
+    /// <summary>How much lower than the cushion is thick its boxing is made, so that it stands taut; less than the thickness.</summary>
+    public Length BoxingTautness { get; init; }
+
+    /// <summary>Finished height of the boxing.</summary>
+    public Length BoxingHeight => Thickness - BoxingTautness;
+
     /// <summary>Seam allowance for each edge.</summary>
     public required Length SeamAllowance { get; init; }
 

@@ -17,4 +17,16 @@ public enum FabricRole
 
     /// <summary>The welt or the ruffle.</summary>
     Edging,
+
+    /// <summary>The ties.</summary>
+    Ties,
+
+    /// <summary>The straps.</summary>
+    Straps,
+
+    /// <summary>The pocket.</summary>
+    Pocket,
+
+    /// <summary>The covers of buttons.</summary>
+    Buttons,
 }

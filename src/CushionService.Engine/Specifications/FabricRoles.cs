@@ -10,6 +10,15 @@ public sealed record FabricRoles(string Top, string Bottom, string Sides, string
     /// <summary>The edging's; the top face's unless told otherwise.</summary>
     public string Edging { get; init; } = Top;
 
+    /// <summary>The ties'; the top face's unless told otherwise.</summary>
+    public string Ties { get; init; } = Top;
+
+    /// <summary>The straps'; the bottom face's unless told otherwise.</summary>
+    public string Straps { get; init; } = Bottom;
+
+    /// <summary>The pocket's; the sides' unless told otherwise.</summary>
+    public string Pocket { get; init; } = Sides;
+
     /// <summary>The cloth of a part.</summary>
     public string this[FabricRole role] => role switch
     {
@@ -18,6 +27,10 @@ public sealed record FabricRoles(string Top, string Bottom, string Sides, string
         FabricRole.Sides => Sides,
         FabricRole.Handle => Handle,
         FabricRole.Edging => Edging,
+        FabricRole.Ties => Ties,
+        FabricRole.Straps => Straps,
+        FabricRole.Pocket => Pocket,
+        FabricRole.Buttons => Top,
         _ => throw new ArgumentOutOfRangeException(nameof(role)),
     };
 }

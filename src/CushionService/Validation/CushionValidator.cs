@@ -16,7 +16,7 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
         RuleFor(cushion => cushion.Outline!).SetValidator(new OutlineValidator()).When(cushion => cushion.Outline is not null);
         RuleFor(cushion => cushion.Closure!).SetValidator(new ClosureValidator()).When(cushion => cushion.Closure is not null);
         RuleFor(cushion => cushion.Handle!).SetValidator(new HandleValidator()).When(cushion => cushion.Handle is not null);
-        RuleFor(cushion => cushion.Edging!).SetValidator(new EdgingValidator()).When(cushion => cushion.Edging is not null);
+        this.AddAdditionRules();
         RuleFor(cushion => cushion.Fill!).SetValidator(new FillValidator()).When(cushion => cushion.Fill is not null);
         RuleFor(cushion => cushion.Fabrics!).SetValidator(new CushionFabricsValidator()).When(cushion => cushion.Fabrics is not null);
         RuleFor(cushion => cushion).Custom((cushion, context) =>
@@ -27,7 +27,7 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
                 KeepsToOffer(cushion, offer, context);
                 ClosureRules.Check(cushion, reading, context);
                 HandleRules.Check(cushion, reading, context);
-                EdgingRules.Check(cushion, reading, context);
+                AdditionRules.Check(cushion, reading, context);
             }
         });
     }

@@ -75,6 +75,8 @@ public sealed class SeamFacts
             ClosureKind.Zipper => new ZipperClosure(side, Length.Zero, In(0.75m)),
             ClosureKind.HookAndLoop => HookAndLoop(0.5m, 1, side),
             ClosureKind.Envelope => new EnvelopeClosure(side, In(0.5m), In(4)),
+            ClosureKind.Buttons => new ButtonClosure(side, Length.Zero, In(0.5m), In(1.25m), In(0.75m)),
+            ClosureKind.Ties => new TieClosure(side, Length.Zero, In(0.5m), In(1.5m), In(8)),
             _ => new HandSewnClosure(side),
         };
     }

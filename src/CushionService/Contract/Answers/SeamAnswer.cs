@@ -19,5 +19,5 @@ public sealed record SeamAnswer
     public required double Lap { get; init; }
 
     /// <summary>Length of the other side for each length of this one, where it is gathered; null where they agree.</summary>
-    public required double? Fullness { get; init; }
+    public double? Fullness { get; init; }
 }

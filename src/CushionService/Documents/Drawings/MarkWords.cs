@@ -19,6 +19,8 @@ internal static class MarkWords
         MarkKind.HandleEnd => "end of a handle",
         MarkKind.FoldLine => "fold line",
         MarkKind.CutLine => "cut line",
+        MarkKind.TieEnd => "end of a tie or strap",
+        MarkKind.StitchLine => "stitching line",
         _ => KindText.Of(kind),
     };
 
