@@ -23,7 +23,7 @@ internal static class Wire
                 var repeated = (System.Collections.IList)field.Accessor.GetValue(message);
                 foreach (JsonNode? element in list)
                 {
-                    repeated.Add(Message(element!.AsObject(), field.MessageType));
+                    repeated.Add(Value(element!, field));
                 }
             }
             else if (value is not null)
