@@ -1,3 +1,4 @@
+using CushionService.Nesting.Outlines;
 using CushionService.Nesting.Rectangles;
 
 namespace CushionService.Nesting;
@@ -17,11 +18,18 @@ public static class Nester
         ArgumentNullException.ThrowIfNull(problem);
         cancellation.ThrowIfCancellationRequested();
         WellFormed.Check(problem);
-        return StripRectangles.Nest(problem, effort, cancellation);
+        return problem.Pieces.Any(piece => !piece.Outline.IsDefaultOrEmpty)
+            ? OutlineKernel.Nest(problem, effort, cancellation)
+            : StripRectangles.Nest(problem, effort, cancellation);
     }
 
     /// <summary>The layout of a single pass: the floor against which a search is measured.</summary>
     internal static StripLayout OnePass(StripProblem problem) => StripRectangles.Nest(problem, null, CancellationToken.None);
+
+    /// <summary>The length of the rule of thumb for repeats: every aligned cut rounded up to whole repeats.</summary>
+    internal static long RuleOfThumb(StripProblem problem) =>
+        new ConstrainedSearch(
+            problem, new RectangleSet(problem.Pieces, problem.Width), new StepBudget(0, CancellationToken.None)).RuleOfThumb;
 
     /// <summary>Lays the pieces on stock sheets, as cheaply as it can.</summary>
     /// <param name="problem">The sheets and the pieces.</param>

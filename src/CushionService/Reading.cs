@@ -14,7 +14,7 @@ internal readonly record struct Reading(Order? Order, IReadOnlyList<Violation> V
     {
         if (Order is null)
         {
-            return new Refusal(Violations, Unreadable: true);
+            return new Refusal(Violations);
         }
 
         Outcome<ValidationAnswer> outcome = desk.Validate(Order, cancellation);

@@ -1,10 +1,20 @@
 using BenchmarkDotNet.Running;
 using CushionService.Benchmarks.Nesting;
+using CushionService.Benchmarks.Outlines;
 
 switch (args)
 {
     case ["nesting", .. var rest]:
         NestingVerb.Run(rest);
+        break;
+    case ["outlines", .. var rest]:
+        LiteratureRatios.Run(rest);
+        break;
+    case ["outlines-cushions"]:
+        CushionSavings.Run();
+        break;
+    case ["circles"]:
+        DiscOptima.Run();
         break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

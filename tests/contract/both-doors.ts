@@ -11,7 +11,7 @@ type Call = (request: Plain, options: object, reply: (failure: Error | null, mes
 
 const [restUrl, grpcAddress, protos] = process.argv.slice(2) as [string, string, string];
 
-const { data: quote, error, response } = await createClient<paths>({ baseUrl: restUrl }).POST("/v1/quotes", { body: order });
+const { data: quote, error, response } = await createClient<paths, "application/json">({ baseUrl: restUrl }).POST("/v1/quotes", { body: order });
 assert.equal(response.status, 200, JSON.stringify(error));
 assert.ok(quote);
 assert.ok(quote.pieces.length > 0 && quote.layouts.length > 0 && quote.yardage.length > 0);

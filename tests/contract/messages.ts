@@ -20,6 +20,9 @@ export class Messages {
         const [units, decimals = ""] = String(value).split(".");
         return { units: Number(units), nanos: Number(decimals.padEnd(9, "0")) };
       }
+      if (Array.isArray(value)) {
+        return this.wire({ x: value[0]!, y: value[1]! }, field.typeName);
+      }
       return field.type === "TYPE_ENUM" ? prefix(field) + String(value).replaceAll("-", "_").toUpperCase() : this.wire(value as Record, field.typeName);
     });
   }
@@ -30,6 +33,10 @@ export class Messages {
       if (field.typeName === "google.type.Money") {
         const money = value as { units: number; nanos: number };
         return money.units + money.nanos / 1e9;
+      }
+      if (field.typeName === "Point") {
+        const point = value as { x: number; y: number };
+        return [point.x, point.y];
       }
       return field.type === "TYPE_ENUM" ? String(value).slice(prefix(field).length).replaceAll("_", "-").toLowerCase() : this.json(value as Record, field.typeName);
     });
@@ -47,7 +54,7 @@ export class Messages {
         .filter((field) => record[field.name] !== undefined && record[field.name] !== null)
         .map((field) => {
           const value = record[field.name]!;
-          return [field.name, Array.isArray(value) ? value.map((element) => one(element, field)) : one(value, field)];
+          return [field.name, field.label === "LABEL_REPEATED" ? (value as Plain[]).map((element) => one(element, field)) : one(value, field)];
         }),
     );
   }

@@ -35,7 +35,7 @@ public static class Derivation
             : $"{layers} layers of {LengthText.Format(Length.FromNanometres(finished.Nanometres / layers), unit)}");
         if (takeUp > Length.Zero)
         {
-            line.Append(" + ").Append(LengthText.Format(takeUp, unit)).Append(" taken up by tufts");
+            line.Append(" + ").Append(LengthText.Format(takeUp, unit)).Append(" drawn in by stitching");
         }
 
         EdgeFinish one = Finish(panel, first), other = Finish(panel, second);

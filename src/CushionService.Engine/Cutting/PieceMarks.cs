@@ -4,12 +4,16 @@ using CushionService.Engine.Patterns;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>The marks of a cut piece: notches where edges meet within a side and at the middle of long edges, fold lines of hems and
-/// turn-ins, and the panel's own.</summary>
-/// <remarks>Centre notches front and back, and at the start and stop of a closure (common practice, no source).</remarks>
+/// <summary>The marks of a cut piece: notches where edges run on into each other, at the middle of long edges and at the quarters of very long
+/// ones, dots where the seam line turns a corner, fold lines of hems and turn-ins, an arrow on cloth that may not be turned, and the panel's own.</summary>
+/// <remarks>Centre notches front and back, at the start and stop of a closure, and four round a disc, eight above 24 in (common practice, no
+/// source).</remarks>
 public static class PieceMarks
 {
     private static readonly Length ShortestNotched = Length.FromInches(6);
+
+    // Half the way round a disc of 24 in.
+    private static readonly Length LongestHalved = Length.FromInches(37.7m);
 
     /// <summary>The marks of a piece; none for a loose piece.</summary>
     /// <param name="piece">The piece.</param>
@@ -25,14 +29,25 @@ public static class PieceMarks
         for (var i = 0; i < panel.Edges.Length; i++)
         {
             Edge edge = panel.Edges[i], next = panel.Edges[(i + 1) % panel.Edges.Length];
-            if (edge.Facing == next.Facing)
+            if (RunsOn(edge, next))
             {
-                marks.Add(Notch(piece, edge, edge.To, $"where {edge.Name} meets {next.Name}", unit));
+                marks.Add(Notch(piece, edge, edge.Length, $"where {edge.Name} meets {next.Name}", unit));
+            }
+            else if (edge.Finish.Kind == FinishKind.Seam && next.Finish.Kind == FinishKind.Seam)
+            {
+                Point corner = Placed(piece, edge.To);
+                marks.Add(new PieceMark(MarkKind.SeamDot, corner, null, $"Seam-line corner of {edge.Name} and {next.Name}; {Distances(piece, corner, unit)}"));
             }
 
             if (edge.Finish.Kind == FinishKind.Seam && edge.Length >= ShortestNotched)
             {
-                marks.Add(Notch(piece, edge, edge.Middle, $"middle of {edge.Name}", unit));
+                marks.Add(Notch(piece, edge, Share(edge, 2), $"middle of {edge.Name}", unit));
+            }
+
+            if (edge.Finish.Kind == FinishKind.Seam && edge.Length > LongestHalved)
+            {
+                marks.Add(Notch(piece, edge, Share(edge, 1), $"first quarter of {edge.Name}", unit));
+                marks.Add(Notch(piece, edge, Share(edge, 3), $"last quarter of {edge.Name}", unit));
             }
 
             AddFolds(marks, piece, edge, unit);
@@ -45,20 +60,46 @@ public static class PieceMarks
             marks.Add(new PieceMark(mark.Kind, from, to, $"{mark.Purpose}; {Distances(piece, from, unit)}"));
         }
 
+        if (piece.Rotations == Nesting.Rotations.None)
+        {
+            Length x = piece.Width.HalfUp(), eighth = Length.FromNanometres(piece.Length.Nanometres / 8);
+            marks.Add(new PieceMark(MarkKind.UpArrow, new Point(x, 3 * eighth), new Point(x, 5 * eighth), "Up: this piece may not be turned"));
+        }
+
         return marks;
     }
 
-    private static PieceMark Notch(CutPiece piece, Edge edge, Point at, string where, LengthUnit unit)
+    // One edge goes on in the direction in which the other ends.
+    private static bool RunsOn(Edge edge, Edge next) =>
+        Math.Abs(Math.IEEERemainder(next.Path[0].StartDirection - edge.Path[^1].EndDirection, 2 * Math.PI)) < 1e-4;
+
+    private static Length Share(Edge edge, int quarters) => Length.FromNanometres((long)((Int128)edge.Length.Nanometres * quarters / 4));
+
+    // On the cut line, square to the seam line.
+    private static PieceMark Notch(CutPiece piece, Edge edge, Length distance, string where, LengthUnit unit)
     {
+        (Point at, double direction) = edge.At(distance);
         Point placed = Placed(piece, at);
         Point onCut = edge.Facing switch
         {
-            EdgeFacing.Down => placed with { Y = Length.Zero },
-            EdgeFacing.Right => placed with { X = piece.Width },
-            EdgeFacing.Up => placed with { Y = piece.Length },
-            _ => placed with { X = Length.Zero },
+            EdgeFacing.Down when !IsWithin(piece) => placed with { Y = Length.Zero },
+            EdgeFacing.Right when !IsWithin(piece) => placed with { X = piece.Width },
+            EdgeFacing.Up when !IsWithin(piece) => placed with { Y = piece.Length },
+            EdgeFacing.Left when !IsWithin(piece) => placed with { X = Length.Zero },
+            _ => Beyond(piece, placed, direction, edge.Finish.Allowance.Nanometres),
         };
         return new PieceMark(MarkKind.Notch, onCut, null, $"Notch {where}; {Distances(piece, onCut, unit)}");
+    }
+
+    // A template's level and plumb edges may lie inside its extent.
+    private static bool IsWithin(CutPiece piece) => !piece.Outline.IsEmpty;
+
+    private static Point Beyond(CutPiece piece, Point seam, double direction, double allowance)
+    {
+        Point onLine = seam.Moved(
+            Length.FromNanometres((long)Math.Round(allowance * Math.Sin(direction))),
+            Length.FromNanometres((long)Math.Round(-allowance * Math.Cos(direction))));
+        return new Point(Length.Min(Length.Max(onLine.X, Length.Zero), piece.Width), Length.Min(Length.Max(onLine.Y, Length.Zero), piece.Length));
     }
 
     private static void AddFolds(List<PieceMark> marks, CutPiece piece, Edge edge, LengthUnit unit)
@@ -83,13 +124,16 @@ public static class PieceMarks
         }
     }
 
-    // Marks stand on the finished panel; what tufts take up is spread over it.
-    private static Point Placed(CutPiece piece, Point point) => new(
-        Spread(point.X, piece.Panel!.Width, piece.Panel.TakeUpAcross) + piece.Origin.X,
-        Spread(point.Y, piece.Panel.Height, piece.Panel.TakeUpAlong) + piece.Origin.Y);
+    // Where stitching draws the piece in, what is evenly spaced on the made panel is so on the flat one.
+    private static Point Placed(CutPiece piece, Point point)
+    {
+        Panel panel = piece.Panel!;
+        return new Point(Flat(point.X, panel.Width, panel.TakeUpAcross), Flat(point.Y, panel.Height, panel.TakeUpAlong)).Moved(piece.Origin.X, piece.Origin.Y);
+    }
 
-    private static Length Spread(Length at, Length over, Length takeUp) =>
-        takeUp == Length.Zero ? at : at + Length.FromNanometres((long)((Int128)takeUp.Nanometres * at.Nanometres / over.Nanometres));
+    private static Length Flat(Length made, Length size, Length takeUp) => takeUp == Length.Zero
+        ? made
+        : Length.FromNanometres((long)((Int128)made.Nanometres * (size + takeUp).Nanometres / size.Nanometres));
 
     // From the nearer cut end both ways.
     private static string Distances(CutPiece piece, Point point, LengthUnit unit)

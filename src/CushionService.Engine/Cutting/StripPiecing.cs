@@ -5,7 +5,7 @@ using CushionService.Engine.Patterns;
 namespace CushionService.Engine.Cutting;
 
 /// <summary>Joins a strip that is longer than the cloth is wide from shorter ones.</summary>
-/// <remarks>n pieces end to end need n = ⌈X / (Fw − 2s)⌉ for a finished length X, and their cut lengths sum to X + 2sn (follows from each
+/// <remarks>n pieces end to end need at least n = ⌈X / (Fw − 2s)⌉ for a finished length X, and their cut lengths sum to X + 2sn (follows from each
 /// piece carrying two allowances). Joins stay off the front and a little away from corners where the cloth allows (common practice, no source).</remarks>
 public static class StripPiecing
 {

@@ -24,6 +24,25 @@ public readonly record struct Segment(Point From, Point To, double Sweep = 0)
         }
     }
 
+    /// <summary>An arc of a stated length, to the nanometre.</summary>
+    /// <param name="from">Where it starts.</param>
+    /// <param name="to">Where it ends.</param>
+    /// <param name="sweep">The angle that it turns through, before the ends were rounded to a nanometre.</param>
+    /// <param name="length">Its length, a few nanometres from that of the arc of that sweep.</param>
+    /// <remarks>Ends that are rounded to a nanometre leave arcs of one radius a nanometre apart; the sweep takes up the difference.</remarks>
+    public static Segment Arc(Point from, Point to, double sweep, Length length)
+    {
+        var arc = new Segment(from, to, sweep);
+        for (var i = 0; i < 8 && arc.Length != length; i++)
+        {
+            // A sweep's share of an arc's length with the ends held: dL/dθ = L (1/θ − cot(θ/2)/2).
+            double off = length.Nanometres - (arc.Radius * Math.Abs(arc.Sweep));
+            arc = arc with { Sweep = arc.Sweep + (off / (arc.Length.Nanometres * ((1 / arc.Sweep) - (0.5 / Math.Tan(arc.Sweep / 2))))) };
+        }
+
+        return arc;
+    }
+
     /// <summary>Radius of the arc in nanometres.</summary>
     public double Radius => Chord / (2 * Math.Abs(Math.Sin(Sweep / 2)));
 

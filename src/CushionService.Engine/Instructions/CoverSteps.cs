@@ -12,6 +12,11 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
     public void Add()
     {
         Hem();
+        foreach ((string text, string part) in PanelSteps.Before(cushion, pattern, unit))
+        {
+            Say(text, part);
+        }
+
         SewHandle();
         var additions = new AdditionSteps(cushion, pattern, unit);
         foreach ((string text, ImmutableArray<string> parts) in additions.BeforeSeams().Concat(EdgingSteps.Of(cushion, pattern, pieces, unit)))
@@ -26,11 +31,18 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
             steps.Add(Sew(runs[i], closesLoop: i == loop, last: i == runs.Length - 1));
         }
 
-        string opening = cushion.Closure is HandSewnClosure ? "Clip the corners, turn the cover right side out through the gap and press it"
+        string opening = pattern.Seams.All(IsWithinPanels) ? "Turn the corners right side out and press the flanges back"
+            : cushion.Closure is HandSewnClosure ? "Clip the corners, turn the cover right side out through the gap and press it"
             : "Open the closure, clip the corners, turn the cover right side out and press it";
         Say($"{opening}.");
+        foreach ((string text, string part) in PanelSteps.After(cushion, pattern, unit))
+        {
+            Say(text, part);
+        }
+
         string close = cushion.Closure is HandSewnClosure ? " and close the gap by hand with a ladder stitch" : "";
-        Say(cushion.Fill is null ? $"Check the finished size{close}." : $"Fill the cover{close}, and check the finished size.");
+        string fill = cushion.Fabrics.InnerCover is not null ? "Put the filled inner cover in" : "Fill the cover";
+        Say(cushion.Fill is null ? $"Check the finished size{close}." : $"{fill}{close}, and check the finished size.");
         foreach ((string text, ImmutableArray<string> parts) in additions.AfterFilling())
         {
             Say(text, [.. parts]);
@@ -113,12 +125,17 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
         yield return run.ToImmutable();
     }
 
-    private static (bool Join, bool Zipper, string Face) Task(Seam seam) => seam.Kind switch
+    private (bool Join, bool Zipper, string Face) Task(Seam seam) => seam.Kind switch
     {
         SeamKind.StripJoin => (true, false, FaceOf(seam)),
-        SeamKind.Zipper when seam.Other.Length == 1 && !seam.Other[0].Part.StartsWith("bottom", StringComparison.Ordinal) => (false, true, ""),
+        SeamKind.Zipper when InSection(seam) => (false, true, ""),
         _ => (false, false, seam.Other[0].Part.Split('-')[0]),
     };
+
+    // A zipper with edges turned under for it, not one in a seam.
+    private bool InSection(Seam seam) => seam.Kind == SeamKind.Zipper && pattern[seam.One[0].Part][seam.One[0].Edge].Finish.Kind == FinishKind.ZipperTurnUnder;
+
+    private static bool IsWithinPanels(Seam seam) => seam.One.Concat(seam.Other).All(edge => edge.Part == seam.One[0].Part);
 
     private static string FaceOf(Seam seam) => seam.Other[0].Part.Split('-')[0] is "top" or "bottom" ? seam.Other[0].Part.Split('-')[0] : "";
 
@@ -130,7 +147,8 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
         string text = run[0].Kind switch
         {
             SeamKind.StripJoin => $"Join {List(parts)} end to end, {Joins(run.Length)} with {allowance} seams{(closesLoop ? ", and measure the loop against the face" : "")}.",
-            SeamKind.Zipper when run.Length == 1 => $"Turn the edges under and sew the zipper between {List(parts)}, {Text(length)} along each tape.",
+            SeamKind.Zipper when InSection(run[0]) => $"Turn the edges under and sew the zipper between {(parts.Length == 1 ? $"the edges of {parts[0]}" : List(parts))}, {Text(length)} along each tape.",
+            _ when parts.Length == 1 => $"Sew the edges of {parts[0]} to each other, {Text(length)} in all with {allowance} seams{Opening(run, last)}.",
             _ => $"Sew {List(parts)} together, matching notches, {Text(length)} in all with {allowance} seams{Opening(run, last)}.",
         };
         return Of(text, [.. parts]);

@@ -11,6 +11,9 @@ public sealed record ClothLayout
     /// <summary>The cloth.</summary>
     public required FabricSpecification Fabric { get; init; }
 
+    /// <summary>How far from the start of the layout a row of motifs must stand on the cloth's centre line, less than a repeat; zero without one.</summary>
+    public Length MotifStart { get; init; }
+
     /// <summary>Length that the pieces take.</summary>
     public required Length Length { get; init; }
 

@@ -9,6 +9,8 @@ namespace CushionService.Engine.Layouts;
 /// <summary>Lays the pieces of one cloth: turns the cloth's rules into a nesting problem, and the answer back into lengths.</summary>
 public static class ClothNesting
 {
+    private const int MostStarts = 3;
+
     /// <summary>Lays every piece.</summary>
     /// <param name="fabric">The cloth.</param>
     /// <param name="pieces">At least one piece of that cloth, each of which fits it (see <see cref="Fits"/>).</param>
@@ -18,10 +20,13 @@ public static class ClothNesting
     public static ClothLayout LayOut(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces, Effort effort, CancellationToken cancellation)
     {
         Grid grid = GridFor(fabric, pieces);
-        StripLayout layout = Nester.Nest(Problem(fabric, pieces, grid), effort, cancellation);
+        (StripLayout layout, long start) = fabric.Repeat is null
+            ? (Nester.Nest(Problem(fabric, pieces, grid), effort, cancellation), 0)
+            : Matched(Problem(fabric, pieces, grid), effort, cancellation);
         return new ClothLayout
         {
             Fabric = fabric,
+            MotifStart = grid.Back(start),
             Length = grid.Back(layout.Length),
             LowerBound = grid.Back(layout.LowerBound),
             ProvenMinimal = layout.ProvenMinimal,
@@ -41,6 +46,37 @@ public static class ClothNesting
     public static bool IsMatched(FabricSpecification fabric, CutPiece piece) =>
         MotifMatch.Corner(piece, fabric) is { } corner && MotifMatch.FitsAcross(piece, corner, fabric);
 
+    // The bolt may be cut anywhere in its repeat, and a repeat is bought for that, so the layout may start anywhere in it too: it starts where
+    // one of the matched pieces does. What can be proven of every start is what holds without matching.
+    private static (StripLayout Layout, long Start) Matched(StripProblem problem, Effort effort, CancellationToken cancellation)
+    {
+        StripLayout free = Nester.Nest(
+            problem with { Pieces = [.. problem.Pieces.Select(piece => piece with { Alignment = null })] }, Effort.Quick, cancellation);
+        (StripLayout? Layout, long Start) best = (null, 0);
+        foreach (long phase in problem.Pieces.Select(piece => piece.Alignment?.PhaseY ?? 0).Distinct().Take(MostStarts))
+        {
+            StripLayout layout = Nester.Nest(
+                problem with { Pieces = [.. problem.Pieces.Select(piece => piece with { Alignment = Later(piece.Alignment, -phase) })] }, effort, cancellation);
+            if (best.Layout is null || layout.Length < best.Layout.Length)
+            {
+                best = (layout, Modulo(-phase));
+            }
+        }
+
+        bool proven = free.ProvenMinimal && problem.Sale.RungFor(free.LowerBound) == problem.Sale.RungFor(best.Layout!.Length);
+        return (best.Layout! with
+        {
+            LowerBound = Math.Min(free.LowerBound, best.Layout.Length),
+            ProvenMinimal = proven,
+            Proof = proven ? free.Proof : ProofKind.None,
+            ProofFigures = proven ? free.ProofFigures : "",
+        }, best.Start);
+
+        Alignment? Later(Alignment? alignment, long by) => alignment is { } at ? at with { PhaseY = Modulo(at.PhaseY + by) } : null;
+
+        long Modulo(long length) => ((length % problem.Repeat!.Length) + problem.Repeat.Length) % problem.Repeat.Length;
+    }
+
     private static StripProblem Problem(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces, Grid grid) => new()
     {
         Width = grid.Down(fabric.UsableWidth),
@@ -58,6 +94,7 @@ public static class ClothNesting
             Length = grid.Up(piece.Length),
             Quantity = piece.Quantity,
             Rotations = corner is null ? piece.Rotations : Rotations.None,
+            Outline = [.. piece.Outline.Select(at => new GridPoint(grid.Nearest(at.X), grid.Nearest(at.Y)))],
             Alignment = corner is { } at ? new Alignment(grid.Down(at.X), grid.Down(at.Y)) : null,
         };
     }
@@ -70,6 +107,12 @@ public static class ClothNesting
         {
             lengths.Add(piece.Width);
             lengths.Add(piece.Length);
+            foreach (Point at in piece.Outline)
+            {
+                lengths.Add(at.X);
+                lengths.Add(at.Y);
+            }
+
             total += piece.Quantity * Length.Max(piece.Width, piece.Length);
             if (MotifMatch.Corner(piece, fabric) is { } corner)
             {

@@ -35,6 +35,9 @@ internal readonly record struct Grid
     /// <summary>A room on the grid, never larger.</summary>
     public long Down(Length length) => length.Nanometres / Unit;
 
+    /// <summary>A corner on the grid; cut outlines lie on whole micrometres, so that the nearest is exact on either grid.</summary>
+    public long Nearest(Length length) => (length.Nanometres + (Unit / 2)) / Unit;
+
     /// <summary>The length of grid units.</summary>
     public Length Back(long units) => Length.FromNanometres(units * Unit);
 }

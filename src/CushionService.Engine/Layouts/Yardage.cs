@@ -37,8 +37,12 @@ public sealed record Yardage(ClothLayout Layout)
 
         LengthUnit sale = fabric.Sold.LengthUnit;
         Length needed = ClothSale.Needed(fabric, Layout.Length);
-        line.Append(" = ").Append(LengthText.Format(needed, unit))
-            .Append(", up to the next ").Append(LengthText.Format(fabric.Sold.Step, sale));
+        if (needed != Layout.Length)
+        {
+            line.Append(" = ").Append(LengthText.Format(needed, unit));
+        }
+
+        line.Append(", up to the next ").Append(LengthText.Format(fabric.Sold.Step, sale));
         if (Sold > needed.RoundUpTo(fabric.Sold.Step))
         {
             line.Append(" and the least that is sold");

@@ -60,7 +60,7 @@ public static class BillOfMaterials
 
     private static Material Foam(OrderSpecification order, SaleUnits units, CushionSpecification cushion, FillSpecification fill)
     {
-        string size = $"{Text(cushion.Width + fill.Oversize, order)} × {Text(cushion.Depth + fill.Oversize, order)} × {Text(cushion.Thickness, order)}";
+        string size = $"{Text(cushion.Width + fill.Oversize, order)} × {Text(cushion.Depth + fill.Oversize, order)} × {Text(cushion.Thickness > Length.Zero ? cushion.Thickness : cushion.Length, order)}{Slope(cushion, order)}";
         SaleUnit unit = fill.Density is null ? SaleUnit.Each : units.For(fill.Item, SaleUnit.Each, SaleUnit.Lb, SaleUnit.Kg);
         if (fill.Density is not { } density)
         {
@@ -72,6 +72,9 @@ public static class BillOfMaterials
         return new Material(fill.Item, MaterialKind.Foam, quantity, unit,
             $"{cushion.Id}: {cushion.Quantity} × block of {size}, {Number(density)} kg/m³: {Weight(mass, units.ByWeight)}");
     }
+
+    private static string Slope(CushionSpecification cushion, OrderSpecification order) =>
+        cushion.Construction == Construction.Wedge ? $", {Text(cushion.FrontThickness, order)} at the front" : "";
 
     private static Material Loose(OrderSpecification order, SaleUnits units, CushionSpecification cushion, FillSpecification fill)
     {

@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Materials;
@@ -6,15 +7,8 @@ namespace CushionService.Engine.Materials;
 /// <summary>How much fill a cushion takes.</summary>
 public static class Filling
 {
-    /// <summary>The foam: the cover's finished outline, moved outward by half the oversize all round; exact in thickness.</summary>
-    /// <remarks>A smooth outline of area A and perimeter P grows to A + aP + πa² when moved by a, a rectangle to A + aP + 4a² (general geometry);
-    /// the rectangle's rule is taken, which is never too little.</remarks>
-    public static Volume Foam(CushionSpecification cushion, Length oversize)
-    {
-        decimal half = oversize.In(LengthUnit.Millimetre) / 2;
-        decimal area = (decimal)cushion.Outline.Area.In(LengthUnit.Millimetre) + (half * cushion.Outline.Perimeter.In(LengthUnit.Millimetre)) + (4 * half * half);
-        return new Volume(area * cushion.Thickness.In(LengthUnit.Millimetre));
-    }
+    /// <summary>The foam: a block that fills the cover, larger by the oversize in width and depth.</summary>
+    public static Volume Foam(CushionSpecification cushion, Length oversize) => Constructions.Of(cushion.Construction).Block(cushion, oversize);
 
     /// <summary>What a sealed flat bag of a material that bends but does not stretch holds:
     /// V = w³ (h / (πw) − 0.142 (1 − 10^(−h/w))) for w ≤ h (the paper bag problem, A. C. Robin, Mathematics Today, June 2004).</summary>
@@ -28,10 +22,9 @@ public static class Filling
         return new Volume(width * width * width * (decimal)share);
     }
 
-    /// <summary>The room that a loose fill has when the cover is as full as can be: the box, or the bag of a cushion without thickness.</summary>
-    public static Volume Room(CushionSpecification cushion) => cushion.Thickness > Length.Zero
-        ? Foam(cushion, Length.Zero)
-        : Bag(cushion.Width, cushion.Depth);
+    /// <summary>The room that a loose fill has when the cover is as full as can be: the block, or the bag of a cushion without thickness.</summary>
+    public static Volume Room(CushionSpecification cushion) =>
+        Foam(cushion, Length.Zero) is { CubicMillimetres: > 0 } block ? block : Bag(cushion.Width, cushion.Depth);
 
     /// <summary>Density of a loose fill at sitting firmness, in kilograms a cubic metre (common practice, no source: the middle of 0.9 to 1.6,
     /// 2.5 to 4 and 1.5 to 3 lb/ft³).</summary>

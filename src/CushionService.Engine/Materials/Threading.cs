@@ -8,7 +8,7 @@ namespace CushionService.Engine.Materials;
 public static class Threading
 {
     /// <summary>The length of all machine stitching in a cover: each seam once, strip joins from raw edge to raw edge, a zipper along both its
-    /// tapes, hems, gathering rows, the run round a welt's cord, and the handle's edges and boxed Xs.</summary>
+    /// tapes, hems, stitching lines, gathering rows, the run round a welt's cord, and the handle's edges and boxed Xs.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="pattern">Its pattern.</param>
     public static Length Stitching(CushionSpecification cushion, Pattern pattern)
@@ -31,6 +31,11 @@ public static class Threading
             foreach (Edge edge in panel.Edges)
             {
                 total += edge.Finish.Kind == FinishKind.Hem ? edge.Length : Length.Zero;
+            }
+
+            foreach (PanelMark mark in panel.Marks)
+            {
+                total += mark is { Kind: MarkKind.StitchLine, To: { } to } ? new Geometry.Segment(mark.From, to).Length : Length.Zero;
             }
         }
 

@@ -31,9 +31,10 @@ public sealed record OvalOutline(Length Width, Length Depth) : Outline
     private ImmutableArray<Segment> Arcs(int from, int to) =>
         [.. Enumerable.Range(from, to - from).Select(i => new Segment(Corner(i), Corner(i + 1), Direction(i + 1) - Direction(i)))];
 
+    // The last corner is the first, to the nanometre.
     private Point Corner(int i)
     {
-        double angle = Angle(i), across = Width.Nanometres / 2.0, along = Depth.Nanometres / 2.0;
+        double angle = Angle(i % (4 * ArcsInQuarter)), across = Width.Nanometres / 2.0, along = Depth.Nanometres / 2.0;
         return At(
             Length.FromNanometres((long)Math.Round(across + (across * Math.Cos(angle)))),
             Length.FromNanometres((long)Math.Round(along + (along * Math.Sin(angle)))));

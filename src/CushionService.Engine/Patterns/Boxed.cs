@@ -28,6 +28,7 @@ internal sealed class Boxed : IConstruction
         Joins = [BoxingJoins.Corners, BoxingJoins.Back],
         Handles = [HandleKind.FoldedStrap, HandleKind.Webbing, HandleKind.StrapAndWebbing],
         Edgings = [EdgingPlace.Top, EdgingPlace.Bottom],
+        Fields = [new(ConstructionField.Channels), new(ConstructionField.InnerCover), new(ConstructionField.Additions)],
     };
 
     public Pattern Draft(CushionSpecification cushion)
@@ -37,9 +38,7 @@ internal sealed class Boxed : IConstruction
         ImmutableArray<OutlineSide> runs = circuit.All;
         ImmutableArray<BoxingSection> boxing = [.. cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, circuit, seam) : Cornered(cushion, circuit, seam)];
         Face top = Face.Whole("top", FabricRole.Top, runs, seam);
-        Face bottom = cushion.Closure is OverlappingClosure { Side: Side.Bottom } flaps
-            ? Face.Divided("bottom", FabricRole.Bottom, runs, seam, flaps.Overlap, EdgeFinish.DoubleHem(flaps.Fold))
-            : Face.Whole("bottom", FabricRole.Bottom, cushion.Outline.FromBelow(runs), seam);
+        Face bottom = Face.Bottom(cushion, runs, seam);
 
         var seams = ImmutableArray.CreateBuilder<Seam>();
         seams.AddRange(boxing.Where(section => section.Middle is not null).Select(section => section.Middle!));
@@ -55,7 +54,8 @@ internal sealed class Boxed : IConstruction
             run => cushion.Closure is HandSewnClosure closure && run.Side == closure.Side ? SeamKind.Gap : SeamKind.Plain));
 
         IEnumerable<Panel> sides = boxing.SelectMany(section => section.Panels).Select(panel => MatchedToFront(panel, cushion));
-        return FoldedStrap.AddTo(new Pattern([.. top.Panels, .. bottom.Panels, .. sides], seams.ToImmutable()), cushion, (pattern, side) => MiddleOf(pattern, circuit, side)).Closed();
+        Pattern box = Channels.AddTo(new Pattern([.. top.Panels, .. bottom.Panels, .. sides], seams.ToImmutable()), cushion);
+        return FoldedStrap.AddTo(box, cushion, (pattern, side) => MiddleOf(pattern, circuit, side)).Closed();
     }
 
     // The strip over the longest stretch of a side, and where the stretch's middle lies along it.
@@ -93,7 +93,7 @@ internal sealed class Boxed : IConstruction
     // The closure's section, and one strip from its end round the rest to its start.
     private static IEnumerable<BoxingSection> Wrapped(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
     {
-        yield return Closing(cushion, circuit.Section, "back", seam);
+        yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.BoxingHeight, "back", seam);
         yield return BoxingSection.Plain("boxing", circuit.Rest, cushion.BoxingHeight, seam);
     }
 
@@ -109,15 +109,8 @@ internal sealed class Boxed : IConstruction
             }
             else if (run == circuit.Section[0])
             {
-                yield return Closing(cushion, circuit.Section, "", seam);
+                yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.Thickness, "", seam);
             }
         }
     }
-
-    private static BoxingSection Closing(CushionSpecification cushion, ImmutableArray<OutlineSide> runs, string part, EdgeFinish seam) => cushion.Closure switch
-    {
-        ZipperClosure zipper => BoxingSection.Zippered(runs, cushion.BoxingHeight, seam, zipper.TurnUnder),
-        OverlappingClosure { Side: not Side.Bottom } overlapping => BoxingSection.Overlapping(runs, cushion.BoxingHeight, seam, overlapping),
-        _ => BoxingSection.Plain(part, runs, cushion.BoxingHeight, seam),
-    };
 }

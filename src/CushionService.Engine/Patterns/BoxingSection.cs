@@ -28,12 +28,24 @@ internal sealed record BoxingSection
     public ImmutableArray<EdgeRef> End => Ends("end");
 
     /// <summary>One strip as high as the boxing.</summary>
-    public static BoxingSection Plain(string part, ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam) => new()
+    public static BoxingSection Plain(string part, ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam) =>
+        Of(Strip(part, runs, height, seam, seam, seam), runs);
+
+    /// <summary>One panel of any shape, its edges named as those of a strip.</summary>
+    public static BoxingSection Of(Panel panel, params ImmutableArray<OutlineSide> runs) =>
+        new() { Panels = [panel], Runs = runs, UpperPart = panel.Part, LowerPart = panel.Part };
+
+    /// <summary>The section of a closure: one strip, or the two that open.</summary>
+    /// <param name="closure">The closure.</param>
+    /// <param name="runs">The runs that it stands on.</param>
+    /// <param name="height">Finished height.</param>
+    /// <param name="part">Names the strip when it is one.</param>
+    /// <param name="seam">The finish of what is not the closure's.</param>
+    public static BoxingSection Closing(ClosureSpecification closure, ImmutableArray<OutlineSide> runs, Length height, string part, EdgeFinish seam) => closure switch
     {
-        Panels = [Strip(part, runs, height, seam, seam, seam)],
-        Runs = runs,
-        UpperPart = part,
-        LowerPart = part,
+        ZipperClosure { Side: not Side.Bottom } zipper => Zippered(runs, height, seam, zipper.TurnUnder),
+        OverlappingClosure { Side: not Side.Bottom } strips => Overlapping(runs, height, seam, strips),
+        _ => Plain(part, runs, height, seam),
     };
 
     /// <summary>Two strips with a zipper between them: each T/2 high, and the turn-under more when cut.</summary>

@@ -8,15 +8,24 @@ namespace CushionService.Engine.Patterns;
 public static class Constructions
 {
     /// <summary>Every construction, in the order of <see cref="Construction"/>.</summary>
-    public static ImmutableArray<IConstruction> All { get; } = [.. Assembly.GetExecutingAssembly().GetTypes()
+    public static ImmutableArray<IConstruction> All { get; } = In(Assembly.GetExecutingAssembly());
+
+    /// <summary>The constructions that an assembly holds, in the order of <see cref="Construction"/>.</summary>
+    public static ImmutableArray<IConstruction> In(Assembly assembly) => [.. assembly.GetTypes()
         .Where(type => type.IsClass && typeof(IConstruction).IsAssignableFrom(type))
         .Select(type => (IConstruction)Activator.CreateInstance(type, nonPublic: true)!)
         .OrderBy(construction => construction.Offer.Kind)];
 
+    /// <summary>The engine's construction of that kind.</summary>
+    public static IConstruction Of(Construction kind) => Of(kind, All);
+
     /// <summary>The construction of that kind.</summary>
-    public static IConstruction Of(Construction kind)
+    /// <param name="kind">The kind.</param>
+    /// <param name="among">The constructions to look among.</param>
+    /// <exception cref="ArgumentOutOfRangeException">None of them is of that kind.</exception>
+    public static IConstruction Of(Construction kind, ImmutableArray<IConstruction> among)
     {
-        foreach (IConstruction construction in All)
+        foreach (IConstruction construction in among)
         {
             if (construction.Offer.Kind == kind)
             {

@@ -41,6 +41,7 @@ public readonly record struct EdgeFinish(FinishKind Kind, int Turns, Length Dept
         FinishKind.TurnIn => "turn-in",
         FinishKind.Caught => "seam",
         FinishKind.Raw => "raw edge",
+        FinishKind.Drawn => "turning",
         _ => throw new ArgumentOutOfRangeException(nameof(Kind)),
     };
 }

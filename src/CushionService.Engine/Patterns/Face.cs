@@ -32,6 +32,14 @@ internal sealed class Face
         return new Face([panel with { Match = new Point(panel.Width.HalfUp(), panel.Height.HalfUp()) }], runs, part, false, Length.Zero);
     }
 
+    /// <summary>The bottom of a boxed cushion: in two where the closure stands on it, otherwise as it looks from below.</summary>
+    public static Face Bottom(CushionSpecification cushion, ImmutableArray<OutlineSide> runs, EdgeFinish seam) => cushion.Closure switch
+    {
+        ZipperClosure { Side: Side.Bottom } zipper => Divided("bottom", FabricRole.Bottom, runs, seam, Length.Zero, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder)),
+        OverlappingClosure { Side: Side.Bottom } flaps => Divided("bottom", FabricRole.Bottom, runs, seam, flaps.Overlap, EdgeFinish.DoubleHem(flaps.Fold)),
+        _ => Whole("bottom", FabricRole.Bottom, cushion.Outline.FromBelow(runs), seam),
+    };
+
     /// <summary>A face in a front and a back panel, each half as deep, and half the overlap more.</summary>
     /// <param name="part">Names the face.</param>
     /// <param name="role">Its cloth.</param>
@@ -70,12 +78,21 @@ internal sealed class Face
         _ => ([new EdgeRef($"{_part}-front", run.Name), new EdgeRef($"{_part}-back", run.Name)], _lap),
     };
 
+    /// <summary>The zipper between the two panels of a divided face; nothing when there is none.</summary>
+    public IEnumerable<Seam> Zipper => _divided && Panels[0]["upper"].Finish.Joins ? [new Seam(SeamKind.Zipper, FrontEdge, BackEdge)] : [];
+
+    /// <summary>Sews the face to the lower edges of a boxing, where it has one.</summary>
+    public IEnumerable<Seam> SewnTo(Func<OutlineSide, BoxingSection?> boxing, Func<OutlineSide, SeamKind> kindOn) =>
+        _runs.Where(run => boxing(run) is not null).SelectMany(run => SewnTo([run], other => boxing(other)!.Lower(other), kindOn));
+
     /// <summary>Sews the face to what runs round it, a seam for each run.</summary>
     /// <param name="around">The edge on each run that the face is sewn to.</param>
     /// <param name="kindOn">How each run is joined.</param>
-    public IEnumerable<Seam> SewnTo(Func<OutlineSide, EdgeRef> around, Func<OutlineSide, SeamKind> kindOn)
+    public IEnumerable<Seam> SewnTo(Func<OutlineSide, EdgeRef> around, Func<OutlineSide, SeamKind> kindOn) => SewnTo(_runs, around, kindOn);
+
+    private IEnumerable<Seam> SewnTo(ImmutableArray<OutlineSide> runs, Func<OutlineSide, EdgeRef> around, Func<OutlineSide, SeamKind> kindOn)
     {
-        foreach (OutlineSide run in _runs)
+        foreach (OutlineSide run in runs)
         {
             (ImmutableArray<EdgeRef> edges, Length lap) = On(run);
             yield return new Seam(kindOn(run), [around(run)], edges, lap);

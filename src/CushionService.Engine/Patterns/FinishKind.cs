@@ -20,4 +20,7 @@ public enum FinishKind
 
     /// <summary>Left as it is cut.</summary>
     Raw,
+
+    /// <summary>Turned in, gathered on a thread and drawn up.</summary>
+    Drawn,
 }

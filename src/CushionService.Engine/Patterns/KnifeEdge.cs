@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CushionService.Engine.Measures;
 using CushionService.Engine.Outlines;
 using CushionService.Engine.Specifications;
 
@@ -26,6 +25,8 @@ internal sealed class KnifeEdge : IConstruction
         ],
         Thickness = false,
         Edgings = [EdgingPlace.Top],
+        ZipperInSeam = true,
+        Fields = [new(ConstructionField.Channels), new(ConstructionField.CornerTaper), new(ConstructionField.InnerCover), new(ConstructionField.Additions)],
     };
 
     public Pattern Draft(CushionSpecification cushion)
@@ -33,19 +34,10 @@ internal sealed class KnifeEdge : IConstruction
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
         ImmutableArray<OutlineSide> runs = cushion.Outline.Sides;
         Face top = Face.Whole("top", FabricRole.Top, runs, seam);
-        Face bottom = cushion.Closure switch
-        {
-            ZipperClosure { Side: Side.Bottom } zipper => Divided(Length.Zero, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder)),
-            OverlappingClosure flaps => Divided(flaps.Overlap, EdgeFinish.DoubleHem(flaps.Fold)),
-            _ => Face.Whole("bottom", FabricRole.Bottom, cushion.Outline.FromBelow(runs), seam),
-        };
-        Face Divided(Length lap, EdgeFinish inner) => Face.Divided("bottom", FabricRole.Bottom, runs, seam, lap, inner);
-
-        IEnumerable<Seam> middle = cushion.Closure is ZipperClosure { Side: Side.Bottom }
-            ? [new Seam(SeamKind.Zipper, bottom.FrontEdge, bottom.BackEdge)]
-            : [];
+        Face bottom = Face.Bottom(cushion, runs, seam);
         IEnumerable<Seam> around = bottom.SewnTo(run => new EdgeRef("top", run.Name), run => KindOn(run, cushion.Closure));
-        return new Pattern([.. top.Panels, .. bottom.Panels], [.. middle, .. around]).Closed();
+        var pillow = new Pattern([.. top.Panels, .. bottom.Panels], [.. bottom.Zipper, .. around]);
+        return CornerTapering.AddTo(Channels.AddTo(pillow, cushion), cushion).Closed();
     }
 
     private static SeamKind KindOn(OutlineSide run, ClosureSpecification closure) => closure switch

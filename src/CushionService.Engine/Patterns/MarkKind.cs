@@ -21,12 +21,24 @@ public enum MarkKind
     /// <summary>Where a tuft goes through.</summary>
     Tuft,
 
-    /// <summary>A line that something is stitched down on.</summary>
-    StitchLine,
-
     /// <summary>Where an eyelet is set.</summary>
     Vent,
 
     /// <summary>Where a button is sewn on, or its hole begins.</summary>
     Button,
+
+    /// <summary>A corner of the seam line, where stitching turns.</summary>
+    SeamDot,
+
+    /// <summary>A line that is stitched along.</summary>
+    StitchLine,
+
+    /// <summary>A line along which a corner is trimmed before it is sewn.</summary>
+    TaperLine,
+
+    /// <summary>An arrow that points up, on cloth that may not be turned.</summary>
+    UpArrow,
+
+    /// <summary>Where to write which face of a lopsided cushion it is.</summary>
+    FaceName,
 }

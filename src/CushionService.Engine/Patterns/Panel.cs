@@ -35,17 +35,23 @@ public sealed record Panel
     /// <summary>How many of it one cover has.</summary>
     public int Copies { get; init; } = 1;
 
-    /// <summary>Cloth that tufting takes up across the panel before it has its finished size.</summary>
-    public Length TakeUpAcross { get; init; }
-
-    /// <summary>Cloth that tufting takes up along the panel.</summary>
-    public Length TakeUpAlong { get; init; }
-
     /// <summary>How its size comes about, where its edges do not say it, with lengths in a unit; null when they do.</summary>
     public Func<LengthUnit, string>? Because { get; init; }
 
     /// <summary>Whether it is added to the cover rather than part of its shell.</summary>
-    public bool IsAddition => Role is not (FabricRole.Top or FabricRole.Bottom or FabricRole.Sides);
+    public bool IsAddition => Role is not (FabricRole.Top or FabricRole.Bottom or FabricRole.Sides or FabricRole.InnerCover);
+
+    /// <summary>Cloth that stitching into the panel draws in across: it is cut so much wider.</summary>
+    public Length TakeUpAcross { get; init; }
+
+    /// <summary>Cloth that stitching into the panel draws in along: it is cut so much longer.</summary>
+    public Length TakeUpAlong { get; init; }
+
+    /// <summary>Edges that are gathered before they are sewn.</summary>
+    public ImmutableArray<Gather> Gathers { get; init; } = [];
+
+    /// <summary>Whether a part of it hangs upside down on the made cushion, so that a one-way print shows it.</summary>
+    public bool Inverts { get; init; }
 
     /// <summary>Finished extent across; outlines are split where an arc reaches furthest, so corners tell it.</summary>
     public Length Width => Edges.Max(edge => edge.Path.Max(segment => segment.To.X));

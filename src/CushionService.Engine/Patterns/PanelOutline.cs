@@ -4,11 +4,17 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>Walks round a panel counter-clockwise from its lower left corner, edge by edge. Stretches without length are left out.</summary>
-internal sealed class PanelOutline
+/// <summary>Walks round a panel counter-clockwise from its lower left corner, or from where it is told to, edge by edge. Stretches without
+/// length are left out.</summary>
+internal sealed class PanelOutline(Point start = default)
 {
     private readonly ImmutableArray<Edge>.Builder _edges = ImmutableArray.CreateBuilder<Edge>();
-    private Point _at;
+    private Point _at = start;
+
+    public PanelOutline(Length x, Length y)
+        : this(new Point(x, y))
+    {
+    }
 
     /// <summary>An edge with a finish of the same kind on each of its four sides.</summary>
     public static ImmutableArray<Edge> Rectangle(Length width, Length height, EdgeFinish lower, EdgeFinish right, EdgeFinish upper, EdgeFinish left) =>
@@ -26,6 +32,9 @@ internal sealed class PanelOutline
     public PanelOutline West(string name, Length length, EdgeFinish finish) => Go(name, -length, Length.Zero, finish);
 
     public PanelOutline South(string name, Length length, EdgeFinish finish) => Go(name, Length.Zero, -length, finish);
+
+    /// <summary>Straight to a point.</summary>
+    public PanelOutline Towards(string name, Length x, Length y, EdgeFinish finish) => Go(name, x - _at.X, y - _at.Y, finish);
 
     public ImmutableArray<Edge> Edges() => _edges.ToImmutable();
 

@@ -27,8 +27,8 @@ internal static class Tufting
     private static Panel Marked(Panel panel, ImmutableArray<Point> grid, Length across, Length along) => panel with
     {
         Marks = panel.Marks.AddRange(grid.Select(point => new PanelMark(MarkKind.Tuft, point, null, "Tuft"))),
-        TakeUpAcross = across,
-        TakeUpAlong = along,
+        TakeUpAcross = panel.TakeUpAcross + across,
+        TakeUpAlong = panel.TakeUpAlong + along,
         Match = panel.Match?.Moved(across.HalfUp(), along.HalfUp()),
     };
 

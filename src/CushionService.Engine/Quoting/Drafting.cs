@@ -14,7 +14,7 @@ public sealed record Drafting
     {
         (Order, Patterns, Pieces) = (order, patterns, pieces);
         Violations = [.. pieces.Where(piece => !ClothNesting.Fits(Fabric(piece), piece)).Select(TooWide)];
-        Warnings = [.. joined, .. Unmatched()];
+        Warnings = [.. joined, .. Unmatched(), .. Inverted(), .. TooTight()];
     }
 
     /// <summary>The order.</summary>
@@ -32,8 +32,13 @@ public sealed record Drafting
     /// <summary>What is allowed but unwise.</summary>
     public ImmutableArray<Violation> Warnings { get; }
 
+    /// <summary>Drafts every cushion by the engine's constructions, and cuts every panel.</summary>
+    public static Drafting Of(OrderSpecification order) => Of(order, Constructions.All);
+
     /// <summary>Drafts every cushion and cuts every panel.</summary>
-    public static Drafting Of(OrderSpecification order)
+    /// <param name="order">The order.</param>
+    /// <param name="constructions">The constructions that draft it.</param>
+    public static Drafting Of(OrderSpecification order, ImmutableArray<IConstruction> constructions)
     {
         var patterns = ImmutableArray.CreateBuilder<Pattern>(order.Cushions.Length);
         var pieces = ImmutableArray.CreateBuilder<CutPiece>();
@@ -41,10 +46,11 @@ public sealed record Drafting
         foreach (CushionSpecification cushion in order.Cushions)
         {
             FabricSpecification ClothOf(FabricRole role) => order.Fabrics.First(fabric => fabric.Id == cushion.Fabrics[role]);
+            IConstruction construction = Constructions.Of(cushion.Construction, constructions);
             Length StepsOf(FabricRole role) => WholeSteps(ClothOf(role).UsableWidth, order.Workroom.CuttingStep);
             ImmutableArray<Length> JoinsOf(Panel panel)
             {
-                bool may = cushion.Trim.FaceJoins == FaceJoins.Allow && panel is { Role: FabricRole.Top or FabricRole.Bottom, IsRectangle: true };
+                bool may = cushion.Trim.FaceJoins == FaceJoins.Allow && panel is { Role: FabricRole.Top or FabricRole.Bottom, IsRectangle: true, Gathers.IsEmpty: true, TakeUpAcross.Nanometres: 0 };
                 if (!may || ClothNesting.Fits(ClothOf(panel.Role), Cut(panel)))
                 {
                     return [];
@@ -61,7 +67,7 @@ public sealed record Drafting
 
             CutPiece Cut(Panel panel) => CutPiece.Of(panel, cushion, ClothOf(panel.Role), order.Workroom.CuttingStep, order.Workroom.FaceRounding);
             Pattern pattern = PiecedPattern.Of(
-                Trim.AddTo(Constructions.Of(cushion.Construction).Draft(cushion), cushion),
+                InnerCover.AddTo(FaceNames.AddTo(Trim.AddTo(construction.Draft(cushion), cushion), cushion), construction, cushion),
                 cushion.SeamAllowance,
                 StepsOf,
                 JoinsOf);
@@ -110,4 +116,24 @@ public sealed record Drafting
     private IEnumerable<Violation> Unmatched() => Pieces
         .Where(piece => Fabric(piece).Repeat is not null && piece.Panel?.Match is not null && !ClothNesting.IsMatched(Fabric(piece), piece))
         .Select(piece => new Violation(piece.Pointer, "not-matched", $"Piece {piece.Id} cannot be matched to the repeat of {piece.Fabric} within its width; it is laid where it fits."));
+
+    private IEnumerable<Violation> Inverted() => Pieces
+        .Where(piece => Fabric(piece).OneWay && piece.Panel is { Inverts: true })
+        .Select(piece => new Violation(piece.Pointer, "print-inverted", $"The one-way cloth {piece.Fabric} stands upside down on the underside of {piece.Id}."));
+
+    // A block of foam is put in through the closure; a loose fill is poured.
+    private IEnumerable<Violation> TooTight()
+    {
+        foreach ((CushionSpecification cushion, Pattern pattern) in Order.Cushions.Zip(Patterns))
+        {
+            Length opening = OpeningTest.Opening(cushion, InnerCover.Apart(pattern).Cover), needed = OpeningTest.Needed(cushion);
+            if (cushion.Fill?.Kind == FillKind.Foam && opening < needed)
+            {
+                yield return new Violation(
+                    $"{cushion.Pointer}/closure",
+                    "opening-too-small",
+                    $"The closure opens {LengthText.Format(opening, Order.Unit)}; the foam, folded in half, needs {LengthText.Format(needed, Order.Unit)}.");
+            }
+        }
+    }
 }

@@ -30,6 +30,30 @@ public sealed record CushionSpecification
     /// <summary>Finished height of the boxing.</summary>
     public Length BoxingHeight => Thickness - BoxingTautness;
 
+    /// <summary>Finished length of a bolster, end to end; zero for another construction.</summary>
+    public Length Length { get; init; }
+
+    /// <summary>Finished thickness of a wedge at the front, below its thickness at the back; zero for one that ends in an edge.</summary>
+    public Length FrontThickness { get; init; }
+
+    /// <summary>The front of a waterfall cushion.</summary>
+    public FrontShape Front { get; init; }
+
+    /// <summary>The ends of a bolster; null for another construction.</summary>
+    public BolsterEnds? Ends { get; init; }
+
+    /// <summary>The flange of a flanged cushion; null for another construction.</summary>
+    public FlangeSpecification? Flange { get; init; }
+
+    /// <summary>Number of gores of a pouf's top and wall; zero for a drum.</summary>
+    public int Gores { get; init; }
+
+    /// <summary>Channels in the top; null for none.</summary>
+    public ChannelSpecification? Channels { get; init; }
+
+    /// <summary>How far the corners of a knife-edge cushion are drawn in; zero for none.</summary>
+    public Length CornerTaper { get; init; }
+
     /// <summary>Seam allowance for each edge.</summary>
     public required Length SeamAllowance { get; init; }
 

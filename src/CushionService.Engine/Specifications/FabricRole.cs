@@ -29,4 +29,7 @@ public enum FabricRole
 
     /// <summary>The covers of buttons.</summary>
     Buttons,
+
+    /// <summary>The inner cover, which holds a loose fill.</summary>
+    InnerCover,
 }

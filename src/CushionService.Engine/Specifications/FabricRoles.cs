@@ -19,6 +19,9 @@ public sealed record FabricRoles(string Top, string Bottom, string Sides, string
     /// <summary>The pocket's; the sides' unless told otherwise.</summary>
     public string Pocket { get; init; } = Sides;
 
+    /// <summary>The inner cover's; null for a cushion without one.</summary>
+    public string? InnerCover { get; init; }
+
     /// <summary>The cloth of a part.</summary>
     public string this[FabricRole role] => role switch
     {
@@ -31,6 +34,7 @@ public sealed record FabricRoles(string Top, string Bottom, string Sides, string
         FabricRole.Straps => Straps,
         FabricRole.Pocket => Pocket,
         FabricRole.Buttons => Top,
+        FabricRole.InnerCover when InnerCover is { } inner => inner,
         _ => throw new ArgumentOutOfRangeException(nameof(role)),
     };
 }

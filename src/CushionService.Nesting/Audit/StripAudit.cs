@@ -7,7 +7,12 @@ internal static class StripAudit
 {
     /// <summary>Returns when the layout keeps every invariant.</summary>
     /// <exception cref="LayoutAuditException">It does not; the message names the first that is broken.</exception>
-    public static void Check(StripProblem problem, StripLayout layout)
+    public static void Check(StripProblem problem, StripLayout layout) =>
+        NothingShared(CheckPlaces(problem, layout), problem.Flaws);
+
+    /// <summary>Checks all but overlaps, and returns the bounding box of each placement.</summary>
+    /// <exception cref="LayoutAuditException">As <see cref="Check"/>.</exception>
+    public static GridRectangle[] CheckPlaces(StripProblem problem, StripLayout layout)
     {
         var rectangles = PlacedRectangles.Of(problem.Pieces, layout.Placements);
         PlacedRectangles.EveryCopyOnce(problem.Pieces, layout.Placements);
@@ -28,7 +33,7 @@ internal static class StripAudit
         Demand(
             !layout.ProvenMinimal || problem.Sale.RungFor(layout.LowerBound) >= problem.Sale.RungFor(layout.Length),
             "The layout is called minimal, but its bound stands on a lower rung.");
-        NothingShared(rectangles, problem.Flaws);
+        return rectangles;
     }
 
     private static void NothingShared(GridRectangle[] rectangles, ImmutableArray<GridRectangle> flaws)

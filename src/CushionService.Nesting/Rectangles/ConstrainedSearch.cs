@@ -1,135 +1,84 @@
-using System.Collections.Immutable;
-
 namespace CushionService.Nesting.Rectangles;
 
-/// <summary>Places rectangles where a repeat or flaws forbid most positions: each copy in turn goes to the lowest, then
-/// leftmost, free corner position that its phase allows.</summary>
-internal static class ConstrainedSearch
+/// <summary>Local search over the order in which a constrained pass lays the copies. It starts from the rule of thumb (round every
+/// aligned cut up to whole repeats), so that its answer is never longer.</summary>
+internal sealed class ConstrainedSearch
 {
-    public static (long Length, ImmutableArray<Placement> Placements) Run(StripProblem problem, long bound, StepBudget budget)
+    private readonly RectangleSet _set;
+    private readonly SaleLadder _sale;
+    private readonly StepBudget _budget;
+    private readonly ConstrainedPass _pass;
+    private readonly int[] _order;
+    private Xorshift _random = new(1);
+
+    public ConstrainedSearch(StripProblem problem, RectangleSet set, StepBudget budget)
     {
-        long goal = problem.Sale.Reach(problem.Sale.RungFor(bound));
-        var copies = Copies(problem);
-        (long Length, ImmutableArray<Placement> Placements) best = Pass(problem, copies, budget);
-        var random = new Xorshift(1);
-        while (best.Length > goal && !budget.Exhausted && copies.Length > 1)
+        (_set, _sale, _budget) = (set, problem.Sale, budget);
+        _pass = new ConstrainedPass(problem, set);
+        (X, Y, Turned) = (new long[set.Copies], new long[set.Copies], new bool[set.Copies]);
+        _order = [.. Enumerable.Range(0, set.Copies)];
+        bool[] aligned = [.. _order.Select(copy => problem.Pieces[set.PieceOf(copy)].Alignment is not null)];
+        long[] keys = [.. _order.Select(copy => (aligned[copy] ? long.MinValue / 2 : 0) - set.Across[set.KindOf[copy]] * set.Along[set.KindOf[copy]])];
+        Array.Sort(keys, _order);
+        RuleOfThumb = _pass.Run(_order, long.MaxValue, true, budget);
+        if (RuleOfThumb == long.MaxValue)
         {
-            int a = random.Next(copies.Length);
-            int b = random.Next(copies.Length);
-            (copies[a], copies[b]) = (copies[b], copies[a]);
-            var next = Pass(problem, copies, budget);
-            if (next.Length <= best.Length)
-            {
-                best = next;
-            }
-            else
-            {
-                (copies[a], copies[b]) = (copies[b], copies[a]);
-            }
+            throw new ArgumentException("A piece fits the strip on no phase of the repeat.", nameof(problem));
         }
 
-        return best;
+        Keep(RuleOfThumb);
     }
 
-    private static (int Piece, int Copy)[] Copies(StripProblem problem) =>
-    [
-        .. Enumerable.Range(0, problem.Pieces.Length)
-            .SelectMany(piece => Enumerable.Range(0, problem.Pieces[piece].Quantity).Select(copy => (piece, copy)))
-            .OrderByDescending(key => problem.Pieces[key.piece].Alignment is not null)
-            .ThenByDescending(key => problem.Pieces[key.piece].Width * problem.Pieces[key.piece].Length),
-    ];
+    /// <summary>The length that the rule of thumb gives.</summary>
+    public long RuleOfThumb { get; }
 
-    private static (long Length, ImmutableArray<Placement> Placements) Pass(
-        StripProblem problem, (int Piece, int Copy)[] copies, StepBudget budget)
+    /// <summary>Length of the best layout.</summary>
+    public long Length { get; private set; }
+
+    /// <summary>Left edge of each copy in the best layout.</summary>
+    public long[] X { get; }
+
+    /// <summary>Lower edge of each copy in the best layout.</summary>
+    public long[] Y { get; }
+
+    /// <summary>Whether each copy is turned in the best layout.</summary>
+    public bool[] Turned { get; }
+
+    /// <summary>Runs until a length at or below the goal is found or the steps are spent.</summary>
+    public void Run(long goal)
     {
-        var taken = new List<GridRectangle>(problem.Flaws.IsDefault ? [] : problem.Flaws);
-        var placements = ImmutableArray.CreateBuilder<Placement>(copies.Length);
-        long length = 0;
-        foreach (var (index, copy) in copies)
+        long current = _pass.Run(_order, long.MaxValue, false, _budget);
+        Keep(current);
+        while (Length > goal && !_budget.Exhausted && _order.Length > 1)
         {
-            var piece = problem.Pieces[index];
-            var best = Lowest(problem, piece, piece.Width, piece.Length, taken, budget);
-            var turn = 0;
-            if (piece.Rotations == Rotations.QuarterTurns && piece.Width != piece.Length)
+            int a = _random.Next(_order.Length);
+            int b = _random.Next(_order.Length);
+            (_order[a], _order[b]) = (_order[b], _order[a]);
+
+            // Anything up to the end of the rung is as good; what was longer may be kept, so that the search does not stick.
+            long limit = Math.Max(current, _sale.Reach(_sale.RungFor(Length)));
+            long length = _pass.Run(_order, limit, false, _budget);
+            if (length > limit)
             {
-                var turned = Lowest(problem, piece, piece.Length, piece.Width, taken, budget);
-                if (best is null || (turned is { } t && t.Y + t.Length < best.Value.Y + best.Value.Length))
-                {
-                    (best, turn) = (turned, 90);
-                }
+                (_order[a], _order[b]) = (_order[b], _order[a]);
+                continue;
             }
 
-            var found = best ?? throw new ArgumentException($"Piece {index} fits the strip on no phase of the repeat.", nameof(problem));
-            taken.Add(found);
-            length = Math.Max(length, found.Y + found.Length);
-            placements.Add(new Placement(index, copy, 0, found.X, found.Y, turn));
-        }
-
-        return (length, placements.MoveToImmutable());
-    }
-
-    private static GridRectangle? Lowest(
-        StripProblem problem, NestingPiece piece, long across, long along, List<GridRectangle> taken, StepBudget budget)
-    {
-        GridRectangle? best = null;
-        Consider(0);
-        foreach (var r in taken)
-        {
-            Consider(r.X + r.Width);
-            Consider(r.X - across);
-        }
-
-        return best;
-
-        void Consider(long from)
-        {
-            from = Math.Max(from, 0);
-            var (step, phase) = piece.Alignment is { } a && problem.Repeat!.Width > 0 ? (problem.Repeat.Width, a.PhaseX) : (1, 0);
-            long x = from + Modulo(phase - from, step);
-            if (x + across > problem.Width)
-            {
-                return;
-            }
-
-            long y = Drop(problem, piece, x, across, along, taken, budget);
-            if (best is not { } b || y < b.Y || (y == b.Y && x < b.X))
-            {
-                best = new GridRectangle(x, y, across, along);
-            }
+            current = length;
+            Keep(length);
         }
     }
 
-    /// <summary>The lowest free y at the given x that the phase allows.</summary>
-    private static long Drop(
-        StripProblem problem, NestingPiece piece, long x, long across, long along, List<GridRectangle> taken, StepBudget budget)
+    private void Keep(long length)
     {
-        var (step, phase) = (1L, 0L);
-        if (piece.Alignment is { } a)
+        if (Length > 0 && length >= Length)
         {
-            var lattice = problem.Repeat!;
-            step = lattice.Length;
-            phase = a.PhaseY + (lattice.Width == 0 ? 0 : (x - a.PhaseX) / lattice.Width * lattice.Drop);
+            return;
         }
 
-        long y = Modulo(phase, step);
-        bool moved = true;
-        while (moved)
-        {
-            moved = false;
-            budget.Spend(taken.Count);
-            foreach (var r in taken)
-            {
-                if (r.X < x + across && x < r.X + r.Width && r.Y < y + along && y < r.Y + r.Length)
-                {
-                    long over = r.Y + r.Length;
-                    y = over + Modulo(phase - over, step);
-                    moved = true;
-                }
-            }
-        }
-
-        return y;
+        Length = length;
+        _pass.X.CopyTo(X, 0);
+        _pass.Y.CopyTo(Y, 0);
+        _pass.Turned.CopyTo(Turned, 0);
     }
-
-    private static long Modulo(long value, long modulus) => ((value % modulus) + modulus) % modulus;
 }

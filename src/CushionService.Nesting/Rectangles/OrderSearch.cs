@@ -8,19 +8,45 @@ internal sealed class OrderSearch
     private readonly SaleLadder _sale;
     private readonly SkylinePass _pass;
     private readonly StepBudget _budget;
-    private readonly long _goal;
+    private const int MovesPerMemory = 10;
+    private const int InsertionShare = 40;
+    private const int MostInOrder = 400;
+    private const int LeftToOrder = 250;
+    private const int KeptBack = 100;
+    private readonly int[] _copies;
     private readonly int[] _order;
+    private readonly long[] _history = new long[4096];
     private Xorshift _random = new(1);
+    private long _slice;
+    private long _stride = 2;
 
-    public OrderSearch(RectangleSet set, SaleLadder sale, long bound, StepBudget budget)
+    public OrderSearch(RectangleSet set, SaleLadder sale, StepBudget budget)
     {
         (_set, _sale, _budget) = (set, sale, budget);
-        _pass = new SkylinePass(set, set.Width);
-        _goal = sale.Reach(sale.RungFor(bound));
-        _order = new int[set.Copies];
         X = new long[set.Copies];
         Y = new long[set.Copies];
         Turned = new bool[set.Copies];
+        if (set.Copies <= MostInOrder)
+        {
+            _pass = new SkylinePass(set, set.Width, set.Copies);
+            _copies = [.. Enumerable.Range(0, set.Copies)];
+        }
+        else
+        {
+            // Nearly nothing is lost while there is much to choose from: only the end of a very large order needs a search.
+            var skyline = new Skyline(set.Width, set.Copies);
+            var bulk = new BulkPass(set);
+            long lost = bulk.Run(skyline, LeftToOrder, KeptBack, X, Y, Turned, budget);
+            _copies = bulk.Left();
+            _pass = new SkylinePass(set, set.Width, _copies.Length + skyline.Segments());
+            X.CopyTo(_pass.X, 0);
+            Y.CopyTo(_pass.Y, 0);
+            Turned.CopyTo(_pass.Turned, 0);
+            _pass.StartFrom(skyline, lost);
+        }
+
+        _order = [.. _copies];
+        _slice = 20L * _copies.Length * _copies.Length;
     }
 
     /// <summary>Length of the best layout.</summary>
@@ -35,10 +61,10 @@ internal sealed class OrderSearch
     /// <summary>Whether each copy is turned in the best layout.</summary>
     public bool[] Turned { get; }
 
-    /// <summary>Runs until the goal is met or the steps are spent; at least one pass is made.</summary>
-    public void Run()
+    /// <summary>Lays the copies from large to small, by several measures of size; at least one pass is made.</summary>
+    public void Start(long goal)
     {
-        for (var rule = 0; rule < 4 && Length > _goal && (rule == 0 || !_budget.Exhausted); rule++)
+        for (var rule = 0; rule < 4 && Length > goal && (rule == 0 || !_budget.Exhausted); rule++)
         {
             int[] order = Order(rule);
             _pass.Run(order, _budget);
@@ -47,45 +73,51 @@ internal sealed class OrderSearch
                 order.CopyTo(_order, 0);
             }
         }
+    }
 
-        if (_order.Length < 2)
+    /// <summary>Aims at one shorter saleable length after the other, until the goal is met or the steps are spent.</summary>
+    public void Improve(long goal, long steps)
+    {
+        long stop = Math.Min(_budget.Spent + steps, _budget.Limit);
+        while (Length > goal && _budget.Spent < stop && _order.Length > 1)
         {
-            return;
-        }
-
-        // Bisects the rungs between the goal and the best; each time all were tried in vain, every try gets twice the steps.
-        long slice = 20L * _set.Copies * _set.Copies;
-        long low = _sale.RungFor(_goal);
-        while (Length > _goal && !_budget.Exhausted)
-        {
-            long best = _sale.RungFor(Length);
-            long rung = Bisect == 1 ? Math.Max(low, 0) + (best - low - 1) / 2 : best - 1;
-            if (!Aim(_sale.Reach(rung), slice))
+            // Half the way to the goal, then a quarter, down to one rung; a vain try at that makes the next ones twice as long.
+            long slice = _slice;
+            long rung = _sale.RungFor(Length);
+            long stride = Math.Max(1, (rung - _sale.RungFor(goal)) / _stride);
+            if (Aim(_sale.Reach(rung - stride), Math.Min(slice, stop - _budget.Spent)))
             {
-                low = rung + 1;
+                continue;
             }
 
-            if (low >= _sale.RungFor(Length))
-            {
-                (low, slice) = (_sale.RungFor(_goal), slice * 2);
-            }
+            (_slice, _stride) = stride > 1 ? (_slice, _stride * 2) : (_slice * 2, 2);
         }
     }
 
-    private static int Knob(string name, int otherwise) => int.TryParse(Environment.GetEnvironmentVariable(name), out int value) ? value : otherwise;
+    /// <summary>Takes over a layout that was found elsewhere.</summary>
+    public void Adopt(long[] x, long[] y, bool[] turned)
+    {
+        Length = 0;
+        x.CopyTo(X, 0);
+        y.CopyTo(Y, 0);
+        turned.CopyTo(Turned, 0);
+        for (var copy = 0; copy < x.Length; copy++)
+        {
+            int kind = _set.KindOf[copy];
+            Length = Math.Max(Length, y[copy] + (turned[copy] ? _set.Across[kind] : _set.Along[kind]));
+        }
+    }
 
-    private static readonly int Moves = Knob("K_MOVES", 40);private static readonly int Bisect = Knob("K_BIS", 0);
-    private static readonly int Late = Knob("K_LATE", 1);
-
-    /// <summary>Swaps copies in the order while no more area stays out of the box of the given length.</summary>
+    /// <summary>Swaps and moves copies in the order to leave less area out of the box of the given length; late acceptance (Burke
+    /// and Bykov 2017) compares with what was left out some moves ago.</summary>
     private bool Aim(long limit, long steps)
     {
-        long stop = _budget.Spent + steps;
-        long current = _pass.Lay(_order, limit, long.MaxValue - _set.Area - _set.Width * limit, _budget);
-        var history = new long[Late];
-        Array.Fill(history, current);
-        var turn = 0;
-        while (current > 0 && _budget.Spent < stop && !_budget.Exhausted)
+        long start = _budget.Spent;
+        long stop = start + steps;
+        long current = _pass.Lay(_order, limit, _set.Area, _budget);
+        int late = (int)Math.Clamp(steps / Math.Max(1, _budget.Spent - start) / MovesPerMemory, 1, _history.Length);
+        Array.Fill(_history, current, 0, late);
+        for (var turn = 0; current > 0 && _budget.Spent < stop; turn = turn + 1 == late ? 0 : turn + 1)
         {
             int a = _random.Next(_order.Length);
             int b = _random.Next(_order.Length);
@@ -95,35 +127,35 @@ internal sealed class OrderSearch
                 continue;
             }
 
-            bool insert = Moves > 0 && _random.Next(100) < Moves;
-            if (insert)
-            {
-                Move(a, b);
-            }
-            else
-            {
-                (_order[a], _order[b]) = (_order[b], _order[a]);
-            }
-
-            long outside = _pass.Lay(_order, limit, Math.Max(current, history[turn]), _budget);
-            if (outside <= current || outside <= history[turn])
+            bool insert = _random.Next(100) < InsertionShare;
+            Change(a, b, insert);
+            long bar = Math.Max(current, _history[turn]);
+            long outside = _pass.Lay(_order, limit, bar, _budget);
+            if (outside <= bar)
             {
                 current = outside;
             }
-            else if (insert)
-            {
-                Move(b, a);
-            }
             else
             {
-                (_order[a], _order[b]) = (_order[b], _order[a]);
+                Change(b, a, insert);
             }
 
-            history[turn] = current;
-            turn = (turn + 1) % Late;
+            _history[turn] = current;
         }
 
         return current == 0 && Keep();
+    }
+
+    private void Change(int a, int b, bool insert)
+    {
+        if (insert)
+        {
+            Move(a, b);
+        }
+        else
+        {
+            (_order[a], _order[b]) = (_order[b], _order[a]);
+        }
     }
 
     private void Move(int from, int to)
@@ -158,14 +190,13 @@ internal sealed class OrderSearch
     /// <summary>The copies from large to small by area, by longer side, by width, or by perimeter.</summary>
     private int[] Order(int rule)
     {
-        var keys = new long[_set.Copies];
-        var order = new int[_set.Copies];
-        for (var copy = 0; copy < order.Length; copy++)
+        var keys = new long[_copies.Length];
+        int[] order = [.. _copies];
+        for (var index = 0; index < order.Length; index++)
         {
-            int kind = _set.KindOf[copy];
+            int kind = _set.KindOf[order[index]];
             var (across, along) = (_set.Across[kind], _set.Along[kind]);
-            order[copy] = copy;
-            keys[copy] = -(rule switch
+            keys[index] = -(rule switch
             {
                 0 => across * along,
                 1 => Math.Max(across, along),

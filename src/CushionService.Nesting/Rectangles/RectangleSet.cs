@@ -85,6 +85,21 @@ internal sealed class RectangleSet
     /// <summary>Number of copies of each kind.</summary>
     public int[] Count { get; }
 
+    /// <summary>A length that the longest copy takes in any of its turns.</summary>
+    public long LongestAtLeast()
+    {
+        long longest = 0;
+        for (var kind = 0; kind < Kinds; kind++)
+        {
+            longest = Math.Max(longest, Turns[kind] ? Math.Min(Across[kind], Along[kind]) : Along[kind]);
+        }
+
+        return longest;
+    }
+
+    /// <summary>Index of the caller's piece of which this is a copy.</summary>
+    public int PieceOf(int copy) => _piece[copy];
+
     /// <summary>Where a copy lies, in the caller's terms.</summary>
     public Placement Place(int copy, long x, long y, bool turned, int sheet = 0) =>
         new(_piece[copy], _copy[copy], sheet, x, y, turned != _swapped[copy] ? 90 : 0);

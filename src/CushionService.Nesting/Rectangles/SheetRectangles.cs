@@ -10,7 +10,7 @@ internal static class SheetRectangles
     {
         var budget = new StepBudget(long.MaxValue, cancellation);
         var set = new RectangleSet(problem.Pieces, long.MaxValue);
-        var passes = problem.Sheets.Select(sheet => new SkylinePass(set, sheet.Width)).ToArray();
+        var passes = problem.Sheets.Select(sheet => new SkylinePass(set, sheet.Width, set.Copies)).ToArray();
         int?[] left = [.. problem.Sheets.Select(sheet => sheet.Available)];
         int[] order = [.. Enumerable.Range(0, set.Copies).OrderByDescending(copy => Area(set, copy))];
         var used = ImmutableArray.CreateBuilder<int>();

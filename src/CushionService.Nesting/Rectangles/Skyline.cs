@@ -16,6 +16,7 @@ internal sealed class Skyline
     private readonly int[] _before;
     private readonly int[] _free;
     private int _freeCount;
+    private Skyline? _marked;
 
     /// <summary>A level strip that takes up to <paramref name="copies"/> rectangles.</summary>
     public Skyline(long width, int copies)
@@ -27,11 +28,68 @@ internal sealed class Skyline
         _next = new int[nodes];
         _before = new int[nodes];
         _free = new int[nodes];
+        Clear();
+    }
+
+    /// <summary>Goes back to the start: the strip level at 0, or as it was when it was marked.</summary>
+    public void Reset()
+    {
+        if (_marked is not { } marked)
+        {
+            Clear();
+            return;
+        }
+
+        marked._x.CopyTo(_x, 0);
+        marked._y.CopyTo(_y, 0);
+        marked._next.CopyTo(_next, 0);
+        marked._before.CopyTo(_before, 0);
+        marked._free.CopyTo(_free, 0);
+        _freeCount = marked._freeCount;
+    }
+
+    /// <summary>Takes over another skyline of the same width as the start.</summary>
+    public void StartFrom(Skyline other)
+    {
+        _marked = new Skyline(_width, _x.Length - 3);
+        int last = 2;
+        _marked._y[last] = other._y[other._next[Left]];
+        for (int node = other._next[other._next[Left]]; node != Right; node = other._next[node])
+        {
+            int fresh = _marked._free[--_marked._freeCount];
+            (_marked._x[fresh], _marked._y[fresh]) = (other._x[node], other._y[node]);
+            (_marked._before[fresh], _marked._next[fresh], _marked._next[last], _marked._before[Right]) = (last, Right, fresh, fresh);
+            last = fresh;
+        }
+
         Reset();
     }
 
-    /// <summary>Makes the strip level at 0.</summary>
-    public void Reset()
+    /// <summary>The greatest height.</summary>
+    public long Top()
+    {
+        long top = 0;
+        for (int node = _next[Left]; node != Right; node = _next[node])
+        {
+            top = Math.Max(top, _y[node]);
+        }
+
+        return top;
+    }
+
+    /// <summary>The number of segments.</summary>
+    public int Segments()
+    {
+        var count = 0;
+        for (int node = _next[Left]; node != Right; node = _next[node])
+        {
+            count++;
+        }
+
+        return count;
+    }
+
+    private void Clear()
     {
         _freeCount = 0;
         for (int node = _x.Length - 1; node > Right + 1; node--)

@@ -9,12 +9,16 @@ internal sealed class SkylinePass
     private readonly RectangleSet _set;
     private readonly Skyline _skyline;
     private readonly int[] _next;
+    private readonly Sides[] _sides;
+    private long _startTop;
+    private long _startLost;
 
-    public SkylinePass(RectangleSet set, long width)
+    public SkylinePass(RectangleSet set, long width, int atOnce)
     {
         _set = set;
-        _skyline = new Skyline(width, set.Copies);
+        _skyline = new Skyline(width, atOnce);
         _next = new int[set.Copies + 1];
+        _sides = [.. set.KindOf.Select(kind => new Sides(set.Across[kind], set.Along[kind], kind, set.Turns[kind]))];
         X = new long[set.Copies];
         Y = new long[set.Copies];
         Turned = new bool[set.Copies];
@@ -28,6 +32,13 @@ internal sealed class SkylinePass
 
     /// <summary>Whether each copy was turned.</summary>
     public bool[] Turned { get; }
+
+    /// <summary>Lets every pass start on a skyline under which some copies lie and some area is lost.</summary>
+    public void StartFrom(Skyline skyline, long lost)
+    {
+        _skyline.StartFrom(skyline);
+        (_startTop, _startLost) = (skyline.Top(), lost);
+    }
 
     /// <summary>Lays every copy.</summary>
     /// <returns>The length used.</returns>
@@ -45,7 +56,7 @@ internal sealed class SkylinePass
     public long Lay(int[] order, long limit, long most, StepBudget budget)
     {
         _skyline.Reset();
-        int head = order.Length;
+        int head = _set.Copies;
         for (int at = 0, previous = head; at < order.Length; previous = order[at++])
         {
             _next[previous] = order[at];
@@ -53,9 +64,14 @@ internal sealed class SkylinePass
 
         _next[order[^1]] = head;
         bool open = limit >= Skyline.Wall;
-        long slack = open ? long.MaxValue : _set.Width * limit - _set.Area + most;
-        long left = _set.Area;
-        Length = 0;
+        long slack = open ? long.MaxValue : _set.Width * limit - _set.Area - _startLost + most;
+        long left = 0;
+        foreach (int copy in order)
+        {
+            left += _set.Across[_set.KindOf[copy]] * _set.Along[_set.KindOf[copy]];
+        }
+
+        Length = _startTop;
         while (left > 0)
         {
             int segment = _skyline.Lowest();
@@ -145,32 +161,45 @@ internal sealed class SkylinePass
         long left = _skyline.LeftWall(segment) - y;
         long right = _skyline.RightWall(segment) - y;
         long room = limit - y;
+
+        // No fit is better than one of the gap's own width that is level with as many walls as can be level at once.
+        int most = left == right ? PerfectFit : PerfectFit - 1;
         var (best, weighed) = (-1, 0);
         (bestPrevious, bestTurned) = (-1, false);
         var lastKind = -1;
-        for (int previous = head, copy = _next[head]; copy != head && best < PerfectFit; previous = copy, copy = _next[copy])
+        int[] next = _next;
+        Sides[] sides = _sides;
+        for (int previous = head, copy = next[head]; copy != head; previous = copy, copy = next[copy])
         {
-            int kind = _set.KindOf[copy];
-            if (kind == lastKind)
+            ref readonly var side = ref sides[copy];
+            if (side.Kind == lastKind)
             {
                 continue;
             }
 
-            lastKind = kind;
+            lastKind = side.Kind;
             weighed++;
-            int fitness = Fitness(_set.Across[kind], _set.Along[kind], gap, room, left, right);
-            if (fitness > best)
+            if (side.Across <= gap && side.Along <= room)
             {
-                (best, bestPrevious, bestTurned) = (fitness, previous, false);
+                int fitness = Fitness(side.Across, side.Along, gap, left, right);
+                if (fitness > best)
+                {
+                    (best, bestPrevious, bestTurned) = (fitness, previous, false);
+                }
             }
 
-            if (_set.Turns[kind])
+            if (side.Turns && side.Along <= gap && side.Across <= room)
             {
-                fitness = Fitness(_set.Along[kind], _set.Across[kind], gap, room, left, right);
+                int fitness = Fitness(side.Along, side.Across, gap, left, right);
                 if (fitness > best)
                 {
                     (best, bestPrevious, bestTurned) = (fitness, previous, true);
                 }
+            }
+
+            if (best >= most)
+            {
+                break;
             }
         }
 
@@ -187,14 +216,12 @@ internal sealed class SkylinePass
         return true;
     }
 
-    private static int Fitness(long across, long along, long gap, long room, long left, long right)
+    private static int Fitness(long across, long along, long gap, long left, long right)
     {
-        if (across > gap || along > room)
-        {
-            return -1;
-        }
-
         int level = (along == left ? 1 : 0) + (along == right ? 1 : 0);
         return across == gap ? 4 + level : level > 0 ? 2 : 0;
     }
+
+    /// <summary>What the inner loop reads of a copy, side by side in memory.</summary>
+    private readonly record struct Sides(long Across, long Along, int Kind, bool Turns);
 }

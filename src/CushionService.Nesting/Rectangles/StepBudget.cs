@@ -10,6 +10,9 @@ internal sealed class StepBudget(long limit, CancellationToken cancellation)
     /// <summary>Steps spent so far.</summary>
     public long Spent { get; private set; }
 
+    /// <summary>Steps that may be spent in all.</summary>
+    public long Limit => limit;
+
     /// <summary>Whether the steps are used up.</summary>
     public bool Exhausted => Spent >= limit;
 

@@ -48,6 +48,10 @@ internal sealed class Diagnosis
         {
             CopyList(element, elementType, pointer, writer);
         }
+        else if (Json.CoordinateOf(type) is { } coordinate)
+        {
+            CopyPair(element, coordinate, pointer, writer);
+        }
         else if (Json.Options.GetTypeInfo(type) is { Kind: JsonTypeInfoKind.Object } record)
         {
             CopyRecord(element, record, pointer, writer);
@@ -80,6 +84,19 @@ internal sealed class Diagnosis
         }
 
         writer.WriteEndArray();
+    }
+
+    private void CopyPair(JsonElement pair, Type coordinate, string pointer, Utf8JsonWriter writer)
+    {
+        if (pair.ValueKind == JsonValueKind.Array && pair.GetArrayLength() == 2)
+        {
+            CopyList(pair, coordinate, pointer, writer);
+        }
+        else
+        {
+            Add(new Violation(pointer, "wrong-type", "The value must be a pair of coordinates: a list of two."));
+            writer.WriteNullValue();
+        }
     }
 
     private void CopyRecord(JsonElement element, JsonTypeInfo type, string pointer, Utf8JsonWriter writer)

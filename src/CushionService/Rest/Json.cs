@@ -3,6 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using CushionService.Contract;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Rest;
@@ -77,4 +78,8 @@ internal static class Json
     /// <summary>The type of a list's elements; null when the type is not a list of the contract.</summary>
     public static Type? ElementOf(Type type) =>
         type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) ? type.GetGenericArguments()[0] : null;
+
+    /// <summary>The type of a pair's coordinates; null when the type is not a pair.</summary>
+    public static Type? CoordinateOf(Type type) =>
+        Array.Find(type.GetInterfaces(), face => face.IsGenericType && face.GetGenericTypeDefinition() == typeof(IPair<,>))?.GetGenericArguments()[1];
 }

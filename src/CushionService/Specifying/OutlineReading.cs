@@ -92,12 +92,15 @@ internal static class OutlineReading
                 return null;
             }
 
-            corners.Add(new Point(x, y));
+            corners.Add(new Point(OnMicrometre(x), OnMicrometre(y)));
         }
 
         ImmutableArray<Point> drawn = corners.ToImmutable();
         return Polygon.Area(drawn).SquareNanometres < 0 ? [.. drawn.Reverse()] : drawn;
     }
+
+    // The nesting kernels' finest grid; no workroom cuts finer.
+    private static Length OnMicrometre(Length length) => Length.FromNanometres((long)Math.Round(length.Nanometres / 1000.0) * 1000);
 
     /// <summary>A field by its name.</summary>
     public static Measure? Field(Outline outline, string field) => field switch

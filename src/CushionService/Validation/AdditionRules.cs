@@ -1,6 +1,7 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Outlines;
+using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
 using FluentValidation;
@@ -16,12 +17,31 @@ internal static class AdditionRules
     public static void Check(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
     {
         EdgingRules.Check(cushion, reading, context);
+        if (reading.Offer is { } offer && !offer.Takes(ConstructionField.Additions))
+        {
+            Without(cushion.Ties is not null, nameof(Cushion.Ties), offer, context);
+            Without(cushion.Straps is not null, nameof(Cushion.Straps), offer, context);
+            Without(cushion.Tufts is not null, nameof(Cushion.Tufts), offer, context);
+            Without(cushion.Pocket is not null, nameof(Cushion.Pocket), offer, context);
+            Without(cushion.Base is BaseKind.AntiSlip, nameof(Cushion.Base), offer, context);
+            Without(cushion.Vents > 0, nameof(Cushion.Vents), offer, context);
+            return;
+        }
+
         Ties(cushion, reading, context);
         Straps(cushion, reading, context);
         Tufts(cushion, reading, context);
         Pocket(cushion, reading, context);
         Base(cushion, reading, context);
         Coated(cushion, reading, context);
+    }
+
+    private static void Without(bool given, string field, ConstructionOffer offer, ValidationContext<Cushion> context)
+    {
+        if (given)
+        {
+            context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to construction {CushionValidator.Json(offer.Kind)}.");
+        }
     }
 
     private static void Ties(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)

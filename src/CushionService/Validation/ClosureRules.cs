@@ -34,8 +34,10 @@ internal static class ClosureRules
         {
             context.Refuse("Closure.Side", "not-combinable",
                 $"A closure {CushionValidator.Json(kind)} of construction {CushionValidator.Json(offer.Kind)} stands on one of: {string.Join(", ", sides.Select(s => CushionValidator.Json(s)))}.");
+            return;
         }
-        else if (reading is { Joins: BoxingJoins.Back, Side: not null and not Side.Back and not Side.Bottom } && !offer.Joins.IsEmpty)
+
+        if (reading is { Joins: BoxingJoins.Back, Side: not null and not Side.Back and not Side.Bottom } && !offer.Joins.IsEmpty)
         {
             context.Refuse("Closure.Side", "not-combinable", "With a wrapped boxing the closure stands at the back.");
         }

@@ -24,8 +24,10 @@ internal static class HandleRules
         if (reading.HandleSide == Side.Bottom)
         {
             context.Refuse("Handle.Side", "not-combinable", "A handle stands on a side of the boxing.");
+            return;
         }
-        else if (reading.Outline is { } outline && outline.Sides.All(stretch => stretch.Side != reading.HandleSide))
+
+        if (reading.Outline is { } outline && outline.Sides.All(stretch => stretch.Side != reading.HandleSide))
         {
             context.Refuse("Handle.Side", "not-combinable", $"Outline {CushionValidator.Json(outline.Kind)} has no {CushionValidator.Json(reading.HandleSide)} side.");
         }

@@ -82,6 +82,15 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
         Proof = layout.Proof,
         ProofFigures = layout.ProofFigures,
         Used = Math.Round(layout.Used, 4),
+        Motif = layout.Fabric.Repeat is { } repeat
+            ? new MotifAnswer
+            {
+                Start = Number(layout.MotifStart),
+                Length = Number(repeat.Length),
+                Width = repeat.Width is { } across ? Number(across) : null,
+                Drop = repeat.Drop,
+            }
+            : null,
         Placements = [.. layout.Placements.Select(laid => new PlacementAnswer
         {
             Piece = laid.Piece.Id,

@@ -11,10 +11,22 @@ internal static class NestingVerb
     {
         var run = FamilyRun.Parse(arguments);
         string[] chosen = [.. arguments.Where(argument => !argument.StartsWith('-'))];
-        string[] families = chosen.Length > 0 ? chosen : ["C", "BENG", "NGCUT", "CGCUT", "GCUT", "cushions"];
+        string[] families = chosen.Length > 0 ? chosen : ["C", "BENG", "NGCUT", "CGCUT", "GCUT", "cushions", "large", "growth", "repeats"];
         foreach (string family in families)
         {
-            if (OpenData.Family(family) is { } instances)
+            if (family == "large")
+            {
+                LargeOrders.Print(run);
+            }
+            else if (family == "growth")
+            {
+                LargeOrders.PrintGrowth();
+            }
+            else if (family == "repeats")
+            {
+                RepeatOrders.Print(run);
+            }
+            else if (OpenData.Family(family) is { } instances)
             {
                 FamilyTable.Print(family, instances, family == "cushions" ? EighthYards : SaleLadder.EveryUnit, run);
             }

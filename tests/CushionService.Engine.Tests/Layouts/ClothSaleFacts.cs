@@ -53,6 +53,10 @@ public sealed class ClothSaleFacts
                 Piece("square", 2, 19, 19))).Yardages[0].Layout).Because(LengthUnit.Inch));
 
     [Fact]
+    public void The_line_of_plain_cloth_is_short() => Assert.Equal(
+        "19 in laid out, up to the next 1/8 yd: 5/8 yd", Quote(Order(KnifeEdge(18, 18, HandSewn))).Yardages[0].Because(LengthUnit.Inch));
+
+    [Fact]
     public void The_line_tells_when_the_least_that_is_sold_decides() =>
         Assert.EndsWith(
             "up to the next 1/8 yd and the least that is sold: 1/2 yd",

@@ -57,7 +57,7 @@ public sealed class AdditionFacts
         CutPiece top = Piece("top", Boxed(24, 18, 9, HandSewn), new TrimSpecification { Tufts = new TuftSpecification(3, 4, TuftGrid.Square, In(0.875m), false, In(4)) });
         Assert.Equal(In(24 + (4 * 4) + 1), top.Width);
         Assert.Equal(In(18 + (3 * 4) + 1), top.Length);
-        Assert.Contains("16 in taken up by tufts", Derivation.Of(top, LengthUnit.Inch), StringComparison.Ordinal);
+        Assert.Contains("16 in drawn in by stitching", Derivation.Of(top, LengthUnit.Inch), StringComparison.Ordinal);
     }
 
     [Fact]

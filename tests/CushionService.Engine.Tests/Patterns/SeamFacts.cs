@@ -53,31 +53,4 @@ public sealed class SeamFacts
             Assert.Equal(new EdgeRef("bottom", "left"), Assert.Single(gap.Other));
         }
     }
-
-    [Fact]
-    public void Every_construction_offers_what_it_can_draft()
-    {
-        foreach (ConstructionOffer offer in Constructions.All.Select(construction => construction.Offer))
-        {
-            foreach (ClosureOffer closure in offer.Closures)
-            {
-                Assert.NotEmpty(closure.Sides);
-                foreach (Side side in closure.Sides)
-                {
-                    CushionSpecification cushion = Boxed(20, 18, offer.Thickness ? 3 : 0, Closing(closure.Kind, side)) with { Construction = offer.Kind };
-                    Assert.NotEmpty(Constructions.Of(offer.Kind).Draft(cushion).Seams);
-                }
-            }
-        }
-
-        static ClosureSpecification Closing(ClosureKind kind, Side side) => kind switch
-        {
-            ClosureKind.Zipper => new ZipperClosure(side, Length.Zero, In(0.75m)),
-            ClosureKind.HookAndLoop => HookAndLoop(0.5m, 1, side),
-            ClosureKind.Envelope => new EnvelopeClosure(side, In(0.5m), In(4)),
-            ClosureKind.Buttons => new ButtonClosure(side, Length.Zero, In(0.5m), In(1.25m), In(0.75m)),
-            ClosureKind.Ties => new TieClosure(side, Length.Zero, In(0.5m), In(1.5m), In(8)),
-            _ => new HandSewnClosure(side),
-        };
-    }
 }

@@ -24,7 +24,7 @@ internal static class LayoutCheck
         {
             LiesOnTheCloth(laid, layout);
             TurnsAsAllowed(laid, layout.Fabric);
-            MatchesTheRepeat(laid, layout.Fabric);
+            MatchesTheRepeat(laid, layout.Fabric, layout.MotifStart);
         }
 
         NothingOverlaps(layout);
@@ -52,9 +52,9 @@ internal static class LayoutCheck
         Assert.True(!fabric.OneWay || laid.Turn == 0, $"{laid.Piece.Id} is turned on one-way cloth.");
     }
 
-    // The matching point lies on a motif: one stands on the centre line at the start of the cloth, and every repeat from there. On a grid of
+    // The matching point lies on a motif: one stands on the centre line where the layout says, and every repeat from there. On a grid of
     // micrometres both ends are rounded.
-    private static void MatchesTheRepeat(LaidPiece laid, FabricSpecification fabric)
+    private static void MatchesTheRepeat(LaidPiece laid, FabricSpecification fabric, Length start)
     {
         if (fabric.Repeat is not { } repeat || laid.Piece.Panel?.Match is not { } match || !ClothNesting.IsMatched(fabric, laid.Piece))
         {
@@ -72,7 +72,7 @@ internal static class LayoutCheck
             phase = repeat.Drop == DropKind.Half && column % 2 != 0 ? repeat.Length.Nanometres / 2 : 0;
         }
 
-        long along = motif.Y.Nanometres - phase, row = (long)Math.Round((double)along / repeat.Length.Nanometres);
+        long along = (motif.Y - start).Nanometres - phase, row = (long)Math.Round((double)along / repeat.Length.Nanometres);
         Assert.InRange(Math.Abs(along - (row * repeat.Length.Nanometres)), 0, Rounding);
     }
 

@@ -83,7 +83,7 @@ public sealed class ShapeTests
                     Resolved(inner)["enum"]!.AsArray().Select(word => word!.GetValue<string>()),
                     field.EnumType.Values.Where(value => value.Number > 0).Select(Wire.Word));
             }
-            else if (field.FieldType == FieldType.Message && field.MessageType != Money.Descriptor && field.MessageType != Measure.Descriptor)
+            else if (field.FieldType == FieldType.Message && !IsValue(field.MessageType))
             {
                 Compare(field.MessageType, inner, ordered);
             }
@@ -103,6 +103,7 @@ public sealed class ShapeTests
     {
         FieldType.Message when field.MessageType == Money.Descriptor => "string",
         FieldType.Message when field.MessageType == Measure.Descriptor => "Measure",
+        FieldType.Message when Wire.IsPair(field.MessageType) => "pair",
         FieldType.Message => "object",
         FieldType.Enum or FieldType.String => "string",
         FieldType.Double => "number",
@@ -116,8 +117,11 @@ public sealed class ShapeTests
         JsonNode inner = Is(schema, "array") ? schema["items"]! : schema;
         JsonNode resolved = Resolved(inner);
         return JsonNode.DeepEquals(resolved, Document["components"]!["schemas"]!["Measure"]) ? "Measure"
+            : Is(resolved, "array") && resolved["minItems"]?.GetValue<int>() == 2 && resolved["maxItems"]?.GetValue<int>() == 2 ? "pair"
             : new[] { "object", "string", "number", "integer", "boolean" }.Single(type => Is(resolved, type));
     }
+
+    private static bool IsValue(MessageDescriptor message) => message == Money.Descriptor || message == Measure.Descriptor || Wire.IsPair(message);
 
     private static bool Is(JsonNode schema, string type) => schema["type"] switch
     {

@@ -23,7 +23,9 @@ internal static class Wire
                 var repeated = (System.Collections.IList)field.Accessor.GetValue(message);
                 foreach (JsonNode? element in list)
                 {
-                    repeated.Add(Value(element!, field));
+                    // A pair of coordinates is a list of two in JSON, and a message of its own.
+                    JsonNode entry = element is JsonArray pair ? new JsonObject { ["x"] = pair[0]!.DeepClone(), ["y"] = pair[1]!.DeepClone() } : element!;
+                    repeated.Add(Value(entry, field));
                 }
             }
             else if (value is not null)
@@ -92,13 +94,16 @@ internal static class Wire
     private static JsonNode? Node(object value, FieldDescriptor field) => value switch
     {
         Money money => money.Units + money.Nanos / 1_000_000_000m,
-        IMessage inner => Json(inner),
+        IMessage inner => IsPair(inner.Descriptor) ? new JsonArray([.. Json(inner).Select(member => member.Value?.DeepClone())]) : Json(inner),
         Enum choice => Word(field.EnumType.FindValueByNumber(Convert.ToInt32(choice, CultureInfo.InvariantCulture))),
         double number => number,
         int number => number,
         bool truth => truth,
         _ => (string)value,
     };
+
+    /// <summary>Whether a message is a pair of coordinates.</summary>
+    public static bool IsPair(MessageDescriptor message) => message.Fields.InDeclarationOrder().Select(field => field.Name).SequenceEqual(["x", "y"]);
 
     /// <summary>The contract's word for a value: <c>CLOSURE_KIND_HAND_SEWN</c> is hand-sewn.</summary>
     public static string Word(EnumValueDescriptor value)

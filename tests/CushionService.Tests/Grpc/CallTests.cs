@@ -96,6 +96,27 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
         Assert.Equal(StatusCode.ResourceExhausted, refused.StatusCode);
     }
 
+    [Theory]
+    [InlineData(new byte[] { 0xFF, 0xFF, 0xFF })]
+    [InlineData(new byte[] { 10, 5, 10, 3, 0xFF, 0xFE, 0xFD })]
+    [InlineData(new byte[] { 10, 200, 1 })]
+    public async Task Bytes_that_are_no_message_are_refused_by_the_library_without_an_inside(byte[] message)
+    {
+        using RunningService other = new(_ => { }, mayFail: true);
+        Method<byte[], QuoteResponse> method = new(
+            MethodType.Unary,
+            "cushionservice.v1.CushionService",
+            "Quote",
+            Marshallers.Create<byte[]>(bytes => bytes, bytes => bytes),
+            Marshallers.Create<QuoteResponse>(_ => [], QuoteResponse.Parser.ParseFrom));
+        RpcException refused = await Assert.ThrowsAsync<RpcException>(async () =>
+            await other.Channel.CreateCallInvoker().AsyncUnaryCall(method, null, default, message));
+
+        Assert.Contains(refused.StatusCode, new[] { StatusCode.Internal, StatusCode.Unknown });
+        Assert.DoesNotContain("Google.Protobuf", refused.Status.Detail, StringComparison.Ordinal);
+        Assert.NotEmpty((await other.Calls.GetCatalogueAsync(new())).Fields);
+    }
+
     [Fact]
     public async Task A_deadline_that_has_passed_and_a_call_that_is_given_up_are_told_as_such()
     {

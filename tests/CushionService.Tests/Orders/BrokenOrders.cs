@@ -65,7 +65,8 @@ internal static class BrokenOrders
         return inner.OfType<JsonNode>().SelectMany(child => Within(child).Prepend(child));
     }
 
-    private static bool IsNumber(JsonNode? node) => node is JsonValue value && value.GetValueKind() == System.Text.Json.JsonValueKind.Number;
+    // A coordinate may be negative: numbers in lists are left alone.
+    private static bool IsNumber(JsonNode? node) => node is JsonValue { Parent: JsonObject } value && value.GetValueKind() == System.Text.Json.JsonValueKind.Number;
 
     private static bool IsWord(JsonNode? node) => node?.Parent is JsonObject && node.GetPropertyName() is "units" or "effort" or "construction" or "kind" or "per" or "unit" && node is JsonValue;
 

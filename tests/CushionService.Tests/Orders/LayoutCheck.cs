@@ -19,7 +19,7 @@ internal static class LayoutCheck
             Box[] boxes = [.. layout["placements"]!.AsArray().Select(placement => Box.Of(placement!.AsObject()))];
             PlacedOnce(boxes, cut);
             WithinCloth(boxes, layout);
-            Apart(boxes);
+            Apart([.. boxes.Select(box => OutlineOf(box, cut))]);
             Assert.True(Number(layout, "lowerBound") <= Number(layout, "length") + Slack, "The bound is above the length.");
             SoldLongEnough(quote, fabric, Number(layout, "length"));
         }
@@ -44,15 +44,25 @@ internal static class LayoutCheck
         box.X >= -Slack && box.Y >= -Slack && box.X + box.Width <= Number(layout, "width") + Slack && box.Y + box.Length <= Number(layout, "length") + Slack,
         $"{box} lies beyond the cloth"));
 
-    private static void Apart(Box[] boxes)
+    private static void Apart(ConvexOutline[] outlines)
     {
-        for (int i = 0; i < boxes.Length; i++)
+        for (int i = 0; i < outlines.Length; i++)
         {
             for (int j = 0; j < i; j++)
             {
-                Assert.False(boxes[i].Overlaps(boxes[j]), $"{boxes[i]} lies on {boxes[j]}");
+                Assert.False(outlines[i].Overlaps(outlines[j], Slack), $"{outlines[i].Name} lies on {outlines[j].Name}");
             }
         }
+    }
+
+    private static ConvexOutline OutlineOf(Box box, JsonObject[] cut)
+    {
+        JsonObject piece = cut.Single(piece => piece["id"]!.GetValue<string>() == box.Piece);
+        (double width, double length) = (Number(piece, "width"), Number(piece, "length"));
+        (double X, double Y)[] corners = piece["points"] is JsonArray points
+            ? [.. points.Select(point => (point![0]!.GetValue<double>(), point[1]!.GetValue<double>()))]
+            : [(0, 0), (width, 0), (width, length), (0, length)];
+        return ConvexOutline.Laid($"{box.Piece} {box.Copy}", corners, box.Rotation, box.X, box.Y);
     }
 
     private static void SoldLongEnough(JsonObject quote, string fabric, double length)
@@ -77,8 +87,5 @@ internal static class LayoutCheck
             Number(placement, "y"),
             Number(placement, "width"),
             Number(placement, "length"));
-
-        public bool Overlaps(Box other) =>
-            X + Slack < other.X + other.Width && other.X + Slack < X + Width && Y + Slack < other.Y + other.Length && other.Y + Slack < Y + Length;
     }
 }

@@ -83,15 +83,25 @@ internal sealed class OrderGenerator
             ["fabric"] = Slip() ? "silk" : Pick([.. _fabrics]),
         };
 
-    private JsonObject Piece(int number) => Some(new JsonObject
+    private JsonObject Piece(int number)
     {
-        ["id"] = $"piece-{number}",
-        ["fabric"] = Pick([.. _fabrics]),
-        ["quantity"] = _random.Next(1, 6),
-        ["width"] = Length(1, 40),
-        ["length"] = Length(1, 60),
-        ["rotation"] = Chance(3) ? Pick("none", "half-turn") : null,
-    });
+        bool triangle = Chance(5);
+        return Some(new JsonObject
+        {
+            ["id"] = $"piece-{number}",
+            ["fabric"] = Pick([.. _fabrics]),
+            ["quantity"] = _random.Next(1, 6),
+            ["width"] = triangle ? null : Length(1, 40),
+            ["length"] = triangle ? null : Length(1, 60),
+            ["points"] = triangle ? Triangle() : null,
+            ["rotation"] = Chance(3) ? Pick("none", "half-turn") : null,
+        });
+    }
+
+    private JsonArray Triangle() => new(
+        new JsonArray(Length(0, 0), Length(0, 1)),
+        new JsonArray(Length(10, 30), Length(0, 0)),
+        new JsonArray(Length(4, 8), Length(5, 40)));
 
     private JsonObject Fabric(string id)
     {

@@ -24,6 +24,7 @@ public sealed class FormTests(RunningService service) : IClassFixture<RunningSer
     [InlineData("{\"cushions\":{}}", "/cushions wrong-type")]
     [InlineData("{\"cushions\":[null,3]}", "/cushions/0 wrong-type", "/cushions/1 wrong-type")]
     [InlineData("{\"cushions\":[{\"thickness\":[2]}],\"unit/s\":1}", "/cushions/0/thickness wrong-type", "/unit~1s unknown-field")]
+    [InlineData("{\"pieces\":[{\"points\":[null,[1],[1,2,3],{\"x\":1},[true,2],[1,null],[1,2]]}]}", "/pieces/0/points/0 wrong-type", "/pieces/0/points/1 wrong-type", "/pieces/0/points/2 wrong-type", "/pieces/0/points/3 wrong-type", "/pieces/0/points/4/0 wrong-type", "/pieces/0/points/5/1 wrong-type")]
     [InlineData("{\"reference\":\"\\ud800\"}", "/reference bad-encoding")]
     [InlineData("{\"workroom\":{\"threadRatio\":\"NaN\"}}", "/workroom/threadRatio wrong-type")]
     public async Task What_cannot_be_read_is_400(string order, params string[] expected)

@@ -1,163 +1,146 @@
+using System.Numerics;
+
 namespace CushionService.Nesting.Rectangles.Proofs;
 
-/// <summary>Asks the exact search whether all copies fit the strip up to a length, along the strip and across it.</summary>
-internal sealed class BoxProblem
+/// <summary>Asks whether all copies fit the strip up to a length. Some kinds alone often cannot, which is quicker to show than that all
+/// cannot; so sets of the larger kinds are tried first, each with growing shares of the steps.</summary>
+internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
 {
-    private const int GreatestGrid = 4096;
+    private const int MostKindsInParts = 10;
+    private const int MostKindsRelaxed = 14;
+    private const long LeastForParts = 60_000;
+    private readonly RectangleSet _set = grid.Set;
+    private const int SeenByPart = 12;
+    private readonly List<int[]> _subsets = Subsets(grid);
+    private BoxPart?[] _parts = [];
+    private BoxPart? _whole;
+    private int _height;
 
-    public static BoxOutcome Decide(RectangleSet set, long length, long steps, StepBudget budget, long[] x, long[] y, bool[] turned, int seenLog, out bool relaxed)
+    /// <summary>The corners and turns of the copies after a layout was found.</summary>
+    public long[] X { get; } = new long[grid.Set.Copies];
+
+    /// <inheritdoc cref="X"/>
+    public long[] Y { get; } = new long[grid.Set.Copies];
+
+    /// <inheritdoc cref="X"/>
+    public bool[] Turned { get; } = new bool[grid.Set.Copies];
+
+    /// <summary>The figures by which a relaxation rules a box out; null when none does.</summary>
+    public string? RelaxationRulesOut(long length)
     {
-        relaxed = false;
-        long unitX = 0;
-        long unitY = 0;
-        bool any = false;
-        for (var kind = 0; kind < set.Kinds; kind++)
+        if (grid.Height(length) is not { } height)
         {
-            unitX = Gcd(unitX, set.Across[kind]);
-            unitY = Gcd(unitY, set.Along[kind]);
-            any |= set.Turns[kind];
+            return null;
         }
 
-        if (any)
-        {
-            unitX = unitY = Gcd(unitX, unitY);
-        }
+        return grid.EachFits(height) ? Whole(height).Figures : "a piece does not fit";
+    }
 
-        if (set.Width / unitX > GreatestGrid || length / unitY > GreatestGrid)
+    /// <summary>Searches for so many steps.</summary>
+    public BoxOutcome Decide(long length, long steps)
+    {
+        if (grid.Height(length) is not { } height)
         {
             return BoxOutcome.Unknown;
-        }
-
-        int width = (int)(set.Width / unitX);
-        int height = (int)(length / unitY);
-        int[] across = [.. set.Across.Select(extent => (int)(extent / unitX))];
-        int[] along = [.. set.Along.Select(extent => (int)(extent / unitY))];
-        for (var kind = 0; kind < set.Kinds; kind++)
-        {
-            bool upright0 = across[kind] <= width && along[kind] <= height;
-            bool turned0 = set.Turns[kind] && along[kind] <= width && across[kind] <= height;
-            if (!upright0 && !turned0)
-            {
-                relaxed = true;
-                return BoxOutcome.Impossible;
-            }
-        }
-
-        var rowWeights = new AxisWeights(across, along, set.Turns, set.Count, width);
-        var columnWeights = new AxisWeights(along, across, set.Turns, set.Count, height);
-        if (rowWeights.Need > rowWeights.Best[width] * height || columnWeights.Need > columnWeights.Best[height] * width)
-        {
-            relaxed = true;
-            return BoxOutcome.Impossible;
         }
 
         long end = budget.Spent + steps;
-        var subsets = new List<int[]>();
-        for (var rule = 0; rule < 3; rule++)
+        var whole = Whole(height);
+        for (long share = Math.Max(steps / 1000, 2000); share < steps / 4; share *= 4)
         {
-            int[] kinds = [.. Enumerable.Range(0, set.Kinds)];
-            Array.Sort(
-                kinds.Select(kind => -(rule == 0 ? (long)across[kind] * along[kind] : rule == 1 ? Math.Max(across[kind], along[kind]) : Math.Min(across[kind], along[kind]))).ToArray(),
-                kinds);
-            for (var taken = 1; taken < set.Kinds; taken++)
+            for (var index = 0; index < _subsets.Count && steps > LeastForParts && budget.Spent < end - steps / 3; index++)
             {
-                Propose(kinds[..taken]);
-            }
-        }
-
-        for (var dropped = 0; dropped < set.Kinds && set.Kinds <= 16; dropped++)
-        {
-            Propose([.. Enumerable.Range(0, set.Kinds).Where(kind => kind != dropped)]);
-        }
-
-        for (long share = steps / 2000 + 100; share <= steps / 12; share *= 6)
-        {
-            for (var index = subsets.Count - 1; index >= 0; index--)
-            {
-                var outcome = Some(subsets[index], Math.Min(share, end - budget.Spent));
-                if (outcome == BoxOutcome.Impossible)
+                _parts[index] ??= new BoxPart(grid, _subsets[index], height, true, SeenByPart, budget);
+                if (_parts[index]!.Run(share) == BoxOutcome.Impossible)
                 {
                     return BoxOutcome.Impossible;
                 }
-
-                if (outcome == BoxOutcome.Found || budget.Spent > end - steps / 4)
-                {
-                    subsets.RemoveAt(index);
-                }
             }
 
-            if (Some([.. Enumerable.Range(0, set.Kinds)], Math.Min(share, end - budget.Spent)) is var whole && whole != BoxOutcome.Unknown)
+            if (whole.Run(Math.Min(share, end - budget.Spent)) != BoxOutcome.Unknown)
             {
-                return whole;
+                break;
             }
         }
 
-        void Propose(int[] kinds)
+        if (whole.Run(end - budget.Spent) == BoxOutcome.Found)
         {
-            Array.Sort(kinds);
-            if (!subsets.Any(other => other.SequenceEqual(kinds)))
-            {
-                subsets.Add(kinds);
-            }
+            Read(whole.Finder, whole.FoundSideways);
         }
 
-        return Some([.. Enumerable.Range(0, set.Kinds)], end - budget.Spent);
-
-        // All copies of some kinds, laid along the box and across it in turns.
-        BoxOutcome Some(ReadOnlySpan<int> kinds, long share)
-        {
-            int[] a = new int[kinds.Length], b = new int[kinds.Length], count = new int[kinds.Length];
-            var turns = new bool[kinds.Length];
-            for (var index = 0; index < kinds.Length; index++)
-            {
-                int kind = kinds[index];
-                (a[index], b[index], turns[index], count[index]) = (across[kind], along[kind], set.Turns[kind], set.Count[kind]);
-            }
-
-            bool all = kinds.Length == set.Kinds;
-            var rows = all ? rowWeights : new AxisWeights(a, b, turns, count, width);
-            var columns = all ? columnWeights : new AxisWeights(b, a, turns, count, height);
-            int log = all ? seenLog : 12;
-            var upright = new BoxSearch(a, b, turns, count, width, height, rows, columns, budget, log);
-            var sideways = new BoxSearch(b, a, turns, count, height, width, columns, rows, budget, log);
-            long stop = budget.Spent + share;
-            for (long slice = Math.Max(share / 32, 256); budget.Spent < stop; slice *= 2)
-            {
-                foreach (var search in new[] { upright, sideways })
-                {
-                    var outcome = search.Run(Math.Min(slice, stop - budget.Spent));
-                    if (outcome == BoxOutcome.Found && all)
-                    {
-                        Read(set, search, search == sideways, unitX, unitY, x, y, turned);
-                    }
-
-                    if (outcome != BoxOutcome.Unknown)
-                    {
-                        return outcome;
-                    }
-                }
-            }
-
-            return BoxOutcome.Unknown;
-        }
+        return whole.Outcome;
     }
 
-    private static void Read(RectangleSet set, BoxSearch search, bool sideways, long unitX, long unitY, long[] x, long[] y, bool[] turned)
+    private BoxPart Whole(int height)
     {
-        var next = new int[set.Kinds];
-        for (int copy = set.Copies - 1; copy >= 0; copy--)
+        if (_whole is null || height != _height)
         {
-            next[set.KindOf[copy]] = copy;
+            int seenLog = Math.Clamp(BitOperations.Log2((ulong)budget.Limit / 64 + 1), 6, 19);
+            _height = height;
+            _parts = new BoxPart?[_subsets.Count];
+            _whole = new BoxPart(grid, [.. Enumerable.Range(0, _set.Kinds)], height, _set.Kinds <= MostKindsRelaxed, seenLog, budget);
+        }
+
+        return _whole;
+    }
+
+    private void Read(BoxSearch search, bool sideways)
+    {
+        var next = new int[_set.Kinds];
+        for (int copy = _set.Copies - 1; copy >= 0; copy--)
+        {
+            next[_set.KindOf[copy]] = copy;
         }
 
         for (var index = 0; index < search.Laid; index++)
         {
-            var laid = search[index];
-            int copy = next[laid.Kind]++;
-            (x[copy], y[copy]) = sideways ? (laid.Y * unitX, laid.X * unitY) : (laid.X * unitX, laid.Y * unitY);
-            turned[copy] = laid.Turned;
+            var (kind, x, y, turned) = search[index];
+            int copy = next[kind]++;
+            (X[copy], Y[copy]) = sideways ? (y * grid.UnitX, x * grid.UnitY) : (x * grid.UnitX, y * grid.UnitY);
+            Turned[copy] = turned;
         }
     }
 
-    private static long Gcd(long a, long b) => b == 0 ? a : Gcd(b, a % b);
+    /// <summary>The first kinds by area, by longer and by shorter side, and all kinds but one.</summary>
+    private static List<int[]> Subsets(BoxGrid grid)
+    {
+        var parts = new List<int[]>();
+        int kinds = grid.Set.Kinds;
+        if (kinds > MostKindsInParts)
+        {
+            return parts;
+        }
+
+        for (var rule = 0; rule < 3; rule++)
+        {
+            int[] order = [.. Enumerable.Range(0, kinds).OrderByDescending(kind => Size(kind, rule))];
+            for (var taken = 1; taken < kinds; taken++)
+            {
+                Propose(order[..taken]);
+            }
+        }
+
+        for (var dropped = 0; dropped < kinds && kinds > 2; dropped++)
+        {
+            Propose([.. Enumerable.Range(0, kinds).Where(kind => kind != dropped)]);
+        }
+
+        return parts;
+
+        long Size(int kind, int rule) => rule switch
+        {
+            0 => (long)grid.Across[kind] * grid.Along[kind],
+            1 => Math.Max(grid.Across[kind], grid.Along[kind]),
+            _ => Math.Min(grid.Across[kind], grid.Along[kind]),
+        };
+
+        void Propose(int[] part)
+        {
+            Array.Sort(part);
+            if (!parts.Any(other => other.SequenceEqual(part)))
+            {
+                parts.Add(part);
+            }
+        }
+    }
 }

@@ -1,103 +1,158 @@
 namespace CushionService.Nesting.Rectangles.Proofs;
 
-/// <summary>A small linear program, maximise gain · x with rows · x at most their limits and x at least 0, to which rows are
-/// added; solved anew each time by the simplex method on a dense tableau (Dantzig 1947). Limits are at least 0, so that
-/// x = 0 is a start. It only proposes weights: what is proven with them is checked in whole numbers elsewhere.</summary>
-internal sealed class CuttingPlanes(int variables)
+/// <summary>A small linear program, maximise gain · x with rows · x at most their limits and x at least 0, to which rows are added. A dense
+/// tableau of the simplex method: the primal finds the first optimum from x = 0 (limits are at least 0), the dual
+/// repairs it after each new row (Lemke 1954). It only proposes weights: what is proven with them is checked in whole numbers.</summary>
+internal sealed class CuttingPlanes
 {
     private const double Small = 1e-9;
-    private readonly List<(double[] Row, double Limit)> _rows = [];
-    private readonly double[] _gain = new double[variables];
+    private const int MostPivots = 200;
+    private readonly int _variables;
+    private readonly List<double[]> _rows = [];
+    private readonly List<int> _basis = [];
+    private readonly int[] _column;
+    private readonly double[] _objective;
+    private readonly double[] _solution;
 
-    public void SetGain(int variable, double gain) => _gain[variable] = gain;
+    public CuttingPlanes(double[] gain)
+    {
+        _variables = gain.Length;
+        _column = [.. Enumerable.Range(0, _variables)];
+        _objective = [.. gain.Select(value => -value), 0];
+        _solution = new double[_variables];
+    }
 
-    public void Add(double[] row, double limit) => _rows.Add((row, limit));
+    /// <summary>Adds a row, written in the columns of the present basis.</summary>
+    public void Add(double[] row, double limit)
+    {
+        // A tiny, growing excess keeps equal ratios, and so cycling, away.
+        var added = new double[_variables + 1];
+        added[_variables] = limit + (_rows.Count + 1) * 1e-10;
+        for (var index = 0; index < _variables; index++)
+        {
+            if (_column[index] < _variables)
+            {
+                added[index] += row[_column[index]];
+            }
+        }
 
-    /// <summary>An optimal x, or the best found when the pivots run out.</summary>
+        for (var basic = 0; basic < _rows.Count; basic++)
+        {
+            double factor = _basis[basic] < _variables ? row[_basis[basic]] : 0;
+            for (var index = 0; factor != 0 && index <= _variables; index++)
+            {
+                added[index] -= factor * _rows[basic][index];
+            }
+        }
+
+        _basis.Add(_variables + _rows.Count);
+        _rows.Add(added);
+    }
+
+    /// <summary>An optimal x, or the last one when the pivots run out.</summary>
     public double[] Solve()
     {
-        int rows = _rows.Count;
-        int columns = variables + 1;
-        var tableau = new double[rows + 1][];
-        var basis = new int[rows];
-        var column = new int[variables];
-        for (var index = 0; index < variables; index++)
+        for (var pivots = 0; pivots < MostPivots && (Repair() || Improve()); pivots++)
         {
-            column[index] = index;
         }
 
-        for (var index = 0; index < rows; index++)
+        Array.Clear(_solution);
+        for (var row = 0; row < _rows.Count; row++)
         {
-            tableau[index] = [.. _rows[index].Row, _rows[index].Limit + (index + 1) * 1e-10];
-            basis[index] = variables + index;
-        }
-
-        tableau[rows] = [.. _gain.Select(gain => -gain), 0];
-        for (var pivots = 0; pivots < 50 * columns; pivots++)
-        {
-            int enter = -1;
-            for (var index = 0; index < variables; index++)
+            if (_basis[row] < _variables)
             {
-                if (tableau[rows][index] < -Small && (enter < 0 || tableau[rows][index] < tableau[rows][enter]))
-                {
-                    enter = index;
-                }
-            }
-
-            int leave = -1;
-            for (var index = 0; enter >= 0 && index < rows; index++)
-            {
-                if (tableau[index][enter] > Small
-                    && (leave < 0 || tableau[index][variables] / tableau[index][enter] < tableau[leave][variables] / tableau[leave][enter]))
-                {
-                    leave = index;
-                }
-            }
-
-            if (leave < 0)
-            {
-                break;
-            }
-
-            Pivot(tableau, leave, enter);
-            (basis[leave], column[enter]) = (column[enter], basis[leave]);
-        }
-
-        var solution = new double[variables];
-        for (var index = 0; index < rows; index++)
-        {
-            if (basis[index] < variables)
-            {
-                solution[basis[index]] = Math.Max(0, tableau[index][variables]);
+                _solution[_basis[row]] = Math.Max(0, _rows[row][_variables]);
             }
         }
 
-        return solution;
+        return _solution;
+    }
+
+    /// <summary>A pivot of the primal method; false at the optimum.</summary>
+    private bool Improve()
+    {
+        var enter = 0;
+        for (var index = 1; index < _variables; index++)
+        {
+            enter = _objective[index] < _objective[enter] ? index : enter;
+        }
+
+        if (_objective[enter] >= -Small)
+        {
+            return false;
+        }
+
+        var (leave, least) = (-1, double.MaxValue);
+        for (var row = 0; row < _rows.Count; row++)
+        {
+            double coefficient = _rows[row][enter];
+            if (coefficient > Small && _rows[row][_variables] / coefficient < least)
+            {
+                (leave, least) = (row, _rows[row][_variables] / coefficient);
+            }
+        }
+
+        return leave >= 0 && Pivot(leave, enter);
+    }
+
+    /// <summary>A pivot of the dual method; false when every row holds.</summary>
+    private bool Repair()
+    {
+        var leave = -1;
+        for (var row = 0; row < _rows.Count; row++)
+        {
+            if (_rows[row][_variables] < -Small && (leave < 0 || _rows[row][_variables] < _rows[leave][_variables]))
+            {
+                leave = row;
+            }
+        }
+
+        if (leave < 0)
+        {
+            return false;
+        }
+
+        var (enter, least) = (-1, double.MaxValue);
+        for (var index = 0; index < _variables; index++)
+        {
+            double coefficient = -_rows[leave][index];
+            if (coefficient > Small && _objective[index] / coefficient < least)
+            {
+                (enter, least) = (index, _objective[index] / coefficient);
+            }
+        }
+
+        return enter >= 0 && Pivot(leave, enter);
     }
 
     // The basic columns are kept implicitly: the leaving variable's column takes the entering one's place.
-    private static void Pivot(double[][] tableau, int leave, int enter)
+    private bool Pivot(int leave, int enter)
     {
-        double pivot = tableau[leave][enter];
-        double[] row = tableau[leave];
-        for (var index = 0; index < row.Length; index++)
+        double[] row = _rows[leave];
+        double pivot = row[enter];
+        row[enter] = 1;
+        for (var index = 0; index <= _variables; index++)
         {
-            row[index] = index == enter ? 1 / pivot : row[index] / pivot;
+            row[index] /= pivot;
         }
 
-        for (var other = 0; other < tableau.Length; other++)
+        for (int other = -1; other < _rows.Count; other++)
         {
-            double factor = tableau[other][enter];
+            double[] target = other < 0 ? _objective : _rows[other];
+            double factor = target[enter];
             if (other == leave || factor == 0)
             {
                 continue;
             }
 
-            double[] target = tableau[other];
-            for (var index = 0; index < target.Length; index++)
+            target[enter] = 0;
+            for (var index = 0; index <= _variables; index++)
             {
-                target[index] = index == enter ? -factor / pivot : target[index] - factor * row[index];
+                target[index] -= factor * row[index];
             }
         }
+
+        (_basis[leave], _column[enter]) = (_column[enter], _basis[leave]);
+        return true;
     }
 }

@@ -29,6 +29,9 @@ public sealed record LayoutAnswer
     /// <summary>Share of width × length that the pieces cover, 0 to 1.</summary>
     public required double Used { get; init; }
 
+    /// <summary>How the cloth's motif must stand under the layout; null when the cloth has no repeat.</summary>
+    public MotifAnswer? Motif { get; init; }
+
     /// <summary>Every copy of every piece, once.</summary>
     public required IReadOnlyList<PlacementAnswer> Placements { get; init; }
 }

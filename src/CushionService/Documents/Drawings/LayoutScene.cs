@@ -19,7 +19,11 @@ internal sealed record LayoutScene
     public YardageLine? Yardage { get; init; }
 
     /// <summary>The repeat of the cloth's motif; null where there is none.</summary>
-    public MotifLattice? Lattice { get; init; }
+    public MotifLattice? Lattice
+    {
+        get => field ?? (Layout.Motif is { } motif ? new MotifLattice(motif.Length, motif.Width, motif.Drop, motif.Start) : null);
+        init;
+    }
 
     /// <summary>Prefix of every id in the drawing, unique within its document.</summary>
     public string IdPrefix { get; init; } = "layout";

@@ -1,0 +1,32 @@
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Patterns;
+
+/// <summary>Channels stitched into a rectangular top from front to back: the stitching lines, and the cloth that they draw in.</summary>
+internal static class Channels
+{
+    /// <summary>Marks the top; nothing changes when the cushion has no channels.</summary>
+    public static Pattern AddTo(Pattern pattern, CushionSpecification cushion)
+    {
+        if (cushion.Channels is not { } channels)
+        {
+            return pattern;
+        }
+
+        Panel top = pattern["top"];
+        Length At(int line) => Length.FromNanometres((long)((Int128)top.Width.Nanometres * line / channels.Count));
+        IEnumerable<PanelMark> lines = Enumerable.Range(1, channels.Count - 1).Select(line =>
+            new PanelMark(MarkKind.StitchLine, new Point(At(line), Length.Zero), new Point(At(line), top.Height), "Stitch between two channels"));
+        return pattern with
+        {
+            Panels = pattern.Panels.Replace(top, top with
+            {
+                Marks = [.. top.Marks, .. lines],
+                TakeUpAcross = channels.Across(top.Width),
+                TakeUpAlong = channels.Along(top.Height),
+            }),
+        };
+    }
+}

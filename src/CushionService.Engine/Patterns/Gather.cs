@@ -1,0 +1,8 @@
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Patterns;
+
+/// <summary>An edge that is gathered before it is sewn.</summary>
+/// <param name="Edge">The edge of the panel.</param>
+/// <param name="To">The length that it is drawn up to.</param>
+public sealed record Gather(string Edge, Length To);

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Patterns;
+
+/// <summary>Two sheets larger than the cushion by its thickness, their corners rounded and gathered, so that the edge stands up without a
+/// boxing.</summary>
+/// <remarks>The corner's radius is the thickness T; each quarter circle of πT/2 is drawn up to T, which brings a side of W + T − 2T back to
+/// W with half of each corner (common practice, no source; the sum follows).</remarks>
+internal sealed class GatheredCorner : IConstruction
+{
+    public ConstructionOffer Offer { get; } = new()
+    {
+        Kind = Construction.GatheredCorner,
+        Description = "Two sheets with rounded corners that are gathered to the depth of the edge.",
+        Outlines = [OutlineKind.Rectangle],
+        Closures = [new(ClosureKind.Zipper, [Side.Back, Side.Front]), new(ClosureKind.HandSewn, [Side.Back, Side.Front, Side.Left, Side.Right])],
+        Thickness = true,
+        ZipperInSeam = true,
+        Fields = [new(ConstructionField.InnerCover)],
+    };
+
+    public Pattern Draft(CushionSpecification cushion)
+    {
+        var seam = EdgeFinish.Seam(cushion.SeamAllowance);
+        Length thickness = cushion.Thickness;
+        ImmutableArray<OutlineSide> runs = [.. new RoundedRectangleOutline(cushion.Width + thickness, cushion.Depth + thickness, thickness).Sides.SelectMany(Apart)];
+        ImmutableArray<Gather> gathers = [.. runs.Where(run => !run.IsStraight).Select(run => new Gather(run.Name, thickness))];
+        Face top = Face.Whole("top", FabricRole.Top, runs, seam), bottom = Face.Whole("bottom", FabricRole.Bottom, runs, seam);
+        return new Pattern(
+            [.. top.Panels.Concat(bottom.Panels).Select(panel => panel with { Gathers = gathers })],
+            [.. bottom.SewnTo(run => new EdgeRef("top", run.Name), run => KindOn(run, cushion.Closure))]).Closed();
+    }
+
+    private static SeamKind KindOn(OutlineSide run, ClosureSpecification closure) => (closure, run.IsStraight && run.Side == closure.Side) switch
+    {
+        (ZipperClosure, true) => SeamKind.Zipper,
+        (HandSewnClosure, true) => SeamKind.Gap,
+        _ => SeamKind.Plain,
+    };
+
+    // A side and the corners that are drawn with it, each by itself.
+    private static IEnumerable<OutlineSide> Apart(OutlineSide side) => side.Path.Length == 1
+        ? [side]
+        : [
+            side with { Name = side.Side == Side.Right ? "front-right" : "back-left", Path = [side.Path[0]] },
+            side with { Path = [side.Path[1]] },
+            side with { Name = side.Side == Side.Right ? "back-right" : "front-left", Path = [side.Path[2]] },
+        ];
+}

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Patterns;
+
+/// <summary>One sheet runs over the top, down the front and back along the underside; a panel closes each side, and the closure's section
+/// the back. The front is square, or a half circle as high as the cushion is thick.</summary>
+/// <remarks>The sheet is as long as the path: 2D + T, or 2 (D − T/2) + πT/2 with a bull-nose (general geometry). It is notched at the top,
+/// the middle and the bottom of the front, and so are the sides (D. Casey, International Marine/McGraw-Hill, ISBN 0-07-013391-3). What is
+/// upright on the top hangs upside down on the underside.</remarks>
+internal sealed class Waterfall : IConstruction
+{
+    public ConstructionOffer Offer { get; } = new()
+    {
+        Kind = Construction.Waterfall,
+        Description = "One sheet over top, front and underside, a panel at each side, the closure at the back.",
+        Outlines = [OutlineKind.Rectangle],
+        Closures = [new(ClosureKind.Zipper, [Side.Back]), new(ClosureKind.HookAndLoop, [Side.Back]), new(ClosureKind.HandSewn, [Side.Back])],
+        Thickness = true,
+        Fields = [new(ConstructionField.Front)],
+    };
+
+    public Pattern Draft(CushionSpecification cushion)
+    {
+        var seam = EdgeFinish.Seam(cushion.SeamAllowance);
+        OutlineSide rear = cushion.Outline.Sides.First(run => run.Side == Side.Back);
+        Panel right = SidePanel("right", cushion, seam), left = right with { Part = "left", Edges = [.. right.Edges.Reverse().Select(edge => Mirrored(edge, right.Width))] };
+        Panel main = Main(cushion.Width, right, seam);
+        BoxingSection back = BoxingSection.Closing(cushion.Closure, [rear], cushion.Thickness, "back", seam);
+        BoxingSection atRight = BoxingSection.Of(right), atLeft = BoxingSection.Of(left);
+
+        IEnumerable<Seam> sides = new[] { right, left }.SelectMany(side => side.Edges.Where(edge => edge.Name is not ("end" or "start"))
+            .Select(edge => new Seam(SeamKind.Plain, new EdgeRef("main", $"{side.Part}-{edge.Name}"), new EdgeRef(side.Part, edge.Name))));
+        return new Pattern(
+            [main, right, left, .. back.Panels],
+            [
+                .. back.Middle is { } middle ? [middle] : Array.Empty<Seam>(),
+                .. sides,
+                atRight.JoinedTo(back) with { Kind = SeamKind.Plain },
+                back.JoinedTo(atLeft) with { Kind = SeamKind.Plain },
+                new Seam(SeamKind.Plain, back.Upper(rear), new EdgeRef("main", "upper")),
+                new Seam(cushion.Closure is HandSewnClosure ? SeamKind.Gap : SeamKind.Plain, back.Lower(rear), new EdgeRef("main", "lower")),
+            ]).Closed();
+    }
+
+    /// <summary>The box, less what a bull-nose takes from its front: W × (D T − (1 − π/4) T²/2) (general geometry).</summary>
+    public Volume Block(CushionSpecification cushion, Length oversize)
+    {
+        Volume box = FillBlock.OfOutline(cushion, oversize);
+        decimal thickness = cushion.Thickness.In(LengthUnit.Millimetre), width = (cushion.Width + oversize).In(LengthUnit.Millimetre);
+        return cushion.Front == FrontShape.Square ? box : new Volume(box.CubicMillimetres - (width * thickness * thickness * (decimal)((1 - (Math.PI / 4)) / 2)));
+    }
+
+    // As one looks at it from the right: the front at the left, in two halves, so that its middle is notched.
+    private static Panel SidePanel(string part, CushionSpecification cushion, EdgeFinish seam)
+    {
+        (Length depth, Length thickness) = (cushion.Depth, cushion.Thickness);
+        Length half = Length.FromNanometres(thickness.Nanometres / 2), nose = cushion.Front == FrontShape.Square ? Length.Zero : half;
+        double quarter = nose == Length.Zero ? 0 : Math.PI / 2;
+        Point low = new(nose, Length.Zero), tip = new(Length.Zero, half), high = new(nose, thickness);
+        return new Panel
+        {
+            Part = part,
+            Role = FabricRole.Sides,
+            Edges =
+            [
+                new Edge("bottom", low, new(depth, Length.Zero), seam),
+                new Edge("end", new(depth, Length.Zero), new(depth, thickness), seam),
+                new Edge("top", new(depth, thickness), high, seam),
+                new Edge("front-upper", [new Segment(high, tip, quarter)], seam),
+                new Edge("front-lower", [new Segment(tip, low, quarter)], seam),
+            ],
+        };
+    }
+
+    // The left side meets the back with its start.
+    private static Edge Mirrored(Edge edge, Length width) =>
+        edge with { Name = edge.Name == "end" ? "start" : edge.Name, Path = [.. edge.Path.Reverse().Select(segment => segment.Mirrored(width))] };
+
+    // From the underside's back edge, round the front, to the top's back edge.
+    private static Panel Main(Length width, Panel side, EdgeFinish seam)
+    {
+        ImmutableArray<string> path = ["bottom", "front-lower", "front-upper", "top"];
+        PanelOutline walk = path.Aggregate(new PanelOutline().East("lower", width, seam), (walk, name) => walk.North($"right-{name}", side[name].Length, seam)).West("upper", width, seam);
+        return new Panel
+        {
+            Part = "main",
+            Role = FabricRole.Top,
+            Edges = path.Reverse().Aggregate(walk, (walk, name) => walk.South($"left-{name}", side[name].Length, seam)).Edges(),
+            Inverts = true,
+        };
+    }
+}

@@ -1,0 +1,50 @@
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Quoting;
+
+/// <summary>Whether a block of foam goes in through the closure: folded in half, it must pass (common practice, no source).</summary>
+public static class OpeningTest
+{
+    private static readonly Length EndGuard = Length.FromInches(0.5m);
+    private static readonly Length Corner = Length.FromInches(2);
+
+    /// <summary>How long an opening a folded block needs: half its middle size and all of its smallest. For a seat that is
+    /// min(W, D)/2 + T.</summary>
+    public static Length Needed(CushionSpecification cushion)
+    {
+        Length third = cushion.Thickness > Length.Zero ? cushion.Thickness : cushion.Length;
+        Length[] sizes = [cushion.Width, cushion.Depth, third];
+        Array.Sort(sizes);
+        return sizes[0] + sizes[1].HalfUp();
+    }
+
+    /// <summary>How long the closure opens: a zipper's section or a tape less 1/2 in at each end, a zipper in a seam as long as it is, a gap
+    /// 2 in short of each corner, flaps as wide as they are.</summary>
+    /// <param name="cushion">The cushion.</param>
+    /// <param name="cover">Its cover, without an inner one.</param>
+    public static Length Opening(CushionSpecification cushion, Pattern cover)
+    {
+        var hem = Length.Zero;
+        foreach (Panel panel in cover.Panels.Where(panel => !panel.IsAddition))
+        {
+            foreach (Edge edge in panel.Edges)
+            {
+                hem = edge.Finish.Kind == FinishKind.Hem ? Length.Max(hem, edge.Length) : hem;
+            }
+        }
+
+        Length Along(SeamKind kind) => cover.Seams.Where(seam => seam.Kind == kind).Aggregate(Length.Zero, (sum, seam) => sum + cover.LengthOf(seam));
+        return cushion.Closure switch
+        {
+            ZipperClosure when cover.Seams.Any(seam => seam.Kind == SeamKind.Zipper && cover[seam.One[0].Part][seam.One[0].Edge].Finish.Kind == FinishKind.Seam)
+                => Closing.ZipperInSeam(Along(SeamKind.Zipper)),
+            ZipperClosure => Along(SeamKind.Zipper) - 2 * EndGuard,
+            HandSewnClosure => Along(SeamKind.Gap) - 2 * Corner,
+            HookAndLoopClosure => hem - 2 * EndGuard,
+            _ => hem,
+        };
+    }
+}

@@ -1,0 +1,90 @@
+namespace CushionService.Nesting.Outlines;
+
+/// <summary>Where every copy lies at the moment, overlaps allowed; the flaws follow the copies and never move.</summary>
+internal sealed class Arrangement
+{
+    private readonly Copies _copies;
+
+    public Arrangement(Copies copies)
+    {
+        _copies = copies;
+        All = copies.Count + copies.Flaws.Length;
+        (X, Y) = (new double[All], new double[All]);
+        (Turn, Shape) = (new int[All], new int[All]);
+        (Across, Along) = (new double[All], new double[All]);
+        for (var flaw = 0; flaw < copies.Flaws.Length; flaw++)
+        {
+            X[copies.Count + flaw] = copies.Flaws[flaw].X;
+            Y[copies.Count + flaw] = copies.Flaws[flaw].Y;
+            Take(copies.Count + flaw, copies.FlawShapes[flaw]);
+        }
+    }
+
+    /// <summary>Copies and flaws.</summary>
+    public int All { get; }
+
+    /// <summary>Left edges of the bounding boxes, whole grid units.</summary>
+    public double[] X { get; }
+
+    /// <summary>Lower edges of the bounding boxes, whole grid units.</summary>
+    public double[] Y { get; }
+
+    public int[] Turn { get; }
+
+    public int[] Shape { get; }
+
+    /// <summary>Extents across the strip.</summary>
+    public double[] Across { get; }
+
+    /// <summary>Extents along the strip.</summary>
+    public double[] Along { get; }
+
+    /// <summary>Where the last copy ends.</summary>
+    public double Length
+    {
+        get
+        {
+            var length = 0.0;
+            for (var copy = 0; copy < _copies.Count; copy++)
+            {
+                length = Math.Max(length, Y[copy] + _copies.Along[Shape[copy]]);
+            }
+
+            return length;
+        }
+    }
+
+    public void Put(int copy, int turn, double x, double y)
+    {
+        (X[copy], Y[copy], Turn[copy]) = (x, y, turn);
+        Take(copy, _copies.TurnsOf(copy)[turn].Shape);
+    }
+
+    public void CopyFrom(Arrangement other)
+    {
+        Array.Copy(other.X, X, All);
+        Array.Copy(other.Y, Y, All);
+        Array.Copy(other.Turn, Turn, All);
+        Array.Copy(other.Shape, Shape, All);
+        Array.Copy(other.Across, Across, All);
+        Array.Copy(other.Along, Along, All);
+    }
+
+    /// <summary>How deep two copies (or a copy and a flaw) overlap.</summary>
+    public double Depth(int one, int other)
+    {
+        var (dx, dy) = (X[other] - X[one], Y[other] - Y[one]);
+        if (dx >= Across[one] || dy >= Along[one] || -dx >= Across[other] || -dy >= Along[other])
+        {
+            return 0;
+        }
+
+        var pair = _copies.Book.Pair(Shape[one], Shape[other]);
+        return pair.Depth(dx, dy);
+    }
+
+    private void Take(int copy, int shape)
+    {
+        (Shape[copy], Across[copy], Along[copy]) = (shape, _copies.Across[shape], _copies.Along[shape]);
+    }
+}

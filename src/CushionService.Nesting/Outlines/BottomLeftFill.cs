@@ -1,0 +1,129 @@
+using System.Runtime.InteropServices;
+using CushionService.Nesting.Rectangles;
+
+namespace CushionService.Nesting.Outlines;
+
+/// <summary>Lays the copies one after the other, each as low as it will go, then as far left: the lowest free place on
+/// columns where the copy stands beside another or at an edge of the strip.</summary>
+internal sealed class BottomLeftFill
+{
+    private readonly Copies _copies;
+    private readonly Arrangement _arrangement;
+    private readonly LineSearch _lines;
+    private readonly StepBudget _budget;
+    private readonly List<double> _columns = [];
+
+    public BottomLeftFill(Copies copies, Arrangement arrangement, StepBudget budget)
+    {
+        (_copies, _arrangement, _budget) = (copies, arrangement, budget);
+        _lines = new LineSearch(copies, arrangement, new double[arrangement.All * arrangement.All], budget);
+    }
+
+    /// <summary>Lays all copies in the given order; whether every one found a place that ends by <paramref name="limit"/>.</summary>
+    public bool Run(ReadOnlySpan<int> order, double limit)
+    {
+        foreach (var copy in order)
+        {
+            (_arrangement.X[copy], _arrangement.Y[copy]) = (double.PositiveInfinity, double.PositiveInfinity);
+        }
+
+        foreach (var copy in order)
+        {
+            if (_budget.Exhausted || !(_copies.Aligned[copy] is { } phase ? LayOnLattice(copy, phase, limit) : Lay(copy, limit)))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool Lay(int copy, double limit)
+    {
+        var (bestTurn, bestX, bestY, bestTop) = (-1, 0.0, 0.0, double.PositiveInfinity);
+        var turns = _copies.TurnsOf(copy);
+        for (var turn = 0; turn < turns.Length; turn++)
+        {
+            var shape = turns[turn].Shape;
+            var roomX = _copies.Width - _copies.Across[shape];
+            CollectColumns(shape, roomX);
+            foreach (var x in CollectionsMarshal.AsSpan(_columns))
+            {
+                var along = _copies.Along[shape];
+                var y = _lines.LowestFree(copy, shape, column: true, x, 0, Math.Min(limit, bestTop) - along);
+                if (!double.IsNaN(y) && (y + along < bestTop || (y + along == bestTop && x < bestX)))
+                {
+                    (bestTurn, bestX, bestY, bestTop) = (turn, x, y, y + along);
+                }
+            }
+        }
+
+        if (bestTurn < 0)
+        {
+            return false;
+        }
+
+        _arrangement.Put(copy, bestTurn, bestX, bestY);
+        return true;
+    }
+
+    /// <summary>Where the copy stands at an edge of the strip, or beside a copy or a flaw.</summary>
+    private void CollectColumns(int shape, double roomX)
+    {
+        _columns.Clear();
+        _columns.Add(0);
+        _columns.Add(roomX);
+        for (var other = 0; other < _arrangement.All; other++)
+        {
+            if (double.IsFinite(_arrangement.X[other]))
+            {
+                _columns.Add(_arrangement.X[other] - _copies.Across[shape]);
+                _columns.Add(_arrangement.X[other] + _arrangement.Across[other]);
+            }
+        }
+
+        _columns.Sort();
+        var kept = 0;
+        for (var index = 0; index < _columns.Count; index++)
+        {
+            var x = _columns[index];
+            if (x >= 0 && x <= roomX && (kept == 0 || x > _columns[kept - 1]))
+            {
+                _columns[kept++] = x;
+            }
+        }
+
+        _columns.RemoveRange(kept, _columns.Count - kept);
+    }
+
+    private bool LayOnLattice(int copy, Alignment phase, double limit)
+    {
+        var shape = _copies.TurnsOf(copy)[0].Shape;
+        var (roomX, room) = (_copies.Width - _copies.Across[shape], limit - _copies.Along[shape]);
+        var points = new LatticePoints(_copies.Lattice!, phase, (long)roomX);
+        var (bestX, bestY) = (0.0, double.PositiveInfinity);
+        for (var column = 0; column < points.Columns; column++)
+        {
+            for (var y = points.RiseTo(column, 0); y <= room && y < bestY;)
+            {
+                var anyX = _copies.Lattice!.Width == 0;
+                var x = anyX ? _lines.LowestFree(copy, shape, column: false, y, 0, roomX) : points.X(column);
+                var free = anyX ? y : _lines.LowestFree(copy, shape, column: true, x, y, room);
+                if (free == y && !double.IsNaN(x))
+                {
+                    (bestX, bestY) = (x, y);
+                }
+
+                y = double.IsNaN(free) ? double.PositiveInfinity : points.RiseTo(column, anyX ? y + 1 : free);
+            }
+        }
+
+        if (bestY > room)
+        {
+            return false;
+        }
+
+        _arrangement.Put(copy, 0, bestX, bestY);
+        return true;
+    }
+}

@@ -1,0 +1,54 @@
+namespace CushionService.Nesting.Outlines;
+
+/// <summary>A directed segment of a convolution; twice-signed so that winding numbers add up.</summary>
+internal readonly record struct ConvolutionSegment(double FromX, double FromY, double ToX, double ToY);
+
+/// <summary>The convolution of a lying outline with the point reflection of a moving one. The winding number of the
+/// closed curves that it is made of is above 0 exactly at the offsets (moving minus lying) where the two overlap
+/// (Guibas, Ramshaw and Stolfi, "A kinetic framework for computational geometry", 1983).
+/// Parallel edges are kept apart by thinking of the lying outline as turned a hair counter-clockwise.</summary>
+internal static class Convolution
+{
+    public static void Trace(OutlineShape lying, OutlineShape moving, List<ConvolutionSegment> segments)
+    {
+        segments.Clear();
+        var a = lying.Corners;
+        var b = Array.ConvertAll(moving.Corners, corner => new GridPoint(-corner.X, -corner.Y));
+        for (var edge = 0; edge < a.Length; edge++)
+        {
+            for (var corner = 0; corner < b.Length; corner++)
+            {
+                Add(segments, a, edge, b, corner, edgeIsAhead: true);
+            }
+        }
+
+        for (var edge = 0; edge < b.Length; edge++)
+        {
+            for (var corner = 0; corner < a.Length; corner++)
+            {
+                Add(segments, b, edge, a, corner, edgeIsAhead: false);
+            }
+        }
+    }
+
+    /// <summary>Adds the edge, moved to the corner, if its direction lies in the turn that the boundary makes there.</summary>
+    private static void Add(List<ConvolutionSegment> segments, GridPoint[] edges, int edge, GridPoint[] corners, int corner, bool edgeIsAhead)
+    {
+        var (from, to) = (edges[edge], edges[edge + 1 == edges.Length ? 0 : edge + 1]);
+        var here = corners[corner];
+        var before = corners[corner == 0 ? corners.Length - 1 : corner - 1];
+        var after = corners[corner + 1 == corners.Length ? 0 : corner + 1];
+        var (directionX, directionY) = (to.X - from.X, to.Y - from.Y);
+        long fromIncoming = (here.X - before.X) * directionY - (here.Y - before.Y) * directionX;
+        long toOutgoing = directionX * (after.Y - here.Y) - directionY * (after.X - here.X);
+        bool left = (here.X - before.X) * (after.Y - here.Y) - (here.Y - before.Y) * (after.X - here.X) > 0;
+        if (left && (edgeIsAhead ? fromIncoming >= 0 && toOutgoing > 0 : fromIncoming > 0 && toOutgoing >= 0))
+        {
+            segments.Add(new(from.X + here.X, from.Y + here.Y, to.X + here.X, to.Y + here.Y));
+        }
+        else if (!left && (edgeIsAhead ? toOutgoing <= 0 && fromIncoming < 0 : toOutgoing < 0 && fromIncoming <= 0))
+        {
+            segments.Add(new(to.X + here.X, to.Y + here.Y, from.X + here.X, from.Y + here.Y));
+        }
+    }
+}

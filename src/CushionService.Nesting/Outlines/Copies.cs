@@ -1,0 +1,112 @@
+namespace CushionService.Nesting.Outlines;
+
+/// <summary>The copies to be laid, and after them the flaws, which lie where they lie: both are shapes that forbid
+/// positions to others.</summary>
+internal sealed class Copies
+{
+    private readonly (int Shape, int Degrees)[][] _turns;
+    private readonly int[][] _turnByQuarter;
+    private readonly (int Piece, int Copy)[] _names;
+    private readonly int[] _firstCopy;
+
+    public Copies(StripProblem problem, CancellationToken cancellation)
+    {
+        Width = problem.Width;
+        Lattice = problem.Repeat;
+        Book = new ShapeBook(cancellation);
+        _names = new (int, int)[problem.Pieces.Sum(piece => piece.Quantity)];
+        (_turns, _turnByQuarter) = (new (int, int)[_names.Length][], new int[_names.Length][]);
+        (Aligned, Areas) = (new Alignment?[_names.Length], new double[_names.Length]);
+        _firstCopy = new int[problem.Pieces.Length];
+        for (var (piece, next) = (0, 0); piece < problem.Pieces.Length; piece++)
+        {
+            _firstCopy[piece] = next;
+            var (turns, byQuarter) = TurnsOf(problem.Pieces[piece]);
+            for (var copy = 0; copy < problem.Pieces[piece].Quantity; copy++, next++)
+            {
+                _names[next] = (piece, copy);
+                (_turns[next], _turnByQuarter[next]) = (turns, byQuarter);
+                Aligned[next] = problem.Pieces[piece].Alignment;
+                Areas[next] = (double)Book[turns[0].Shape].DoubleArea / 2;
+            }
+        }
+
+        Flaws = problem.Flaws.IsDefault ? [] : [.. problem.Flaws];
+        FlawShapes = Array.ConvertAll(Flaws, flaw => Book.Add(OutlineShape.Rectangle(flaw.Width, flaw.Length)));
+        Book.Close();
+        Across = new double[Book.Count];
+        Along = new double[Book.Count];
+        for (var shape = 0; shape < Book.Count; shape++)
+        {
+            (Across[shape], Along[shape]) = (Book[shape].Width, Book[shape].Length);
+        }
+    }
+
+    public long Width { get; }
+
+    /// <summary>Number of copies.</summary>
+    public int Count => _names.Length;
+
+    public ShapeBook Book { get; }
+
+    /// <summary>The alignment of each copy.</summary>
+    public Alignment?[] Aligned { get; }
+
+    public RepeatLattice? Lattice { get; }
+
+    public GridRectangle[] Flaws { get; }
+
+    public int[] FlawShapes { get; }
+
+    /// <summary>Extent across the strip by shape.</summary>
+    public double[] Across { get; }
+
+    /// <summary>Extent along the strip by shape.</summary>
+    public double[] Along { get; }
+
+    /// <summary>Area by copy.</summary>
+    public double[] Areas { get; }
+
+    /// <summary>The distinct ways in which a copy may lie and fits the width.</summary>
+    public ReadOnlySpan<(int Shape, int Degrees)> TurnsOf(int copy) => _turns[copy];
+
+    /// <summary>Which copy a placement lays, and in which of its <see cref="TurnsOf(int)"/>.</summary>
+    public (int Copy, int Turn) Find(Placement placement)
+    {
+        var copy = _firstCopy[placement.Piece] + placement.Copy;
+        return (copy, _turnByQuarter[copy][placement.Turn / 90]);
+    }
+
+    public Placement Place(int copy, int turn, double x, double y) =>
+        new(_names[copy].Piece, _names[copy].Copy, 0, (long)x, (long)y, _turns[copy][turn].Degrees);
+
+    private ((int Shape, int Degrees)[] Turns, int[] ByQuarter) TurnsOf(NestingPiece piece)
+    {
+        ReadOnlySpan<int> allowed = piece.Rotations switch
+        {
+            Rotations.None => [0],
+            Rotations.HalfTurn => [0, 180],
+            _ => [0, 90, 180, 270],
+        };
+        var turns = new List<(int Shape, int Degrees)>();
+        int[] byQuarter = [-1, -1, -1, -1];
+        foreach (var degrees in allowed)
+        {
+            var shape = OutlineShape.Of(piece, degrees);
+            if (shape.Width > Width)
+            {
+                continue;
+            }
+
+            var number = Book.Add(shape);
+            var known = turns.FindIndex(turn => turn.Shape == number);
+            byQuarter[degrees / 90] = known < 0 ? turns.Count : known;
+            if (known < 0)
+            {
+                turns.Add((number, degrees));
+            }
+        }
+
+        return ([.. turns], byQuarter);
+    }
+}

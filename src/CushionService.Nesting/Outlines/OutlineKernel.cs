@@ -1,0 +1,51 @@
+using CushionService.Nesting.Rectangles;
+
+namespace CushionService.Nesting.Outlines;
+
+/// <summary>The kernel for problems with outlines on a strip: bound, floor, search.</summary>
+/// <remarks>The floor is the layout of the bounding boxes, so an answer always exists and is never longer than theirs.</remarks>
+internal static class OutlineKernel
+{
+    // Steps for up to 20 copies; one step is one pair of copies weighed. More copies get as many rounds' worth.
+    private const long Quick = 150_000;
+    private const long Standard = 2_500_000;
+    private const long Thorough = 300_000_000;
+
+    public static StripLayout Nest(StripProblem problem, Effort effort, CancellationToken cancellation)
+    {
+        OutlineCheck.Check(problem);
+        var floor = StripRectangles.Nest(problem, effort, cancellation);
+        var copies = problem.Pieces.Sum(piece => piece.Quantity);
+        var steps = effort switch
+        {
+            Effort.Quick => Quick * Math.Max(20, copies) / 20,
+            Effort.Standard => Standard * Math.Max(20, copies) / 20,
+            _ => Thorough,
+        };
+        var layout = Search(problem, floor, steps, cancellation);
+        OutlineAudit.Check(problem, layout);
+        return layout;
+    }
+
+    /// <summary>Shortens a layout of the bounding boxes in so many steps; the answer is not audited.</summary>
+    public static StripLayout Search(StripProblem problem, StripLayout floor, long steps, CancellationToken cancellation)
+    {
+        var copies = new Copies(problem, cancellation);
+        var bound = OutlineBound.Of(copies);
+        var budget = new StepBudget(steps, cancellation);
+        var search = new OutlineSearch(copies, problem.Sale, bound.Length, budget);
+        search.Run(floor);
+        var (best, length) = (search.Best, (long)search.Length);
+        var proven = problem.Sale.RungFor(length) == problem.Sale.RungFor(bound.Length);
+        return new StripLayout
+        {
+            Length = length,
+            LowerBound = bound.Length,
+            ProvenMinimal = proven,
+            Proof = proven ? ProofKind.Area : ProofKind.None,
+            ProofFigures = proven ? bound.Figures : "",
+            Placements = [.. Enumerable.Range(0, copies.Count).Select(copy => copies.Place(copy, best.Turn[copy], best.X[copy], best.Y[copy]))],
+            Steps = floor.Steps + budget.Spent,
+        };
+    }
+}

@@ -1,0 +1,128 @@
+namespace CushionService.Nesting.Outlines;
+
+/// <summary>Whether the interiors of two simple polygons meet, exactly: touching is allowed, a sliver is not. It uses
+/// nothing of the search: no convolution, no slices, no floating point. Interiors meet when two edges cross properly, or
+/// when a stretch of one boundary between the other's corners lies inside the other, or runs along it the same way.</summary>
+internal sealed class OutlineOverlap
+{
+    private readonly List<GridPoint> _cuts = [];
+
+    /// <param name="first">Corners counter-clockwise, as placed; coordinates within 2^60.</param>
+    /// <param name="second">The other polygon, likewise.</param>
+    public bool InteriorsMeet(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second) =>
+        Box.Of(first).Meets(Box.Of(second))
+        && (EdgesCross(first, second) || StretchInside(first, second) || StretchInside(second, first));
+
+    private static bool EdgesCross(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second)
+    {
+        var bounds = Box.Of(second);
+        for (var edge = 0; edge < first.Length; edge++)
+        {
+            var (a, b) = (first[edge], first[(edge + 1) % first.Length]);
+            var box = Box.Of(a, b);
+            if (!box.Touches(bounds))
+            {
+                continue;
+            }
+
+            for (var other = 0; other < second.Length; other++)
+            {
+                var (c, d) = (second[other], second[(other + 1) % second.Length]);
+                if (box.Touches(Box.Of(c, d)) && Side(a, b, c) * Side(a, b, d) < 0 && Side(c, d, a) * Side(c, d, b) < 0)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Cuts every edge of the first at the second's corners and looks where the middle of each stretch lies.</summary>
+    private bool StretchInside(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second)
+    {
+        var bounds = Box.Of(second);
+        for (var edge = 0; edge < first.Length; edge++)
+        {
+            var (a, b) = (first[edge], first[(edge + 1) % first.Length]);
+            var box = Box.Of(a, b);
+            if (!box.Touches(bounds))
+            {
+                continue;
+            }
+
+            _cuts.Clear();
+            _cuts.Add(a);
+            foreach (var corner in second)
+            {
+                if (corner != a && corner != b && box.Touches(Box.Of(corner, corner)) && Side(a, b, corner) == 0)
+                {
+                    _cuts.Add(corner);
+                }
+            }
+
+            _cuts.Add(b);
+            _cuts.Sort(static (one, other) => one.X != other.X ? one.X.CompareTo(other.X) : one.Y.CompareTo(other.Y));
+            for (var cut = 0; cut + 1 < _cuts.Count; cut++)
+            {
+                var middle = new GridPoint(_cuts[cut].X + _cuts[cut + 1].X, _cuts[cut].Y + _cuts[cut + 1].Y);
+                if (HoldsDoubled(second, middle, a, b))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether a point, given in half units, is inside the polygon, or on an edge that runs like a → b.</summary>
+    private static bool HoldsDoubled(ReadOnlySpan<GridPoint> polygon, GridPoint point, GridPoint a, GridPoint b)
+    {
+        var inside = false;
+        for (var edge = 0; edge < polygon.Length; edge++)
+        {
+            var (from, to) = (Doubled(polygon[edge]), Doubled(polygon[(edge + 1) % polygon.Length]));
+            if (Box.Of(from, to).Touches(Box.Of(point, point)) && Side(from, to, point) == 0)
+            {
+                return (Int128)(to.X - from.X) * (b.X - a.X) + (Int128)(to.Y - from.Y) * (b.Y - a.Y) > 0;
+            }
+
+            if (from.Y > point.Y != to.Y > point.Y && Side(from, to, point) > 0 == to.Y > from.Y)
+            {
+                inside = !inside;
+            }
+        }
+
+        return inside;
+    }
+
+    private static GridPoint Doubled(GridPoint point) => new(2 * point.X, 2 * point.Y);
+
+    /// <summary>1 when c lies left of a → b, −1 right of it, 0 on its line.</summary>
+    private static int Side(GridPoint a, GridPoint b, GridPoint c) =>
+        ((Int128)(b.X - a.X) * (c.Y - a.Y)).CompareTo((Int128)(b.Y - a.Y) * (c.X - a.X));
+
+    private readonly record struct Box(long Left, long Lower, long Right, long Upper)
+    {
+        public static Box Of(GridPoint a, GridPoint b) =>
+            new(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Max(a.X, b.X), Math.Max(a.Y, b.Y));
+
+        public static Box Of(ReadOnlySpan<GridPoint> polygon)
+        {
+            var box = Of(polygon[0], polygon[0]);
+            foreach (var (x, y) in polygon)
+            {
+                box = new(Math.Min(box.Left, x), Math.Min(box.Lower, y), Math.Max(box.Right, x), Math.Max(box.Upper, y));
+            }
+
+            return box;
+        }
+
+        public bool Meets(Box other) =>
+            Left < other.Right && other.Left < Right && Lower < other.Upper && other.Lower < Upper;
+
+        public bool Touches(Box other) =>
+            Left <= other.Right && other.Left <= Right && Lower <= other.Upper && other.Lower <= Upper;
+    }
+}

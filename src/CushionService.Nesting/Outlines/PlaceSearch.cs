@@ -1,0 +1,134 @@
+using CushionService.Nesting.Rectangles;
+
+namespace CushionService.Nesting.Outlines;
+
+/// <summary>Looks for a place where one copy overlaps the others less: from where it is and from places drawn at random,
+/// slides along the strip and across it in turns until neither helps.</summary>
+internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSearch lines, double[] weights)
+{
+    private const int MostSlides = 6;
+
+    public int Turn { get; private set; }
+
+    public double X { get; private set; }
+
+    public double Y { get; private set; }
+
+    public double Cost { get; private set; }
+
+    /// <summary>Finds the best place for a copy within the length; whether it costs less than <paramref name="limit"/>.</summary>
+    public bool Improve(int copy, double length, double limit, int samples, ref Xorshift random)
+    {
+        Cost = limit;
+        var turns = copies.TurnsOf(copy);
+        if (copies.Aligned[copy] is { } phase)
+        {
+            OnLattice(copy, phase, length, samples, ref random);
+            return Cost < limit;
+        }
+
+        for (var turn = 0; turn < turns.Length && Cost > 0; turn++)
+        {
+            var shape = turns[turn].Shape;
+            var (roomX, roomY) = (copies.Width - copies.Across[shape], length - copies.Along[shape]);
+            if (roomY < 0)
+            {
+                continue;
+            }
+
+            var x = arrangement.X[copy] + Math.Floor((copies.Across[arrangement.Shape[copy]] - copies.Across[shape]) / 2);
+            var y = arrangement.Y[copy] + Math.Floor((copies.Along[arrangement.Shape[copy]] - copies.Along[shape]) / 2);
+            Slide(copy, turn, Math.Clamp(x, 0, roomX), Math.Clamp(y, 0, roomY), roomX, roomY, ref random);
+        }
+
+        for (var sample = 0; sample < samples && Cost > 0; sample++)
+        {
+            var turn = random.Next(turns.Length);
+            var shape = turns[turn].Shape;
+            var (roomX, roomY) = (copies.Width - copies.Across[shape], length - copies.Along[shape]);
+            if (roomY >= 0)
+            {
+                Slide(copy, turn, Draw(roomX, ref random), Draw(roomY, ref random), roomX, roomY, ref random);
+            }
+        }
+
+        return Cost < limit;
+    }
+
+    private static double Draw(double room, ref Xorshift random) => Math.Floor(room * (random.Next(1 << 30) / (double)((1 << 30) - 1)));
+
+    private void Slide(int copy, int turn, double x, double y, double roomX, double roomY, ref Xorshift random)
+    {
+        var shape = copies.TurnsOf(copy)[turn].Shape;
+        var column = random.Next(2) == 0;
+        for (var (slide, stuck) = (0, 0); slide < MostSlides && stuck < 2; slide++, column = !column)
+        {
+            var (t, here, room) = column ? (x, y, roomY) : (y, x, roomX);
+            var there = lines.Best(copy, shape, column, t, room, here, random.Next(arrangement.All));
+            stuck = there == here ? stuck + 1 : 0;
+            if (column)
+            {
+                y = there;
+            }
+            else
+            {
+                x = there;
+            }
+        }
+
+        Weigh(copy, turn, x, y);
+    }
+
+    private void Weigh(int copy, int turn, double x, double y)
+    {
+        var shape = copies.TurnsOf(copy)[turn].Shape;
+        var around = copies.Book.Around(shape);
+        var row = copy * arrangement.All;
+        var (across, along) = (copies.Across[shape], copies.Along[shape]);
+        var cost = 0.0;
+        for (var other = 0; other < arrangement.All; other++)
+        {
+            var (dx, dy) = (x - arrangement.X[other], y - arrangement.Y[other]);
+            if (dx > -across && dx < arrangement.Across[other] && dy > -along && dy < arrangement.Along[other] && other != copy)
+            {
+                var pair = around[arrangement.Shape[other]] ?? copies.Book.Pair(arrangement.Shape[other], shape);
+                cost += weights[row + other] * pair.Depth(dx, dy);
+                if (cost >= Cost)
+                {
+                    return;
+                }
+            }
+        }
+
+        (Turn, X, Y, Cost) = (turn, x, y, cost);
+    }
+
+    /// <summary>Tries points of the lattice: all of them when they are few, else as many drawn at random.</summary>
+    private void OnLattice(int copy, Alignment phase, double length, int samples, ref Xorshift random)
+    {
+        var shape = copies.TurnsOf(copy)[0].Shape;
+        var (roomX, roomY) = (copies.Width - copies.Across[shape], length - copies.Along[shape]);
+        if (roomY < 0)
+        {
+            return;
+        }
+
+        var points = new LatticePoints(copies.Lattice!, phase, (long)roomX);
+        var perColumn = (int)Math.Min(roomY / points.Step + 1, 1 << 20);
+        var most = 8 * (samples + 1);
+        var every = (long)perColumn * points.Columns <= most;
+        var tries = every ? perColumn * points.Columns : most;
+        for (var point = 0; point < tries && Cost > 0; point++)
+        {
+            var column = every ? point / perColumn : random.Next(points.Columns);
+            var y = points.RiseTo(column, 0) + (double)(every ? point % perColumn : random.Next(perColumn)) * points.Step;
+            if (y <= roomY)
+            {
+                var x = copies.Lattice!.Width > 0
+                    ? points.X(column)
+                    : lines.Best(copy, shape, column: false, y, roomX, Draw(roomX, ref random), random.Next(arrangement.All));
+                Weigh(copy, 0, x, y);
+            }
+        }
+    }
+}

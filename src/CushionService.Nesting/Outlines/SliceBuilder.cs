@@ -1,0 +1,239 @@
+namespace CushionService.Nesting.Outlines;
+
+/// <summary>Sweeps the segments of a convolution along one axis and keeps, slab by slab, where the winding number is
+/// above 0. Slots of no width, where a piece would fit without play, count as forbidden.</summary>
+internal sealed class SliceBuilder
+{
+    private const double Hair = 1e-9;
+
+    private readonly record struct Line(double Start, double End, double Value, double Slope, int Sign)
+    {
+        public double At(double t) => Value + Slope * (t - Start);
+    }
+
+    private readonly List<Line> _lines = [];
+    private readonly List<Line> _active = [];
+    private readonly List<double> _events = [];
+    private readonly List<double> _cuts = [];
+    private readonly List<(double Value, int Sign, int Line)> _crossings = [];
+    private readonly List<Band> _slab = [];
+    private readonly List<Band> _last = [];
+    private readonly List<double> _breaks = [];
+    private readonly List<int> _first = [];
+    private readonly List<Band> _bands = [];
+    private double _tolerance;
+
+    /// <param name="segments">The convolution.</param>
+    /// <param name="byRows">Whether slabs run along y (slices are rows); otherwise along x (slices are columns).</param>
+    public SliceIndex Build(List<ConvolutionSegment> segments, bool byRows)
+    {
+        _lines.Clear();
+        _events.Clear();
+        var extent = 0.0;
+        foreach (var (fromX, fromY, toX, toY) in segments)
+        {
+            var (t0, u0, t1, u1) = byRows ? (fromY, fromX, toY, toX) : (fromX, fromY, toX, toY);
+            extent = Math.Max(extent, Math.Max(Math.Abs(t0), Math.Abs(u0)));
+            if (t0 == t1)
+            {
+                continue;
+            }
+
+            var sign = t0 < t1 == byRows ? -1 : 1;
+            if (t0 > t1)
+            {
+                (t0, u0, t1, u1) = (t1, u1, t0, u0);
+            }
+
+            _lines.Add(new(t0, t1, u0, (u1 - u0) / (t1 - t0), sign));
+            _events.Add(t0);
+            _events.Add(t1);
+        }
+
+        _tolerance = Hair * extent;
+        _lines.Sort((one, other) => one.Start.CompareTo(other.Start));
+        _events.Sort();
+        Sweep();
+        return Assemble();
+    }
+
+    private void Sweep()
+    {
+        _breaks.Clear();
+        _first.Clear();
+        _bands.Clear();
+        _last.Clear();
+        _active.Clear();
+        var next = 0;
+        for (var index = 0; index + 1 < _events.Count; index++)
+        {
+            var (start, end) = (_events[index], _events[index + 1]);
+            if (end - start <= _tolerance)
+            {
+                continue;
+            }
+
+            _active.RemoveAll(line => line.End <= start + _tolerance);
+            for (; next < _lines.Count && _lines[next].Start <= start + _tolerance; next++)
+            {
+                if (_lines[next].End > start + _tolerance)
+                {
+                    _active.Add(_lines[next]);
+                }
+            }
+
+            FindCuts(start, end);
+            for (var cut = 0; cut + 1 < _cuts.Count; cut++)
+            {
+                if (_cuts[cut + 1] - _cuts[cut] > _tolerance)
+                {
+                    CloseSlab(_cuts[cut], _cuts[cut + 1]);
+                }
+            }
+        }
+
+        _breaks.Add(_events[^1]);
+        _first.Add(_bands.Count);
+    }
+
+    /// <summary>The ends of the slab and every crossing within.</summary>
+    private void FindCuts(double start, double end)
+    {
+        _cuts.Clear();
+        _cuts.Add(start);
+        for (var one = 0; one < _active.Count; one++)
+        {
+            for (var other = 0; other < one; other++)
+            {
+                var atStart = _active[one].At(start) - _active[other].At(start);
+                var atEnd = _active[one].At(end) - _active[other].At(end);
+                if ((atStart > _tolerance && atEnd < -_tolerance) || (atStart < -_tolerance && atEnd > _tolerance))
+                {
+                    _cuts.Add(start + (end - start) * atStart / (atStart - atEnd));
+                }
+            }
+        }
+
+        _cuts.Sort();
+        _cuts.Add(end);
+    }
+
+    /// <summary>Adds up the winding number across the slab; a slab that goes on as the last one did is joined to it.</summary>
+    private void CloseSlab(double start, double end)
+    {
+        var middle = (start + end) / 2;
+        _crossings.Clear();
+        for (var line = 0; line < _active.Count; line++)
+        {
+            _crossings.Add((_active[line].At(middle), _active[line].Sign, line));
+        }
+
+        _crossings.Sort((one, other) => one.Value.CompareTo(other.Value));
+        _slab.Clear();
+        var (winding, low, high) = (0, -1, -1);
+        foreach (var (_, sign, line) in _crossings)
+        {
+            if (winding == 0 && sign > 0 && (high < 0 || _active[line].At(middle) > _active[high].At(middle) + _tolerance))
+            {
+                Keep(low, high, start, middle);
+                low = line;
+            }
+
+            if (winding == 1 && sign < 0)
+            {
+                high = line;
+            }
+
+            winding += sign;
+        }
+
+        Keep(low, high, start, middle);
+        if (_breaks.Count > 0 && ContinuesLast(start))
+        {
+            return;
+        }
+
+        _breaks.Add(start);
+        _first.Add(_bands.Count);
+        _bands.AddRange(_slab);
+        _last.Clear();
+        _last.AddRange(_slab);
+    }
+
+    private void Keep(int low, int high, double start, double middle)
+    {
+        if (low >= 0 && _active[high].At(middle) - _active[low].At(middle) > _tolerance)
+        {
+            _slab.Add(new(_active[low].At(start), _active[low].Slope, _active[high].At(start), _active[high].Slope));
+        }
+    }
+
+    private bool ContinuesLast(double start)
+    {
+        if (_slab.Count != _last.Count)
+        {
+            return false;
+        }
+
+        var distance = start - _breaks[^1];
+        for (var index = 0; index < _slab.Count; index++)
+        {
+            var (before, now) = (_last[index], _slab[index]);
+            if (Math.Abs(before.LowAt(distance) - now.Low) > _tolerance || Math.Abs(before.HighAt(distance) - now.High) > _tolerance
+                || Math.Abs(before.LowSlope - now.LowSlope) > Hair * (1 + Math.Abs(now.LowSlope))
+                || Math.Abs(before.HighSlope - now.HighSlope) > Hair * (1 + Math.Abs(now.HighSlope)))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Adds the lists exactly on the breaks: forbidden there is what is forbidden on both sides.</summary>
+    private SliceIndex Assemble()
+    {
+        var slabs = _breaks.Count - 1;
+        var allFirst = new int[2 * slabs + 2];
+        var all = new List<Band>(2 * _bands.Count);
+        for (var index = 0; index <= slabs; index++)
+        {
+            allFirst[2 * index] = all.Count;
+            if (index > 0 && index < slabs)
+            {
+                Intersect(index, all);
+            }
+
+            allFirst[2 * index + 1] = all.Count;
+            if (index < slabs)
+            {
+                all.AddRange(_bands[_first[index].._first[index + 1]]);
+            }
+        }
+
+        return new SliceIndex([.. _breaks], allFirst, [.. all]);
+    }
+
+    private void Intersect(int index, List<Band> common)
+    {
+        var distance = _breaks[index] - _breaks[index - 1];
+        for (int left = _first[index - 1], right = _first[index]; left < _first[index] && right < _first[index + 1];)
+        {
+            var (one, other) = (_bands[left], _bands[right]);
+            var (low, high) = (Math.Max(one.LowAt(distance), other.Low), Math.Min(one.HighAt(distance), other.High));
+            if (high - low > _tolerance)
+            {
+                common.Add(new(low, 0, high, 0));
+            }
+
+            if (one.HighAt(distance) < other.High)
+            {
+                left++;
+            }
+            else
+            {
+                right++;
+            }
+        }
+    }
+}

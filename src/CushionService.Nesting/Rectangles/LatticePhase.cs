@@ -1,0 +1,31 @@
+namespace CushionService.Nesting.Rectangles;
+
+/// <summary>The positions at which a copy may lie: anywhere, or on its phase of the repeat's lattice.</summary>
+internal readonly struct LatticePhase(RepeatLattice? lattice, Alignment? alignment)
+{
+    private readonly long _stepX = alignment is null ? 1 : Math.Max(1, lattice!.Width);
+    private readonly long _stepY = alignment is null ? 1 : lattice!.Length;
+    private readonly long _drop = alignment is null ? 0 : lattice!.Drop;
+    private readonly long _phaseX = alignment is null || lattice!.Width == 0 ? 0 : alignment.Value.PhaseX;
+    private readonly long _phaseY = alignment?.PhaseY ?? 0;
+
+    /// <summary>The first x at or after the given one, at least 0.</summary>
+    public long NextX(long from)
+    {
+        from = Math.Max(from, 0);
+        return from + Modulo(_phaseX - from, _stepX);
+    }
+
+    /// <summary>The first y at or after the given one, in the column at x.</summary>
+    public long NextY(long x, long from)
+    {
+        long column = (x - _phaseX) / _stepX;
+        return from + Modulo(_phaseY + Modulo(column, _stepY) * _drop - from, _stepY);
+    }
+
+    private static long Modulo(long value, long modulus)
+    {
+        long rest = value % modulus;
+        return rest < 0 ? rest + modulus : rest;
+    }
+}

@@ -1,0 +1,65 @@
+namespace CushionService.Nesting.Rectangles.Proofs;
+
+/// <summary>The copies in whole multiples of the greatest common divisor of their extents, where the strip is then narrow enough
+/// for tables over its width.</summary>
+internal sealed class BoxGrid
+{
+    private const int MostUnits = 4096;
+
+    public BoxGrid(RectangleSet set)
+    {
+        Set = set;
+        bool turns = Array.IndexOf(set.Turns, true) >= 0;
+        for (var kind = 0; kind < set.Kinds; kind++)
+        {
+            UnitX = Gcd(UnitX, set.Across[kind]);
+            UnitY = Gcd(UnitY, set.Along[kind]);
+        }
+
+        if (turns)
+        {
+            UnitX = UnitY = Gcd(UnitX, UnitY);
+        }
+
+        IsFine = set.Width / UnitX <= MostUnits;
+        Width = IsFine ? (int)(set.Width / UnitX) : 0;
+        Across = IsFine ? [.. set.Across.Select(extent => (int)Math.Min(extent / UnitX, int.MaxValue))] : [];
+        Along = IsFine ? [.. set.Along.Select(extent => (int)Math.Min(extent / UnitY, int.MaxValue))] : [];
+    }
+
+    public RectangleSet Set { get; }
+
+    /// <summary>Whether tables over the width are small enough; nothing else is set when not.</summary>
+    public bool IsFine { get; }
+
+    public long UnitX { get; }
+
+    public long UnitY { get; }
+
+    public int Width { get; }
+
+    public int[] Across { get; }
+
+    public int[] Along { get; }
+
+    /// <summary>The length in whole units; null when it is too long for tables.</summary>
+    public int? Height(long length) => length / UnitY <= MostUnits ? (int)(length / UnitY) : null;
+
+    /// <summary>Whether every kind fits a box of that many units in some turn.</summary>
+    public bool EachFits(int height)
+    {
+        for (var kind = 0; kind < Set.Kinds; kind++)
+        {
+            bool upright = Across[kind] <= Width && Along[kind] <= height;
+            bool turned = Set.Turns[kind] && Along[kind] <= Width && Across[kind] <= height;
+            if (!upright && !turned)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static long Gcd(long a, long b) => b == 0 ? a : Gcd(b, a % b);
+}

@@ -1,0 +1,77 @@
+namespace CushionService.Nesting.Rectangles.Proofs;
+
+/// <summary>A length that no layout can beat, with the argument for it. Alignment and flaws only forbid more, so that it holds
+/// with them too.</summary>
+internal sealed class ProvenBound
+{
+    private const int MostCopiesForBox = 60;
+    private readonly RectangleSet _set;
+    private readonly SaleLadder _sale;
+    private readonly StepBudget _budget;
+    private long _tried = -1;
+
+    public ProvenBound(RectangleSet set, SaleLadder sale, StepBudget budget)
+    {
+        (_set, _sale, _budget) = (set, sale, budget);
+        long longest = set.LongestAtLeast();
+        long byArea = (set.Area + set.Width - 1) / set.Width;
+        (Length, Kind) = (Math.Max(longest, byArea), ProofKind.Area);
+        Figures = byArea >= longest ? $"area {set.Area} over width {set.Width}" : $"a piece is {longest} long";
+    }
+
+    /// <summary>The bound, in grid units.</summary>
+    public long Length { get; private set; }
+
+    /// <summary>The argument.</summary>
+    public ProofKind Kind { get; private set; }
+
+    /// <summary>Its figures, in one line.</summary>
+    public string Figures { get; private set; }
+
+    /// <summary>The exact search, where the order is small enough for one; made when first asked for.</summary>
+    public BoxProblem? Box { get; private set; }
+
+    /// <summary>Tries to rule out the length without a search.</summary>
+    public void Relax(long length)
+    {
+        if (length == _tried || length < Length)
+        {
+            return;
+        }
+
+        _tried = length;
+        if (new DualFeasible(_set).RulesOut(length, _budget) is { } figures)
+        {
+            RuleOut(length, ProofKind.DualFeasible, figures);
+            return;
+        }
+
+        if (Box is null && _set.Copies <= MostCopiesForBox && new BoxGrid(_set) is { IsFine: true } grid)
+        {
+            Box = new BoxProblem(grid, _budget);
+        }
+
+        if (Box?.RelaxationRulesOut(length) is { } weights)
+        {
+            RuleOut(length, ProofKind.Relaxation, weights);
+        }
+    }
+
+    /// <summary>Searches a box of the length for at most so many steps. Returns whether a layout was found.</summary>
+    public bool Decide(long length, long steps)
+    {
+        long before = _budget.Spent;
+        var outcome = Box?.Decide(length, steps) ?? BoxOutcome.Unknown;
+        if (outcome == BoxOutcome.Impossible)
+        {
+            RuleOut(length, ProofKind.Exhaustive, $"{_budget.Spent - before} steps of search rule out {_set.Width} by {length}");
+        }
+
+        return outcome == BoxOutcome.Found;
+    }
+
+    /// <summary>The lowest length that is sold as short as the bound.</summary>
+    public long Goal => _sale.Reach(_sale.RungFor(Length));
+
+    private void RuleOut(long length, ProofKind kind, string figures) => (Length, Kind, Figures) = (length + 1, kind, figures);
+}

@@ -1,0 +1,36 @@
+using CushionService.Nesting.Rectangles.Proofs;
+
+namespace CushionService.Nesting.Rectangles;
+
+/// <summary>Closes the gap between a layout and a bound, from both ends, until they stand on the same saleable length or the
+/// steps are spent: passes, relaxations, then turns of local search and exact search on the rung below.</summary>
+internal static class StripSearch
+{
+    public static OrderSearch Run(RectangleSet set, SaleLadder sale, ProvenBound bound, StepBudget budget)
+    {
+        var layouts = new OrderSearch(set, sale, budget);
+        layouts.Start(bound.Goal);
+
+        // Few kinds or few copies can be searched through; many different ones are found sooner than ruled out.
+        double proving = set.Kinds <= 10 ? 0.7 : set.Copies <= 24 ? 0.4 : 0.1;
+        for (long share = Math.Max(budget.Limit / 64, 1); layouts.Length > bound.Goal && !budget.Exhausted; share *= 4)
+        {
+            long steps = Math.Min(share, budget.Limit - budget.Spent);
+            bound.Relax(Below());
+            layouts.Improve(bound.Goal, bound.Box is null ? steps : (long)(steps * (1 - proving)));
+            if (layouts.Length > bound.Goal)
+            {
+                bound.Relax(Below());
+            }
+
+            if (layouts.Length > bound.Goal && bound.Decide(Below(), (long)(steps * proving)))
+            {
+                layouts.Adopt(bound.Box!.X, bound.Box.Y, bound.Box.Turned);
+            }
+        }
+
+        return layouts;
+
+        long Below() => sale.Reach(sale.RungFor(layouts.Length) - 1);
+    }
+}

@@ -1,0 +1,43 @@
+using System.Diagnostics;
+using CushionService.Nesting;
+
+namespace CushionService.Benchmarks.Outlines;
+
+/// <summary>The verb <c>outlines [instance or effort...]</c>: length over the best known, beside that of the bounding boxes.</summary>
+internal static class LiteratureRatios
+{
+    public static void Run(IReadOnlyList<string> arguments)
+    {
+        if (OutlineInstances.Read() is not { } instances)
+        {
+            Console.WriteLine("outlines: skipped, the open data are absent (set CUSHION_DATA to their folder)");
+            return;
+        }
+
+        var efforts = Enum.GetValues<Effort>().Where(effort => arguments.Contains(effort.ToString(), StringComparer.OrdinalIgnoreCase)).ToList();
+        var chosen = instances.Where(instance => arguments.Contains(instance.Name)).ToList();
+        chosen = chosen.Count > 0 ? chosen : [.. instances];
+        foreach (var instance in chosen)
+        {
+            Nester.Nest(instance.Problem, Effort.Quick);
+        }
+
+        foreach (var effort in efforts.Count > 0 ? efforts : [.. Enum.GetValues<Effort>()])
+        {
+            Console.WriteLine($"{effort}: mean {chosen.Select(instance => Over(instance, effort)).ToList().Average():F2} % over the best known");
+        }
+    }
+
+    private static double Over(OutlineInstance instance, Effort effort)
+    {
+        var boxes = Nester.Nest(instance.Problem with { Pieces = [.. instance.Problem.Pieces.Select(piece => piece with { Outline = [] })] }, Effort.Quick);
+        var clock = Stopwatch.StartNew();
+        var layout = Nester.Nest(instance.Problem, effort);
+        var time = clock.Elapsed;
+        var over = 100 * (layout.Length / instance.BestKnown - 1);
+        Console.WriteLine(
+            $"{effort,-9} {instance.Name,-8} {layout.Placements.Length,3} pieces  over best known {over,6:F2} %  bounding boxes {100 * (boxes.Length / instance.BestKnown - 1),6:F2} %"
+            + $"  steps {layout.Steps,11:N0}  {time.TotalMilliseconds,9:F1} ms");
+        return over;
+    }
+}

@@ -1,0 +1,72 @@
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Patterns;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.Buffer;
+
+namespace CushionService.Engine.Tests.Patterns;
+
+/// <summary>The cut outline of a panel, in inches, by NetTopologySuite: the finished outline's buffer with mitred corners, cut off at two
+/// distances; where edges have different allowances, the outline with a buffer's side on each edge.</summary>
+internal static class BufferOracle
+{
+    /// <summary>What a chord leaves of an arc where it ends in a mitred corner, in square inches.</summary>
+    public const double Slack = 1.5e-2;
+
+    private const double Inch = 25_400_000;
+    private const int PiecesOfAnArc = 60;
+    private static readonly GeometryFactory Factory = new();
+    private static readonly BufferParameters Mitred = new(8, EndCapStyle.Flat, JoinStyle.Mitre, 2);
+
+    /// <summary>Area of the buffer, and of what of it the piece leaves bare, in square inches.</summary>
+    public static (double Area, double Bare) Of(CutPiece piece)
+    {
+        NetTopologySuite.Geometries.Geometry made = Cut(piece.Panel!);
+        double x = piece.Origin.X.Nanometres / Inch, y = piece.Origin.Y.Nanometres / Inch, width = piece.Width.Nanometres / Inch, length = piece.Length.Nanometres / Inch;
+        Coordinate[] corners = piece.Outline.IsEmpty
+            ? [new(-x, -y), new(width - x, -y), new(width - x, length - y), new(-x, length - y), new(-x, -y)]
+            : [.. piece.Outline.Append(piece.Outline[0]).Select(corner => new Coordinate((corner.X.Nanometres / Inch) - x, (corner.Y.Nanometres / Inch) - y))];
+        NetTopologySuite.Geometries.Geometry cut = Factory.CreatePolygon(corners);
+        return (made.Area, cut.IsValid ? made.Difference(cut).Area : made.Area);
+    }
+
+    private static NetTopologySuite.Geometries.Geometry Cut(Panel panel)
+    {
+        double[] allowances = [.. panel.Edges.Select(edge => edge.Finish.Allowance.Nanometres / Inch)];
+        NetTopologySuite.Geometries.Geometry outline = Factory.CreatePolygon([.. panel.Edges.SelectMany(Points), Point(panel.Edges[0].From)]);
+        if (allowances.Distinct().Count() == 1)
+        {
+            double drawnX = panel.TakeUpAcross.Nanometres / Inch, drawnY = panel.TakeUpAlong.Nanometres / Inch;
+            return drawnX + drawnY > 0
+                ? new Envelope(-allowances[0], (panel.Width.Nanometres / Inch) + drawnX + allowances[0], -allowances[0], (panel.Height.Nanometres / Inch) + drawnY + allowances[0]) is var box
+                    ? Factory.ToGeometry(box) : outline
+                : BufferOp.Buffer(outline, allowances[0], Mitred);
+        }
+
+        // Convex panels with edges of different allowances: what lies on the inner side of every edge's own line.
+        NetTopologySuite.Geometries.Geometry cut = Factory.ToGeometry(new Envelope(-500, 500, -500, 500));
+        foreach (Edge edge in panel.Edges)
+        {
+            double allowance = edge.Finish.Allowance.Nanometres / Inch;
+            Coordinate[] points = [.. Points(edge), Point(edge.To)];
+            for (var i = 0; i + 1 < points.Length; i++)
+            {
+                cut = cut.Intersection(InnerSide(points[i], points[i + 1], allowance));
+            }
+        }
+
+        return cut;
+    }
+
+    private static NetTopologySuite.Geometries.Polygon InnerSide(Coordinate from, Coordinate to, double allowance)
+    {
+        double length = from.Distance(to), dx = (to.X - from.X) / length, dy = (to.Y - from.Y) / length;
+        Coordinate At(double along, double inward) => new(from.X + (along * dx) - (inward * dy), from.Y + (along * dy) + (inward * dx));
+        return Factory.CreatePolygon([At(-900, -allowance), At(900, -allowance), At(900, 900), At(-900, 900), At(-900, -allowance)]);
+    }
+
+    private static IEnumerable<Coordinate> Points(Edge edge) => edge.Path.SelectMany(segment => segment.IsStraight
+        ? [Point(segment.From)]
+        : Enumerable.Range(0, PiecesOfAnArc).Select(i => Point(segment.At((double)i / PiecesOfAnArc))));
+
+    private static Coordinate Point(Engine.Geometry.Point point) => new(point.X.Nanometres / Inch, point.Y.Nanometres / Inch);
+}

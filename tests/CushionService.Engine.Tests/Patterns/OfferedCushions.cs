@@ -1,0 +1,123 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Tests.Patterns;
+
+/// <summary>Cushions of generated sizes for every combination that the constructions offer; the same number always makes the same one.</summary>
+internal sealed class OfferedCushions
+{
+    private readonly Random _random;
+    private readonly ConstructionOffer _offer;
+
+    private OfferedCushions(int number, ConstructionOffer offer) => (_random, _offer) = (new Random(number), offer);
+
+    /// <summary>Every construction, outline, closure and side that go together.</summary>
+    public static IReadOnlyList<(ConstructionOffer Offer, OutlineKind Outline, ClosureKind Closure, Side Side)> Combinations { get; } =
+    [
+        .. from construction in Constructions.All
+           let offer = construction.Offer
+           from outline in offer.Outlines
+           from closure in offer.Closures
+           from side in closure.Sides
+           where side == Side.Bottom ? offer.DividedOutlines.Contains(outline) : HasSide(outline, side)
+           select (offer, outline, closure.Kind, side),
+    ];
+
+    /// <summary>The cushion of a number, its combination the next in turn.</summary>
+    public static CushionSpecification Cushion(int number)
+    {
+        (ConstructionOffer offer, OutlineKind outline, ClosureKind closure, Side side) = Combinations[number % Combinations.Count];
+        return new OfferedCushions(number, offer).Build(outline, closure, side);
+    }
+
+    private static bool HasSide(OutlineKind outline, Side side) => outline switch
+    {
+        OutlineKind.Circle or OutlineKind.Oval or OutlineKind.HalfRound => side is Side.Front or Side.Back,
+        _ => true,
+    };
+
+    private CushionSpecification Build(OutlineKind kind, ClosureKind closure, Side side)
+    {
+        Outline outline = Draw(kind);
+        Length thickness = _offer.Thickness ? Tenths(15, 70) : Length.Zero;
+        bool corners = outline.HasCorners && !_offer.Joins.IsEmpty && (side != Side.Back || Chance(50));
+        bool returns = !corners && !_offer.Joins.IsEmpty && side == Side.Back && Chance(50);
+        Length across = side == Side.Bottom ? outline.Depth : thickness;
+        Length turn = returns ? Tenths(5, 15) : Length.Zero;
+        return new CushionSpecification
+        {
+            Id = "c",
+            Construction = _offer.Kind,
+            Outline = outline,
+            Thickness = thickness,
+            SeamAllowance = Tenths(3, 8),
+            Joins = corners || (side != Side.Back && side != Side.Bottom && outline.HasCorners) ? BoxingJoins.Corners : BoxingJoins.Back,
+            Closure = Closing(closure, side, turn, across),
+            Fabrics = new FabricRoles("main", "main", "main", "main") { InnerCover = _offer.Takes(ConstructionField.InnerCover) && Chance(30) ? "main" : null },
+            Length = _offer.Takes(ConstructionField.Length) ? Tenths(100, 500) : Length.Zero,
+            FrontThickness = _offer.Takes(ConstructionField.FrontThickness) && Chance(60) ? thickness - Tenths(5, 14) : Length.Zero,
+            Front = Chance(50) ? FrontShape.Square : FrontShape.BullNose,
+            Ends = _offer.Takes(ConstructionField.Ends) ? Ends() : null,
+            Flange = _offer.Takes(ConstructionField.Flange) ? Border() : null,
+            Gores = _offer.Takes(ConstructionField.Gores) && Chance(70) ? _random.Next(3, 25) : 0,
+            Channels = _offer.Takes(ConstructionField.Channels) && kind == OutlineKind.Rectangle && Chance(30) ? Channelled() : null,
+            CornerTaper = _offer.Takes(ConstructionField.CornerTaper) && kind == OutlineKind.Rectangle && Chance(30) ? Tenths(4, 8) : Length.Zero,
+        };
+    }
+
+    private Outline Draw(OutlineKind kind)
+    {
+        Length width = Tenths(100, 400), depth = Tenths(100, 300);
+        return kind switch
+        {
+            OutlineKind.Rectangle => new RectangleOutline(width, depth),
+            OutlineKind.RoundedRectangle => new RoundedRectangleOutline(width, depth, Tenths(5, 30)),
+            OutlineKind.Circle => new CircleOutline(width),
+            OutlineKind.Oval => new OvalOutline(width, depth),
+            OutlineKind.HalfRound => new HalfRoundOutline(width),
+            OutlineKind.DShape => new DShapeOutline(width, width.HalfUp() + Tenths(20, 100)),
+            OutlineKind.Stadium => new StadiumOutline(depth + Tenths(30, 200), depth),
+            OutlineKind.Trapezoid => new TrapezoidOutline(width, width - Tenths(-60, 60), depth, Tenths(-60, 60)),
+            OutlineKind.Tee => new TeeOutline(width, depth, Tenths(20, 40), Tenths(20, 60)),
+            OutlineKind.Ell => new EllOutline(width, depth, Tenths(30, 60), Tenths(30, 60), Chance(50) ? Side.Left : Side.Right),
+            OutlineKind.U => new UOutline(width, depth, Tenths(30, 60), Tenths(30, 60)),
+            OutlineKind.RegularPolygon => new RegularPolygonOutline(2 * _random.Next(2, 7), Tenths(60, 150)),
+            OutlineKind.Polygon => Kite(width, depth),
+            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        };
+    }
+
+    // Five corners, a side to each of front, right, back and left, sharp or rounded.
+    private PolygonOutline Kite(Length width, Length depth) => new(
+        [new(Length.Zero, Length.Zero), new(width, Length.Zero), new(width + Tenths(5, 30), depth), new(Tenths(30, 60), depth), new(-Tenths(5, 30), Tenths(40, 60))],
+        Chance(50) ? Length.Zero : Tenths(3, 8));
+
+    private ClosureSpecification Closing(ClosureKind kind, Side side, Length turn, Length across) => kind switch
+    {
+        ClosureKind.Zipper => new ZipperClosure(side, turn, Tenths(5, 10)),
+        ClosureKind.HookAndLoop => new HookAndLoopClosure(side, turn, Tenths(2, 5), Length.Min(Tenths(10, 14), across), In(0.75m)),
+        ClosureKind.Envelope => new EnvelopeClosure(side, Tenths(3, 10), EnvelopeClosure.UsualOverlap(across)),
+        _ => new HandSewnClosure(side),
+    };
+
+    private BolsterEnds Ends() => _random.Next(3) switch
+    {
+        0 => new BolsterEnds(BolsterEndKind.Flat, Length.Zero, Length.Zero),
+        1 => new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, Tenths(5, 10)),
+        _ => new BolsterEnds(BolsterEndKind.Tied, Tenths(50, 80), Tenths(5, 10)),
+    };
+
+    private FlangeSpecification Border() => Chance(50)
+        ? new FlangeSpecification(FlangeLayers.Single, Tenths(10, 40), Length.Zero)
+        : new FlangeSpecification(FlangeLayers.Double, Tenths(10, 40), Tenths(3, 6));
+
+    private ChannelSpecification Channelled() => new(_random.Next(2, 6), Chance(50) ? Tenths(3, 8) : Length.Zero, Fraction.Of(2, 100));
+
+    // Tenths of an inch, now and then a few nanometres off, as a sum of thirds would be.
+    private Length Tenths(int least, int most) =>
+        In(_random.Next(least, most + 1) / 10m) + (Chance(10) ? Length.FromNanometres(_random.Next(1000)) : Length.Zero);
+
+    private bool Chance(int percent) => _random.Next(100) < percent;
+}

@@ -1,0 +1,62 @@
+using CsCheck;
+using CushionService.Nesting.Outlines;
+
+namespace CushionService.Nesting.Tests.Outlines;
+
+/// <summary>The fast path (slices of the no-fit polygon) against its slow twin (the exact test, offset by offset).</summary>
+public sealed class NoFitPolygonFacts
+{
+    [Fact]
+    public void Every_overlap_has_a_depth_and_what_is_apart_has_none() =>
+        Gen.Select(Shapes.GenPiece, Shapes.GenPiece).Sample(
+            (lying, moving) =>
+            {
+                var (one, other) = (OutlineShape.Of(lying, 0), OutlineShape.Of(moving, 90));
+                var book = new ShapeBook(CancellationToken.None);
+                var (first, second) = (book.Add(one), book.Add(other));
+                book.Close();
+                var (pair, mirrored) = (book.Pair(first, second), book.Pair(second, first));
+                var overlap = new OutlineOverlap();
+                for (var x = -other.Width; x <= one.Width; x += 3)
+                {
+                    for (var y = -other.Length; y <= one.Length; y++)
+                    {
+                        GridPoint[] moved = [.. other.Corners.Select(corner => new GridPoint(corner.X + x, corner.Y + y))];
+                        var meets = overlap.InteriorsMeet(one.Corners, moved);
+                        var depth = pair.Depth(x, y);
+                        Assert.Equal(depth, mirrored.Depth(-x, -y), 1e-6);
+                        Assert.True(meets ? depth > 0 : depth == 0 || IsSlot(overlap, one, other, x, y), $"{x}, {y}: {depth}");
+                    }
+                }
+            },
+            seed: "0000000000001", iter: 100);
+
+    [Theory]
+    [InlineData(0, 0, 10)]
+    [InlineData(10, 0, 0)]
+    [InlineData(0, -10, 0)]
+    [InlineData(9, 9, 0.5)]
+    [InlineData(4, 0, 3.75)]
+    public void The_depth_of_two_squares_joins_the_ways_out_along_and_across(double x, double y, double depth)
+    {
+        // a b / (a + b) with the ways out a along x and b along y; 10 × 10 / 20 = 5 where both are 10.
+        var book = new ShapeBook(CancellationToken.None);
+        var square = book.Add(OutlineShape.Rectangle(10, 10));
+        book.Close();
+        Assert.Equal(depth == 10 ? 5 : depth, book.Pair(square, square).Depth(x, y), 9);
+    }
+
+    /// <summary>A place without play, which the search may give up: nudged any way, the two overlap or stay in such a place.</summary>
+    private static bool IsSlot(OutlineOverlap overlap, OutlineShape one, OutlineShape other, long x, long y)
+    {
+        var blocked = 0;
+        foreach (var (dx, dy) in new (long, long)[] { (1, 0), (-1, 0), (0, 1), (0, -1) })
+        {
+            GridPoint[] fine = [.. other.Corners.Select(corner => new GridPoint(100 * (corner.X + x) + dx, 100 * (corner.Y + y) + dy))];
+            GridPoint[] lying = [.. one.Corners.Select(corner => new GridPoint(100 * corner.X, 100 * corner.Y))];
+            blocked += overlap.InteriorsMeet(lying, fine) ? 1 : 0;
+        }
+
+        return blocked >= 2;
+    }
+}

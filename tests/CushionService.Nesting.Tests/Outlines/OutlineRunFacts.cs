@@ -1,0 +1,58 @@
+using CushionService.Nesting.Outlines;
+
+namespace CushionService.Nesting.Tests.Outlines;
+
+/// <summary>What a run costs and keeps: the same answer every time, no allocation per step, cancellation.</summary>
+public sealed class OutlineRunFacts
+{
+    private static readonly StripProblem Problem = new()
+    {
+        Width = 1_346_200,
+        Pieces =
+        [
+            Shapes.Disc(430_000, 52) with { Quantity = 4 },
+            Shapes.Piece((0, 0), (600_000, 0), (500_000, 450_000), (100_000, 450_000)) with { Quantity = 4, Rotations = Rotations.HalfTurn },
+            Shapes.Piece((80_000, 0), (580_000, 0), (580_000, 400_000), (660_000, 400_000), (660_000, 520_000), (0, 520_000), (0, 400_000), (80_000, 400_000))
+                with { Quantity = 2, Rotations = Rotations.HalfTurn },
+            new NestingPiece { Width = 1_300_000, Length = 100_000, Quantity = 2 },
+        ],
+    };
+
+    [Fact]
+    public void The_same_problem_gives_the_same_layout_again_and_on_two_threads_at_once()
+    {
+        var first = Nester.Nest(Problem, Effort.Quick);
+        var others = new StripLayout[2];
+        var threads = Enumerable.Range(0, 2).Select(index => new Thread(() => others[index] = Nester.Nest(Problem, Effort.Quick))).ToList();
+        threads.ForEach(thread => thread.Start());
+        threads.ForEach(thread => thread.Join());
+        foreach (var other in others)
+        {
+            Assert.Equal(first.Length, other.Length);
+            Assert.Equal(first.Steps, other.Steps);
+            Assert.Equal(first.Placements.AsEnumerable(), other.Placements);
+        }
+    }
+
+    [Fact]
+    public void More_steps_allocate_nothing_more()
+    {
+        var floor = Nester.OnePass(Problem);
+        Allocated(200_000);
+        Assert.Equal(Allocated(1_000_000), Allocated(2_000_000));
+
+        long Allocated(long steps)
+        {
+            var before = GC.GetAllocatedBytesForCurrentThread();
+            OutlineKernel.Search(Problem, floor, steps, CancellationToken.None);
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+        }
+    }
+
+    [Fact]
+    public void A_caller_who_gives_up_is_heard()
+    {
+        using var source = new CancellationTokenSource(TimeSpan.FromMilliseconds(50));
+        Assert.Throws<OperationCanceledException>(() => Nester.Nest(Problem, Effort.Thorough, source.Token));
+    }
+}

@@ -1,0 +1,93 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+using CushionService.Rest;
+
+namespace CushionService.Tests.Orders;
+
+/// <summary>The example orders of a small library's reading nook.</summary>
+public sealed class DemoTests
+{
+    private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "Demo");
+
+    public static TheoryData<string> Files => [.. Directory.GetFiles(Folder, "*.json").Select(Path.GetFileName).Order(StringComparer.Ordinal).Cast<string>()];
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void An_example_order_gets_a_whole_quote(string file)
+    {
+        QuoteAnswer quote = Quote(file);
+
+        Assert.Empty(quote.Warnings.Select(warning => warning.Detail));
+        Assert.Empty(quote.Cost!.Unpriced);
+        Assert.Equal(quote.Cost.Total, quote.Cost.Lines.Sum(line => decimal.Parse(line.Amount)).ToString("F2"));
+        Assert.All(quote.Layouts, layout => Assert.True(layout.LowerBound <= layout.Length));
+        Assert.Equal(quote.Layouts.Count, quote.Yardage.Count);
+        Assert.NotEmpty(quote.Steps);
+        Assert.NotEmpty(quote.Cautions);
+    }
+
+    [Fact]
+    public void The_nook_has_a_bench_a_floor_cushion_and_two_pillows() => Assert.Equal(
+        [("bench", 1), ("floor", 1), ("pillow", 2)],
+        Read("reading-nook.json").Cushions!.Select(cushion => (cushion.Id!, cushion.Quantity ?? 1)));
+
+    [Fact]
+    public void The_floor_cushion_is_cut_from()
+    {
+        // Common practice, no source: the front strip's handle marks stand 4 3/4 in from each end.
+        PieceAnswer[] pieces = [.. Quote("reading-nook.json").Pieces.Where(piece => piece.Cushion == "floor")];
+
+        Assert.Equal(
+            ["top 18 × 16", "bottom 18 × 16", "front 18 × 3", "right 16 × 3", "closure-upper 18 × 3", "closure-lower 18 × 3", "left 16 × 3", "handle 4 × 10"],
+            pieces.Select(piece => FormattableString.Invariant($"{piece.Part} {piece.Width} × {piece.Length}")));
+        Assert.Equal(
+            [4.75, 13.25],
+            pieces.Single(piece => piece.Part == "front").Marks.Where(mark => mark.Kind == Engine.Patterns.MarkKind.HandleEnd).Select(mark => mark.X));
+    }
+
+    [Fact]
+    public void Every_field_of_an_order_stands_in_some_example()
+    {
+        var used = new HashSet<string>();
+        foreach (string file in Directory.GetFiles(Folder, "*.json"))
+        {
+            using JsonDocument order = JsonDocument.Parse(File.ReadAllText(file));
+            Collect(order.RootElement, typeof(Order), used);
+        }
+
+        string[] fields = [.. typeof(Order).Assembly.GetTypes()
+            .Where(type => type.Namespace == typeof(Order).Namespace && type is { IsPublic: true, IsClass: true })
+            .SelectMany(type => Json.Options.GetTypeInfo(type).Properties.Select(property => $"{type.Name}.{property.Name}"))];
+        Assert.Empty(fields.Except(used));
+    }
+
+    private static void Collect(JsonElement element, Type type, HashSet<string> used)
+    {
+        if (Json.ElementOf(type) is { } item)
+        {
+            foreach (JsonElement entry in element.EnumerateArray())
+            {
+                Collect(entry, item, used);
+            }
+        }
+        else if (Json.Options.GetTypeInfo(type) is { Kind: JsonTypeInfoKind.Object } record)
+        {
+            foreach (JsonProperty member in element.EnumerateObject())
+            {
+                used.Add($"{type.Name}.{member.Name}");
+                Collect(member.Value, record.Properties.Single(property => property.Name == member.Name).PropertyType, used);
+            }
+        }
+    }
+
+    private static Order Read(string file) => JsonSerializer.Deserialize<Order>(File.ReadAllText(Path.Combine(Folder, file)), Json.Options)!;
+
+    private static QuoteAnswer Quote(string file)
+    {
+        Outcome<QuoteAnswer> outcome = new OrderDesk().Quote(Read(file), CancellationToken.None);
+        Assert.True(outcome.Answered, string.Join('\n', outcome.Refusal?.Violations.Select(violation => violation.Detail) ?? []));
+        return outcome.Answer;
+    }
+}

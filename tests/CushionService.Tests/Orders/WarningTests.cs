@@ -1,0 +1,41 @@
+using CushionService.Contract.Answers;
+
+namespace CushionService.Tests.Orders;
+
+/// <summary>Orders that are allowed but unwise: they are answered, with a warning.</summary>
+public sealed class WarningTests
+{
+    [Theory]
+    [InlineData("""{ "/cushions/0/closure/side": "front", "/cushions/0/handle/side": "left" }""", "/cushions/0/closure/side closure-shows")]
+    [InlineData("""{ "/cushions/0/fill/oversize": 0.75 }""", "/cushions/0/fill/oversize foam-too-large")]
+    [InlineData("""{ "/cushions/0/closure/fold": 1 }""", "/cushions/0/closure/fold hem-eats-strip")]
+    [InlineData("""{ "/cushions/1/fabrics/top": "main" }""", "/fabrics/1 unused-fabric")]
+    public void What_is_unwise_is_said_and_still_answered(string changes, string warning)
+    {
+        ValidationAnswer answer = SampleOrder.Validate(changes);
+        Outcome<QuoteAnswer> outcome = new OrderDesk().Quote(SampleOrder.Changed(changes), CancellationToken.None);
+
+        Assert.True(answer.Valid);
+        Assert.Equal([warning], answer.Warnings.Select(SampleOrder.Written));
+        Assert.Contains(warning, outcome.Answer!.Warnings.Select(SampleOrder.Written));
+    }
+
+    [Fact]
+    public void What_cannot_lie_on_a_motif_is_said()
+    {
+        // The boxing's piece that holds the front near its end would reach past the selvedge on a motif 60 in wide.
+        ValidationAnswer answer = SampleOrder.Validate("""{ "/fabrics/0/repeat/width": 60, "/cushions/2/outline/width": 40 }""");
+
+        Assert.True(answer.Valid);
+        Assert.Contains("/cushions/2 not-matched", answer.Warnings.Select(SampleOrder.Written));
+    }
+
+    [Fact]
+    public void A_total_that_leaves_something_out_says_what()
+    {
+        QuoteAnswer quote = new OrderDesk().Quote(SampleOrder.Changed("{}"), CancellationToken.None).Answer!;
+
+        Assert.Equal(["trim", "foam", "feather", "hook-and-loop-tape", "zipper"], quote.Cost!.Unpriced);
+        Assert.Equal("unpriced", Assert.Single(quote.Warnings).Code);
+    }
+}
