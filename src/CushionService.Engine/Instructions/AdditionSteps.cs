@@ -27,7 +27,7 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
 
         if (trim.Ties is { } ties)
         {
-            yield return ($"{Make("tie", 2 * ties.Pairs, ties.Make, ties.Width)}, turn one end in by {Text(TieSpecification.EndFold)} and stitch it.", ["tie"]);
+            yield return ($"Turn one end of each tie in by {Text(TieSpecification.EndFold)}. {Make("tie", 2 * ties.Pairs, ties.Make, ties.Width)}.", ["tie"]);
             string face = Bearing(MarkKind.TieEnd, "Catch a pair");
             yield return ($"Baste the ties, two by two, to the raw edge of {face} at their marks, pointing inward.", ["tie", face]);
         }

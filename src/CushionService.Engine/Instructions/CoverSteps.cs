@@ -17,6 +17,12 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
             Say(text, part);
         }
 
+        ImmutableArray<Seam>[] runs = [.. Runs()];
+        foreach (ImmutableArray<Seam> run in runs.Where(JoinsFace))
+        {
+            steps.Add(Sew(run, closesLoop: false, last: false));
+        }
+
         SewHandle();
         var additions = new AdditionSteps(cushion, pattern, unit);
         foreach ((string text, ImmutableArray<string> parts) in additions.BeforeSeams().Concat(EdgingSteps.Of(cushion, pattern, pieces, unit)))
@@ -24,8 +30,8 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
             Say(text, [.. parts]);
         }
 
-        ImmutableArray<Seam>[] runs = [.. Runs()];
-        int loop = Array.FindLastIndex(runs, run => run[0].Kind == SeamKind.StripJoin && FaceOf(run[0]).Length == 0);
+        runs = [.. runs.Where(run => !JoinsFace(run))];
+        int loop = Array.FindLastIndex(runs, run => run[0].Kind == SeamKind.StripJoin);
         for (var i = 0; i < runs.Length; i++)
         {
             steps.Add(Sew(runs[i], closesLoop: i == loop, last: i == runs.Length - 1));
@@ -77,10 +83,9 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
 
     private void Fasten(ImmutableArray<string> hemmed)
     {
-        int marks = hemmed.Sum(part => pattern[part].Marks.Count(mark => mark.Kind is MarkKind.Button or MarkKind.TieEnd)) / 2;
         if (cushion.Closure is ButtonClosure buttons)
         {
-            Say($"Work {marks} buttonholes of {Text(buttons.Buttonhole)} at the marks of one hem and sew the buttons to the other.", [.. hemmed]);
+            Say($"Work {Fastenings.Buttons(pattern)} buttonholes of {Text(buttons.Buttonhole)} at the marks of one hem and sew the buttons to the other.", [.. hemmed]);
         }
         else if (cushion.Closure is TieClosure)
         {
@@ -136,6 +141,9 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
     private bool InSection(Seam seam) => seam.Kind == SeamKind.Zipper && pattern[seam.One[0].Part][seam.One[0].Edge].Finish.Kind == FinishKind.ZipperTurnUnder;
 
     private static bool IsWithinPanels(Seam seam) => seam.One.Concat(seam.Other).All(edge => edge.Part == seam.One[0].Part);
+
+    // A face is whole before anything is basted to it.
+    private static bool JoinsFace(ImmutableArray<Seam> run) => run[0].Kind == SeamKind.StripJoin && FaceOf(run[0]).Length > 0;
 
     private static string FaceOf(Seam seam) => seam.Other[0].Part.Split('-')[0] is "top" or "bottom" ? seam.Other[0].Part.Split('-')[0] : "";
 

@@ -41,7 +41,7 @@ internal static class EdgingSteps
         {
             ImmutableArray<string> faces = [.. Faces(pattern, loop.Place)];
             yield return (
-                $"Baste the welt to the right side of {string.Join(" and ", faces)}, raw edges together, {Text(loop.Length)} round; clip its allowance at corners and curves, begin away from a corner, and lay the ends over each other by {Text(WeltSpecification.ClosingOverlap)}.",
+                $"Baste the welt to the right side of the {loop.Place.ToString().ToLowerInvariant()}, raw edges together, {Text(loop.Length)} round; clip its allowance at corners and curves, begin away from a corner, and lay the ends over each other by {Text(WeltSpecification.ClosingOverlap)}.",
                 ["welt", .. faces]);
         }
     }
@@ -57,7 +57,7 @@ internal static class EdgingSteps
                 ? "fold it lengthwise, right side out" : $"hem its outer edge twice by {Text(RuffleSpecification.HemFold)}";
             yield return ($"Join {(strips.Length == 1 ? "the ruffle" : $"the {strips.Length} strips of the ruffle")} into a loop, {finish}, and run two gathering rows inside the allowance.", strips);
             yield return (
-                $"Quarter the ruffle and the seam line of {string.Join(" and ", faces)}, draw {Text(gathering.OtherFor(loop.Length))} up to {Text(loop.Length)}, a little fuller at the corners, and baste it to the right side, raw edges together.",
+                $"Quarter the ruffle and the seam line of the {loop.Place.ToString().ToLowerInvariant()}, draw {Text(gathering.OtherFor(loop.Length))} up to {Text(loop.Length)}, a little fuller at the corners, and baste it to the right side, raw edges together.",
                 [.. strips, .. faces]);
         }
     }

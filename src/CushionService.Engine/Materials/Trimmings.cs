@@ -53,7 +53,7 @@ internal sealed class Trimmings(OrderSpecification order, SaleUnits units)
 
         if (cushion.Closure is ButtonClosure closure)
         {
-            int count = Fastenings.Count(pattern, cushion);
+            int count = Fastenings.Buttons(pattern);
             yield return Each(cushion, Buttons, MaterialKind.Button, cushion.Quantity * count,
                 $"{cushion.Quantity} × {count} along the overlap, no more than {Text(ButtonClosure.Spacing)} apart, {Text(closure.Diameter)} across");
         }

@@ -8,19 +8,14 @@ namespace CushionService.Engine.Patterns;
 /// <summary>Buttons or pairs of ties along the hems of an overlapping closure: marks on both hems, and the ties themselves.</summary>
 internal static class Fastenings
 {
-    /// <summary>How many buttons, or pairs of ties, the closure of a drafted cover has.</summary>
-    public static int Count(Pattern pattern, CushionSpecification cushion) => cushion.Closure switch
-    {
-        ButtonClosure => OverlappingClosure.FasteningsOn(Run(pattern), ButtonClosure.Spacing),
-        TieClosure => OverlappingClosure.FasteningsOn(Run(pattern), TieClosure.Spacing),
-        _ => 0,
-    };
+    /// <summary>How many buttons the closure of a finished pattern has: each is marked on both hems.</summary>
+    public static int Buttons(Pattern pattern) => pattern.Panels.Sum(panel => panel.Marks.Count(mark => mark.Kind == MarkKind.Button)) / 2;
 
     /// <summary>Adds the marks, and the ties where there are any.</summary>
-    public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, OverlappingClosure closure)
+    public static Pattern AddTo(Pattern pattern, OverlappingClosure closure)
     {
         bool ties = closure is TieClosure;
-        int count = Count(pattern, cushion);
+        int count = OverlappingClosure.FasteningsOn(Run(pattern), ties ? TieClosure.Spacing : ButtonClosure.Spacing);
         IEnumerable<Panel> panels = pattern.Panels.Select(panel => HemOf(panel) is { } hem ? Marked(panel, hem, closure, count, ties) : panel);
         ImmutableArray<Panel> added = closure is TieClosure tie
             ? [NarrowStrip.Of("closure-tie", FabricRole.Ties, 2 * count, StrapMake.Folded, TieClosure.Width, tie.TieLength,
