@@ -29,4 +29,5 @@ public static class Sources
     public const string TentRepair = "US Army TM 10-8340-224-13, paragraph 5-6: ends of a continuous line overlap at least 1/2 in";
     public const string FoamTolerance = "Joint Industry Foam Standards (1994), section 10: slab length + 1/2, - 0 in, width + 1/4, - 0 in";
     public const string StitchClasses = "ISO 4915 classes, as in the IASRI course on stitches: 100 to 600";
+    public const string CanvasWork = "D. Casey, International Marine/McGraw-Hill, ISBN 0-07-013391-3: wrap, width and boxing each 1 in over, notches at top, middle and bottom of the curve";
 }

@@ -37,7 +37,7 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
             steps.Add(Sew(runs[i], closesLoop: i == loop, last: i == runs.Length - 1));
         }
 
-        string opening = pattern.Seams.All(IsWithinPanels) ? "Turn the corners right side out and press the flanges back"
+        string opening = pattern.Seams.Length > 0 && pattern.Seams.All(IsWithinPanels) ? "Turn the corners right side out and press the flanges back"
             : cushion.Closure is HandSewnClosure ? "Clip the corners, turn the cover right side out through the gap and press it"
             : "Open the closure, clip the corners, turn the cover right side out and press it";
         Say($"{opening}.");
@@ -127,7 +127,10 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
             run.Add(seam);
         }
 
-        yield return run.ToImmutable();
+        if (run.Count > 0)
+        {
+            yield return run.ToImmutable();
+        }
     }
 
     private (bool Join, bool Zipper, string Face) Task(Seam seam) => seam.Kind switch

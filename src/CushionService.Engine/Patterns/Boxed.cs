@@ -28,7 +28,8 @@ internal sealed class Boxed : IConstruction
         Joins = [BoxingJoins.Corners, BoxingJoins.Back],
         Handles = [HandleKind.FoldedStrap, HandleKind.Webbing, HandleKind.StrapAndWebbing],
         Edgings = [EdgingPlace.Top, EdgingPlace.Bottom],
-        Fields = [new(ConstructionField.Channels), new(ConstructionField.InnerCover), new(ConstructionField.Additions)],
+        Additions = true,
+        Fields = [new(ConstructionField.Channels), new(ConstructionField.InnerCover)],
     };
 
     public Pattern Draft(CushionSpecification cushion)
@@ -90,9 +91,15 @@ internal sealed class Boxed : IConstruction
         _ => Length.Zero,
     };
 
-    // The closure's section, and one strip from its end round the rest to its start.
+    // The closure's section, and one strip from its end round the rest to its start; one strip all round a curve that does not open.
     private static IEnumerable<BoxingSection> Wrapped(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
     {
+        if (!Opens(cushion.Closure) && !cushion.Outline.HasCorners)
+        {
+            yield return BoxingSection.Plain("boxing", [.. circuit.Section, .. circuit.Rest], cushion.BoxingHeight, seam);
+            yield break;
+        }
+
         yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.BoxingHeight, "back", seam);
         yield return BoxingSection.Plain("boxing", circuit.Rest, cushion.BoxingHeight, seam);
     }
@@ -100,10 +107,9 @@ internal sealed class Boxed : IConstruction
     // A panel for each stretch, but one section for the whole of an opening closure.
     private static IEnumerable<BoxingSection> Cornered(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
     {
-        bool opens = cushion.Closure is ZipperClosure or OverlappingClosure { Side: not Side.Bottom };
         foreach (OutlineSide run in circuit.All)
         {
-            if (!opens || !circuit.Section.Contains(run))
+            if (!Opens(cushion.Closure) || !circuit.Section.Contains(run))
             {
                 yield return BoxingSection.Plain(run.Name, [run], cushion.BoxingHeight, seam);
             }
@@ -113,4 +119,6 @@ internal sealed class Boxed : IConstruction
             }
         }
     }
+
+    private static bool Opens(ClosureSpecification closure) => closure is ZipperClosure or OverlappingClosure { Side: not Side.Bottom };
 }

@@ -29,7 +29,4 @@ public enum ConstructionField
 
     /// <summary>A cover for the fill, within the cover.</summary>
     InnerCover,
-
-    /// <summary>Ties, straps, tufts and a base.</summary>
-    Additions,
 }

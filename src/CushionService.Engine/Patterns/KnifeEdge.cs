@@ -26,7 +26,8 @@ internal sealed class KnifeEdge : IConstruction
         Thickness = false,
         Edgings = [EdgingPlace.Top],
         ZipperInSeam = true,
-        Fields = [new(ConstructionField.Channels), new(ConstructionField.CornerTaper), new(ConstructionField.InnerCover), new(ConstructionField.Additions)],
+        Additions = true,
+        Fields = [new(ConstructionField.Channels), new(ConstructionField.CornerTaper), new(ConstructionField.InnerCover)],
     };
 
     public Pattern Draft(CushionSpecification cushion)

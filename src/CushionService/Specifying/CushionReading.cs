@@ -115,6 +115,9 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
         ? SideLength(side) - Return
         : SideLength(side);
 
+    /// <summary>Finished length of the seam on a side, which a gathered corner shortens by half its radius at each end.</summary>
+    public Length? SeamLength(Side side) => Offer?.Kind == Construction.GatheredCorner ? SideLength(side) - Thickness : SideLength(side);
+
     public string? Top => cushion.Fabrics?.Top ?? order.OnlyFabric;
 
     private Length? Or(Contract.Measure? measure, Length usual) => measure is null ? usual : order.Length(measure);

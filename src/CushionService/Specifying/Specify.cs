@@ -33,7 +33,7 @@ internal static class Specify
     {
         var reading = new CushionReading(cushion, order);
         string top = reading.Top!, sides = cushion.Fabrics?.Sides ?? top;
-        return new CushionSpecification
+        var plain = new CushionSpecification
         {
             Id = cushion.Id!,
             Pointer = $"/cushions/{index}",
@@ -53,6 +53,7 @@ internal static class Specify
             Fill = Fill(cushion.Fill, order),
             Fabrics = TrimReading.Fabrics(cushion, new FabricRoles(top, cushion.Fabrics?.Bottom ?? top, sides, cushion.Handle?.Fabric ?? sides)),
         };
+        return new ConstructionReading(cushion, order).Of(plain);
     }
 
     private static ClosureSpecification Closure(CushionReading reading)

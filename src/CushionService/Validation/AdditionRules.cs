@@ -17,7 +17,7 @@ internal static class AdditionRules
     public static void Check(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
     {
         EdgingRules.Check(cushion, reading, context);
-        if (reading.Offer is { } offer && !offer.Takes(ConstructionField.Additions))
+        if (reading.Offer is { } offer && !offer.Additions)
         {
             Without(cushion.Ties is not null, nameof(Cushion.Ties), offer, context);
             Without(cushion.Straps is not null, nameof(Cushion.Straps), offer, context);

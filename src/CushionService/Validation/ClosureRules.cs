@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Outlines;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
@@ -57,9 +56,10 @@ internal static class ClosureRules
 
     private static void OutlineTakes(Outline outline, Side stands, ClosureKind kind, CushionReading reading, ValidationContext<Cushion> context)
     {
-        if (stands == Side.Bottom && outline.Kind != OutlineKind.Rectangle)
+        if (stands == Side.Bottom && reading.Offer!.DividedOutlines is var divided && !divided.Contains(outline.Kind))
         {
-            context.Refuse("Closure.Side", "not-combinable", $"A closure across the underside needs a rectangle, not outline {CushionValidator.Json(outline.Kind)}.");
+            context.Refuse("Closure.Side", "not-combinable",
+                $"A closure across the underside needs outline {string.Join(" or ", divided.Select(kind => CushionValidator.Json(kind)))}, not {CushionValidator.Json(outline.Kind)}.");
         }
         else if (stands != Side.Bottom && outline.Sides.All(stretch => stretch.Side != stands))
         {
@@ -83,7 +83,7 @@ internal static class ClosureRules
         Only(hooked, closure.TapeWidth is not null, nameof(Closure.TapeWidth));
         Only(kind == ClosureKind.Buttons, closure.ButtonDiameter is not null, nameof(Closure.ButtonDiameter));
         Only(kind == ClosureKind.Ties, closure.TieLength is not null, nameof(Closure.TieLength));
-        Only(hooked && offer.Thickness, closure.Strips is not null, nameof(Closure.Strips));
+        Only(hooked && offer.Thickness && reading.Side != Side.Bottom, closure.Strips is not null, nameof(Closure.Strips));
 
         void Only(bool applies, bool given, string field)
         {
@@ -102,7 +102,7 @@ internal static class ClosureRules
             context.RefuseRange("Closure.Return", "out-of-range", $"Return must be less than the stretch that it runs along, {order.Text(longest)}.", Length.Zero, longest);
         }
 
-        if (kind == ClosureKind.Zipper && reading is { Offer.Thickness: false, Side: { } side and not Side.Bottom } && reading.SideLength(side) is { } length
+        if (kind == ClosureKind.Zipper && reading is { Offer.ZipperInSeam: true, Side: { } side and not Side.Bottom } && reading.SeamLength(side) is { } length
             && Closing.ZipperInSeam(length) < ShortestZipper)
         {
             context.Refuse("Closure.Side", "side-too-short", $"A side of {order.Text(length)} is too short for a zipper in its seam.");

@@ -14,17 +14,22 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
     {
         this.AddAttributeRules();
         RuleFor(cushion => cushion.Outline!).SetValidator(new OutlineValidator()).When(cushion => cushion.Outline is not null);
-        RuleFor(cushion => cushion.Closure!).SetValidator(new ClosureValidator()).When(cushion => cushion.Closure is not null);
-        RuleFor(cushion => cushion.Handle!).SetValidator(new HandleValidator()).When(cushion => cushion.Handle is not null);
         this.AddAdditionRules();
+        RuleFor(cushion => cushion.Closure!).SetValidator(new AttributeValidator<Closure>()).When(cushion => cushion.Closure is not null);
+        RuleFor(cushion => cushion.Handle!).SetValidator(new AttributeValidator<Handle>()).When(cushion => cushion.Handle is not null);
+        RuleFor(cushion => cushion.Ends!).SetValidator(new AttributeValidator<Ends>()).When(cushion => cushion.Ends is not null);
+        RuleFor(cushion => cushion.Flange!).SetValidator(new AttributeValidator<OxfordFlange>()).When(cushion => cushion.Flange is not null);
+        RuleFor(cushion => cushion.Channels!).SetValidator(new AttributeValidator<Channels>()).When(cushion => cushion.Channels is not null);
+        RuleFor(cushion => cushion.InnerCover!).SetValidator(new AttributeValidator<InnerCover>()).When(cushion => cushion.InnerCover is not null);
         RuleFor(cushion => cushion.Fill!).SetValidator(new FillValidator()).When(cushion => cushion.Fill is not null);
-        RuleFor(cushion => cushion.Fabrics!).SetValidator(new CushionFabricsValidator()).When(cushion => cushion.Fabrics is not null);
+        RuleFor(cushion => cushion.Fabrics!).SetValidator(new AttributeValidator<CushionFabrics>()).When(cushion => cushion.Fabrics is not null);
         RuleFor(cushion => cushion).Custom((cushion, context) =>
         {
             var reading = new CushionReading(cushion, context.Reading());
             if (reading.Offer is { } offer)
             {
                 KeepsToOffer(cushion, offer, context);
+                ConstructionRules.Check(cushion, reading, context);
                 ClosureRules.Check(cushion, reading, context);
                 HandleRules.Check(cushion, reading, context);
                 AdditionRules.Check(cushion, reading, context);
@@ -55,7 +60,7 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
             context.Refuse("Outline.Kind", "not-combinable", $"Construction {construction} does not take the outline {Json(outline)}.");
         }
 
-        if (cushion.Fill is { Kind: FillKind.Foam } && !offer.Thickness)
+        if (cushion.Fill is { Kind: FillKind.Foam } && !offer.HasBlock)
         {
             context.Refuse("Fill.Kind", "not-combinable", $"Construction {construction} has no thickness to cut foam to; take a loose fill.");
         }
@@ -64,19 +69,9 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
     /// <summary>A choice as JSON writes it.</summary>
     internal static string Json(Enum choice) => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString());
 
-    private sealed class ClosureValidator : AbstractValidator<Closure>
+    private sealed class AttributeValidator<T> : AbstractValidator<T>
     {
-        public ClosureValidator() => this.AddAttributeRules();
-    }
-
-    private sealed class CushionFabricsValidator : AbstractValidator<CushionFabrics>
-    {
-        public CushionFabricsValidator() => this.AddAttributeRules();
-    }
-
-    private sealed class HandleValidator : AbstractValidator<Handle>
-    {
-        public HandleValidator() => this.AddAttributeRules();
+        public AttributeValidator() => this.AddAttributeRules();
     }
 
     private sealed class FillValidator : AbstractValidator<Fill>

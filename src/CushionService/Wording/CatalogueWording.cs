@@ -30,6 +30,8 @@ internal static class CatalogueWording
         Boxing = offer.Joins,
         Handles = offer.Handles,
         Edgings = offer.Edgings,
+        Fields = [.. offer.Fields.Select(field => new ConstructionFieldAnswer { Pointer = $"/cushions/*/{FieldNames.Json(field.Field.ToString())}", Required = field.Required })],
+        DividedOutlines = offer.DividedOutlines,
     };
 
     private static IEnumerable<FieldAnswer> FieldsOf(Type record, string at, ContractComments comments)

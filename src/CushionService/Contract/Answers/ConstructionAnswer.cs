@@ -29,4 +29,10 @@ public sealed record ConstructionAnswer
 
     /// <summary>The seams in which an edging may stand; empty when it takes none.</summary>
     public required IReadOnlyList<EdgingPlace> Edgings { get; init; }
+
+    /// <summary>The fields of its own.</summary>
+    public required IReadOnlyList<ConstructionFieldAnswer> Fields { get; init; }
+
+    /// <summary>The outlines across whose underside a closure may stand.</summary>
+    public required IReadOnlyList<OutlineKind> DividedOutlines { get; init; }
 }

@@ -23,13 +23,44 @@ public sealed record Cushion
     [Required]
     public Construction? Construction { get; init; }
 
-    /// <summary>The finished outline of the face.</summary>
+    /// <summary>The finished outline of the face; of a flanged cushion the body's, of a bolster the end's.</summary>
     [Required]
     public Outline? Outline { get; init; }
 
-    /// <summary>Finished thickness; needed for a boxed cushion.</summary>
+    /// <summary>Finished thickness, of a wedge at the back, of a pouf its height; needed where the construction has one.</summary>
     [LengthRange("1/4 in", "24 in")]
     public Measure? Thickness { get; init; }
+
+    /// <summary>Finished length of a bolster, end to end.</summary>
+    [LengthRange("2 in", "120 in")]
+    public Measure? Length { get; init; }
+
+    /// <summary>Finished thickness of a wedge at the front; it ends in an edge when left out.</summary>
+    [LengthRange("0 in", "24 in", Default = "0 in")]
+    public Measure? FrontThickness { get; init; }
+
+    /// <summary>The front of a waterfall cushion, seen from the side; square when left out.</summary>
+    public FrontShape? Front { get; init; }
+
+    /// <summary>The ends of a bolster; flat when left out.</summary>
+    public Ends? Ends { get; init; }
+
+    /// <summary>What stands out round the body of a flanged cushion.</summary>
+    public OxfordFlange? Flange { get; init; }
+
+    /// <summary>Number of gores of a pouf's top and wall; a drum when left out.</summary>
+    [NumberRange(3, 24)]
+    public int? Gores { get; init; }
+
+    /// <summary>Channels in the top; none when left out.</summary>
+    public Channels? Channels { get; init; }
+
+    /// <summary>How far the corners of a knife-edge cushion are drawn in, so that they do not stand out; not at all when left out.</summary>
+    [LengthRange("1/8 in", "1 in")]
+    public Measure? CornerTaper { get; init; }
+
+    /// <summary>A cover for a loose fill within the cover; none when left out.</summary>
+    public InnerCover? InnerCover { get; init; }
 
     /// <summary>Seam allowance for each edge; the workroom's when left out.</summary>
     [LengthRange("1/8 in", "2 in", Default = "the workroom's")]

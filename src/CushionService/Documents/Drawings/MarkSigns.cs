@@ -90,6 +90,13 @@ internal static class MarkSigns
                 canvas.Line(at + new Spot(-arm, -arm), at + new Spot(arm, arm));
                 canvas.Line(at + new Spot(-arm, arm), at + new Spot(arm, -arm));
                 break;
+            case MarkKind.SeamDot:
+                canvas.Polygon([.. Enumerable.Range(0, 8).Select(i => at + 0.7 * mm * new Spot(Math.Cos(Math.PI * i / 4), Math.Sin(Math.PI * i / 4)))], ("fill", Stroke.Ink));
+                break;
+            case MarkKind.UpArrow:
+                Spot shaft = 1.6 * mm * (end - at).Unit();
+                canvas.Polygon([end, end - shaft + 0.5 * shaft.Turned(), end - shaft - 0.5 * shaft.Turned()], ("fill", Stroke.Ink));
+                break;
         }
 
         canvas.Close();

@@ -20,7 +20,11 @@ internal static class MarkWords
         MarkKind.FoldLine => "fold line",
         MarkKind.CutLine => "cut line",
         MarkKind.TieEnd => "end of a tie or strap",
+        MarkKind.SeamDot => "seam dot",
         MarkKind.StitchLine => "stitching line",
+        MarkKind.TaperLine => "taper line",
+        MarkKind.UpArrow => "arrow",
+        MarkKind.FaceName => "name of the face",
         _ => KindText.Of(kind),
     };
 

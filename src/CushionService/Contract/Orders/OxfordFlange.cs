@@ -1,0 +1,20 @@
+using System.ComponentModel.DataAnnotations;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Contract.Orders;
+
+/// <summary>What stands out round the body of a flanged cushion.</summary>
+public sealed record OxfordFlange
+{
+    /// <summary>Whether each face's flange is single or folded back on itself; single when left out.</summary>
+    public FlangeLayers? Layers { get; init; }
+
+    /// <summary>Finished width.</summary>
+    [Required]
+    [LengthRange("1/4 in", "12 in")]
+    public Measure? Width { get; init; }
+
+    /// <summary>Cloth turned under behind a double flange; 1/2 in when left out.</summary>
+    [LengthRange("1/8 in", "2 in", Default = "1/2 in")]
+    public Measure? Turning { get; init; }
+}

@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using System.Reflection;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+using CushionService.Specifying;
+using FluentValidation;
+
+namespace CushionService.Validation;
+
+/// <summary>Whether the fields that belong to some constructions alone go with this one, and what its sizes allow.</summary>
+internal static class ConstructionRules
+{
+    private static readonly ImmutableArray<(ConstructionField Field, PropertyInfo Property)> Fields =
+        [.. Enum.GetValues<ConstructionField>().Select(field => (field, typeof(Cushion).GetProperty(field.ToString())!))];
+
+    public static void Check(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        ConstructionOffer offer = reading.Offer!;
+        foreach ((ConstructionField field, PropertyInfo property) in Fields)
+        {
+            bool given = property.GetValue(cushion) is not null;
+            if (given && !offer.Takes(field))
+            {
+                context.Refuse(property.Name, "not-applicable", $"{FieldNames.Words(property.Name)} does not apply to construction {CushionValidator.Json(offer.Kind)}.");
+            }
+            else if (!given && offer.Fields.Contains(new FieldOffer(field, Required: true)))
+            {
+                context.Refuse(property.Name, "required", $"{FieldNames.Words(property.Name)} is required for construction {CushionValidator.Json(offer.Kind)}.");
+            }
+        }
+
+        var own = new ConstructionReading(cushion, context.Reading());
+        PartsApply(cushion, own, context);
+        ThicknessAllows(cushion, reading, own, context);
+        TopAllows(cushion, reading, own, context);
+        if (cushion.InnerCover is not null && cushion.Fill?.Kind != FillKind.Loose)
+        {
+            context.Refuse("InnerCover", "not-combinable", "An inner cover holds a loose fill.");
+        }
+    }
+
+    private static void PartsApply(Cushion cushion, ConstructionReading own, ValidationContext<Cushion> context)
+    {
+        Only(own.EndKind == BolsterEndKind.Tied, cushion.Ends?.Tail is not null, "Ends.Tail", "tied ends");
+        Only(own.EndKind != BolsterEndKind.Flat, cushion.Ends?.Turning is not null, "Ends.Turning", "gathered or tied ends");
+        Only(own.FlangeLayers == FlangeLayers.Double, cushion.Flange?.Turning is not null, "Flange.Turning", "a double flange");
+        Only(cushion.Channels?.Crown is null, cushion.Channels?.TakeUp is not null, "Channels.TakeUp", "channels that are stitched flat");
+
+        void Only(bool applies, bool given, string field, string to)
+        {
+            if (given && !applies)
+            {
+                context.Refuse(field, "not-applicable", $"{FieldNames.Words(field.Split('.')[1])} applies to {to} alone.");
+            }
+        }
+    }
+
+    private static void ThicknessAllows(Cushion cushion, CushionReading reading, ConstructionReading own, ValidationContext<Cushion> context)
+    {
+        if (reading is not { Thickness: { } thickness, Outline: { } outline })
+        {
+            return;
+        }
+
+        OrderReading order = context.Reading();
+        if (order.Length(cushion.FrontThickness) is { } front && front >= thickness)
+        {
+            context.RefuseRange("FrontThickness", "out-of-range", $"A wedge is thinner at the front than at the back, {order.Text(thickness)}.", Length.Zero, thickness);
+        }
+
+        Length? limit = cushion.Construction switch
+        {
+            Construction.GatheredCorner => Length.Min(outline.Width, outline.Depth),
+            Construction.Waterfall when own.Front == FrontShape.BullNose => 2 * outline.Depth,
+            _ => null,
+        };
+        if (limit is { } below && thickness >= below)
+        {
+            context.RefuseRange("Thickness", "out-of-range", $"Thickness must be less than {order.Text(below)} on this outline.", null, below);
+        }
+    }
+
+    private static void TopAllows(Cushion cushion, CushionReading reading, ConstructionReading own, ValidationContext<Cushion> context)
+    {
+        if (reading.Outline is not { } outline)
+        {
+            return;
+        }
+
+        OrderReading order = context.Reading();
+        Rectangular(cushion.Channels is not null, "Channels");
+        Rectangular(cushion.CornerTaper is not null, "CornerTaper");
+        if (own.Channels is { Count: > 0 } channels)
+        {
+            var deepest = Length.FromNanometres(outline.Width.Nanometres / channels.Count / 2);
+            if (channels.Crown > deepest)
+            {
+                context.RefuseRange("Channels.Crown", "out-of-range", $"A crown may be at most half as high as its channel is wide, {order.Text(deepest)}.", null, deepest);
+            }
+        }
+
+        var quarter = Length.FromNanometres(Length.Min(outline.Width, outline.Depth).Nanometres / 4);
+        if (order.Length(cushion.CornerTaper) is { } taper && taper >= quarter)
+        {
+            context.RefuseRange("CornerTaper", "out-of-range", $"A corner may be drawn in by less than a quarter of its shorter side, {order.Text(quarter)}.", null, quarter);
+        }
+
+        void Rectangular(bool given, string field)
+        {
+            if (given && outline.Kind != OutlineKind.Rectangle)
+            {
+                context.Refuse(field, "not-combinable", $"{FieldNames.Words(field)} needs a rectangle, not outline {CushionValidator.Json(outline.Kind)}.");
+            }
+        }
+    }
+}

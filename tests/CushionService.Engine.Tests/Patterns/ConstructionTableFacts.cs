@@ -1,0 +1,54 @@
+using System.Text;
+using System.Text.Json;
+using CushionService.Engine.Patterns;
+
+namespace CushionService.Engine.Tests.Patterns;
+
+/// <summary>The developers' table of what the catalogue offers is made here, and is the one that stands in DEVELOPERS.md.</summary>
+public sealed class ConstructionTableFacts
+{
+    private const string Start = "<!-- constructions: made by ConstructionTableFacts; set CUSHION_WRITE_TABLE=1 and run it to write it anew -->";
+    private const string End = "<!-- end of constructions -->";
+
+    [Fact]
+    public void DEVELOPERS_lists_what_is_offered_and_the_file_that_drafts_it()
+    {
+        string root = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(root, "CushionService.sln")))
+        {
+            root = Path.GetDirectoryName(root)!;
+        }
+
+        string page = Path.Combine(root, "DEVELOPERS.md"), text = File.ReadAllText(page), table = Table(root);
+        int from = text.IndexOf(Start, StringComparison.Ordinal) + Start.Length, to = text.IndexOf(End, StringComparison.Ordinal);
+        Assert.True(from > Start.Length && to > from, "DEVELOPERS.md has no place for the table.");
+        if (Environment.GetEnvironmentVariable("CUSHION_WRITE_TABLE") == "1")
+        {
+            File.WriteAllText(page, text[..from] + table + text[to..]);
+        }
+        else
+        {
+            Assert.Equal(table, text[from..to]);
+        }
+    }
+
+    private static string Table(string root)
+    {
+        var table = new StringBuilder("\n| construction | outlines | closures | fields of its own | file |\n|---|---|---|---|---|\n");
+        foreach (IConstruction construction in Constructions.All)
+        {
+            ConstructionOffer offer = construction.Offer;
+            string file = $"src/CushionService.Engine/Patterns/{construction.GetType().Name}.cs";
+            Assert.True(File.Exists(Path.Combine(root, file)), $"{file} is not there.");
+            string outlines = offer.Outlines.Length == Enum.GetValues<Engine.Outlines.OutlineKind>().Length ? "all" : string.Join(", ", offer.Outlines.Select(Word));
+            string closures = string.Join("; ", offer.Closures.Select(closure => $"{Word(closure.Kind)} ({string.Join(", ", closure.Sides.Select(Word))})"));
+            string fields = string.Join(", ", (string[])[.. offer.Thickness ? ["thickness"] : Array.Empty<string>(), .. offer.Fields.Select(field => Word(field.Field) + (field.Required ? " *" : ""))]);
+            table.Append($"| `{Word(offer.Kind)}` | {outlines} | {closures} | {fields} | `{file}` |\n");
+        }
+
+        return table.ToString();
+    }
+
+    private static string Word<T>(T value)
+        where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
+}

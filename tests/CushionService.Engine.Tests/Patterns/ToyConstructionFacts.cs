@@ -1,0 +1,42 @@
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Tests.Patterns;
+
+/// <summary>A construction that the engine has never heard of is one file: this one.</summary>
+public sealed class ToyConstructionFacts
+{
+    private const Construction Mat = (Construction)1000;
+
+    [Fact]
+    public void A_new_construction_is_found_drafted_cut_and_sewn_by_its_one_file()
+    {
+        OrderSpecification order = Order(KnifeEdge(40, 24, HandSewn) with { Construction = Mat });
+        Drafting drafting = Drafting.Of(order, Constructions.In(typeof(HemmedMat).Assembly));
+
+        Assert.DoesNotContain(Constructions.All, construction => construction is HemmedMat);
+        Assert.Equal((In(42), In(26)), (drafting.Pieces.Single().Width, drafting.Pieces.Single().Length));
+        Assert.Contains(Engine.Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces), step => step.Text.Contains("stitch the hem", StringComparison.Ordinal));
+    }
+
+    /// <summary>One sheet, hemmed all round.</summary>
+    private sealed class HemmedMat : IConstruction
+    {
+        public ConstructionOffer Offer { get; } = new()
+        {
+            Kind = Mat,
+            Description = "One sheet, hemmed all round.",
+            Outlines = [Engine.Outlines.OutlineKind.Rectangle],
+            Closures = [new(ClosureKind.HandSewn, [Side.Back])],
+            Thickness = false,
+        };
+
+        public Pattern Draft(CushionSpecification cushion)
+        {
+            var hem = EdgeFinish.DoubleHem(cushion.SeamAllowance);
+            return new Pattern(
+                [new Panel { Part = "sheet", Role = FabricRole.Top, Edges = PanelOutline.Rectangle(cushion.Width, cushion.Depth, hem, hem, hem, hem) }], []).Closed();
+        }
+    }
+}
