@@ -40,6 +40,9 @@ public sealed record CutPiece
     /// <summary>Corners of the cut outline, counter-clockwise, within the cut width and length; empty for a rectangle.</summary>
     public ImmutableArray<Point> Outline { get; init; } = [];
 
+    /// <summary>The welt that is cut from it, over all copies; null when none is.</summary>
+    public WeltSupply? Welt { get; init; }
+
     /// <summary>Where the panel's (0, 0) lies within the cut piece.</summary>
     public Point Origin { get; init; }
 
@@ -49,9 +52,9 @@ public sealed record CutPiece
     /// <summary>Area of one copy.</summary>
     public Area Area => Outline.IsEmpty ? Area.Of(Width, Length) : Polygon.Area(Outline);
 
-    /// <summary>Cuts a panel: its outline moved outward edge by edge by each edge's allowance; a rectangle then up to the workroom's cutting step.</summary>
+    /// <summary>Cuts a panel: its outline moved outward edge by edge by each edge's allowance; a rectangle then up to the workroom's cutting step, or a face to the nearest.</summary>
     /// <remarks>A rectangle offset by s at every edge is 2s larger both ways (general geometry).</remarks>
-    public static CutPiece Of(Panel panel, CushionSpecification cushion, FabricSpecification fabric, Length cuttingStep)
+    public static CutPiece Of(Panel panel, CushionSpecification cushion, FabricSpecification fabric, Length cuttingStep, FaceRounding faces = FaceRounding.Up)
     {
         var piece = new CutPiece
         {
@@ -60,12 +63,12 @@ public sealed record CutPiece
             Panel = panel,
             Pointer = cushion.Pointer,
             Fabric = fabric.Id,
-            Quantity = cushion.Quantity,
+            Quantity = cushion.Quantity * panel.Copies,
             Width = Length.Zero,
             Length = Length.Zero,
             Rotations = fabric.Rotations,
         };
-        return panel.IsRectangle ? piece.CutSquare(panel, cuttingStep) : piece.CutToOutline(panel);
+        return panel.IsRectangle ? piece.CutSquare(panel, cuttingStep, !panel.IsAddition && panel.Role != FabricRole.Sides ? faces : FaceRounding.Up) : piece.CutToOutline(panel);
     }
 
     /// <summary>Takes a piece of the maker's own as it is.</summary>
@@ -81,12 +84,12 @@ public sealed record CutPiece
         Outline = piece.Outline,
     };
 
-    private CutPiece CutSquare(Panel panel, Length cuttingStep)
+    private CutPiece CutSquare(Panel panel, Length cuttingStep, FaceRounding rounding)
     {
         Length left = panel.Allowance(EdgeFacing.Left), right = panel.Allowance(EdgeFacing.Right);
         Length lower = panel.Allowance(EdgeFacing.Down), upper = panel.Allowance(EdgeFacing.Up);
         Length exactWidth = left + panel.Width + panel.TakeUpAcross + right, exactLength = lower + panel.Height + panel.TakeUpAlong + upper;
-        Length width = exactWidth.RoundUpTo(cuttingStep), length = exactLength.RoundUpTo(cuttingStep);
+        Length width = Rounded(exactWidth, cuttingStep, rounding), length = Rounded(exactLength, cuttingStep, rounding);
         return this with
         {
             Width = width,
@@ -94,6 +97,10 @@ public sealed record CutPiece
             Origin = new Point(left + (width - exactWidth).HalfUp(), lower + (length - exactLength).HalfUp()),
         };
     }
+
+    private static Length Rounded(Length exact, Length step, FaceRounding rounding) => rounding == FaceRounding.Up
+        ? exact.RoundUpTo(step)
+        : (exact - Length.FromNanometres(step.Nanometres / 2)).RoundUpTo(step);
 
     // A template is cut along its own line, so its corners are not rounded to the cutting step.
     private CutPiece CutToOutline(Panel panel)

@@ -16,9 +16,14 @@ public static class Derivation
         }
 
         var line = new StringBuilder();
+        if (panel.Because is { } because)
+        {
+            line.Append(because(unit)).Append("; ");
+        }
+
         AppendSide(line, panel, panel.Width, panel.TakeUpAcross, piece.Width, EdgeFacing.Left, EdgeFacing.Right, panel.Layers, unit);
         line.Append(" by ");
-        AppendSide(line, panel, panel.Height, panel.TakeUpAlong, piece.Length, EdgeFacing.Down, EdgeFacing.Up, 1, unit);
+        AppendSide(line, panel, panel.Height, panel.TakeUpAlong, piece.Length, EdgeFacing.Down, EdgeFacing.Up, panel.LayersAlong, unit);
         return line.ToString();
     }
 

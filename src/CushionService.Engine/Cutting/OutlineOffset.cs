@@ -38,6 +38,9 @@ internal static class OutlineOffset
         return corners;
     }
 
+    /// <summary>The area inside the cut outline.</summary>
+    public static Area AreaOf(Panel panel) => Polygon.Area([.. Of(panel)]);
+
     private static void Flatten(Segment segment, double allowance, List<Line> lines)
     {
         if (segment.IsStraight)

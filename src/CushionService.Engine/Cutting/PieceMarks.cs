@@ -105,7 +105,7 @@ public static class PieceMarks
     private static void AddFolds(List<PieceMark> marks, CutPiece piece, Edge edge, LengthUnit unit)
     {
         EdgeFinish finish = edge.Finish;
-        if (finish.Kind == FinishKind.Seam || finish.Depth == Length.Zero)
+        if (finish.Kind is FinishKind.Seam or FinishKind.Caught || finish.Depth == Length.Zero)
         {
             return;
         }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
@@ -6,7 +7,7 @@ using CushionService.Engine.Specifications;
 namespace CushionService.Engine.Instructions;
 
 /// <summary>The steps of sewing one cover.</summary>
-internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, Pattern pattern, ImmutableArray<Step>.Builder steps)
+internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, Pattern pattern, IReadOnlyList<CutPiece> pieces, Length edgeDistance, ImmutableArray<Step>.Builder steps)
 {
     public void Add()
     {
@@ -16,8 +17,20 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
             Say(text, part);
         }
 
-        SewHandle();
         ImmutableArray<Seam>[] runs = [.. Runs()];
+        foreach (ImmutableArray<Seam> run in runs.Where(JoinsFace))
+        {
+            steps.Add(Sew(run, closesLoop: false, last: false));
+        }
+
+        SewHandle();
+        var additions = new AdditionSteps(cushion, pattern, unit);
+        foreach ((string text, ImmutableArray<string> parts) in additions.BeforeSeams().Concat(EdgingSteps.Of(cushion, pattern, pieces, unit)))
+        {
+            Say(text, [.. parts]);
+        }
+
+        runs = [.. runs.Where(run => !JoinsFace(run))];
         int loop = Array.FindLastIndex(runs, run => run[0].Kind == SeamKind.StripJoin);
         for (var i = 0; i < runs.Length; i++)
         {
@@ -36,11 +49,15 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
         string close = cushion.Closure is HandSewnClosure ? " and close the gap by hand with a ladder stitch" : "";
         string fill = cushion.Fabrics.InnerCover is not null ? "Put the filled inner cover in" : "Fill the cover";
         Say(cushion.Fill is null ? $"Check the finished size{close}." : $"{fill}{close}, and check the finished size.");
+        foreach ((string text, ImmutableArray<string> parts) in additions.AfterFilling())
+        {
+            Say(text, [.. parts]);
+        }
     }
 
     private void Hem()
     {
-        foreach (Panel panel in pattern.Panels)
+        foreach (Panel panel in pattern.Panels.Where(panel => !panel.IsAddition))
         {
             foreach (Edge edge in panel.Edges)
             {
@@ -53,12 +70,26 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
 
         if (cushion.Closure is HookAndLoopClosure hook)
         {
-            ImmutableArray<string> hemmed = [.. pattern.Panels.Where(panel => panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem)).Select(panel => panel.Part)];
+            ImmutableArray<string> hemmed = [.. pattern.Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem)).Select(panel => panel.Part)];
             Say($"Sew the hook tape to one hem and the loop tape to the other, lay them over each other by {Text(hook.Overlap)}, and baste the ends together.", [.. hemmed]);
         }
-        else if (cushion.Closure is EnvelopeClosure envelope)
+        else if (cushion.Closure is OverlappingClosure overlapping)
         {
-            Say($"Lay the hemmed flaps over each other by {Text(envelope.Overlap)} and baste their ends together.", "bottom-front", "bottom-back");
+            ImmutableArray<string> hemmed = [.. pattern.Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem)).Select(panel => panel.Part)];
+            Fasten(hemmed);
+            Say($"Lay the hemmed {(overlapping.Side == Side.Bottom ? "flaps" : "strips")} over each other by {Text(overlapping.Overlap)} and baste their ends together.", [.. hemmed]);
+        }
+    }
+
+    private void Fasten(ImmutableArray<string> hemmed)
+    {
+        if (cushion.Closure is ButtonClosure buttons)
+        {
+            Say($"Work {Fastenings.Buttons(pattern)} buttonholes of {Text(buttons.Buttonhole)} at the marks of one hem and sew the buttons to the other.", [.. hemmed]);
+        }
+        else if (cushion.Closure is TieClosure)
+        {
+            Say("Fold the long edges of each tie to the middle, turn its ends in, fold it in half and edge-stitch it; sew a tie to each hem at every mark.", ["closure-tie", .. hemmed]);
         }
     }
 
@@ -70,7 +101,14 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
         }
 
         Panel marked = pattern.Panels.First(panel => panel.Marks.Any(mark => mark.Kind == MarkKind.HandleEnd));
-        Say($"Fold the ends of the handle in by {Text(HandleSpecification.EndFold)} and its long edges to the middle, fold it in half, and edge-stitch it 1/8 in from the edge.", "handle");
+        if (!handle.HasStrap)
+        {
+            Say($"Turn {Text(HandleSpecification.EndFold)} of the webbing under at each end and sew the ends to {marked.Part} at its marks, {Text(handle.Span)} apart, with a boxed X.", marked.Part);
+            return;
+        }
+
+        string inside = handle.HasWebbing ? "lay the webbing inside, " : "";
+        Say($"Fold the ends of the handle in by {Text(HandleSpecification.EndFold)} and its long edges to the middle, {inside}fold it in half, and edge-stitch it {Text(edgeDistance)} from the edge.", "handle");
         Say($"Sew each end of the handle to {marked.Part} at its marks, {Text(handle.Span)} apart, with a boxed X.", "handle", marked.Part);
     }
 
@@ -78,7 +116,7 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
     private IEnumerable<ImmutableArray<Seam>> Runs()
     {
         var run = ImmutableArray.CreateBuilder<Seam>();
-        foreach (Seam seam in pattern.Seams)
+        foreach (Seam seam in pattern.Seams.Where(seam => !pattern[seam.Other[0].Part].IsAddition))
         {
             if (run.Count > 0 && (Task(run[0]) != Task(seam)))
             {
@@ -97,7 +135,7 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
 
     private (bool Join, bool Zipper, string Face) Task(Seam seam) => seam.Kind switch
     {
-        SeamKind.StripJoin => (true, false, ""),
+        SeamKind.StripJoin => (true, false, FaceOf(seam)),
         SeamKind.Zipper when InSection(seam) => (false, true, ""),
         _ => (false, false, seam.Other[0].Part.Split('-')[0]),
     };
@@ -107,6 +145,11 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
 
     // A notch that is opened and sewn across: the same panels on both sides.
     private static bool IsNotch(Seam seam) => seam.One.Length > 1 && seam.One.Select(edge => edge.Part).SequenceEqual(seam.Other.Select(edge => edge.Part));
+
+    // A face is whole before anything is basted to it.
+    private static bool JoinsFace(ImmutableArray<Seam> run) => run[0].Kind == SeamKind.StripJoin && FaceOf(run[0]).Length > 0;
+
+    private static string FaceOf(Seam seam) => seam.Other[0].Part.Split('-')[0] is "top" or "bottom" ? seam.Other[0].Part.Split('-')[0] : "";
 
     private Step Sew(ImmutableArray<Seam> run, bool closesLoop, bool last)
     {
@@ -127,7 +170,7 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
     private string Opening(ImmutableArray<Seam> run, bool last) =>
         run.Any(seam => seam.Kind == SeamKind.Gap) ? $"; leave a gap in the {cushion.Closure.Side.ToString().ToLowerInvariant()} seam, 2 in short of each corner"
         : run.Any(seam => seam.Kind == SeamKind.Zipper) ? $"; set the zipper in the middle of the {cushion.Closure.Side.ToString().ToLowerInvariant()} seam"
-        : last && cushion.Closure.Kind is ClosureKind.Zipper or ClosureKind.HookAndLoop ? "; open the closure before the last seam" : "";
+        : last && cushion.Closure is ZipperClosure or OverlappingClosure and not EnvelopeClosure ? "; open the closure before the last seam" : "";
 
     private static string Joins(int count) => count == 1 ? "1 join" : $"{count} joins";
 
@@ -138,7 +181,9 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
         var ids = ImmutableArray.CreateBuilder<string>();
         foreach (string part in parts)
         {
-            ids.Add($"{cushion.Id}/{part}");
+            // A part that is joined from several is named by all of them.
+            string id = $"{cushion.Id}/{part}";
+            ids.AddRange(pieces.Where(piece => piece.Id == id || (piece.Id.StartsWith($"{id}-", StringComparison.Ordinal) && pieces.All(other => other.Id != id))).Select(piece => piece.Id));
         }
 
         return new Step($"{cushion.Id}: {text}", ids.ToImmutable());

@@ -19,9 +19,9 @@ internal static class PanelSteps
                 yield return ($"Mark the taper lines of {panel.Part}, trim its corners a seam allowance outside them, and cut the other face to match.", panel.Part);
             }
 
-            if (panel.TakeUpAcross > Length.Zero)
+            int lines = panel.Marks.Count(mark => mark.Kind == MarkKind.StitchLine);
+            if (panel.TakeUpAcross > Length.Zero && lines > 0)
             {
-                int lines = panel.Marks.Count(mark => mark.Kind == MarkKind.StitchLine);
                 yield return ($"Back {panel.Part} with wadding, stitch its {lines} channel lines, and check that it has drawn in to {Text(panel.Width)} by {Text(panel.Height)} on the seam line.", panel.Part);
             }
 

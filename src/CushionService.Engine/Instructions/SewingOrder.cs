@@ -31,14 +31,15 @@ public static class SewingOrder
         for (var i = 0; i < patterns.Count; i++)
         {
             CushionSpecification cushion = order.Cushions[i];
+            ImmutableArray<CutPiece> cut = [.. pieces.Where(piece => piece.Cushion?.Id == cushion.Id)];
             (Pattern cover, Pattern? inner) = InnerCover.Apart(patterns[i]);
             if (inner is not null)
             {
                 CushionSpecification plain = InnerCover.Plain(cushion, Constructions.Of(cushion.Construction));
-                new CoverSteps(order.Unit, plain with { Flange = null, Fabrics = cushion.Fabrics with { InnerCover = null } }, inner, steps).Add();
+                new CoverSteps(order.Unit, plain with { Flange = null, Fabrics = cushion.Fabrics with { InnerCover = null } }, inner, cut, order.Workroom.EdgeDistance, steps).Add();
             }
 
-            new CoverSteps(order.Unit, cushion, cover, steps).Add();
+            new CoverSteps(order.Unit, cushion, cover, cut, order.Workroom.EdgeDistance, steps).Add();
         }
 
         return steps.ToImmutable();

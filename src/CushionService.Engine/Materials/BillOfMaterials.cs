@@ -18,7 +18,7 @@ public static class BillOfMaterials
     /// <summary>The item that thread is priced as.</summary>
     public const string Thread = "thread";
 
-    /// <summary>Lists cloth, fill, closures and thread, in that order.</summary>
+    /// <summary>Lists cloth, fill, closures with trimmings, and thread, in that order.</summary>
     /// <param name="order">The order.</param>
     /// <param name="patterns">The pattern of each cushion, in the order's order.</param>
     /// <param name="yardages">How much of each cloth to buy.</param>
@@ -46,6 +46,8 @@ public static class BillOfMaterials
             {
                 materials.Add(closure);
             }
+
+            materials.AddRange(new Trimmings(order, units).Of(order.Cushions[i], patterns[i]));
         }
 
         if (ThreadFor(order, units, patterns) is { } thread)

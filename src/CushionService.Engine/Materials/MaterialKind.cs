@@ -20,4 +20,22 @@ public enum MaterialKind
 
     /// <summary>Sewing thread, by length.</summary>
     Thread,
+
+    /// <summary>Cord for a welt, by length.</summary>
+    Cord,
+
+    /// <summary>Webbing, by length.</summary>
+    Webbing,
+
+    /// <summary>Buttons, one by one.</summary>
+    Button,
+
+    /// <summary>Twine for tufts, by length.</summary>
+    Twine,
+
+    /// <summary>Anti-slip material, by area.</summary>
+    AntiSlip,
+
+    /// <summary>Eyelets, one by one.</summary>
+    Eyelet,
 }

@@ -16,6 +16,9 @@ internal sealed class SaleUnits(OrderSpecification order)
     /// <summary>Yards or metres.</summary>
     public SaleUnit ByLength => Imperial ? SaleUnit.Yd : SaleUnit.M;
 
+    /// <summary>Square yards or square metres.</summary>
+    public SaleUnit ByArea => Imperial ? SaleUnit.SqYd : SaleUnit.SqM;
+
     /// <summary>Pounds or kilograms.</summary>
     public SaleUnit ByWeight => Imperial ? SaleUnit.Lb : SaleUnit.Kg;
 
@@ -24,6 +27,10 @@ internal sealed class SaleUnits(OrderSpecification order)
     public static decimal Sell(Length length, SaleUnit unit) => unit == SaleUnit.Yd
         ? length.RoundUpTo(Length.FromInches(4.5m)).In(LengthUnit.Yard)
         : length.RoundUpTo(Length.FromMillimetres(100)).In(LengthUnit.Metre);
+
+    /// <summary>An area in square yards or square metres, up to the next hundredth.</summary>
+    public static decimal Sell(Area area, SaleUnit unit) =>
+        Math.Ceiling((decimal)area.In(unit == SaleUnit.SqYd ? LengthUnit.Yard : LengthUnit.Metre) * 100) / 100;
 
     /// <summary>A mass in pounds or kilograms, up to the next hundredth.</summary>
     public static decimal Sell(Mass mass, SaleUnit unit) =>

@@ -8,7 +8,7 @@ namespace CushionService.Engine.Materials;
 public static class Threading
 {
     /// <summary>The length of all machine stitching in a cover: each seam once, strip joins from raw edge to raw edge, a zipper along both its
-    /// tapes, hems, stitching lines, and the handle's edges and boxed Xs.</summary>
+    /// tapes, hems, stitching lines, gathering rows, the run round a welt's cord, and the handle's edges and boxed Xs.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="pattern">Its pattern.</param>
     public static Length Stitching(CushionSpecification cushion, Pattern pattern)
@@ -21,6 +21,7 @@ public static class Threading
             {
                 SeamKind.StripJoin => length + 2 * cushion.SeamAllowance,
                 SeamKind.Zipper => 2 * length,
+                SeamKind.Gathered => length + seam.OtherFor(length),
                 _ => length,
             };
         }
@@ -36,6 +37,12 @@ public static class Threading
             {
                 total += mark is { Kind: MarkKind.StitchLine, To: { } to } ? new Geometry.Segment(mark.From, to).Length : Length.Zero;
             }
+        }
+
+        // A welt is stitched round its cord once besides.
+        if (cushion.Trim.Edging is WeltSpecification welt)
+        {
+            total += welt.At.Aggregate(Length.Zero, (sum, place) => sum + EdgingLoop.Of(pattern, place).Length + WeltSpecification.ClosingOverlap);
         }
 
         return cushion.Handle is { } handle ? total + 2 * handle.Length + 2 * BoxedX(handle.Width, handle.Width) : total;

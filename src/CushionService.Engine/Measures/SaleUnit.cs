@@ -17,4 +17,10 @@ public enum SaleUnit
 
     /// <summary>One by one.</summary>
     Each,
+
+    /// <summary>Square yards of area.</summary>
+    SqYd,
+
+    /// <summary>Square metres of area.</summary>
+    SqM,
 }

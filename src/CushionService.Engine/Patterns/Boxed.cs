@@ -21,10 +21,14 @@ internal sealed class Boxed : IConstruction
             new(ClosureKind.HookAndLoop, AnySide),
             new(ClosureKind.Envelope, [Side.Bottom]),
             new(ClosureKind.HandSewn, AnySide),
+            new(ClosureKind.Buttons, [.. AnySide, Side.Bottom]),
+            new(ClosureKind.Ties, [.. AnySide, Side.Bottom]),
         ],
         Thickness = true,
         Joins = [BoxingJoins.Corners, BoxingJoins.Back],
-        Handles = [HandleKind.FoldedStrap],
+        Handles = [HandleKind.FoldedStrap, HandleKind.Webbing, HandleKind.StrapAndWebbing],
+        Edgings = [EdgingPlace.Top, EdgingPlace.Bottom],
+        Additions = true,
         Fields = [new(ConstructionField.Channels), new(ConstructionField.InnerCover)],
     };
 
@@ -83,7 +87,7 @@ internal sealed class Boxed : IConstruction
     private static Length Return(ClosureSpecification closure) => closure switch
     {
         ZipperClosure zipper => zipper.Return,
-        HookAndLoopClosure hook => hook.Return,
+        OverlappingClosure { Side: not Side.Bottom } overlapping => overlapping.Return,
         _ => Length.Zero,
     };
 
@@ -92,12 +96,12 @@ internal sealed class Boxed : IConstruction
     {
         if (!Opens(cushion.Closure) && !cushion.Outline.HasCorners)
         {
-            yield return BoxingSection.Plain("boxing", [.. circuit.Section, .. circuit.Rest], cushion.Thickness, seam);
+            yield return BoxingSection.Plain("boxing", [.. circuit.Section, .. circuit.Rest], cushion.BoxingHeight, seam);
             yield break;
         }
 
-        yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.Thickness, "back", seam);
-        yield return BoxingSection.Plain("boxing", circuit.Rest, cushion.Thickness, seam);
+        yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.BoxingHeight, "back", seam);
+        yield return BoxingSection.Plain("boxing", circuit.Rest, cushion.BoxingHeight, seam);
     }
 
     // A panel for each stretch, but one section for the whole of an opening closure.
@@ -107,7 +111,7 @@ internal sealed class Boxed : IConstruction
         {
             if (!Opens(cushion.Closure) || !circuit.Section.Contains(run))
             {
-                yield return BoxingSection.Plain(run.Name, [run], cushion.Thickness, seam);
+                yield return BoxingSection.Plain(run.Name, [run], cushion.BoxingHeight, seam);
             }
             else if (run == circuit.Section[0])
             {
@@ -116,5 +120,5 @@ internal sealed class Boxed : IConstruction
         }
     }
 
-    private static bool Opens(ClosureSpecification closure) => closure is ZipperClosure or HookAndLoopClosure;
+    private static bool Opens(ClosureSpecification closure) => closure is ZipperClosure or OverlappingClosure { Side: not Side.Bottom };
 }

@@ -44,7 +44,7 @@ internal sealed record BoxingSection
     public static BoxingSection Closing(ClosureSpecification closure, ImmutableArray<OutlineSide> runs, Length height, string part, EdgeFinish seam) => closure switch
     {
         ZipperClosure { Side: not Side.Bottom } zipper => Zippered(runs, height, seam, zipper.TurnUnder),
-        HookAndLoopClosure { Side: not Side.Bottom } hook => Overlapping(runs, height, seam, hook),
+        OverlappingClosure { Side: not Side.Bottom } strips => Overlapping(runs, height, seam, strips),
         _ => Plain(part, runs, height, seam),
     };
 
@@ -64,10 +64,10 @@ internal sealed record BoxingSection
     }
 
     /// <summary>Two hemmed strips that overlap: each (T + o)/2 high, and the hem's two turns more when cut.</summary>
-    public static BoxingSection Overlapping(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, HookAndLoopClosure closure)
+    public static BoxingSection Overlapping(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, OverlappingClosure closure)
     {
         var hem = EdgeFinish.DoubleHem(closure.Fold);
-        Length lower = HookAndLoopClosure.VisibleHeight(height, closure.Overlap), upper = height + closure.Overlap - lower;
+        Length lower = OverlappingClosure.VisibleHeight(height, closure.Overlap), upper = height + closure.Overlap - lower;
         return new BoxingSection
         {
             Panels = [Strip("closure-upper", runs, upper, hem, seam, seam, "lower"), Strip("closure-lower", runs, lower, seam, hem, seam, null, "upper")],

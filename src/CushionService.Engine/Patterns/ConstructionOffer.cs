@@ -28,6 +28,12 @@ public sealed record ConstructionOffer
     /// <summary>The handles that it takes.</summary>
     public ImmutableArray<HandleKind> Handles { get; init; } = [];
 
+    /// <summary>The seams in which an edging may stand; empty when it takes none.</summary>
+    public ImmutableArray<EdgingPlace> Edgings { get; init; } = [];
+
+    /// <summary>Whether it takes ties, straps, tufts, a pocket, a base and vents.</summary>
+    public bool Additions { get; init; }
+
     /// <summary>Fields of its own.</summary>
     public ImmutableArray<FieldOffer> Fields { get; init; } = [];
 

@@ -23,6 +23,15 @@ public readonly record struct EdgeFinish(FinishKind Kind, int Turns, Length Dept
     /// <summary>A double-folded hem.</summary>
     public static EdgeFinish DoubleHem(Length fold) => new(FinishKind.Hem, 2, fold);
 
+    /// <summary>An edge that is caught in another seam.</summary>
+    public static EdgeFinish Caught(Length allowance) => new(FinishKind.Caught, 1, allowance);
+
+    /// <summary>An edge that is turned in and sewn down.</summary>
+    public static EdgeFinish TurnIn(Length depth) => new(FinishKind.TurnIn, 1, depth);
+
+    /// <summary>An edge that nothing happens to.</summary>
+    public static EdgeFinish Raw { get; } = new(FinishKind.Raw, 0, Length.Zero);
+
     /// <summary>The edge in the trade's words.</summary>
     public string Name => Kind switch
     {
@@ -30,6 +39,8 @@ public readonly record struct EdgeFinish(FinishKind Kind, int Turns, Length Dept
         FinishKind.ZipperTurnUnder => "zipper turn-under",
         FinishKind.Hem => "hem",
         FinishKind.TurnIn => "turn-in",
+        FinishKind.Caught => "seam",
+        FinishKind.Raw => "raw edge",
         FinishKind.Drawn => "turning",
         _ => throw new ArgumentOutOfRangeException(nameof(Kind)),
     };

@@ -36,8 +36,7 @@ internal sealed class Face
     public static Face Bottom(CushionSpecification cushion, ImmutableArray<OutlineSide> runs, EdgeFinish seam) => cushion.Closure switch
     {
         ZipperClosure { Side: Side.Bottom } zipper => Divided("bottom", FabricRole.Bottom, runs, seam, Length.Zero, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder)),
-        HookAndLoopClosure { Side: Side.Bottom } hook => Divided("bottom", FabricRole.Bottom, runs, seam, hook.Overlap, EdgeFinish.DoubleHem(hook.Fold)),
-        EnvelopeClosure envelope => Divided("bottom", FabricRole.Bottom, runs, seam, envelope.Overlap, EdgeFinish.DoubleHem(envelope.Fold)),
+        OverlappingClosure { Side: Side.Bottom } flaps => Divided("bottom", FabricRole.Bottom, runs, seam, flaps.Overlap, EdgeFinish.DoubleHem(flaps.Fold)),
         _ => Whole("bottom", FabricRole.Bottom, cushion.Outline.FromBelow(runs), seam),
     };
 
@@ -51,7 +50,7 @@ internal sealed class Face
     public static Face Divided(string part, FabricRole role, ImmutableArray<OutlineSide> runs, EdgeFinish seam, Length lap, EdgeFinish inner)
     {
         Length width = runs.First(run => run.Side == Side.Front).Length, depth = runs.First(run => run.Side == Side.Right).Length;
-        Length front = HookAndLoopClosure.VisibleHeight(depth, lap), back = depth + lap - front;
+        Length front = OverlappingClosure.VisibleHeight(depth, lap), back = depth + lap - front;
         var centre = new Point(width.HalfUp(), depth.HalfUp());
         var frontPanel = new Panel
         {

@@ -15,6 +15,12 @@ public enum FinishKind
     /// <summary>Turned in and caught by other stitching.</summary>
     TurnIn,
 
+    /// <summary>Caught in a seam that joins other edges.</summary>
+    Caught,
+
+    /// <summary>Left as it is cut.</summary>
+    Raw,
+
     /// <summary>Turned in, gathered on a thread and drawn up.</summary>
     Drawn,
 }

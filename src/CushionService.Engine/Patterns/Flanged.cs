@@ -35,8 +35,7 @@ internal sealed class Flanged : IConstruction
         FlangedFace[] bottom = cushion.Closure switch
         {
             ZipperClosure zipper => FlangedFace.Divided(cushion, flange, Length.Zero, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder)),
-            HookAndLoopClosure hook => FlangedFace.Divided(cushion, flange, hook.Overlap, EdgeFinish.DoubleHem(hook.Fold)),
-            EnvelopeClosure envelope => FlangedFace.Divided(cushion, flange, envelope.Overlap, EdgeFinish.DoubleHem(envelope.Fold)),
+            OverlappingClosure flaps => FlangedFace.Divided(cushion, flange, flaps.Overlap, EdgeFinish.DoubleHem(flaps.Fold)),
             _ => [FlangedFace.Whole("bottom", FabricRole.Bottom, cushion, flange)],
         };
         Panel named = top.Panel with { Marks = [.. top.Panel.Marks, .. BodyLine(top.Panel, cushion)] };
@@ -60,8 +59,7 @@ internal sealed class Flanged : IConstruction
 
     private static Length Overlap(ClosureSpecification closure) => closure switch
     {
-        HookAndLoopClosure hook => hook.Overlap,
-        EnvelopeClosure envelope => envelope.Overlap,
+        OverlappingClosure flaps => flaps.Overlap,
         _ => Length.Zero,
     };
 

@@ -49,7 +49,7 @@ internal sealed class FlangedFace
         EdgeFinish outer = folded ? new EdgeFinish(FinishKind.TurnIn, 1, flange.Turning) : seam;
         Length cut = folded ? 2 * flange.Width : Length.Zero, beyond = folded ? cut : flange.Width;
         Length width = cushion.Width + 2 * beyond, depth = cushion.Depth + 2 * beyond;
-        Length half = division is { } parts ? HookAndLoopClosure.VisibleHeight(depth, parts.Lap) : depth;
+        Length half = division is { } parts ? OverlappingClosure.VisibleHeight(depth, parts.Lap) : depth;
         Length height = division is { Front: false } back ? depth + back.Lap - half : half;
         bool hasFront = division is not { Front: false }, hasBack = division is not { Front: true };
 

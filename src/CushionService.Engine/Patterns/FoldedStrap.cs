@@ -1,10 +1,12 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>A handle of cloth folded in four: cut four times as wide as it is finished, and an end fold longer at each end.</summary>
+/// <summary>A handle: a strip of cloth folded in four, cut four times as wide as it is finished and an end fold longer at each end; or
+/// webbing, which is bought by length and leaves only its marks; or webbing within the strip.</summary>
 /// <remarks>Common practice, no source.</remarks>
 internal static class FoldedStrap
 {
@@ -30,7 +32,8 @@ internal static class FoldedStrap
                 .Add(EndMark(panel, handle, middle - handle.Span.HalfUp()))
                 .Add(EndMark(panel, handle, middle - handle.Span.HalfUp() + handle.Span)),
         };
-        return pattern with { Panels = pattern.Panels.Replace(panel, marked).Add(Strap(handle)) };
+        ImmutableArray<Panel> panels = pattern.Panels.Replace(panel, marked);
+        return pattern with { Panels = handle.HasStrap ? panels.Add(Strap(handle)) : panels };
     }
 
     private static PanelMark EndMark(Panel panel, HandleSpecification handle, Length x)

@@ -45,6 +45,7 @@ internal static class InnerCover
         Handle = null,
         Channels = null,
         CornerTaper = default,
+        Trim = TrimSpecification.None,
     };
 
     private static ImmutableArray<EdgeRef> Named(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => edge with { Part = Prefix + edge.Part })];

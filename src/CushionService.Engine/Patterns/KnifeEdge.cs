@@ -20,9 +20,13 @@ internal sealed class KnifeEdge : IConstruction
             new(ClosureKind.HookAndLoop, [Side.Bottom]),
             new(ClosureKind.Envelope, [Side.Bottom]),
             new(ClosureKind.HandSewn, SideSeams),
+            new(ClosureKind.Buttons, [Side.Bottom]),
+            new(ClosureKind.Ties, [Side.Bottom]),
         ],
         Thickness = false,
+        Edgings = [EdgingPlace.Top],
         ZipperInSeam = true,
+        Additions = true,
         Fields = [new(ConstructionField.Channels), new(ConstructionField.CornerTaper), new(ConstructionField.InnerCover)],
     };
 

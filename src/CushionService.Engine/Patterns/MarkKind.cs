@@ -12,6 +12,21 @@ public enum MarkKind
     /// <summary>A line along which the piece is folded.</summary>
     FoldLine,
 
+    /// <summary>A line along which the piece is cut further.</summary>
+    CutLine,
+
+    /// <summary>Where the end of a tie or a strap is caught in the seam.</summary>
+    TieEnd,
+
+    /// <summary>Where a tuft goes through.</summary>
+    Tuft,
+
+    /// <summary>Where an eyelet is set.</summary>
+    Vent,
+
+    /// <summary>Where a button is sewn on, or its hole begins.</summary>
+    Button,
+
     /// <summary>A corner of the seam line, where stitching turns.</summary>
     SeamDot,
 

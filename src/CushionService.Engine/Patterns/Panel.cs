@@ -29,6 +29,18 @@ public sealed record Panel
     /// <summary>Layers that it is folded into across its width; 1 when it lies flat.</summary>
     public int Layers { get; init; } = 1;
 
+    /// <summary>Layers that it is folded into along its height; 1 when it lies flat.</summary>
+    public int LayersAlong { get; init; } = 1;
+
+    /// <summary>How many of it one cover has.</summary>
+    public int Copies { get; init; } = 1;
+
+    /// <summary>How its size comes about, where its edges do not say it, with lengths in a unit; null when they do.</summary>
+    public Func<LengthUnit, string>? Because { get; init; }
+
+    /// <summary>Whether it is added to the cover rather than part of its shell.</summary>
+    public bool IsAddition => Role is not (FabricRole.Top or FabricRole.Bottom or FabricRole.Sides or FabricRole.InnerCover);
+
     /// <summary>Cloth that stitching into the panel draws in across: it is cut so much wider.</summary>
     public Length TakeUpAcross { get; init; }
 

@@ -17,7 +17,7 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
     public Length LengthOf(Seam seam) => Sum(seam.One);
 
     /// <summary>Makes sure that the pattern closes: every outline returns to its start, every edge that is to be joined is in exactly
-    /// one seam, and the two sides of each seam agree.</summary>
+    /// one seam besides those that rest on it, and the two sides of each seam agree but for the stated lap and fullness.</summary>
     /// <exception cref="InvalidPatternException">Names the invariant that is broken.</exception>
     public Pattern Closed()
     {
@@ -29,13 +29,13 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         var joined = new HashSet<EdgeRef>();
         foreach (Seam seam in Seams)
         {
-            foreach (EdgeRef edge in seam.One.Concat(seam.Other))
+            foreach (EdgeRef edge in seam.RestsOnSeam ? seam.Other : seam.One.Concat(seam.Other))
             {
                 Require(this[edge.Part][edge.Edge].Finish.Joins, $"{edge} is in a seam but is not finished for one.");
                 Require(joined.Add(edge), $"{edge} is in two seams.");
             }
 
-            Require(Sum(seam.One) == Sum(seam.Other) - seam.Lap, $"{seam.One[0]} is not as long as {seam.Other[0]}.");
+            Require(seam.OtherFor(Sum(seam.One)) == Sum(seam.Other) - seam.Lap, $"{seam.One[0]} is not as long as {seam.Other[0]}.");
         }
 
         foreach (Panel panel in Panels)

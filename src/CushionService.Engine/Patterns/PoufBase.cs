@@ -15,8 +15,7 @@ internal static class PoufBase
     public static ImmutableArray<Panel> Of(CushionSpecification cushion, Length rim, EdgeFinish seam) => cushion.Closure switch
     {
         ZipperClosure zipper => Halves(cushion.Width, rim, seam, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder), Length.Zero),
-        HookAndLoopClosure hook => Halves(cushion.Width, rim, seam, EdgeFinish.DoubleHem(hook.Fold), hook.Overlap),
-        EnvelopeClosure envelope => Halves(cushion.Width, rim, seam, EdgeFinish.DoubleHem(envelope.Fold), envelope.Overlap),
+        OverlappingClosure flaps => Halves(cushion.Width, rim, seam, EdgeFinish.DoubleHem(flaps.Fold), flaps.Overlap),
         _ => [Disc(cushion.Width, rim, seam)],
     };
 

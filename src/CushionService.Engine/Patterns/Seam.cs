@@ -3,13 +3,22 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>Joins edges: the finished lengths of both sides agree exactly, but for an overlap on the other side.</summary>
+/// <summary>Joins edges: the finished lengths of both sides agree exactly, but for an overlap or a fullness of the other side.</summary>
 /// <param name="Kind">How they are joined.</param>
 /// <param name="One">Edges that lie end to end on one side.</param>
 /// <param name="Other">Edges on the other side, end to end or overlapping.</param>
 /// <param name="Lap">How far edges of the other side lie over each other.</param>
 public sealed record Seam(SeamKind Kind, ImmutableArray<EdgeRef> One, ImmutableArray<EdgeRef> Other, Length Lap = default)
 {
+    /// <summary>Finished length of the other side for each length of this one, where the other is gathered; null where they agree.</summary>
+    public Fraction? Fullness { get; init; }
+
+    /// <summary>Whether it rests on another seam, which joins the edges of its one side to what lies beyond.</summary>
+    public bool RestsOnSeam => Kind == SeamKind.Gathered;
+
+    /// <summary>How long the other side must be, without its lap, for a length of the one side; up to a nanometre.</summary>
+    public Length OtherFor(Length one) => Fullness is { } fullness ? Length.FromNanometres(fullness.CeilingOf(one.Nanometres)) : one;
+
     /// <summary>Joins one edge to one other.</summary>
     public Seam(SeamKind kind, EdgeRef one, EdgeRef other)
         : this(kind, [one], [other])

@@ -12,6 +12,9 @@ public enum SeamKind
     /// <summary>Two edges sewn to the tapes of one zipper.</summary>
     Zipper,
 
+    /// <summary>Gathered to the stated fullness and caught in a seam that joins the edges it is gathered to.</summary>
+    Gathered,
+
     /// <summary>Stitched but for a gap in the middle, for turning and filling.</summary>
     Gap,
 }

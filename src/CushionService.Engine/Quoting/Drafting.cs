@@ -10,11 +10,11 @@ namespace CushionService.Engine.Quoting;
 /// <summary>An order drafted and cut, on paper: the patterns of its cushions and all pieces, with what cannot be made and what is unwise.</summary>
 public sealed record Drafting
 {
-    private Drafting(OrderSpecification order, ImmutableArray<Pattern> patterns, ImmutableArray<CutPiece> pieces)
+    private Drafting(OrderSpecification order, ImmutableArray<Pattern> patterns, ImmutableArray<CutPiece> pieces, ImmutableArray<Violation> joined)
     {
         (Order, Patterns, Pieces) = (order, patterns, pieces);
         Violations = [.. pieces.Where(piece => !ClothNesting.Fits(Fabric(piece), piece)).Select(TooWide)];
-        Warnings = [.. Unmatched(), .. Inverted(), .. TooTight()];
+        Warnings = [.. joined, .. Unmatched(), .. Inverted(), .. TooTight()];
     }
 
     /// <summary>The order.</summary>
@@ -42,18 +42,44 @@ public sealed record Drafting
     {
         var patterns = ImmutableArray.CreateBuilder<Pattern>(order.Cushions.Length);
         var pieces = ImmutableArray.CreateBuilder<CutPiece>();
+        var joined = ImmutableArray.CreateBuilder<Violation>();
         foreach (CushionSpecification cushion in order.Cushions)
         {
             FabricSpecification ClothOf(FabricRole role) => order.Fabrics.First(fabric => fabric.Id == cushion.Fabrics[role]);
             IConstruction construction = Constructions.Of(cushion.Construction, constructions);
+            Length StepsOf(FabricRole role) => WholeSteps(ClothOf(role).UsableWidth, order.Workroom.CuttingStep);
+            ImmutableArray<Length> JoinsOf(Panel panel)
+            {
+                bool may = cushion.Trim.FaceJoins == FaceJoins.Allow && panel is { Role: FabricRole.Top or FabricRole.Bottom, IsRectangle: true, Gathers.IsEmpty: true, TakeUpAcross.Nanometres: 0 };
+                if (!may || ClothNesting.Fits(ClothOf(panel.Role), Cut(panel)))
+                {
+                    return [];
+                }
+
+                ImmutableArray<Length> joins = FaceJoining.Joins(panel, StepsOf(panel.Role), cushion.SeamAllowance);
+                if (!joins.IsEmpty)
+                {
+                    joined.Add(Joined(order, cushion, panel, joins));
+                }
+
+                return joins;
+            }
+
+            CutPiece Cut(Panel panel) => CutPiece.Of(panel, cushion, ClothOf(panel.Role), order.Workroom.CuttingStep, order.Workroom.FaceRounding);
             Pattern pattern = PiecedPattern.Of(
-                InnerCover.AddTo(FaceNames.AddTo(construction.Draft(cushion), cushion), construction, cushion),
+                InnerCover.AddTo(FaceNames.AddTo(Trim.AddTo(construction.Draft(cushion), cushion), cushion), construction, cushion),
                 cushion.SeamAllowance,
-                role => WholeSteps(ClothOf(role).UsableWidth, order.Workroom.CuttingStep));
+                StepsOf,
+                JoinsOf);
             patterns.Add(pattern);
             foreach (Panel panel in pattern.Panels)
             {
-                pieces.Add(CutPiece.Of(panel, cushion, ClothOf(panel.Role), order.Workroom.CuttingStep));
+                pieces.Add(Cut(panel));
+            }
+
+            if (WeltNeed.Of(cushion, pattern, order.Workroom.CuttingStep) is { } welt)
+            {
+                pieces.Add(WeltPieces.Of(welt, cushion, ClothOf(FabricRole.Edging), order.Workroom.CuttingStep));
             }
         }
 
@@ -62,11 +88,16 @@ public sealed record Drafting
             pieces.Add(CutPiece.Of(loose, order.Fabrics.First(fabric => fabric.Id == loose.Fabric)));
         }
 
-        return new Drafting(order, patterns.ToImmutable(), pieces.ToImmutable());
+        return new Drafting(order, patterns.ToImmutable(), pieces.ToImmutable(), joined.ToImmutable());
     }
 
     /// <summary>The cloth of a piece.</summary>
     public FabricSpecification Fabric(CutPiece piece) => Order.Fabrics.First(fabric => fabric.Id == piece.Fabric);
+
+    private static Violation Joined(OrderSpecification order, CushionSpecification cushion, Panel face, ImmutableArray<Length> joins) => new(
+        cushion.Pointer,
+        "joined-face",
+        $"The {face.Part} of {cushion.Id} is wider than its cloth and is joined from {joins.Length + 1} panels, {string.Join(" and ", joins.Select(join => LengthText.Format(join, order.Unit)))} from its left edge, away from the front's centre.");
 
     // A joined strip is rounded up to the cutting step, and must still fit.
     private static Length WholeSteps(Length usable, Length step) => Length.FromNanometres(usable.Nanometres - (usable.Nanometres % step.Nanometres));

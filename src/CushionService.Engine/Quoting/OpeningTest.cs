@@ -28,7 +28,7 @@ public static class OpeningTest
     public static Length Opening(CushionSpecification cushion, Pattern cover)
     {
         var hem = Length.Zero;
-        foreach (Panel panel in cover.Panels)
+        foreach (Panel panel in cover.Panels.Where(panel => !panel.IsAddition))
         {
             foreach (Edge edge in panel.Edges)
             {

@@ -14,4 +14,10 @@ public enum ClosureKind
 
     /// <summary>A gap in a seam, closed by hand when the cover is filled.</summary>
     HandSewn,
+
+    /// <summary>Two hemmed strips or flaps that overlap, held by buttons.</summary>
+    Buttons,
+
+    /// <summary>Two hemmed strips or flaps that overlap, held by pairs of ties.</summary>
+    Ties,
 }

@@ -24,6 +24,12 @@ public sealed record CushionSpecification
     /// <summary>Finished thickness; zero for a construction without one.</summary>
     public Length Thickness { get; init; }
 
+    /// <summary>How much lower than the cushion is thick its boxing is made, so that it stands taut; less than the thickness.</summary>
+    public Length BoxingTautness { get; init; }
+
+    /// <summary>Finished height of the boxing.</summary>
+    public Length BoxingHeight => Thickness - BoxingTautness;
+
     /// <summary>Finished length of a bolster, end to end; zero for another construction.</summary>
     public Length Length { get; init; }
 
@@ -59,6 +65,9 @@ public sealed record CushionSpecification
 
     /// <summary>A handle; null for none.</summary>
     public HandleSpecification? Handle { get; init; }
+
+    /// <summary>What is added to the cover.</summary>
+    public TrimSpecification Trim { get; init; } = TrimSpecification.None;
 
     /// <summary>What fills it; null for nothing.</summary>
     public FillSpecification? Fill { get; init; }

@@ -6,7 +6,7 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Side">Where it stands.</param>
 /// <param name="Fold">Depth of each turn of the flaps' double-folded hems.</param>
 /// <param name="Overlap">How far the flaps overlap.</param>
-public sealed record EnvelopeClosure(Side Side, Length Fold, Length Overlap) : ClosureSpecification(Side)
+public sealed record EnvelopeClosure(Side Side, Length Fold, Length Overlap) : OverlappingClosure(Side, Length.Zero, Fold, Overlap)
 {
     /// <inheritdoc />
     public override ClosureKind Kind => ClosureKind.Envelope;

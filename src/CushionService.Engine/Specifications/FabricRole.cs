@@ -15,6 +15,21 @@ public enum FabricRole
     /// <summary>The handle.</summary>
     Handle,
 
+    /// <summary>The welt or the ruffle.</summary>
+    Edging,
+
+    /// <summary>The ties.</summary>
+    Ties,
+
+    /// <summary>The straps.</summary>
+    Straps,
+
+    /// <summary>The pocket.</summary>
+    Pocket,
+
+    /// <summary>The covers of buttons.</summary>
+    Buttons,
+
     /// <summary>The inner cover, which holds a loose fill.</summary>
     InnerCover,
 }

@@ -7,6 +7,18 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Handle">The handle's.</param>
 public sealed record FabricRoles(string Top, string Bottom, string Sides, string Handle)
 {
+    /// <summary>The edging's; the top face's unless told otherwise.</summary>
+    public string Edging { get; init; } = Top;
+
+    /// <summary>The ties'; the top face's unless told otherwise.</summary>
+    public string Ties { get; init; } = Top;
+
+    /// <summary>The straps'; the bottom face's unless told otherwise.</summary>
+    public string Straps { get; init; } = Bottom;
+
+    /// <summary>The pocket's; the sides' unless told otherwise.</summary>
+    public string Pocket { get; init; } = Sides;
+
     /// <summary>The inner cover's; null for a cushion without one.</summary>
     public string? InnerCover { get; init; }
 
@@ -17,6 +29,11 @@ public sealed record FabricRoles(string Top, string Bottom, string Sides, string
         FabricRole.Bottom => Bottom,
         FabricRole.Sides => Sides,
         FabricRole.Handle => Handle,
+        FabricRole.Edging => Edging,
+        FabricRole.Ties => Ties,
+        FabricRole.Straps => Straps,
+        FabricRole.Pocket => Pocket,
+        FabricRole.Buttons => Top,
         FabricRole.InnerCover when InnerCover is { } inner => inner,
         _ => throw new ArgumentOutOfRangeException(nameof(role)),
     };

@@ -5,4 +5,10 @@ public enum HandleKind
 {
     /// <summary>A strip of cloth folded in four and edge-stitched.</summary>
     FoldedStrap,
+
+    /// <summary>Webbing.</summary>
+    Webbing,
+
+    /// <summary>Webbing in a strip of cloth folded in four.</summary>
+    StrapAndWebbing,
 }

@@ -8,13 +8,13 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Fold">Depth of each turn of the double-folded hems.</param>
 /// <param name="Overlap">How far they overlap.</param>
 /// <param name="TapeWidth">Width of the tape.</param>
-public sealed record HookAndLoopClosure(Side Side, Length Return, Length Fold, Length Overlap, Length TapeWidth) : ClosureSpecification(Side)
+public sealed record HookAndLoopClosure(Side Side, Length Return, Length Fold, Length Overlap, Length TapeWidth) : OverlappingClosure(Side, Return, Fold, Overlap)
 {
     /// <inheritdoc />
     public override ClosureKind Kind => ClosureKind.HookAndLoop;
 
-    /// <summary>The narrowest overlap that holds a tape: its width and 1/8 in at each edge (common practice, no source).</summary>
-    public static Length NarrowestOverlap(Length tapeWidth) => tapeWidth + 2 * Length.FromInches(0.125m);
+    /// <summary>The narrowest overlap that holds a tape: its width and a margin at each edge.</summary>
+    public static Length NarrowestOverlap(Length tapeWidth, Length margin) => tapeWidth + 2 * margin;
 
     /// <summary>The overlap that is left when both strips are cut as high as the other sides: H + 2s − 4f.</summary>
     /// <param name="height">Finished height of the boxing, H.</param>
@@ -22,9 +22,4 @@ public sealed record HookAndLoopClosure(Side Side, Length Return, Length Fold, L
     /// <param name="fold">Depth of each turn of the hem, f.</param>
     /// <remarks>Follows from each strip being cut (H + 2s + o)/2 + 2f high. At or below zero the strips do not meet.</remarks>
     public static Length OverlapAsSides(Length height, Length seam, Length fold) => height + 2 * seam - 4 * fold;
-
-    /// <summary>How much of one strip shows from the face's seam to its hemmed edge: (H + o)/2.</summary>
-    /// <param name="height">Finished height of the boxing, or finished size of the face across the overlap.</param>
-    /// <param name="overlap">How far the two overlap.</param>
-    public static Length VisibleHeight(Length height, Length overlap) => (height + overlap).HalfUp();
 }

@@ -13,6 +13,9 @@ public sealed record WorkroomPractice
         CuttingStep = Length.FromInches(0.125m),
         ZipperTurnUnder = Length.FromInches(0.75m),
         ZipperReturn = Length.FromInches(3),
+        HemFold = Length.FromInches(0.5m),
+        TapeMargin = Length.FromInches(0.125m),
+        EdgeDistance = Length.FromInches(0.125m),
     };
 
     /// <summary>The defaults of a workroom that measures in millimetres.</summary>
@@ -22,6 +25,9 @@ public sealed record WorkroomPractice
         CuttingStep = Length.FromMillimetres(1),
         ZipperTurnUnder = Length.FromMillimetres(20),
         ZipperReturn = Length.FromMillimetres(75),
+        HemFold = Length.FromInches(0.5m),
+        TapeMargin = Length.FromInches(0.125m),
+        EdgeDistance = Length.FromMillimetres(3),
     };
 
     /// <summary>Seam allowance for each edge.</summary>
@@ -35,6 +41,24 @@ public sealed record WorkroomPractice
 
     /// <summary>How far a zipper section runs round each back corner.</summary>
     public required Length ZipperReturn { get; init; }
+
+    /// <summary>Depth of each turn of the double-folded hems of closures.</summary>
+    public required Length HemFold { get; init; }
+
+    /// <summary>Margin of an overlap beyond each edge of its tape.</summary>
+    public required Length TapeMargin { get; init; }
+
+    /// <summary>Distance of edge-stitching from a fold: 1/8 in (US Army TM 10-8400-203-23).</summary>
+    public required Length EdgeDistance { get; init; }
+
+    /// <summary>How much lower than the cushion is thick a boxing is made: nothing, or 1/4 in for a taut edge.</summary>
+    public Length BoxingTautness { get; init; }
+
+    /// <summary>How much larger than the cover foam is cut in width and depth, where an order does not say: nothing to 1/2 in.</summary>
+    public Length FoamOversize { get; init; }
+
+    /// <summary>How the cut sizes of rectangular faces meet the cutting step.</summary>
+    public FaceRounding FaceRounding { get; init; }
 
     /// <summary>Length of each cloth lost to squaring its ends.</summary>
     public Length Squaring { get; init; }

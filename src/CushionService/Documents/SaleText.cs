@@ -13,6 +13,8 @@ internal static class SaleText
         SaleUnit.M => $"{Number(quantity)}\u00A0m",
         SaleUnit.Lb => $"{Number(quantity)}\u00A0lb",
         SaleUnit.Kg => $"{Number(quantity)}\u00A0kg",
+        SaleUnit.SqYd => $"{Number(quantity)}\u00A0yd²",
+        SaleUnit.SqM => $"{Number(quantity)}\u00A0m²",
         _ => Number(quantity),
     };
 

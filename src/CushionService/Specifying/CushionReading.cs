@@ -8,7 +8,9 @@ namespace CushionService.Specifying;
 /// <summary>A cushion's fields as they apply, defaults taken; null where a field is missing or cannot be read.</summary>
 internal sealed class CushionReading(Cushion cushion, OrderReading order)
 {
-    private static readonly Length UsualFold = Engine.Measures.Length.FromInches(0.5m);
+    private static readonly Length UsualButton = Engine.Measures.Length.FromInches(0.75m);
+    private static readonly Length UsualTie = Engine.Measures.Length.FromInches(8);
+    private static readonly Length UsualTiedOverlap = Engine.Measures.Length.FromInches(1.5m);
     private static readonly Length UsualTape = Engine.Measures.Length.FromInches(0.75m);
 
     public ConstructionOffer? Offer { get; } = cushion.Construction is { } kind && Enum.IsDefined(kind) ? Constructions.Of(kind).Offer : null;
@@ -19,6 +21,9 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
     public Length? Depth => Outline?.Depth;
 
     public Length? Thickness => order.Length(cushion.Thickness);
+
+    /// <summary>Finished height of the boxing.</summary>
+    public Length? BoxingHeight => Thickness - order.Practice.BoxingTautness;
 
     public Length? SeamAllowance => Or(cushion.SeamAllowance, order.Practice.SeamAllowance);
 
@@ -32,7 +37,11 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
     public BoxingJoins Joins => cushion.Boxing?.Joins
         ?? (Outline is { HasCorners: false } || (Closure == ClosureKind.Zipper && Side == Engine.Specifications.Side.Back) ? BoxingJoins.Back : BoxingJoins.Corners);
 
-    public bool HasReturns => Offer is { Joins.Length: > 0 } && Joins == BoxingJoins.Back && Closure is ClosureKind.Zipper or ClosureKind.HookAndLoop;
+    /// <summary>Whether the closure is a section of the boxing of its own.</summary>
+    public bool OpensBoxing => Side != Engine.Specifications.Side.Bottom
+        && Closure is ClosureKind.Zipper or ClosureKind.HookAndLoop or ClosureKind.Buttons or ClosureKind.Ties;
+
+    public bool HasReturns => Offer is { Joins.Length: > 0 } && Joins == BoxingJoins.Back && OpensBoxing;
 
     /// <summary>A closure runs on round the corners of a straight back; a curved back it opens as it is, unless told otherwise.</summary>
     public Length? Return => !HasReturns ? Engine.Measures.Length.Zero
@@ -67,12 +76,19 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
 
     public Length? TurnUnder => Or(cushion.Closure?.TurnUnder, order.Practice.ZipperTurnUnder);
 
-    public Length? Fold => Or(cushion.Closure?.Fold, UsualFold);
+    public Length? Fold => Or(cushion.Closure?.Fold, order.Practice.HemFold);
 
     public Length? TapeWidth => Or(cushion.Closure?.TapeWidth, UsualTape);
 
+    public Length? ButtonDiameter => Or(cushion.Closure?.ButtonDiameter, UsualButton);
+
+    public Length? TieLength => Or(cushion.Closure?.TieLength, UsualTie);
+
+    /// <summary>The narrowest overlap that holds the tape.</summary>
+    public Length? NarrowestOverlap => TapeWidth is { } tape ? HookAndLoopClosure.NarrowestOverlap(tape, order.Practice.TapeMargin) : null;
+
     /// <summary>What the overlap lies across: the boxing's height, or the depth of a divided face.</summary>
-    public Length? Across => Side == Engine.Specifications.Side.Bottom ? Depth : Thickness;
+    public Length? Across => Side == Engine.Specifications.Side.Bottom ? Depth : BoxingHeight;
 
     public bool StripsAsSides => cushion.Closure?.Strips == HookAndLoopStrips.AsSides;
 
@@ -80,12 +96,11 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
     {
         ClosureKind.HookAndLoop when StripsAsSides => Across is { } height && SeamAllowance is { } seam && Fold is { } fold
             ? HookAndLoopClosure.OverlapAsSides(height, seam, fold) : null,
-        ClosureKind.HookAndLoop => cushion.Closure?.Overlap is null
-            ? TapeWidth is { } tape ? HookAndLoopClosure.NarrowestOverlap(tape) : null
-            : order.Length(cushion.Closure.Overlap),
-        ClosureKind.Envelope => cushion.Closure?.Overlap is null
-            ? Across is { } across ? EnvelopeClosure.UsualOverlap(across) : null
-            : order.Length(cushion.Closure.Overlap),
+        not null when cushion.Closure?.Overlap is { } written => order.Length(written),
+        ClosureKind.HookAndLoop => NarrowestOverlap,
+        ClosureKind.Buttons => ButtonDiameter is { } diameter ? ButtonClosure.UsualOverlap(diameter) : null,
+        ClosureKind.Ties when Side != Engine.Specifications.Side.Bottom => UsualTiedOverlap,
+        ClosureKind.Envelope or ClosureKind.Ties => Across is { } across ? EnvelopeClosure.UsualOverlap(across) : null,
         _ => null,
     };
 
@@ -94,6 +109,11 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
     /// <summary>Finished length of what belongs to a side.</summary>
     public Length? SideLength(Side side) => Outline?.Sides.Where(stretch => stretch.Side == side)
         .Aggregate(Engine.Measures.Length.Zero, (sum, stretch) => sum + stretch.Length);
+
+    /// <summary>Finished length of a side, less what the closure's returns take of it.</summary>
+    public Length? FreeLength(Side side) => HasReturns && side is Engine.Specifications.Side.Left or Engine.Specifications.Side.Right
+        ? SideLength(side) - Return
+        : SideLength(side);
 
     /// <summary>Finished length of the seam on a side, which a gathered corner shortens by half its radius at each end.</summary>
     public Length? SeamLength(Side side) => Offer?.Kind == Construction.GatheredCorner ? SideLength(side) - Thickness : SideLength(side);

@@ -41,6 +41,7 @@ internal static class Specify
             Construction = cushion.Construction!.Value,
             Outline = reading.Outline!,
             Thickness = reading.Thickness ?? Length.Zero,
+            BoxingTautness = reading.Offer is { Thickness: true } ? order.Practice.BoxingTautness : Length.Zero,
             SeamAllowance = reading.SeamAllowance!.Value,
             Joins = reading.Joins,
             Closure = Closure(reading),
@@ -48,8 +49,9 @@ internal static class Specify
                 ? new HandleSpecification(
                     handle.Kind!.Value, reading.HandleSide, order.Length(handle.Width)!.Value, order.Length(handle.Length)!.Value, order.Length(handle.Span)!.Value)
                 : null,
+            Trim = TrimReading.Of(cushion, reading, order),
             Fill = Fill(cushion.Fill, order),
-            Fabrics = new FabricRoles(top, cushion.Fabrics?.Bottom ?? top, sides, cushion.Handle?.Fabric ?? sides),
+            Fabrics = TrimReading.Fabrics(cushion, new FabricRoles(top, cushion.Fabrics?.Bottom ?? top, sides, cushion.Handle?.Fabric ?? sides)),
         };
         return new ConstructionReading(cushion, order).Of(plain);
     }
@@ -62,6 +64,8 @@ internal static class Specify
             ClosureKind.Zipper => new ZipperClosure(side, reading.Return!.Value, reading.TurnUnder!.Value),
             ClosureKind.HookAndLoop => new HookAndLoopClosure(
                 side, reading.Return!.Value, reading.Fold!.Value, reading.Overlap!.Value, reading.TapeWidth!.Value),
+            ClosureKind.Buttons => new ButtonClosure(side, reading.Return!.Value, reading.Fold!.Value, reading.Overlap!.Value, reading.ButtonDiameter!.Value),
+            ClosureKind.Ties => new TieClosure(side, reading.Return!.Value, reading.Fold!.Value, reading.Overlap!.Value, reading.TieLength!.Value),
             ClosureKind.Envelope => new EnvelopeClosure(side, reading.Fold!.Value, reading.Overlap!.Value),
             _ => new HandSewnClosure(side),
         };
@@ -77,7 +81,7 @@ internal static class Specify
         LooseFill material = fill.Material ?? LooseFill.PolyesterFibre;
         decimal? density = (decimal?)fill.Density ?? (kind == FillKind.Loose ? Filling.PackedDensity(material) : null);
         string item = fill.Stock ?? (kind == FillKind.Foam ? "foam" : NameOf(material));
-        return new FillSpecification(kind, item, density, order.Length(fill.Oversize) ?? Length.Zero, (decimal?)fill.Plumpness ?? 0.9m);
+        return new FillSpecification(kind, item, density, order.Length(fill.Oversize) ?? order.Practice.FoamOversize, (decimal?)fill.Plumpness ?? 0.9m);
     }
 
     private static string NameOf(LooseFill material) => material switch

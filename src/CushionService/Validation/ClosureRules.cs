@@ -74,13 +74,15 @@ internal static class ClosureRules
 
     private static void FieldsApply(Closure closure, ClosureKind kind, CushionReading reading, ConstructionOffer offer, ValidationContext<Cushion> context)
     {
-        bool overlaps = kind is ClosureKind.HookAndLoop or ClosureKind.Envelope;
+        bool overlaps = kind is ClosureKind.HookAndLoop or ClosureKind.Envelope or ClosureKind.Buttons or ClosureKind.Ties;
         bool hooked = kind == ClosureKind.HookAndLoop;
         Only(reading.HasReturns, closure.Return is not null, nameof(Closure.Return));
         Only(kind == ClosureKind.Zipper, closure.TurnUnder is not null, nameof(Closure.TurnUnder));
         Only(overlaps, closure.Fold is not null, nameof(Closure.Fold));
         Only(overlaps && !(hooked && reading.StripsAsSides), closure.Overlap is not null, nameof(Closure.Overlap));
         Only(hooked, closure.TapeWidth is not null, nameof(Closure.TapeWidth));
+        Only(kind == ClosureKind.Buttons, closure.ButtonDiameter is not null, nameof(Closure.ButtonDiameter));
+        Only(kind == ClosureKind.Ties, closure.TieLength is not null, nameof(Closure.TieLength));
         Only(hooked && offer.Thickness && reading.Side != Side.Bottom, closure.Strips is not null, nameof(Closure.Strips));
 
         void Only(bool applies, bool given, string field)
@@ -106,7 +108,7 @@ internal static class ClosureRules
             context.Refuse("Closure.Side", "side-too-short", $"A side of {order.Text(length)} is too short for a zipper in its seam.");
         }
 
-        if (kind is ClosureKind.HookAndLoop or ClosureKind.Envelope && reading is { Across: { } across, Overlap: { } overlap, Fold: { } fold })
+        if (kind is ClosureKind.HookAndLoop or ClosureKind.Envelope or ClosureKind.Buttons or ClosureKind.Ties && reading is { Across: { } across, Overlap: { } overlap, Fold: { } fold })
         {
             Overlapping(kind, reading, across, overlap, fold, context);
         }
@@ -116,13 +118,17 @@ internal static class ClosureRules
     {
         OrderReading order = context.Reading();
         string field = reading.StripsAsSides ? "Closure.Strips" : "Closure.Overlap";
-        if (kind == ClosureKind.HookAndLoop && reading.TapeWidth is { } tape && overlap < HookAndLoopClosure.NarrowestOverlap(tape))
+        if (kind == ClosureKind.Buttons && reading.ButtonDiameter is { } button && overlap < button)
         {
-            Length narrowest = HookAndLoopClosure.NarrowestOverlap(tape);
+            context.RefuseRange(field, "overlap-too-narrow", $"An overlap of {order.Text(overlap)} does not hold a button of {order.Text(button)}.", button, across);
+        }
+
+        if (kind == ClosureKind.HookAndLoop && reading.NarrowestOverlap is { } narrowest && overlap < narrowest)
+        {
             string how = reading.StripsAsSides
                 ? $"Strips cut as high as the sides overlap by {order.Text(overlap)} on a boxing of {order.Text(across)}; from {order.Text(across + narrowest - overlap)} upwards they reach"
                 : $"An overlap of {order.Text(overlap)} is too narrow; it must be at least";
-            context.RefuseRange(field, "overlap-too-narrow", $"{how} {order.Text(narrowest)}, the tape's width and 1/8 in at each edge.", narrowest, across);
+            context.RefuseRange(field, "overlap-too-narrow", $"{how} {order.Text(narrowest)}, the tape's width and {order.Text(order.Practice.TapeMargin)} at each edge.", narrowest, across);
         }
 
         // Neither strip may reach past the other's seam.
@@ -130,7 +136,7 @@ internal static class ClosureRules
         {
             context.RefuseRange(field, "overlap-too-deep", $"An overlap of {order.Text(overlap)} is deeper than the {order.Text(across)} that it lies across.", null, across);
         }
-        else if (HookAndLoopClosure.VisibleHeight(across, overlap) is var visible && fold >= visible)
+        else if (OverlappingClosure.VisibleHeight(across, overlap) is var visible && fold >= visible)
         {
             context.RefuseRange("Closure.Fold", "hem-too-deep", $"A hem of {order.Text(fold)} does not leave a strip that shows {order.Text(visible)} anything.", null, visible);
         }

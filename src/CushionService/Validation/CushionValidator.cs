@@ -14,6 +14,7 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
     {
         this.AddAttributeRules();
         RuleFor(cushion => cushion.Outline!).SetValidator(new OutlineValidator()).When(cushion => cushion.Outline is not null);
+        this.AddAdditionRules();
         RuleFor(cushion => cushion.Closure!).SetValidator(new AttributeValidator<Closure>()).When(cushion => cushion.Closure is not null);
         RuleFor(cushion => cushion.Handle!).SetValidator(new AttributeValidator<Handle>()).When(cushion => cushion.Handle is not null);
         RuleFor(cushion => cushion.Ends!).SetValidator(new AttributeValidator<Ends>()).When(cushion => cushion.Ends is not null);
@@ -31,6 +32,7 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
                 ConstructionRules.Check(cushion, reading, context);
                 ClosureRules.Check(cushion, reading, context);
                 HandleRules.Check(cushion, reading, context);
+                AdditionRules.Check(cushion, reading, context);
             }
         });
     }

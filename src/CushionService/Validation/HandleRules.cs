@@ -1,5 +1,4 @@
 using CushionService.Contract.Orders;
-using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
 using FluentValidation;
@@ -32,13 +31,13 @@ internal static class HandleRules
         {
             context.Refuse("Handle.Side", "not-combinable", $"Outline {CushionValidator.Json(outline.Kind)} has no {CushionValidator.Json(reading.HandleSide)} side.");
         }
-        else if (reading.HandleSide == reading.Side && reading.Closure is ClosureKind.Zipper or ClosureKind.HookAndLoop)
+        else if (reading.HandleSide == reading.Side && reading.OpensBoxing)
         {
             context.Refuse("Handle.Side", "not-combinable", "A handle and an opening closure cannot stand on the same side.");
         }
 
         OrderReading order = context.Reading();
-        if (order.Length(handle.Width) is { } width && reading.Thickness is { } thickness && width > thickness)
+        if (order.Length(handle.Width) is { } width && reading.BoxingHeight is { } thickness && width > thickness)
         {
             context.RefuseRange("Handle.Width", "out-of-range", $"A handle may be at most as wide as the boxing is high, {order.Text(thickness)}.", null, thickness);
         }
@@ -53,11 +52,8 @@ internal static class HandleRules
             context.RefuseRange("Handle.Span", "out-of-range", $"The span must be shorter than the handle, {order.Text(length)}, so that a hand fits under it.", null, length);
         }
 
-        // The closure's section takes its returns from the neighbouring sides.
-        bool shortened = reading.HasReturns && reading.HandleSide is Side.Left or Side.Right;
-        if (reading.SideLength(reading.HandleSide) is { } side && reading.Return is { } turn && span > (shortened ? side - turn : side))
+        if (reading.FreeLength(reading.HandleSide) is { } free && span > free)
         {
-            Length free = shortened ? side - turn : side;
             context.RefuseRange("Handle.Span", "out-of-range", $"The span must fit the side, of which {order.Text(free)} is free.", null, free);
         }
     }

@@ -118,6 +118,10 @@ internal sealed class OrderValidator : AbstractValidator<Order>
             Use(cushion?.Fabrics?.Top, $"{at}.Top", "Top");
             Use(cushion?.Fabrics?.Bottom, $"{at}.Bottom", "Bottom");
             Use(cushion?.Fabrics?.Sides, $"{at}.Sides", "Sides");
+            Use(cushion?.Ties?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Ties)}.Fabric", "Fabric");
+            Use(cushion?.Straps?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Straps)}.Fabric", "Fabric");
+            Use(cushion?.Pocket?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Pocket)}.Fabric", "Fabric");
+            Use(cushion?.Edging?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Edging)}.Fabric", "Fabric");
             Use(cushion?.InnerCover?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.InnerCover)}.Fabric", "Fabric");
             Use(cushion?.Handle?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Handle)}.Fabric", "Fabric");
         }

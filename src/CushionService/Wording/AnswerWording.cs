@@ -69,6 +69,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
         Other = Names(seam.Other),
         Length = Number(pattern.LengthOf(seam)),
         Lap = Number(seam.Lap),
+        Fullness = seam.Fullness is { } fullness ? (double)fullness.Numerator / (double)fullness.Denominator : null,
     }))];
 
     public IReadOnlyList<LayoutAnswer> Layouts(ImmutableArray<Yardage> yardages) => [.. yardages.Select(yardage => yardage.Layout).Select(layout => new LayoutAnswer

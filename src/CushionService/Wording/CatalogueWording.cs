@@ -29,6 +29,7 @@ internal static class CatalogueWording
         Thickness = offer.Thickness,
         Boxing = offer.Joins,
         Handles = offer.Handles,
+        Edgings = offer.Edgings,
         Fields = [.. offer.Fields.Select(field => new ConstructionFieldAnswer { Pointer = $"/cushions/*/{FieldNames.Json(field.Field.ToString())}", Required = field.Required })],
         DividedOutlines = offer.DividedOutlines,
     };
@@ -52,9 +53,9 @@ internal static class CatalogueWording
                 Minimum = lengths?.Minimum ?? numbers?.Minimum.ToString(System.Globalization.CultureInfo.InvariantCulture),
                 Maximum = lengths?.Maximum ?? numbers?.Maximum.ToString(System.Globalization.CultureInfo.InvariantCulture),
                 Default = lengths?.Default ?? numbers?.Default,
-                Choices = type.IsEnum ? [.. Enum.GetNames(type).Select(JsonNamingPolicy.KebabCaseLower.ConvertName)] : [],
+                Choices = (entry ?? type).IsEnum ? [.. Enum.GetNames(entry ?? type).Select(JsonNamingPolicy.KebabCaseLower.ConvertName)] : [],
             };
-            if (kind is FieldType.Group or FieldType.List)
+            if (kind is FieldType.Group or FieldType.List && entry is not { IsEnum: true })
             {
                 foreach (FieldAnswer field in FieldsOf(entry ?? type, entry is null ? pointer : $"{pointer}/*", comments))
                 {

@@ -63,8 +63,10 @@ internal sealed class GeneratedOrders
         Side side = joins == BoxingJoins.Back ? Side.Back : Pick(Side.Front, Side.Right, Side.Back, Side.Left);
         Length turn = joins == BoxingJoins.Back && Chance(80) ? Length.Min(_workroom.ZipperReturn, depth - Tenths(10, 10)) : Length.Zero;
         Length overlap = Length.Min(Tenths(5, 20), thickness);
-        return _random.Next(4) switch
+        return _random.Next(6) switch
         {
+            4 => new ButtonClosure(Chance(70) ? side : Side.Bottom, turn, Fold(thickness, overlap), overlap, overlap - Tenths(1, 3)),
+            5 => new TieClosure(Chance(70) ? side : Side.Bottom, turn, Fold(thickness, overlap), overlap, Tenths(60, 100)),
             0 => new ZipperClosure(side, turn, _workroom.ZipperTurnUnder),
             1 => new HookAndLoopClosure(side, turn, Fold(thickness, overlap), overlap, overlap - Tenths(1, 3)),
             2 => Envelope(depth),
@@ -72,8 +74,10 @@ internal sealed class GeneratedOrders
         };
     }
 
-    private ClosureSpecification OfPillow(Length depth) => _random.Next(4) switch
+    private ClosureSpecification OfPillow(Length depth) => _random.Next(6) switch
     {
+        4 => new ButtonClosure(Side.Bottom, Length.Zero, Tenths(3, 15), Tenths(10, 30), Tenths(5, 7)),
+        5 => new TieClosure(Side.Bottom, Length.Zero, Tenths(3, 15), Tenths(10, 30), Tenths(60, 100)),
         0 => new ZipperClosure(Pick(Side.Front, Side.Right, Side.Back, Side.Left, Side.Bottom), Length.Zero, _workroom.ZipperTurnUnder),
         1 => new HookAndLoopClosure(Side.Bottom, Length.Zero, Tenths(3, 15), Tenths(10, 30), Tenths(5, 7)),
         2 => Envelope(depth),

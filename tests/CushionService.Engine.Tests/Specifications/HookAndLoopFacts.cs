@@ -43,5 +43,5 @@ public sealed class HookAndLoopFacts
 
     [Fact]
     public void An_overlap_holds_the_tape_and_an_eighth_at_each_edge() =>
-        Assert.Equal(In(1), HookAndLoopClosure.NarrowestOverlap(In(0.75m)));
+        Assert.Equal(In(1), HookAndLoopClosure.NarrowestOverlap(In(0.75m), In(0.125m)));
 }

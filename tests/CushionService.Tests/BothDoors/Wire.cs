@@ -24,8 +24,8 @@ internal static class Wire
                 foreach (JsonNode? element in list)
                 {
                     // A pair of coordinates is a list of two in JSON, and a message of its own.
-                    JsonObject record = element is JsonArray pair ? new() { ["x"] = pair[0]!.DeepClone(), ["y"] = pair[1]!.DeepClone() } : element!.AsObject();
-                    repeated.Add(Message(record, field.MessageType));
+                    JsonNode entry = element is JsonArray pair ? new JsonObject { ["x"] = pair[0]!.DeepClone(), ["y"] = pair[1]!.DeepClone() } : element!;
+                    repeated.Add(Value(entry, field));
                 }
             }
             else if (value is not null)

@@ -48,7 +48,7 @@ internal sealed class OrderGenerator
     {
         bool boxed = Chance(2);
         double width = Inches(8, 40);
-        string closure = boxed ? Pick("zipper", "hook-and-loop", "hand-sewn") : Pick("zipper", "envelope", "hand-sewn");
+        string closure = boxed ? Pick("zipper", "hook-and-loop", "hand-sewn", "buttons", "ties") : Pick("zipper", "envelope", "hand-sewn");
         return Some(new JsonObject
         {
             ["id"] = Slip() ? "a b" : $"cushion-{number}",
@@ -62,9 +62,26 @@ internal sealed class OrderGenerator
                 ? new JsonObject { ["kind"] = "folded-strap", ["width"] = Length(1, 1), ["length"] = Length(7, 7.5), ["span"] = Length(6, 6.5) }
                 : null,
             ["fabrics"] = new JsonObject { ["top"] = Slip() ? "silk" : Pick([.. _fabrics]), ["sides"] = boxed ? Pick([.. _fabrics]) : null },
+            ["edging"] = Chance(3) ? Edging(boxed) : null,
+            ["ties"] = Chance(6) ? new JsonObject { ["pairs"] = Slip() ? 0 : 2, ["length"] = Length(8, 14) } : null,
+            ["tufts"] = Chance(8) && closure != "envelope" ? new JsonObject { ["rows"] = Slip() ? null : 2, ["columns"] = 2, ["grid"] = Pick("square", "diamond"), ["covered"] = Slip() } : null,
+            ["pocket"] = boxed && Chance(8) ? new JsonObject { ["side"] = Slip() ? "bottom" : "left", ["width"] = Length(3, 4), ["height"] = Length(1.5, 1.75) } : null,
+            ["base"] = Chance(8) && closure != "envelope" ? "anti-slip" : null,
+            ["faceJoins"] = Chance(8) ? "allow" : null,
             ["fill"] = Chance(2) ? new JsonObject { ["kind"] = boxed ? "foam" : "loose", ["density"] = Slip() ? 0.5 : null } : null,
         });
     }
+
+    private JsonObject Edging(bool boxed) => Chance(3)
+        ? new JsonObject { ["kind"] = "ruffle", ["at"] = new JsonArray("top"), ["depth"] = Length(1, 3), ["fullness"] = Slip() ? 9 : 1.5 }
+        : new JsonObject
+        {
+            ["kind"] = "welt",
+            ["at"] = boxed ? new JsonArray("top", Slip() ? "top" : "bottom") : null,
+            ["cut"] = Pick("bias", "crosswise", "lengthwise"),
+            ["cordDiameter"] = Length(0.125, 0.25),
+            ["fabric"] = Slip() ? "silk" : Pick([.. _fabrics]),
+        };
 
     private JsonObject Piece(int number)
     {

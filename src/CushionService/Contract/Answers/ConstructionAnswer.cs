@@ -27,6 +27,9 @@ public sealed record ConstructionAnswer
     /// <summary>The handles that it takes.</summary>
     public required IReadOnlyList<HandleKind> Handles { get; init; }
 
+    /// <summary>The seams in which an edging may stand; empty when it takes none.</summary>
+    public required IReadOnlyList<EdgingPlace> Edgings { get; init; }
+
     /// <summary>The fields of its own.</summary>
     public required IReadOnlyList<ConstructionFieldAnswer> Fields { get; init; }
 

@@ -17,4 +17,7 @@ public sealed record SeamAnswer
 
     /// <summary>How far edges of one side lie over each other; 0 when they do not.</summary>
     public required double Lap { get; init; }
+
+    /// <summary>Length of the other side for each length of this one, where it is gathered; null where they agree.</summary>
+    public double? Fullness { get; init; }
 }

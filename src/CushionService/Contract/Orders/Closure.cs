@@ -10,7 +10,7 @@ public sealed record Closure
     [Required]
     public ClosureKind? Kind { get; init; }
 
-    /// <summary>Where it stands; the back when left out, except an envelope, which stands on the underside.</summary>
+    /// <summary>Where it stands; the back when left out, except an envelope, and any closure of a cushion that takes it nowhere else, which stand on the underside.</summary>
     public Side? Side { get; init; }
 
     /// <summary>How far the zipper section of a wrapped boxing runs round each back corner; the workroom's when left out.</summary>
@@ -21,12 +21,13 @@ public sealed record Closure
     [LengthRange("1/4 in", "2 in", Default = "the workroom's")]
     public Measure? TurnUnder { get; init; }
 
-    /// <summary>Depth of each turn of the double-folded hem of an overlapping closure; 1/2 in when left out.</summary>
-    [LengthRange("1/8 in", "3 in", Default = "1/2 in")]
+    /// <summary>Depth of each turn of the double-folded hem of an overlapping closure; the workroom's when left out.</summary>
+    [LengthRange("1/8 in", "3 in", Default = "the workroom's")]
     public Measure? Fold { get; init; }
 
-    /// <summary>How far the strips or flaps overlap. When left out: the tape's width and an 1/8 in margin at each edge of it
-    /// for hook-and-loop; for an envelope 3 in up to 14 in across, 4 in up to 18 in, 5 in above.</summary>
+    /// <summary>How far the strips or flaps overlap. When left out: the tape's width and a margin at each edge of it for
+    /// hook-and-loop; the button's diameter and 1/4 in at each edge for buttons; 1 1/2 in for ties on a boxing; for an envelope, and for ties on
+    /// the underside, 3 in up to 14 in across, 4 in up to 18 in, 5 in above.</summary>
     [LengthRange("1/4 in", "12 in")]
     public Measure? Overlap { get; init; }
 
@@ -36,4 +37,12 @@ public sealed record Closure
 
     /// <summary>How high the strips of a boxed hook-and-loop closure are cut; by the overlap when left out.</summary>
     public HookAndLoopStrips? Strips { get; init; }
+
+    /// <summary>Diameter of the buttons; 3/4 in when left out.</summary>
+    [LengthRange("1/4 in", "3 in", Default = "3/4 in")]
+    public Measure? ButtonDiameter { get; init; }
+
+    /// <summary>Finished length of each tie; 8 in when left out.</summary>
+    [LengthRange("3 in", "20 in", Default = "8 in")]
+    public Measure? TieLength { get; init; }
 }

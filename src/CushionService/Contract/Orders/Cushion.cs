@@ -76,6 +76,31 @@ public sealed record Cushion
     /// <summary>A handle; none when left out.</summary>
     public Handle? Handle { get; init; }
 
+    /// <summary>What stands in the seams round the faces; nothing when left out.</summary>
+    public Edging? Edging { get; init; }
+
+    /// <summary>Ties in a seam; none when left out.</summary>
+    public Ties? Ties { get; init; }
+
+    /// <summary>Straps across the underside; none when left out.</summary>
+    public Straps? Straps { get; init; }
+
+    /// <summary>Tufts; none when left out.</summary>
+    public Tufts? Tufts { get; init; }
+
+    /// <summary>A pocket on the boxing; none when left out.</summary>
+    public Pocket? Pocket { get; init; }
+
+    /// <summary>What the underside bears besides its face; nothing when left out.</summary>
+    public BaseKind? Base { get; init; }
+
+    /// <summary>How many eyelets let the air out of coated cloth, on a side of the boxing; none when left out.</summary>
+    [NumberRange(0, 12, Default = "0")]
+    public int? Vents { get; init; }
+
+    /// <summary>What is done with a face that is wider than its cloth; it is refused when left out.</summary>
+    public FaceJoins? FaceJoins { get; init; }
+
     /// <summary>Which cloth each part is made of; may be left out when the order has one cloth.</summary>
     public CushionFabrics? Fabrics { get; init; }
 

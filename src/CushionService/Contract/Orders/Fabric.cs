@@ -44,6 +44,9 @@ public sealed record Fabric
     [Required]
     public Sale? Sold { get; init; }
 
+    /// <summary>Whether it is coated, so that air does not pass through it; not when left out.</summary>
+    public bool? Coated { get; init; }
+
     /// <summary>Its price; the cost leaves it out, saying so, when left out.</summary>
     public Price? Price { get; init; }
 

@@ -18,8 +18,8 @@ public sealed record Fill
     [NumberRange(2, 500)]
     public double? Density { get; init; }
 
-    /// <summary>How much larger than the cover foam is cut, in width and depth; nothing when left out.</summary>
-    [LengthRange("0 in", "1 in", Default = "0 in")]
+    /// <summary>How much larger than the cover foam is cut, in width and depth; the workroom's when left out.</summary>
+    [LengthRange("0 in", "1 in", Default = "the workroom's")]
     public Measure? Oversize { get; init; }
 
     /// <summary>The loose filling; polyester fibre when left out.</summary>

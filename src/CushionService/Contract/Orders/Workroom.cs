@@ -1,3 +1,5 @@
+using CushionService.Engine.Specifications;
+
 namespace CushionService.Contract.Orders;
 
 /// <summary>How a workroom sews and cuts. Each setting left out takes the trade's default.</summary>
@@ -30,4 +32,27 @@ public sealed record Workroom
     /// <summary>Thread wasted, as a fraction of what is used.</summary>
     [NumberRange(0, 1, Default = "0.15")]
     public double? ThreadWaste { get; init; }
+
+    /// <summary>Depth of each turn of the double-folded hems of closures.</summary>
+    [LengthRange("1/8 in", "3 in", Default = "1/2 in")]
+    public Measure? HemFold { get; init; }
+
+    /// <summary>Margin of an overlap beyond each edge of its tape.</summary>
+    [LengthRange("1/16 in", "1 in", Default = "1/8 in")]
+    public Measure? TapeMargin { get; init; }
+
+    /// <summary>Distance of edge-stitching from a fold.</summary>
+    [LengthRange("1/32 in", "1/2 in", Default = "1/8 in, or 3 mm in a metric order")]
+    public Measure? EdgeDistance { get; init; }
+
+    /// <summary>How much lower than the cushion is thick a boxing is made, so that it stands taut.</summary>
+    [LengthRange("0 in", "1/2 in", Default = "0 in")]
+    public Measure? BoxingTautness { get; init; }
+
+    /// <summary>How much larger than the cover foam is cut, where a fill does not say.</summary>
+    [LengthRange("0 in", "1 in", Default = "0 in")]
+    public Measure? FoamOversize { get; init; }
+
+    /// <summary>How the cut sizes of rectangular faces meet the cutting step; up when left out.</summary>
+    public FaceRounding? FaceRounding { get; init; }
 }

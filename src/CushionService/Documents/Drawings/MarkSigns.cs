@@ -54,7 +54,12 @@ internal static class MarkSigns
     private static void Sign(Canvas canvas, MarkKind kind, Spot at, Spot end, Spot inward)
     {
         double mm = canvas.Mm;
-        canvas.OpenStroked(kind == MarkKind.FoldLine ? Stroke.Fold : Stroke.Mark);
+        canvas.OpenStroked(kind switch
+        {
+            MarkKind.FoldLine => Stroke.Fold,
+            MarkKind.CutLine => Stroke.Cut,
+            _ => Stroke.Mark,
+        });
         if (at != end)
         {
             canvas.Line(at, end);
@@ -65,6 +70,19 @@ internal static class MarkSigns
             case MarkKind.Notch:
                 Spot half = 0.9 * mm * inward.Turned();
                 canvas.Polygon([at - half, at + half, at + 2.2 * mm * inward], ("fill", Stroke.Ink));
+                break;
+            case MarkKind.TieEnd:
+                double bar = Reach * mm;
+                canvas.Line(at + new Spot(-bar, 0), at + new Spot(bar, 0));
+                canvas.Line(at + new Spot(0, -bar), at + new Spot(0, bar));
+                break;
+            case MarkKind.Tuft or MarkKind.Button:
+                double stroke = 0.9 * mm;
+                canvas.Line(at + new Spot(-stroke, -stroke), at + new Spot(stroke, stroke));
+                canvas.Line(at + new Spot(-stroke, stroke), at + new Spot(stroke, -stroke));
+                break;
+            case MarkKind.Vent:
+                canvas.Rectangle(Box.Around([at]).Grown(0.8 * mm));
                 break;
             case MarkKind.HandleEnd:
                 double arm = Reach * mm;

@@ -18,6 +18,8 @@ internal static class MarkWords
         MarkKind.Notch => "notch",
         MarkKind.HandleEnd => "end of a handle",
         MarkKind.FoldLine => "fold line",
+        MarkKind.CutLine => "cut line",
+        MarkKind.TieEnd => "end of a tie or strap",
         MarkKind.SeamDot => "seam dot",
         MarkKind.StitchLine => "stitching line",
         MarkKind.TaperLine => "taper line",

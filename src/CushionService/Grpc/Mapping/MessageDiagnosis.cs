@@ -18,6 +18,8 @@ internal static class MessageDiagnosis
             object? value = field.Accessor.GetValue(message);
             IEnumerable<Violation> faults = field.IsRepeated && field.FieldType == FieldType.Message
                 ? ((IEnumerable)value!).Cast<IMessage>().SelectMany((element, index) => FaultsOf(element, currency, $"{place}/{index}"))
+                : field.IsRepeated && field.FieldType == FieldType.Enum
+                ? ((IEnumerable)value!).Cast<object>().SelectMany((element, index) => Unknown(field, element, $"{place}/{index}", least: 1))
                 : Single(field, value, currency, place);
             foreach (Violation fault in faults)
             {
@@ -33,7 +35,13 @@ internal static class MessageDiagnosis
         Money money => Amounts.FaultOf(money, currency) is { } fault ? [new Violation(place, fault.Code, fault.Detail)] : [],
         IMessage inner => FaultsOf(inner, currency, place),
         double number when !double.IsFinite(number) => [new Violation(place, "not-finite", "The number must be finite.")],
-        Enum when field.EnumType.FindValueByNumber((int)value) is null => [new Violation(place, "unknown-value", $"There is no value with the number {(int)value}.")],
+        Enum => Unknown(field, value, place, least: 0),
         _ => [],
     };
+
+    // A member that is not said is one that is left out; in a list it is nothing.
+    private static IEnumerable<Violation> Unknown(FieldDescriptor field, object value, string place, int least) =>
+        (int)value < least || field.EnumType.FindValueByNumber((int)value) is null
+            ? [new Violation(place, "unknown-value", $"There is no value with the number {(int)value}.")]
+            : [];
 }

@@ -54,6 +54,11 @@ internal static class MessageReader<TWire, TContract>
                 : WhenSet(Expression.NotEqual(value, Expression.Constant(null, value.Type)), Call(ReaderOf(field, type), nameof(Read), value, doubts));
         }
 
+        if (field.IsRepeated)
+        {
+            return Call(typeof(WordNumbers<,>).MakeGenericType(Members.TypeOf(field), type.GetGenericArguments()[0]), "ReadAll", value, doubts);
+        }
+
         Expression read = field.FieldType == FieldType.Enum
             ? Call(typeof(WordNumbers<,>).MakeGenericType(value.Type, Nullable.GetUnderlyingType(type)!), "Read", value, doubts)
             : type == typeof(double?) ? Call(typeof(Numbers), nameof(Numbers.Read), value, doubts)

@@ -27,6 +27,14 @@ internal static class WordNumbers<TWire, TContract>
         return null;
     }
 
+    /// <summary>The contract's members of a list, those left out that are not known; null for none, since a message cannot tell an empty list
+    /// from a missing one.</summary>
+    public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> wires, Doubts doubts)
+    {
+        doubts.Any |= wires.Contains(default);
+        return wires.Count == 0 ? null : [.. wires.Select(wire => Read(wire, doubts)).OfType<TContract>()];
+    }
+
     /// <summary>The message's number.</summary>
     public static TWire Write(TContract contract)
     {

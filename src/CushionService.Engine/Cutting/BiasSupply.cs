@@ -1,0 +1,74 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Cutting;
+
+/// <summary>Bias strips for a welt: from a continuous square or by whole strips, whichever takes less cloth.</summary>
+/// <remarks>True bias lies at 45° to both thread systems (The New Dressmaker, 1921, page 15). So a strip from selvedge to selvedge is
+/// Fw√2 long, strips of width w stand w√2 apart along the selvedge, and a square of side S gives whole turns n = ⌊(S − 2j)/(w√2)⌋ of a
+/// strip 2n²w long (general geometry).</remarks>
+public static class BiasSupply
+{
+    private const int MostSquares = 64;
+
+    /// <summary>The way that takes less cloth.</summary>
+    /// <param name="need">Length of welt, above zero.</param>
+    /// <param name="strip">Width of the strip, above zero.</param>
+    /// <param name="usable">Usable width of the cloth.</param>
+    /// <param name="step">Cut sizes are multiples of it.</param>
+    /// <returns>A square wider than the cloth where nothing fits it.</returns>
+    public static WeltSupply For(Length need, Length strip, Length usable, Length step)
+    {
+        WeltSupply? best = WholeStrips(need, strip, usable, step);
+        for (var squares = 1; squares <= MostSquares; squares++)
+        {
+            WeltSupply square = Squares(need, strip, squares, step);
+            if (square.Width <= usable && (best is null || square.Cloth.SquareNanometres <= best.Cloth.SquareNanometres))
+            {
+                best = square;
+            }
+        }
+
+        return best ?? Squares(need, strip, 1, step);
+    }
+
+    /// <summary>Squares all alike: n = ⌈√(need / 2w)⌉ turns each, side n w√2 and two join allowances.</summary>
+    /// <param name="need">Length of welt, above zero.</param>
+    /// <param name="strip">Width of the strip, above zero.</param>
+    /// <param name="squares">How many, at least 1; their strips are joined on the slant, which takes a strip's width each time.</param>
+    /// <param name="step">Cut sizes are multiples of it.</param>
+    public static WeltSupply Squares(Length need, Length strip, int squares, Length step)
+    {
+        Length joined = need + (squares - 1) * strip;
+        long each = (joined.Nanometres + squares - 1) / squares;
+        var turns = (int)Math.Ceiling(Math.Sqrt(each / (2.0 * strip.Nanometres)));
+        while ((Int128)2 * turns * turns * strip.Nanometres < each)
+        {
+            turns++;
+        }
+
+        Length side = (turns * Diagonal(strip) + 2 * WeltSpecification.JoinAllowance).RoundUpTo(step);
+        return new WeltSupply(WeltSupplyKind.ContinuousSquare, squares, turns, strip, side, side, (squares * 2L * turns * turns * strip) - ((squares - 1) * strip));
+    }
+
+    /// <summary>Whole strips from selvedge to selvedge, side by side: a slanted piece n w√2 along the selvedge. Their ends lie along the
+    /// thread, so that a join takes only its two allowances, 2j√2 along the strip.</summary>
+    private static WeltSupply? WholeStrips(Length need, Length strip, Length usable, Length step)
+    {
+        Length across = Length.FromNanometres(usable.Nanometres - (usable.Nanometres % step.Nanometres));
+        Length join = Diagonal(2 * WeltSpecification.JoinAllowance);
+        Length whole = Length.FromNanometres((long)Math.Floor(across.Nanometres * Math.Sqrt(2)));
+        if (whole <= join)
+        {
+            return null;
+        }
+
+        long each = (whole - join).Nanometres, strips = ((need - join).Nanometres + each - 1) / each;
+        strips = Math.Max(strips, 1);
+        Length along = (strips * Diagonal(strip)).RoundUpTo(step);
+        return new WeltSupply(WeltSupplyKind.BiasStrips, 1, (int)strips, strip, across, across + along, (strips * whole) - ((strips - 1) * join));
+    }
+
+    /// <summary>The distance along the thread that a width at 45° to it takes, w√2, up to a nanometre.</summary>
+    public static Length Diagonal(Length width) => Length.FromNanometres((long)Math.Ceiling(width.Nanometres * Math.Sqrt(2)));
+}

@@ -1,0 +1,31 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Cutting;
+
+/// <summary>Straight strips for a welt, joined on the slant: n = ⌈need / (Fw − w)⌉, all alike and no longer than the need asks.</summary>
+/// <remarks>A slanted join takes about a strip's width from each strip, so that n strips give n Fw − (n − 1) w; Fw − w a strip is the safe
+/// form (follows from the join's 45°).</remarks>
+public static class StraightSupply
+{
+    /// <summary>The strips.</summary>
+    /// <param name="need">Length of welt, above zero.</param>
+    /// <param name="strip">Width of the strip, above zero.</param>
+    /// <param name="longest">How long a strip may be cut: the usable width, for crosswise and lengthwise strips alike.</param>
+    /// <param name="lengthwise">Whether the strips lie along the cloth.</param>
+    /// <param name="step">Cut sizes are multiples of it.</param>
+    /// <returns>One strip as long as the need where the cloth is no wider than the strip.</returns>
+    public static WeltSupply For(Length need, Length strip, Length longest, bool lengthwise, Length step)
+    {
+        Length most = Length.FromNanometres(longest.Nanometres - (longest.Nanometres % step.Nanometres)) - strip;
+        var strips = most > Length.Zero ? (int)((need.Nanometres + most.Nanometres - 1) / most.Nanometres) : 1;
+        Length each = (Length.FromNanometres((need.Nanometres + strips - 1) / strips) + strip).RoundUpTo(step);
+        return new WeltSupply(
+            WeltSupplyKind.StraightStrips, strips, 1, strip, lengthwise ? strip : each, lengthwise ? each : strip, (strips * each) - ((strips - 1) * strip));
+    }
+
+    /// <summary>The supply for a welt, straight or on the bias.</summary>
+    public static WeltSupply ForWelt(WeltNeed need, Length usable, Length step) => need.Welt.Cut == WeltCut.Bias
+        ? BiasSupply.For(need.Total, need.StripWidth, usable, step)
+        : For(need.Total, need.StripWidth, usable, need.Welt.Cut == WeltCut.Lengthwise, step);
+}

@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Cutting;
+
+/// <summary>The pieces that a welt is cut from: straight strips, a square for a continuous bias strip, or a slanted block of whole bias strips.</summary>
+internal static class WeltPieces
+{
+    /// <summary>The piece, in as many copies as all covers of a line take together.</summary>
+    public static CutPiece Of(WeltNeed need, CushionSpecification cushion, FabricSpecification fabric, Length step)
+    {
+        WeltSupply supply = StraightSupply.ForWelt(need, fabric.UsableWidth, step);
+        var panel = new Panel
+        {
+            Part = "welt",
+            Role = FabricRole.Edging,
+            Edges = supply.Kind == WeltSupplyKind.BiasStrips ? Slanted(supply) : Rectangle(supply),
+            Marks = Marks(supply),
+            Because = unit => $"{need.Because(unit)}; {need.BecauseWidth(cushion.SeamAllowance, unit)}; {Because(supply, unit)}",
+        };
+        return CutPiece.Of(panel, cushion, fabric, step) with { Quantity = supply.Pieces, Welt = supply };
+    }
+
+    private static string Because(WeltSupply supply, LengthUnit unit)
+    {
+        string length = LengthText.Format(supply.Supplied, unit);
+        return supply.Kind switch
+        {
+            WeltSupplyKind.StraightStrips when supply.Pieces == 1 => $"1 strip makes {length}",
+            WeltSupplyKind.StraightStrips => $"{supply.Pieces} strips, joined on the slant, make {length}",
+            WeltSupplyKind.BiasStrips => $"{supply.Strips} whole bias strips from selvedge to selvedge make {length}, corner triangles left over",
+            _ when supply.Pieces == 1 => $"a continuous bias strip of {supply.Strips} turns from the square makes {length}",
+            _ => $"continuous bias strips of {supply.Strips} turns from each of {supply.Pieces} squares make {length}",
+        };
+    }
+
+    private static ImmutableArray<Edge> Rectangle(WeltSupply supply) =>
+        PanelOutline.Rectangle(supply.Width, supply.Length, EdgeFinish.Raw, EdgeFinish.Raw, EdgeFinish.Raw, EdgeFinish.Raw);
+
+    private static ImmutableArray<Edge> Slanted(WeltSupply supply)
+    {
+        Length along = supply.Length - supply.Width;
+        Point lowLeft = default, lowRight = new(supply.Width, supply.Width), highRight = new(supply.Width, supply.Length), highLeft = new(Length.Zero, along);
+        return
+        [
+            new Edge("lower", lowLeft, lowRight, EdgeFinish.Raw),
+            new Edge("right", lowRight, highRight, EdgeFinish.Raw),
+            new Edge("upper", highRight, highLeft, EdgeFinish.Raw),
+            new Edge("left", highLeft, lowLeft, EdgeFinish.Raw),
+        ];
+    }
+
+    // The first cut of a square parts it into two triangles; whole strips stand side by side.
+    private static ImmutableArray<PanelMark> Marks(WeltSupply supply) => supply.Kind switch
+    {
+        WeltSupplyKind.StraightStrips => [],
+        WeltSupplyKind.ContinuousSquare => [new PanelMark(MarkKind.CutLine, default, new Point(supply.Width, supply.Length), "Cut on the diagonal into two triangles")],
+        _ =>
+        [
+            .. Enumerable.Range(1, supply.Strips - 1).Select(i => i * BiasSupply.Diagonal(supply.Strip)).Select(at =>
+                new PanelMark(MarkKind.CutLine, new Point(Length.Zero, at), new Point(supply.Width, supply.Width + at), "Cut the strips apart")),
+        ],
+    };
+}

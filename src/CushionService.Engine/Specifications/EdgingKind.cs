@@ -1,0 +1,14 @@
+namespace CushionService.Engine.Specifications;
+
+/// <summary>What stands in the seam round a face.</summary>
+public enum EdgingKind
+{
+    /// <summary>Nothing: a plain seam.</summary>
+    Plain,
+
+    /// <summary>A cord in a wrapped strip of cloth.</summary>
+    Welt,
+
+    /// <summary>A gathered strip.</summary>
+    Ruffle,
+}

@@ -1,0 +1,38 @@
+using System.ComponentModel.DataAnnotations;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Contract.Orders;
+
+/// <summary>What stands in the seams round the faces. Which fields apply depends on the kind.</summary>
+public sealed record Edging
+{
+    /// <summary>The kind of edging.</summary>
+    [Required]
+    public EdgingKind? Kind { get; init; }
+
+    /// <summary>The seams in which it stands, each once; when left out, every seam that the construction offers for a welt, and the
+    /// first of them for a ruffle.</summary>
+    [NumberRange(1, 2)]
+    public IReadOnlyList<EdgingPlace>? At { get; init; }
+
+    /// <summary>Diameter of a welt's cord.</summary>
+    [LengthRange("1/16 in", "2 in", Default = "5/32 in, or 4 mm in a metric order")]
+    public Measure? CordDiameter { get; init; }
+
+    /// <summary>How the strips of a welt lie on the cloth; on the bias when left out.</summary>
+    public WeltCut? Cut { get; init; }
+
+    /// <summary>Its cloth; that of the top when left out.</summary>
+    public string? Fabric { get; init; }
+
+    /// <summary>Length of a ruffle's strip for each length of seam; 2 when left out.</summary>
+    [NumberRange(1.1, 4, Default = "2")]
+    public double? Fullness { get; init; }
+
+    /// <summary>How far a ruffle stands out; needed for a ruffle.</summary>
+    [LengthRange("1/2 in", "12 in")]
+    public Measure? Depth { get; init; }
+
+    /// <summary>How the outer edge of a ruffle is finished; folded when left out.</summary>
+    public RuffleLining? Lining { get; init; }
+}

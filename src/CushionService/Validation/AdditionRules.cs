@@ -1,0 +1,207 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Outlines;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+using CushionService.Specifying;
+using FluentValidation;
+
+namespace CushionService.Validation;
+
+/// <summary>Whether a cushion can bear what is added to it, and whether that is wise.</summary>
+internal static class AdditionRules
+{
+    private static readonly Length LongTie = Length.FromInches(14);
+    private static readonly Length CoatedOversize = Length.FromInches(0.25m);
+
+    public static void Check(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        EdgingRules.Check(cushion, reading, context);
+        if (reading.Offer is { } offer && !offer.Additions)
+        {
+            Without(cushion.Ties is not null, nameof(Cushion.Ties), offer, context);
+            Without(cushion.Straps is not null, nameof(Cushion.Straps), offer, context);
+            Without(cushion.Tufts is not null, nameof(Cushion.Tufts), offer, context);
+            Without(cushion.Pocket is not null, nameof(Cushion.Pocket), offer, context);
+            Without(cushion.Base is BaseKind.AntiSlip, nameof(Cushion.Base), offer, context);
+            Without(cushion.Vents > 0, nameof(Cushion.Vents), offer, context);
+            return;
+        }
+
+        Ties(cushion, reading, context);
+        Straps(cushion, reading, context);
+        Tufts(cushion, reading, context);
+        Pocket(cushion, reading, context);
+        Base(cushion, reading, context);
+        Coated(cushion, reading, context);
+    }
+
+    private static void Without(bool given, string field, ConstructionOffer offer, ValidationContext<Cushion> context)
+    {
+        if (given)
+        {
+            context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to construction {CushionValidator.Json(offer.Kind)}.");
+        }
+    }
+
+    private static void Ties(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        if (cushion.Ties is not { } ties)
+        {
+            return;
+        }
+
+        Side side = ties.Side ?? Side.Back;
+        StandsOn(side, "Ties.Side", reading, context);
+        OrderReading order = context.Reading();
+        if (TrimReading.TieLength(ties, order) is { } length && length > LongTie)
+        {
+            context.Warn("Ties.Length", "long-ties", $"Ties of {order.Text(length)} are longer than the usual {order.Text(LongTie)} and can tangle or strangle.");
+        }
+
+        if (TrimReading.TieWidth(ties, order) is { } width && reading.SideLength(side) is { } stretch && (ties.Pairs ?? 2) * 2 * width > stretch)
+        {
+            context.Refuse("Ties.Pairs", "side-too-short", $"A side of {order.Text(stretch)} is too short for so many ties.");
+        }
+    }
+
+    private static void Straps(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        if (cushion.Straps is not { } straps)
+        {
+            return;
+        }
+
+        StandsOn(Side.Left, "Straps", reading, context);
+        StandsOn(Side.Right, "Straps", reading, context);
+        OrderReading order = context.Reading();
+        if (reading.Outline is { } outline && order.Length(straps.Length) is { } length && length < outline.Width)
+        {
+            context.RefuseRange("Straps.Length", "out-of-range", $"A strap reaches from seam to seam, at least {order.Text(outline.Width)}.", outline.Width, null);
+        }
+
+        if (reading.Side == Side.Bottom)
+        {
+            context.Refuse("Straps", "not-combinable", "Straps across the underside would lie over its closure.");
+        }
+    }
+
+    private static void Tufts(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        if (cushion.Tufts is not { } tufts)
+        {
+            return;
+        }
+
+        if (reading.Side == Side.Bottom)
+        {
+            context.Refuse("Tufts", "not-combinable", "Tufts would sew a closure across the underside shut.");
+        }
+
+        OrderReading order = context.Reading();
+        if (reading.Outline is not { } outline || tufts is not { Rows: >= 1 and <= 12, Columns: >= 1 and <= 24 } || TrimReading.Tufts(tufts, order) is not { } read)
+        {
+            return;
+        }
+
+        if (outline.Kind is not (OutlineKind.Rectangle or OutlineKind.RoundedRectangle))
+        {
+            context.Refuse("Tufts", "not-combinable", $"Tufts need a rectangle, rounded or not, not outline {CushionValidator.Json(outline.Kind)}.");
+        }
+
+        Length across = Length.FromNanometres(outline.Width.Nanometres / read.Columns), along = Length.FromNanometres(outline.Depth.Nanometres / read.Rows);
+        Length interval = Length.Min(across, along);
+        if (interval < 2 * read.ButtonDiameter)
+        {
+            context.Refuse("Tufts", "tufts-too-close", $"Tufts {order.Text(interval)} apart leave too little between buttons of {order.Text(read.ButtonDiameter)}.");
+        }
+
+        if (read.PullDepth > Length.Zero && (outline.Kind != OutlineKind.Rectangle || reading.Offer is { Thickness: false }))
+        {
+            context.Refuse("Tufts.PullDepth", "not-combinable", "Deep tufts need a rectangle with a thickness.");
+        }
+        else if (reading.Thickness is { } thickness && 2 * read.PullDepth >= thickness)
+        {
+            context.RefuseRange("Tufts.PullDepth", "out-of-range", "Tufts may be pulled less than half as deep as the cushion is thick.", Length.Zero, Length.FromNanometres(thickness.Nanometres / 2));
+        }
+    }
+
+    private static void Pocket(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        if (cushion.Pocket is not { } pocket || reading.Offer is not { } offer)
+        {
+            return;
+        }
+
+        if (offer.Joins.IsEmpty)
+        {
+            context.Refuse("Pocket", "not-combinable", $"Construction {CushionValidator.Json(offer.Kind)} has no boxing for a pocket.");
+            return;
+        }
+
+        Side side = pocket.Side ?? Side.Right;
+        StandsOn(side, "Pocket.Side", reading, context);
+        if (side == reading.Side && reading.OpensBoxing)
+        {
+            context.Refuse("Pocket.Side", "not-combinable", "A pocket and an opening closure cannot stand on the same side.");
+        }
+        else if (cushion.Handle is not null && side == reading.HandleSide)
+        {
+            context.Refuse("Pocket.Side", "not-combinable", "A pocket and a handle cannot stand on the same side.");
+        }
+
+        OrderReading order = context.Reading();
+        if (order.Length(pocket.Height) is { } height && reading.BoxingHeight is { } boxing && height > boxing)
+        {
+            context.RefuseRange("Pocket.Height", "out-of-range", $"A pocket may be at most as high as the boxing, {order.Text(boxing)}.", null, boxing);
+        }
+
+        if (order.Length(pocket.Width) is { } width && reading.FreeLength(side) is { } free && width > free)
+        {
+            context.RefuseRange("Pocket.Width", "out-of-range", $"The pocket must fit the side, of which {order.Text(free)} is free.", null, free);
+        }
+    }
+
+    private static void Base(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        if (cushion.Base == BaseKind.AntiSlip && reading.Side == Side.Bottom)
+        {
+            context.Refuse("Base", "not-combinable", "An anti-slip base would cover a closure across the underside.");
+        }
+    }
+
+    private static void Coated(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        OrderReading order = context.Reading();
+        if (cushion.Vents > 0 && (reading.Offer is { Joins.IsEmpty: true } || TrimReading.VentSide(cushion, reading) is null))
+        {
+            context.Refuse("Vents", "not-combinable", "Vents need a side of a boxing without closure, handle or pocket.");
+        }
+
+        string?[] cloths = [reading.Top, cushion.Fabrics?.Bottom ?? reading.Top, cushion.Fabrics?.Sides ?? reading.Top];
+        bool coated = cloths.All(cloth => order.Order.Fabrics?.FirstOrDefault(fabric => fabric?.Id is { } id && id == cloth) is { Coated: true });
+        if (!coated)
+        {
+            return;
+        }
+
+        if (cushion.Fill is { Kind: not FillKind.None } && cushion.Vents is null or 0)
+        {
+            context.Warn("Vents", "coated-without-vents", "A cushion all of coated cloth needs vents, or the air cannot leave it.");
+        }
+
+        if ((order.Length(cushion.Fill?.Oversize) ?? order.Practice.FoamOversize) > CoatedOversize && cushion.Fill is { Kind: FillKind.Foam })
+        {
+            context.Warn("Fill.Oversize", "foam-too-large-for-coated", $"Coated cloth does not give: foam more than {order.Text(CoatedOversize)} larger than its cover strains the seams.");
+        }
+    }
+
+    private static void StandsOn(Side side, string field, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        if (side == Side.Bottom || (reading.Outline is { } outline && outline.Sides.All(stretch => stretch.Side != side)))
+        {
+            string name = reading.Outline is { } known ? $"Outline {CushionValidator.Json(known.Kind)}" : "The cushion";
+            context.Refuse(field, "not-combinable", $"{name} has no {CushionValidator.Json(side)} side to hold it.");
+        }
+    }
+}

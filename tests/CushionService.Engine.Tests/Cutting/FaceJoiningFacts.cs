@@ -1,0 +1,59 @@
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Tests.Cutting;
+
+/// <summary>Faces that are wider than their cloth. Sources.Practice: joins stand away from the front's centre.</summary>
+public sealed class FaceJoiningFacts
+{
+    private static readonly CushionSpecification Bench = Boxed(72, 60, 3, HandSewn);
+    private static readonly CushionSpecification Joined = Bench with { Trim = new TrimSpecification { FaceJoins = FaceJoins.Allow } };
+
+    [Fact]
+    public void A_face_wider_than_the_cloth_is_refused_unless_it_may_be_joined()
+    {
+        Assert.Contains(Drafting.Of(Order(Bench)).Violations, violation => violation.Code == "wider-than-cloth");
+        Assert.Empty(Drafting.Of(Order(Joined)).Violations);
+    }
+
+    [Fact]
+    public void A_joined_face_has_a_whole_breadth_in_the_middle_and_says_where_it_is_joined()
+    {
+        // Sources.Derived: 54 − 2 × 1/2 = 53 in the middle, (72 − 53) / 2 = 9 1/2 at each side.
+        Drafting drafting = Drafting.Of(Order(Joined));
+        CutPiece[] top = [.. drafting.Pieces.Where(piece => piece.Part.StartsWith("top-", StringComparison.Ordinal))];
+
+        Assert.Equal([In(10.5m), In(54), In(10.5m)], top.Select(piece => piece.Width));
+        Assert.Equal(2, drafting.Warnings.Count(warning => warning.Code == "joined-face"));
+        Assert.Contains("9 1/2 in and 62 1/2 in from its left edge", drafting.Warnings[0].Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cloth_that_may_be_railroaded_needs_no_join()
+    {
+        // 4.8, Sources.Practice: turned, the cloth's width limits the depth instead of the width.
+        CushionSpecification shallow = Joined with { Outline = new Engine.Outlines.RectangleOutline(In(72), In(40)) };
+        Drafting railroaded = Drafting.Of(Order(shallow, Cloth with { Rotations = Rotations.QuarterTurns }));
+
+        Assert.Contains(railroaded.Pieces, piece => piece.Part == "top");
+        Assert.DoesNotContain(railroaded.Warnings, warning => warning.Code == "joined-face");
+    }
+
+    [Fact]
+    public void No_join_meets_the_centre_and_every_panel_fits_the_cloth()
+    {
+        for (var width = 54; width <= 240; width++)
+        {
+            Drafting drafting = Drafting.Of(Order(Joined with { Outline = new Engine.Outlines.RectangleOutline(In(width), In(60)) }));
+            CutPiece[] top = [.. drafting.Pieces.Where(piece => piece.Part.StartsWith("top-", StringComparison.Ordinal))];
+
+            Assert.Equal(1, top.Length % 2);
+            Assert.All(top, piece => Assert.True(piece.Width <= In(54), $"{width}"));
+            Assert.Equal(In(width), top.Aggregate(Length.Zero, (sum, piece) => sum + piece.Panel!.Width));
+            Assert.Empty(drafting.Violations);
+        }
+    }
+}

@@ -1,0 +1,159 @@
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Tests.Patterns;
+
+/// <summary>What is added to a cover: its cut sizes, counts, marks and materials.</summary>
+public sealed class AdditionFacts
+{
+    [Theory]
+    [InlineData(StrapMake.Folded, 0.5, 2, Sources.Mathematics)]
+    [InlineData(StrapMake.Tube, 0.5, 1.5, Sources.Mathematics)]
+    [InlineData(StrapMake.Folded, 1, 4, Sources.Mathematics)]
+    public void A_tie_is_cut_four_widths_folded_or_two_and_two_narrow_seams(StrapMake make, double width, double cut, string source)
+    {
+        CutPiece tie = Piece("tie", KnifeEdge(16, 16, HandSewn), new TrimSpecification { Ties = new TieSpecification(2, Side.Back, In(12), In((decimal)width), make) });
+
+        Assert.Equal(In((decimal)cut), tie.Width);
+    }
+
+    [Fact]
+    public void A_tie_of_12_inches_is_cut_13_and_a_seat_pad_has_four()
+    {
+        // Sources.Practice: finished + seam end 1/2 + turned end 1/2; two pairs on a seat pad.
+        Drafting pad = Draft(KnifeEdge(16, 16, HandSewn), new TrimSpecification { Ties = new TieSpecification(2, Side.Back, In(12), In(0.5m), StrapMake.Folded) });
+        CutPiece tie = pad.Pieces.Single(piece => piece.Part == "tie");
+
+        Assert.Equal((4, In(13)), (tie.Quantity, tie.Length));
+        Assert.Equal("4 layers of 1/2 in by 12 in + 1/2 in seam + 1/2 in turn-in", Derivation.Of(tie, LengthUnit.Inch));
+        Assert.Equal([In(15), In(1)], pad.Patterns[0]["bottom"].Marks.Select(mark => mark.From.X));
+    }
+
+    [Theory]
+    [InlineData(TuftGrid.Diamond, 3, 4, 18, Sources.Mathematics)]
+    [InlineData(TuftGrid.Square, 3, 4, 12, Sources.Mathematics)]
+    [InlineData(TuftGrid.Diamond, 1, 5, 5, Sources.Mathematics)]
+    public void A_diamond_has_a_tuft_between_each_four(TuftGrid grid, int rows, int columns, int count, string source)
+    {
+        var tufts = new TuftSpecification(rows, columns, grid, In(0.875m), false, Length.Zero);
+        Drafting cushion = Draft(Boxed(24, 18, 4, HandSewn), new TrimSpecification { Tufts = tufts });
+
+        Assert.Equal(count, tufts.Count);
+        Assert.Equal(count, tufts.On(In(24), In(18)).Distinct().Count());
+        Assert.Equal(count, cushion.Patterns[0]["top"].Marks.Count(mark => mark.Kind == MarkKind.Tuft));
+        Assert.Equal(count, cushion.Patterns[0]["bottom"].Marks.Count(mark => mark.Kind == MarkKind.Tuft));
+    }
+
+    [Fact]
+    public void A_pulled_tuft_takes_up_the_two_slopes_beyond_its_interval()
+    {
+        // Sources.Mathematics: i = 6, q = 4 is the 3-4-5 triangle twice: 2 (5 − 3) = 4 in.
+        Assert.Equal(In(4), TuftSpecification.TakeUp(In(6), In(4)));
+
+        CutPiece top = Piece("top", Boxed(24, 18, 9, HandSewn), new TrimSpecification { Tufts = new TuftSpecification(3, 4, TuftGrid.Square, In(0.875m), false, In(4)) });
+        Assert.Equal(In(24 + (4 * 4) + 1), top.Width);
+        Assert.Equal(In(18 + (3 * 4) + 1), top.Length);
+        Assert.Contains("16 in drawn in by stitching", Derivation.Of(top, LengthUnit.Inch), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Shallow_tufts_leave_the_face_as_it_is() =>
+        // Sources.Practice: face allowance 0 for shallow tufting.
+        Assert.Equal(In(25), Piece("top", Boxed(24, 18, 4, HandSewn), new TrimSpecification { Tufts = new TuftSpecification(3, 4, TuftGrid.Square, In(0.875m), false, Length.Zero) }).Width);
+
+    [Fact]
+    public void Tufts_take_two_buttons_and_twice_the_thickness_and_12_inches_of_twine_each()
+    {
+        // Sources.Practice: 18 tufts on 4 in: 36 buttons, 18 × 20 = 360 in = 10 yd.
+        Quote quote = Quoted(Boxed(24, 18, 4, HandSewn), new TrimSpecification { Tufts = new TuftSpecification(3, 4, TuftGrid.Diamond, In(0.875m), true, Length.Zero) });
+
+        Assert.Equal(36, Bought(quote, MaterialKind.Button).Quantity);
+        Assert.Equal(10, Bought(quote, MaterialKind.Twine).Quantity);
+        CutPiece cover = quote.Drafting.Pieces.Single(piece => piece.Part == "button-cover");
+        Assert.Equal((36, In(1.75m)), (cover.Quantity, cover.Width));
+        Assert.Contains(quote.Cautions, caution => caution.Code == "buttons");
+    }
+
+    [Theory]
+    [InlineData(HandleKind.FoldedStrap, true, 0)]
+    [InlineData(HandleKind.Webbing, false, 0.375)]
+    [InlineData(HandleKind.StrapAndWebbing, true, 0.375)]
+    public void A_handle_of_9_inches_takes_10_of_webbing_with_half_an_inch_turned_under_at_each_end(HandleKind kind, bool strap, double yards)
+    {
+        // Sources.ChapeReplacement: webbing ends are turned under 1/2 in; 10 in is sold as 3/8 yd.
+        Quote quote = Trade.Quote(Order(Boxed(18, 15, 2, HandSewn) with { Handle = new HandleSpecification(kind, Side.Front, In(1), In(9), In(8.5m)) }));
+
+        Assert.Equal(strap, quote.Drafting.Pieces.Any(piece => piece.Part == "handle"));
+        Assert.Equal((decimal)yards, quote.Materials.Where(material => material.Kind == MaterialKind.Webbing).Sum(material => material.Quantity));
+        Assert.Equal(2, quote.Drafting.Patterns[0]["front"].Marks.Count(mark => mark.Kind == MarkKind.HandleEnd));
+    }
+
+    [Fact]
+    public void A_patch_pocket_is_turned_under_3_8_inch_and_hemmed_at_its_mouth()
+    {
+        // Sources.PatchTurnUnder: 3/8 in; the double hem of 2 × 1/2 is common practice.
+        CutPiece pocket = Piece("pocket", Boxed(24, 18, 6, HandSewn), new TrimSpecification { Pocket = new PocketSpecification(Side.Right, In(8), In(5)) });
+
+        Assert.Equal((In(8.75m), In(6.375m)), (pocket.Width, pocket.Length));
+    }
+
+    [Fact]
+    public void Straps_reach_from_seam_to_seam_with_an_allowance_at_each_end()
+    {
+        // Sources.Derived: 20 + 2 × 1/2, four layers of 1 in.
+        CutPiece strap = Piece("strap", Boxed(20, 18, 3, HandSewn), new TrimSpecification { Straps = new StrapSpecification(2, In(1), In(20), StrapMake.Folded) });
+
+        Assert.Equal((2, In(4), In(21)), (strap.Quantity, strap.Width, strap.Length));
+    }
+
+    [Fact]
+    public void An_anti_slip_base_is_bought_by_the_area_of_the_cut_underside()
+    {
+        // Sources.Mathematics: 21 × 19 = 399 in² of 1 296 in a square yard: 0.3079, up to 0.31.
+        Material base_ = Bought(Quoted(Boxed(20, 18, 3, HandSewn), new TrimSpecification { Base = BaseKind.AntiSlip }), MaterialKind.AntiSlip);
+
+        Assert.Equal((0.31m, SaleUnit.SqYd), (base_.Quantity, base_.Unit));
+    }
+
+    [Fact]
+    public void Vents_stand_evenly_along_the_middle_of_their_side()
+    {
+        Drafting cushion = Draft(Boxed(20, 18, 3, HandSewn), new TrimSpecification { Vents = 3, VentSide = Side.Left });
+        PanelMark[] vents = [.. cushion.Patterns[0]["left"].Marks.Where(mark => mark.Kind == MarkKind.Vent)];
+
+        Assert.Equal([In(4.5m), In(9), In(13.5m)], vents.Select(mark => mark.From.X));
+        Assert.All(vents, mark => Assert.Equal(In(1.5m), mark.From.Y));
+    }
+
+    [Fact]
+    public void Cord_is_as_long_as_the_loops_and_their_overlaps()
+    {
+        // Sources.Practice: 188 in is 5.22 yd, sold as 5 1/4.
+        var welt = new WeltSpecification([EdgingPlace.Top, EdgingPlace.Bottom], In(0.15625m), WeltCut.Bias);
+        Quote quote = Quoted(Boxed(24, 22, 4, HandSewn), new TrimSpecification { Edging = welt });
+
+        Assert.Equal(5.25m, Bought(quote, MaterialKind.Cord).Quantity);
+        Assert.Contains("92 in round the top + 2 in to close", Bought(quote, MaterialKind.Cord).Because, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Piping_does_not_change_the_size_of_a_face()
+    {
+        // Sources.Derived: its stitch line sits on the seam line.
+        var welt = new WeltSpecification([EdgingPlace.Top, EdgingPlace.Bottom], In(0.25m), WeltCut.Bias);
+
+        Assert.Equal(Piece("top", Boxed(24, 22, 4, HandSewn), TrimSpecification.None).Width, Piece("top", Boxed(24, 22, 4, HandSewn), new TrimSpecification { Edging = welt }).Width);
+    }
+
+    private static Drafting Draft(CushionSpecification cushion, TrimSpecification trim) => Drafting.Of(Order(cushion with { Trim = trim }));
+
+    private static CutPiece Piece(string part, CushionSpecification cushion, TrimSpecification trim) => Draft(cushion, trim).Pieces.Single(piece => piece.Part == part);
+
+    private static Quote Quoted(CushionSpecification cushion, TrimSpecification trim) => Trade.Quote(Order(cushion with { Trim = trim }));
+
+    private static Material Bought(Quote quote, MaterialKind kind) => quote.Materials.Single(material => material.Kind == kind);
+}
