@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using CushionService.Engine.Outlines;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Patterns;
 

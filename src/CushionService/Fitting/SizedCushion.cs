@@ -20,7 +20,7 @@ internal sealed class SizedCushion
     private SizedCushion(Order order, int at, FreeSize free)
     {
         (_order, _at, _free, _reading, _outline) = (order, at, free, new OrderReading(order), order.Cushions![at].Outline!);
-        Engine.Outlines.Outline drawn = OutlineReading.Read(_outline, _reading)!;
+        Engine.Specifications.Outlines.Outline drawn = OutlineReading.Read(_outline, _reading)!;
         _leading = free switch
         {
             FreeSize.Width => drawn.Width,
@@ -83,7 +83,7 @@ internal sealed class SizedCushion
     /// <summary>Finished width and depth over all.</summary>
     public static (Length Width, Length Depth) SizesOf(Order order, int at)
     {
-        Engine.Outlines.Outline drawn = OutlineReading.Read(order.Cushions![at].Outline!, new OrderReading(order))!;
+        Engine.Specifications.Outlines.Outline drawn = OutlineReading.Read(order.Cushions![at].Outline!, new OrderReading(order))!;
         return (drawn.Width, drawn.Depth);
     }
 

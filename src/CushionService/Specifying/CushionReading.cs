@@ -16,7 +16,7 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
     public ConstructionOffer? Offer { get; } = cushion.Construction is { } kind && Enum.IsDefined(kind) ? Constructions.Of(kind).Offer : null;
 
     /// <summary>The outline, when its sizes make a shape.</summary>
-    public Engine.Outlines.Outline? Outline { get; } = cushion.Outline is { } outline && OutlineReading.Read(outline, order) is { } drawn && !drawn.Faults().Any() ? drawn : null;
+    public Engine.Specifications.Outlines.Outline? Outline { get; } = cushion.Outline is { } outline && OutlineReading.Read(outline, order) is { } drawn && !drawn.Faults().Any() ? drawn : null;
 
     public Length? Depth => Outline?.Depth;
 
@@ -53,12 +53,12 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
     public Length? LongestReturn => Outline is { } outline && outline.Sides.Any(stretch => stretch.Side == Side)
         ? Neighbours(outline.Sides, Side!.Value) : null;
 
-    private static Length Neighbours(System.Collections.Immutable.ImmutableArray<Engine.Outlines.OutlineSide> sides, Side side)
+    private static Length Neighbours(System.Collections.Immutable.ImmutableArray<Engine.Specifications.Outlines.OutlineSide> sides, Side side)
     {
         var shortest = Engine.Measures.Length.MaxValue;
         for (var i = 0; i < sides.Length; i++)
         {
-            Engine.Outlines.OutlineSide next = sides[(i + 1) % sides.Length];
+            Engine.Specifications.Outlines.OutlineSide next = sides[(i + 1) % sides.Length];
             if (sides[i].Side != side && next.Side == side)
             {
                 shortest = Engine.Measures.Length.Min(shortest, sides[i].Length);

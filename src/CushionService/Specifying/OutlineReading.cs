@@ -3,9 +3,9 @@ using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Outlines;
 using CushionService.Engine.Specifications;
-using DrawnOutline = CushionService.Engine.Outlines.Outline;
+using CushionService.Engine.Specifications.Outlines;
+using DrawnOutline = CushionService.Engine.Specifications.Outlines.Outline;
 using Outline = CushionService.Contract.Orders.Outline;
 
 namespace CushionService.Specifying;

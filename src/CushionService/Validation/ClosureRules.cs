@@ -6,7 +6,7 @@ using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
 using FluentValidation;
-using Outline = CushionService.Engine.Outlines.Outline;
+using Outline = CushionService.Engine.Specifications.Outlines.Outline;
 
 namespace CushionService.Validation;
 

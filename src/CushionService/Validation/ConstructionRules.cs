@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using System.Reflection;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Outlines;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Specifying;
 using FluentValidation;
 

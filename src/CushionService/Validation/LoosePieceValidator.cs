@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Outlines;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Specifying;
 using FluentValidation;
 

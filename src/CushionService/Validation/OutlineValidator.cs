@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using CushionService.Engine.Outlines;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Specifying;
 using FluentValidation;
 using Outline = CushionService.Contract.Orders.Outline;

@@ -1,8 +1,8 @@
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Outlines;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Cutting;

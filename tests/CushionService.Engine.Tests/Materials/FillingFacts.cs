@@ -1,6 +1,6 @@
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Outlines;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Tests.Materials;
 

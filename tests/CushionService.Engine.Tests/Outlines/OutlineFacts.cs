@@ -1,5 +1,5 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Outlines;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Tests.Outlines;
 

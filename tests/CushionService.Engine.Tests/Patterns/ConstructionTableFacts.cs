@@ -40,7 +40,7 @@ public sealed class ConstructionTableFacts
             ConstructionOffer offer = construction.Offer;
             string file = $"src/CushionService.Engine/Patterns/{construction.GetType().Name}.cs";
             Assert.True(File.Exists(Path.Combine(root, file)), $"{file} is not there.");
-            string outlines = offer.Outlines.Length == Enum.GetValues<Engine.Outlines.OutlineKind>().Length ? "all" : string.Join(", ", offer.Outlines.Select(Word));
+            string outlines = offer.Outlines.Length == Enum.GetValues<Engine.Specifications.Outlines.OutlineKind>().Length ? "all" : string.Join(", ", offer.Outlines.Select(Word));
             string closures = string.Join("; ", offer.Closures.Select(closure => $"{Word(closure.Kind)} ({string.Join(", ", closure.Sides.Select(Word))})"));
             string fields = string.Join(", ", (string[])[.. offer.Thickness ? ["thickness"] : Array.Empty<string>(), .. offer.Fields.Select(field => Word(field.Field) + (field.Required ? " *" : ""))]);
             table.Append($"| `{Word(offer.Kind)}` | {outlines} | {closures} | {fields} | `{file}` |\n");

@@ -1,7 +1,7 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Outlines;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Tests.Patterns;
 

@@ -71,7 +71,7 @@ public sealed class RuffleFacts
     [Fact]
     public void A_round_ruffle_is_rounded_up_to_the_nanometre()
     {
-        CushionSpecification round = KnifeEdge(16, 16, HandSewn) with { Outline = new Engine.Outlines.CircleOutline(In(16)) };
+        CushionSpecification round = KnifeEdge(16, 16, HandSewn) with { Outline = new Engine.Specifications.Outlines.CircleOutline(In(16)) };
         Pattern pattern = Drafting.Of(Order(Trimmed(round, 1.75m, RuffleLining.Folded))).Patterns[0];
         Length need = pattern.Seams.First(seam => seam.Kind == SeamKind.Gathered) is var seam ? seam.OtherFor(pattern.LengthOf(seam)) : default;
 

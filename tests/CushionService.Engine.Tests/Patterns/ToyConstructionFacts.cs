@@ -27,7 +27,7 @@ public sealed class ToyConstructionFacts
         {
             Kind = Mat,
             Description = "One sheet, hemmed all round.",
-            Outlines = [Engine.Outlines.OutlineKind.Rectangle],
+            Outlines = [Engine.Specifications.Outlines.OutlineKind.Rectangle],
             Closures = [new(ClosureKind.HandSewn, [Side.Back])],
             Thickness = false,
         };

@@ -1,6 +1,6 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Outlines;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Quoting;

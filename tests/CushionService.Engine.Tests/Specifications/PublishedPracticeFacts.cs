@@ -1,10 +1,10 @@
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Outlines;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Tests.Specifications;
 

@@ -11,7 +11,7 @@ public sealed class DependenceTests
     private const string Host = "CushionService.";
 
     private static readonly string[] Stages =
-        ["Measures", "Specifications", "Patterns", "Cutting", "Layouts", "Materials", "Costing", "Instructions", "Quoting", "Comparing", "Fitting"];
+        ["Measures", "Geometry", "Specifications", "Patterns", "Cutting", "Layouts", "Materials", "Costing", "Instructions", "Quoting", "Comparing", "Fitting"];
 
     private static readonly Assembly EngineAssembly = typeof(Quote).Assembly, HostAssembly = typeof(OrderDesk).Assembly;
 

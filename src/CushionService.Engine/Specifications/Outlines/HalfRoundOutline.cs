@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>Half a circle, its straight side at the back.</summary>
 /// <param name="Width">The straight side, above zero.</param>

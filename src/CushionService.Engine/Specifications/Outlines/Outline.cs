@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>The finished outline of a face, on the seam line, from (0, 0) to (<see cref="Width"/>, <see cref="Depth"/>); front at the bottom.</summary>
 public abstract record Outline

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>A polygon with equal sides and angles, one side at the front.</summary>
 /// <param name="SideCount">From 3 to 24.</param>

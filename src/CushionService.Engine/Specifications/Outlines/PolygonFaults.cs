@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>Why a list of corners is no outline that can be cut.</summary>
 internal static class PolygonFaults

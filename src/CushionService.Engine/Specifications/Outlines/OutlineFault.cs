@@ -1,6 +1,6 @@
 using CushionService.Engine.Measures;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>A size that keeps an outline from being a shape.</summary>
 /// <param name="Field">The size at fault.</param>

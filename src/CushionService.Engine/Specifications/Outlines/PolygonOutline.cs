@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>Any simple polygon, its corners sharp or rounded alike. A side belongs to the side of the cushion that it faces; those that face
 /// the back most squarely are the back.</summary>

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>A rectangle without its right back corner, or its left one: P = 2(W + D) (general geometry).</summary>
 /// <param name="Width">From left to right over all.</param>

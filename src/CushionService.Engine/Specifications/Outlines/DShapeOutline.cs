@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>A rectangle with half a circle before it, its straight side at the back: P = W + 2k + πW/2 with k = D − W/2 (general geometry).</summary>
 /// <param name="Width">From left to right, above zero.</param>

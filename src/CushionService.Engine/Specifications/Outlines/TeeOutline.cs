@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>A rectangle with an ear at each front corner, which lies before the arms of a chair: P = 2(W + D) (general geometry).</summary>
 /// <param name="Width">From ear to ear, more than two ears.</param>

@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>A stretch of an outline, counter-clockwise as one looks down on it.</summary>
 /// <param name="Name">Names it, and the edges that are sewn to it; distinct within the outline.</param>

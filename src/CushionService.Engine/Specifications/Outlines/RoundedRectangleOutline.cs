@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>A rectangle with round corners: P = 2(W + D) − (8 − 2π) r (general geometry).</summary>
 /// <param name="Width">From left to right, more than two radii.</param>

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>A rectangle without the middle of its back: P = 2(W + D) + 2 × notch depth (general geometry).</summary>
 /// <param name="Width">From left to right, more than the notch.</param>

@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>A rectangle with half a circle at its left and right ends: P = 2(W − D) + πD (general geometry).</summary>
 /// <param name="Width">From left to right over all, more than the depth.</param>

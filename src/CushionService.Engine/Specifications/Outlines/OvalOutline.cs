@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>An ellipse, drawn as arcs whose ends and directions lie on it.</summary>
 /// <param name="Width">From left to right, above zero.</param>

@@ -1,4 +1,4 @@
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>The finished outline of a cushion's face, seen from above with the front towards one.</summary>
 public enum OutlineKind

@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
-namespace CushionService.Engine.Outlines;
+namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>A circle. Its back half belongs to the back, so that a closure there opens half the way round (40 to 50 % of the circumference
 /// for firm foam: common practice, no source).</summary>
