@@ -10,13 +10,14 @@ public sealed class RepeatFacts
     [Fact]
     public void Cuts_of_25_at_a_repeat_of_13_1_2_start_27_apart()
     {
-        // Sources.Derived: three in a column are 2 × 27 + 25 = 79 in. The motif decides where the first starts, less than a repeat later.
+        // Sources.Derived: three in a column are 2 × 27 + 25 = 79 in; the layout starts where the first does.
         Yardage yardage = OneTop(39, 24, 3, new RepeatSpecification(In(13.5m), null, DropKind.Straight)).Yardages[0];
         Length[] starts = [.. yardage.Layout.Placements.Select(laid => laid.Y).Order()];
 
         Assert.Equal([In(27), In(27)], [starts[1] - starts[0], starts[2] - starts[1]]);
-        Assert.Equal(In(79), yardage.Layout.Length - starts[0]);
-        Assert.True(starts[0] >= Length.Zero && starts[0] < In(13.5m));
+        Assert.Equal(In(79), yardage.Layout.Length);
+        // With a repeat to start, 92 1/2 in: 2 5/8 yd.
+        Assert.Equal(2.625m, yardage.SoldUnits);
     }
 
     [Theory]
@@ -30,7 +31,7 @@ public sealed class RepeatFacts
 
         Assert.All(layout.Placements, laid =>
         {
-            Length fromCentre = laid.X + In(7.5m) - layout.Fabric.UsableWidth.HalfUp(), along = laid.Y + In(7.5m);
+            Length fromCentre = laid.X + In(7.5m) - layout.Fabric.UsableWidth.HalfUp(), along = laid.Y + In(7.5m) - layout.MotifStart;
             long column = fromCentre.Nanometres / repeat.Width!.Value.Nanometres;
 
             Assert.Equal(0, fromCentre.Nanometres % repeat.Width.Value.Nanometres);
@@ -90,10 +91,11 @@ public sealed class RepeatFacts
         OrderSpecification order = Order(KnifeEdge(10, 10, HandSewn), Cloth with { Repeat = repeat });
         order = order with { Cushions = [order.Cushions[0], KnifeEdge(28, 10, HandSewn) with { Id = "wide" }] };
 
-        Assert.All(Quote(order).Yardages[0].Layout.Placements, laid =>
+        ClothLayout layout = Quote(order).Yardages[0].Layout;
+        Assert.All(layout.Placements, laid =>
         {
             long column = (laid.X + laid.Width.HalfUp() - In(27)).Nanometres / In(9).Nanometres;
-            Length along = laid.Y + laid.Length.HalfUp() - (column % 2 == 0 ? Length.Zero : In(6));
+            Length along = laid.Y + laid.Length.HalfUp() - layout.MotifStart - (column % 2 == 0 ? Length.Zero : In(6));
 
             Assert.Equal(0, along.Nanometres % In(12).Nanometres);
         });
