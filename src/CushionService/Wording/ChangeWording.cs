@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Globalization;
 using System.Reflection;
 using System.Text.Json;
 using CushionService.Contract;
@@ -48,7 +49,7 @@ internal static class ChangeWording
         {
             (object? before, object? after) = (given is null ? null : property.GetValue(given), option is null ? null : property.GetValue(option));
             string name = $"{prefix}{JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name).Replace('_', ' ')}";
-            if (property.Name is "Id" or "Label" or "OnHand" || Equals(before, after))
+            if (property.Name is "Id" or "Label" or "OnHand" || Equals(before, after) || Text(before) == Text(after))
             {
                 continue;
             }
@@ -67,12 +68,17 @@ internal static class ChangeWording
         }
     }
 
+    // A number reads the same however the door spells it.
+    private static string Plain(string text) =>
+        decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal number) ? number.ToString("0.##########", CultureInfo.InvariantCulture) : text;
+
     private static string Text(object? value) => value switch
     {
         null => "none",
-        Measure measure => measure.Text,
+        Measure measure => Plain(measure.Text),
+        string text => Plain(text),
         Enum choice => CushionValidator.Json(choice),
         bool truth => truth ? "yes" : "no",
-        _ => Convert.ToString(value, System.Globalization.CultureInfo.InvariantCulture)!,
+        _ => Convert.ToString(value, CultureInfo.InvariantCulture)!,
     };
 }

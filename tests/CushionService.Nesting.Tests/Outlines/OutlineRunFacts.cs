@@ -39,7 +39,8 @@ public sealed class OutlineRunFacts
     {
         var floor = Nester.OnePass(Problem);
         Allocated(200_000);
-        Assert.Equal(Allocated(2_000_000), Allocated(4_000_000));
+        // Two million steps more, and no more than a small object of the runtime's own.
+        Assert.InRange(Allocated(4_000_000) - Allocated(2_000_000), -256, 256);
 
         long Allocated(long steps)
         {

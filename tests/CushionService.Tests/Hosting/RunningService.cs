@@ -33,15 +33,11 @@ public sealed class RunningService : IDisposable
         ErrorWatch watch = new(_errors, mayFail) { InnerHandler = _factory.Server.CreateHandler() };
         _channel = GrpcChannel.ForAddress(_factory.Server.BaseAddress, new GrpcChannelOptions { HttpHandler = watch });
         Calls = new(_channel);
-        Direct = new HttpClient(watch, disposeHandler: false) { BaseAddress = _factory.Server.BaseAddress };
     }
 
     public HttpClient Http { get; }
 
     public global::CushionService.Grpc.V1.CushionService.CushionServiceClient Calls { get; }
-
-    /// <summary>A client that follows no redirection, and so need not gather a body before it sends it.</summary>
-    public HttpClient Direct { get; }
 
     public GrpcChannel Channel => _channel;
 
@@ -66,7 +62,6 @@ public sealed class RunningService : IDisposable
     {
         _channel.Dispose();
         Http.Dispose();
-        Direct.Dispose();
         _factory.Dispose();
     }
 }

@@ -1,70 +1,66 @@
-using System.IO.Pipelines;
-using System.Net;
-using System.Net.Http.Headers;
+using System.Globalization;
+using System.Net.Sockets;
 using System.Text;
-using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Streaming;
 
-/// <summary>A stream of orders of which the caller sends one when it likes and hears the answers when it likes.</summary>
-internal sealed class Conversation : HttpContent
+/// <summary>A stream of orders over HTTP/1.1 on a socket, of which the caller sends one when it likes and hears the answers when it likes.</summary>
+internal sealed class Conversation : IDisposable
 {
-    private readonly Pipe _spoken = new(new PipeOptions(pauseWriterThreshold: 1, resumeWriterThreshold: 1));
-    private readonly CancellationTokenSource _gone = new();
-    private StreamReader? _heard;
+    private readonly TcpClient _socket;
+    private readonly StreamReader _heard;
+    private readonly Queue<string> _lines = new();
 
-    private Conversation() => Headers.ContentType = new MediaTypeHeaderValue("application/x-ndjson");
+    private Conversation(TcpClient socket) => (_socket, _heard) = (socket, new StreamReader(socket.GetStream(), Encoding.Latin1));
 
-    public static async Task<Conversation> StartAsync(RunningService service)
+    public static async Task<Conversation> StartAsync(Uri service)
     {
-        Conversation talk = new();
-        using HttpRequestMessage request = new(HttpMethod.Post, "/v1/quotes/stream") { Content = talk, Version = HttpVersion.Version20 };
-        HttpResponseMessage response = await service.Direct.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, talk._gone.Token);
-        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
-        talk._heard = new StreamReader(await response.Content.ReadAsStreamAsync());
+        TcpClient socket = new();
+        await socket.ConnectAsync(service.Host, service.Port);
+        Conversation talk = new(socket);
+        await talk.SendAsync($"POST /v1/quotes/stream HTTP/1.1\r\nHost: {service.Authority}\r\nContent-Type: application/x-ndjson\r\nTransfer-Encoding: chunked\r\nConnection: close\r\n\r\n");
+        Assert.Contains(" 200 ", await talk._heard.ReadLineAsync(), StringComparison.Ordinal);
+        while (await talk._heard.ReadLineAsync() is { Length: > 0 })
+        {
+        }
+
         return talk;
     }
 
-    /// <summary>Sends text; done when the connection has taken it.</summary>
-    public async Task SayAsync(string text) => await _spoken.Writer.WriteAsync(Encoding.UTF8.GetBytes(text));
-
-    /// <summary>The next line; null at the end.</summary>
-    public Task<string?> HearAsync() => _heard!.ReadLineAsync();
+    /// <summary>Sends one line.</summary>
+    public Task SayAsync(string line) => SendAsync($"{line.Length + 1:x}\r\n{line}\n\r\n");
 
     /// <summary>Says that there is no more to send.</summary>
-    public void End() => _spoken.Writer.Complete();
+    public Task EndAsync() => SendAsync("0\r\n\r\n");
 
-    protected override Task SerializeToStreamAsync(Stream stream, TransportContext? context) => SerializeToStreamAsync(stream, context, CancellationToken.None);
-
-    protected override async Task SerializeToStreamAsync(Stream stream, TransportContext? context, CancellationToken cancellationToken)
+    /// <summary>The next answer; null at the end.</summary>
+    public async Task<string?> HearAsync()
     {
-        while (true)
+        while (_lines.Count == 0)
         {
-            ReadResult result = await _spoken.Reader.ReadAsync(_gone.Token);
-            foreach (ReadOnlyMemory<byte> part in result.Buffer)
+            int size = int.Parse((await _heard.ReadLineAsync())!, NumberStyles.HexNumber, CultureInfo.InvariantCulture);
+            if (size == 0)
             {
-                await stream.WriteAsync(part, _gone.Token);
+                return null;
             }
 
-            await stream.FlushAsync(_gone.Token);
-            _spoken.Reader.AdvanceTo(result.Buffer.End);
-            if (result.IsCompleted)
+            char[] chunk = new char[size];
+            await _heard.ReadBlockAsync(chunk);
+            await _heard.ReadLineAsync();
+            foreach (string line in new string(chunk).Split('\n', StringSplitOptions.RemoveEmptyEntries))
             {
-                return;
+                _lines.Enqueue(line);
             }
         }
+
+        return _lines.Dequeue();
     }
 
-    protected override bool TryComputeLength(out long length)
+    public void Dispose()
     {
-        length = 0;
-        return false;
+        _heard.Dispose();
+        _socket.Dispose();
     }
 
-    protected override void Dispose(bool disposing)
-    {
-        _gone.Cancel();
-        _heard?.Dispose();
-        base.Dispose(disposing);
-    }
+    private async Task SendAsync(string text) => await _socket.GetStream().WriteAsync(Encoding.ASCII.GetBytes(text));
 }

@@ -10,7 +10,7 @@ namespace CushionService.Tests.Streaming;
 /// <summary>One order a line in, one answer a line out.</summary>
 public sealed class NdjsonTests(RunningService service) : IClassFixture<RunningService>
 {
-    private const string Runner = """{"units":"in","effort":"quick","pieces":[{"id":"runner","width":12,"length":40}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}""";
+    internal const string Runner = """{"units":"in","effort":"quick","pieces":[{"id":"runner","width":12,"length":40}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}""";
 
     [Fact]
     public async Task Every_line_is_answered_in_its_place_as_a_call_of_its_own_would_be()
@@ -112,55 +112,6 @@ public sealed class NdjsonTests(RunningService service) : IClassFixture<RunningS
 
         Assert.Contains("\"layouts\"", answers[0], StringComparison.Ordinal);
         Assert.Equal(413, JsonNode.Parse(answers[1])!["status"]!.GetValue<int>());
-    }
-
-    [Fact]
-    public async Task An_answer_comes_before_the_next_order_is_sent()
-    {
-        using Conversation talk = await Conversation.StartAsync(service);
-        for (int number = 0; number < 3; number++)
-        {
-            await talk.SayAsync(Runner.Insert(1, $"\"reference\":\"{number}\",") + "\n");
-            Assert.Equal($"{number}", JsonNode.Parse((await talk.HearAsync())!)!["reference"]!.GetValue<string>());
-        }
-
-        talk.End();
-        Assert.Null(await talk.HearAsync());
-    }
-
-    [Fact]
-    public async Task A_caller_who_does_not_read_is_not_read_from()
-    {
-        using Conversation talk = await Conversation.StartAsync(service);
-        string line = Runner + new string(' ', 4000) + "\n";
-        int said = 0;
-        while (said < 5000)
-        {
-            Task saying = talk.SayAsync(line);
-            if (await Task.WhenAny(saying, Task.Delay(said == 0 ? 30_000 : 4000)) != saying)
-            {
-                break;
-            }
-
-            said++;
-        }
-
-        // What is on its way in the buffers of the connection, and the window.
-        Assert.InRange(said, 4, 200);
-    }
-
-    [Fact]
-    public async Task A_caller_who_goes_away_ends_the_work()
-    {
-        using RunningService own = new(_ => { });
-        Conversation talk = await Conversation.StartAsync(own);
-        await talk.SayAsync(Runner + "\n");
-        Assert.NotNull(await talk.HearAsync());
-        talk.Dispose();
-
-        using HttpResponseMessage still = await own.PostAsync("quotes", Runner);
-        Assert.Equal(HttpStatusCode.OK, still.StatusCode);
-        Assert.Empty(own.Errors);
     }
 
     [Theory]
