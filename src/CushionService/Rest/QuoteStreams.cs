@@ -47,7 +47,8 @@ internal static class QuoteStreams
         {
             LiftLimits(http);
             http.Response.ContentType = MediaType;
-            await http.Response.StartAsync(http.RequestAborted);
+            // A caller may wait for the answer's head before it sends its first order.
+            await http.Response.Body.FlushAsync(http.RequestAborted);
             using Utf8JsonWriter writer = new(http.Response.BodyWriter, Writing);
             await stream.AnswerAsync(
                 OrderLines.ReadAsync(http.Request.BodyReader), (quote, more, cancellation) => WriteAsync(http, writer, quote, more, cancellation), http.RequestAborted);
