@@ -1,3 +1,4 @@
+using CushionService.Nesting.Rectangles.Beams;
 using CushionService.Nesting.Rectangles.Proofs;
 
 namespace CushionService.Nesting.Rectangles;
@@ -10,6 +11,7 @@ internal static class StripSearch
     {
         var layouts = new OrderSearch(set, sale, budget);
         layouts.Start(bound.Goal);
+        var beams = new BoxBeams(set, sale, budget);
 
         // Few kinds or few copies can be searched through; many different ones are found sooner than ruled out.
         double proving = set.Kinds <= 10 ? 0.7 : set.Copies <= 24 ? 0.4 : 0.1;
@@ -17,7 +19,14 @@ internal static class StripSearch
         {
             long steps = Math.Min(share, budget.Limit - budget.Spent);
             bound.Relax(Below());
-            layouts.Improve(bound.Goal, bound.Box is null ? steps : (long)(steps * (1 - proving)));
+            long improving = bound.Box is null ? steps : (long)(steps * (1 - proving));
+            layouts.Improve(bound.Goal, improving / 4);
+            long end = budget.Spent + improving * 3 / 4;
+            while (layouts.Length > bound.Goal && budget.Spent < end && beams.Improve(layouts.Length, bound.Goal, end - budget.Spent))
+            {
+                layouts.Adopt(beams.X, beams.Y, beams.Turned);
+            }
+
             if (layouts.Length > bound.Goal)
             {
                 bound.Relax(Below());
