@@ -12,8 +12,11 @@ namespace CushionService.Engine.Materials;
 /// <param name="Because">How the quantity comes about, in one line.</param>
 public sealed record Material(string Item, MaterialKind Kind, decimal Quantity, SaleUnit Unit, string Because)
 {
-    /// <summary>What each cushion needs of it, before rounding; empty for cloth, of which a cushion's share is the area of its pieces.</summary>
-    public ImmutableArray<MaterialShare> Shares { get; init; } = [];
+    /// <summary>How much of it each cushion takes; empty for what is allotted by the area of the pieces, such as cloth.</summary>
+    public ImmutableArray<CushionUse> Uses { get; init; } = [];
+
+    /// <summary>The same for one cushion line alone.</summary>
+    internal Material For(string cushion) => this with { Uses = [new CushionUse(cushion, 1)] };
 
     /// <summary>What it weighs as it goes into the cushions; null where no density is known.</summary>
     public Mass? Weight { get; init; }
