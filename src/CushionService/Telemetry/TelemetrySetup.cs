@@ -1,4 +1,5 @@
 using CushionService.Admission;
+using OpenTelemetry;
 using OpenTelemetry.Logs;
 using OpenTelemetry.Metrics;
 using OpenTelemetry.Resources;
