@@ -4,7 +4,7 @@ using CushionService.Nesting.Rectangles.Proofs;
 namespace CushionService.Nesting.Rectangles;
 
 /// <summary>Closes the gap between a layout and a bound, from both ends, until they stand on the same saleable length or the
-/// steps are spent: passes, relaxations, then turns of local search and exact search on the rung below.</summary>
+/// steps are spent: passes, relaxations, then turns of local search, beams and exact search on the rung below.</summary>
 internal static class StripSearch
 {
     public static OrderSearch Run(RectangleSet set, SaleLadder sale, ProvenBound bound, StepBudget budget)
@@ -21,8 +21,8 @@ internal static class StripSearch
             long steps = Math.Min(share, budget.Limit - budget.Spent);
             bound.Relax(Below());
             long improving = bound.Box is null ? steps : (long)(steps * (1 - proving));
-            layouts.Improve(bound.Goal, improving / 4);
-            long end = budget.Spent + improving * 3 / 4;
+            layouts.Improve(bound.Goal, beams.Apply ? improving / 4 : improving);
+            long end = before + improving;
             while (layouts.Length > bound.Goal && budget.Spent < end && beams.Improve(layouts.Length, bound.Goal, end - budget.Spent))
             {
                 layouts.Adopt(beams.X, beams.Y, beams.Turned);

@@ -30,12 +30,15 @@ internal sealed class BoxBeams
     /// <summary>Whether each copy is turned in it.</summary>
     public bool[] Turned { get; }
 
+    /// <summary>Whether the order is small enough for beams.</summary>
+    public bool Apply => _set.Copies <= MostCopies;
+
     /// <summary>Aims at a length between the goal and the present one for about so many steps.</summary>
     /// <returns>Whether a shorter layout was found.</returns>
     public bool Improve(long length, long goal, long steps)
     {
         long stop = _budget.Spent + steps;
-        if (_set.Copies > MostCopies || !Widen(steps))
+        if (!Apply || !Widen(steps))
         {
             return false;
         }
