@@ -25,6 +25,7 @@ internal static class Specify
             Pieces = [.. (order.Pieces ?? []).Select((piece, i) => Piece(piece, i, reading))],
             Fabrics = [.. order.Fabrics!.Select((fabric, i) => Fabric(fabric, i, reading, currency))],
             Workroom = reading.Practice,
+            Stocks = [.. (order.Stocks ?? []).Select(stock => StockReading.Of(stock, reading))],
             Prices = (order.Prices ?? []).ToImmutableDictionary(price => price.Item!, price => PriceOf(price.Amount!, price.Per!.Value, currency!.Value)),
         };
     }

@@ -1,6 +1,5 @@
 using CushionService.Contract;
 using CushionService.Contract.Answers;
-using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;

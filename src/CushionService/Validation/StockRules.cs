@@ -1,0 +1,30 @@
+using CushionService.Contract.Orders;
+using FluentValidation;
+
+namespace CushionService.Validation;
+
+/// <summary>What an order's stocks ask of its prices, fills and cloths.</summary>
+internal static class StockRules
+{
+    public static void Check(Order order, ValidationContext<Order> context)
+    {
+        Dictionary<string, Stock> stocks = [];
+        HashSet<string?> fabrics = [.. (order.Fabrics ?? []).Select(fabric => fabric?.Id)];
+        foreach ((int i, Stock? stock) in (order.Stocks ?? []).Index())
+        {
+            if (stock?.Id is { } id && stocks.TryAdd(id, stock) && fabrics.Contains(id))
+            {
+                context.Refuse($"{nameof(Order.Stocks)}[{i}].Id", "duplicate", $"Id {id} names a cloth of the order.");
+            }
+        }
+
+        foreach ((int i, ItemPrice? price) in (order.Prices ?? []).Index())
+        {
+            if (price is { Item: { } item, Per: { } per } && stocks.TryGetValue(item, out Stock? stock) && stock.Sold?.Unit is { } unit && unit != per)
+            {
+                string word = CushionValidator.Json(unit);
+                context.Refuse($"{nameof(Order.Prices)}[{i}].Per", "not-combinable", $"Stock {item} is sold by {word}; its price must be for one {word}.");
+            }
+        }
+    }
+}
