@@ -67,7 +67,7 @@ export class Words {
   }
 
   choice(pointer, value) {
-    return this.names.get(value) ?? this.own[`${pointer}=${value}`] ?? (value === "" ? this.say("usual") : readable(value));
+    return this.names.get(value) ?? this.own[`${pointer}=${value}`] ?? (value === "" ? this.say("usual") : pointer === "/units" ? value : readable(value));
   }
 
   /** What a field means: the first words of the catalogue's description. */

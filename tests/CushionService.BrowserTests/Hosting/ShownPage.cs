@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Text.Json;
 using Microsoft.Playwright;
 
 namespace CushionService.BrowserTests.Hosting;
@@ -6,6 +7,8 @@ namespace CushionService.BrowserTests.Hosting;
 /// <summary>A page, with what it asked of the service and what went wrong in it. When it is left, nothing may have gone wrong.</summary>
 public sealed class ShownPage : IAsyncDisposable
 {
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+
     private readonly ConcurrentQueue<string> _faults = new();
     private readonly ConcurrentQueue<IRequest> _requests = new();
 
@@ -40,12 +43,19 @@ public sealed class ShownPage : IAsyncDisposable
     public Task StateAsync(string state) => Assertions.Expect(Page.Locator("cushion-estimate")).ToHaveAttributeAsync("data-state", state);
 
     /// <summary>Does something, and waits for the answer that it brings.</summary>
-    public async Task<System.Text.Json.JsonElement> EstimateAsync(Func<Task> act)
+    public async Task<JsonElement> EstimateAsync(Func<Task> act)
     {
-        Task<System.Text.Json.JsonElement> next = Page.EvaluateAsync<System.Text.Json.JsonElement>(
-            "() => new Promise(heard => document.addEventListener('estimate', event => heard(event.detail), { once: true }))");
+        Task<JsonElement> next = HearAsync("estimate");
         await act();
-        return await next;
+        return await next.WaitAsync(Patience);
+    }
+
+    /// <summary>What the element tells the page by its next event of a name.</summary>
+    public async Task<JsonElement> HearAsync(string name)
+    {
+        string detail = await Page.EvaluateAsync<string>(
+            "name => new Promise(heard => document.addEventListener(name, event => heard(JSON.stringify(event.detail)), { once: true }))", name);
+        return JsonDocument.Parse(detail).RootElement;
     }
 
     public async ValueTask DisposeAsync()

@@ -5,13 +5,16 @@ import { send } from "./service.js";
 async function show() {
   try {
     const order = JSON.parse(decodeURIComponent(location.hash.slice(1)));
-    const sheet = new DOMParser().parseFromString(await send("quotes", order, "text/html"), "text/html");
     // The page's policy forbids inline styles; a style sheet that a script makes of the sheet's own rules is the page's.
-    document.adoptedStyleSheets = [...sheet.querySelectorAll("style")].map((style) => {
-      const rules = new CSSStyleSheet();
-      rules.replaceSync(style.textContent);
-      return rules;
+    const styles = [];
+    const bare = (await send("quotes", order, "text/html")).replace(/<style>([^]*?)<\/style>/g, (element, rules) => {
+      const style = new CSSStyleSheet();
+      style.replaceSync(rules);
+      styles.push(style);
+      return "";
     });
+    const sheet = new DOMParser().parseFromString(bare, "text/html");
+    document.adoptedStyleSheets = styles;
     document.title = sheet.title;
     document.body.replaceWith(document.adoptNode(sheet.body));
   } catch (fault) {
