@@ -23,7 +23,6 @@ export class CushionEstimate extends HTMLElement {
   #answer = null;
   #asked = null;
   #pause = 0;
-  #again = 0;
 
   connectedCallback() {
     this.shadowRoot ?? this.attachShadow({ mode: "open" }).adoptedStyleSheets.push(sheet);
@@ -39,7 +38,6 @@ export class CushionEstimate extends HTMLElement {
 
   #forget() {
     clearTimeout(this.#pause);
-    clearTimeout(this.#again);
     this.service?.cancel();
   }
 
@@ -54,7 +52,7 @@ export class CushionEstimate extends HTMLElement {
     if (!this.isConnected) {
       return;
     }
-    catalogue === null ? this.#outage({}, () => this.#start()) : this.#open(catalogue);
+    catalogue === null ? this.#outage(() => this.#start()) : this.#open(catalogue);
   }
 
   #open(catalogue) {
@@ -108,7 +106,7 @@ export class CushionEstimate extends HTMLElement {
     this.removeAttribute("aria-busy");
     outcome.answer ? this.#show(order, outcome.answer)
       : outcome.problem ? this.#refuse(outcome.problem)
-      : this.#outage(outcome, () => this.#ask());
+      : this.#outage(() => this.#ask());
   }
 
   #busy() {
@@ -129,19 +127,13 @@ export class CushionEstimate extends HTMLElement {
     this.#say(this.words.say("refused", { count: problem.violations.length }), "refused", homeless.map((text) => element("p", { class: "fault" }, text)));
   }
 
-  #outage({ retryAfter = null }, again) {
+  #outage(again) {
     this.removeAttribute("aria-busy");
     const retry = element("button", { type: "button" }, this.words.say("retry"));
-    retry.addEventListener("click", () => {
-      clearTimeout(this.#again);
-      again();
-    });
+    retry.addEventListener("click", again);
     this.#say(this.words.say("outage"), "outage", [retry]);
     if (!this.body.isConnected) {
       this.shadowRoot.append(this.body);
-    }
-    if (retryAfter !== null) {
-      this.#again = setTimeout(again, retryAfter * 1000);
     }
   }
 

@@ -1,9 +1,11 @@
 // The calls to the service: the catalogue once, quotes one at a time, the latest wins.
 
 const KEPT = 50;
+// A service that is busy says when to come again, and is believed so often.
+const TURNS = 4;
 const catalogues = new Map();
 
-/** What came back: { answer }, { problem } when the order is at fault, or { outage, retryAfter } when the service is. */
+/** Asks, and says what came back: { answer }, { problem } when the order is at fault, or { outage: true } when the service is. */
 export class Service {
   #kept = new Map();
   #running = null;
@@ -49,14 +51,20 @@ export class Service {
 
   async #ask(body, signal) {
     const headers = { "Content-Type": "application/json", Accept: "application/json" };
-    const response = await fetch(`${this.address}/v1/quotes`, { method: "POST", headers, body, signal });
-    if (response.ok) {
-      return { answer: await response.json() };
+    for (let turn = 1; ; turn += 1) {
+      const response = await fetch(`${this.address}/v1/quotes`, { method: "POST", headers, body, signal });
+      if (response.ok) {
+        return { answer: await response.json() };
+      }
+      if (response.status === 422 || response.status === 400) {
+        return { problem: await response.json() };
+      }
+      const busy = Number(response.headers.get("Retry-After"));
+      if (!busy || turn === TURNS) {
+        return { outage: true };
+      }
+      await new Promise((again) => setTimeout(again, busy * 1000));
     }
-    if (response.status === 422 || response.status === 400) {
-      return { problem: await response.json() };
-    }
-    return { outage: true, retryAfter: Number(response.headers.get("Retry-After")) || null };
   }
 
   #keep(body, outcome) {

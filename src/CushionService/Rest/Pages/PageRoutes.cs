@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using Microsoft.AspNetCore.StaticFiles;
 using Microsoft.Extensions.FileProviders;
 
 namespace CushionService.Rest.Pages;
@@ -9,9 +8,6 @@ internal static class PageRoutes
 {
     private const string Forever = "public, max-age=31536000, immutable";
     private const string Recheck = "no-cache";
-
-    // Scripts, styles and calls of our own, and nothing else; the element and the drawings need no inline style.
-    private const string Policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     public static void MapPages(this WebApplication app)
     {
@@ -30,19 +26,12 @@ internal static class PageRoutes
     {
         FileProvider = new PhysicalFileProvider(Path.Combine(AppContext.BaseDirectory, folder)),
         RequestPath = at,
-        OnPrepareResponse = Prepare,
+        OnPrepareResponse = context => context.Context.Response.Headers.CacheControl = Recheck,
     };
-
-    private static void Prepare(StaticFileResponseContext context)
-    {
-        context.Context.Response.Headers.CacheControl = Recheck;
-        context.Context.Response.Headers.ContentSecurityPolicy = Policy;
-    }
 
     private static ContentHttpResult Page(HttpContext http, string html)
     {
         http.Response.Headers.CacheControl = Recheck;
-        http.Response.Headers.ContentSecurityPolicy = Policy;
         return TypedResults.Content(html, "text/html; charset=utf-8");
     }
 

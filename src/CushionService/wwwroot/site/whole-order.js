@@ -11,7 +11,10 @@ export async function showOrder(order, place, state) {
   place.replaceChildren();
   try {
     const quote = JSON.parse(await send("quotes", order, "application/json"));
-    const drawings = await Promise.all(quote.layouts.map((layout) => drawing(order, layout.fabric)));
+    const drawings = [];
+    for (const { fabric } of quote.layouts) {
+      drawings.push(await drawing(order, fabric));
+    }
     if (mine === latest) {
       const names = new Map([...order.fabrics, ...order.cushions].map(({ id, label }) => [id, label ?? id]));
       state.textContent = said(order, quote);
