@@ -38,7 +38,8 @@ public sealed class BrowserOfThisMachine : IAsyncLifetime
         _browser = await _playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = Installed,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+            // A shop's page may call the loopback address here, for want of a service elsewhere.
+            Args = ["--disable-features=LocalNetworkAccessChecks", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
         });
     }
 
