@@ -30,4 +30,7 @@ public sealed record OrderSpecification
 
     /// <summary>Prices of items other than cloth, by item.</summary>
     public ImmutableDictionary<string, ItemPriceSpecification> Prices { get; init; } = ImmutableDictionary<string, ItemPriceSpecification>.Empty;
+
+    /// <summary>What is charged beyond materials.</summary>
+    public CostingSpecification Costing { get; init; } = CostingSpecification.None;
 }
