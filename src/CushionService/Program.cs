@@ -1,5 +1,6 @@
 using CushionService;
 using CushionService.Grpc;
+using CushionService.PriceBooks;
 using CushionService.Rest;
 using CushionService.Rest.OpenApi;
 using CushionService.Streaming;
@@ -9,7 +10,8 @@ WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationO
 builder.Logging.ClearProviders();
 builder.Services.AddSerilog(logger => logger.ReadFrom.Configuration(builder.Configuration), writeToProviders: true);
 builder.ListenOnBothPorts();
-builder.Services.AddSingleton<OrderDesk>();
+builder.AddPriceBooks();
+builder.Services.AddSingleton(provider => new OrderDesk(provider.GetRequiredService<PriceBookShelf>(), provider.GetRequiredService<MayBringPrices>()));
 builder.Services.AddSingleton<QuoteStream>();
 builder.AddRestDoor();
 builder.AddGrpcDoor();

@@ -16,6 +16,7 @@ internal static class Statuses
         ["too-deep"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
         ["wrong-type"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
         ["order-too-long"] = (StatusCodes.Status413PayloadTooLarge, StatusCode.ResourceExhausted),
+        ["prices-not-allowed"] = (StatusCodes.Status403Forbidden, StatusCode.PermissionDenied),
         ["internal"] = (StatusCodes.Status500InternalServerError, StatusCode.Internal),
     }.ToFrozenDictionary();
 
@@ -43,6 +44,7 @@ internal static class Statuses
     public static string Kind(Refusal refusal) => Of(refusal).Http switch
     {
         StatusCodes.Status400BadRequest => "unreadable-order",
+        StatusCodes.Status403Forbidden => "prices-not-allowed",
         StatusCodes.Status413PayloadTooLarge => "order-too-long",
         StatusCodes.Status500InternalServerError => "internal",
         _ => "invalid-order",
