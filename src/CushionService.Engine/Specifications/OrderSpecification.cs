@@ -28,6 +28,9 @@ public sealed record OrderSpecification
     /// <summary>How the workroom sews and cuts.</summary>
     public required WorkroomPractice Workroom { get; init; }
 
+    /// <summary>What a shop stocks besides cloth, by distinct ids; of a kind, the first that suits is taken.</summary>
+    public ImmutableArray<StockSpecification> Stocks { get; init; } = [];
+
     /// <summary>Prices of items other than cloth, by item.</summary>
     public ImmutableDictionary<string, ItemPriceSpecification> Prices { get; init; } = ImmutableDictionary<string, ItemPriceSpecification>.Empty;
 

@@ -24,6 +24,7 @@ internal static class Specify
             Pieces = [.. (order.Pieces ?? []).Select((piece, i) => Piece(piece, i, reading))],
             Fabrics = [.. order.Fabrics!.Select((fabric, i) => Fabric(fabric, i, reading, currency))],
             Workroom = reading.Practice,
+            Stocks = StockReading.Of(order.Stocks ?? [], reading),
             Prices = PriceReading.Of(order.Prices ?? [], reading.Book?.Prices ?? PriceReading.None, currency),
             PriceBook = reading.Book,
             Costing = CostingReading.Of(order.Costing, reading.Book?.Costing ?? CostingSpecification.None, currency),

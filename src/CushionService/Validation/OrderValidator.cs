@@ -14,6 +14,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         RuleForEach(order => order.Cushions).SetValidator(new CushionValidator());
         RuleForEach(order => order.Pieces).SetValidator(new LoosePieceValidator());
         RuleForEach(order => order.Fabrics).SetValidator(new FabricValidator());
+        RuleForEach(order => order.Stocks).SetValidator(new StockValidator());
         RuleForEach(order => order.Prices).SetValidator(new ItemPriceValidator());
         RuleForEach(order => order.Candidates).SetValidator(new CandidateValidator());
         RuleFor(order => order.Costing!).SetValidator(new CostingValidator()).When(order => order.Costing is not null);
@@ -26,6 +27,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
             NamesAreDistinct(order, context);
             FabricsAreKnown(order, context);
             PricesAreUsed(order, context);
+            StockRules.Check(order, context);
         });
     }
 
@@ -39,6 +41,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         Filled(order.Cushions, nameof(Order.Cushions));
         Filled(order.Pieces, nameof(Order.Pieces));
         Filled(order.Fabrics, nameof(Order.Fabrics));
+        Filled(order.Stocks, nameof(Order.Stocks));
         Filled(order.Prices, nameof(Order.Prices));
         Filled(order.Candidates, nameof(Order.Candidates));
 
@@ -82,6 +85,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         Distinct(order.Cushions?.Select(cushion => cushion?.Id), nameof(Order.Cushions), "Id");
         Distinct(order.Pieces?.Select(piece => piece?.Id), nameof(Order.Pieces), "Id");
         Distinct(order.Fabrics?.Select(fabric => fabric?.Id), nameof(Order.Fabrics), "Id");
+        Distinct(order.Stocks?.Select(stock => stock?.Id), nameof(Order.Stocks), "Id");
         Distinct(order.Prices?.Select(price => price?.Item), nameof(Order.Prices), "Item");
 
         void Distinct(IEnumerable<string?>? names, string list, string field)

@@ -37,6 +37,10 @@ public sealed record Order
     /// <summary>How the workroom sews and cuts, where it differs from the trade's defaults.</summary>
     public Workroom? Workroom { get; init; }
 
+    /// <summary>Materials other than cloth as the shop stocks them; of a kind, the first that suits is taken.</summary>
+    [NumberRange(0, 200)]
+    public IReadOnlyList<Stock>? Stocks { get; init; }
+
     /// <summary>Prices of what is bought besides cloth; each stands in the place of the price book's.</summary>
     [NumberRange(0, 500)]
     public IReadOnlyList<ItemPrice>? Prices { get; init; }
