@@ -35,12 +35,13 @@ internal static class PriceBookReader
 
         (PriceBookFile? book, IReadOnlyList<Violation> faults) = Diagnosis.Of(text, FileType);
         OrderReading reading = new(new Order { Units = book?.Units ?? Units.In, Currency = book?.Currency });
-        ImmutableArray<Violation> all = [.. faults, .. book is null ? [] : OrderCheck.Broken(Validator.Validate(RuleContext.For(book, reading)))];
+        IEnumerable<Violation> broken = book is null ? [] : OrderCheck.Broken(Validator.Validate(RuleContext.For(book, reading)));
+        // What the form took out of the book may be missed by a rule: the form has said why.
+        ImmutableArray<Violation> all = [.. faults, .. broken.ExceptBy(faults.Select(fault => fault.Pointer), violation => violation.Pointer)];
         return all.IsEmpty
             ? (Of(name, book!, reading), [])
             : (null, [.. all
                 .Select(fault => new PriceBookFault(file, lines.Of(fault.Pointer), $"{fault.Pointer} {fault.Code}: {fault.Detail}"))
-                .DistinctBy(fault => fault.Reason)
                 .OrderBy(fault => fault.Line)]);
     }
 

@@ -74,7 +74,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
 
     private static void NamesItsCurrency(Order order, ValidationContext<Order> context)
     {
-        if (order.Currency is null && PriceRules.Brought(order).Any())
+        if (order.Currency is null && PriceRules.HasAmounts(order))
         {
             context.Refuse(nameof(Order.Currency), "required", "Currency is required when the order has prices.");
         }

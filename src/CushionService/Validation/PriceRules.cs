@@ -31,6 +31,10 @@ internal static class PriceRules
         return places.Where(place => place.Price is not null).Select(place => place.Pointer);
     }
 
+    /// <summary>Whether an order has an amount of money.</summary>
+    public static bool HasAmounts(Order order) =>
+        Brought(order).Any(pointer => pointer != "/costing") || order.Costing is { Labour: not null } or { OverheadHourly: not null } or { Rounding: not null };
+
     /// <summary>How a cloth is sold: by the order, or else by the price book, and in the unit of its price.</summary>
     public static void Sold(Fabric fabric, ValidationContext<Fabric> context)
     {

@@ -38,7 +38,7 @@ public sealed class PriceBookTests : IDisposable
     [Theory]
     [InlineData("""{ "currency": "USD", "prices": [{ "item": "zipper", "amount": "3.00", "per": "each" }] }""", "34.74")]
     [InlineData("""{ "costing": { "margin": 0.5 } }""", "44.32")]
-    [InlineData("""{ "costing": { "rounding": { "step": "1", "direction": "up" } } }""", "34.00")]
+    [InlineData("""{ "currency": "USD", "costing": { "rounding": { "step": "1", "direction": "up" } } }""", "34.00")]
     [InlineData("""{ "currency": "USD" }""", "33.24")]
     public async Task What_the_order_says_wins(string more, string total) => Assert.Equal(total, $"{(await QuoteAsync(OrderWith(more)))["cost"]!["total"]}");
 
@@ -82,7 +82,7 @@ public sealed class PriceBookTests : IDisposable
     {
         foreach (string call in new[] { "quotes", "comparisons" })
         {
-            JsonObject order = OrderWith("""{ "costing": { "labour": { "hourlyRate": "30", "operations": [{ "operation": "knife-edge", "minutes": 25 }] }, "contingency": 0.05, "rounding": { "step": "0.25" } } }""");
+            JsonObject order = OrderWith("""{ "currency": "USD", "costing": { "labour": { "hourlyRate": "30", "operations": [{ "operation": "knife-edge", "minutes": 25 }] }, "contingency": 0.05, "rounding": { "step": "0.25" } } }""");
             if (call == "comparisons")
             {
                 order["candidates"] = JsonNode.Parse("""[{ "fabric": "canvas", "options": [{ "id": "wide", "item": "canvas", "width": 60 }] }]""");
