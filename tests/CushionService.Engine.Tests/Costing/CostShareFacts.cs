@@ -14,12 +14,12 @@ public sealed class CostShareFacts
     [Fact]
     public void A_common_layout_is_shared_by_area()
     {
-        // Sources.Derived: two faces of 19 × 19 and two of 9 × 19 share 5/8 yd at 20.00, 12.50, as 19 to 9.
+        // Sources.Derived: two faces of 19 × 19 and two of 9 × 19 share 1 1/8 yd at 20.00, 22.50, as 19 to 9.
         CushionSpecification wide = KnifeEdge(18, 18, HandSewn), narrow = KnifeEdge(8, 18, HandSewn) with { Id = "narrow" };
         OrderSpecification order = Order(wide, Cloth with { Price = new ItemPriceSpecification(new Money(20, Dollars), SaleUnit.Yd) });
         Cost cost = Quote(order with { Currency = Dollars, Cushions = [wide, narrow] }).Cost!;
 
-        Assert.Equal(["seat 8.48", "narrow 4.02"], cost.Shares.Select(share => $"{share.Cushion} {share.Amount}"));
+        Assert.Equal(["seat 15.27", "narrow 7.23"], cost.Shares.Select(share => $"{share.Cushion} {share.Amount}"));
     }
 
     [Fact]

@@ -12,10 +12,10 @@ public sealed class PriceFacts
 {
     private static readonly Currency Dollars = new("USD");
 
-    // A yard laid out and an inch to square, 1 1/8 yd at 24, 2.2 lb of foam at 9, notions for 6, an hour and a half at 30: 27.00 + 19.80 + 6.00 + 45.00.
+    // The least cut, 1 1/8 yd, at 24, 2.2 lb of foam at 9, notions for 6, an hour and a half at 30: 27.00 + 19.80 + 6.00 + 45.00.
     private static readonly OrderSpecification Box = Order(
         Boxed(24, 22, 4, BackZipper, BoxingJoins.Back) with { Fill = new FillSpecification(FillKind.Foam, "foam", 28.8332m, Length.Zero, 0.9m) },
-        Cloth with { Squaring = In(1), Price = At(24, SaleUnit.Yd) }) with
+        Cloth with { Sold = ByEighthYard with { Minimum = In(40.5m) }, Price = At(24, SaleUnit.Yd) }) with
     {
         Currency = Dollars,
         Prices = ImmutableDictionary<string, ItemPriceSpecification>.Empty

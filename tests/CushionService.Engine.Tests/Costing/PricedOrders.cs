@@ -18,7 +18,7 @@ internal static class PricedOrders
         return order with
         {
             Currency = currency,
-            Fabrics = [.. order.Fabrics.Select(fabric => fabric with { Price = Price(fabric.Sold.Unit) })],
+            Fabrics = [.. order.Fabrics.Select(fabric => fabric with { Price = Price(fabric.Sold.Unit), Repeat = number % 5 == 0 ? fabric.Repeat : null })],
             Prices = Items.ToImmutableDictionary(item => item, item => Price(item is "foam" or "feather" ? SaleUnit.Lb : item is "thread" or "hook-and-loop-tape" ? SaleUnit.Yd : SaleUnit.Each)),
             Costing = new CostingSpecification
             {
