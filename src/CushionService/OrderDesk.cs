@@ -8,6 +8,7 @@ using CushionService.Engine.Specifications;
 using CushionService.Fitting;
 using CushionService.PriceBooks;
 using CushionService.Specifying;
+using CushionService.Telemetry;
 using CushionService.Validation;
 using CushionService.Wording;
 
@@ -15,11 +16,11 @@ namespace CushionService;
 
 /// <summary>The one room behind both doors: checks an order by the validators, sends it through the engine, and words the answer
 /// in the contract's records. REST and gRPC only carry orders in and answers out.</summary>
-public sealed class OrderDesk(PriceBookShelf books, MayBringPrices mayBringPrices)
+public sealed class OrderDesk(PriceBookShelf books)
 {
-    /// <summary>A desk without price books, at which every caller may bring prices.</summary>
+    /// <summary>A desk without price books.</summary>
     public OrderDesk()
-        : this(PriceBookShelf.Empty, () => true)
+        : this(PriceBookShelf.Empty)
     {
     }
 
@@ -54,7 +55,7 @@ public sealed class OrderDesk(PriceBookShelf books, MayBringPrices mayBringPrice
     public Outcome<LayoutsAnswer> LayOut(Order order, CancellationToken cancellation) =>
         Answer(order, (drafting, words) =>
         {
-            ImmutableArray<Yardage> yardages = QuotePipeline.LayOut(drafting, cancellation);
+            ImmutableArray<Yardage> yardages = LayOut(drafting, cancellation);
             return new LayoutsAnswer
             {
                 Reference = order.Reference,
@@ -73,13 +74,18 @@ public sealed class OrderDesk(PriceBookShelf books, MayBringPrices mayBringPrice
             Reference = order.Reference,
             Units = order.Units!.Value,
             Engine = EngineVersion.Current,
-            Yardage = words.Yardage(QuotePipeline.LayOut(drafting, cancellation)),
+            Yardage = words.Yardage(LayOut(drafting, cancellation)),
             Warnings = words.Warnings,
         });
 
     /// <summary>Everything.</summary>
     public Outcome<QuoteAnswer> Quote(Order order, CancellationToken cancellation) =>
-        Answer(order, (drafting, words) => words.Quote(order, QuotePipeline.Of(drafting, cancellation)));
+        Answer(order, (drafting, words) =>
+        {
+            Quote quote = QuotePipeline.Of(drafting, cancellation);
+            OrderMeter.Count(quote.Yardages);
+            return words.Quote(order, quote);
+        });
 
     /// <summary>The order with other cloths in the place of its own, cheapest first.</summary>
     public Outcome<ComparisonAnswer> Compare(Order order, CancellationToken cancellation)
@@ -108,13 +114,20 @@ public sealed class OrderDesk(PriceBookShelf books, MayBringPrices mayBringPrice
             : new Refusal(check.Violations);
     }
 
+    private static ImmutableArray<Yardage> LayOut(Drafting drafting, CancellationToken cancellation)
+    {
+        ImmutableArray<Yardage> yardages = QuotePipeline.LayOut(drafting, cancellation);
+        OrderMeter.Count(yardages);
+        return yardages;
+    }
+
     // What the validators pass is drafted, and only then can be measured against the cloth.
     // A price book is looked up once, so that all of an answer is priced by one version of it.
     private Checked Check(Order order, Purpose purpose = Purpose.Making)
     {
         var reading = new OrderReading(order, order.PriceBook is { } name ? books.Find(name) : null);
         (ImmutableArray<Violation> violations, ImmutableArray<Violation> warnings) = OrderCheck.Run(order, reading);
-        violations = [.. violations, .. PurposeRules.Check(order, reading, purpose), .. PriceRules.Check(order, reading, mayBringPrices())];
+        violations = [.. violations, .. PurposeRules.Check(order, reading, purpose), .. PriceRules.Check(order, reading)];
         if (!violations.IsEmpty)
         {
             return new Checked(null, violations, warnings);

@@ -5,7 +5,6 @@ internal static class PriceBookSetup
 {
     public static void AddPriceBooks(this WebApplicationBuilder builder)
     {
-        builder.Services.AddSingleton<MayBringPrices>(() => true);
         if (builder.Configuration["PriceBooks:Folder"] is not { Length: > 0 } configured)
         {
             builder.Services.AddSingleton(PriceBookShelf.Empty);

@@ -6,16 +6,15 @@ using FluentValidation;
 
 namespace CushionService.Validation;
 
-/// <summary>The rules of what an order is priced by: its price book, its own prices, and whether the caller may bring any.</summary>
+/// <summary>The rules of what an order is priced by: its price book, and its own prices.</summary>
 internal static class PriceRules
 {
-    public static IEnumerable<Violation> Check(Order order, OrderReading reading, bool mayBringPrices) =>
+    public static IEnumerable<Violation> Check(Order order, OrderReading reading) =>
     [
         .. order.PriceBook is { } name && reading.Book is null ? [new Violation("/priceBook", "unknown-price-book", $"There is no price book {name}.")] : Array.Empty<Violation>(),
         .. order.Currency is { } currency && reading.Book is { } book && book.Currency.Code != currency
             ? [new Violation("/currency", "wrong-currency", $"The price book {book.Name} is in {book.Currency.Code}; an order that names it may not be in another currency.")]
             : Array.Empty<Violation>(),
-        .. mayBringPrices ? [] : Brought(order).Select(pointer => new Violation(pointer, "prices-not-allowed", "This caller may not bring prices; they come from a price book.")),
     ];
 
     /// <summary>Where an order has prices of its own.</summary>

@@ -55,8 +55,7 @@ internal sealed class BookFolder : IDisposable
     }
 
     /// <summary>A service with these books.</summary>
-    public RunningService Serve(bool mayBringPrices = true) =>
-        new(services => services.AddSingleton(Shelf).AddSingleton<MayBringPrices>(() => mayBringPrices));
+    public RunningService Serve() => new(services => services.AddSingleton(Shelf));
 
     public void Dispose() => Directory.Delete(Location, recursive: true);
 }

@@ -4,7 +4,6 @@ using CushionService.Grpc.V1;
 using CushionService.Tests.BothDoors;
 using CushionService.Tests.Hosting;
 using Google.Protobuf.Reflection;
-using Grpc.Core;
 
 namespace CushionService.Tests.PriceBooks;
 
@@ -57,24 +56,6 @@ public sealed class PriceBookTests : IDisposable
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, response.StatusCode);
         Assert.Equal([violation], (await response.ProblemAsync()).Violations());
-    }
-
-    [Fact]
-    public async Task A_caller_that_may_not_bring_prices_is_told_where_it_does()
-    {
-        using RunningService closed = _books.Serve(mayBringPrices: false);
-        JsonObject order = OrderWith("""
-            { "currency": "USD", "prices": [{ "item": "zipper", "amount": "0.01", "per": "each" }], "costing": { "markup": 0 },
-              "fabrics": [{ "id": "canvas", "width": 54, "price": { "amount": "0.01", "per": "yd" } }] }
-            """);
-        string[] expected = ["/prices prices-not-allowed", "/costing prices-not-allowed", "/fabrics/0/price prices-not-allowed"];
-        using HttpResponseMessage priced = await closed.PostAsync("quotes", order.ToJsonString()), plain = await closed.PostAsync("quotes", OrderWith("{}").ToJsonString());
-        RpcException refused = await Assert.ThrowsAsync<RpcException>(async () => await closed.Calls.QuoteAsync(new() { Order = (Order)Wire.Message(order, Wired) }));
-
-        Assert.Equal((HttpStatusCode.Forbidden, HttpStatusCode.OK), (priced.StatusCode, plain.StatusCode));
-        Assert.Equal(expected, (await priced.ProblemAsync()).Violations());
-        Assert.Equal(StatusCode.PermissionDenied, refused.StatusCode);
-        Assert.Equal(expected, refused.GetRpcStatus()!.GetDetail<ViolationList>().Violations.Select(violation => $"{violation.Pointer} {violation.Code}"));
     }
 
     [Fact]
