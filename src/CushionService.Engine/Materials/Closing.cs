@@ -15,8 +15,14 @@ public static class Closing
     /// <param name="pattern">Its pattern.</param>
     public static Length ZipperChain(CushionSpecification cushion, Pattern pattern)
     {
-        var section = Length.Zero;
-        var hasSection = false;
+        (Length seam, bool ownSection) = ZipperSeam(pattern);
+        return ownSection ? seam + 2 * cushion.SeamAllowance : ZipperInSeam(seam);
+    }
+
+    /// <summary>Finished length of the seam in which a zipper stands, and whether that is a section of its own.</summary>
+    public static (Length Seam, bool OwnSection) ZipperSeam(Pattern pattern)
+    {
+        (Length section, bool hasSection) = (Length.Zero, false);
         foreach (Seam seam in pattern.Seams)
         {
             if (seam.Kind == SeamKind.Zipper)
@@ -26,7 +32,7 @@ public static class Closing
             }
         }
 
-        return hasSection ? section + 2 * cushion.SeamAllowance : ZipperInSeam(section);
+        return (section, hasSection);
     }
 
     /// <summary>Length of a zipper set in a side seam.</summary>
