@@ -13,8 +13,9 @@ internal static class StripSearch
 
         // Few kinds or few copies can be searched through; many different ones are found sooner than ruled out.
         double proving = set.Kinds <= 10 ? 0.7 : set.Copies <= 24 ? 0.4 : 0.1;
-        for (long share = Math.Max(budget.Limit / 64, 1); layouts.Length > bound.Goal && !budget.Exhausted; share *= 4)
+        for (long share = Math.Max(budget.Limit / 64, 1); layouts.Length > bound.Goal && !budget.Exhausted; share = Math.Min(share, budget.Limit / 4) * 4)
         {
+            long before = budget.Spent;
             long steps = Math.Min(share, budget.Limit - budget.Spent);
             bound.Relax(Below());
             layouts.Improve(bound.Goal, bound.Box is null ? steps : (long)(steps * (1 - proving)));
@@ -26,6 +27,11 @@ internal static class StripSearch
             if (layouts.Length > bound.Goal && bound.Decide(Below(), (long)(steps * proving)))
             {
                 layouts.Adopt(bound.Box!.X, bound.Box.Y, bound.Box.Turned);
+            }
+            else if (budget.Spent == before && share >= budget.Limit / 4)
+            {
+                // Neither search has anything left to try.
+                break;
             }
         }
 
