@@ -20,6 +20,11 @@ internal static class AmountText
         ? FormattableString.Invariant($"{mass.Pounds:0.00} lb")
         : FormattableString.Invariant($"{mass.Kilograms:0.000} kg");
 
+    /// <summary>A force in whole pounds of force, or newtons.</summary>
+    public static string Firmness(Force force, LengthUnit unit) => unit == LengthUnit.Inch
+        ? FormattableString.Invariant($"{force.Pounds:0} lbf")
+        : FormattableString.Invariant($"{force.Newtons:0} N");
+
     /// <summary>A number with at most three decimals.</summary>
     public static string Number(decimal number) => number.ToString("0.###", CultureInfo.InvariantCulture);
 

@@ -2,7 +2,6 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
-using CushionService.Nesting;
 
 namespace CushionService.Engine.Materials;
 

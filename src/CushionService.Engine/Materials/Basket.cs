@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Materials;
 

@@ -50,7 +50,7 @@ internal sealed class FillNeeds(OrderSpecification order, Shop shop, Cancellatio
             int layers = stock?.Thickness is { } layer ? block.Layers(layer) : 1;
             Mass? weighs = weight is { } one ? block.Count * block.Makes * one : null;
             string made = stock?.Thickness is { } thickness ? $" {block.LayersText(thickness, order.Unit)}" : "";
-            string heavy = weighs is { } mass ? $", {AmountText.Number(fill.Density!.Value)} kg/m³: {AmountText.Weight(mass, order.Unit)}" : "";
+            string heavy = weighs is { } mass ? $", {AmountText.Number(decimal.Round(fill.Density!.Value, 3))} kg/m³{Firmness(stock)}: {AmountText.Weight(mass, order.Unit)}" : "";
             decimal amount = byMass ? weighs!.Value.Grams : sheets ? block.Count * layers * block.Footprint : block.Count * layers;
             yield return new Need(cushion.Id, goods, amount, $"{block.Text(order.Unit)}{made}{heavy}") { Weight = weighs };
         }
@@ -90,7 +90,10 @@ internal sealed class FillNeeds(OrderSpecification order, Shop shop, Cancellatio
         Goods goods = shop.ByMass(fill.Item, MaterialKind.LooseFill, shop.Named(fill.Item, MaterialKind.LooseFill));
         return new Need(
             cushion.Id, goods, mass.Grams,
-            $"{cushion.Quantity} × {space} × {AmountText.Number(fill.Plumpness)} plumpness, packed at {AmountText.Number(fill.Density ?? 0)} kg/m³: {AmountText.Weight(mass, order.Unit)}") { Weight = mass };
+            $"{cushion.Quantity} × {space} × {AmountText.Number(fill.Plumpness)} plumpness, packed at {AmountText.Number(fill.Density ?? 0)} kg/m³: {AmountText.Weight(mass, order.Unit)}")
+        {
+            Weight = mass,
+        };
     }
 
     // Without a roll's width batting is bought by its area.
@@ -104,6 +107,11 @@ internal sealed class FillNeeds(OrderSpecification order, Shop shop, Cancellatio
     private StockSpecification? StockOf(CushionSpecification cushion) => shop.Named(cushion.Fill!.Item, MaterialKind.Foam);
 
     private bool InSheets(CushionSpecification cushion) => StockOf(cushion)?.Width is not null;
+
+    private string Firmness(StockSpecification? stock) =>
+        stock?.Firmness is not { } firmness ? ""
+        : stock.SupportFactor is not { } support ? $", firmness {AmountText.Firmness(firmness, order.Unit)} at 25 %"
+        : $", firmness {AmountText.Firmness(firmness, order.Unit)} at 25 % and {AmountText.Firmness(new Force(support * firmness.Newtons), order.Unit)} at 65 %";
 
     private static string Round(WrapSides sides) => sides switch
     {

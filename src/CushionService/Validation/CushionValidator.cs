@@ -1,5 +1,4 @@
 using CushionService.Contract.Orders;
-using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
