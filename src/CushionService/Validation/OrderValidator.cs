@@ -136,7 +136,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
             Fabric? cloth = fabrics.FirstOrDefault(fabric => fabric?.Id is { } id && id == (piece?.Fabric ?? only));
             if (cloth is { OneWay: true } && piece?.Rotation is not null and not Nesting.Rotations.None)
             {
-                context.Refuse($"{nameof(Order.Pieces)}[{i}].Rotation", "not-combinable", $"A piece of the one-way cloth {cloth.Id} may not be turned.");
+                context.Warn($"{nameof(Order.Pieces)}[{i}].Rotation", "one-way-cloth", $"The piece is laid as it is drawn: nothing is turned on the one-way cloth {cloth.Id}.");
             }
         }
 
