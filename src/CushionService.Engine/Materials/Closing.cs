@@ -38,7 +38,10 @@ public static class Closing
     /// <summary>Length of a zipper set in a side seam.</summary>
     public static Length ZipperInSeam(Length side) => side - KeptClosed;
 
-    /// <summary>Length of hook tape, and as much loop tape: the section less 1/2 in at each end (common practice, no source).</summary>
+    /// <summary>How far tape stays clear of each end of its section: 1/2 in (common practice, no source).</summary>
+    public static Length TapeClearance { get; } = Length.FromInches(0.5m);
+
+    /// <summary>Length of hook tape, and as much loop tape: the section less the clearance at each end.</summary>
     /// <param name="section">Finished length of the section.</param>
-    public static Length Tape(Length section) => section - 2 * Length.FromInches(0.5m);
+    public static Length Tape(Length section) => section - 2 * TapeClearance;
 }

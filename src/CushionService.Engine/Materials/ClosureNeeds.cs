@@ -59,7 +59,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
         StockSpecification? stock = shop.Stocked(MaterialKind.HookAndLoopTape, one => one.Width is null || one.Width == hook.TapeWidth);
         return new Need(
             cushion.Id, shop.ByLength(HookAndLoopTape, MaterialKind.HookAndLoopTape, stock) with { Apart = Text(hook.TapeWidth) }, cushion.Quantity * tape.Nanometres,
-            $"{cushion.Quantity} × {Text(tape)} of hook and as much loop, {Text(hook.TapeWidth)} wide; section {Text(section)} less 1/2 in at each end");
+            $"{cushion.Quantity} × {Text(tape)} of hook and as much loop, {Text(hook.TapeWidth)} wide; section {Text(section)} less {Text(Closing.TapeClearance)} at each end");
     }
 
     private string Text(Length length) => LengthText.Format(length, order.Unit);

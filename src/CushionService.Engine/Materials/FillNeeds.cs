@@ -49,7 +49,7 @@ internal sealed class FillNeeds(OrderSpecification order, Shop shop, Cancellatio
         {
             int layers = stock?.Thickness is { } layer ? block.Layers(layer) : 1;
             Mass? weighs = weight is { } one ? block.Count * block.Makes * one : null;
-            string made = stock?.Thickness is { } thickness ? $" {block.LayersText(thickness, order.Unit)}" : "";
+            string made = stock?.Thickness is { } thickness ? $", {block.LayersText(thickness, order.Unit)}" : "";
             string heavy = weighs is { } mass ? $", {AmountText.Number(decimal.Round(fill.Density!.Value, 3))} kg/m³{Firmness(stock)}: {AmountText.Weight(mass, order.Unit)}" : "";
             decimal amount = byMass ? weighs!.Value.Grams : sheets ? block.Count * layers * block.Footprint : block.Count * layers;
             yield return new Need(cushion.Id, goods, amount, $"{block.Text(order.Unit)}{made}{heavy}") { Weight = weighs };

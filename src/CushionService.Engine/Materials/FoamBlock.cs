@@ -76,6 +76,6 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
         int layers = Layers(layer);
         Length last = Height - (layers - 1) * layer;
         string slit = last == layer ? "" : $"{(layers == 1 ? "" : ", the last")} slit to {LengthText.Format(last, unit)}";
-        return $"in {layers} {(layers == 1 ? "layer" : "glued layers")} of {LengthText.Format(layer, unit)}{slit}";
+        return $"{layers} {(layers == 1 ? "layer" : "glued layers")} of {LengthText.Format(layer, unit)}{slit}";
     }
 }

@@ -16,9 +16,10 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
         WorkroomPractice workroom = order.Workroom;
         decimal ratio = Threading.Ratio(workroom);
         Goods goods = shop.ByLength(Thread, MaterialKind.Thread, shop.Stocked(MaterialKind.Thread), usualStep: 1);
+        Length step = order.Unit == LengthUnit.Inch ? Length.FromInches(1) : Length.FromMillimetres(10);
         Need[] needs =
         [
-            .. order.Cushions.Zip(patterns, (cushion, pattern) => (cushion.Id, Sewn: cushion.Quantity * Threading.Stitching(cushion, pattern)))
+            .. order.Cushions.Zip(patterns, (cushion, pattern) => (cushion.Id, Sewn: (cushion.Quantity * Threading.Stitching(cushion, pattern)).RoundUpTo(step)))
                 .Where(one => one.Sewn > Length.Zero)
                 .Select(one => new Need(one.Id, goods, Threading.Thread(one.Sewn, ratio, workroom.ThreadWaste).Nanometres, $"{LengthText.Format(one.Sewn, order.Unit)} of stitching")),
         ];

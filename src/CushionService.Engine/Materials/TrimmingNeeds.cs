@@ -69,7 +69,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         {
             yield return new Need(
                 cushion.Id, shop.Each(Eyelets, MaterialKind.Eyelet, shop.Stocked(MaterialKind.Eyelet)), cushion.Quantity * cushion.Trim.Vents,
-                $"{cushion.Quantity} × {cushion.Trim.Vents}");
+                $"{cushion.Quantity} × {cushion.Trim.Vents} vents");
         }
     }
 
