@@ -7,6 +7,7 @@ using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Fitting;
 using CushionService.Specifying;
+using CushionService.Telemetry;
 using CushionService.Validation;
 using CushionService.Wording;
 
@@ -47,7 +48,7 @@ public sealed class OrderDesk
     public Outcome<LayoutsAnswer> LayOut(Order order, CancellationToken cancellation) =>
         Answer(order, (drafting, words) =>
         {
-            ImmutableArray<Yardage> yardages = QuotePipeline.LayOut(drafting, cancellation);
+            ImmutableArray<Yardage> yardages = LayOut(drafting, cancellation);
             return new LayoutsAnswer
             {
                 Reference = order.Reference,
@@ -66,13 +67,18 @@ public sealed class OrderDesk
             Reference = order.Reference,
             Units = order.Units!.Value,
             Engine = EngineVersion.Current,
-            Yardage = words.Yardage(QuotePipeline.LayOut(drafting, cancellation)),
+            Yardage = words.Yardage(LayOut(drafting, cancellation)),
             Warnings = words.Warnings,
         });
 
     /// <summary>Everything.</summary>
     public Outcome<QuoteAnswer> Quote(Order order, CancellationToken cancellation) =>
-        Answer(order, (drafting, words) => words.Quote(order, QuotePipeline.Of(drafting, cancellation)));
+        Answer(order, (drafting, words) =>
+        {
+            Quote quote = QuotePipeline.Of(drafting, cancellation);
+            OrderMeter.Count(quote.Yardages);
+            return words.Quote(order, quote);
+        });
 
     /// <summary>The order with other cloths in the place of its own, cheapest first.</summary>
     public Outcome<ComparisonAnswer> Compare(Order order, CancellationToken cancellation)
@@ -99,6 +105,13 @@ public sealed class OrderDesk
         return check.Drafting is { } drafting && check.Violations.IsEmpty
             ? answer(drafting, new AnswerWording(drafting.Order.Unit, check.Warnings))
             : new Refusal(check.Violations);
+    }
+
+    private static ImmutableArray<Yardage> LayOut(Drafting drafting, CancellationToken cancellation)
+    {
+        ImmutableArray<Yardage> yardages = QuotePipeline.LayOut(drafting, cancellation);
+        OrderMeter.Count(yardages);
+        return yardages;
     }
 
     // What the validators pass is drafted, and only then can be measured against the cloth.

@@ -9,7 +9,6 @@ internal static class RestDoor
     public static void AddRestDoor(this WebApplicationBuilder builder)
     {
         builder.Services.ConfigureHttpJsonOptions(options => Json.Configure(options.SerializerOptions));
-        builder.Services.AddHealthChecks().AddCheck<Readiness>("desk");
         builder.Services.AddContractDocument();
     }
 
