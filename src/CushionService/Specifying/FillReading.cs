@@ -23,7 +23,7 @@ internal static class FillReading
         return new FillSpecification(
             kind,
             fill.Stock ?? (kind == FillKind.Foam ? "foam" : Words<LooseFill>.Of(material)),
-            (decimal?)(fill.Density ?? order.Stock(fill.Stock)?.Density) ?? usual,
+            (decimal?)fill.Density ?? order.Stock(fill.Stock)?.Density ?? usual,
             order.Length(fill.Oversize) ?? (fill.Wrap is null ? order.Practice.FoamOversize : Length.Zero),
             (decimal?)fill.Plumpness ?? UsualPlumpness)
         {
@@ -32,5 +32,5 @@ internal static class FillReading
     }
 
     private static string OnlyBatting(OrderReading order) =>
-        (order.Order.Stocks ?? []).Where(stock => stock?.Kind == MaterialKind.Batting).ToArray() is [{ Id: { } only }] ? only : "batting";
+        order.Stocks.Where(stock => stock.Kind == MaterialKind.Batting).ToArray() is [{ Id: { } only }] ? only : "batting";
 }

@@ -15,9 +15,9 @@ internal sealed class OrderReading
     private static readonly Length UsualBight = Engine.Measures.Length.FromInches(0.25m);
     private static readonly Length UsualMetricBight = Engine.Measures.Length.FromMillimetres(6);
 
-    public OrderReading(Order order)
+    public OrderReading(Order order, PriceBookSpecification? book = null)
     {
-        Order = order;
+        (Order, Book) = (order, book);
         Unit = order.Units switch
         {
             Units.Cm => LengthUnit.Centimetre,
@@ -54,6 +54,12 @@ internal sealed class OrderReading
 
     public Order Order { get; }
 
+    /// <summary>The price book that the order names; null for none.</summary>
+    public PriceBookSpecification? Book { get; }
+
+    /// <summary>The currency of every price; null when nothing is priced.</summary>
+    public Currency? Currency => Order.Currency is { } code ? new Currency(code) : Book?.Currency;
+
     /// <summary>The unit of numbers, and of the answer.</summary>
     public LengthUnit Unit { get; }
 
@@ -62,8 +68,16 @@ internal sealed class OrderReading
     /// <summary>The only cloth, which parts without an entry are made of; null when there are several.</summary>
     public string? OnlyFabric => Order.Fabrics is [{ Id: { } id }] ? id : null;
 
-    /// <summary>The stock of a name; null when the order has none.</summary>
-    public Stock? Stock(string? id) => id is null ? null : Order.Stocks?.FirstOrDefault(stock => stock?.Id == id);
+    /// <summary>The stocks that the order may take from: its own, and after them those of its price book.</summary>
+    public IEnumerable<(string? Id, MaterialKind? Kind, decimal? Density)> Stocks =>
+    [
+        .. (Order.Stocks ?? []).Select(stock => (stock?.Id, stock?.Kind, (decimal?)stock?.Density)),
+        .. Book?.Stocks.Select(stock => ((string?)stock.Id, (MaterialKind?)stock.Kind, stock.Density)) ?? [],
+    ];
+
+    /// <summary>The stock of a name; null when there is none.</summary>
+    public (string? Id, MaterialKind? Kind, decimal? Density)? Stock(string? name) =>
+        name is not null && Stocks.Where(stock => stock.Id == name).ToArray() is [var first, ..] ? first : null;
 
     /// <summary>The length; null when there is none, or it cannot be read.</summary>
     public Length? Length(Measure? measure) => Length(measure, Unit);

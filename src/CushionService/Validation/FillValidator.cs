@@ -14,7 +14,7 @@ internal sealed class FillValidator : AbstractValidator<Fill>
     public FillValidator()
     {
         this.AddAttributeRules();
-        RuleFor(fill => fill.Wrap!).SetValidator(new WrapValidator()).When(fill => fill.Wrap is not null);
+        RuleFor(fill => fill.Wrap!).SetValidator(new AttributeValidator<Wrap>()).When(fill => fill.Wrap is not null);
         RuleFor(fill => fill).Custom((fill, context) =>
         {
             KeepsToKind(fill, context);
@@ -71,10 +71,5 @@ internal sealed class FillValidator : AbstractValidator<Fill>
         }
 
         StockRules.Names(fill.Wrap?.Stock, MaterialKind.Batting, "Wrap.Stock", context);
-    }
-
-    private sealed class WrapValidator : AbstractValidator<Wrap>
-    {
-        public WrapValidator() => this.AddAttributeRules();
     }
 }
