@@ -7,7 +7,7 @@ internal sealed class Shortening(Copies copies, Arrangement current, SaleLadder 
 {
     private const ulong Seed = 7919;
     private const ulong BetweenSeeds = 7777;
-    private const long StepsPerDescent = 100_000_000;
+    private const long StepsPerDescentAndCopy = 5_000_000;
     private const int MostDescents = 8;
     private const double LeastShrink = 0.001;
     private const int FailsBeforeRest = 2;
@@ -19,7 +19,7 @@ internal sealed class Shortening(Copies copies, Arrangement current, SaleLadder 
     /// <summary>Shortens <paramref name="best"/>, which is free of overlaps, until the steps are used up or nothing shorter could be sold.</summary>
     public void Run(Arrangement best)
     {
-        var descents = new Descent[Math.Clamp(budget.Limit / StepsPerDescent, 1, MostDescents)];
+        var descents = new Descent[Math.Clamp(budget.Limit / (StepsPerDescentAndCopy * copies.Count), 1, MostDescents)];
         for (var number = 0; number < descents.Length; number++)
         {
             descents[number] = new Descent(copies, best, Seed + BetweenSeeds * (ulong)number);
