@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Materials;
 
@@ -8,4 +10,14 @@ namespace CushionService.Engine.Materials;
 /// <param name="Quantity">How much, in units of sale.</param>
 /// <param name="Unit">The unit of sale.</param>
 /// <param name="Because">How the quantity comes about, in one line.</param>
-public sealed record Material(string Item, MaterialKind Kind, decimal Quantity, SaleUnit Unit, string Because);
+public sealed record Material(string Item, MaterialKind Kind, decimal Quantity, SaleUnit Unit, string Because)
+{
+    /// <summary>How much of it each cushion takes; empty for what is allotted by the area of the pieces, such as cloth.</summary>
+    public ImmutableArray<CushionUse> Uses { get; init; } = [];
+
+    /// <summary>The same for one cushion line alone.</summary>
+    internal Material For(string cushion) => this with { Uses = [new CushionUse(cushion, 1)] };
+
+    /// <summary>What it weighs as it goes into the cushions; null where no density is known.</summary>
+    public Mass? Weight { get; init; }
+}
