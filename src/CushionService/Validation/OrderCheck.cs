@@ -19,7 +19,7 @@ internal static class OrderCheck
         return (Of(result, Severity.Error), Of(result, Severity.Warning));
     }
 
-    private static ImmutableArray<Violation> Of(ValidationResult result, Severity severity) =>
+    private static ImmutableArray<Violation> Of(ValidationResult result, Severity severity) => result.Errors.Count == 0 ? [] :
     [
         .. result.Errors
             .Where(failure => failure.Severity == severity)
