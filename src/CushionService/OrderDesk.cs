@@ -6,6 +6,7 @@ using CushionService.Engine.Layouts;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Fitting;
+using CushionService.PriceBooks;
 using CushionService.Specifying;
 using CushionService.Telemetry;
 using CushionService.Validation;
@@ -15,8 +16,14 @@ namespace CushionService;
 
 /// <summary>The one room behind both doors: checks an order by the validators, sends it through the engine, and words the answer
 /// in the contract's records. REST and gRPC only carry orders in and answers out.</summary>
-public sealed class OrderDesk
+public sealed class OrderDesk(PriceBookShelf books)
 {
+    /// <summary>A desk without price books.</summary>
+    public OrderDesk()
+        : this(PriceBookShelf.Empty)
+    {
+    }
+
     /// <summary>Checks an order, down to whether every piece fits its cloth.</summary>
     public Outcome<ValidationAnswer> Validate(Order order, CancellationToken cancellation) => Validate(order, Purpose.Making, cancellation);
 
@@ -84,7 +91,7 @@ public sealed class OrderDesk
     public Outcome<ComparisonAnswer> Compare(Order order, CancellationToken cancellation)
     {
         Checked check = Check(order, Purpose.Comparing);
-        return check.Drafting is null ? new Refusal(check.Violations) : Comparison.Of(order, cancellation);
+        return check.Drafting is not { } drafting ? new Refusal(check.Violations) : Comparison.Of(order, drafting.Order.PriceBook, cancellation);
     }
 
     /// <summary>Whether the order can be cut from the cloth on hand.</summary>
@@ -92,13 +99,13 @@ public sealed class OrderDesk
     {
         Checked check = Check(order, Purpose.Fitting);
         return check.Drafting is not { } drafting ? new Refusal(check.Violations)
-            : FitWording.Of(order, Fitting.Fit.Of(order, null, cancellation)!, LargestCushions.Of(order, drafting.Order.Unit, cancellation));
+            : FitWording.Of(order, Fitting.Fit.Of(order, drafting.Order.PriceBook, null, cancellation)!, LargestCushions.Of(order, drafting.Order, cancellation));
     }
 
     /// <summary>What can be ordered.</summary>
     public CatalogueAnswer GetCatalogue() => CatalogueWording.Catalogue;
 
-    private static Outcome<T> Answer<T>(Order order, Func<Drafting, AnswerWording, T> answer)
+    private Outcome<T> Answer<T>(Order order, Func<Drafting, AnswerWording, T> answer)
         where T : class
     {
         Checked check = Check(order);
@@ -115,11 +122,12 @@ public sealed class OrderDesk
     }
 
     // What the validators pass is drafted, and only then can be measured against the cloth.
-    private static Checked Check(Order order, Purpose purpose = Purpose.Making)
+    // A price book is looked up once, so that all of an answer is priced by one version of it.
+    private Checked Check(Order order, Purpose purpose = Purpose.Making)
     {
-        var reading = new OrderReading(order);
+        var reading = new OrderReading(order, order.PriceBook is { } name ? books.Find(name) : null);
         (ImmutableArray<Violation> violations, ImmutableArray<Violation> warnings) = OrderCheck.Run(order, reading);
-        violations = [.. violations, .. PurposeRules.Check(order, reading, purpose)];
+        violations = [.. violations, .. PurposeRules.Check(order, reading, purpose), .. PriceRules.Check(order, reading)];
         if (!violations.IsEmpty)
         {
             return new Checked(null, violations, warnings);

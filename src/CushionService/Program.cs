@@ -3,6 +3,7 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Grpc;
 using CushionService.Lifetime;
+using CushionService.PriceBooks;
 using CushionService.Rest;
 using CushionService.Rest.OpenApi;
 using CushionService.Streaming;
@@ -17,6 +18,7 @@ WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationO
 builder.AddTelemetry();
 builder.AddLifetime();
 builder.ListenOnBothPorts();
+builder.AddPriceBooks();
 builder.Services.AddSingleton<OrderDesk>();
 builder.Services.AddSingleton<QuoteStream>();
 builder.AddAccess();

@@ -16,6 +16,14 @@ switch (args)
         }
 
         return 0;
+    case ["prices"] or ["prices", _]:
+        using (ReplacedBook book = new())
+        using (LoopbackHost host = await LoopbackHost.StartAsync(("PriceBooks__Folder", book.Folder)))
+        {
+            await PriceBookRun.RunAsync(host, book, number == 0 ? 20 : number);
+        }
+
+        return 0;
     case ["throughput"] or ["throughput", _]:
         await ThroughputRun.RunAsync(number == 0 ? 5 : number);
         return 0;
@@ -36,6 +44,7 @@ switch (args)
         Console.Error.WriteLine("""
             usage, all on loopback alone:
               stream [orders]       sends that many orders (100000) through each stream, one in a hundred of them bad
+              prices [seconds]      sends 500 quotes a second while the price book that they name is replaced each second (20)
               throughput [seconds]  compares the widget's calls with a floor that parses and echoes, in runs of that length (5)
               overload [seconds]    sends five times what the service can do (60)
               soak [minutes]        sends half of what the service can do (20)

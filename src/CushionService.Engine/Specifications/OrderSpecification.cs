@@ -33,4 +33,10 @@ public sealed record OrderSpecification
 
     /// <summary>Prices of items other than cloth, by item.</summary>
     public ImmutableDictionary<string, ItemPriceSpecification> Prices { get; init; } = ImmutableDictionary<string, ItemPriceSpecification>.Empty;
+
+    /// <summary>The price book that it names; null for none. What it gives is already in the prices, the cloths and the costing.</summary>
+    public PriceBookSpecification? PriceBook { get; init; }
+
+    /// <summary>What is charged beyond materials.</summary>
+    public CostingSpecification Costing { get; init; } = CostingSpecification.None;
 }

@@ -31,38 +31,16 @@ internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int
             Add("", $"This caller's orders may have at most {Pieces} pieces, a cushion counting as ten; the order has {pieces}.", Pieces);
         }
 
-        if (!Scopes.HasFlag(Scopes.InlinePrices) && Priced(order) is { } place)
+        if (!Scopes.HasFlag(Scopes.InlinePrices))
         {
-            Add(place, $"Prices that come with the order need the scope {ScopeNames.Of(Scopes.InlinePrices)}.");
+            foreach (string place in PriceRules.Brought(order))
+            {
+                Add(place, $"Prices that come with the order need the scope {ScopeNames.Of(Scopes.InlinePrices)}.");
+            }
         }
 
         return found ?? (IReadOnlyList<Violation>)[];
 
         void Add(string pointer, string detail, double? maximum = null) => (found ??= []).Add(new Violation(pointer, "not-allowed", detail, null, maximum));
-    }
-
-    // The first place with a price.
-    private static string? Priced(Order order)
-    {
-        if (order.Prices is { Count: > 0 })
-        {
-            return "/prices";
-        }
-
-        return Cloth(order.Fabrics, "/fabrics")
-            ?? (order.Candidates ?? []).Select((candidate, i) => Cloth(candidate?.Options, $"/candidates/{i}/options")).FirstOrDefault(place => place is not null);
-
-        static string? Cloth(IReadOnlyList<Fabric>? fabrics, string list)
-        {
-            for (int i = 0; i < fabrics?.Count; i++)
-            {
-                if (fabrics[i]?.Price is not null)
-                {
-                    return $"{list}/{i}/price";
-                }
-            }
-
-            return null;
-        }
     }
 }

@@ -57,6 +57,13 @@ internal static class StockReading
         _ => [SaleUnit.Yd, SaleUnit.M, SaleUnit.Each],
     };
 
+    /// <summary>The stocks of an order that keeps every rule, and after them those of its price book that have other ids.</summary>
+    public static ImmutableArray<StockSpecification> Of(IReadOnlyList<Stock> stocks, OrderReading order)
+    {
+        ImmutableArray<StockSpecification> own = [.. stocks.Select(stock => Of(stock, order))];
+        return order.Book is { } book ? [.. own, .. book.Stocks.Where(stock => !own.Any(mine => mine.Id == stock.Id))] : own;
+    }
+
     /// <summary>The stock of an order that keeps every rule.</summary>
     public static StockSpecification Of(Stock stock, OrderReading order) => new()
     {

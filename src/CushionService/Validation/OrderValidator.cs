@@ -17,6 +17,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         RuleForEach(order => order.Stocks).SetValidator(new StockValidator());
         RuleForEach(order => order.Prices).SetValidator(new ItemPriceValidator());
         RuleForEach(order => order.Candidates).SetValidator(new CandidateValidator());
+        RuleFor(order => order.Costing!).SetValidator(new CostingValidator()).When(order => order.Costing is not null);
         RuleFor(order => order.Workroom!).SetValidator(new WorkroomValidator()).When(order => order.Workroom is not null);
         RuleFor(order => order).Custom((order, context) =>
         {
@@ -73,8 +74,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
 
     private static void NamesItsCurrency(Order order, ValidationContext<Order> context)
     {
-        bool priced = order.Prices is { Count: > 0 } || (order.Fabrics ?? []).Any(fabric => fabric?.Price is not null);
-        if (priced && order.Currency is null)
+        if (order.Currency is null && PriceRules.HasAmounts(order))
         {
             context.Refuse(nameof(Order.Currency), "required", "Currency is required when the order has prices.");
         }

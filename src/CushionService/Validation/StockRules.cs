@@ -8,22 +8,34 @@ internal static class StockRules
 {
     public static void Check(Order order, ValidationContext<Order> context)
     {
-        Dictionary<string, Stock> stocks = [];
+        HashSet<string> stocks = [];
         HashSet<string?> fabrics = [.. (order.Fabrics ?? []).Select(fabric => fabric?.Id)];
         foreach ((int i, Stock? stock) in (order.Stocks ?? []).Index())
         {
-            if (stock?.Id is { } id && stocks.TryAdd(id, stock) && fabrics.Contains(id))
+            if (stock?.Id is { } id && stocks.Add(id) && fabrics.Contains(id))
             {
                 context.Refuse($"{nameof(Order.Stocks)}[{i}].Id", "duplicate", $"Id {id} names a cloth of the order.");
             }
         }
 
-        foreach ((int i, ItemPrice? price) in (order.Prices ?? []).Index())
+        UnitsAgree(order.Stocks, order.Prices, nameof(Order.Prices), context);
+    }
+
+    /// <summary>A stock and its price have one unit.</summary>
+    public static void UnitsAgree<T>(IReadOnlyList<Stock>? stocks, IReadOnlyList<ItemPrice>? prices, string list, ValidationContext<T> context)
+    {
+        Dictionary<string, Stock> known = [];
+        foreach (Stock stock in stocks ?? [])
         {
-            if (price is { Item: { } item, Per: { } per } && stocks.TryGetValue(item, out Stock? stock) && stock.Sold?.Unit is { } unit && unit != per)
+            known.TryAdd(stock?.Id ?? "", stock!);
+        }
+
+        foreach ((int i, ItemPrice? price) in (prices ?? []).Index())
+        {
+            if (price is { Item: { } item, Per: { } per } && known.TryGetValue(item, out Stock? stock) && stock.Sold?.Unit is { } unit && unit != per)
             {
                 string word = CushionValidator.Json(unit);
-                context.Refuse($"{nameof(Order.Prices)}[{i}].Per", "not-combinable", $"Stock {item} is sold by {word}; its price must be for one {word}.");
+                context.Refuse($"{list}[{i}].Per", "not-combinable", $"Stock {item} is sold by {word}; its price must be for one {word}.");
             }
         }
     }

@@ -84,6 +84,7 @@ public sealed class ScopeTests : IDisposable
     [InlineData("\"id\":\"pillow\"", "\"id\":\"pillow\",\"quantity\":11", "")]
     [InlineData("\"id\":\"linen\"", "\"id\":\"linen\",\"price\":{\"amount\":\"1.00\",\"per\":\"yd\"}", "/fabrics/0/price")]
     [InlineData("\"units\":\"in\"", "\"units\":\"in\",\"prices\":[{\"item\":\"thread\",\"amount\":\"0.02\",\"per\":\"yd\"}]", "/prices")]
+    [InlineData("\"units\":\"in\"", "\"units\":\"in\",\"costing\":{\"markup\":0.5}", "/costing")]
     public async Task An_order_that_asks_for_more_than_its_caller_may_is_refused(string part, string changed, string pointer)
     {
         string order = Callers.Pillow.Replace(part, changed, StringComparison.Ordinal).Replace("\"units\":\"in\"", "\"units\":\"in\",\"currency\":\"USD\"", StringComparison.Ordinal);
