@@ -18,7 +18,7 @@ switch (args)
         return 0;
     case ["prices"] or ["prices", _]:
         using (ReplacedBook book = new())
-        using (LoopbackHost host = await LoopbackHost.StartAsync(("PriceBooks__Folder", book.Folder)))
+        using (LoopbackHost host = await LoopbackHost.StartAsync([("PriceBooks__Folder", book.Folder), .. PriceBookRun.Unlimited]))
         {
             await PriceBookRun.RunAsync(host, book, number == 0 ? 20 : number);
         }
