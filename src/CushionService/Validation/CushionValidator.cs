@@ -1,5 +1,4 @@
 using CushionService.Contract.Orders;
-using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
@@ -15,14 +14,15 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
         this.AddAttributeRules();
         RuleFor(cushion => cushion.Outline!).SetValidator(new OutlineValidator()).When(cushion => cushion.Outline is not null);
         this.AddAdditionRules();
-        RuleFor(cushion => cushion.Closure!).SetValidator(new AttributeValidator<Closure>()).When(cushion => cushion.Closure is not null);
-        RuleFor(cushion => cushion.Handle!).SetValidator(new AttributeValidator<Handle>()).When(cushion => cushion.Handle is not null);
-        RuleFor(cushion => cushion.Ends!).SetValidator(new AttributeValidator<Ends>()).When(cushion => cushion.Ends is not null);
-        RuleFor(cushion => cushion.Flange!).SetValidator(new AttributeValidator<OxfordFlange>()).When(cushion => cushion.Flange is not null);
-        RuleFor(cushion => cushion.Channels!).SetValidator(new AttributeValidator<Channels>()).When(cushion => cushion.Channels is not null);
-        RuleFor(cushion => cushion.InnerCover!).SetValidator(new AttributeValidator<InnerCover>()).When(cushion => cushion.InnerCover is not null);
+        this.AddParts(
+            AttributeRules.Part(nameof(Cushion.Closure), (Cushion cushion) => cushion.Closure),
+            AttributeRules.Part(nameof(Cushion.Handle), (Cushion cushion) => cushion.Handle),
+            AttributeRules.Part(nameof(Cushion.Ends), (Cushion cushion) => cushion.Ends),
+            AttributeRules.Part(nameof(Cushion.Flange), (Cushion cushion) => cushion.Flange),
+            AttributeRules.Part(nameof(Cushion.Channels), (Cushion cushion) => cushion.Channels),
+            AttributeRules.Part(nameof(Cushion.InnerCover), (Cushion cushion) => cushion.InnerCover),
+            AttributeRules.Part(nameof(Cushion.Fabrics), (Cushion cushion) => cushion.Fabrics));
         RuleFor(cushion => cushion.Fill!).SetValidator(new FillValidator()).When(cushion => cushion.Fill is not null);
-        RuleFor(cushion => cushion.Fabrics!).SetValidator(new AttributeValidator<CushionFabrics>()).When(cushion => cushion.Fabrics is not null);
         RuleFor(cushion => cushion).Custom((cushion, context) =>
         {
             var reading = new CushionReading(cushion, context.Reading());
@@ -68,39 +68,4 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
 
     /// <summary>A choice as JSON writes it.</summary>
     internal static string Json(Enum choice) => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString());
-
-    private sealed class FillValidator : AbstractValidator<Fill>
-    {
-        private static readonly Length UsualOversize = Length.FromInches(0.5m);
-
-        public FillValidator()
-        {
-            this.AddAttributeRules();
-            RuleFor(fill => fill).Custom((fill, context) =>
-            {
-                OnlyFor(FillKind.Foam, fill.Oversize is not null, nameof(Fill.Oversize));
-                OnlyFor(FillKind.Loose, fill.Material is not null, nameof(Fill.Material));
-                OnlyFor(FillKind.Loose, fill.Plumpness is not null, nameof(Fill.Plumpness));
-                if (fill.Kind == FillKind.None)
-                {
-                    OnlyFor(FillKind.Foam, fill.Density is not null, nameof(Fill.Density));
-                    OnlyFor(FillKind.Foam, fill.Stock is not null, nameof(Fill.Stock));
-                }
-
-                // Foam is cut up to 1/2 in over the cover for a tight fit (common practice, no source).
-                if (context.Reading().Length(fill.Oversize) > UsualOversize)
-                {
-                    context.Warn(nameof(Fill.Oversize), "foam-too-large", "Foam more than 1/2 in larger than its cover is hard to put in and strains the seams.");
-                }
-
-                void OnlyFor(FillKind kind, bool given, string field)
-                {
-                    if (given && fill.Kind is { } actual && actual != kind)
-                    {
-                        context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to fill {Json(actual)}.");
-                    }
-                }
-            });
-        }
-    }
 }
