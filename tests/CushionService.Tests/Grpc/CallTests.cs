@@ -17,6 +17,19 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
     public async Task A_call_without_an_order_is_refused() => Assert.Equal([" wrong-type"], await RefusedAsync(null));
 
     [Fact]
+    public async Task Bytes_that_are_no_message_are_the_caller_s_fault_and_no_error_of_the_service()
+    {
+        Marshaller<byte[]> bytes = Marshallers.Create<byte[]>(raw => raw, raw => raw);
+        Method<byte[], byte[]> call = new(MethodType.Unary, "cushionservice.v1.CushionService", "Quote", bytes, bytes);
+        // A field of length 127 that ends after one byte (Protocol Buffers, Encoding).
+        RpcException refused = await Assert.ThrowsAsync<RpcException>(async () =>
+            await service.Channel.CreateCallInvoker().AsyncUnaryCall(call, null, new CallOptions(), [0x0A, 0x7F, 0x01]));
+
+        Assert.Equal(StatusCode.InvalidArgument, refused.StatusCode);
+        Assert.Empty(service.Errors);
+    }
+
+    [Fact]
     public async Task A_number_that_names_no_value_is_told_with_its_place()
     {
         Order order = SoundOrder();
