@@ -96,7 +96,7 @@ public static class BillOfMaterials
                 decimal quantity = unit == SaleUnit.Each ? cushion.Quantity : SaleUnits.Sell(cushion.Quantity * chain, unit);
                 return new Material(Zipper, MaterialKind.Zipper, quantity, unit, $"{cushion.Id}: {cushion.Quantity} × {Text(chain, order)} of chain");
             case HookAndLoopClosure hook:
-                Length section = cushion.SideLength(hook.Side) + 2 * hook.Return;
+                Length section = Fastenings.Run(pattern);
                 Length tape = Closing.Tape(section);
                 SaleUnit by = units.For(HookAndLoopTape, units.ByLength, SaleUnit.Yd, SaleUnit.M);
                 return new Material(HookAndLoopTape, MaterialKind.HookAndLoopTape, SaleUnits.Sell(cushion.Quantity * tape, by), by,

@@ -27,15 +27,6 @@ public static class OpeningTest
     /// <param name="cover">Its cover, without an inner one.</param>
     public static Length Opening(CushionSpecification cushion, Pattern cover)
     {
-        var hem = Length.Zero;
-        foreach (Panel panel in cover.Panels.Where(panel => !panel.IsAddition))
-        {
-            foreach (Edge edge in panel.Edges)
-            {
-                hem = edge.Finish.Kind == FinishKind.Hem ? Length.Max(hem, edge.Length) : hem;
-            }
-        }
-
         Length Along(SeamKind kind) => cover.Seams.Where(seam => seam.Kind == kind).Aggregate(Length.Zero, (sum, seam) => sum + cover.LengthOf(seam));
         return cushion.Closure switch
         {
@@ -43,8 +34,8 @@ public static class OpeningTest
                 => Closing.ZipperInSeam(Along(SeamKind.Zipper)),
             ZipperClosure => Along(SeamKind.Zipper) - 2 * EndGuard,
             HandSewnClosure => Along(SeamKind.Gap) - 2 * Corner,
-            HookAndLoopClosure => hem - 2 * EndGuard,
-            _ => hem,
+            HookAndLoopClosure => Fastenings.Run(cover) - 2 * EndGuard,
+            _ => Fastenings.Run(cover),
         };
     }
 }
