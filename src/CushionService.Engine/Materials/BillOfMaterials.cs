@@ -36,7 +36,7 @@ public static class BillOfMaterials
         {
             if (cushion.Fill is { } fill)
             {
-                materials.Add(fill.Kind == FillKind.Foam ? Foam(order, units, cushion, fill) : Loose(order, units, cushion, fill));
+                materials.Add((fill.Kind == FillKind.Foam ? Foam(order, units, cushion, fill) : Loose(order, units, cushion, fill)).For(cushion.Id));
             }
         }
 
@@ -44,10 +44,10 @@ public static class BillOfMaterials
         {
             if (Closure(order, units, order.Cushions[i], patterns[i]) is { } closure)
             {
-                materials.Add(closure);
+                materials.Add(closure.For(order.Cushions[i].Id));
             }
 
-            materials.AddRange(new Trimmings(order, units).Of(order.Cushions[i], patterns[i]));
+            materials.AddRange(new Trimmings(order, units).Of(order.Cushions[i], patterns[i]).Select(trimming => trimming.For(order.Cushions[i].Id)));
         }
 
         if (ThreadFor(order, units, patterns) is { } thread)
@@ -68,7 +68,7 @@ public static class BillOfMaterials
         }
 
         Mass mass = cushion.Quantity * Filling.Foam(cushion, fill.Oversize).At(density);
-        decimal quantity = unit is SaleUnit.Lb or SaleUnit.Kg ? SaleUnits.Sell(mass, unit) : cushion.Quantity;
+        decimal quantity = unit is SaleUnit.Lb or SaleUnit.Kg ? units.Sell(fill.Item, mass, unit) : cushion.Quantity;
         return new Material(fill.Item, MaterialKind.Foam, quantity, unit,
             $"{cushion.Id}: {cushion.Quantity} × block of {size}, {Number(density)} kg/m³: {Weight(mass, units.ByWeight)}");
     }
@@ -82,7 +82,7 @@ public static class BillOfMaterials
         Mass mass = cushion.Quantity * new Volume(room.CubicMillimetres * fill.Plumpness).At(fill.Density ?? 0);
         SaleUnit unit = units.For(fill.Item, units.ByWeight, SaleUnit.Lb, SaleUnit.Kg);
         string space = order.Unit == LengthUnit.Inch ? $"{Number(room.CubicFeet)} ft³" : $"{Number(room.CubicMillimetres / 1_000_000)} l";
-        return new Material(fill.Item, MaterialKind.LooseFill, SaleUnits.Sell(mass, unit), unit,
+        return new Material(fill.Item, MaterialKind.LooseFill, units.Sell(fill.Item, mass, unit), unit,
             $"{cushion.Id}: {cushion.Quantity} × {space} × {Number(fill.Plumpness)} plumpness, packed at {Number(fill.Density ?? 0)} kg/m³: {Weight(mass, unit)}");
     }
 
@@ -93,13 +93,13 @@ public static class BillOfMaterials
             case ZipperClosure:
                 Length chain = Closing.ZipperChain(cushion, pattern);
                 SaleUnit unit = units.For(Zipper, SaleUnit.Each, SaleUnit.Yd, SaleUnit.M);
-                decimal quantity = unit == SaleUnit.Each ? cushion.Quantity : SaleUnits.Sell(cushion.Quantity * chain, unit);
+                decimal quantity = unit == SaleUnit.Each ? cushion.Quantity : units.Sell(Zipper, cushion.Quantity * chain, unit);
                 return new Material(Zipper, MaterialKind.Zipper, quantity, unit, $"{cushion.Id}: {cushion.Quantity} × {Text(chain, order)} of chain");
             case HookAndLoopClosure hook:
                 Length section = Fastenings.Run(pattern);
                 Length tape = Closing.Tape(section);
                 SaleUnit by = units.For(HookAndLoopTape, units.ByLength, SaleUnit.Yd, SaleUnit.M);
-                return new Material(HookAndLoopTape, MaterialKind.HookAndLoopTape, SaleUnits.Sell(cushion.Quantity * tape, by), by,
+                return new Material(HookAndLoopTape, MaterialKind.HookAndLoopTape, units.Sell(HookAndLoopTape, cushion.Quantity * tape, by), by,
                     $"{cushion.Id}: {cushion.Quantity} × {Text(tape, order)} of hook and as much loop, {Text(hook.TapeWidth, order)} wide; section {Text(section, order)} less 1/2 in at each end");
             default:
                 return null;
@@ -108,11 +108,9 @@ public static class BillOfMaterials
 
     private static Material? ThreadFor(OrderSpecification order, SaleUnits units, IReadOnlyList<Pattern> patterns)
     {
-        var stitching = Length.Zero;
-        for (var i = 0; i < patterns.Count; i++)
-        {
-            stitching += order.Cushions[i].Quantity * Threading.Stitching(order.Cushions[i], patterns[i]);
-        }
+        ImmutableArray<(string Cushion, Length Sewn)> seams =
+            [.. order.Cushions.Zip(patterns, (cushion, pattern) => (cushion.Id, cushion.Quantity * Threading.Stitching(cushion, pattern)))];
+        Length stitching = seams.Aggregate(Length.Zero, (sum, seam) => sum + seam.Sewn);
 
         if (stitching == Length.Zero)
         {
@@ -122,9 +120,12 @@ public static class BillOfMaterials
         WorkroomPractice workroom = order.Workroom;
         SaleUnit unit = units.For(Thread, units.ByLength, SaleUnit.Yd, SaleUnit.M);
         Length thread = Threading.Thread(stitching, workroom.ThreadRatio, workroom.ThreadWaste);
-        decimal quantity = Math.Ceiling(thread.In(unit == SaleUnit.Yd ? LengthUnit.Yard : LengthUnit.Metre));
+        decimal quantity = units.Sell(Thread, thread.In(unit == SaleUnit.Yd ? LengthUnit.Yard : LengthUnit.Metre), unit, 1);
         return new Material(Thread, MaterialKind.Thread, quantity, unit,
-            $"{Text(stitching, order)} of stitching × {Number(workroom.ThreadRatio)} × {Number(1 + workroom.ThreadWaste)} for waste, up to the next whole {(unit == SaleUnit.Yd ? "yard" : "metre")}");
+            $"{Text(stitching, order)} of stitching × {Number(workroom.ThreadRatio)} × {Number(1 + workroom.ThreadWaste)} for waste, up to the next whole {(unit == SaleUnit.Yd ? "yard" : "metre")}")
+        {
+            Uses = [.. seams.Select(seam => new CushionUse(seam.Cushion, seam.Sewn.Nanometres))],
+        };
     }
 
     private static string Text(Length length, OrderSpecification order) => LengthText.Format(length, order.Unit);

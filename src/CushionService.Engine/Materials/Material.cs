@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Materials;
@@ -8,4 +9,11 @@ namespace CushionService.Engine.Materials;
 /// <param name="Quantity">How much, in units of sale.</param>
 /// <param name="Unit">The unit of sale.</param>
 /// <param name="Because">How the quantity comes about, in one line.</param>
-public sealed record Material(string Item, MaterialKind Kind, decimal Quantity, SaleUnit Unit, string Because);
+public sealed record Material(string Item, MaterialKind Kind, decimal Quantity, SaleUnit Unit, string Because)
+{
+    /// <summary>How much of it each cushion takes; empty for what is allotted by the area of the pieces, such as cloth.</summary>
+    public ImmutableArray<CushionUse> Uses { get; init; } = [];
+
+    /// <summary>The same for one cushion line alone.</summary>
+    internal Material For(string cushion) => this with { Uses = [new CushionUse(cushion, 1)] };
+}

@@ -22,17 +22,22 @@ internal sealed class SaleUnits(OrderSpecification order)
     /// <summary>Pounds or kilograms.</summary>
     public SaleUnit ByWeight => Imperial ? SaleUnit.Lb : SaleUnit.Kg;
 
-    /// <summary>A length in yards, up to the next 1/8, or in metres, up to the next 0.1.</summary>
+    /// <summary>A length in yards or metres, up to the item's step: where its price names none, 1/8 yd or 0.1 m.</summary>
     /// <remarks>Binary fractions of a yard and tenths of a metre are what measures show (NIST Handbook 44, section 5.52).</remarks>
-    public static decimal Sell(Length length, SaleUnit unit) => unit == SaleUnit.Yd
-        ? length.RoundUpTo(Length.FromInches(4.5m)).In(LengthUnit.Yard)
-        : length.RoundUpTo(Length.FromMillimetres(100)).In(LengthUnit.Metre);
+    public decimal Sell(string item, Length length, SaleUnit unit) => unit == SaleUnit.Yd
+        ? Sell(item, length.In(LengthUnit.Yard), unit, 0.125m)
+        : Sell(item, length.In(LengthUnit.Metre), unit, 0.1m);
 
-    /// <summary>An area in square yards or square metres, up to the next hundredth.</summary>
-    public static decimal Sell(Area area, SaleUnit unit) =>
-        Math.Ceiling((decimal)area.In(unit == SaleUnit.SqYd ? LengthUnit.Yard : LengthUnit.Metre) * 100) / 100;
+    /// <summary>An area in square yards or square metres, up to the item's step: where its price names none, a hundredth.</summary>
+    public decimal Sell(string item, Area area, SaleUnit unit) =>
+        Sell(item, (decimal)area.In(unit == SaleUnit.SqYd ? LengthUnit.Yard : LengthUnit.Metre), unit, 0.01m);
 
-    /// <summary>A mass in pounds or kilograms, up to the next hundredth.</summary>
-    public static decimal Sell(Mass mass, SaleUnit unit) =>
-        Math.Ceiling((unit == SaleUnit.Lb ? mass.Pounds : mass.Kilograms) * 100) / 100;
+    /// <summary>A mass in pounds or kilograms, up to the item's step: where its price names none, a hundredth.</summary>
+    public decimal Sell(string item, Mass mass, SaleUnit unit) => Sell(item, unit == SaleUnit.Lb ? mass.Pounds : mass.Kilograms, unit, 0.01m);
+
+    /// <summary>A quantity up to the step of the item's price and no less than its minimum; up to the usual step where no price in the unit is known.</summary>
+    public decimal Sell(string item, decimal needed, SaleUnit unit, decimal usualStep) =>
+        order.Prices.TryGetValue(item, out ItemPriceSpecification? price) && price.Per == unit
+            ? price.Sold(needed, usualStep)
+            : Math.Ceiling(needed / usualStep) * usualStep;
 }

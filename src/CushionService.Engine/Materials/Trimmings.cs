@@ -62,7 +62,7 @@ internal sealed class Trimmings(OrderSpecification order, SaleUnits units)
         {
             SaleUnit unit = units.For(AntiSlip, units.ByArea, SaleUnit.SqYd, SaleUnit.SqM);
             Area area = pattern.Panels.Where(panel => panel.Role == FabricRole.Bottom).Aggregate(default(Area), (sum, panel) => sum + OutlineOffset.AreaOf(panel));
-            yield return new Material(AntiSlip, MaterialKind.AntiSlip, SaleUnits.Sell(new Area(cushion.Quantity * area.SquareNanometres), unit), unit,
+            yield return new Material(AntiSlip, MaterialKind.AntiSlip, units.Sell(AntiSlip, new Area(cushion.Quantity * area.SquareNanometres), unit), unit,
                 $"{cushion.Id}: {cushion.Quantity} × the underside with its allowances, {area.In(order.Unit).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture)} {LengthText.Symbol(order.Unit)}²");
         }
 
@@ -78,7 +78,7 @@ internal sealed class Trimmings(OrderSpecification order, SaleUnits units)
     private Material ByLength(CushionSpecification cushion, string item, MaterialKind kind, Length length, string because)
     {
         SaleUnit unit = units.For(item, units.ByLength, SaleUnit.Yd, SaleUnit.M);
-        return new Material(item, kind, SaleUnits.Sell(length, unit), unit, $"{cushion.Id}: {because}");
+        return new Material(item, kind, units.Sell(item, length, unit), unit, $"{cushion.Id}: {because}");
     }
 
     private string Text(Length length) => LengthText.Format(length, order.Unit);

@@ -6,6 +6,8 @@ using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Specifying;
 using CushionService.Validation;
 
 namespace CushionService.Wording;
@@ -17,8 +19,21 @@ internal static class CatalogueWording
     {
         Engine = EngineVersion.Current,
         Constructions = [.. Constructions.All.Select(construction => Of(construction.Offer))],
+        Outlines = [.. Enum.GetValues<OutlineKind>().Select(Of)],
         Fields = [.. FieldsOf(typeof(Order), "", new ContractComments())],
     };
+
+    private static OutlineAnswer Of(OutlineKind kind)
+    {
+        string[] optional = OutlineReading.Optional(kind) is { } field ? [field] : [];
+        return new()
+        {
+            Kind = kind,
+            Fields = [.. OutlineReading.Required(kind).Select(name => Field(name, true)), .. optional.Select(name => Field(name, false))],
+        };
+
+        static OutlineFieldAnswer Field(string name, bool required) => new() { Pointer = $"/cushions/*/outline/{FieldNames.Json(name)}", Required = required };
+    }
 
     private static ConstructionAnswer Of(ConstructionOffer offer) => new()
     {

@@ -68,6 +68,21 @@ public sealed class ConstructionTests(RunningService service) : IClassFixture<Ru
     }
 
     [Fact]
+    public async Task The_catalogue_lists_the_sizes_of_every_outline_that_a_construction_takes()
+    {
+        JsonNode catalogue = JsonNode.Parse(await service.Http.GetStringAsync("/v1/catalogue"))!;
+        HashSet<string> fields = [.. catalogue["fields"]!.AsArray().Select(field => field!["pointer"]!.GetValue<string>())];
+        Dictionary<string, JsonArray> sizes = catalogue["outlines"]!.AsArray().ToDictionary(outline => outline!["kind"]!.GetValue<string>(), outline => outline!["fields"]!.AsArray());
+
+        Assert.All(
+            catalogue["constructions"]!.AsArray().SelectMany(construction => construction!["outlines"]!.AsArray()).Select(kind => kind!.GetValue<string>()),
+            kind => Assert.Contains(sizes[kind], field => field!["required"]!.GetValue<bool>()));
+        Assert.All(sizes.Values.SelectMany(each => each), field => Assert.Contains(field!["pointer"]!.GetValue<string>(), fields));
+        Assert.Equal(["/cushions/*/outline/frontWidth", "/cushions/*/outline/backWidth", "/cushions/*/outline/depth", "/cushions/*/outline/backOffset"],
+            sizes["trapezoid"].Select(field => field!["pointer"]!.GetValue<string>()));
+    }
+
+    [Fact]
     public async Task The_catalogue_lists_each_construction_s_own_fields_among_the_fields_of_an_order()
     {
         JsonNode catalogue = JsonNode.Parse(await service.Http.GetStringAsync("/v1/catalogue"))!;
