@@ -20,8 +20,10 @@ internal static class PiecedPattern
         foreach (Panel panel in pattern.Panels)
         {
             Length usable = usableFor(panel.Role);
+            // The tip of a mitred strip reaches up to two allowances beyond it.
+            Length tips = panel.IsRectangle ? Length.Zero : 2 * seam;
             ImmutableArray<Length> joins = panel.Stretches is not { } stretches ? joinsOf(panel)
-                : usable > 4 * seam && panel.Width + 2 * seam > usable ? StripPiecing.Joins(stretches, usable, seam) : [];
+                : usable - tips > 4 * seam && panel.Width + 2 * seam > usable - tips ? StripPiecing.Joins(stretches, usable - tips, seam) : [];
             if (!joins.IsEmpty && JoinedPanel.Of(panel, joins, seam) is { } joined)
             {
                 pieced = joined.In(pieced);

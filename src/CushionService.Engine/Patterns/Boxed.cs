@@ -33,7 +33,7 @@ internal sealed class Boxed : IConstruction
             new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Top] },
             new(EdgingKind.Flange, [EdgingPlace.Top]),
         ],
-        Additions = true,
+        Additions = [.. Enum.GetValues<AdditionKind>()],
         Fields = [new(ConstructionField.Channels), new(ConstructionField.InnerCover)],
     };
 

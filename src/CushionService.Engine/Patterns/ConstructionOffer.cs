@@ -31,17 +31,14 @@ public sealed record ConstructionOffer
     /// <summary>The edgings that it takes, besides plain seams.</summary>
     public ImmutableArray<EdgingOffer> Edgings { get; init; } = [];
 
-    /// <summary>Whether it takes ties, straps, tufts, a pocket, a base and vents.</summary>
-    public bool Additions { get; init; }
+    /// <summary>What may be added to it besides.</summary>
+    public ImmutableArray<AdditionKind> Additions { get; init; } = [];
 
     /// <summary>Fields of its own.</summary>
     public ImmutableArray<FieldOffer> Fields { get; init; } = [];
 
     /// <summary>Whether a zipper on a side is set into the seam there, and not into a section of its own.</summary>
     public bool ZipperInSeam { get; init; }
-
-    /// <summary>The outlines across whose underside a closure may stand, where its line crosses them only twice (see <see cref="ClosureLine"/>).</summary>
-    public ImmutableArray<OutlineKind> DividedOutlines { get; init; } = [.. Enum.GetValues<OutlineKind>()];
 
     /// <summary>Whether foam can be cut to fill it: a thickness, or a length, makes a block of its outline.</summary>
     public bool HasBlock => Thickness || Takes(ConstructionField.Length);

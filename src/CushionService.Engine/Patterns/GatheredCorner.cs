@@ -20,6 +20,7 @@ internal sealed class GatheredCorner : IConstruction
         Thickness = true,
         ZipperInSeam = true,
         Edgings = [new(EdgingKind.Welt, [EdgingPlace.Top])],
+        Additions = [AdditionKind.Ties, AdditionKind.Base],
         Fields = [new(ConstructionField.InnerCover)],
     };
 

@@ -26,7 +26,7 @@ internal sealed class KnifeEdge : IConstruction
         Thickness = false,
         Edgings = [new(EdgingKind.Welt, [EdgingPlace.Top]), new(EdgingKind.Ruffle, [EdgingPlace.Top]), new(EdgingKind.Flange, [EdgingPlace.Top])],
         ZipperInSeam = true,
-        Additions = true,
+        Additions = [AdditionKind.Ties, AdditionKind.Straps, AdditionKind.Tufts, AdditionKind.Base],
         Fields = [new(ConstructionField.Channels), new(ConstructionField.CornerTaper), new(ConstructionField.InnerCover)],
     };
 

@@ -32,6 +32,7 @@ internal sealed class Mitred : IConstruction
         Thickness = true,
         ZipperInSeam = true,
         Edgings = [new(EdgingKind.Welt, [EdgingPlace.Top])],
+        Additions = [AdditionKind.Ties, AdditionKind.Base],
         Fields = [new(ConstructionField.InnerCover)],
     };
 

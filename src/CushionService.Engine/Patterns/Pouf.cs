@@ -25,13 +25,13 @@ internal sealed class Pouf : IConstruction
             new(ClosureKind.Buttons, [Side.Bottom]),
             new(ClosureKind.Ties, [Side.Bottom]),
         ],
-        DividedOutlines = [OutlineKind.Circle],
         Thickness = true,
         Edgings =
         [
             new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom]),
             new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Bottom] },
         ],
+        Additions = [AdditionKind.Base],
         Fields = [new(ConstructionField.Gores), new(ConstructionField.InnerCover)],
     };
 

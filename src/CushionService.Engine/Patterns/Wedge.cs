@@ -30,6 +30,7 @@ internal sealed class Wedge : IConstruction
             new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Top] },
             new(EdgingKind.Flange, [EdgingPlace.Top]),
         ],
+        Additions = [AdditionKind.Ties, AdditionKind.Straps, AdditionKind.Base],
         Fields = [new(ConstructionField.FrontThickness)],
     };
 

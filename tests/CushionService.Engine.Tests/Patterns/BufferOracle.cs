@@ -9,13 +9,19 @@ namespace CushionService.Engine.Tests.Patterns;
 /// distances; where edges have different allowances, the outline with a buffer's side on each edge.</summary>
 internal static class BufferOracle
 {
-    /// <summary>What a chord leaves of an arc where it ends in a mitred corner, in square inches.</summary>
-    public const double Slack = 1.5e-2;
+    private const double Slack = 1.5e-2;
 
     private const double Inch = 25_400_000;
     private const int PiecesOfAnArc = 60;
     private static readonly GeometryFactory Factory = new();
     private static readonly BufferParameters Mitred = new(8, EndCapStyle.Flat, JoinStyle.Mitre, 2);
+
+    /// <summary>What a chord leaves of an arc where it ends in a mitred corner, in square inches: more under a deep hem.</summary>
+    public static double SlackOf(CutPiece piece)
+    {
+        double deepest = piece.Panel!.Edges.Max(edge => edge.Finish.Allowance.Nanometres) / Inch;
+        return Slack + (piece.Panel.Edges.All(edge => edge.Path.All(segment => segment.IsStraight)) ? 0 : deepest * deepest * Math.PI / (2 * PiecesOfAnArc));
+    }
 
     /// <summary>Area of the buffer, and of what of it the piece leaves bare, in square inches.</summary>
     public static (double Area, double Bare) Of(CutPiece piece)
@@ -42,6 +48,11 @@ internal static class BufferOracle
                 : BufferOp.Buffer(outline, allowances[0], Mitred);
         }
 
+        if (Enumerable.Range(0, panel.Edges.Length).Any(i => Turn(panel.Edges[i], panel.Edges[(i + 1) % panel.Edges.Length]) < -0.01))
+        {
+            return Hollow(panel, allowances);
+        }
+
         // Convex panels with edges of different allowances: what lies on the inner side of every edge's own line.
         NetTopologySuite.Geometries.Geometry cut = Factory.ToGeometry(new Envelope(-500, 500, -500, 500));
         foreach (Edge edge in panel.Edges)
@@ -55,6 +66,26 @@ internal static class BufferOracle
         }
 
         return cut;
+    }
+
+    private static double Turn(Edge edge, Edge next) => Math.IEEERemainder(next.Path[0].StartDirection - edge.Path[^1].EndDirection, 2 * Math.PI);
+
+    // A hollow panel whose one straight edge has another allowance: the edge is moved out along its neighbours, and the rest is a buffer.
+    private static NetTopologySuite.Geometries.Geometry Hollow(Panel panel, double[] allowances)
+    {
+        double usual = allowances.GroupBy(allowance => allowance).MaxBy(group => group.Count())!.Key;
+        int odd = Assert.Single(Enumerable.Range(0, allowances.Length), i => allowances[i] != usual);
+        Edge edge = panel.Edges[odd], before = panel.Edges[(odd + allowances.Length - 1) % allowances.Length], after = panel.Edges[(odd + 1) % allowances.Length];
+        double outward = edge.Path[0].StartDirection - (Math.PI / 2), by = allowances[odd] - usual;
+        Coordinate Moved(Coordinate from, double direction)
+        {
+            double along = by / Math.Cos(direction - outward);
+            return new(from.X + (along * Math.Cos(direction)), from.Y + (along * Math.Sin(direction)));
+        }
+
+        Coordinate from = Moved(Point(edge.From), before.Path[^1].EndDirection), to = Moved(Point(edge.To), after.Path[0].StartDirection + Math.PI);
+        Coordinate[] points = [.. Enumerable.Range(0, allowances.Length).SelectMany(i => i == odd ? [from] : i == (odd + 1) % allowances.Length ? [to, .. Points(panel.Edges[i]).Skip(1)] : Points(panel.Edges[i]))];
+        return BufferOp.Buffer(Factory.CreatePolygon([.. points, points[0]]), usual, Mitred);
     }
 
     private static NetTopologySuite.Geometries.Polygon InnerSide(Coordinate from, Coordinate to, double allowance)
