@@ -6,7 +6,9 @@ using CushionService.Engine.Layouts;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Fitting;
+using CushionService.PriceBooks;
 using CushionService.Specifying;
+using CushionService.Telemetry;
 using CushionService.Validation;
 using CushionService.Wording;
 
@@ -14,8 +16,14 @@ namespace CushionService;
 
 /// <summary>The one room behind both doors: checks an order by the validators, sends it through the engine, and words the answer
 /// in the contract's records. REST and gRPC only carry orders in and answers out.</summary>
-public sealed class OrderDesk
+public sealed class OrderDesk(PriceBookShelf books)
 {
+    /// <summary>A desk without price books.</summary>
+    public OrderDesk()
+        : this(PriceBookShelf.Empty)
+    {
+    }
+
     /// <summary>Checks an order, down to whether every piece fits its cloth.</summary>
     public Outcome<ValidationAnswer> Validate(Order order, CancellationToken cancellation) => Validate(order, Purpose.Making, cancellation);
 
@@ -47,7 +55,7 @@ public sealed class OrderDesk
     public Outcome<LayoutsAnswer> LayOut(Order order, CancellationToken cancellation) =>
         Answer(order, (drafting, words) =>
         {
-            ImmutableArray<Yardage> yardages = QuotePipeline.LayOut(drafting, cancellation);
+            ImmutableArray<Yardage> yardages = LayOut(drafting, cancellation);
             return new LayoutsAnswer
             {
                 Reference = order.Reference,
@@ -66,19 +74,24 @@ public sealed class OrderDesk
             Reference = order.Reference,
             Units = order.Units!.Value,
             Engine = EngineVersion.Current,
-            Yardage = words.Yardage(QuotePipeline.LayOut(drafting, cancellation)),
+            Yardage = words.Yardage(LayOut(drafting, cancellation)),
             Warnings = words.Warnings,
         });
 
     /// <summary>Everything.</summary>
     public Outcome<QuoteAnswer> Quote(Order order, CancellationToken cancellation) =>
-        Answer(order, (drafting, words) => words.Quote(order, QuotePipeline.Of(drafting, cancellation)));
+        Answer(order, (drafting, words) =>
+        {
+            Quote quote = QuotePipeline.Of(drafting, cancellation);
+            OrderMeter.Count(quote.Yardages);
+            return words.Quote(order, quote);
+        });
 
     /// <summary>The order with other cloths in the place of its own, cheapest first.</summary>
     public Outcome<ComparisonAnswer> Compare(Order order, CancellationToken cancellation)
     {
         Checked check = Check(order, Purpose.Comparing);
-        return check.Drafting is null ? new Refusal(check.Violations) : Comparison.Of(order, cancellation);
+        return check.Drafting is not { } drafting ? new Refusal(check.Violations) : Comparison.Of(order, drafting.Order.PriceBook, cancellation);
     }
 
     /// <summary>Whether the order can be cut from the cloth on hand.</summary>
@@ -86,13 +99,13 @@ public sealed class OrderDesk
     {
         Checked check = Check(order, Purpose.Fitting);
         return check.Drafting is not { } drafting ? new Refusal(check.Violations)
-            : FitWording.Of(order, Fitting.Fit.Of(order, null, cancellation)!, LargestCushions.Of(order, drafting.Order.Unit, cancellation));
+            : FitWording.Of(order, Fitting.Fit.Of(order, drafting.Order.PriceBook, null, cancellation)!, LargestCushions.Of(order, drafting.Order, cancellation));
     }
 
     /// <summary>What can be ordered.</summary>
     public CatalogueAnswer GetCatalogue() => CatalogueWording.Catalogue;
 
-    private static Outcome<T> Answer<T>(Order order, Func<Drafting, AnswerWording, T> answer)
+    private Outcome<T> Answer<T>(Order order, Func<Drafting, AnswerWording, T> answer)
         where T : class
     {
         Checked check = Check(order);
@@ -101,12 +114,20 @@ public sealed class OrderDesk
             : new Refusal(check.Violations);
     }
 
-    // What the validators pass is drafted, and only then can be measured against the cloth.
-    private static Checked Check(Order order, Purpose purpose = Purpose.Making)
+    private static ImmutableArray<Yardage> LayOut(Drafting drafting, CancellationToken cancellation)
     {
-        var reading = new OrderReading(order);
+        ImmutableArray<Yardage> yardages = QuotePipeline.LayOut(drafting, cancellation);
+        OrderMeter.Count(yardages);
+        return yardages;
+    }
+
+    // What the validators pass is drafted, and only then can be measured against the cloth.
+    // A price book is looked up once, so that all of an answer is priced by one version of it.
+    private Checked Check(Order order, Purpose purpose = Purpose.Making)
+    {
+        var reading = new OrderReading(order, order.PriceBook is { } name ? books.Find(name) : null);
         (ImmutableArray<Violation> violations, ImmutableArray<Violation> warnings) = OrderCheck.Run(order, reading);
-        violations = [.. violations, .. PurposeRules.Check(order, reading, purpose)];
+        violations = [.. violations, .. PurposeRules.Check(order, reading, purpose), .. PriceRules.Check(order, reading)];
         if (!violations.IsEmpty)
         {
             return new Checked(null, violations, warnings);

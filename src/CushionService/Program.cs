@@ -1,23 +1,33 @@
 using CushionService;
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Grpc;
+using CushionService.Lifetime;
+using CushionService.PriceBooks;
 using CushionService.Rest;
 using CushionService.Rest.OpenApi;
 using CushionService.Streaming;
-using Serilog;
+using CushionService.Telemetry;
 
 WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
-builder.Logging.ClearProviders();
-builder.Services.AddSerilog(logger => logger.ReadFrom.Configuration(builder.Configuration), writeToProviders: true);
+builder.AddTelemetry();
+builder.AddLifetime();
 builder.ListenOnBothPorts();
+builder.AddPriceBooks();
 builder.Services.AddSingleton<OrderDesk>();
 builder.Services.AddSingleton<QuoteStream>();
+builder.AddAccess();
+builder.AddAdmission();
 builder.AddRestDoor();
 builder.AddGrpcDoor();
 
 WebApplication app = builder.Build();
+app.UseSecurityHeaders();
 app.UseProblems();
+app.UseAccess();
 app.MapRestDoor();
 app.MapGrpcDoor();
+app.MapTelemetry();
 if (!await app.WriteContractIfAskedAsync(args))
 {
     await app.RunAsync();

@@ -16,6 +16,9 @@ internal static class Statuses
         ["too-deep"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
         ["wrong-type"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
         ["order-too-long"] = (StatusCodes.Status413PayloadTooLarge, StatusCode.ResourceExhausted),
+        ["not-allowed"] = (StatusCodes.Status403Forbidden, StatusCode.PermissionDenied),
+        ["busy"] = (StatusCodes.Status503ServiceUnavailable, StatusCode.Unavailable),
+        ["too-slow"] = (StatusCodes.Status503ServiceUnavailable, StatusCode.DeadlineExceeded),
         ["internal"] = (StatusCodes.Status500InternalServerError, StatusCode.Internal),
     }.ToFrozenDictionary();
 
@@ -39,11 +42,16 @@ internal static class Statuses
         return BrokenRule;
     }
 
+    /// <summary>Whether the same order may be answered when it is sent again a little later.</summary>
+    public static bool ComesAgain(Refusal refusal) => Of(refusal).Http == StatusCodes.Status503ServiceUnavailable;
+
     /// <summary>A stable word for the kind of refusal.</summary>
     public static string Kind(Refusal refusal) => Of(refusal).Http switch
     {
         StatusCodes.Status400BadRequest => "unreadable-order",
+        StatusCodes.Status403Forbidden => "forbidden",
         StatusCodes.Status413PayloadTooLarge => "order-too-long",
+        StatusCodes.Status503ServiceUnavailable => "service-unavailable",
         StatusCodes.Status500InternalServerError => "internal",
         _ => "invalid-order",
     };

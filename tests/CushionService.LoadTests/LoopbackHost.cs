@@ -23,7 +23,7 @@ internal sealed class LoopbackHost : IDisposable
         }
     }
 
-    public static async Task<LoopbackHost> StartAsync()
+    public static async Task<LoopbackHost> StartAsync(params (string Name, string Value)[] settings)
     {
         ProcessStartInfo start = new("dotnet", [typeof(OrderDesk).Assembly.Location])
         {
@@ -31,6 +31,11 @@ internal sealed class LoopbackHost : IDisposable
         };
         start.Environment["ASPNETCORE_URLS"] = "http://127.0.0.1:0";
         start.Environment["GRPC_URLS"] = "http://127.0.0.1:0";
+        foreach ((string name, string value) in settings)
+        {
+            start.Environment[name] = value;
+        }
+
         Process process = Process.Start(start)!;
         List<Uri> addresses = [];
         while (addresses.Count < 2 && await process.StandardOutput.ReadLineAsync() is { } line)

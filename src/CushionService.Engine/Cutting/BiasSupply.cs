@@ -20,7 +20,14 @@ public static class BiasSupply
     public static WeltSupply For(Length need, Length strip, Length usable, Length step)
     {
         WeltSupply? best = WholeStrips(need, strip, usable, step);
-        for (var squares = 1; squares <= MostSquares; squares++)
+        var widest = 1;
+        while (widest < MostSquares && Squares(need, strip, widest, step).Width > usable)
+        {
+            widest++;
+        }
+
+        // Many small squares would save a little cloth and cost a join each: the fewest that the width allows, or one more.
+        for (int squares = widest; squares <= widest + 1; squares++)
         {
             WeltSupply square = Squares(need, strip, squares, step);
             if (square.Width <= usable && (best is null || square.Cloth.SquareNanometres <= best.Cloth.SquareNanometres))

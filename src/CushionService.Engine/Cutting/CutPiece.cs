@@ -80,7 +80,7 @@ public sealed record CutPiece
         Quantity = piece.Quantity,
         Width = piece.Width,
         Length = piece.Length,
-        Rotations = piece.Rotations ?? fabric.Rotations,
+        Rotations = fabric.OneWay ? Rotations.None : piece.Rotations ?? fabric.Rotations,
         Outline = piece.Outline,
     };
 

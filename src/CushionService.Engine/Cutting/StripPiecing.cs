@@ -6,7 +6,8 @@ namespace CushionService.Engine.Cutting;
 
 /// <summary>Joins a strip that is longer than the cloth is wide from shorter ones.</summary>
 /// <remarks>n pieces end to end need at least n = ⌈X / (Fw − 2s)⌉ for a finished length X, and their cut lengths sum to X + 2sn (follows from each
-/// piece carrying two allowances). Joins stay off the front and a little away from corners where the cloth allows (common practice, no source).</remarks>
+/// piece carrying two allowances). Joins stay off the front and a little away from corners where the cloth allows; a front that
+/// would be joined is cut by itself, from corner to corner (common practice, no source).</remarks>
 public static class StripPiecing
 {
     private static readonly Length CornerClearance = Length.FromInches(2);
@@ -36,11 +37,13 @@ public static class StripPiecing
             return [];
         }
 
-        // One piece more is better than a join in the middle of the front.
-        List<(Length, Length)> sides = Sides(stretches, CornerClearance), offCentre = OffCentre(stretches);
+        // One piece more is better than a join in the front, and a corner is a better place for one than the front is.
+        List<(Length, Length)> sides = Sides(stretches, CornerClearance), wholeFront = [.. sides, .. FrontCorners(stretches)], offCentre = OffCentre(stretches);
         return Within(sides, finished, most, pieces)
-            ?? Within(offCentre, finished, most, pieces)
+            ?? Within(wholeFront, finished, most, pieces)
             ?? Within(sides, finished, most, pieces + 1)
+            ?? Within(wholeFront, finished, most, pieces + 1)
+            ?? Within(offCentre, finished, most, pieces)
             ?? Within(offCentre, finished, most, pieces + 1)
             ?? Equal(finished, pieces % 2 == 1 ? pieces : pieces + 1);
     }
@@ -109,6 +112,22 @@ public static class StripPiecing
         }
 
         return zones;
+    }
+
+    private static IEnumerable<(Length From, Length To)> FrontCorners(ImmutableArray<StripStretch> stretches)
+    {
+        var at = Length.Zero;
+        foreach (StripStretch stretch in stretches)
+        {
+            Length end = at + stretch.Length;
+            if (stretch.IsFront)
+            {
+                yield return (at, at);
+                yield return (end, end);
+            }
+
+            at = end;
+        }
     }
 
     // The middle third of a front stays whole.

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Materials;
 
@@ -16,4 +17,7 @@ public sealed record Material(string Item, MaterialKind Kind, decimal Quantity, 
 
     /// <summary>The same for one cushion line alone.</summary>
     internal Material For(string cushion) => this with { Uses = [new CushionUse(cushion, 1)] };
+
+    /// <summary>What it weighs as it goes into the cushions; null where no density is known.</summary>
+    public Mass? Weight { get; init; }
 }

@@ -17,6 +17,10 @@ public readonly record struct Money(decimal Amount, Currency Currency)
         ? a with { Amount = a.Amount + b.Amount }
         : throw new InvalidOperationException($"{a.Currency.Code} and {b.Currency.Code} cannot be added.");
 
+    /// <summary>The difference.</summary>
+    /// <exception cref="InvalidOperationException">The currencies differ.</exception>
+    public static Money operator -(Money a, Money b) => a + (-1 * b);
+
     /// <summary>The amount with the decimals of its smallest coin, without the currency.</summary>
     public override string ToString() => Amount.ToString("F" + Currency.Decimals, System.Globalization.CultureInfo.InvariantCulture);
 }

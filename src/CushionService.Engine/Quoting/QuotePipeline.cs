@@ -43,7 +43,7 @@ public static class QuotePipeline
             drafting,
             yardages,
             materials,
-            order.Currency is { } currency ? Cost.Of(order, materials, currency) : null,
+            order.Currency is { } currency ? Cost.Of(order, yardages, materials, currency) : null,
             SewingOrder.Of(order, drafting.Patterns, drafting.Pieces),
             Cautions.For(order));
     }

@@ -28,6 +28,15 @@ public sealed record OrderSpecification
     /// <summary>How the workroom sews and cuts.</summary>
     public required WorkroomPractice Workroom { get; init; }
 
+    /// <summary>What a shop stocks besides cloth, by distinct ids; of a kind, the first that suits is taken.</summary>
+    public ImmutableArray<StockSpecification> Stocks { get; init; } = [];
+
     /// <summary>Prices of items other than cloth, by item.</summary>
     public ImmutableDictionary<string, ItemPriceSpecification> Prices { get; init; } = ImmutableDictionary<string, ItemPriceSpecification>.Empty;
+
+    /// <summary>The price book that it names; null for none. What it gives is already in the prices, the cloths and the costing.</summary>
+    public PriceBookSpecification? PriceBook { get; init; }
+
+    /// <summary>What is charged beyond materials.</summary>
+    public CostingSpecification Costing { get; init; } = CostingSpecification.None;
 }

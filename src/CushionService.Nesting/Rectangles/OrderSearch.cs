@@ -79,7 +79,7 @@ internal sealed class OrderSearch
     public void Improve(long goal, long steps)
     {
         long stop = Math.Min(_budget.Spent + steps, _budget.Limit);
-        while (Length > goal && _budget.Spent < stop && _order.Length > 1)
+        while (Length > goal && _budget.Spent < stop && _order.Length > 0)
         {
             // Half the way to the goal, then a quarter, down to one rung; a vain try at that makes the next ones twice as long.
             long slice = _slice;

@@ -10,10 +10,10 @@ namespace CushionService.Comparing;
 internal static class Comparison
 {
     /// <summary>Compares a sound order's candidates.</summary>
-    public static ComparisonAnswer Of(Order order, CancellationToken cancellation)
+    public static ComparisonAnswer Of(Order order, PriceBookSpecification? book, CancellationToken cancellation)
     {
         Order given = order with { Candidates = null };
-        Tried asGiven = Tried.Of(given, separate: false, cancellation);
+        Tried asGiven = Tried.Of(given, book, separate: false, cancellation);
         List<(Tried Tried, OptionAnswer Answer)> options = [];
         foreach ((int c, Candidate candidate) in order.Candidates!.Index())
         {
@@ -21,7 +21,7 @@ internal static class Comparison
             {
                 foreach (bool separate in candidate.Separate == true ? [false, true] : new[] { false })
                 {
-                    options.Add(Try(given, asGiven, candidate.Fabric!, option, $"/candidates/{c}/options/{o}", separate, cancellation));
+                    options.Add(Try(given, book, asGiven, candidate.Fabric!, option, $"/candidates/{c}/options/{o}", separate, cancellation));
                 }
             }
         }
@@ -31,17 +31,18 @@ internal static class Comparison
             Reference = order.Reference,
             Units = order.Units!.Value,
             Engine = EngineVersion.Current,
-            Currency = order.Currency,
+            Currency = order.Currency ?? book?.Currency.Code,
             Given = Word(asGiven, "as given", asGiven.Violations),
             Options = [.. options.Order(Comparer<(Tried Tried, OptionAnswer Answer)>.Create((one, other) => Tried.ByCost(one.Tried, other.Tried))).Select(option => option.Answer)],
         };
     }
 
-    private static (Tried, OptionAnswer) Try(Order given, Tried asGiven, string replaced, Fabric option, string pointer, bool separate, CancellationToken cancellation)
+    private static (Tried, OptionAnswer) Try(Order given, PriceBookSpecification? book, Tried asGiven, string replaced, Fabric option, string pointer, bool separate, CancellationToken cancellation)
     {
         int at = given.Fabrics!.Index().First(fabric => fabric.Item.Id == replaced).Index;
-        Fabric cloth = option with { Id = replaced };
-        Tried tried = Tried.Of(given with { Fabrics = [.. given.Fabrics!.Select((fabric, i) => i == at ? cloth : fabric)] }, separate, cancellation);
+        // In a price book it stands under its own name.
+        Fabric cloth = option with { Id = replaced, Item = option.Item ?? option.Id };
+        Tried tried = Tried.Of(given with { Fabrics = [.. given.Fabrics!.Select((fabric, i) => i == at ? cloth : fabric)] }, book, separate, cancellation);
         string change = ChangeWording.Of(given.Fabrics![at], cloth, separate, asGiven.Alternative, tried.Alternative);
         return (tried, Word(tried, change, Placed(tried.Violations)) with
         {

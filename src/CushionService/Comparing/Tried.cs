@@ -14,9 +14,9 @@ namespace CushionService.Comparing;
 /// <param name="Warnings">What is allowed but unwise.</param>
 internal sealed record Tried(Alternative? Alternative, ImmutableArray<Violation> Violations, ImmutableArray<Violation> Warnings)
 {
-    public static Tried Of(Order order, bool separate, CancellationToken cancellation)
+    public static Tried Of(Order order, PriceBookSpecification? book, bool separate, CancellationToken cancellation)
     {
-        var reading = new OrderReading(order);
+        var reading = new OrderReading(order, book);
         (ImmutableArray<Violation> violations, ImmutableArray<Violation> warnings) = OrderCheck.Run(order, reading);
         if (!violations.IsEmpty)
         {

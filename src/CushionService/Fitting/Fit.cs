@@ -24,9 +24,9 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
 
     /// <summary>Lays an order onto the cloth on hand.</summary>
     /// <returns>The fit; null when the order breaks a rule.</returns>
-    public static Fit? Of(Order order, Effort? effort, CancellationToken cancellation)
+    public static Fit? Of(Order order, PriceBookSpecification? book, Effort? effort, CancellationToken cancellation)
     {
-        var reading = new OrderReading(order);
+        var reading = new OrderReading(order, book);
         (ImmutableArray<Violation> violations, ImmutableArray<Violation> warnings) = OrderCheck.Run(order, reading);
         if (!violations.IsEmpty)
         {

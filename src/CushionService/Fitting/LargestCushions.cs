@@ -2,6 +2,7 @@ using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Fitting;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
 using CushionService.Nesting;
 
 namespace CushionService.Fitting;
@@ -14,9 +15,9 @@ internal static class LargestCushions
 
     /// <summary>The largest cushions of an order that keeps its rules.</summary>
     /// <param name="order">The order, with cloth on hand.</param>
-    /// <param name="unit">The unit of the answer.</param>
+    /// <param name="specified">The same, specified.</param>
     /// <param name="cancellation">Gives up the search.</param>
-    public static IEnumerable<LargestAnswer> Of(Order order, LengthUnit unit, CancellationToken cancellation)
+    public static IEnumerable<LargestAnswer> Of(Order order, OrderSpecification specified, CancellationToken cancellation)
     {
         for (int at = 0; at < Math.Min(order.Cushions?.Count ?? 0, Most); at++)
         {
@@ -33,8 +34,8 @@ internal static class LargestCushions
                     {
                         Cushion = order.Cushions![at].Id!,
                         Free = free,
-                        Width = (double)width.In(unit),
-                        Depth = (double)depth.In(unit),
+                        Width = (double)width.In(specified.Unit),
+                        Depth = (double)depth.In(specified.Unit),
                         Next = next,
                     };
                 }
@@ -42,6 +43,6 @@ internal static class LargestCushions
         }
 
         // A size that breaks a rule cannot be made, whatever cloth there is.
-        FitVerdict Verdict(Order sized, Effort effort) => Fit.Of(sized, effort, cancellation)?.Verdict ?? FitVerdict.Impossible;
+        FitVerdict Verdict(Order sized, Effort effort) => Fit.Of(sized, specified.PriceBook, effort, cancellation)?.Verdict ?? FitVerdict.Impossible;
     }
 }

@@ -1,3 +1,5 @@
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
@@ -9,48 +11,64 @@ using Grpc.Core;
 namespace CushionService.Grpc;
 
 /// <summary>The gRPC calls: each reads the order, sends it to the desk, and writes what comes back.</summary>
-internal sealed class OrderCalls(OrderDesk desk, QuoteStream stream) : V1.CushionService.CushionServiceBase
+internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream stream) : V1.CushionService.CushionServiceBase
 {
+    [Needs(Scopes.Estimate)]
     public override Task<ValidateResponse> Validate(ValidateRequest request, ServerCallContext context)
     {
-        Outcome<ValidationAnswer> outcome = OrderMessage.Read(request.Order).Validate(desk, context.CancellationToken);
-        return Answer<ValidationAnswer, ValidateResponse>(outcome, context);
+        Reading reading = OrderMessage.Read(request.Order);
+        return WorkAsync<ValidationAnswer, ValidateResponse>(reading, cancellation => reading.Validate(desk, cancellation), context);
     }
 
+    [Needs(Scopes.Quote)]
     public override Task<ListPiecesResponse> ListPieces(ListPiecesRequest request, ServerCallContext context) =>
         Send<PiecesAnswer, ListPiecesResponse>(request.Order, static (desk, order, cancellation) => desk.ListPieces(order, cancellation), context);
 
+    [Needs(Scopes.Quote)]
     public override Task<LayOutResponse> LayOut(LayOutRequest request, ServerCallContext context) =>
         Send<LayoutsAnswer, LayOutResponse>(request.Order, static (desk, order, cancellation) => desk.LayOut(order, cancellation), context);
 
+    [Needs(Scopes.Estimate)]
     public override Task<EstimateYardageResponse> EstimateYardage(EstimateYardageRequest request, ServerCallContext context) =>
         Send<YardageAnswer, EstimateYardageResponse>(request.Order, static (desk, order, cancellation) => desk.EstimateYardage(order, cancellation), context);
 
+    [Needs(Scopes.Quote)]
     public override Task<QuoteResponse> Quote(QuoteRequest request, ServerCallContext context) =>
         Send<QuoteAnswer, QuoteResponse>(request.Order, static (desk, order, cancellation) => desk.Quote(order, cancellation), context);
 
+    [Needs(Scopes.Quote)]
     public override Task<CompareResponse> Compare(CompareRequest request, ServerCallContext context) =>
         Send<ComparisonAnswer, CompareResponse>(request.Order, static (desk, order, cancellation) => desk.Compare(order, cancellation), context, Purpose.Comparing);
 
+    [Needs(Scopes.Quote)]
     public override Task<FitResponse> Fit(FitRequest request, ServerCallContext context) =>
         Send<FitAnswer, FitResponse>(request.Order, static (desk, order, cancellation) => desk.Fit(order, cancellation), context, Purpose.Fitting);
 
+    [Needs(Scopes.Batch)]
     public override Task QuoteMany(IAsyncStreamReader<QuoteManyRequest> requests, IServerStreamWriter<QuoteManyResponse> responses, ServerCallContext context) =>
-        stream.AnswerAsync(QuoteMessages.ReadAsync(requests), (quote, more, _) => QuoteMessages.WriteAsync(responses, quote, more), context.CancellationToken);
+        stream.AnswerAsync(
+            Caller.Of(context.GetHttpContext()), QuoteMessages.ReadAsync(requests), (quote, more, _) => QuoteMessages.WriteAsync(responses, quote, more), context.CancellationToken);
 
+    [Needs(Scopes.Estimate)]
     public override Task<GetCatalogueResponse> GetCatalogue(GetCatalogueRequest request, ServerCallContext context) =>
-        Answer<CatalogueAnswer, GetCatalogueResponse>(desk.GetCatalogue(), context);
+        Task.FromResult(Answer<CatalogueAnswer, GetCatalogueResponse>(desk.GetCatalogue(), context));
 
     private Task<TResponse> Send<TAnswer, TResponse>(
         V1.Order? order, Func<OrderDesk, Contract.Orders.Order, CancellationToken, Outcome<TAnswer>> call, ServerCallContext context, Purpose purpose = Purpose.Making)
         where TAnswer : class
-        where TResponse : class, IMessage<TResponse>, new() =>
-        Answer<TAnswer, TResponse>(OrderMessage.Read(order).Send(desk, call, context.CancellationToken, purpose), context);
+        where TResponse : class, IMessage<TResponse>, new()
+    {
+        Reading reading = OrderMessage.Read(order);
+        return WorkAsync<TAnswer, TResponse>(reading, cancellation => reading.Send(desk, call, cancellation, purpose), context);
+    }
 
-    private static Task<TResponse> Answer<TAnswer, TResponse>(Outcome<TAnswer> outcome, ServerCallContext context)
+    private async Task<TResponse> WorkAsync<TAnswer, TResponse>(Reading reading, Func<CancellationToken, Outcome<TAnswer>> ask, ServerCallContext context)
         where TAnswer : class
         where TResponse : class, IMessage<TResponse>, new() =>
-        outcome.Answered
-            ? Task.FromResult(MessageWriter<TAnswer, TResponse>.Write(outcome.Answer, ""))
-            : throw Refusals.ToException(outcome.Refusal, context);
+        Answer<TAnswer, TResponse>(await work.DoAsync(Caller.Of(context.GetHttpContext()), reading, ask, context.CancellationToken), context);
+
+    private static TResponse Answer<TAnswer, TResponse>(Outcome<TAnswer> outcome, ServerCallContext context)
+        where TAnswer : class
+        where TResponse : class, IMessage<TResponse>, new() =>
+        outcome.Answered ? MessageWriter<TAnswer, TResponse>.Write(outcome.Answer, "") : throw Refusals.ToException(outcome.Refusal, context);
 }

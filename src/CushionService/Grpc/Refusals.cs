@@ -32,11 +32,17 @@ internal static class Refusals
         }
 
         string rest = list.Violations.Count < refusal.Violations.Count ? $" The first {list.Violations.Count} are listed; Validate lists them all." : "";
-        return new Google.Rpc.Status
+        Google.Rpc.Status status = new()
         {
             Code = (int)Statuses.Of(refusal).Grpc,
             Message = Statuses.Title(refusal) + rest,
             Details = { Any.Pack(fields), Any.Pack(list), Any.Pack(Faults.Trace(context)) },
-        }.ToRpcException();
+        };
+        if (Statuses.ComesAgain(refusal))
+        {
+            status.Details.Add(Any.Pack(new RetryInfo { RetryDelay = Duration.FromTimeSpan(TimeSpan.FromSeconds(1)) }));
+        }
+
+        return status.ToRpcException();
     }
 }

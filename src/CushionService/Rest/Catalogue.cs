@@ -1,3 +1,4 @@
+using CushionService.Access;
 using CushionService.Contract.Answers;
 
 namespace CushionService.Rest;
@@ -6,11 +7,12 @@ namespace CushionService.Rest;
 internal static class Catalogue
 {
     public static void MapCatalogue(this IEndpointRouteBuilder v1) =>
-        v1.MapGet("/catalogue", GetCatalogue).Produces<CatalogueAnswer>()
+        v1.MapGet("/catalogue", GetCatalogue).Produces<CatalogueAnswer>().TurnsAway()
             .Refuses(StatusCodes.Status406NotAcceptable, StatusCodes.Status500InternalServerError);
 
     /// <summary>List what can be ordered</summary>
     /// <remarks>The constructions with what they combine with, and every field of an order with its range: enough to draw a form from.</remarks>
+    [Needs(Scopes.Estimate)]
     private static Task GetCatalogue(HttpContext http, OrderDesk desk) =>
         Accepted.Choose(http.Request.Headers.Accept, ["application/json"]) < 0
             ? Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, "The catalogue comes as application/json.")

@@ -1,3 +1,5 @@
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Validation;
@@ -15,5 +17,6 @@ internal static class Comparisons
     /// <summary>Compare cloths for an order</summary>
     /// <remarks>The order is quoted as given and with each of its `candidates` in place of one cloth: other cloths, widths or rotations, and, where asked,
     /// with every cushion cut from a length of its own. Cheapest first; an option that cannot be made is listed with the reasons.</remarks>
-    private static Task Compare(HttpContext http, OrderDesk desk) => Call.AnswerAsync(http, desk);
+    [Needs(Scopes.Quote)]
+    private static Task Compare(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);
 }

@@ -18,12 +18,23 @@ internal sealed class Diagnosis
     private readonly ArrayBufferWriter<byte> _copy = new();
     private bool _readable = true;
 
-    /// <summary>Reads what can be read of a body that the strict reader refused.</summary>
-    public static Reading Of(ReadOnlyMemory<byte> body, JsonTypeInfo<Order> type)
+    /// <summary>Reads what can be read of an order that the strict reader refused.</summary>
+    /// <exception cref="InvalidOperationException">There is no fault, which the strict reader cannot have refused.</exception>
+    public static Reading OfOrder(ReadOnlyMemory<byte> body, JsonTypeInfo<Order> type)
+    {
+        (Order? order, IReadOnlyList<Violation> faults) = Of(body, type);
+        return faults.Count > 0
+            ? new Reading(order, faults)
+            : throw new InvalidOperationException("The strict reader refused an order in which the diagnosis finds no fault.");
+    }
+
+    /// <summary>Reads what can be read of a text, and finds every fault in its form.</summary>
+    public static (T? Read, IReadOnlyList<Violation> Faults) Of<T>(ReadOnlyMemory<byte> body, JsonTypeInfo<T> type)
+        where T : class
     {
         if (JsonText.FaultOf(body.Span) is { } fault)
         {
-            return new Reading(null, [fault]);
+            return (null, [fault]);
         }
 
         using JsonDocument document = JsonDocument.Parse(body, new JsonDocumentOptions { MaxDepth = Json.MaxDepth });
@@ -33,13 +44,7 @@ internal sealed class Diagnosis
             diagnosis.Copy(document.RootElement, type.Type, "", null, writer);
         }
 
-        List<Violation> faults = diagnosis._faults;
-        if (faults.Count == 0)
-        {
-            throw new InvalidOperationException("The strict reader refused an order in which the diagnosis finds no fault.");
-        }
-
-        return new Reading(diagnosis._readable ? JsonSerializer.Deserialize(diagnosis._copy.WrittenSpan, type) : null, faults);
+        return (diagnosis._readable ? JsonSerializer.Deserialize(diagnosis._copy.WrittenSpan, type) : null, diagnosis._faults);
     }
 
     private void Copy(JsonElement element, Type type, string pointer, JsonPropertyInfo? property, Utf8JsonWriter writer)

@@ -1,5 +1,8 @@
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Rest.Estimating;
+using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 
 namespace CushionService.Rest;
@@ -14,7 +17,7 @@ internal static class Estimates
 
     public static void MapEstimate(this IEndpointRouteBuilder v1)
     {
-        v1.MapGet("/estimate", Estimate).Produces<EstimateAnswer>().Refuses(
+        v1.MapGet("/estimate", Estimate).Produces<EstimateAnswer>().TurnsAway().Refuses(
             StatusCodes.Status400BadRequest, StatusCodes.Status406NotAcceptable, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError)
             .Produces(StatusCodes.Status304NotModified);
         v1.MapMethods("/estimate", [HttpMethods.Head], Estimate).ExcludeFromDescription();
@@ -24,46 +27,74 @@ internal static class Estimates
     /// <remarks>One cushion of one cloth, from flat parameters. The answer carries a strong entity tag that is the same for every spelling of the same
     /// order, and may be kept by any cache; If-None-Match is answered with 304 before anything is laid out. When left out: effort is quick, the closure is
     /// a zipper where the construction takes one, and cloth is sold by 1/8 yd, or by 0.1 m in a metric order.</remarks>
-    private static Task Estimate(HttpContext http, OrderDesk desk)
+    [Needs(Scopes.Estimate)]
+    private static async Task Estimate(HttpContext http, OrderDesk desk, OrderWork work)
     {
         if (Accepted.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
         {
-            return Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Estimates come as {MediaType}.");
+            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Estimates come as {MediaType}.");
+            return;
         }
 
         FlatOrder flat = FlatOrder.Read(http.Request.Query);
-        Outcome<ValidationAnswer> checks = flat.Reading.Validate(desk, FlatOrder.Flat, http.RequestAborted);
-        if (!checks.Answered || !checks.Answer.Valid)
+        string? tag = EstimateTag.Of(flat);
+        // Only a sound order was ever given its tag: for one who holds it there is nothing to check.
+        if (tag is not null && Holds(http.Request, tag))
         {
-            return Problems.WriteAsync(http, checks.Refusal ?? new Refusal(checks.Answer!.Violations));
+            Answer(http, tag, StatusCodes.Status304NotModified);
         }
+        else if (tag is null || HttpMethods.IsHead(http.Request.Method) || HoldsAny(http.Request))
+        {
+            Outcome<ValidationAnswer> checks = await work.DoAsync(
+                Caller.Of(http), flat.Reading, cancellation => flat.Reading.Validate(desk, FlatOrder.Flat, cancellation), http.RequestAborted);
+            if (!checks.Answered || !checks.Answer.Valid)
+            {
+                await Problems.WriteAsync(http, checks.Refusal ?? new Refusal(checks.Answer!.Violations));
+            }
+            else
+            {
+                Answer(http, tag!, HoldsAny(http.Request) ? StatusCodes.Status304NotModified : StatusCodes.Status200OK);
+            }
+        }
+        else
+        {
+            Outcome<YardageAnswer> outcome = await work.DoAsync(
+                Caller.Of(http), flat.Reading, cancellation => desk.EstimateYardage(flat.Reading.Order!, cancellation), http.RequestAborted);
+            if (!outcome.Answered)
+            {
+                await Problems.WriteAsync(http, new Refusal([.. outcome.Refusal.Violations.Select(FlatOrder.Flat)]));
+            }
+            else
+            {
+                Answer(http, tag, StatusCodes.Status200OK);
+                await http.Response.WriteAsJsonAsync(Of(outcome.Answer), Json.Options, MediaType, http.RequestAborted);
+            }
+        }
+    }
 
-        string tag = EstimateTag.Of(flat);
+    private static void Answer(HttpContext http, string tag, int status)
+    {
+        http.Response.StatusCode = status;
         http.Response.Headers.ETag = tag;
         http.Response.Headers.CacheControl = Caching;
-        if (Holds(http.Request, tag))
-        {
-            http.Response.StatusCode = StatusCodes.Status304NotModified;
-            return Task.CompletedTask;
-        }
-
-        if (HttpMethods.IsHead(http.Request.Method))
-        {
-            http.Response.ContentType = MediaType;
-            return Task.CompletedTask;
-        }
-
-        YardageAnswer answer = desk.EstimateYardage(flat.Reading.Order!, http.RequestAborted).Answer!;
-        return http.Response.WriteAsJsonAsync(Of(answer), Json.Options, MediaType, http.RequestAborted);
+        http.Response.ContentType = status == StatusCodes.Status200OK ? MediaType : null;
     }
 
     // If-None-Match compares weakly, and a star stands for anything that there is (RFC 9110, section 13.1.2).
     private static bool Holds(HttpRequest request, string tag)
     {
-        var mine = EntityTagHeaderValue.Parse(tag);
-        return EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out IList<EntityTagHeaderValue>? held)
-            && held.Any(one => one.Equals(EntityTagHeaderValue.Any) || one.Compare(mine, useStrongComparison: false));
+        StringValues header = request.Headers.IfNoneMatch;
+        if (header.Count == 1 && header[0] == tag)
+        {
+            return true;
+        }
+
+        return EntityTagHeaderValue.TryParseList(header, out IList<EntityTagHeaderValue>? held)
+            && held.Any(one => one.Compare(EntityTagHeaderValue.Parse(tag), useStrongComparison: false));
     }
+
+    private static bool HoldsAny(HttpRequest request) =>
+        EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out IList<EntityTagHeaderValue>? held) && held.Any(one => one.Equals(EntityTagHeaderValue.Any));
 
     private static EstimateAnswer Of(YardageAnswer answer)
     {

@@ -1,3 +1,5 @@
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Validation;
@@ -15,5 +17,6 @@ internal static class Fits
     /// <summary>Fit an order onto the cloth on hand</summary>
     /// <remarks>Whether the pieces fit onto what `onHand` lists, all offcuts of a cloth together; how they lie, what is left, and the largest cushion that
     /// would fit. Cloths without `onHand` are to be bought and are not looked at.</remarks>
-    private static Task Fit(HttpContext http, OrderDesk desk) => Call.AnswerAsync(http, desk);
+    [Needs(Scopes.Quote)]
+    private static Task Fit(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);
 }

@@ -1,3 +1,5 @@
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Documents.Drawings;
@@ -17,8 +19,10 @@ internal static class Layouts
     /// <remarks>A layout for each cloth that is used, with a length that no layout can beat; as SVG the drawing of one cloth.</remarks>
     /// <param name="http">The request and its response.</param>
     /// <param name="desk">The desk.</param>
+    /// <param name="work">Where the order is worked on.</param>
     /// <param name="fabric">For a drawing: the cloth's id; may be left out when one cloth is used.</param>
-    private static Task LayOut(HttpContext http, OrderDesk desk, string? fabric) => Call.AnswerAsync(http, desk, fabric);
+    [Needs(Scopes.Quote)]
+    private static Task LayOut(HttpContext http, OrderDesk desk, OrderWork work, string? fabric) => Call.AnswerAsync(http, desk, work, fabric);
 
     private static string? Draw(LayoutsAnswer answer, string? fabric) =>
         answer.Layouts.Where(layout => fabric is null || layout.Fabric == fabric).ToArray() is [LayoutAnswer only]

@@ -79,6 +79,6 @@ internal static class OrderBody
             // The reader stops at the first fault, without its place: the diagnosis finds them all.
         }
 
-        return Diagnosis.Of(body, OrderType);
+        return Diagnosis.OfOrder(body, OrderType);
     }
 }

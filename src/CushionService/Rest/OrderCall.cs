@@ -1,4 +1,6 @@
 using System.Text.Json.Serialization.Metadata;
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Contract.Orders;
 using CushionService.Validation;
 
@@ -27,8 +29,9 @@ internal sealed class OrderCall<TAnswer>
     /// <summary>Answers a request.</summary>
     /// <param name="http">The request and its response.</param>
     /// <param name="desk">The desk.</param>
+    /// <param name="work">Where the order is worked on.</param>
     /// <param name="part">The part of the answer that the call names, for a form of one part.</param>
-    public async Task AnswerAsync(HttpContext http, OrderDesk desk, string? part = null)
+    public async Task AnswerAsync(HttpContext http, OrderDesk desk, OrderWork work, string? part = null)
     {
         int chosen = Accepted.Choose(http.Request.Headers.Accept, _offered);
         if (chosen < 0)
@@ -45,7 +48,7 @@ internal sealed class OrderCall<TAnswer>
         }
         else
         {
-            Outcome<TAnswer> outcome = _ask(reading, desk, http.RequestAborted);
+            Outcome<TAnswer> outcome = await work.DoAsync(Caller.Of(http), reading, cancellation => _ask(reading, desk, cancellation), http.RequestAborted);
             await (!outcome.Answered ? Problems.WriteAsync(http, outcome.Refusal)
                 : chosen == 0 ? http.Response.WriteAsJsonAsync(outcome.Answer, _type, JsonMediaType, http.RequestAborted)
                 : WriteAsync(http, outcome.Answer, _form!, part));

@@ -1,3 +1,5 @@
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 
@@ -12,5 +14,6 @@ internal static class Pieces
 
     /// <summary>List the pieces to cut</summary>
     /// <remarks>The cut pieces with their derivations, marks and seams.</remarks>
-    private static Task ListPieces(HttpContext http, OrderDesk desk) => Call.AnswerAsync(http, desk);
+    [Needs(Scopes.Quote)]
+    private static Task ListPieces(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);
 }

@@ -26,7 +26,15 @@ internal static class Problems
         Of(Statuses.Of(refusal).Http, Statuses.Kind(refusal), Statuses.Title(refusal), refusal.Violations, traceId);
 
     /// <summary>Writes why an order gets no answer.</summary>
-    public static Task WriteAsync(HttpContext http, Refusal refusal) => WriteAsync(http, Of(refusal, TraceOf(http)));
+    public static Task WriteAsync(HttpContext http, Refusal refusal)
+    {
+        if (Statuses.ComesAgain(refusal))
+        {
+            http.Response.Headers.RetryAfter = "1";
+        }
+
+        return WriteAsync(http, Of(refusal, TraceOf(http)));
+    }
 
     /// <summary>Writes a problem that is the call's, not the order's.</summary>
     public static Task WriteAsync(HttpContext http, int status, string? title = null)

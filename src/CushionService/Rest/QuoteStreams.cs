@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using CushionService.Access;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Streaming;
@@ -27,12 +28,14 @@ internal static class QuoteStreams
     public static void MapQuoteStream(this IEndpointRouteBuilder v1) => v1.MapPost("/quotes/stream", QuoteMany)
         .Accepts<Order>(MediaType)
         .Produces<QuoteAnswer>(StatusCodes.Status200OK, MediaType)
+        .TurnsAway()
         .Refuses(StatusCodes.Status406NotAcceptable, StatusCodes.Status415UnsupportedMediaType, StatusCodes.Status500InternalServerError);
 
     /// <summary>Quote many orders</summary>
     /// <remarks>One order a line in, one answer a line out, in order, each as soon as it and those before it are ready. A line that cannot be quoted
     /// is answered in its place with the problem, which names the line; blank lines are passed over. Any number of orders: the service reads only
     /// a few lines ahead of what the caller has taken back, so a caller must read the answers while it sends.</remarks>
+    [Needs(Scopes.Batch)]
     private static async Task QuoteMany(HttpContext http, QuoteStream stream)
     {
         if (Accepted.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
@@ -51,7 +54,7 @@ internal static class QuoteStreams
             await http.Response.Body.FlushAsync(http.RequestAborted);
             using Utf8JsonWriter writer = new(http.Response.BodyWriter, Writing);
             await stream.AnswerAsync(
-                OrderLines.ReadAsync(http.Request.BodyReader), (quote, more, cancellation) => WriteAsync(http, writer, quote, more, cancellation), http.RequestAborted);
+                Caller.Of(http), OrderLines.ReadAsync(http.Request.BodyReader), (quote, more, cancellation) => WriteAsync(http, writer, quote, more, cancellation), http.RequestAborted);
         }
     }
 

@@ -1,3 +1,5 @@
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Documents.CutSheets;
@@ -15,5 +17,6 @@ internal static class Quotes
 
     /// <summary>Quote an order</summary>
     /// <remarks>Pieces, seams, layouts, yardage, materials, cost, steps and cautions; as HTML the cut sheet to print.</remarks>
-    private static Task Quote(HttpContext http, OrderDesk desk) => Call.AnswerAsync(http, desk);
+    [Needs(Scopes.Quote)]
+    private static Task Quote(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);
 }

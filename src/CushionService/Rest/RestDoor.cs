@@ -1,4 +1,5 @@
 using CushionService.Rest.OpenApi;
+using CushionService.Rest.Pages;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 
 namespace CushionService.Rest;
@@ -9,7 +10,6 @@ internal static class RestDoor
     public static void AddRestDoor(this WebApplicationBuilder builder)
     {
         builder.Services.ConfigureHttpJsonOptions(options => Json.Configure(options.SerializerOptions));
-        builder.Services.AddHealthChecks().AddCheck<Readiness>("desk");
         builder.Services.AddContractDocument();
     }
 
@@ -29,5 +29,6 @@ internal static class RestDoor
         app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
         app.MapHealthChecks("/health/ready");
         app.MapContractDocument();
+        app.MapPages();
     }
 }

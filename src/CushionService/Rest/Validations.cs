@@ -1,3 +1,5 @@
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Contract.Answers;
 
 namespace CushionService.Rest;
@@ -11,5 +13,6 @@ internal static class Validations
 
     /// <summary>Check an order</summary>
     /// <remarks>Answers 200 for every order that can be read, with all the rules that it breaks and all that is allowed but unwise.</remarks>
-    private static Task Validate(HttpContext http, OrderDesk desk) => Call.AnswerAsync(http, desk);
+    [Needs(Scopes.Estimate)]
+    private static Task Validate(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);
 }

@@ -1,3 +1,5 @@
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 
@@ -12,5 +14,6 @@ internal static class Yardage
 
     /// <summary>Say how much cloth to buy</summary>
     /// <remarks>The length of each cloth to buy, and nothing else.</remarks>
-    private static Task EstimateYardage(HttpContext http, OrderDesk desk) => Call.AnswerAsync(http, desk);
+    [Needs(Scopes.Estimate)]
+    private static Task EstimateYardage(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);
 }

@@ -9,9 +9,9 @@ namespace CushionService.Specifying;
 /// through it alike, so that neither can take another default.</summary>
 internal sealed class OrderReading
 {
-    public OrderReading(Order order)
+    public OrderReading(Order order, PriceBookSpecification? book = null)
     {
-        Order = order;
+        (Order, Book) = (order, book);
         Unit = order.Units switch
         {
             Units.Cm => LengthUnit.Centimetre,
@@ -39,6 +39,12 @@ internal sealed class OrderReading
     }
 
     public Order Order { get; }
+
+    /// <summary>The price book that the order names; null for none.</summary>
+    public PriceBookSpecification? Book { get; }
+
+    /// <summary>The currency of every price; null when nothing is priced.</summary>
+    public Currency? Currency => Order.Currency is { } code ? new Currency(code) : Book?.Currency;
 
     /// <summary>The unit of numbers, and of the answer.</summary>
     public LengthUnit Unit { get; }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Materials;
@@ -15,7 +14,7 @@ internal static class Specify
     public static OrderSpecification Order(OrderReading reading)
     {
         Order order = reading.Order;
-        Currency? currency = order.Currency is { } code ? new Currency(code) : null;
+        Currency? currency = reading.Currency;
         return new OrderSpecification
         {
             Unit = reading.Unit,
@@ -25,7 +24,10 @@ internal static class Specify
             Pieces = [.. (order.Pieces ?? []).Select((piece, i) => Piece(piece, i, reading))],
             Fabrics = [.. order.Fabrics!.Select((fabric, i) => Fabric(fabric, i, reading, currency))],
             Workroom = reading.Practice,
-            Prices = (order.Prices ?? []).ToImmutableDictionary(price => price.Item!, price => PriceOf(price.Amount!, price.Per!.Value, currency!.Value)),
+            Stocks = StockReading.Of(order.Stocks ?? [], reading),
+            Prices = PriceReading.Of(order.Prices ?? [], reading.Book?.Prices ?? PriceReading.None, currency),
+            PriceBook = reading.Book,
+            Costing = CostingReading.Of(order.Costing, reading.Book?.Costing ?? CostingSpecification.None, currency),
         };
     }
 
@@ -123,16 +125,13 @@ internal static class Specify
             LengthShrinkage = Share(fabric.Shrinkage?.Length),
             WidthShrinkage = Share(fabric.Shrinkage?.Width),
             Squaring = order.Length(fabric.Squaring) ?? order.Practice.Squaring,
-            Sold = SaleReading.Rule(fabric.Sold!)!,
+            Sold = SaleReading.Rule(fabric, order)!,
             OnHand = [.. (fabric.OnHand ?? []).SelectMany(offcut => Enumerable.Repeat(
                 new OffcutSpecification(order.Length(offcut.Width)!.Value, order.Length(offcut.Length)!.Value), offcut.Quantity ?? 1))],
-            Price = fabric.Price is { } price ? PriceOf(price.Amount!, price.Per!.Value, currency!.Value) : null,
+            Price = fabric.Price is { } price ? PriceReading.Of(price, currency!.Value) : PriceReading.InBook(fabric, order),
         };
     }
 
     // Finer than a millionth is noise, and would outgrow exact arithmetic.
     private static Fraction Share(double? share) => Fraction.Of(decimal.Round((decimal)(share ?? 0), 6));
-
-    private static ItemPriceSpecification PriceOf(string amount, SaleUnit per, Currency currency) =>
-        new(new Money(decimal.Parse(amount, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture), currency), per);
 }

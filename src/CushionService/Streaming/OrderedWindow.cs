@@ -18,7 +18,7 @@ internal static class OrderedWindow
     /// <param name="cancellation">Ends the stream.</param>
     public static async Task AnswerAsync<TEntry, TAnswer>(
         IAsyncEnumerable<TEntry> entries,
-        Func<TEntry, CancellationToken, TAnswer> answer,
+        Func<TEntry, CancellationToken, Task<TAnswer>> answer,
         Func<TAnswer, bool, CancellationToken, ValueTask> write,
         CancellationToken cancellation)
     {
@@ -75,7 +75,7 @@ internal static class OrderedWindow
             await hands.WaitAsync(token);
             try
             {
-                return answer(entry, token);
+                return await answer(entry, token);
             }
             finally
             {

@@ -1,20 +1,23 @@
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Streaming;
 
 /// <summary>Quotes any number of orders, one after another: the room behind both doors' streams. An order that cannot be quoted is refused in its
 /// place and does not end the stream.</summary>
-internal sealed partial class QuoteStream(OrderDesk desk, ILogger<QuoteStream> log)
+internal sealed partial class QuoteStream(OrderDesk desk, OrderWork work, ILogger<QuoteStream> log)
 {
     /// <summary>Quotes every order, in order.</summary>
+    /// <param name="caller">Who sends them.</param>
     /// <param name="orders">The orders as a door reads them.</param>
     /// <param name="write">Writes an answer; told whether the next is ready too.</param>
     /// <param name="cancellation">The caller gave up.</param>
     public Task AnswerAsync(
-        IAsyncEnumerable<NumberedOrder> orders, Func<NumberedQuote, bool, CancellationToken, ValueTask> write, CancellationToken cancellation) =>
-        OrderedWindow.AnswerAsync(orders, Quote, write, cancellation);
+        Caller caller, IAsyncEnumerable<NumberedOrder> orders, Func<NumberedQuote, bool, CancellationToken, ValueTask> write, CancellationToken cancellation) =>
+        OrderedWindow.AnswerAsync(orders, (order, ending) => QuoteAsync(caller, order, ending), write, cancellation);
 
-    private NumberedQuote Quote(NumberedOrder order, CancellationToken cancellation)
+    private async Task<NumberedQuote> QuoteAsync(Caller caller, NumberedOrder order, CancellationToken cancellation)
     {
         if (order.Reading is not { } reading)
         {
@@ -23,7 +26,8 @@ internal sealed partial class QuoteStream(OrderDesk desk, ILogger<QuoteStream> l
 
         try
         {
-            return new NumberedQuote(order.Number, reading.Send(desk, static (desk, order, cancellation) => desk.Quote(order, cancellation), cancellation));
+            return new NumberedQuote(order.Number, await work.DoInTurnAsync(
+                caller, reading, ending => reading.Send(desk, static (desk, order, cancellation) => desk.Quote(order, cancellation), ending), cancellation));
         }
         catch (Exception fault) when (!cancellation.IsCancellationRequested)
         {

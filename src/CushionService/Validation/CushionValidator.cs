@@ -69,11 +69,6 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
     /// <summary>A choice as JSON writes it.</summary>
     internal static string Json(Enum choice) => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString());
 
-    private sealed class AttributeValidator<T> : AbstractValidator<T>
-    {
-        public AttributeValidator() => this.AddAttributeRules();
-    }
-
     private sealed class FillValidator : AbstractValidator<Fill>
     {
         private static readonly Length UsualOversize = Length.FromInches(0.5m);

@@ -33,10 +33,7 @@ internal sealed class FabricValidator : AbstractValidator<Fabric>
                 context.Refuse(nameof(Fabric.Rotation), "not-combinable", "Pieces of a one-way cloth may not be turned.");
             }
 
-            if (fabric is { Price.Per: { } per, Sold.Unit: { } unit } && per != unit)
-            {
-                context.Refuse("Price.Per", "not-combinable", $"The cloth is sold by the {unit.ToString().ToLowerInvariant()}; its price must be for one {unit.ToString().ToLowerInvariant()}.");
-            }
+            PriceRules.Sold(fabric, context);
         });
     }
 
@@ -63,10 +60,5 @@ internal sealed class FabricValidator : AbstractValidator<Fabric>
     private sealed class OffcutValidator : AbstractValidator<Offcut>
     {
         public OffcutValidator() => this.AddAttributeRules();
-    }
-
-    private sealed class PriceValidator : AbstractValidator<Price>
-    {
-        public PriceValidator() => this.AddAttributeRules();
     }
 }

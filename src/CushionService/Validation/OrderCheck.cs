@@ -19,6 +19,9 @@ internal static class OrderCheck
         return (Of(result, Severity.Error), Of(result, Severity.Warning));
     }
 
+    /// <summary>Every rule that a result says is broken.</summary>
+    public static ImmutableArray<Violation> Broken(ValidationResult result) => Of(result, Severity.Error);
+
     private static ImmutableArray<Violation> Of(ValidationResult result, Severity severity) =>
     [
         .. result.Errors

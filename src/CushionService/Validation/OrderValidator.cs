@@ -14,8 +14,10 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         RuleForEach(order => order.Cushions).SetValidator(new CushionValidator());
         RuleForEach(order => order.Pieces).SetValidator(new LoosePieceValidator());
         RuleForEach(order => order.Fabrics).SetValidator(new FabricValidator());
+        RuleForEach(order => order.Stocks).SetValidator(new StockValidator());
         RuleForEach(order => order.Prices).SetValidator(new ItemPriceValidator());
         RuleForEach(order => order.Candidates).SetValidator(new CandidateValidator());
+        RuleFor(order => order.Costing!).SetValidator(new CostingValidator()).When(order => order.Costing is not null);
         RuleFor(order => order.Workroom!).SetValidator(new WorkroomValidator()).When(order => order.Workroom is not null);
         RuleFor(order => order).Custom((order, context) =>
         {
@@ -25,6 +27,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
             NamesAreDistinct(order, context);
             FabricsAreKnown(order, context);
             PricesAreUsed(order, context);
+            StockRules.Check(order, context);
         });
     }
 
@@ -38,6 +41,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         Filled(order.Cushions, nameof(Order.Cushions));
         Filled(order.Pieces, nameof(Order.Pieces));
         Filled(order.Fabrics, nameof(Order.Fabrics));
+        Filled(order.Stocks, nameof(Order.Stocks));
         Filled(order.Prices, nameof(Order.Prices));
         Filled(order.Candidates, nameof(Order.Candidates));
 
@@ -70,8 +74,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
 
     private static void NamesItsCurrency(Order order, ValidationContext<Order> context)
     {
-        bool priced = order.Prices is { Count: > 0 } || (order.Fabrics ?? []).Any(fabric => fabric?.Price is not null);
-        if (priced && order.Currency is null)
+        if (order.Currency is null && PriceRules.HasAmounts(order))
         {
             context.Refuse(nameof(Order.Currency), "required", "Currency is required when the order has prices.");
         }
@@ -82,6 +85,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         Distinct(order.Cushions?.Select(cushion => cushion?.Id), nameof(Order.Cushions), "Id");
         Distinct(order.Pieces?.Select(piece => piece?.Id), nameof(Order.Pieces), "Id");
         Distinct(order.Fabrics?.Select(fabric => fabric?.Id), nameof(Order.Fabrics), "Id");
+        Distinct(order.Stocks?.Select(stock => stock?.Id), nameof(Order.Stocks), "Id");
         Distinct(order.Prices?.Select(price => price?.Item), nameof(Order.Prices), "Item");
 
         void Distinct(IEnumerable<string?>? names, string list, string field)
@@ -132,7 +136,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
             Fabric? cloth = fabrics.FirstOrDefault(fabric => fabric?.Id is { } id && id == (piece?.Fabric ?? only));
             if (cloth is { OneWay: true } && piece?.Rotation is not null and not Nesting.Rotations.None)
             {
-                context.Refuse($"{nameof(Order.Pieces)}[{i}].Rotation", "not-combinable", $"A piece of the one-way cloth {cloth.Id} may not be turned.");
+                context.Warn($"{nameof(Order.Pieces)}[{i}].Rotation", "one-way-cloth", $"The piece is laid as it is drawn: nothing is turned on the one-way cloth {cloth.Id}.");
             }
         }
 

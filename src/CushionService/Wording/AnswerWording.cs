@@ -33,7 +33,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             Unit = material.Unit,
             Because = material.Because,
         })],
-        Cost = quote.Cost is { } cost ? CostOf(cost) : null,
+        Cost = quote.Cost is { } cost ? CostOf(cost, quote.Drafting.Order.PriceBook) : null,
         Steps = [.. quote.Steps.Select((step, i) => new StepAnswer { Number = i + 1, Text = step.Text, Pieces = step.Pieces })],
         Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, caution.Text))],
         Warnings = [.. warnings, .. quote.Cost is { Unpriced.IsEmpty: false } partial ? [Unpriced(partial)] : Array.Empty<Violation>()],
@@ -115,17 +115,29 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
         Because = yardage.Because(unit),
     })];
 
-    private static CostAnswer CostOf(Cost cost) => new()
+    private static CostAnswer CostOf(Cost cost, PriceBookSpecification? book) => new()
     {
         Currency = cost.Total.Currency.Code,
+        PriceBook = book is null ? null : new PriceBookAnswer { Name = book.Name, Version = book.Version },
         Lines = [.. cost.Lines.Select(line => new CostLineAnswer
         {
             Item = line.Material.Item,
             Quantity = (double)line.Material.Quantity,
             Unit = line.Material.Unit,
             UnitPrice = Price(line.UnitPrice),
+            CutFee = line.CutFee?.ToString(),
             Amount = line.Amount.ToString(),
         })],
+        Labour = [.. cost.Labour.Select(line => new LabourLineAnswer
+        {
+            Cushion = line.Cushion,
+            Operation = line.Operation,
+            Times = line.Times,
+            Minutes = (double)line.Minutes,
+            Amount = line.Amount.ToString(),
+        })],
+        Additions = [.. cost.Additions.Select(addition => new CostAdditionAnswer { Kind = addition.Kind, Amount = addition.Amount.ToString(), Because = addition.Because })],
+        Shares = [.. cost.Shares.Select(share => new CostShareAnswer { Cushion = share.Cushion, Quantity = share.Quantity, Amount = share.Amount.ToString() })],
         Total = cost.Total.ToString(),
         Tax = "excluded",
         Unpriced = cost.Unpriced,
@@ -140,7 +152,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
     }
 
     private static Violation Unpriced(Cost cost) =>
-        new("/prices", "unpriced", $"The total leaves out what has no price in its unit of sale: {string.Join(", ", cost.Unpriced)}.");
+        new("/prices", "unpriced", $"The total leaves out what has no price in its unit of sale, or no time: {string.Join(", ", cost.Unpriced)}.");
 
     private static IReadOnlyList<string> Names(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => edge.ToString())];
 

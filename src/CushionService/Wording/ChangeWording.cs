@@ -49,7 +49,7 @@ internal static class ChangeWording
         {
             (object? before, object? after) = (given is null ? null : property.GetValue(given), option is null ? null : property.GetValue(option));
             string name = $"{prefix}{JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name).Replace('_', ' ')}";
-            if (property.Name is "Id" or "Label" or "OnHand" || Equals(before, after) || Text(before) == Text(after))
+            if (property.Name is "Id" or "Item" or "Label" or "OnHand" || Equals(before, after) || Text(before) == Text(after))
             {
                 continue;
             }

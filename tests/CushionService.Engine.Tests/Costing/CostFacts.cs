@@ -6,41 +6,10 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Tests.Costing;
 
+/// <summary>What materials cost.</summary>
 public sealed class CostFacts
 {
     private static readonly Currency Dollars = new("USD");
-
-    [Theory]
-    [InlineData(50, 0, "146.70", Sources.Derived)]
-    [InlineData(0, 40, "163.00", Sources.Derived)]
-    [InlineData(0, 50, "195.60", Sources.Derived)]
-    public void Markup_is_on_the_cost_and_margin_on_the_price(int markupPercent, int marginPercent, string price, string source)
-    {
-        // 1 1/8 yd at 24, 2.2 lb at 9, notions 6, an hour and a half at 30.
-        var cost = new Money((1.125m * 24) + (2.2m * 9) + 6 + (1.5m * 30), Dollars);
-
-        Assert.Equal("97.80", cost.ToString());
-        Assert.Equal(price, (markupPercent > 0 ? Cost.AtMarkup(cost, markupPercent / 100m) : Cost.AtMargin(cost, marginPercent / 100m)).RoundHalfUp().ToString());
-    }
-
-    [Theory]
-    [InlineData(25, "20.0")]
-    [InlineData(50, "33.3")]
-    [InlineData(75, "42.9")]
-    [InlineData(100, "50.0")]
-    [InlineData(150, "60.0")]
-    [InlineData(200, "66.7")]
-    public void A_markup_is_a_margin_of_m_over_1_plus_m(int markupPercent, string marginPercent)
-    {
-        // Sources.Mathematics
-        decimal price = Cost.AtMarkup(new Money(100, Dollars), markupPercent / 100m).Amount;
-
-        Assert.Equal(marginPercent, ((price - 100) / price * 100).ToString("F1"));
-    }
-
-    [Fact]
-    public void The_whole_price_cannot_be_margin() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => Cost.AtMargin(new Money(1, Dollars), 1));
 
     [Fact]
     public void Each_line_is_rounded_and_then_summed()
@@ -59,13 +28,42 @@ public sealed class CostFacts
         Assert.Equal("30.72", Priced(("a", 1.625m, "18.905")).Total.ToString());
     }
 
+    [Theory]
+    [InlineData(9, "10.00", "90.00")]
+    [InlineData(10, "8.00", "80.00")]
+    [InlineData(99, "8.00", "792.00")]
+    [InlineData(100, "7.50", "750.00")]
+    public void A_quantity_break_prices_all_that_is_bought(int quantity, string unitPrice, string amount)
+    {
+        // Sources.Practice
+        CostLine line = Cost.Of(Ordered(("a", Broken)), [], [Bought("a", quantity)], Dollars).Lines.Single();
+
+        Assert.Equal((unitPrice, amount), (line.UnitPrice.ToString(), line.Amount.ToString()));
+    }
+
+    [Fact]
+    public void A_quantity_break_counts_every_line_of_an_item()
+    {
+        Cost cost = Cost.Of(Ordered(("a", Broken)), [], [Bought("a", 6), Bought("a", 4)], Dollars);
+
+        Assert.Equal(["48.00", "32.00"], cost.Lines.Select(line => line.Amount.ToString()));
+    }
+
+    [Fact]
+    public void A_cut_fee_is_charged_once_a_line_however_much_is_cut() =>
+        Assert.Equal("43.00", Cost.Of(Ordered(("a", At("10.00") with { CutFee = new Money(1.50m, Dollars) })), [], [Bought("a", 1), Bought("a", 3)], Dollars).Total.ToString());
+
+    [Theory]
+    [InlineData("0.3", "0.5")]
+    [InlineData("0.51", "0.75")]
+    [InlineData("1.00", "1.00")]
+    public void An_item_is_sold_by_its_step_and_no_less_than_its_minimum(string needed, string sold) =>
+        Assert.Equal(decimal.Parse(sold), (At("1") with { Step = 0.25m, Minimum = 0.5m }).Sold(decimal.Parse(needed), 0.1m));
+
     [Fact]
     public void What_has_no_price_in_its_unit_is_left_out_and_named()
     {
-        Cost cost = Cost.Of(
-            Order(KnifeEdge(18, 18, HandSewn)) with { Prices = Prices(("zipper", new ItemPriceSpecification(new Money(3, Dollars), SaleUnit.Yd))) },
-            [Bought("zipper", 1), Bought("thread", 20)],
-            Dollars);
+        Cost cost = Cost.Of(Ordered(("zipper", new ItemPriceSpecification(new Money(3, Dollars), SaleUnit.Yd))), [], [Bought("zipper", 1), Bought("thread", 20)], Dollars);
 
         Assert.Equal(["zipper", "thread"], cost.Unpriced.ToArray());
         Assert.Equal("0.00", cost.Total.ToString());
@@ -83,16 +81,16 @@ public sealed class CostFacts
     [Fact]
     public void An_order_without_a_currency_has_no_cost() => Assert.Null(Quote(Order(KnifeEdge(18, 18, HandSewn))).Cost);
 
+    private static ItemPriceSpecification Broken =>
+        At("10.00") with { Breaks = [new QuantityBreak(10, new Money(8, Dollars)), new QuantityBreak(100, new Money(7.50m, Dollars))] };
+
     private static Cost Priced(params (string Item, decimal Quantity, string Price)[] lines) => Cost.Of(
-        Order(KnifeEdge(18, 18, HandSewn)) with
-        {
-            Prices = Prices([.. lines.Select(line => (line.Item, new ItemPriceSpecification(new Money(decimal.Parse(line.Price), Dollars), SaleUnit.Each)))]),
-        },
-        [.. lines.Select(line => Bought(line.Item, line.Quantity))],
-        Dollars);
+        Ordered([.. lines.Select(line => (line.Item, At(line.Price)))]), [], [.. lines.Select(line => Bought(line.Item, line.Quantity))], Dollars);
+
+    private static OrderSpecification Ordered(params (string Item, ItemPriceSpecification Price)[] prices) =>
+        Order(KnifeEdge(18, 18, HandSewn)) with { Prices = prices.ToImmutableDictionary(price => price.Item, price => price.Price) };
+
+    private static ItemPriceSpecification At(string amount) => new(new Money(decimal.Parse(amount), Dollars), SaleUnit.Each);
 
     private static Material Bought(string item, decimal quantity) => new(item, MaterialKind.Thread, quantity, SaleUnit.Each, "");
-
-    private static ImmutableDictionary<string, ItemPriceSpecification> Prices(params (string Item, ItemPriceSpecification Price)[] prices) =>
-        prices.ToImmutableDictionary(price => price.Item, price => price.Price);
 }

@@ -72,6 +72,14 @@ public sealed class StripPiecingFacts
             join => Assert.True(join <= In((decimal)left - 2) || join >= In((decimal)(left + front) + 2), join.ToString()));
     }
 
+    // Sources.Practice: a matched front is whole, by itself with seams at the front corners where the cloth reaches no further. One side
+    // and the front are wider than the cloth here, so that two pieces would be joined in the front.
+    [Theory]
+    [InlineData(44, 13, 61)]
+    [InlineData(49, 15, 64)]
+    public void A_front_stays_whole_for_one_join_more(int front, int first, int second) =>
+        Assert.Equal([In(first), In(second)], StripPiecing.Joins(Sides(15, front, 15), In(51.9375m), Seam).AsEnumerable());
+
     [Fact]
     public void Any_strip_on_any_cloth_is_covered_without_a_piece_too_long()
     {

@@ -15,6 +15,21 @@ public sealed class SearchFacts
         Assert.All(together, layout => Assert.Equal(alone.Steps, layout.Steps));
     }
 
+    // The extents have no common measure, so that no table helps; a bound below the layout must not keep the search going for ever.
+    [Theory]
+    [InlineData(30_011, 50_021, 30_011)]
+    [InlineData(50_021, 30_011, 30_011)]
+    [InlineData(53_993, 53_987, 53_987)]
+    public void A_single_piece_lies_with_its_shorter_side_along(long width, long length, long expected)
+    {
+        var problem = new StripProblem
+        {
+            Width = 54_001,
+            Pieces = [new NestingPiece { Width = width, Length = length, Rotations = Rotations.QuarterTurns }],
+        };
+        Assert.Equal(expected, Nester.Nest(problem, Effort.Quick).Length);
+    }
+
     [Fact]
     public void A_pass_of_the_search_allocates_nothing()
     {

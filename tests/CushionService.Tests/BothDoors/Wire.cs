@@ -58,7 +58,7 @@ internal static class Wire
         JsonObject record => new JsonObject(record.Select(member => KeyValuePair.Create(member.Key, Plain(member.Value, member.Key))).Concat(Missing(record))),
         JsonArray list => new JsonArray([.. list.Select(element => Plain(element))]),
         null => name == "points" ? new JsonArray() : null,
-        _ when name is "unitPrice" or "amount" or "total" => decimal.Parse(node.GetValue<string>(), CultureInfo.InvariantCulture) / 1.000000000m,
+        _ when name is "unitPrice" or "amount" or "total" or "cutFee" => decimal.Parse(node.GetValue<string>(), CultureInfo.InvariantCulture) / 1.000000000m,
         _ => node.DeepClone(),
     };
 

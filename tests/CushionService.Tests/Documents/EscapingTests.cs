@@ -83,7 +83,17 @@ public sealed class EscapingTests
             Layouts = [layout with { Fabric = text, Placements = [.. layout.Placements.Select(at => at.Piece == "pillow/front" ? at with { Piece = text } : at)] }],
             Yardage = [quote.Yardage[0] with { Fabric = text, Because = text }],
             Materials = [.. quote.Materials.Select(material => material with { Item = text, Because = text })],
-            Cost = new CostAnswer { Currency = text, Lines = [], Total = text, Tax = text, Unpriced = [text] },
+            Cost = new CostAnswer
+            {
+                Currency = text,
+                Lines = [],
+                Labour = [new LabourLineAnswer { Cushion = text, Operation = text, Times = 1, Minutes = 1, Amount = text }],
+                Additions = [new CostAdditionAnswer { Kind = Engine.Costing.CostAdditionKind.Overhead, Amount = text, Because = text }],
+                Total = text,
+                Shares = [new CostShareAnswer { Cushion = text, Quantity = 1, Amount = text }, new CostShareAnswer { Quantity = 1, Amount = text }],
+                Tax = text,
+                Unpriced = [text],
+            },
             Steps = [new StepAnswer { Number = 1, Text = text, Pieces = [text] }],
             Seams = [new SeamAnswer { Cushion = text, One = [text], Other = [text], Length = 1, Lap = 0 }],
             Cautions = [new CautionAnswer(text, text)],

@@ -1,6 +1,6 @@
 using CushionService.Contract;
 using CushionService.Contract.Answers;
-using CushionService.Engine.Materials;
+using CushionService.Engine.Costing;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
@@ -119,6 +119,9 @@ internal static class Scenarios
             {
                 Currency = units == Units.In ? "USD" : "EUR",
                 Lines = [.. yardage.Select(line => new CostLineAnswer { Item = line.Fabric, Quantity = line.SoldLength, Unit = line.SoldUnit, UnitPrice = "18.90", Amount = (18.90m * (decimal)line.SoldLength).ToString("0.00") })],
+                Labour = [new LabourLineAnswer { Cushion = pieces[0].Cushion!, Operation = "boxed", Times = 1, Minutes = 72.5, Amount = "36.25" }],
+                Additions = [new CostAdditionAnswer { Kind = CostAdditionKind.Markup, Amount = "18.13", Because = "50 % on the cost" }],
+                Shares = [],
                 Total = yardage.Sum(line => Math.Round(18.90m * (decimal)line.SoldLength, 2)).ToString("0.00"),
                 Tax = "excluded",
                 Unpriced = ["thread"],

@@ -54,7 +54,7 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
             JsonObject order = WhatIfOrders.OnHand(number);
             order["cushions"]![0]!["outline"] = new JsonObject { ["kind"] = "rectangle", ["width"] = 10, ["depth"] = 9 };
             Order read = OrderBody.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())).Order!;
-            Fit fit = CushionService.Fitting.Fit.Of(read, null, CancellationToken.None)!;
+            Fit fit = CushionService.Fitting.Fit.Of(read, null, null, CancellationToken.None)!;
             fitting += fit.Verdict == FitVerdict.Fits ? 1 : 0;
             foreach (OffcutFit cloth in fit.Fabrics)
             {
@@ -118,11 +118,11 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
     // Sold by the millimetre, a layout is searched for until it is short, not until it is short enough for a shop.
     private static readonly Length Millimetre = Length.FromMillimetres(1);
 
-    private static FitVerdict Verdict(Order order, Effort effort) => CushionService.Fitting.Fit.Of(order, effort, CancellationToken.None)?.Verdict ?? FitVerdict.Impossible;
+    private static FitVerdict Verdict(Order order, Effort effort) => CushionService.Fitting.Fit.Of(order, null, effort, CancellationToken.None)?.Verdict ?? FitVerdict.Impossible;
 
     private static bool LiesOnOffcut(Order order)
     {
-        if (CushionService.Fitting.Fit.Of(order, Effort.Quick, CancellationToken.None) is not { } fit)
+        if (CushionService.Fitting.Fit.Of(order, null, Effort.Quick, CancellationToken.None) is not { } fit)
         {
             return false;
         }

@@ -21,10 +21,18 @@ public sealed class RunningService : IDisposable
     {
     }
 
-    internal RunningService(Action<IServiceCollection> change, bool mayFail = false)
+    internal RunningService(Action<IServiceCollection> change, bool mayFail = false, params (string Key, string Value)[] settings)
     {
         _factory = new WebApplicationFactory<Program>().WithWebHostBuilder(host =>
         {
+            // Tests of other things send more than any one caller.
+            host.UseSetting("Access:Anonymous:Rate", "1000000");
+            host.UseSetting("Access:Anonymous:Burst", "1000000");
+            foreach ((string key, string value) in settings)
+            {
+                host.UseSetting(key, value);
+            }
+
             host.ConfigureLogging(logging => logging.AddProvider(_errors));
             host.ConfigureTestServices(change);
         });

@@ -3,6 +3,7 @@ using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Rest;
+using CushionService.Tests.PriceBooks;
 
 namespace CushionService.Tests.Orders;
 
@@ -10,6 +11,7 @@ namespace CushionService.Tests.Orders;
 public sealed class DemoTests
 {
     private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "Demo");
+    private static readonly OrderDesk Desk = new(BookFolder.ShelfOf(Path.Combine(Folder, "PriceBooks")));
 
     public static TheoryData<string> Files => [.. Directory.GetFiles(Folder, "*.json").Select(Path.GetFileName).Order(StringComparer.Ordinal).Cast<string>()];
 
@@ -21,7 +23,9 @@ public sealed class DemoTests
 
         Assert.Empty(quote.Warnings.Select(warning => warning.Detail));
         Assert.Empty(quote.Cost!.Unpriced);
-        Assert.Equal(quote.Cost.Total, quote.Cost.Lines.Sum(line => decimal.Parse(line.Amount)).ToString("F2"));
+        IEnumerable<string> parts = [.. quote.Cost.Lines.Select(line => line.Amount), .. quote.Cost.Labour.Select(line => line.Amount), .. quote.Cost.Additions.Select(addition => addition.Amount)];
+        Assert.Equal(quote.Cost.Total, parts.Sum(decimal.Parse).ToString("F2"));
+        Assert.Equal(quote.Cost.Total, quote.Cost.Shares.Sum(share => decimal.Parse(share.Amount)).ToString("F2"));
         Assert.All(quote.Layouts, layout => Assert.True(layout.LowerBound <= layout.Length));
         Assert.Equal(quote.Layouts.Count, quote.Yardage.Count);
         Assert.NotEmpty(quote.Steps);
@@ -88,7 +92,7 @@ public sealed class DemoTests
 
     private static QuoteAnswer Quote(string file)
     {
-        Outcome<QuoteAnswer> outcome = new OrderDesk().Quote(Read(file), CancellationToken.None);
+        Outcome<QuoteAnswer> outcome = Desk.Quote(Read(file), CancellationToken.None);
         Assert.True(outcome.Answered, string.Join('\n', outcome.Refusal?.Violations.Select(violation => violation.Detail) ?? []));
         return outcome.Answer;
     }

@@ -12,6 +12,11 @@ internal static class WhatIfOrders
         JsonObject order = OrderGenerator.Sound(number);
         string unit = order["fabrics"]![0]!["sold"]!["unit"]!.GetValue<string>();
         order["currency"] = "USD";
+        if (number % 3 == 0)
+        {
+            order["costing"] = new JsonObject { ["markup"] = 0.5, ["rounding"] = new JsonObject { ["step"] = "0.05" } };
+        }
+
         order["candidates"] = new JsonArray(new JsonObject
         {
             ["fabric"] = "cloth-1",

@@ -18,7 +18,7 @@ public sealed class OrderedWindowTests
             (number, _) =>
             {
                 Thread.SpinWait(number % 7 * 20_000);
-                return number;
+                return Task.FromResult(number);
             },
             (number, _, _) =>
             {
@@ -36,7 +36,7 @@ public sealed class OrderedWindowTests
         int written = 0;
         await OrderedWindow.AnswerAsync(
             CountAsync(60),
-            (number, _) => number,
+            (number, _) => Task.FromResult(number),
             async (_, _, cancellation) =>
             {
                 await Task.Delay(5, cancellation);
@@ -61,7 +61,7 @@ public sealed class OrderedWindowTests
                 InterlockedMax(ref most, now);
                 Thread.Sleep(2);
                 Interlocked.Decrement(ref working);
-                return number;
+                return Task.FromResult(number);
             },
             (_, _, _) => ValueTask.CompletedTask,
             CancellationToken.None);
@@ -75,7 +75,7 @@ public sealed class OrderedWindowTests
         using CancellationTokenSource gone = new();
         await Assert.ThrowsAnyAsync<OperationCanceledException>(() => OrderedWindow.AnswerAsync(
             CountAsync(int.MaxValue),
-            (number, _) => number,
+            (number, _) => Task.FromResult(number),
             async (number, _, _) =>
             {
                 if (number == 20)
@@ -92,7 +92,7 @@ public sealed class OrderedWindowTests
     public async Task A_writer_that_fails_ends_the_taking_and_tells_why()
     {
         await Assert.ThrowsAsync<IOException>(() => OrderedWindow.AnswerAsync(
-            CountAsync(int.MaxValue), (number, _) => number, (_, _, _) => throw new IOException("gone"), CancellationToken.None));
+            CountAsync(int.MaxValue), (number, _) => Task.FromResult(number), (_, _, _) => throw new IOException("gone"), CancellationToken.None));
 
         Assert.InRange(_taken, 1, OrderedWindow.Size);
     }
@@ -103,7 +103,7 @@ public sealed class OrderedWindowTests
         int written = 0;
         await Assert.ThrowsAsync<IOException>(() => OrderedWindow.AnswerAsync(
             CountAsync(10, new IOException("cut")),
-            (number, _) => number,
+            (number, _) => Task.FromResult(number),
             (_, _, _) =>
             {
                 written++;

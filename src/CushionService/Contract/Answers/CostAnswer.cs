@@ -1,20 +1,32 @@
 namespace CushionService.Contract.Answers;
 
-/// <summary>What the materials cost, without tax.</summary>
+/// <summary>What an order costs, without tax.</summary>
 public sealed record CostAnswer
 {
     /// <summary>ISO 4217 code.</summary>
     public required string Currency { get; init; }
 
+    /// <summary>The price book that prices were taken from; null when the order names none.</summary>
+    public PriceBookAnswer? PriceBook { get; init; }
+
     /// <summary>A line for each priced material, each rounded half up.</summary>
     public required IReadOnlyList<CostLineAnswer> Lines { get; init; }
 
-    /// <summary>The sum of the lines, as a decimal number.</summary>
+    /// <summary>A line for each operation of the workroom on each line of cushions; empty when labour is not charged.</summary>
+    public required IReadOnlyList<LabourLineAnswer> Labour { get; init; }
+
+    /// <summary>What is charged on top: contingency, overhead, gain, rounding.</summary>
+    public required IReadOnlyList<CostAdditionAnswer> Additions { get; init; }
+
+    /// <summary>The sum of lines, labour and additions, as a decimal number.</summary>
     public required string Total { get; init; }
+
+    /// <summary>What each line of cushions bears of the total; they sum to it exactly. Cloth is shared by the area of the pieces in the common layout.</summary>
+    public required IReadOnlyList<CostShareAnswer> Shares { get; init; }
 
     /// <summary>Always <c>excluded</c>.</summary>
     public required string Tax { get; init; }
 
-    /// <summary>Items without a price, which the total leaves out; empty when it is complete.</summary>
+    /// <summary>Items without a price, and operations without a time (<c>labour/welt</c>), which the total leaves out; empty when it is complete.</summary>
     public required IReadOnlyList<string> Unpriced { get; init; }
 }

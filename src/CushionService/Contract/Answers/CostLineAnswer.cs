@@ -17,6 +17,9 @@ public sealed record CostLineAnswer
     /// <summary>Price of one unit, as a decimal number.</summary>
     public required string UnitPrice { get; init; }
 
-    /// <summary>Quantity × price, rounded half up to the currency's smallest coin.</summary>
+    /// <summary>What cutting it costs besides, as a decimal number; null for nothing.</summary>
+    public string? CutFee { get; init; }
+
+    /// <summary>Quantity × price, rounded half up to the currency's smallest coin, and the cut fee.</summary>
     public required string Amount { get; init; }
 }

@@ -1,5 +1,5 @@
-using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
 
 namespace CushionService.Contract.Answers;
 

@@ -40,14 +40,17 @@ public sealed record Fabric
     [LengthRange("0 in", "36 in", Default = "the workroom's")]
     public Measure? Squaring { get; init; }
 
-    /// <summary>How it is sold.</summary>
-    [Required]
+    /// <summary>What the price book names it by; its id when left out.</summary>
+    [RegularExpression(Identifier.Pattern)]
+    public string? Item { get; init; }
+
+    /// <summary>How it is sold; needed unless the order's price book says it.</summary>
     public Sale? Sold { get; init; }
 
     /// <summary>Whether it is coated, so that air does not pass through it; not when left out.</summary>
     public bool? Coated { get; init; }
 
-    /// <summary>Its price; the cost leaves it out, saying so, when left out.</summary>
+    /// <summary>Its price; the price book's when left out, and without one the cost leaves it out, saying so.</summary>
     public Price? Price { get; init; }
 
     /// <summary>What one has of it; in a fit only.</summary>

@@ -3,7 +3,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>The price of an item that is bought besides cloth.</summary>
+/// <summary>The price of an item, and how it is sold. In an order, an item that is bought besides cloth; a price book names cloth too.</summary>
 public sealed record ItemPrice
 {
     /// <summary>The item, as the answer's materials name it.</summary>
@@ -13,10 +13,26 @@ public sealed record ItemPrice
 
     /// <summary>A decimal number as text, at least 0, with at most 6 decimals: <c>"4.20"</c>.</summary>
     [Required]
-    [RegularExpression(@"^\d{1,9}(\.\d{1,6})?$")]
+    [RegularExpression(Orders.Amount.Pattern)]
     public string? Amount { get; init; }
 
     /// <summary>What the amount buys; the item is sold by this unit.</summary>
     [Required]
     public SaleUnit? Per { get; init; }
+
+    /// <summary>The step that it is sold by, in its unit; the usual one when left out: 1/8 yd, 0.1 m, a hundredth of a weight or an area.</summary>
+    [NumberRange(0.001, 1000)]
+    public double? Step { get; init; }
+
+    /// <summary>The least that is sold, in its unit; one step when left out.</summary>
+    [NumberRange(0, 1_000_000)]
+    public double? Minimum { get; init; }
+
+    /// <summary>Prices of larger quantities, by rising quantity; none when left out.</summary>
+    [NumberRange(0, 20)]
+    public IReadOnlyList<PriceBreak>? Breaks { get; init; }
+
+    /// <summary>What the shop charges for each cut, once for every line of materials: a decimal number as text; nothing when left out.</summary>
+    [RegularExpression(Orders.Amount.Pattern)]
+    public string? CutFee { get; init; }
 }

@@ -30,6 +30,6 @@ public sealed record LoosePiece
     [NumberRange(3, 500)]
     public IReadOnlyList<Corner>? Points { get; init; }
 
-    /// <summary>The turns it may be laid in; those of its cloth when left out.</summary>
+    /// <summary>The turns it may be laid in; those of its cloth when left out. One-way cloth allows none, whatever the piece would.</summary>
     public Rotations? Rotation { get; init; }
 }

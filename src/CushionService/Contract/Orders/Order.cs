@@ -14,7 +14,7 @@ public sealed record Order
     [Required]
     public Units? Units { get; init; }
 
-    /// <summary>ISO 4217 code of every price in the order; needed when there is one.</summary>
+    /// <summary>ISO 4217 code of every price in the order, and of its price book; needed when the order has a price.</summary>
     [RegularExpression("^[A-Z]{3}$")]
     public string? Currency { get; init; }
 
@@ -37,9 +37,20 @@ public sealed record Order
     /// <summary>How the workroom sews and cuts, where it differs from the trade's defaults.</summary>
     public Workroom? Workroom { get; init; }
 
-    /// <summary>Prices of what is bought besides cloth.</summary>
+    /// <summary>Materials other than cloth as the shop stocks them; of a kind, the first that suits is taken.</summary>
+    [NumberRange(0, 200)]
+    public IReadOnlyList<Stock>? Stocks { get; init; }
+
+    /// <summary>Prices of what is bought besides cloth; each stands in the place of the price book's.</summary>
     [NumberRange(0, 500)]
     public IReadOnlyList<ItemPrice>? Prices { get; init; }
+
+    /// <summary>The price book that gives what the order does not: prices, how items are sold, costing, and the currency.</summary>
+    [RegularExpression(Identifier.Pattern)]
+    public string? PriceBook { get; init; }
+
+    /// <summary>What is charged beyond materials; only materials when left out.</summary>
+    public Costing? Costing { get; init; }
 
     /// <summary>Cloths to try in the place of others; in a comparison only.</summary>
     [NumberRange(1, 10)]

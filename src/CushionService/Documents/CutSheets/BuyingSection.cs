@@ -1,6 +1,6 @@
 using CushionService.Contract.Answers;
-using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
 
 namespace CushionService.Documents.CutSheets;
 

@@ -25,6 +25,10 @@ internal sealed record LayoutScene
         init;
     }
 
-    /// <summary>Prefix of every id in the drawing, unique within its document.</summary>
-    public string IdPrefix { get; init; } = "layout";
+    /// <summary>Prefix of every id in the drawing, unique within its document; the cloth's own when left out.</summary>
+    public string IdPrefix
+    {
+        get => field ?? $"layout-{Layout.Fabric}";
+        init;
+    }
 }

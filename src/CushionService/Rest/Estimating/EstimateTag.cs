@@ -22,16 +22,26 @@ internal static class EstimateTag
         typeof(Length).Module.ModuleVersionId,
         typeof(Effort).Module.ModuleVersionId);
 
-    /// <summary>The tag of a sound order, in its quotation marks.</summary>
-    public static string Of(FlatOrder flat)
+    /// <summary>The tag of an order, in its quotation marks; null when the order cannot be read.</summary>
+    public static string? Of(FlatOrder flat)
     {
-        OrderReading reading = new(flat.Reading.Order!);
+        if (flat.Reading.Order is not { } order || flat.Reading.Violations.Count > 0)
+        {
+            return null;
+        }
+
+        OrderReading reading = new(order);
         StringBuilder canonical = new(Engine);
         foreach (FlatField field in FlatField.All)
         {
             if (flat.Values.TryGetValue(field.Name, out string? value))
             {
-                canonical.Append('\n').Append(field.Name).Append('=').Append(Canonical(value, field, reading));
+                if (Canonical(value, field, reading) is not { } one)
+                {
+                    return null;
+                }
+
+                canonical.Append('\n').Append(field.Name).Append('=').Append(one);
             }
         }
 
@@ -39,12 +49,12 @@ internal static class EstimateTag
         return $"\"{Base64Url.EncodeToString(digest.AsSpan(0, 18))}\"";
     }
 
-    private static string Canonical(string value, FlatField field, OrderReading reading)
+    private static string? Canonical(string value, FlatField field, OrderReading reading)
     {
         if (field.Type == typeof(Measure))
         {
             LengthUnit unit = field.Property.DeclaringType == typeof(Sale) ? SaleReading.UnitOf(reading.Order.Fabrics![0].Sold!) : reading.Unit;
-            return OrderReading.Length(Measure.Of(value), unit)!.Value.Nanometres.ToString();
+            return OrderReading.Length(Measure.Of(value), unit)?.Nanometres.ToString();
         }
 
         return field.Type.IsPrimitive && FlatOrder.Number(value) is { } number ? number.ToString("0.#############################") : value;

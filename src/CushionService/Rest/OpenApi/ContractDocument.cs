@@ -41,6 +41,8 @@ internal static class ContractDocument
             options.OperationFilter<EstimateParameters>();
             options.OperationFilter<Operations>();
             options.OperationFilter<Examples>();
+            options.DocumentFilter<SecuritySchemes>();
+            options.OperationFilter<SecuritySchemes>();
         });
     }
 

@@ -1,4 +1,4 @@
-namespace CushionService.Engine.Materials;
+namespace CushionService.Engine.Specifications;
 
 /// <summary>What kind of thing a bought material is.</summary>
 public enum MaterialKind
@@ -6,16 +6,16 @@ public enum MaterialKind
     /// <summary>Cloth from the bolt.</summary>
     Fabric,
 
-    /// <summary>Foam, cut to size.</summary>
+    /// <summary>Foam, in sheets or cut to size.</summary>
     Foam,
 
     /// <summary>Loose filling, by weight.</summary>
     LooseFill,
 
-    /// <summary>A zipper, by length of chain.</summary>
+    /// <summary>Zippers, by length of chain or closed at their ends.</summary>
     Zipper,
 
-    /// <summary>Hook-and-loop tape, by length.</summary>
+    /// <summary>Hook-and-loop tape, by length; one length is hook and as much loop.</summary>
     HookAndLoopTape,
 
     /// <summary>Sewing thread, by length.</summary>
@@ -33,9 +33,18 @@ public enum MaterialKind
     /// <summary>Twine for tufts, by length.</summary>
     Twine,
 
-    /// <summary>Anti-slip material, by area.</summary>
+    /// <summary>Anti-slip material, by area, or by length off a roll.</summary>
     AntiSlip,
 
     /// <summary>Eyelets, one by one.</summary>
     Eyelet,
+
+    /// <summary>Batting to wrap foam, by length off a roll.</summary>
+    Batting,
+
+    /// <summary>Sliders for zipper chain, one by one.</summary>
+    Slider,
+
+    /// <summary>Adhesive for layers of foam, by the area that it covers.</summary>
+    Adhesive,
 }

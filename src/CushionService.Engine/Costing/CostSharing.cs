@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Costing;
+
+/// <summary>Allots every line and addition of a cost to the cushions: cloth by the area of their pieces in the common layout, other materials by what
+/// each takes, labour to whom it is for, contingency by materials, hourly overhead by labour, and the rest by all before it.</summary>
+internal sealed class CostSharing
+{
+    private const decimal Millionth = 1_000_000;
+
+    private readonly ImmutableArray<string?> _parts;
+    private readonly ImmutableArray<int> _quantities;
+    private readonly IReadOnlyList<Yardage> _yardages;
+    private readonly Money[] _materials;
+    private readonly Money[] _labour;
+    private readonly Money[] _all;
+
+    private CostSharing(OrderSpecification order, IReadOnlyList<Yardage> yardages, Currency currency)
+    {
+        _parts = [.. order.Cushions.Select(cushion => cushion.Id), .. order.Pieces.IsEmpty ? [] : new string?[] { null }];
+        _quantities = [.. order.Cushions.Select(cushion => cushion.Quantity), .. order.Pieces.IsEmpty ? [] : new[] { order.Pieces.Sum(piece => piece.Quantity) }];
+        _yardages = yardages;
+        (_materials, _labour, _all) = (None(), None(), None());
+
+        Money[] None() => [.. _parts.Select(_ => new Money(0, currency))];
+    }
+
+    /// <summary>The shares, which sum to the lines and additions to the smallest coin.</summary>
+    public static ImmutableArray<CostShare> Of(
+        OrderSpecification order, IReadOnlyList<Yardage> yardages, ImmutableArray<CostLine> lines, ImmutableArray<LabourLine> labour, ImmutableArray<CostAddition> additions, Currency currency)
+    {
+        var sharing = new CostSharing(order, yardages, currency);
+        foreach (CostLine line in lines)
+        {
+            sharing.Allot(line.Amount, sharing.Weights(line.Material), sharing._materials);
+        }
+
+        foreach (LabourLine line in labour)
+        {
+            sharing.Allot(line.Amount, [.. sharing._parts.Select(part => (Int128)(part == line.Cushion ? 1 : 0))], sharing._labour);
+        }
+
+        foreach (CostAddition addition in additions)
+        {
+            sharing.Allot(addition.Amount, Coins(sharing.Basis(addition)), null);
+        }
+
+        return [.. sharing._parts.Select((part, i) => new CostShare(part, sharing._quantities[i], sharing._all[i]))];
+    }
+
+    private Money[] Basis(CostAddition addition) => addition.Kind switch
+    {
+        CostAdditionKind.Contingency => _materials,
+        CostAdditionKind.Overhead when addition.IsHourly => _labour,
+        _ => _all,
+    };
+
+    private void Allot(Money amount, ReadOnlySpan<Int128> weights, Money[]? account)
+    {
+        ImmutableArray<Money> shares = Allotment.Of(amount, weights);
+        for (var i = 0; i < shares.Length; i++)
+        {
+            _all[i] += shares[i];
+            if (account is not null)
+            {
+                account[i] += shares[i];
+            }
+        }
+    }
+
+    private Int128[] Weights(Material material)
+    {
+        var weights = new Int128[_parts.Length];
+        if (material.Uses.IsEmpty)
+        {
+            foreach (LaidPiece laid in _yardages.Where(yardage => material.Kind != MaterialKind.Fabric || yardage.Layout.Fabric.Id == material.Item)
+                .SelectMany(yardage => yardage.Layout.Placements))
+            {
+                weights[_parts.IndexOf(laid.Piece.Cushion?.Id)] += laid.Piece.Area.SquareNanometres;
+            }
+        }
+
+        foreach (CushionUse use in material.Uses)
+        {
+            weights[_parts.IndexOf(use.Cushion)] += (Int128)(use.Amount * Millionth);
+        }
+
+        return weights;
+    }
+
+    private static Int128[] Coins(Money[] amounts) => [.. amounts.Select(amount => (Int128)(amount.Amount * Millionth))];
+}

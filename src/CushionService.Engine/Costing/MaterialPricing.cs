@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Costing;
+
+/// <summary>What the materials of an order cost.</summary>
+/// <param name="Lines">A line for each material with a price.</param>
+/// <param name="Unpriced">Items without a price.</param>
+internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, ImmutableArray<string> Unpriced)
+{
+    /// <summary>Prices a bill of materials: each line half up to the smallest coin (common practice, no source). A quantity break counts all that is
+    /// bought of an item.</summary>
+    public static MaterialPricing Of(OrderSpecification order, ImmutableArray<Material> materials)
+    {
+        var lines = ImmutableArray.CreateBuilder<CostLine>();
+        var unpriced = ImmutableArray.CreateBuilder<string>();
+        var bought = materials.GroupBy(material => (material.Item, material.Unit)).ToDictionary(item => item.Key, item => item.Sum(material => material.Quantity));
+        foreach (Material material in materials)
+        {
+            if (PriceOf(order, material) is { } price)
+            {
+                Money unit = price.UnitPrice(bought[(material.Item, material.Unit)]);
+                Money amount = (material.Quantity * unit).RoundHalfUp();
+                lines.Add(new CostLine(material, unit, price.CutFee, price.CutFee is { } fee ? amount + fee.RoundHalfUp() : amount));
+            }
+            else if (!unpriced.Contains(material.Item))
+            {
+                unpriced.Add(material.Item);
+            }
+        }
+
+        return new MaterialPricing(lines.ToImmutable(), unpriced.ToImmutable());
+    }
+
+    // A price in another unit than the item is sold by would be a wrong quote; the item then counts as unpriced.
+    private static ItemPriceSpecification? PriceOf(OrderSpecification order, Material material)
+    {
+        ItemPriceSpecification? price = material.Kind == MaterialKind.Fabric
+            ? order.Fabrics.First(fabric => fabric.Id == material.Item).Price
+            : order.Prices.GetValueOrDefault(material.Item);
+        return price?.Per == material.Unit ? price : null;
+    }
+}

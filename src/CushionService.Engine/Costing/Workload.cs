@@ -1,0 +1,30 @@
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Costing;
+
+/// <summary>What the workroom does to make a cushion.</summary>
+public static class Workload
+{
+    /// <summary>The operations of one cushion, each with how often it is done, at least once.</summary>
+    public static IEnumerable<(Operation Operation, int Times)> Of(CushionSpecification cushion)
+    {
+        TrimSpecification trim = cushion.Trim;
+        return new (Operation Operation, int Times)[]
+        {
+            (Operation.Of(cushion.Construction), 1),
+            (Operation.Of(cushion.Closure.Kind), 1),
+            (Operation.Of(Addition.Round), cushion.Outline.HasCorners ? 0 : 1),
+            (Operation.Of(Addition.Welt), (trim.Edging as WeltSpecification)?.At.Length ?? 0),
+            (Operation.Of(Addition.Ruffle), (trim.Edging as RuffleSpecification)?.At.Length ?? 0),
+            (Operation.Of(Addition.Channel), cushion.Channels?.Count ?? 0),
+            (Operation.Of(Addition.Tuft), trim.Tufts?.Count ?? 0),
+            (Operation.Of(Addition.Tie), trim.Ties?.Pairs ?? 0),
+            (Operation.Of(Addition.Strap), trim.Straps?.Count ?? 0),
+            (Operation.Of(Addition.Handle), cushion.Handle is null ? 0 : 1),
+            (Operation.Of(Addition.Pocket), trim.Pocket is null ? 0 : 1),
+            (Operation.Of(Addition.Eyelet), trim.Vents),
+            (Operation.Of(Addition.AntiSlip), trim.Base == BaseKind.AntiSlip ? 1 : 0),
+            (Operation.Of(Addition.InnerCover), cushion.Fabrics.InnerCover is null ? 0 : 1),
+        }.Where(done => done.Times > 0);
+    }
+}

@@ -1,0 +1,24 @@
+namespace CushionService.Engine.Measures;
+
+/// <summary>How an item other than cloth is sold: in whole steps of its unit, and no less than a minimum.</summary>
+/// <param name="Unit">The unit of sale.</param>
+/// <param name="Step">The step, in the unit, above 0.</param>
+/// <param name="Minimum">The least that is sold, in the unit; rounded up to whole steps.</param>
+public sealed record UnitSale(SaleUnit Unit, decimal Step, decimal Minimum)
+{
+    /// <summary>The least that can be bought and is no less than <paramref name="needed"/>, both in the unit.</summary>
+    public decimal Sell(decimal needed) => Math.Max(Math.Ceiling(Math.Max(needed, Minimum) / Step), 1) * Step;
+
+    /// <summary>The usual steps: an eighth of a yard and a tenth of a metre, which measures show (NIST Handbook 44, section 5.52), a hundredth of a
+    /// weight or an area, and one by one (common practice, no source).</summary>
+    public static UnitSale Usual(SaleUnit unit) => new(unit, UsualStep(unit), 0);
+
+    /// <summary>The usual step of a unit, in the unit.</summary>
+    public static decimal UsualStep(SaleUnit unit) => unit switch
+    {
+        SaleUnit.Yd => 0.125m,
+        SaleUnit.M => 0.1m,
+        SaleUnit.Each => 1,
+        _ => 0.01m,
+    };
+}

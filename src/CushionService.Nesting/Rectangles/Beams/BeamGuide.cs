@@ -1,0 +1,18 @@
+namespace CushionService.Nesting.Rectangles.Beams;
+
+/// <summary>What makes a partial layout look good: all terms count against it.</summary>
+/// <param name="Segments">For each level segment of the skyline.</param>
+/// <param name="Steps">For each upright edge of the skyline, in sides of an average square.</param>
+/// <param name="Noise">Range of the liking or dislike that each kind gets for one run.</param>
+internal readonly record struct BeamGuide(double Segments, double Steps, double Noise)
+{
+    /// <summary>The area that can no longer be covered, in average rectangles.</summary>
+    public const double Waste = 4;
+
+    /// <summary>The area that is still to be laid, in average rectangles: large ones come early.</summary>
+    public const double Remaining = 1;
+
+    /// <summary>One after the other, since no one guide is best for every order.</summary>
+    public static BeamGuide[] InTurn { get; } =
+        [new(0.2, 0.1, 0.5), new(0, 0, 0.5), new(1, 0, 1), new(0.2, 0.1, 1), new(0, 0.2, 0.5), new(0, 0, 0.2)];
+}

@@ -1,0 +1,125 @@
+namespace CushionService.Nesting.Rectangles.Beams;
+
+/// <summary>The partial layouts of one depth: of each its skyline, the copies left of each kind, and the areas lost and left, all
+/// in flat arrays that are sized once.</summary>
+internal sealed class BeamLayer(int states, int copies, int kinds)
+{
+    /// <summary>How far apart the skylines of two states begin in <see cref="X"/> and <see cref="Y"/>.</summary>
+    public int Stride { get; } = copies + 3;
+
+    /// <summary>Left ends of the segments, and the box's width behind the last.</summary>
+    public long[] X { get; } = new long[states * (copies + 3)];
+
+    /// <summary>Heights of the segments.</summary>
+    public long[] Y { get; } = new long[states * (copies + 3)];
+
+    /// <summary>Number of segments of each state.</summary>
+    public int[] Segments { get; } = new int[states];
+
+    /// <summary>Copies left, by state and kind.</summary>
+    public int[] Left { get; } = new int[states * kinds];
+
+    /// <summary>Area that can no longer be covered.</summary>
+    public long[] Waste { get; } = new long[states];
+
+    /// <summary>Area of the copies that are left.</summary>
+    public long[] Remaining { get; } = new long[states];
+
+    /// <summary>The one state of an empty box.</summary>
+    public void Begin(RectangleSet set, long width)
+    {
+        (X[0], X[1], Y[0], Segments[0], Waste[0], Remaining[0]) = (0, width, 0, 1, 0, set.Area);
+        set.Count.CopyTo(Left, 0);
+    }
+
+    /// <summary>Index among its segments of the state's lowest, the leftmost of equals.</summary>
+    public int Lowest(int state)
+    {
+        int at = state * Stride;
+        var lowest = 0;
+        for (var segment = 1; segment < Segments[state]; segment++)
+        {
+            if (Y[at + segment] < Y[at + lowest])
+            {
+                lowest = segment;
+            }
+        }
+
+        return lowest;
+    }
+
+    /// <summary>Becomes, in one state, what another layer's state is after a rectangle was laid at one end of its gap.</summary>
+    public void Lay(int state, BeamLayer from, int parent, int gap, long across, long along, bool atLeft)
+    {
+        int at = parent * Stride;
+        int last = from.Segments[parent];
+        Segments[state] = 0;
+        for (var segment = 0; segment < gap; segment++)
+        {
+            Append(state, from.X[at + segment], from.Y[at + segment]);
+        }
+
+        long left = from.X[at + gap];
+        long right = from.X[at + gap + 1];
+        long floor = from.Y[at + gap];
+        if (right - left == across)
+        {
+            Append(state, left, floor + along);
+        }
+        else
+        {
+            Append(state, left, atLeft ? floor + along : floor);
+            Append(state, atLeft ? left + across : right - across, atLeft ? floor : floor + along);
+        }
+
+        for (int segment = gap + 1; segment < last; segment++)
+        {
+            Append(state, from.X[at + segment], from.Y[at + segment]);
+        }
+
+        X[state * Stride + Segments[state]] = from.X[at + last];
+        Waste[state] = from.Waste[parent];
+        Remaining[state] = from.Remaining[parent] - across * along;
+    }
+
+    /// <summary>Gives up a gap: raises it to its lower wall, in a box of the given height.</summary>
+    public void Raise(int state, int gap, long height)
+    {
+        int at = state * Stride;
+        int count = Segments[state];
+        long left = gap > 0 ? Y[at + gap - 1] : height;
+        long right = gap < count - 1 ? Y[at + gap + 1] : height;
+        long to = Math.Min(left, right);
+        Waste[state] += (X[at + gap + 1] - X[at + gap]) * (to - Y[at + gap]);
+        Y[at + gap] = to;
+        if (gap < count - 1 && right == to)
+        {
+            Drop(at + gap + 1, at + count);
+            count--;
+        }
+
+        if (gap > 0 && left == to)
+        {
+            Drop(at + gap, at + count);
+            count--;
+        }
+
+        Segments[state] = count;
+    }
+
+    private void Append(int state, long x, long y)
+    {
+        int at = state * Stride + Segments[state];
+        if (Segments[state] == 0 || Y[at - 1] != y)
+        {
+            (X[at], Y[at]) = (x, y);
+            Segments[state]++;
+        }
+    }
+
+    private void Drop(int segment, int end)
+    {
+        Array.Copy(X, segment + 1, X, segment, end - segment);
+        Array.Copy(Y, segment + 1, Y, segment, end - segment);
+    }
+}

@@ -1,0 +1,74 @@
+namespace CushionService.Nesting.Rectangles.Beams;
+
+/// <summary>Beam searches for one shorter saleable length after the other, each with another guide, along the box and across it.
+/// Many narrow beams that differ find more than a wide one.</summary>
+internal sealed class BoxBeams
+{
+    private const int MostStates = 200;
+    private const int LeastStates = 12;
+    private const int MostCopies = 250;
+    private readonly RectangleSet _set;
+    private readonly SaleLadder _sale;
+    private readonly StepBudget _budget;
+    private BeamSearch? _search;
+    private Xorshift _random = new(1);
+    private int _runs;
+    private long _stride = 2;
+
+    public BoxBeams(RectangleSet set, SaleLadder sale, StepBudget budget)
+    {
+        (_set, _sale, _budget) = (set, sale, budget);
+        (X, Y, Turned) = (new long[set.Copies], new long[set.Copies], new bool[set.Copies]);
+    }
+
+    /// <summary>Left edge of each copy in the layout that was found last.</summary>
+    public long[] X { get; }
+
+    /// <summary>Lower edge of each copy in it.</summary>
+    public long[] Y { get; }
+
+    /// <summary>Whether each copy is turned in it.</summary>
+    public bool[] Turned { get; }
+
+    /// <summary>Whether the order is small enough for beams.</summary>
+    public bool Apply => _set.Copies <= MostCopies;
+
+    /// <summary>Aims at a length between the goal and the present one for about so many steps.</summary>
+    /// <returns>Whether a shorter layout was found.</returns>
+    public bool Improve(long length, long goal, long steps)
+    {
+        long stop = _budget.Spent + steps;
+        if (!Apply || !Widen(steps))
+        {
+            return false;
+        }
+
+        long rung = _sale.RungFor(length);
+        while (_budget.Spent < stop)
+        {
+            long stride = Math.Max(1, (rung - _sale.RungFor(goal)) / _stride);
+            var guide = BeamGuide.InTurn[_runs / 2 % BeamGuide.InTurn.Length];
+            if (_search!.Run(_sale.Reach(rung - stride), (_runs++ & 1) == 1, guide, ref _random, X, Y, Turned))
+            {
+                return true;
+            }
+
+            _stride = stride > 1 ? _stride * 2 : 2;
+        }
+
+        return false;
+    }
+
+    /// <summary>Sizes the beam so that a few runs fit the steps; false when they are too few for any.</summary>
+    private bool Widen(long steps)
+    {
+        long perState = (long)_set.Copies * Math.Max(1, _set.Kinds / 2);
+        int states = (int)Math.Min(MostStates, steps / 2 / perState);
+        if (states >= LeastStates && states > (_search?.States ?? 0))
+        {
+            _search = new BeamSearch(_set, states, _budget);
+        }
+
+        return _search is not null;
+    }
+}

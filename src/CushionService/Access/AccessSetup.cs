@@ -1,0 +1,55 @@
+using CushionService.Admission;
+using Microsoft.AspNetCore.HttpOverrides;
+
+namespace CushionService.Access;
+
+/// <summary>Puts access in its place: who calls, from which pages, and what the answers tell a browser.</summary>
+internal static class AccessSetup
+{
+    public static void AddAccess(this WebApplicationBuilder builder)
+    {
+        // A file of its own for keys, such as a mounted secret, is read after the rest and watched.
+        if (builder.Configuration["Access:File"] is { } file)
+        {
+            builder.Configuration.AddJsonFile(Path.GetFullPath(file), optional: false, reloadOnChange: true);
+        }
+
+        builder.Services.AddSingleton<Registers>();
+        builder.Services.AddSingleton(TimeProvider.System);
+        builder.AddOrigins();
+        TokenOptions tokens = builder.Configuration.GetSection("Access:Tokens").Get<TokenOptions>() ?? new();
+        Microsoft.AspNetCore.Authentication.AuthenticationBuilder authentication = builder.Services.AddAuthentication();
+        if (tokens.Authority is not null)
+        {
+            authentication.AddJwtBearer(options =>
+            {
+                options.Authority = tokens.Authority;
+                options.Audience = tokens.Audience;
+                options.MapInboundClaims = false;
+                options.TokenValidationParameters.ClockSkew = TimeSpan.FromSeconds(30);
+                options.TokenValidationParameters.ValidAlgorithms = ["RS256", "RS384", "RS512", "PS256", "PS384", "PS512", "ES256", "ES384", "ES512"];
+            });
+        }
+
+        string[] proxies = builder.Configuration.GetSection("Access:Proxies").Get<string[]>() ?? [];
+        builder.Services.Configure<ForwardedHeadersOptions>(options =>
+        {
+            options.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto;
+            options.KnownProxies.Clear();
+            options.KnownIPNetworks.Clear();
+            foreach (string proxy in proxies)
+            {
+                options.KnownIPNetworks.Add(System.Net.IPNetwork.Parse(proxy));
+            }
+        });
+    }
+
+    public static void UseAccess(this WebApplication app)
+    {
+        // Wrong configuration stops the start, and not the first call.
+        _ = app.Services.GetRequiredService<Registers>();
+        app.UseCors();
+        app.UseMiddleware<AccessControl>();
+        app.UseMiddleware<AdmissionControl>();
+    }
+}

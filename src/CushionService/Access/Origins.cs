@@ -1,0 +1,18 @@
+using Microsoft.Net.Http.Headers;
+
+namespace CushionService.Access;
+
+/// <summary>The pages of other sites that may call from a browser: those on the list <c>Access:Origins</c>, and no others (Fetch standard, CORS).</summary>
+internal static class Origins
+{
+    public static void AddOrigins(this WebApplicationBuilder builder)
+    {
+        string[] allowed = builder.Configuration.GetSection("Access:Origins").Get<string[]>() ?? [];
+        builder.Services.AddCors(cors => cors.AddDefaultPolicy(policy => policy
+            .WithOrigins(allowed)
+            .WithMethods(HttpMethods.Get, HttpMethods.Head, HttpMethods.Post)
+            .WithHeaders(HeaderNames.Accept, HeaderNames.Authorization, HeaderNames.ContentType, HeaderNames.IfNoneMatch, AccessControl.KeyHeader)
+            .WithExposedHeaders(HeaderNames.ETag, HeaderNames.RetryAfter, "RateLimit", "RateLimit-Policy")
+            .SetPreflightMaxAge(TimeSpan.FromHours(1))));
+    }
+}

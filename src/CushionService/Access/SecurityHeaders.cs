@@ -1,0 +1,39 @@
+using Microsoft.Net.Http.Headers;
+
+namespace CushionService.Access;
+
+/// <summary>What every answer tells a browser (OWASP Secure Headers Project): nothing is guessed, framed or loaded from elsewhere.</summary>
+internal static class SecurityHeaders
+{
+    // Our pages have scripts and styles of their own and nothing inline; an answer that is not a page needs nothing at all.
+    private const string OfPages =
+        "default-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'; img-src 'self' data:; object-src 'none'; script-src 'self'; style-src 'self'";
+
+    private const string OfCalls = "default-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'; img-src data:; style-src 'unsafe-inline'";
+
+    // The page to try the contract writes its styles, and one script, into itself.
+    private const string OfDocs = "default-src 'self'; base-uri 'none'; frame-ancestors 'none'; img-src 'self' data:; object-src 'none'; script-src 'self' 'unsafe-inline'; "
+        + "style-src 'self' 'unsafe-inline'";
+
+    public static void UseSecurityHeaders(this WebApplication app)
+    {
+        // Without a known proxy no header is believed about where a call comes from.
+        if (app.Configuration.GetSection("Access:Proxies").Exists())
+        {
+            app.UseForwardedHeaders();
+        }
+
+        app.UseHsts();
+        app.Use(static (http, next) =>
+        {
+            IHeaderDictionary headers = http.Response.Headers;
+            headers.XContentTypeOptions = "nosniff";
+            headers[HeaderNames.ContentSecurityPolicy] = http.Request.Path.StartsWithSegments("/v1") ? OfCalls
+                : http.Request.Path.StartsWithSegments("/docs") ? OfDocs
+                : OfPages;
+            headers["Referrer-Policy"] = "no-referrer";
+            headers["Cross-Origin-Opener-Policy"] = "same-origin";
+            return next(http);
+        });
+    }
+}

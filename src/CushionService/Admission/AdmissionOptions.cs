@@ -1,0 +1,30 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace CushionService.Admission;
+
+/// <summary>The configuration section <c>Admission</c>: how much work is taken on at the same time.</summary>
+internal sealed class AdmissionOptions
+{
+    /// <summary>The section's name.</summary>
+    public const string Section = "Admission";
+
+    /// <summary>Orders worked on at the same time; as many as there are processors when left out.</summary>
+    [Range(1, 1024)]
+    public int Hands { get; init; } = Environment.ProcessorCount;
+
+    /// <summary>Calls are turned away while those that wait would keep a new one waiting for longer than this, in milliseconds, judged by what orders took of late.</summary>
+    [Range(1, 60_000)]
+    public int LongestWaitMs { get; init; } = 25;
+
+    /// <summary>Orders that may wait, whatever they take.</summary>
+    [Range(1, 100_000)]
+    public int Queue { get; init; } = 1_024;
+
+    /// <summary>An order that has no answer after this many seconds is given up.</summary>
+    [Range(1, 3_600)]
+    public int DeadlineSeconds { get; init; } = 30;
+
+    /// <summary>Seconds after which a caller that was turned away may well come again.</summary>
+    [Range(1, 3_600)]
+    public int RetryAfterSeconds { get; init; } = 1;
+}

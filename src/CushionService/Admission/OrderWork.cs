@@ -1,0 +1,76 @@
+using CushionService.Access;
+using CushionService.Engine.Specifications;
+using CushionService.Telemetry;
+using Microsoft.Extensions.Options;
+
+namespace CushionService.Admission;
+
+/// <summary>Sends the work of an order to the bench, for both doors: within what its caller may ask for, and within the time that there is.</summary>
+internal sealed class OrderWork(Workbench bench, IOptions<AdmissionOptions> options)
+{
+    private static readonly Refusal Busy = new([new Violation("", "busy", "The service has more to do than it can; send the order again later.")]);
+    private static readonly Refusal TooSlow = new([new Violation("", "too-slow", "The order was given up: it took longer than there is time.")]);
+
+    private readonly TimeSpan _time = TimeSpan.FromSeconds(options.Value.DeadlineSeconds);
+
+    /// <summary>Works on a call's order.</summary>
+    /// <param name="caller">Who asks.</param>
+    /// <param name="reading">The order.</param>
+    /// <param name="work">What is asked of it.</param>
+    /// <param name="cancellation">The caller gave up.</param>
+    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    public Task<Outcome<T>> DoAsync<T>(Caller caller, Reading reading, Func<CancellationToken, Outcome<T>> work, CancellationToken cancellation)
+        where T : class => DoAsync(caller, reading, work, inTurn: false, cancellation);
+
+    /// <summary>Works on an order of a stream, which waits for its turn and is not turned away.</summary>
+    public Task<Outcome<T>> DoInTurnAsync<T>(Caller caller, Reading reading, Func<CancellationToken, Outcome<T>> work, CancellationToken cancellation)
+        where T : class => DoAsync(caller, reading, work, inTurn: true, cancellation);
+
+    private async Task<Outcome<T>> DoAsync<T>(Caller caller, Reading reading, Func<CancellationToken, Outcome<T>> work, bool inTurn, CancellationToken cancellation)
+        where T : class
+    {
+        Outcome<T> outcome = await TryAsync(caller, reading, work, inTurn, cancellation);
+        if (outcome.Answered)
+        {
+            OrderMeter.Count();
+        }
+        else
+        {
+            OrderMeter.Count(outcome.Refusal);
+        }
+
+        return outcome;
+    }
+
+    private async Task<Outcome<T>> TryAsync<T>(Caller caller, Reading reading, Func<CancellationToken, Outcome<T>> work, bool inTurn, CancellationToken cancellation)
+        where T : class
+    {
+        if (reading.Order is { } order && caller.Grant.Forbids(order) is { Count: > 0 } forbidden)
+        {
+            return new Refusal(forbidden);
+        }
+
+        using CancellationTokenSource ending = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        if (!inTurn)
+        {
+            ending.CancelAfter(_time);
+        }
+
+        try
+        {
+            Task<Outcome<T>>? answer = inTurn ? bench.DoInTurn(Timed, ending.Token) : bench.TryDo(work, ending.Token);
+            return answer is null ? Busy : await answer;
+        }
+        catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
+        {
+            return TooSlow;
+        }
+
+        // An order of a stream has its time from its turn on.
+        Outcome<T> Timed(CancellationToken token)
+        {
+            ending.CancelAfter(_time);
+            return work(token);
+        }
+    }
+}

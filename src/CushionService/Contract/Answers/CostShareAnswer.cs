@@ -1,0 +1,14 @@
+namespace CushionService.Contract.Answers;
+
+/// <summary>What one line of cushions bears of the total.</summary>
+public sealed record CostShareAnswer
+{
+    /// <summary>The cushion; null for the maker's own pieces, which share one.</summary>
+    public string? Cushion { get; init; }
+
+    /// <summary>How many cushions are made alike, or pieces cut.</summary>
+    public required int Quantity { get; init; }
+
+    /// <summary>How much for all of them, as a decimal number in whole coins.</summary>
+    public required string Amount { get; init; }
+}

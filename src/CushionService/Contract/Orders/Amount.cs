@@ -1,0 +1,8 @@
+namespace CushionService.Contract.Orders;
+
+/// <summary>The form of an amount of money.</summary>
+internal static class Amount
+{
+    /// <summary>A decimal number, at least 0, with at most 6 decimals.</summary>
+    public const string Pattern = @"^\d{1,9}(\.\d{1,6})?$";
+}

@@ -1,0 +1,33 @@
+using System.ComponentModel.DataAnnotations;
+using CushionService.Contract;
+using CushionService.Contract.Orders;
+
+namespace CushionService.PriceBooks;
+
+/// <summary>A price book as a shop writes it: one JSON file, which orders name by the file's name without its ending.</summary>
+internal sealed record PriceBookFile
+{
+    /// <summary>The shop's own word for this version; at most 100 characters.</summary>
+    [MaxLength(100)]
+    public string? Version { get; init; }
+
+    /// <summary>ISO 4217 code of every price in the book.</summary>
+    [Required]
+    [RegularExpression("^[A-Z]{3}$")]
+    public string? Currency { get; init; }
+
+    /// <summary>The unit of lengths that are written as numbers; inches when left out.</summary>
+    public Units? Units { get; init; }
+
+    /// <summary>Prices of cloth and of everything else.</summary>
+    [Required]
+    [NumberRange(0, 20_000)]
+    public IReadOnlyList<ItemPrice>? Prices { get; init; }
+
+    /// <summary>Materials other than cloth as the shop stocks them.</summary>
+    [NumberRange(0, 1000)]
+    public IReadOnlyList<Stock>? Stocks { get; init; }
+
+    /// <summary>What is charged beyond materials.</summary>
+    public Costing? Costing { get; init; }
+}

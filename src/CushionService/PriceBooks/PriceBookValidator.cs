@@ -1,0 +1,35 @@
+using CushionService.Contract.Orders;
+using CushionService.Validation;
+using FluentValidation;
+
+namespace CushionService.PriceBooks;
+
+/// <summary>The rules of a price book: those of an order's prices, stocks and costing.</summary>
+internal sealed class PriceBookValidator : AbstractValidator<PriceBookFile>
+{
+    public PriceBookValidator()
+    {
+        this.AddAttributeRules();
+        RuleForEach(book => book.Prices).SetValidator(new ItemPriceValidator());
+        RuleForEach(book => book.Stocks).SetValidator(new StockValidator());
+        RuleFor(book => book.Costing!).SetValidator(new CostingValidator()).When(book => book.Costing is not null);
+        RuleFor(book => book).Custom((book, context) =>
+        {
+            Distinct(book.Prices?.Select(price => price.Item), nameof(PriceBookFile.Prices), nameof(ItemPrice.Item), context);
+            Distinct(book.Stocks?.Select(stock => stock.Id), nameof(PriceBookFile.Stocks), nameof(Stock.Id), context);
+            StockRules.UnitsAgree(book.Stocks, book.Prices, nameof(PriceBookFile.Prices), context);
+        });
+    }
+
+    private static void Distinct(IEnumerable<string?>? names, string list, string field, ValidationContext<PriceBookFile> context)
+    {
+        HashSet<string> seen = [];
+        foreach ((int index, string? name) in (names ?? []).Index())
+        {
+            if (name is not null && !seen.Add(name))
+            {
+                context.Refuse($"{list}[{index}].{field}", "duplicate", $"{field} {name} stands twice in {FieldNames.Json(list)}.");
+            }
+        }
+    }
+}

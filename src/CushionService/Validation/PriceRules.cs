@@ -1,0 +1,71 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+using CushionService.Specifying;
+using FluentValidation;
+
+namespace CushionService.Validation;
+
+/// <summary>The rules of what an order is priced by: its price book, and its own prices.</summary>
+internal static class PriceRules
+{
+    public static IEnumerable<Violation> Check(Order order, OrderReading reading) =>
+    [
+        .. order.PriceBook is { } name && reading.Book is null ? [new Violation("/priceBook", "unknown-price-book", $"There is no price book {name}.")] : Array.Empty<Violation>(),
+        .. order.Currency is { } currency && reading.Book is { } book && book.Currency.Code != currency
+            ? [new Violation("/currency", "wrong-currency", $"The price book {book.Name} is in {book.Currency.Code}; an order that names it may not be in another currency.")]
+            : Array.Empty<Violation>(),
+    ];
+
+    /// <summary>Where an order has prices of its own.</summary>
+    public static IEnumerable<string> Brought(Order order)
+    {
+        IEnumerable<(string Pointer, object? Price)> places =
+        [
+            ("/prices", order.Prices is { Count: > 0 } ? order.Prices : null),
+            ("/costing", order.Costing),
+            .. (order.Fabrics ?? []).Select((fabric, i) => ($"/fabrics/{i}/price", (object?)fabric?.Price)),
+            .. (order.Candidates ?? []).SelectMany((candidate, c) => (candidate?.Options ?? []).Select((option, o) => ($"/candidates/{c}/options/{o}/price", (object?)option?.Price))),
+        ];
+        return places.Where(place => place.Price is not null).Select(place => place.Pointer);
+    }
+
+    /// <summary>Whether an order has an amount of money.</summary>
+    public static bool HasAmounts(Order order) =>
+        Brought(order).Any(pointer => pointer != "/costing") || order.Costing is { Labour: not null } or { OverheadHourly: not null } or { Rounding: not null };
+
+    /// <summary>How a cloth is sold: by the order, or else by the price book, and in the unit of its price.</summary>
+    public static void Sold(Fabric fabric, ValidationContext<Fabric> context)
+    {
+        OrderReading order = context.Reading();
+        ItemPriceSpecification? priced = fabric.Price is null ? PriceReading.InBook(fabric, order) : null;
+        if (fabric.Sold is null && SaleReading.InBook(fabric, order) is null && (order.Order.PriceBook is null || order.Book is not null))
+        {
+            context.Refuse(nameof(Fabric.Sold), "required", order.Book is { } book ? $"Sold is required; the price book {book.Name} does not sell this cloth by length." : "Sold is required.");
+        }
+
+        SaleUnit? sold = fabric.Sold is { } sale ? sale.Unit : SaleReading.InBook(fabric, order)?.Unit;
+        if (sold is { } unit && fabric.Price?.Per is { } per && per != unit)
+        {
+            context.Refuse("Price.Per", "not-combinable", $"The cloth is sold by the {Word(unit)}; its price must be for one {Word(unit)}.");
+        }
+        else if (fabric.Sold?.Unit is { } own && priced is not null && priced.Per != own)
+        {
+            context.Refuse("Sold.Unit", "not-combinable", $"The price book {order.Book!.Name} sells this cloth by the {Word(priced.Per)}.");
+        }
+    }
+
+    /// <summary>Breaks rise.</summary>
+    public static void Rise<T>(IReadOnlyList<PriceBreak>? breaks, ValidationContext<T> context)
+    {
+        for (int i = 1; i < breaks?.Count; i++)
+        {
+            if (breaks[i]?.From <= breaks[i - 1]?.From)
+            {
+                context.Refuse($"Breaks[{i}].From", "not-rising", "Each break must begin at a larger quantity than the one before.");
+            }
+        }
+    }
+
+    private static string Word(SaleUnit unit) => Words<SaleUnit>.Of(unit);
+}

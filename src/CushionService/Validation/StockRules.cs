@@ -1,0 +1,42 @@
+using CushionService.Contract.Orders;
+using FluentValidation;
+
+namespace CushionService.Validation;
+
+/// <summary>What an order's stocks ask of its prices, fills and cloths.</summary>
+internal static class StockRules
+{
+    public static void Check(Order order, ValidationContext<Order> context)
+    {
+        HashSet<string> stocks = [];
+        HashSet<string?> fabrics = [.. (order.Fabrics ?? []).Select(fabric => fabric?.Id)];
+        foreach ((int i, Stock? stock) in (order.Stocks ?? []).Index())
+        {
+            if (stock?.Id is { } id && stocks.Add(id) && fabrics.Contains(id))
+            {
+                context.Refuse($"{nameof(Order.Stocks)}[{i}].Id", "duplicate", $"Id {id} names a cloth of the order.");
+            }
+        }
+
+        UnitsAgree(order.Stocks, order.Prices, nameof(Order.Prices), context);
+    }
+
+    /// <summary>A stock and its price have one unit.</summary>
+    public static void UnitsAgree<T>(IReadOnlyList<Stock>? stocks, IReadOnlyList<ItemPrice>? prices, string list, ValidationContext<T> context)
+    {
+        Dictionary<string, Stock> known = [];
+        foreach (Stock stock in stocks ?? [])
+        {
+            known.TryAdd(stock?.Id ?? "", stock!);
+        }
+
+        foreach ((int i, ItemPrice? price) in (prices ?? []).Index())
+        {
+            if (price is { Item: { } item, Per: { } per } && known.TryGetValue(item, out Stock? stock) && stock.Sold?.Unit is { } unit && unit != per)
+            {
+                string word = CushionValidator.Json(unit);
+                context.Refuse($"{list}[{i}].Per", "not-combinable", $"Stock {item} is sold by {word}; its price must be for one {word}.");
+            }
+        }
+    }
+}

@@ -1,0 +1,61 @@
+// A whole order: what to buy, what it costs, and the drawing of each cloth.
+
+import { send } from "./service.js";
+import { table } from "./table.js";
+
+let latest = 0;
+
+export async function showOrder(order, place, state) {
+  const mine = (latest += 1);
+  state.textContent = "Working it out…";
+  place.replaceChildren();
+  try {
+    const quote = JSON.parse(await send("quotes", order, "application/json"));
+    const drawings = [];
+    for (const { fabric } of quote.layouts) {
+      drawings.push(await drawing(order, fabric));
+    }
+    if (mine === latest) {
+      const names = new Map([...order.fabrics, ...order.cushions].map(({ id, label }) => [id, label ?? id]));
+      state.textContent = said(order, quote);
+      place.replaceChildren(materials(quote, names), ...drawings.map((svg, i) => figure(svg, names.get(quote.layouts[i].fabric))));
+    }
+  } catch (fault) {
+    state.textContent = `There is no answer: ${fault.message}`;
+  }
+}
+
+function said(order, { pieces, layouts, cost }) {
+  const cushions = order.cushions.reduce((sum, { quantity = 1 }) => sum + quantity, 0);
+  const cut = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
+  const count = (number, one, many) => `${number} ${number === 1 ? one : many}`;
+  return `${count(cushions, "cushion", "cushions")}, ${count(cut, "piece", "pieces")} on ${count(layouts.length, "cloth", "cloths")}, ${money(cost.total, cost.currency)} without tax.`;
+}
+
+const money = (text, currency) => Number(text).toLocaleString("en", { style: "currency", currency });
+
+// An item may be bought for several cushions, a line for each.
+function materials({ materials: bought, cost }, names) {
+  const priced = [...cost.lines];
+  const amount = (item, quantity) => {
+    const line = priced.findIndex((each) => each.item === item && each.quantity === quantity);
+    return line < 0 ? "–" : money(priced.splice(line, 1)[0].amount, cost.currency);
+  };
+  const rows = bought.map(({ item, quantity, unit, because }) => [names.get(item) ?? item, `${quantity} ${unit}`, amount(item, quantity), because]);
+  return table("What to buy", ["Item", "Quantity", "Price", "Because"], rows);
+}
+
+async function drawing(order, fabric) {
+  const text = await send(`layouts?fabric=${encodeURIComponent(fabric)}`, order, "image/svg+xml");
+  return document.importNode(new DOMParser().parseFromString(text, "image/svg+xml").documentElement, true);
+}
+
+function figure(svg, name) {
+  const scroll = Object.assign(document.createElement("div"), { className: "drawing", tabIndex: 0 });
+  scroll.setAttribute("role", "group");
+  scroll.setAttribute("aria-label", `Drawing of ${name}`);
+  scroll.append(svg);
+  const shown = document.createElement("figure");
+  shown.append(scroll, Object.assign(document.createElement("figcaption"), { textContent: name }));
+  return shown;
+}

@@ -1,0 +1,117 @@
+using System.Net.Http.Json;
+using System.Text.Json;
+using CushionService.BrowserTests.Hosting;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace CushionService.BrowserTests;
+
+[Collection(BrowserGroup.Name)]
+public sealed class EstimateTests(BrowserOfThisMachine browser)
+{
+    private const string Width = "/cushions/*/outline/width", Depth = "/cushions/*/outline/depth", Thickness = "/cushions/*/thickness";
+
+    [SkippableTheory]
+    [InlineData("17", "15", "2", "Plain linen")]
+    [InlineData("45 1/2", "18 3/4", "3-1/8", "Plain linen")]
+    [InlineData("30", "24", "4", "Narrow canvas")]
+    [InlineData("38.5 cm", "40", "50 mm", "Printed cotton, leaves growing upwards")]
+    public async Task What_is_typed_gets_the_yardage_that_the_service_gives(string width, string depth, string thickness, string fabric)
+    {
+        await using ShownPage shown = await browser.OpenAsync();
+        await shown.StateAsync("answered");
+        await shown.EstimateAsync(() => shown.Field(Width).FillAsync(width));
+        await shown.EstimateAsync(() => shown.Field(Depth).FillAsync(depth));
+        await shown.EstimateAsync(() => shown.Field("/cushions/*/fabrics/top").SelectOptionAsync(new SelectOptionValue { Label = fabric }));
+        JsonElement heard = await shown.EstimateAsync(() => shown.Field(Thickness).FillAsync(thickness));
+
+        using HttpClient http = new() { BaseAddress = browser.Service };
+        JsonElement sent = heard.GetProperty("order");
+        JsonElement cushion = sent.GetProperty("cushions")[0];
+        Assert.Equal([Typed(width), Typed(depth), Typed(thickness)],
+            [cushion.GetProperty("outline").GetProperty("width").GetString()!, cushion.GetProperty("outline").GetProperty("depth").GetString()!, cushion.GetProperty("thickness").GetString()!]);
+        using HttpResponseMessage answered = await http.PostAsJsonAsync("/v1/yardage", sent);
+        JsonElement line = (await answered.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("yardage")[0];
+        Assert.Equal(line.GetRawText(), heard.GetProperty("answer").GetProperty("yardage")[0].GetRawText());
+        await Expect(shown.Status).ToContainTextAsync($" yd of {fabric}");
+        await Expect(shown.Page.Locator("cushion-estimate .because").First).ToContainTextAsync(line.GetProperty("because").GetString()!);
+
+        static string Typed(string text) => char.IsAsciiLetter(text[^1]) ? text : $"{text} in";
+    }
+
+    [SkippableFact]
+    public async Task Changing_units_changes_neither_what_was_typed_nor_the_cloth()
+    {
+        await using ShownPage shown = await browser.OpenAsync();
+        await shown.StateAsync("answered");
+        JsonElement before = await shown.EstimateAsync(() => shown.Field(Width).FillAsync("17 3/16"));
+        ILocator units = shown.Field("/units");
+        JsonElement metric = await shown.EstimateAsync(() => units.SelectOptionAsync("cm"));
+        Assert.Equal(("43.656", "7.62"), (await shown.Field(Width).InputValueAsync(), await shown.Field(Thickness).InputValueAsync()));
+        Assert.Equal("cm", metric.GetProperty("answer").GetProperty("units").GetString());
+        for (int round = 0; round < 5; round++)
+        {
+            await shown.EstimateAsync(() => units.SelectOptionAsync("mm"));
+            await shown.EstimateAsync(() => units.SelectOptionAsync("cm"));
+        }
+
+        JsonElement after = await shown.EstimateAsync(() => units.SelectOptionAsync("in"));
+
+        Assert.Equal("17 3/16", await shown.Field(Width).InputValueAsync());
+        Assert.Equal(before.GetRawText(), after.GetRawText());
+        Assert.Equal(Sold(before), Sold(metric));
+
+        static double Sold(JsonElement heard) => heard.GetProperty("answer").GetProperty("yardage")[0].GetProperty("soldLength").GetDouble();
+    }
+
+    [SkippableFact]
+    public async Task Every_violation_stands_beside_its_field()
+    {
+        await using ShownPage shown = await browser.OpenAsync();
+        await shown.StateAsync("answered");
+        await shown.Field(Width).FillAsync("300");
+        await shown.Field(Depth).FillAsync("");
+        await shown.Field(Thickness).FillAsync("thick");
+        await shown.StateAsync("refused");
+
+        foreach ((string pointer, string words) in new[] { (Width, "240 in"), (Depth, "required"), (Thickness, "must be a length") })
+        {
+            await Expect(shown.Field(pointer)).ToHaveAttributeAsync("aria-invalid", "true");
+            ILocator fault = shown.Page.Locator($"cushion-estimate #{await FaultOf(shown.Field(pointer))}");
+            await Expect(fault).ToBeVisibleAsync();
+            await Expect(fault).ToContainTextAsync(words, new() { IgnoreCase = true });
+        }
+
+        await Expect(shown.Page.GetByRole(AriaRole.Button, new() { Name = "Add to basket" })).ToBeDisabledAsync();
+        await shown.Field(Width).FillAsync("30");
+        await shown.Field(Depth).FillAsync("20");
+        await shown.EstimateAsync(() => shown.Field(Thickness).FillAsync("2"));
+        await Expect(shown.Field(Width)).ToHaveAttributeAsync("aria-invalid", "false");
+
+        static async Task<string> FaultOf(ILocator field) => (await field.GetAttributeAsync("aria-describedby"))!.Split(' ').Single(id => id.EndsWith("-fault", StringComparison.Ordinal));
+    }
+
+    [SkippableFact]
+    public async Task The_form_shows_the_fields_of_each_construction_and_outline_that_the_catalogue_lists()
+    {
+        await using ShownPage shown = await browser.OpenAsync();
+        await shown.StateAsync("answered");
+        using HttpClient http = new() { BaseAddress = browser.Service };
+        JsonElement catalogue = await http.GetFromJsonAsync<JsonElement>("/v1/catalogue");
+        foreach (JsonElement construction in catalogue.GetProperty("constructions").EnumerateArray())
+        {
+            await shown.Field("/cushions/*/construction").SelectOptionAsync(construction.GetProperty("kind").GetString()!);
+            Assert.Equal(construction.GetProperty("thickness").GetBoolean(), await shown.Field(Thickness).IsVisibleAsync());
+            Assert.All(
+                construction.GetProperty("fields").EnumerateArray().Where(field => field.GetProperty("required").GetBoolean()).Select(field => field.GetProperty("pointer").GetString()!),
+                pointer => Assert.NotEqual(0, shown.Page.Locator($"cushion-estimate [name^=\"{pointer}\"]").CountAsync().Result));
+            foreach (string kind in await shown.Field("/cushions/*/outline/kind").Locator("option").EvaluateAllAsync<string[]>("all => all.map(each => each.value)"))
+            {
+                await shown.Field("/cushions/*/outline/kind").SelectOptionAsync(kind);
+                string[] sizes = [.. catalogue.GetProperty("outlines").EnumerateArray().Single(outline => outline.GetProperty("kind").GetString() == kind)
+                    .GetProperty("fields").EnumerateArray().Select(field => field.GetProperty("pointer").GetString()!)];
+                Assert.Equal(sizes, await shown.Page.Locator("cushion-estimate [name^=\"/cushions/*/outline/\"]:not([name$=kind])").EvaluateAllAsync<string[]>("all => all.map(each => each.name)"));
+            }
+        }
+    }
+}

@@ -1,0 +1,69 @@
+using System.Collections.Concurrent;
+using System.Text.Json;
+using Microsoft.Playwright;
+
+namespace CushionService.BrowserTests.Hosting;
+
+/// <summary>A page, with what it asked of the service and what went wrong in it. When it is left, nothing may have gone wrong.</summary>
+public sealed class ShownPage : IAsyncDisposable
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+
+    private readonly ConcurrentQueue<string> _faults = new();
+    private readonly ConcurrentQueue<IRequest> _requests = new();
+
+    public ShownPage(IPage page)
+    {
+        Page = page;
+        page.PageError += (_, fault) => _faults.Enqueue(fault);
+        page.Console += (_, message) =>
+        {
+            // A refused order is an answer, and so is a service's word to come again; the browser calls both errors.
+            if (message.Type == "error" && !message.Text.Contains("the server responded with a status of", StringComparison.Ordinal))
+            {
+                _faults.Enqueue(message.Text);
+            }
+        };
+        page.Request += (_, request) => _requests.Enqueue(request);
+    }
+
+    public IPage Page { get; }
+
+    /// <summary>Whether faults are part of the test.</summary>
+    public bool MayFail { get; set; }
+
+    /// <summary>How often a call was asked so far.</summary>
+    public int Asked(string call) => _requests.Count(request => new Uri(request.Url).AbsolutePath == call);
+
+    public ILocator Field(string pointer) => Page.Locator($"cushion-estimate [name=\"{pointer}\"]");
+
+    public ILocator Status => Page.Locator("cushion-estimate [role=status]");
+
+    /// <summary>Waits until the element shows a state, and no answer is under way.</summary>
+    public Task StateAsync(string state) => Assertions.Expect(Page.Locator("cushion-estimate")).ToHaveAttributeAsync("data-state", state);
+
+    /// <summary>Does something, and waits for the answer that it brings.</summary>
+    public async Task<JsonElement> EstimateAsync(Func<Task> act)
+    {
+        Task<JsonElement> next = HearAsync("estimate");
+        await act();
+        return await next.WaitAsync(Patience);
+    }
+
+    /// <summary>What the element tells the page by its next event of a name.</summary>
+    public async Task<JsonElement> HearAsync(string name)
+    {
+        string detail = await Page.EvaluateAsync<string>(
+            "name => new Promise(heard => document.addEventListener(name, event => heard(JSON.stringify(event.detail)), { once: true }))", name);
+        return JsonDocument.Parse(detail).RootElement;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await Page.Context.CloseAsync();
+        if (!MayFail)
+        {
+            Assert.Empty(_faults);
+        }
+    }
+}

@@ -1,0 +1,58 @@
+using System.Net;
+using CushionService.Admission;
+using CushionService.Tests.Access;
+using CushionService.Tests.Hosting;
+using Grpc.Core;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace CushionService.Tests.Admission;
+
+/// <summary>A service with more to do than it can turns callers away at once, and stays alive.</summary>
+public sealed class OverloadTests : IDisposable
+{
+    private readonly RunningService _service = new(_ => { }, false, ("Admission:Hands", "1"), ("Admission:LongestWaitMs", "1"), ("Admission:DeadlineSeconds", "1"));
+
+    [Fact]
+    public async Task A_full_bench_turns_away_and_health_is_heard()
+    {
+        Workbench bench = _service.Services.GetRequiredService<Workbench>();
+        using ManualResetEventSlim done = new();
+        await Task.WhenAll(Enumerable.Range(0, 16).Select(_ => bench.TryDo(_ => { Thread.Sleep(5); return 0; }, default)!));
+        Task<int>[] held = [.. Enumerable.Range(0, 4).Select(_ => bench.TryDo(cancellation => { done.Wait(cancellation); return 0; }, default)!)];
+
+        using HttpResponseMessage rest = await _service.PostAsync("yardage", Callers.Pillow);
+        (StatusCode grpc, Metadata trailers) = await Callers.StatusAsync(_service.Calls.EstimateYardageAsync(new() { Order = Callers.PillowMessage }));
+        using HttpResponseMessage live = await _service.Http.GetAsync(new Uri("/health/live", UriKind.Relative));
+        done.Set();
+        await Task.WhenAll(held);
+
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, rest.StatusCode);
+        Assert.Equal("1", rest.Headers.GetValues("Retry-After").Single());
+        await rest.ProblemAsync();
+        Assert.Equal(StatusCode.Unavailable, grpc);
+        Assert.Contains(
+            Google.Rpc.Status.Parser.ParseFrom(trailers.GetValueBytes("grpc-status-details-bin")).Details, detail => detail.Is(Google.Rpc.RetryInfo.Descriptor));
+        Assert.Equal(HttpStatusCode.OK, live.StatusCode);
+        using HttpResponseMessage after = await _service.PostAsync("yardage", Callers.Pillow);
+        Assert.Equal(HttpStatusCode.OK, after.StatusCode);
+    }
+
+    [Fact]
+    public async Task An_order_that_waits_beyond_its_time_is_given_up()
+    {
+        Workbench bench = _service.Services.GetRequiredService<Workbench>();
+        using ManualResetEventSlim done = new();
+        Task<int> held = bench.TryDo(cancellation => { done.Wait(cancellation); return 0; }, default)!;
+        Task<HttpResponseMessage> late = _service.PostAsync("yardage", Callers.Pillow);
+        await Task.Delay(1_500);
+        done.Set();
+        await held;
+        using HttpResponseMessage response = await late;
+
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, response.StatusCode);
+        Assert.Equal("1", response.Headers.GetValues("Retry-After").Single());
+        Assert.Equal([" too-slow"], (await response.ProblemAsync()).Violations());
+    }
+
+    public void Dispose() => _service.Dispose();
+}

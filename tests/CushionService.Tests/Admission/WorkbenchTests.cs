@@ -1,0 +1,126 @@
+using CushionService.Admission;
+using Microsoft.Extensions.Options;
+
+namespace CushionService.Tests.Admission;
+
+/// <summary>The bench does one order a hand, calls first, and says when it is full.</summary>
+public sealed class WorkbenchTests
+{
+    [Fact]
+    public async Task Work_is_done_on_a_hand_and_not_on_the_threads_that_hear_callers()
+    {
+        using Workbench bench = Bench();
+
+        Assert.StartsWith("hand", await bench.TryDo(_ => Thread.CurrentThread.Name, default)!, StringComparison.Ordinal);
+        Assert.StartsWith("hand", await bench.DoInTurn(_ => Thread.CurrentThread.Name, default), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_bench_whose_queue_would_keep_a_call_waiting_is_full_until_it_is_worked_off()
+    {
+        using Workbench bench = Bench(longestWaitMs: 20);
+        // It learns what an order takes of late.
+        for (int order = 0; order < 16; order++)
+        {
+            await bench.TryDo(_ => Busy(30), default)!;
+        }
+
+        Assert.False(bench.IsFull);
+        using ManualResetEventSlim done = new();
+        Task<int> held = bench.TryDo(_ => Held(done), default)!;
+        Task<int>[] waiting = [.. Enumerable.Range(0, 3).Select(_ => bench.TryDo(_ => 1, default)!)];
+
+        Assert.True(bench.IsFull);
+        done.Set();
+        await Task.WhenAll([held, .. waiting]);
+        Assert.False(bench.IsFull);
+    }
+
+    [Fact]
+    public async Task The_queue_has_an_end()
+    {
+        using Workbench bench = Bench(queue: 2);
+        using ManualResetEventSlim done = new();
+        using ManualResetEventSlim begun = new();
+        Task<int> held = bench.TryDo(
+            _ =>
+            {
+                begun.Set();
+                return Held(done);
+            },
+            default)!;
+        begun.Wait();
+
+        Task<int>?[] tries = [.. Enumerable.Range(0, 4).Select(_ => bench.TryDo(_ => 1, default))];
+        Assert.Equal([true, true, false, false], tries.Select(task => task is not null));
+        done.Set();
+        await Task.WhenAll([held, .. tries.OfType<Task<int>>()]);
+    }
+
+    [Fact]
+    public async Task Streams_take_every_fourth_turn_while_calls_wait()
+    {
+        using Workbench bench = Bench();
+        using ManualResetEventSlim done = new();
+        List<string> order = [];
+        Task held = bench.TryDo(_ => Held(done), default)!;
+        List<Task<int>> all = [];
+        for (int i = 0; i < 6; i++)
+        {
+            all.Add(bench.DoInTurn(_ => Note("stream"), default));
+            all.Add(bench.TryDo(_ => Note("call"), default)!);
+        }
+
+        done.Set();
+        await held;
+        await Task.WhenAll(all);
+        int first = order.IndexOf("stream");
+        Assert.InRange(first, 2, 4);
+        Assert.Equal(12, order.Count);
+        Assert.Equal(4, order.IndexOf("stream", first + 1) - first);
+
+        int Note(string what)
+        {
+            order.Add(what);
+            return 0;
+        }
+    }
+
+    [Fact]
+    public async Task Work_whose_caller_has_gone_is_not_begun()
+    {
+        using Workbench bench = Bench();
+        using ManualResetEventSlim done = new();
+        using CancellationTokenSource gone = new();
+        bool begun = false;
+        Task<int> held = bench.TryDo(_ => Held(done), default)!;
+        Task<int> left = bench.TryDo(_ => Begin(), gone.Token)!;
+        await gone.CancelAsync();
+        done.Set();
+
+        await held;
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => left);
+        Assert.False(begun);
+
+        int Begin()
+        {
+            begun = true;
+            return 0;
+        }
+    }
+
+    private static Workbench Bench(int longestWaitMs = 60_000, int queue = 100) =>
+        new(Options.Create(new AdmissionOptions { Hands = 1, LongestWaitMs = longestWaitMs, Queue = queue }));
+
+    private static int Held(ManualResetEventSlim done)
+    {
+        done.Wait();
+        return 0;
+    }
+
+    private static int Busy(int milliseconds)
+    {
+        Thread.Sleep(milliseconds);
+        return 0;
+    }
+}

@@ -1,0 +1,60 @@
+namespace CushionService.Tests.Orders;
+
+/// <summary>What a stock must say of itself, by its kind.</summary>
+public sealed class StockTests
+{
+    [Theory]
+    [InlineData("""{ "kind": "foam" }""", "/id required")]
+    [InlineData("""{ "id": "a" }""", "/kind required")]
+    [InlineData("""{ "id": "a b", "kind": "foam" }""", "/id bad-form")]
+    [InlineData("""{ "id": "a", "kind": "fabric" }""", "/kind not-combinable")]
+    [InlineData("""{ "id": "main", "kind": "foam" }""", "/id duplicate")]
+    [InlineData("""{ "id": "a", "kind": "foam", "diameter": 1 }""", "/diameter not-applicable")]
+    [InlineData("""{ "id": "a", "kind": "cord", "thickness": 1 }""", "/thickness not-applicable")]
+    [InlineData("""{ "id": "a", "kind": "thread", "weight": 1 }""", "/weight not-applicable")]
+    [InlineData("""{ "id": "a", "kind": "thread", "density": 20 }""", "/density not-applicable")]
+    [InlineData("""{ "id": "a", "kind": "loose-fill", "firmness": 150 }""", "/firmness not-applicable")]
+    [InlineData("""{ "id": "a", "kind": "foam", "coverage": 1 }""", "/coverage not-applicable")]
+    [InlineData("""{ "id": "a", "kind": "slider", "length": 1 }""", "/length not-applicable")]
+    [InlineData("""{ "id": "a", "kind": "button", "width": 1 }""", "/width not-applicable")]
+    [InlineData("""{ "id": "a", "kind": "foam", "width": 24, "thickness": 1 }""", "/length required")]
+    [InlineData("""{ "id": "a", "kind": "foam", "width": 24, "length": 72 }""", "/thickness required")]
+    [InlineData("""{ "id": "a", "kind": "batting" }""", "/width required")]
+    [InlineData("""{ "id": "a", "kind": "thread", "sold": { "unit": "each" } }""", "/length required")]
+    [InlineData("""{ "id": "a", "kind": "loose-fill", "sold": { "unit": "each" } }""", "/weight required")]
+    [InlineData("""{ "id": "a", "kind": "adhesive", "sold": { "unit": "sq-yd" }, "coverage": 1 }""", "/sold/unit not-combinable")]
+    [InlineData("""{ "id": "a", "kind": "thread", "sold": { } }""", "/sold/unit required")]
+    [InlineData("""{ "id": "a", "kind": "thread", "sold": { "unit": "lb" } }""", "/sold/unit not-combinable")]
+    [InlineData("""{ "id": "a", "kind": "zipper", "length": 12, "sold": { "unit": "yd" } }""", "/sold/unit not-combinable")]
+    [InlineData("""{ "id": "a", "kind": "foam", "width": 24, "length": 72, "thickness": 1, "sold": { "unit": "lb" } }""", "/sold/unit not-combinable")]
+    [InlineData("""{ "id": "a", "kind": "button", "sold": { "unit": "each", "step": 2.5 } }""", "/sold/step out-of-range 1..")]
+    [InlineData("""{ "id": "a", "kind": "cord", "sold": { "unit": "yd", "step": 0 } }""", "/sold/step out-of-range 0.001..10000")]
+    [InlineData("""{ "id": "a", "kind": "cord", "diameter": 4 }""", "/diameter out-of-range 0.03125..3")]
+    [InlineData("""{ "id": "a", "kind": "foam", "density": 1, "firmness": 150 }""", "/density out-of-range 2..500")]
+    public void A_stock_says_what_its_kind_needs_and_nothing_else(string stock, string violation) =>
+        Assert.Equal([$"/stocks/0{violation}"], SampleOrder.Validate($$"""{ "/stocks": [{{stock}}] }""").Violations.Select(SampleOrder.Written));
+
+    [Fact]
+    public void Every_kind_but_cloth_can_be_stocked()
+    {
+        foreach (string kind in Words<Engine.Specifications.MaterialKind>.All.Except(["fabric"]))
+        {
+            string width = kind == "batting" ? ", \"width\": 48" : "";
+            Assert.Empty(SampleOrder.Validate($$"""{ "/stocks": [{ "id": "a", "kind": "{{kind}}"{{width}} }] }""").Violations.Select(SampleOrder.Written));
+        }
+    }
+
+    [Theory]
+    [InlineData("""{ "id": "a", "kind": "foam", "density": 29 }""", "/stocks/0/firmness foam-half-described")]
+    [InlineData("""{ "id": "a", "kind": "foam", "firmness": 156 }""", "/stocks/0/density foam-half-described")]
+    public void Density_and_firmness_are_given_together(string stock, string warning) =>
+        Assert.Equal([warning], SampleOrder.Validate($$"""{ "/stocks": [{{stock}}] }""").Warnings.Select(SampleOrder.Written));
+
+    [Fact]
+    public void A_stock_is_priced_by_the_unit_that_it_is_sold_by() =>
+        Assert.Equal(
+            ["/prices/0/per not-combinable", "/stocks/1/id duplicate"],
+            SampleOrder.Validate("""
+                { "/stocks": [{ "id": "thread", "kind": "thread", "length": "220 yd", "sold": { "unit": "each" } }, { "id": "thread", "kind": "foam" }] }
+                """).Violations.Select(SampleOrder.Written));
+}
