@@ -15,6 +15,7 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
     public const string Again = "-again";
 
     private const int Tries = 64;
+    private const long Sliver = 1000;
 
     /// <summary>Parts along a plumb line.</summary>
     /// <param name="edges">The outline, counter-clockwise.</param>
@@ -23,14 +24,23 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
     /// <param name="after">The same of the second part.</param>
     /// <returns>Null where the line does not cross the outline exactly twice, or runs along an edge.</returns>
     public static Parting? Plumb(ImmutableArray<Edge> edges, Length at, (string Name, EdgeFinish Finish) before, (string Name, EdgeFinish Finish) after) =>
-        Nearest(at, x => Of(edges, x, point => (point.X - x).Nanometres, Math.PI / 2, before, after));
+        Nearest(at, edges.SelectMany(edge => edge.Path.Select(segment => segment.From.X)), x => Of(edges, x, point => (point.X - x).Nanometres, Math.PI / 2, before, after));
 
     /// <summary>Parts along a level line, as <see cref="Plumb"/> does along a plumb one.</summary>
     public static Parting? Level(ImmutableArray<Edge> edges, Length at, (string Name, EdgeFinish Finish) before, (string Name, EdgeFinish Finish) after) =>
-        Nearest(at, y => Of(edges, y, point => (point.Y - y).Nanometres, 0, before, after));
+        Nearest(at, edges.SelectMany(edge => edge.Path.Select(segment => segment.From.Y)), y => Of(edges, y, point => (point.Y - y).Nanometres, 0, before, after));
 
-    private static Parting? Nearest(Length at, Func<Length, Parting?> parted)
+    // A corner that lies all but on the line lies on it, so that no sliver is left.
+    private static Parting? Nearest(Length at, IEnumerable<Length> corners, Func<Length, Parting?> parted)
     {
+        foreach (Length corner in corners.Where(corner => Math.Abs((corner - at).Nanometres) < Sliver))
+        {
+            if (parted(corner) is { } parting)
+            {
+                return parting;
+            }
+        }
+
         for (var off = 0; off < Tries; off++)
         {
             if (parted(at + Length.FromNanometres(off)) is { } parting)

@@ -61,7 +61,8 @@ internal static class BufferOracle
             Coordinate[] points = [.. Points(edge), Point(edge.To)];
             for (var i = 0; i + 1 < points.Length; i++)
             {
-                cut = cut.Intersection(InnerSide(points[i], points[i + 1], allowance));
+                // Pieces of a nanometre have no direction.
+                cut = points[i].Distance(points[i + 1]) < 1e-6 ? cut : cut.Intersection(InnerSide(points[i], points[i + 1], allowance));
             }
         }
 
