@@ -13,7 +13,7 @@ switch (args)
         return 0;
     case ["prices", .. string[] rest] when rest.Length == 0 || (rest.Length == 1 && int.TryParse(rest[0], out _)):
         using (ReplacedBook book = new())
-        using (LoopbackHost host = await LoopbackHost.StartAsync(("PriceBooks__Folder", book.Folder)))
+        using (LoopbackHost host = await LoopbackHost.StartAsync([("PriceBooks__Folder", book.Folder), .. PriceBookRun.Unlimited]))
         {
             await PriceBookRun.RunAsync(host, book, rest.Length == 0 ? 20 : int.Parse(rest[0]));
         }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Layouts;
-using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 
@@ -9,69 +8,36 @@ namespace CushionService.Engine.Materials;
 /// <summary>Everything to buy for an order.</summary>
 public static class BillOfMaterials
 {
-    /// <summary>The item that a zipper is priced as.</summary>
-    public const string Zipper = "zipper";
-
-    /// <summary>The item that hook-and-loop tape is priced as.</summary>
-    public const string HookAndLoopTape = "hook-and-loop-tape";
-
-    /// <summary>The item that thread is priced as.</summary>
-    public const string Thread = "thread";
-
-    /// <summary>Lists cloth, fill, closures with trimmings, and thread, in that order.</summary>
+    /// <summary>Lists cloth, fill, closures with trimmings, and thread, in that order; what several cushions need of an item is one line.</summary>
     /// <param name="order">The order.</param>
     /// <param name="patterns">The pattern of each cushion, in the order's order.</param>
     /// <param name="yardages">How much of each cloth to buy.</param>
-    public static ImmutableArray<Material> Of(OrderSpecification order, IReadOnlyList<Pattern> patterns, IReadOnlyList<Yardage> yardages)
+    /// <param name="cancellation">Gives up the search for foam sheets and rolls.</param>
+    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    public static ImmutableArray<Material> Of(
+        OrderSpecification order, IReadOnlyList<Pattern> patterns, IReadOnlyList<Yardage> yardages, CancellationToken cancellation)
     {
-        var units = new SaleUnits(order);
-        var materials = ImmutableArray.CreateBuilder<Material>();
-        foreach (Yardage yardage in yardages)
+        var shop = new Shop(order);
+        var basket = new Basket(order.Unit);
+        new FillNeeds(order, shop, cancellation).AddTo(basket);
+        (var closures, var trimmings) = (new ClosureNeeds(order, shop), new TrimmingNeeds(order, shop));
+        foreach ((CushionSpecification cushion, Pattern pattern) in order.Cushions.Zip(patterns))
         {
-            FabricSpecification fabric = yardage.Layout.Fabric;
-            materials.Add(new Material(fabric.Id, MaterialKind.Fabric, yardage.SoldUnits, fabric.Sold.Unit, yardage.Because(order.Unit)));
+            basket.Add(closures.Of(cushion, pattern));
+            basket.Add(trimmings.Of(cushion, pattern));
         }
 
-        foreach (CushionSpecification cushion in order.Cushions)
-        {
-            if (cushion.Fill is { } fill)
-            {
-                materials.Add((fill.Kind == FillKind.Foam ? Foam(order, units, cushion, fill) : Loose(order, units, cushion, fill)).For(cushion.Id));
-            }
-        }
-
-        for (var i = 0; i < patterns.Count; i++)
-        {
-            if (Closure(order, units, order.Cushions[i], patterns[i]) is { } closure)
-            {
-                materials.Add(closure.For(order.Cushions[i].Id));
-            }
-
-            materials.AddRange(new Trimmings(order, units).Of(order.Cushions[i], patterns[i]).Select(trimming => trimming.For(order.Cushions[i].Id)));
-        }
-
-        if (ThreadFor(order, units, patterns) is { } thread)
-        {
-            materials.Add(thread);
-        }
-
-        return materials.ToImmutable();
+        AntiSlipBase.Lay(basket, order, patterns, shop, cancellation);
+        new ThreadNeeds(order, shop).AddTo(basket, patterns);
+        return [.. yardages.Select(yardage => Cloth(yardage, order)), .. basket.Lines()];
     }
 
-    private static Material Foam(OrderSpecification order, SaleUnits units, CushionSpecification cushion, FillSpecification fill)
+    private static Material Cloth(Yardage yardage, OrderSpecification order)
     {
-        string size = $"{Text(cushion.Width + fill.Oversize, order)} × {Text(cushion.Depth + fill.Oversize, order)} × {Text(cushion.Thickness > Length.Zero ? cushion.Thickness : cushion.Length, order)}{Slope(cushion, order)}";
-        SaleUnit unit = fill.Density is null ? SaleUnit.Each : units.For(fill.Item, SaleUnit.Each, SaleUnit.Lb, SaleUnit.Kg);
-        if (fill.Density is not { } density)
-        {
-            return new Material(fill.Item, MaterialKind.Foam, cushion.Quantity, unit, $"{cushion.Id}: {cushion.Quantity} × block of {size}");
-        }
-
-        Mass mass = cushion.Quantity * Filling.Foam(cushion, fill.Oversize).At(density);
-        decimal quantity = unit is SaleUnit.Lb or SaleUnit.Kg ? units.Sell(fill.Item, mass, unit) : cushion.Quantity;
-        return new Material(fill.Item, MaterialKind.Foam, quantity, unit,
-            $"{cushion.Id}: {cushion.Quantity} × block of {size}, {Number(density)} kg/m³: {Weight(mass, units.ByWeight)}");
+        FabricSpecification fabric = yardage.Layout.Fabric;
+        return new Material(fabric.Id, MaterialKind.Fabric, yardage.SoldUnits, fabric.Sold.Unit, yardage.Because(order.Unit));
     }
+<<<<<<< HEAD
 
     private static string Slope(CushionSpecification cushion, OrderSpecification order) =>
         cushion.Construction == Construction.Wedge ? $", {Text(cushion.FrontThickness, order)} at the front" : "";
@@ -134,4 +100,6 @@ public static class BillOfMaterials
 
     private static string Weight(Mass mass, SaleUnit unit) =>
         unit == SaleUnit.Lb ? FormattableString.Invariant($"{mass.Pounds:0.00} lb") : FormattableString.Invariant($"{mass.Kilograms:0.000} kg");
+=======
+>>>>>>> main
 }

@@ -15,8 +15,14 @@ public static class Closing
     /// <param name="pattern">Its pattern.</param>
     public static Length ZipperChain(CushionSpecification cushion, Pattern pattern)
     {
-        var section = Length.Zero;
-        var hasSection = false;
+        (Length seam, bool ownSection) = ZipperSeam(pattern);
+        return ownSection ? seam + 2 * cushion.SeamAllowance : ZipperInSeam(seam);
+    }
+
+    /// <summary>Finished length of the seam in which a zipper stands, and whether that is a section of its own.</summary>
+    public static (Length Seam, bool OwnSection) ZipperSeam(Pattern pattern)
+    {
+        (Length section, bool hasSection) = (Length.Zero, false);
         foreach (Seam seam in pattern.Seams)
         {
             if (seam.Kind == SeamKind.Zipper)
@@ -26,13 +32,16 @@ public static class Closing
             }
         }
 
-        return hasSection ? section + 2 * cushion.SeamAllowance : ZipperInSeam(section);
+        return (section, hasSection);
     }
 
     /// <summary>Length of a zipper set in a side seam.</summary>
     public static Length ZipperInSeam(Length side) => side - KeptClosed;
 
-    /// <summary>Length of hook tape, and as much loop tape: the section less 1/2 in at each end (common practice, no source).</summary>
+    /// <summary>How far tape stays clear of each end of its section: 1/2 in (common practice, no source).</summary>
+    public static Length TapeClearance { get; } = Length.FromInches(0.5m);
+
+    /// <summary>Length of hook tape, and as much loop tape: the section less the clearance at each end.</summary>
     /// <param name="section">Finished length of the section.</param>
-    public static Length Tape(Length section) => section - 2 * Length.FromInches(0.5m);
+    public static Length Tape(Length section) => section - 2 * TapeClearance;
 }

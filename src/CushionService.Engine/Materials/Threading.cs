@@ -58,18 +58,32 @@ public static class Threading
     }
 
     /// <summary>Thread in one unit of seam by stitch type, from the geometry of the stitch (textilecalculations.com, calculate amount of
-    /// sewing thread consumption): 101: 3 + 2TS; 301: 2 + 2TS; 401: 4 + 2TS; 504: 3 + 4WS + 4TS.</summary>
-    /// <param name="stitchType">ISO 4915 number: 101, 301, 401 or 504.</param>
+    /// sewing thread consumption): 101: 3 + 2TS; 301: 2 + 2TS; 401: 4 + 2TS; 504: 3 + 4WS + 4TS; 515 is 401 and 504 side by side (ISO 4915, as in
+    /// the IASRI course on stitches).</summary>
+    /// <param name="type">The stitch.</param>
     /// <param name="thickness">T, thickness of what is sewn, in the unit of the seam.</param>
     /// <param name="stitches">S, stitches in one unit of seam.</param>
     /// <param name="bight">W, width of an overedge stitch, in the unit of the seam.</param>
-    public static decimal Consumption(int stitchType, decimal thickness, decimal stitches, decimal bight = 0) => stitchType switch
+    public static decimal Consumption(StitchType type, decimal thickness, decimal stitches, decimal bight = 0) => type switch
     {
-        101 => 3 + (2 * thickness * stitches),
-        301 => 2 + (2 * thickness * stitches),
-        401 => 4 + (2 * thickness * stitches),
-        504 => 3 + (4 * bight * stitches) + (4 * thickness * stitches),
-        _ => throw new ArgumentOutOfRangeException(nameof(stitchType)),
+        StitchType.Chainstitch => 3 + (2 * thickness * stitches),
+        StitchType.Lockstitch => 2 + (2 * thickness * stitches),
+        StitchType.DoubleChainstitch => 4 + (2 * thickness * stitches),
+        StitchType.Overedge => 3 + (4 * bight * stitches) + (4 * thickness * stitches),
+        StitchType.SafetyStitch => Consumption(StitchType.DoubleChainstitch, thickness, stitches) + Consumption(StitchType.Overedge, thickness, stitches, bight),
+        _ => throw new ArgumentOutOfRangeException(nameof(type)),
+    };
+
+    /// <summary>Thread in a length of seam, as a multiple of it: the workroom's own figure, or that of its stitch, or the lockstitch's.</summary>
+    public static decimal Ratio(WorkroomPractice workroom) => workroom switch
+    {
+        { ThreadRatio: { } ratio } => ratio,
+        { Stitch: { } stitch } => Consumption(
+            stitch.Type,
+            stitch.Thickness.In(LengthUnit.Millimetre),
+            1 / stitch.StitchLength.In(LengthUnit.Millimetre),
+            stitch.Bight.In(LengthUnit.Millimetre)),
+        _ => WorkroomPractice.LockstitchRatio,
     };
 
     /// <summary>Thread for a length of stitching: × ratio × (1 + waste).</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
+using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
@@ -13,8 +14,8 @@ public sealed record Drafting
     private Drafting(OrderSpecification order, ImmutableArray<Pattern> patterns, ImmutableArray<CutPiece> pieces, ImmutableArray<Violation> joined)
     {
         (Order, Patterns, Pieces) = (order, patterns, pieces);
-        Violations = [.. pieces.Where(piece => !ClothNesting.Fits(Fabric(piece), piece)).Select(TooWide)];
-        Warnings = [.. joined, .. Unmatched(), .. Inverted(), .. TooTight()];
+        Violations = [.. pieces.Where(piece => !ClothNesting.Fits(Fabric(piece), piece)).Select(TooWide), .. StockFaults.Violations(order)];
+        Warnings = [.. joined, .. Unmatched(), .. Inverted(), .. TooTight(), .. StockFaults.Warnings(order)];
     }
 
     /// <summary>The order.</summary>
@@ -26,7 +27,7 @@ public sealed record Drafting
     /// <summary>What is cut.</summary>
     public ImmutableArray<CutPiece> Pieces { get; }
 
-    /// <summary>Pieces that no allowed turn fits on their cloth; with one, there is no layout.</summary>
+    /// <summary>Pieces that no allowed turn fits on their cloth, and foam that fits on no sheet; with one, there is no layout.</summary>
     public ImmutableArray<Violation> Violations { get; }
 
     /// <summary>What is allowed but unwise.</summary>
@@ -127,7 +128,7 @@ public sealed record Drafting
     {
         foreach ((CushionSpecification cushion, Pattern pattern) in Order.Cushions.Zip(Patterns))
         {
-            Length opening = OpeningTest.Opening(cushion, InnerCover.Apart(pattern).Cover), needed = OpeningTest.Needed(cushion);
+            Length opening = OpeningTest.Opening(cushion, InnerCover.Apart(pattern).Cover, Order.Stocks), needed = OpeningTest.Needed(cushion);
             if (cushion.Fill?.Kind == FillKind.Foam && opening < needed)
             {
                 yield return new Violation(

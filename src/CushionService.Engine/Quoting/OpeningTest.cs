@@ -21,15 +21,17 @@ public static class OpeningTest
         return sizes[0] + sizes[1].HalfUp();
     }
 
-    /// <summary>How long the closure opens: a zipper's section or a tape less 1/2 in at each end, a zipper in a seam as long as it is, a gap
-    /// 2 in short of each corner, flaps as wide as they are.</summary>
+    /// <summary>How long the closure opens: a zipper's section or a tape less 1/2 in at each end, a zipper in a seam or with closed ends as long as
+    /// it is, a gap 2 in short of each corner, flaps as wide as they are.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="cover">Its cover, without an inner one.</param>
-    public static Length Opening(CushionSpecification cushion, Pattern cover)
+    /// <param name="stocks">What the shop stocks, zippers with closed ends among it.</param>
+    public static Length Opening(CushionSpecification cushion, Pattern cover, IEnumerable<StockSpecification> stocks)
     {
         Length Along(SeamKind kind) => cover.Seams.Where(seam => seam.Kind == kind).Aggregate(Length.Zero, (sum, seam) => sum + cover.LengthOf(seam));
         return cushion.Closure switch
         {
+            ZipperClosure when ClosedZipper.For(cushion, cover, stocks) is { } zipper => zipper.Opening,
             ZipperClosure when cover.Seams.Any(seam => seam.Kind == SeamKind.Zipper && cover[seam.One[0].Part][seam.One[0].Edge].Finish.Kind == FinishKind.Seam)
                 => Closing.ZipperInSeam(Along(SeamKind.Zipper)),
             ZipperClosure => Along(SeamKind.Zipper) - 2 * EndGuard,

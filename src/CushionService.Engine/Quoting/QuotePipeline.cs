@@ -38,7 +38,7 @@ public static class QuotePipeline
     {
         OrderSpecification order = drafting.Order;
         ImmutableArray<Yardage> yardages = LayOut(drafting, cancellation);
-        ImmutableArray<Material> materials = BillOfMaterials.Of(order, drafting.Patterns, yardages);
+        ImmutableArray<Material> materials = BillOfMaterials.Of(order, drafting.Patterns, yardages, cancellation);
         return new Quote(
             drafting,
             yardages,

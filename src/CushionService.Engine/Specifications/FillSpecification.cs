@@ -8,4 +8,8 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Density">Kilograms a cubic metre; null when not known (foam only).</param>
 /// <param name="Oversize">How much larger than the cover foam is cut, in width and depth.</param>
 /// <param name="Plumpness">Share of the bag's full volume that a loose fill takes.</param>
-public sealed record FillSpecification(FillKind Kind, string Item, decimal? Density, Length Oversize, decimal Plumpness);
+public sealed record FillSpecification(FillKind Kind, string Item, decimal? Density, Length Oversize, decimal Plumpness)
+{
+    /// <summary>Batting round the foam; null for none.</summary>
+    public WrapSpecification? Wrap { get; init; }
+}

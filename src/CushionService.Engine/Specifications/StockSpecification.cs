@@ -26,8 +26,11 @@ public sealed record StockSpecification
     /// <summary>Kilograms a cubic metre, of foam, or of a loose fill as packed.</summary>
     public decimal? Density { get; init; }
 
-    /// <summary>Of foam: newtons at 25 % indentation (ASTM D3574, test B1).</summary>
-    public decimal? Firmness { get; init; }
+    /// <summary>Of foam: the force of 25 % indentation (ASTM D3574, test B1).</summary>
+    public Force? Firmness { get; init; }
+
+    /// <summary>Of foam: the force of 65 % indentation over that of 25 %.</summary>
+    public decimal? SupportFactor { get; init; }
 
     /// <summary>Net weight of one bag of loose fill.</summary>
     public Mass? Weight { get; init; }

@@ -3,7 +3,7 @@ using CushionService.Engine.Measures;
 namespace CushionService.Engine.Specifications;
 
 /// <summary>How a workroom sews and cuts.</summary>
-/// <remarks>The defaults are common practice, no source, except the thread figures (see <see cref="ThreadRatio"/>).</remarks>
+/// <remarks>The defaults are common practice, no source, except the thread figures.</remarks>
 public sealed record WorkroomPractice
 {
     /// <summary>The defaults of a workroom that measures in inches.</summary>
@@ -16,6 +16,7 @@ public sealed record WorkroomPractice
         HemFold = Length.FromInches(0.5m),
         TapeMargin = Length.FromInches(0.125m),
         EdgeDistance = Length.FromInches(0.125m),
+        Kerf = Length.FromInches(0.25m),
     };
 
     /// <summary>The defaults of a workroom that measures in millimetres.</summary>
@@ -28,6 +29,7 @@ public sealed record WorkroomPractice
         HemFold = Length.FromInches(0.5m),
         TapeMargin = Length.FromInches(0.125m),
         EdgeDistance = Length.FromMillimetres(3),
+        Kerf = Length.FromMillimetres(6),
     };
 
     /// <summary>Seam allowance for each edge.</summary>
@@ -63,9 +65,19 @@ public sealed record WorkroomPractice
     /// <summary>Length of each cloth lost to squaring its ends.</summary>
     public Length Squaring { get; init; }
 
-    /// <summary>Thread used for each length of lockstitched seam (stitch type 301): about 2.5 times the seam
-    /// (apparelscience.com, measuring actual thread consumption).</summary>
-    public decimal ThreadRatio { get; init; } = 2.5m;
+    /// <summary>Width of the cut between two pieces of foam: 1/4 in, or 6 mm in a metric workroom.</summary>
+    public required Length Kerf { get; init; }
+
+    /// <summary>The stitch that seams are sewn with, by which thread is reckoned; null where only a ratio is known.</summary>
+    public StitchSpecification? Stitch { get; init; }
+
+    /// <summary>Thread used for each length of seam, as a multiple of it; null for the stitch's own, or for about 2.5 (see
+    /// <see cref="LockstitchRatio"/>).</summary>
+    public decimal? ThreadRatio { get; init; }
+
+    /// <summary>Thread in a lockstitched seam, stitch type 301: about 2.5 times the seam (apparelscience.com, measuring actual thread
+    /// consumption).</summary>
+    public const decimal LockstitchRatio = 2.5m;
 
     /// <summary>Thread wasted, as a fraction of what is used: 10 to 15 % (apparelscience.com, the same).</summary>
     public decimal ThreadWaste { get; init; } = 0.15m;

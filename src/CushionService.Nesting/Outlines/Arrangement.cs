@@ -9,9 +9,10 @@ internal sealed class Arrangement
     {
         _copies = copies;
         All = copies.Count + copies.Flaws.Length;
-        (X, Y) = (new double[All], new double[All]);
+        var padded = (All + 3) & ~3;
+        (X, Y) = (new double[padded], new double[padded]);
         (Turn, Shape) = (new int[All], new int[All]);
-        (Across, Along) = (new double[All], new double[All]);
+        (Across, Along) = (new double[padded], new double[padded]);
         for (var flaw = 0; flaw < copies.Flaws.Length; flaw++)
         {
             X[copies.Count + flaw] = copies.Flaws[flaw].X;
@@ -79,8 +80,7 @@ internal sealed class Arrangement
             return 0;
         }
 
-        var pair = _copies.Book.Pair(Shape[one], Shape[other]);
-        return pair.Depth(dx, dy);
+        return _copies.Book.Depth(Shape[one], Shape[other], dx, dy);
     }
 
     private void Take(int copy, int shape)

@@ -9,11 +9,7 @@ namespace CushionService.Nesting.Outlines;
 /// (Egeblad, Nielsen and Odgaard 2007; Umetani et al. 2009).</summary>
 internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[] weights, StepBudget budget)
 {
-    private double[] _low = new double[64];
-    private double[] _high = new double[64];
-    private double[] _weight = new double[64];
-    private double[] _cap = new double[64];
-    private int _count;
+    private readonly LineIntervals _intervals = new(copies, arrangement, weights);
     private long _spent;
 
     /// <summary>The best place on a line.</summary>
@@ -26,23 +22,24 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
     /// <param name="from">The interval to begin with, so that ties are broken by chance.</param>
     public double Best(int copy, int shape, bool column, double t, double room, double here, int from)
     {
-        Gather(copy, shape, column, t, room);
+        _intervals.Gather(copy, shape, column, t, room);
+        budget.Spend(arrangement.All / 4 + 4 * _intervals.Count);
         _spent = 0;
         var best = here;
         var least = CostAt(here, double.MaxValue);
-        if (_count == 0 || least == 0)
+        if (_intervals.Count == 0 || least == 0)
         {
             return best;
         }
 
         Try(0, ref best, ref least);
         Try(room, ref best, ref least);
-        var start = from % _count;
-        for (var step = 0; step < _count && least > 0; step++)
+        var start = from % _intervals.Count;
+        for (var step = 0; step < _intervals.Count && least > 0; step++)
         {
-            var index = start + step < _count ? start + step : start + step - _count;
-            Try(Math.Floor(_low[index]), ref best, ref least);
-            Try(Math.Ceiling(_high[index]), ref best, ref least);
+            var index = start + step < _intervals.Count ? start + step : start + step - _intervals.Count;
+            Try(Math.Floor(_intervals.Low[index]), ref best, ref least);
+            Try(Math.Ceiling(_intervals.High[index]), ref best, ref least);
         }
 
         budget.Spend(_spent);
@@ -67,16 +64,17 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
     /// <paramref name="room"/>.</summary>
     public double LowestFree(int copy, int shape, bool column, double t, double floor, double room)
     {
-        Gather(copy, shape, column, t, room);
+        _intervals.Gather(copy, shape, column, t, room);
+        budget.Spend(arrangement.All / 4 + 4 * _intervals.Count);
         var place = floor;
         for (var moved = true; moved;)
         {
             moved = false;
-            for (var index = 0; index < _count; index++)
+            for (var index = 0; index < _intervals.Count; index++)
             {
-                if (place > _low[index] && place < _high[index])
+                if (place > _intervals.Low[index] && place < _intervals.High[index])
                 {
-                    place = Math.Ceiling(_high[index]);
+                    place = Math.Ceiling(_intervals.High[index]);
                     moved = true;
                 }
             }
@@ -85,61 +83,16 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
         return place <= room ? place : double.NaN;
     }
 
-    private void Gather(int copy, int shape, bool column, double t, double room)
-    {
-        _count = 0;
-        var around = copies.Book.Around(shape);
-        ReadOnlySpan<double> across = column ? arrangement.X : arrangement.Y;
-        ReadOnlySpan<double> along = column ? arrangement.Y : arrangement.X;
-        ReadOnlySpan<double> extents = column ? arrangement.Across : arrangement.Along;
-        var extent = column ? copies.Across[shape] : copies.Along[shape];
-        var row = copy * arrangement.All;
-        for (var other = 0; other < across.Length; other++)
-        {
-            var offset = t - across[other];
-            if (offset <= -extent || offset >= extents[other] || other == copy)
-            {
-                continue;
-            }
-
-            var pair = around[arrangement.Shape[other]] ?? copies.Book.Pair(arrangement.Shape[other], shape);
-            var slices = column ? pair.Columns : pair.Rows;
-            foreach (ref readonly var band in slices.At(offset, out var distance))
-            {
-                var low = along[other] + band.LowAt(distance) + SliceIndex.Tolerance;
-                var high = along[other] + band.HighAt(distance) - SliceIndex.Tolerance;
-                if (high <= 0 || low >= room)
-                {
-                    continue;
-                }
-
-                if (_count + 4 > _low.Length)
-                {
-                    Grow();
-                }
-
-                (_low[_count], _high[_count], _weight[_count]) = (low, high, weights[row + other]);
-                _cap[_count++] = Math.Min(offset + extent, extents[other] - offset);
-            }
-        }
-
-        budget.Spend(arrangement.All / 4 + 4 * _count);
-        for (var pad = _count; (pad & 3) != 0; pad++)
-        {
-            (_low[pad], _high[pad], _weight[pad], _cap[pad]) = (0, 0, 0, 1);
-        }
-    }
-
     /// <summary>Four tents at a time; the lanes are added in a fixed order, so every machine gets the same sum.</summary>
     private double CostAt(double place, double limit)
     {
         var here = Vector256.Create(place);
         var sum = Vector256<double>.Zero;
-        ref var low = ref MemoryMarshal.GetArrayDataReference(_low);
-        ref var high = ref MemoryMarshal.GetArrayDataReference(_high);
-        ref var cap = ref MemoryMarshal.GetArrayDataReference(_cap);
-        ref var weight = ref MemoryMarshal.GetArrayDataReference(_weight);
-        for (nuint index = 0; index < (nuint)_count; index += 4)
+        ref var low = ref MemoryMarshal.GetArrayDataReference(_intervals.Low);
+        ref var high = ref MemoryMarshal.GetArrayDataReference(_intervals.High);
+        ref var cap = ref MemoryMarshal.GetArrayDataReference(_intervals.Cap);
+        ref var weight = ref MemoryMarshal.GetArrayDataReference(_intervals.Weight);
+        for (nuint index = 0; index < (nuint)_intervals.Count; index += 4)
         {
             var depth = Vector256.Min(here - Vector256.LoadUnsafe(ref low, index), Vector256.LoadUnsafe(ref high, index) - here);
             depth = Vector256.Max(depth, Vector256<double>.Zero);
@@ -157,12 +110,4 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
 
     private static double Total(Vector256<double> sum) =>
         sum.GetElement(0) + sum.GetElement(1) + (sum.GetElement(2) + sum.GetElement(3));
-
-    private void Grow()
-    {
-        Array.Resize(ref _low, 2 * _low.Length);
-        Array.Resize(ref _high, _low.Length);
-        Array.Resize(ref _weight, _low.Length);
-        Array.Resize(ref _cap, _low.Length);
-    }
 }

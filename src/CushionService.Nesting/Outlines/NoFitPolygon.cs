@@ -17,6 +17,4 @@ internal sealed class NoFitPolygon(SliceIndex columns, SliceIndex rows)
         var across = along > 0 ? Rows.Depth(y, x) : 0;
         return across > 0 ? along * across / (along + across) : 0;
     }
-
-    public NoFitPolygon Reversed() => new(Columns.Reversed(), Rows.Reversed());
 }

@@ -9,7 +9,7 @@ internal static class OutlineKernel
     // Steps for up to 20 copies; a step is four overlaps added up. More copies get more: a round takes longer, and takes more rounds.
     private const long Quick = 700_000;
     private const long Standard = 15_000_000;
-    private const long Thorough = 700_000_000;
+    private const long Thorough = 850_000_000;
 
     public static StripLayout Nest(StripProblem problem, Effort effort, CancellationToken cancellation)
     {

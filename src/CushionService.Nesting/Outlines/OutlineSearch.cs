@@ -2,15 +2,10 @@ using CushionService.Nesting.Rectangles;
 
 namespace CushionService.Nesting.Outlines;
 
-/// <summary>Shortens a layout: takes the best of the bounding boxes' layout and of bottom-left fills in several orders, then
-/// asks again and again for a little less length and pulls apart the overlaps that this makes.</summary>
+/// <summary>Takes the best of the bounding boxes' layout and of bottom-left fills in several orders, then
+/// shortens it.</summary>
 internal sealed class OutlineSearch
 {
-    private const ulong Seed = 7919;
-    private const double FirstShrink = 0.02;
-    private const double LeastShrink = 0.002;
-    private const int FailsBeforeRest = 2;
-
     // The search keeps a weight for every pair; beyond this the bounding boxes' layout stands.
     private const int MostOutlines = 1500;
 
@@ -19,15 +14,12 @@ internal sealed class OutlineSearch
     private readonly long _bound;
     private readonly StepBudget _budget;
     private readonly Arrangement _current;
-    private readonly Squeeze _squeeze;
     private readonly ExactTest _exact;
-    private Xorshift _random = new(Seed);
 
     public OutlineSearch(Copies copies, SaleLadder sale, long bound, StepBudget budget)
     {
         (_copies, _sale, _bound, _budget) = (copies, sale, bound, budget);
         _current = new Arrangement(copies);
-        _squeeze = new Squeeze(copies, _current);
         _exact = new ExactTest(copies);
         Best = new Arrangement(copies);
     }
@@ -57,7 +49,8 @@ internal sealed class OutlineSearch
         Fill();
         if (!IsLowest && !_budget.Exhausted)
         {
-            Shorten();
+            new Shortening(_copies, _current, _sale, _bound, _budget).Run(Best);
+            Length = Best.Length;
         }
     }
 
@@ -82,46 +75,9 @@ internal sealed class OutlineSearch
         }
     }
 
-    private void Shorten()
-    {
-        var separation = new Separation(_copies, _current, _budget);
-        var (shrink, fails) = (FirstShrink, 0);
-        _current.CopyFrom(Best);
-        while (!_budget.Exhausted && !IsLowest)
-        {
-            var target = NextTarget(shrink);
-            if (!_squeeze.Into(target, ref _random))
-            {
-                return;
-            }
-
-            if (separation.Run(target, ref _random) && _exact.IsApart(_current))
-            {
-                Keep();
-                fails = 0;
-                continue;
-            }
-
-            if (++fails % FailsBeforeRest == 0)
-            {
-                shrink = Math.Max(LeastShrink, shrink / 2);
-                _current.CopyFrom(Best);
-            }
-
-            _squeeze.Swap(target, ref _random);
-        }
-    }
-
     private void Keep()
     {
         Best.CopyFrom(_current);
         Length = _current.Length;
-    }
-
-    /// <summary>The longest layout that is a given share shorter and can be bought cheaper.</summary>
-    private long NextTarget(double shrink)
-    {
-        var wanted = Math.Max(_bound, (long)(Length * (1 - shrink)));
-        return _sale.Reach(Math.Min(_sale.RungFor(wanted), _sale.RungFor((long)Length) - 1));
     }
 }

@@ -84,7 +84,6 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
     private void Weigh(int copy, int turn, double x, double y)
     {
         var shape = copies.TurnsOf(copy)[turn].Shape;
-        var around = copies.Book.Around(shape);
         var row = copy * arrangement.All;
         var (across, along) = (copies.Across[shape], copies.Along[shape]);
         var cost = 0.0;
@@ -93,8 +92,7 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
             var (dx, dy) = (x - arrangement.X[other], y - arrangement.Y[other]);
             if (dx > -across && dx < arrangement.Across[other] && dy > -along && dy < arrangement.Along[other] && other != copy)
             {
-                var pair = around[arrangement.Shape[other]] ?? copies.Book.Pair(arrangement.Shape[other], shape);
-                cost += weights[row + other] * pair.Depth(dx, dy);
+                cost += weights[row + other] * copies.Book.Depth(arrangement.Shape[other], shape, dx, dy);
                 if (cost >= Cost)
                 {
                     return;

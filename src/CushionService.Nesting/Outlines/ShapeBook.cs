@@ -50,10 +50,19 @@ internal sealed class ShapeBook(CancellationToken cancellation)
         }
     }
 
-    /// <summary>The no-fit polygons of one moving shape by lying shape; those not made yet are null.</summary>
-    public NoFitPolygon?[] Around(int moving) => _pairs[moving];
+    /// <summary>The no-fit polygons of one shape with each other; those not made yet are null.</summary>
+    public NoFitPolygon?[] Around(int shape) => _pairs[shape];
 
-    public NoFitPolygon Pair(int lying, int moving) => _pairs[moving][lying] ?? Make(lying, moving);
+    /// <summary>The no-fit polygon of two shapes, either way round: of the two, the one of the lower number lies and the other
+    /// moves. Where it is the other way, offsets change their sign.</summary>
+    public NoFitPolygon Pair(int one, int other) => _pairs[one][other] ?? Make(Math.Min(one, other), Math.Max(one, other));
+
+    /// <summary>How deep a moving shape overlaps a lying one at an offset.</summary>
+    public double Depth(int lying, int moving, double x, double y)
+    {
+        var pair = Pair(lying, moving);
+        return lying <= moving ? pair.Depth(x, y) : pair.Depth(-x, -y);
+    }
 
     private NoFitPolygon Make(int lying, int moving)
     {
@@ -61,11 +70,7 @@ internal sealed class ShapeBook(CancellationToken cancellation)
         Convolution.Trace(_shapes[lying], _shapes[moving], _segments);
         var made = new NoFitPolygon(_builder.Build(_segments, byRows: false), _builder.Build(_segments, byRows: true));
         _pairs[moving][lying] = made;
-        if (lying != moving)
-        {
-            _pairs[lying][moving] = made.Reversed();
-        }
-
+        _pairs[lying][moving] = made;
         return made;
     }
 

@@ -193,25 +193,23 @@ internal sealed class SliceBuilder
     /// <summary>Adds the lists exactly on the breaks: forbidden there is what is forbidden on both sides.</summary>
     private SliceIndex Assemble()
     {
-        var slabs = _breaks.Count - 1;
-        var allFirst = new int[2 * slabs + 2];
+        var slabs = new Slab[_breaks.Count - 1];
         var all = new List<Band>(2 * _bands.Count);
-        for (var index = 0; index <= slabs; index++)
+        all.AddRange(_bands);
+        for (var slab = 0; slab < slabs.Length; slab++)
         {
-            allFirst[2 * index] = all.Count;
-            if (index > 0 && index < slabs)
+            var firstAtStart = all.Count;
+            if (slab > 0)
             {
-                Intersect(index, all);
+                Intersect(slab, all);
             }
 
-            allFirst[2 * index + 1] = all.Count;
-            if (index < slabs)
-            {
-                all.AddRange(_bands[_first[index].._first[index + 1]]);
-            }
+            var (first, count) = (_first[slab], _first[slab + 1] - _first[slab]);
+            slabs[slab] = new(
+                _breaks[slab], _breaks[slab + 1], count > 0 ? all[first] : default, count, first, firstAtStart, all.Count - firstAtStart);
         }
 
-        return new SliceIndex([.. _breaks], allFirst, [.. all]);
+        return new SliceIndex(slabs, [.. all]);
     }
 
     private void Intersect(int index, List<Band> common)

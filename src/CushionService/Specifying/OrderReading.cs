@@ -9,6 +9,12 @@ namespace CushionService.Specifying;
 /// through it alike, so that neither can take another default.</summary>
 internal sealed class OrderReading
 {
+    // 8 stitches an inch, 3 mm (common practice, no source).
+    private static readonly Length UsualStitch = Engine.Measures.Length.FromInches(0.125m);
+    private static readonly Length UsualMetricStitch = Engine.Measures.Length.FromMillimetres(3);
+    private static readonly Length UsualBight = Engine.Measures.Length.FromInches(0.25m);
+    private static readonly Length UsualMetricBight = Engine.Measures.Length.FromMillimetres(6);
+
     public OrderReading(Order order, PriceBookSpecification? book = null)
     {
         (Order, Book) = (order, book);
@@ -33,7 +39,15 @@ internal sealed class OrderReading
             FoamOversize = Length(workroom?.FoamOversize) ?? usual.FoamOversize,
             FaceRounding = workroom?.FaceRounding ?? usual.FaceRounding,
             Squaring = Length(workroom?.Squaring) ?? usual.Squaring,
-            ThreadRatio = (decimal?)workroom?.ThreadRatio ?? usual.ThreadRatio,
+            Kerf = Length(workroom?.Kerf) ?? usual.Kerf,
+            Stitch = workroom?.Stitch is { Type: { } type } stitch && Length(stitch.Thickness) is { } thickness
+                ? new StitchSpecification(
+                    type,
+                    Length(stitch.StitchLength) is { Nanometres: > 0 } each ? each : Unit == LengthUnit.Inch ? UsualStitch : UsualMetricStitch,
+                    thickness,
+                    !StitchSpecification.HasBight(type) ? Engine.Measures.Length.Zero : Length(stitch.Bight) ?? (Unit == LengthUnit.Inch ? UsualBight : UsualMetricBight))
+                : null,
+            ThreadRatio = (decimal?)workroom?.ThreadRatio,
             ThreadWaste = (decimal?)workroom?.ThreadWaste ?? usual.ThreadWaste,
         };
     }
@@ -53,6 +67,17 @@ internal sealed class OrderReading
 
     /// <summary>The only cloth, which parts without an entry are made of; null when there are several.</summary>
     public string? OnlyFabric => Order.Fabrics is [{ Id: { } id }] ? id : null;
+
+    /// <summary>The stocks that the order may take from: its own, and after them those of its price book.</summary>
+    public IEnumerable<(string? Id, MaterialKind? Kind, decimal? Density)> Stocks =>
+    [
+        .. (Order.Stocks ?? []).Select(stock => (stock?.Id, stock?.Kind, (decimal?)stock?.Density)),
+        .. Book?.Stocks.Select(stock => ((string?)stock.Id, (MaterialKind?)stock.Kind, stock.Density)) ?? [],
+    ];
+
+    /// <summary>The stock of a name; null when there is none.</summary>
+    public (string? Id, MaterialKind? Kind, decimal? Density)? Stock(string? name) =>
+        name is not null && Stocks.Where(stock => stock.Id == name).ToArray() is [var first, ..] ? first : null;
 
     /// <summary>The length; null when there is none, or it cannot be read.</summary>
     public Length? Length(Measure? measure) => Length(measure, Unit);

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Geometry;
-using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Nesting;
@@ -52,7 +51,7 @@ internal static class Specify
                     handle.Kind!.Value, reading.HandleSide, order.Length(handle.Width)!.Value, order.Length(handle.Length)!.Value, order.Length(handle.Span)!.Value)
                 : null,
             Trim = TrimReading.Of(cushion, reading, order),
-            Fill = Fill(cushion.Fill, order),
+            Fill = FillReading.Of(cushion.Fill, order),
             Fabrics = TrimReading.Fabrics(cushion, new FabricRoles(top, cushion.Fabrics?.Bottom ?? top, sides, cushion.Handle?.Fabric ?? sides)),
         };
         return new ConstructionReading(cushion, order).Of(plain);
@@ -72,26 +71,6 @@ internal static class Specify
             _ => new HandSewnClosure(side),
         };
     }
-
-    private static FillSpecification? Fill(Fill? fill, OrderReading order)
-    {
-        if (fill?.Kind is not { } kind || kind == FillKind.None)
-        {
-            return null;
-        }
-
-        LooseFill material = fill.Material ?? LooseFill.PolyesterFibre;
-        decimal? density = (decimal?)fill.Density ?? (kind == FillKind.Loose ? Filling.PackedDensity(material) : null);
-        string item = fill.Stock ?? (kind == FillKind.Foam ? "foam" : NameOf(material));
-        return new FillSpecification(kind, item, density, order.Length(fill.Oversize) ?? order.Practice.FoamOversize, (decimal?)fill.Plumpness ?? 0.9m);
-    }
-
-    private static string NameOf(LooseFill material) => material switch
-    {
-        LooseFill.PolyesterFibre => "polyester-fibre",
-        LooseFill.Feather => "feather",
-        _ => "shredded-foam",
-    };
 
     private static LoosePieceSpecification Piece(LoosePiece piece, int index, OrderReading order)
     {

@@ -10,7 +10,7 @@ internal static class StockReading
 {
     private static readonly ImmutableDictionary<MaterialKind, ImmutableArray<string>> FieldsByKind = new Dictionary<MaterialKind, ImmutableArray<string>>
     {
-        [MaterialKind.Foam] = [nameof(Stock.Width), nameof(Stock.Length), nameof(Stock.Thickness), nameof(Stock.Density), nameof(Stock.Firmness)],
+        [MaterialKind.Foam] = [nameof(Stock.Width), nameof(Stock.Length), nameof(Stock.Thickness), nameof(Stock.Density), nameof(Stock.Firmness), nameof(Stock.SupportFactor)],
         [MaterialKind.Batting] = [nameof(Stock.Width), nameof(Stock.Length), nameof(Stock.Thickness)],
         [MaterialKind.LooseFill] = [nameof(Stock.Density), nameof(Stock.Weight)],
         [MaterialKind.Zipper] = [nameof(Stock.Length)],
@@ -35,6 +35,7 @@ internal static class StockReading
     /// <summary>The sizes that a stock cannot do without, given what it has.</summary>
     public static IEnumerable<string> Required(Stock stock) => stock.Kind switch
     {
+        MaterialKind.Foam when stock.SupportFactor is not null && stock.Firmness is null => [nameof(Stock.Firmness)],
         MaterialKind.Foam when stock.Width is not null || stock.Length is not null => [nameof(Stock.Width), nameof(Stock.Length), nameof(Stock.Thickness)],
         MaterialKind.Batting => [nameof(Stock.Width), .. Roll(stock)],
         MaterialKind.LooseFill when stock.Sold?.Unit == SaleUnit.Each => [nameof(Stock.Weight)],
@@ -74,7 +75,8 @@ internal static class StockReading
         Thickness = order.Length(stock.Thickness),
         Diameter = order.Length(stock.Diameter),
         Density = (decimal?)stock.Density,
-        Firmness = (decimal?)stock.Firmness,
+        Firmness = stock.Firmness is { } newtons ? new Force((decimal)newtons) : null,
+        SupportFactor = (decimal?)stock.SupportFactor,
         Weight = stock.Weight is { } kilograms ? new Mass((decimal)kilograms * 1000) : null,
         Coverage = (decimal?)stock.Coverage,
         Sold = stock.Sold is { Unit: { } unit } sold

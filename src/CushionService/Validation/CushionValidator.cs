@@ -1,5 +1,4 @@
 using CushionService.Contract.Orders;
-using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
@@ -68,39 +67,4 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
 
     /// <summary>A choice as JSON writes it.</summary>
     internal static string Json(Enum choice) => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString());
-
-    private sealed class FillValidator : AbstractValidator<Fill>
-    {
-        private static readonly Length UsualOversize = Length.FromInches(0.5m);
-
-        public FillValidator()
-        {
-            this.AddAttributeRules();
-            RuleFor(fill => fill).Custom((fill, context) =>
-            {
-                OnlyFor(FillKind.Foam, fill.Oversize is not null, nameof(Fill.Oversize));
-                OnlyFor(FillKind.Loose, fill.Material is not null, nameof(Fill.Material));
-                OnlyFor(FillKind.Loose, fill.Plumpness is not null, nameof(Fill.Plumpness));
-                if (fill.Kind == FillKind.None)
-                {
-                    OnlyFor(FillKind.Foam, fill.Density is not null, nameof(Fill.Density));
-                    OnlyFor(FillKind.Foam, fill.Stock is not null, nameof(Fill.Stock));
-                }
-
-                // Foam is cut up to 1/2 in over the cover for a tight fit (common practice, no source).
-                if (context.Reading().Length(fill.Oversize) > UsualOversize)
-                {
-                    context.Warn(nameof(Fill.Oversize), "foam-too-large", "Foam more than 1/2 in larger than its cover is hard to put in and strains the seams.");
-                }
-
-                void OnlyFor(FillKind kind, bool given, string field)
-                {
-                    if (given && fill.Kind is { } actual && actual != kind)
-                    {
-                        context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to fill {Json(actual)}.");
-                    }
-                }
-            });
-        }
-    }
 }

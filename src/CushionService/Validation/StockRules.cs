@@ -1,4 +1,6 @@
 using CushionService.Contract.Orders;
+using CushionService.Engine.Specifications;
+using CushionService.Specifying;
 using FluentValidation;
 
 namespace CushionService.Validation;
@@ -37,6 +39,17 @@ internal static class StockRules
                 string word = CushionValidator.Json(unit);
                 context.Refuse($"{list}[{i}].Per", "not-combinable", $"Stock {item} is sold by {word}; its price must be for one {word}.");
             }
+        }
+    }
+
+    /// <summary>Refuses the name of a stock that is of another kind, or that an order with stocks of the kind does not have.</summary>
+    public static void Names<T>(string? name, MaterialKind kind, string field, ValidationContext<T> context)
+    {
+        OrderReading order = context.Reading();
+        bool wrong = order.Stock(name) is { Kind: { } other } ? other != kind : order.Stocks.Any(stock => stock.Kind == kind);
+        if (name is not null && wrong)
+        {
+            context.Refuse(field, "unknown-stock", $"{FieldNames.Words(field.Split('.')[^1])} names {name}, which is no {CushionValidator.Json(kind)} among the order's stocks.");
         }
     }
 }

@@ -59,6 +59,7 @@ internal sealed class StockValidator : AbstractValidator<Stock>
         nameof(Stock.Diameter) => stock.Diameter is not null,
         nameof(Stock.Density) => stock.Density is not null,
         nameof(Stock.Firmness) => stock.Firmness is not null,
+        nameof(Stock.SupportFactor) => stock.SupportFactor is not null,
         nameof(Stock.Weight) => stock.Weight is not null,
         nameof(Stock.Coverage) => stock.Coverage is not null,
         _ => throw new ArgumentOutOfRangeException(nameof(field)),

@@ -32,6 +32,8 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             Quantity = (double)material.Quantity,
             Unit = material.Unit,
             Because = material.Because,
+            Weight = material.Weight is { } weight ? (double)decimal.Round(unit == LengthUnit.Inch ? weight.Pounds : weight.Kilograms, 3) : null,
+            WeightUnit = material.Weight is null ? null : unit == LengthUnit.Inch ? SaleUnit.Lb : SaleUnit.Kg,
         })],
         Cost = quote.Cost is { } cost ? CostOf(cost, quote.Drafting.Order.PriceBook) : null,
         Steps = [.. quote.Steps.Select((step, i) => new StepAnswer { Number = i + 1, Text = step.Text, Pieces = step.Pieces })],

@@ -54,7 +54,7 @@ public sealed class BillOfMaterialsFacts
         Material zipper = Bill(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), "zipper", unit).Single(material => material.Kind == MaterialKind.Zipper);
 
         Assert.Equal(decimal.Parse(quantity), zipper.Quantity);
-        Assert.Equal("seat: 1 × 31 in of chain", zipper.Because);
+        Assert.StartsWith("seat: 1 × 31 in of chain", zipper.Because, StringComparison.Ordinal);
     }
 
     [Fact]

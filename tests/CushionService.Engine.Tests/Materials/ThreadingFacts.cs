@@ -8,17 +8,31 @@ namespace CushionService.Engine.Tests.Materials;
 public sealed class ThreadingFacts
 {
     [Theory]
-    [InlineData(301, 0.01, 10, 0, 2.2, Sources.StitchGeometry)]
-    [InlineData(101, 0.005, 9, 0, 3.09, Sources.StitchGeometry)]
-    [InlineData(301, 0.08, 8, 0, 3.28, Sources.StitchGeometry)]
-    [InlineData(504, 0.08, 10, 0.2, 14.2, Sources.StitchGeometry)]
-    [InlineData(401, 0.1, 10, 0, 6, Sources.StitchGeometry)]
-    public void Thread_in_a_unit_of_seam(int stitch, double thickness, int stitches, double bight, double thread, string source) =>
+    [InlineData(StitchType.Lockstitch, 0.01, 10, 0, 2.2, Sources.StitchGeometry)]
+    [InlineData(StitchType.Chainstitch, 0.005, 9, 0, 3.09, Sources.StitchGeometry)]
+    [InlineData(StitchType.Lockstitch, 0.08, 8, 0, 3.28, Sources.StitchGeometry)]
+    [InlineData(StitchType.Overedge, 0.08, 10, 0.2, 14.2, Sources.StitchGeometry)]
+    [InlineData(StitchType.DoubleChainstitch, 0.1, 10, 0, 6, Sources.StitchGeometry)]
+    [InlineData(StitchType.SafetyStitch, 0.08, 10, 0.2, 5.6 + 14.2, Sources.StitchClasses)]
+    public void Thread_in_a_unit_of_seam(StitchType stitch, double thickness, int stitches, double bight, double thread, string source) =>
         Assert.Equal((decimal)thread, Threading.Consumption(stitch, (decimal)thickness, stitches, (decimal)bight));
+
+    [Theory]
+    [InlineData(StitchType.Lockstitch, "0.08", "1/8", null, 3.28, Sources.StitchGeometry)]
+    [InlineData(StitchType.Overedge, "0.08", "1/10", "0.2", 14.2, Sources.StitchGeometry)]
+    public void A_workroom_s_thread_follows_from_its_stitch(StitchType type, string thickness, string stitch, string? bight, double ratio, string source)
+    {
+        Length Read(string? text) => text is not null && LengthText.TryParse(text, LengthUnit.Inch, out Length length) ? length : Length.Zero;
+        WorkroomPractice workroom = WorkroomPractice.Imperial with { Stitch = new StitchSpecification(type, Read(stitch), Read(thickness), Read(bight)) };
+
+        Assert.Equal(ratio, (double)Threading.Ratio(workroom), 1e-9);
+        Assert.Equal(4, Threading.Ratio(workroom with { ThreadRatio = 4 }));
+        Assert.Equal(2.5m, Threading.Ratio(WorkroomPractice.Imperial));
+    }
 
     [Fact]
     public void A_stitch_type_without_a_formula_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => Threading.Consumption(602, 0.01m, 10));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Threading.Consumption((StitchType)602, 0.01m, 10));
 
     [Theory]
     [InlineData("100 cm", "5.4", 0, "540", Sources.MeasuredThread)]

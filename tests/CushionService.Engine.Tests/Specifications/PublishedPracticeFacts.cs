@@ -77,18 +77,18 @@ public sealed class PublishedPracticeFacts
     }
 
     [Theory]
-    [InlineData(101, "single chain")]
-    [InlineData(301, "lock")]
-    [InlineData(401, "double chain")]
-    [InlineData(504, "overedge")]
-    public void Stitch_types_are_known_by_their_class(int type, string name)
+    [InlineData(StitchType.Chainstitch, "single chain")]
+    [InlineData(StitchType.Lockstitch, "lock")]
+    [InlineData(StitchType.DoubleChainstitch, "double chain")]
+    [InlineData(StitchType.Overedge, "overedge")]
+    [InlineData(StitchType.SafetyStitch, "overedge")]
+    public void Stitch_types_are_numbered_by_their_class(StitchType type, string name)
     {
         // Sources.StitchClasses: 100 single chain, 200 hand, 300 lock, 400 double chain, 500 overedge; a lockstitch takes least thread.
         string[] classes = ["single chain", "hand", "lock", "double chain", "overedge", "cover"];
 
-        Assert.Equal(name, classes[(type / 100) - 1]);
-        Assert.True(Threading.Consumption(301, 0.08m, 8) <= Threading.Consumption(type, 0.08m, 8, 0.2m));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Threading.Consumption(201, 0.08m, 8));
+        Assert.Equal(name, classes[((int)type / 100) - 1]);
+        Assert.True(Threading.Consumption(StitchType.Lockstitch, 0.08m, 8) <= Threading.Consumption(type, 0.08m, 8, 0.2m));
     }
 
     [Theory]

@@ -15,7 +15,6 @@ public sealed class NoFitPolygonFacts
                 var book = new ShapeBook(CancellationToken.None);
                 var (first, second) = (book.Add(one), book.Add(other));
                 book.Close();
-                var (pair, mirrored) = (book.Pair(first, second), book.Pair(second, first));
                 var overlap = new OutlineOverlap();
                 for (var x = -other.Width; x <= one.Width; x += 3)
                 {
@@ -23,8 +22,8 @@ public sealed class NoFitPolygonFacts
                     {
                         GridPoint[] moved = [.. other.Corners.Select(corner => new GridPoint(corner.X + x, corner.Y + y))];
                         var meets = overlap.InteriorsMeet(one.Corners, moved);
-                        var depth = pair.Depth(x, y);
-                        Assert.Equal(depth, mirrored.Depth(-x, -y), 1e-6);
+                        var depth = book.Depth(first, second, x, y);
+                        Assert.Equal(depth, book.Depth(second, first, -x, -y), 1e-6);
                         Assert.True(meets ? depth > 0 : depth == 0 || IsSlot(overlap, one, other, x, y), $"{x}, {y}: {depth}");
                     }
                 }

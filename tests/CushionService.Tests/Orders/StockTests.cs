@@ -14,6 +14,7 @@ public sealed class StockTests
     [InlineData("""{ "id": "a", "kind": "thread", "weight": 1 }""", "/weight not-applicable")]
     [InlineData("""{ "id": "a", "kind": "thread", "density": 20 }""", "/density not-applicable")]
     [InlineData("""{ "id": "a", "kind": "loose-fill", "firmness": 150 }""", "/firmness not-applicable")]
+    [InlineData("""{ "id": "a", "kind": "foam", "supportFactor": 2 }""", "/firmness required")]
     [InlineData("""{ "id": "a", "kind": "foam", "coverage": 1 }""", "/coverage not-applicable")]
     [InlineData("""{ "id": "a", "kind": "slider", "length": 1 }""", "/length not-applicable")]
     [InlineData("""{ "id": "a", "kind": "button", "width": 1 }""", "/width not-applicable")]

@@ -54,8 +54,8 @@ internal sealed class BookFolder : IDisposable
         File.Move(draft, Path.Combine(Location, $"{name}.json"), overwrite: true);
     }
 
-    /// <summary>A service with these books.</summary>
-    public RunningService Serve() => new(services => services.AddSingleton(Shelf));
+    /// <summary>A service with these books, in which a call waits for its turn however long that takes.</summary>
+    public RunningService Serve() => new(services => services.AddSingleton(Shelf), settings: ("Admission:LongestWaitMs", "60000"));
 
     public void Dispose() => Directory.Delete(Location, recursive: true);
 }

@@ -20,4 +20,10 @@ public sealed record MaterialAnswer
 
     /// <summary>How the quantity comes about, in one line.</summary>
     public required string Because { get; init; }
+
+    /// <summary>What it weighs as it goes into the cushions, in <see cref="WeightUnit"/>; null where no density is known.</summary>
+    public double? Weight { get; init; }
+
+    /// <summary>Pounds in an order of inches, kilograms in another; null without a weight.</summary>
+    public SaleUnit? WeightUnit { get; init; }
 }

@@ -44,6 +44,10 @@ public sealed record Stock
     [NumberRange(10, 1000)]
     public double? Firmness { get; init; }
 
+    /// <summary>Support factor of foam: its indentation force at 65 % over that at 25 %.</summary>
+    [NumberRange(1, 5)]
+    public double? SupportFactor { get; init; }
+
     /// <summary>Net weight in kilograms of one bag of loose fill that is sold each.</summary>
     [NumberRange(0.01, 500)]
     public double? Weight { get; init; }

@@ -25,8 +25,8 @@ public sealed record Workroom
     [LengthRange("0 in", "36 in", Default = "0 in")]
     public Measure? Squaring { get; init; }
 
-    /// <summary>Thread used for each length of lockstitched seam, as a multiple of the seam.</summary>
-    [NumberRange(1, 30, Default = "2.5")]
+    /// <summary>Thread used for each length of seam, as a multiple of the seam; when left out, by the geometry of the stitch, or 2.5 where none is given.</summary>
+    [NumberRange(1, 30, Default = "the stitch's, or 2.5")]
     public double? ThreadRatio { get; init; }
 
     /// <summary>Thread wasted, as a fraction of what is used.</summary>
@@ -55,4 +55,11 @@ public sealed record Workroom
 
     /// <summary>How the cut sizes of rectangular faces meet the cutting step; up when left out.</summary>
     public FaceRounding? FaceRounding { get; init; }
+
+    /// <summary>The stitch that seams are sewn with, by which thread is reckoned; a lockstitch that takes 2.5 times the seam when left out.</summary>
+    public Stitch? Stitch { get; init; }
+
+    /// <summary>Width of the cut between two pieces of foam on a sheet.</summary>
+    [LengthRange("0 in", "1 in", Default = "1/4 in, or 6 mm in a metric order")]
+    public Measure? Kerf { get; init; }
 }

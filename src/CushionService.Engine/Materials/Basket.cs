@@ -1,0 +1,66 @@
+using System.Globalization;
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Materials;
+
+/// <summary>Adds up what the cushions need of each item, and rounds the sum up once to what is sold.</summary>
+/// <param name="unit">The unit of lengths in derivations.</param>
+internal sealed class Basket(LengthUnit unit)
+{
+    private readonly List<Need> _needs = [];
+    private readonly Dictionary<Goods, (decimal Amount, string Because)> _laid = [];
+
+    /// <summary>Puts needs in.</summary>
+    public void Add(IEnumerable<Need> needs) => _needs.AddRange(needs);
+
+    /// <summary>Says how much of an item all its needs take together, where that is laid out and not added up.</summary>
+    public void Lay(Goods goods, decimal amount, string because) => _laid[goods] = (amount, because);
+
+    /// <summary>One line for each item, in the order in which they were first put in.</summary>
+    public IEnumerable<Material> Lines() => _needs.GroupBy(need => need.Goods).Select(group => Line(group.Key, [.. group]));
+
+    private Material Line(Goods goods, Need[] needs)
+    {
+        (decimal Amount, string Because)? laid = _laid.TryGetValue(goods, out (decimal, string) known) ? known : null;
+        decimal amount = laid?.Amount ?? needs.Sum(need => need.Amount);
+        decimal needed = amount / goods.PerUnit, sold = goods.Sale.Sell(needed);
+        string reasons = string.Join("; ", needs.Select(need => $"{need.Cushion}: {need.Because}"));
+        string sum = laid is { } all ? $"; {all.Because}" : needs.Length > 1 ? $"; {Text(goods, amount)} in all" : "";
+        Mass? weight = needs.All(need => need.Weight is not null) ? needs.Aggregate(new Mass(0), (total, need) => total + need.Weight!.Value) : null;
+        return new Material(goods.Item, goods.Kind, sold, goods.Sale.Unit, $"{reasons}{sum}{Rounding(goods, needed, sold)}")
+        {
+            Uses = [.. needs.GroupBy(need => need.Cushion).Select(one => new CushionUse(one.Key, one.Sum(need => need.Amount)))],
+            Weight = weight,
+        };
+    }
+
+    // Counted goods that are sold one by one need no rounding.
+    private string Rounding(Goods goods, decimal needed, decimal sold)
+    {
+        UnitSale sale = goods.Sale;
+        if (goods is { Measured: Dimension.Count, Sale.Step: 1 } && needed == sold)
+        {
+            return "";
+        }
+
+        string container = goods.Content is { } content ? $", at {Text(goods, content)} in each" : "";
+        string step = sale is { Unit: SaleUnit.Each, Step: 1 } ? "whole one" : Quantity(sale.Step, sale.Unit);
+        string least = sale.Minimum > needed ? " and the least that is sold" : "";
+        return $"{container}, up to the next {step}{least}: {Quantity(sold, sale.Unit)}";
+    }
+
+    private string Text(Goods goods, decimal amount) => goods.Measured switch
+    {
+        Dimension.Length => LengthText.Format(Length.FromNanometres((long)amount), goods.Content is null ? unit : unit == LengthUnit.Inch ? LengthUnit.Yard : LengthUnit.Metre),
+        Dimension.Area => AmountText.Area(amount, unit),
+        Dimension.Mass => AmountText.Weight(new Mass(amount), unit),
+        _ => amount.ToString("0.##", CultureInfo.InvariantCulture),
+    };
+
+    private static string Quantity(decimal quantity, SaleUnit unit) => unit switch
+    {
+        SaleUnit.Yd => LengthText.Format(Length.From(quantity, LengthUnit.Yard), LengthUnit.Yard),
+        SaleUnit.Each => quantity.ToString("0.##", CultureInfo.InvariantCulture),
+        _ => $"{quantity.ToString("0.###", CultureInfo.InvariantCulture)} {AmountText.Symbol(unit)}",
+    };
+}

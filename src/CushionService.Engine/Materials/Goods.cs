@@ -1,0 +1,21 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Materials;
+
+/// <summary>An item that is bought, and how it is sold.</summary>
+/// <param name="Item">What prices name it by.</param>
+/// <param name="Kind">What kind of thing it is.</param>
+/// <param name="Measured">What its needs are counted in.</param>
+/// <param name="Sale">How it is sold.</param>
+internal sealed record Goods(string Item, MaterialKind Kind, Dimension Measured, UnitSale Sale)
+{
+    /// <summary>What one spool, roll, bag or can holds, in base units; null for what is sold by the measure itself.</summary>
+    public decimal? Content { get; init; }
+
+    /// <summary>What keeps alike items on lines of their own, such as a size; empty for nothing.</summary>
+    public string Apart { get; init; } = "";
+
+    /// <summary>Base units in one unit of sale.</summary>
+    public decimal PerUnit => Content ?? Measured.In(Sale.Unit);
+}

@@ -1,0 +1,71 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Materials;
+
+/// <summary>What an order asks of its stocks and they do not have.</summary>
+public static class StockFaults
+{
+    /// <summary>Blocks of foam that no sheet of their stock holds.</summary>
+    public static IEnumerable<Violation> Violations(OrderSpecification order)
+    {
+        var shop = new Shop(order);
+        string Text(Length length) => LengthText.Format(length, order.Unit);
+        foreach (CushionSpecification cushion in order.Cushions.Where(cushion => cushion.Fill?.Kind == FillKind.Foam))
+        {
+            if (shop.Named(cushion.Fill!.Item, MaterialKind.Foam) is { Width: { } width, Length: { } length } stock
+                && FoamBlock.Of(cushion, paired: true).FirstOrDefault(block => !block.FitsOn(width, length)) is { } block)
+            {
+                yield return new Violation(
+                    $"{cushion.Pointer}/fill/stock",
+                    "larger-than-sheet",
+                    $"The foam of {cushion.Id}, {Text(block.Width)} × {Text(block.Depth)}, is larger than a sheet of {stock.Id}, {Text(width)} × {Text(length)}.");
+            }
+        }
+    }
+
+    /// <summary>Sizes of notions that the order's stocks of their kind do not have; they are listed under their kind's own name.</summary>
+    public static IEnumerable<Violation> Warnings(OrderSpecification order)
+    {
+        foreach (CushionSpecification cushion in order.Cushions)
+        {
+            foreach ((MaterialKind kind, string field, string name, Length size, Func<StockSpecification, Length?> sizeOf) in Sizes(cushion))
+            {
+                StockSpecification[] stocks = [.. order.Stocks.Where(stock => stock.Kind == kind)];
+                if (stocks.Length > 0 && stocks.All(stock => sizeOf(stock) is { } has && has != size))
+                {
+                    yield return new Violation(
+                        $"{cushion.Pointer}/{field}", "not-stocked", $"The order's stocks have no {name} of {LengthText.Format(size, order.Unit)}; it is listed without a stock.");
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<(MaterialKind Kind, string Field, string Name, Length Size, Func<StockSpecification, Length?> SizeOf)> Sizes(CushionSpecification cushion)
+    {
+        if (cushion.Closure is HookAndLoopClosure hook)
+        {
+            yield return (MaterialKind.HookAndLoopTape, "closure/tapeWidth", "hook-and-loop tape", hook.TapeWidth, stock => stock.Width);
+        }
+
+        if (cushion.Closure is ButtonClosure buttons)
+        {
+            yield return (MaterialKind.Button, "closure/buttonDiameter", "button", buttons.Diameter, stock => stock.Diameter);
+        }
+
+        if (cushion.Trim.Edging is WeltSpecification welt)
+        {
+            yield return (MaterialKind.Cord, "edging/cordDiameter", "cord", welt.CordDiameter, stock => stock.Diameter);
+        }
+
+        if (cushion.Trim.Tufts is { } tufts)
+        {
+            yield return (MaterialKind.Button, "tufts/buttonDiameter", "button", tufts.ButtonDiameter, stock => stock.Diameter);
+        }
+
+        if (cushion.Handle is { HasWebbing: true } handle)
+        {
+            yield return (MaterialKind.Webbing, "handle/width", "webbing", handle.Width, stock => stock.Width);
+        }
+    }
+}

@@ -1,0 +1,57 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Materials;
+
+/// <summary>The thread that an order's stitching takes.</summary>
+internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
+{
+    /// <summary>The item that thread is priced as where no stock is known.</summary>
+    public const string Thread = "thread";
+
+    /// <summary>Puts the thread of all cushions into the basket; by length it is sold in whole yards or metres.</summary>
+    public void AddTo(Basket basket, IReadOnlyList<Pattern> patterns)
+    {
+        WorkroomPractice workroom = order.Workroom;
+        decimal ratio = Threading.Ratio(workroom);
+        Goods goods = shop.ByLength(Thread, MaterialKind.Thread, shop.Stocked(MaterialKind.Thread), usualStep: 1);
+        Length step = order.Unit == LengthUnit.Inch ? Length.FromInches(1) : Length.FromMillimetres(10);
+        Need[] needs =
+        [
+            .. order.Cushions.Zip(patterns, (cushion, pattern) => (cushion.Id, Sewn: (cushion.Quantity * Threading.Stitching(cushion, pattern)).RoundUpTo(step)))
+                .Where(one => one.Sewn > Length.Zero)
+                .Select(one => new Need(one.Id, goods, Threading.Thread(one.Sewn, ratio, workroom.ThreadWaste).Nanometres, $"{LengthText.Format(one.Sewn, order.Unit)} of stitching")),
+        ];
+        if (needs.Length > 0)
+        {
+            basket.Add(needs);
+            decimal all = needs.Sum(need => need.Amount);
+            LengthUnit spoken = order.Unit == LengthUnit.Inch ? LengthUnit.Yard : LengthUnit.Metre;
+            basket.Lay(goods, all, $"× {AmountText.Number(ratio)} thread to a length of {StitchText(workroom)} × {AmountText.Number(1 + workroom.ThreadWaste)} for waste = {AmountText.Number(decimal.Round(Length.FromNanometres((long)all).In(spoken), 2))} {LengthText.Symbol(spoken)}");
+        }
+    }
+
+    private string StitchText(WorkroomPractice workroom)
+    {
+        if (workroom is { ThreadRatio: not null, Stitch: null })
+        {
+            return "seam";
+        }
+
+        StitchType type = workroom.Stitch?.Type ?? StitchType.Lockstitch;
+        string name = $"{Name(type)} (ISO 4915 type {(int)type})";
+        return workroom is { ThreadRatio: null, Stitch: { } stitch }
+            ? $"{name}, {LengthText.Format(stitch.StitchLength, order.Unit)} a stitch through {LengthText.Format(stitch.Thickness, order.Unit)}"
+            : name;
+    }
+
+    private static string Name(StitchType type) => type switch
+    {
+        StitchType.Chainstitch => "chainstitch",
+        StitchType.Lockstitch => "lockstitch",
+        StitchType.DoubleChainstitch => "double chainstitch",
+        StitchType.Overedge => "overedge",
+        _ => "safety stitch",
+    };
+}

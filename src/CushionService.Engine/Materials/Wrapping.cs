@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Materials;
+
+/// <summary>The batting that wraps a block of foam.</summary>
+public static class Wrapping
+{
+    /// <summary>The pieces of one layer round one block W × D × T. A wrap that goes round is W + T wide and 2D + T long, or 2(D + T) with the
+    /// back; the whole skin is two pieces W × D, two W × T and two D × T, 2(WD + WT + DT) in all (follow from the block).</summary>
+    /// <param name="width">W.</param>
+    /// <param name="depth">D.</param>
+    /// <param name="thickness">T.</param>
+    /// <param name="sides">What is covered.</param>
+    public static ImmutableArray<(Length Width, Length Length, int Count)> Pieces(Length width, Length depth, Length thickness, WrapSides sides) => sides switch
+    {
+        WrapSides.ThreeSides => [(width + thickness, 2 * depth + thickness, 1)],
+        WrapSides.FourSides => [(width + thickness, 2 * (depth + thickness), 1)],
+        _ => [(width, depth, 2), (width, thickness, 2), (depth, thickness, 2)],
+    };
+
+    /// <summary>The pieces round one cushion's foam; a bolster's goes once round the roll, its ends left bare or with a square over each.</summary>
+    public static ImmutableArray<(Length Width, Length Length, int Count)> Pieces(CushionSpecification cushion, WrapSpecification wrap)
+    {
+        Length over = cushion.Fill!.Oversize;
+        if (cushion.Construction != Construction.Bolster)
+        {
+            return Pieces(cushion.Width + over, cushion.Depth + over, cushion.Thickness, wrap.Sides);
+        }
+
+        (Length Width, Length Length, int Count) round = (cushion.Outline.Perimeter, cushion.Length + over, 1);
+        return wrap.Sides == WrapSides.WholeSkin ? [round, (cushion.Width + over, cushion.Depth + over, 2)] : [round];
+    }
+
+    /// <summary>Area of pieces, in square millimetres.</summary>
+    public static decimal Area(IEnumerable<(Length Width, Length Length, int Count)> pieces) =>
+        pieces.Sum(piece => piece.Count * piece.Width.In(LengthUnit.Millimetre) * piece.Length.In(LengthUnit.Millimetre));
+}

@@ -1,0 +1,12 @@
+namespace CushionService.Engine.Measures;
+
+/// <summary>A force.</summary>
+/// <param name="Newtons">At least 0.</param>
+public readonly record struct Force(decimal Newtons)
+{
+    // The avoirdupois pound under standard gravity, 9.80665 m/s² (general conferences on weights and measures, 1901).
+    private const decimal NewtonsInPound = Mass.GramsInPound / 1000 * 9.80665m;
+
+    /// <summary>The force in pounds of force.</summary>
+    public decimal Pounds => Newtons / NewtonsInPound;
+}

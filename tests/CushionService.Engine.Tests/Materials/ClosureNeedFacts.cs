@@ -1,0 +1,101 @@
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Tests.Materials;
+
+public sealed class ClosureNeedFacts
+{
+    private static readonly StockSpecification Chain = new() { Id = "chain", Kind = MaterialKind.Zipper, Sold = new UnitSale(SaleUnit.Yd, 0.125m, 0) };
+
+    [Theory]
+    [InlineData("12 14 22 29 30", 29, false)]
+    [InlineData("12 14 22 30 31", 22, false)]
+    [InlineData("12 14 30 31", 30, false)]
+    [InlineData("12 14 32", 32, true)]
+    [InlineData("12 14", 14, false)]
+    public void A_closed_zipper_is_the_next_stock_length_that_ends_clear_of_the_section(string stocked, int chosen, bool shortened)
+    {
+        // Sources.Practice: a section of 30 in takes 29 at most; one up to 31 is caught in the joins, a longer one shortened.
+        ClosedZipper zipper = ClosedZipper.For(Box, Drafting.Of(Order(Box, Wide)).Patterns[0], Closed(stocked))!;
+
+        Assert.Equal((In(chosen), In(29), shortened), (zipper.Stock.Length!.Value, zipper.Room, zipper.Shortened));
+    }
+
+    [Fact]
+    public void A_closed_zipper_in_a_side_seam_is_2_to_3_inches_shorter_than_the_side()
+    {
+        // Sources.Practice
+        CushionSpecification pillow = KnifeEdge(18, 18, BackZipper);
+        ClosedZipper zipper = ClosedZipper.For(pillow, Drafting.Of(Order(pillow)).Patterns[0], Closed("14 15 16"))!;
+
+        Assert.Equal(In(15), zipper.Stock.Length);
+    }
+
+    [Fact]
+    public void A_closed_zipper_is_bought_one_by_one_under_its_own_name()
+    {
+        Material zipper = Bought(MaterialKind.Zipper, Closed("14 29"));
+
+        Assert.Equal(("zip-29", 1m, SaleUnit.Each), (zipper.Item, zipper.Quantity, zipper.Unit));
+        Assert.Equal("seat: 1 × zipper of 29 in in a seam of 30 in, at most 29 in fit", zipper.Because);
+    }
+
+    [Fact]
+    public void Chain_needs_a_slider_for_each_cover()
+    {
+        OrderSpecification order = Order(Box with { Quantity = 3 }, Wide) with { Stocks = [Chain] };
+        Material[] bought = [.. Quote(order).Materials.Where(material => material.Kind is MaterialKind.Zipper or MaterialKind.Slider)];
+
+        // Sources.Practice: 3 × 31 in is 93 in, sold as 2 5/8 yd.
+        Assert.Equal([("chain", 2.625m), ("slider", 3m)], bought.Select(material => (material.Item, material.Quantity)));
+    }
+
+    [Fact]
+    public void What_several_cushions_need_is_rounded_up_once()
+    {
+        // 31 and 27 in of chain are 58 in, 1 5/8 yd; rounded one by one they would be 7/8 and 3/4.
+        OrderSpecification order = Order(Box, Wide) with { Stocks = [Chain] };
+        order = order with { Cushions = [Box, Boxed(20, 20, 4, BackZipper, BoxingJoins.Back) with { Id = "other" }] };
+        Material chain = Quote(order).Materials.Single(material => material.Kind == MaterialKind.Zipper);
+
+        Assert.Equal(1.625m, chain.Quantity);
+        Assert.Equal("seat: 1 × 31 in of chain; other: 1 × 27 in of chain; 58 in in all, up to the next 1/8 yd: 1 5/8 yd", chain.Because);
+        Assert.Equal(31m / 27, chain.Uses[0].Amount / chain.Uses[1].Amount);
+    }
+
+    [Fact]
+    public void A_zipper_too_short_for_the_foam_is_said()
+    {
+        // Sources.Practice: a firm block folded in half needs 22 / 2 + 4 = 15 in.
+        OrderSpecification order = Order(Box with { Fill = new FillSpecification(FillKind.Foam, "foam", null, Length.Zero, 0.9m), Pointer = "/cushions/0" }, Wide);
+
+        Assert.DoesNotContain(Drafting.Of(order with { Stocks = [.. Closed("16")] }).Warnings, warning => warning.Code == "opening-too-small");
+        Assert.Contains(Drafting.Of(order with { Stocks = [.. Closed("14")] }).Warnings, warning => warning.Code == "opening-too-small");
+    }
+
+    [Theory]
+    [InlineData(0.75, "tape", false)]
+    [InlineData(1.0, "hook-and-loop-tape", true)]
+    public void Tape_comes_from_the_stock_of_its_width(double width, string item, bool warned)
+    {
+        StockSpecification tape = new() { Id = "tape", Kind = MaterialKind.HookAndLoopTape, Width = In((decimal)width), Sold = new UnitSale(SaleUnit.Yd, 0.25m, 1) };
+        OrderSpecification order = Order(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Pointer = "/cushions/0" }) with { Stocks = [tape] };
+        Material bought = Quote(order).Materials.Single(material => material.Kind == MaterialKind.HookAndLoopTape);
+
+        Assert.Equal((item, warned ? 0.5m : 1m), (bought.Item, bought.Quantity));
+        Assert.Equal(warned, Drafting.Of(order).Warnings.Any(warning => warning is { Code: "not-stocked", Pointer: "/cushions/0/closure/tapeWidth" }));
+        Assert.Equal(!warned, bought.Because.EndsWith("up to the next 1/4 yd and the least that is sold: 1 yd", StringComparison.Ordinal));
+    }
+
+    private static CushionSpecification Box => Boxed(24, 22, 4, BackZipper, BoxingJoins.Back);
+
+    private static FabricSpecification Wide => Cloth with { Width = In(72) };
+
+    private static StockSpecification[] Closed(string lengths) =>
+        [.. lengths.Split(' ').Select(length => new StockSpecification { Id = $"zip-{length}", Kind = MaterialKind.Zipper, Length = In(int.Parse(length)) })];
+
+    private static Material Bought(MaterialKind kind, StockSpecification[] stocks) =>
+        Quote(Order(Box, Wide) with { Stocks = [.. stocks] }).Materials.Single(material => material.Kind == kind);
+}
