@@ -9,6 +9,11 @@ using CushionService.Rest.OpenApi;
 using CushionService.Streaming;
 using CushionService.Telemetry;
 
+if (args is [HealthProbe.Option])
+{
+    return await HealthProbe.AskAsync();
+}
+
 WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
 builder.AddTelemetry();
 builder.AddLifetime();
@@ -32,3 +37,5 @@ if (!await app.WriteContractIfAskedAsync(args))
 {
     await app.RunAsync();
 }
+
+return 0;

@@ -23,12 +23,49 @@ internal sealed class LoopbackHost : IDisposable
         }
     }
 
-    public static async Task<LoopbackHost> StartAsync(params (string Name, string Value)[] settings)
+    /// <summary>Processor time that the service has used so far.</summary>
+    public TimeSpan ProcessorTime
     {
-        ProcessStartInfo start = new("dotnet", [typeof(OrderDesk).Assembly.Location])
+        get
+        {
+            _process.Refresh();
+            return _process.TotalProcessorTime;
+        }
+    }
+
+    /// <summary>Files, sockets and pipes that the service has open now.</summary>
+    public int Handles => Directory.GetFileSystemEntries($"/proc/{_process.Id}/fd").Length;
+
+    /// <summary>Whether the process has ended.</summary>
+    public bool HasExited => _process.HasExited;
+
+    /// <summary>The process's number.</summary>
+    public int Id => _process.Id;
+
+    /// <summary>Starts the service, and waits until it hears.</summary>
+    /// <param name="settings">Environment variables.</param>
+    public static Task<LoopbackHost> StartAsync(params (string Name, string Value)[] settings) => StartAsync([typeof(OrderDesk).Assembly.Location], settings);
+
+    /// <summary>Starts the service with the floor beside it.</summary>
+    /// <param name="settings">Environment variables.</param>
+    public static Task<LoopbackHost> StartWithFloorAsync(params (string Name, string Value)[] settings)
+    {
+        // The floor stands in the load tests' own assembly, run as the service is: by its entry point and with its runtime's settings.
+        string service = typeof(OrderDesk).Assembly.Location, tests = typeof(LoopbackHost).Assembly.Location;
+        return StartAsync(
+            ["exec", "--runtimeconfig", Path.ChangeExtension(service, "runtimeconfig.json"), "--depsfile", Path.ChangeExtension(tests, "deps.json"), tests, "host"],
+            settings);
+    }
+
+    private static async Task<LoopbackHost> StartAsync(string[] command, (string Name, string Value)[] settings)
+    {
+        ProcessStartInfo start = new("dotnet", command)
         {
             RedirectStandardOutput = true,
         };
+        // The generator is one caller that sends for thousands.
+        start.Environment["Access__Anonymous__Rate"] = "1000000";
+        start.Environment["Access__Anonymous__Burst"] = "10000000";
         start.Environment["ASPNETCORE_URLS"] = "http://127.0.0.1:0";
         start.Environment["GRPC_URLS"] = "http://127.0.0.1:0";
         foreach ((string name, string value) in settings)
@@ -56,5 +93,12 @@ internal sealed class LoopbackHost : IDisposable
     {
         _process.Kill();
         _process.Dispose();
+    }
+
+    /// <summary>Tells the service to end, as a platform does, and waits until it has.</summary>
+    public async Task StopAsync()
+    {
+        using Process signal = Process.Start("kill", ["-TERM", $"{Id}"]);
+        await _process.WaitForExitAsync().WaitAsync(TimeSpan.FromSeconds(60));
     }
 }

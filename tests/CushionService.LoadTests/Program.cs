@@ -1,9 +1,14 @@
 using CushionService.LoadTests;
+using CushionService.LoadTests.Chaos;
+using CushionService.LoadTests.Floor;
+using CushionService.LoadTests.Fuzzing;
+using CushionService.LoadTests.Runs;
 
+int number = args.Length == 2 && int.TryParse(args[1], out int said) ? said : 0;
 switch (args)
 {
-    case ["stream", .. string[] rest] when rest.Length == 0 || (rest.Length == 1 && int.TryParse(rest[0], out _)):
-        int count = rest.Length == 0 ? 100_000 : int.Parse(rest[0]);
+    case ["stream"] or ["stream", _] when args.Length == 1 || number > 0:
+        int count = number == 0 ? 100_000 : number;
         using (LoopbackHost host = await LoopbackHost.StartAsync())
         {
             await StreamRun.RunAsync("NDJSON", host, count, NdjsonCaller.CallAsync);
@@ -11,16 +16,40 @@ switch (args)
         }
 
         return 0;
-    case ["prices", .. string[] rest] when rest.Length == 0 || (rest.Length == 1 && int.TryParse(rest[0], out _)):
+    case ["prices"] or ["prices", _]:
         using (ReplacedBook book = new())
         using (LoopbackHost host = await LoopbackHost.StartAsync([("PriceBooks__Folder", book.Folder), .. PriceBookRun.Unlimited]))
         {
-            await PriceBookRun.RunAsync(host, book, rest.Length == 0 ? 20 : int.Parse(rest[0]));
+            await PriceBookRun.RunAsync(host, book, number == 0 ? 20 : number);
         }
 
         return 0;
+    case ["throughput"] or ["throughput", _]:
+        await ThroughputRun.RunAsync(number == 0 ? 5 : number);
+        return 0;
+    case ["overload"] or ["overload", _]:
+        await OverloadRun.RunAsync(number == 0 ? 60 : number);
+        return 0;
+    case ["soak"] or ["soak", _]:
+        await SoakRun.RunAsync(number == 0 ? 20 : number);
+        return 0;
+    case ["fuzz"] or ["fuzz", _]:
+        return await FuzzRun.RunAsync(number == 0 ? 1_000_000 : number);
+    case ["chaos"] or ["chaos", _]:
+        return await ChaosRun.RunAsync(number == 0 ? 20 : number);
+    case ["host"]:
+        FloorHost.Run();
+        return 0;
     default:
-        Console.Error.WriteLine("usage: stream [orders]   sends that many orders (100000) through each stream of a host on loopback, one in a hundred of them bad");
-        Console.Error.WriteLine("usage: prices [seconds]  sends 500 quotes a second for so long (20) while the price book that they name is replaced each second");
+        Console.Error.WriteLine("""
+            usage, all on loopback alone:
+              stream [orders]       sends that many orders (100000) through each stream, one in a hundred of them bad
+              prices [seconds]      sends 500 quotes a second while the price book that they name is replaced each second (20)
+              throughput [seconds]  compares the widget's calls with a floor that parses and echoes, in runs of that length (5)
+              overload [seconds]    sends five times what the service can do (60)
+              soak [minutes]        sends half of what the service can do (20)
+              fuzz [requests]       sends that many spoilt orders through both doors (1000000)
+              chaos [seconds]       kills and restarts two instances behind nginx, in phases of that length (20)
+            """);
         return 2;
 }

@@ -9,7 +9,7 @@ internal sealed class StepBudget(long limit, CancellationToken cancellation)
     // For each copy, and for all copies at most.
     private const long QuickShare = 15_000;
     private const long QuickMost = 3_000_000;
-    private const long StandardShare = 375_000;
+    private const long StandardShare = 500_000;
     private const long StandardMost = 75_000_000;
     private const long ThoroughShare = 15_000_000;
     private const long ThoroughMost = 600_000_000;

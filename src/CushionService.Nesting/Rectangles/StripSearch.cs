@@ -12,6 +12,7 @@ internal static class StripSearch
         var layouts = new OrderSearch(set, sale, budget);
         layouts.Start(bound.Goal);
         var beams = new BoxBeams(set, sale, budget);
+        bool turns = Array.IndexOf(set.Turns, true) >= 0;
 
         // Few kinds or few copies can be searched through; many different ones are found sooner than ruled out.
         double proving = set.Kinds <= 10 ? 0.7 : set.Copies <= 24 ? 0.4 : 0.1;
@@ -21,7 +22,7 @@ internal static class StripSearch
             long steps = Math.Min(share, budget.Limit - budget.Spent);
             bound.Relax(Below());
             long improving = bound.Box is null ? steps : (long)(steps * (1 - proving));
-            layouts.Improve(bound.Goal, beams.Apply ? improving / 4 : improving);
+            layouts.Improve(bound.Goal, beams.Apply ? improving / (turns ? 2 : 4) : improving);
             long end = before + improving;
             while (layouts.Length > bound.Goal && budget.Spent < end && beams.Improve(layouts.Length, bound.Goal, end - budget.Spent))
             {

@@ -20,7 +20,11 @@ internal sealed class Register
 
     private readonly FrozenDictionary<string, (Caller Caller, DateTimeOffset? NotAfter)> _keys;
 
-    private Register(Grant anonymous, Grant tokens, FrozenDictionary<string, (Caller, DateTimeOffset?)> keys) => (Anonymous, Tokens, _keys) = (anonymous, tokens, keys);
+    private Register(bool guarded, Grant anonymous, Grant tokens, FrozenDictionary<string, (Caller, DateTimeOffset?)> keys) =>
+        (IsGuarded, Anonymous, Tokens, _keys) = (guarded, anonymous, tokens, keys);
+
+    /// <summary>Whether there is a key, or an authority whose tokens are taken.</summary>
+    public bool IsGuarded { get; }
 
     /// <summary>What a caller without a key or a token may do.</summary>
     public Grant Anonymous { get; }
@@ -62,7 +66,7 @@ internal sealed class Register
         }
 
         return faults.Count == 0
-            ? new Register(anonymous, tokens, keys.ToFrozenDictionary(StringComparer.Ordinal))
+            ? new Register(guarded, anonymous, tokens, keys.ToFrozenDictionary(StringComparer.Ordinal))
             : throw new OptionsValidationException(AccessOptions.Section, typeof(AccessOptions), faults);
     }
 

@@ -30,7 +30,15 @@ internal sealed partial class Registers : IDisposable
     {
         try
         {
-            _current = Read();
+            Register next = Read();
+            if (_current.IsGuarded && !next.IsGuarded)
+            {
+                // A file that is half written reads as empty: it must not open the house.
+                LogKept(_log, "no key and no authority is left in it. Restart the service to open it to everyone.");
+                return;
+            }
+
+            _current = next;
         }
         catch (Exception fault) when (fault is OptionsValidationException or InvalidOperationException)
         {

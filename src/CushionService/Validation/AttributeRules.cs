@@ -16,7 +16,7 @@ internal static class AttributeRules
     /// <summary>Adds the rules of every property of <typeparamref name="T"/>.</summary>
     public static void AddAttributeRules<T>(this AbstractValidator<T> validator)
     {
-        Check<T>[] checks = [.. typeof(T).GetProperties().Select(Check<T>.Of)];
+        Check<T>[] checks = [.. typeof(T).GetProperties().Select(property => Check<T>.Of(property))];
         validator.RuleFor(instance => instance).Custom((instance, context) =>
         {
             foreach (Check<T> check in checks)
@@ -24,6 +24,35 @@ internal static class AttributeRules
                 check.Run(instance, context);
             }
         });
+    }
+
+    /// <summary>Adds the attributes' rules of parts that have no others: one rule for all parts, where a validator for each would cost more than what it checks.</summary>
+    public static void AddParts<T>(this AbstractValidator<T> validator, params Action<T, ValidationContext<T>>[] parts) =>
+        validator.RuleFor(instance => instance).Custom((instance, context) =>
+        {
+            foreach (Action<T, ValidationContext<T>> part in parts)
+            {
+                part(instance, context);
+            }
+        });
+
+    /// <summary>The attributes' rules of one part, where there is one.</summary>
+    /// <param name="name">The property that holds it.</param>
+    /// <param name="get">Gets it.</param>
+    public static Action<T, ValidationContext<T>> Part<T, TPart>(string name, Func<T, TPart?> get)
+        where TPart : class
+    {
+        Check<TPart>[] checks = [.. typeof(TPart).GetProperties().Select(property => Check<TPart>.Of(property, name + "."))];
+        return (instance, context) =>
+        {
+            if (get(instance) is { } part)
+            {
+                foreach (Check<TPart> check in checks)
+                {
+                    check.Run(part, context);
+                }
+            }
+        };
     }
 
     private sealed class Check<T>
@@ -37,9 +66,9 @@ internal static class AttributeRules
         private readonly Regex? _form;
         private readonly (Length Minimum, Length Maximum)? _lengths;
 
-        private Check(PropertyInfo property)
+        private Check(PropertyInfo property, string place)
         {
-            _name = property.Name;
+            _name = place + property.Name;
             _words = FieldNames.Words(property.Name);
             _get = Getter(property);
             _required = property.IsDefined(typeof(RequiredAttribute));
@@ -49,9 +78,9 @@ internal static class AttributeRules
             _lengths = property.GetCustomAttribute<LengthRangeAttribute>() is { } range ? (Read(range.Minimum), Read(range.Maximum)) : null;
         }
 
-        public static Check<T> Of(PropertyInfo property) => new(property);
+        public static Check<T> Of(PropertyInfo property, string place = "") => new(property, place);
 
-        public void Run(T instance, ValidationContext<T> context)
+        public void Run<TRoot>(T instance, ValidationContext<TRoot> context)
         {
             switch (_get(instance))
             {
@@ -83,7 +112,7 @@ internal static class AttributeRules
             }
         }
 
-        private void Run(Measure measure, ValidationContext<T> context)
+        private void Run<TRoot>(Measure measure, ValidationContext<TRoot> context)
         {
             OrderReading reading = context.Reading();
             if (!measure.TryRead(reading.Unit, out Length length))
@@ -96,7 +125,7 @@ internal static class AttributeRules
             }
         }
 
-        private void Run(string text, ValidationContext<T> context)
+        private void Run<TRoot>(string text, ValidationContext<TRoot> context)
         {
             if (text.Length > _longest)
             {
@@ -108,7 +137,7 @@ internal static class AttributeRules
             }
         }
 
-        private void RunNumber(double number, ValidationContext<T> context, string? entries)
+        private void RunNumber<TRoot>(double number, ValidationContext<TRoot> context, string? entries)
         {
             if (_numbers is { } range && !(number >= range.Minimum && number <= range.Maximum))
             {

@@ -14,14 +14,15 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
         this.AddAttributeRules();
         RuleFor(cushion => cushion.Outline!).SetValidator(new OutlineValidator()).When(cushion => cushion.Outline is not null);
         this.AddAdditionRules();
-        RuleFor(cushion => cushion.Closure!).SetValidator(new AttributeValidator<Closure>()).When(cushion => cushion.Closure is not null);
-        RuleFor(cushion => cushion.Handle!).SetValidator(new AttributeValidator<Handle>()).When(cushion => cushion.Handle is not null);
-        RuleFor(cushion => cushion.Ends!).SetValidator(new AttributeValidator<Ends>()).When(cushion => cushion.Ends is not null);
-        RuleFor(cushion => cushion.Flange!).SetValidator(new AttributeValidator<OxfordFlange>()).When(cushion => cushion.Flange is not null);
-        RuleFor(cushion => cushion.Channels!).SetValidator(new AttributeValidator<Channels>()).When(cushion => cushion.Channels is not null);
-        RuleFor(cushion => cushion.InnerCover!).SetValidator(new AttributeValidator<InnerCover>()).When(cushion => cushion.InnerCover is not null);
+        this.AddParts(
+            AttributeRules.Part(nameof(Cushion.Closure), (Cushion cushion) => cushion.Closure),
+            AttributeRules.Part(nameof(Cushion.Handle), (Cushion cushion) => cushion.Handle),
+            AttributeRules.Part(nameof(Cushion.Ends), (Cushion cushion) => cushion.Ends),
+            AttributeRules.Part(nameof(Cushion.Flange), (Cushion cushion) => cushion.Flange),
+            AttributeRules.Part(nameof(Cushion.Channels), (Cushion cushion) => cushion.Channels),
+            AttributeRules.Part(nameof(Cushion.InnerCover), (Cushion cushion) => cushion.InnerCover),
+            AttributeRules.Part(nameof(Cushion.Fabrics), (Cushion cushion) => cushion.Fabrics));
         RuleFor(cushion => cushion.Fill!).SetValidator(new FillValidator()).When(cushion => cushion.Fill is not null);
-        RuleFor(cushion => cushion.Fabrics!).SetValidator(new AttributeValidator<CushionFabrics>()).When(cushion => cushion.Fabrics is not null);
         RuleFor(cushion => cushion).Custom((cushion, context) =>
         {
             var reading = new CushionReading(cushion, context.Reading());

@@ -22,7 +22,7 @@ internal static class OrderCheck
     /// <summary>Every rule that a result says is broken.</summary>
     public static ImmutableArray<Violation> Broken(ValidationResult result) => Of(result, Severity.Error);
 
-    private static ImmutableArray<Violation> Of(ValidationResult result, Severity severity) =>
+    private static ImmutableArray<Violation> Of(ValidationResult result, Severity severity) => result.Errors.Count == 0 ? [] :
     [
         .. result.Errors
             .Where(failure => failure.Severity == severity)

@@ -20,8 +20,7 @@ public sealed class KeyRotationTests : IDisposable
     {
         Write(Old);
         _service = new(services => services.AddSingleton<ILoggerProvider>(_logs), true,
-            ("Access:File", Path.Combine(_folder, "keys.json")), ("Serilog:MinimumLevel:Default", "Verbose"), ("Serilog:MinimumLevel:Override:Microsoft.AspNetCore", "Verbose"),
-            ("Logging:LogLevel:Default", "Trace"));
+            ("Access:File", Path.Combine(_folder, "keys.json")));
     }
 
     [Fact]
@@ -61,6 +60,20 @@ public sealed class KeyRotationTests : IDisposable
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(Old));
     }
 
+    [Theory]
+    [InlineData("{}")]
+    [InlineData("{\"Access\":{\"Keys\":[")]
+    public async Task A_file_that_is_empty_or_half_written_opens_nothing(string content)
+    {
+        Assert.Equal(HttpStatusCode.OK, await StatusAsync(Old));
+        File.WriteAllText(Path.Combine(_folder, "keys.json"), content);
+        await Task.Delay(1_500);
+        using HttpResponseMessage anonymous = await _service.SendAsync("quotes", null);
+
+        Assert.Equal(HttpStatusCode.Unauthorized, anonymous.StatusCode);
+        Assert.Equal(HttpStatusCode.OK, await StatusAsync(Old));
+    }
+
     public void Dispose()
     {
         _service.Dispose();
@@ -69,6 +82,7 @@ public sealed class KeyRotationTests : IDisposable
 
     private void Write(params string[] keys) => File.WriteAllText(Path.Combine(_folder, "keys.json"), JsonSerializer.Serialize(new
     {
+        Serilog = new { MinimumLevel = new { Default = "Verbose", Override = new Dictionary<string, string> { ["Microsoft.AspNetCore"] = "Verbose", ["Grpc"] = "Verbose" } } },
         Access = new { Keys = keys.Select(key => new { Name = "shop", Sha256 = Register.DigestOf(key), Scopes = new[] { "quote" } }) },
     }));
 

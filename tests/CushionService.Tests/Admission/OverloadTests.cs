@@ -44,6 +44,11 @@ public sealed class OverloadTests : IDisposable
         using ManualResetEventSlim done = new();
         Task<int> held = bench.TryDo(cancellation => { done.Wait(cancellation); return 0; }, default)!;
         Task<HttpResponseMessage> late = _service.PostAsync("yardage", Callers.Pillow);
+        while (bench.Waiting == 0)
+        {
+            await Task.Delay(10);
+        }
+
         await Task.Delay(1_500);
         done.Set();
         await held;

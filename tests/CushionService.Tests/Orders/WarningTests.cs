@@ -25,7 +25,7 @@ public sealed class WarningTests
     public void What_cannot_lie_on_a_motif_is_said()
     {
         // The boxing's piece that holds the front near its end would reach past the selvedge on a motif 60 in wide.
-        ValidationAnswer answer = SampleOrder.Validate("""{ "/fabrics/0/repeat/width": 60, "/cushions/2/outline/width": 40 }""");
+        ValidationAnswer answer = SampleOrder.Validate("""{ "/fabrics/0/repeat/width": 60, "/cushions/2/outline/width": 30 }""");
 
         Assert.True(answer.Valid);
         Assert.Contains("/cushions/2 not-matched", answer.Warnings.Select(SampleOrder.Written));

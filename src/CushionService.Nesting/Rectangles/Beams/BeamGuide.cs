@@ -4,7 +4,8 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// <param name="Segments">For each level segment of the skyline.</param>
 /// <param name="Steps">For each upright edge of the skyline, in sides of an average square.</param>
 /// <param name="Noise">Range of the liking or dislike that each kind gets for one run.</param>
-internal readonly record struct BeamGuide(double Segments, double Steps, double Noise)
+/// <param name="GivesUp">Whether a gap may be given up although something fits it.</param>
+internal readonly record struct BeamGuide(double Segments, double Steps, double Noise, bool GivesUp = false)
 {
     /// <summary>The area that can no longer be covered, in average rectangles.</summary>
     public const double Waste = 4;
@@ -14,5 +15,8 @@ internal readonly record struct BeamGuide(double Segments, double Steps, double 
 
     /// <summary>One after the other, since no one guide is best for every order.</summary>
     public static BeamGuide[] InTurn { get; } =
-        [new(0.2, 0.1, 0.5), new(0, 0, 0.5), new(1, 0, 1), new(0.2, 0.1, 1), new(0, 0.2, 0.5), new(0, 0, 0.2)];
+        [
+            new(0.2, 0.1, 0.5), new(0, 0, 0.5), new(1, 0, 1, true), new(0.2, 0.1, 1),
+            new(0, 0.2, 0.5, true), new(0, 0, 0.2), new(1, 0, 1),
+        ];
 }

@@ -10,6 +10,9 @@ internal sealed class BeamHistory(RectangleSet set, int states)
     public void Note(int depth, int state, int parent, int kind, bool turned, long x, long y) =>
         _steps[depth * states + state] = new Step(parent, kind, turned, x, y);
 
+    /// <summary>Notes that a state came about as another one of its depth did.</summary>
+    public void NoteTwin(int depth, int state, int twin) => _steps[depth * states + state] = _steps[depth * states + twin];
+
     /// <summary>Reads the first layout of the last depth; sideways, the box's axes are exchanged.</summary>
     public void Read(bool sideways, long[] x, long[] y, bool[] turned)
     {

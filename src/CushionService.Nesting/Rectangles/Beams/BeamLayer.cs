@@ -82,6 +82,15 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
         Remaining[state] = from.Remaining[parent] - across * along;
     }
 
+    /// <summary>Becomes, in one state, what another state of the layer is.</summary>
+    public void Copy(int state, int from)
+    {
+        Array.Copy(X, from * Stride, X, state * Stride, Segments[from] + 1);
+        Array.Copy(Y, from * Stride, Y, state * Stride, Segments[from]);
+        Array.Copy(Left, from * kinds, Left, state * kinds, kinds);
+        (Segments[state], Waste[state], Remaining[state]) = (Segments[from], Waste[from], Remaining[from]);
+    }
+
     /// <summary>Gives up a gap: raises it to its lower wall, in a box of the given height.</summary>
     public void Raise(int state, int gap, long height)
     {

@@ -1,0 +1,75 @@
+using System.Diagnostics;
+using System.Threading.Channels;
+
+namespace CushionService.LoadTests.Generating;
+
+/// <summary>Sends requests to a host: as many as it takes (closed model), or at a constant rate whether it takes them or not (open model).</summary>
+internal sealed class Generator(LoopbackHost host, Func<IConnection> connect)
+{
+    /// <summary>Sends from each connection as soon as it has its answer, which finds saturation.</summary>
+    public async Task<Measured> SaturateAsync(Func<int, byte[]> request, int connections, TimeSpan time)
+    {
+        Measured measured = new();
+        int number = 0;
+        TimeSpan before = host.ProcessorTime;
+        long began = Stopwatch.GetTimestamp();
+        await Task.WhenAll(Enumerable.Range(0, connections).Select(_ => Task.Run(async () =>
+        {
+            using IConnection connection = connect();
+            while (Stopwatch.GetElapsedTime(began) < time)
+            {
+                long sent = Stopwatch.GetTimestamp();
+                Reply reply = await connection.SendAsync(request(Interlocked.Increment(ref number)), CancellationToken.None);
+                measured.Add(reply, Microseconds(sent));
+            }
+        })));
+        return Close(measured, began, before);
+    }
+
+    /// <summary>Sends at a constant rate. A request that finds no free connection waits, and its wait counts.</summary>
+    public async Task<Measured> SendAsync(Func<int, byte[]> request, double rate, int connections, TimeSpan time)
+    {
+        Measured measured = new();
+        Channel<(int Number, long Due)> due = Channel.CreateUnbounded<(int, long)>();
+        TimeSpan before = host.ProcessorTime;
+        long began = Stopwatch.GetTimestamp();
+        Task[] senders = [.. Enumerable.Range(0, connections).Select(_ => Task.Run(async () =>
+        {
+            using IConnection connection = connect();
+            await foreach ((int number, long at) in due.Reader.ReadAllAsync())
+            {
+                measured.Add(await connection.SendAsync(request(number), CancellationToken.None), Microseconds(at));
+            }
+        }))];
+        Thread clock = new(() => Tick(due.Writer, rate, began, time)) { IsBackground = true };
+        clock.Start();
+        await Task.WhenAll(senders);
+        return Close(measured, began, before);
+    }
+
+    private static void Tick(ChannelWriter<(int, long)> due, double rate, long began, TimeSpan time)
+    {
+        int count = (int)(rate * time.TotalSeconds);
+        for (int number = 0; number < count; number++)
+        {
+            long at = began + (long)(number / rate * Stopwatch.Frequency);
+            while (Stopwatch.GetTimestamp() < at)
+            {
+                Thread.Sleep(1);
+            }
+
+            due.TryWrite((number, at));
+        }
+
+        due.Complete();
+    }
+
+    private Measured Close(Measured measured, long began, TimeSpan before)
+    {
+        measured.Seconds = Stopwatch.GetElapsedTime(began).TotalSeconds;
+        measured.Processor = (host.ProcessorTime - before).TotalMicroseconds / Math.Max(1, measured.Calls);
+        return measured;
+    }
+
+    private static long Microseconds(long since) => (long)Stopwatch.GetElapsedTime(since).TotalMicroseconds;
+}

@@ -1,0 +1,68 @@
+using System.Globalization;
+using CushionService.LoadTests.Floor;
+using CushionService.LoadTests.Generating;
+using Grpc.Net.Client;
+
+namespace CushionService.LoadTests.Runs;
+
+/// <summary>How the widget's calls compare with the floor: alternating runs in one host, so that both sides see the same machine.</summary>
+internal static class ThroughputRun
+{
+    private const int Connections = 32;
+    private const int Rounds = 5;
+
+    public static async Task RunAsync(int seconds)
+    {
+        // The bench takes on all that comes: what is measured is what it can do, not what it would turn away.
+        using LoopbackHost host = await LoopbackHost.StartWithFloorAsync(("Admission__LongestWaitMs", "60000"));
+        using GrpcChannel channel = GrpcChannel.ForAddress(host.Grpc);
+        byte[] held = Requests.Get(Requests.Estimate, $"If-None-Match: {await TagAsync(host)}\r\n");
+        Generator rest = new(host, () => new RestConnection(host.Rest));
+        Generator echo = new(host, () => new GrpcConnection(channel, FloorCalls.Service + "/Echo"));
+        Generator grpc = new(host, () => new GrpcConnection(channel, "cushionservice.v1.CushionService/EstimateYardage"));
+        (string Name, Generator Generator, byte[] Request)[] sides =
+        [
+            ("floor REST", rest, Requests.Floor), ("POST /v1/yardage", rest, Requests.Yardage), ("GET /v1/estimate, held", rest, held),
+            ("floor gRPC", echo, Requests.OneCushionMessage), ("EstimateYardage", grpc, Requests.OneCushionMessage),
+        ];
+        List<Measured>[] rounds = [.. sides.Select(_ => new List<Measured>())];
+        for (int round = -1; round < Rounds; round++)
+        {
+            for (int side = 0; side < sides.Length; side++)
+            {
+                Measured measured = await sides[side].Generator.SaturateAsync(_ => sides[side].Request, Connections, TimeSpan.FromSeconds(seconds));
+                if (measured.Others(200, 304) > 0)
+                {
+                    throw new InvalidOperationException($"{sides[side].Name}: {measured}");
+                }
+
+                // The first round warms up.
+                if (round >= 0)
+                {
+                    rounds[side].Add(measured);
+                    Console.WriteLine($"{sides[side].Name,-24}{measured}");
+                }
+            }
+        }
+
+        Tell("POST /v1/yardage", 1, 0);
+        Tell("GET /v1/estimate, held", 2, 0);
+        Tell("EstimateYardage", 4, 3);
+        double rate = 0.7 * Median(rounds[1], measured => measured.Rate);
+        Console.WriteLine($"POST /v1/yardage at 70 % {await rest.SendAsync(_ => Requests.Yardage, rate, 256, TimeSpan.FromSeconds(4 * seconds))}");
+
+        void Tell(string name, int side, int floor) => Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{name} / floor: {Median(rounds[side], m => m.Rate) / Median(rounds[floor], m => m.Rate):0.00} of the throughput, "
+            + $"{Median(rounds[floor], m => m.Processor) / Median(rounds[side], m => m.Processor):0.00} by processor time of the service alone (medians of {Rounds})"));
+    }
+
+    private static double Median(List<Measured> rounds, Func<Measured, double> figure) => rounds.Select(figure).Order().ElementAt(rounds.Count / 2);
+
+    private static async Task<string> TagAsync(LoopbackHost host)
+    {
+        using HttpClient http = new() { BaseAddress = host.Rest };
+        using HttpResponseMessage answer = await http.GetAsync(new Uri(Requests.Estimate, UriKind.Relative));
+        return answer.EnsureSuccessStatusCode().Headers.ETag!.ToString();
+    }
+}
