@@ -69,7 +69,7 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
 
                 foreach (Segment part in parts)
                 {
-                    (long from, long middle, long to) = (beyond(part.From), beyond(part.At(0.5)), beyond(part.To));
+                    (long from, long middle, long to) = (SegmentCrossing.Beyond(part.From, beyond), beyond(part.At(0.5)), SegmentCrossing.Beyond(part.To, beyond));
                     if (from == 0 && middle == 0 && to == 0)
                     {
                         return null;

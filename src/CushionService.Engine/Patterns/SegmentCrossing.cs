@@ -8,6 +8,12 @@ namespace CushionService.Engine.Patterns;
 internal static class SegmentCrossing
 {
     private const int Halvings = 62;
+    private const long Sliver = 1000;
+
+    /// <summary>How far a point lies beyond the crossing line, in nanometres; zero all but on it, within a thousandth of a millimetre, so that no sliver is parted off.</summary>
+    /// <param name="point">An end of a segment, or where an arc turns back.</param>
+    /// <param name="beyond">The exact distance.</param>
+    public static long Beyond(Point point, Func<Point, long> beyond) => beyond(point) is var off && Math.Abs(off) < Sliver ? 0 : off;
 
     /// <summary>The parts, in order; the segment itself where nothing crosses it.</summary>
     /// <param name="segment">A line or an arc.</param>
@@ -44,7 +50,7 @@ internal static class SegmentCrossing
 
     private static double? Crossing(Segment segment, Func<Point, long> beyond, double low, double high)
     {
-        (long atLow, long atHigh) = (beyond(segment.At(low)), beyond(segment.At(high)));
+        (long atLow, long atHigh) = (Beyond(segment.At(low), beyond), Beyond(segment.At(high), beyond));
         if (atLow == 0 || atHigh == 0 || (atLow > 0) == (atHigh > 0))
         {
             return null;

@@ -1,4 +1,5 @@
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
@@ -39,13 +40,21 @@ internal static class BufferOracle
     {
         double[] allowances = [.. panel.Edges.Select(edge => edge.Finish.Allowance.Nanometres / Inch)];
         NetTopologySuite.Geometries.Geometry outline = Factory.CreatePolygon([.. panel.Edges.SelectMany(Points), Point(panel.Edges[0].From)]);
+        if (panel.TakeUpAcross + panel.TakeUpAlong > Length.Zero)
+        {
+            return Factory.ToGeometry(DrawnIn(panel));
+        }
+
         if (allowances.Distinct().Count() == 1)
         {
-            double drawnX = panel.TakeUpAcross.Nanometres / Inch, drawnY = panel.TakeUpAlong.Nanometres / Inch;
-            return drawnX + drawnY > 0
-                ? new Envelope(-allowances[0], (panel.Width.Nanometres / Inch) + drawnX + allowances[0], -allowances[0], (panel.Height.Nanometres / Inch) + drawnY + allowances[0]) is var box
-                    ? Factory.ToGeometry(box) : outline
-                : BufferOp.Buffer(outline, allowances[0], Mitred);
+            return BufferOp.Buffer(outline, allowances[0], Mitred);
+        }
+
+        double usual = allowances.GroupBy(allowance => allowance).MaxBy(group => group.Count())!.Key;
+        int[] odd = [.. Enumerable.Range(0, allowances.Length).Where(i => allowances[i] != usual)];
+        if (odd.All(i => panel.Edges[i].Path is [{ IsStraight: true }] && IsSmooth(panel, i - 1) && IsSmooth(panel, i)))
+        {
+            return odd.Aggregate(BufferOp.Buffer(outline, usual, Mitred), (cut, i) => cut.Union(Beside(panel.Edges[i], allowances[i])));
         }
 
         if (Enumerable.Range(0, panel.Edges.Length).Any(i => Turn(panel.Edges[i], panel.Edges[(i + 1) % panel.Edges.Length]) < -0.01))
@@ -67,6 +76,26 @@ internal static class BufferOracle
         }
 
         return cut;
+    }
+
+    // What is quilted flat is a rectangle until it is drawn in; each of its sides has the deepest allowance that stands there.
+    private static Envelope DrawnIn(Panel panel)
+    {
+        double Deepest(double direction) => panel.Edges
+            .Where(edge => Math.Cos(edge.Path[0].StartDirection - direction) > 0.8).Max(edge => edge.Finish.Allowance.Nanometres / Inch);
+        double width = (panel.Width + panel.TakeUpAcross).Nanometres / Inch, height = (panel.Height + panel.TakeUpAlong).Nanometres / Inch;
+        return new(-Deepest(-Math.PI / 2), width + Deepest(Math.PI / 2), -Deepest(0), height + Deepest(Math.PI));
+    }
+
+    // Where one edge goes on into the next, the allowance steps square to both.
+    private static bool IsSmooth(Panel panel, int i) =>
+        Math.Abs(Turn(panel.Edges[(i + panel.Edges.Length) % panel.Edges.Length], panel.Edges[(i + 1) % panel.Edges.Length])) < 0.01;
+
+    private static NetTopologySuite.Geometries.Polygon Beside(Edge edge, double allowance)
+    {
+        Coordinate from = Point(edge.From), to = Point(edge.To);
+        double length = from.Distance(to), outX = (to.Y - from.Y) / length * allowance, outY = (from.X - to.X) / length * allowance;
+        return Factory.CreatePolygon([from, new(from.X + outX, from.Y + outY), new(to.X + outX, to.Y + outY), to, from]);
     }
 
     private static double Turn(Edge edge, Edge next) => Math.IEEERemainder(next.Path[0].StartDirection - edge.Path[^1].EndDirection, 2 * Math.PI);

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
@@ -16,30 +17,29 @@ public sealed class OfferedCushionFacts
     private static readonly FabricSpecification Wide = Cloth with { Width = In(118) };
 
     [Fact]
-    public void Every_combination_closes_and_is_cut_no_smaller_than_its_outline_and_allowances() => Parallel.For(0, Cushions, number =>
+    public void Every_combination_closes_and_is_cut_no_smaller_than_its_outline_and_allowances()
     {
-        CushionSpecification cushion = OfferedCushions.Cushion(number);
-        try
+        var faults = new ConcurrentBag<string>();
+        Parallel.For(0, Cushions, number =>
         {
-            Drafting drafting = Drafting.Of(Order(cushion, Wide));
-            Assert.Same(drafting.Patterns[0], drafting.Patterns[0].Closed());
-            foreach (CutPiece piece in drafting.Pieces)
+            CushionSpecification cushion = OfferedCushions.Cushion(number);
+            try
             {
-                // The oracle has no direction for the slivers that a line leaves of a curve that turns just there.
-                if (cushion.Construction == Construction.Pouf || cushion.Closure.Side != Side.Bottom || cushion.Outline.HasCorners)
+                Drafting drafting = Drafting.Of(Order(cushion, Wide));
+                Assert.Same(drafting.Patterns[0], drafting.Patterns[0].Closed());
+                foreach (CutPiece piece in drafting.Pieces)
                 {
                     CutAsItsPanel(piece, drafting.Order.Workroom.CuttingStep);
+                    MarksLieWithin(piece);
                 }
-
-                MarksLieWithin(piece);
             }
-        }
-        catch (Exception fault)
-        {
-            throw new InvalidOperationException(
-                $"Cushion {number}, {cushion.Construction} {cushion.Outline.Kind} {cushion.Closure} {cushion.Trim.Edging}: {fault.Message}", fault);
-        }
-    });
+            catch (Exception fault)
+            {
+                faults.Add($"Cushion {number}, {cushion.Construction} {cushion.Outline.Kind} {cushion.Closure} {cushion.Trim.Edging}: {fault.Message}");
+            }
+        });
+        Assert.True(faults.IsEmpty, string.Join(Environment.NewLine, faults.Order().Take(20).Prepend($"{faults.Count} cushions")));
+    }
 
     [Fact]
     public void Every_combination_that_is_offered_is_among_them()
@@ -72,7 +72,7 @@ public sealed class OfferedCushionFacts
         double cut = piece.Area.In(LengthUnit.Inch), slack = step.Nanometres / inch * 2 * (piece.Width + piece.Length).Nanometres / inch;
         double across = (panel.Width + panel.TakeUpAcross).Nanometres / inch, along = (panel.Height + panel.TakeUpAlong).Nanometres / inch;
 
-        Assert.InRange(cut, oracle - BufferOracle.SlackOf(piece), oracle + slack);
+        Assert.True(cut >= oracle - BufferOracle.SlackOf(piece) && cut <= oracle + slack, $"{piece.Id} is {cut} in², the oracle's {oracle}.");
         Assert.True(piece.Width.Nanometres / inch >= across && piece.Length.Nanometres / inch >= along, $"{piece.Id} is smaller than its panel.");
         Assert.True(bare < BufferOracle.SlackOf(piece), $"{piece.Id} does not cover its outline and allowances.");
     }
