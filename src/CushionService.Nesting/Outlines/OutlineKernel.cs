@@ -3,7 +3,8 @@ using CushionService.Nesting.Rectangles;
 namespace CushionService.Nesting.Outlines;
 
 /// <summary>The kernel for problems with outlines on a strip: bound, floor, search.</summary>
-/// <remarks>The floor is the layout of the bounding boxes, so an answer always exists and is never longer than theirs.</remarks>
+/// <remarks>The floor is the layout of the bounding boxes, so an answer always exists and is never longer than what a quick or standard search finds for
+/// them. A thorough search leaves its steps to the outlines.</remarks>
 internal static class OutlineKernel
 {
     // Steps for up to 20 copies; a step is four overlaps added up. More copies get more: a round takes longer, and takes more rounds.
@@ -14,7 +15,7 @@ internal static class OutlineKernel
     public static StripLayout Nest(StripProblem problem, Effort effort, CancellationToken cancellation)
     {
         OutlineCheck.Check(problem);
-        var floor = StripRectangles.Nest(problem, effort, cancellation);
+        var floor = StripRectangles.Nest(problem, effort == Effort.Quick ? Effort.Quick : Effort.Standard, cancellation);
         var growth = Math.Pow(Math.Max(1, problem.Pieces.Sum(piece => piece.Quantity) / 20.0), 4);
         var steps = effort switch
         {

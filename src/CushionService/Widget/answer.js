@@ -51,7 +51,10 @@ function materials(answer, words) {
     const line = priced.findIndex((each) => each.item === item && each.quantity === quantity);
     return row(item, words.amount(quantity, unit), line < 0 ? "–" : money(priced.splice(line, 1)[0].amount));
   });
-  rows.push(...priced.map((line) => row(line.item, words.amount(line.quantity, line.unit), money(line.amount))));
+  const charges = answer.cost ? answer.cost.lines.reduce((rest, line) => rest - line.amount, Number(answer.cost.total)) : 0;
+  if (Math.abs(charges) > 0.001) {
+    rows.push(row(words.say("charges"), "", money(charges)));
+  }
   const heads = [words.say("item"), words.say("quantity"), ...(answer.cost ? [words.say("amount")] : [])];
   return element("div", { class: "materials" },
     element("table", {}, element("caption", {}, words.say("materials")),

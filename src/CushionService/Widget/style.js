@@ -12,10 +12,10 @@ sheet.replaceSync(`
   --_on-accent: var(--cushion-on-accent, #fff);
   --_fault: var(--cushion-fault, #9c1c1c);
   --_radius: var(--cushion-radius, 4px);
-  display: block; container-type: inline-size; color: var(--_ink); background: var(--_paper);
+  display: block; font-variant-numeric: tabular-nums; container-type: inline-size; color: var(--_ink); background: var(--_paper);
   font: var(--cushion-font, 1rem/1.45 system-ui, sans-serif);
 }
-:host([hidden]), [hidden] { display: none; }
+:host([hidden]) { display: none; }
 * { box-sizing: border-box; }
 p, figure, ul { margin: 0; }
 .estimate { display: grid; gap: 1.5rem; }
@@ -34,7 +34,7 @@ input[type=text], select {
 .fault::before { content: "▲ " / ""; }
 .result { border-top: 2px solid var(--_ink); padding-top: 1rem; min-width: 0; }
 .buy { color: var(--_soft); }
-[role=status] { font-size: 1.5rem; line-height: 1.25; font-weight: 650; min-height: 1.25em; }
+[role=status] { font-size: 1.5rem; line-height: 1.25; font-weight: 650; }
 :host(:not([data-state=answered])) .buy { visibility: hidden; }
 :host(:not([data-state=answered])) [role=status] { font-size: 1.05rem; }
 :host([data-state=working]) [part=answer] { opacity: .55; }
@@ -50,9 +50,9 @@ input[type=text], select {
 .piece { fill: var(--_paper); stroke: var(--_ink); stroke-width: 1; }
 text { fill: var(--_ink); text-anchor: middle; font-weight: 600; }
 figcaption { font-size: .85rem; color: var(--_soft); margin-top: .35rem; }
-summary { cursor: pointer; font-weight: 600; padding: .25rem 0; min-height: 1.75rem; }
-details ul { padding-left: 1.2rem; font-variant-numeric: tabular-nums; display: grid; gap: .35rem; }
-table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; }
+summary { cursor: pointer; font-weight: 600; padding: .25rem 0; }
+details ul { padding-left: 1.2rem; display: grid; gap: .35rem; }
+table { border-collapse: collapse; width: 100%; }
 caption { text-align: left; font-weight: 600; padding-bottom: .25rem; }
 th, td { text-align: left; padding: .35rem .5rem .35rem 0; border-top: 1px solid var(--_line); vertical-align: top; font-weight: 400; overflow-wrap: anywhere; }
 thead th { border-top: 0; font-size: .85rem; color: var(--_soft); }

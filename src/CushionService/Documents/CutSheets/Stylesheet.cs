@@ -26,11 +26,12 @@ internal static class Stylesheet
         table { width: 100%; border-collapse: collapse; margin: 0 0 2mm; }
         caption { text-align: left; font-weight: bold; padding: 1mm 0; break-after: avoid; }
         thead { display: table-header-group; }
-        tr, figure, li, p, .label, .notice, .marks { break-inside: avoid; }
+        tr, figure, li, p, .label, .notice { break-inside: avoid; }
+        .marks figure { break-after: avoid; margin-bottom: 1mm; }
         figcaption { font-weight: normal; }
         th, td { border: 0.2mm solid #555; padding: 0.8mm 1.4mm; text-align: left; vertical-align: top; }
         thead th { border-bottom: 0.5mm solid #111; font-size: 8.5pt; }
-        tbody th { font-weight: bold; }
+        tbody th { font-weight: bold; min-width: 16mm; }
         .number { text-align: right; white-space: nowrap; }
         .size { font-weight: bold; }
         .pieces { table-layout: fixed; }
@@ -42,7 +43,7 @@ internal static class Stylesheet
         .pieces th:nth-child(6) { width: 33mm; }
         .pieces th:nth-child(7) { width: 13mm; }
         .pieces th:nth-child(9) { width: 12mm; }
-        .pieces tbody th { width: auto; }
+        .pieces tbody th { width: auto; min-width: 0; }
         .lay { display: flex; gap: 1mm; align-items: center; }
         .lay svg { flex: none; }
         .lead { break-after: avoid; }

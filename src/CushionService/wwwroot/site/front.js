@@ -1,6 +1,6 @@
 // The demonstration: hears the element's events as a shop's page would, and shows whole orders.
 
-import { showBook } from "./price-book.js";
+import { showBook, showNookBook } from "./price-book.js";
 import { sheetOf } from "./service.js";
 import { showOrder } from "./whole-order.js";
 
@@ -43,6 +43,7 @@ async function showChosen() {
 }
 
 hearTheElement();
+showNookBook(at("nook-book"));
 showSnippet();
 at("order").addEventListener("change", showChosen);
 showChosen();

@@ -1,4 +1,4 @@
-// What an order is priced by.
+// What an order is priced by, and a whole book as the service reads it from a folder.
 
 import { table } from "./table.js";
 
@@ -7,4 +7,11 @@ export function showBook(order, place) {
   const cloths = order.fabrics.filter(({ price }) => price).map(({ id, label, price }) => [label ?? id, money(price.amount), price.per]);
   const items = (order.prices ?? []).map(({ item, amount, per }) => [item, money(amount), per]);
   place.replaceChildren(table("Prices of the order shown above", ["Item", "Price", "Per"], [...cloths, ...items]));
+}
+
+export async function showNookBook(place) {
+  const book = await (await fetch("/demo/PriceBooks/nook.json")).json();
+  const rows = book.prices.map(({ item, amount, per, breaks = [], cutFee }) =>
+    [item, `${amount} ${book.currency}`, per, breaks.map((each) => `${each.from} ${per}: ${each.amount}`).join(", ") || "–", cutFee ?? "–"]);
+  place.replaceChildren(table("The nook's own book, which an order names", ["Item", "Price", "Per", "From a quantity of", "Cut fee"], rows));
 }

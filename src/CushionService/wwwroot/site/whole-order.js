@@ -42,6 +42,10 @@ function materials({ materials: bought, cost }, names) {
     return line < 0 ? "–" : money(priced.splice(line, 1)[0].amount, cost.currency);
   };
   const rows = bought.map(({ item, quantity, unit, because }) => [names.get(item) ?? item, `${quantity} ${unit}`, amount(item, quantity), because]);
+  const making = cost.lines.reduce((rest, line) => rest - line.amount, Number(cost.total));
+  if (Math.abs(making) > 1e-6) {
+    rows.push(["Making and charges", "", money(making, cost.currency), [...cost.additions.map((addition) => addition.because)].join("; ")]);
+  }
   return table("What to buy", ["Item", "Quantity", "Price", "Because"], rows);
 }
 
