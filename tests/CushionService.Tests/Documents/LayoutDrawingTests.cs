@@ -1,7 +1,11 @@
+using System.Text;
 using System.Xml.Linq;
 using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
 using CushionService.Documents.Drawings;
 using CushionService.Engine.Specifications;
+using CushionService.Rest;
+using CushionService.Tests.Orders;
 
 namespace CushionService.Tests.Documents;
 
@@ -17,14 +21,21 @@ public sealed class LayoutDrawingTests
     {
         foreach ((LayoutsAnswer answer, LayoutAnswer layout) in Generated)
         {
-            var drawing = new ParsedDrawing(LayoutDrawing.Draw(layout, answer.Pieces, answer.Units));
-            List<XElement> groups = [.. drawing.PieceGroups];
-            Assert.Equal(layout.Placements.Count, groups.Count);
-            foreach ((PlacementAnswer placement, XElement group) in layout.Placements.Zip(groups))
+            AssertDrawn(answer, layout);
+        }
+    }
+
+    [Fact]
+    public void Every_placement_of_a_generated_order_is_drawn_at_the_coordinates_of_the_answer()
+    {
+        int drawn = 0;
+        for (int number = 0; drawn < Layouts; number++)
+        {
+            Order order = OrderBody.Parse(Encoding.UTF8.GetBytes(OrderGenerator.Sound(number).ToJsonString())).Order!;
+            if (new OrderDesk().LayOut(order, CancellationToken.None).Answer is { } answer)
             {
-                Assert.Equal(placement.Piece, group.Attribute("data-piece")!.Value);
-                Assert.Equal(placement.Copy, ParsedDrawing.Number(group, "data-copy"));
-                AssertShape(answer.Pieces.Single(piece => piece.Id == placement.Piece), placement, group.Elements().Single());
+                drawn++;
+                Assert.All(answer.Layouts, layout => AssertDrawn(answer, layout));
             }
         }
     }
@@ -142,6 +153,18 @@ public sealed class LayoutDrawingTests
         QuoteAnswer pillow = Scenarios.Pillow();
         var thrown = Assert.Throws<InvalidOperationException>(() => LayoutDrawing.Draw(pillow.Layouts[0], [], pillow.Units));
         Assert.Contains("pillow/front", thrown.Message, StringComparison.Ordinal);
+    }
+
+    private static void AssertDrawn(LayoutsAnswer answer, LayoutAnswer layout)
+    {
+        List<XElement> groups = [.. new ParsedDrawing(LayoutDrawing.Draw(layout, answer.Pieces, answer.Units)).PieceGroups];
+        Assert.Equal(layout.Placements.Count, groups.Count);
+        foreach ((PlacementAnswer placement, XElement group) in layout.Placements.Zip(groups))
+        {
+            Assert.Equal(placement.Piece, group.Attribute("data-piece")!.Value);
+            Assert.Equal(placement.Copy, ParsedDrawing.Number(group, "data-copy"));
+            AssertShape(answer.Pieces.Single(piece => piece.Id == placement.Piece), placement, group.Elements().Single());
+        }
     }
 
     private static void AssertShape(PieceAnswer piece, PlacementAnswer placement, XElement shape)

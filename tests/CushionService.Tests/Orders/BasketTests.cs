@@ -20,9 +20,9 @@ public sealed class BasketTests
     [Fact]
     public void The_page_quotes_the_basket_that_the_service_answers()
     {
-        string page = Path.Combine(Repository.Root, "docs", "basket.md"), text = File.ReadAllText(page), table = Table();
+        string page = Path.Combine(Repository.Root, "src", "CushionService", "docs", "basket.md"), text = File.ReadAllText(page), table = Table();
         int from = text.IndexOf(Start, StringComparison.Ordinal) + Start.Length, to = text.IndexOf(End, StringComparison.Ordinal);
-        Assert.True(from > Start.Length && to >= from, "docs/basket.md has no place for the basket.");
+        Assert.True(from > Start.Length && to >= from, "The page has no place for the basket.");
         if (Environment.GetEnvironmentVariable("CUSHION_WRITE_TABLE") == "1")
         {
             File.WriteAllText(page, text[..from] + table + text[to..]);

@@ -27,6 +27,7 @@ internal static class Stylesheet
         caption { text-align: left; font-weight: bold; padding: 1mm 0; break-after: avoid; }
         thead { display: table-header-group; }
         tr, figure, li, p, .label, .notice { break-inside: avoid; }
+        .marks tbody th { min-width: 0; }
         .marks figure { break-after: avoid; margin-bottom: 1mm; }
         figcaption { font-weight: normal; }
         th, td { border: 0.2mm solid #555; padding: 0.8mm 1.4mm; text-align: left; vertical-align: top; }
