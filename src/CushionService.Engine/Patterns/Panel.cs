@@ -77,8 +77,21 @@ public sealed record Panel
 
     /// <summary>The edge of that name.</summary>
     /// <exception cref="InvalidPatternException">There is none.</exception>
-    public Edge this[string name] => Edges.FirstOrDefault(edge => edge.Name == name)
-        ?? throw new InvalidPatternException($"Panel {Part} has no edge {name}.");
+    public Edge this[string name]
+    {
+        get
+        {
+            foreach (Edge edge in Edges)
+            {
+                if (edge.Name == name)
+                {
+                    return edge;
+                }
+            }
+
+            throw new InvalidPatternException($"Panel {Part} has no edge {name}.");
+        }
+    }
 
     /// <summary>The deepest allowance on the edges that face one way.</summary>
     public Length Allowance(EdgeFacing facing)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Patterns;
@@ -10,8 +11,21 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
 {
     /// <summary>The panel of that part.</summary>
     /// <exception cref="InvalidPatternException">There is none.</exception>
-    public Panel this[string part] => Panels.FirstOrDefault(panel => panel.Part == part)
-        ?? throw new InvalidPatternException($"The pattern has no panel {part}.");
+    public Panel this[string part]
+    {
+        get
+        {
+            foreach (Panel panel in Panels)
+            {
+                if (panel.Part == part)
+                {
+                    return panel;
+                }
+            }
+
+            throw new InvalidPatternException($"The pattern has no panel {part}.");
+        }
+    }
 
     /// <summary>Finished length of a seam.</summary>
     public Length LengthOf(Seam seam) => Sum(seam.One);
@@ -64,11 +78,11 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         }
     }
 
-    private static void Require(bool holds, string otherwise)
+    private static void Require(bool holds, [InterpolatedStringHandlerArgument(nameof(holds))] ref BrokenInvariant otherwise)
     {
         if (!holds)
         {
-            throw new InvalidPatternException(otherwise);
+            throw new InvalidPatternException(otherwise.ToStringAndClear());
         }
     }
 

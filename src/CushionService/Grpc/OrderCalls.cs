@@ -11,6 +11,7 @@ using Grpc.Core;
 namespace CushionService.Grpc;
 
 /// <summary>The gRPC calls: each reads the order, sends it to the desk, and writes what comes back.</summary>
+[BindServiceMethod(typeof(OrderBinding), nameof(OrderBinding.Bind))]
 internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream stream) : V1.CushionService.CushionServiceBase
 {
     [Needs(Scopes.Estimate)]

@@ -7,6 +7,7 @@ internal static class LifetimeSetup
     {
         builder.Services.AddSingleton<Draining>();
         builder.Services.AddHostedService(services => services.GetRequiredService<Draining>());
+        builder.Services.AddHostedService<WarmUp>();
         builder.Services.AddSingleton<Readiness>();
         builder.Services.AddHealthChecks().AddCheck<Readiness>("desk");
         builder.Services.Configure<HostOptions>(options =>

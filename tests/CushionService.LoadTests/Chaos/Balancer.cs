@@ -20,7 +20,7 @@ internal sealed class Balancer : IDisposable
     {
         string folder = Directory.CreateTempSubdirectory("balancer").FullName;
         int port = FreePort();
-        // Every call of the service may be sent again: it keeps nothing. An instance that refuses for load is not asked again elsewhere.
+        // Every call of the service may be sent again: it keeps nothing. One that is busy sends its caller to the other.
         File.WriteAllText(Path.Combine(folder, "nginx.conf"), $$"""
             daemon off; worker_processes 1; pid {{folder}}/nginx.pid; error_log {{folder}}/error.log;
             events { worker_connections 1024; }
@@ -31,7 +31,7 @@ internal sealed class Balancer : IDisposable
                 listen 127.0.0.1:{{port}}; client_header_timeout 5s; client_body_timeout 5s; keepalive_requests 1000000;
                 location / {
                   proxy_pass http://nook; proxy_http_version 1.1; proxy_set_header Connection ""; proxy_connect_timeout 1s;
-                  proxy_next_upstream error timeout non_idempotent; proxy_next_upstream_tries 3;
+                  proxy_next_upstream error timeout http_503 non_idempotent; proxy_next_upstream_tries 3;
                 }
               }
             }

@@ -4,14 +4,16 @@ using System.Threading.Channels;
 namespace CushionService.LoadTests.Generating;
 
 /// <summary>Sends requests to a host: as many as it takes (closed model), or at a constant rate whether it takes them or not (open model).</summary>
-internal sealed class Generator(LoopbackHost host, Func<IConnection> connect)
+/// <param name="host">Whose processor time is measured; null where there are several, or one that ends.</param>
+/// <param name="connect">Makes a connection.</param>
+internal sealed class Generator(LoopbackHost? host, Func<IConnection> connect)
 {
     /// <summary>Sends from each connection as soon as it has its answer, which finds saturation.</summary>
     public async Task<Measured> SaturateAsync(Func<int, byte[]> request, int connections, TimeSpan time)
     {
         Measured measured = new();
         int number = 0;
-        TimeSpan before = host.ProcessorTime;
+        TimeSpan before = host?.ProcessorTime ?? default;
         long began = Stopwatch.GetTimestamp();
         await Task.WhenAll(Enumerable.Range(0, connections).Select(_ => Task.Run(async () =>
         {
@@ -31,7 +33,7 @@ internal sealed class Generator(LoopbackHost host, Func<IConnection> connect)
     {
         Measured measured = new();
         Channel<(int Number, long Due)> due = Channel.CreateUnbounded<(int, long)>();
-        TimeSpan before = host.ProcessorTime;
+        TimeSpan before = host?.ProcessorTime ?? default;
         long began = Stopwatch.GetTimestamp();
         Task[] senders = [.. Enumerable.Range(0, connections).Select(_ => Task.Run(async () =>
         {
@@ -67,7 +69,7 @@ internal sealed class Generator(LoopbackHost host, Func<IConnection> connect)
     private Measured Close(Measured measured, long began, TimeSpan before)
     {
         measured.Seconds = Stopwatch.GetElapsedTime(began).TotalSeconds;
-        measured.Processor = (host.ProcessorTime - before).TotalMicroseconds / Math.Max(1, measured.Calls);
+        measured.Processor = ((host?.ProcessorTime ?? default) - before).TotalMicroseconds / Math.Max(1, measured.Calls);
         return measured;
     }
 

@@ -56,7 +56,8 @@ internal static class Requests
     /// <summary>The orders of the reading nook, in the mix in which shops send them: pages ask most, quotes weigh most.</summary>
     public static Func<int, byte[]> Mix()
     {
-        IReadOnlyList<string> orders = Orders();
+        // A book of prices is not mounted here.
+        string[] orders = [.. Orders().Where(order => !order.Contains("\"priceBook\"", StringComparison.Ordinal))];
         byte[][] quotes = [.. orders.Select(order => Post("/v1/quotes", order))];
         byte[][] pieces = [.. orders.Select(order => Post("/v1/pieces", order))];
         byte[][] quick = [.. orders.Select(order => Post("/v1/yardage", Quick(order)))];

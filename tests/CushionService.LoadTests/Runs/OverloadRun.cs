@@ -13,8 +13,9 @@ internal static class OverloadRun
         using LoopbackHost host = await LoopbackHost.StartAsync();
         Generator generator = new(host, () => new RestConnection(host.Rest));
         Func<int, byte[]> mix = Requests.Mix();
-        await generator.SaturateAsync(mix, 2 * Environment.ProcessorCount, TimeSpan.FromSeconds(10));
-        Measured saturated = await generator.SaturateAsync(mix, 2 * Environment.ProcessorCount, TimeSpan.FromSeconds(10));
+        // One caller for each hand: none waits, and none is turned away.
+        await generator.SaturateAsync(mix, Environment.ProcessorCount, TimeSpan.FromSeconds(10));
+        Measured saturated = await generator.SaturateAsync(mix, Environment.ProcessorCount, TimeSpan.FromSeconds(10));
         Console.WriteLine($"saturated  {saturated}");
         Measured unloaded = await generator.SendAsync(mix, 0.1 * saturated.Rate, 64, TimeSpan.FromSeconds(30));
         Console.WriteLine($"unloaded   {unloaded}");

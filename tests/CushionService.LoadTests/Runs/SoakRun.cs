@@ -10,7 +10,7 @@ internal static class SoakRun
         using LoopbackHost host = await LoopbackHost.StartAsync();
         Generator generator = new(host, () => new RestConnection(host.Rest));
         Func<int, byte[]> mix = Requests.Mix();
-        Measured saturated = await generator.SaturateAsync(mix, 2 * Environment.ProcessorCount, TimeSpan.FromSeconds(20));
+        Measured saturated = await generator.SaturateAsync(mix, Environment.ProcessorCount, TimeSpan.FromSeconds(20));
         Console.WriteLine($"saturated {saturated}");
         for (int minute = 1; minute <= minutes; minute++)
         {
