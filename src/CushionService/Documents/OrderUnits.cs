@@ -3,7 +3,8 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Documents;
 
-/// <summary>Prints an answer's lengths as its workroom reads them: fractions of an inch to 1/64, or metric decimals. No line breaks
+/// <summary>Prints an answer's lengths as its workroom reads them: fractions of an inch to 1/64, or metric decimals; what needs
+/// more than three decimals (the extent of a curve) stands to the nearest 1/64 in or 0.1 mm, which is as fine as a rule shows. No line breaks
 /// between a whole number, its fraction and its unit.</summary>
 internal sealed class OrderUnits(Units units)
 {
@@ -30,10 +31,10 @@ internal sealed class OrderUnits(Units units)
     public double Millimetres => Length.NanometresIn(Unit) / 1e6;
 
     /// <summary>A length with its unit: <c>15 1/2 in</c>.</summary>
-    public string Text(double length) => Unbroken(LengthText.Format(Exact(length), Unit));
+    public string Text(double length) => Unbroken(LengthText.Format(AsRuled(length), Unit));
 
     /// <summary>A length without its unit: <c>15 1/2</c>.</summary>
-    public string Number(double length) => Unbroken(LengthText.FormatNumber(Exact(length), Unit));
+    public string Number(double length) => Unbroken(LengthText.FormatNumber(AsRuled(length), Unit));
 
     /// <summary>Width by length: <c>15 1/2 × 19 in</c>.</summary>
     public string Size(double width, double length) => $"{Number(width)} × {Text(length)}";
@@ -44,5 +45,15 @@ internal sealed class OrderUnits(Units units)
     /// <summary>The text with its spaces made unbreakable.</summary>
     public static string Unbroken(string text) => text.Replace(' ', '\u00A0');
 
-    private Length Exact(double length) => Length.From((decimal)length, Unit);
+    private Length AsRuled(double length)
+    {
+        if (decimal.Round((decimal)length, 3) == (decimal)length)
+        {
+            return Length.From((decimal)length, Unit);
+        }
+
+        long mark = Unit == LengthUnit.Inch ? Length.FromInches(1).Nanometres / 64 : Length.FromMillimetres(1).Nanometres / 10;
+        long marks = (Length.From((decimal)length, Unit).Nanometres + (mark / 2)) / mark;
+        return Length.FromNanometres(marks * mark);
+    }
 }
