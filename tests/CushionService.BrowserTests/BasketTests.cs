@@ -19,7 +19,7 @@ public sealed class BasketTests(BrowserOfThisMachine browser)
 
         Assert.Equal("linen", detail.GetProperty("order").GetProperty("fabrics")[0].GetProperty("id").GetString());
         string[] items = [.. detail.GetProperty("answer").GetProperty("materials").EnumerateArray().Select(material => material.GetProperty("item").GetString()!)];
-        Assert.Equal(["linen", "foam", "zipper", "thread"], items);
+        Assert.Equal(["linen", "foam", "zipper", "slider", "thread"], items);
         await Expect(shown.Status).ToHaveTextAsync("Added to the basket.");
         await Expect(shown.Page.Locator("#basket li")).ToContainTextAsync("linen 1.5 yd");
     }

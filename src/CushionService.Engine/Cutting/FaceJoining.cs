@@ -6,15 +6,20 @@ namespace CushionService.Engine.Cutting;
 
 /// <summary>Where a face that is wider than its cloth is joined: a whole breadth in the middle and a panel at each side, so that no join
 /// meets the front's centre.</summary>
-/// <remarks>Common practice, no source; a side panel is not made narrower than a sixth of the breadth where the face leaves it more.</remarks>
+/// <remarks>Common practice, no source; a side panel is not made narrower than a sixth of the breadth where the face leaves it more. Where
+/// a join would meet a corner, or a panel not fit the cloth, the middle is made narrower.</remarks>
 public static class FaceJoining
 {
+    private const int MostBreadths = 25;
+    private static readonly Length Narrower = Length.FromInches(0.5m);
+
     /// <summary>The joins, from the left edge.</summary>
-    /// <param name="face">A rectangular face, wider than the cloth takes.</param>
+    /// <param name="face">A face of any outline, wider than the cloth takes.</param>
     /// <param name="usable">How wide a panel may be cut.</param>
     /// <param name="seam">Seam allowance of the joins.</param>
-    /// <returns>None where the cloth has no breadth beside its allowances.</returns>
-    public static ImmutableArray<Length> Joins(Panel face, Length usable, Length seam)
+    /// <param name="fits">Whether a panel fits the cloth with its allowances.</param>
+    /// <returns>None where the cloth has no breadth beside its allowances, or no joins make panels that fit.</returns>
+    public static ImmutableArray<Length> Joins(Panel face, Length usable, Length seam, Func<Panel, bool> fits)
     {
         Length most = usable - 2 * seam, width = face.Width;
         if (most <= 2 * seam)
@@ -23,16 +28,45 @@ public static class FaceJoining
         }
 
         // An odd number of panels keeps the centre whole.
-        long breadths = (width.Nanometres + most.Nanometres - 1) / most.Nanometres;
-        breadths += breadths % 2 == 0 ? 1 : 0;
-        if (breadths < 3)
+        for (long breadths = Odd(width, most); breadths <= MostBreadths; breadths += 2)
         {
-            return [];
+            Length narrowest = Length.Min(Length.FromNanometres(most.Nanometres / 6), Length.FromNanometres(width.Nanometres / breadths));
+            Length widest = Length.Min(most, Length.FromNanometres((width - 2 * narrowest).Nanometres / (breadths - 2)));
+            for (Length inner = widest; (breadths - 2) * inner + 2 * most >= width && inner > Length.FromNanometres(most.Nanometres / 4); inner -= Narrower)
+            {
+                Length side = Length.FromNanometres((width - (breadths - 2) * inner).Nanometres / 2), each = inner;
+                ImmutableArray<Length> joins = [.. Enumerable.Range(0, (int)breadths - 1).Select(i => side + i * each)];
+                if (!joins.Any(join => MeetsCorner(face, join, seam)) && JoinedPanel.Of(face, joins, seam) is { } joined && joined.Parts.All(fits))
+                {
+                    return joins;
+                }
+            }
         }
 
-        Length narrowest = Length.Min(Length.FromNanometres(most.Nanometres / 6), Length.FromNanometres(width.Nanometres / breadths));
-        Length inner = Length.Min(most, Length.FromNanometres((width - 2 * narrowest).Nanometres / (breadths - 2)));
-        Length side = Length.FromNanometres((width - (breadths - 2) * inner).Nanometres / 2);
-        return [.. Enumerable.Range(0, (int)breadths - 1).Select(i => side + i * inner)];
+        return [];
     }
+
+    private static long Odd(Length width, Length most)
+    {
+        long breadths = (width.Nanometres + most.Nanometres - 1) / most.Nanometres;
+        return Math.Max(3, breadths + (breadths % 2 == 0 ? 1 : 0));
+    }
+
+    // Within an allowance of a corner the join's own allowance would not lie flat; nor is a gathered edge joined.
+    private static bool MeetsCorner(Panel face, Length join, Length clearance)
+    {
+        foreach (Edge edge in face.Edges)
+        {
+            Length low = Length.Min(edge.From.X, edge.To.X), high = Length.Max(edge.From.X, edge.To.X);
+            bool near = Within(edge.From.X, join, clearance) || (join > low - clearance && join < high + clearance && face.Gathers.Any(gather => gather.Edge == edge.Name));
+            if (near)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Within(Length x, Length join, Length clearance) => x > join - clearance && x < join + clearance;
 }

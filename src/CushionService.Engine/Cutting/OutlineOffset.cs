@@ -15,6 +15,7 @@ internal static class OutlineOffset
     private const double Noise = 1e-6;
     private const double Flatness = 400_000;
     private const double LongestMitre = 2;
+    private const double SmoothTurn = 1e-3;
 
     /// <summary>The corners of the cut outline, counter-clockwise, in the panel's coordinates.</summary>
     public static List<Point> Of(Panel panel)
@@ -75,10 +76,11 @@ internal static class OutlineOffset
     {
         double cross = (one.DirectionX * next.DirectionY) - (one.DirectionY * next.DirectionX);
         double dot = (one.DirectionX * next.DirectionX) + (one.DirectionY * next.DirectionY);
-        if (Math.Abs(cross) < 1e-9 && dot > 0)
+        bool steps = Math.Abs(one.Allowance - next.Allowance) > 1;
+        if (Math.Abs(cross) < (steps ? SmoothTurn : 1e-9) && dot > 0)
         {
-            // One line goes on; where the allowance changes it steps.
-            if (Math.Abs(one.Allowance - next.Allowance) > 1)
+            // One line goes on; where the allowance changes it steps. The ends of an arc are rounded, so that it may turn a little there.
+            if (steps)
             {
                 Add(next.SeamX + (one.Allowance * one.NormalX), next.SeamY + (one.Allowance * one.NormalY), one, next, corners);
                 Add(next.X, next.Y, one, next, corners);

@@ -77,7 +77,7 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
         {
             ImmutableArray<string> hemmed = [.. pattern.Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem)).Select(panel => panel.Part)];
             Fasten(hemmed);
-            Say($"Lay the hemmed {(overlapping.Side == Side.Bottom ? "flaps" : "strips")} over each other by {Text(overlapping.Overlap)} and baste their ends together.", [.. hemmed]);
+            Say($"Lay the hemmed {(overlapping.Side == Side.Bottom ? "flaps" : hemmed.Length == 1 ? "edges" : "strips")} over each other by {Text(overlapping.Overlap)} and baste their ends together.", [.. hemmed]);
         }
     }
 

@@ -20,7 +20,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
     public IEnumerable<Need> Of(CushionSpecification cushion, Pattern pattern) => cushion.Closure switch
     {
         ZipperClosure => ClosedZipper.For(cushion, pattern, order.Stocks) is { } closed ? [Closed(cushion, closed)] : Chain(cushion, pattern),
-        HookAndLoopClosure hook => [Tape(cushion, hook)],
+        HookAndLoopClosure hook => [Tape(cushion, hook, pattern)],
         _ => [],
     };
 
@@ -53,9 +53,9 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
             $"{cushion.Quantity} for the chain");
     }
 
-    private Need Tape(CushionSpecification cushion, HookAndLoopClosure hook)
+    private Need Tape(CushionSpecification cushion, HookAndLoopClosure hook, Pattern pattern)
     {
-        Length section = cushion.SideLength(hook.Side) + 2 * hook.Return, tape = Closing.Tape(section);
+        Length section = Fastenings.Run(pattern), tape = Closing.Tape(section);
         StockSpecification? stock = shop.Stocked(MaterialKind.HookAndLoopTape, one => one.Width is null || one.Width == hook.TapeWidth);
         return new Need(
             cushion.Id, shop.ByLength(HookAndLoopTape, MaterialKind.HookAndLoopTape, stock) with { Apart = Text(hook.TapeWidth) }, cushion.Quantity * tape.Nanometres,

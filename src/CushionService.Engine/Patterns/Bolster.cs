@@ -9,7 +9,8 @@ namespace CushionService.Engine.Patterns;
 /// <summary>A roll: a body that goes once round the outline, closed in a seam of its own, with an end of that outline at the left and the
 /// right, or run on to be gathered or tied there. Half a circle makes a half bolster.</summary>
 /// <remarks>The body is as wide as the outline is long round: πD, or πD/2 + D for a half bolster (general geometry). A gathered body is D/2
-/// longer at each end, so that it reaches the middle; a tied one a tail more besides (follows from the radius).</remarks>
+/// longer at each end, so that it reaches the middle; a tied one a tail more besides (follows from the radius). A closure whose edges lie
+/// over each other makes it wider by so much.</remarks>
 internal sealed class Bolster : IConstruction
 {
     public ConstructionOffer Offer { get; } = new()
@@ -17,8 +18,16 @@ internal sealed class Bolster : IConstruction
         Kind = Construction.Bolster,
         Description = "A roll with flat, gathered or tied ends; half a circle makes a half bolster.",
         Outlines = [OutlineKind.Circle, OutlineKind.HalfRound],
-        Closures = [new(ClosureKind.Zipper, [Side.Back]), new(ClosureKind.HandSewn, [Side.Back])],
+        Closures =
+        [
+            new(ClosureKind.Zipper, [Side.Back]),
+            new(ClosureKind.HookAndLoop, [Side.Back]),
+            new(ClosureKind.HandSewn, [Side.Back]),
+            new(ClosureKind.Buttons, [Side.Back]),
+            new(ClosureKind.Ties, [Side.Back]),
+        ],
         Thickness = false,
+        Edgings = [new(EdgingKind.Welt, [EdgingPlace.Left, EdgingPlace.Right]), new(EdgingKind.Ruffle, [EdgingPlace.Left, EdgingPlace.Right])],
         Fields = [new(ConstructionField.Length, Required: true), new(ConstructionField.Ends), new(ConstructionField.InnerCover)],
     };
 
@@ -26,7 +35,12 @@ internal sealed class Bolster : IConstruction
     {
         BolsterEnds ends = cushion.Ends ?? new BolsterEnds(BolsterEndKind.Flat, Length.Zero, Length.Zero);
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
-        EdgeFinish along = cushion.Closure is ZipperClosure zipper ? EdgeFinish.ZipperTurnUnder(zipper.TurnUnder) : seam;
+        (EdgeFinish along, Length lap) = cushion.Closure switch
+        {
+            ZipperClosure zipper => (EdgeFinish.ZipperTurnUnder(zipper.TurnUnder), zipper.Lap),
+            OverlappingClosure hems => (EdgeFinish.DoubleHem(hems.Fold), hems.Overlap),
+            _ => (seam, Length.Zero),
+        };
         EdgeFinish end = ends.Kind switch
         {
             BolsterEndKind.Gathered => new EdgeFinish(FinishKind.Drawn, 1, ends.Turning),
@@ -35,23 +49,24 @@ internal sealed class Bolster : IConstruction
         };
         Length beyond = ends.Kind == BolsterEndKind.Flat ? Length.Zero : cushion.Width.HalfUp() + ends.Tail;
         ImmutableArray<OutlineSide> runs = cushion.Outline.Sides;
-        Panel body = Body(runs, cushion.Length + 2 * beyond, along, end);
+        Panel body = Body(runs, cushion.Length + 2 * beyond, lap, along, end);
         if (beyond > Length.Zero)
         {
             body = body with { Marks = [Tie(body, beyond, ends.Kind), Tie(body, body.Height - beyond, ends.Kind)] };
         }
 
-        var around = new Seam(cushion.Closure is ZipperClosure ? SeamKind.Zipper : SeamKind.Gap, new EdgeRef(body.Part, "end"), new EdgeRef(body.Part, "start"));
+        Seam[] around = cushion.Closure is OverlappingClosure ? []
+            : [new Seam(cushion.Closure is ZipperClosure ? SeamKind.Zipper : SeamKind.Gap, new EdgeRef(body.Part, "end"), new EdgeRef(body.Part, "start"))];
         if (ends.Kind != BolsterEndKind.Flat)
         {
-            return new Pattern([body], [around]).Closed();
+            return new Pattern([body], [.. around]).Closed();
         }
 
         Face left = Face.Whole("left-end", FabricRole.Sides, runs, seam), right = Face.Whole("right-end", FabricRole.Sides, cushion.Outline.FromBelow(runs), seam);
         return new Pattern(
             [body, .. left.Panels, .. right.Panels],
             [
-                around,
+                .. around,
                 .. left.SewnTo(run => new EdgeRef(body.Part, $"{run.Name}-left"), _ => SeamKind.Plain),
                 .. right.SewnTo(run => new EdgeRef(body.Part, $"{run.Name}-right"), _ => SeamKind.Plain),
             ]).Closed();
@@ -61,20 +76,20 @@ internal sealed class Bolster : IConstruction
     public Volume Block(CushionSpecification cushion, Length oversize) =>
         FillBlock.Prism(cushion.Outline.Area, cushion.Outline.Perimeter, cushion.Length, oversize);
 
-    private static Panel Body(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish along, EdgeFinish end)
+    private static Panel Body(ImmutableArray<OutlineSide> runs, Length height, Length lap, EdgeFinish along, EdgeFinish end)
     {
-        // An end that is sewn to nothing is one edge.
-        IEnumerable<(string Name, Length Length)> rim = end.Joins
-            ? runs.Select(run => ($"{run.Name}-", run.Length))
-            : [("", runs.Aggregate(Length.Zero, (sum, run) => sum + run.Length))];
-        PanelOutline walk = rim.Aggregate(new PanelOutline(), (walk, run) => walk.East($"{run.Name}left", run.Length, end)).North("end", height, along);
-        walk = rim.Reverse().Aggregate(walk, (walk, run) => walk.West($"{run.Name}right", run.Length, end)).South("start", height, along);
+        // An end that is sewn to nothing is one edge; on one that is sewn, what laps over is caught in the seam below it.
+        (string Name, Length Length, EdgeFinish Finish)[] rim = end.Joins
+            ? [.. runs.Select(run => ($"{run.Name}-", run.Length, end)), ("lap-", lap, EdgeFinish.Caught(end.Depth))]
+            : [("", runs.Aggregate(lap, (sum, run) => sum + run.Length), end)];
+        PanelOutline walk = rim.Aggregate(new PanelOutline(), (walk, run) => walk.East($"{run.Name}left", run.Length, run.Finish)).North("end", height, along);
+        walk = rim.Reverse().Aggregate(walk, (walk, run) => walk.West($"{run.Name}right", run.Length, run.Finish)).South("start", height, along);
         return new Panel
         {
             Part = "body",
             Role = FabricRole.Top,
             Edges = walk.Edges(),
-            Stretches = [.. runs.Select(run => new StripStretch(run.Length, run.Side == Side.Front))],
+            Stretches = [.. runs.Select(run => new StripStretch(run.Length, run.Side == Side.Front)), new StripStretch(lap, false)],
         };
     }
 

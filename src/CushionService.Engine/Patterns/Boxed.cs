@@ -17,8 +17,8 @@ internal sealed class Boxed : IConstruction
         Outlines = [.. Enum.GetValues<OutlineKind>()],
         Closures =
         [
-            new(ClosureKind.Zipper, AnySide),
-            new(ClosureKind.HookAndLoop, AnySide),
+            new(ClosureKind.Zipper, [.. AnySide, Side.Bottom]),
+            new(ClosureKind.HookAndLoop, [.. AnySide, Side.Bottom]),
             new(ClosureKind.Envelope, [Side.Bottom]),
             new(ClosureKind.HandSewn, AnySide),
             new(ClosureKind.Buttons, [.. AnySide, Side.Bottom]),
@@ -27,8 +27,13 @@ internal sealed class Boxed : IConstruction
         Thickness = true,
         Joins = [BoxingJoins.Corners, BoxingJoins.Back],
         Handles = [HandleKind.FoldedStrap, HandleKind.Webbing, HandleKind.StrapAndWebbing],
-        Edgings = [EdgingPlace.Top, EdgingPlace.Bottom],
-        Additions = true,
+        Edgings =
+        [
+            new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom, EdgingPlace.Corners]) { Usual = [EdgingPlace.Top, EdgingPlace.Bottom] },
+            new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Top] },
+            new(EdgingKind.Flange, [EdgingPlace.Top]),
+        ],
+        Additions = [.. Enum.GetValues<AdditionKind>()],
         Fields = [new(ConstructionField.Channels), new(ConstructionField.InnerCover)],
     };
 
@@ -42,10 +47,11 @@ internal sealed class Boxed : IConstruction
         Face bottom = Face.Bottom(cushion, runs, seam);
 
         var seams = ImmutableArray.CreateBuilder<Seam>();
+        seams.AddRange(bottom.Zipper);
         seams.AddRange(boxing.Where(section => section.Middle is not null).Select(section => section.Middle!));
         for (var i = 0; i < boxing.Length; i++)
         {
-            seams.Add(boxing[i].JoinedTo(boxing[(i + 1) % boxing.Length]));
+            seams.Add(boxing[i].JoinedTo(boxing[(i + 1) % boxing.Length]) with { IsCorner = cushion.Joins == BoxingJoins.Corners });
         }
 
         BoxingSection SectionOf(OutlineSide run) => boxing.First(section => section.Runs.Any(known => known.Name == run.Name));
@@ -86,7 +92,7 @@ internal sealed class Boxed : IConstruction
 
     private static Length Return(ClosureSpecification closure) => closure switch
     {
-        ZipperClosure zipper => zipper.Return,
+        ZipperClosure { Side: not Side.Bottom } zipper => zipper.Return,
         OverlappingClosure { Side: not Side.Bottom } overlapping => overlapping.Return,
         _ => Length.Zero,
     };
@@ -115,10 +121,10 @@ internal sealed class Boxed : IConstruction
             }
             else if (run == circuit.Section[0])
             {
-                yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.Thickness, "", seam);
+                yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.BoxingHeight, "", seam);
             }
         }
     }
 
-    private static bool Opens(ClosureSpecification closure) => closure is ZipperClosure or OverlappingClosure { Side: not Side.Bottom };
+    private static bool Opens(ClosureSpecification closure) => closure is ZipperClosure or OverlappingClosure && closure.Side != Side.Bottom;
 }

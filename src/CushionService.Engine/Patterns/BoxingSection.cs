@@ -43,22 +43,24 @@ internal sealed record BoxingSection
     /// <param name="seam">The finish of what is not the closure's.</param>
     public static BoxingSection Closing(ClosureSpecification closure, ImmutableArray<OutlineSide> runs, Length height, string part, EdgeFinish seam) => closure switch
     {
-        ZipperClosure { Side: not Side.Bottom } zipper => Zippered(runs, height, seam, zipper.TurnUnder),
+        ZipperClosure { Side: not Side.Bottom } zipper => Zippered(runs, height, seam, zipper),
         OverlappingClosure { Side: not Side.Bottom } strips => Overlapping(runs, height, seam, strips),
         _ => Plain(part, runs, height, seam),
     };
 
-    /// <summary>Two strips with a zipper between them: each T/2 high, and the turn-under more when cut.</summary>
-    public static BoxingSection Zippered(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, Length turnUnder)
+    /// <summary>Two strips with a zipper between them: each T/2 high, and the turn-under more when cut; the upper one a lap more, which hides the
+    /// zipper (common practice, no source).</summary>
+    public static BoxingSection Zippered(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, ZipperClosure zipper)
     {
-        var inner = EdgeFinish.ZipperTurnUnder(turnUnder);
+        var inner = EdgeFinish.ZipperTurnUnder(zipper.TurnUnder);
         Length lower = height.HalfUp();
         return new BoxingSection
         {
-            Panels = [Strip("zipper-upper", runs, height - lower, inner, seam, seam, "lower"), Strip("zipper-lower", runs, lower, seam, inner, seam, null, "upper")],
+            Panels = [Strip("zipper-upper", runs, height - lower + zipper.Lap, inner, seam, seam, "lower"), Strip("zipper-lower", runs, lower, seam, inner, seam, null, "upper")],
             Runs = runs,
             UpperPart = "zipper-upper",
             LowerPart = "zipper-lower",
+            Lap = zipper.Lap,
             Middle = new Seam(SeamKind.Zipper, new EdgeRef("zipper-upper", "lower"), new EdgeRef("zipper-lower", "upper")),
         };
     }

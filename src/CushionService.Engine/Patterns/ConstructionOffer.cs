@@ -28,11 +28,11 @@ public sealed record ConstructionOffer
     /// <summary>The handles that it takes.</summary>
     public ImmutableArray<HandleKind> Handles { get; init; } = [];
 
-    /// <summary>The seams in which an edging may stand; empty when it takes none.</summary>
-    public ImmutableArray<EdgingPlace> Edgings { get; init; } = [];
+    /// <summary>The edgings that it takes, besides plain seams.</summary>
+    public ImmutableArray<EdgingOffer> Edgings { get; init; } = [];
 
-    /// <summary>Whether it takes ties, straps, tufts, a pocket, a base and vents.</summary>
-    public bool Additions { get; init; }
+    /// <summary>What may be added to it besides.</summary>
+    public ImmutableArray<AdditionKind> Additions { get; init; } = [];
 
     /// <summary>Fields of its own.</summary>
     public ImmutableArray<FieldOffer> Fields { get; init; } = [];
@@ -40,14 +40,14 @@ public sealed record ConstructionOffer
     /// <summary>Whether a zipper on a side is set into the seam there, and not into a section of its own.</summary>
     public bool ZipperInSeam { get; init; }
 
-    /// <summary>The outlines across whose underside a closure may stand.</summary>
-    public ImmutableArray<OutlineKind> DividedOutlines { get; init; } = [OutlineKind.Rectangle];
-
     /// <summary>Whether foam can be cut to fill it: a thickness, or a length, makes a block of its outline.</summary>
     public bool HasBlock => Thickness || Takes(ConstructionField.Length);
 
     /// <summary>Whether it takes a field.</summary>
     public bool Takes(ConstructionField field) => Fields.Any(offer => offer.Field == field);
+
+    /// <summary>An edging that it takes; null where it does not.</summary>
+    public EdgingOffer? EdgingOf(EdgingKind kind) => Edgings.FirstOrDefault(offer => offer.Kind == kind);
 
     /// <summary>The sides on which a closure may stand; empty when it is not offered.</summary>
     public ImmutableArray<Side> SidesFor(ClosureKind closure) => Closures.FirstOrDefault(offer => offer.Kind == closure)?.Sides ?? [];

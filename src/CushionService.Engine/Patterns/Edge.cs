@@ -47,6 +47,12 @@ public sealed record Edge(string Name, ImmutableArray<Segment> Path, EdgeFinish 
         _ => EdgeFacing.Aslant,
     };
 
+    /// <summary>The edge moved.</summary>
+    public Edge Moved(Length right, Length up) => this with
+    {
+        Path = [.. Path.Select(segment => segment with { From = segment.From.Moved(right, up), To = segment.To.Moved(right, up) })],
+    };
+
     /// <summary>The point half-way along the edge, to the nearest nanometre.</summary>
     public Point Middle => At(Length.FromNanometres(Length.Nanometres / 2)).Point;
 

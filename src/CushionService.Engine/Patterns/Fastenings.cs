@@ -6,17 +6,20 @@ using CushionService.Engine.Specifications;
 namespace CushionService.Engine.Patterns;
 
 /// <summary>Buttons or pairs of ties along the hems of an overlapping closure: marks on both hems, and the ties themselves.</summary>
-internal static class Fastenings
+public static class Fastenings
 {
     /// <summary>How many buttons the closure of a finished pattern has: each is marked on both hems.</summary>
     public static int Buttons(Pattern pattern) => pattern.Panels.Sum(panel => panel.Marks.Count(mark => mark.Kind == MarkKind.Button)) / 2;
+
+    /// <summary>Finished length of the overlap in a pattern with an overlapping closure.</summary>
+    public static Length Run(Pattern pattern) => pattern.Panels.SelectMany(Hems).First().Length;
 
     /// <summary>Adds the marks, and the ties where there are any.</summary>
     public static Pattern AddTo(Pattern pattern, OverlappingClosure closure)
     {
         bool ties = closure is TieClosure;
         int count = OverlappingClosure.FasteningsOn(Run(pattern), ties ? TieClosure.Spacing : ButtonClosure.Spacing);
-        IEnumerable<Panel> panels = pattern.Panels.Select(panel => HemOf(panel) is { } hem ? Marked(panel, hem, closure, count, ties) : panel);
+        IEnumerable<Panel> panels = pattern.Panels.Select(panel => panel with { Marks = [.. panel.Marks, .. Hems(panel).SelectMany(hem => Marks(hem, closure, count, ties))] });
         ImmutableArray<Panel> added = closure is TieClosure tie
             ? [NarrowStrip.Of("closure-tie", FabricRole.Ties, 2 * count, StrapMake.Folded, TieClosure.Width, tie.TieLength,
                 EdgeFinish.TurnIn(TieSpecification.EndFold), EdgeFinish.TurnIn(TieSpecification.EndFold))]
@@ -25,19 +28,21 @@ internal static class Fastenings
     }
 
     // Ties stand on the hems' edges; buttons and their holes half the overlap in.
-    private static Panel Marked(Panel panel, Edge hem, OverlappingClosure closure, int count, bool ties)
+    private static IEnumerable<PanelMark> Marks(Edge hem, OverlappingClosure closure, int count, bool ties)
     {
-        Length inward = ties ? Length.Zero : closure.Overlap.HalfUp();
-        Length y = hem.Facing == EdgeFacing.Up ? hem.From.Y - inward : hem.From.Y + inward;
-        IEnumerable<PanelMark> marks = Enumerable.Range(0, count).Select(i => new PanelMark(
-            ties ? MarkKind.TieEnd : MarkKind.Button,
-            new Point(Length.FromNanometres((long)((Int128)panel.Width.Nanometres * ((2 * i) + 1) / (2 * count))), y),
-            null,
-            ties ? "Sew a tie of the closure on here" : "Button or buttonhole"));
-        return panel with { Marks = panel.Marks.AddRange(marks) };
+        long inward = ties ? 0 : closure.Overlap.HalfUp().Nanometres;
+        return Enumerable.Range(0, count).Select(i =>
+        {
+            (Point at, double direction) = hem.At(Length.FromNanometres((long)((Int128)hem.Length.Nanometres * ((2 * i) + 1) / (2 * count))));
+            return new PanelMark(
+                ties ? MarkKind.TieEnd : MarkKind.Button,
+                at.Moved(Length.FromNanometres((long)Math.Round(-inward * Math.Sin(direction))), Length.FromNanometres((long)Math.Round(inward * Math.Cos(direction)))),
+                null,
+                ties ? "Sew a tie of the closure on here" : "Button or buttonhole");
+        });
     }
 
-    private static Length Run(Pattern pattern) => pattern.Panels.Select(HemOf).First(hem => hem is not null)!.Length;
-
-    private static Edge? HemOf(Panel panel) => panel.IsAddition ? null : panel.Edges.FirstOrDefault(edge => edge.Finish.Kind == FinishKind.Hem);
+    // The hems that overlap: those across a panel or along a body, of a flange's the part at the body; a tied end's hem is none of them.
+    private static IEnumerable<Edge> Hems(Panel panel) => panel.IsAddition ? []
+        : panel.Edges.Where(edge => edge.Finish.Kind == FinishKind.Hem && edge.Name is "upper" or "lower" or "upper-middle" or "lower-middle" or "start" or "end");
 }

@@ -23,6 +23,8 @@ internal sealed class Flanged : IConstruction
             new(ClosureKind.HookAndLoop, [Side.Bottom]),
             new(ClosureKind.Envelope, [Side.Bottom]),
             new(ClosureKind.HandSewn, [Side.Back]),
+            new(ClosureKind.Buttons, [Side.Bottom]),
+            new(ClosureKind.Ties, [Side.Bottom]),
         ],
         Thickness = false,
         Fields = [new(ConstructionField.Flange, Required: true), new(ConstructionField.InnerCover)],
@@ -34,7 +36,7 @@ internal sealed class Flanged : IConstruction
         FlangedFace top = FlangedFace.Whole("top", FabricRole.Top, cushion, flange);
         FlangedFace[] bottom = cushion.Closure switch
         {
-            ZipperClosure zipper => FlangedFace.Divided(cushion, flange, Length.Zero, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder)),
+            ZipperClosure zipper => FlangedFace.Divided(cushion, flange, zipper.Lap, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder)),
             OverlappingClosure flaps => FlangedFace.Divided(cushion, flange, flaps.Overlap, EdgeFinish.DoubleHem(flaps.Fold)),
             _ => [FlangedFace.Whole("bottom", FabricRole.Bottom, cushion, flange)],
         };
@@ -52,7 +54,7 @@ internal sealed class Flanged : IConstruction
         foreach (string side in FlangedFace.Sides)
         {
             EdgeRef[] edges = [.. bottom.SelectMany(face => face.On(side))];
-            Length lap = edges.Length > 1 && cushion.Closure is not ZipperClosure ? Overlap(cushion.Closure) : Length.Zero;
+            Length lap = edges.Length > 1 ? Overlap(cushion.Closure) : Length.Zero;
             yield return new Seam(cushion.Closure is HandSewnClosure && side == "back" ? SeamKind.Gap : SeamKind.Plain, [new EdgeRef("top", side)], [.. edges], lap);
         }
     }
@@ -60,6 +62,7 @@ internal sealed class Flanged : IConstruction
     private static Length Overlap(ClosureSpecification closure) => closure switch
     {
         OverlappingClosure flaps => flaps.Overlap,
+        ZipperClosure zipper => zipper.Lap,
         _ => Length.Zero,
     };
 

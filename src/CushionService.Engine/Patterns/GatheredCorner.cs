@@ -19,6 +19,8 @@ internal sealed class GatheredCorner : IConstruction
         Closures = [new(ClosureKind.Zipper, [Side.Back, Side.Front]), new(ClosureKind.HandSewn, [Side.Back, Side.Front, Side.Left, Side.Right])],
         Thickness = true,
         ZipperInSeam = true,
+        Edgings = [new(EdgingKind.Welt, [EdgingPlace.Top])],
+        Additions = [AdditionKind.Ties, AdditionKind.Base],
         Fields = [new(ConstructionField.InnerCover)],
     };
 
@@ -29,9 +31,9 @@ internal sealed class GatheredCorner : IConstruction
         ImmutableArray<OutlineSide> runs = [.. new RoundedRectangleOutline(cushion.Width + thickness, cushion.Depth + thickness, thickness).Sides.SelectMany(Apart)];
         ImmutableArray<Gather> gathers = [.. runs.Where(run => !run.IsStraight).Select(run => new Gather(run.Name, thickness))];
         Face top = Face.Whole("top", FabricRole.Top, runs, seam), bottom = Face.Whole("bottom", FabricRole.Bottom, runs, seam);
-        return new Pattern(
+        return LappedZipper.AddTo(new Pattern(
             [.. top.Panels.Concat(bottom.Panels).Select(panel => panel with { Gathers = gathers })],
-            [.. bottom.SewnTo(run => new EdgeRef("top", run.Name), run => KindOn(run, cushion.Closure))]).Closed();
+            [.. bottom.SewnTo(run => new EdgeRef("top", run.Name), run => KindOn(run, cushion.Closure))]), cushion).Closed();
     }
 
     private static SeamKind KindOn(OutlineSide run, ClosureSpecification closure) => (closure, run.IsStraight && run.Side == closure.Side) switch

@@ -24,9 +24,9 @@ internal sealed class KnifeEdge : IConstruction
             new(ClosureKind.Ties, [Side.Bottom]),
         ],
         Thickness = false,
-        Edgings = [EdgingPlace.Top],
+        Edgings = [new(EdgingKind.Welt, [EdgingPlace.Top]), new(EdgingKind.Ruffle, [EdgingPlace.Top]), new(EdgingKind.Flange, [EdgingPlace.Top])],
         ZipperInSeam = true,
-        Additions = true,
+        Additions = [AdditionKind.Ties, AdditionKind.Straps, AdditionKind.Tufts, AdditionKind.Base],
         Fields = [new(ConstructionField.Channels), new(ConstructionField.CornerTaper), new(ConstructionField.InnerCover)],
     };
 
@@ -38,7 +38,7 @@ internal sealed class KnifeEdge : IConstruction
         Face bottom = Face.Bottom(cushion, runs, seam);
         IEnumerable<Seam> around = bottom.SewnTo(run => new EdgeRef("top", run.Name), run => KindOn(run, cushion.Closure));
         var pillow = new Pattern([.. top.Panels, .. bottom.Panels], [.. bottom.Zipper, .. around]);
-        return CornerTapering.AddTo(Channels.AddTo(pillow, cushion), cushion).Closed();
+        return CornerTapering.AddTo(Channels.AddTo(LappedZipper.AddTo(pillow, cushion), cushion), cushion).Closed();
     }
 
     private static SeamKind KindOn(OutlineSide run, ClosureSpecification closure) => closure switch

@@ -12,17 +12,27 @@ namespace CushionService.Engine.Patterns;
 internal sealed class Mitred : IConstruction
 {
     private static readonly ImmutableArray<Side> SideSeams = [Side.Back, Side.Front, Side.Left, Side.Right];
-    private static readonly ImmutableArray<(Side Side, string Name, string Corner)> Round =
-        [(Side.Front, "front", "front-right"), (Side.Right, "right", "back-right"), (Side.Back, "back", "back-left"), (Side.Left, "left", "front-left")];
+    private static readonly ImmutableArray<(string Name, string Corner)> Round =
+        [("front", "front-right"), ("right", "back-right"), ("back", "back-left"), ("left", "front-left")];
 
     public ConstructionOffer Offer { get; } = new()
     {
         Kind = Construction.Mitred,
         Description = "Two sheets whose notched corners make the box.",
         Outlines = [OutlineKind.Rectangle],
-        Closures = [new(ClosureKind.Zipper, SideSeams), new(ClosureKind.HandSewn, SideSeams)],
+        Closures =
+        [
+            new(ClosureKind.Zipper, [.. SideSeams, Side.Bottom]),
+            new(ClosureKind.HookAndLoop, [Side.Bottom]),
+            new(ClosureKind.Envelope, [Side.Bottom]),
+            new(ClosureKind.HandSewn, SideSeams),
+            new(ClosureKind.Buttons, [Side.Bottom]),
+            new(ClosureKind.Ties, [Side.Bottom]),
+        ],
         Thickness = true,
         ZipperInSeam = true,
+        Edgings = [new(EdgingKind.Welt, [EdgingPlace.Top])],
+        Additions = [AdditionKind.Ties, AdditionKind.Base],
         Fields = [new(ConstructionField.InnerCover)],
     };
 
@@ -30,18 +40,18 @@ internal sealed class Mitred : IConstruction
     {
         // The two halves of the thickness make it up to the nanometre.
         Length upper = cushion.Thickness.HalfUp(), lower = cushion.Thickness - upper;
-        Panel top = Sheet("top", FabricRole.Top, cushion, upper), bottom = Sheet("bottom", FabricRole.Bottom, cushion, lower);
-        return new Pattern(
-            [top, bottom],
-            [
-                .. Round.Select(round => new Seam(KindOn(round.Side, cushion.Closure), new EdgeRef("top", round.Name), new EdgeRef("bottom", round.Name))),
-                .. Round.Select(round => new Seam(SeamKind.Plain, Both($"{round.Corner}-1"), Both($"{round.Corner}-2"))),
-            ]).Closed();
+        Panel top = Sheet("top", FabricRole.Top, cushion, upper), below = Sheet("bottom", FabricRole.Bottom, cushion, lower);
+        Face bottom = Face.Divided(Face.Of(below), cushion.Closure);
+        IEnumerable<Seam> sides = bottom.SewnTo(run => new EdgeRef("top", run.Name), run => KindOn(run.Name, cushion.Closure)).Where(seam => Round.Any(round => round.Name == seam.One[0].Edge));
+        return LappedZipper.AddTo(new Pattern(
+            [top, .. bottom.Panels],
+            [.. bottom.Zipper, .. sides, .. Round.Select(round => new Seam(SeamKind.Plain, Both($"{round.Corner}-1"), Both($"{round.Corner}-2")))]), cushion).Closed();
 
-        static ImmutableArray<EdgeRef> Both(string edge) => [new EdgeRef("top", edge), new EdgeRef("bottom", edge)];
+        // The notches lie off the closure's lines, so that each edge is whole.
+        ImmutableArray<EdgeRef> Both(string edge) => [new EdgeRef("top", edge), new EdgeRef(bottom.Panels.First(panel => panel.Edges.Any(known => known.Name == edge)).Part, edge)];
     }
 
-    private static SeamKind KindOn(Side side, ClosureSpecification closure) => (closure, side == closure.Side) switch
+    private static SeamKind KindOn(string side, ClosureSpecification closure) => (closure, side.Equals(closure.Side.ToString(), StringComparison.OrdinalIgnoreCase)) switch
     {
         (ZipperClosure, true) => SeamKind.Zipper,
         (HandSewnClosure, true) => SeamKind.Gap,

@@ -22,9 +22,16 @@ internal sealed class Pouf : IConstruction
             new(ClosureKind.HookAndLoop, [Side.Bottom]),
             new(ClosureKind.Envelope, [Side.Bottom]),
             new(ClosureKind.HandSewn, [Side.Back]),
+            new(ClosureKind.Buttons, [Side.Bottom]),
+            new(ClosureKind.Ties, [Side.Bottom]),
         ],
-        DividedOutlines = [OutlineKind.Circle],
         Thickness = true,
+        Edgings =
+        [
+            new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom]),
+            new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Bottom] },
+        ],
+        Additions = [AdditionKind.Base],
         Fields = [new(ConstructionField.Gores), new(ConstructionField.InnerCover)],
     };
 

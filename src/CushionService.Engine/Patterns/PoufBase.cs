@@ -14,7 +14,7 @@ internal static class PoufBase
     /// <param name="seam">The finish of the rim.</param>
     public static ImmutableArray<Panel> Of(CushionSpecification cushion, Length rim, EdgeFinish seam) => cushion.Closure switch
     {
-        ZipperClosure zipper => Halves(cushion.Width, rim, seam, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder), Length.Zero),
+        ZipperClosure zipper => Halves(cushion.Width, rim, seam, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder), zipper.Lap),
         OverlappingClosure flaps => Halves(cushion.Width, rim, seam, EdgeFinish.DoubleHem(flaps.Fold), flaps.Overlap),
         _ => [Disc(cushion.Width, rim, seam)],
     };

@@ -14,10 +14,13 @@ public sealed record Seam(SeamKind Kind, ImmutableArray<EdgeRef> One, ImmutableA
     public Fraction? Fullness { get; init; }
 
     /// <summary>Whether it rests on another seam, which joins the edges of its one side to what lies beyond.</summary>
-    public bool RestsOnSeam => Kind == SeamKind.Gathered;
+    public bool RestsOnSeam => Kind is SeamKind.Gathered or SeamKind.Inset;
 
     /// <summary>How long the other side must be, without its lap, for a length of the one side; up to a nanometre.</summary>
     public Length OtherFor(Length one) => Fullness is { } fullness ? Length.FromNanometres(fullness.CeilingOf(one.Nanometres)) : one;
+
+    /// <summary>Whether it stands at a corner of a boxing, from the bottom to the top.</summary>
+    public bool IsCorner { get; init; }
 
     /// <summary>Joins one edge to one other.</summary>
     public Seam(SeamKind kind, EdgeRef one, EdgeRef other)

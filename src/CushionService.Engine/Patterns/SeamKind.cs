@@ -15,6 +15,9 @@ public enum SeamKind
     /// <summary>Gathered to the stated fullness and caught in a seam that joins the edges it is gathered to.</summary>
     Gathered,
 
+    /// <summary>Laid flat into a seam that joins the edges it lies on to what is beyond.</summary>
+    Inset,
+
     /// <summary>Stitched but for a gap in the middle, for turning and filling.</summary>
     Gap,
 }

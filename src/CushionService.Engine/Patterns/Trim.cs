@@ -12,7 +12,12 @@ public static class Trim
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion)
     {
         TrimSpecification trim = cushion.Trim;
-        Pattern trimmed = trim.Edging is RuffleSpecification ruffle ? Ruffle.AddTo(pattern, cushion, ruffle) : pattern;
+        Pattern trimmed = trim.Edging switch
+        {
+            RuffleSpecification ruffle => Ruffle.AddTo(pattern, cushion, ruffle),
+            FlangeStripSpecification flange => FlangeStrip.AddTo(pattern, cushion, flange),
+            _ => pattern,
+        };
         trimmed = trim.Ties is { } ties ? Ties.AddTo(trimmed, cushion, ties) : trimmed;
         trimmed = trim.Straps is { } straps ? CrossStraps.AddTo(trimmed, cushion, straps) : trimmed;
         trimmed = trim.Pocket is { } pocket ? PatchPocket.AddTo(trimmed, cushion, pocket) : trimmed;

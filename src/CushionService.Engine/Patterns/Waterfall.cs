@@ -18,8 +18,16 @@ internal sealed class Waterfall : IConstruction
         Kind = Construction.Waterfall,
         Description = "One sheet over top, front and underside, a panel at each side, the closure at the back.",
         Outlines = [OutlineKind.Rectangle],
-        Closures = [new(ClosureKind.Zipper, [Side.Back]), new(ClosureKind.HookAndLoop, [Side.Back]), new(ClosureKind.HandSewn, [Side.Back])],
+        Closures =
+        [
+            new(ClosureKind.Zipper, [Side.Back]),
+            new(ClosureKind.HookAndLoop, [Side.Back]),
+            new(ClosureKind.HandSewn, [Side.Back]),
+            new(ClosureKind.Buttons, [Side.Back]),
+            new(ClosureKind.Ties, [Side.Back]),
+        ],
         Thickness = true,
+        Edgings = [new(EdgingKind.Welt, [EdgingPlace.Left, EdgingPlace.Right])],
         Fields = [new(ConstructionField.Front)],
     };
 

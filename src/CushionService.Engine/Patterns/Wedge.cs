@@ -16,12 +16,21 @@ internal sealed class Wedge : IConstruction
         Outlines = [OutlineKind.Rectangle],
         Closures =
         [
-            new(ClosureKind.Zipper, [Side.Back]),
-            new(ClosureKind.HookAndLoop, [Side.Back]),
+            new(ClosureKind.Zipper, [Side.Back, Side.Bottom]),
+            new(ClosureKind.HookAndLoop, [Side.Back, Side.Bottom]),
             new(ClosureKind.Envelope, [Side.Bottom]),
             new(ClosureKind.HandSewn, [Side.Back]),
+            new(ClosureKind.Buttons, [Side.Back, Side.Bottom]),
+            new(ClosureKind.Ties, [Side.Back, Side.Bottom]),
         ],
         Thickness = true,
+        Edgings =
+        [
+            new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom, EdgingPlace.Corners]) { Usual = [EdgingPlace.Top, EdgingPlace.Bottom] },
+            new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Top] },
+            new(EdgingKind.Flange, [EdgingPlace.Top]),
+        ],
+        Additions = [AdditionKind.Ties, AdditionKind.Straps, AdditionKind.Base],
         Fields = [new(ConstructionField.FrontThickness)],
     };
 
@@ -45,8 +54,9 @@ internal sealed class Wedge : IConstruction
             : [low.JoinedTo(right), right.JoinedTo(back), back.JoinedTo(left), left.JoinedTo(low)];
         Seam[] seams =
         [
+            .. bottom.Zipper,
             .. back.Middle is { } middle ? [middle] : Array.Empty<Seam>(),
-            .. ring,
+            .. ring.Select(join => join with { IsCorner = true }),
             .. top.SewnTo(run => SectionOf(run)?.Upper(run) ?? bottom.On(run).Edges[0], _ => SeamKind.Plain),
             .. bottom.SewnTo(SectionOf, run => cushion.Closure is HandSewnClosure && run.Side == Side.Back ? SeamKind.Gap : SeamKind.Plain),
         ];

@@ -51,13 +51,14 @@ public sealed record Drafting
             Length StepsOf(FabricRole role) => WholeSteps(ClothOf(role).UsableWidth, order.Workroom.CuttingStep);
             ImmutableArray<Length> JoinsOf(Panel panel)
             {
-                bool may = cushion.Trim.FaceJoins == FaceJoins.Allow && panel is { Role: FabricRole.Top or FabricRole.Bottom, IsRectangle: true, Gathers.IsEmpty: true, TakeUpAcross.Nanometres: 0 };
+                bool may = cushion.Trim.FaceJoins == FaceJoins.Allow && panel is { Role: FabricRole.Top or FabricRole.Bottom, TakeUpAcross.Nanometres: 0 };
                 if (!may || ClothNesting.Fits(ClothOf(panel.Role), Cut(panel)))
                 {
                     return [];
                 }
 
-                ImmutableArray<Length> joins = FaceJoining.Joins(panel, StepsOf(panel.Role), cushion.SeamAllowance);
+                ImmutableArray<Length> joins = FaceJoining.Joins(
+                    panel, StepsOf(panel.Role), cushion.SeamAllowance, part => ClothNesting.Fits(ClothOf(part.Role), Cut(part)));
                 if (!joins.IsEmpty)
                 {
                     joined.Add(Joined(order, cushion, panel, joins));

@@ -28,15 +28,6 @@ public static class OpeningTest
     /// <param name="stocks">What the shop stocks, zippers with closed ends among it.</param>
     public static Length Opening(CushionSpecification cushion, Pattern cover, IEnumerable<StockSpecification> stocks)
     {
-        var hem = Length.Zero;
-        foreach (Panel panel in cover.Panels.Where(panel => !panel.IsAddition))
-        {
-            foreach (Edge edge in panel.Edges)
-            {
-                hem = edge.Finish.Kind == FinishKind.Hem ? Length.Max(hem, edge.Length) : hem;
-            }
-        }
-
         Length Along(SeamKind kind) => cover.Seams.Where(seam => seam.Kind == kind).Aggregate(Length.Zero, (sum, seam) => sum + cover.LengthOf(seam));
         return cushion.Closure switch
         {
@@ -45,8 +36,8 @@ public static class OpeningTest
                 => Closing.ZipperInSeam(Along(SeamKind.Zipper)),
             ZipperClosure => Along(SeamKind.Zipper) - 2 * EndGuard,
             HandSewnClosure => Along(SeamKind.Gap) - 2 * Corner,
-            HookAndLoopClosure => hem - 2 * EndGuard,
-            _ => hem,
+            HookAndLoopClosure => Fastenings.Run(cover) - 2 * EndGuard,
+            _ => Fastenings.Run(cover),
         };
     }
 }

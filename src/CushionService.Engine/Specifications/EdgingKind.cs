@@ -11,4 +11,7 @@ public enum EdgingKind
 
     /// <summary>A gathered strip.</summary>
     Ruffle,
+
+    /// <summary>A flat strip, folded lengthwise and mitred at the corners.</summary>
+    Flange,
 }

@@ -8,4 +8,13 @@ public enum EdgingPlace
 
     /// <summary>Round the bottom face.</summary>
     Bottom,
+
+    /// <summary>Round the left end or side panel.</summary>
+    Left,
+
+    /// <summary>Round the right end or side panel.</summary>
+    Right,
+
+    /// <summary>Up and down every corner of the boxing.</summary>
+    Corners,
 }

@@ -6,7 +6,8 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Side">Where it stands.</param>
 /// <param name="Return">How far its section runs round each corner.</param>
 /// <param name="TurnUnder">Cloth turned under on each side of it.</param>
-public sealed record ZipperClosure(Side Side, Length Return, Length TurnUnder) : ClosureSpecification(Side)
+/// <param name="Lap">How far one edge lies over the other and hides it; zero where it is centred between them.</param>
+public sealed record ZipperClosure(Side Side, Length Return, Length TurnUnder, Length Lap = default) : ClosureSpecification(Side)
 {
     /// <inheritdoc />
     public override ClosureKind Kind => ClosureKind.Zipper;

@@ -76,6 +76,12 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
 
     public Length? TurnUnder => Or(cushion.Closure?.TurnUnder, order.Practice.ZipperTurnUnder);
 
+    /// <summary>How far a zipper is lapped; zero where it is centred.</summary>
+    public Length? Lap => Or(cushion.Closure?.Lap, Engine.Measures.Length.Zero);
+
+    /// <summary>Whether the closure is a zipper in a seam, and not in a section of its own.</summary>
+    public bool ZipsSeam => Closure == ClosureKind.Zipper && Offer is { ZipperInSeam: true } && Side != Engine.Specifications.Side.Bottom;
+
     public Length? Fold => Or(cushion.Closure?.Fold, order.Practice.HemFold);
 
     public Length? TapeWidth => Or(cushion.Closure?.TapeWidth, UsualTape);
@@ -87,8 +93,8 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
     /// <summary>The narrowest overlap that holds the tape.</summary>
     public Length? NarrowestOverlap => TapeWidth is { } tape ? HookAndLoopClosure.NarrowestOverlap(tape, order.Practice.TapeMargin) : null;
 
-    /// <summary>What the overlap lies across: the boxing's height, or the depth of a divided face.</summary>
-    public Length? Across => Side == Engine.Specifications.Side.Bottom ? Depth : BoxingHeight;
+    /// <summary>What the overlap lies across: the boxing's height, the way round a roll, or the depth of a divided face.</summary>
+    public Length? Across => Side == Engine.Specifications.Side.Bottom ? Depth : Offer is { Thickness: false } ? Outline?.Perimeter : BoxingHeight;
 
     public bool StripsAsSides => cushion.Closure?.Strips == HookAndLoopStrips.AsSides;
 
@@ -117,6 +123,12 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
 
     /// <summary>Finished length of the seam on a side, which a gathered corner shortens by half its radius at each end.</summary>
     public Length? SeamLength(Side side) => Offer?.Kind == Construction.GatheredCorner ? SideLength(side) - Thickness : SideLength(side);
+
+    /// <summary>Whether top and bottom meet at the front: a wedge that ends in an edge.</summary>
+    public bool IsSharp => Offer?.Takes(ConstructionField.FrontThickness) == true && (cushion.FrontThickness is null || order.Length(cushion.FrontThickness) == Engine.Measures.Length.Zero);
+
+    /// <summary>Whether its ends are drawn up or tied, and no seam runs round them.</summary>
+    public bool HasOpenEnds => cushion.Construction == Construction.Bolster && cushion.Ends is { Kind: not null and not BolsterEndKind.Flat };
 
     public string? Top => cushion.Fabrics?.Top ?? order.OnlyFabric;
 

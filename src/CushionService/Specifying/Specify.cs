@@ -62,7 +62,7 @@ internal static class Specify
         Side side = reading.Side!.Value;
         return reading.Closure switch
         {
-            ClosureKind.Zipper => new ZipperClosure(side, reading.Return!.Value, reading.TurnUnder!.Value),
+            ClosureKind.Zipper => new ZipperClosure(side, reading.Return!.Value, reading.TurnUnder!.Value, reading.Lap!.Value),
             ClosureKind.HookAndLoop => new HookAndLoopClosure(
                 side, reading.Return!.Value, reading.Fold!.Value, reading.Overlap!.Value, reading.TapeWidth!.Value),
             ClosureKind.Buttons => new ButtonClosure(side, reading.Return!.Value, reading.Fold!.Value, reading.Overlap!.Value, reading.ButtonDiameter!.Value),

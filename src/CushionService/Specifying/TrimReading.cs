@@ -40,13 +40,17 @@ internal static class TrimReading
         Pocket = cushion.Pocket?.Fabric ?? roles.Sides,
     };
 
-    /// <summary>The seams in which an edging stands.</summary>
-    public static ImmutableArray<EdgingPlace> Places(Edging edging, CushionReading reading) => edging switch
+    /// <summary>The seams in which an edging stands: those that it names, or the usual ones; a wedge that ends in an edge has one there, not two.</summary>
+    public static ImmutableArray<EdgingPlace> Places(Edging edging, CushionReading reading)
     {
-        { At: { } at } => [.. at],
-        { Kind: EdgingKind.Ruffle } => [.. (reading.Offer?.Edgings ?? []).Take(1)],
-        _ => reading.Offer?.Edgings ?? [],
-    };
+        if (edging.At is { } at)
+        {
+            return [.. at];
+        }
+
+        ImmutableArray<EdgingPlace> usual = edging.Kind is { } kind && reading.Offer?.EdgingOf(kind) is { } offer ? offer.Usual : [];
+        return reading.IsSharp ? [.. usual.Take(1)] : usual;
+    }
 
     public static Length? Cord(Edging edging, OrderReading order) =>
         Or(edging.CordDiameter, order.Unit == LengthUnit.Inch ? Length.FromInches(0.15625m) : Length.FromMillimetres(4), order);
@@ -83,6 +87,7 @@ internal static class TrimReading
         EdgingKind.Welt => new WeltSpecification(Places(edging, reading), Cord(edging, order)!.Value, edging.Cut ?? WeltCut.Bias),
         EdgingKind.Ruffle => new RuffleSpecification(
             Places(edging, reading), Fraction.Of(decimal.Round((decimal)(edging.Fullness ?? 2), 6)), order.Length(edging.Depth)!.Value, edging.Lining ?? RuffleLining.Folded),
+        EdgingKind.Flange => new FlangeStripSpecification(Places(edging, reading), order.Length(edging.Depth)!.Value),
         _ => null,
     };
 

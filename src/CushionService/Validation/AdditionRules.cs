@@ -1,6 +1,5 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Specifying;
@@ -17,30 +16,28 @@ internal static class AdditionRules
     public static void Check(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
     {
         EdgingRules.Check(cushion, reading, context);
-        if (reading.Offer is { } offer && !offer.Additions)
+        Applies(AdditionKind.Ties, cushion.Ties is not null, nameof(Cushion.Ties), Ties);
+        Applies(AdditionKind.Straps, cushion.Straps is not null, nameof(Cushion.Straps), Straps);
+        Applies(AdditionKind.Tufts, cushion.Tufts is not null, nameof(Cushion.Tufts), Tufts);
+        Applies(AdditionKind.Pocket, cushion.Pocket is not null, nameof(Cushion.Pocket), Pocket);
+        Applies(AdditionKind.Base, cushion.Base is BaseKind.AntiSlip, nameof(Cushion.Base), Base);
+        Applies(AdditionKind.Vents, cushion.Vents > 0, nameof(Cushion.Vents), Vents);
+        if (IsCoated(cushion, reading, context.Reading()) && cushion.Fill is { Kind: FillKind.Foam }
+            && (context.Reading().Length(cushion.Fill.Oversize) ?? context.Reading().Practice.FoamOversize) > CoatedOversize)
         {
-            Without(cushion.Ties is not null, nameof(Cushion.Ties), offer, context);
-            Without(cushion.Straps is not null, nameof(Cushion.Straps), offer, context);
-            Without(cushion.Tufts is not null, nameof(Cushion.Tufts), offer, context);
-            Without(cushion.Pocket is not null, nameof(Cushion.Pocket), offer, context);
-            Without(cushion.Base is BaseKind.AntiSlip, nameof(Cushion.Base), offer, context);
-            Without(cushion.Vents > 0, nameof(Cushion.Vents), offer, context);
-            return;
+            context.Warn("Fill.Oversize", "foam-too-large-for-coated", $"Coated cloth does not give: foam more than {context.Reading().Text(CoatedOversize)} larger than its cover strains the seams.");
         }
 
-        Ties(cushion, reading, context);
-        Straps(cushion, reading, context);
-        Tufts(cushion, reading, context);
-        Pocket(cushion, reading, context);
-        Base(cushion, reading, context);
-        Coated(cushion, reading, context);
-    }
-
-    private static void Without(bool given, string field, ConstructionOffer offer, ValidationContext<Cushion> context)
-    {
-        if (given)
+        void Applies(AdditionKind kind, bool given, string field, Action<Cushion, CushionReading, ValidationContext<Cushion>> check)
         {
-            context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to construction {CushionValidator.Json(offer.Kind)}.");
+            if (reading.Offer is not { } offer || offer.Additions.Contains(kind))
+            {
+                check(cushion, reading, context);
+            }
+            else if (given)
+            {
+                context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to construction {CushionValidator.Json(offer.Kind)}.");
+            }
         }
     }
 
@@ -128,14 +125,8 @@ internal static class AdditionRules
 
     private static void Pocket(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
     {
-        if (cushion.Pocket is not { } pocket || reading.Offer is not { } offer)
+        if (cushion.Pocket is not { } pocket)
         {
-            return;
-        }
-
-        if (offer.Joins.IsEmpty)
-        {
-            context.Refuse("Pocket", "not-combinable", $"Construction {CushionValidator.Json(offer.Kind)} has no boxing for a pocket.");
             return;
         }
 
@@ -170,30 +161,23 @@ internal static class AdditionRules
         }
     }
 
-    private static void Coated(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
+    private static void Vents(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
     {
-        OrderReading order = context.Reading();
-        if (cushion.Vents > 0 && (reading.Offer is { Joins.IsEmpty: true } || TrimReading.VentSide(cushion, reading) is null))
+        if (cushion.Vents > 0 && TrimReading.VentSide(cushion, reading) is null)
         {
             context.Refuse("Vents", "not-combinable", "Vents need a side of a boxing without closure, handle or pocket.");
         }
 
-        string?[] cloths = [reading.Top, cushion.Fabrics?.Bottom ?? reading.Top, cushion.Fabrics?.Sides ?? reading.Top];
-        bool coated = cloths.All(cloth => order.Order.Fabrics?.FirstOrDefault(fabric => fabric?.Id is { } id && id == cloth) is { Coated: true });
-        if (!coated)
-        {
-            return;
-        }
-
-        if (cushion.Fill is { Kind: not FillKind.None } && cushion.Vents is null or 0)
+        if (cushion is { Fill.Kind: not FillKind.None, Vents: null or 0 } && cushion.Fill is not null && IsCoated(cushion, reading, context.Reading()))
         {
             context.Warn("Vents", "coated-without-vents", "A cushion all of coated cloth needs vents, or the air cannot leave it.");
         }
+    }
 
-        if ((order.Length(cushion.Fill?.Oversize) ?? order.Practice.FoamOversize) > CoatedOversize && cushion.Fill is { Kind: FillKind.Foam })
-        {
-            context.Warn("Fill.Oversize", "foam-too-large-for-coated", $"Coated cloth does not give: foam more than {order.Text(CoatedOversize)} larger than its cover strains the seams.");
-        }
+    private static bool IsCoated(Cushion cushion, CushionReading reading, OrderReading order)
+    {
+        string?[] cloths = [reading.Top, cushion.Fabrics?.Bottom ?? reading.Top, cushion.Fabrics?.Sides ?? reading.Top];
+        return cloths.All(cloth => order.Order.Fabrics?.FirstOrDefault(fabric => fabric?.Id is { } id && id == cloth) is { Coated: true });
     }
 
     private static void StandsOn(Side side, string field, CushionReading reading, ValidationContext<Cushion> context)

@@ -56,10 +56,10 @@ internal static class ClosureRules
 
     private static void OutlineTakes(Outline outline, Side stands, ClosureKind kind, CushionReading reading, ValidationContext<Cushion> context)
     {
-        if (stands == Side.Bottom && reading.Offer!.DividedOutlines is var divided && !divided.Contains(outline.Kind))
+        Length? lap = kind == ClosureKind.Zipper ? reading.Lap : reading.Overlap;
+        if (stands == Side.Bottom && lap < outline.Depth && !ClosureLine.Divides(outline, lap.Value, kind == ClosureKind.Zipper))
         {
-            context.Refuse("Closure.Side", "not-combinable",
-                $"A closure across the underside needs outline {string.Join(" or ", divided.Select(kind => CushionValidator.Json(kind)))}, not {CushionValidator.Json(outline.Kind)}.");
+            context.Refuse("Closure.Side", "not-combinable", "A closure across the underside must part it in two; the lines of this one cross the outline more than twice, run along an edge or close to an inside corner, or differ in length under a lapped zipper.");
         }
         else if (stands != Side.Bottom && outline.Sides.All(stretch => stretch.Side != stands))
         {
@@ -77,7 +77,8 @@ internal static class ClosureRules
         bool overlaps = kind is ClosureKind.HookAndLoop or ClosureKind.Envelope or ClosureKind.Buttons or ClosureKind.Ties;
         bool hooked = kind == ClosureKind.HookAndLoop;
         Only(reading.HasReturns, closure.Return is not null, nameof(Closure.Return));
-        Only(kind == ClosureKind.Zipper, closure.TurnUnder is not null, nameof(Closure.TurnUnder));
+        Only(kind == ClosureKind.Zipper && (!reading.ZipsSeam || closure.Lap is not null), closure.TurnUnder is not null, nameof(Closure.TurnUnder));
+        Only(kind == ClosureKind.Zipper, closure.Lap is not null, nameof(Closure.Lap));
         Only(overlaps, closure.Fold is not null, nameof(Closure.Fold));
         Only(overlaps && !(hooked && reading.StripsAsSides), closure.Overlap is not null, nameof(Closure.Overlap));
         Only(hooked, closure.TapeWidth is not null, nameof(Closure.TapeWidth));
@@ -102,10 +103,27 @@ internal static class ClosureRules
             context.RefuseRange("Closure.Return", "out-of-range", $"Return must be less than the stretch that it runs along, {order.Text(longest)}.", Length.Zero, longest);
         }
 
-        if (kind == ClosureKind.Zipper && reading is { Offer.ZipperInSeam: true, Side: { } side and not Side.Bottom } && reading.SeamLength(side) is { } length
+        if (reading is { ZipsSeam: true, Side: { } side } && reading.SeamLength(side) is { } length
             && Closing.ZipperInSeam(length) < ShortestZipper)
         {
             context.Refuse("Closure.Side", "side-too-short", $"A side of {order.Text(length)} is too short for a zipper in its seam.");
+        }
+
+        // The fold that hides the zipper is stitched down through its own turn-under.
+        if (kind == ClosureKind.Zipper && reading is { Lap: { Nanometres: > 0 } lap, TurnUnder: { } turned } && lap + order.Practice.EdgeDistance > turned)
+        {
+            context.RefuseRange("Closure.Lap", "lap-too-deep",
+                $"A lap of {order.Text(lap)} needs a turn-under of {order.Text(lap + order.Practice.EdgeDistance)} to be stitched to; it has {order.Text(turned)}.", Length.Zero, turned - order.Practice.EdgeDistance);
+        }
+
+        if (reading is { ZipsSeam: true, Lap.Nanometres: > 0, Outline: { HasCorners: false } curved })
+        {
+            context.Refuse("Closure.Lap", "not-combinable", $"A lapped zipper in a seam needs straight sides, not outline {CushionValidator.Json(curved.Kind)}.");
+        }
+
+        if (kind == ClosureKind.Zipper && reading is { ZipsSeam: false, Lap: { } covered, Across: { } height } && covered >= height)
+        {
+            context.RefuseRange("Closure.Lap", "out-of-range", $"A lap must be less than the {order.Text(height)} that it lies across.", Length.Zero, height);
         }
 
         if (kind is ClosureKind.HookAndLoop or ClosureKind.Envelope or ClosureKind.Buttons or ClosureKind.Ties && reading is { Across: { } across, Overlap: { } overlap, Fold: { } fold })
@@ -132,7 +150,7 @@ internal static class ClosureRules
         }
 
         // Neither strip may reach past the other's seam.
-        if (overlap > across)
+        if (overlap > across || (overlap == across && reading.Side == Side.Bottom))
         {
             context.RefuseRange(field, "overlap-too-deep", $"An overlap of {order.Text(overlap)} is deeper than the {order.Text(across)} that it lies across.", null, across);
         }

@@ -1,5 +1,6 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
 using FluentValidation;
@@ -16,24 +17,64 @@ internal static class EdgingRules
             return;
         }
 
-        if (offer.Edgings.IsEmpty)
+        if (offer.EdgingOf(kind) is not { } takes)
         {
-            context.Refuse("Edging.Kind", "not-combinable", $"Construction {CushionValidator.Json(offer.Kind)} does not take an edging.");
+            context.Refuse("Edging.Kind", "not-combinable", $"Construction {CushionValidator.Json(offer.Kind)} does not take an edging {CushionValidator.Json(kind)}.");
             return;
         }
 
         foreach ((int i, EdgingPlace place) in (edging.At ?? []).Index())
         {
-            if (!offer.Edgings.Contains(place))
+            if (!takes.Places.Contains(place))
             {
                 context.Refuse($"Edging.At[{i}]", "not-combinable",
-                    $"On construction {CushionValidator.Json(offer.Kind)} an edging stands at: {string.Join(", ", offer.Edgings.Select(at => CushionValidator.Json(at)))}.");
+                    $"On construction {CushionValidator.Json(offer.Kind)} a {CushionValidator.Json(kind)} stands at: {string.Join(", ", takes.Places.Select(at => CushionValidator.Json(at)))}.");
+            }
+            else if (place == EdgingPlace.Corners && reading is { Joins: BoxingJoins.Back, Offer.Joins.IsEmpty: false })
+            {
+                context.Refuse($"Edging.At[{i}]", "not-combinable", "An edging at the corners needs a boxing that joins at the corners.");
             }
         }
 
+        SeamsAllow(edging, reading, context);
         if (kind == EdgingKind.Welt)
         {
             Welt(edging, reading, context);
+        }
+        else if (kind == EdgingKind.Flange)
+        {
+            Flange(edging, reading, context);
+        }
+
+        if (cushion.CornerTaper is not null)
+        {
+            context.Warn("CornerTaper", "tapered-edging", "Corners with an edging are not drawn in; it would not lie flat.");
+        }
+    }
+
+    private static void SeamsAllow(Edging edging, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        if (reading.HasOpenEnds)
+        {
+            context.Refuse("Edging.Kind", "not-combinable", "Ends that are gathered or tied have no seam for an edging.");
+        }
+
+        if (reading.IsSharp && edging.At is { } at && at.Contains(EdgingPlace.Top) && at.Contains(EdgingPlace.Bottom))
+        {
+            context.Refuse("Edging.At", "not-combinable", "Top and bottom of a wedge that ends in an edge meet there; only one of them can have an edging.");
+        }
+    }
+
+    private static void Flange(Edging edging, CushionReading reading, ValidationContext<Cushion> context)
+    {
+        OrderReading order = context.Reading();
+        if (reading.Outline is { HasCorners: false } curved)
+        {
+            context.Refuse("Edging.Kind", "not-combinable", $"A flat flange cannot follow the curves of outline {CushionValidator.Json(curved.Kind)}.");
+        }
+        else if (reading.Outline is { } outline && order.Length(edging.Depth) is { } depth && !FlangeStrip.Fits(outline, depth))
+        {
+            context.Refuse("Edging.Depth", "out-of-range", $"A flange of {order.Text(depth)} is used up between the corners of its shortest side.");
         }
     }
 
@@ -51,7 +92,7 @@ internal static class EdgingRules
         }
 
         // The visible cords of both seams stand out of the boxing, half a diameter each.
-        if (reading.Thickness is { } thickness && TrimReading.Places(edging, reading).Length * cord > Length.FromNanometres(thickness.Nanometres / 2))
+        if (reading.Thickness is { } thickness && TrimReading.Places(edging, reading).Count(place => place != EdgingPlace.Corners) * cord > Length.FromNanometres(thickness.Nanometres / 2))
         {
             context.Warn("Edging.CordDiameter", "cord-thick-for-boxing", $"Cord of {order.Text(cord)} leaves less than half of a boxing of {order.Text(thickness)} to be seen.");
         }

@@ -17,17 +17,17 @@ internal sealed class EdgingValidator : AbstractValidator<Edging>
                 return;
             }
 
-            bool welt = kind == EdgingKind.Welt, ruffle = kind == EdgingKind.Ruffle;
+            bool welt = kind == EdgingKind.Welt, ruffle = kind == EdgingKind.Ruffle, flange = kind == EdgingKind.Flange;
             Only(welt, edging.CordDiameter is not null, nameof(Edging.CordDiameter));
             Only(welt, edging.Cut is not null, nameof(Edging.Cut));
-            Only(welt || ruffle, edging.At is not null, nameof(Edging.At));
-            Only(welt || ruffle, edging.Fabric is not null, nameof(Edging.Fabric));
+            Only(welt || ruffle || flange, edging.At is not null, nameof(Edging.At));
+            Only(welt || ruffle || flange, edging.Fabric is not null, nameof(Edging.Fabric));
             Only(ruffle, edging.Fullness is not null, nameof(Edging.Fullness));
-            Only(ruffle, edging.Depth is not null, nameof(Edging.Depth));
+            Only(ruffle || flange, edging.Depth is not null, nameof(Edging.Depth));
             Only(ruffle, edging.Lining is not null, nameof(Edging.Lining));
-            if (ruffle && edging.Depth is null)
+            if ((ruffle || flange) && edging.Depth is null)
             {
-                context.Refuse(nameof(Edging.Depth), "required", "Depth is required for a ruffle.");
+                context.Refuse(nameof(Edging.Depth), "required", $"Depth is required for a {CushionValidator.Json(kind)}.");
             }
 
             if (edging.At is { } at && at.Distinct().Count() < at.Count)

@@ -37,18 +37,15 @@ export function planForm(catalogue, chosen, fabrics) {
     }
   }
 
-  const divided = construction.dividedOutlines.includes(shape);
-  const closures = construction.closures
-    .map((closure) => ({ ...closure, sides: closure.sides.filter((side) => side !== "bottom" || divided) }))
-    .filter((closure) => closure.sides.length > 0);
+  const { closures } = construction;
   const closure = add("making", CLOSURE, true, closures.map((each) => each.kind));
   const { sides } = closures.find((each) => each.kind === closure);
   if (sides.length > 1) {
     add("making", `${CUSHION}closure/side`, true, sides);
   }
   if (construction.edgings.length > 0) {
-    const edging = add("making", EDGING, true);
-    if (edging === "ruffle") {
+    const edging = add("making", EDGING, true, ["plain", ...construction.edgings.map((each) => each.kind)]);
+    if (edging === "ruffle" || edging === "flange") {
       add("making", `${CUSHION}edging/depth`, true);
     }
     if (edging !== "plain" && fabrics.length > 1) {

@@ -44,9 +44,9 @@ internal static class CatalogueWording
         Thickness = offer.Thickness,
         Boxing = offer.Joins,
         Handles = offer.Handles,
-        Edgings = offer.Edgings,
+        Edgings = [.. offer.Edgings.Select(edging => new EdgingOption { Kind = edging.Kind, Places = edging.Places, Usual = edging.Usual })],
+        Additions = offer.Additions,
         Fields = [.. offer.Fields.Select(field => new ConstructionFieldAnswer { Pointer = $"/cushions/*/{FieldNames.Json(field.Field.ToString())}", Required = field.Required })],
-        DividedOutlines = offer.DividedOutlines,
     };
 
     private static IEnumerable<FieldAnswer> FieldsOf(Type record, string at, ContractComments comments)

@@ -1,4 +1,5 @@
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
@@ -9,13 +10,19 @@ namespace CushionService.Engine.Tests.Patterns;
 /// distances; where edges have different allowances, the outline with a buffer's side on each edge.</summary>
 internal static class BufferOracle
 {
-    /// <summary>What a chord leaves of an arc where it ends in a mitred corner, in square inches.</summary>
-    public const double Slack = 1.5e-2;
+    private const double Slack = 1.5e-2;
 
     private const double Inch = 25_400_000;
     private const int PiecesOfAnArc = 60;
     private static readonly GeometryFactory Factory = new();
     private static readonly BufferParameters Mitred = new(8, EndCapStyle.Flat, JoinStyle.Mitre, 2);
+
+    /// <summary>What a chord leaves of an arc where it ends in a mitred corner, in square inches: more under a deep hem.</summary>
+    public static double SlackOf(CutPiece piece)
+    {
+        double deepest = piece.Panel!.Edges.Max(edge => edge.Finish.Allowance.Nanometres) / Inch;
+        return Slack + (piece.Panel.Edges.All(edge => edge.Path.All(segment => segment.IsStraight)) ? 0 : deepest * deepest * Math.PI / (2 * PiecesOfAnArc));
+    }
 
     /// <summary>Area of the buffer, and of what of it the piece leaves bare, in square inches.</summary>
     public static (double Area, double Bare) Of(CutPiece piece)
@@ -33,13 +40,26 @@ internal static class BufferOracle
     {
         double[] allowances = [.. panel.Edges.Select(edge => edge.Finish.Allowance.Nanometres / Inch)];
         NetTopologySuite.Geometries.Geometry outline = Factory.CreatePolygon([.. panel.Edges.SelectMany(Points), Point(panel.Edges[0].From)]);
+        if (panel.TakeUpAcross + panel.TakeUpAlong > Length.Zero)
+        {
+            return Factory.ToGeometry(DrawnIn(panel));
+        }
+
         if (allowances.Distinct().Count() == 1)
         {
-            double drawnX = panel.TakeUpAcross.Nanometres / Inch, drawnY = panel.TakeUpAlong.Nanometres / Inch;
-            return drawnX + drawnY > 0
-                ? new Envelope(-allowances[0], (panel.Width.Nanometres / Inch) + drawnX + allowances[0], -allowances[0], (panel.Height.Nanometres / Inch) + drawnY + allowances[0]) is var box
-                    ? Factory.ToGeometry(box) : outline
-                : BufferOp.Buffer(outline, allowances[0], Mitred);
+            return BufferOp.Buffer(outline, allowances[0], Mitred);
+        }
+
+        double usual = allowances.GroupBy(allowance => allowance).MaxBy(group => group.Count())!.Key;
+        int[] odd = [.. Enumerable.Range(0, allowances.Length).Where(i => allowances[i] != usual)];
+        if (odd.All(i => panel.Edges[i].Path is [{ IsStraight: true }] && IsSmooth(panel, i - 1) && IsSmooth(panel, i)))
+        {
+            return odd.Aggregate(BufferOp.Buffer(outline, usual, Mitred), (cut, i) => cut.Union(Beside(panel.Edges[i], allowances[i])));
+        }
+
+        if (Enumerable.Range(0, panel.Edges.Length).Any(i => Turn(panel.Edges[i], panel.Edges[(i + 1) % panel.Edges.Length]) < -0.01))
+        {
+            return Hollow(panel, allowances);
         }
 
         // Convex panels with edges of different allowances: what lies on the inner side of every edge's own line.
@@ -50,11 +70,52 @@ internal static class BufferOracle
             Coordinate[] points = [.. Points(edge), Point(edge.To)];
             for (var i = 0; i + 1 < points.Length; i++)
             {
-                cut = cut.Intersection(InnerSide(points[i], points[i + 1], allowance));
+                // Pieces of a nanometre have no direction.
+                cut = points[i].Distance(points[i + 1]) < 1e-6 ? cut : cut.Intersection(InnerSide(points[i], points[i + 1], allowance));
             }
         }
 
         return cut;
+    }
+
+    // What is quilted flat is a rectangle until it is drawn in; each of its sides has the deepest allowance that stands there.
+    private static Envelope DrawnIn(Panel panel)
+    {
+        double Deepest(double direction) => panel.Edges
+            .Where(edge => Math.Cos(edge.Path[0].StartDirection - direction) > 0.8).Max(edge => edge.Finish.Allowance.Nanometres / Inch);
+        double width = (panel.Width + panel.TakeUpAcross).Nanometres / Inch, height = (panel.Height + panel.TakeUpAlong).Nanometres / Inch;
+        return new(-Deepest(-Math.PI / 2), width + Deepest(Math.PI / 2), -Deepest(0), height + Deepest(Math.PI));
+    }
+
+    // Where one edge goes on into the next, the allowance steps square to both.
+    private static bool IsSmooth(Panel panel, int i) =>
+        Math.Abs(Turn(panel.Edges[(i + panel.Edges.Length) % panel.Edges.Length], panel.Edges[(i + 1) % panel.Edges.Length])) < 0.01;
+
+    private static NetTopologySuite.Geometries.Polygon Beside(Edge edge, double allowance)
+    {
+        Coordinate from = Point(edge.From), to = Point(edge.To);
+        double length = from.Distance(to), outX = (to.Y - from.Y) / length * allowance, outY = (from.X - to.X) / length * allowance;
+        return Factory.CreatePolygon([from, new(from.X + outX, from.Y + outY), new(to.X + outX, to.Y + outY), to, from]);
+    }
+
+    private static double Turn(Edge edge, Edge next) => Math.IEEERemainder(next.Path[0].StartDirection - edge.Path[^1].EndDirection, 2 * Math.PI);
+
+    // A hollow panel whose one straight edge has another allowance: the edge is moved out along its neighbours, and the rest is a buffer.
+    private static NetTopologySuite.Geometries.Geometry Hollow(Panel panel, double[] allowances)
+    {
+        double usual = allowances.GroupBy(allowance => allowance).MaxBy(group => group.Count())!.Key;
+        int odd = Assert.Single(Enumerable.Range(0, allowances.Length), i => allowances[i] != usual);
+        Edge edge = panel.Edges[odd], before = panel.Edges[(odd + allowances.Length - 1) % allowances.Length], after = panel.Edges[(odd + 1) % allowances.Length];
+        double outward = edge.Path[0].StartDirection - (Math.PI / 2), by = allowances[odd] - usual;
+        Coordinate Moved(Coordinate from, double direction)
+        {
+            double along = by / Math.Cos(direction - outward);
+            return new(from.X + (along * Math.Cos(direction)), from.Y + (along * Math.Sin(direction)));
+        }
+
+        Coordinate from = Moved(Point(edge.From), before.Path[^1].EndDirection), to = Moved(Point(edge.To), after.Path[0].StartDirection + Math.PI);
+        Coordinate[] points = [.. Enumerable.Range(0, allowances.Length).SelectMany(i => i == odd ? [from] : i == (odd + 1) % allowances.Length ? [to, .. Points(panel.Edges[i]).Skip(1)] : Points(panel.Edges[i]))];
+        return BufferOp.Buffer(Factory.CreatePolygon([.. points, points[0]]), usual, Mitred);
     }
 
     private static NetTopologySuite.Geometries.Polygon InnerSide(Coordinate from, Coordinate to, double allowance)

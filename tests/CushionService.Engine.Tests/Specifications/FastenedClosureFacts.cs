@@ -67,6 +67,17 @@ public sealed class FastenedClosureFacts
     }
 
     [Fact]
+    public void The_zipper_section_of_a_taut_boxing_is_as_high_as_the_strips_it_is_joined_to()
+    {
+        var zipper = new ZipperClosure(Side.Back, Length.Zero, In(0.75m));
+        Drafting drafting = Drafting.Of(Order(Boxed(20, 18, 4, zipper) with { Joins = BoxingJoins.Corners, BoxingTautness = In(0.25m) }));
+        Length Height(string part) => drafting.Pieces.Single(piece => piece.Part == part).Panel!.Height;
+
+        Assert.Equal(In(3.75m), Height("front"));
+        Assert.Equal(In(3.75m), Height("zipper-upper") + Height("zipper-lower"));
+    }
+
+    [Fact]
     public void Faces_may_be_cut_to_the_nearest_step_and_strips_are_cut_up()
     {
         CushionSpecification odd = Boxed(20.05m, 18, 3.05m, HandSewn);

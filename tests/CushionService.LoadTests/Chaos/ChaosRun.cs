@@ -58,7 +58,7 @@ internal static class ChaosRun
     }
 
     private static Task<LoopbackHost> InstanceAsync(int port) =>
-        LoopbackHost.StartAsync(("ASPNETCORE_URLS", $"http://127.0.0.1:{port}"), ("Lifetime__NoticeSeconds", "1"));
+        LoopbackHost.StartAsync(("ASPNETCORE_URLS", $"http://127.0.0.1:{port}"), ("Lifetime__NoticeSeconds", "1"), ("Admission__LongestWaitMs", "25"));
 
     // Callers that send half a head, half a body a byte at a time, or nothing at all, straight to the instances.
     private static async Task UnfinishedAsync(int[] ports, TimeSpan time)

@@ -10,7 +10,7 @@ internal static class OverloadRun
 
     public static async Task RunAsync(int seconds)
     {
-        using LoopbackHost host = await LoopbackHost.StartAsync();
+        using LoopbackHost host = await LoopbackHost.StartAsync(("Admission__LongestWaitMs", "25"));
         Generator generator = new(host, () => new RestConnection(host.Rest));
         Func<int, byte[]> mix = Requests.Mix();
         // One caller for each hand: none waits, and none is turned away.

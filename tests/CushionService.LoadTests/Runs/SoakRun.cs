@@ -7,7 +7,7 @@ internal static class SoakRun
 {
     public static async Task RunAsync(int minutes)
     {
-        using LoopbackHost host = await LoopbackHost.StartAsync();
+        using LoopbackHost host = await LoopbackHost.StartAsync(("Admission__LongestWaitMs", "25"));
         Generator generator = new(host, () => new RestConnection(host.Rest));
         Func<int, byte[]> mix = Requests.Mix();
         Measured saturated = await generator.SaturateAsync(mix, Environment.ProcessorCount, TimeSpan.FromSeconds(20));

@@ -27,12 +27,12 @@ public sealed record ConstructionAnswer
     /// <summary>The handles that it takes.</summary>
     public required IReadOnlyList<HandleKind> Handles { get; init; }
 
-    /// <summary>The seams in which an edging may stand; empty when it takes none.</summary>
-    public required IReadOnlyList<EdgingPlace> Edgings { get; init; }
+    /// <summary>The edgings that it takes besides plain seams, each with the seams in which it may stand.</summary>
+    public required IReadOnlyList<EdgingOption> Edgings { get; init; }
+
+    /// <summary>What may be added to it besides.</summary>
+    public required IReadOnlyList<AdditionKind> Additions { get; init; }
 
     /// <summary>The fields of its own.</summary>
     public required IReadOnlyList<ConstructionFieldAnswer> Fields { get; init; }
-
-    /// <summary>The outlines across whose underside a closure may stand.</summary>
-    public required IReadOnlyList<OutlineKind> DividedOutlines { get; init; }
 }

@@ -21,6 +21,10 @@ public sealed record Closure
     [LengthRange("1/4 in", "2 in", Default = "the workroom's")]
     public Measure? TurnUnder { get; init; }
 
+    /// <summary>How far a fold of one edge lies over a zipper and hides it, less than its turn-under; the zipper is centred when left out.</summary>
+    [LengthRange("1/4 in", "1 1/2 in")]
+    public Measure? Lap { get; init; }
+
     /// <summary>Depth of each turn of the double-folded hem of an overlapping closure; the workroom's when left out.</summary>
     [LengthRange("1/8 in", "3 in", Default = "the workroom's")]
     public Measure? Fold { get; init; }

@@ -10,9 +10,8 @@ public sealed record Edging
     [Required]
     public EdgingKind? Kind { get; init; }
 
-    /// <summary>The seams in which it stands, each once; when left out, every seam that the construction offers for a welt, and the
-    /// first of them for a ruffle.</summary>
-    [NumberRange(1, 2)]
+    /// <summary>The seams in which it stands, each once; the usual ones of the construction when left out.</summary>
+    [NumberRange(1, 3)]
     public IReadOnlyList<EdgingPlace>? At { get; init; }
 
     /// <summary>Diameter of a welt's cord.</summary>
@@ -29,7 +28,7 @@ public sealed record Edging
     [NumberRange(1.1, 4, Default = "2")]
     public double? Fullness { get; init; }
 
-    /// <summary>How far a ruffle stands out; needed for a ruffle.</summary>
+    /// <summary>How far a ruffle or a flange stands out; needed for both.</summary>
     [LengthRange("1/2 in", "12 in")]
     public Measure? Depth { get; init; }
 

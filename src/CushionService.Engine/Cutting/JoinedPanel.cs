@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+
+namespace CushionService.Engine.Cutting;
+
+/// <summary>A panel of any outline in parts from left to right, joined along plumb lines.</summary>
+internal sealed class JoinedPanel
+{
+    private readonly Panel _whole;
+    private readonly Dictionary<string, ImmutableArray<EdgeRef>> _edges;
+
+    private JoinedPanel(Panel whole, ImmutableArray<Panel> parts, Dictionary<string, ImmutableArray<EdgeRef>> edges) => (_whole, Parts, _edges) = (whole, parts, edges);
+
+    public ImmutableArray<Panel> Parts { get; }
+
+    /// <summary>Parts a panel.</summary>
+    /// <param name="panel">The panel.</param>
+    /// <param name="joins">Where, from its left edge, in order.</param>
+    /// <param name="seam">Seam allowance of the joins.</param>
+    /// <returns>Null where a join would not part the outline in two.</returns>
+    public static JoinedPanel? Of(Panel panel, ImmutableArray<Length> joins, Length seam)
+    {
+        var join = EdgeFinish.Seam(seam);
+        var parts = ImmutableArray.CreateBuilder<Panel>();
+        var edges = panel.Edges.ToDictionary(edge => edge.Name, edge => ImmutableArray.Create(new EdgeRef("", edge.Name)));
+        (ImmutableArray<Edge> rest, Length from) = (panel.Edges, Length.Zero);
+        foreach (Length at in joins)
+        {
+            if (Parting.Plumb(rest, at, ("end", join), ("start", join)) is not { } parting)
+            {
+                return null;
+            }
+
+            string name = $"{panel.Part}-{parts.Count + 1}";
+            foreach ((string edge, ImmutableArray<EdgeRef> stretches) in edges)
+            {
+                edges[edge] = [.. stretches.SelectMany(stretch => stretch.Part.Length > 0 ? [stretch] : parting.Stretches
+                    .Where(parted => parted.Of == stretch.Edge)
+                    .Select(parted => new EdgeRef(parted.IsAfter ? "" : name, parted.Name)))];
+            }
+
+            parts.Add(Part(panel, name, parting.Before, from, parting.At));
+            (rest, from) = (parting.After, parting.At);
+        }
+
+        string last = $"{panel.Part}-{parts.Count + 1}";
+        parts.Add(Part(panel, last, rest, from, panel.Width));
+        return new JoinedPanel(panel, parts.ToImmutable(), edges.ToDictionary(
+            edge => edge.Key, edge => ImmutableArray.CreateRange(edge.Value.Select(stretch => stretch.Part.Length > 0 ? stretch : stretch with { Part = last }))));
+    }
+
+    /// <summary>The pattern with the parts and their joins in the panel's place.</summary>
+    public Pattern In(Pattern pattern)
+    {
+        ImmutableArray<EdgeRef> Now(ImmutableArray<EdgeRef> refs) => [.. refs.SelectMany(edge => edge.Part == _whole.Part ? _edges[edge.Edge] : [edge])];
+        IEnumerable<Seam> joins = Parts.Zip(Parts.Skip(1), (left, right) => new Seam(SeamKind.StripJoin, new EdgeRef(left.Part, "end"), new EdgeRef(right.Part, "start")));
+        return new Pattern(
+            [.. pattern.Panels.SelectMany(panel => panel.Part == _whole.Part ? Parts : [panel])],
+            [.. joins, .. pattern.Seams.Select(joined => joined with { One = Now(joined.One), Other = Now(joined.Other) })]);
+    }
+
+    // From its own lower left corner.
+    private static Panel Part(Panel panel, string name, ImmutableArray<Edge> edges, Length from, Length to)
+    {
+        Point[] ends = [.. edges.SelectMany(edge => edge.Path.Select(segment => segment.To))];
+        Length left = -ends.Min(end => end.X), down = -ends.Min(end => end.Y);
+        bool Holds(Point point) => point.X >= from && (point.X < to || (to == panel.Width && point.X == to));
+        return panel with
+        {
+            Part = name,
+            Edges = [.. edges.Select(edge => edge.Moved(left, down))],
+            Stretches = null,
+            Gathers = [.. panel.Gathers.Where(gather => edges.Any(edge => edge.Name == gather.Edge))],
+            Marks = [.. panel.Marks.Where(mark => IsLevel(mark) ? Reaches(mark, from, to) : Holds(mark.From)).Select(mark => Clipped(mark, from, to)).Select(mark =>
+                mark with { From = mark.From.Moved(left, down), To = mark.To?.Moved(left, down) })],
+            Match = panel.Match is { } match && (panel.Stretches is null || Holds(match)) ? match.Moved(left, down) : null,
+        };
+    }
+
+    // A level line goes on from part to part.
+    private static bool IsLevel(PanelMark mark) => mark.To is { } to && to.Y == mark.From.Y;
+
+    private static bool Reaches(PanelMark mark, Length from, Length to) =>
+        Length.Max(mark.From.X, mark.To!.Value.X) > from && Length.Min(mark.From.X, mark.To.Value.X) < to;
+
+    private static PanelMark Clipped(PanelMark mark, Length from, Length to)
+    {
+        Point Within(Point point) => point with { X = Length.Min(Length.Max(point.X, from), to) };
+        return IsLevel(mark) ? mark with { From = Within(mark.From), To = Within(mark.To!.Value) } : mark;
+    }
+}
