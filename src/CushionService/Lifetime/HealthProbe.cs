@@ -15,7 +15,7 @@ internal static class HealthProbe
         using HttpClient http = new() { Timeout = TimeSpan.FromSeconds(4) };
         try
         {
-            using HttpResponseMessage answer = await http.GetAsync(new Uri($"http://localhost:{port}/health/live"));
+            using HttpResponseMessage answer = await http.GetAsync(new Uri($"http://127.0.0.1:{port}/health/live"));
             return answer.IsSuccessStatusCode ? 0 : 1;
         }
         catch (Exception fault) when (fault is HttpRequestException or TaskCanceledException)

@@ -80,7 +80,16 @@ internal sealed class Diagnosis
             int index = 0;
             foreach (JsonElement element in list.EnumerateArray())
             {
-                Copy(element, elementType, $"{pointer}/{index++}", null, writer);
+                string place = $"{pointer}/{index++}";
+                // A list of words has no room for a null in the place of a word that is none.
+                if (elementType.IsEnum && Leaf.FaultOf(element, elementType, place, null) is { } fault)
+                {
+                    Add(fault);
+                }
+                else
+                {
+                    Copy(element, elementType, place, null, writer);
+                }
             }
         }
         else

@@ -45,9 +45,14 @@ internal static class OrderBody
 
             if (result.IsCompleted)
             {
-                Reading reading = Parse(buffer.IsSingleSegment ? buffer.First : buffer.ToArray());
-                reader.AdvanceTo(buffer.End);
-                return reading;
+                try
+                {
+                    return Parse(buffer.IsSingleSegment ? buffer.First : buffer.ToArray());
+                }
+                finally
+                {
+                    reader.AdvanceTo(buffer.End);
+                }
             }
 
             reader.AdvanceTo(buffer.Start, buffer.End);

@@ -26,7 +26,7 @@ internal sealed class ConstructionReading(Cushion cushion, OrderReading order)
         : null;
 
     public ChannelSpecification? Channels => cushion.Channels is { Count: { } count } channels
-        ? new ChannelSpecification(count, Or(channels.Crown, Length.Zero), Fraction.Of(decimal.Round((decimal)(channels.TakeUp ?? 0.02), 6)))
+        ? new ChannelSpecification(count, Or(channels.Crown, Length.Zero), Fraction.Of(decimal.Round(OrderReading.Decimal(channels.TakeUp) ?? 0.02m, 6)))
         : null;
 
     public FrontShape Front => cushion.Front ?? FrontShape.Square;

@@ -23,9 +23,9 @@ internal static class FillReading
         return new FillSpecification(
             kind,
             fill.Stock ?? (kind == FillKind.Foam ? "foam" : Words<LooseFill>.Of(material)),
-            (decimal?)fill.Density ?? order.Stock(fill.Stock)?.Density ?? usual,
+            OrderReading.Decimal(fill.Density) ?? order.Stock(fill.Stock)?.Density ?? usual,
             order.Length(fill.Oversize) ?? (fill.Wrap is null ? order.Practice.FoamOversize : Length.Zero),
-            (decimal?)fill.Plumpness ?? UsualPlumpness)
+            OrderReading.Decimal(fill.Plumpness) ?? UsualPlumpness)
         {
             Wrap = fill.Wrap is { } wrap ? new WrapSpecification(wrap.Stock ?? OnlyBatting(order), wrap.Sides ?? WrapSides.ThreeSides, wrap.Layers ?? 1) : null,
         };

@@ -47,8 +47,8 @@ internal sealed class OrderReading
                     thickness,
                     !StitchSpecification.HasBight(type) ? Engine.Measures.Length.Zero : Length(stitch.Bight) ?? (Unit == LengthUnit.Inch ? UsualBight : UsualMetricBight))
                 : null,
-            ThreadRatio = (decimal?)workroom?.ThreadRatio,
-            ThreadWaste = (decimal?)workroom?.ThreadWaste ?? usual.ThreadWaste,
+            ThreadRatio = Decimal(workroom?.ThreadRatio),
+            ThreadWaste = Decimal(workroom?.ThreadWaste) ?? usual.ThreadWaste,
         };
     }
 
@@ -71,13 +71,16 @@ internal sealed class OrderReading
     /// <summary>The stocks that the order may take from: its own, and after them those of its price book.</summary>
     public IEnumerable<(string? Id, MaterialKind? Kind, decimal? Density)> Stocks =>
     [
-        .. (Order.Stocks ?? []).Select(stock => (stock?.Id, stock?.Kind, (decimal?)stock?.Density)),
+        .. (Order.Stocks ?? []).Select(stock => (stock?.Id, stock?.Kind, Decimal(stock?.Density))),
         .. Book?.Stocks.Select(stock => ((string?)stock.Id, (MaterialKind?)stock.Kind, stock.Density)) ?? [],
     ];
 
     /// <summary>The stock of a name; null when there is none.</summary>
     public (string? Id, MaterialKind? Kind, decimal? Density)? Stock(string? name) =>
         name is not null && Stocks.Where(stock => stock.Id == name).ToArray() is [var first, ..] ? first : null;
+
+    /// <summary>The number as a decimal; null when there is none, or it is beyond every range: the rules read an order before they have found it sound.</summary>
+    public static decimal? Decimal(double? number) => number is >= -1e15 and <= 1e15 ? (decimal)number : null;
 
     /// <summary>The length; null when there is none, or it cannot be read.</summary>
     public Length? Length(Measure? measure) => Length(measure, Unit);

@@ -86,7 +86,7 @@ internal static class TrimReading
     {
         EdgingKind.Welt => new WeltSpecification(Places(edging, reading), Cord(edging, order)!.Value, edging.Cut ?? WeltCut.Bias),
         EdgingKind.Ruffle => new RuffleSpecification(
-            Places(edging, reading), Fraction.Of(decimal.Round((decimal)(edging.Fullness ?? 2), 6)), order.Length(edging.Depth)!.Value, edging.Lining ?? RuffleLining.Folded),
+            Places(edging, reading), Fraction.Of(decimal.Round(OrderReading.Decimal(edging.Fullness) ?? 2m, 6)), order.Length(edging.Depth)!.Value, edging.Lining ?? RuffleLining.Folded),
         EdgingKind.Flange => new FlangeStripSpecification(Places(edging, reading), order.Length(edging.Depth)!.Value),
         _ => null,
     };

@@ -20,13 +20,14 @@ internal sealed class Balancer : IDisposable
     {
         string folder = Directory.CreateTempSubdirectory("balancer").FullName;
         int port = FreePort();
-        // Every call of the service may be sent again: it keeps nothing. One that is busy sends its caller to the other.
+        // Every call of the service may be sent again: it keeps nothing. One that is busy sends its caller to the other,
+        // and is not taken for dead: nginx would count that against it until none is left.
         File.WriteAllText(Path.Combine(folder, "nginx.conf"), $$"""
             daemon off; worker_processes 1; pid {{folder}}/nginx.pid; error_log {{folder}}/error.log;
             events { worker_connections 1024; }
             http {
               access_log off; client_body_temp_path {{folder}}/body; proxy_temp_path {{folder}}/proxy; fastcgi_temp_path {{folder}}/f; uwsgi_temp_path {{folder}}/u; scgi_temp_path {{folder}}/s;
-              upstream nook { {{string.Join(' ', instances.Select(instance => $"server 127.0.0.1:{instance} max_fails=1 fail_timeout=1s;"))}} keepalive 32; }
+              upstream nook { {{string.Join(' ', instances.Select(instance => $"server 127.0.0.1:{instance} max_fails=0;"))}} keepalive 32; }
               server {
                 listen 127.0.0.1:{{port}}; client_header_timeout 5s; client_body_timeout 5s; keepalive_requests 1000000;
                 location / {

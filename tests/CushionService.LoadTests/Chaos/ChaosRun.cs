@@ -53,7 +53,7 @@ internal static class ChaosRun
             await happens();
             Measured measured = await sending;
             failed += measured.Others(200);
-            Console.WriteLine($"{name,-28}{measured.Calls} calls, {measured.Others(200)} failed, p99 {measured.Percentile(99):0.0} ms, max {measured.Percentile(100):0} ms");
+            Console.WriteLine($"{name,-28}{measured.Calls} calls, {measured.Others(200)} failed, {measured}");
         }
     }
 

@@ -43,6 +43,7 @@ public sealed class FormTests(RunningService service) : IClassFixture<RunningSer
     [InlineData("{\"effort\":\"quick, standard\"}", "/effort unknown-value")]
     [InlineData("{\"cushions\":[{\"construction\":\"KnifeEdge\",\"fill\":{\"density\":1e999}}]}", "/cushions/0/construction unknown-value", "/cushions/0/fill/density not-finite")]
     [InlineData("{\"cushions\":[{\"quantity\":99999999999}]}", "/cushions/0/quantity out-of-range")]
+    [InlineData("{\"cushions\":[{\"edging\":{\"at\":[\"top\",\"side\"]}}]}", "/cushions/0/edging/at/1 unknown-value")]
     public async Task What_can_be_read_but_not_followed_is_422_with_the_rules_that_it_breaks_besides(string order, params string[] expected)
     {
         using HttpResponseMessage response = await service.PostAsync("quotes", order);
@@ -52,6 +53,21 @@ public sealed class FormTests(RunningService service) : IClassFixture<RunningSer
         Assert.Equal(expected, violations.Take(expected.Length));
         Assert.True(violations.Length > expected.Length, "The order lacks its cloth, which should be told too.");
         Assert.Equal(violations.Length, violations.Select(violation => violation.Split(' ')[0]).Distinct().Count());
+    }
+
+    [Theory]
+    [InlineData("{\"workroom\":{\"threadRatio\":1e300}}", "/workroom/threadRatio out-of-range")]
+    [InlineData("{\"workroom\":{\"threadWaste\":-1e300}}", "/workroom/threadWaste out-of-range")]
+    [InlineData("{\"stocks\":[{\"density\":1e300}]}", "/stocks/0/density out-of-range")]
+    [InlineData("{\"cushions\":[{\"construction\":\"boxed\",\"fill\":{\"kind\":\"foam\",\"density\":1e300}}]}", "/cushions/0/fill/density out-of-range")]
+    [InlineData("{\"cushions\":[{\"construction\":\"boxed\",\"channels\":{\"count\":2,\"takeUp\":1e300}}]}", "/cushions/0/channels/takeUp out-of-range")]
+    [InlineData("{\"cushions\":[{\"construction\":\"boxed\",\"edging\":{\"kind\":\"ruffle\",\"depth\":3,\"fullness\":1e300}}]}", "/cushions/0/edging/fullness out-of-range")]
+    public async Task A_number_beyond_every_range_is_told_and_not_choked_on(string order, string expected)
+    {
+        using HttpResponseMessage response = await service.PostAsync("quotes", order);
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, response.StatusCode);
+        Assert.Contains(expected, (await response.ProblemAsync()).Violations());
     }
 
     [Theory]
