@@ -54,7 +54,22 @@ internal sealed class Boxed : IConstruction
             seams.Add(boxing[i].JoinedTo(boxing[(i + 1) % boxing.Length]) with { IsCorner = cushion.Joins == BoxingJoins.Corners });
         }
 
-        BoxingSection SectionOf(OutlineSide run) => boxing.First(section => section.Runs.Any(known => known.Name == run.Name));
+        BoxingSection SectionOf(OutlineSide run)
+        {
+            foreach (BoxingSection section in boxing)
+            {
+                foreach (OutlineSide known in section.Runs)
+                {
+                    if (known.Name == run.Name)
+                    {
+                        return section;
+                    }
+                }
+            }
+
+            throw new InvalidPatternException($"No section of the boxing runs along {run.Name}.");
+        }
+
         seams.AddRange(top.SewnTo(run => SectionOf(run).Upper(run), _ => SeamKind.Plain));
         seams.AddRange(bottom.SewnTo(
             run => SectionOf(run).Lower(run),

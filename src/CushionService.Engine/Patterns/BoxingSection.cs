@@ -96,13 +96,27 @@ internal sealed record BoxingSection
     {
         Length length = runs.Aggregate(Length.Zero, (sum, run) => sum + run.Length);
         var outline = new PanelOutline();
-        outline = wholeLower is null
-            ? runs.Aggregate(outline, (walk, run) => walk.East($"{run.Name}-bottom", run.Length, lower))
-            : outline.East(wholeLower, length, lower);
+        foreach (OutlineSide run in wholeLower is null ? runs : [])
+        {
+            outline.East($"{run.Name}-bottom", run.Length, lower);
+        }
+
+        if (wholeLower is not null)
+        {
+            outline.East(wholeLower, length, lower);
+        }
+
         outline.North("end", height, ends);
-        outline = wholeUpper is null
-            ? runs.Reverse().Aggregate(outline, (walk, run) => walk.West($"{run.Name}-top", run.Length, upper))
-            : outline.West(wholeUpper, length, upper);
+        for (int i = wholeUpper is null ? runs.Length - 1 : -1; i >= 0; i--)
+        {
+            outline.West($"{runs[i].Name}-top", runs[i].Length, upper);
+        }
+
+        if (wholeUpper is not null)
+        {
+            outline.West(wholeUpper, length, upper);
+        }
+
         return new Panel
         {
             Part = part,

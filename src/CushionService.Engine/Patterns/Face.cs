@@ -70,18 +70,22 @@ internal sealed class Face
     /// <summary>The edges of the face on a run, and how far they overlap there.</summary>
     public (ImmutableArray<EdgeRef> Edges, Length Lap) On(OutlineSide run)
     {
-        var edges = ImmutableArray.CreateBuilder<EdgeRef>();
+        var edges = ImmutableArray.CreateBuilder<EdgeRef>(1);
+        string again = Panels.Length > 1 ? run.Name + Parting.Again : run.Name;
         Length laid = -run.Length;
         foreach (Panel panel in Panels)
         {
-            foreach (Edge edge in panel.Edges.Where(edge => edge.Name == run.Name || edge.Name == run.Name + Parting.Again))
+            foreach (Edge edge in panel.Edges)
             {
-                edges.Add(new EdgeRef(panel.Part, edge.Name));
-                laid += edge.Length;
+                if (edge.Name == run.Name || edge.Name == again)
+                {
+                    edges.Add(new EdgeRef(panel.Part, edge.Name));
+                    laid += edge.Length;
+                }
             }
         }
 
-        return (edges.ToImmutable(), laid);
+        return (edges.DrainToImmutable(), laid);
     }
 
     /// <summary>The zipper between the two panels of a divided face; nothing when there is none.</summary>

@@ -128,8 +128,13 @@ public sealed record Drafting
     {
         foreach ((CushionSpecification cushion, Pattern pattern) in Order.Cushions.Zip(Patterns))
         {
+            if (cushion.Fill?.Kind != FillKind.Foam)
+            {
+                continue;
+            }
+
             Length opening = OpeningTest.Opening(cushion, InnerCover.Apart(pattern).Cover, Order.Stocks), needed = OpeningTest.Needed(cushion);
-            if (cushion.Fill?.Kind == FillKind.Foam && opening < needed)
+            if (opening < needed)
             {
                 yield return new Violation(
                     $"{cushion.Pointer}/closure",

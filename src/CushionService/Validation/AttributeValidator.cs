@@ -5,5 +5,5 @@ namespace CushionService.Validation;
 /// <summary>The rules of a record that has none beyond its attributes.</summary>
 internal sealed class AttributeValidator<T> : AbstractValidator<T>
 {
-    public AttributeValidator() => this.AddAttributeRules();
+    public AttributeValidator() => this.AddRules(AttributeRules.Of<T>());
 }

@@ -8,8 +8,9 @@ internal sealed class ItemPriceValidator : AbstractValidator<ItemPrice>
 {
     public ItemPriceValidator()
     {
-        this.AddAttributeRules();
-        RuleForEach(price => price.Breaks).SetValidator(new AttributeValidator<PriceBreak>());
-        RuleFor(price => price).Custom((price, context) => PriceRules.Rise(price.Breaks, context));
+        this.AddRules(
+            AttributeRules.Of<ItemPrice>(),
+            Rules.Entries(nameof(ItemPrice.Breaks), (ItemPrice price) => price.Breaks, new AttributeValidator<PriceBreak>()),
+            (price, context) => PriceRules.Rise(price.Breaks, context));
     }
 }

@@ -8,8 +8,9 @@ internal sealed class PriceValidator : AbstractValidator<Price>
 {
     public PriceValidator()
     {
-        this.AddAttributeRules();
-        RuleForEach(price => price.Breaks).SetValidator(new AttributeValidator<PriceBreak>());
-        RuleFor(price => price).Custom((price, context) => PriceRules.Rise(price.Breaks, context));
+        this.AddRules(
+            AttributeRules.Of<Price>(),
+            Rules.Entries(nameof(Price.Breaks), (Price price) => price.Breaks, new AttributeValidator<PriceBreak>()),
+            (price, context) => PriceRules.Rise(price.Breaks, context));
     }
 }

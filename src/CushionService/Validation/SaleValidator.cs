@@ -15,17 +15,18 @@ internal sealed class SaleValidator : AbstractValidator<Sale>
 
     public SaleValidator()
     {
-        this.AddAttributeRules();
-        RuleFor(sale => sale).Custom((sale, context) =>
-        {
-            if (sale.Unit is { } unit && unit is not (SaleUnit.Yd or SaleUnit.M))
+        this.AddRules(
+            AttributeRules.Of<Sale>(),
+            (sale, context) =>
             {
-                context.Refuse(nameof(Sale.Unit), "not-combinable", "Cloth is sold by the yd or by the m.");
-            }
+                if (sale.Unit is { } unit && unit is not (SaleUnit.Yd or SaleUnit.M))
+                {
+                    context.Refuse(nameof(Sale.Unit), "not-combinable", "Cloth is sold by the yd or by the m.");
+                }
 
-            Within(sale, sale.Step, ShortestStep, LongestStep, nameof(Sale.Step), context);
-            Within(sale, sale.Minimum, Length.Zero, LongestMinimum, nameof(Sale.Minimum), context);
-        });
+                Within(sale, sale.Step, ShortestStep, LongestStep, nameof(Sale.Step), context);
+                Within(sale, sale.Minimum, Length.Zero, LongestMinimum, nameof(Sale.Minimum), context);
+            });
     }
 
     // Numbers are in the unit of sale here, and so is the range that is reported.

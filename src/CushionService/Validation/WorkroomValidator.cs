@@ -9,22 +9,24 @@ internal sealed class WorkroomValidator : AbstractValidator<Workroom>
 {
     public WorkroomValidator()
     {
-        this.AddAttributeRules();
-        RuleFor(workroom => workroom.Stitch!).SetValidator(new StitchValidator()).When(workroom => workroom.Stitch is not null);
+        this.AddRules(
+            AttributeRules.Of<Workroom>(),
+            Rules.Part(nameof(Workroom.Stitch), (Workroom workroom) => workroom.Stitch, new StitchValidator()));
     }
 
     private sealed class StitchValidator : AbstractValidator<Stitch>
     {
         public StitchValidator()
         {
-            this.AddAttributeRules();
-            RuleFor(stitch => stitch).Custom((stitch, context) =>
-            {
-                if (stitch is { Type: { } type, Bight: not null } && Enum.IsDefined(type) && !StitchSpecification.HasBight(type))
+            this.AddRules(
+                AttributeRules.Of<Stitch>(),
+                (stitch, context) =>
                 {
-                    context.Refuse(nameof(Stitch.Bight), "not-applicable", $"A {CushionValidator.Json(type)} has no bight.");
-                }
-            });
+                    if (stitch is { Type: { } type, Bight: not null } && Enum.IsDefined(type) && !StitchSpecification.HasBight(type))
+                    {
+                        context.Refuse(nameof(Stitch.Bight), "not-applicable", $"A {CushionValidator.Json(type)} has no bight.");
+                    }
+                });
         }
     }
 }
