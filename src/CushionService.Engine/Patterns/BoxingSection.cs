@@ -89,12 +89,17 @@ internal sealed record BoxingSection
         ? new Seam(SeamKind.StripJoin, End, next.Start, next.Lap)
         : new Seam(SeamKind.StripJoin, next.Start, End, Lap);
 
-    private ImmutableArray<EdgeRef> Ends(string edge) => [.. Panels.Select(panel => new EdgeRef(panel.Part, edge))];
+    private ImmutableArray<EdgeRef> Ends(string edge) => ImmutableArray.CreateRange(Panels, (panel, name) => new EdgeRef(panel.Part, name), edge);
 
     private static Panel Strip(
         string part, ImmutableArray<OutlineSide> runs, Length height, EdgeFinish lower, EdgeFinish upper, EdgeFinish ends, string? wholeLower = null, string? wholeUpper = null)
     {
-        Length length = runs.Aggregate(Length.Zero, (sum, run) => sum + run.Length);
+        var length = Length.Zero;
+        foreach (OutlineSide run in runs)
+        {
+            length += run.Length;
+        }
+
         var outline = new PanelOutline();
         foreach (OutlineSide run in wholeLower is null ? runs : [])
         {
@@ -122,7 +127,7 @@ internal sealed record BoxingSection
             Part = part,
             Role = FabricRole.Sides,
             Edges = outline.South("start", height, ends).Edges(),
-            Stretches = [.. runs.Select(run => new StripStretch(run.Length, run.Side == Side.Front))],
+            Stretches = ImmutableArray.CreateRange(runs, run => new StripStretch(run.Length, run.Side == Side.Front)),
         };
     }
 }

@@ -19,7 +19,7 @@ internal sealed class Face
     /// <summary>A face in one panel.</summary>
     public static Face Whole(string part, FabricRole role, ImmutableArray<OutlineSide> runs, EdgeFinish seam)
     {
-        var panel = new Panel { Part = part, Role = role, Edges = [.. runs.Select(run => new Edge(run.Name, run.Path, seam))] };
+        var panel = new Panel { Part = part, Role = role, Edges = ImmutableArray.CreateRange(runs, (run, finish) => new Edge(run.Name, run.Path, finish), seam) };
         return new Face([panel with { Match = new Point(panel.Width.HalfUp(), panel.Height.HalfUp()) }], runs, part);
     }
 
@@ -99,7 +99,8 @@ internal sealed class Face
     /// <summary>Sews the face to what runs round it, a seam for each run.</summary>
     /// <param name="around">The edge on each run that the face is sewn to.</param>
     /// <param name="kindOn">How each run is joined.</param>
-    public IEnumerable<Seam> SewnTo(Func<OutlineSide, EdgeRef> around, Func<OutlineSide, SeamKind> kindOn) => _runs.Select(run => SewnTo(around(run), run, kindOn(run)));
+    public ImmutableArray<Seam> SewnTo(Func<OutlineSide, EdgeRef> around, Func<OutlineSide, SeamKind> kindOn) =>
+        ImmutableArray.CreateRange(_runs, run => SewnTo(around(run), run, kindOn(run)));
 
     private Seam SewnTo(EdgeRef around, OutlineSide run, SeamKind kind)
     {

@@ -5,11 +5,10 @@ using FluentValidation;
 namespace CushionService.PriceBooks;
 
 /// <summary>The rules of a price book: those of an order's prices, stocks and costing.</summary>
-internal sealed class PriceBookValidator : AbstractValidator<PriceBookFile>
+internal sealed class PriceBookValidator : RecordValidator<PriceBookFile>
 {
     public PriceBookValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<PriceBookFile>(),
             Rules.Entries(nameof(PriceBookFile.Prices), (PriceBookFile book) => book.Prices, new ItemPriceValidator()),
             Rules.Entries(nameof(PriceBookFile.Stocks), (PriceBookFile book) => book.Stocks, new StockValidator()),
@@ -19,7 +18,8 @@ internal sealed class PriceBookValidator : AbstractValidator<PriceBookFile>
                 Distinct(book.Prices?.Select(price => price.Item), nameof(PriceBookFile.Prices), nameof(ItemPrice.Item), context);
                 Distinct(book.Stocks?.Select(stock => stock.Id), nameof(PriceBookFile.Stocks), nameof(Stock.Id), context);
                 StockRules.UnitsAgree(book.Stocks, book.Prices, nameof(PriceBookFile.Prices), context);
-            });
+            })
+    {
     }
 
     private static void Distinct(IEnumerable<string?>? names, string list, string field, ValidationContext<PriceBookFile> context)

@@ -3,16 +3,14 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of what is charged beyond materials.</summary>
-internal sealed partial class CostingValidator : AbstractValidator<Costing>
+internal sealed partial class CostingValidator : RecordValidator<Costing>
 {
     public CostingValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<Costing>(),
             Rules.Part(nameof(Costing.Labour), (Costing costing) => costing.Labour, new LabourValidator()),
             Rules.Part(nameof(Costing.Rounding), (Costing costing) => costing.Rounding, new AttributeValidator<PriceRounding>()),
@@ -28,7 +26,8 @@ internal sealed partial class CostingValidator : AbstractValidator<Costing>
                     double coin = Math.Pow(10, -currency.Decimals);
                     context.Refuse("Rounding.Step", "out-of-range", $"Step must be in whole coins of {currency.Code}, and at least one.", new FindingRange(coin, null));
                 }
-            });
+            })
+    {
     }
 
     private static bool IsCoins(Money step) => step.Amount > 0 && step == step.RoundHalfUp();
@@ -36,11 +35,10 @@ internal sealed partial class CostingValidator : AbstractValidator<Costing>
     [GeneratedRegex(Amount.Pattern)]
     private static partial Regex IsAmount();
 
-    private sealed class LabourValidator : AbstractValidator<Labour>
+    private sealed class LabourValidator : RecordValidator<Labour>
     {
         public LabourValidator()
-        {
-            this.AddRules(
+            : base(
                 AttributeRules.Of<Labour>(),
                 Rules.Entries(nameof(Labour.Operations), (Labour labour) => labour.Operations, new AttributeValidator<OperationTime>()),
                 (labour, context) =>
@@ -63,7 +61,8 @@ internal sealed partial class CostingValidator : AbstractValidator<Costing>
                             context.Refuse(at, "duplicate", $"Operation {word} stands twice in operations.");
                         }
                     }
-                });
+                })
+        {
         }
     }
 }

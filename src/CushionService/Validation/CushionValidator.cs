@@ -7,11 +7,10 @@ using FluentValidation;
 namespace CushionService.Validation;
 
 /// <summary>The rules of a cushion: what its construction offers, and what its sizes allow.</summary>
-internal sealed class CushionValidator : AbstractValidator<Cushion>
+internal sealed class CushionValidator : RecordValidator<Cushion>
 {
     public CushionValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<Cushion>(),
             Rules.Part(nameof(Cushion.Outline), (Cushion cushion) => cushion.Outline, new OutlineValidator()),
             Rules.Part(nameof(Cushion.Edging), (Cushion cushion) => cushion.Edging, new EdgingValidator()),
@@ -38,7 +37,8 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
                     HandleRules.Check(cushion, reading, context);
                     AdditionRules.Check(cushion, reading, context);
                 }
-            });
+            })
+    {
     }
 
     private static void KeepsToOffer(Cushion cushion, ConstructionOffer offer, ValidationContext<Cushion> context)

@@ -1,15 +1,13 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of an edging by itself: which fields its kind takes.</summary>
-internal sealed class EdgingValidator : AbstractValidator<Edging>
+internal sealed class EdgingValidator : RecordValidator<Edging>
 {
     public EdgingValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<Edging>(),
             (edging, context) =>
             {
@@ -43,6 +41,7 @@ internal sealed class EdgingValidator : AbstractValidator<Edging>
                         context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to edging {CushionValidator.Json(kind)}.");
                     }
                 }
-            });
+            })
+    {
     }
 }

@@ -3,24 +3,22 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Nesting;
 using CushionService.Specifying;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of a cloth.</summary>
-internal sealed class FabricValidator : AbstractValidator<Fabric>
+internal sealed class FabricValidator : RecordValidator<Fabric>
 {
     private static readonly Length NarrowestUsable = Length.FromInches(1);
 
     public FabricValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<Fabric>(),
             Rules.Part(nameof(Fabric.Repeat), (Fabric fabric) => fabric.Repeat, new RepeatValidator()),
-            Rules.Part(nameof(Fabric.Shrinkage), (Fabric fabric) => fabric.Shrinkage, new ShrinkageValidator()),
+            AttributeRules.Part(nameof(Fabric.Shrinkage), (Fabric fabric) => fabric.Shrinkage),
             Rules.Part(nameof(Fabric.Sold), (Fabric fabric) => fabric.Sold, new SaleValidator()),
             Rules.Part(nameof(Fabric.Price), (Fabric fabric) => fabric.Price, new PriceValidator()),
-            Rules.Entries(nameof(Fabric.OnHand), (Fabric fabric) => fabric.OnHand, new OffcutValidator()),
+            Rules.Entries(nameof(Fabric.OnHand), (Fabric fabric) => fabric.OnHand, new AttributeValidator<Offcut>()),
             (fabric, context) =>
             {
                 OrderReading order = context.Reading();
@@ -35,14 +33,14 @@ internal sealed class FabricValidator : AbstractValidator<Fabric>
                 }
 
                 PriceRules.Sold(fabric, context);
-            });
+            })
+    {
     }
 
-    private sealed class RepeatValidator : AbstractValidator<Repeat>
+    private sealed class RepeatValidator : RecordValidator<Repeat>
     {
         public RepeatValidator()
-        {
-            this.AddRules(
+            : base(
                 AttributeRules.Of<Repeat>(),
                 (repeat, context) =>
                 {
@@ -50,17 +48,8 @@ internal sealed class FabricValidator : AbstractValidator<Fabric>
                     {
                         context.Refuse(nameof(Repeat.Width), "required", "Width is required for a half drop.");
                     }
-                });
+                })
+        {
         }
-    }
-
-    private sealed class ShrinkageValidator : AbstractValidator<Shrinkage>
-    {
-        public ShrinkageValidator() => this.AddRules(AttributeRules.Of<Shrinkage>());
-    }
-
-    private sealed class OffcutValidator : AbstractValidator<Offcut>
-    {
-        public OffcutValidator() => this.AddRules(AttributeRules.Of<Offcut>());
     }
 }

@@ -7,13 +7,12 @@ using FluentValidation;
 namespace CushionService.Validation;
 
 /// <summary>The rules of what fills a cushion.</summary>
-internal sealed class FillValidator : AbstractValidator<Fill>
+internal sealed class FillValidator : RecordValidator<Fill>
 {
     private static readonly Length UsualOversize = Length.FromInches(0.5m);
 
     public FillValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<Fill>(),
             Rules.Part(nameof(Fill.Wrap), (Fill fill) => fill.Wrap, new AttributeValidator<Wrap>()),
             (fill, context) =>
@@ -34,7 +33,8 @@ internal sealed class FillValidator : AbstractValidator<Fill>
                 {
                     context.Warn(nameof(Fill.Oversize), "foam-too-large", "Under a wrap foam is cut to the cover's size: the wrap fills the cover out.");
                 }
-            });
+            })
+    {
     }
 
     private static void KeepsToKind(Fill fill, ValidationContext<Fill> context)

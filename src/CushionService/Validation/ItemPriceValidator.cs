@@ -1,16 +1,15 @@
 using CushionService.Contract.Orders;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of an item's price.</summary>
-internal sealed class ItemPriceValidator : AbstractValidator<ItemPrice>
+internal sealed class ItemPriceValidator : RecordValidator<ItemPrice>
 {
     public ItemPriceValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<ItemPrice>(),
             Rules.Entries(nameof(ItemPrice.Breaks), (ItemPrice price) => price.Breaks, new AttributeValidator<PriceBreak>()),
-            (price, context) => PriceRules.Rise(price.Breaks, context));
+            (price, context) => PriceRules.Rise(price.Breaks, context))
+    {
     }
 }

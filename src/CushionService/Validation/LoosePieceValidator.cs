@@ -9,11 +9,10 @@ using FluentValidation;
 namespace CushionService.Validation;
 
 /// <summary>The rules of a piece of the maker's own.</summary>
-internal sealed class LoosePieceValidator : AbstractValidator<LoosePiece>
+internal sealed class LoosePieceValidator : RecordValidator<LoosePiece>
 {
     public LoosePieceValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<LoosePiece>(),
             Rules.Entries(nameof(LoosePiece.Points), (LoosePiece piece) => piece.Points, new CornerValidator()),
             (piece, context) =>
@@ -35,7 +34,8 @@ internal sealed class LoosePieceValidator : AbstractValidator<LoosePiece>
                             : $"{FieldNames.Words(field)} is required, unless the piece has points.");
                     }
                 }
-            });
+            })
+    {
     }
 
     private static void IsPolygon(ImmutableArray<Point> corners, ValidationContext<LoosePiece> context)

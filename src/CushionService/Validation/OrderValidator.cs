@@ -4,20 +4,19 @@ using FluentValidation;
 namespace CushionService.Validation;
 
 /// <summary>The rules of an order as a whole; those of its parts are in their own validators.</summary>
-internal sealed class OrderValidator : AbstractValidator<Order>
+internal sealed class OrderValidator : RecordValidator<Order>
 {
     private const int MostPieces = 10_000;
 
     public OrderValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<Order>(),
             Rules.Entries(nameof(Order.Cushions), (Order order) => order.Cushions, new CushionValidator()),
             Rules.Entries(nameof(Order.Pieces), (Order order) => order.Pieces, new LoosePieceValidator()),
             Rules.Entries(nameof(Order.Fabrics), (Order order) => order.Fabrics, new FabricValidator()),
             Rules.Entries(nameof(Order.Stocks), (Order order) => order.Stocks, new StockValidator()),
             Rules.Entries(nameof(Order.Prices), (Order order) => order.Prices, new ItemPriceValidator()),
-            Rules.Entries(nameof(Order.Candidates), (Order order) => order.Candidates, new CandidateValidator()),
+            Rules.Entries(nameof(Order.Candidates), (Order order) => order.Candidates, new AttributeValidator<Candidate>()),
             Rules.Part(nameof(Order.Costing), (Order order) => order.Costing, new CostingValidator()),
             Rules.Part(nameof(Order.Workroom), (Order order) => order.Workroom, new WorkroomValidator()),
             HasNoGaps,
@@ -26,12 +25,8 @@ internal sealed class OrderValidator : AbstractValidator<Order>
             NamesAreDistinct,
             FabricsAreKnown,
             PricesAreUsed,
-            StockRules.Check);
-    }
-
-    private sealed class CandidateValidator : AbstractValidator<Candidate>
+            StockRules.Check)
     {
-        public CandidateValidator() => this.AddRules(AttributeRules.Of<Candidate>());
     }
 
     private static void HasNoGaps(Order order, ValidationContext<Order> context)

@@ -7,7 +7,7 @@ using Outline = CushionService.Contract.Orders.Outline;
 namespace CushionService.Validation;
 
 /// <summary>The rules of an outline: the fields that its kind takes, and sizes that make a shape.</summary>
-internal sealed class OutlineValidator : AbstractValidator<Outline>
+internal sealed class OutlineValidator : RecordValidator<Outline>
 {
     private static readonly ImmutableArray<(string Name, Func<Outline, object?> Get)> Fields =
     [
@@ -17,8 +17,7 @@ internal sealed class OutlineValidator : AbstractValidator<Outline>
     ];
 
     public OutlineValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<Outline>(),
             Rules.Entries(nameof(Outline.Points), (Outline outline) => outline.Points, new CornerValidator()),
             (outline, context) =>
@@ -28,7 +27,8 @@ internal sealed class OutlineValidator : AbstractValidator<Outline>
                     FieldsFit(outline, kind, context);
                     SizesFit(outline, context);
                 }
-            });
+            })
+    {
     }
 
     private static void FieldsFit(Outline outline, OutlineKind kind, ValidationContext<Outline> context)

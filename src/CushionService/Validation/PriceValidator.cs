@@ -1,16 +1,15 @@
 using CushionService.Contract.Orders;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of a cloth's price.</summary>
-internal sealed class PriceValidator : AbstractValidator<Price>
+internal sealed class PriceValidator : RecordValidator<Price>
 {
     public PriceValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<Price>(),
             Rules.Entries(nameof(Price.Breaks), (Price price) => price.Breaks, new AttributeValidator<PriceBreak>()),
-            (price, context) => PriceRules.Rise(price.Breaks, context));
+            (price, context) => PriceRules.Rise(price.Breaks, context))
+    {
     }
 }

@@ -2,32 +2,21 @@ using FluentValidation;
 
 namespace CushionService.Validation;
 
-/// <summary>Puts a validator together from rules that look at a record and report to its context.</summary>
-/// <remarks>All of a record's rules are one rule to FluentValidation: each of its own costs more than most of what we check.</remarks>
+/// <summary>The rules of what a record holds.</summary>
 internal static class Rules
 {
-    /// <summary>Adds rules, which are run in their order.</summary>
-    public static void AddRules<T>(this AbstractValidator<T> validator, params Action<T, ValidationContext<T>>[] rules) =>
-        validator.RuleFor(instance => instance).Custom((instance, context) =>
-        {
-            foreach (Action<T, ValidationContext<T>> rule in rules)
-            {
-                rule(instance, context);
-            }
-        });
-
     /// <summary>The rules of a part, where there is one.</summary>
     /// <param name="name">The property that holds it.</param>
     /// <param name="get">Gets it.</param>
     /// <param name="validator">Its rules.</param>
-    public static Action<T, ValidationContext<T>> Part<T, TPart>(string name, Func<T, TPart?> get, IValidator<TPart> validator)
+    public static Action<T, ValidationContext<T>> Part<T, TPart>(string name, Func<T, TPart?> get, RecordValidator<TPart> validator)
         where TPart : class => (instance, context) =>
     {
         if (get(instance) is { } part)
         {
             ValidationContext<TPart> within = context.CloneForChildValidator(part);
             within.PropertyChain.Add(name);
-            validator.Validate(within);
+            validator.Run(part, within);
         }
     };
 
@@ -35,7 +24,7 @@ internal static class Rules
     /// <param name="name">The property that holds the list.</param>
     /// <param name="get">Gets it.</param>
     /// <param name="validator">The rules of an entry.</param>
-    public static Action<T, ValidationContext<T>> Entries<T, TEntry>(string name, Func<T, IReadOnlyList<TEntry?>?> get, IValidator<TEntry> validator)
+    public static Action<T, ValidationContext<T>> Entries<T, TEntry>(string name, Func<T, IReadOnlyList<TEntry?>?> get, RecordValidator<TEntry> validator)
         where TEntry : class => (instance, context) =>
     {
         IReadOnlyList<TEntry?>? entries = get(instance);
@@ -46,7 +35,7 @@ internal static class Rules
                 ValidationContext<TEntry> within = context.CloneForChildValidator(entry);
                 within.PropertyChain.Add(name);
                 within.PropertyChain.AddIndexer(i);
-                validator.Validate(within);
+                validator.Run(entry, within);
             }
         }
     };

@@ -7,15 +7,14 @@ using FluentValidation;
 namespace CushionService.Validation;
 
 /// <summary>The rules of how a cloth is sold.</summary>
-internal sealed class SaleValidator : AbstractValidator<Sale>
+internal sealed class SaleValidator : RecordValidator<Sale>
 {
     private static readonly Length ShortestStep = Length.FromMillimetres(10);
     private static readonly Length LongestStep = Length.From(10, LengthUnit.Metre);
     private static readonly Length LongestMinimum = Length.From(100, LengthUnit.Metre);
 
     public SaleValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<Sale>(),
             (sale, context) =>
             {
@@ -26,7 +25,8 @@ internal sealed class SaleValidator : AbstractValidator<Sale>
 
                 Within(sale, sale.Step, ShortestStep, LongestStep, nameof(Sale.Step), context);
                 Within(sale, sale.Minimum, Length.Zero, LongestMinimum, nameof(Sale.Minimum), context);
-            });
+            })
+    {
     }
 
     // Numbers are in the unit of sale here, and so is the range that is reported.

@@ -2,16 +2,14 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of a stock: the sizes that its kind has, and how it is sold.</summary>
-internal sealed class StockValidator : AbstractValidator<Stock>
+internal sealed class StockValidator : RecordValidator<Stock>
 {
     public StockValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<Stock>(),
             Rules.Part(nameof(Stock.Sold), (Stock stock) => stock.Sold, new StockSaleValidator()),
             (stock, context) =>
@@ -49,7 +47,8 @@ internal sealed class StockValidator : AbstractValidator<Stock>
                     string missing = stock.Density is null ? nameof(Stock.Density) : nameof(Stock.Firmness);
                     context.Warn(missing, "foam-half-described", "Density says nothing of firmness, nor firmness of density: a foam needs both to be chosen by.");
                 }
-            });
+            })
+    {
     }
 
     private static bool IsGiven(Stock stock, string field) => field switch
@@ -66,11 +65,10 @@ internal sealed class StockValidator : AbstractValidator<Stock>
         _ => throw new ArgumentOutOfRangeException(nameof(field)),
     };
 
-    private sealed class StockSaleValidator : AbstractValidator<StockSale>
+    private sealed class StockSaleValidator : RecordValidator<StockSale>
     {
         public StockSaleValidator()
-        {
-            this.AddRules(
+            : base(
                 AttributeRules.Of<StockSale>(),
                 (sale, context) =>
                 {
@@ -78,7 +76,8 @@ internal sealed class StockValidator : AbstractValidator<Stock>
                     {
                         context.Refuse(nameof(StockSale.Step), "out-of-range", "What is sold each comes in whole steps, at least 1.", new FindingRange(1, null));
                     }
-                });
+                })
+        {
         }
     }
 }

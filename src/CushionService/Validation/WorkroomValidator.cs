@@ -1,24 +1,22 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of a workroom's settings.</summary>
-internal sealed class WorkroomValidator : AbstractValidator<Workroom>
+internal sealed class WorkroomValidator : RecordValidator<Workroom>
 {
     public WorkroomValidator()
-    {
-        this.AddRules(
+        : base(
             AttributeRules.Of<Workroom>(),
-            Rules.Part(nameof(Workroom.Stitch), (Workroom workroom) => workroom.Stitch, new StitchValidator()));
+            Rules.Part(nameof(Workroom.Stitch), (Workroom workroom) => workroom.Stitch, new StitchValidator()))
+    {
     }
 
-    private sealed class StitchValidator : AbstractValidator<Stitch>
+    private sealed class StitchValidator : RecordValidator<Stitch>
     {
         public StitchValidator()
-        {
-            this.AddRules(
+            : base(
                 AttributeRules.Of<Stitch>(),
                 (stitch, context) =>
                 {
@@ -26,7 +24,8 @@ internal sealed class WorkroomValidator : AbstractValidator<Workroom>
                     {
                         context.Refuse(nameof(Stitch.Bight), "not-applicable", $"A {CushionValidator.Json(type)} has no bight.");
                     }
-                });
+                })
+        {
         }
     }
 }
