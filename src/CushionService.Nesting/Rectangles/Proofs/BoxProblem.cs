@@ -8,7 +8,7 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
 {
     private const int MostKindsInParts = 10;
     private const int MostKindsRelaxed = 14;
-    private const int TurnedShare = 4;
+    private const int TurnedShare = 2;
     private const long LeastForParts = 60_000;
     private readonly RectangleSet _set = grid.Set;
     private const int SeenByPart = 12;

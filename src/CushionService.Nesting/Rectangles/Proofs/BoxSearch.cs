@@ -45,9 +45,15 @@ internal sealed partial class BoxSearch
     private int _laid;
     private bool _anchored;
 
-    /// <summary>Sizes everything once; the rectangles and the box are in whole multiples of a common unit.</summary>
-    public BoxSearch(int[] across, int[] along, bool[] turns, int[] count, int width, int height, AxisWeights rowWeights, AxisWeights columnWeights, StepBudget budget, int seenLog)
+    /// <summary>Sizes everything once.</summary>
+    /// <param name="box">The rectangles and the box.</param>
+    /// <param name="rowWeights">Weights along the width.</param>
+    /// <param name="columnWeights">Weights along the height.</param>
+    /// <param name="seenLog">Binary logarithm of how many states that were ruled out are kept.</param>
+    /// <param name="budget">Pays for the steps.</param>
+    public BoxSearch(BoxContents box, AxisWeights rowWeights, AxisWeights columnWeights, int seenLog, StepBudget budget)
     {
+        var (across, along, turns, count, width, height) = box;
         (_across, _along, _turns, _left, _budget) = (across, along, turns, [.. count], budget);
         (_rowWeights, _columnWeights) = (rowWeights, columnWeights);
         _kinds = across.Length;
@@ -83,15 +89,16 @@ internal sealed partial class BoxSearch
             }
         }
 
-        _rowShare = [.. Enumerable.Range(0, _kinds).Select(kind => rowWeights.Share(kind, across[kind], along[kind], turns[kind]))];
-        _columnShare = [.. Enumerable.Range(0, _kinds).Select(kind => columnWeights.Share(kind, along[kind], across[kind], turns[kind]))];
+        var sideways = box.Sideways;
+        _rowShare = [.. Enumerable.Range(0, _kinds).Select(kind => rowWeights.Share(kind, box))];
+        _columnShare = [.. Enumerable.Range(0, _kinds).Select(kind => columnWeights.Share(kind, sideways))];
         // One turn serves rows and columns at once: the sum of the two needs, each scaled by the other's room, in the turn where it is least.
         _rowFactor = Math.Max(1, columnWeights.Best[height] * width >> 20);
         _columnFactor = Math.Max(1, rowWeights.Best[width] * height >> 20);
         _bothShare = [.. Enumerable.Range(0, _kinds).Select(kind =>
         {
-            var (rowUpright, rowTurned) = rowWeights.Shares(kind, across[kind], along[kind], turns[kind]);
-            var (columnUpright, columnTurned) = columnWeights.Shares(kind, along[kind], across[kind], turns[kind]);
+            var (rowUpright, rowTurned) = rowWeights.Shares(kind, box);
+            var (columnUpright, columnTurned) = columnWeights.Shares(kind, sideways);
             long upright = Math.Max(rowUpright, columnUpright) == long.MaxValue ? long.MaxValue : rowUpright * _rowFactor + columnUpright * _columnFactor;
             long turned = Math.Max(rowTurned, columnTurned) == long.MaxValue ? long.MaxValue : rowTurned * _rowFactor + columnTurned * _columnFactor;
             return Math.Min(upright, turned);
