@@ -39,11 +39,9 @@ internal sealed partial class BoxSearch
     private readonly long _area;
     private readonly int _width;
     private readonly int _height;
-    private readonly int _anchor;
     private readonly StepBudget _budget;
     private long _stop;
     private int _laid;
-    private bool _anchored;
 
     /// <summary>Sizes everything once.</summary>
     /// <param name="box">The rectangles and the box.</param>
@@ -83,10 +81,6 @@ internal sealed partial class BoxSearch
         for (var kind = 0; kind < _kinds; kind++)
         {
             _area += (long)across[kind] * along[kind] * count[kind];
-            if ((long)across[kind] * along[kind] > (long)across[_anchor] * along[_anchor])
-            {
-                _anchor = kind;
-            }
         }
 
         var sideways = box.Sideways;
@@ -125,7 +119,7 @@ internal sealed partial class BoxSearch
 
         _stop = _budget.Spent + steps;
         (_x[0], _x[1], _y[0]) = (0, _width, 0);
-        (_laid, _anchored) = (0, false);
+        _laid = 0;
         return Explore(0, 1, slack);
     }
 
@@ -143,14 +137,16 @@ internal sealed partial class BoxSearch
 
         _budget.Spend(24);
         int at = depth * _stride;
-        int gap = Lowest(_y, at, segments);
-        int floor = _y[at + gap];
-        if (floor >= _height)
+        Tally();
+        segments = Settle(at, segments, ref slack);
+        if (slack < 0)
         {
             return BoxOutcome.Impossible;
         }
 
-        if (!_anchored && floor > (_height - Math.Min(_along[_anchor], _turns[_anchor] ? _across[_anchor] : int.MaxValue)) / 2)
+        int gap = Lowest(_y, at, segments);
+        int floor = _y[at + gap];
+        if (floor >= _height)
         {
             return BoxOutcome.Impossible;
         }
@@ -214,8 +210,6 @@ internal sealed partial class BoxSearch
         int leftWall = gap > 0 ? _y[at + gap - 1] : _height;
         var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
         int next = Lay(at, segments, gap, offset, across, along, leftWall);
-        bool anchoredBefore = _anchored;
-        _anchored |= kind == _anchor && 2 * x <= _width - across && 2 * floor <= _height - along;
         _left[kind]--;
         (_laidKind[_laid], _laidX[_laid], _laidY[_laid], _laidTurned[_laid]) = (kind, x, floor, turned);
         _laid++;
@@ -227,7 +221,6 @@ internal sealed partial class BoxSearch
 
         _laid--;
         _left[kind]++;
-        _anchored = anchoredBefore;
         return outcome;
     }
 
