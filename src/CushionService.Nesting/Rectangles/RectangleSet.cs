@@ -18,6 +18,11 @@ internal sealed class RectangleSet
         var copies = new List<(int Kind, int Piece, int Copy, bool Swapped)>();
         for (var piece = 0; piece < pieces.Length; piece++)
         {
+            if (pieces[piece].Quantity == 0)
+            {
+                continue;
+            }
+
             var (across, along) = (pieces[piece].Width, pieces[piece].Length);
             bool mayTurn = pieces[piece].Rotations == Rotations.QuarterTurns && across != along;
             bool uprightFits = across <= width;

@@ -9,7 +9,13 @@ internal static class FamilyTable
 {
     public static void Print(string family, IReadOnlyList<OpenInstance> instances, SaleLadder sale, FamilyRun run)
     {
-        instances = [.. instances.Where((_, index) => index % run.Every == 0)];
+        instances = run.Chosen(instances);
+        if (instances.Count == 0)
+        {
+            Console.WriteLine($"{family}: no instance is chosen");
+            return;
+        }
+
         Console.WriteLine($"{family}: {instances.Count} instances of {instances.Min(i => i.Rectangles)} to {instances.Max(i => i.Rectangles)} rectangles");
         Console.WriteLine("  turns        effort     mean gap %  at optimum  proven        mean ms   max ms   mean steps");
         foreach (var turns in run.Turns)

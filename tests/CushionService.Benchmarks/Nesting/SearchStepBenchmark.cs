@@ -29,13 +29,8 @@ public class SearchStepBenchmark
         _budget = new StepBudget(long.MaxValue, CancellationToken.None);
         _pass = new SkylinePass(set, 216, Copies);
         _order = [.. Enumerable.Range(0, Copies)];
-        int[] across = [104, 24, 8, 10];
-        int[] along = [104, 201, 104, 28];
-        int[] count = [4, 2, 4, 1];
-        var turns = new bool[4];
-        var rows = AxisWeights.Of(across, along, turns, count, 216, true);
-        var columns = AxisWeights.Of(along, across, turns, count, 306, true);
-        _box = new BoxSearch(across, along, turns, count, 216, 306, rows, columns, _budget, 12);
+        var box = new BoxContents([104, 24, 8, 10], [104, 201, 104, 28], new bool[4], [4, 2, 4, 1], 216, 306);
+        _box = new BoxSearch(box, AxisWeights.Of(box, true), AxisWeights.Of(box.Sideways, true), 12, _budget);
     }
 
     [Benchmark]

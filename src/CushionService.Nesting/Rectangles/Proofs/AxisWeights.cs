@@ -7,35 +7,34 @@ internal sealed class AxisWeights
 {
     private const double Scale = 1 << 20;
 
-    /// <summary>The weights of the bar relaxation, or, when that would take too long, the extents themselves.</summary>
-    public static AxisWeights Of(int[] extent, int[] other, bool[] turns, int[] count, int limit, bool solve) =>
-        solve ? new AxisWeights(extent, other, turns, count, limit, null) : new AxisWeights(extent, other, turns, limit);
+    /// <summary>The weights of the bar relaxation along the width, or the extents themselves.</summary>
+    public static AxisWeights Of(BoxContents box, bool solve) => solve ? new AxisWeights(box, null) : new AxisWeights(box);
 
     /// <summary>The weights that go best with those of the other axis: of the two together, no box holds more than the product
     /// (the conservative scales of Fekete and Schepers 2004).</summary>
-    public static AxisWeights Against(AxisWeights across, int[] extent, int[] other, bool[] turns, int[] count, int limit) =>
-        new(extent, other, turns, count, limit, across);
+    public static AxisWeights Against(AxisWeights across, BoxContents box) => new(box, across);
 
-    private AxisWeights(int[] extent, int[] other, bool[] turns, int limit)
+    private AxisWeights(BoxContents box)
     {
-        Upright = extent;
-        Turned = [.. other.Select((e, kind) => turns[kind] ? e : 0)];
-        Best = new long[limit + 1];
-        for (var length = 0; length <= limit; length++)
+        Upright = box.Across;
+        Turned = [.. box.Along.Select((e, kind) => box.Turns[kind] ? e : 0)];
+        Best = new long[box.Width + 1];
+        for (var length = 0; length <= box.Width; length++)
         {
             Best[length] = length;
         }
+
+        SumNeed(box);
     }
 
     /// <summary>Solves the bar relaxation by cutting planes: rows that the weights overfill are added until none is.</summary>
-    /// <param name="extent">Extent of each kind along the axis, unturned.</param>
-    /// <param name="other">Extent of each kind along the other axis.</param>
-    /// <param name="turns">Whether each kind may turn.</param>
-    /// <param name="count">Copies of each kind.</param>
-    /// <param name="limit">Extent of the box along the axis.</param>
+    /// <param name="box">The rectangles and the box; the weights are for its width.</param>
     /// <param name="across">The weights of the other axis; null for its extents themselves.</param>
-    private AxisWeights(int[] extent, int[] other, bool[] turns, int[] count, int limit, AxisWeights? across)
+    private AxisWeights(BoxContents box, AxisWeights? across)
     {
+        var (extent, other, turns, count, limit, _) = box;
+        // Together with weights that are given, only those that rule the box out are of use.
+        double enough = across is null ? 0 : across.Best[^1] / Scale;
         int kinds = extent.Length;
         (Upright, Turned, Best) = (new int[kinds], new int[kinds], new long[limit + 1]);
         int[] extents = [.. extent.Concat(other.Where((_, kind) => turns[kind])).Where(e => e <= limit).Distinct().Order()];
@@ -47,7 +46,7 @@ internal sealed class AxisWeights
         }
 
         var program = new CuttingPlanes(gain);
-        var choices = new List<int>();
+        var choices = new List<(int Kind, int Copies)>();
         var marks = new List<byte[]>();
         for (var kind = 0; kind < kinds; kind++)
         {
@@ -80,7 +79,7 @@ internal sealed class AxisWeights
             }
 
             double[]? overfull = Fill();
-            if (overfull is null)
+            if (overfull is null || program.Value <= enough)
             {
                 break;
             }
@@ -90,10 +89,8 @@ internal sealed class AxisWeights
             int Weight(int e) => (int)(solution[Math.Max(0, Array.BinarySearch(extents, e))] * Scale);
         }
 
-        for (var kind = 0; kind < kinds; kind++)
-        {
-            Need += count[kind] * Share(kind, extent[kind], other[kind], turns[kind]);
-        }
+        Work += program.Work;
+        SumNeed(box);
 
         void Limit(int kind, int along, double worth)
         {
@@ -115,23 +112,26 @@ internal sealed class AxisWeights
             choices.Clear();
             for (var kind = 0; kind < kinds; kind++)
             {
-                for (var copy = 0; copy < Math.Min(count[kind], limit / Math.Min(extent[kind], turns[kind] ? other[kind] : extent[kind])); copy++)
+                // Copies that lie alike are taken by ones, twos, fours; those that may turn one by one.
+                int rest = Math.Min(count[kind], limit / Math.Min(extent[kind], turns[kind] ? other[kind] : extent[kind]));
+                for (var copies = 1; rest > 0; rest -= copies, copies = Math.Min(rest, turns[kind] ? 1 : 2 * copies))
                 {
+                    Work += limit;
                     if (marks.Count == choices.Count)
                     {
                         marks.Add(new byte[limit + 1]);
                     }
 
                     byte[] taken = marks[choices.Count];
-                    Array.Clear(taken);
-                    choices.Add(kind);
-                    for (int at = limit; at > 0; at--)
+                    taken.AsSpan().Clear();
+                    choices.Add((kind, copies));
+                    if (turns[kind])
                     {
-                        Take(kind, extent[kind], Upright[kind], 1, at, taken);
-                        if (turns[kind])
-                        {
-                            Take(kind, other[kind], Turned[kind], 2, at, taken);
-                        }
+                        TakeEither(extent[kind], Upright[kind], other[kind], Turned[kind], Best, taken);
+                    }
+                    else
+                    {
+                        Take(copies * extent[kind], (long)copies * Upright[kind], Best, taken);
                     }
                 }
             }
@@ -142,29 +142,52 @@ internal sealed class AxisWeights
             }
 
             var row = new double[variables];
-            int rest = limit;
+            int free = limit;
             for (int index = choices.Count - 1; index >= 0; index--)
             {
-                var (kind, taken) = (choices[index], marks[index]);
-                if (taken[rest] != 0)
+                var ((kind, copies), taken) = (choices[index], marks[index]);
+                if (taken[free] != 0)
                 {
-                    int e = taken[rest] == 1 ? extent[kind] : other[kind];
-                    row[Array.BinarySearch(extents, e)]++;
-                    rest -= e;
+                    int e = taken[free] == 1 ? extent[kind] : other[kind];
+                    row[Array.BinarySearch(extents, e)] += copies;
+                    free -= copies * e;
                 }
             }
 
             return row;
         }
+    }
 
-        void Take(int kind, int e, int weight, byte mark, int at, byte[] taken)
+    // Smaller entries are still those without these copies, for the row is filled from its far end down.
+    private static void Take(int extent, long weight, long[] best, byte[] taken)
+    {
+        for (int at = best.Length - 1; at >= extent; at--)
         {
-            // Smaller entries are still those without this copy, for the row is filled from its far end down.
-            if (e <= at && Best[at - e] + weight > Best[at])
+            long with = best[at - extent] + weight;
+            if (with > best[at])
             {
-                Best[at] = Best[at - e] + weight;
-                taken[at] = mark;
+                (best[at], taken[at]) = (with, 1);
             }
+        }
+    }
+
+    private static void TakeEither(int upright, int uprightWeight, int turned, int turnedWeight, long[] best, byte[] taken)
+    {
+        for (int at = best.Length - 1; at >= Math.Min(upright, turned); at--)
+        {
+            long either = best[at];
+            byte mark = 0;
+            if (upright <= at && best[at - upright] + uprightWeight > either)
+            {
+                (either, mark) = (best[at - upright] + uprightWeight, 1);
+            }
+
+            if (turned <= at && best[at - turned] + turnedWeight > either)
+            {
+                (either, mark) = (best[at - turned] + turnedWeight, 2);
+            }
+
+            (best[at], taken[at]) = (either, mark);
         }
     }
 
@@ -178,26 +201,29 @@ internal sealed class AxisWeights
     public long[] Best { get; }
 
     /// <summary>The weight times the extent along the other axis of all copies, in the turn where that is least.</summary>
-    public long Need { get; }
+    public long Need { get; private set; }
+
+    /// <summary>What the weights cost to find, in operations.</summary>
+    public long Work { get; private set; }
 
     /// <summary>The figures by which these weights and those of the other axis rule the box out together; null when they do not.</summary>
-    public string? RuleOutWith(AxisWeights across, int[] extent, int[] other, bool[] turns, int[] count)
+    public string? RuleOutWith(AxisWeights across, BoxContents box)
     {
         Int128 need = 0;
-        for (var kind = 0; kind < count.Length; kind++)
+        for (var kind = 0; kind < box.Count.Length; kind++)
         {
-            var least = Int128.MaxValue;
-            if (extent[kind] < Best.Length && other[kind] < across.Best.Length)
+            var (extent, other, least) = (box.Across[kind], box.Along[kind], Int128.MaxValue);
+            if (extent < Best.Length && other < across.Best.Length)
             {
                 least = (Int128)Upright[kind] * across.Upright[kind];
             }
 
-            if (turns[kind] && other[kind] < Best.Length && extent[kind] < across.Best.Length)
+            if (box.Turns[kind] && other < Best.Length && extent < across.Best.Length)
             {
                 least = Int128.Min(least, (Int128)Turned[kind] * across.Turned[kind]);
             }
 
-            need += least == Int128.MaxValue ? 0 : least * count[kind];
+            need += least == Int128.MaxValue ? 0 : least * box.Count[kind];
         }
 
         Int128 room = (Int128)Best[^1] * across.Best[^1];
@@ -205,14 +231,22 @@ internal sealed class AxisWeights
     }
 
     /// <summary>What one copy adds to <see cref="Need"/>.</summary>
-    public long Share(int kind, int extent, int other, bool turns)
+    public long Share(int kind, BoxContents box)
     {
-        var (upright, turned) = Shares(kind, extent, other, turns);
+        var (upright, turned) = Shares(kind, box);
         return Math.Min(upright, turned);
     }
 
     /// <summary>What one copy adds in each turn; <see cref="long.MaxValue"/> for a turn that it cannot take.</summary>
-    public (long Upright, long Turned) Shares(int kind, int extent, int other, bool turns) => (
-        extent < Best.Length ? (long)Upright[kind] * other : long.MaxValue,
-        turns && other < Best.Length ? (long)Turned[kind] * extent : long.MaxValue);
+    public (long Upright, long Turned) Shares(int kind, BoxContents box) => (
+        box.Across[kind] < Best.Length ? (long)Upright[kind] * box.Along[kind] : long.MaxValue,
+        box.Turns[kind] && box.Along[kind] < Best.Length ? (long)Turned[kind] * box.Across[kind] : long.MaxValue);
+
+    private void SumNeed(BoxContents box)
+    {
+        for (var kind = 0; kind < box.Count.Length; kind++)
+        {
+            Need += box.Count[kind] * Share(kind, box);
+        }
+    }
 }

@@ -4,16 +4,18 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>Asks whether all copies fit the strip up to a length. Some kinds alone often cannot, which is quicker to show than that all
 /// cannot; so sets of the larger kinds are tried first, each with growing shares of the steps.</summary>
-internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
+internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget)
 {
     private const int MostKindsInParts = 10;
     private const int MostKindsRelaxed = 14;
+    private const int TurnedShare = 2;
     private const long LeastForParts = 60_000;
     private readonly RectangleSet _set = grid.Set;
     private const int SeenByPart = 12;
     private readonly List<int[]> _subsets = Subsets(grid);
     private BoxPart?[] _parts = [];
     private BoxPart? _whole;
+    private TurnBranches? _branches;
     private int _height;
 
     /// <summary>The corners and turns of the copies after a layout was found.</summary>
@@ -46,6 +48,17 @@ internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
 
         long end = budget.Spent + steps;
         var whole = Whole(height);
+        if (Array.IndexOf(_set.Turns, true) >= 0)
+        {
+            _branches ??= new TurnBranches(_set, length, budget);
+            if (_branches.Run(steps - steps / TurnedShare, X, Y, Turned) != BoxOutcome.Unknown)
+            {
+                return _branches.Outcome;
+            }
+
+            steps = end - budget.Spent;
+        }
+
         for (long share = Math.Max(steps / 1000, 2000); share < steps / 4; share *= 4)
         {
             for (var index = 0; index < _subsets.Count && steps > LeastForParts && budget.Spent < end - steps / 3; index++)
@@ -75,8 +88,9 @@ internal sealed class BoxProblem(BoxGrid grid, StepBudget budget)
     {
         if (_whole is null || height != _height)
         {
-            int seenLog = Math.Clamp(BitOperations.Log2((ulong)budget.Limit / 64 + 1), 6, 19);
+            int seenLog = Math.Clamp(BitOperations.Log2((ulong)mostSteps / 64 + 1), 6, 19);
             _height = height;
+            _branches = null;
             _parts = new BoxPart?[_subsets.Count];
             _whole = new BoxPart(grid, [.. Enumerable.Range(0, _set.Kinds)], height, _set.Kinds <= MostKindsRelaxed, seenLog, budget);
         }

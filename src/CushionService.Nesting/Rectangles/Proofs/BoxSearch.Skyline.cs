@@ -78,10 +78,10 @@ internal sealed partial class BoxSearch
         return count + 1;
     }
 
-    /// <summary>128 bits that tell states apart: the skyline, what is left, and whether the anchor lies in its quarter.</summary>
+    /// <summary>128 bits that tell states apart: the skyline and what is left.</summary>
     private (ulong A, ulong B) Key(int at, int segments)
     {
-        ulong a = _anchored ? 0x9E3779B97F4A7C15UL : 0xC2B2AE3D27D4EB4FUL;
+        var a = 0x9E3779B97F4A7C15UL;
         ulong b = ~a;
         for (var segment = 0; segment < segments; segment++)
         {

@@ -39,15 +39,19 @@ internal sealed partial class BoxSearch
     private readonly long _area;
     private readonly int _width;
     private readonly int _height;
-    private readonly int _anchor;
     private readonly StepBudget _budget;
     private long _stop;
     private int _laid;
-    private bool _anchored;
 
-    /// <summary>Sizes everything once; the rectangles and the box are in whole multiples of a common unit.</summary>
-    public BoxSearch(int[] across, int[] along, bool[] turns, int[] count, int width, int height, AxisWeights rowWeights, AxisWeights columnWeights, StepBudget budget, int seenLog)
+    /// <summary>Sizes everything once.</summary>
+    /// <param name="box">The rectangles and the box.</param>
+    /// <param name="rowWeights">Weights along the width.</param>
+    /// <param name="columnWeights">Weights along the height.</param>
+    /// <param name="seenLog">Binary logarithm of how many states that were ruled out are kept.</param>
+    /// <param name="budget">Pays for the steps.</param>
+    public BoxSearch(BoxContents box, AxisWeights rowWeights, AxisWeights columnWeights, int seenLog, StepBudget budget)
     {
+        var (across, along, turns, count, width, height) = box;
         (_across, _along, _turns, _left, _budget) = (across, along, turns, [.. count], budget);
         (_rowWeights, _columnWeights) = (rowWeights, columnWeights);
         _kinds = across.Length;
@@ -77,21 +81,18 @@ internal sealed partial class BoxSearch
         for (var kind = 0; kind < _kinds; kind++)
         {
             _area += (long)across[kind] * along[kind] * count[kind];
-            if ((long)across[kind] * along[kind] > (long)across[_anchor] * along[_anchor])
-            {
-                _anchor = kind;
-            }
         }
 
-        _rowShare = [.. Enumerable.Range(0, _kinds).Select(kind => rowWeights.Share(kind, across[kind], along[kind], turns[kind]))];
-        _columnShare = [.. Enumerable.Range(0, _kinds).Select(kind => columnWeights.Share(kind, along[kind], across[kind], turns[kind]))];
+        var sideways = box.Sideways;
+        _rowShare = [.. Enumerable.Range(0, _kinds).Select(kind => rowWeights.Share(kind, box))];
+        _columnShare = [.. Enumerable.Range(0, _kinds).Select(kind => columnWeights.Share(kind, sideways))];
         // One turn serves rows and columns at once: the sum of the two needs, each scaled by the other's room, in the turn where it is least.
         _rowFactor = Math.Max(1, columnWeights.Best[height] * width >> 20);
         _columnFactor = Math.Max(1, rowWeights.Best[width] * height >> 20);
         _bothShare = [.. Enumerable.Range(0, _kinds).Select(kind =>
         {
-            var (rowUpright, rowTurned) = rowWeights.Shares(kind, across[kind], along[kind], turns[kind]);
-            var (columnUpright, columnTurned) = columnWeights.Shares(kind, along[kind], across[kind], turns[kind]);
+            var (rowUpright, rowTurned) = rowWeights.Shares(kind, box);
+            var (columnUpright, columnTurned) = columnWeights.Shares(kind, sideways);
             long upright = Math.Max(rowUpright, columnUpright) == long.MaxValue ? long.MaxValue : rowUpright * _rowFactor + columnUpright * _columnFactor;
             long turned = Math.Max(rowTurned, columnTurned) == long.MaxValue ? long.MaxValue : rowTurned * _rowFactor + columnTurned * _columnFactor;
             return Math.Min(upright, turned);
@@ -118,7 +119,7 @@ internal sealed partial class BoxSearch
 
         _stop = _budget.Spent + steps;
         (_x[0], _x[1], _y[0]) = (0, _width, 0);
-        (_laid, _anchored) = (0, false);
+        _laid = 0;
         return Explore(0, 1, slack);
     }
 
@@ -136,14 +137,16 @@ internal sealed partial class BoxSearch
 
         _budget.Spend(24);
         int at = depth * _stride;
-        int gap = Lowest(_y, at, segments);
-        int floor = _y[at + gap];
-        if (floor >= _height)
+        Tally();
+        segments = Settle(at, segments, ref slack);
+        if (slack < 0)
         {
             return BoxOutcome.Impossible;
         }
 
-        if (!_anchored && floor > (_height - Math.Min(_along[_anchor], _turns[_anchor] ? _across[_anchor] : int.MaxValue)) / 2)
+        int gap = Lowest(_y, at, segments);
+        int floor = _y[at + gap];
+        if (floor >= _height)
         {
             return BoxOutcome.Impossible;
         }
@@ -207,8 +210,6 @@ internal sealed partial class BoxSearch
         int leftWall = gap > 0 ? _y[at + gap - 1] : _height;
         var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
         int next = Lay(at, segments, gap, offset, across, along, leftWall);
-        bool anchoredBefore = _anchored;
-        _anchored |= kind == _anchor && 2 * x <= _width - across && 2 * floor <= _height - along;
         _left[kind]--;
         (_laidKind[_laid], _laidX[_laid], _laidY[_laid], _laidTurned[_laid]) = (kind, x, floor, turned);
         _laid++;
@@ -220,7 +221,6 @@ internal sealed partial class BoxSearch
 
         _laid--;
         _left[kind]++;
-        _anchored = anchoredBefore;
         return outcome;
     }
 

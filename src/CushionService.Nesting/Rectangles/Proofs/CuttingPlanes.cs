@@ -22,6 +22,12 @@ internal sealed class CuttingPlanes
         _solution = new double[_variables];
     }
 
+    /// <summary>The greatest value under the rows so far.</summary>
+    public double Value => _objective[_variables];
+
+    /// <summary>What all pivots cost, in operations.</summary>
+    public long Work { get; private set; }
+
     /// <summary>Adds a row, written in the columns of the present basis.</summary>
     public void Add(double[] row, double limit)
     {
@@ -128,6 +134,7 @@ internal sealed class CuttingPlanes
     // The basic columns are kept implicitly: the leaving variable's column takes the entering one's place.
     private bool Pivot(int leave, int enter)
     {
+        Work += (long)_rows.Count * _variables;
         double[] row = _rows[leave];
         double pivot = row[enter];
         row[enter] = 1;

@@ -48,7 +48,7 @@ internal sealed class ProvenBound
 
         if (Box is null && _set.Copies <= MostCopiesForBox && new BoxGrid(_set) is { IsFine: true } grid)
         {
-            Box = new BoxProblem(grid, _budget);
+            Box = new BoxProblem(grid, _budget.Limit, _budget);
         }
 
         if (Box?.RelaxationRulesOut(length) is { } weights)

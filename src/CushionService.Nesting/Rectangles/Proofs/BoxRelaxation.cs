@@ -1,0 +1,42 @@
+namespace CushionService.Nesting.Rectangles.Proofs;
+
+/// <summary>The weights of a box's rows and of its columns, and whether they rule it out: alone, or both axes together.</summary>
+internal sealed class BoxRelaxation
+{
+    private const int OperationsPerStep = 8;
+    private const int RoundsTogether = 3;
+
+    /// <summary>Finds the weights; when they are not to be solved for, the extents themselves are taken.</summary>
+    public BoxRelaxation(BoxContents box, bool solve, StepBudget budget)
+    {
+        budget.Look();
+        var sideways = box.Sideways;
+        Rows = AxisWeights.Of(box, solve);
+        Columns = AxisWeights.Of(sideways, solve);
+        Figures = Rows.Need > Rows.Best[box.Width] * box.Height
+            ? $"the rows' weights need {Rows.Need} of {Rows.Best[box.Width] * box.Height}"
+            : Columns.Need > Columns.Best[box.Height] * box.Width
+            ? $"the columns' weights need {Columns.Need} of {Columns.Best[box.Height] * box.Width}"
+            : null;
+        long work = Rows.Work + Columns.Work;
+        var (rows, columns) = (Rows, Columns);
+        for (var round = 0; solve && Figures is null && round < RoundsTogether; round++)
+        {
+            var (otherRows, otherColumns) = (AxisWeights.Against(columns, box), AxisWeights.Against(rows, sideways));
+            Figures = otherRows.RuleOutWith(columns, box) ?? rows.RuleOutWith(otherColumns, box);
+            (rows, columns) = (otherRows, otherColumns);
+            work += rows.Work + columns.Work;
+        }
+
+        budget.Spend(1 + work / OperationsPerStep);
+    }
+
+    /// <summary>The weights along the width.</summary>
+    public AxisWeights Rows { get; }
+
+    /// <summary>The weights along the height.</summary>
+    public AxisWeights Columns { get; }
+
+    /// <summary>The figures by which the box is ruled out; null when it is not.</summary>
+    public string? Figures { get; }
+}

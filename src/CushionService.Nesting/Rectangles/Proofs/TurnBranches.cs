@@ -1,0 +1,133 @@
+namespace CushionService.Nesting.Rectangles.Proofs;
+
+/// <summary>Decides whether copies that may turn fit a box, by branching on how many of each kind lie turned (branch and bound: Land
+/// and Doig 1960). With the turns settled no copy counts at the lesser of two extents any more, so that most branches are ruled out by a
+/// relaxation; the others are searched one after the other, each with growing shares of the steps.</summary>
+internal sealed class TurnBranches
+{
+    private const int MostOpen = 400;
+    private const int Undecided = -1;
+    private readonly RectangleSet _set;
+    private readonly long _length;
+    private readonly StepBudget _budget;
+    private readonly int[] _order;
+    private readonly Stack<int[]> _branches = new();
+    private List<RectangleSet> _open = [];
+    private List<RectangleSet> _next = [];
+    private long _share = 30_000;
+    private int _at;
+
+    public TurnBranches(RectangleSet set, long length, StepBudget budget)
+    {
+        (_set, _length, _budget) = (set, length, budget);
+        _order = [.. Enumerable.Range(0, set.Kinds).Where(kind => set.Turns[kind])
+            .OrderByDescending(kind => set.Across[kind] * set.Along[kind] * set.Count[kind])];
+        var turned = new int[set.Kinds];
+        Array.ForEach(_order, kind => turned[kind] = Undecided);
+        Branch(turned);
+    }
+
+    /// <summary>What is known so far.</summary>
+    public BoxOutcome Outcome { get; private set; }
+
+    /// <summary>Goes on for about so many steps; a layout that is found is written to the arrays.</summary>
+    public BoxOutcome Run(long steps, long[] x, long[] y, bool[] turned)
+    {
+        long end = _budget.Spent + steps;
+        while (Outcome == BoxOutcome.Unknown && _branches.Count > 0 && _open.Count <= MostOpen && _budget.Spent < end)
+        {
+            Consider(_branches.Pop());
+        }
+
+        while (Outcome == BoxOutcome.Unknown && _branches.Count == 0 && _budget.Spent + _share <= end)
+        {
+            if (_at == _open.Count)
+            {
+                (_open, _next, _at, _share) = (_next, _open, 0, _share * 4);
+                _next.Clear();
+                Outcome = _open.Count == 0 ? BoxOutcome.Impossible : BoxOutcome.Unknown;
+                continue;
+            }
+
+            var branch = _open[_at++];
+            var box = new BoxProblem(new BoxGrid(branch), _share, _budget);
+            var outcome = box.Decide(_length, _share);
+            if (outcome == BoxOutcome.Unknown)
+            {
+                _next.Add(branch);
+            }
+            else if (outcome == BoxOutcome.Found)
+            {
+                Read(branch, box, x, y, turned);
+                Outcome = outcome;
+            }
+        }
+
+        return Outcome;
+    }
+
+    /// <summary>Settles how many copies of the next kind lie turned, each number a branch.</summary>
+    private void Branch(int[] turned)
+    {
+        int kind = Array.Find(_order, kind => turned[kind] == Undecided);
+        int least = _set.Along[kind] <= _length ? 0 : _set.Count[kind];
+        int most = _set.Across[kind] <= _length ? _set.Count[kind] : 0;
+        for (int count = least; count <= most; count++)
+        {
+            int[] branch = [.. turned];
+            branch[kind] = count;
+            _branches.Push(branch);
+        }
+    }
+
+    private void Consider(int[] turned)
+    {
+        var branch = Settled(turned);
+        if (new DualFeasible(branch).RulesOut(_length, _budget) is not null
+            || new BoxProblem(new BoxGrid(branch), 0, _budget).RelaxationRulesOut(_length) is not null)
+        {
+            return;
+        }
+
+        if (Array.Exists(_order, kind => turned[kind] == Undecided))
+        {
+            Branch(turned);
+        }
+        else
+        {
+            _open.Add(branch);
+        }
+    }
+
+    /// <summary>The copies with their turns settled as far as they are: piece 2k holds the copies of kind k that lie upright or are
+    /// not settled, piece 2k + 1 those that lie turned.</summary>
+    private RectangleSet Settled(int[] turned)
+    {
+        var pieces = new NestingPiece[2 * _set.Kinds];
+        for (var kind = 0; kind < _set.Kinds; kind++)
+        {
+            var (across, along, over) = (_set.Across[kind], _set.Along[kind], Math.Max(0, turned[kind]));
+            var rotations = turned[kind] == Undecided ? Rotations.QuarterTurns : Rotations.None;
+            pieces[2 * kind] = new NestingPiece { Width = across, Length = along, Quantity = _set.Count[kind] - over, Rotations = rotations };
+            pieces[2 * kind + 1] = new NestingPiece { Width = along, Length = across, Quantity = over };
+        }
+
+        return new RectangleSet([.. pieces], _set.Width);
+    }
+
+    private void Read(RectangleSet branch, BoxProblem box, long[] x, long[] y, bool[] turned)
+    {
+        var next = new int[_set.Kinds];
+        for (int copy = _set.Copies - 1; copy >= 0; copy--)
+        {
+            next[_set.KindOf[copy]] = copy;
+        }
+
+        for (var copy = 0; copy < branch.Copies; copy++)
+        {
+            int piece = branch.PieceOf(copy);
+            int target = next[piece / 2]++;
+            (x[target], y[target], turned[target]) = (box.X[copy], box.Y[copy], piece % 2 == 1);
+        }
+    }
+}

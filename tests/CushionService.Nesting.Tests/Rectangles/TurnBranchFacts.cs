@@ -1,0 +1,76 @@
+using CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Rectangles.Proofs;
+
+namespace CushionService.Nesting.Tests.Rectangles;
+
+/// <summary>Branching on turns against a search that turns each copy as it lays it.</summary>
+public sealed class TurnBranchFacts
+{
+    private const int Cases = 120;
+    private const long Plenty = 50_000_000;
+
+    [Fact]
+    public void Branching_on_turns_decides_as_turning_each_copy_does()
+    {
+        var random = new Random(31);
+        var (found, impossible) = (0, 0);
+        for (var index = 0; index < Cases; index++)
+        {
+            var set = Set(random);
+            var budget = new StepBudget(long.MaxValue, CancellationToken.None);
+            long length = (set.Area + set.Width - 1) / set.Width + random.Next(3);
+            var grid = new BoxGrid(set);
+            if (Array.IndexOf(set.Turns, true) < 0 || !grid.EachFits(grid.Height(length)!.Value))
+            {
+                continue;
+            }
+
+            int[] kinds = [.. Enumerable.Range(0, set.Kinds)];
+            var expected = new BoxPart(grid, kinds, grid.Height(length)!.Value, true, 16, budget).Run(Plenty);
+            var (x, y, turned) = (new long[set.Copies], new long[set.Copies], new bool[set.Copies]);
+            var outcome = new TurnBranches(set, length, budget).Run(Plenty, x, y, turned);
+            Assert.NotEqual(BoxOutcome.Unknown, expected);
+            Assert.True(expected == outcome, $"case {index}: {outcome}, expected {expected}");
+            impossible += outcome == BoxOutcome.Impossible ? 1 : 0;
+            if (outcome == BoxOutcome.Found)
+            {
+                found++;
+                AssertNoOverlap(set, length, x, y, turned);
+            }
+        }
+
+        Assert.True(found >= 20 && impossible >= 20, $"{found} found, {impossible} impossible");
+    }
+
+    private static RectangleSet Set(Random random)
+    {
+        int width = random.Next(8, 24);
+        return new RectangleSet(
+            [
+                .. Enumerable.Range(0, random.Next(2, 5)).Select(_ => new NestingPiece
+                {
+                    Width = random.Next(2, width),
+                    Length = random.Next(2, 12),
+                    Quantity = random.Next(1, 4),
+                    Rotations = Rotations.QuarterTurns,
+                }),
+            ],
+            width);
+    }
+
+    private static void AssertNoOverlap(RectangleSet set, long length, long[] x, long[] y, bool[] turned)
+    {
+        var covered = new bool[set.Width, length];
+        for (var copy = 0; copy < set.Copies; copy++)
+        {
+            var (across, along) = (set.Across[set.KindOf[copy]], set.Along[set.KindOf[copy]]);
+            (across, along) = turned[copy] ? (along, across) : (across, along);
+            for (long at = 0; at < across * along; at++)
+            {
+                ref bool square = ref covered[x[copy] + at % across, y[copy] + at / across];
+                Assert.False(square);
+                square = true;
+            }
+        }
+    }
+}
