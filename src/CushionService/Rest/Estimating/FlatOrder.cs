@@ -4,8 +4,8 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CushionService.Contract;
-using CushionService.Engine.Patterns;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using Microsoft.Extensions.Primitives;
 
