@@ -22,7 +22,7 @@ internal static class StripSearch
             long steps = Math.Min(share, budget.Limit - budget.Spent);
             bound.Relax(Below());
             long improving = bound.Box is null ? steps : (long)(steps * (1 - proving));
-            layouts.Improve(bound.Goal, beams.Apply ? improving / (turns ? 2 : 4) : improving);
+            layouts.Improve(bound.Goal, beams.Apply ? improving / (turns ? 2 : 8) : improving);
             long end = before + improving;
             while (layouts.Length > bound.Goal && budget.Spent < end && beams.Improve(layouts.Length, bound.Goal, end - budget.Spent))
             {

@@ -1,19 +1,27 @@
 using BenchmarkDotNet.Attributes;
 using CushionService.Nesting;
 using CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Rectangles.Beams;
 using CushionService.Nesting.Rectangles.Proofs;
 
 namespace CushionService.Benchmarks.Nesting;
 
-/// <summary>One pass of the local search and one slice of the exact search: neither allocates.</summary>
+/// <summary>One pass of the local search, one beam of all layers and one slice of the exact search: none allocates.</summary>
 [MemoryDiagnoser]
 public class SearchStepBenchmark
 {
     private const int Copies = 60;
+    private const int States = 100;
+    private const long Length = 1_200;
     private SkylinePass _pass = null!;
+    private BeamSearch _beam = null!;
     private BoxSearch _box = null!;
     private StepBudget _budget = null!;
     private int[] _order = [];
+    private long[] _x = [];
+    private long[] _y = [];
+    private bool[] _turned = [];
+    private Xorshift _random = new(1);
 
     [GlobalSetup]
     public void Prepare()
@@ -28,13 +36,18 @@ public class SearchStepBenchmark
         var set = new RectangleSet([.. pieces], 216);
         _budget = new StepBudget(long.MaxValue, CancellationToken.None);
         _pass = new SkylinePass(set, 216, Copies);
+        _beam = new BeamSearch(set, States, _budget);
+        (_x, _y, _turned) = (new long[Copies], new long[Copies], new bool[Copies]);
         _order = [.. Enumerable.Range(0, Copies)];
         var box = new BoxContents([104, 24, 8, 10], [104, 201, 104, 28], new bool[4], [4, 2, 4, 1], 216, 306);
         _box = new BoxSearch(box, AxisWeights.Of(box, true), AxisWeights.Of(box.Sideways, true), 12, _budget);
     }
 
     [Benchmark]
-    public long Pass() => _pass.Lay(_order, 1_200, long.MaxValue / 4, _budget);
+    public long Pass() => _pass.Lay(_order, Length, long.MaxValue / 4, _budget);
+
+    [Benchmark]
+    public bool Beam() => _beam.Run(States, Length, false, BeamGuide.InTurn[0], ref _random, _x, _y, _turned);
 
     [Benchmark]
     public int ExactSlice() => (int)_box.Run(24_000);

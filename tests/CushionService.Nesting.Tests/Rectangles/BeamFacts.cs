@@ -17,7 +17,7 @@ public sealed class BeamFacts
         var (x, y, turned) = (new long[set.Copies], new long[set.Copies], new bool[set.Copies]);
         var random = new Xorshift(1);
         var beam = new BeamSearch(set, States, Budget());
-        Assert.Contains(BeamGuide.InTurn, guide => beam.Run(Optimum, sideways, guide, ref random, x, y, turned));
+        Assert.Contains(BeamGuide.InTurn, guide => beam.Run(States, Optimum, sideways, guide, ref random, x, y, turned));
 
         // The rectangles fill the box: every unit square lies in just one of them.
         var covered = new int[set.Width, Optimum];
@@ -38,7 +38,7 @@ public sealed class BeamFacts
         var set = Set();
         var (x, y, turned) = (new long[set.Copies], new long[set.Copies], new bool[set.Copies]);
         var random = new Xorshift(1);
-        Assert.False(new BeamSearch(set, States, Budget()).Run(Optimum - 1, false, BeamGuide.InTurn[0], ref random, x, y, turned));
+        Assert.False(new BeamSearch(set, States, Budget()).Run(States, Optimum - 1, false, BeamGuide.InTurn[0], ref random, x, y, turned));
     }
 
     [Fact]
@@ -48,11 +48,11 @@ public sealed class BeamFacts
         var (x, y, turned) = (new long[set.Copies], new long[set.Copies], new bool[set.Copies]);
         var random = new Xorshift(1);
         var beam = new BeamSearch(set, States, Budget());
-        beam.Run(Optimum, false, BeamGuide.InTurn[0], ref random, x, y, turned);
+        beam.Run(States, Optimum, false, BeamGuide.InTurn[0], ref random, x, y, turned);
         long before = GC.GetAllocatedBytesForCurrentThread();
         for (var run = 0; run < 10; run++)
         {
-            beam.Run(Optimum + run, run % 2 == 1, BeamGuide.InTurn[run % BeamGuide.InTurn.Length], ref random, x, y, turned);
+            beam.Run(States, Optimum + run, run % 2 == 1, BeamGuide.InTurn[run % BeamGuide.InTurn.Length], ref random, x, y, turned);
         }
 
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);

@@ -8,7 +8,7 @@ namespace CushionService.Nesting.Rectangles.Beams;
 internal readonly record struct BeamGuide(double Segments, double Steps, double Noise, bool GivesUp = false)
 {
     /// <summary>The area that can no longer be covered, in average rectangles.</summary>
-    public const double Waste = 4;
+    public const double Waste = 8;
 
     /// <summary>The area that is still to be laid, in average rectangles: large ones come early.</summary>
     public const double Remaining = 1;
@@ -16,7 +16,6 @@ internal readonly record struct BeamGuide(double Segments, double Steps, double 
     /// <summary>One after the other, since no one guide is best for every order.</summary>
     public static BeamGuide[] InTurn { get; } =
         [
-            new(0.2, 0.1, 0.5), new(0, 0, 0.5), new(1, 0, 1, true), new(0.2, 0.1, 1),
-            new(0, 0.2, 0.5, true), new(0, 0, 0.2), new(1, 0, 1),
+            new(0.2, 0.1, 0.5), new(0, 0, 0.2), new(0.3, 0, 0.5), new(0, 0, 0.5), new(0.25, 0.05, 1), new(1, 0, 1, true),
         ];
 }

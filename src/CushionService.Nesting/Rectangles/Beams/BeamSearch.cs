@@ -24,6 +24,7 @@ internal sealed partial class BeamSearch
     private long _height;
     private long _slack;
     private BeamGuide _guide;
+    private int _abreast;
 
     public BeamSearch(RectangleSet set, int states, StepBudget budget)
     {
@@ -36,13 +37,14 @@ internal sealed partial class BeamSearch
         (_across, _along) = (set.Across, set.Along);
     }
 
-    /// <summary>How many partial layouts go abreast.</summary>
+    /// <summary>How many partial layouts can go abreast.</summary>
     public int States => _states;
 
-    /// <summary>Searches once, along the box or across it.</summary>
+    /// <summary>Searches once, along the box or across it, with so many partial layouts abreast, at most <see cref="States"/>.</summary>
     /// <returns>Whether a layout was found; it is then written to the arrays.</returns>
-    public bool Run(long length, bool sideways, BeamGuide guide, ref Xorshift random, long[] x, long[] y, bool[] turned)
+    public bool Run(int abreast, long length, bool sideways, BeamGuide guide, ref Xorshift random, long[] x, long[] y, bool[] turned)
     {
+        _abreast = abreast;
         (_across, _along) = sideways ? (_set.Along, _set.Across) : (_set.Across, _set.Along);
         long width = sideways ? length : _set.Width;
         (_height, _guide, _slack) = (sideways ? _set.Width : length, guide, _set.Width * length - _set.Area);
@@ -86,7 +88,7 @@ internal sealed partial class BeamSearch
         Array.Clear(_children);
         _marks.Clear();
         var states = 0;
-        for (var index = 0; index < found && states < _states; index++)
+        for (var index = 0; index < found && states < _abreast; index++)
         {
             int parent = _move[index] / (4 * _set.Kinds);
             int move = _move[index] % (4 * _set.Kinds);
@@ -97,7 +99,7 @@ internal sealed partial class BeamSearch
 
             _children[parent]++;
             states++;
-            if (_guide.GivesUp && states < _states && GiveUp(next, states - 1, states, depth))
+            if (_guide.GivesUp && states < _abreast && GiveUp(next, states - 1, states, depth))
             {
                 states++;
             }

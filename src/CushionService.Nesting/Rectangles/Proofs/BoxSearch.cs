@@ -7,6 +7,7 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// wall. The area that may be lost is the box less the rectangles, which ends most branches early.</summary>
 internal sealed partial class BoxSearch
 {
+    private const int WordsPerStep = 64;
     private readonly int[] _across;
     private readonly int[] _along;
     private readonly bool[] _turns;
@@ -73,6 +74,7 @@ internal sealed partial class BoxSearch
         _columns = new SubsetSums(height, states);
         _positions = new SubsetSums(width, 1);
         _seen = new ulong[2 << seenLog];
+        budget.Spend(_seen.Length / WordsPerStep);
         (_laidKind, _laidX, _laidY, _laidTurned) = (new int[_copies], new int[_copies], new int[_copies], new bool[_copies]);
         Tally();
         _positions.Recall(0);

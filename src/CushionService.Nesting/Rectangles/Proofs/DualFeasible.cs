@@ -22,9 +22,12 @@ internal sealed class DualFeasible(RectangleSet set)
 
         Functions(_across, set.Width);
         Functions(_along, length);
-        foreach (var f in _across)
+        var (acrossUpright, acrossTurned) = (Values(_across, set.Across, set.Width), Values(_across, set.Along, set.Width));
+        var (alongUpright, alongTurned) = (Values(_along, set.Along, length), Values(_along, set.Across, length));
+        budget.Spend((long)(_across.Count + _along.Count) * set.Kinds);
+        for (var f = 0; f < _across.Count; f++)
         {
-            foreach (var g in _along)
+            for (var g = 0; g < _along.Count; g++)
             {
                 Int128 need = 0;
                 for (var kind = 0; kind < set.Kinds; kind++)
@@ -33,12 +36,12 @@ internal sealed class DualFeasible(RectangleSet set)
                     Int128 least = Int128.MaxValue;
                     if (a <= set.Width && b <= length)
                     {
-                        least = (Int128)Value(f, a, set.Width) * Value(g, b, length);
+                        least = (Int128)acrossUpright[f][kind] * alongUpright[g][kind];
                     }
 
                     if (set.Turns[kind] && b <= set.Width && a <= length)
                     {
-                        least = Int128.Min(least, (Int128)Value(f, b, set.Width) * Value(g, a, length));
+                        least = Int128.Min(least, (Int128)acrossTurned[f][kind] * alongTurned[g][kind]);
                     }
 
                     if (least == Int128.MaxValue)
@@ -49,13 +52,13 @@ internal sealed class DualFeasible(RectangleSet set)
                     need += least * set.Count[kind];
                 }
 
-                budget.Spend(set.Kinds / 4);
-                Int128 room = (Int128)Value(f, set.Width, set.Width) * Value(g, length, length);
+                budget.Spend(set.Kinds);
+                Int128 room = (Int128)Value(_across[f], set.Width, set.Width) * Value(_along[g], length, length);
                 if (need > room)
                 {
                     return string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{Name(f)} across and {Name(g)} along need {need} of the {room} that {set.Width} by {length} has");
+                        $"{Name(_across[f])} across and {Name(_along[g])} along need {need} of the {room} that {set.Width} by {length} has");
                 }
             }
         }
@@ -96,6 +99,10 @@ internal sealed class DualFeasible(RectangleSet set)
             }
         }
     }
+
+    /// <summary>The values of all kinds' extents, by function and kind.</summary>
+    private static long[][] Values(List<(int Family, long Parameter)> functions, long[] extents, long whole) =>
+        [.. functions.Select(function => extents.Select(extent => extent <= whole ? Value(function, extent, whole) : 0).ToArray())];
 
     private static string Name((int Family, long Parameter) function) => function.Family switch
     {
