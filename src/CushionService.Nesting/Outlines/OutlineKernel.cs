@@ -10,7 +10,7 @@ internal static class OutlineKernel
     // Steps for up to 20 copies; a step is four overlaps added up. More copies get more: a round takes longer, and takes more rounds.
     private const long Quick = 700_000;
     private const long Standard = 15_000_000;
-    private const long Thorough = 850_000_000;
+    private const long Thorough = 1_700_000_000;
 
     public static StripLayout Nest(StripProblem problem, Effort effort, CancellationToken cancellation)
     {
@@ -29,13 +29,13 @@ internal static class OutlineKernel
     }
 
     /// <summary>Shortens a layout of the bounding boxes in so many steps; the answer is not audited.</summary>
-    public static StripLayout Search(StripProblem problem, StripLayout floor, long steps, CancellationToken cancellation)
+    public static StripLayout Search(StripProblem problem, StripLayout floor, long steps, CancellationToken cancellation, int threads = 2)
     {
         var copies = new Copies(problem, cancellation);
         var bound = OutlineBound.Of(copies);
         var budget = new StepBudget(steps, cancellation);
         var search = new OutlineSearch(copies, problem.Sale, bound.Length, budget);
-        search.Run(floor);
+        search.Run(floor, threads, cancellation);
         var (best, length) = (search.Best, (long)search.Length);
         var proven = problem.Sale.RungFor(length) == problem.Sale.RungFor(bound.Length);
         return new StripLayout

@@ -32,7 +32,7 @@ internal sealed class OutlineSearch
 
     private bool IsLowest => _sale.RungFor((long)Length) <= _sale.RungFor(_bound);
 
-    public void Run(StripLayout floor)
+    public void Run(StripLayout floor, int threads, CancellationToken cancellation)
     {
         foreach (var placement in floor.Placements)
         {
@@ -49,7 +49,7 @@ internal sealed class OutlineSearch
         Fill();
         if (!IsLowest && !_budget.Exhausted)
         {
-            new Shortening(_copies, _current, _sale, _bound, _budget).Run(Best);
+            _budget.Spend(new Descents(_copies, _sale, _bound, cancellation).Run(Best, _budget.Limit - _budget.Spent, threads));
             Length = Best.Length;
         }
     }

@@ -19,6 +19,24 @@ internal sealed class OutlineShape
 
     public long Length { get; }
 
+    /// <summary>Whether every corner turns left.</summary>
+    public bool IsConvex
+    {
+        get
+        {
+            for (var index = 0; index < Corners.Length; index++)
+            {
+                var (a, b, c) = (Corners[index], Corners[(index + 1) % Corners.Length], Corners[(index + 2) % Corners.Length]);
+                if ((Int128)(b.X - a.X) * (c.Y - b.Y) < (Int128)(b.Y - a.Y) * (c.X - b.X))
+                {
+                    return false;
+                }
+            }
+
+            return true;
+        }
+    }
+
     /// <summary>Twice the enclosed area, in square grid units.</summary>
     public Int128 DoubleArea
     {

@@ -1,10 +1,12 @@
 namespace CushionService.Nesting.Outlines;
 
-/// <summary>The distinct outlines of a problem and, made when first asked for, the no-fit polygon of each pair.</summary>
+/// <summary>The distinct outlines of a problem and, made when first asked for by any thread, the no-fit polygon of each pair.</summary>
 internal sealed class ShapeBook(CancellationToken cancellation)
 {
     private readonly List<OutlineShape> _shapes = [];
     private readonly List<ConvolutionSegment> _segments = [];
+    private readonly List<Slot> _slots = [];
+    private readonly SlotFinder _finder = new();
     private readonly SliceBuilder _builder = new();
     private NoFitPolygon?[][] _pairs = [];
 
@@ -66,9 +68,18 @@ internal sealed class ShapeBook(CancellationToken cancellation)
 
     private NoFitPolygon Make(int lying, int moving)
     {
+        lock (_segments)
+        {
+            return _pairs[moving][lying] ?? MakeAlone(lying, moving);
+        }
+    }
+
+    private NoFitPolygon MakeAlone(int lying, int moving)
+    {
         cancellation.ThrowIfCancellationRequested();
         Convolution.Trace(_shapes[lying], _shapes[moving], _segments);
-        var made = new NoFitPolygon(_builder.Build(_segments, byRows: false), _builder.Build(_segments, byRows: true));
+        _finder.Find(_shapes[lying], _shapes[moving], _segments, _slots);
+        var made = new NoFitPolygon(_builder.Build(_segments, _slots, byRows: false), _builder.Build(_segments, _slots, byRows: true));
         _pairs[moving][lying] = made;
         _pairs[lying][moving] = made;
         return made;

@@ -1,7 +1,7 @@
 namespace CushionService.Nesting.Outlines;
 
 /// <summary>Sweeps the segments of a convolution along one axis and keeps, slab by slab, where the winding number is
-/// above 0. Slots of no width, where a piece would fit without play, count as forbidden.</summary>
+/// above 0, less the slots.</summary>
 internal sealed class SliceBuilder
 {
     private const double Hair = 1e-9;
@@ -16,6 +16,7 @@ internal sealed class SliceBuilder
     private readonly List<double> _events = [];
     private readonly List<double> _cuts = [];
     private readonly List<(double Value, int Sign, int Line)> _crossings = [];
+    private readonly List<(double Start, double End, double From, double To)> _slots = [];
     private readonly List<Band> _slab = [];
     private readonly List<Band> _last = [];
     private readonly List<double> _breaks = [];
@@ -24,11 +25,21 @@ internal sealed class SliceBuilder
     private double _tolerance;
 
     /// <param name="segments">The convolution.</param>
+    /// <param name="slots">What is free on lines and at points that the winding number cannot see.</param>
     /// <param name="byRows">Whether slabs run along y (slices are rows); otherwise along x (slices are columns).</param>
-    public SliceIndex Build(List<ConvolutionSegment> segments, bool byRows)
+    public SliceIndex Build(List<ConvolutionSegment> segments, List<Slot> slots, bool byRows)
     {
         _lines.Clear();
         _events.Clear();
+        _slots.Clear();
+        foreach (var (fromX, fromY, toX, toY) in slots)
+        {
+            var (t0, u0, t1, u1) = byRows ? (fromY, fromX, toY, toX) : (fromX, fromY, toX, toY);
+            _slots.Add(t0 < t1 || (t0 == t1 && u0 < u1) ? (t0, t1, u0, u1) : (t1, t0, u1, u0));
+            _events.Add(t0);
+            _events.Add(t1);
+        }
+
         var extent = 0.0;
         foreach (var (fromX, fromY, toX, toY) in segments)
         {
@@ -148,7 +159,8 @@ internal sealed class SliceBuilder
         }
 
         Keep(low, high, start, middle);
-        if (_breaks.Count > 0 && ContinuesLast(start))
+        SplitAlongSlots(start, end);
+        if (_breaks.Count > 0 && !IsEndOfSlot(start) && ContinuesLast(start))
         {
             return;
         }
@@ -158,6 +170,80 @@ internal sealed class SliceBuilder
         _bands.AddRange(_slab);
         _last.Clear();
         _last.AddRange(_slab);
+    }
+
+    private bool IsEndOfSlot(double t)
+    {
+        foreach (var slot in _slots)
+        {
+            if (slot.Start == t || slot.End == t)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Splits the bands of a slab where a slot runs through them.</summary>
+    private void SplitAlongSlots(double start, double end)
+    {
+        var middle = (start + end) / 2;
+        foreach (var (from, to, u0, u1) in _slots)
+        {
+            if (from > start + _tolerance || to < end - _tolerance)
+            {
+                continue;
+            }
+
+            var slope = (u1 - u0) / (to - from);
+            for (var index = 0; index < _slab.Count; index++)
+            {
+                var band = _slab[index];
+                var (here, distance) = (u0 + slope * (middle - from), middle - start);
+                if (here > band.LowAt(distance) + _tolerance && here < band.HighAt(distance) - _tolerance)
+                {
+                    var line = u0 + slope * (start - from);
+                    _slab[index] = band with { High = line, HighSlope = slope };
+                    _slab.Insert(index + 1, band with { Low = line, LowSlope = slope });
+                    break;
+                }
+            }
+        }
+    }
+
+    /// <summary>Takes out of the bands exactly on a break what slots leave free there.</summary>
+    private void CutAtSlots(double t, List<Band> bands, int first)
+    {
+        foreach (var (from, to, u0, u1) in _slots)
+        {
+            if (from > t || to < t)
+            {
+                continue;
+            }
+
+            var across = from == to ? 0 : (u1 - u0) * (t - from) / (to - from);
+            var (low, high) = from == to ? (u0, u1) : (u0 + across, u0 + across);
+            for (var index = first; index < bands.Count; index++)
+            {
+                var band = bands[index];
+                if (high <= band.Low + _tolerance || low >= band.High - _tolerance)
+                {
+                    continue;
+                }
+
+                bands.RemoveAt(index--);
+                if (low > band.Low + _tolerance)
+                {
+                    bands.Insert(++index, new(band.Low, 0, low, 0));
+                }
+
+                if (high < band.High - _tolerance)
+                {
+                    bands.Insert(++index, new(high, 0, band.High, 0));
+                }
+            }
+        }
     }
 
     private void Keep(int low, int high, double start, double middle)
@@ -202,6 +288,7 @@ internal sealed class SliceBuilder
             if (slab > 0)
             {
                 Intersect(slab, all);
+                CutAtSlots(_breaks[slab], all, firstAtStart);
             }
 
             var (first, count) = (_first[slab], _first[slab + 1] - _first[slab]);

@@ -4,7 +4,7 @@ using CushionService.Nesting;
 namespace CushionService.Benchmarks.Outlines;
 
 /// <summary>The verb <c>outlines-cushions</c>: how much cloth true outlines save on 300 invented orders, and what it costs,
-/// beside the same pieces laid as their bounding boxes.</summary>
+/// beside the same pieces laid as their bounding boxes. Every layout is audited and shown to NetTopologySuite.</summary>
 internal static class CushionSavings
 {
     private const int Orders = 300;
@@ -34,6 +34,7 @@ internal static class CushionSavings
                 times.Add(clock.Elapsed.TotalMilliseconds);
                 process.Refresh();
                 processor.Add((process.TotalProcessorTime - before).TotalMilliseconds);
+                OverlapOracle.Check(order, outlines);
                 used += 1 - (double)outlines.Length / boxes.Length;
                 var (rung, boxRung) = (order.Sale.RungFor(outlines.Length), order.Sale.RungFor(boxes.Length));
                 sold += 1 - (double)rung / boxRung;

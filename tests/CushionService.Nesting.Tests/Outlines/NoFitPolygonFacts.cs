@@ -30,6 +30,49 @@ public sealed class NoFitPolygonFacts
             },
             seed: "0000000000001", iter: 60);
 
+    [Fact]
+    public void Where_corners_are_square_every_place_without_play_is_known() =>
+        Gen.Select(Shapes.GenBattlement, Shapes.GenBattlement).Sample(
+            (lying, moving) =>
+            {
+                var (one, other) = (OutlineShape.Of(lying, 0), OutlineShape.Of(moving, 180));
+                var (book, overlap) = (new ShapeBook(CancellationToken.None), new OutlineOverlap());
+                var (first, second) = (book.Add(one), book.Add(other));
+                book.Close();
+                for (var x = -other.Width; x <= one.Width; x++)
+                {
+                    for (var y = -other.Length; y <= one.Length; y++)
+                    {
+                        GridPoint[] moved = [.. other.Corners.Select(corner => new GridPoint(corner.X + x, corner.Y + y))];
+                        Assert.Equal(overlap.InteriorsMeet(one.Corners, moved), book.Depth(first, second, x, y) > 0);
+                    }
+                }
+            },
+            seed: "0000000000001", iter: 300);
+
+    [Fact]
+    public void A_tongue_slides_into_a_slot_as_wide_as_itself_and_a_wedge_into_its_notch()
+    {
+        var slot = Shapes.Piece((0, 0), (90, 0), (90, 60), (60, 60), (60, 20), (30, 20), (30, 60), (0, 60));
+        var notch = Shapes.Piece((0, 0), (90, 0), (90, 60), (61, 60), (40, 20), (19, 60), (0, 60));
+        var book = new ShapeBook(CancellationToken.None);
+        var (slotShape, notchShape) = (book.Add(OutlineShape.Of(slot, 0)), book.Add(OutlineShape.Of(notch, 0)));
+        var tongue = book.Add(OutlineShape.Rectangle(30, 70));
+        var wedge = book.Add(OutlineShape.Of(Shapes.Piece((21, 0), (42, 40), (0, 40)), 0));
+        book.Close();
+        for (var y = 20; y < 60; y++)
+        {
+            Assert.Equal(0, book.Depth(slotShape, tongue, 30, y));
+            Assert.True(book.Depth(slotShape, tongue, 29, y) > 0);
+            Assert.True(book.Depth(slotShape, tongue, 31, y) > 0);
+        }
+
+        Assert.True(book.Depth(slotShape, tongue, 30, 19) > 0);
+        Assert.Equal(0, book.Depth(notchShape, wedge, 19, 20));
+        Assert.True(book.Depth(notchShape, wedge, 19, 19) > 0);
+        Assert.True(book.Depth(notchShape, wedge, 20, 20) > 0);
+    }
+
     [Theory]
     [InlineData(0, 0, 10)]
     [InlineData(10, 0, 0)]

@@ -35,17 +35,37 @@ public sealed class OutlineRunFacts
     }
 
     [Fact]
-    public void More_steps_allocate_nothing_more()
+    public void Several_descents_give_the_same_layout_on_one_thread_and_on_two()
     {
-        var floor = Nester.OnePass(Problem);
-        Allocated(200_000);
-        // Two million steps more, and no more than a small object of the runtime's own.
-        Assert.InRange(Allocated(4_000_000) - Allocated(2_000_000), -256, 256);
+        var few = Problem with { Width = 700_000, Pieces = [Problem.Pieces[0] with { Quantity = 1 }, Problem.Pieces[1] with { Quantity = 1 }] };
+        var floor = Nester.OnePass(few);
+        foreach (var problem in new[] { few, few with { Sale = new SaleLadder(0, 228_600, 1, 1) } })
+        {
+            // Steps for four descents of two copies.
+            var alone = OutlineKernel.Search(problem, floor, 41_000_000, CancellationToken.None, threads: 1);
+            var both = OutlineKernel.Search(problem, floor, 41_000_000, CancellationToken.None, threads: 2);
+            Assert.Equal(alone.Steps, both.Steps);
+            Assert.Equal(alone.Placements.AsEnumerable(), both.Placements);
+        }
+    }
+
+    [Theory]
+    [InlineData(4, 2_000_000, 4_000_000)]
+    [InlineData(2, 22_000_000, 26_000_000)]
+    public void More_steps_allocate_nothing_more(int pieces, long fewer, long more)
+    {
+        // All twelve copies in one descent, or two in two descents.
+        var problem = pieces == 4 ? Problem : Problem with { Pieces = [.. Problem.Pieces.Select(piece => piece with { Quantity = 1 }).Take(pieces)] };
+        var floor = Nester.OnePass(problem);
+        Allocated(fewer / 10);
+
+        // Millions of steps more, and no more than a small object of the runtime's own.
+        Assert.InRange(Allocated(more) - Allocated(fewer), -256, 256);
 
         long Allocated(long steps)
         {
             var before = GC.GetAllocatedBytesForCurrentThread();
-            OutlineKernel.Search(Problem, floor, steps, CancellationToken.None);
+            OutlineKernel.Search(problem, floor, steps, CancellationToken.None, threads: 1);
             return GC.GetAllocatedBytesForCurrentThread() - before;
         }
     }

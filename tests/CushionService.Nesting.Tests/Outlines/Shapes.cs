@@ -15,6 +15,10 @@ internal static class Shapes
         Gen.Int[3, 30].Array[3, 11], Gen.Int[1, 3], Gen.Enum<Rotations>(),
         (reaches, quantity, turns) => Star(reaches) with { Quantity = quantity, Rotations = turns }).Where(IsSimple);
 
+    /// <summary>Pieces with a level foot and a top of square steps, one unit wide each.</summary>
+    public static readonly Gen<NestingPiece> GenBattlement = Gen.Int[1, 4].Array[2, 7].Select(heights =>
+        Piece([(0, 0), (heights.Length, 0), .. heights.Index().Reverse().SelectMany(step => new[] { (step.Index + 1L, (long)step.Item), (step.Index, step.Item) })]));
+
     public static NestingPiece Star(int[] reaches) => Piece([.. reaches.Select((reach, index) =>
     {
         var (sine, cosine) = Math.SinCos(2 * Math.PI * index / reaches.Length);

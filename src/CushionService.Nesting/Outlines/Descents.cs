@@ -1,0 +1,102 @@
+using CushionService.Nesting.Rectangles;
+
+namespace CushionService.Nesting.Outlines;
+
+/// <summary>Shortens a layout. Where one descent ends is much a matter of chance, so a long search begins several, and after each round
+/// of equal work gives up the longer half, until two are left (sequential halving: Karnin, Koren and Somekh, "Almost optimal exploration in
+/// multi-armed bandits", 2013). Several descents run on two threads. Each counts its own steps, so the answer is the same
+/// on one.</summary>
+internal sealed class Descents(Copies copies, SaleLadder sale, long bound, CancellationToken cancellation)
+{
+    private const ulong Seed = 7919;
+    private const ulong BetweenSeeds = 7777;
+    private const long StepsPerDescentAndCopy = 5_000_000;
+    private const int MostDescents = 8;
+
+    /// <summary>Shortens <paramref name="best"/>, which is free of overlaps.</summary>
+    /// <param name="best">Holds the shortest layout afterwards.</param>
+    /// <param name="steps">How many steps to spend; a descent that is given up may finish its try.</param>
+    /// <param name="threads">1 or 2.</param>
+    /// <returns>The steps that were spent.</returns>
+    public long Run(Arrangement best, long steps, int threads)
+    {
+        var descents = new Descent[CountFor(steps)];
+        var rounds = Math.Max(1, (int)Math.Log2(descents.Length));
+        var mostForOne = 0L;
+        for (var (round, going) = (0, descents.Length); round < rounds; round++, going /= 2)
+        {
+            mostForOne += steps / rounds / going;
+        }
+
+        for (var number = 0; number < descents.Length; number++)
+        {
+            descents[number] = new Descent(
+                copies, best, sale, bound, new StepBudget(mostForOne, cancellation), Seed + BetweenSeeds * (ulong)number);
+        }
+
+        var until = 0L;
+        for (var (round, going) = (0, descents.Length); round < rounds; round++, going /= 2)
+        {
+            until += steps / rounds / going;
+            var before = Array.ConvertAll(descents, descent => descent.Spent);
+            var lowest = RunRound(descents.AsMemory(0, going), until, threads);
+            if (lowest < going)
+            {
+                best.CopyFrom(descents[lowest].Best);
+                return descents.Select((descent, number) => number <= lowest ? descent.Spent : before[number]).Sum();
+            }
+
+            SortByLength(descents.AsSpan(0, going));
+        }
+
+        best.CopyFrom(descents[0].Best);
+        return descents.Sum(descent => descent.Spent);
+    }
+
+    /// <summary>As many as there are steps for: 1, or a power of two.</summary>
+    private int CountFor(long steps) =>
+        1 << (int)Math.Log2(Math.Clamp(steps / (StepsPerDescentAndCopy * copies.Count), 1, MostDescents));
+
+    /// <summary>The first that cannot be beaten, or their number. It cuts short those behind it alone, so that what those before it do, and
+    /// the steps that are counted, do not depend on which thread is faster.</summary>
+    private static int RunRound(ReadOnlyMemory<Descent> descents, long until, int threads)
+    {
+        var lowest = descents.Length;
+        if (threads == 1 || descents.Length == 1)
+        {
+            RunEvery(0, 1);
+        }
+        else
+        {
+            SideThread.RunBoth(() => RunEvery(0, 2), () => RunEvery(1, 2));
+        }
+
+        return lowest;
+
+        void RunEvery(int first, int step)
+        {
+            for (var number = first; number < descents.Length && number < Volatile.Read(ref lowest); number += step)
+            {
+                var here = number;
+                var descent = descents.Span[number];
+                descent.Run(until, () => here < Volatile.Read(ref lowest));
+                for (var known = Volatile.Read(ref lowest); descent.IsLowest && number < known; known = Volatile.Read(ref lowest))
+                {
+                    Interlocked.CompareExchange(ref lowest, number, known);
+                }
+            }
+        }
+    }
+
+    /// <summary>Insertion keeps equals in order, so that every machine goes on with the same ones.</summary>
+    private static void SortByLength(Span<Descent> descents)
+    {
+        for (var number = 1; number < descents.Length; number++)
+        {
+            for (var at = number; at > 0 && descents[at].Length < descents[at - 1].Length; at--)
+            {
+                (descents[at], descents[at - 1]) = (descents[at - 1], descents[at]);
+            }
+        }
+    }
+}

@@ -1,0 +1,151 @@
+namespace CushionService.Nesting.Outlines;
+
+/// <summary>Finds the offsets at which an outline fits another without play. There two stretches of the convolution run along each other
+/// in opposite directions, or two of its corners meet; whether the offset is free there, whole numbers decide.</summary>
+internal sealed class SlotFinder
+{
+    private readonly record struct Stretch(long DirectionX, long DirectionY, Int128 Offset, long From, long To, bool Ahead, int Segment)
+        : IComparable<Stretch>
+    {
+        public bool IsInLineWith(Stretch other) => (DirectionX, DirectionY, Offset) == (other.DirectionX, other.DirectionY, other.Offset);
+
+        public int CompareTo(Stretch other) =>
+            (DirectionX, DirectionY, Offset, From, Segment).CompareTo((other.DirectionX, other.DirectionY, other.Offset, other.From, other.Segment));
+    }
+
+    private readonly List<Stretch> _stretches = [];
+    private readonly List<GridPoint> _corners = [];
+    private readonly List<long> _cuts = [];
+    private readonly OutlineOverlap _overlap = new();
+    private GridPoint[] _lying = [];
+    private GridPoint[] _moving = [];
+
+    public void Find(OutlineShape lying, OutlineShape moving, List<ConvolutionSegment> segments, List<Slot> slots)
+    {
+        slots.Clear();
+        if (lying.IsConvex && moving.IsConvex)
+        {
+            return;
+        }
+
+        // Twice as large, so that the middle between two corners is whole.
+        _lying = Array.ConvertAll(lying.Corners, corner => new GridPoint(2 * corner.X, 2 * corner.Y));
+        _moving = new GridPoint[moving.Corners.Length];
+        _stretches.Clear();
+        _corners.Clear();
+        for (var index = 0; index < segments.Count; index++)
+        {
+            _stretches.Add(StretchOf(segments[index], index));
+            _corners.Add(new((long)segments[index].FromX, (long)segments[index].FromY));
+        }
+
+        _stretches.Sort();
+        for (var one = 0; one < _stretches.Count; one++)
+        {
+            for (var other = one + 1; other < _stretches.Count && _stretches[other].IsInLineWith(_stretches[one]) && _stretches[other].From < _stretches[one].To; other++)
+            {
+                if (_stretches[one].Ahead != _stretches[other].Ahead)
+                {
+                    AddSlots(moving, segments, _stretches[one], _stretches[other], slots);
+                }
+            }
+        }
+
+        _corners.Sort(static (one, other) => (one.X, one.Y).CompareTo((other.X, other.Y)));
+        for (var index = 1; index < _corners.Count; index++)
+        {
+            var here = _corners[index];
+            if (here == _corners[index - 1] && (index + 1 == _corners.Count || here != _corners[index + 1]) && IsFree(moving, 2 * here.X, 2 * here.Y))
+            {
+                slots.Add(new(here.X, here.Y, here.X, here.Y));
+            }
+        }
+    }
+
+    private static Stretch StretchOf(ConvolutionSegment segment, int index)
+    {
+        var (x, y) = ((long)(segment.ToX - segment.FromX), (long)(segment.ToY - segment.FromY));
+        var step = GreatestCommonDivisor(Math.Abs(x), Math.Abs(y));
+        var ahead = x > 0 || (x == 0 && y > 0);
+        var sign = ahead ? 1 : -1;
+        var (directionX, directionY) = (sign * x / step, sign * y / step);
+        var offset = (Int128)directionX * (long)segment.FromY - (Int128)directionY * (long)segment.FromX;
+        var (from, to) = x != 0 ? ((long)segment.FromX, (long)segment.ToX) : ((long)segment.FromY, (long)segment.ToY);
+        return new(directionX, directionY, offset, Math.Min(from, to), Math.Max(from, to), ahead, index);
+    }
+
+    /// <summary>Adds what is free of the part where two stretches run along each other. It is cut where another segment crosses, since it
+    /// can become free or forbidden only there.</summary>
+    private void AddSlots(OutlineShape moving, List<ConvolutionSegment> segments, Stretch one, Stretch other, List<Slot> slots)
+    {
+        var (x, y, unit) = one.DirectionX != 0
+            ? ((long)segments[one.Segment].FromX, (long)segments[one.Segment].FromY, one.DirectionX)
+            : ((long)segments[one.Segment].FromX, (long)segments[one.Segment].FromY, one.DirectionY);
+        var origin = one.DirectionX != 0 ? x : y;
+        var (from, to) = ((Math.Max(one.From, other.From) - origin) / unit, (Math.Min(one.To, other.To) - origin) / unit);
+        if (from > to)
+        {
+            (from, to) = (to, from);
+        }
+
+        _cuts.Clear();
+        _cuts.Add(from);
+        _cuts.Add(to);
+        foreach (var segment in segments)
+        {
+            var ahead = Side(segment.FromX, segment.FromY);
+            var behind = Side(segment.ToX, segment.ToY);
+            if (ahead == behind || (ahead > 0 && behind > 0) || (ahead < 0 && behind < 0))
+            {
+                continue;
+            }
+
+            var share = ahead / (ahead - behind);
+            var (crossX, crossY) = (segment.FromX + share * (segment.ToX - segment.FromX), segment.FromY + share * (segment.ToY - segment.FromY));
+            var at = one.DirectionX != 0 ? (crossX - x) / unit : (crossY - y) / unit;
+            Cut(Math.Floor(at - 1e-6));
+            Cut(Math.Ceiling(at + 1e-6));
+            Cut(Math.Round(at));
+        }
+
+        _cuts.Sort();
+        for (var cut = 0; cut + 1 < _cuts.Count; cut++)
+        {
+            var (low, high) = (_cuts[cut], _cuts[cut + 1]);
+            if (low < high && IsFree(moving, 2 * x + (low + high) * one.DirectionX, 2 * y + (low + high) * one.DirectionY))
+            {
+                slots.Add(new(x + low * one.DirectionX, y + low * one.DirectionY, x + high * one.DirectionX, y + high * one.DirectionY));
+            }
+        }
+
+        double Side(double px, double py) => (double)one.DirectionX * (py - y) - (double)one.DirectionY * (px - x);
+
+        void Cut(double at)
+        {
+            if (at > from && at < to)
+            {
+                _cuts.Add((long)at);
+            }
+        }
+    }
+
+    private bool IsFree(OutlineShape moving, long doubledX, long doubledY)
+    {
+        for (var corner = 0; corner < _moving.Length; corner++)
+        {
+            _moving[corner] = new(2 * moving.Corners[corner].X + doubledX, 2 * moving.Corners[corner].Y + doubledY);
+        }
+
+        return !_overlap.InteriorsMeet(_lying, _moving);
+    }
+
+    private static long GreatestCommonDivisor(long one, long other)
+    {
+        while (other != 0)
+        {
+            (one, other) = (other, one % other);
+        }
+
+        return one;
+    }
+}
