@@ -11,8 +11,8 @@ internal static class Words<TEnum>
     /// <summary>Every word, in the order of the members.</summary>
     public static IReadOnlyList<string> All { get; } = [.. Values.Select(value => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString()))];
 
-    /// <summary>The word of a member.</summary>
-    public static string Of(TEnum value) => All[Array.IndexOf(Values, value)];
+    /// <summary>The word of a member; the number of what is none.</summary>
+    public static string Of(TEnum value) => Array.IndexOf(Values, value) is >= 0 and int index ? All[index] : value.ToString();
 
     /// <summary>The member that a word names, spelled exactly.</summary>
     public static TEnum? Named(string word)

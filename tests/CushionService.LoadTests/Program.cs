@@ -37,6 +37,12 @@ switch (args)
         return await FuzzRun.RunAsync(number == 0 ? 1_000_000 : number);
     case ["chaos"] or ["chaos", _]:
         return await ChaosRun.RunAsync(number == 0 ? 20 : number);
+    case ["parse"]:
+        ParserTarget.Run();
+        return 0;
+    case ["seeds", var folder]:
+        Console.WriteLine($"{ParserTarget.WriteSeeds(folder)} inputs to start from");
+        return 0;
     case ["host"]:
         FloorHost.Run();
         return 0;

@@ -47,12 +47,24 @@ public readonly record struct Fraction
     /// <summary>The greatest common divisor of two numbers that are not negative.</summary>
     public static Int128 GreatestCommonDivisor(Int128 a, Int128 b)
     {
-        while (b != 0)
+        while (b > long.MaxValue || a > long.MaxValue)
         {
+            if (b == 0)
+            {
+                return a;
+            }
+
             (a, b) = (b, a % b);
         }
 
-        return a;
+        // Nearly all numbers are small, and 64 bits are divided many times faster.
+        (long x, long y) = ((long)a, (long)b);
+        while (y != 0)
+        {
+            (x, y) = (y, x % y);
+        }
+
+        return x;
     }
 
     /// <summary>The smallest whole number that is no less than the fraction of <paramref name="whole"/>.</summary>

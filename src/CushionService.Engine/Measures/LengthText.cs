@@ -35,6 +35,11 @@ public static class LengthText
             return false;
         }
 
+        if (TryReadPlain(text[..end], Length.NanometresIn(unit), out length))
+        {
+            return true;
+        }
+
         if (!TryReadNumber(text[..end], out decimal whole, out int numerator, out int denominator))
         {
             return false;
@@ -67,16 +72,14 @@ public static class LengthText
             string sign = length.Nanometres < 0 ? "-" : "";
             if (rest == 0)
             {
-                return Invariant($"{sign}{whole}");
+                return string.Create(CultureInfo.InvariantCulture, $"{sign}{whole}");
             }
 
             Fraction part = Fraction.Of(rest, nanometres);
             bool binary = part.Denominator <= FinestFraction && Int128.IsPow2(part.Denominator);
             if (binary || (unit == LengthUnit.Yard && part.Denominator == 3))
             {
-                return whole == 0
-                    ? Invariant($"{sign}{part.Numerator}/{part.Denominator}")
-                    : Invariant($"{sign}{whole} {part.Numerator}/{part.Denominator}");
+                return string.Create(CultureInfo.InvariantCulture, $"{sign}{(whole == 0 ? null : whole)}{(whole == 0 ? "" : " ")}{part.Numerator}/{part.Denominator}");
             }
         }
 
@@ -108,6 +111,37 @@ public static class LengthText
         return known;
     }
 
+    // Up to nine characters, digits and perhaps a point: nearly all lengths are written so, and their products stay within 64 bits.
+    private static bool TryReadPlain(ReadOnlySpan<char> text, long nanometres, out Length length)
+    {
+        length = default;
+        if (text.Length is 0 or > 9 || text is ".")
+        {
+            return false;
+        }
+
+        long number = 0, parts = 0;
+        foreach (char sign in text)
+        {
+            if (sign == '.' && parts == 0)
+            {
+                parts = 1;
+            }
+            else if (char.IsAsciiDigit(sign))
+            {
+                (number, parts) = ((10 * number) + (sign - '0'), 10 * parts);
+            }
+            else
+            {
+                return false;
+            }
+        }
+
+        parts = Math.Max(parts, 1);
+        length = Length.FromNanometres(((number * nanometres) + (parts / 2)) / parts);
+        return length <= Length.MaxValue;
+    }
+
     // A number is one of: 15.5 | 1.5e1 | 1/2 | 15 1/2 | 15-1/2, with an optional leading minus.
     private static bool TryReadNumber(ReadOnlySpan<char> text, out decimal whole, out int numerator, out int denominator)
     {
@@ -129,6 +163,4 @@ public static class LengthText
             && int.TryParse(text[(slash + 1)..].TrimStart(), NumberStyles.None, CultureInfo.InvariantCulture, out denominator)
             && denominator > 0;
     }
-
-    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -48,20 +48,53 @@ internal sealed class Boxed : IConstruction
 
         var seams = ImmutableArray.CreateBuilder<Seam>();
         seams.AddRange(bottom.Zipper);
-        seams.AddRange(boxing.Where(section => section.Middle is not null).Select(section => section.Middle!));
-        for (var i = 0; i < boxing.Length; i++)
+        foreach (BoxingSection section in boxing)
         {
-            seams.Add(boxing[i].JoinedTo(boxing[(i + 1) % boxing.Length]) with { IsCorner = cushion.Joins == BoxingJoins.Corners });
+            if (section.Middle is { } middle)
+            {
+                seams.Add(middle);
+            }
         }
 
-        BoxingSection SectionOf(OutlineSide run) => boxing.First(section => section.Runs.Any(known => known.Name == run.Name));
+        for (var i = 0; i < boxing.Length; i++)
+        {
+            Seam join = boxing[i].JoinedTo(boxing[(i + 1) % boxing.Length]);
+            seams.Add(cushion.Joins == BoxingJoins.Corners ? join with { IsCorner = true } : join);
+        }
+
+        BoxingSection SectionOf(OutlineSide run)
+        {
+            foreach (BoxingSection section in boxing)
+            {
+                foreach (OutlineSide known in section.Runs)
+                {
+                    if (known.Name == run.Name)
+                    {
+                        return section;
+                    }
+                }
+            }
+
+            throw new InvalidPatternException($"No section of the boxing runs along {run.Name}.");
+        }
+
         seams.AddRange(top.SewnTo(run => SectionOf(run).Upper(run), _ => SeamKind.Plain));
         seams.AddRange(bottom.SewnTo(
             run => SectionOf(run).Lower(run),
             run => cushion.Closure is HandSewnClosure closure && run.Side == closure.Side ? SeamKind.Gap : SeamKind.Plain));
 
-        IEnumerable<Panel> sides = boxing.SelectMany(section => section.Panels).Select(panel => MatchedToFront(panel, cushion));
-        Pattern box = Channels.AddTo(new Pattern([.. top.Panels, .. bottom.Panels, .. sides], seams.ToImmutable()), cushion);
+        var panels = ImmutableArray.CreateBuilder<Panel>();
+        panels.AddRange(top.Panels);
+        panels.AddRange(bottom.Panels);
+        foreach (BoxingSection section in boxing)
+        {
+            foreach (Panel panel in section.Panels)
+            {
+                panels.Add(MatchedToFront(panel, cushion));
+            }
+        }
+
+        Pattern box = Channels.AddTo(new Pattern(panels.DrainToImmutable(), seams.DrainToImmutable()), cushion);
         return FoldedStrap.AddTo(box, cushion, (pattern, side) => MiddleOf(pattern, circuit, side)).Closed();
     }
 
@@ -86,8 +119,15 @@ internal sealed class Boxed : IConstruction
     // The front boxing carries the face's pattern down over the edge: the face's centre lies half a depth above the strip.
     private static Panel MatchedToFront(Panel panel, CushionSpecification cushion)
     {
-        Edge? front = panel.Edges.FirstOrDefault(edge => edge.Name == "front-top");
-        return front is null ? panel : panel with { Match = front.Middle.Moved(Length.Zero, cushion.Depth.HalfUp()) };
+        foreach (Edge edge in panel.Edges)
+        {
+            if (edge.Name == "front-top")
+            {
+                return panel with { Match = edge.Middle.Moved(Length.Zero, cushion.Depth.HalfUp()) };
+            }
+        }
+
+        return panel;
     }
 
     private static Length Return(ClosureSpecification closure) => closure switch

@@ -89,26 +89,45 @@ internal sealed record BoxingSection
         ? new Seam(SeamKind.StripJoin, End, next.Start, next.Lap)
         : new Seam(SeamKind.StripJoin, next.Start, End, Lap);
 
-    private ImmutableArray<EdgeRef> Ends(string edge) => [.. Panels.Select(panel => new EdgeRef(panel.Part, edge))];
+    private ImmutableArray<EdgeRef> Ends(string edge) => ImmutableArray.CreateRange(Panels, (panel, name) => new EdgeRef(panel.Part, name), edge);
 
     private static Panel Strip(
         string part, ImmutableArray<OutlineSide> runs, Length height, EdgeFinish lower, EdgeFinish upper, EdgeFinish ends, string? wholeLower = null, string? wholeUpper = null)
     {
-        Length length = runs.Aggregate(Length.Zero, (sum, run) => sum + run.Length);
+        var length = Length.Zero;
+        foreach (OutlineSide run in runs)
+        {
+            length += run.Length;
+        }
+
         var outline = new PanelOutline();
-        outline = wholeLower is null
-            ? runs.Aggregate(outline, (walk, run) => walk.East($"{run.Name}-bottom", run.Length, lower))
-            : outline.East(wholeLower, length, lower);
+        foreach (OutlineSide run in wholeLower is null ? runs : [])
+        {
+            outline.East($"{run.Name}-bottom", run.Length, lower);
+        }
+
+        if (wholeLower is not null)
+        {
+            outline.East(wholeLower, length, lower);
+        }
+
         outline.North("end", height, ends);
-        outline = wholeUpper is null
-            ? runs.Reverse().Aggregate(outline, (walk, run) => walk.West($"{run.Name}-top", run.Length, upper))
-            : outline.West(wholeUpper, length, upper);
+        for (int i = wholeUpper is null ? runs.Length - 1 : -1; i >= 0; i--)
+        {
+            outline.West($"{runs[i].Name}-top", runs[i].Length, upper);
+        }
+
+        if (wholeUpper is not null)
+        {
+            outline.West(wholeUpper, length, upper);
+        }
+
         return new Panel
         {
             Part = part,
             Role = FabricRole.Sides,
             Edges = outline.South("start", height, ends).Edges(),
-            Stretches = [.. runs.Select(run => new StripStretch(run.Length, run.Side == Side.Front))],
+            Stretches = ImmutableArray.CreateRange(runs, run => new StripStretch(run.Length, run.Side == Side.Front)),
         };
     }
 }

@@ -19,7 +19,7 @@ internal sealed class Face
     /// <summary>A face in one panel.</summary>
     public static Face Whole(string part, FabricRole role, ImmutableArray<OutlineSide> runs, EdgeFinish seam)
     {
-        var panel = new Panel { Part = part, Role = role, Edges = [.. runs.Select(run => new Edge(run.Name, run.Path, seam))] };
+        var panel = new Panel { Part = part, Role = role, Edges = ImmutableArray.CreateRange(runs, (run, finish) => new Edge(run.Name, run.Path, finish), seam) };
         return new Face([panel with { Match = new Point(panel.Width.HalfUp(), panel.Height.HalfUp()) }], runs, part);
     }
 
@@ -70,18 +70,22 @@ internal sealed class Face
     /// <summary>The edges of the face on a run, and how far they overlap there.</summary>
     public (ImmutableArray<EdgeRef> Edges, Length Lap) On(OutlineSide run)
     {
-        var edges = ImmutableArray.CreateBuilder<EdgeRef>();
+        var edges = ImmutableArray.CreateBuilder<EdgeRef>(1);
+        string again = Panels.Length > 1 ? run.Name + Parting.Again : run.Name;
         Length laid = -run.Length;
         foreach (Panel panel in Panels)
         {
-            foreach (Edge edge in panel.Edges.Where(edge => edge.Name == run.Name || edge.Name == run.Name + Parting.Again))
+            foreach (Edge edge in panel.Edges)
             {
-                edges.Add(new EdgeRef(panel.Part, edge.Name));
-                laid += edge.Length;
+                if (edge.Name == run.Name || edge.Name == again)
+                {
+                    edges.Add(new EdgeRef(panel.Part, edge.Name));
+                    laid += edge.Length;
+                }
             }
         }
 
-        return (edges.ToImmutable(), laid);
+        return (edges.DrainToImmutable(), laid);
     }
 
     /// <summary>The zipper between the two panels of a divided face; nothing when there is none.</summary>
@@ -95,7 +99,8 @@ internal sealed class Face
     /// <summary>Sews the face to what runs round it, a seam for each run.</summary>
     /// <param name="around">The edge on each run that the face is sewn to.</param>
     /// <param name="kindOn">How each run is joined.</param>
-    public IEnumerable<Seam> SewnTo(Func<OutlineSide, EdgeRef> around, Func<OutlineSide, SeamKind> kindOn) => _runs.Select(run => SewnTo(around(run), run, kindOn(run)));
+    public ImmutableArray<Seam> SewnTo(Func<OutlineSide, EdgeRef> around, Func<OutlineSide, SeamKind> kindOn) =>
+        ImmutableArray.CreateRange(_runs, run => SewnTo(around(run), run, kindOn(run)));
 
     private Seam SewnTo(EdgeRef around, OutlineSide run, SeamKind kind)
     {

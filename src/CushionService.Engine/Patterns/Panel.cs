@@ -54,10 +54,27 @@ public sealed record Panel
     public bool Inverts { get; init; }
 
     /// <summary>Finished extent across; outlines are split where an arc reaches furthest, so corners tell it.</summary>
-    public Length Width => Edges.Max(edge => edge.Path.Max(segment => segment.To.X));
+    public Length Width => Extent.X;
 
     /// <summary>Finished extent along.</summary>
-    public Length Height => Edges.Max(edge => edge.Path.Max(segment => segment.To.Y));
+    public Length Height => Extent.Y;
+
+    private Point Extent
+    {
+        get
+        {
+            Point extent = Edges[0].To;
+            foreach (Edge edge in Edges)
+            {
+                foreach (Segment segment in edge.Path)
+                {
+                    extent = new Point(Length.Max(extent.X, segment.To.X), Length.Max(extent.Y, segment.To.Y));
+                }
+            }
+
+            return extent;
+        }
+    }
 
     /// <summary>Whether every edge is level or plumb and the outline is a rectangle.</summary>
     public bool IsRectangle
@@ -77,20 +94,21 @@ public sealed record Panel
 
     /// <summary>The edge of that name.</summary>
     /// <exception cref="InvalidPatternException">There is none.</exception>
-    public Edge this[string name]
-    {
-        get
-        {
-            foreach (Edge edge in Edges)
-            {
-                if (edge.Name == name)
-                {
-                    return edge;
-                }
-            }
+    public Edge this[string name] => Edges[IndexOf(name)];
 
-            throw new InvalidPatternException($"Panel {Part} has no edge {name}.");
+    /// <summary>Where the edge of that name stands among the edges.</summary>
+    /// <exception cref="InvalidPatternException">There is none.</exception>
+    internal int IndexOf(string name)
+    {
+        for (var i = 0; i < Edges.Length; i++)
+        {
+            if (Edges[i].Name == name)
+            {
+                return i;
+            }
         }
+
+        throw new InvalidPatternException($"Panel {Part} has no edge {name}.");
     }
 
     /// <summary>The deepest allowance on the edges that face one way.</summary>

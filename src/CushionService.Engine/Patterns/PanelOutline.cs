@@ -8,7 +8,7 @@ namespace CushionService.Engine.Patterns;
 /// length are left out.</summary>
 internal sealed class PanelOutline(Point start = default)
 {
-    private readonly ImmutableArray<Edge>.Builder _edges = ImmutableArray.CreateBuilder<Edge>();
+    private readonly ImmutableArray<Edge>.Builder _edges = ImmutableArray.CreateBuilder<Edge>(4);
     private Point _at = start;
 
     public PanelOutline(Length x, Length y)
@@ -36,7 +36,7 @@ internal sealed class PanelOutline(Point start = default)
     /// <summary>Straight to a point.</summary>
     public PanelOutline Towards(string name, Length x, Length y, EdgeFinish finish) => Go(name, x - _at.X, y - _at.Y, finish);
 
-    public ImmutableArray<Edge> Edges() => _edges.ToImmutable();
+    public ImmutableArray<Edge> Edges() => _edges.DrainToImmutable();
 
     private PanelOutline Go(string name, Length right, Length up, EdgeFinish finish)
     {

@@ -11,21 +11,7 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
 {
     /// <summary>The panel of that part.</summary>
     /// <exception cref="InvalidPatternException">There is none.</exception>
-    public Panel this[string part]
-    {
-        get
-        {
-            foreach (Panel panel in Panels)
-            {
-                if (panel.Part == part)
-                {
-                    return panel;
-                }
-            }
-
-            throw new InvalidPatternException($"The pattern has no panel {part}.");
-        }
-    }
+    public Panel this[string part] => Panels[IndexOf(part)];
 
     /// <summary>Finished length of a seam.</summary>
     public Length LengthOf(Seam seam) => Sum(seam.One);
@@ -40,27 +26,35 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
             RequireOutline(panel);
         }
 
-        var joined = new HashSet<EdgeRef>();
+        bool[][] joined = [.. Panels.Select(panel => new bool[panel.Edges.Length])];
         foreach (Seam seam in Seams)
         {
-            foreach (EdgeRef edge in seam.RestsOnSeam ? seam.Other : seam.One.Concat(seam.Other))
-            {
-                Require(this[edge.Part][edge.Edge].Finish.Joins, $"{edge} is in a seam but is not finished for one.");
-                Require(joined.Add(edge), $"{edge} is in two seams.");
-            }
-
+            Join(seam.RestsOnSeam ? [] : seam.One, joined);
+            Join(seam.Other, joined);
             Require(seam.OtherFor(Sum(seam.One)) == Sum(seam.Other) - seam.Lap, $"{seam.One[0]} is not as long as {seam.Other[0]}.");
         }
 
-        foreach (Panel panel in Panels)
+        for (var i = 0; i < Panels.Length; i++)
         {
-            foreach (Edge edge in panel.Edges)
+            Panel panel = Panels[i];
+            for (var j = 0; j < panel.Edges.Length; j++)
             {
-                Require(!edge.Finish.Joins || joined.Contains(new EdgeRef(panel.Part, edge.Name)), $"{panel.Part}.{edge.Name} is in no seam.");
+                Require(!panel.Edges[j].Finish.Joins || joined[i][j], $"{panel.Part}.{panel.Edges[j].Name} is in no seam.");
             }
         }
 
         return this;
+    }
+
+    private void Join(ImmutableArray<EdgeRef> edges, bool[][] joined)
+    {
+        foreach (EdgeRef named in edges)
+        {
+            int panel = IndexOf(named.Part), edge = Panels[panel].IndexOf(named.Edge);
+            Require(Panels[panel].Edges[edge].Finish.Joins, $"{named} is in a seam but is not finished for one.");
+            Require(!joined[panel][edge], $"{named} is in two seams.");
+            joined[panel][edge] = true;
+        }
     }
 
     private static void RequireOutline(Panel panel)
@@ -84,6 +78,19 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         {
             throw new InvalidPatternException(otherwise.ToStringAndClear());
         }
+    }
+
+    private int IndexOf(string part)
+    {
+        for (var i = 0; i < Panels.Length; i++)
+        {
+            if (Panels[i].Part == part)
+            {
+                return i;
+            }
+        }
+
+        throw new InvalidPatternException($"The pattern has no panel {part}.");
     }
 
     private Length Sum(ImmutableArray<EdgeRef> edges)

@@ -46,7 +46,7 @@ public sealed record Drafting
         var joined = ImmutableArray.CreateBuilder<Violation>();
         foreach (CushionSpecification cushion in order.Cushions)
         {
-            FabricSpecification ClothOf(FabricRole role) => order.Fabrics.First(fabric => fabric.Id == cushion.Fabrics[role]);
+            FabricSpecification ClothOf(FabricRole role) => Cloth(order, cushion.Fabrics[role]);
             IConstruction construction = Constructions.Of(cushion.Construction, constructions);
             Length StepsOf(FabricRole role) => WholeSteps(ClothOf(role).UsableWidth, order.Workroom.CuttingStep);
             ImmutableArray<Length> JoinsOf(Panel panel)
@@ -87,14 +87,27 @@ public sealed record Drafting
 
         foreach (LoosePieceSpecification loose in order.Pieces)
         {
-            pieces.Add(CutPiece.Of(loose, order.Fabrics.First(fabric => fabric.Id == loose.Fabric)));
+            pieces.Add(CutPiece.Of(loose, Cloth(order, loose.Fabric)));
         }
 
         return new Drafting(order, patterns.ToImmutable(), pieces.ToImmutable(), joined.ToImmutable());
     }
 
     /// <summary>The cloth of a piece.</summary>
-    public FabricSpecification Fabric(CutPiece piece) => Order.Fabrics.First(fabric => fabric.Id == piece.Fabric);
+    public FabricSpecification Fabric(CutPiece piece) => Cloth(Order, piece.Fabric);
+
+    private static FabricSpecification Cloth(OrderSpecification order, string? id)
+    {
+        foreach (FabricSpecification fabric in order.Fabrics)
+        {
+            if (fabric.Id == id)
+            {
+                return fabric;
+            }
+        }
+
+        throw new ArgumentException($"The order has no cloth {id}.", nameof(id));
+    }
 
     private static Violation Joined(OrderSpecification order, CushionSpecification cushion, Panel face, ImmutableArray<Length> joins) => new(
         cushion.Pointer,
@@ -128,8 +141,13 @@ public sealed record Drafting
     {
         foreach ((CushionSpecification cushion, Pattern pattern) in Order.Cushions.Zip(Patterns))
         {
+            if (cushion.Fill?.Kind != FillKind.Foam)
+            {
+                continue;
+            }
+
             Length opening = OpeningTest.Opening(cushion, InnerCover.Apart(pattern).Cover, Order.Stocks), needed = OpeningTest.Needed(cushion);
-            if (cushion.Fill?.Kind == FillKind.Foam && opening < needed)
+            if (opening < needed)
             {
                 yield return new Violation(
                     $"{cushion.Pointer}/closure",

@@ -44,7 +44,15 @@ internal static class PlacedRectangles
     public static void EveryCopyOnce(
         ImmutableArray<NestingPiece> pieces, ImmutableArray<Placement> placements, ImmutableArray<(int Piece, int Copy)> unplaced = default)
     {
-        var seen = new HashSet<(int, int)>();
+        // The copies of all pieces in one row, each piece's from its start on.
+        var starts = new int[pieces.Length + 1];
+        for (var piece = 0; piece < pieces.Length; piece++)
+        {
+            starts[piece + 1] = starts[piece] + pieces[piece].Quantity;
+        }
+
+        var seen = new bool[starts[^1]];
+        var count = 0;
         foreach (var placement in placements)
         {
             Note((placement.Piece, placement.Copy));
@@ -55,7 +63,7 @@ internal static class PlacedRectangles
             Note(copy);
         }
 
-        if (seen.Count != pieces.Sum(piece => piece.Quantity))
+        if (count != seen.Length)
         {
             throw new LayoutAuditException("A demanded copy is missing.");
         }
@@ -63,10 +71,13 @@ internal static class PlacedRectangles
         void Note((int Piece, int Copy) key)
         {
             bool known = key.Piece >= 0 && key.Piece < pieces.Length && key.Copy >= 0 && key.Copy < pieces[key.Piece].Quantity;
-            if (!known || !seen.Add(key))
+            if (!known || seen[starts[key.Piece] + key.Copy])
             {
                 throw new LayoutAuditException($"A copy is there twice, or was never demanded: {key}.");
             }
+
+            seen[starts[key.Piece] + key.Copy] = true;
+            count++;
         }
     }
 }

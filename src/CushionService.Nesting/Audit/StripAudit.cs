@@ -20,19 +20,35 @@ internal static class StripAudit
         for (var index = 0; index < rectangles.Length; index++)
         {
             var r = rectangles[index];
-            Demand(layout.Placements[index].Sheet == 0, $"Copy {index} lies on a sheet other than the strip.");
-            Demand(
-                r.X >= 0 && r.Y >= 0 && r.X + r.Width <= problem.Width && r.Y + r.Length <= layout.Length,
-                $"Copy {index} lies outside the strip: {r}.");
+            if (layout.Placements[index].Sheet != 0)
+            {
+                throw new LayoutAuditException($"Copy {index} lies on a sheet other than the strip.");
+            }
+
+            if (r.X < 0 || r.Y < 0 || r.X + r.Width > problem.Width || r.Y + r.Length > layout.Length)
+            {
+                throw new LayoutAuditException($"Copy {index} lies outside the strip: {r}.");
+            }
+
             end = Math.Max(end, r.Y + r.Length);
             OnItsPhase(problem, layout.Placements[index]);
         }
 
-        Demand(end == layout.Length, $"The layout's length is {layout.Length}, but the last piece ends at {end}.");
-        Demand(layout.LowerBound <= layout.Length, $"The bound {layout.LowerBound} exceeds the length {layout.Length}.");
-        Demand(
-            !layout.ProvenMinimal || problem.Sale.RungFor(layout.LowerBound) >= problem.Sale.RungFor(layout.Length),
-            "The layout is called minimal, but its bound stands on a lower rung.");
+        if (end != layout.Length)
+        {
+            throw new LayoutAuditException($"The layout's length is {layout.Length}, but the last piece ends at {end}.");
+        }
+
+        if (layout.LowerBound > layout.Length)
+        {
+            throw new LayoutAuditException($"The bound {layout.LowerBound} exceeds the length {layout.Length}.");
+        }
+
+        if (layout.ProvenMinimal && problem.Sale.RungFor(layout.LowerBound) < problem.Sale.RungFor(layout.Length))
+        {
+            throw new LayoutAuditException("The layout is called minimal, but its bound stands on a lower rung.");
+        }
+
         return rectangles;
     }
 
@@ -50,7 +66,10 @@ internal static class StripAudit
             {
                 bool apart = r.X + r.Width <= flaw.X || flaw.X + flaw.Width <= r.X
                     || r.Y + r.Length <= flaw.Y || flaw.Y + flaw.Length <= r.Y;
-                Demand(apart, $"A copy lies on a flaw: {r} and {flaw}.");
+                if (!apart)
+                {
+                    throw new LayoutAuditException($"A copy lies on a flaw: {r} and {flaw}.");
+                }
             }
         }
     }
@@ -67,14 +86,9 @@ internal static class StripAudit
         long column = lattice.Width == 0 ? 0 : dx / lattice.Width;
         bool acrossHolds = lattice.Width == 0 || dx % lattice.Width == 0;
         bool alongHolds = (placement.Y - phase.PhaseY - column * lattice.Drop) % lattice.Length == 0;
-        Demand(acrossHolds && alongHolds, $"A copy is off its phase: {placement}.");
-    }
-
-    private static void Demand(bool holds, string invariant)
-    {
-        if (!holds)
+        if (!acrossHolds || !alongHolds)
         {
-            throw new LayoutAuditException(invariant);
+            throw new LayoutAuditException($"A copy is off its phase: {placement}.");
         }
     }
 }

@@ -11,11 +11,12 @@ internal sealed class OrderSearch
     private const int MovesPerMemory = 10;
     private const int InsertionShare = 40;
     private const int MostInOrder = 400;
-    private const int LeftToOrder = 250;
-    private const int KeptBack = 100;
+    private const int LeftToOrder = 500;
+    private const int KeptBack = 70;
+    private const int MostMemory = 4096;
     private readonly int[] _copies;
     private readonly int[] _order;
-    private readonly long[] _history = new long[4096];
+    private long[] _history = [];
     private Xorshift _random = new(1);
     private long _slice;
     private long _stride = 2;
@@ -112,6 +113,8 @@ internal sealed class OrderSearch
     /// and Bykov 2017) compares with what was left out some moves ago.</summary>
     private bool Aim(long limit, long steps)
     {
+        // Most small orders are done before they come here.
+        _history = _history.Length == 0 ? new long[MostMemory] : _history;
         long start = _budget.Spent;
         long stop = start + steps;
         long current = _pass.Lay(_order, limit, _set.Area, _budget);

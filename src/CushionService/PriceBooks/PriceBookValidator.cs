@@ -5,20 +5,21 @@ using FluentValidation;
 namespace CushionService.PriceBooks;
 
 /// <summary>The rules of a price book: those of an order's prices, stocks and costing.</summary>
-internal sealed class PriceBookValidator : AbstractValidator<PriceBookFile>
+internal sealed class PriceBookValidator : RecordValidator<PriceBookFile>
 {
     public PriceBookValidator()
+        : base(
+            AttributeRules.Of<PriceBookFile>(),
+            Rules.Entries(nameof(PriceBookFile.Prices), (PriceBookFile book) => book.Prices, new ItemPriceValidator()),
+            Rules.Entries(nameof(PriceBookFile.Stocks), (PriceBookFile book) => book.Stocks, new StockValidator()),
+            Rules.Part(nameof(PriceBookFile.Costing), (PriceBookFile book) => book.Costing, new CostingValidator()),
+            (book, context) =>
+            {
+                Distinct(book.Prices?.Select(price => price.Item), nameof(PriceBookFile.Prices), nameof(ItemPrice.Item), context);
+                Distinct(book.Stocks?.Select(stock => stock.Id), nameof(PriceBookFile.Stocks), nameof(Stock.Id), context);
+                StockRules.UnitsAgree(book.Stocks, book.Prices, nameof(PriceBookFile.Prices), context);
+            })
     {
-        this.AddAttributeRules();
-        RuleForEach(book => book.Prices).SetValidator(new ItemPriceValidator());
-        RuleForEach(book => book.Stocks).SetValidator(new StockValidator());
-        RuleFor(book => book.Costing!).SetValidator(new CostingValidator()).When(book => book.Costing is not null);
-        RuleFor(book => book).Custom((book, context) =>
-        {
-            Distinct(book.Prices?.Select(price => price.Item), nameof(PriceBookFile.Prices), nameof(ItemPrice.Item), context);
-            Distinct(book.Stocks?.Select(stock => stock.Id), nameof(PriceBookFile.Stocks), nameof(Stock.Id), context);
-            StockRules.UnitsAgree(book.Stocks, book.Prices, nameof(PriceBookFile.Prices), context);
-        });
     }
 
     private static void Distinct(IEnumerable<string?>? names, string list, string field, ValidationContext<PriceBookFile> context)

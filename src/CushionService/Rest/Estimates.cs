@@ -36,14 +36,14 @@ internal static class Estimates
             return;
         }
 
-        FlatOrder flat = FlatOrder.Read(http.Request.Query);
+        FlatOrder flat = new(http.Request.Query);
         string? tag = EstimateTag.Of(flat);
         // Only a sound order was ever given its tag: for one who holds it there is nothing to check.
         if (tag is not null && Holds(http.Request, tag))
         {
             Answer(http, tag, StatusCodes.Status304NotModified);
         }
-        else if (tag is null || HttpMethods.IsHead(http.Request.Method) || HoldsAny(http.Request))
+        else if (tag is null || flat.Reading is not { Order: not null, Violations.Count: 0 } || HttpMethods.IsHead(http.Request.Method) || HoldsAny(http.Request))
         {
             Outcome<ValidationAnswer> checks = await work.DoAsync(
                 Caller.Of(http), flat.Reading, cancellation => flat.Reading.Validate(desk, FlatOrder.Flat, cancellation), http.RequestAborted);

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
@@ -13,7 +14,7 @@ namespace CushionService.Specifying;
 /// <summary>Reads an order's outline as the engine's: which fields each kind takes, and what they make.</summary>
 internal static class OutlineReading
 {
-    private static readonly ImmutableDictionary<OutlineKind, ImmutableArray<string>> FieldsByKind = new Dictionary<OutlineKind, ImmutableArray<string>>
+    private static readonly FrozenDictionary<OutlineKind, ImmutableArray<string>> FieldsByKind = new Dictionary<OutlineKind, ImmutableArray<string>>
     {
         [OutlineKind.Rectangle] = [nameof(Outline.Width), nameof(Outline.Depth)],
         [OutlineKind.RoundedRectangle] = [nameof(Outline.Width), nameof(Outline.Depth), nameof(Outline.CornerRadius)],
@@ -28,14 +29,14 @@ internal static class OutlineReading
         [OutlineKind.U] = [nameof(Outline.Width), nameof(Outline.Depth), nameof(Outline.NotchWidth), nameof(Outline.NotchDepth)],
         [OutlineKind.RegularPolygon] = [nameof(Outline.SideCount), nameof(Outline.SideLength)],
         [OutlineKind.Polygon] = [nameof(Outline.Points)],
-    }.ToImmutableDictionary();
+    }.ToFrozenDictionary();
 
-    private static readonly ImmutableDictionary<OutlineKind, string> OptionalByKind = new Dictionary<OutlineKind, string>
+    private static readonly FrozenDictionary<OutlineKind, string> OptionalByKind = new Dictionary<OutlineKind, string>
     {
         [OutlineKind.Trapezoid] = nameof(Outline.BackOffset),
         [OutlineKind.Ell] = nameof(Outline.NotchSide),
         [OutlineKind.Polygon] = nameof(Outline.CornerRadius),
-    }.ToImmutableDictionary();
+    }.ToFrozenDictionary();
 
     /// <summary>The fields that a kind must have.</summary>
     public static ImmutableArray<string> Required(OutlineKind kind) => FieldsByKind[kind];

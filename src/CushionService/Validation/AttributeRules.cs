@@ -13,30 +13,20 @@ namespace CushionService.Validation;
 /// document and the catalogue read the same attributes.</summary>
 internal static class AttributeRules
 {
-    /// <summary>Adds the rules of every property of <typeparamref name="T"/>.</summary>
-    public static void AddAttributeRules<T>(this AbstractValidator<T> validator)
+    /// <summary>The rules of every property of <typeparamref name="T"/>.</summary>
+    public static Action<T, ValidationContext<T>> Of<T>()
     {
         Check<T>[] checks = [.. typeof(T).GetProperties().Select(property => Check<T>.Of(property))];
-        validator.RuleFor(instance => instance).Custom((instance, context) =>
+        return (instance, context) =>
         {
             foreach (Check<T> check in checks)
             {
                 check.Run(instance, context);
             }
-        });
+        };
     }
 
-    /// <summary>Adds the attributes' rules of parts that have no others: one rule for all parts, where a validator for each would cost more than what it checks.</summary>
-    public static void AddParts<T>(this AbstractValidator<T> validator, params Action<T, ValidationContext<T>>[] parts) =>
-        validator.RuleFor(instance => instance).Custom((instance, context) =>
-        {
-            foreach (Action<T, ValidationContext<T>> part in parts)
-            {
-                part(instance, context);
-            }
-        });
-
-    /// <summary>The attributes' rules of one part, where there is one.</summary>
+    /// <summary>The attributes' rules of a part that has no others, where there is one.</summary>
     /// <param name="name">The property that holds it.</param>
     /// <param name="get">Gets it.</param>
     public static Action<T, ValidationContext<T>> Part<T, TPart>(string name, Func<T, TPart?> get)
@@ -60,6 +50,7 @@ internal static class AttributeRules
         private readonly string _name;
         private readonly string _words;
         private readonly Func<T, object?> _get;
+        private readonly HashSet<object>? _choices;
         private readonly bool _required;
         private readonly NumberRangeAttribute? _numbers;
         private readonly int? _longest;
@@ -70,7 +61,9 @@ internal static class AttributeRules
         {
             _name = place + property.Name;
             _words = FieldNames.Words(property.Name);
-            _get = Getter(property);
+            _get = Getters.Of<T>(property);
+            Type type = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
+            _choices = type.IsEnum ? [.. Enum.GetValuesAsUnderlyingType(type).Cast<object>().Select(value => Enum.ToObject(type, value))] : null;
             _required = property.IsDefined(typeof(RequiredAttribute));
             _numbers = property.GetCustomAttribute<NumberRangeAttribute>();
             _longest = property.GetCustomAttribute<MaxLengthAttribute>()?.Length;
@@ -106,7 +99,7 @@ internal static class AttributeRules
                 case double number:
                     RunNumber(number, context, null);
                     break;
-                case Enum choice when !Enum.IsDefined(choice.GetType(), choice):
+                case Enum choice when !_choices!.Contains(choice):
                     context.Refuse(_name, "unknown-value", $"{_words} is not one of the values that it may take.");
                     break;
             }
@@ -152,12 +145,5 @@ internal static class AttributeRules
 
         private static Length Read(string text) =>
             LengthText.TryParse(text, LengthUnit.Inch, out Length length) ? length : throw new InvalidOperationException($"{text} is not a length.");
-
-        private static Func<T, object?> Getter(PropertyInfo property)
-        {
-            var instance = System.Linq.Expressions.Expression.Parameter(typeof(T));
-            var boxed = System.Linq.Expressions.Expression.Convert(System.Linq.Expressions.Expression.Property(instance, property), typeof(object));
-            return System.Linq.Expressions.Expression.Lambda<Func<T, object?>>(boxed, instance).Compile();
-        }
     }
 }

@@ -1,9 +1,11 @@
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of a record that has none beyond its attributes.</summary>
-internal sealed class AttributeValidator<T> : AbstractValidator<T>
+internal sealed class AttributeValidator<T> : RecordValidator<T>
 {
-    public AttributeValidator() => this.AddAttributeRules();
+    public AttributeValidator()
+        : base(AttributeRules.Of<T>())
+    {
+    }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Reflection;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
@@ -13,22 +12,22 @@ namespace CushionService.Validation;
 /// <summary>Whether the fields that belong to some constructions alone go with this one, and what its sizes allow.</summary>
 internal static class ConstructionRules
 {
-    private static readonly ImmutableArray<(ConstructionField Field, PropertyInfo Property)> Fields =
-        [.. Enum.GetValues<ConstructionField>().Select(field => (field, typeof(Cushion).GetProperty(field.ToString())!))];
+    private static readonly ImmutableArray<(ConstructionField Field, string Name, Func<Cushion, object?> Get)> Fields =
+        [.. Enum.GetValues<ConstructionField>().Select(field => (field, field.ToString(), Getters.Of<Cushion>(typeof(Cushion).GetProperty(field.ToString())!)))];
 
     public static void Check(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
     {
         ConstructionOffer offer = reading.Offer!;
-        foreach ((ConstructionField field, PropertyInfo property) in Fields)
+        foreach ((ConstructionField field, string name, Func<Cushion, object?> get) in Fields)
         {
-            bool given = property.GetValue(cushion) is not null;
+            bool given = get(cushion) is not null;
             if (given && !offer.Takes(field))
             {
-                context.Refuse(property.Name, "not-applicable", $"{FieldNames.Words(property.Name)} does not apply to construction {CushionValidator.Json(offer.Kind)}.");
+                context.Refuse(name, "not-applicable", $"{FieldNames.Words(name)} does not apply to construction {CushionValidator.Json(offer.Kind)}.");
             }
             else if (!given && offer.Fields.Contains(new FieldOffer(field, Required: true)))
             {
-                context.Refuse(property.Name, "required", $"{FieldNames.Words(property.Name)} is required for construction {CushionValidator.Json(offer.Kind)}.");
+                context.Refuse(name, "required", $"{FieldNames.Words(name)} is required for construction {CushionValidator.Json(offer.Kind)}.");
             }
         }
 

@@ -6,30 +6,33 @@ using FluentValidation;
 namespace CushionService.Validation;
 
 /// <summary>The rules of a polygon's corner.</summary>
-internal sealed class CornerValidator : AbstractValidator<Corner>
+internal sealed class CornerValidator : RecordValidator<Corner>
 {
     private static readonly Length Furthest = Length.FromInches(2000);
 
-    public CornerValidator() => RuleFor(corner => corner).Custom((corner, context) =>
-    {
-        Reads(corner.X, nameof(Corner.X));
-        Reads(corner.Y, nameof(Corner.Y));
-
-        void Reads(Contract.Measure? measure, string field)
+    public CornerValidator()
+        : base((corner, context) =>
         {
-            OrderReading order = context.Reading();
-            if (measure is null)
-            {
-                context.Refuse(field, "required", $"{field} is required.");
-            }
-            else if (order.Length(measure) is not { } length)
-            {
-                context.Refuse(field, "not-a-length", $"{field} must be a length, such as 15.5, \"15 1/2\" or \"38.5 cm\".");
-            }
-            else if (length > Furthest || length < -Furthest)
-            {
-                context.RefuseRange(field, "out-of-range", $"{field} must be between {order.Text(-Furthest)} and {order.Text(Furthest)}.", -Furthest, Furthest);
-            }
+            Reads(corner.X, nameof(Corner.X), context);
+            Reads(corner.Y, nameof(Corner.Y), context);
+        })
+    {
+    }
+
+    private static void Reads(Contract.Measure? measure, string field, ValidationContext<Corner> context)
+    {
+        OrderReading order = context.Reading();
+        if (measure is null)
+        {
+            context.Refuse(field, "required", $"{field} is required.");
         }
-    });
+        else if (order.Length(measure) is not { } length)
+        {
+            context.Refuse(field, "not-a-length", $"{field} must be a length, such as 15.5, \"15 1/2\" or \"38.5 cm\".");
+        }
+        else if (length > Furthest || length < -Furthest)
+        {
+            context.RefuseRange(field, "out-of-range", $"{field} must be between {order.Text(-Furthest)} and {order.Text(Furthest)}.", -Furthest, Furthest);
+        }
+    }
 }

@@ -3,31 +3,31 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of what is charged beyond materials.</summary>
-internal sealed partial class CostingValidator : AbstractValidator<Costing>
+internal sealed partial class CostingValidator : RecordValidator<Costing>
 {
     public CostingValidator()
-    {
-        this.AddAttributeRules();
-        RuleFor(costing => costing.Labour!).SetValidator(new LabourValidator()).When(costing => costing.Labour is not null);
-        RuleFor(costing => costing.Rounding!).SetValidator(new AttributeValidator<PriceRounding>()).When(costing => costing.Rounding is not null);
-        RuleFor(costing => costing).Custom((costing, context) =>
-        {
-            if (costing is { Markup: not null, Margin: not null })
+        : base(
+            AttributeRules.Of<Costing>(),
+            Rules.Part(nameof(Costing.Labour), (Costing costing) => costing.Labour, new LabourValidator()),
+            Rules.Part(nameof(Costing.Rounding), (Costing costing) => costing.Rounding, new AttributeValidator<PriceRounding>()),
+            (costing, context) =>
             {
-                context.Refuse(nameof(Costing.Margin), "not-combinable", "A price is made by a markup or by a margin, not by both.");
-            }
+                if (costing is { Markup: not null, Margin: not null })
+                {
+                    context.Refuse(nameof(Costing.Margin), "not-combinable", "A price is made by a markup or by a margin, not by both.");
+                }
 
-            if (costing.Rounding?.Step is { } step && IsAmount().IsMatch(step) && context.Reading().Currency is { } currency && !IsCoins(PriceReading.Amount(step, currency)))
-            {
-                double coin = Math.Pow(10, -currency.Decimals);
-                context.Refuse("Rounding.Step", "out-of-range", $"Step must be in whole coins of {currency.Code}, and at least one.", new FindingRange(coin, null));
-            }
-        });
+                if (costing.Rounding?.Step is { } step && IsAmount().IsMatch(step) && context.Reading().Currency is { } currency && !IsCoins(PriceReading.Amount(step, currency)))
+                {
+                    double coin = Math.Pow(10, -currency.Decimals);
+                    context.Refuse("Rounding.Step", "out-of-range", $"Step must be in whole coins of {currency.Code}, and at least one.", new FindingRange(coin, null));
+                }
+            })
+    {
     }
 
     private static bool IsCoins(Money step) => step.Amount > 0 && step == step.RoundHalfUp();
@@ -35,33 +35,34 @@ internal sealed partial class CostingValidator : AbstractValidator<Costing>
     [GeneratedRegex(Amount.Pattern)]
     private static partial Regex IsAmount();
 
-    private sealed class LabourValidator : AbstractValidator<Labour>
+    private sealed class LabourValidator : RecordValidator<Labour>
     {
         public LabourValidator()
-        {
-            this.AddAttributeRules();
-            RuleForEach(labour => labour.Operations).SetValidator(new AttributeValidator<OperationTime>());
-            RuleFor(labour => labour).Custom((labour, context) =>
-            {
-                HashSet<string> seen = [];
-                foreach ((int i, OperationTime? time) in (labour.Operations ?? []).Index())
+            : base(
+                AttributeRules.Of<Labour>(),
+                Rules.Entries(nameof(Labour.Operations), (Labour labour) => labour.Operations, new AttributeValidator<OperationTime>()),
+                (labour, context) =>
                 {
-                    if (time?.Operation is not { } word)
+                    HashSet<string> seen = [];
+                    foreach ((int i, OperationTime? time) in (labour.Operations ?? []).Index())
                     {
-                        continue;
-                    }
+                        if (time?.Operation is not { } word)
+                        {
+                            continue;
+                        }
 
-                    string at = $"{nameof(Labour.Operations)}[{i}].{nameof(OperationTime.Operation)}";
-                    if (!Operation.All.Contains(new Operation(word)))
-                    {
-                        context.Refuse(at, "unknown-value", $"Operation must be one of {string.Join(", ", Operation.All)}.");
+                        string at = $"{nameof(Labour.Operations)}[{i}].{nameof(OperationTime.Operation)}";
+                        if (!Operation.All.Contains(new Operation(word)))
+                        {
+                            context.Refuse(at, "unknown-value", $"Operation must be one of {string.Join(", ", Operation.All)}.");
+                        }
+                        else if (!seen.Add(word))
+                        {
+                            context.Refuse(at, "duplicate", $"Operation {word} stands twice in operations.");
+                        }
                     }
-                    else if (!seen.Add(word))
-                    {
-                        context.Refuse(at, "duplicate", $"Operation {word} stands twice in operations.");
-                    }
-                }
-            });
+                })
+        {
         }
     }
 }

@@ -7,34 +7,38 @@ using FluentValidation;
 namespace CushionService.Validation;
 
 /// <summary>The rules of a cushion: what its construction offers, and what its sizes allow.</summary>
-internal sealed class CushionValidator : AbstractValidator<Cushion>
+internal sealed class CushionValidator : RecordValidator<Cushion>
 {
     public CushionValidator()
-    {
-        this.AddAttributeRules();
-        RuleFor(cushion => cushion.Outline!).SetValidator(new OutlineValidator()).When(cushion => cushion.Outline is not null);
-        this.AddAdditionRules();
-        this.AddParts(
+        : base(
+            AttributeRules.Of<Cushion>(),
+            Rules.Part(nameof(Cushion.Outline), (Cushion cushion) => cushion.Outline, new OutlineValidator()),
+            Rules.Part(nameof(Cushion.Edging), (Cushion cushion) => cushion.Edging, new EdgingValidator()),
+            AttributeRules.Part(nameof(Cushion.Ties), (Cushion cushion) => cushion.Ties),
+            AttributeRules.Part(nameof(Cushion.Straps), (Cushion cushion) => cushion.Straps),
+            AttributeRules.Part(nameof(Cushion.Tufts), (Cushion cushion) => cushion.Tufts),
+            AttributeRules.Part(nameof(Cushion.Pocket), (Cushion cushion) => cushion.Pocket),
             AttributeRules.Part(nameof(Cushion.Closure), (Cushion cushion) => cushion.Closure),
             AttributeRules.Part(nameof(Cushion.Handle), (Cushion cushion) => cushion.Handle),
             AttributeRules.Part(nameof(Cushion.Ends), (Cushion cushion) => cushion.Ends),
             AttributeRules.Part(nameof(Cushion.Flange), (Cushion cushion) => cushion.Flange),
             AttributeRules.Part(nameof(Cushion.Channels), (Cushion cushion) => cushion.Channels),
             AttributeRules.Part(nameof(Cushion.InnerCover), (Cushion cushion) => cushion.InnerCover),
-            AttributeRules.Part(nameof(Cushion.Fabrics), (Cushion cushion) => cushion.Fabrics));
-        RuleFor(cushion => cushion.Fill!).SetValidator(new FillValidator()).When(cushion => cushion.Fill is not null);
-        RuleFor(cushion => cushion).Custom((cushion, context) =>
-        {
-            var reading = new CushionReading(cushion, context.Reading());
-            if (reading.Offer is { } offer)
+            AttributeRules.Part(nameof(Cushion.Fabrics), (Cushion cushion) => cushion.Fabrics),
+            Rules.Part(nameof(Cushion.Fill), (Cushion cushion) => cushion.Fill, new FillValidator()),
+            (cushion, context) =>
             {
-                KeepsToOffer(cushion, offer, context);
-                ConstructionRules.Check(cushion, reading, context);
-                ClosureRules.Check(cushion, reading, context);
-                HandleRules.Check(cushion, reading, context);
-                AdditionRules.Check(cushion, reading, context);
-            }
-        });
+                var reading = new CushionReading(cushion, context.Reading());
+                if (reading.Offer is { } offer)
+                {
+                    KeepsToOffer(cushion, offer, context);
+                    ConstructionRules.Check(cushion, reading, context);
+                    ClosureRules.Check(cushion, reading, context);
+                    HandleRules.Check(cushion, reading, context);
+                    AdditionRules.Check(cushion, reading, context);
+                }
+            })
+    {
     }
 
     private static void KeepsToOffer(Cushion cushion, ConstructionOffer offer, ValidationContext<Cushion> context)
@@ -67,5 +71,6 @@ internal sealed class CushionValidator : AbstractValidator<Cushion>
     }
 
     /// <summary>A choice as JSON writes it.</summary>
-    internal static string Json(Enum choice) => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString());
+    internal static string Json<TEnum>(TEnum choice)
+        where TEnum : struct, Enum => Words<TEnum>.Of(choice);
 }

@@ -1,47 +1,47 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of an edging by itself: which fields its kind takes.</summary>
-internal sealed class EdgingValidator : AbstractValidator<Edging>
+internal sealed class EdgingValidator : RecordValidator<Edging>
 {
     public EdgingValidator()
-    {
-        this.AddAttributeRules();
-        RuleFor(edging => edging).Custom((edging, context) =>
-        {
-            if (edging.Kind is not { } kind || !Enum.IsDefined(kind))
+        : base(
+            AttributeRules.Of<Edging>(),
+            (edging, context) =>
             {
-                return;
-            }
-
-            bool welt = kind == EdgingKind.Welt, ruffle = kind == EdgingKind.Ruffle, flange = kind == EdgingKind.Flange;
-            Only(welt, edging.CordDiameter is not null, nameof(Edging.CordDiameter));
-            Only(welt, edging.Cut is not null, nameof(Edging.Cut));
-            Only(welt || ruffle || flange, edging.At is not null, nameof(Edging.At));
-            Only(welt || ruffle || flange, edging.Fabric is not null, nameof(Edging.Fabric));
-            Only(ruffle, edging.Fullness is not null, nameof(Edging.Fullness));
-            Only(ruffle || flange, edging.Depth is not null, nameof(Edging.Depth));
-            Only(ruffle, edging.Lining is not null, nameof(Edging.Lining));
-            if ((ruffle || flange) && edging.Depth is null)
-            {
-                context.Refuse(nameof(Edging.Depth), "required", $"Depth is required for a {CushionValidator.Json(kind)}.");
-            }
-
-            if (edging.At is { } at && at.Distinct().Count() < at.Count)
-            {
-                context.Refuse(nameof(Edging.At), "duplicate", "A seam may be named only once.");
-            }
-
-            void Only(bool applies, bool given, string field)
-            {
-                if (given && !applies)
+                if (edging.Kind is not { } kind || !Enum.IsDefined(kind))
                 {
-                    context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to edging {CushionValidator.Json(kind)}.");
+                    return;
                 }
-            }
-        });
+
+                bool welt = kind == EdgingKind.Welt, ruffle = kind == EdgingKind.Ruffle, flange = kind == EdgingKind.Flange;
+                Only(welt, edging.CordDiameter is not null, nameof(Edging.CordDiameter));
+                Only(welt, edging.Cut is not null, nameof(Edging.Cut));
+                Only(welt || ruffle || flange, edging.At is not null, nameof(Edging.At));
+                Only(welt || ruffle || flange, edging.Fabric is not null, nameof(Edging.Fabric));
+                Only(ruffle, edging.Fullness is not null, nameof(Edging.Fullness));
+                Only(ruffle || flange, edging.Depth is not null, nameof(Edging.Depth));
+                Only(ruffle, edging.Lining is not null, nameof(Edging.Lining));
+                if ((ruffle || flange) && edging.Depth is null)
+                {
+                    context.Refuse(nameof(Edging.Depth), "required", $"Depth is required for a {CushionValidator.Json(kind)}.");
+                }
+
+                if (edging.At is { } at && at.Distinct().Count() < at.Count)
+                {
+                    context.Refuse(nameof(Edging.At), "duplicate", "A seam may be named only once.");
+                }
+
+                void Only(bool applies, bool given, string field)
+                {
+                    if (given && !applies)
+                    {
+                        context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to edging {CushionValidator.Json(kind)}.");
+                    }
+                }
+            })
+    {
     }
 }

@@ -7,33 +7,34 @@ using FluentValidation;
 namespace CushionService.Validation;
 
 /// <summary>The rules of what fills a cushion.</summary>
-internal sealed class FillValidator : AbstractValidator<Fill>
+internal sealed class FillValidator : RecordValidator<Fill>
 {
     private static readonly Length UsualOversize = Length.FromInches(0.5m);
 
     public FillValidator()
-    {
-        this.AddAttributeRules();
-        RuleFor(fill => fill.Wrap!).SetValidator(new AttributeValidator<Wrap>()).When(fill => fill.Wrap is not null);
-        RuleFor(fill => fill).Custom((fill, context) =>
-        {
-            KeepsToKind(fill, context);
-            ComesFromStock(fill, context);
-            if (context.Reading().Length(fill.Oversize) is not { } oversize)
+        : base(
+            AttributeRules.Of<Fill>(),
+            Rules.Part(nameof(Fill.Wrap), (Fill fill) => fill.Wrap, new AttributeValidator<Wrap>()),
+            (fill, context) =>
             {
-                return;
-            }
+                KeepsToKind(fill, context);
+                ComesFromStock(fill, context);
+                if (context.Reading().Length(fill.Oversize) is not { } oversize)
+                {
+                    return;
+                }
 
-            // Foam is cut up to 1/2 in over the cover for a tight fit; under a wrap to the cover's size (common practice, no source).
-            if (oversize > UsualOversize)
-            {
-                context.Warn(nameof(Fill.Oversize), "foam-too-large", "Foam more than 1/2 in larger than its cover is hard to put in and strains the seams.");
-            }
-            else if (fill.Wrap is not null && oversize > Length.Zero)
-            {
-                context.Warn(nameof(Fill.Oversize), "foam-too-large", "Under a wrap foam is cut to the cover's size: the wrap fills the cover out.");
-            }
-        });
+                // Foam is cut up to 1/2 in over the cover for a tight fit; under a wrap to the cover's size (common practice, no source).
+                if (oversize > UsualOversize)
+                {
+                    context.Warn(nameof(Fill.Oversize), "foam-too-large", "Foam more than 1/2 in larger than its cover is hard to put in and strains the seams.");
+                }
+                else if (fill.Wrap is not null && oversize > Length.Zero)
+                {
+                    context.Warn(nameof(Fill.Oversize), "foam-too-large", "Under a wrap foam is cut to the cover's size: the wrap fills the cover out.");
+                }
+            })
+    {
     }
 
     private static void KeepsToKind(Fill fill, ValidationContext<Fill> context)

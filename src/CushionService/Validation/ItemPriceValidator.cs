@@ -1,15 +1,15 @@
 using CushionService.Contract.Orders;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of an item's price.</summary>
-internal sealed class ItemPriceValidator : AbstractValidator<ItemPrice>
+internal sealed class ItemPriceValidator : RecordValidator<ItemPrice>
 {
     public ItemPriceValidator()
+        : base(
+            AttributeRules.Of<ItemPrice>(),
+            Rules.Entries(nameof(ItemPrice.Breaks), (ItemPrice price) => price.Breaks, new AttributeValidator<PriceBreak>()),
+            (price, context) => PriceRules.Rise(price.Breaks, context))
     {
-        this.AddAttributeRules();
-        RuleForEach(price => price.Breaks).SetValidator(new AttributeValidator<PriceBreak>());
-        RuleFor(price => price).Custom((price, context) => PriceRules.Rise(price.Breaks, context));
     }
 }

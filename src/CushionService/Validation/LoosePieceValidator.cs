@@ -9,32 +9,33 @@ using FluentValidation;
 namespace CushionService.Validation;
 
 /// <summary>The rules of a piece of the maker's own.</summary>
-internal sealed class LoosePieceValidator : AbstractValidator<LoosePiece>
+internal sealed class LoosePieceValidator : RecordValidator<LoosePiece>
 {
     public LoosePieceValidator()
-    {
-        this.AddAttributeRules();
-        RuleForEach(piece => piece.Points).SetValidator(new CornerValidator());
-        RuleFor(piece => piece).Custom((piece, context) =>
-        {
-            bool polygon = piece.Points is not null;
-            Size(piece.Width is not null, nameof(LoosePiece.Width));
-            Size(piece.Length is not null, nameof(LoosePiece.Length));
-            if (piece.Points is { Count: >= 3 and <= 500 } points && OutlineReading.Corners(points, context.Reading()) is { } corners)
+        : base(
+            AttributeRules.Of<LoosePiece>(),
+            Rules.Entries(nameof(LoosePiece.Points), (LoosePiece piece) => piece.Points, new CornerValidator()),
+            (piece, context) =>
             {
-                IsPolygon(corners, context);
-            }
-
-            void Size(bool given, string field)
-            {
-                if (given == polygon)
+                bool polygon = piece.Points is not null;
+                Size(piece.Width is not null, nameof(LoosePiece.Width));
+                Size(piece.Length is not null, nameof(LoosePiece.Length));
+                if (piece.Points is { Count: >= 3 and <= 500 } points && OutlineReading.Corners(points, context.Reading()) is { } corners)
                 {
-                    context.Refuse(field, polygon ? "not-applicable" : "required", polygon
-                        ? $"{FieldNames.Words(field)} does not apply to a piece with points."
-                        : $"{FieldNames.Words(field)} is required, unless the piece has points.");
+                    IsPolygon(corners, context);
                 }
-            }
-        });
+
+                void Size(bool given, string field)
+                {
+                    if (given == polygon)
+                    {
+                        context.Refuse(field, polygon ? "not-applicable" : "required", polygon
+                            ? $"{FieldNames.Words(field)} does not apply to a piece with points."
+                            : $"{FieldNames.Words(field)} is required, unless the piece has points.");
+                    }
+                }
+            })
+    {
     }
 
     private static void IsPolygon(ImmutableArray<Point> corners, ValidationContext<LoosePiece> context)

@@ -4,36 +4,29 @@ using FluentValidation;
 namespace CushionService.Validation;
 
 /// <summary>The rules of an order as a whole; those of its parts are in their own validators.</summary>
-internal sealed class OrderValidator : AbstractValidator<Order>
+internal sealed class OrderValidator : RecordValidator<Order>
 {
     private const int MostPieces = 10_000;
 
     public OrderValidator()
+        : base(
+            AttributeRules.Of<Order>(),
+            Rules.Entries(nameof(Order.Cushions), (Order order) => order.Cushions, new CushionValidator()),
+            Rules.Entries(nameof(Order.Pieces), (Order order) => order.Pieces, new LoosePieceValidator()),
+            Rules.Entries(nameof(Order.Fabrics), (Order order) => order.Fabrics, new FabricValidator()),
+            Rules.Entries(nameof(Order.Stocks), (Order order) => order.Stocks, new StockValidator()),
+            Rules.Entries(nameof(Order.Prices), (Order order) => order.Prices, new ItemPriceValidator()),
+            Rules.Entries(nameof(Order.Candidates), (Order order) => order.Candidates, new AttributeValidator<Candidate>()),
+            Rules.Part(nameof(Order.Costing), (Order order) => order.Costing, new CostingValidator()),
+            Rules.Part(nameof(Order.Workroom), (Order order) => order.Workroom, new WorkroomValidator()),
+            HasNoGaps,
+            HasSomething,
+            NamesItsCurrency,
+            NamesAreDistinct,
+            FabricsAreKnown,
+            PricesAreUsed,
+            StockRules.Check)
     {
-        this.AddAttributeRules();
-        RuleForEach(order => order.Cushions).SetValidator(new CushionValidator());
-        RuleForEach(order => order.Pieces).SetValidator(new LoosePieceValidator());
-        RuleForEach(order => order.Fabrics).SetValidator(new FabricValidator());
-        RuleForEach(order => order.Stocks).SetValidator(new StockValidator());
-        RuleForEach(order => order.Prices).SetValidator(new ItemPriceValidator());
-        RuleForEach(order => order.Candidates).SetValidator(new CandidateValidator());
-        RuleFor(order => order.Costing!).SetValidator(new CostingValidator()).When(order => order.Costing is not null);
-        RuleFor(order => order.Workroom!).SetValidator(new WorkroomValidator()).When(order => order.Workroom is not null);
-        RuleFor(order => order).Custom((order, context) =>
-        {
-            HasNoGaps(order, context);
-            HasSomething(order, context);
-            NamesItsCurrency(order, context);
-            NamesAreDistinct(order, context);
-            FabricsAreKnown(order, context);
-            PricesAreUsed(order, context);
-            StockRules.Check(order, context);
-        });
-    }
-
-    private sealed class CandidateValidator : AbstractValidator<Candidate>
-    {
-        public CandidateValidator() => this.AddAttributeRules();
     }
 
     private static void HasNoGaps(Order order, ValidationContext<Order> context)

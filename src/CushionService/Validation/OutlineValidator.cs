@@ -7,42 +7,43 @@ using Outline = CushionService.Contract.Orders.Outline;
 namespace CushionService.Validation;
 
 /// <summary>The rules of an outline: the fields that its kind takes, and sizes that make a shape.</summary>
-internal sealed class OutlineValidator : AbstractValidator<Outline>
+internal sealed class OutlineValidator : RecordValidator<Outline>
 {
-    private static readonly ImmutableArray<(string Name, Func<Outline, bool> Given)> Fields =
+    private static readonly ImmutableArray<(string Name, Func<Outline, object?> Get)> Fields =
     [
         .. typeof(Outline).GetProperties()
             .Where(property => property.Name != nameof(Outline.Kind))
-            .Select(property => (property.Name, (Func<Outline, bool>)(outline => property.GetValue(outline) is not null))),
+            .Select(property => (property.Name, Getters.Of<Outline>(property))),
     ];
 
     public OutlineValidator()
-    {
-        this.AddAttributeRules();
-        RuleForEach(outline => outline.Points).SetValidator(new CornerValidator());
-        RuleFor(outline => outline).Custom((outline, context) =>
-        {
-            if (outline.Kind is { } kind && Enum.IsDefined(kind))
+        : base(
+            AttributeRules.Of<Outline>(),
+            Rules.Entries(nameof(Outline.Points), (Outline outline) => outline.Points, new CornerValidator()),
+            (outline, context) =>
             {
-                FieldsFit(outline, kind, context);
-                SizesFit(outline, context);
-            }
-        });
+                if (outline.Kind is { } kind && Enum.IsDefined(kind))
+                {
+                    FieldsFit(outline, kind, context);
+                    SizesFit(outline, context);
+                }
+            })
+    {
     }
 
     private static void FieldsFit(Outline outline, OutlineKind kind, ValidationContext<Outline> context)
     {
         ImmutableArray<string> required = OutlineReading.Required(kind);
-        foreach ((string name, Func<Outline, bool> given) in Fields)
+        foreach ((string name, Func<Outline, object?> get) in Fields)
         {
             if (required.Contains(name))
             {
-                if (!given(outline))
+                if (get(outline) is null)
                 {
                     context.Refuse(name, "required", $"{FieldNames.Words(name)} is required for outline {CushionValidator.Json(kind)}.");
                 }
             }
-            else if (OutlineReading.Optional(kind) != name && given(outline))
+            else if (OutlineReading.Optional(kind) != name && get(outline) is not null)
             {
                 context.Refuse(name, "not-applicable", $"{FieldNames.Words(name)} does not apply to outline {CushionValidator.Json(kind)}.");
             }

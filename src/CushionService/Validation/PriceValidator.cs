@@ -1,15 +1,15 @@
 using CushionService.Contract.Orders;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of a cloth's price.</summary>
-internal sealed class PriceValidator : AbstractValidator<Price>
+internal sealed class PriceValidator : RecordValidator<Price>
 {
     public PriceValidator()
+        : base(
+            AttributeRules.Of<Price>(),
+            Rules.Entries(nameof(Price.Breaks), (Price price) => price.Breaks, new AttributeValidator<PriceBreak>()),
+            (price, context) => PriceRules.Rise(price.Breaks, context))
     {
-        this.AddAttributeRules();
-        RuleForEach(price => price.Breaks).SetValidator(new AttributeValidator<PriceBreak>());
-        RuleFor(price => price).Custom((price, context) => PriceRules.Rise(price.Breaks, context));
     }
 }

@@ -38,7 +38,7 @@ internal static class RuleContext
 
     private static void Report<T>(ValidationContext<T> context, string field, string code, string detail, Severity severity, FindingRange? range)
     {
-        string path = context.PropertyPath ?? "";
+        string path = context.PropertyChain.ToString();
         string name = path.Length == 0 || field.Length == 0 ? path + field : $"{path}.{field}";
         context.AddFailure(new ValidationFailure(name, detail) { ErrorCode = code, Severity = severity, CustomState = range });
     }

@@ -7,25 +7,26 @@ using FluentValidation;
 namespace CushionService.Validation;
 
 /// <summary>The rules of how a cloth is sold.</summary>
-internal sealed class SaleValidator : AbstractValidator<Sale>
+internal sealed class SaleValidator : RecordValidator<Sale>
 {
     private static readonly Length ShortestStep = Length.FromMillimetres(10);
     private static readonly Length LongestStep = Length.From(10, LengthUnit.Metre);
     private static readonly Length LongestMinimum = Length.From(100, LengthUnit.Metre);
 
     public SaleValidator()
-    {
-        this.AddAttributeRules();
-        RuleFor(sale => sale).Custom((sale, context) =>
-        {
-            if (sale.Unit is { } unit && unit is not (SaleUnit.Yd or SaleUnit.M))
+        : base(
+            AttributeRules.Of<Sale>(),
+            (sale, context) =>
             {
-                context.Refuse(nameof(Sale.Unit), "not-combinable", "Cloth is sold by the yd or by the m.");
-            }
+                if (sale.Unit is { } unit && unit is not (SaleUnit.Yd or SaleUnit.M))
+                {
+                    context.Refuse(nameof(Sale.Unit), "not-combinable", "Cloth is sold by the yd or by the m.");
+                }
 
-            Within(sale, sale.Step, ShortestStep, LongestStep, nameof(Sale.Step), context);
-            Within(sale, sale.Minimum, Length.Zero, LongestMinimum, nameof(Sale.Minimum), context);
-        });
+                Within(sale, sale.Step, ShortestStep, LongestStep, nameof(Sale.Step), context);
+                Within(sale, sale.Minimum, Length.Zero, LongestMinimum, nameof(Sale.Minimum), context);
+            })
+    {
     }
 
     // Numbers are in the unit of sale here, and so is the range that is reported.

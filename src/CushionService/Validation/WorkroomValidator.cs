@@ -1,30 +1,31 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules of a workroom's settings.</summary>
-internal sealed class WorkroomValidator : AbstractValidator<Workroom>
+internal sealed class WorkroomValidator : RecordValidator<Workroom>
 {
     public WorkroomValidator()
+        : base(
+            AttributeRules.Of<Workroom>(),
+            Rules.Part(nameof(Workroom.Stitch), (Workroom workroom) => workroom.Stitch, new StitchValidator()))
     {
-        this.AddAttributeRules();
-        RuleFor(workroom => workroom.Stitch!).SetValidator(new StitchValidator()).When(workroom => workroom.Stitch is not null);
     }
 
-    private sealed class StitchValidator : AbstractValidator<Stitch>
+    private sealed class StitchValidator : RecordValidator<Stitch>
     {
         public StitchValidator()
-        {
-            this.AddAttributeRules();
-            RuleFor(stitch => stitch).Custom((stitch, context) =>
-            {
-                if (stitch is { Type: { } type, Bight: not null } && Enum.IsDefined(type) && !StitchSpecification.HasBight(type))
+            : base(
+                AttributeRules.Of<Stitch>(),
+                (stitch, context) =>
                 {
-                    context.Refuse(nameof(Stitch.Bight), "not-applicable", $"A {CushionValidator.Json(type)} has no bight.");
-                }
-            });
+                    if (stitch is { Type: { } type, Bight: not null } && Enum.IsDefined(type) && !StitchSpecification.HasBight(type))
+                    {
+                        context.Refuse(nameof(Stitch.Bight), "not-applicable", $"A {CushionValidator.Json(type)} has no bight.");
+                    }
+                })
+        {
         }
     }
 }

@@ -6,7 +6,6 @@ using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Comparing;
 using CushionService.Engine.Measures;
-using CushionService.Validation;
 
 namespace CushionService.Wording;
 
@@ -77,7 +76,7 @@ internal static class ChangeWording
         null => "none",
         Measure measure => Plain(measure.Text),
         string text => Plain(text),
-        Enum choice => CushionValidator.Json(choice),
+        Enum choice => JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString()),
         bool truth => truth ? "yes" : "no",
         _ => Convert.ToString(value, CultureInfo.InvariantCulture)!,
     };

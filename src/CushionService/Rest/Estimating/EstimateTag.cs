@@ -1,4 +1,5 @@
 using System.Buffers.Text;
+using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using CushionService.Contract;
@@ -22,41 +23,54 @@ internal static class EstimateTag
         typeof(Length).Module.ModuleVersionId,
         typeof(Effort).Module.ModuleVersionId);
 
-    /// <summary>The tag of an order, in its quotation marks; null when the order cannot be read.</summary>
+    /// <summary>The tag of an order, in its quotation marks; null when a parameter is at fault or a length cannot be read. The order itself need not be
+    /// sound: one that is not is never given its tag.</summary>
     public static string? Of(FlatOrder flat)
     {
-        if (flat.Reading.Order is not { } order || flat.Reading.Violations.Count > 0)
+        if (!flat.IsRead)
         {
             return null;
         }
 
-        OrderReading reading = new(order);
-        StringBuilder canonical = new(Engine);
-        foreach (FlatField field in FlatField.All)
+        LengthUnit unit = new OrderReading(new Order { Units = flat.Units }).Unit, sale = SaleReading.UnitOf(new Sale { Unit = flat.SaleUnit });
+        StringBuilder canonical = new(Engine, 1024);
+        for (int i = 0; i < FlatField.All.Length; i++)
         {
-            if (flat.Values.TryGetValue(field.Name, out string? value))
+            if (flat[i] is { } value && !Append(canonical, value, FlatField.All[i], unit, sale))
             {
-                if (Canonical(value, field, reading) is not { } one)
-                {
-                    return null;
-                }
-
-                canonical.Append('\n').Append(field.Name).Append('=').Append(one);
+                return null;
             }
         }
 
-        byte[] digest = SHA256.HashData(Encoding.UTF8.GetBytes(canonical.ToString()));
-        return $"\"{Base64Url.EncodeToString(digest.AsSpan(0, 18))}\"";
+        Span<byte> text = stackalloc byte[1024];
+        string words = canonical.ToString();
+        text = Encoding.UTF8.GetByteCount(words) <= text.Length ? text[..Encoding.UTF8.GetBytes(words, text)] : Encoding.UTF8.GetBytes(words);
+        Span<byte> digest = stackalloc byte[SHA256.HashSizeInBytes];
+        SHA256.HashData(text, digest);
+        return $"\"{Base64Url.EncodeToString(digest[..18])}\"";
     }
 
-    private static string? Canonical(string value, FlatField field, OrderReading reading)
+    private static bool Append(StringBuilder canonical, string value, FlatField field, LengthUnit unit, LengthUnit sale)
     {
+        canonical.Append('\n').Append(field.Name).Append('=');
         if (field.Type == typeof(Measure))
         {
-            LengthUnit unit = field.Property.DeclaringType == typeof(Sale) ? SaleReading.UnitOf(reading.Order.Fabrics![0].Sold!) : reading.Unit;
-            return OrderReading.Length(Measure.Of(value), unit)?.Nanometres.ToString();
+            if (OrderReading.Length(Measure.Of(value), field.IsOfSale ? sale : unit) is not { } length)
+            {
+                return false;
+            }
+
+            canonical.Append(length.Nanometres);
+        }
+        else if (field.Type.IsPrimitive && FlatOrder.Number(value) is { } number)
+        {
+            canonical.Append(CultureInfo.InvariantCulture, $"{number:0.#############################}");
+        }
+        else
+        {
+            canonical.Append(value);
         }
 
-        return field.Type.IsPrimitive && FlatOrder.Number(value) is { } number ? number.ToString("0.#############################") : value;
+        return true;
     }
 }

@@ -34,6 +34,9 @@ internal sealed record FlatField(string Name, string Pointer, PropertyInfo Prope
     /// <summary>Whether it takes several values, separated by commas.</summary>
     public bool IsList { get; } = IsListType(Property.PropertyType);
 
+    /// <summary>Whether it says how the cloth is sold, in the unit of sale.</summary>
+    public bool IsOfSale { get; } = Property.DeclaringType == typeof(Sale);
+
     private static IEnumerable<FlatField> Of(Type record, string at, string prefix)
     {
         foreach (PropertyInfo property in record.GetProperties().Where(property => !LeftOutNames.Contains(property.Name)))

@@ -1,7 +1,10 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using CushionService.Contract;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using Microsoft.Extensions.Primitives;
@@ -9,38 +12,60 @@ using Microsoft.Extensions.Primitives;
 namespace CushionService.Rest.Estimating;
 
 /// <summary>An order of one cushion and one cloth, read from the parameters of a query.</summary>
-/// <param name="Reading">The order; its violations name the parameters.</param>
-/// <param name="Values">What was said or taken for granted, by parameter.</param>
-internal sealed record FlatOrder(Reading Reading, IReadOnlyDictionary<string, string> Values)
+internal sealed class FlatOrder
 {
-    private static readonly FrozenDictionary<string, FlatField> ByName = FlatField.All.ToFrozenDictionary(field => field.Name);
+    private static readonly FrozenDictionary<string, int> IndexOf = FlatField.All.Select((field, i) => (field.Name, i)).ToFrozenDictionary(field => field.Name, field => field.i);
     private static readonly FrozenDictionary<string, string> NameAt = FlatField.All.ToFrozenDictionary(field => field.Pointer, field => field.Name);
+    private static readonly int UnitsAt = IndexOf["units"], ConstructionAt = IndexOf["construction"], ClosureAt = IndexOf["closure"];
+    private static readonly int EffortAt = IndexOf["effort"], SoldUnitAt = IndexOf["fabricSoldUnit"], SoldStepAt = IndexOf["fabricSoldStep"];
+
+    private readonly string?[] _values = new string?[FlatField.All.Length];
+    private readonly List<Violation> _faults = [];
+    private Reading? _reading;
 
     /// <summary>Reads the parameters.</summary>
-    public static FlatOrder Read(IEnumerable<KeyValuePair<string, StringValues>> query)
+    public FlatOrder(IEnumerable<KeyValuePair<string, StringValues>> query)
     {
-        List<Violation> faults = [];
-        SortedDictionary<string, string> values = new(StringComparer.Ordinal);
         foreach ((string name, StringValues given) in query)
         {
-            string pointer = "/" + JsonText.Escape(name);
-            if (!ByName.ContainsKey(name))
+            if (!IndexOf.TryGetValue(name, out int index))
             {
-                faults.Add(new Violation(pointer, "unknown-field", $"There is no such parameter; the parameters are {string.Join(", ", FlatField.All.Select(field => field.Name))}."));
+                Fault(name, "unknown-field", $"There is no such parameter; the parameters are {string.Join(", ", FlatField.All.Select(field => field.Name))}.");
             }
             else if (given.Count != 1)
             {
-                faults.Add(new Violation(pointer, "duplicate-field", "The parameter is given more than once."));
+                Fault(name, "duplicate-field", "The parameter is given more than once.");
             }
             else
             {
-                values[name] = given.ToString();
+                _values[index] = given.ToString();
             }
         }
 
-        TakeForGranted(values);
-        Reading reading = OrderBody.Parse(JsonSerializer.SerializeToUtf8Bytes(Nested(values)));
-        return new FlatOrder(new Reading(reading.Order, [.. faults, .. reading.Violations.Select(Flat)]), values);
+        TakeForGranted();
+
+        void Fault(string name, string code, string detail) => _faults.Add(new Violation("/" + JsonText.Escape(name), code, detail));
+    }
+
+    /// <summary>What was said or taken for granted of a field of <see cref="FlatField.All"/>; null for nothing.</summary>
+    public string? this[int field] => _values[field];
+
+    /// <summary>Whether every parameter is known and given once.</summary>
+    public bool IsRead => _faults.Count == 0;
+
+    /// <summary>The unit of lengths; null when it is not said, or is none.</summary>
+    public Units? Units => Words<Units>.Named(_values[UnitsAt] ?? "");
+
+    /// <summary>The unit in which the cloth is sold; null when it is none.</summary>
+    public SaleUnit? SaleUnit => Words<SaleUnit>.Named(_values[SoldUnitAt]!);
+
+    /// <summary>The order; its violations name the parameters.</summary>
+    public Reading Reading => _reading ??= Read();
+
+    private Reading Read()
+    {
+        Reading reading = OrderBody.Parse(JsonSerializer.SerializeToUtf8Bytes(Nested()));
+        return new Reading(reading.Order, [.. _faults, .. reading.Violations.Select(Flat)]);
     }
 
     /// <summary>A violation of the order as one of the parameters.</summary>
@@ -51,26 +76,31 @@ internal sealed record FlatOrder(Reading Reading, IReadOnlyDictionary<string, st
     }
 
     // A page asks for cloth; how the cover opens and how the cloth is sold it may leave to custom.
-    private static void TakeForGranted(SortedDictionary<string, string> values)
+    private void TakeForGranted()
     {
-        values.TryAdd("effort", "quick");
-        string unit = values.GetValueOrDefault("units") is "cm" or "mm" ? "m" : "yd";
-        values.TryAdd("fabricSoldUnit", unit);
-        values.TryAdd("fabricSoldStep", values["fabricSoldUnit"] == "m" ? "0.1" : "1/8");
-        if (Words<Construction>.Named(values.GetValueOrDefault("construction", "")) is { } construction)
+        _values[EffortAt] ??= "quick";
+        _values[SoldUnitAt] ??= _values[UnitsAt] is "cm" or "mm" ? "m" : "yd";
+        _values[SoldStepAt] ??= _values[SoldUnitAt] == "m" ? "0.1" : "1/8";
+        if (_values[ClosureAt] is null && Words<Construction>.Named(_values[ConstructionAt] ?? "") is { } construction)
         {
-            ClosureOffer[] offers = [.. Constructions.Of(construction).Offer.Closures];
-            values.TryAdd("closure", Words<ClosureKind>.Of(Array.Find(offers, offer => offer.Kind == ClosureKind.Zipper)?.Kind ?? offers[0].Kind));
+            ImmutableArray<ClosureOffer> offers = Constructions.Of(construction).Offer.Closures;
+            bool zips = offers.Any(offer => offer.Kind == ClosureKind.Zipper);
+            _values[ClosureAt] = Words<ClosureKind>.Of(zips ? ClosureKind.Zipper : offers[0].Kind);
         }
     }
 
-    private static JsonObject Nested(SortedDictionary<string, string> values)
+    private JsonObject Nested()
     {
         JsonObject cushion = new() { ["id"] = "cushion" }, fabric = new() { ["id"] = "cloth" };
         JsonObject order = new() { ["cushions"] = new JsonArray(cushion), ["fabrics"] = new JsonArray(fabric) };
-        foreach ((string name, string value) in values)
+        for (int i = 0; i < _values.Length; i++)
         {
-            FlatField field = ByName[name];
+            if (_values[i] is not { } value)
+            {
+                continue;
+            }
+
+            FlatField field = FlatField.All[i];
             string[] path = field.Pointer.Split('/')[1..];
             JsonObject record = path[0] switch { "cushions" => cushion, "fabrics" => fabric, _ => order };
             foreach (string step in path[(record == order ? 0 : 2)..^1])
