@@ -1,7 +1,11 @@
+using CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Rectangles.Proofs;
+
 namespace CushionService.Nesting.Outlines;
 
-/// <summary>A length that no layout can beat: the outlines' area over the width, and the longest copy as it lies shortest.</summary>
-internal readonly record struct OutlineBound(long Length, string Figures)
+/// <summary>A length that no layout can beat: the outlines' area over the width, the longest copy as it lies shortest, and what the rectangles within
+/// the pieces need.</summary>
+internal readonly record struct OutlineBound(long Length, ProofKind Kind, string Figures)
 {
     public static OutlineBound Of(Copies copies)
     {
@@ -22,7 +26,13 @@ internal readonly record struct OutlineBound(long Length, string Figures)
 
         var byArea = (long)((doubleArea + 2 * copies.Width - 1) / (2 * copies.Width));
         return byArea >= longest
-            ? new(byArea, $"area {doubleArea / 2} / width {copies.Width} gives at least {byArea}")
-            : new(longest, $"one piece alone is {longest} long");
+            ? new(byArea, ProofKind.Area, $"area {doubleArea / 2} / width {copies.Width} gives at least {byArea}")
+            : new(longest, ProofKind.Area, $"one piece alone is {longest} long");
     }
+
+    /// <summary>Rules out a length, if the rectangles within the pieces do.</summary>
+    public OutlineBound Raised(RectangleSet? inner, long length, StepBudget budget) =>
+        inner is not null && length >= Length && new DualFeasible(inner).RulesOut(length, budget) is { } figures
+            ? new(length + 1, ProofKind.DualFeasible, $"rectangles within the pieces: {figures}")
+            : this;
 }

@@ -32,18 +32,20 @@ internal static class OutlineKernel
     public static StripLayout Search(StripProblem problem, StripLayout floor, long steps, CancellationToken cancellation, int threads = 2)
     {
         var copies = new Copies(problem, cancellation);
-        var bound = OutlineBound.Of(copies);
         var budget = new StepBudget(steps, cancellation);
+        var inner = InnerRectangles.Of(problem);
+        var bound = OutlineBound.Of(copies).Raised(inner, Below(floor.Length), budget);
         var search = new OutlineSearch(copies, problem.Sale, bound.Length, budget);
         search.Run(floor, threads, cancellation);
         var (best, length) = (search.Best, (long)search.Length);
+        bound = length < floor.Length ? bound.Raised(inner, Below(length), budget) : bound;
         var proven = problem.Sale.RungFor(length) == problem.Sale.RungFor(bound.Length);
         return new StripLayout
         {
             Length = length,
             LowerBound = bound.Length,
             ProvenMinimal = proven,
-            Proof = proven ? ProofKind.Area : ProofKind.None,
+            Proof = proven ? bound.Kind : ProofKind.None,
             ProofFigures = proven ? bound.Figures : "",
             Placements =
             [
@@ -51,5 +53,7 @@ internal static class OutlineKernel
             ],
             Steps = floor.Steps + budget.Spent,
         };
+
+        long Below(long longer) => problem.Sale.Reach(problem.Sale.RungFor(longer) - 1);
     }
 }

@@ -11,8 +11,8 @@ internal sealed class OrderSearch
     private const int MovesPerMemory = 10;
     private const int InsertionShare = 40;
     private const int MostInOrder = 400;
-    private const int LeftToOrder = 250;
-    private const int KeptBack = 100;
+    private const int LeftToOrder = 500;
+    private const int KeptBack = 70;
     private const int MostMemory = 4096;
     private readonly int[] _copies;
     private readonly int[] _order;

@@ -39,7 +39,10 @@ public class SearchStepBenchmark
         _beam = new BeamSearch(set, States, _budget);
         (_x, _y, _turned) = (new long[Copies], new long[Copies], new bool[Copies]);
         _order = [.. Enumerable.Range(0, Copies)];
-        var box = new BoxContents([104, 24, 8, 10], [104, 201, 104, 28], new bool[4], [4, 2, 4, 1], 216, 306);
+
+        // A box that millions of steps do not decide, so that no slice ends early.
+        var box = new BoxContents(
+            [98, 110, 79, 101, 23, 10, 14], [98, 79, 110, 23, 101, 110, 17], new bool[7], [6, 3, 1, 3, 1, 4, 2], 216, 504);
         _box = new BoxSearch(box, AxisWeights.Of(box, true), AxisWeights.Of(box.Sideways, true), 12, _budget);
     }
 

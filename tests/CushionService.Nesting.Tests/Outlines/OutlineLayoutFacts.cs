@@ -64,6 +64,20 @@ public sealed class OutlineLayoutFacts
     }
 
     [Fact]
+    public void Rectangles_within_the_pieces_prove_a_length_that_the_area_does_not()
+    {
+        // Two blocks and the box of an octagon are each more than half as wide as the strip: no two lie side by side. The octagon holds a
+        // box of 80 by 80 (its corners, (10, 10) and the like, lie on the cut-off edges), as do two blocks of 60 by 50.
+        var octagon = Shapes.Piece((20, 0), (80, 0), (100, 20), (100, 80), (80, 100), (20, 100), (0, 80), (0, 20));
+        // They need 80 + 50 + 50 along the strip; the areas alone need (9200 + 6000) / 110, which is 138 and a little.
+        var block = new NestingPiece { Width = 60, Length = 50, Quantity = 2 };
+        var layout = Nester.Nest(Strip(110, octagon, block) with { Sale = new SaleLadder(0, 170, 1, 1) }, Effort.Quick);
+        Assert.Equal(ProofKind.DualFeasible, layout.Proof);
+        Assert.True(layout.ProvenMinimal);
+        Assert.Equal(171, layout.LowerBound);
+    }
+
+    [Fact]
     public void A_length_is_not_shortened_below_what_can_be_bought_cheaper()
     {
         var problem = Strip(100, Shapes.Piece((0, 0), (100, 0), (50, 100)) with { Quantity = 3, Rotations = Rotations.HalfTurn });
