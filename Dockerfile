@@ -16,6 +16,7 @@ ENV ASPNETCORE_HTTP_PORTS= \
     ASPNETCORE_URLS=http://+:8080 \
     GRPC_URLS=http://+:8081 \
     DOTNET_EnableDiagnostics=0 \
+    DOTNET_GCgen0size=0x4000000 \
     Serilog__WriteTo__0__Args__formatter="Serilog.Formatting.Compact.CompactJsonFormatter, Serilog.Formatting.Compact"
 EXPOSE 8080 8081
 USER 1654

@@ -63,6 +63,8 @@ internal sealed class LoopbackHost : IDisposable
         {
             RedirectStandardOutput = true,
         };
+        // As the container sets it.
+        start.Environment["DOTNET_GCgen0size"] = "0x4000000";
         // The generator is one caller that sends for thousands.
         start.Environment["Access__Anonymous__Rate"] = "1000000";
         start.Environment["Access__Anonymous__Burst"] = "10000000";
