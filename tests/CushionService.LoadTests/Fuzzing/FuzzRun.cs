@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text;
+using System.Text.Json.Nodes;
 using CushionService.LoadTests.Generating;
 using Grpc.Net.Client;
 
@@ -17,11 +18,30 @@ internal static class FuzzRun
     private static readonly string[] Rest = ["validations", "pieces", "layouts", "yardage", "quotes", "comparisons", "fits"];
     private static readonly string[] Grpc = ["Validate", "ListPieces", "LayOut", "EstimateYardage", "Quote", "Compare", "Fit"];
 
+    // One cushion or piece at a time: a fault shows in a small order as well as in a large one, and a million small ones are sent in minutes.
+    private static IEnumerable<string> Parts(string order)
+    {
+        foreach (string list in (string[])["cushions", "pieces"])
+        {
+            int count = JsonNode.Parse(order)![list]?.AsArray().Count ?? 0;
+            for (int part = 0; part < count; part++)
+            {
+                JsonObject small = JsonNode.Parse(order)!.AsObject();
+                JsonNode kept = small[list]![part]!.DeepClone();
+                kept["quantity"] = 1;
+                _ = small.Remove("cushions") & small.Remove("pieces");
+                small[list] = new JsonArray(kept);
+                small["effort"] = "quick";
+                yield return small.ToJsonString();
+            }
+        }
+    }
+
     public static async Task<int> RunAsync(int count)
     {
         using LoopbackHost host = await LoopbackHost.StartAsync(("Admission__LongestWaitMs", "60000"));
         using GrpcChannel channel = GrpcChannel.ForAddress(host.Grpc);
-        IReadOnlyList<string> orders = Requests.Orders();
+        IReadOnlyList<string> orders = [.. Requests.Orders().SelectMany(Parts)];
         byte[][] messages = [.. orders.Select(MessageText.Of)];
         Console.WriteLine($"{count} requests; {orders.Count} orders; seeds 1 to {Workers}; working set {host.WorkingSet >> 20} MiB");
         int sent = 0, failed = 0, slow = 0;

@@ -119,7 +119,7 @@ internal sealed class Spoiler(IReadOnlyList<string> orders, int seed)
         9 => _random.Next(-3, 300),
         10 => double.MaxValue,
         // A little more or less than it was: near the edges of the rules.
-        _ => old is JsonValue value && value.TryGetValue(out double number) ? number * (0.5 + _random.NextDouble()) : _random.Next(-1, 2),
+        _ => old is JsonValue value && value.TryGetValue(out double number) ? Math.Clamp(number * (0.5 + _random.NextDouble()), double.MinValue, double.MaxValue) : _random.Next(-1, 2),
     };
 
     private string Names(List<JsonNode> nodes)
