@@ -33,7 +33,9 @@ internal sealed class SaleValidator : RecordValidator<Sale>
     private static void Within(Sale sale, Measure? measure, Length minimum, Length maximum, string field, ValidationContext<Sale> context)
     {
         LengthUnit unit = SaleReading.UnitOf(sale);
-        if (measure is not null && OrderReading.Length(measure, unit) is { } length && (length < minimum || length > maximum))
+        // What is a length in inches may be none in yards: longer than any that can be read.
+        bool isLength = context.Reading().Length(measure) is not null;
+        if (isLength && (OrderReading.Length(measure, unit) is not { } length || length < minimum || length > maximum))
         {
             context.Refuse(
                 field,
