@@ -4,7 +4,7 @@ namespace CushionService.Nesting.Rectangles;
 /// cancellation now and then. One step is one fit that was weighed.</summary>
 internal sealed class StepBudget(long limit, CancellationToken cancellation)
 {
-    private const long BetweenLooks = 1 << 16;
+    private const long BetweenLooks = 1 << 14;
 
     // For each copy, and for all copies at most.
     private const long QuickShare = 15_000;

@@ -11,7 +11,7 @@ internal static class NestingVerb
     {
         var run = FamilyRun.Parse(arguments);
         string[] chosen = [.. arguments.Where(argument => !argument.StartsWith('-'))];
-        string[] families = chosen.Length > 0 ? chosen : ["C", "BENG", "NGCUT", "CGCUT", "GCUT", "cushions", "large", "growth", "repeats"];
+        string[] families = chosen.Length > 0 ? chosen : ["C", "BENG", "NGCUT", "CGCUT", "GCUT", "cushions", "large", "growth", "repeats", "cancellation"];
         foreach (string family in families)
         {
             if (family == "large")
@@ -25,6 +25,10 @@ internal static class NestingVerb
             else if (family == "repeats")
             {
                 RepeatOrders.Print(run);
+            }
+            else if (family == "cancellation")
+            {
+                Cancellations.Print();
             }
             else if (OpenData.Family(family) is { } instances)
             {

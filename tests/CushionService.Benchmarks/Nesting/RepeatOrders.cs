@@ -30,7 +30,8 @@ internal static class RepeatOrders
         }
     }
 
-    private static StripProblem Problem(int seed)
+    /// <summary>A generated order with a repeat.</summary>
+    public static StripProblem Problem(int seed)
     {
         var random = new Random(seed);
         long across = seed % 3 == 0 ? 0 : random.Next(20, 110);
