@@ -2,8 +2,8 @@ using CushionService.Nesting.Rectangles;
 
 namespace CushionService.Nesting.Outlines;
 
-/// <summary>Takes the best of the bounding boxes' layout and of bottom-left fills in several orders, then
-/// shortens it.</summary>
+/// <summary>Takes the best of the bounding boxes' layout and of bottom-left fills in several orders, and of equal
+/// discs in rows, then shortens it.</summary>
 internal sealed class OutlineSearch
 {
     // The search keeps a weight for every pair; beyond this the bounding boxes' layout stands.
@@ -40,17 +40,30 @@ internal sealed class OutlineSearch
             _current.Put(copy, turn, placement.X, placement.Y);
         }
 
-        Keep();
+        Keep(_current);
         if (_current.All > MostOutlines)
         {
             return;
         }
 
         Fill();
+        var rows = IsLowest ? null : LaidInRows();
+        if (rows is not null && _sale.RungFor((long)rows.Length) <= _sale.RungFor(_bound))
+        {
+            Keep(rows);
+            return;
+        }
+
         if (!IsLowest && !_budget.Exhausted)
         {
             _budget.Spend(new Descents(_copies, _sale, _bound, cancellation).Run(Best, _budget.Limit - _budget.Spent, threads));
             Length = Best.Length;
+        }
+
+        // Rows do not lead the search, so it cannot end longer for them.
+        if (rows?.Length < Length)
+        {
+            Keep(rows);
         }
     }
 
@@ -70,14 +83,34 @@ internal sealed class OutlineSearch
             Array.Sort(keys, order);
             if (fill.Run(order, Length - 1) && _exact.IsApart(_current))
             {
-                Keep();
+                Keep(_current);
             }
         }
     }
 
-    private void Keep()
+    /// <summary>Equal discs in rows; null for other pieces, or when there are too few steps.</summary>
+    private Arrangement? LaidInRows()
     {
-        Best.CopyFrom(_current);
-        Length = _current.Length;
+        if (!DiscRows.CanLay(_copies))
+        {
+            return null;
+        }
+
+        var rows = new DiscRows(_copies);
+        if (rows.Steps > (_budget.Limit - _budget.Spent) / 4)
+        {
+            return null;
+        }
+
+        _budget.Spend(rows.Steps);
+        var laid = new Arrangement(_copies);
+        rows.Run(laid);
+        return _exact.IsApart(laid) ? laid : null;
+    }
+
+    private void Keep(Arrangement arrangement)
+    {
+        Best.CopyFrom(arrangement);
+        Length = arrangement.Length;
     }
 }

@@ -90,4 +90,18 @@ internal sealed class SliceIndex
 
         return 0;
     }
+
+    /// <summary>Where the forbidden offsets at <paramref name="t"/> end; negative infinity when there are none.</summary>
+    public double Highest(double t)
+    {
+        if (t <= Min || t >= Max)
+        {
+            return double.NegativeInfinity;
+        }
+
+        ref readonly var slab = ref From(Guess(t, out var end), end, t);
+        var distance = t - slab.Start;
+        var bands = Bands(slab, distance);
+        return bands.IsEmpty ? double.NegativeInfinity : bands[^1].HighAt(distance);
+    }
 }
