@@ -62,12 +62,7 @@ public sealed class OutlineRunFacts
         // Millions of steps more, and no more than a small object of the runtime's own.
         Assert.InRange(Allocated(more) - Allocated(fewer), -256, 256);
 
-        long Allocated(long steps)
-        {
-            var before = GC.GetAllocatedBytesForCurrentThread();
-            OutlineKernel.Search(problem, floor, steps, CancellationToken.None, threads: 1);
-            return GC.GetAllocatedBytesForCurrentThread() - before;
-        }
+        long Allocated(long steps) => Allocation.Least(() => OutlineKernel.Search(problem, floor, steps, CancellationToken.None, threads: 1));
     }
 
     [Fact]
