@@ -9,6 +9,9 @@ internal sealed class OutlineSearch
     // The search keeps a weight for every pair; beyond this the bounding boxes' layout stands.
     private const int MostOutlines = 1500;
 
+    // Likewise where to learn how outlines fit each other would take far longer than the search itself.
+    private const long OperationsPerStep = 16;
+
     private readonly Copies _copies;
     private readonly SaleLadder _sale;
     private readonly long _bound;
@@ -41,7 +44,7 @@ internal sealed class OutlineSearch
         }
 
         Keep(_current);
-        if (_current.All > MostOutlines)
+        if (_current.All > MostOutlines || !_copies.Book.IsMadeWithin(OperationsPerStep * _budget.Limit))
         {
             return;
         }

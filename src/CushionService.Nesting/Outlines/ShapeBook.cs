@@ -7,7 +7,7 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     private readonly List<ConvolutionSegment> _segments = [];
     private readonly List<Slot> _slots = [];
     private readonly SlotFinder _finder = new();
-    private readonly SliceBuilder _builder = new();
+    private readonly SliceBuilder _builder = new(cancellation);
     private NoFitPolygon?[][] _pairs = [];
 
     public int Count => _shapes.Count;
@@ -50,6 +50,36 @@ internal sealed class ShapeBook(CancellationToken cancellation)
         {
             _pairs[shape] = new NoFitPolygon?[_shapes.Count];
         }
+    }
+
+    /// <summary>Whether all no-fit polygons can be made in about so many operations: for convex outlines as many as they have corners, for others
+    /// the square of the segments of their convolution, which jagged outlines have by thousands.</summary>
+    public bool IsMadeWithin(long operations)
+    {
+        lock (_segments)
+        {
+            for (var one = 0; one < Count; one++)
+            {
+                for (var other = one; other < Count && operations >= 0; other++)
+                {
+                    operations -= Operations(_shapes[one], _shapes[other]);
+                }
+            }
+        }
+
+        return operations >= 0;
+    }
+
+    private long Operations(OutlineShape one, OutlineShape other)
+    {
+        var (m, n) = ((long)one.Corners.Length, (long)other.Corners.Length);
+        if (one.IsConvex && other.IsConvex)
+        {
+            return m + n;
+        }
+
+        Convolution.Trace(one, other, _segments);
+        return m * n + (long)_segments.Count * _segments.Count;
     }
 
     /// <summary>The no-fit polygons of one shape with each other; those not made yet are null.</summary>

@@ -2,7 +2,8 @@ namespace CushionService.Nesting.Outlines;
 
 /// <summary>Sweeps the segments of a convolution along one axis and keeps, slab by slab, where the winding number is
 /// above 0, less the slots.</summary>
-internal sealed class SliceBuilder
+/// <param name="cancellation">Observed in every slab: jagged outlines have very many.</param>
+internal sealed class SliceBuilder(CancellationToken cancellation)
 {
     private const double Hair = 1e-9;
 
@@ -15,6 +16,7 @@ internal sealed class SliceBuilder
     private readonly List<Line> _active = [];
     private readonly List<double> _events = [];
     private readonly List<double> _cuts = [];
+    private readonly List<(double AtStart, double AtEnd)> _order = [];
     private readonly List<(double Value, int Sign, int Line)> _crossings = [];
     private readonly List<(double Start, double End, double From, double To)> _slots = [];
     private readonly List<Band> _slab = [];
@@ -96,6 +98,7 @@ internal sealed class SliceBuilder
             FindCuts(start, end);
             for (var cut = 0; cut + 1 < _cuts.Count; cut++)
             {
+                cancellation.ThrowIfCancellationRequested();
                 if (_cuts[cut + 1] - _cuts[cut] > _tolerance)
                 {
                     CloseSlab(_cuts[cut], _cuts[cut + 1]);
@@ -107,22 +110,34 @@ internal sealed class SliceBuilder
         _first.Add(_bands.Count);
     }
 
-    /// <summary>The ends of the slab and every crossing within.</summary>
+    /// <summary>The ends of the slab and every crossing within: lines that an insertion sort from their order at the start to that at the
+    /// end carries past each other.</summary>
     private void FindCuts(double start, double end)
     {
         _cuts.Clear();
         _cuts.Add(start);
-        for (var one = 0; one < _active.Count; one++)
+        _order.Clear();
+        foreach (var line in _active)
         {
-            for (var other = 0; other < one; other++)
+            _order.Add((line.At(start), line.At(end)));
+        }
+
+        _order.Sort();
+        for (var index = 1; index < _order.Count; index++)
+        {
+            var here = _order[index];
+            var at = index;
+            for (; at > 0 && _order[at - 1].AtEnd > here.AtEnd; at--)
             {
-                var atStart = _active[one].At(start) - _active[other].At(start);
-                var atEnd = _active[one].At(end) - _active[other].At(end);
-                if ((atStart > _tolerance && atEnd < -_tolerance) || (atStart < -_tolerance && atEnd > _tolerance))
+                _order[at] = _order[at - 1];
+                var (atStart, atEnd) = (here.AtStart - _order[at].AtStart, here.AtEnd - _order[at].AtEnd);
+                if (atStart > _tolerance && atEnd < -_tolerance)
                 {
                     _cuts.Add(start + (end - start) * atStart / (atStart - atEnd));
                 }
             }
+
+            _order[at] = here;
         }
 
         _cuts.Sort();

@@ -71,4 +71,32 @@ public sealed class OutlineRunFacts
         using var source = new CancellationTokenSource(TimeSpan.FromMilliseconds(50));
         Assert.Throws<OperationCanceledException>(() => Nester.Nest(Problem, Effort.Thorough, source.Token));
     }
+
+    // A hundred corners in and out give thousands of segments for each pair: more than a quick search has steps for.
+    [Fact]
+    public void Outlines_too_jagged_for_the_effort_lie_as_their_bounding_boxes_do()
+    {
+        var jagged = new StripProblem { Width = 2_000, Pieces = [.. Enumerable.Range(1, 3).Select(Star)] };
+
+        Assert.Equal(Nester.Nest(Boxed(jagged), Effort.Quick).Length, Nester.Nest(jagged, Effort.Quick).Length);
+
+        static NestingPiece Star(int number)
+        {
+            GridPoint[] corners = [.. Enumerable.Range(0, 100).Select(corner =>
+            {
+                var (radius, angle) = (300 + (number * 7919L * corner % 211), 2 * Math.PI * corner / 100);
+                return new GridPoint((long)Math.Round(radius * Math.Cos(angle)), (long)Math.Round(radius * Math.Sin(angle)));
+            })];
+            var (left, low) = (corners.Min(corner => corner.X), corners.Min(corner => corner.Y));
+            return new NestingPiece
+            {
+                Width = corners.Max(corner => corner.X) - left,
+                Length = corners.Max(corner => corner.Y) - low,
+                Quantity = 2,
+                Outline = [.. corners.Select(corner => new GridPoint(corner.X - left, corner.Y - low))],
+            };
+        }
+
+        static StripProblem Boxed(StripProblem problem) => problem with { Pieces = [.. problem.Pieces.Select(piece => piece with { Outline = [] })] };
+    }
 }
