@@ -22,7 +22,7 @@ internal sealed class ShapeBook(CancellationToken cancellation)
             long step = 0;
             foreach (var corner in _shapes.SelectMany(shape => shape.Corners))
             {
-                step = GreatestCommonDivisor(GreatestCommonDivisor(step, corner.X), corner.Y);
+                step = Divisors.Greatest(Divisors.Greatest(step, corner.X), corner.Y);
             }
 
             return step;
@@ -113,15 +113,5 @@ internal sealed class ShapeBook(CancellationToken cancellation)
         _pairs[moving][lying] = made;
         _pairs[lying][moving] = made;
         return made;
-    }
-
-    private static long GreatestCommonDivisor(long one, long other)
-    {
-        while (other != 0)
-        {
-            (one, other) = (other, one % other);
-        }
-
-        return one;
     }
 }

@@ -65,7 +65,7 @@ internal sealed class SlotFinder
     private static Stretch StretchOf(ConvolutionSegment segment, int index)
     {
         var (x, y) = ((long)(segment.ToX - segment.FromX), (long)(segment.ToY - segment.FromY));
-        var step = GreatestCommonDivisor(Math.Abs(x), Math.Abs(y));
+        var step = Divisors.Greatest(Math.Abs(x), Math.Abs(y));
         var ahead = x > 0 || (x == 0 && y > 0);
         var sign = ahead ? 1 : -1;
         var (directionX, directionY) = (sign * x / step, sign * y / step);
@@ -137,15 +137,5 @@ internal sealed class SlotFinder
         }
 
         return !_overlap.InteriorsMeet(_lying, _moving);
-    }
-
-    private static long GreatestCommonDivisor(long one, long other)
-    {
-        while (other != 0)
-        {
-            (one, other) = (other, one % other);
-        }
-
-        return one;
     }
 }

@@ -12,13 +12,13 @@ internal sealed class BoxGrid
         bool turns = Array.IndexOf(set.Turns, true) >= 0;
         for (var kind = 0; kind < set.Kinds; kind++)
         {
-            UnitX = Gcd(UnitX, set.Across[kind]);
-            UnitY = Gcd(UnitY, set.Along[kind]);
+            UnitX = Divisors.Greatest(UnitX, set.Across[kind]);
+            UnitY = Divisors.Greatest(UnitY, set.Along[kind]);
         }
 
         if (turns)
         {
-            UnitX = UnitY = Gcd(UnitX, UnitY);
+            UnitX = UnitY = Divisors.Greatest(UnitX, UnitY);
         }
 
         IsFine = set.Width / UnitX <= MostUnits;
@@ -60,6 +60,4 @@ internal sealed class BoxGrid
 
         return true;
     }
-
-    private static long Gcd(long a, long b) => b == 0 ? a : Gcd(b, a % b);
 }

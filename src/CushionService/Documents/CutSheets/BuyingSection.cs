@@ -33,7 +33,7 @@ internal static class BuyingSection
         HtmlTable.Open(html, "", "Everything else", "Item", "Kind", "Buy", "Why");
         foreach (MaterialAnswer material in materials)
         {
-            html.Add($"""<tr><th scope="row">{material.Item}</th><td>{KindText.Of(material.Kind)}</td><td class="big">{SaleText.Of(material.Quantity, material.Unit)}</td><td class="why">{material.Because}</td></tr>""");
+            html.Add($"""<tr><th scope="row">{material.Item}</th><td class="word">{KindText.Of(material.Kind)}</td><td class="big">{SaleText.Of(material.Quantity, material.Unit)}</td><td class="why">{material.Because}</td></tr>""");
         }
 
         HtmlTable.Close(html);

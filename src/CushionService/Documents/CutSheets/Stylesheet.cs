@@ -32,6 +32,7 @@ internal static class Stylesheet
         figcaption { font-weight: normal; }
         th, td { border: 0.2mm solid #555; padding: 0.8mm 1.4mm; text-align: left; vertical-align: top; }
         thead th { border-bottom: 0.5mm solid #111; font-size: 8.5pt; }
+        thead th, .word { overflow-wrap: normal; }
         tbody th { font-weight: bold; min-width: 16mm; }
         .number { text-align: right; white-space: nowrap; }
         .size { font-weight: bold; }

@@ -1,0 +1,16 @@
+namespace CushionService.Nesting;
+
+/// <summary>Common divisors of whole numbers.</summary>
+internal static class Divisors
+{
+    /// <summary>The greatest common divisor (Euclid); the other number where one is 0.</summary>
+    public static long Greatest(long one, long other)
+    {
+        while (other != 0)
+        {
+            (one, other) = (other, one % other);
+        }
+
+        return one;
+    }
+}
