@@ -19,7 +19,8 @@ internal static class TelemetrySetup
     public static void AddTelemetry(this WebApplicationBuilder builder)
     {
         builder.Logging.ClearProviders();
-        builder.Services.AddSerilog(logger => logger.ReadFrom.Configuration(builder.Configuration), writeToProviders: true);
+        // No logger of the whole process: each of two hosts in one keeps to its own.
+        builder.Services.AddSerilog(logger => logger.ReadFrom.Configuration(builder.Configuration), preserveStaticLogger: true, writeToProviders: true);
         OpenTelemetryBuilder telemetry = builder.Services.AddOpenTelemetry()
             .ConfigureResource(resource => resource.AddService("cushionservice", serviceVersion: Wording.EngineVersion.Current))
             .WithMetrics(metrics => metrics.AddMeter(Meters).AddPrometheusExporter());
