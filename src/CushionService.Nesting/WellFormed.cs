@@ -28,10 +28,11 @@ internal static class WellFormed
         {
             var piece = problem.Pieces[index];
             bool fits = piece.Width <= problem.Width || (piece.Rotations == Rotations.QuarterTurns && piece.Length <= problem.Width);
-            Demand(fits, $"Piece {index} is wider than the strip in every allowed turn.");
+            Demand(fits, index, "is wider than the strip in every allowed turn");
             Demand(
                 piece.Alignment is null || (problem.Repeat is not null && piece.Rotations == Rotations.None),
-                $"Piece {index} is aligned, but the cloth has no repeat or the piece may turn.");
+                index,
+                "is aligned, but the cloth has no repeat or the piece may turn");
         }
     }
 
@@ -59,12 +60,20 @@ internal static class WellFormed
         for (var index = 0; index < pieces.Length; index++)
         {
             var piece = pieces[index];
-            Demand(piece.Width is > 0 and <= Largest && piece.Length is > 0 and <= Largest, $"Piece {index} must have an extent.");
-            Demand(piece.Quantity >= 1, $"Piece {index} must be wanted at least once.");
+            Demand(piece.Width is > 0 and <= Largest && piece.Length is > 0 and <= Largest, index, "must have an extent");
+            Demand(piece.Quantity >= 1, index, "must be wanted at least once");
             area += (Int128)piece.Width * piece.Length * piece.Quantity;
         }
 
         Demand(area <= long.MaxValue / 8, "The pieces' total area exceeds 64 bits.");
+    }
+
+    private static void Demand(bool holds, int piece, string rule)
+    {
+        if (!holds)
+        {
+            throw new ArgumentException($"Piece {piece} {rule}.");
+        }
     }
 
     private static void Demand(bool holds, string message)

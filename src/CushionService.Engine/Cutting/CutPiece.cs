@@ -56,7 +56,10 @@ public sealed record CutPiece
     /// <remarks>A rectangle offset by s at every edge is 2s larger both ways (general geometry).</remarks>
     public static CutPiece Of(Panel panel, CushionSpecification cushion, FabricSpecification fabric, Length cuttingStep, FaceRounding faces = FaceRounding.Up)
     {
-        var piece = new CutPiece
+        (Length width, Length length, Point origin, ImmutableArray<Point> outline) = panel.IsRectangle
+            ? Square(panel, cuttingStep, !panel.IsAddition && panel.Role != FabricRole.Sides ? faces : FaceRounding.Up)
+            : Template(panel);
+        return new CutPiece
         {
             Id = $"{cushion.Id}/{panel.Part}",
             Cushion = cushion,
@@ -64,11 +67,12 @@ public sealed record CutPiece
             Pointer = cushion.Pointer,
             Fabric = fabric.Id,
             Quantity = cushion.Quantity * panel.Copies,
-            Width = Length.Zero,
-            Length = Length.Zero,
+            Width = width,
+            Length = length,
+            Origin = origin,
+            Outline = outline,
             Rotations = fabric.Rotations,
         };
-        return panel.IsRectangle ? piece.CutSquare(panel, cuttingStep, !panel.IsAddition && panel.Role != FabricRole.Sides ? faces : FaceRounding.Up) : piece.CutToOutline(panel);
     }
 
     /// <summary>Takes a piece of the maker's own as it is.</summary>
@@ -84,18 +88,13 @@ public sealed record CutPiece
         Outline = piece.Outline,
     };
 
-    private CutPiece CutSquare(Panel panel, Length cuttingStep, FaceRounding rounding)
+    private static (Length Width, Length Length, Point Origin, ImmutableArray<Point> Outline) Square(Panel panel, Length cuttingStep, FaceRounding rounding)
     {
         Length left = panel.Allowance(EdgeFacing.Left), right = panel.Allowance(EdgeFacing.Right);
         Length lower = panel.Allowance(EdgeFacing.Down), upper = panel.Allowance(EdgeFacing.Up);
         Length exactWidth = left + panel.Width + panel.TakeUpAcross + right, exactLength = lower + panel.Height + panel.TakeUpAlong + upper;
         Length width = Rounded(exactWidth, cuttingStep, rounding), length = Rounded(exactLength, cuttingStep, rounding);
-        return this with
-        {
-            Width = width,
-            Length = length,
-            Origin = new Point(left + (width - exactWidth).HalfUp(), lower + (length - exactLength).HalfUp()),
-        };
+        return (width, length, new Point(left + (width - exactWidth).HalfUp(), lower + (length - exactLength).HalfUp()), []);
     }
 
     private static Length Rounded(Length exact, Length step, FaceRounding rounding) => rounding == FaceRounding.Up
@@ -103,16 +102,14 @@ public sealed record CutPiece
         : (exact - Length.FromNanometres(step.Nanometres / 2)).RoundUpTo(step);
 
     // A template is cut along its own line, so its corners are not rounded to the cutting step.
-    private CutPiece CutToOutline(Panel panel)
+    private static (Length Width, Length Length, Point Origin, ImmutableArray<Point> Outline) Template(Panel panel)
     {
         List<Point> corners = OutlineOffset.Of(panel);
         var low = new Point(corners.Min(corner => corner.X), corners.Min(corner => corner.Y));
-        return this with
-        {
-            Width = corners.Max(corner => corner.X) - low.X,
-            Length = corners.Max(corner => corner.Y) - low.Y,
-            Origin = new Point(-low.X, -low.Y),
-            Outline = [.. corners.Select(corner => corner.Moved(-low.X, -low.Y))],
-        };
+        return (
+            corners.Max(corner => corner.X) - low.X,
+            corners.Max(corner => corner.Y) - low.Y,
+            new Point(-low.X, -low.Y),
+            [.. corners.Select(corner => corner.Moved(-low.X, -low.Y))]);
     }
 }

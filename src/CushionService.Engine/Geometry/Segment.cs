@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Geometry;
@@ -22,6 +23,18 @@ public readonly record struct Segment(Point From, Point To, double Sweep = 0)
                 ? Length.FromNanometres(Math.Abs(dx + dy))
                 : Length.FromNanometres((long)Math.Round(IsStraight ? Chord : Radius * Math.Abs(Sweep)));
         }
+    }
+
+    /// <summary>Length of lines and arcs end to end, each to the nearest nanometre.</summary>
+    public static Length LengthOf(ImmutableArray<Segment> path)
+    {
+        var sum = Length.Zero;
+        foreach (Segment segment in path)
+        {
+            sum += segment.Length;
+        }
+
+        return sum;
     }
 
     /// <summary>An arc of a stated length, to the nanometre.</summary>

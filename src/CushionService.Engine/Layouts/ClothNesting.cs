@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
@@ -32,8 +33,11 @@ public static class ClothNesting
             ProvenMinimal = layout.ProvenMinimal,
             Proof = layout.Proof,
             ProofFigures = layout.ProofFigures,
-            Placements = [.. layout.Placements.Select(placed =>
-                new LaidPiece(pieces[placed.Piece], placed.Copy + 1, grid.Back(placed.X), grid.Back(placed.Y), placed.Turn))],
+            Placements = ImmutableArray.CreateRange(
+                layout.Placements,
+                static (placed, cloth) => new LaidPiece(
+                    cloth.pieces[placed.Piece], placed.Copy + 1, cloth.grid.Back(placed.X), cloth.grid.Back(placed.Y), placed.Turn),
+                (pieces, grid)),
             Steps = layout.Steps,
         };
     }
@@ -94,14 +98,14 @@ public static class ClothNesting
             Length = grid.Up(piece.Length),
             Quantity = piece.Quantity,
             Rotations = corner is null ? piece.Rotations : Rotations.None,
-            Outline = [.. piece.Outline.Select(at => new GridPoint(grid.Nearest(at.X), grid.Nearest(at.Y)))],
+            Outline = ImmutableArray.CreateRange(piece.Outline, static (at, grid) => new GridPoint(grid.Nearest(at.X), grid.Nearest(at.Y)), grid),
             Alignment = corner is { } at ? new Alignment(grid.Down(at.X), grid.Down(at.Y)) : null,
         };
     }
 
     internal static Grid GridFor(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces)
     {
-        var lengths = new List<Length>();
+        var lengths = new List<Length>(2 * pieces.Count);
         var total = fabric.UsableWidth;
         foreach (CutPiece piece in pieces)
         {

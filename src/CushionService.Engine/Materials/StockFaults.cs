@@ -9,10 +9,11 @@ public static class StockFaults
     /// <summary>Blocks of foam that no sheet of their stock holds.</summary>
     public static IEnumerable<Violation> Violations(OrderSpecification order)
     {
-        var shop = new Shop(order);
+        Shop? shop = null;
         string Text(Length length) => LengthText.Format(length, order.Unit);
         foreach (CushionSpecification cushion in order.Cushions.Where(cushion => cushion.Fill?.Kind == FillKind.Foam))
         {
+            shop ??= new Shop(order);
             if (shop.Named(cushion.Fill!.Item, MaterialKind.Foam) is { Width: { } width, Length: { } length } stock
                 && FoamBlock.Of(cushion, paired: true).FirstOrDefault(block => !block.FitsOn(width, length)) is { } block)
             {

@@ -40,22 +40,9 @@ public static class LengthText
             return true;
         }
 
-        if (!TryReadNumber(text[..end], out decimal whole, out int numerator, out int denominator))
-        {
-            return false;
-        }
-
-        decimal nanometres = Length.NanometresIn(unit);
-        decimal limit = Length.MaxValue.Nanometres / nanometres;
-        if (Math.Abs(whole) > limit || numerator > limit * denominator)
-        {
-            return false;
-        }
-
-        decimal fraction = numerator * nanometres / denominator;
-        decimal sum = whole * nanometres + (text[0] == '-' ? -fraction : fraction);
-        length = Length.FromNanometres((long)decimal.Round(sum, MidpointRounding.AwayFromZero));
-        return Math.Abs(length.Nanometres) <= Length.MaxValue.Nanometres;
+        return text[..end].Contains('/')
+            ? TryReadFraction(text[..end], Length.NanometresIn(unit), out length)
+            : TryReadNumber(text[..end], Length.NanometresIn(unit), out length);
     }
 
     /// <summary>Prints a length with its unit: inches and yards as fractions down to 1/64 where they are exact, else at most four decimals.</summary>
@@ -142,25 +129,44 @@ public static class LengthText
         return length <= Length.MaxValue;
     }
 
-    // A number is one of: 15.5 | 1.5e1 | 1/2 | 15 1/2 | 15-1/2, with an optional leading minus.
-    private static bool TryReadNumber(ReadOnlySpan<char> text, out decimal whole, out int numerator, out int denominator)
+    // 15.5 | 1.5e1, with an optional leading minus.
+    private static bool TryReadNumber(ReadOnlySpan<char> text, decimal nanometres, out Length length)
     {
-        (whole, numerator, denominator) = (0, 0, 1);
-        int slash = text.IndexOf('/');
-        if (slash < 0)
-        {
-            return decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out whole);
-        }
-
-        ReadOnlySpan<char> before = text[..slash].TrimEnd();
-        int start = before.LastIndexOfAny(' ', '-') + 1;
-        if (start > 1 && !decimal.TryParse(before[..(start - 1)].TrimEnd(), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out whole))
+        length = default;
+        const NumberStyles Styles = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
+        if (!decimal.TryParse(text, Styles, CultureInfo.InvariantCulture, out decimal number) || Math.Abs(number) > Length.MaxValue.Nanometres / nanometres)
         {
             return false;
         }
 
-        return int.TryParse(before[start..], NumberStyles.None, CultureInfo.InvariantCulture, out numerator)
-            && int.TryParse(text[(slash + 1)..].TrimStart(), NumberStyles.None, CultureInfo.InvariantCulture, out denominator)
-            && denominator > 0;
+        length = Length.FromNanometres((long)decimal.Round(number * nanometres, MidpointRounding.AwayFromZero));
+        return true;
+    }
+
+    // 1/2 | 15 1/2 | 15-1/2, with an optional leading minus.
+    private static bool TryReadFraction(ReadOnlySpan<char> text, long nanometres, out Length length)
+    {
+        length = default;
+        int slash = text.IndexOf('/');
+        ReadOnlySpan<char> before = text[..slash].TrimEnd();
+        int start = before.LastIndexOfAny(' ', '-') + 1;
+        long whole = 0;
+        if ((start > 1 && !long.TryParse(before[..(start - 1)].TrimEnd(), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out whole))
+            || !int.TryParse(before[start..], NumberStyles.None, CultureInfo.InvariantCulture, out int numerator)
+            || !int.TryParse(text[(slash + 1)..].TrimStart(), NumberStyles.None, CultureInfo.InvariantCulture, out int denominator)
+            || denominator == 0)
+        {
+            return false;
+        }
+
+        Int128 parts = ((Int128.Abs(whole) * denominator) + numerator) * nanometres;
+        Int128 size = ((2 * parts) + denominator) / (2 * (Int128)denominator);
+        if (size > Length.MaxValue.Nanometres)
+        {
+            return false;
+        }
+
+        length = Length.FromNanometres((long)(text[0] == '-' ? -size : size));
+        return true;
     }
 }

@@ -44,11 +44,38 @@ public sealed record ConstructionOffer
     public bool HasBlock => Thickness || Takes(ConstructionField.Length);
 
     /// <summary>Whether it takes a field.</summary>
-    public bool Takes(ConstructionField field) => Fields.Any(offer => offer.Field == field);
+    public bool Takes(ConstructionField field) => Offered(field) is not null;
+
+    /// <summary>Whether it cannot do without a field.</summary>
+    public bool Requires(ConstructionField field) => Offered(field) is { Required: true };
 
     /// <summary>An edging that it takes; null where it does not.</summary>
     public EdgingOffer? EdgingOf(EdgingKind kind) => Edgings.FirstOrDefault(offer => offer.Kind == kind);
 
     /// <summary>The sides on which a closure may stand; empty when it is not offered.</summary>
-    public ImmutableArray<Side> SidesFor(ClosureKind closure) => Closures.FirstOrDefault(offer => offer.Kind == closure)?.Sides ?? [];
+    public ImmutableArray<Side> SidesFor(ClosureKind closure)
+    {
+        foreach (ClosureOffer offer in Closures)
+        {
+            if (offer.Kind == closure)
+            {
+                return offer.Sides;
+            }
+        }
+
+        return [];
+    }
+
+    private FieldOffer? Offered(ConstructionField field)
+    {
+        foreach (FieldOffer offer in Fields)
+        {
+            if (offer.Field == field)
+            {
+                return offer;
+            }
+        }
+
+        return null;
+    }
 }

@@ -5,16 +5,33 @@ using CushionService.Engine.Measures;
 namespace CushionService.Engine.Patterns;
 
 /// <summary>One edge of a panel's finished outline, from one corner or notch to the next, counter-clockwise.</summary>
-/// <param name="Name">Distinct within the panel.</param>
-/// <param name="Path">Its lines and arcs, each starting where the one before ends; at least one.</param>
-/// <param name="Finish">What happens there.</param>
-public sealed record Edge(string Name, ImmutableArray<Segment> Path, EdgeFinish Finish)
+public sealed record Edge
 {
+    /// <summary>An edge of lines and arcs.</summary>
+    public Edge(string name, ImmutableArray<Segment> path, EdgeFinish finish) => (Name, Path, Finish) = (name, path, finish);
+
     /// <summary>A straight edge.</summary>
     public Edge(string name, Point from, Point to, EdgeFinish finish)
         : this(name, [new Segment(from, to)], finish)
     {
     }
+
+    /// <summary>Distinct within the panel.</summary>
+    public string Name { get; init; }
+
+    /// <summary>Its lines and arcs, each starting where the one before ends; at least one.</summary>
+    public ImmutableArray<Segment> Path
+    {
+        get;
+        init
+        {
+            field = value;
+            (Length, Facing) = (Segment.LengthOf(value), FacingOf(value));
+        }
+    }
+
+    /// <summary>What happens there.</summary>
+    public EdgeFinish Finish { get; init; }
 
     /// <summary>Where it starts.</summary>
     public Point From => Path[0].From;
@@ -23,29 +40,10 @@ public sealed record Edge(string Name, ImmutableArray<Segment> Path, EdgeFinish 
     public Point To => Path[^1].To;
 
     /// <summary>Finished length: the sum of its lines and arcs, each to the nearest nanometre.</summary>
-    public Length Length
-    {
-        get
-        {
-            var sum = Length.Zero;
-            foreach (Segment segment in Path)
-            {
-                sum += segment.Length;
-            }
-
-            return sum;
-        }
-    }
+    public Length Length { get; private init; }
 
     /// <summary>The way its outside faces; <see cref="EdgeFacing.Aslant"/> unless it is one level or plumb line.</summary>
-    public EdgeFacing Facing => (Path.Length > 1 || !Path[0].IsStraight, To.X.CompareTo(From.X), To.Y.CompareTo(From.Y)) switch
-    {
-        (false, > 0, 0) => EdgeFacing.Down,
-        (false, 0, > 0) => EdgeFacing.Right,
-        (false, < 0, 0) => EdgeFacing.Up,
-        (false, 0, < 0) => EdgeFacing.Left,
-        _ => EdgeFacing.Aslant,
-    };
+    public EdgeFacing Facing { get; private init; }
 
     /// <summary>The edge moved.</summary>
     public Edge Moved(Length right, Length up) => this with
@@ -74,5 +72,18 @@ public sealed record Edge(string Name, ImmutableArray<Segment> Path, EdgeFinish 
         }
 
         return (To, Path[^1].EndDirection);
+    }
+
+    private static EdgeFacing FacingOf(ImmutableArray<Segment> path)
+    {
+        Segment line = path[0];
+        return (path.Length > 1 || !line.IsStraight, line.To.X.CompareTo(line.From.X), line.To.Y.CompareTo(line.From.Y)) switch
+        {
+            (false, > 0, 0) => EdgeFacing.Down,
+            (false, 0, > 0) => EdgeFacing.Right,
+            (false, < 0, 0) => EdgeFacing.Up,
+            (false, 0, < 0) => EdgeFacing.Left,
+            _ => EdgeFacing.Aslant,
+        };
     }
 }

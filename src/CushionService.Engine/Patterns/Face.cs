@@ -70,7 +70,7 @@ internal sealed class Face
     /// <summary>The edges of the face on a run, and how far they overlap there.</summary>
     public (ImmutableArray<EdgeRef> Edges, Length Lap) On(OutlineSide run)
     {
-        var edges = ImmutableArray.CreateBuilder<EdgeRef>(1);
+        ImmutableArray<EdgeRef> edges = [];
         string again = Panels.Length > 1 ? run.Name + Parting.Again : run.Name;
         Length laid = -run.Length;
         foreach (Panel panel in Panels)
@@ -79,13 +79,13 @@ internal sealed class Face
             {
                 if (edge.Name == run.Name || edge.Name == again)
                 {
-                    edges.Add(new EdgeRef(panel.Part, edge.Name));
+                    edges = edges.Add(new EdgeRef(panel.Part, edge.Name));
                     laid += edge.Length;
                 }
             }
         }
 
-        return (edges.DrainToImmutable(), laid);
+        return (edges, laid);
     }
 
     /// <summary>The zipper between the two panels of a divided face; nothing when there is none.</summary>

@@ -15,7 +15,15 @@ public sealed record Panel
     public required FabricRole Role { get; init; }
 
     /// <summary>Its edges, counter-clockwise, each starting where the one before ends.</summary>
-    public required ImmutableArray<Edge> Edges { get; init; }
+    public required ImmutableArray<Edge> Edges
+    {
+        get;
+        init
+        {
+            field = value;
+            (Extent, IsRectangle) = (ExtentOf(value), IsRectangular(value));
+        }
+    }
 
     /// <summary>Marks that its edges do not show.</summary>
     public ImmutableArray<PanelMark> Marks { get; init; } = [];
@@ -59,38 +67,10 @@ public sealed record Panel
     /// <summary>Finished extent along.</summary>
     public Length Height => Extent.Y;
 
-    private Point Extent
-    {
-        get
-        {
-            Point extent = Edges[0].To;
-            foreach (Edge edge in Edges)
-            {
-                foreach (Segment segment in edge.Path)
-                {
-                    extent = new Point(Length.Max(extent.X, segment.To.X), Length.Max(extent.Y, segment.To.Y));
-                }
-            }
-
-            return extent;
-        }
-    }
+    private Point Extent { get; init; }
 
     /// <summary>Whether every edge is level or plumb and the outline is a rectangle.</summary>
-    public bool IsRectangle
-    {
-        get
-        {
-            var corners = 0;
-            for (var i = 0; i < Edges.Length; i++)
-            {
-                EdgeFacing facing = Edges[i].Facing;
-                corners += facing == EdgeFacing.Aslant ? 5 : facing != Edges[(i + 1) % Edges.Length].Facing ? 1 : 0;
-            }
-
-            return corners == 4;
-        }
-    }
+    public bool IsRectangle { get; private init; }
 
     /// <summary>The edge of that name.</summary>
     /// <exception cref="InvalidPatternException">There is none.</exception>
@@ -124,5 +104,31 @@ public sealed record Panel
         }
 
         return deepest;
+    }
+
+    private static Point ExtentOf(ImmutableArray<Edge> edges)
+    {
+        Point extent = edges[0].To;
+        foreach (Edge edge in edges)
+        {
+            foreach (Segment segment in edge.Path)
+            {
+                extent = new Point(Length.Max(extent.X, segment.To.X), Length.Max(extent.Y, segment.To.Y));
+            }
+        }
+
+        return extent;
+    }
+
+    private static bool IsRectangular(ImmutableArray<Edge> edges)
+    {
+        var corners = 0;
+        for (var i = 0; i < edges.Length; i++)
+        {
+            EdgeFacing facing = edges[i].Facing;
+            corners += facing == EdgeFacing.Aslant ? 5 : facing != edges[(i + 1) % edges.Length].Facing ? 1 : 0;
+        }
+
+        return corners == 4;
     }
 }

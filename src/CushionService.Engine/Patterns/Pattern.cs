@@ -9,6 +9,8 @@ namespace CushionService.Engine.Patterns;
 /// <param name="Seams">In sewing order.</param>
 public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> Seams)
 {
+    private const int MostOnStack = 256;
+
     /// <summary>The panel of that part.</summary>
     /// <exception cref="InvalidPatternException">There is none.</exception>
     public Panel this[string part] => Panels[IndexOf(part)];
@@ -26,35 +28,53 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
             RequireOutline(panel);
         }
 
-        bool[][] joined = [.. Panels.Select(panel => new bool[panel.Edges.Length])];
-        foreach (Seam seam in Seams)
+        int edges = 0;
+        foreach (Panel panel in Panels)
         {
-            Join(seam.RestsOnSeam ? [] : seam.One, joined);
-            Join(seam.Other, joined);
-            Require(seam.OtherFor(Sum(seam.One)) == Sum(seam.Other) - seam.Lap, $"{seam.One[0]} is not as long as {seam.Other[0]}.");
+            edges += panel.Edges.Length;
         }
 
-        for (var i = 0; i < Panels.Length; i++)
+        // The edges of all panels in one row.
+        Span<bool> joined = edges <= MostOnStack ? stackalloc bool[edges] : new bool[edges];
+        foreach (Seam seam in Seams)
         {
-            Panel panel = Panels[i];
-            for (var j = 0; j < panel.Edges.Length; j++)
+            Length one = seam.RestsOnSeam ? Sum(seam.One) : Join(seam.One, joined);
+            Require(seam.OtherFor(one) == Join(seam.Other, joined) - seam.Lap, $"{seam.One[0]} is not as long as {seam.Other[0]}.");
+        }
+
+        int at = 0;
+        foreach (Panel panel in Panels)
+        {
+            foreach (Edge edge in panel.Edges)
             {
-                Require(!panel.Edges[j].Finish.Joins || joined[i][j], $"{panel.Part}.{panel.Edges[j].Name} is in no seam.");
+                Require(!edge.Finish.Joins || joined[at], $"{panel.Part}.{edge.Name} is in no seam.");
+                at++;
             }
         }
 
         return this;
     }
 
-    private void Join(ImmutableArray<EdgeRef> edges, bool[][] joined)
+    // Returns the edges' length.
+    private Length Join(ImmutableArray<EdgeRef> edges, Span<bool> joined)
     {
+        var sum = Length.Zero;
         foreach (EdgeRef named in edges)
         {
-            int panel = IndexOf(named.Part), edge = Panels[panel].IndexOf(named.Edge);
-            Require(Panels[panel].Edges[edge].Finish.Joins, $"{named} is in a seam but is not finished for one.");
-            Require(!joined[panel][edge], $"{named} is in two seams.");
-            joined[panel][edge] = true;
+            int panel = IndexOf(named.Part), at = Panels[panel].IndexOf(named.Edge);
+            Edge edge = Panels[panel].Edges[at];
+            for (int before = 0; before < panel; before++)
+            {
+                at += Panels[before].Edges.Length;
+            }
+
+            Require(edge.Finish.Joins, $"{named} is in a seam but is not finished for one.");
+            Require(!joined[at], $"{named} is in two seams.");
+            joined[at] = true;
+            sum += edge.Length;
         }
+
+        return sum;
     }
 
     private static void RequireOutline(Panel panel)

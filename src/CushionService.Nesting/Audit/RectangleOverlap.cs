@@ -6,31 +6,39 @@ namespace CushionService.Nesting.Audit;
 /// cheaper than a tree for as many as lie side by side on a strip.</summary>
 internal static class RectangleOverlap
 {
+    private const int MostOnStack = 64;
+
     /// <summary>The indices of two rectangles that share area; null when none do.</summary>
     public static (int First, int Second)? Find(ReadOnlySpan<GridRectangle> rectangles)
     {
+        int count = rectangles.Length;
+        return count <= MostOnStack
+            ? Find(rectangles, stackalloc long[3 * count], stackalloc int[3 * count])
+            : Find(rectangles, new long[3 * count], new int[3 * count]);
+    }
+
+    private static (int First, int Second)? Find(ReadOnlySpan<GridRectangle> rectangles, Span<long> places, Span<int> indices)
+    {
         // Twice the y, plus one for a start: a rectangle that ends where another begins leaves first, for touching is not sharing.
-        var when = new long[rectangles.Length * 2];
-        var which = new int[rectangles.Length * 2];
+        Span<long> lefts = places[..rectangles.Length], when = places[rectangles.Length..];
+        Span<int> active = indices[..rectangles.Length], which = indices[rectangles.Length..];
         for (var index = 0; index < rectangles.Length; index++)
         {
             (when[2 * index], which[2 * index]) = (2 * rectangles[index].Y + 1, index);
             (when[2 * index + 1], which[2 * index + 1]) = (2 * (rectangles[index].Y + rectangles[index].Length), ~index);
         }
 
-        Array.Sort(when, which);
-        var lefts = new long[rectangles.Length];
-        var active = new int[rectangles.Length];
+        when.Sort(which);
         var count = 0;
         foreach (int entry in which)
         {
             int index = entry < 0 ? ~entry : entry;
             var r = rectangles[index];
-            int at = Array.BinarySearch(lefts, 0, count, r.X);
+            int at = lefts[..count].BinarySearch(r.X);
             if (entry < 0)
             {
-                lefts.AsSpan(at + 1, count - at - 1).CopyTo(lefts.AsSpan(at));
-                active.AsSpan(at + 1, count - at - 1).CopyTo(active.AsSpan(at));
+                lefts[(at + 1)..count].CopyTo(lefts[at..]);
+                active[(at + 1)..count].CopyTo(active[at..]);
                 count--;
                 continue;
             }
@@ -51,8 +59,8 @@ internal static class RectangleOverlap
                 return (index, active[at]);
             }
 
-            lefts.AsSpan(at, count - at).CopyTo(lefts.AsSpan(at + 1));
-            active.AsSpan(at, count - at).CopyTo(active.AsSpan(at + 1));
+            lefts[at..count].CopyTo(lefts[(at + 1)..]);
+            active[at..count].CopyTo(active[(at + 1)..]);
             (lefts[at], active[at]) = (r.X, index);
             count++;
         }

@@ -12,12 +12,17 @@ internal static class SheetAudit
         for (var index = 0; index < rectangles.Length; index++)
         {
             int used = layout.Placements[index].Sheet;
-            Demand(used >= 0 && used < layout.Sheets.Length, $"A copy lies on no sheet: {layout.Placements[index]}.");
+            if (used < 0 || used >= layout.Sheets.Length)
+            {
+                throw new LayoutAuditException($"A copy lies on no sheet: {layout.Placements[index]}.");
+            }
+
             var sheet = problem.Sheets[layout.Sheets[used]];
             var r = rectangles[index];
-            Demand(
-                r.X >= 0 && r.Y >= 0 && r.X + r.Width <= sheet.Width && r.Y + r.Length <= sheet.Length,
-                $"A copy lies outside its sheet: {layout.Placements[index]}.");
+            if (r.X < 0 || r.Y < 0 || r.X + r.Width > sheet.Width || r.Y + r.Length > sheet.Length)
+            {
+                throw new LayoutAuditException($"A copy lies outside its sheet: {layout.Placements[index]}.");
+            }
         }
 
         foreach (var group in Enumerable.Range(0, rectangles.Length).GroupBy(index => layout.Placements[index].Sheet))

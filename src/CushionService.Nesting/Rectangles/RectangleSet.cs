@@ -6,6 +6,9 @@ namespace CushionService.Nesting.Rectangles;
 /// they came from, so that a search never tells equal rectangles apart.</summary>
 internal sealed class RectangleSet
 {
+    // So few are found faster one by one.
+    private const int FewPieces = 16;
+
     private readonly int[] _piece;
     private readonly int[] _copy;
     private readonly bool[] _swapped;
@@ -14,52 +17,59 @@ internal sealed class RectangleSet
     public RectangleSet(ImmutableArray<NestingPiece> pieces, long width)
     {
         Width = width;
-        var byKind = new Dictionary<(long, long, bool), int>();
-        var copies = new List<(int Kind, int Piece, int Copy, bool Swapped)>();
+        var sizes = new List<(long Across, long Along, bool Turns)>(pieces.Length);
+        var kindOf = new int[pieces.Length];
+        var swapped = new bool[pieces.Length];
+        var count = new List<int>(pieces.Length);
+        var byKind = pieces.Length > FewPieces ? new Dictionary<(long, long, bool), int>() : null;
         for (var piece = 0; piece < pieces.Length; piece++)
         {
-            if (pieces[piece].Quantity == 0)
-            {
-                continue;
-            }
-
             var (across, along) = (pieces[piece].Width, pieces[piece].Length);
             bool mayTurn = pieces[piece].Rotations == Rotations.QuarterTurns && across != along;
             bool uprightFits = across <= width;
             bool turns = mayTurn && uprightFits && along <= width;
 
             // A rectangle that may turn is kept with its longer side along; one that fits in one turn only is kept in that turn.
-            bool swapped = mayTurn && (turns ? across > along : !uprightFits);
-            var key = swapped ? (along, across, turns) : (across, along, turns);
-            if (!byKind.TryGetValue(key, out int kind))
+            swapped[piece] = mayTurn && (turns ? across > along : !uprightFits);
+            var size = swapped[piece] ? (along, across, turns) : (across, along, turns);
+            int kind = byKind is null ? sizes.IndexOf(size) : byKind.GetValueOrDefault(size, -1);
+            if (kind < 0 && pieces[piece].Quantity > 0)
             {
-                byKind[key] = kind = byKind.Count;
+                kind = sizes.Count;
+                sizes.Add(size);
+                count.Add(0);
+                byKind?.Add(size, kind);
             }
 
+            kindOf[piece] = kind;
+            if (kind >= 0)
+            {
+                count[kind] += pieces[piece].Quantity;
+            }
+        }
+
+        Count = [.. count];
+        Across = new long[sizes.Count];
+        Along = new long[sizes.Count];
+        Turns = new bool[sizes.Count];
+        var next = new int[sizes.Count];
+        for (var (kind, copies) = (0, 0); kind < sizes.Count; copies += Count[kind++])
+        {
+            (Across[kind], Along[kind], Turns[kind]) = sizes[kind];
+            next[kind] = copies;
+            Area += Across[kind] * Along[kind] * Count[kind];
+        }
+
+        // Kind by kind, and within a kind as the caller has them.
+        int all = count.Sum();
+        (KindOf, _piece, _copy, _swapped) = (new int[all], new int[all], new int[all], new bool[all]);
+        for (var piece = 0; piece < pieces.Length; piece++)
+        {
             for (var copy = 0; copy < pieces[piece].Quantity; copy++)
             {
-                copies.Add((kind, piece, copy, swapped));
+                int at = next[kindOf[piece]]++;
+                (KindOf[at], _piece[at], _copy[at], _swapped[at]) = (kindOf[piece], piece, copy, swapped[piece]);
             }
-        }
-
-        copies.Sort();
-        KindOf = [.. copies.Select(copy => copy.Kind)];
-        _piece = [.. copies.Select(copy => copy.Piece)];
-        _copy = [.. copies.Select(copy => copy.Copy)];
-        _swapped = [.. copies.Select(copy => copy.Swapped)];
-        Across = new long[byKind.Count];
-        Along = new long[byKind.Count];
-        Turns = new bool[byKind.Count];
-        Count = new int[byKind.Count];
-        foreach (var ((across, along, turns), kind) in byKind)
-        {
-            (Across[kind], Along[kind], Turns[kind]) = (across, along, turns);
-        }
-
-        foreach (int kind in KindOf)
-        {
-            Count[kind]++;
-            Area += Across[kind] * Along[kind];
         }
     }
 

@@ -11,7 +11,7 @@ internal static class StripSearch
     {
         var layouts = new OrderSearch(set, sale, budget);
         layouts.Start(bound.Goal);
-        var beams = new BoxBeams(set, sale, budget);
+        BoxBeams? beams = null;
         bool turns = Array.IndexOf(set.Turns, true) >= 0;
 
         // Few kinds or few copies can be searched through; many different ones are found sooner than ruled out.
@@ -21,6 +21,12 @@ internal static class StripSearch
             long before = budget.Spent;
             long steps = Math.Min(share, budget.Limit - budget.Spent);
             bound.Relax(Below());
+            if (layouts.Length <= bound.Goal)
+            {
+                break;
+            }
+
+            beams ??= new BoxBeams(set, sale, budget);
             long improving = bound.Box is null ? steps : (long)(steps * (1 - proving));
             layouts.Improve(bound.Goal, beams.Apply ? improving / (turns ? 2 : 8) : improving);
             long end = before + improving;

@@ -13,7 +13,7 @@ namespace CushionService.Validation;
 internal static class ConstructionRules
 {
     private static readonly ImmutableArray<(ConstructionField Field, string Name, Func<Cushion, object?> Get)> Fields =
-        [.. Enum.GetValues<ConstructionField>().Select(field => (field, field.ToString(), Getters.Of<Cushion>(typeof(Cushion).GetProperty(field.ToString())!)))];
+        [.. Enum.GetValues<ConstructionField>().Select(field => (field, field.ToString(), Getters.Of<Cushion, object?>(typeof(Cushion).GetProperty(field.ToString())!)))];
 
     public static void Check(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
     {
@@ -25,7 +25,7 @@ internal static class ConstructionRules
             {
                 context.Refuse(name, "not-applicable", $"{FieldNames.Words(name)} does not apply to construction {CushionValidator.Json(offer.Kind)}.");
             }
-            else if (!given && offer.Fields.Contains(new FieldOffer(field, Required: true)))
+            else if (!given && offer.Requires(field))
             {
                 context.Refuse(name, "required", $"{FieldNames.Words(name)} is required for construction {CushionValidator.Json(offer.Kind)}.");
             }

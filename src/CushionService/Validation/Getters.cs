@@ -7,9 +7,11 @@ namespace CushionService.Validation;
 internal static class Getters
 {
     /// <summary>Gets a property of a record.</summary>
-    public static Func<T, object?> Of<T>(PropertyInfo property)
+    /// <typeparam name="T">The record.</typeparam>
+    /// <typeparam name="TValue">What the property's value is got as.</typeparam>
+    public static Func<T, TValue> Of<T, TValue>(PropertyInfo property)
     {
         ParameterExpression instance = Expression.Parameter(typeof(T));
-        return Expression.Lambda<Func<T, object?>>(Expression.Convert(Expression.Property(instance, property), typeof(object)), instance).Compile();
+        return Expression.Lambda<Func<T, TValue>>(Expression.Convert(Expression.Property(instance, property), typeof(TValue)), instance).Compile();
     }
 }

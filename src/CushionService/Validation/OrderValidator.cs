@@ -40,11 +40,11 @@ internal sealed class OrderValidator : RecordValidator<Order>
 
         void Filled(IReadOnlyList<object?>? entries, string list)
         {
-            foreach ((int index, object? entry) in (entries ?? []).Index())
+            for (int i = 0; i < entries?.Count; i++)
             {
-                if (entry is null)
+                if (entries[i] is null)
                 {
-                    context.Refuse($"{list}[{index}]", "required", $"An entry of {FieldNames.Json(list)} may not be null.");
+                    context.Refuse($"{list}[{i}]", "required", $"An entry of {FieldNames.Json(list)} may not be null.");
                 }
             }
         }
@@ -58,7 +58,7 @@ internal sealed class OrderValidator : RecordValidator<Order>
         }
 
         // A cushion has at most some ten panels; the sum stops an order that no page could wait for.
-        long pieces = (order.Cushions ?? []).Sum(cushion => 10L * (cushion?.Quantity ?? 1)) + (order.Pieces ?? []).Sum(piece => (long)(piece?.Quantity ?? 1));
+        long pieces = (order.Cushions ?? []).Sum(static cushion => 10L * (cushion?.Quantity ?? 1)) + (order.Pieces ?? []).Sum(static piece => (long)(piece?.Quantity ?? 1));
         if (pieces > MostPieces)
         {
             context.Refuse("", "too-many-pieces", $"An order may have at most {MostPieces} pieces, a cushion counting as ten.", new FindingRange(null, MostPieces));
@@ -75,20 +75,25 @@ internal sealed class OrderValidator : RecordValidator<Order>
 
     private static void NamesAreDistinct(Order order, ValidationContext<Order> context)
     {
-        Distinct(order.Cushions?.Select(cushion => cushion?.Id), nameof(Order.Cushions), "Id");
-        Distinct(order.Pieces?.Select(piece => piece?.Id), nameof(Order.Pieces), "Id");
-        Distinct(order.Fabrics?.Select(fabric => fabric?.Id), nameof(Order.Fabrics), "Id");
-        Distinct(order.Stocks?.Select(stock => stock?.Id), nameof(Order.Stocks), "Id");
-        Distinct(order.Prices?.Select(price => price?.Item), nameof(Order.Prices), "Item");
+        Distinct(order.Cushions, static cushion => cushion?.Id, nameof(Order.Cushions), "Id");
+        Distinct(order.Pieces, static piece => piece?.Id, nameof(Order.Pieces), "Id");
+        Distinct(order.Fabrics, static fabric => fabric?.Id, nameof(Order.Fabrics), "Id");
+        Distinct(order.Stocks, static stock => stock?.Id, nameof(Order.Stocks), "Id");
+        Distinct(order.Prices, static price => price?.Item, nameof(Order.Prices), "Item");
 
-        void Distinct(IEnumerable<string?>? names, string list, string field)
+        void Distinct<T>(IReadOnlyList<T>? entries, Func<T, string?> nameOf, string list, string field)
         {
-            var seen = new HashSet<string>(StringComparer.Ordinal);
-            foreach ((int index, string? name) in (names ?? []).Index())
+            if (entries is not { Count: > 1 })
             {
-                if (name is not null && !seen.Add(name))
+                return;
+            }
+
+            var seen = new HashSet<string>(StringComparer.Ordinal);
+            for (int i = 0; i < entries.Count; i++)
+            {
+                if (nameOf(entries[i]) is { } name && !seen.Add(name))
                 {
-                    context.Refuse($"{list}[{index}].{field}", "duplicate", $"{field} {name} stands twice in {FieldNames.Json(list)}.");
+                    context.Refuse($"{list}[{i}].{field}", "duplicate", $"{field} {name} stands twice in {FieldNames.Json(list)}.");
                 }
             }
         }
@@ -101,31 +106,37 @@ internal sealed class OrderValidator : RecordValidator<Order>
             return;
         }
 
-        HashSet<string?> known = [.. fabrics.Select(fabric => fabric?.Id)];
-        var used = new HashSet<string?>(StringComparer.Ordinal);
-        string? only = context.Reading().OnlyFabric;
-        foreach ((int i, Cushion? cushion) in (order.Cushions ?? []).Index())
+        var known = new HashSet<string?>(fabrics.Count, StringComparer.Ordinal);
+        for (int i = 0; i < fabrics.Count; i++)
         {
-            string at = $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Fabrics)}";
-            if (cushion is { Fabrics: null })
-            {
-                Use(only, at, "Fabrics", required: true);
-            }
-
-            Use(cushion?.Fabrics?.Top, $"{at}.Top", "Top");
-            Use(cushion?.Fabrics?.Bottom, $"{at}.Bottom", "Bottom");
-            Use(cushion?.Fabrics?.Sides, $"{at}.Sides", "Sides");
-            Use(cushion?.Ties?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Ties)}.Fabric", "Fabric");
-            Use(cushion?.Straps?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Straps)}.Fabric", "Fabric");
-            Use(cushion?.Pocket?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Pocket)}.Fabric", "Fabric");
-            Use(cushion?.Edging?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Edging)}.Fabric", "Fabric");
-            Use(cushion?.InnerCover?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.InnerCover)}.Fabric", "Fabric");
-            Use(cushion?.Handle?.Fabric, $"{nameof(Order.Cushions)}[{i}].{nameof(Cushion.Handle)}.Fabric", "Fabric");
+            known.Add(fabrics[i]?.Id);
         }
 
-        foreach ((int i, LoosePiece? piece) in (order.Pieces ?? []).Index())
+        var used = new HashSet<string>(StringComparer.Ordinal);
+        string? only = context.Reading().OnlyFabric;
+        for (int i = 0; i < order.Cushions?.Count; i++)
         {
-            Use(piece?.Fabric ?? only, $"{nameof(Order.Pieces)}[{i}].Fabric", "Fabric", required: piece is not null);
+            Cushion? cushion = order.Cushions[i];
+            if (cushion is { Fabrics: null })
+            {
+                Use(only, nameof(Order.Cushions), i, nameof(Cushion.Fabrics), required: true);
+            }
+
+            Use(cushion?.Fabrics?.Top, nameof(Order.Cushions), i, "Fabrics.Top");
+            Use(cushion?.Fabrics?.Bottom, nameof(Order.Cushions), i, "Fabrics.Bottom");
+            Use(cushion?.Fabrics?.Sides, nameof(Order.Cushions), i, "Fabrics.Sides");
+            Use(cushion?.Ties?.Fabric, nameof(Order.Cushions), i, "Ties.Fabric");
+            Use(cushion?.Straps?.Fabric, nameof(Order.Cushions), i, "Straps.Fabric");
+            Use(cushion?.Pocket?.Fabric, nameof(Order.Cushions), i, "Pocket.Fabric");
+            Use(cushion?.Edging?.Fabric, nameof(Order.Cushions), i, "Edging.Fabric");
+            Use(cushion?.InnerCover?.Fabric, nameof(Order.Cushions), i, "InnerCover.Fabric");
+            Use(cushion?.Handle?.Fabric, nameof(Order.Cushions), i, "Handle.Fabric");
+        }
+
+        for (int i = 0; i < order.Pieces?.Count; i++)
+        {
+            LoosePiece? piece = order.Pieces[i];
+            Use(piece?.Fabric ?? only, nameof(Order.Pieces), i, "Fabric", required: piece is not null);
             Fabric? cloth = fabrics.FirstOrDefault(fabric => fabric?.Id is { } id && id == (piece?.Fabric ?? only));
             if (cloth is { OneWay: true } && piece?.Rotation is not null and not Nesting.Rotations.None)
             {
@@ -133,32 +144,42 @@ internal sealed class OrderValidator : RecordValidator<Order>
             }
         }
 
-        foreach ((int i, Fabric? fabric) in fabrics.Index())
+        for (int i = 0; i < fabrics.Count; i++)
         {
-            if (fabric?.Id is { } id && !used.Contains(id))
+            if (fabrics[i]?.Id is { } id && !used.Contains(id))
             {
                 context.Warn($"{nameof(Order.Fabrics)}[{i}]", "unused-fabric", $"Nothing is made of the cloth {id}.");
             }
         }
 
-        void Use(string? name, string at, string field, bool required = false)
+        void Use(string? name, string list, int index, string field, bool required = false)
         {
-            used.Add(name);
+            if (name is not null)
+            {
+                used.Add(name);
+            }
+
+            string Word() => field[(field.LastIndexOf('.') + 1)..];
             if (name is null && required)
             {
-                context.Refuse(at, "required", $"{field} is required when the order has several cloths.");
+                context.Refuse($"{list}[{index}].{field}", "required", $"{Word()} is required when the order has several cloths.");
             }
             else if (name is not null && !known.Contains(name))
             {
-                context.Refuse(at, "unknown-fabric", $"{field} names the cloth {name}, which the order does not have.");
+                context.Refuse($"{list}[{index}].{field}", "unknown-fabric", $"{Word()} names the cloth {name}, which the order does not have.");
             }
         }
     }
 
     private static void PricesAreUsed(Order order, ValidationContext<Order> context)
     {
+        if (order.Prices is not { Count: > 0 } prices)
+        {
+            return;
+        }
+
         HashSet<string?> fabrics = [.. (order.Fabrics ?? []).Select(fabric => fabric?.Id)];
-        foreach ((int i, ItemPrice? price) in (order.Prices ?? []).Index())
+        foreach ((int i, ItemPrice? price) in prices.Index())
         {
             if (price?.Item is { } item && fabrics.Contains(item))
             {

@@ -13,7 +13,7 @@ internal sealed class OutlineValidator : RecordValidator<Outline>
     [
         .. typeof(Outline).GetProperties()
             .Where(property => property.Name != nameof(Outline.Kind))
-            .Select(property => (property.Name, Getters.Of<Outline>(property))),
+            .Select(property => (property.Name, Getters.Of<Outline, object?>(property))),
     ];
 
     public OutlineValidator()

@@ -10,29 +10,48 @@ namespace CushionService.Validation;
 internal static class PriceRules
 {
     public static IEnumerable<Violation> Check(Order order, OrderReading reading) =>
-    [
-        .. order.PriceBook is { } name && reading.Book is null ? [new Violation("/priceBook", "unknown-price-book", $"There is no price book {name}.")] : Array.Empty<Violation>(),
-        .. order.Currency is { } currency && reading.Book is { } book && book.Currency.Code != currency
+        order.PriceBook is not { } name ? []
+        : reading.Book is not { } book ? [new Violation("/priceBook", "unknown-price-book", $"There is no price book {name}.")]
+        : order.Currency is { } currency && book.Currency.Code != currency
             ? [new Violation("/currency", "wrong-currency", $"The price book {book.Name} is in {book.Currency.Code}; an order that names it may not be in another currency.")]
-            : Array.Empty<Violation>(),
-    ];
+        : [];
 
     /// <summary>Where an order has prices of its own.</summary>
     public static IEnumerable<string> Brought(Order order)
     {
-        IEnumerable<(string Pointer, object? Price)> places =
-        [
-            ("/prices", order.Prices is { Count: > 0 } ? order.Prices : null),
-            ("/costing", order.Costing),
-            .. (order.Fabrics ?? []).Select((fabric, i) => ($"/fabrics/{i}/price", (object?)fabric?.Price)),
-            .. (order.Candidates ?? []).SelectMany((candidate, c) => (candidate?.Options ?? []).Select((option, o) => ($"/candidates/{c}/options/{o}/price", (object?)option?.Price))),
-        ];
-        return places.Where(place => place.Price is not null).Select(place => place.Pointer);
+        if (order.Prices is { Count: > 0 })
+        {
+            yield return "/prices";
+        }
+
+        if (order.Costing is not null)
+        {
+            yield return "/costing";
+        }
+
+        for (int i = 0; i < order.Fabrics?.Count; i++)
+        {
+            if (order.Fabrics[i]?.Price is not null)
+            {
+                yield return $"/fabrics/{i}/price";
+            }
+        }
+
+        for (int c = 0; c < order.Candidates?.Count; c++)
+        {
+            for (int o = 0; o < order.Candidates[c]?.Options?.Count; o++)
+            {
+                if (order.Candidates[c].Options![o]?.Price is not null)
+                {
+                    yield return $"/candidates/{c}/options/{o}/price";
+                }
+            }
+        }
     }
 
     /// <summary>Whether an order has an amount of money.</summary>
     public static bool HasAmounts(Order order) =>
-        Brought(order).Any(pointer => pointer != "/costing") || order.Costing is { Labour: not null } or { OverheadHourly: not null } or { Rounding: not null };
+        Brought(order).Any(static pointer => pointer != "/costing") || order.Costing is { Labour: not null } or { OverheadHourly: not null } or { Rounding: not null };
 
     /// <summary>How a cloth is sold: by the order, or else by the price book, and in the unit of its price.</summary>
     public static void Sold(Fabric fabric, ValidationContext<Fabric> context)

@@ -10,9 +10,14 @@ internal static class StockRules
 {
     public static void Check(Order order, ValidationContext<Order> context)
     {
+        if (order.Stocks is not { Count: > 0 })
+        {
+            return;
+        }
+
         HashSet<string> stocks = [];
         HashSet<string?> fabrics = [.. (order.Fabrics ?? []).Select(fabric => fabric?.Id)];
-        foreach ((int i, Stock? stock) in (order.Stocks ?? []).Index())
+        foreach ((int i, Stock? stock) in order.Stocks.Index())
         {
             if (stock?.Id is { } id && stocks.Add(id) && fabrics.Contains(id))
             {

@@ -5,31 +5,36 @@ using CushionService.Engine.Measures;
 namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>A stretch of an outline, counter-clockwise as one looks down on it.</summary>
-/// <param name="Name">Names it, and the edges that are sewn to it; distinct within the outline.</param>
-/// <param name="Side">The side of the cushion that it belongs to.</param>
-/// <param name="Path">Its lines and arcs, end to end; at least one.</param>
-public sealed record OutlineSide(string Name, Side Side, ImmutableArray<Segment> Path)
+public sealed record OutlineSide
 {
+    /// <summary>A side of lines and arcs.</summary>
+    public OutlineSide(string name, Side side, ImmutableArray<Segment> path) => (Name, Side, Path) = (name, side, path);
+
     /// <summary>A straight side.</summary>
     public OutlineSide(string name, Side side, Point from, Point to)
         : this(name, side, [new Segment(from, to)])
     {
     }
 
-    /// <summary>Finished length.</summary>
-    public Length Length
-    {
-        get
-        {
-            var sum = Length.Zero;
-            foreach (Segment segment in Path)
-            {
-                sum += segment.Length;
-            }
+    /// <summary>Names it, and the edges that are sewn to it; distinct within the outline.</summary>
+    public string Name { get; init; }
 
-            return sum;
+    /// <summary>The side of the cushion that it belongs to.</summary>
+    public Side Side { get; init; }
+
+    /// <summary>Its lines and arcs, end to end; at least one.</summary>
+    public ImmutableArray<Segment> Path
+    {
+        get;
+        init
+        {
+            field = value;
+            Length = Segment.LengthOf(value);
         }
     }
+
+    /// <summary>Finished length.</summary>
+    public Length Length { get; private init; }
 
     /// <summary>Whether it is one straight line.</summary>
     public bool IsStraight => Path is [{ IsStraight: true }];

@@ -1,16 +1,14 @@
 using System.Globalization;
+using System.Numerics;
 
 namespace CushionService.Nesting.Rectangles.Proofs;
 
-/// <summary>Dual feasible functions: numbers given to extents such that extents which fit side by side into a whole never
-/// add up to more than the whole's number. A product of two, one for each axis, is then an area that no layout
-/// exceeds. Families: u (Fekete and Schepers 2001), the threshold function of Martello, Monaci and Vigo 2003, and the rounding
-/// function of Carlier, Clautiaux and Moukrim 2007. A rectangle that may turn counts in the turn where it is least.</summary>
+/// <summary>Proves by dual feasible functions that rectangles do not fit: a product of two, one for each axis, is an area that no layout exceeds. A
+/// rectangle that may turn counts in the turn where it is least.</summary>
 internal sealed class DualFeasible(RectangleSet set)
 {
     private const int MostKinds = 24;
-    private readonly List<(int Family, long Parameter)> _across = [];
-    private readonly List<(int Family, long Parameter)> _along = [];
+    private const int MostOnStack = 1024;
 
     /// <summary>An argument that the copies do not fit the strip up to a length; null when none is found.</summary>
     public string? RulesOut(long length, StepBudget budget)
@@ -20,45 +18,63 @@ internal sealed class DualFeasible(RectangleSet set)
             return null;
         }
 
-        Functions(_across, set.Width);
-        Functions(_along, length);
-        var (acrossUpright, acrossTurned) = (Values(_across, set.Across, set.Width), Values(_across, set.Along, set.Width));
-        var (alongUpright, alongTurned) = (Values(_along, set.Along, length), Values(_along, set.Across, length));
-        budget.Spend((long)(_across.Count + _along.Count) * set.Kinds);
-        for (var f = 0; f < _across.Count; f++)
+        Span<DualFunction> across = stackalloc DualFunction[DualFunction.MostFor(set.Kinds)], along = stackalloc DualFunction[across.Length];
+        across = across[..DualFunction.For(set, set.Width, across)];
+        along = along[..DualFunction.For(set, length, along)];
+        budget.Spend((long)(across.Length + along.Length) * set.Kinds);
+        for (var kind = 0; kind < set.Kinds; kind++)
         {
-            for (var g = 0; g < _along.Count; g++)
+            if (!FitsUpright(kind, length) && !FitsTurned(kind, length))
             {
-                Int128 need = 0;
-                for (var kind = 0; kind < set.Kinds; kind++)
+                return string.Create(CultureInfo.InvariantCulture, $"{set.Across[kind]} by {set.Along[kind]} does not fit {set.Width} by {length}");
+            }
+        }
+
+        // Sums of products: 64 bits hold them on all but the finest grids.
+        Int128 most = (Int128)set.Width * length * DualFunction.MostMultiple * DualFunction.MostMultiple * set.Copies;
+        return most <= long.MaxValue ? RulesOut<long>(across, along, length, budget) : RulesOut<Int128>(across, along, length, budget);
+    }
+
+    private string? RulesOut<T>(Span<DualFunction> across, Span<DualFunction> along, long length, StepBudget budget)
+        where T : struct, IBinaryInteger<T>
+    {
+        int kinds = set.Kinds;
+        bool turns = Array.IndexOf(set.Turns, true) >= 0;
+        int size = 2 * kinds * (along.Length + 1);
+        Span<long> numbers = size <= MostOnStack ? stackalloc long[size] : new long[size];
+        Span<long> upright = numbers[..kinds], turned = numbers[kinds..(2 * kinds)], alongUpright = numbers[(2 * kinds)..((2 + along.Length) * kinds)];
+        Span<long> alongTurned = numbers[((2 + along.Length) * kinds)..];
+        for (var g = 0; g < along.Length; g++)
+        {
+            Number(along[g], set.Along, set.Across, length, length, alongUpright[(g * kinds)..], alongTurned[(g * kinds)..]);
+        }
+
+        foreach (DualFunction f in across)
+        {
+            Number(f, set.Across, set.Along, set.Width, length, upright, turned);
+            T roomAcross = T.CreateTruncating(f.Of(set.Width, set.Width));
+            for (var g = 0; g < along.Length; g++)
+            {
+                T need = T.Zero;
+                ReadOnlySpan<long> uprightAlong = alongUpright.Slice(g * kinds, kinds), turnedAlong = alongTurned.Slice(g * kinds, kinds);
+                for (var kind = 0; kind < uprightAlong.Length; kind++)
                 {
-                    var (a, b) = (set.Across[kind], set.Along[kind]);
-                    Int128 least = Int128.MaxValue;
-                    if (a <= set.Width && b <= length)
+                    T least = T.CreateTruncating(upright[kind]) * T.CreateTruncating(uprightAlong[kind]);
+                    if (turns)
                     {
-                        least = (Int128)acrossUpright[f][kind] * alongUpright[g][kind];
+                        least = T.Min(least, T.CreateTruncating(turned[kind]) * T.CreateTruncating(turnedAlong[kind]));
                     }
 
-                    if (set.Turns[kind] && b <= set.Width && a <= length)
-                    {
-                        least = Int128.Min(least, (Int128)acrossTurned[f][kind] * alongTurned[g][kind]);
-                    }
-
-                    if (least == Int128.MaxValue)
-                    {
-                        return string.Create(CultureInfo.InvariantCulture, $"{a} by {b} does not fit {set.Width} by {length}");
-                    }
-
-                    need += least * set.Count[kind];
+                    need += least * T.CreateTruncating(set.Count[kind]);
                 }
 
-                budget.Spend(set.Kinds);
-                Int128 room = (Int128)Value(_across[f], set.Width, set.Width) * Value(_along[g], length, length);
+                budget.Spend(kinds);
+                T room = roomAcross * T.CreateTruncating(along[g].Of(length, length));
                 if (need > room)
                 {
                     return string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{Name(_across[f])} across and {Name(_along[g])} along need {need} of the {room} that {set.Width} by {length} has");
+                        $"{f} across and {along[g]} along need {need} of the {room} that {set.Width} by {length} has");
                 }
             }
         }
@@ -66,61 +82,19 @@ internal sealed class DualFeasible(RectangleSet set)
         return null;
     }
 
-    private void Functions(List<(int Family, long Parameter)> functions, long whole)
+    // A kind that fits in one turn only has that turn's numbers in both places.
+    private void Number(
+        DualFunction function, long[] uprightExtents, long[] turnedExtents, long whole, long length, Span<long> upright, Span<long> turned)
     {
-        functions.Clear();
-        functions.Add((0, 1));
-        for (long k = 1; k <= 6; k++)
-        {
-            functions.Add((1, k));
-        }
-
         for (var kind = 0; kind < set.Kinds; kind++)
         {
-            Thresholds(functions, whole, set.Across[kind]);
-            Thresholds(functions, whole, set.Along[kind]);
+            bool fits = FitsUpright(kind, length), fitsTurned = FitsTurned(kind, length);
+            upright[kind] = function.Of(fits ? uprightExtents[kind] : turnedExtents[kind], whole);
+            turned[kind] = fits && !fitsTurned ? upright[kind] : function.Of(turnedExtents[kind], whole);
         }
     }
 
-    private void Thresholds(List<(int Family, long Parameter)> functions, long whole, long extent)
-    {
-        // With many kinds the pairs would outnumber what a page can wait for.
-        if (set.Kinds > 8 && functions.Count > 40)
-        {
-            return;
-        }
+    private bool FitsUpright(int kind, long length) => set.Across[kind] <= set.Width && set.Along[kind] <= length;
 
-        foreach (long threshold in (ReadOnlySpan<long>)[extent, whole - extent + 1])
-        {
-            if (threshold > 0 && threshold <= whole / 2 && !functions.Contains((2, threshold)))
-            {
-                functions.Add((2, threshold));
-                functions.Add((3, threshold));
-            }
-        }
-    }
-
-    /// <summary>The values of all kinds' extents, by function and kind.</summary>
-    private static long[][] Values(List<(int Family, long Parameter)> functions, long[] extents, long whole) =>
-        [.. functions.Select(function => extents.Select(extent => extent <= whole ? Value(function, extent, whole) : 0).ToArray())];
-
-    private static string Name((int Family, long Parameter) function) => function.Family switch
-    {
-        0 => "extent",
-        1 => $"u({function.Parameter})",
-        2 => $"threshold({function.Parameter})",
-        _ => $"rounding({function.Parameter})",
-    };
-
-    private static long Value((int Family, long Parameter) function, long x, long whole)
-    {
-        long p = function.Parameter;
-        return function.Family switch
-        {
-            0 => x,
-            1 => (p + 1) * x % whole == 0 ? x * p : (p + 1) * x / whole * whole,
-            2 => x > whole - p ? whole : x < p ? 0 : x,
-            _ => 2 * x > whole ? 2 * (whole / p - (whole - x) / p) : 2 * x == whole ? whole / p : 2 * (x / p),
-        };
-    }
+    private bool FitsTurned(int kind, long length) => set.Turns[kind] && set.Along[kind] <= set.Width && set.Across[kind] <= length;
 }

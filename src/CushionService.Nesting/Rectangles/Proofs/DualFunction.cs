@@ -1,0 +1,103 @@
+using System.Globalization;
+
+namespace CushionService.Nesting.Rectangles.Proofs;
+
+/// <summary>A dual feasible function of an axis: numbers given to extents such that extents which fit side by side into a whole never add up to more
+/// than the whole's number.</summary>
+/// <param name="Family">Which rule gives the number.</param>
+/// <param name="Parameter">The rule's parameter; positive.</param>
+internal readonly record struct DualFunction(DualFunction.Rule Family, long Parameter)
+{
+    /// <summary>No function gives more than this many times the whole.</summary>
+    public const int MostMultiple = 6;
+
+    /// <summary>The rules that give the numbers.</summary>
+    public enum Rule
+    {
+        /// <summary>The extent itself.</summary>
+        Extent,
+
+        /// <summary>u of Fekete and Schepers 2001.</summary>
+        Multiple,
+
+        /// <summary>The threshold function of Martello, Monaci and Vigo 2003.</summary>
+        Threshold,
+
+        /// <summary>The rounding function of Carlier, Clautiaux and Moukrim 2007.</summary>
+        Rounding,
+    }
+
+    /// <summary>How many functions <see cref="For"/> lists at most for so many kinds.</summary>
+    public static int MostFor(int kinds) => 1 + MostMultiple + (8 * kinds);
+
+    /// <summary>Lists the functions that may tell something about extents in a whole.</summary>
+    /// <param name="set">Whose extents, those of either side.</param>
+    /// <param name="whole">The whole.</param>
+    /// <param name="functions">Has room for <see cref="MostFor"/>.</param>
+    /// <returns>How many there are.</returns>
+    public static int For(RectangleSet set, long whole, Span<DualFunction> functions)
+    {
+        functions[0] = new DualFunction(Rule.Extent, 1);
+        for (var k = 1; k <= MostMultiple; k++)
+        {
+            functions[k] = new DualFunction(Rule.Multiple, k);
+        }
+
+        int count = 1 + MostMultiple;
+        for (var kind = 0; kind < set.Kinds; kind++)
+        {
+            foreach (long extent in (ReadOnlySpan<long>)[set.Across[kind], set.Along[kind]])
+            {
+                // With many kinds the pairs would outnumber what a page can wait for.
+                if (set.Kinds > 8 && count > 40)
+                {
+                    continue;
+                }
+
+                foreach (long threshold in (ReadOnlySpan<long>)[extent, whole - extent + 1])
+                {
+                    var function = new DualFunction(Rule.Threshold, threshold);
+                    if (threshold > 0 && threshold <= whole / 2 && !functions[..count].Contains(function))
+                    {
+                        functions[count++] = function;
+                        functions[count++] = function with { Family = Rule.Rounding };
+                    }
+                }
+            }
+        }
+
+        return count;
+    }
+
+    /// <summary>The number of an extent, 0 for one that exceeds the whole.</summary>
+    public long Of(long extent, long whole)
+    {
+        if (extent > whole)
+        {
+            return 0;
+        }
+
+        switch (Family)
+        {
+            case Rule.Extent:
+                return extent;
+            case Rule.Multiple:
+                (long multiple, long rest) = Math.DivRem((Parameter + 1) * extent, whole);
+                return rest == 0 ? extent * Parameter : multiple * whole;
+            case Rule.Threshold:
+                return extent > whole - Parameter ? whole : extent < Parameter ? 0 : extent;
+            default:
+                return 2 * extent > whole ? 2 * ((whole / Parameter) - ((whole - extent) / Parameter))
+                    : 2 * extent == whole ? whole / Parameter
+                    : 2 * (extent / Parameter);
+        }
+    }
+
+    public override string ToString() => Family switch
+    {
+        Rule.Extent => "extent",
+        Rule.Multiple => string.Create(CultureInfo.InvariantCulture, $"u({Parameter})"),
+        Rule.Threshold => string.Create(CultureInfo.InvariantCulture, $"threshold({Parameter})"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"rounding({Parameter})"),
+    };
+}
