@@ -8,7 +8,7 @@ using Microsoft.AspNetCore.Authentication.JwtBearer;
 namespace CushionService.Access;
 
 /// <summary>Finds out who calls, and lets in who may. REST and gRPC alike: a key or a token is a header to both.</summary>
-internal sealed class AccessControl(RequestDelegate next, Registers registers, IAuthenticationSchemeProvider schemes, TimeProvider clock)
+internal sealed class AccessControl(RequestDelegate next, Registers registers, TimeProvider clock, IAuthenticationSchemeProvider? tokens = null)
 {
     /// <summary>The header of an API key.</summary>
     public const string KeyHeader = "X-Api-Key";
@@ -50,7 +50,8 @@ internal sealed class AccessControl(RequestDelegate next, Registers registers, I
             return key.Count == 1 && !HasToken(http) ? register.Holder(key.ToString(), clock.GetUtcNow()) : null;
         }
 
-        if (await schemes.GetSchemeAsync(JwtBearerDefaults.AuthenticationScheme) is null)
+        // Without an authority there is none who could vouch for a token.
+        if (tokens is null)
         {
             return null;
         }

@@ -18,10 +18,9 @@ internal static class AccessSetup
         builder.Services.AddSingleton(TimeProvider.System);
         builder.AddOrigins();
         TokenOptions tokens = builder.Configuration.GetSection("Access:Tokens").Get<TokenOptions>() ?? new();
-        Microsoft.AspNetCore.Authentication.AuthenticationBuilder authentication = builder.Services.AddAuthentication();
         if (tokens.Authority is not null)
         {
-            authentication.AddJwtBearer(options =>
+            builder.Services.AddAuthentication().AddJwtBearer(options =>
             {
                 options.Authority = tokens.Authority;
                 options.Audience = tokens.Audience;

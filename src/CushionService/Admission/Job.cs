@@ -9,23 +9,28 @@ internal abstract class Job
     public long Came { get; } = Stopwatch.GetTimestamp();
 
     /// <summary>Does the work. Its exceptions are its caller's.</summary>
-    public abstract void Do();
+    /// <param name="ending">Ends it when its time is up, or its caller gives up.</param>
+    public abstract void Do(Ending ending);
 }
 
 /// <summary>A piece of work with an answer.</summary>
 /// <param name="work">The work.</param>
+/// <param name="time">How long it may take, from when it came or, for work that waits its turn, from when it began.</param>
+/// <param name="fromTurn">Whether its time is counted from when it began.</param>
 /// <param name="cancellation">Gives it up, also while it waits.</param>
-internal sealed class Job<T>(Func<CancellationToken, T> work, CancellationToken cancellation) : Job
+internal sealed class Job<T>(Func<CancellationToken, T> work, TimeSpan time, bool fromTurn, CancellationToken cancellation) : Job
 {
     // The caller goes on on a thread of its own: a hand is for orders.
     private readonly TaskCompletionSource<T> _answer = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private readonly ExecutionContext? _context = ExecutionContext.Capture();
+    private Ending? _ending;
 
     /// <summary>The answer.</summary>
     public Task<T> Answer => _answer.Task;
 
-    public override void Do()
+    public override void Do(Ending ending)
     {
+        _ending = ending;
         if (_context is null)
         {
             Work();
@@ -38,10 +43,17 @@ internal sealed class Job<T>(Func<CancellationToken, T> work, CancellationToken 
 
     private void Work()
     {
+        TimeSpan left = time == Timeout.InfiniteTimeSpan || fromTurn ? time : time - Stopwatch.GetElapsedTime(Came);
+        if (cancellation.IsCancellationRequested || (left < TimeSpan.Zero && left != Timeout.InfiniteTimeSpan))
+        {
+            _answer.SetCanceled(cancellation);
+            return;
+        }
+
         try
         {
-            cancellation.ThrowIfCancellationRequested();
-            _answer.SetResult(work(cancellation));
+            T answer = _ending!.Within(left, work, cancellation);
+            _answer.SetResult(answer);
         }
         catch (OperationCanceledException given)
         {

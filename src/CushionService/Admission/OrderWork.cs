@@ -29,7 +29,24 @@ internal sealed class OrderWork(Workbench bench, IOptions<AdmissionOptions> opti
     private async Task<Outcome<T>> DoAsync<T>(Caller caller, Reading reading, Func<CancellationToken, Outcome<T>> work, bool inTurn, CancellationToken cancellation)
         where T : class
     {
-        Outcome<T> outcome = await TryAsync(caller, reading, work, inTurn, cancellation);
+        Outcome<T> outcome;
+        if (reading.Order is { } order && caller.Grant.Forbids(order) is { Count: > 0 } forbidden)
+        {
+            outcome = new Refusal(forbidden);
+        }
+        else
+        {
+            try
+            {
+                Task<Outcome<T>>? answer = inTurn ? bench.DoInTurn(work, cancellation, _time) : bench.TryDo(work, cancellation, _time);
+                outcome = answer is null ? Busy : await answer;
+            }
+            catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
+            {
+                outcome = TooSlow;
+            }
+        }
+
         if (outcome.Answered)
         {
             OrderMeter.Count();
@@ -40,37 +57,5 @@ internal sealed class OrderWork(Workbench bench, IOptions<AdmissionOptions> opti
         }
 
         return outcome;
-    }
-
-    private async Task<Outcome<T>> TryAsync<T>(Caller caller, Reading reading, Func<CancellationToken, Outcome<T>> work, bool inTurn, CancellationToken cancellation)
-        where T : class
-    {
-        if (reading.Order is { } order && caller.Grant.Forbids(order) is { Count: > 0 } forbidden)
-        {
-            return new Refusal(forbidden);
-        }
-
-        using CancellationTokenSource ending = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        if (!inTurn)
-        {
-            ending.CancelAfter(_time);
-        }
-
-        try
-        {
-            Task<Outcome<T>>? answer = inTurn ? bench.DoInTurn(Timed, ending.Token) : bench.TryDo(work, ending.Token);
-            return answer is null ? Busy : await answer;
-        }
-        catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
-        {
-            return TooSlow;
-        }
-
-        // An order of a stream has its time from its turn on.
-        Outcome<T> Timed(CancellationToken token)
-        {
-            ending.CancelAfter(_time);
-            return work(token);
-        }
     }
 }

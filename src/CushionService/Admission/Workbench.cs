@@ -41,10 +41,13 @@ internal sealed class Workbench : IDisposable
     public bool IsFull => Waiting is > 0 and int waiting && (waiting >= _most || waiting * Volatile.Read(in _mean) / _hands.Length > _longestWait);
 
     /// <summary>Takes on a call's work.</summary>
+    /// <param name="work">The work.</param>
+    /// <param name="cancellation">Gives it up.</param>
+    /// <param name="time">When it is given up, counted from now; never when left out.</param>
     /// <returns>Its answer; null when the bench is full.</returns>
-    public Task<T>? TryDo<T>(Func<CancellationToken, T> work, CancellationToken cancellation)
+    public Task<T>? TryDo<T>(Func<CancellationToken, T> work, CancellationToken cancellation, TimeSpan? time = null)
     {
-        Job<T> job = new(work, cancellation);
+        Job<T> job = new(work, time ?? Timeout.InfiniteTimeSpan, fromTurn: false, cancellation);
         lock (_door)
         {
             if (_calls.Count >= _most || _closed)
@@ -61,9 +64,12 @@ internal sealed class Workbench : IDisposable
     }
 
     /// <summary>Takes on the work of a stream, which waits as long as it must.</summary>
-    public Task<T> DoInTurn<T>(Func<CancellationToken, T> work, CancellationToken cancellation)
+    /// <param name="work">The work.</param>
+    /// <param name="cancellation">Gives it up.</param>
+    /// <param name="time">When it is given up, counted from its turn; never when left out.</param>
+    public Task<T> DoInTurn<T>(Func<CancellationToken, T> work, CancellationToken cancellation, TimeSpan? time = null)
     {
-        Job<T> job = new(work, cancellation);
+        Job<T> job = new(work, time ?? Timeout.InfiniteTimeSpan, fromTurn: true, cancellation);
         lock (_door)
         {
             ObjectDisposedException.ThrowIf(_closed, this);
@@ -86,11 +92,12 @@ internal sealed class Workbench : IDisposable
 
     private void Work()
     {
+        using Ending ending = new();
         while (Next() is { } job)
         {
             long began = Stopwatch.GetTimestamp();
             AdmissionMeter.Waited(began - job.Came);
-            job.Do();
+            job.Do(ending);
             long took = Stopwatch.GetTimestamp() - began;
             // Two hands may write at once; a mean that misses one order is as good.
             Volatile.Write(ref _mean, _mean + ((took - _mean) / 16));

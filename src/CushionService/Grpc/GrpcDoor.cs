@@ -13,6 +13,9 @@ internal static class GrpcDoor
             options.EnableDetailedErrors = false;
             options.Interceptors.Add<Faults>();
         });
+        // Neither keeps anything of a call: one of each serves all.
+        builder.Services.AddSingleton<Faults>();
+        builder.Services.AddSingleton<OrderCalls>();
         builder.Services.AddGrpcReflection();
         builder.Services.AddGrpcHealthChecks();
     }

@@ -49,13 +49,13 @@ internal static class ContractDocument
     public static void MapContractDocument(this WebApplication app)
     {
         app.MapSwagger("/openapi/{documentName}.json", options => options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1);
-        app.UseSwaggerUI(options =>
+        app.UseWhen(static http => http.Request.Path.StartsWithSegments("/docs"), docs => docs.UseSwaggerUI(options =>
         {
             options.RoutePrefix = "docs";
             options.DocumentTitle = "CushionService";
             options.SwaggerEndpoint($"/openapi/{Version}.json", "CushionService v1");
             options.EnableValidator(null);
-        });
+        }));
     }
 
     /// <summary>Writes the document to the file that the command line names, if it does.</summary>
