@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Threading.Channels;
 
 namespace CushionService.LoadTests.Generating;
 
@@ -31,39 +30,11 @@ internal sealed class Generator(LoopbackHost? host, Func<IConnection> connect)
     /// <summary>Sends at a constant rate. A request that finds no free connection waits, and its wait counts.</summary>
     public async Task<Measured> SendAsync(Func<int, byte[]> request, double rate, int connections, TimeSpan time)
     {
-        Measured measured = new();
-        Channel<(int Number, long Due)> due = Channel.CreateUnbounded<(int, long)>();
         TimeSpan before = host?.ProcessorTime ?? default;
         long began = Stopwatch.GetTimestamp();
-        Task[] senders = [.. Enumerable.Range(0, connections).Select(_ => Task.Run(async () =>
-        {
-            using IConnection connection = connect();
-            await foreach ((int number, long at) in due.Reader.ReadAllAsync())
-            {
-                measured.Add(await connection.SendAsync(request(number), CancellationToken.None), Microseconds(at));
-            }
-        }))];
-        Thread clock = new(() => Tick(due.Writer, rate, began, time)) { IsBackground = true };
-        clock.Start();
-        await Task.WhenAll(senders);
-        return Close(measured, began, before);
-    }
-
-    private static void Tick(ChannelWriter<(int, long)> due, double rate, long began, TimeSpan time)
-    {
-        int count = (int)(rate * time.TotalSeconds);
-        for (int number = 0; number < count; number++)
-        {
-            long at = began + (long)(number / rate * Stopwatch.Frequency);
-            while (Stopwatch.GetTimestamp() < at)
-            {
-                Thread.Sleep(1);
-            }
-
-            due.TryWrite((number, at));
-        }
-
-        due.Complete();
+        using Arrivals arrivals = new(request, [.. Enumerable.Range(0, connections).Select(_ => connect())]);
+        await arrivals.SendAsync(rate, began, time);
+        return Close(arrivals.Measured, began, before);
     }
 
     private Measured Close(Measured measured, long began, TimeSpan before)
@@ -73,5 +44,6 @@ internal sealed class Generator(LoopbackHost? host, Func<IConnection> connect)
         return measured;
     }
 
-    private static long Microseconds(long since) => (long)Stopwatch.GetElapsedTime(since).TotalMicroseconds;
+    /// <summary>Microseconds since a time of <see cref="Stopwatch"/>.</summary>
+    internal static long Microseconds(long since) => (long)Stopwatch.GetElapsedTime(since).TotalMicroseconds;
 }

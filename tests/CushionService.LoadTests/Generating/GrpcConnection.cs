@@ -4,14 +4,33 @@ using Grpc.Net.Client;
 namespace CushionService.LoadTests.Generating;
 
 /// <summary>A connection that sends prepared messages to one gRPC call.</summary>
-/// <param name="channel">The channel, shared by the connections.</param>
-/// <param name="path">The call: service and method.</param>
-internal sealed class GrpcConnection(GrpcChannel channel, string path) : IConnection
+internal sealed class GrpcConnection : IConnection
 {
     private static readonly Marshaller<byte[]> Bytes = Marshallers.Create(bytes => bytes, bytes => bytes);
 
-    private readonly CallInvoker _invoker = channel.CreateCallInvoker();
-    private readonly Method<byte[], byte[]> _method = new(MethodType.Unary, path.Split('/')[0], path.Split('/')[1], Bytes, Bytes);
+    private readonly CallInvoker _invoker;
+    private readonly Method<byte[], byte[]> _method;
+    private readonly GrpcChannel? _own;
+
+    /// <summary>One of several that share a connection of HTTP/2.</summary>
+    /// <param name="channel">The connection.</param>
+    /// <param name="path">The call: service and method.</param>
+    public GrpcConnection(GrpcChannel channel, string path)
+    {
+        _invoker = channel.CreateCallInvoker();
+        _method = new Method<byte[], byte[]>(MethodType.Unary, path.Split('/')[0], path.Split('/')[1], Bytes, Bytes);
+    }
+
+    /// <summary>One with a connection of HTTP/2 of its own, as each caller has.</summary>
+    /// <param name="at">Where the service hears.</param>
+    /// <param name="path">The call: service and method.</param>
+    public GrpcConnection(Uri at, string path)
+        : this(GrpcChannel.ForAddress(at), path, owned: true)
+    {
+    }
+
+    private GrpcConnection(GrpcChannel channel, string path, bool owned)
+        : this(channel, path) => _own = owned ? channel : null;
 
     public async ValueTask<Reply> SendAsync(byte[] request, CancellationToken cancellation)
     {
@@ -36,7 +55,5 @@ internal sealed class GrpcConnection(GrpcChannel channel, string path) : IConnec
         }
     }
 
-    public void Dispose()
-    {
-    }
+    public void Dispose() => _own?.Dispose();
 }

@@ -5,7 +5,10 @@ namespace CushionService.LoadTests.Generating;
 /// <summary>One connection of HTTP/1.1 that sends prepared requests: cheap, since the generator shares the processors with the service.</summary>
 internal sealed class RestConnection(Uri at) : IConnection
 {
-    private readonly byte[] _buffer = new byte[1 << 20];
+    private const int LongestAnswer = 1 << 20;
+
+    // As long as most answers; hundreds of connections are not to fill the memory.
+    private byte[] _buffer = new byte[1 << 13];
     private Socket? _socket;
 
     public async ValueTask<Reply> SendAsync(byte[] request, CancellationToken cancellation)
@@ -59,9 +62,14 @@ internal sealed class RestConnection(Uri at) : IConnection
                 return reply;
             }
 
-            if (filled == _buffer.Length)
+            if (filled == LongestAnswer)
             {
                 throw new InvalidOperationException("The answer is longer than the generator's buffer.");
+            }
+
+            if (filled == _buffer.Length)
+            {
+                Array.Resize(ref _buffer, 2 * filled);
             }
         }
     }

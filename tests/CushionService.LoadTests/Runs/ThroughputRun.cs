@@ -18,12 +18,14 @@ internal static class ThroughputRun
         using GrpcChannel channel = GrpcChannel.ForAddress(host.Grpc);
         byte[] held = Requests.Get(Requests.Estimate, $"If-None-Match: {await TagAsync(host)}\r\n");
         Generator rest = new(host, () => new RestConnection(host.Rest));
-        Generator echo = new(host, () => new GrpcConnection(channel, FloorCalls.Service + "/Echo"));
-        Generator grpc = new(host, () => new GrpcConnection(channel, "cushionservice.v1.CushionService/EstimateYardage"));
+        const string Echo = FloorCalls.Service + "/Echo", Estimate = "cushionservice.v1.CushionService/EstimateYardage";
+        Generator echo = new(host, () => new GrpcConnection(host.Grpc, Echo)), echoShared = new(host, () => new GrpcConnection(channel, Echo));
+        Generator grpc = new(host, () => new GrpcConnection(host.Grpc, Estimate)), grpcShared = new(host, () => new GrpcConnection(channel, Estimate));
         (string Name, Generator Generator, byte[] Request)[] sides =
         [
             ("floor REST", rest, Requests.Floor), ("POST /v1/yardage", rest, Requests.Yardage), ("GET /v1/estimate, held", rest, held),
             ("floor gRPC", echo, Requests.OneCushionMessage), ("EstimateYardage", grpc, Requests.OneCushionMessage),
+            ("floor, one connection", echoShared, Requests.OneCushionMessage), ("Estimate…, one connection", grpcShared, Requests.OneCushionMessage),
         ];
         List<Measured>[] rounds = [.. sides.Select(_ => new List<Measured>())];
         for (int round = -1; round < Rounds; round++)
@@ -40,7 +42,7 @@ internal static class ThroughputRun
                 if (round >= 0)
                 {
                     rounds[side].Add(measured);
-                    Console.WriteLine($"{sides[side].Name,-24}{measured}");
+                    Console.WriteLine($"{sides[side].Name,-26}{measured}");
                 }
             }
         }
@@ -48,8 +50,20 @@ internal static class ThroughputRun
         Tell("POST /v1/yardage", 1, 0);
         Tell("GET /v1/estimate, held", 2, 0);
         Tell("EstimateYardage", 4, 3);
+        Tell("EstimateYardage, one connection", 6, 5);
         double rate = 0.7 * Median(rounds[1], measured => measured.Rate);
-        Console.WriteLine($"POST /v1/yardage at 70 % {await rest.SendAsync(_ => Requests.Yardage, rate, 256, TimeSpan.FromSeconds(4 * seconds))}");
+        List<Measured> arriving = [];
+        for (int round = -1; round < Rounds; round++)
+        {
+            Measured measured = await rest.SendAsync(_ => Requests.Yardage, rate, 4 * Connections, TimeSpan.FromSeconds(seconds));
+            if (round >= 0)
+            {
+                arriving.Add(measured);
+                Console.WriteLine($"{"POST /v1/yardage at 70 %",-26}{measured}");
+            }
+        }
+
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"POST /v1/yardage at 70 %: p99 {Median(arriving, measured => measured.Percentile(99)):0.0} ms (median of {Rounds})"));
 
         void Tell(string name, int side, int floor) => Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
