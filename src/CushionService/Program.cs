@@ -28,7 +28,8 @@ builder.AddGrpcDoor();
 
 WebApplication app = builder.Build();
 app.UseSecurityHeaders();
-app.UseProblems();
+// A gRPC call says what became of it in its status alone.
+app.UseWhen(static http => !TrailersOnly.Answers(http.Request), static rest => rest.UseProblems());
 app.UseAccess();
 app.MapRestDoor();
 app.MapGrpcDoor();

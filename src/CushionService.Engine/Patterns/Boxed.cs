@@ -44,7 +44,7 @@ internal sealed class Boxed : IConstruction
         ImmutableArray<OutlineSide> runs = circuit.All;
         ImmutableArray<BoxingSection> boxing = [.. cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, circuit, seam) : Cornered(cushion, circuit, seam)];
         Face top = Face.Whole("top", FabricRole.Top, runs, seam);
-        Face bottom = Face.Bottom(cushion, runs, seam);
+        Face bottom = Face.Bottom(cushion, runs, seam, top);
 
         var seams = ImmutableArray.CreateBuilder<Seam>();
         seams.AddRange(bottom.Zipper);

@@ -80,14 +80,33 @@ internal sealed record BoxingSection
         };
     }
 
-    public EdgeRef Upper(OutlineSide run) => new(UpperPart, $"{run.Name}-top");
+    public EdgeRef Upper(OutlineSide run) => new(UpperPart, UpperEdge(run.Name));
 
-    public EdgeRef Lower(OutlineSide run) => new(LowerPart, $"{run.Name}-bottom");
+    public EdgeRef Lower(OutlineSide run) => new(LowerPart, LowerEdge(run.Name));
 
     /// <summary>Joins the end of this section to the start of the next.</summary>
     public Seam JoinedTo(BoxingSection next) => Panels.Length == 1
         ? new Seam(SeamKind.StripJoin, End, next.Start, next.Lap)
         : new Seam(SeamKind.StripJoin, next.Start, End, Lap);
+
+    // The four sides that nearly all cushions have share their names.
+    private static string UpperEdge(string run) => run switch
+    {
+        "front" => "front-top",
+        "right" => "right-top",
+        "back" => "back-top",
+        "left" => "left-top",
+        _ => run + "-top",
+    };
+
+    private static string LowerEdge(string run) => run switch
+    {
+        "front" => "front-bottom",
+        "right" => "right-bottom",
+        "back" => "back-bottom",
+        "left" => "left-bottom",
+        _ => run + "-bottom",
+    };
 
     private ImmutableArray<EdgeRef> Ends(string edge) => ImmutableArray.CreateRange(Panels, (panel, name) => new EdgeRef(panel.Part, name), edge);
 
@@ -103,7 +122,7 @@ internal sealed record BoxingSection
         var outline = new PanelOutline();
         foreach (OutlineSide run in wholeLower is null ? runs : [])
         {
-            outline.East($"{run.Name}-bottom", run.Length, lower);
+            outline.East(LowerEdge(run.Name), run.Length, lower);
         }
 
         if (wholeLower is not null)
@@ -114,7 +133,7 @@ internal sealed record BoxingSection
         outline.North("end", height, ends);
         for (int i = wholeUpper is null ? runs.Length - 1 : -1; i >= 0; i--)
         {
-            outline.West($"{runs[i].Name}-top", runs[i].Length, upper);
+            outline.West(UpperEdge(runs[i].Name), runs[i].Length, upper);
         }
 
         if (wholeUpper is not null)

@@ -17,9 +17,12 @@ internal sealed class Face
     public ImmutableArray<Panel> Panels { get; }
 
     /// <summary>A face in one panel.</summary>
-    public static Face Whole(string part, FabricRole role, ImmutableArray<OutlineSide> runs, EdgeFinish seam)
+    public static Face Whole(string part, FabricRole role, ImmutableArray<OutlineSide> runs, EdgeFinish seam) =>
+        Whole(part, role, runs, ImmutableArray.CreateRange(runs, (run, finish) => new Edge(run.Name, run.Path, finish), seam));
+
+    private static Face Whole(string part, FabricRole role, ImmutableArray<OutlineSide> runs, ImmutableArray<Edge> edges)
     {
-        var panel = new Panel { Part = part, Role = role, Edges = ImmutableArray.CreateRange(runs, (run, finish) => new Edge(run.Name, run.Path, finish), seam) };
+        var panel = new Panel { Part = part, Role = role, Edges = edges };
         return new Face([panel with { Match = new Point(panel.Width.HalfUp(), panel.Height.HalfUp()) }], runs, part);
     }
 
@@ -28,10 +31,17 @@ internal sealed class Face
         new([panel], [.. panel.Edges.Select(edge => new OutlineSide(edge.Name, Side.Front, edge.Path))], panel.Part);
 
     /// <summary>The bottom of a cushion as it looks from below: in two where the closure stands on it.</summary>
-    public static Face Bottom(CushionSpecification cushion, ImmutableArray<OutlineSide> runs, EdgeFinish seam)
+    /// <param name="cushion">The cushion.</param>
+    /// <param name="runs">The runs of its seam line.</param>
+    /// <param name="seam">The finish all round.</param>
+    /// <param name="top">The top along the same runs, where there is one: what is cut alike is drawn once.</param>
+    public static Face Bottom(CushionSpecification cushion, ImmutableArray<OutlineSide> runs, EdgeFinish seam, Face? top = null)
     {
         ImmutableArray<OutlineSide> below = cushion.Outline.FromBelow(runs);
-        return Divided(Whole("bottom", FabricRole.Bottom, below, seam), cushion.Closure);
+        Face whole = below == top?._runs && top is { Panels: [var panel] }
+            ? Whole("bottom", FabricRole.Bottom, below, panel.Edges)
+            : Whole("bottom", FabricRole.Bottom, below, seam);
+        return Divided(whole, cushion.Closure);
     }
 
     /// <summary>A face in a front and a back panel, each half as deep and half the lap more, where a closure stands across it.</summary>

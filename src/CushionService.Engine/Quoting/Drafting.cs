@@ -128,16 +128,19 @@ public sealed record Drafting
             $"Piece {piece.Id} is {Text(narrowest)} wide at its narrowest allowed turn; the usable width of {fabric.Id} is {Text(fabric.UsableWidth)}, {Text(narrowest - fabric.UsableWidth)} too little.");
     }
 
-    private IEnumerable<Violation> Unmatched() => Pieces
+    private IEnumerable<Violation> Unmatched() => !Order.Fabrics.Any(static fabric => fabric.Repeat is not null) ? [] : Pieces
         .Where(piece => Fabric(piece).Repeat is not null && piece.Panel?.Match is not null && !ClothNesting.IsMatched(Fabric(piece), piece))
         .Select(piece => new Violation(piece.Pointer, "not-matched", $"Piece {piece.Id} cannot be matched to the repeat of {piece.Fabric} within its width; it is laid where it fits."));
 
-    private IEnumerable<Violation> Inverted() => Pieces
+    private IEnumerable<Violation> Inverted() => !Order.Fabrics.Any(static fabric => fabric.OneWay) ? [] : Pieces
         .Where(piece => Fabric(piece).OneWay && piece.Panel is { Inverts: true })
         .Select(piece => new Violation(piece.Pointer, "print-inverted", $"The one-way cloth {piece.Fabric} stands upside down on the underside of {piece.Id}."));
 
     // A block of foam is put in through the closure; a loose fill is poured.
-    private IEnumerable<Violation> TooTight()
+    private IEnumerable<Violation> TooTight() =>
+        Order.Cushions.Any(static cushion => cushion.Fill?.Kind == FillKind.Foam) ? TooTightClosures() : [];
+
+    private IEnumerable<Violation> TooTightClosures()
     {
         foreach ((CushionSpecification cushion, Pattern pattern) in Order.Cushions.Zip(Patterns))
         {

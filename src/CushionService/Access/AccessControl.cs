@@ -15,49 +15,47 @@ internal sealed class AccessControl(RequestDelegate next, Registers registers, T
 
     private const string Bearer = "Bearer ";
 
-    public async Task InvokeAsync(HttpContext http)
+    // Nothing waits here but a token's check: most calls pass through without a state to keep.
+    public Task InvokeAsync(HttpContext http)
     {
         if (http.GetEndpoint()?.Metadata.GetMetadata<NeedsAttribute>() is not { } needs)
         {
-            await next(http);
-            return;
+            return next(http);
         }
 
-        bool anonymous = !http.Request.Headers.ContainsKey(KeyHeader) && !HasToken(http);
-        Caller? caller = anonymous ? new Caller(AddressOf(http), registers.Current.Anonymous) : await IdentifyAsync(http);
-        if (caller is null)
-        {
-            await TurnAway.UnknownAsync(http, "The key or the token is not known here, or no longer.");
-        }
-        else if (!caller.Grant.Scopes.HasFlag(needs.Scope))
-        {
-            string scope = $"The call needs the scope {ScopeNames.Of(needs.Scope)}.";
-            await (anonymous ? TurnAway.UnknownAsync(http, scope) : TurnAway.ForbiddenAsync(http, scope));
-        }
-        else
-        {
-            http.Features.Set(caller);
-            await next(http);
-        }
-    }
-
-    private async Task<Caller?> IdentifyAsync(HttpContext http)
-    {
         Register register = registers.Current;
+        bool hasToken = HasToken(http);
         if (http.Request.Headers.TryGetValue(KeyHeader, out Microsoft.Extensions.Primitives.StringValues key))
         {
             // Two ways to say who one is are one too many.
-            return key.Count == 1 && !HasToken(http) ? register.Holder(key.ToString(), clock.GetUtcNow()) : null;
+            return LetInAsync(http, needs, key.Count == 1 && !hasToken ? register.Holder(key.ToString(), clock.GetUtcNow()) : null);
         }
 
+        return hasToken ? IdentifyAsync(http, needs, register) : LetInAsync(http, needs, new Caller(AddressOf(http), register.Anonymous), anonymous: true);
+    }
+
+    private async Task IdentifyAsync(HttpContext http, NeedsAttribute needs, Register register)
+    {
         // Without an authority there is none who could vouch for a token.
-        if (tokens is null)
+        AuthenticateResult? token = tokens is null ? null : await http.AuthenticateAsync(JwtBearerDefaults.AuthenticationScheme);
+        await LetInAsync(http, needs, token is { Succeeded: true } ? Holder(token.Principal, register.Tokens) : null);
+    }
+
+    private Task LetInAsync(HttpContext http, NeedsAttribute needs, Caller? caller, bool anonymous = false)
+    {
+        if (caller is null)
         {
-            return null;
+            return TurnAway.UnknownAsync(http, "The key or the token is not known here, or no longer.");
         }
 
-        AuthenticateResult token = await http.AuthenticateAsync(JwtBearerDefaults.AuthenticationScheme);
-        return token.Succeeded ? Holder(token.Principal, register.Tokens) : null;
+        if (!caller.Grant.Scopes.HasFlag(needs.Scope))
+        {
+            string scope = $"The call needs the scope {ScopeNames.Of(needs.Scope)}.";
+            return anonymous ? TurnAway.UnknownAsync(http, scope) : TurnAway.ForbiddenAsync(http, scope);
+        }
+
+        http.Features.Set(caller);
+        return next(http);
     }
 
     private static Caller? Holder(ClaimsPrincipal principal, Grant limits)

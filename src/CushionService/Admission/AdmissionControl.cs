@@ -8,31 +8,24 @@ namespace CushionService.Admission;
 /// are answered as fast as ever.</summary>
 internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, Workbench bench, IOptions<AdmissionOptions> options)
 {
-    public async Task InvokeAsync(HttpContext http)
+    public Task InvokeAsync(HttpContext http)
     {
         if (http.GetEndpoint()?.Metadata.GetMetadata<NeedsAttribute>() is not { } needs)
         {
-            await next(http);
-            return;
+            return next(http);
         }
 
         Caller caller = Caller.Of(http);
-        if (!limits.Take(caller, http.Response))
-        {
-            await TurnAway.TooOftenAsync(http, $"This caller may make {caller.Grant.Rate} calls a second, and {caller.Grant.Burst} at once.");
-        }
-        else if (needs.Scope == Scopes.Batch)
-        {
-            using RateLimitLease stream = limits.OpenStream(caller);
-            await (stream.IsAcquired ? next(http) : TurnAway.TooOftenAsync(http, $"This caller may have {caller.Grant.Streams} streams open."));
-        }
-        else if (bench.IsFull)
-        {
-            await TurnAway.BusyAsync(http, options.Value.RetryAfterSeconds);
-        }
-        else
-        {
-            await next(http);
-        }
+        return !limits.Take(caller, http.Response)
+            ? TurnAway.TooOftenAsync(http, $"This caller may make {caller.Grant.Rate} calls a second, and {caller.Grant.Burst} at once.")
+            : needs.Scope == Scopes.Batch ? StreamAsync(http, caller)
+            : bench.IsFull ? TurnAway.BusyAsync(http, options.Value.RetryAfterSeconds)
+            : next(http);
+    }
+
+    private async Task StreamAsync(HttpContext http, Caller caller)
+    {
+        using RateLimitLease stream = limits.OpenStream(caller);
+        await (stream.IsAcquired ? next(http) : TurnAway.TooOftenAsync(http, $"This caller may have {caller.Grant.Streams} streams open."));
     }
 }
