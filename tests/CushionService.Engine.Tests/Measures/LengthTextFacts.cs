@@ -1,3 +1,4 @@
+using System.Numerics;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Tests.Measures;
@@ -33,6 +34,24 @@ public sealed class LengthTextFacts
     {
         Assert.True(LengthText.TryParse(text, unit, out Length length));
         Assert.Equal(nanometres, length.Nanometres);
+    }
+
+    [Fact]
+    public void A_fraction_is_exact_to_the_nearest_nanometre()
+    {
+        var random = new Random(3);
+        for (var i = 0; i < 10_000; i++)
+        {
+            (int whole, int numerator, int denominator) = (random.Next(200), random.Next(1, 1_000), random.Next(1, 1 << random.Next(1, 20)));
+            var unit = (LengthUnit)random.Next(5);
+            BigInteger nanometres = Length.NanometresIn(unit), parts = ((((BigInteger)whole * denominator) + numerator) * nanometres * 2) + denominator;
+
+            bool read = LengthText.TryParse($"{whole} {numerator}/{denominator}", unit, out Length length);
+
+            BigInteger expected = parts / (2 * (BigInteger)denominator);
+            Assert.Equal(expected <= Length.MaxValue.Nanometres, read);
+            Assert.Equal(read ? expected : 0, length.Nanometres);
+        }
     }
 
     [Theory]

@@ -109,6 +109,58 @@ public sealed class WorkbenchTests
         }
     }
 
+    [Fact]
+    public async Task An_order_that_is_ended_ends_no_other_of_its_hand()
+    {
+        using Workbench bench = Bench();
+        using CancellationTokenSource caller = new();
+
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => bench.TryDo(Forever, default, TimeSpan.FromMilliseconds(50))!);
+        Assert.False(await bench.TryDo(cancellation => cancellation.IsCancellationRequested, default, TimeSpan.FromMinutes(1))!);
+
+        Task<int> given = bench.TryDo(Forever, caller.Token)!;
+        await caller.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => given);
+        Assert.False(await bench.TryDo(cancellation => cancellation.IsCancellationRequested, default)!);
+
+        static int Forever(CancellationToken cancellation)
+        {
+            cancellation.WaitHandle.WaitOne();
+            cancellation.ThrowIfCancellationRequested();
+            return 0;
+        }
+    }
+
+    [Fact]
+    public async Task A_caller_that_gives_up_after_its_answer_ends_no_order_that_follows()
+    {
+        using Workbench bench = Bench();
+        for (int order = 0; order < 1_000; order++)
+        {
+            using CancellationTokenSource caller = new();
+            Assert.Equal(order, await bench.TryDo(_ => order, caller.Token, TimeSpan.FromMinutes(1))!);
+            Task<bool> next = bench.TryDo(cancellation => cancellation.IsCancellationRequested, default)!;
+            await caller.CancelAsync();
+            Assert.False(await next);
+        }
+    }
+
+    [Fact]
+    public async Task The_time_of_an_order_runs_while_it_waits_but_that_of_a_stream_from_its_turn()
+    {
+        using Workbench bench = Bench();
+        using ManualResetEventSlim done = new();
+        Task<int> held = bench.TryDo(_ => Held(done), default)!;
+        Task<int> call = bench.TryDo(_ => 1, default, TimeSpan.FromMilliseconds(50))!;
+        Task<int> streamed = bench.DoInTurn(_ => 1, default, TimeSpan.FromSeconds(30));
+        await Task.Delay(100);
+        done.Set();
+
+        await held;
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => call);
+        Assert.Equal(1, await streamed);
+    }
+
     private static Workbench Bench(int longestWaitMs = 60_000, int queue = 100) =>
         new(Options.Create(new AdmissionOptions { Hands = 1, LongestWaitMs = longestWaitMs, Queue = queue }));
 
