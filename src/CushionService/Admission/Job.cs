@@ -43,8 +43,9 @@ internal sealed class Job<T>(Func<CancellationToken, T> work, TimeSpan time, boo
 
     private void Work()
     {
-        TimeSpan left = time == Timeout.InfiniteTimeSpan || fromTurn ? time : time - Stopwatch.GetElapsedTime(Came);
-        if (cancellation.IsCancellationRequested || (left < TimeSpan.Zero && left != Timeout.InfiniteTimeSpan))
+        bool ran = !fromTurn && time != Timeout.InfiniteTimeSpan;
+        TimeSpan waited = Stopwatch.GetElapsedTime(Came);
+        if (cancellation.IsCancellationRequested || (ran && waited >= time))
         {
             _answer.SetCanceled(cancellation);
             return;
@@ -52,8 +53,7 @@ internal sealed class Job<T>(Func<CancellationToken, T> work, TimeSpan time, boo
 
         try
         {
-            T answer = _ending!.Within(left, work, cancellation);
-            _answer.SetResult(answer);
+            _answer.SetResult(_ending!.Within(ran ? time - waited : time, work, cancellation));
         }
         catch (OperationCanceledException given)
         {
