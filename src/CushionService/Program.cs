@@ -8,6 +8,7 @@ using CushionService.Rest;
 using CushionService.Rest.OpenApi;
 using CushionService.Streaming;
 using CushionService.Telemetry;
+using Grpc.AspNetCore.Server;
 
 if (args is [HealthProbe.Option])
 {
@@ -28,8 +29,8 @@ builder.AddGrpcDoor();
 
 WebApplication app = builder.Build();
 app.UseSecurityHeaders();
-// A gRPC call says what became of it in its status alone.
-app.UseWhen(static http => !TrailersOnly.Answers(http.Request), static rest => rest.UseProblems());
+// A gRPC call that has found its method says what became of it in its status alone.
+app.UseWhen(static http => http.GetEndpoint()?.Metadata.GetMetadata<GrpcMethodMetadata>() is null, static rest => rest.UseProblems());
 app.UseAccess();
 app.MapRestDoor();
 app.MapGrpcDoor();

@@ -25,6 +25,19 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
     }
 
     [Theory]
+    [InlineData("/v1/quotes", HttpStatusCode.UnsupportedMediaType)]
+    [InlineData("/v1/nothing", HttpStatusCode.NotFound)]
+    public async Task A_gRPC_message_that_comes_to_a_REST_path_is_told_so_with_a_problem(string path, HttpStatusCode expected)
+    {
+        using ByteArrayContent content = new([0, 0, 0, 0, 0]);
+        content.Headers.ContentType = new("application/grpc");
+        using HttpResponseMessage response = await service.Http.PostAsync(path, content);
+
+        Assert.Equal(expected, response.StatusCode);
+        await response.ProblemAsync();
+    }
+
+    [Theory]
     [InlineData("application/x-www-form-urlencoded")]
     [InlineData("text/plain")]
     [InlineData("application/json; charset=utf-16")]
