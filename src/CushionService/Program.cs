@@ -8,7 +8,6 @@ using CushionService.Rest;
 using CushionService.Rest.OpenApi;
 using CushionService.Streaming;
 using CushionService.Telemetry;
-using Grpc.AspNetCore.Server;
 
 if (args is [HealthProbe.Option])
 {
@@ -28,9 +27,14 @@ builder.AddRestDoor();
 builder.AddGrpcDoor();
 
 WebApplication app = builder.Build();
-app.UseSecurityHeaders();
-// A gRPC call that has found its method says what became of it in its status alone.
-app.UseWhen(static http => http.GetEndpoint()?.Metadata.GetMetadata<GrpcMethodMetadata>() is null, static rest => rest.UseProblems());
+app.UseProxies();
+// No browser speaks gRPC, and a call of it that has found its method says what became of it in its status alone.
+app.UseWhen(static http => !http.IsGrpcCall(), static rest =>
+{
+    rest.UseSecurityHeaders();
+    rest.UseProblems();
+    rest.UseCors();
+});
 app.UseAccess();
 app.MapRestDoor();
 app.MapGrpcDoor();

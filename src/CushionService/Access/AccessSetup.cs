@@ -43,11 +43,19 @@ internal static class AccessSetup
         });
     }
 
+    public static void UseProxies(this WebApplication app)
+    {
+        // Without a known proxy no header is believed about where a call comes from.
+        if (app.Configuration.GetSection("Access:Proxies").Exists())
+        {
+            app.UseForwardedHeaders();
+        }
+    }
+
     public static void UseAccess(this WebApplication app)
     {
         // Wrong configuration stops the start, and not the first call.
         _ = app.Services.GetRequiredService<Registers>();
-        app.UseCors();
         app.UseMiddleware<AccessControl>();
         app.UseMiddleware<AdmissionControl>();
     }

@@ -15,14 +15,8 @@ internal static class SecurityHeaders
     private const string OfDocs = "default-src 'self'; base-uri 'none'; frame-ancestors 'none'; img-src 'self' data:; object-src 'none'; script-src 'self' 'unsafe-inline'; "
         + "style-src 'self' 'unsafe-inline'";
 
-    public static void UseSecurityHeaders(this WebApplication app)
+    public static void UseSecurityHeaders(this IApplicationBuilder app)
     {
-        // Without a known proxy no header is believed about where a call comes from.
-        if (app.Configuration.GetSection("Access:Proxies").Exists())
-        {
-            app.UseForwardedHeaders();
-        }
-
         app.UseHsts();
         app.Use(static (http, next) =>
         {

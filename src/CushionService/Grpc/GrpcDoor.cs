@@ -1,3 +1,5 @@
+using Grpc.AspNetCore.Server;
+
 namespace CushionService.Grpc;
 
 /// <summary>The door for gRPC.</summary>
@@ -19,6 +21,9 @@ internal static class GrpcDoor
         builder.Services.AddGrpcReflection();
         builder.Services.AddGrpcHealthChecks();
     }
+
+    /// <summary>Whether a request has found a method of gRPC.</summary>
+    public static bool IsGrpcCall(this HttpContext http) => http.GetEndpoint()?.Metadata.GetMetadata<GrpcMethodMetadata>() is not null;
 
     public static void MapGrpcDoor(this WebApplication app)
     {
