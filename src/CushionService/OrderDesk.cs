@@ -16,7 +16,7 @@ namespace CushionService;
 
 /// <summary>The one room behind both doors: checks an order by the validators, sends it through the engine, and words the answer
 /// in the contract's records. REST and gRPC only carry orders in and answers out.</summary>
-public sealed class OrderDesk(PriceBookShelf books)
+public sealed class OrderDesk(IPriceBooks books)
 {
     /// <summary>A desk without price books.</summary>
     public OrderDesk()

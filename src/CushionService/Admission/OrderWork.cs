@@ -19,14 +19,14 @@ internal sealed class OrderWork(Workbench bench, IOptions<AdmissionOptions> opti
     /// <param name="work">What is asked of it.</param>
     /// <param name="cancellation">The caller gave up.</param>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
-    public Task<Outcome<T>> DoAsync<T>(Caller caller, Reading reading, Func<CancellationToken, Outcome<T>> work, CancellationToken cancellation)
+    public Task<Outcome<T>> DoAsync<T>(Caller caller, Reading reading, Func<Reading, CancellationToken, Outcome<T>> work, CancellationToken cancellation)
         where T : class => DoAsync(caller, reading, work, inTurn: false, cancellation);
 
     /// <summary>Works on an order of a stream, which waits for its turn and is not turned away.</summary>
-    public Task<Outcome<T>> DoInTurnAsync<T>(Caller caller, Reading reading, Func<CancellationToken, Outcome<T>> work, CancellationToken cancellation)
+    public Task<Outcome<T>> DoInTurnAsync<T>(Caller caller, Reading reading, Func<Reading, CancellationToken, Outcome<T>> work, CancellationToken cancellation)
         where T : class => DoAsync(caller, reading, work, inTurn: true, cancellation);
 
-    private async Task<Outcome<T>> DoAsync<T>(Caller caller, Reading reading, Func<CancellationToken, Outcome<T>> work, bool inTurn, CancellationToken cancellation)
+    private async Task<Outcome<T>> DoAsync<T>(Caller caller, Reading reading, Func<Reading, CancellationToken, Outcome<T>> work, bool inTurn, CancellationToken cancellation)
         where T : class
     {
         Outcome<T> outcome;
@@ -38,7 +38,7 @@ internal sealed class OrderWork(Workbench bench, IOptions<AdmissionOptions> opti
         {
             try
             {
-                Task<Outcome<T>>? answer = inTurn ? bench.DoInTurn(work, cancellation, _time) : bench.TryDo(work, cancellation, _time);
+                Task<Outcome<T>>? answer = inTurn ? bench.DoInTurn(Work, cancellation, _time) : bench.TryDo(Work, cancellation, _time);
                 outcome = answer is null ? Busy : await answer;
             }
             catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
@@ -57,5 +57,7 @@ internal sealed class OrderWork(Workbench bench, IOptions<AdmissionOptions> opti
         }
 
         return outcome;
+
+        Outcome<T> Work(CancellationToken ending) => work(reading, ending);
     }
 }

@@ -2,40 +2,14 @@ using System.Diagnostics;
 using Google.Protobuf.WellKnownTypes;
 using Google.Rpc;
 using Grpc.Core;
-using Grpc.Core.Interceptors;
 
 namespace CushionService.Grpc;
 
 /// <summary>Turns what a caller did not cause into a status that says a code and the trace, and nothing else.</summary>
-internal sealed class Faults(ILogger<Faults> log) : Interceptor
+internal sealed class Faults(ILogger<Faults> log)
 {
-    public override async Task<TResponse> UnaryServerHandler<TRequest, TResponse>(
-        TRequest request, ServerCallContext context, UnaryServerMethod<TRequest, TResponse> continuation)
-    {
-        try
-        {
-            return await continuation(request, context);
-        }
-        catch (Exception fault) when (fault is not RpcException)
-        {
-            throw Told(fault, context);
-        }
-    }
-
-    public override async Task DuplexStreamingServerHandler<TRequest, TResponse>(
-        IAsyncStreamReader<TRequest> requests, IServerStreamWriter<TResponse> responses, ServerCallContext context, DuplexStreamingServerMethod<TRequest, TResponse> continuation)
-    {
-        try
-        {
-            await continuation(requests, responses, context);
-        }
-        catch (Exception fault) when (fault is not RpcException)
-        {
-            throw Told(fault, context);
-        }
-    }
-
-    private RpcException Told(Exception fault, ServerCallContext context)
+    /// <summary>What a caller is told of an exception that is no status yet.</summary>
+    public RpcException Told(Exception fault, ServerCallContext context)
     {
         if (fault is OperationCanceledException && context.CancellationToken.IsCancellationRequested)
         {

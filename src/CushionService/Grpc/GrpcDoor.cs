@@ -13,7 +13,6 @@ internal static class GrpcDoor
             // Its catch-all routes would hide a wrong method or content type of the REST paths behind a 404.
             options.IgnoreUnknownServices = true;
             options.EnableDetailedErrors = false;
-            options.Interceptors.Add<Faults>();
         });
         // Neither keeps anything of a call: one of each serves all.
         builder.Services.AddSingleton<Faults>();

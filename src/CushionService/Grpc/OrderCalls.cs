@@ -12,14 +12,11 @@ namespace CushionService.Grpc;
 
 /// <summary>The gRPC calls: each reads the order, sends it to the desk, and writes what comes back.</summary>
 [BindServiceMethod(typeof(OrderBinding), nameof(OrderBinding.Bind))]
-internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream stream) : V1.CushionService.CushionServiceBase
+internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream stream, Faults faults) : V1.CushionService.CushionServiceBase
 {
     [Needs(Scopes.Estimate)]
-    public override Task<ValidateResponse> Validate(ValidateRequest request, ServerCallContext context)
-    {
-        Reading reading = OrderMessage.Read(request.Order);
-        return WorkAsync<ValidationAnswer, ValidateResponse>(reading, cancellation => reading.Validate(desk, cancellation), context);
-    }
+    public override Task<ValidateResponse> Validate(ValidateRequest request, ServerCallContext context) =>
+        WorkAsync<ValidationAnswer, ValidateResponse>(request.Order, (reading, cancellation) => reading.Validate(desk, cancellation), context);
 
     [Needs(Scopes.Quote)]
     public override Task<ListPiecesResponse> ListPieces(ListPiecesRequest request, ServerCallContext context) =>
@@ -46,9 +43,18 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
         Send<FitAnswer, FitResponse>(request.Order, static (desk, order, cancellation) => desk.Fit(order, cancellation), context, Purpose.Fitting);
 
     [Needs(Scopes.Batch)]
-    public override Task QuoteMany(IAsyncStreamReader<QuoteManyRequest> requests, IServerStreamWriter<QuoteManyResponse> responses, ServerCallContext context) =>
-        stream.AnswerAsync(
-            Caller.Of(context.GetHttpContext()), QuoteMessages.ReadAsync(requests), (quote, more, _) => QuoteMessages.WriteAsync(responses, quote, more), context.CancellationToken);
+    public override async Task QuoteMany(IAsyncStreamReader<QuoteManyRequest> requests, IServerStreamWriter<QuoteManyResponse> responses, ServerCallContext context)
+    {
+        try
+        {
+            await stream.AnswerAsync(
+                Caller.Of(context.GetHttpContext()), QuoteMessages.ReadAsync(requests), (quote, more, _) => QuoteMessages.WriteAsync(responses, quote, more), context.CancellationToken);
+        }
+        catch (Exception fault) when (fault is not RpcException)
+        {
+            throw faults.Told(fault, context);
+        }
+    }
 
     [Needs(Scopes.Estimate)]
     public override Task<GetCatalogueResponse> GetCatalogue(GetCatalogueRequest request, ServerCallContext context) =>
@@ -57,16 +63,24 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
     private Task<TResponse> Send<TAnswer, TResponse>(
         V1.Order? order, Func<OrderDesk, Contract.Orders.Order, CancellationToken, Outcome<TAnswer>> call, ServerCallContext context, Purpose purpose = Purpose.Making)
         where TAnswer : class
+        where TResponse : class, IMessage<TResponse>, new() =>
+        WorkAsync<TAnswer, TResponse>(order, (reading, cancellation) => reading.Send(desk, call, cancellation, purpose), context);
+
+    private async Task<TResponse> WorkAsync<TAnswer, TResponse>(V1.Order? order, Func<Reading, CancellationToken, Outcome<TAnswer>> ask, ServerCallContext context)
+        where TAnswer : class
         where TResponse : class, IMessage<TResponse>, new()
     {
-        Reading reading = OrderMessage.Read(order);
-        return WorkAsync<TAnswer, TResponse>(reading, cancellation => reading.Send(desk, call, cancellation, purpose), context);
+        try
+        {
+            Reading reading = OrderMessage.Read(order);
+            Outcome<TAnswer> outcome = await work.DoAsync(Caller.Of(context.GetHttpContext()), reading, ask, context.CancellationToken);
+            return Answer<TAnswer, TResponse>(outcome, context);
+        }
+        catch (Exception fault) when (fault is not RpcException)
+        {
+            throw faults.Told(fault, context);
+        }
     }
-
-    private async Task<TResponse> WorkAsync<TAnswer, TResponse>(Reading reading, Func<CancellationToken, Outcome<TAnswer>> ask, ServerCallContext context)
-        where TAnswer : class
-        where TResponse : class, IMessage<TResponse>, new() =>
-        Answer<TAnswer, TResponse>(await work.DoAsync(Caller.Of(context.GetHttpContext()), reading, ask, context.CancellationToken), context);
 
     private static TResponse Answer<TAnswer, TResponse>(Outcome<TAnswer> outcome, ServerCallContext context)
         where TAnswer : class

@@ -7,7 +7,7 @@ internal static class PriceBookSetup
     {
         if (builder.Configuration["PriceBooks:Folder"] is not { Length: > 0 } configured)
         {
-            builder.Services.AddSingleton(PriceBookShelf.Empty);
+            builder.Services.AddSingleton<IPriceBooks>(PriceBookShelf.Empty);
             return;
         }
 
@@ -19,7 +19,7 @@ internal static class PriceBookSetup
             throw new InvalidDataException(string.Join(Environment.NewLine, ["Price books have faults:", .. faults]));
         }
 
-        builder.Services.AddSingleton(shelf);
+        builder.Services.AddSingleton<IPriceBooks>(shelf);
         builder.Services.AddHostedService(services => new PriceBookWatch(shelf, folder, services.GetRequiredService<ILogger<PriceBookWatch>>()));
     }
 }

@@ -4,7 +4,7 @@ using CushionService.Engine.Specifications;
 namespace CushionService.PriceBooks;
 
 /// <summary>The price books of a folder. Readers see one whole version of each; a version with faults is refused, and the one before it stays.</summary>
-public sealed class PriceBookShelf
+public sealed class PriceBookShelf : IPriceBooks
 {
     private readonly string? _folder;
     private readonly Lock _reloading = new();
@@ -18,7 +18,7 @@ public sealed class PriceBookShelf
     /// <summary>A shelf of a folder's books, none of them read yet.</summary>
     internal static PriceBookShelf Of(string folder) => new(folder);
 
-    /// <summary>The book of a name as it now stands; null when there is none.</summary>
+    /// <inheritdoc />
     public PriceBookSpecification? Find(string name) => _books.GetValueOrDefault(name);
 
     /// <summary>Reads every file of the folder anew. What changed takes effect at once and together; a book whose file is gone is gone.</summary>

@@ -46,7 +46,7 @@ internal static class Estimates
         else if (tag is null || flat.Reading is not { Order: not null, Violations.Count: 0 } || HttpMethods.IsHead(http.Request.Method) || HoldsAny(http.Request))
         {
             Outcome<ValidationAnswer> checks = await work.DoAsync(
-                Caller.Of(http), flat.Reading, cancellation => flat.Reading.Validate(desk, FlatOrder.Flat, cancellation), http.RequestAborted);
+                Caller.Of(http), flat.Reading, (read, cancellation) => read.Validate(desk, FlatOrder.Flat, cancellation), http.RequestAborted);
             if (!checks.Answered || !checks.Answer.Valid)
             {
                 await Problems.WriteAsync(http, checks.Refusal ?? new Refusal(checks.Answer!.Violations));
@@ -59,7 +59,7 @@ internal static class Estimates
         else
         {
             Outcome<YardageAnswer> outcome = await work.DoAsync(
-                Caller.Of(http), flat.Reading, cancellation => desk.EstimateYardage(flat.Reading.Order!, cancellation), http.RequestAborted);
+                Caller.Of(http), flat.Reading, (read, cancellation) => desk.EstimateYardage(read.Order!, cancellation), http.RequestAborted);
             if (!outcome.Answered)
             {
                 await Problems.WriteAsync(http, new Refusal([.. outcome.Refusal.Violations.Select(FlatOrder.Flat)]));

@@ -48,7 +48,7 @@ internal sealed class OrderCall<TAnswer>
         }
         else
         {
-            Outcome<TAnswer> outcome = await work.DoAsync(Caller.Of(http), reading, cancellation => _ask(reading, desk, cancellation), http.RequestAborted);
+            Outcome<TAnswer> outcome = await work.DoAsync(Caller.Of(http), reading, (read, cancellation) => _ask(read, desk, cancellation), http.RequestAborted);
             await (!outcome.Answered ? Problems.WriteAsync(http, outcome.Refusal)
                 : chosen == 0 ? http.Response.WriteAsJsonAsync(outcome.Answer, _type, JsonMediaType, http.RequestAborted)
                 : WriteAsync(http, outcome.Answer, _form!, part));

@@ -27,7 +27,7 @@ internal sealed partial class QuoteStream(OrderDesk desk, OrderWork work, ILogge
         try
         {
             return new NumberedQuote(order.Number, await work.DoInTurnAsync(
-                caller, reading, ending => reading.Send(desk, static (desk, order, cancellation) => desk.Quote(order, cancellation), ending), cancellation));
+                caller, reading, (read, ending) => read.Send(desk, static (desk, order, cancellation) => desk.Quote(order, cancellation), ending), cancellation));
         }
         catch (Exception fault) when (!cancellation.IsCancellationRequested)
         {

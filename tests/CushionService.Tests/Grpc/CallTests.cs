@@ -133,15 +133,15 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
     [Fact]
     public async Task A_fault_of_ours_says_a_code_and_the_trace_and_nothing_else()
     {
-        using RunningService broken = new(services => services.AddFailingDesk(), mayFail: true);
-        RpcException failed = await Assert.ThrowsAsync<RpcException>(async () => await broken.Calls.QuoteAsync(new() { Order = SoundOrder() }));
+        using RunningService broken = new(services => services.AddFailingBooks(), mayFail: true);
+        RpcException failed = await Assert.ThrowsAsync<RpcException>(async () => await broken.Calls.QuoteAsync(new() { Order = new() { PriceBook = "nook" } }));
         Google.Rpc.Status status = failed.GetRpcStatus()!;
 
         Assert.Equal(StatusCode.Internal, failed.StatusCode);
         Assert.Equal("internal", status.GetDetail<ErrorInfo>().Reason);
         Assert.NotEmpty(status.GetDetail<RequestInfo>().RequestId);
-        Assert.DoesNotContain(FailingDesk.Secret, status.ToString(), StringComparison.Ordinal);
-        Assert.Contains(FailingDesk.Secret, string.Join('\n', broken.Errors), StringComparison.Ordinal);
+        Assert.DoesNotContain(FailingBooks.Secret, status.ToString(), StringComparison.Ordinal);
+        Assert.Contains(FailingBooks.Secret, string.Join('\n', broken.Errors), StringComparison.Ordinal);
     }
 
     [Fact]

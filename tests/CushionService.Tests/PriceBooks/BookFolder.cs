@@ -55,7 +55,7 @@ internal sealed class BookFolder : IDisposable
     }
 
     /// <summary>A service with these books, in which a call waits for its turn however long that takes.</summary>
-    public RunningService Serve() => new(services => services.AddSingleton(Shelf));
+    public RunningService Serve() => new(services => services.AddSingleton<IPriceBooks>(Shelf));
 
     public void Dispose() => Directory.Delete(Location, recursive: true);
 }

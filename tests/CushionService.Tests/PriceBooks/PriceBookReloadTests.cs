@@ -49,7 +49,7 @@ public sealed class PriceBookReloadTests
     {
         using BookFolder books = new(("nook", Version(1)));
         await using WebApplicationFactory<Program> host = new WebApplicationFactory<Program>().WithWebHostBuilder(builder => builder.UseSetting("PriceBooks:Folder", books.Location));
-        PriceBookShelf shelf = host.Services.GetRequiredService<PriceBookShelf>();
+        IPriceBooks shelf = host.Services.GetRequiredService<IPriceBooks>();
         Assert.Equal("1", shelf.Find("nook")!.Version);
 
         books.Write("nook", Version(2));

@@ -95,14 +95,14 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
     [Fact]
     public async Task A_fault_of_ours_says_a_code_and_the_trace_and_nothing_else()
     {
-        using RunningService broken = new(services => services.AddFailingDesk(), mayFail: true);
-        using HttpResponseMessage response = await broken.PostAsync("quotes", "{}");
+        using RunningService broken = new(services => services.AddFailingBooks(), mayFail: true);
+        using HttpResponseMessage response = await broken.PostAsync("quotes", """{ "priceBook": "nook" }""");
         JsonObject problem = await response.ProblemAsync();
 
         Assert.Equal(HttpStatusCode.InternalServerError, response.StatusCode);
         Assert.Equal("internal", problem["code"]!.GetValue<string>());
-        Assert.DoesNotContain(FailingDesk.Secret, problem.ToJsonString(), StringComparison.Ordinal);
-        Assert.Contains(FailingDesk.Secret, string.Join('\n', broken.Errors), StringComparison.Ordinal);
+        Assert.DoesNotContain(FailingBooks.Secret, problem.ToJsonString(), StringComparison.Ordinal);
+        Assert.Contains(FailingBooks.Secret, string.Join('\n', broken.Errors), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -67,12 +67,14 @@ public sealed class QuoteManyTests(RunningService service) : IClassFixture<Runni
     [Fact]
     public async Task A_fault_of_ours_is_told_in_its_place_without_its_inside()
     {
-        using RunningService broken = new(services => services.AddFailingDesk(), mayFail: true);
+        using RunningService broken = new(services => services.AddFailingBooks(), mayFail: true);
         using AsyncDuplexStreamingCall<QuoteManyRequest, QuoteManyResponse> call = broken.Calls.QuoteMany();
-        RpcException failed = await Assert.ThrowsAsync<RpcException>(() => call.ResponseStream.MoveNext(CancellationToken.None));
+        await call.RequestStream.WriteAsync(new() { Order = new() { PriceBook = "nook" } });
+        Assert.True(await call.ResponseStream.MoveNext(CancellationToken.None));
 
-        Assert.Equal(StatusCode.Internal, failed.StatusCode);
-        Assert.DoesNotContain(FailingDesk.Secret, failed.ToString(), StringComparison.Ordinal);
+        Assert.Equal("internal", call.ResponseStream.Current.Refusal.Code);
+        Assert.DoesNotContain(FailingBooks.Secret, call.ResponseStream.Current.ToString(), StringComparison.Ordinal);
+        Assert.Contains(FailingBooks.Secret, string.Join('\n', broken.Errors), StringComparison.Ordinal);
     }
 
     private static async Task SendAsync(IClientStreamWriter<QuoteManyRequest> requests, JsonObject[] orders)

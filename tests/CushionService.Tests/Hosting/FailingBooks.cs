@@ -1,0 +1,18 @@
+using CushionService.Engine.Specifications;
+using CushionService.PriceBooks;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace CushionService.Tests.Hosting;
+
+/// <summary>Price books that fail whenever one is looked for, for what callers are told of a fault of ours.</summary>
+internal sealed class FailingBooks : IPriceBooks
+{
+    public const string Secret = "the drawer with the scissors is stuck";
+
+    public PriceBookSpecification? Find(string name) => throw new InvalidOperationException(Secret);
+}
+
+internal static class FailingBooksSetup
+{
+    public static void AddFailingBooks(this IServiceCollection services) => services.AddSingleton<IPriceBooks, FailingBooks>();
+}
