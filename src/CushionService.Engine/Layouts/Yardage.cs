@@ -1,4 +1,3 @@
-using System.Text;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 
@@ -19,36 +18,14 @@ public sealed record Yardage(ClothLayout Layout)
     public string Because(LengthUnit unit)
     {
         FabricSpecification fabric = Layout.Fabric;
-        var line = new StringBuilder(LengthText.Format(Layout.Length, unit)).Append(" laid out");
-        if (fabric.LengthShrinkage.Numerator > 0)
-        {
-            line.Append(" ÷ (1 − ").Append(Percent(fabric.LengthShrinkage)).Append(" shrinkage)");
-        }
-
-        if (fabric.Repeat is { } repeat)
-        {
-            line.Append(" + ").Append(LengthText.Format(repeat.Length, unit)).Append(" to start the repeat");
-        }
-
-        if (fabric.Squaring > Length.Zero)
-        {
-            line.Append(" + ").Append(LengthText.Format(fabric.Squaring, unit)).Append(" to square the ends");
-        }
-
         LengthUnit sale = fabric.Sold.LengthUnit;
         Length needed = ClothSale.Needed(fabric, Layout.Length);
-        if (needed != Layout.Length)
-        {
-            line.Append(" = ").Append(LengthText.Format(needed, unit));
-        }
-
-        line.Append(", up to the next ").Append(LengthText.Format(fabric.Sold.Step, sale));
-        if (Sold > needed.RoundUpTo(fabric.Sold.Step))
-        {
-            line.Append(" and the least that is sold");
-        }
-
-        return line.Append(": ").Append(LengthText.Format(Sold, sale)).ToString();
+        string shrunk = fabric.LengthShrinkage.Numerator > 0 ? $" ÷ (1 − {Percent(fabric.LengthShrinkage)} shrinkage)" : "";
+        string started = fabric.Repeat is { } repeat ? $" + {LengthText.Format(repeat.Length, unit)} to start the repeat" : "";
+        string squared = fabric.Squaring > Length.Zero ? $" + {LengthText.Format(fabric.Squaring, unit)} to square the ends" : "";
+        string sum = needed != Layout.Length ? $" = {LengthText.Format(needed, unit)}" : "";
+        string least = Sold > needed.RoundUpTo(fabric.Sold.Step) ? " and the least that is sold" : "";
+        return $"{LengthText.Format(Layout.Length, unit)} laid out{shrunk}{started}{squared}{sum}, up to the next {LengthText.Format(fabric.Sold.Step, sale)}{least}: {LengthText.Format(Sold, sale)}";
     }
 
     private static string Percent(Fraction share)

@@ -46,10 +46,12 @@ internal sealed class Boxed : IConstruction
         Face top = Face.Whole("top", FabricRole.Top, runs, seam);
         Face bottom = Face.Bottom(cushion, runs, seam, top);
 
-        var seams = ImmutableArray.CreateBuilder<Seam>();
+        var seams = ImmutableArray.CreateBuilder<Seam>(1 + (2 * boxing.Length) + (2 * runs.Length));
         seams.AddRange(bottom.Zipper);
+        var strips = 0;
         foreach (BoxingSection section in boxing)
         {
+            strips += section.Panels.Length;
             if (section.Middle is { } middle)
             {
                 seams.Add(middle);
@@ -83,7 +85,7 @@ internal sealed class Boxed : IConstruction
             run => SectionOf(run).Lower(run),
             run => cushion.Closure is HandSewnClosure closure && run.Side == closure.Side ? SeamKind.Gap : SeamKind.Plain));
 
-        var panels = ImmutableArray.CreateBuilder<Panel>();
+        var panels = ImmutableArray.CreateBuilder<Panel>(top.Panels.Length + bottom.Panels.Length + strips);
         panels.AddRange(top.Panels);
         panels.AddRange(bottom.Panels);
         foreach (BoxingSection section in boxing)

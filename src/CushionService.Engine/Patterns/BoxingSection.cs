@@ -89,13 +89,15 @@ internal sealed record BoxingSection
         ? new Seam(SeamKind.StripJoin, End, next.Start, next.Lap)
         : new Seam(SeamKind.StripJoin, next.Start, End, Lap);
 
-    // The four sides that nearly all cushions have share their names.
+    // The sides that nearly all cushions have, and a closure's returns, share their names.
     private static string UpperEdge(string run) => run switch
     {
         "front" => "front-top",
         "right" => "right-top",
         "back" => "back-top",
         "left" => "left-top",
+        "right-return" => "right-return-top",
+        "left-return" => "left-return-top",
         _ => run + "-top",
     };
 
@@ -105,6 +107,8 @@ internal sealed record BoxingSection
         "right" => "right-bottom",
         "back" => "back-bottom",
         "left" => "left-bottom",
+        "right-return" => "right-return-bottom",
+        "left-return" => "left-return-bottom",
         _ => run + "-bottom",
     };
 
@@ -119,7 +123,7 @@ internal sealed record BoxingSection
             length += run.Length;
         }
 
-        var outline = new PanelOutline();
+        var outline = new PanelOutline(edges: 2 + (wholeLower is null ? runs.Length : 1) + (wholeUpper is null ? runs.Length : 1));
         foreach (OutlineSide run in wholeLower is null ? runs : [])
         {
             outline.East(LowerEdge(run.Name), run.Length, lower);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Outlines;
@@ -27,27 +28,52 @@ internal sealed record Circuit(ImmutableArray<OutlineSide> Section, ImmutableArr
             }
         }
 
-        var section = ImmutableArray.CreateBuilder<OutlineSide>();
-        var rest = ImmutableArray.CreateBuilder<OutlineSide>();
+        var on = 1;
+        while (sides[(first + on) % count].Side == side)
+        {
+            on++;
+        }
+
+        bool turns = turn > Length.Zero;
+        var section = new OutlineSide[turns ? on + 2 : on];
+        var rest = new OutlineSide[count - on];
         for (var i = 0; i < count; i++)
         {
             OutlineSide stretch = sides[(first + i) % count];
-            (stretch.Side == side && rest.Count == 0 ? section : rest).Add(stretch);
+            if (i < on)
+            {
+                section[turns ? i + 1 : i] = stretch;
+            }
+            else
+            {
+                rest[i - on] = stretch;
+            }
         }
 
-        if (turn > Length.Zero)
+        if (turns)
         {
             OutlineSide after = rest[0], before = rest[^1];
             (var near, var far) = after.Split(turn);
             rest[0] = after with { Path = far };
-            section.Add(after with { Name = $"{after.Name}-return", Path = near });
+            section[^1] = after with { Name = $"{after.Name}-return", Path = near };
             (far, near) = rest[^1].Split(rest[^1].Length - turn);
             rest[^1] = rest[^1] with { Path = far };
-            section.Insert(0, before with { Name = $"{before.Name}-{(rest.Count == 1 ? "start" : "return")}", Path = near });
+            section[0] = before with { Name = $"{before.Name}-{(rest.Length == 1 ? "start" : "return")}", Path = near };
         }
 
-        ImmutableArray<OutlineSide> all = [.. section, .. rest];
-        int start = Math.Max(0, all.IndexOf(all.FirstOrDefault(stretch => stretch.Name == sides[0].Name)!));
-        return new Circuit(section.ToImmutable(), rest.ToImmutable(), [.. all[start..], .. all[..start]]);
+        return new Circuit(
+            ImmutableCollectionsMarshal.AsImmutableArray(section), ImmutableCollectionsMarshal.AsImmutableArray(rest), FromStart([.. section, .. rest], sides[0].Name));
+    }
+
+    // What the outline starts with may have become the section's: then all starts with the section.
+    private static ImmutableArray<OutlineSide> FromStart(ReadOnlySpan<OutlineSide> all, string name)
+    {
+        var start = 0;
+        for (var i = all.Length - 1; i >= 0; i--)
+        {
+            start = all[i].Name == name ? i : start;
+        }
+
+        return [.. all[start..], .. all[..start]];
     }
 }

@@ -22,8 +22,8 @@ internal sealed class Face
 
     private static Face Whole(string part, FabricRole role, ImmutableArray<OutlineSide> runs, ImmutableArray<Edge> edges)
     {
-        var panel = new Panel { Part = part, Role = role, Edges = edges };
-        return new Face([panel with { Match = new Point(panel.Width.HalfUp(), panel.Height.HalfUp()) }], runs, part);
+        Point extent = Panel.ExtentOf(edges);
+        return new Face([new Panel { Part = part, Role = role, Edges = edges, Match = new Point(extent.X.HalfUp(), extent.Y.HalfUp()) }], runs, part);
     }
 
     /// <summary>A face of a panel that is drawn already.</summary>
@@ -99,7 +99,7 @@ internal sealed class Face
     }
 
     /// <summary>The zipper between the two panels of a divided face; nothing when there is none.</summary>
-    public IEnumerable<Seam> Zipper => Panels is [var front, var back] && front["upper"].Finish.Joins
+    public ImmutableArray<Seam> Zipper => Panels is [var front, var back] && front["upper"].Finish.Joins
         ? [new Seam(SeamKind.Zipper, new EdgeRef(front.Part, "upper"), new EdgeRef(back.Part, "lower"))] : [];
 
     /// <summary>Sews the face to the lower edges of a boxing, where it has one.</summary>

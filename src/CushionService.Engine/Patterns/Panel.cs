@@ -106,7 +106,8 @@ public sealed record Panel
         return deepest;
     }
 
-    private static Point ExtentOf(ImmutableArray<Edge> edges)
+    /// <summary>How far an outline reaches, across and along.</summary>
+    internal static Point ExtentOf(ImmutableArray<Edge> edges)
     {
         Point extent = edges[0].To;
         foreach (Edge edge in edges)
@@ -126,7 +127,7 @@ public sealed record Panel
         for (var i = 0; i < edges.Length; i++)
         {
             EdgeFacing facing = edges[i].Facing;
-            corners += facing == EdgeFacing.Aslant ? 5 : facing != edges[(i + 1) % edges.Length].Facing ? 1 : 0;
+            corners += facing == EdgeFacing.Aslant ? 5 : facing != edges[i + 1 == edges.Length ? 0 : i + 1].Facing ? 1 : 0;
         }
 
         return corners == 4;

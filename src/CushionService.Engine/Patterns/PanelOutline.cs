@@ -6,9 +6,11 @@ namespace CushionService.Engine.Patterns;
 
 /// <summary>Walks round a panel counter-clockwise from its lower left corner, or from where it is told to, edge by edge. Stretches without
 /// length are left out.</summary>
-internal sealed class PanelOutline(Point start = default)
+/// <param name="start">Where it starts.</param>
+/// <param name="edges">How many edges it has, as far as is known.</param>
+internal sealed class PanelOutline(Point start = default, int edges = 4)
 {
-    private readonly ImmutableArray<Edge>.Builder _edges = ImmutableArray.CreateBuilder<Edge>(4);
+    private readonly ImmutableArray<Edge>.Builder _edges = ImmutableArray.CreateBuilder<Edge>(edges);
     private Point _at = start;
 
     public PanelOutline(Length x, Length y)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Patterns;
@@ -39,7 +38,10 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         foreach (Seam seam in Seams)
         {
             Length one = seam.RestsOnSeam ? Sum(seam.One) : Join(seam.One, joined);
-            Require(seam.OtherFor(one) == Join(seam.Other, joined) - seam.Lap, $"{seam.One[0]} is not as long as {seam.Other[0]}.");
+            if (seam.OtherFor(one) != Join(seam.Other, joined) - seam.Lap)
+            {
+                throw new InvalidPatternException($"{seam.One[0]} is not as long as {seam.Other[0]}.");
+            }
         }
 
         int at = 0;
@@ -47,8 +49,10 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         {
             foreach (Edge edge in panel.Edges)
             {
-                Require(!edge.Finish.Joins || joined[at], $"{panel.Part}.{edge.Name} is in no seam.");
-                at++;
+                if (!joined[at++] && edge.Finish.Joins)
+                {
+                    throw new InvalidPatternException($"{panel.Part}.{edge.Name} is in no seam.");
+                }
             }
         }
 
@@ -61,15 +65,12 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         var sum = Length.Zero;
         foreach (EdgeRef named in edges)
         {
-            int panel = IndexOf(named.Part), at = Panels[panel].IndexOf(named.Edge);
-            Edge edge = Panels[panel].Edges[at];
-            for (int before = 0; before < panel; before++)
+            Edge edge = Find(named, out int at);
+            if (!edge.Finish.Joins || joined[at])
             {
-                at += Panels[before].Edges.Length;
+                throw new InvalidPatternException(joined[at] ? $"{named} is in two seams." : $"{named} is in a seam but is not finished for one.");
             }
 
-            Require(edge.Finish.Joins, $"{named} is in a seam but is not finished for one.");
-            Require(!joined[at], $"{named} is in two seams.");
             joined[at] = true;
             sum += edge.Length;
         }
@@ -77,26 +78,47 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         return sum;
     }
 
+    // The edge, and where it stands in the row of all edges.
+    private Edge Find(EdgeRef named, out int at)
+    {
+        int before = 0;
+        foreach (Panel panel in Panels)
+        {
+            if (panel.Part == named.Part)
+            {
+                int index = panel.IndexOf(named.Edge);
+                at = before + index;
+                return panel.Edges[index];
+            }
+
+            before += panel.Edges.Length;
+        }
+
+        throw Missing(named.Part);
+    }
+
     private static void RequireOutline(Panel panel)
     {
         for (var i = 0; i < panel.Edges.Length; i++)
         {
             Edge edge = panel.Edges[i];
-            Require(edge.To == panel.Edges[(i + 1) % panel.Edges.Length].From, $"{panel.Part}.{edge.Name} does not meet the next edge.");
-            for (var j = 1; j < edge.Path.Length; j++)
+            if (edge.To != panel.Edges[i + 1 == panel.Edges.Length ? 0 : i + 1].From)
             {
-                Require(edge.Path[j].From == edge.Path[j - 1].To, $"{panel.Part}.{edge.Name} is broken.");
+                throw new InvalidPatternException($"{panel.Part}.{edge.Name} does not meet the next edge.");
             }
 
-            Require(edge.Length > Length.Zero, $"{panel.Part}.{edge.Name} has no length.");
-        }
-    }
+            for (var j = 1; j < edge.Path.Length; j++)
+            {
+                if (edge.Path[j].From != edge.Path[j - 1].To)
+                {
+                    throw new InvalidPatternException($"{panel.Part}.{edge.Name} is broken.");
+                }
+            }
 
-    private static void Require(bool holds, [InterpolatedStringHandlerArgument(nameof(holds))] ref BrokenInvariant otherwise)
-    {
-        if (!holds)
-        {
-            throw new InvalidPatternException(otherwise.ToStringAndClear());
+            if (edge.Length <= Length.Zero)
+            {
+                throw new InvalidPatternException($"{panel.Part}.{edge.Name} has no length.");
+            }
         }
     }
 
@@ -110,8 +132,10 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
             }
         }
 
-        throw new InvalidPatternException($"The pattern has no panel {part}.");
+        throw Missing(part);
     }
+
+    private static InvalidPatternException Missing(string part) => new($"The pattern has no panel {part}.");
 
     private Length Sum(ImmutableArray<EdgeRef> edges)
     {

@@ -10,8 +10,15 @@ namespace CushionService.Engine.Patterns;
 /// <param name="Lap">How far edges of the other side lie over each other.</param>
 public sealed record Seam(SeamKind Kind, ImmutableArray<EdgeRef> One, ImmutableArray<EdgeRef> Other, Length Lap = default)
 {
+    // Boxed: few seams are gathered, and every order makes many seams.
+    private readonly object? _fullness;
+
     /// <summary>Finished length of the other side for each length of this one, where the other is gathered; null where they agree.</summary>
-    public Fraction? Fullness { get; init; }
+    public Fraction? Fullness
+    {
+        get => (Fraction?)_fullness;
+        init => _fullness = value;
+    }
 
     /// <summary>Whether it rests on another seam, which joins the edges of its one side to what lies beyond.</summary>
     public bool RestsOnSeam => Kind is SeamKind.Gathered or SeamKind.Inset;

@@ -30,7 +30,11 @@ internal sealed class OrderSearch
         if (set.Copies <= MostInOrder)
         {
             _pass = new SkylinePass(set, set.Width, set.Copies);
-            _copies = [.. Enumerable.Range(0, set.Copies)];
+            _copies = new int[set.Copies];
+            for (var copy = 0; copy < _copies.Length; copy++)
+            {
+                _copies[copy] = copy;
+            }
         }
         else
         {
@@ -65,9 +69,10 @@ internal sealed class OrderSearch
     /// <summary>Lays the copies from large to small, by several measures of size; at least one pass is made.</summary>
     public void Start(long goal)
     {
+        var (sizes, order) = (new long[_copies.Length], new int[_copies.Length]);
         for (var rule = 0; rule < 4 && Length > goal && (rule == 0 || !_budget.Exhausted); rule++)
         {
-            int[] order = Order(rule);
+            Order(rule, sizes, order);
             _pass.Run(order, _budget);
             if (Keep())
             {
@@ -191,15 +196,14 @@ internal sealed class OrderSearch
     }
 
     /// <summary>The copies from large to small by area, by longer side, by width, or by perimeter.</summary>
-    private int[] Order(int rule)
+    private void Order(int rule, long[] sizes, int[] order)
     {
-        var keys = new long[_copies.Length];
-        int[] order = [.. _copies];
+        _copies.CopyTo(order, 0);
         for (var index = 0; index < order.Length; index++)
         {
             int kind = _set.KindOf[order[index]];
             var (across, along) = (_set.Across[kind], _set.Along[kind]);
-            keys[index] = -(rule switch
+            sizes[index] = -(rule switch
             {
                 0 => across * along,
                 1 => Math.Max(across, along),
@@ -208,7 +212,6 @@ internal sealed class OrderSearch
             });
         }
 
-        Array.Sort(keys, order);
-        return order;
+        Array.Sort(sizes, order);
     }
 }

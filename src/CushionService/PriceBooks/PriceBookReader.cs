@@ -35,7 +35,7 @@ internal static class PriceBookReader
 
         (PriceBookFile? book, IReadOnlyList<Violation> faults) = Diagnosis.Of(text, FileType);
         OrderReading reading = new(new Order { Units = book?.Units ?? Units.In, Currency = book?.Currency });
-        IEnumerable<Violation> broken = book is null ? [] : OrderCheck.Broken(Validator.Validate(RuleContext.For(book, reading)));
+        IEnumerable<Violation> broken = book is null ? [] : OrderCheck.Broken(Validator.Check(book, reading));
         // What the form took out of the book may be missed by a rule: the form has said why.
         ImmutableArray<Violation> all = [.. faults, .. broken.ExceptBy(faults.Select(fault => fault.Pointer), violation => violation.Pointer)];
         return all.IsEmpty

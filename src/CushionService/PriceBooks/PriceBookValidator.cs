@@ -1,6 +1,5 @@
 using CushionService.Contract.Orders;
 using CushionService.Validation;
-using FluentValidation;
 
 namespace CushionService.PriceBooks;
 
@@ -13,23 +12,23 @@ internal sealed class PriceBookValidator : RecordValidator<PriceBookFile>
             Rules.Entries(nameof(PriceBookFile.Prices), (PriceBookFile book) => book.Prices, new ItemPriceValidator()),
             Rules.Entries(nameof(PriceBookFile.Stocks), (PriceBookFile book) => book.Stocks, new StockValidator()),
             Rules.Part(nameof(PriceBookFile.Costing), (PriceBookFile book) => book.Costing, new CostingValidator()),
-            (book, context) =>
+            (book, findings) =>
             {
-                Distinct(book.Prices?.Select(price => price.Item), nameof(PriceBookFile.Prices), nameof(ItemPrice.Item), context);
-                Distinct(book.Stocks?.Select(stock => stock.Id), nameof(PriceBookFile.Stocks), nameof(Stock.Id), context);
-                StockRules.UnitsAgree(book.Stocks, book.Prices, nameof(PriceBookFile.Prices), context);
+                Distinct(book.Prices?.Select(price => price.Item), nameof(PriceBookFile.Prices), nameof(ItemPrice.Item), findings);
+                Distinct(book.Stocks?.Select(stock => stock.Id), nameof(PriceBookFile.Stocks), nameof(Stock.Id), findings);
+                StockRules.UnitsAgree(book.Stocks, book.Prices, nameof(PriceBookFile.Prices), findings);
             })
     {
     }
 
-    private static void Distinct(IEnumerable<string?>? names, string list, string field, ValidationContext<PriceBookFile> context)
+    private static void Distinct(IEnumerable<string?>? names, string list, string field, Findings findings)
     {
         HashSet<string> seen = [];
         foreach ((int index, string? name) in (names ?? []).Index())
         {
             if (name is not null && !seen.Add(name))
             {
-                context.Refuse($"{list}[{index}].{field}", "duplicate", $"{field} {name} stands twice in {FieldNames.Json(list)}.");
+                findings.Refuse($"{list}[{index}].{field}", "duplicate", $"{field} {name} stands twice in {FieldNames.Json(list)}.");
             }
         }
     }

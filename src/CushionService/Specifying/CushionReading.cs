@@ -47,7 +47,7 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
     public Length? Return => !HasReturns ? Engine.Measures.Length.Zero
         : Or(cushion.Closure?.Return, Closure == ClosureKind.Zipper && HasStraightBack ? order.Practice.ZipperReturn : Engine.Measures.Length.Zero);
 
-    private bool HasStraightBack => Outline?.Sides.Where(stretch => stretch.Side == Engine.Specifications.Side.Back).All(stretch => stretch.IsStraight) ?? true;
+    private bool HasStraightBack => Outline?.Sides.All(static stretch => stretch.Side != Engine.Specifications.Side.Back || stretch.IsStraight) ?? true;
 
     /// <summary>How far a closure at the back may run on: to the ends of the stretches beside it.</summary>
     public Length? LongestReturn => Outline is { } outline && outline.Sides.Any(stretch => stretch.Side == Side)

@@ -52,6 +52,9 @@ internal sealed class OrderReading
         };
     }
 
+    // The rules read a cushion first, and then the specification: its outline is drawn once.
+    private Dictionary<Cushion, CushionReading>? _cushions;
+
     public Order Order { get; }
 
     /// <summary>The price book that the order names; null for none.</summary>
@@ -78,6 +81,18 @@ internal sealed class OrderReading
     /// <summary>The stock of a name; null when there is none.</summary>
     public (string? Id, MaterialKind? Kind, decimal? Density)? Stock(string? name) =>
         name is not null && Stocks.Where(stock => stock.Id == name).ToArray() is [var first, ..] ? first : null;
+
+    /// <summary>A cushion of the order.</summary>
+    public CushionReading Cushion(Cushion cushion)
+    {
+        _cushions ??= new Dictionary<Cushion, CushionReading>(ReferenceEqualityComparer.Instance);
+        if (!_cushions.TryGetValue(cushion, out CushionReading? reading))
+        {
+            _cushions.Add(cushion, reading = new CushionReading(cushion, this));
+        }
+
+        return reading;
+    }
 
     /// <summary>The number as a decimal; null when there is none, or it is beyond every range: the rules read an order before they have found it sound.</summary>
     public static decimal? Decimal(double? number) => number is >= -1e15 and <= 1e15 ? (decimal)number : null;

@@ -32,7 +32,7 @@ internal static class Specify
 
     private static CushionSpecification Cushion(Cushion cushion, int index, OrderReading order)
     {
-        var reading = new CushionReading(cushion, order);
+        CushionReading reading = order.Cushion(cushion);
         string top = reading.Top!, sides = cushion.Fabrics?.Sides ?? top;
         var plain = new CushionSpecification
         {

@@ -62,5 +62,5 @@ internal static class OrderMeter
         }
     }
 
-    private static double Metres(Length length) => (double)length.In(LengthUnit.Metre);
+    private static double Metres(Length length) => length.Nanometres / (double)Length.NanometresIn(LengthUnit.Metre);
 }

@@ -1,4 +1,3 @@
-using FluentValidation;
 
 namespace CushionService.Validation;
 
@@ -7,33 +6,33 @@ namespace CushionService.Validation;
 internal static class AttributeRules
 {
     /// <summary>The rules of every property of <typeparamref name="T"/>.</summary>
-    public static Action<T, ValidationContext<T>> Of<T>()
+    public static Action<T, Findings> Of<T>()
     {
-        FieldCheck<T, T>[] checks = FieldCheck<T, T>.All("");
-        return (instance, context) => Run(checks, instance, context);
+        FieldCheck<T>[] checks = FieldCheck<T>.All("");
+        return (instance, findings) => Run(checks, instance, findings);
     }
 
     /// <summary>The attributes' rules of a part that has no others, where there is one.</summary>
     /// <param name="name">The property that holds it.</param>
     /// <param name="get">Gets it.</param>
-    public static Action<T, ValidationContext<T>> Part<T, TPart>(string name, Func<T, TPart?> get)
+    public static Action<T, Findings> Part<T, TPart>(string name, Func<T, TPart?> get)
         where TPart : class
     {
-        FieldCheck<T, TPart>[] checks = FieldCheck<T, TPart>.All(name + ".");
-        return (instance, context) =>
+        FieldCheck<TPart>[] checks = FieldCheck<TPart>.All(name + ".");
+        return (instance, findings) =>
         {
             if (get(instance) is { } part)
             {
-                Run(checks, part, context);
+                Run(checks, part, findings);
             }
         };
     }
 
-    private static void Run<TRoot, TPart>(FieldCheck<TRoot, TPart>[] checks, TPart part, ValidationContext<TRoot> context)
+    private static void Run<T>(FieldCheck<T>[] checks, T part, Findings findings)
     {
-        foreach (FieldCheck<TRoot, TPart> check in checks)
+        foreach (FieldCheck<T> check in checks)
         {
-            check.Run(part, context);
+            check.Run(part, findings);
         }
     }
 }

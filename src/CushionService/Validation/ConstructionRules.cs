@@ -5,7 +5,6 @@ using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Specifying;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
@@ -15,7 +14,7 @@ internal static class ConstructionRules
     private static readonly ImmutableArray<(ConstructionField Field, string Name, Func<Cushion, object?> Get)> Fields =
         [.. Enum.GetValues<ConstructionField>().Select(field => (field, field.ToString(), Getters.Of<Cushion, object?>(typeof(Cushion).GetProperty(field.ToString())!)))];
 
-    public static void Check(Cushion cushion, CushionReading reading, ValidationContext<Cushion> context)
+    public static void Check(Cushion cushion, CushionReading reading, Findings findings)
     {
         ConstructionOffer offer = reading.Offer!;
         foreach ((ConstructionField field, string name, Func<Cushion, object?> get) in Fields)
@@ -23,25 +22,25 @@ internal static class ConstructionRules
             bool given = get(cushion) is not null;
             if (given && !offer.Takes(field))
             {
-                context.Refuse(name, "not-applicable", $"{FieldNames.Words(name)} does not apply to construction {CushionValidator.Json(offer.Kind)}.");
+                findings.Refuse(name, "not-applicable", $"{FieldNames.Words(name)} does not apply to construction {CushionValidator.Json(offer.Kind)}.");
             }
             else if (!given && offer.Requires(field))
             {
-                context.Refuse(name, "required", $"{FieldNames.Words(name)} is required for construction {CushionValidator.Json(offer.Kind)}.");
+                findings.Refuse(name, "required", $"{FieldNames.Words(name)} is required for construction {CushionValidator.Json(offer.Kind)}.");
             }
         }
 
-        var own = new ConstructionReading(cushion, context.Reading());
-        PartsApply(cushion, own, context);
-        ThicknessAllows(cushion, reading, own, context);
-        TopAllows(cushion, reading, own, context);
+        var own = new ConstructionReading(cushion, findings.Reading);
+        PartsApply(cushion, own, findings);
+        ThicknessAllows(cushion, reading, own, findings);
+        TopAllows(cushion, reading, own, findings);
         if (cushion.InnerCover is not null && cushion.Fill?.Kind != FillKind.Loose)
         {
-            context.Refuse("InnerCover", "not-combinable", "An inner cover holds a loose fill.");
+            findings.Refuse("InnerCover", "not-combinable", "An inner cover holds a loose fill.");
         }
     }
 
-    private static void PartsApply(Cushion cushion, ConstructionReading own, ValidationContext<Cushion> context)
+    private static void PartsApply(Cushion cushion, ConstructionReading own, Findings findings)
     {
         Only(own.EndKind == BolsterEndKind.Tied, cushion.Ends?.Tail is not null, "Ends.Tail", "tied ends");
         Only(own.EndKind != BolsterEndKind.Flat, cushion.Ends?.Turning is not null, "Ends.Turning", "gathered or tied ends");
@@ -52,22 +51,22 @@ internal static class ConstructionRules
         {
             if (given && !applies)
             {
-                context.Refuse(field, "not-applicable", $"{FieldNames.Words(field.Split('.')[1])} applies to {to} alone.");
+                findings.Refuse(field, "not-applicable", $"{FieldNames.Words(field.Split('.')[1])} applies to {to} alone.");
             }
         }
     }
 
-    private static void ThicknessAllows(Cushion cushion, CushionReading reading, ConstructionReading own, ValidationContext<Cushion> context)
+    private static void ThicknessAllows(Cushion cushion, CushionReading reading, ConstructionReading own, Findings findings)
     {
         if (reading is not { Thickness: { } thickness, Outline: { } outline })
         {
             return;
         }
 
-        OrderReading order = context.Reading();
+        OrderReading order = findings.Reading;
         if (order.Length(cushion.FrontThickness) is { } front && front >= thickness)
         {
-            context.RefuseRange("FrontThickness", "out-of-range", $"A wedge is thinner at the front than at the back, {order.Text(thickness)}.", Length.Zero, thickness);
+            findings.RefuseRange("FrontThickness", "out-of-range", $"A wedge is thinner at the front than at the back, {order.Text(thickness)}.", Length.Zero, thickness);
         }
 
         Length? limit = cushion.Construction switch
@@ -78,18 +77,18 @@ internal static class ConstructionRules
         };
         if (limit is { } below && thickness >= below)
         {
-            context.RefuseRange("Thickness", "out-of-range", $"Thickness must be less than {order.Text(below)} on this outline.", null, below);
+            findings.RefuseRange("Thickness", "out-of-range", $"Thickness must be less than {order.Text(below)} on this outline.", null, below);
         }
     }
 
-    private static void TopAllows(Cushion cushion, CushionReading reading, ConstructionReading own, ValidationContext<Cushion> context)
+    private static void TopAllows(Cushion cushion, CushionReading reading, ConstructionReading own, Findings findings)
     {
         if (reading.Outline is not { } outline)
         {
             return;
         }
 
-        OrderReading order = context.Reading();
+        OrderReading order = findings.Reading;
         Rectangular(cushion.Channels is not null, "Channels");
         Rectangular(cushion.CornerTaper is not null, "CornerTaper");
         if (own.Channels is { Count: > 0 } channels)
@@ -97,21 +96,21 @@ internal static class ConstructionRules
             var deepest = Length.FromNanometres(outline.Width.Nanometres / channels.Count / 2);
             if (channels.Crown > deepest)
             {
-                context.RefuseRange("Channels.Crown", "out-of-range", $"A crown may be at most half as high as its channel is wide, {order.Text(deepest)}.", null, deepest);
+                findings.RefuseRange("Channels.Crown", "out-of-range", $"A crown may be at most half as high as its channel is wide, {order.Text(deepest)}.", null, deepest);
             }
         }
 
         var quarter = Length.FromNanometres(Length.Min(outline.Width, outline.Depth).Nanometres / 4);
         if (order.Length(cushion.CornerTaper) is { } taper && taper >= quarter)
         {
-            context.RefuseRange("CornerTaper", "out-of-range", $"A corner may be drawn in by less than a quarter of its shorter side, {order.Text(quarter)}.", null, quarter);
+            findings.RefuseRange("CornerTaper", "out-of-range", $"A corner may be drawn in by less than a quarter of its shorter side, {order.Text(quarter)}.", null, quarter);
         }
 
         void Rectangular(bool given, string field)
         {
             if (given && outline.Kind != OutlineKind.Rectangle)
             {
-                context.Refuse(field, "not-combinable", $"{FieldNames.Words(field)} needs a rectangle, not outline {CushionValidator.Json(outline.Kind)}.");
+                findings.Refuse(field, "not-combinable", $"{FieldNames.Words(field)} needs a rectangle, not outline {CushionValidator.Json(outline.Kind)}.");
             }
         }
     }

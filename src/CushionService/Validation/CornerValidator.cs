@@ -1,7 +1,6 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Specifying;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
@@ -11,28 +10,28 @@ internal sealed class CornerValidator : RecordValidator<Corner>
     private static readonly Length Furthest = Length.FromInches(2000);
 
     public CornerValidator()
-        : base((corner, context) =>
+        : base((corner, findings) =>
         {
-            Reads(corner.X, nameof(Corner.X), context);
-            Reads(corner.Y, nameof(Corner.Y), context);
+            Reads(corner.X, nameof(Corner.X), findings);
+            Reads(corner.Y, nameof(Corner.Y), findings);
         })
     {
     }
 
-    private static void Reads(Contract.Measure? measure, string field, ValidationContext<Corner> context)
+    private static void Reads(Contract.Measure? measure, string field, Findings findings)
     {
-        OrderReading order = context.Reading();
+        OrderReading order = findings.Reading;
         if (measure is null)
         {
-            context.Refuse(field, "required", $"{field} is required.");
+            findings.Refuse(field, "required", $"{field} is required.");
         }
         else if (order.Length(measure) is not { } length)
         {
-            context.Refuse(field, "not-a-length", $"{field} must be a length, such as 15.5, \"15 1/2\" or \"38.5 cm\".");
+            findings.Refuse(field, "not-a-length", $"{field} must be a length, such as 15.5, \"15 1/2\" or \"38.5 cm\".");
         }
         else if (length > Furthest || length < -Furthest)
         {
-            context.RefuseRange(field, "out-of-range", $"{field} must be between {order.Text(-Furthest)} and {order.Text(Furthest)}.", -Furthest, Furthest);
+            findings.RefuseRange(field, "out-of-range", $"{field} must be between {order.Text(-Furthest)} and {order.Text(Furthest)}.", -Furthest, Furthest);
         }
     }
 }

@@ -14,17 +14,17 @@ internal sealed partial class CostingValidator : RecordValidator<Costing>
             AttributeRules.Of<Costing>(),
             Rules.Part(nameof(Costing.Labour), (Costing costing) => costing.Labour, new LabourValidator()),
             Rules.Part(nameof(Costing.Rounding), (Costing costing) => costing.Rounding, new AttributeValidator<PriceRounding>()),
-            (costing, context) =>
+            (costing, findings) =>
             {
                 if (costing is { Markup: not null, Margin: not null })
                 {
-                    context.Refuse(nameof(Costing.Margin), "not-combinable", "A price is made by a markup or by a margin, not by both.");
+                    findings.Refuse(nameof(Costing.Margin), "not-combinable", "A price is made by a markup or by a margin, not by both.");
                 }
 
-                if (costing.Rounding?.Step is { } step && IsAmount().IsMatch(step) && context.Reading().Currency is { } currency && !IsCoins(PriceReading.Amount(step, currency)))
+                if (costing.Rounding?.Step is { } step && IsAmount().IsMatch(step) && findings.Reading.Currency is { } currency && !IsCoins(PriceReading.Amount(step, currency)))
                 {
                     double coin = Math.Pow(10, -currency.Decimals);
-                    context.Refuse("Rounding.Step", "out-of-range", $"Step must be in whole coins of {currency.Code}, and at least one.", new FindingRange(coin, null));
+                    findings.Refuse("Rounding.Step", "out-of-range", $"Step must be in whole coins of {currency.Code}, and at least one.", new FindingRange(coin, null));
                 }
             })
     {
@@ -41,7 +41,7 @@ internal sealed partial class CostingValidator : RecordValidator<Costing>
             : base(
                 AttributeRules.Of<Labour>(),
                 Rules.Entries(nameof(Labour.Operations), (Labour labour) => labour.Operations, new AttributeValidator<OperationTime>()),
-                (labour, context) =>
+                (labour, findings) =>
                 {
                     HashSet<string> seen = [];
                     foreach ((int i, OperationTime? time) in (labour.Operations ?? []).Index())
@@ -54,11 +54,11 @@ internal sealed partial class CostingValidator : RecordValidator<Costing>
                         string at = $"{nameof(Labour.Operations)}[{i}].{nameof(OperationTime.Operation)}";
                         if (!Operation.All.Contains(new Operation(word)))
                         {
-                            context.Refuse(at, "unknown-value", $"Operation must be one of {string.Join(", ", Operation.All)}.");
+                            findings.Refuse(at, "unknown-value", $"Operation must be one of {string.Join(", ", Operation.All)}.");
                         }
                         else if (!seen.Add(word))
                         {
-                            context.Refuse(at, "duplicate", $"Operation {word} stands twice in operations.");
+                            findings.Refuse(at, "duplicate", $"Operation {word} stands twice in operations.");
                         }
                     }
                 })

@@ -2,7 +2,6 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
@@ -26,47 +25,47 @@ internal sealed class CushionValidator : RecordValidator<Cushion>
             AttributeRules.Part(nameof(Cushion.InnerCover), (Cushion cushion) => cushion.InnerCover),
             AttributeRules.Part(nameof(Cushion.Fabrics), (Cushion cushion) => cushion.Fabrics),
             Rules.Part(nameof(Cushion.Fill), (Cushion cushion) => cushion.Fill, new FillValidator()),
-            (cushion, context) =>
+            (cushion, findings) =>
             {
-                var reading = new CushionReading(cushion, context.Reading());
+                CushionReading reading = findings.Reading.Cushion(cushion);
                 if (reading.Offer is { } offer)
                 {
-                    KeepsToOffer(cushion, offer, context);
-                    ConstructionRules.Check(cushion, reading, context);
-                    ClosureRules.Check(cushion, reading, context);
-                    HandleRules.Check(cushion, reading, context);
-                    AdditionRules.Check(cushion, reading, context);
+                    KeepsToOffer(cushion, offer, findings);
+                    ConstructionRules.Check(cushion, reading, findings);
+                    ClosureRules.Check(cushion, reading, findings);
+                    HandleRules.Check(cushion, reading, findings);
+                    AdditionRules.Check(cushion, reading, findings);
                 }
             })
     {
     }
 
-    private static void KeepsToOffer(Cushion cushion, ConstructionOffer offer, ValidationContext<Cushion> context)
+    private static void KeepsToOffer(Cushion cushion, ConstructionOffer offer, Findings findings)
     {
         string construction = Json(offer.Kind);
         if (offer.Thickness && cushion.Thickness is null)
         {
-            context.Refuse(nameof(Cushion.Thickness), "required", $"Thickness is required for construction {construction}.");
+            findings.Refuse(nameof(Cushion.Thickness), "required", $"Thickness is required for construction {construction}.");
         }
 
         if (!offer.Thickness && cushion.Thickness is not null)
         {
-            context.Refuse(nameof(Cushion.Thickness), "not-applicable", $"Construction {construction} has no thickness.");
+            findings.Refuse(nameof(Cushion.Thickness), "not-applicable", $"Construction {construction} has no thickness.");
         }
 
         if (cushion.Boxing is not null && offer.Joins.IsEmpty)
         {
-            context.Refuse(nameof(Cushion.Boxing), "not-applicable", $"Construction {construction} has no boxing.");
+            findings.Refuse(nameof(Cushion.Boxing), "not-applicable", $"Construction {construction} has no boxing.");
         }
 
         if (cushion.Outline?.Kind is { } outline && !offer.Outlines.Contains(outline))
         {
-            context.Refuse("Outline.Kind", "not-combinable", $"Construction {construction} does not take the outline {Json(outline)}.");
+            findings.Refuse("Outline.Kind", "not-combinable", $"Construction {construction} does not take the outline {Json(outline)}.");
         }
 
         if (cushion.Fill is { Kind: FillKind.Foam } && !offer.HasBlock)
         {
-            context.Refuse("Fill.Kind", "not-combinable", $"Construction {construction} has no thickness to cut foam to; take a loose fill.");
+            findings.Refuse("Fill.Kind", "not-combinable", $"Construction {construction} has no thickness to cut foam to; take a loose fill.");
         }
     }
 

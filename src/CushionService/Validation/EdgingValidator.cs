@@ -9,7 +9,7 @@ internal sealed class EdgingValidator : RecordValidator<Edging>
     public EdgingValidator()
         : base(
             AttributeRules.Of<Edging>(),
-            (edging, context) =>
+            (edging, findings) =>
             {
                 if (edging.Kind is not { } kind || !Enum.IsDefined(kind))
                 {
@@ -26,19 +26,19 @@ internal sealed class EdgingValidator : RecordValidator<Edging>
                 Only(ruffle, edging.Lining is not null, nameof(Edging.Lining));
                 if ((ruffle || flange) && edging.Depth is null)
                 {
-                    context.Refuse(nameof(Edging.Depth), "required", $"Depth is required for a {CushionValidator.Json(kind)}.");
+                    findings.Refuse(nameof(Edging.Depth), "required", $"Depth is required for a {CushionValidator.Json(kind)}.");
                 }
 
                 if (edging.At is { } at && at.Distinct().Count() < at.Count)
                 {
-                    context.Refuse(nameof(Edging.At), "duplicate", "A seam may be named only once.");
+                    findings.Refuse(nameof(Edging.At), "duplicate", "A seam may be named only once.");
                 }
 
                 void Only(bool applies, bool given, string field)
                 {
                     if (given && !applies)
                     {
-                        context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to edging {CushionValidator.Json(kind)}.");
+                        findings.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to edging {CushionValidator.Json(kind)}.");
                     }
                 }
             })

@@ -19,20 +19,20 @@ internal sealed class FabricValidator : RecordValidator<Fabric>
             Rules.Part(nameof(Fabric.Sold), (Fabric fabric) => fabric.Sold, new SaleValidator()),
             Rules.Part(nameof(Fabric.Price), (Fabric fabric) => fabric.Price, new PriceValidator()),
             Rules.Entries(nameof(Fabric.OnHand), (Fabric fabric) => fabric.OnHand, new AttributeValidator<Offcut>()),
-            (fabric, context) =>
+            (fabric, findings) =>
             {
-                OrderReading order = context.Reading();
+                OrderReading order = findings.Reading;
                 if (order.Length(fabric.Width) is { } width && order.Length(fabric.Selvedge) is { } selvedge && width - 2 * selvedge < NarrowestUsable)
                 {
-                    context.RefuseRange(nameof(Fabric.Selvedge), "out-of-range", "The selvedges leave less than 1 in of the width.", null, Length.FromNanometres((width - NarrowestUsable).Nanometres / 2));
+                    findings.RefuseRange(nameof(Fabric.Selvedge), "out-of-range", "The selvedges leave less than 1 in of the width.", null, Length.FromNanometres((width - NarrowestUsable).Nanometres / 2));
                 }
 
                 if (fabric is { OneWay: true, Rotation: not null and not Rotations.None })
                 {
-                    context.Refuse(nameof(Fabric.Rotation), "not-combinable", "Pieces of a one-way cloth may not be turned.");
+                    findings.Refuse(nameof(Fabric.Rotation), "not-combinable", "Pieces of a one-way cloth may not be turned.");
                 }
 
-                PriceRules.Sold(fabric, context);
+                PriceRules.Sold(fabric, findings);
             })
     {
     }
@@ -42,11 +42,11 @@ internal sealed class FabricValidator : RecordValidator<Fabric>
         public RepeatValidator()
             : base(
                 AttributeRules.Of<Repeat>(),
-                (repeat, context) =>
+                (repeat, findings) =>
                 {
                     if (repeat is { Drop: DropKind.Half, Width: null })
                     {
-                        context.Refuse(nameof(Repeat.Width), "required", "Width is required for a half drop.");
+                        findings.Refuse(nameof(Repeat.Width), "required", "Width is required for a half drop.");
                     }
                 })
         {

@@ -5,14 +5,12 @@ using System.Text.RegularExpressions;
 using CushionService.Contract;
 using CushionService.Engine.Measures;
 using CushionService.Specifying;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
 /// <summary>The rules that the attributes of one field state.</summary>
-/// <typeparam name="TRoot">The record that is being validated.</typeparam>
-/// <typeparam name="T">The record that has the field: the same, or a part of it.</typeparam>
-internal abstract class FieldCheck<TRoot, T>
+/// <typeparam name="T">The record that has the field.</typeparam>
+internal abstract class FieldCheck<T>
 {
     private FieldCheck(PropertyInfo property, string place)
     {
@@ -29,66 +27,66 @@ internal abstract class FieldCheck<TRoot, T>
 
     /// <summary>The checks of a record's fields, those left out that any value passes.</summary>
     /// <param name="place">Where the record stands within the root, up to its fields' names.</param>
-    public static FieldCheck<TRoot, T>[] All(string place) => [.. typeof(T).GetProperties().Select(property => Of(property, place)).OfType<FieldCheck<TRoot, T>>()];
+    public static FieldCheck<T>[] All(string place) => [.. typeof(T).GetProperties().Select(property => Of(property, place)).OfType<FieldCheck<T>>()];
 
     /// <summary>Checks the field.</summary>
-    public abstract void Run(T record, ValidationContext<TRoot> context);
+    public abstract void Run(T record, Findings findings);
 
-    private static FieldCheck<TRoot, T>? Of(PropertyInfo property, string place)
+    private static FieldCheck<T>? Of(PropertyInfo property, string place)
     {
         Type type = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
         return type == typeof(Measure) ? new LengthCheck(property, place)
             : type == typeof(string) ? new TextCheck(property, place)
             : type == typeof(int) || type == typeof(double) ? new NumberCheck(property, place)
-            : type.IsEnum ? (FieldCheck<TRoot, T>)Activator.CreateInstance(typeof(ChoiceCheck<>).MakeGenericType(typeof(TRoot), typeof(T), type), property, place)!
+            : type.IsEnum ? (FieldCheck<T>)Activator.CreateInstance(typeof(ChoiceCheck<>).MakeGenericType(typeof(T), type), property, place)!
             : typeof(ICollection).IsAssignableFrom(type) || property.IsDefined(typeof(NumberRangeAttribute)) ? new ListCheck(property, place)
             : property.IsDefined(typeof(RequiredAttribute)) ? new PresenceCheck(property, place)
             : null;
     }
 
-    private void Missing(ValidationContext<TRoot> context)
+    private void Missing(Findings findings)
     {
         if (IsRequired)
         {
-            context.Refuse(Name, "required", $"{Words} is required.");
+            findings.Refuse(Name, "required", $"{Words} is required.");
         }
     }
 
-    private sealed class PresenceCheck(PropertyInfo property, string place) : FieldCheck<TRoot, T>(property, place)
+    private sealed class PresenceCheck(PropertyInfo property, string place) : FieldCheck<T>(property, place)
     {
         private readonly Func<T, object?> _get = Getters.Of<T, object?>(property);
 
-        public override void Run(T record, ValidationContext<TRoot> context)
+        public override void Run(T record, Findings findings)
         {
             if (_get(record) is null)
             {
-                Missing(context);
+                Missing(findings);
             }
         }
     }
 
-    private sealed class LengthCheck(PropertyInfo property, string place) : FieldCheck<TRoot, T>(property, place)
+    private sealed class LengthCheck(PropertyInfo property, string place) : FieldCheck<T>(property, place)
     {
         private readonly Func<T, Measure?> _get = Getters.Of<T, Measure?>(property);
         private readonly (Length Minimum, Length Maximum)? _range =
             property.GetCustomAttribute<LengthRangeAttribute>() is { } range ? (Read(range.Minimum), Read(range.Maximum)) : null;
 
-        public override void Run(T record, ValidationContext<TRoot> context)
+        public override void Run(T record, Findings findings)
         {
             if (_get(record) is not { } measure)
             {
-                Missing(context);
+                Missing(findings);
                 return;
             }
 
-            OrderReading reading = context.Reading();
+            OrderReading reading = findings.Reading;
             if (!measure.TryRead(reading.Unit, out Length length))
             {
-                context.Refuse(Name, "not-a-length", $"{Words} must be a length, such as 15.5, \"15 1/2\" or \"38.5 cm\".");
+                findings.Refuse(Name, "not-a-length", $"{Words} must be a length, such as 15.5, \"15 1/2\" or \"38.5 cm\".");
             }
             else if (_range is { } range && (length < range.Minimum || length > range.Maximum))
             {
-                context.RefuseRange(Name, "out-of-range", $"{Words} must be between {reading.Text(range.Minimum)} and {reading.Text(range.Maximum)}.", range.Minimum, range.Maximum);
+                findings.RefuseRange(Name, "out-of-range", $"{Words} must be between {reading.Text(range.Minimum)} and {reading.Text(range.Maximum)}.", range.Minimum, range.Maximum);
             }
         }
 
@@ -96,43 +94,43 @@ internal abstract class FieldCheck<TRoot, T>
             LengthText.TryParse(text, LengthUnit.Inch, out Length length) ? length : throw new InvalidOperationException($"{text} is not a length.");
     }
 
-    private sealed class TextCheck(PropertyInfo property, string place) : FieldCheck<TRoot, T>(property, place)
+    private sealed class TextCheck(PropertyInfo property, string place) : FieldCheck<T>(property, place)
     {
         private readonly Func<T, string?> _get = Getters.Of<T, string?>(property);
         private readonly int? _longest = property.GetCustomAttribute<MaxLengthAttribute>()?.Length;
         private readonly Regex? _form = property.GetCustomAttribute<RegularExpressionAttribute>() is { } form ? new Regex(form.Pattern, RegexOptions.NonBacktracking) : null;
 
-        public override void Run(T record, ValidationContext<TRoot> context)
+        public override void Run(T record, Findings findings)
         {
             if (_get(record) is not { } text)
             {
-                Missing(context);
+                Missing(findings);
             }
             else if (text.Length > _longest)
             {
-                context.Refuse(Name, "too-long", $"{Words} may have at most {_longest} characters.", new FindingRange(null, _longest));
+                findings.Refuse(Name, "too-long", $"{Words} may have at most {_longest} characters.", new FindingRange(null, _longest));
             }
             else if (_form is not null && !_form.IsMatch(text))
             {
-                context.Refuse(Name, "bad-form", $"{Words} must match {_form}.");
+                findings.Refuse(Name, "bad-form", $"{Words} must match {_form}.");
             }
         }
     }
 
-    private sealed class NumberCheck(PropertyInfo property, string place) : FieldCheck<TRoot, T>(property, place)
+    private sealed class NumberCheck(PropertyInfo property, string place) : FieldCheck<T>(property, place)
     {
         private readonly Func<T, double?> _get = Getters.Of<T, double?>(property);
         private readonly NumberRangeAttribute? _range = property.GetCustomAttribute<NumberRangeAttribute>();
 
-        public override void Run(T record, ValidationContext<TRoot> context)
+        public override void Run(T record, Findings findings)
         {
             if (_get(record) is not { } number)
             {
-                Missing(context);
+                Missing(findings);
             }
             else if (_range is { } range && !(number >= range.Minimum && number <= range.Maximum))
             {
-                context.Refuse(
+                findings.Refuse(
                     Name,
                     "out-of-range",
                     FormattableString.Invariant($"{Words} must be between {range.Minimum} and {range.Maximum}."),
@@ -141,20 +139,20 @@ internal abstract class FieldCheck<TRoot, T>
         }
     }
 
-    private sealed class ListCheck(PropertyInfo property, string place) : FieldCheck<TRoot, T>(property, place)
+    private sealed class ListCheck(PropertyInfo property, string place) : FieldCheck<T>(property, place)
     {
         private readonly Func<T, object?> _get = Getters.Of<T, object?>(property);
         private readonly NumberRangeAttribute? _range = property.GetCustomAttribute<NumberRangeAttribute>();
 
-        public override void Run(T record, ValidationContext<TRoot> context)
+        public override void Run(T record, Findings findings)
         {
             if (_get(record) is not { } list)
             {
-                Missing(context);
+                Missing(findings);
             }
             else if (_range is { } range && ((ICollection)list).Count is int count && (count < range.Minimum || count > range.Maximum))
             {
-                context.Refuse(
+                findings.Refuse(
                     Name,
                     count > range.Maximum || range.Minimum > 1 ? "out-of-range" : "empty",
                     FormattableString.Invariant($"{Words} must have between {range.Minimum} and {range.Maximum} entries; it has {count} {(count == 1 ? "entry" : "entries")}."),
@@ -163,20 +161,20 @@ internal abstract class FieldCheck<TRoot, T>
         }
     }
 
-    private sealed class ChoiceCheck<TChoice>(PropertyInfo property, string place) : FieldCheck<TRoot, T>(property, place)
+    private sealed class ChoiceCheck<TChoice>(PropertyInfo property, string place) : FieldCheck<T>(property, place)
         where TChoice : struct, Enum
     {
         private readonly Func<T, TChoice?> _get = Getters.Of<T, TChoice?>(property);
 
-        public override void Run(T record, ValidationContext<TRoot> context)
+        public override void Run(T record, Findings findings)
         {
             if (_get(record) is not { } choice)
             {
-                Missing(context);
+                Missing(findings);
             }
             else if (!Enum.IsDefined(choice))
             {
-                context.Refuse(Name, "unknown-value", $"{Words} is not one of the values that it may take.");
+                findings.Refuse(Name, "unknown-value", $"{Words} is not one of the values that it may take.");
             }
         }
     }

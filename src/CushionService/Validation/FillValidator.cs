@@ -2,7 +2,6 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
@@ -15,11 +14,11 @@ internal sealed class FillValidator : RecordValidator<Fill>
         : base(
             AttributeRules.Of<Fill>(),
             Rules.Part(nameof(Fill.Wrap), (Fill fill) => fill.Wrap, new AttributeValidator<Wrap>()),
-            (fill, context) =>
+            (fill, findings) =>
             {
-                KeepsToKind(fill, context);
-                ComesFromStock(fill, context);
-                if (context.Reading().Length(fill.Oversize) is not { } oversize)
+                KeepsToKind(fill, findings);
+                ComesFromStock(fill, findings);
+                if (findings.Reading.Length(fill.Oversize) is not { } oversize)
                 {
                     return;
                 }
@@ -27,17 +26,17 @@ internal sealed class FillValidator : RecordValidator<Fill>
                 // Foam is cut up to 1/2 in over the cover for a tight fit; under a wrap to the cover's size (common practice, no source).
                 if (oversize > UsualOversize)
                 {
-                    context.Warn(nameof(Fill.Oversize), "foam-too-large", "Foam more than 1/2 in larger than its cover is hard to put in and strains the seams.");
+                    findings.Warn(nameof(Fill.Oversize), "foam-too-large", "Foam more than 1/2 in larger than its cover is hard to put in and strains the seams.");
                 }
                 else if (fill.Wrap is not null && oversize > Length.Zero)
                 {
-                    context.Warn(nameof(Fill.Oversize), "foam-too-large", "Under a wrap foam is cut to the cover's size: the wrap fills the cover out.");
+                    findings.Warn(nameof(Fill.Oversize), "foam-too-large", "Under a wrap foam is cut to the cover's size: the wrap fills the cover out.");
                 }
             })
     {
     }
 
-    private static void KeepsToKind(Fill fill, ValidationContext<Fill> context)
+    private static void KeepsToKind(Fill fill, Findings findings)
     {
         OnlyFor(FillKind.Foam, fill.Oversize is not null, nameof(Fill.Oversize));
         OnlyFor(FillKind.Foam, fill.Wrap is not null, nameof(Fill.Wrap));
@@ -53,24 +52,24 @@ internal sealed class FillValidator : RecordValidator<Fill>
         {
             if (given && fill.Kind is { } actual && actual != kind)
             {
-                context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to fill {CushionValidator.Json(actual)}.");
+                findings.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to fill {CushionValidator.Json(actual)}.");
             }
         }
     }
 
-    private static void ComesFromStock(Fill fill, ValidationContext<Fill> context)
+    private static void ComesFromStock(Fill fill, Findings findings)
     {
-        OrderReading order = context.Reading();
+        OrderReading order = findings.Reading;
         if (fill.Kind is FillKind.Foam or FillKind.Loose)
         {
             MaterialKind kind = fill.Kind == FillKind.Foam ? MaterialKind.Foam : MaterialKind.LooseFill;
-            StockRules.Names(fill.Stock, kind, nameof(Fill.Stock), context);
+            StockRules.Names(fill.Stock, kind, nameof(Fill.Stock), findings);
             if (fill.Density is not null && order.Stock(fill.Stock) is { Density: not null } stock)
             {
-                context.Refuse(nameof(Fill.Density), "not-combinable", $"The density stands with the stock {stock.Id}.");
+                findings.Refuse(nameof(Fill.Density), "not-combinable", $"The density stands with the stock {stock.Id}.");
             }
         }
 
-        StockRules.Names(fill.Wrap?.Stock, MaterialKind.Batting, "Wrap.Stock", context);
+        StockRules.Names(fill.Wrap?.Stock, MaterialKind.Batting, "Wrap.Stock", findings);
     }
 }

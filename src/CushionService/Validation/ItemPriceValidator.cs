@@ -9,7 +9,7 @@ internal sealed class ItemPriceValidator : RecordValidator<ItemPrice>
         : base(
             AttributeRules.Of<ItemPrice>(),
             Rules.Entries(nameof(ItemPrice.Breaks), (ItemPrice price) => price.Breaks, new AttributeValidator<PriceBreak>()),
-            (price, context) => PriceRules.Rise(price.Breaks, context))
+            (price, findings) => PriceRules.Rise(price.Breaks, findings))
     {
     }
 }

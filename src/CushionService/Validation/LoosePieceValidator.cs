@@ -4,7 +4,6 @@ using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Specifying;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
@@ -15,21 +14,21 @@ internal sealed class LoosePieceValidator : RecordValidator<LoosePiece>
         : base(
             AttributeRules.Of<LoosePiece>(),
             Rules.Entries(nameof(LoosePiece.Points), (LoosePiece piece) => piece.Points, new CornerValidator()),
-            (piece, context) =>
+            (piece, findings) =>
             {
                 bool polygon = piece.Points is not null;
                 Size(piece.Width is not null, nameof(LoosePiece.Width));
                 Size(piece.Length is not null, nameof(LoosePiece.Length));
-                if (piece.Points is { Count: >= 3 and <= 500 } points && OutlineReading.Corners(points, context.Reading()) is { } corners)
+                if (piece.Points is { Count: >= 3 and <= 500 } points && OutlineReading.Corners(points, findings.Reading) is { } corners)
                 {
-                    IsPolygon(corners, context);
+                    IsPolygon(corners, findings);
                 }
 
                 void Size(bool given, string field)
                 {
                     if (given == polygon)
                     {
-                        context.Refuse(field, polygon ? "not-applicable" : "required", polygon
+                        findings.Refuse(field, polygon ? "not-applicable" : "required", polygon
                             ? $"{FieldNames.Words(field)} does not apply to a piece with points."
                             : $"{FieldNames.Words(field)} is required, unless the piece has points.");
                     }
@@ -38,11 +37,11 @@ internal sealed class LoosePieceValidator : RecordValidator<LoosePiece>
     {
     }
 
-    private static void IsPolygon(ImmutableArray<Point> corners, ValidationContext<LoosePiece> context)
+    private static void IsPolygon(ImmutableArray<Point> corners, Findings findings)
     {
         foreach (OutlineFault fault in new PolygonOutline(corners, Length.Zero).Faults())
         {
-            context.Refuse(fault.Field, "not-a-shape", fault.Reason);
+            findings.Refuse(fault.Field, "not-a-shape", fault.Reason);
         }
     }
 }

@@ -15,7 +15,7 @@ internal static class OrderCheck
     /// <summary>Every rule that the order breaks, and everything in it that is unwise, each in the order of its pointer.</summary>
     public static (ImmutableArray<Violation> Violations, ImmutableArray<Violation> Warnings) Run(Order order, OrderReading reading)
     {
-        ValidationResult result = Validator.Validate(RuleContext.For(order, reading));
+        ValidationResult result = Validator.Check(order, reading);
         return (Of(result, Severity.Error), Of(result, Severity.Warning));
     }
 

@@ -1,5 +1,4 @@
 using CushionService.Contract.Orders;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
@@ -29,7 +28,7 @@ internal sealed class OrderValidator : RecordValidator<Order>
     {
     }
 
-    private static void HasNoGaps(Order order, ValidationContext<Order> context)
+    private static void HasNoGaps(Order order, Findings findings)
     {
         Filled(order.Cushions, nameof(Order.Cushions));
         Filled(order.Pieces, nameof(Order.Pieces));
@@ -44,36 +43,36 @@ internal sealed class OrderValidator : RecordValidator<Order>
             {
                 if (entries[i] is null)
                 {
-                    context.Refuse($"{list}[{i}]", "required", $"An entry of {FieldNames.Json(list)} may not be null.");
+                    findings.Refuse($"{list}[{i}]", "required", $"An entry of {FieldNames.Json(list)} may not be null.");
                 }
             }
         }
     }
 
-    private static void HasSomething(Order order, ValidationContext<Order> context)
+    private static void HasSomething(Order order, Findings findings)
     {
         if (order.Cushions is not { Count: > 0 } && order.Pieces is not { Count: > 0 })
         {
-            context.Refuse("", "empty-order", "An order needs at least one cushion or piece.");
+            findings.Refuse("", "empty-order", "An order needs at least one cushion or piece.");
         }
 
         // A cushion has at most some ten panels; the sum stops an order that no page could wait for.
         long pieces = (order.Cushions ?? []).Sum(static cushion => 10L * (cushion?.Quantity ?? 1)) + (order.Pieces ?? []).Sum(static piece => (long)(piece?.Quantity ?? 1));
         if (pieces > MostPieces)
         {
-            context.Refuse("", "too-many-pieces", $"An order may have at most {MostPieces} pieces, a cushion counting as ten.", new FindingRange(null, MostPieces));
+            findings.Refuse("", "too-many-pieces", $"An order may have at most {MostPieces} pieces, a cushion counting as ten.", new FindingRange(null, MostPieces));
         }
     }
 
-    private static void NamesItsCurrency(Order order, ValidationContext<Order> context)
+    private static void NamesItsCurrency(Order order, Findings findings)
     {
         if (order.Currency is null && PriceRules.HasAmounts(order))
         {
-            context.Refuse(nameof(Order.Currency), "required", "Currency is required when the order has prices.");
+            findings.Refuse(nameof(Order.Currency), "required", "Currency is required when the order has prices.");
         }
     }
 
-    private static void NamesAreDistinct(Order order, ValidationContext<Order> context)
+    private static void NamesAreDistinct(Order order, Findings findings)
     {
         Distinct(order.Cushions, static cushion => cushion?.Id, nameof(Order.Cushions), "Id");
         Distinct(order.Pieces, static piece => piece?.Id, nameof(Order.Pieces), "Id");
@@ -93,27 +92,29 @@ internal sealed class OrderValidator : RecordValidator<Order>
             {
                 if (nameOf(entries[i]) is { } name && !seen.Add(name))
                 {
-                    context.Refuse($"{list}[{i}].{field}", "duplicate", $"{field} {name} stands twice in {FieldNames.Json(list)}.");
+                    findings.Refuse($"{list}[{i}].{field}", "duplicate", $"{field} {name} stands twice in {FieldNames.Json(list)}.");
                 }
             }
         }
     }
 
-    private static void FabricsAreKnown(Order order, ValidationContext<Order> context)
+    private static void FabricsAreKnown(Order order, Findings findings)
     {
         if (order.Fabrics is not { Count: > 0 } fabrics)
         {
             return;
         }
 
-        var known = new HashSet<string?>(fabrics.Count, StringComparer.Ordinal);
+        var used = new Dictionary<string, bool>(fabrics.Count, StringComparer.Ordinal);
         for (int i = 0; i < fabrics.Count; i++)
         {
-            known.Add(fabrics[i]?.Id);
+            if (fabrics[i]?.Id is { } id)
+            {
+                used[id] = false;
+            }
         }
 
-        var used = new HashSet<string>(StringComparer.Ordinal);
-        string? only = context.Reading().OnlyFabric;
+        string? only = findings.Reading.OnlyFabric;
         for (int i = 0; i < order.Cushions?.Count; i++)
         {
             Cushion? cushion = order.Cushions[i];
@@ -140,38 +141,37 @@ internal sealed class OrderValidator : RecordValidator<Order>
             Fabric? cloth = fabrics.FirstOrDefault(fabric => fabric?.Id is { } id && id == (piece?.Fabric ?? only));
             if (cloth is { OneWay: true } && piece?.Rotation is not null and not Nesting.Rotations.None)
             {
-                context.Warn($"{nameof(Order.Pieces)}[{i}].Rotation", "one-way-cloth", $"The piece is laid as it is drawn: nothing is turned on the one-way cloth {cloth.Id}.");
+                findings.Warn($"{nameof(Order.Pieces)}[{i}].Rotation", "one-way-cloth", $"The piece is laid as it is drawn: nothing is turned on the one-way cloth {cloth.Id}.");
             }
         }
 
         for (int i = 0; i < fabrics.Count; i++)
         {
-            if (fabrics[i]?.Id is { } id && !used.Contains(id))
+            if (fabrics[i]?.Id is { } id && !used[id])
             {
-                context.Warn($"{nameof(Order.Fabrics)}[{i}]", "unused-fabric", $"Nothing is made of the cloth {id}.");
+                findings.Warn($"{nameof(Order.Fabrics)}[{i}]", "unused-fabric", $"Nothing is made of the cloth {id}.");
             }
         }
 
         void Use(string? name, string list, int index, string field, bool required = false)
         {
-            if (name is not null)
-            {
-                used.Add(name);
-            }
-
             string Word() => field[(field.LastIndexOf('.') + 1)..];
             if (name is null && required)
             {
-                context.Refuse($"{list}[{index}].{field}", "required", $"{Word()} is required when the order has several cloths.");
+                findings.Refuse($"{list}[{index}].{field}", "required", $"{Word()} is required when the order has several cloths.");
             }
-            else if (name is not null && !known.Contains(name))
+            else if (name is not null && used.ContainsKey(name))
             {
-                context.Refuse($"{list}[{index}].{field}", "unknown-fabric", $"{Word()} names the cloth {name}, which the order does not have.");
+                used[name] = true;
+            }
+            else if (name is not null)
+            {
+                findings.Refuse($"{list}[{index}].{field}", "unknown-fabric", $"{Word()} names the cloth {name}, which the order does not have.");
             }
         }
     }
 
-    private static void PricesAreUsed(Order order, ValidationContext<Order> context)
+    private static void PricesAreUsed(Order order, Findings findings)
     {
         if (order.Prices is not { Count: > 0 } prices)
         {
@@ -183,7 +183,7 @@ internal sealed class OrderValidator : RecordValidator<Order>
         {
             if (price?.Item is { } item && fabrics.Contains(item))
             {
-                context.Refuse($"{nameof(Order.Prices)}[{i}].Item", "duplicate", $"The price of the cloth {item} stands with the cloth.");
+                findings.Refuse($"{nameof(Order.Prices)}[{i}].Item", "duplicate", $"The price of the cloth {item} stands with the cloth.");
             }
         }
     }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Specifying;
-using FluentValidation;
 using Outline = CushionService.Contract.Orders.Outline;
 
 namespace CushionService.Validation;
@@ -20,18 +19,18 @@ internal sealed class OutlineValidator : RecordValidator<Outline>
         : base(
             AttributeRules.Of<Outline>(),
             Rules.Entries(nameof(Outline.Points), (Outline outline) => outline.Points, new CornerValidator()),
-            (outline, context) =>
+            (outline, findings) =>
             {
                 if (outline.Kind is { } kind && Enum.IsDefined(kind))
                 {
-                    FieldsFit(outline, kind, context);
-                    SizesFit(outline, context);
+                    FieldsFit(outline, kind, findings);
+                    SizesFit(outline, findings);
                 }
             })
     {
     }
 
-    private static void FieldsFit(Outline outline, OutlineKind kind, ValidationContext<Outline> context)
+    private static void FieldsFit(Outline outline, OutlineKind kind, Findings findings)
     {
         ImmutableArray<string> required = OutlineReading.Required(kind);
         foreach ((string name, Func<Outline, object?> get) in Fields)
@@ -40,33 +39,33 @@ internal sealed class OutlineValidator : RecordValidator<Outline>
             {
                 if (get(outline) is null)
                 {
-                    context.Refuse(name, "required", $"{FieldNames.Words(name)} is required for outline {CushionValidator.Json(kind)}.");
+                    findings.Refuse(name, "required", $"{FieldNames.Words(name)} is required for outline {CushionValidator.Json(kind)}.");
                 }
             }
             else if (OutlineReading.Optional(kind) != name && get(outline) is not null)
             {
-                context.Refuse(name, "not-applicable", $"{FieldNames.Words(name)} does not apply to outline {CushionValidator.Json(kind)}.");
+                findings.Refuse(name, "not-applicable", $"{FieldNames.Words(name)} does not apply to outline {CushionValidator.Json(kind)}.");
             }
         }
     }
 
-    private static void SizesFit(Outline outline, ValidationContext<Outline> context)
+    private static void SizesFit(Outline outline, Findings findings)
     {
-        OrderReading order = context.Reading();
+        OrderReading order = findings.Reading;
         if (outline is { Kind: OutlineKind.Ell, NotchSide: not null and not (Engine.Specifications.Side.Right or Engine.Specifications.Side.Left) })
         {
-            context.Refuse(nameof(Outline.NotchSide), "not-combinable", "An ell lacks its right or its left back corner.");
+            findings.Refuse(nameof(Outline.NotchSide), "not-combinable", "An ell lacks its right or its left back corner.");
         }
 
         foreach (OutlineFault fault in OutlineReading.Read(outline, order)?.Faults() ?? [])
         {
             if (fault.Below is { } limit)
             {
-                context.RefuseRange(fault.Field, "out-of-range", $"{FieldNames.Words(fault.Field)} must be less than {fault.Reason}, {order.Text(limit)}.", null, limit);
+                findings.RefuseRange(fault.Field, "out-of-range", $"{FieldNames.Words(fault.Field)} must be less than {fault.Reason}, {order.Text(limit)}.", null, limit);
             }
             else
             {
-                context.Refuse(fault.Field, "not-a-shape", fault.Reason);
+                findings.Refuse(fault.Field, "not-a-shape", fault.Reason);
             }
         }
     }

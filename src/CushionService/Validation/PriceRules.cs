@@ -2,7 +2,6 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Specifying;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
@@ -54,34 +53,34 @@ internal static class PriceRules
         Brought(order).Any(static pointer => pointer != "/costing") || order.Costing is { Labour: not null } or { OverheadHourly: not null } or { Rounding: not null };
 
     /// <summary>How a cloth is sold: by the order, or else by the price book, and in the unit of its price.</summary>
-    public static void Sold(Fabric fabric, ValidationContext<Fabric> context)
+    public static void Sold(Fabric fabric, Findings findings)
     {
-        OrderReading order = context.Reading();
+        OrderReading order = findings.Reading;
         ItemPriceSpecification? priced = fabric.Price is null ? PriceReading.InBook(fabric, order) : null;
         if (fabric.Sold is null && SaleReading.InBook(fabric, order) is null && (order.Order.PriceBook is null || order.Book is not null))
         {
-            context.Refuse(nameof(Fabric.Sold), "required", order.Book is { } book ? $"Sold is required; the price book {book.Name} does not sell this cloth by length." : "Sold is required.");
+            findings.Refuse(nameof(Fabric.Sold), "required", order.Book is { } book ? $"Sold is required; the price book {book.Name} does not sell this cloth by length." : "Sold is required.");
         }
 
         SaleUnit? sold = fabric.Sold is { } sale ? sale.Unit : SaleReading.InBook(fabric, order)?.Unit;
         if (sold is { } unit && fabric.Price?.Per is { } per && per != unit)
         {
-            context.Refuse("Price.Per", "not-combinable", $"The cloth is sold by the {Word(unit)}; its price must be for one {Word(unit)}.");
+            findings.Refuse("Price.Per", "not-combinable", $"The cloth is sold by the {Word(unit)}; its price must be for one {Word(unit)}.");
         }
         else if (fabric.Sold?.Unit is { } own && priced is not null && priced.Per != own)
         {
-            context.Refuse("Sold.Unit", "not-combinable", $"The price book {order.Book!.Name} sells this cloth by the {Word(priced.Per)}.");
+            findings.Refuse("Sold.Unit", "not-combinable", $"The price book {order.Book!.Name} sells this cloth by the {Word(priced.Per)}.");
         }
     }
 
     /// <summary>Breaks rise.</summary>
-    public static void Rise<T>(IReadOnlyList<PriceBreak>? breaks, ValidationContext<T> context)
+    public static void Rise(IReadOnlyList<PriceBreak>? breaks, Findings findings)
     {
         for (int i = 1; i < breaks?.Count; i++)
         {
             if (breaks[i]?.From <= breaks[i - 1]?.From)
             {
-                context.Refuse($"Breaks[{i}].From", "not-rising", "Each break must begin at a larger quantity than the one before.");
+                findings.Refuse($"Breaks[{i}].From", "not-rising", "Each break must begin at a larger quantity than the one before.");
             }
         }
     }

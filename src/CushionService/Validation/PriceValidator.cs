@@ -9,7 +9,7 @@ internal sealed class PriceValidator : RecordValidator<Price>
         : base(
             AttributeRules.Of<Price>(),
             Rules.Entries(nameof(Price.Breaks), (Price price) => price.Breaks, new AttributeValidator<PriceBreak>()),
-            (price, context) => PriceRules.Rise(price.Breaks, context))
+            (price, findings) => PriceRules.Rise(price.Breaks, findings))
     {
     }
 }

@@ -12,7 +12,7 @@ internal static class PurposeRules
     private const int MostOffcuts = 50;
 
     public static IEnumerable<Violation> Check(Order order, OrderReading reading, Purpose purpose) =>
-        Candidates(order, purpose).Concat((order.Fabrics ?? []).SelectMany((fabric, i) => OnHand(fabric, $"/fabrics/{i}/onHand", reading, purpose))).Concat(Nothing(order, purpose));
+        Candidates(order, purpose).Concat((order.Fabrics ?? []).SelectMany((fabric, i) => OnHand(fabric, i, reading, purpose))).Concat(Nothing(order, purpose));
 
     private static IEnumerable<Violation> Candidates(Order order, Purpose purpose)
     {
@@ -36,13 +36,14 @@ internal static class PurposeRules
         ];
     }
 
-    private static IEnumerable<Violation> OnHand(Fabric? fabric, string pointer, OrderReading reading, Purpose purpose)
+    private static IEnumerable<Violation> OnHand(Fabric? fabric, int index, OrderReading reading, Purpose purpose)
     {
         if (fabric?.OnHand is not { } offcuts)
         {
             return [];
         }
 
+        string pointer = $"/fabrics/{index}/onHand";
         return purpose != Purpose.Fitting
             ? [new Violation(pointer, "not-applicable", "Cloth on hand belongs to a fit.")]
             :

@@ -2,7 +2,6 @@ using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Specifying;
-using FluentValidation;
 
 namespace CushionService.Validation;
 
@@ -16,28 +15,28 @@ internal sealed class SaleValidator : RecordValidator<Sale>
     public SaleValidator()
         : base(
             AttributeRules.Of<Sale>(),
-            (sale, context) =>
+            (sale, findings) =>
             {
                 if (sale.Unit is { } unit && unit is not (SaleUnit.Yd or SaleUnit.M))
                 {
-                    context.Refuse(nameof(Sale.Unit), "not-combinable", "Cloth is sold by the yd or by the m.");
+                    findings.Refuse(nameof(Sale.Unit), "not-combinable", "Cloth is sold by the yd or by the m.");
                 }
 
-                Within(sale, sale.Step, ShortestStep, LongestStep, nameof(Sale.Step), context);
-                Within(sale, sale.Minimum, Length.Zero, LongestMinimum, nameof(Sale.Minimum), context);
+                Within(sale, sale.Step, ShortestStep, LongestStep, nameof(Sale.Step), findings);
+                Within(sale, sale.Minimum, Length.Zero, LongestMinimum, nameof(Sale.Minimum), findings);
             })
     {
     }
 
     // Numbers are in the unit of sale here, and so is the range that is reported.
-    private static void Within(Sale sale, Measure? measure, Length minimum, Length maximum, string field, ValidationContext<Sale> context)
+    private static void Within(Sale sale, Measure? measure, Length minimum, Length maximum, string field, Findings findings)
     {
         LengthUnit unit = SaleReading.UnitOf(sale);
         // What is a length in inches may be none in yards: longer than any that can be read.
-        bool isLength = context.Reading().Length(measure) is not null;
+        bool isLength = findings.Reading.Length(measure) is not null;
         if (isLength && (OrderReading.Length(measure, unit) is not { } length || length < minimum || length > maximum))
         {
-            context.Refuse(
+            findings.Refuse(
                 field,
                 "out-of-range",
                 $"{FieldNames.Words(field)} must be between {LengthText.Format(minimum, unit)} and {LengthText.Format(maximum, unit)}.",

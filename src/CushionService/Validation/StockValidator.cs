@@ -12,7 +12,7 @@ internal sealed class StockValidator : RecordValidator<Stock>
         : base(
             AttributeRules.Of<Stock>(),
             Rules.Part(nameof(Stock.Sold), (Stock stock) => stock.Sold, new StockSaleValidator()),
-            (stock, context) =>
+            (stock, findings) =>
             {
                 if (stock.Kind is not { } kind || !Enum.IsDefined(kind))
                 {
@@ -21,31 +21,31 @@ internal sealed class StockValidator : RecordValidator<Stock>
 
                 if (StockReading.Fields(kind) is not { } fields)
                 {
-                    context.Refuse(nameof(Stock.Kind), "not-combinable", "Cloth stands in fabrics, not in stocks.");
+                    findings.Refuse(nameof(Stock.Kind), "not-combinable", "Cloth stands in fabrics, not in stocks.");
                     return;
                 }
 
                 string word = CushionValidator.Json(kind);
                 foreach (string field in StockReading.AllFields.Where(field => !fields.Contains(field) && IsGiven(stock, field)))
                 {
-                    context.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to stock of kind {word}.");
+                    findings.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to stock of kind {word}.");
                 }
 
                 foreach (string field in StockReading.Required(stock).Where(field => !IsGiven(stock, field)))
                 {
-                    context.Refuse(field, "required", $"{FieldNames.Words(field)} is required for stock of kind {word} that is sold so.");
+                    findings.Refuse(field, "required", $"{FieldNames.Words(field)} is required for stock of kind {word} that is sold so.");
                 }
 
                 if (stock.Sold?.Unit is { } unit && Enum.IsDefined(unit) && StockReading.Units(stock) is var units && !units.Contains(unit))
                 {
-                    context.Refuse("Sold.Unit", "not-combinable", $"Stock of kind {word} with these sizes is sold by {string.Join(", ", units.Select(one => CushionValidator.Json(one)))}.");
+                    findings.Refuse("Sold.Unit", "not-combinable", $"Stock of kind {word} with these sizes is sold by {string.Join(", ", units.Select(one => CushionValidator.Json(one)))}.");
                 }
 
                 // Density is no measure of firmness: neither is given without the other (PFA InTouch, volume 4, number 3).
                 if (kind == MaterialKind.Foam && (stock.Density is null) != (stock.Firmness is null))
                 {
                     string missing = stock.Density is null ? nameof(Stock.Density) : nameof(Stock.Firmness);
-                    context.Warn(missing, "foam-half-described", "Density says nothing of firmness, nor firmness of density: a foam needs both to be chosen by.");
+                    findings.Warn(missing, "foam-half-described", "Density says nothing of firmness, nor firmness of density: a foam needs both to be chosen by.");
                 }
             })
     {
@@ -70,11 +70,11 @@ internal sealed class StockValidator : RecordValidator<Stock>
         public StockSaleValidator()
             : base(
                 AttributeRules.Of<StockSale>(),
-                (sale, context) =>
+                (sale, findings) =>
                 {
                     if (sale is { Unit: SaleUnit.Each, Step: { } step } && step != Math.Truncate(step))
                     {
-                        context.Refuse(nameof(StockSale.Step), "out-of-range", "What is sold each comes in whole steps, at least 1.", new FindingRange(1, null));
+                        findings.Refuse(nameof(StockSale.Step), "out-of-range", "What is sold each comes in whole steps, at least 1.", new FindingRange(1, null));
                     }
                 })
         {

@@ -18,11 +18,11 @@ internal sealed class WorkroomValidator : RecordValidator<Workroom>
         public StitchValidator()
             : base(
                 AttributeRules.Of<Stitch>(),
-                (stitch, context) =>
+                (stitch, findings) =>
                 {
                     if (stitch is { Type: { } type, Bight: not null } && Enum.IsDefined(type) && !StitchSpecification.HasBight(type))
                     {
-                        context.Refuse(nameof(Stitch.Bight), "not-applicable", $"A {CushionValidator.Json(type)} has no bight.");
+                        findings.Refuse(nameof(Stitch.Bight), "not-applicable", $"A {CushionValidator.Json(type)} has no bight.");
                     }
                 })
         {

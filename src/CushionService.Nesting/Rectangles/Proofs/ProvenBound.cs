@@ -10,13 +10,15 @@ internal sealed class ProvenBound
     private readonly StepBudget _budget;
     private long _tried = -1;
 
+    // Those of the first bound are put into words when someone asks; most are soon replaced.
+    private string? _figures;
+
     public ProvenBound(RectangleSet set, SaleLadder sale, StepBudget budget)
     {
         (_set, _sale, _budget) = (set, sale, budget);
         long longest = set.LongestAtLeast();
         long byArea = (set.Area + set.Width - 1) / set.Width;
         (Length, Kind) = (Math.Max(longest, byArea), ProofKind.Area);
-        Figures = byArea >= longest ? $"area {set.Area} over width {set.Width}" : $"a piece is {longest} long";
     }
 
     /// <summary>The bound, in grid units.</summary>
@@ -26,7 +28,7 @@ internal sealed class ProvenBound
     public ProofKind Kind { get; private set; }
 
     /// <summary>Its figures, in one line.</summary>
-    public string Figures { get; private set; }
+    public string Figures => _figures ??= (Length - 1) * _set.Width < _set.Area ? $"area {_set.Area} over width {_set.Width}" : $"a piece is {Length} long";
 
     /// <summary>The exact search, where the order is small enough for one; made when first asked for.</summary>
     public BoxProblem? Box { get; private set; }
@@ -73,5 +75,5 @@ internal sealed class ProvenBound
     /// <summary>The lowest length that is sold as short as the bound.</summary>
     public long Goal => _sale.Reach(_sale.RungFor(Length));
 
-    private void RuleOut(long length, ProofKind kind, string figures) => (Length, Kind, Figures) = (length + 1, kind, figures);
+    private void RuleOut(long length, ProofKind kind, string figures) => (Length, Kind, _figures) = (length + 1, kind, figures);
 }
