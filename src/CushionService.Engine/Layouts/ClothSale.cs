@@ -11,8 +11,9 @@ namespace CushionService.Engine.Layouts;
 public static class ClothSale
 {
     /// <summary>The length that must be bought, before the sale step.</summary>
-    public static Length Needed(FabricSpecification fabric, Length layout) =>
-        Length.FromNanometres(FabricSpecification.Kept(fabric.LengthShrinkage).Inverse().CeilingOf(layout.Nanometres)) + Fixed(fabric);
+    public static Length Needed(FabricSpecification fabric, Length layout) => Fixed(fabric) + (fabric.LengthShrinkage.Numerator == 0
+        ? layout
+        : Length.FromNanometres(FabricSpecification.Kept(fabric.LengthShrinkage).Inverse().CeilingOf(layout.Nanometres)));
 
     /// <summary>The length that is bought.</summary>
     public static Length Sold(FabricSpecification fabric, Length layout) => fabric.Sold.Sell(Needed(fabric, layout));

@@ -18,7 +18,13 @@ internal sealed class SkylinePass
         _set = set;
         _skyline = new Skyline(width, atOnce);
         _next = new int[set.Copies + 1];
-        _sides = [.. set.KindOf.Select(kind => new Sides(set.Across[kind], set.Along[kind], kind, set.Turns[kind]))];
+        _sides = new Sides[set.Copies];
+        for (var copy = 0; copy < _sides.Length; copy++)
+        {
+            int kind = set.KindOf[copy];
+            _sides[copy] = new Sides(set.Across[kind], set.Along[kind], kind, set.Turns[kind]);
+        }
+
         X = new long[set.Copies];
         Y = new long[set.Copies];
         Turned = new bool[set.Copies];

@@ -112,5 +112,5 @@ internal static class Specify
     }
 
     // Finer than a millionth is noise, and would outgrow exact arithmetic.
-    private static Fraction Share(double? share) => Fraction.Of(decimal.Round((decimal)(share ?? 0), 6));
+    private static Fraction Share(double? share) => share is { } lost ? Fraction.Of(decimal.Round((decimal)lost, 6)) : default;
 }
