@@ -15,7 +15,7 @@ internal static class PriceReading
     /// <summary>Prices by item, each in the place of a usual one.</summary>
     public static ImmutableDictionary<string, ItemPriceSpecification> Of(
         IReadOnlyList<ItemPrice> prices, ImmutableDictionary<string, ItemPriceSpecification> usual, Currency? currency) =>
-        usual.SetItems(prices.Select(price => KeyValuePair.Create(price.Item!, Of(price, currency!.Value))));
+        prices.Count == 0 ? usual : usual.SetItems(prices.Select(price => KeyValuePair.Create(price.Item!, Of(price, currency!.Value))));
 
     /// <summary>The price of a cloth.</summary>
     public static ItemPriceSpecification Of(Price price, Currency currency) =>

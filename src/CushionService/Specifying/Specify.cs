@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
@@ -19,15 +20,31 @@ internal static class Specify
             Unit = reading.Unit,
             Currency = currency,
             Effort = order.Effort ?? Effort.Standard,
-            Cushions = [.. (order.Cushions ?? []).Select((cushion, i) => Cushion(cushion, i, reading))],
-            Pieces = [.. (order.Pieces ?? []).Select((piece, i) => Piece(piece, i, reading))],
-            Fabrics = [.. order.Fabrics!.Select((fabric, i) => Fabric(fabric, i, reading, currency))],
+            Cushions = Each(order.Cushions, Cushion, reading),
+            Pieces = Each(order.Pieces, Piece, reading),
+            Fabrics = Each(order.Fabrics, Fabric, reading),
             Workroom = reading.Practice,
             Stocks = StockReading.Of(order.Stocks ?? [], reading),
             Prices = PriceReading.Of(order.Prices ?? [], reading.Book?.Prices ?? PriceReading.None, currency),
             PriceBook = reading.Book,
             Costing = CostingReading.Of(order.Costing, reading.Book?.Costing ?? CostingSpecification.None, currency),
         };
+    }
+
+    private static ImmutableArray<TTo> Each<TFrom, TTo>(IReadOnlyList<TFrom>? entries, Func<TFrom, int, OrderReading, TTo> read, OrderReading order)
+    {
+        if (entries is not { Count: > 0 })
+        {
+            return [];
+        }
+
+        var all = new TTo[entries.Count];
+        for (int i = 0; i < all.Length; i++)
+        {
+            all[i] = read(entries[i], i, order);
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(all);
     }
 
     private static CushionSpecification Cushion(Cushion cushion, int index, OrderReading order)
@@ -87,7 +104,7 @@ internal static class Specify
             [.. corners.Select(corner => corner.Moved(-low.X, -low.Y))]);
     }
 
-    private static FabricSpecification Fabric(Fabric fabric, int index, OrderReading order, Currency? currency)
+    private static FabricSpecification Fabric(Fabric fabric, int index, OrderReading order)
     {
         bool oneWay = fabric.OneWay ?? false;
         return new FabricSpecification
@@ -105,9 +122,11 @@ internal static class Specify
             WidthShrinkage = Share(fabric.Shrinkage?.Width),
             Squaring = order.Length(fabric.Squaring) ?? order.Practice.Squaring,
             Sold = SaleReading.Rule(fabric, order)!,
-            OnHand = [.. (fabric.OnHand ?? []).SelectMany(offcut => Enumerable.Repeat(
-                new OffcutSpecification(order.Length(offcut.Width)!.Value, order.Length(offcut.Length)!.Value), offcut.Quantity ?? 1))],
-            Price = fabric.Price is { } price ? PriceReading.Of(price, currency!.Value) : PriceReading.InBook(fabric, order),
+            OnHand = fabric.OnHand is { } offcuts
+                ? [.. offcuts.SelectMany(offcut => Enumerable.Repeat(
+                    new OffcutSpecification(order.Length(offcut.Width)!.Value, order.Length(offcut.Length)!.Value), offcut.Quantity ?? 1))]
+                : [],
+            Price = fabric.Price is { } price ? PriceReading.Of(price, order.Currency!.Value) : PriceReading.InBook(fabric, order),
         };
     }
 

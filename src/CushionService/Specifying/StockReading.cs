@@ -61,7 +61,7 @@ internal static class StockReading
     /// <summary>The stocks of an order that keeps every rule, and after them those of its price book that have other ids.</summary>
     public static ImmutableArray<StockSpecification> Of(IReadOnlyList<Stock> stocks, OrderReading order)
     {
-        ImmutableArray<StockSpecification> own = [.. stocks.Select(stock => Of(stock, order))];
+        ImmutableArray<StockSpecification> own = stocks.Count == 0 ? [] : [.. stocks.Select(stock => Of(stock, order))];
         return order.Book is { } book ? [.. own, .. book.Stocks.Where(stock => !own.Any(mine => mine.Id == stock.Id))] : own;
     }
 

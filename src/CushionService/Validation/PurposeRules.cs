@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
@@ -11,8 +12,19 @@ internal static class PurposeRules
     private const int MostOptions = 40;
     private const int MostOffcuts = 50;
 
-    public static IEnumerable<Violation> Check(Order order, OrderReading reading, Purpose purpose) =>
-        Candidates(order, purpose).Concat((order.Fabrics ?? []).SelectMany((fabric, i) => OnHand(fabric, i, reading, purpose))).Concat(Nothing(order, purpose));
+    public static ImmutableArray<Violation> Check(Order order, OrderReading reading, Purpose purpose)
+    {
+        ImmutableArray<Violation> broken = [.. Candidates(order, purpose), .. Nothing(order, purpose)];
+        for (int i = 0; i < order.Fabrics?.Count; i++)
+        {
+            if (order.Fabrics[i] is { OnHand: { } offcuts } fabric)
+            {
+                broken = [.. broken, .. OnHand(fabric, offcuts, $"/fabrics/{i}/onHand", reading, purpose)];
+            }
+        }
+
+        return broken;
+    }
 
     private static IEnumerable<Violation> Candidates(Order order, Purpose purpose)
     {
@@ -36,15 +48,8 @@ internal static class PurposeRules
         ];
     }
 
-    private static IEnumerable<Violation> OnHand(Fabric? fabric, int index, OrderReading reading, Purpose purpose)
-    {
-        if (fabric?.OnHand is not { } offcuts)
-        {
-            return [];
-        }
-
-        string pointer = $"/fabrics/{index}/onHand";
-        return purpose != Purpose.Fitting
+    private static IEnumerable<Violation> OnHand(Fabric fabric, IReadOnlyList<Offcut> offcuts, string pointer, OrderReading reading, Purpose purpose) =>
+        purpose != Purpose.Fitting
             ? [new Violation(pointer, "not-applicable", "Cloth on hand belongs to a fit.")]
             :
             [
@@ -54,7 +59,6 @@ internal static class PurposeRules
                     .Where(at => reading.Length(at.Item?.Width) is { } width && reading.Length(fabric.Width) is { } cloth && width > cloth)
                     .Select(at => TooWide($"{pointer}/{at.Index}/width", reading.Length(fabric.Width)!.Value, reading)),
             ];
-    }
 
     private static Violation TooWide(string pointer, Length cloth, OrderReading reading) =>
         new(pointer, "out-of-range", $"An offcut is no wider than its cloth, {reading.Text(cloth)}.", null, reading.Number(cloth));
