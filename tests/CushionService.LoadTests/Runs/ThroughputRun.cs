@@ -65,10 +65,14 @@ internal static class ThroughputRun
 
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"POST /v1/yardage at 70 %: p99 {Median(arriving, measured => measured.Percentile(99)):0.0} ms (median of {Rounds})"));
 
+        // Round by round: the two sides of a round see the same machine, and a shared one changes its pace.
         void Tell(string name, int side, int floor) => Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{name} / floor: {Median(rounds[side], m => m.Rate) / Median(rounds[floor], m => m.Rate):0.00} of the throughput, "
-            + $"{Median(rounds[floor], m => m.Processor) / Median(rounds[side], m => m.Processor):0.00} by processor time of the service alone (medians of {Rounds})"));
+            $"{name} / floor: {Ratio(side, floor, measured => measured.Rate):0.00} of the throughput, "
+            + $"{Ratio(floor, side, measured => measured.Processor):0.00} by processor time of the service alone (medians of {Rounds} rounds)"));
+
+        double Ratio(int one, int other, Func<Measured, double> figure) =>
+            rounds[one].Zip(rounds[other], (a, b) => figure(a) / figure(b)).Order().ElementAt(Rounds / 2);
     }
 
     private static double Median(List<Measured> rounds, Func<Measured, double> figure) => rounds.Select(figure).Order().ElementAt(rounds.Count / 2);
