@@ -1,3 +1,4 @@
+using System.Numerics;
 
 namespace CushionService.Validation;
 
@@ -6,11 +7,7 @@ namespace CushionService.Validation;
 internal static class AttributeRules
 {
     /// <summary>The rules of every property of <typeparamref name="T"/>.</summary>
-    public static Action<T, Findings> Of<T>()
-    {
-        FieldCheck<T>[] checks = FieldCheck<T>.All("");
-        return (instance, findings) => Run(checks, instance, findings);
-    }
+    public static Action<T, Findings> Of<T>() => Of<T>("");
 
     /// <summary>The attributes' rules of a part that has no others, where there is one.</summary>
     /// <param name="name">The property that holds it.</param>
@@ -18,21 +15,28 @@ internal static class AttributeRules
     public static Action<T, Findings> Part<T, TPart>(string name, Func<T, TPart?> get)
         where TPart : class
     {
-        FieldCheck<TPart>[] checks = FieldCheck<TPart>.All(name + ".");
+        Action<TPart, Findings> rules = Of<TPart>(name + ".");
         return (instance, findings) =>
         {
             if (get(instance) is { } part)
             {
-                Run(checks, part, findings);
+                rules(part, findings);
             }
         };
     }
 
-    private static void Run<T>(FieldCheck<T>[] checks, T part, Findings findings)
+    // A field that is left out breaks a rule only where it is required: most are left out, and are passed over together.
+    private static Action<T, Findings> Of<T>(string place)
     {
-        foreach (FieldCheck<T> check in checks)
+        FieldCheck<T>[] checks = FieldCheck<T>.All(place);
+        Func<T, ulong> given = Getters.Given<T>([.. checks.Select(check => check.Property)]);
+        ulong required = checks.Index().Where(check => check.Item.IsRequired).Aggregate(0UL, (sum, check) => sum | (1UL << check.Index));
+        return (instance, findings) =>
         {
-            check.Run(part, findings);
-        }
+            for (ulong rest = given(instance) | required; rest != 0; rest &= rest - 1)
+            {
+                checks[BitOperations.TrailingZeroCount(rest)].Run(instance, findings);
+            }
+        };
     }
 }

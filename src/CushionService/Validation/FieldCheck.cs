@@ -14,6 +14,7 @@ internal abstract class FieldCheck<T>
 {
     private FieldCheck(PropertyInfo property, string place)
     {
+        Property = property;
         Name = place + property.Name;
         Words = FieldNames.Words(property.Name);
         IsRequired = property.IsDefined(typeof(RequiredAttribute));
@@ -23,7 +24,11 @@ internal abstract class FieldCheck<T>
 
     private string Words { get; }
 
-    private bool IsRequired { get; }
+    /// <summary>The property that holds the field.</summary>
+    public PropertyInfo Property { get; }
+
+    /// <summary>Whether it may not be left out; the others pass when they are.</summary>
+    public bool IsRequired { get; }
 
     /// <summary>The checks of a record's fields, those left out that any value passes.</summary>
     /// <param name="place">Where the record stands within the root, up to its fields' names.</param>

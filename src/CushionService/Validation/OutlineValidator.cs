@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Numerics;
+using System.Reflection;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Specifying;
 using Outline = CushionService.Contract.Orders.Outline;
@@ -8,12 +10,9 @@ namespace CushionService.Validation;
 /// <summary>The rules of an outline: the fields that its kind takes, and sizes that make a shape.</summary>
 internal sealed class OutlineValidator : RecordValidator<Outline>
 {
-    private static readonly ImmutableArray<(string Name, Func<Outline, object?> Get)> Fields =
-    [
-        .. typeof(Outline).GetProperties()
-            .Where(property => property.Name != nameof(Outline.Kind))
-            .Select(property => (property.Name, Getters.Of<Outline, object?>(property))),
-    ];
+    private static readonly PropertyInfo[] Fields = [.. typeof(Outline).GetProperties().Where(property => property.Name != nameof(Outline.Kind))];
+    private static readonly ImmutableArray<string> Names = [.. Fields.Select(property => property.Name)];
+    private static readonly Func<Outline, ulong> Given = Getters.Given<Outline>(Fields);
 
     public OutlineValidator()
         : base(
@@ -32,17 +31,20 @@ internal sealed class OutlineValidator : RecordValidator<Outline>
 
     private static void FieldsFit(Outline outline, OutlineKind kind, Findings findings)
     {
+        ulong given = Given(outline);
         ImmutableArray<string> required = OutlineReading.Required(kind);
-        foreach ((string name, Func<Outline, object?> get) in Fields)
+        foreach (string name in required)
         {
-            if (required.Contains(name))
+            if ((given & (1UL << Names.IndexOf(name))) == 0)
             {
-                if (get(outline) is null)
-                {
-                    findings.Refuse(name, "required", $"{FieldNames.Words(name)} is required for outline {CushionValidator.Json(kind)}.");
-                }
+                findings.Refuse(name, "required", $"{FieldNames.Words(name)} is required for outline {CushionValidator.Json(kind)}.");
             }
-            else if (OutlineReading.Optional(kind) != name && get(outline) is not null)
+        }
+
+        for (ulong rest = given; rest != 0; rest &= rest - 1)
+        {
+            string name = Names[BitOperations.TrailingZeroCount(rest)];
+            if (!required.Contains(name) && OutlineReading.Optional(kind) != name)
             {
                 findings.Refuse(name, "not-applicable", $"{FieldNames.Words(name)} does not apply to outline {CushionValidator.Json(kind)}.");
             }
