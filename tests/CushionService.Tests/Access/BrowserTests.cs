@@ -34,6 +34,7 @@ public sealed class BrowserTests : IDisposable
     [InlineData("/v1/nothing")]
     [InlineData("/health/live")]
     [InlineData("/docs/index.html")]
+    [InlineData("/cushionservice.v1.CushionService/Quote")]
     public async Task Every_answer_is_closed_to_guessing_and_framing(string path)
     {
         using HttpResponseMessage response = await _service.Http.GetAsync(new Uri(path, UriKind.Relative));
