@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.InteropServices;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Outlines;
@@ -28,41 +27,29 @@ internal sealed record Circuit(ImmutableArray<OutlineSide> Section, ImmutableArr
             }
         }
 
+        // From the section's start all the way round.
+        ReadOnlySpan<OutlineSide> round = [.. sides.AsSpan()[first..], .. sides.AsSpan()[..first]];
         var on = 1;
-        while (sides[(first + on) % count].Side == side)
+        while (round[on].Side == side)
         {
             on++;
         }
 
-        bool turns = turn > Length.Zero;
-        var section = new OutlineSide[turns ? on + 2 : on];
-        var rest = new OutlineSide[count - on];
-        for (var i = 0; i < count; i++)
-        {
-            OutlineSide stretch = sides[(first + i) % count];
-            if (i < on)
-            {
-                section[turns ? i + 1 : i] = stretch;
-            }
-            else
-            {
-                rest[i - on] = stretch;
-            }
-        }
-
-        if (turns)
+        ImmutableArray<OutlineSide> section = [.. round[..on]];
+        OutlineSide[] rest = [.. round[on..]];
+        if (turn > Length.Zero)
         {
             OutlineSide after = rest[0], before = rest[^1];
             (var near, var far) = after.Split(turn);
             rest[0] = after with { Path = far };
-            section[^1] = after with { Name = $"{after.Name}-return", Path = near };
+            after = after with { Name = $"{after.Name}-return", Path = near };
             (far, near) = rest[^1].Split(rest[^1].Length - turn);
             rest[^1] = rest[^1] with { Path = far };
-            section[0] = before with { Name = $"{before.Name}-{(rest.Length == 1 ? "start" : "return")}", Path = near };
+            before = before with { Name = $"{before.Name}-{(rest.Length == 1 ? "start" : "return")}", Path = near };
+            section = [before, .. section, after];
         }
 
-        return new Circuit(
-            ImmutableCollectionsMarshal.AsImmutableArray(section), ImmutableCollectionsMarshal.AsImmutableArray(rest), FromStart([.. section, .. rest], sides[0].Name));
+        return new Circuit(section, [.. rest], FromStart([.. section, .. rest], sides[0].Name));
     }
 
     // What the outline starts with may have become the section's: then all starts with the section.

@@ -16,9 +16,6 @@ internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int
     /// <summary>The hardest search that it may ask for: a page gets no more than a quote's.</summary>
     public Effort Effort => Scopes.HasFlag(Scopes.Quote) ? Effort.Thorough : Effort.Standard;
 
-    /// <summary>How often it may call, as the answers' heads say it (draft-ietf-httpapi-ratelimit-headers-10).</summary>
-    public string RatePolicy { get; } = $"\"calls\";q={Burst};w={Math.Max(1, Burst / Rate)}";
-
     /// <summary>Everything in an order that goes beyond the grant. An order is refused and never quietly worked on with less effort: the same
     /// order has the same answer for everyone who gets one.</summary>
     public IReadOnlyList<Violation> Forbids(Order order)

@@ -26,7 +26,8 @@ internal sealed class RateLimits : IDisposable
         using RateLimitLease lease = _calls.AttemptAcquire(caller);
         Grant grant = caller.Grant;
         long left = _calls.GetStatistics(caller)?.CurrentAvailablePermits ?? 0;
-        response.Headers["RateLimit-Policy"] = grant.RatePolicy;
+        int window = Math.Max(1, grant.Burst / grant.Rate);
+        response.Headers["RateLimit-Policy"] = $"\"calls\";q={grant.Burst};w={window}";
         response.Headers["RateLimit"] = $"\"calls\";r={left};t={(grant.Burst - left + grant.Rate - 1) / grant.Rate}";
         if (!lease.IsAcquired)
         {

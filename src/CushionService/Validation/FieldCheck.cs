@@ -27,14 +27,14 @@ internal abstract class FieldCheck<T>
     /// <summary>The property that holds the field.</summary>
     public PropertyInfo Property { get; }
 
-    /// <summary>Whether it may not be left out; the others pass when they are.</summary>
+    /// <summary>Whether it may not be left out.</summary>
     public bool IsRequired { get; }
 
     /// <summary>The checks of a record's fields, those left out that any value passes.</summary>
     /// <param name="place">Where the record stands within the root, up to its fields' names.</param>
     public static FieldCheck<T>[] All(string place) => [.. typeof(T).GetProperties().Select(property => Of(property, place)).OfType<FieldCheck<T>>()];
 
-    /// <summary>Checks the field.</summary>
+    /// <summary>Checks the field, which the record has or may not be without.</summary>
     public abstract void Run(T record, Findings findings);
 
     private static FieldCheck<T>? Of(PropertyInfo property, string place)
@@ -49,13 +49,7 @@ internal abstract class FieldCheck<T>
             : null;
     }
 
-    private void Missing(Findings findings)
-    {
-        if (IsRequired)
-        {
-            findings.Refuse(Name, "required", $"{Words} is required.");
-        }
-    }
+    private void Missing(Findings findings) => findings.Refuse(Name, "required", $"{Words} is required.");
 
     private sealed class PresenceCheck(PropertyInfo property, string place) : FieldCheck<T>(property, place)
     {
