@@ -29,7 +29,10 @@ public static class Nester
     /// <summary>The length of the rule of thumb for repeats: every aligned cut rounded up to whole repeats.</summary>
     internal static long RuleOfThumb(StripProblem problem) =>
         new ConstrainedSearch(
-            problem, new RectangleSet(problem.Pieces, problem.Width), new StepBudget(0, CancellationToken.None)).RuleOfThumb;
+            problem,
+            new RectangleSet(problem.Pieces, problem.Width),
+            new StepBudget(0, CancellationToken.None)
+        ).RuleOfThumb;
 
     /// <summary>Lays the pieces on stock sheets, as cheaply as it can.</summary>
     /// <param name="problem">The sheets and the pieces.</param>

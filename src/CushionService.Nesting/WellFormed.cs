@@ -32,7 +32,8 @@ internal static class WellFormed
             Demand(
                 piece.Alignment is null || (problem.Repeat is not null && piece.Rotations == Rotations.None),
                 index,
-                "is aligned, but the cloth has no repeat or the piece may turn");
+                "is aligned, but the cloth has no repeat or the piece may turn"
+            );
         }
     }
 
@@ -45,7 +46,8 @@ internal static class WellFormed
         {
             Demand(
                 sheet is { Width: > 0 and <= Largest, Length: > 0 and <= Largest, Cost: >= 0, Available: null or >= 0 },
-                "A sheet must have an extent and a cost of at least 0.");
+                "A sheet must have an extent and a cost of at least 0."
+            );
         }
 
         foreach (var piece in problem.Pieces)

@@ -20,9 +20,7 @@ public sealed class OrderDesk(IPriceBooks books)
 {
     /// <summary>A desk without price books.</summary>
     public OrderDesk()
-        : this(PriceBookShelf.Empty)
-    {
-    }
+        : this(PriceBookShelf.Empty) { }
 
     /// <summary>Checks an order, down to whether every piece fits its cloth.</summary>
     public Outcome<ValidationAnswer> Validate(Order order, CancellationToken cancellation) => Validate(order, Purpose.Making, cancellation);
@@ -32,74 +30,99 @@ public sealed class OrderDesk(IPriceBooks books)
     {
         cancellation.ThrowIfCancellationRequested();
         Checked check = Check(order, purpose);
-        return new ValidationAnswer { Valid = check.Violations.IsEmpty, Violations = check.Violations, Warnings = check.Warnings };
+        return new ValidationAnswer
+        {
+            Valid = check.Violations.IsEmpty,
+            Violations = check.Violations,
+            Warnings = check.Warnings,
+        };
     }
 
     /// <summary>What to cut, mark and sew together.</summary>
     public Outcome<PiecesAnswer> ListPieces(Order order, CancellationToken cancellation) =>
-        Answer(order, (drafting, words) =>
-        {
-            cancellation.ThrowIfCancellationRequested();
-            return new PiecesAnswer
+        Answer(
+            order,
+            (drafting, words) =>
             {
-                Reference = order.Reference,
-                Units = order.Units!.Value,
-                Engine = EngineVersion.Current,
-                Pieces = words.Pieces(drafting),
-                Seams = words.Seams(drafting),
-                Warnings = words.Warnings,
-            };
-        });
+                cancellation.ThrowIfCancellationRequested();
+                return new PiecesAnswer
+                {
+                    Reference = order.Reference,
+                    Units = order.Units!.Value,
+                    Engine = EngineVersion.Current,
+                    Pieces = words.Pieces(drafting),
+                    Seams = words.Seams(drafting),
+                    Warnings = words.Warnings,
+                };
+            }
+        );
 
     /// <summary>A layout for each cloth.</summary>
     public Outcome<LayoutsAnswer> LayOut(Order order, CancellationToken cancellation) =>
-        Answer(order, (drafting, words) =>
-        {
-            ImmutableArray<Yardage> yardages = LayOut(drafting, cancellation);
-            return new LayoutsAnswer
+        Answer(
+            order,
+            (drafting, words) =>
             {
-                Reference = order.Reference,
-                Units = order.Units!.Value,
-                Engine = EngineVersion.Current,
-                Layouts = words.Layouts(yardages),
-                Pieces = words.Pieces(drafting),
-                Warnings = words.Warnings,
-            };
-        });
+                ImmutableArray<Yardage> yardages = LayOut(drafting, cancellation);
+                return new LayoutsAnswer
+                {
+                    Reference = order.Reference,
+                    Units = order.Units!.Value,
+                    Engine = EngineVersion.Current,
+                    Layouts = words.Layouts(yardages),
+                    Pieces = words.Pieces(drafting),
+                    Warnings = words.Warnings,
+                };
+            }
+        );
 
     /// <summary>How much of each cloth to buy.</summary>
     public Outcome<YardageAnswer> EstimateYardage(Order order, CancellationToken cancellation) =>
-        Answer(order, (drafting, words) => new YardageAnswer
-        {
-            Reference = order.Reference,
-            Units = order.Units!.Value,
-            Engine = EngineVersion.Current,
-            Yardage = words.Yardage(LayOut(drafting, cancellation)),
-            Warnings = words.Warnings,
-        });
+        Answer(
+            order,
+            (drafting, words) =>
+                new YardageAnswer
+                {
+                    Reference = order.Reference,
+                    Units = order.Units!.Value,
+                    Engine = EngineVersion.Current,
+                    Yardage = words.Yardage(LayOut(drafting, cancellation)),
+                    Warnings = words.Warnings,
+                }
+        );
 
     /// <summary>Everything.</summary>
     public Outcome<QuoteAnswer> Quote(Order order, CancellationToken cancellation) =>
-        Answer(order, (drafting, words) =>
-        {
-            Quote quote = QuotePipeline.Of(drafting, cancellation);
-            OrderMeter.Count(quote.Yardages);
-            return words.Quote(order, quote);
-        });
+        Answer(
+            order,
+            (drafting, words) =>
+            {
+                Quote quote = QuotePipeline.Of(drafting, cancellation);
+                OrderMeter.Count(quote.Yardages);
+                return words.Quote(order, quote);
+            }
+        );
 
     /// <summary>The order with other cloths in the place of its own, cheapest first.</summary>
     public Outcome<ComparisonAnswer> Compare(Order order, CancellationToken cancellation)
     {
         Checked check = Check(order, Purpose.Comparing);
-        return check.Drafting is not { } drafting ? new Refusal(check.Violations) : Comparison.Of(order, drafting.Order.PriceBook, cancellation);
+        return check.Drafting is not { } drafting
+            ? new Refusal(check.Violations)
+            : Comparison.Of(order, drafting.Order.PriceBook, cancellation);
     }
 
     /// <summary>Whether the order can be cut from the cloth on hand.</summary>
     public Outcome<FitAnswer> Fit(Order order, CancellationToken cancellation)
     {
         Checked check = Check(order, Purpose.Fitting);
-        return check.Drafting is not { } drafting ? new Refusal(check.Violations)
-            : FitWording.Of(order, Fitting.Fit.Of(order, drafting.Order.PriceBook, null, cancellation)!, LargestCushions.Of(order, drafting.Order, cancellation));
+        return check.Drafting is not { } drafting
+            ? new Refusal(check.Violations)
+            : FitWording.Of(
+                order,
+                Fitting.Fit.Of(order, drafting.Order.PriceBook, null, cancellation)!,
+                LargestCushions.Of(order, drafting.Order, cancellation)
+            );
     }
 
     /// <summary>What can be ordered.</summary>

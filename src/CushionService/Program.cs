@@ -14,7 +14,9 @@ if (args is [HealthProbe.Option])
     return await HealthProbe.AskAsync();
 }
 
-WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
+WebApplicationBuilder builder = WebApplication.CreateBuilder(
+    new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory }
+);
 builder.AddTelemetry();
 builder.AddLifetime();
 builder.ListenOnBothPorts();
@@ -28,13 +30,17 @@ builder.AddGrpcDoor();
 
 WebApplication app = builder.Build();
 app.UseProxies();
+
 // No browser speaks gRPC, and a call of it that has found its method says what became of it in its status alone.
-app.UseWhen(static http => !http.IsGrpcCall(), static rest =>
-{
-    rest.UseSecurityHeaders();
-    rest.UseProblems();
-    rest.UseCors();
-});
+app.UseWhen(
+    static http => !http.IsGrpcCall(),
+    static rest =>
+    {
+        rest.UseSecurityHeaders();
+        rest.UseProblems();
+        rest.UseCors();
+    }
+);
 app.UseAccess();
 app.MapRestDoor();
 app.MapGrpcDoor();

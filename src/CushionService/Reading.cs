@@ -16,7 +16,11 @@ internal readonly record struct Reading(Order? Order, IReadOnlyList<Violation> V
 
     /// <summary>Says whether the order can be made, the places of the rules that it breaks being those that the door knows them by.</summary>
     public Outcome<ValidationAnswer> Validate(
-        OrderDesk desk, Func<Violation, Violation> placed, CancellationToken cancellation, Purpose purpose = Purpose.Making)
+        OrderDesk desk,
+        Func<Violation, Violation> placed,
+        CancellationToken cancellation,
+        Purpose purpose = Purpose.Making
+    )
     {
         if (Order is null)
         {
@@ -35,7 +39,11 @@ internal readonly record struct Reading(Order? Order, IReadOnlyList<Violation> V
 
     /// <summary>Sends the order to the desk; one that the door found fault with is refused, with the rules that it breaks besides.</summary>
     public Outcome<TAnswer> Send<TAnswer>(
-        OrderDesk desk, Func<OrderDesk, Order, CancellationToken, Outcome<TAnswer>> call, CancellationToken cancellation, Purpose purpose = Purpose.Making)
+        OrderDesk desk,
+        Func<OrderDesk, Order, CancellationToken, Outcome<TAnswer>> call,
+        CancellationToken cancellation,
+        Purpose purpose = Purpose.Making
+    )
         where TAnswer : class
     {
         if (Order is not null && Violations.Count == 0)

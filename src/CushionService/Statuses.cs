@@ -46,15 +46,16 @@ internal static class Statuses
     public static bool ComesAgain(Refusal refusal) => Of(refusal).Http == StatusCodes.Status503ServiceUnavailable;
 
     /// <summary>A stable word for the kind of refusal.</summary>
-    public static string Kind(Refusal refusal) => Of(refusal).Http switch
-    {
-        StatusCodes.Status400BadRequest => "unreadable-order",
-        StatusCodes.Status403Forbidden => "forbidden",
-        StatusCodes.Status413PayloadTooLarge => "order-too-long",
-        StatusCodes.Status503ServiceUnavailable => "service-unavailable",
-        StatusCodes.Status500InternalServerError => "internal",
-        _ => "invalid-order",
-    };
+    public static string Kind(Refusal refusal) =>
+        Of(refusal).Http switch
+        {
+            StatusCodes.Status400BadRequest => "unreadable-order",
+            StatusCodes.Status403Forbidden => "forbidden",
+            StatusCodes.Status413PayloadTooLarge => "order-too-long",
+            StatusCodes.Status503ServiceUnavailable => "service-unavailable",
+            StatusCodes.Status500InternalServerError => "internal",
+            _ => "invalid-order",
+        };
 
     /// <summary>The sentence that heads a refusal.</summary>
     public static string Title(Refusal refusal) =>

@@ -9,7 +9,8 @@ internal static class Words<TEnum>
     private static readonly TEnum[] Values = Enum.GetValues<TEnum>();
 
     /// <summary>Every word, in the order of the members.</summary>
-    public static IReadOnlyList<string> All { get; } = [.. Values.Select(value => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString()))];
+    public static IReadOnlyList<string> All { get; } =
+    [.. Values.Select(value => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString()))];
 
     /// <summary>The word of a member; the number of what is none.</summary>
     public static string Of(TEnum value) => Array.IndexOf(Values, value) is >= 0 and int index ? All[index] : value.ToString();

@@ -18,7 +18,14 @@ public sealed class BasketTests(BrowserOfThisMachine browser)
         JsonElement detail = await told;
 
         Assert.Equal("linen", detail.GetProperty("order").GetProperty("fabrics")[0].GetProperty("id").GetString());
-        string[] items = [.. detail.GetProperty("answer").GetProperty("materials").EnumerateArray().Select(material => material.GetProperty("item").GetString()!)];
+        string[] items =
+        [
+            .. detail
+                .GetProperty("answer")
+                .GetProperty("materials")
+                .EnumerateArray()
+                .Select(material => material.GetProperty("item").GetString()!),
+        ];
         Assert.Equal(["linen", "foam", "zipper", "slider", "thread"], items);
         await Expect(shown.Status).ToHaveTextAsync("Added to the basket.");
         await Expect(shown.Page.Locator("#basket li")).ToContainTextAsync("linen 1.5 yd");
@@ -49,10 +56,14 @@ public sealed class BasketTests(BrowserOfThisMachine browser)
         await shown.Page.Keyboard.PressAsync("Enter");
 
         await Expect(shown.Page.Locator("#basket li")).ToHaveCountAsync(1);
-        string[] fields = await shown.Page.Locator("cushion-estimate").EvaluateAsync<string[]>("all => [...all.shadowRoot.querySelectorAll('[name]')].map(each => each.name)");
+        string[] fields = await shown
+            .Page.Locator("cushion-estimate")
+            .EvaluateAsync<string[]>("all => [...all.shadowRoot.querySelectorAll('[name]')].map(each => each.name)");
         Assert.Equal(fields, visited.Take(fields.Length));
 
-        Task<string> FocusedAsync() => shown.Page.EvaluateAsync<string>(
-            "() => { const at = document.activeElement.shadowRoot?.activeElement; return at?.name || at?.getAttribute('part') || at?.tagName || ''; }");
+        Task<string> FocusedAsync() =>
+            shown.Page.EvaluateAsync<string>(
+                "() => { const at = document.activeElement.shadowRoot?.activeElement; return at?.name || at?.getAttribute('part') || at?.tagName || ''; }"
+            );
     }
 }

@@ -21,7 +21,9 @@ public sealed partial class CutSheetTests(BrowserOfThisMachine browser)
         int printable = (int)Math.Floor((width - 2 * 12 / 25.4 * 72) / 72 * 96) + 1;
         await shown.Page.SetViewportSizeAsync(printable, 900);
         string[] wide = await shown.Page.EvaluateAsync<string[]>(
-            "room => [...document.querySelectorAll('body *:not(svg *)')].filter(each => each.getBoundingClientRect().right > room + 1).map(each => each.outerHTML.slice(0, 120))", printable);
+            "room => [...document.querySelectorAll('body *:not(svg *)')].filter(each => each.getBoundingClientRect().right > room + 1).map(each => each.outerHTML.slice(0, 120))",
+            printable
+        );
         byte[] pdf = await shown.Page.PdfAsync(new() { PreferCSSPageSize = true });
         string text = Encoding.Latin1.GetString(pdf);
 
@@ -29,7 +31,14 @@ public sealed partial class CutSheetTests(BrowserOfThisMachine browser)
         Assert.StartsWith("%PDF-", text, StringComparison.Ordinal);
         MatchCollection sheets = MediaBox().Matches(text);
         Assert.True(sheets.Count >= 2);
-        Assert.All(sheets, sheet => Assert.Equal((width, height), (Math.Round(double.Parse(sheet.Groups[1].Value)), Math.Round(double.Parse(sheet.Groups[2].Value)))));
+        Assert.All(
+            sheets,
+            sheet =>
+                Assert.Equal(
+                    (width, height),
+                    (Math.Round(double.Parse(sheet.Groups[1].Value)), Math.Round(double.Parse(sheet.Groups[2].Value)))
+                )
+        );
         if (Environment.GetEnvironmentVariable("CUSHION_SCREENS") is { Length: > 0 } folder)
         {
             await File.WriteAllBytesAsync(Path.Combine(folder, $"{order}.pdf"), pdf);

@@ -55,21 +55,36 @@ public sealed class EmbeddingTests(BrowserOfThisMachine browser)
     {
         JsonElement widget = await WidgetAsync();
         string service = browser.Service.GetLeftPart(UriPartial.Authority);
-        await shown.Page.RouteAsync($"{BrowserOfThisMachine.Shop}/shop.css", route => route.FulfillAsync(new() { ContentType = "text/css", Body = "cushion-estimate { --cushion-accent: #5a2d6d; }" }));
-        await shown.Page.RouteAsync($"{BrowserOfThisMachine.Shop}/", route => route.FulfillAsync(new()
-        {
-            ContentType = "text/html; charset=utf-8",
-            Headers = new Dictionary<string, string> { ["Content-Security-Policy"] = $"default-src 'none'; style-src 'self'; script-src {service}; connect-src {service}" },
-            Body = $$"""
-                <!DOCTYPE html><html lang="de"><title>Shop</title><link rel="stylesheet" href="/shop.css">
-                <script type="module" src="{{service}}{{widget.GetProperty("path").GetString()}}" integrity="{{integrity(widget)}}" crossorigin="anonymous"></script>
-                <cushion-estimate><script type="application/json">
-                { "strings": { "basket": "In den Warenkorb", "/cushions/*/outline/width": "Breite" },
-                  "order": { "units": "cm", "cushions": [{ "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 40, "depth": 40 } }],
-                    "fabrics": [{ "id": "linen", "width": 140, "sold": { "unit": "m", "step": 0.1, "minimum": 0.6 } }] } }
-                </script></cushion-estimate></html>
-                """,
-        }));
+        await shown.Page.RouteAsync(
+            $"{BrowserOfThisMachine.Shop}/shop.css",
+            route => route.FulfillAsync(new() { ContentType = "text/css", Body = "cushion-estimate { --cushion-accent: #5a2d6d; }" })
+        );
+        await shown.Page.RouteAsync(
+            $"{BrowserOfThisMachine.Shop}/",
+            route =>
+                route.FulfillAsync(
+                    new()
+                    {
+                        ContentType = "text/html; charset=utf-8",
+                        Headers = new Dictionary<string, string>
+                        {
+                            ["Content-Security-Policy"] =
+                                $"default-src 'none'; style-src 'self'; script-src {service}; connect-src {service}",
+                        },
+                        Body = $$"""
+                        <!DOCTYPE html><html lang="de"><title>Shop</title><link rel="stylesheet" href="/shop.css">
+                        <script type="module" src="{{service}}{{widget.GetProperty("path").GetString()}}" integrity="{{integrity(
+                            widget
+                        )}}" crossorigin="anonymous"></script>
+                        <cushion-estimate><script type="application/json">
+                        { "strings": { "basket": "In den Warenkorb", "/cushions/*/outline/width": "Breite" },
+                          "order": { "units": "cm", "cushions": [{ "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 40, "depth": 40 } }],
+                            "fabrics": [{ "id": "linen", "width": 140, "sold": { "unit": "m", "step": 0.1, "minimum": 0.6 } }] } }
+                        </script></cushion-estimate></html>
+                        """,
+                    }
+                )
+        );
         await shown.Page.GotoAsync($"{BrowserOfThisMachine.Shop}/");
     }
 }

@@ -9,7 +9,9 @@ namespace CushionService.BrowserTests;
 [Collection(BrowserGroup.Name)]
 public sealed class EstimateTests(BrowserOfThisMachine browser)
 {
-    private const string Width = "/cushions/*/outline/width", Depth = "/cushions/*/outline/depth", Thickness = "/cushions/*/thickness";
+    private const string Width = "/cushions/*/outline/width",
+        Depth = "/cushions/*/outline/depth",
+        Thickness = "/cushions/*/thickness";
 
     [SkippableTheory]
     [InlineData("17", "15", "2", "Plain linen")]
@@ -28,8 +30,14 @@ public sealed class EstimateTests(BrowserOfThisMachine browser)
         using HttpClient http = new() { BaseAddress = browser.Service };
         JsonElement sent = heard.GetProperty("order");
         JsonElement cushion = sent.GetProperty("cushions")[0];
-        Assert.Equal([Typed(width), Typed(depth), Typed(thickness)],
-            [cushion.GetProperty("outline").GetProperty("width").GetString()!, cushion.GetProperty("outline").GetProperty("depth").GetString()!, cushion.GetProperty("thickness").GetString()!]);
+        Assert.Equal(
+            [Typed(width), Typed(depth), Typed(thickness)],
+            [
+                cushion.GetProperty("outline").GetProperty("width").GetString()!,
+                cushion.GetProperty("outline").GetProperty("depth").GetString()!,
+                cushion.GetProperty("thickness").GetString()!,
+            ]
+        );
         using HttpResponseMessage answered = await http.PostAsJsonAsync("/v1/yardage", sent);
         JsonElement line = (await answered.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("yardage")[0];
         Assert.Equal(line.GetRawText(), heard.GetProperty("answer").GetProperty("yardage")[0].GetRawText());
@@ -61,7 +69,8 @@ public sealed class EstimateTests(BrowserOfThisMachine browser)
         Assert.Equal(before.GetRawText(), after.GetRawText());
         Assert.Equal(Sold(before), Sold(metric));
 
-        static double Sold(JsonElement heard) => heard.GetProperty("answer").GetProperty("yardage")[0].GetProperty("soldLength").GetDouble();
+        static double Sold(JsonElement heard) =>
+            heard.GetProperty("answer").GetProperty("yardage")[0].GetProperty("soldLength").GetDouble();
     }
 
     [SkippableFact]
@@ -88,7 +97,8 @@ public sealed class EstimateTests(BrowserOfThisMachine browser)
         await shown.EstimateAsync(() => shown.Field(Thickness).FillAsync("2"));
         await Expect(shown.Field(Width)).ToHaveAttributeAsync("aria-invalid", "false");
 
-        static async Task<string> FaultOf(ILocator field) => (await field.GetAttributeAsync("aria-describedby"))!.Split(' ').Single(id => id.EndsWith("-fault", StringComparison.Ordinal));
+        static async Task<string> FaultOf(ILocator field) =>
+            (await field.GetAttributeAsync("aria-describedby"))!.Split(' ').Single(id => id.EndsWith("-fault", StringComparison.Ordinal));
     }
 
     [SkippableFact]
@@ -103,14 +113,37 @@ public sealed class EstimateTests(BrowserOfThisMachine browser)
             await shown.Field("/cushions/*/construction").SelectOptionAsync(construction.GetProperty("kind").GetString()!);
             Assert.Equal(construction.GetProperty("thickness").GetBoolean(), await shown.Field(Thickness).IsVisibleAsync());
             Assert.All(
-                construction.GetProperty("fields").EnumerateArray().Where(field => field.GetProperty("required").GetBoolean()).Select(field => field.GetProperty("pointer").GetString()!),
-                pointer => Assert.NotEqual(0, shown.Page.Locator($"cushion-estimate [name^=\"{pointer}\"]").CountAsync().Result));
-            foreach (string kind in await shown.Field("/cushions/*/outline/kind").Locator("option").EvaluateAllAsync<string[]>("all => all.map(each => each.value)"))
+                construction
+                    .GetProperty("fields")
+                    .EnumerateArray()
+                    .Where(field => field.GetProperty("required").GetBoolean())
+                    .Select(field => field.GetProperty("pointer").GetString()!),
+                pointer => Assert.NotEqual(0, shown.Page.Locator($"cushion-estimate [name^=\"{pointer}\"]").CountAsync().Result)
+            );
+            foreach (
+                string kind in await shown
+                    .Field("/cushions/*/outline/kind")
+                    .Locator("option")
+                    .EvaluateAllAsync<string[]>("all => all.map(each => each.value)")
+            )
             {
                 await shown.Field("/cushions/*/outline/kind").SelectOptionAsync(kind);
-                string[] sizes = [.. catalogue.GetProperty("outlines").EnumerateArray().Single(outline => outline.GetProperty("kind").GetString() == kind)
-                    .GetProperty("fields").EnumerateArray().Select(field => field.GetProperty("pointer").GetString()!)];
-                Assert.Equal(sizes, await shown.Page.Locator("cushion-estimate [name^=\"/cushions/*/outline/\"]:not([name$=kind])").EvaluateAllAsync<string[]>("all => all.map(each => each.name)"));
+                string[] sizes =
+                [
+                    .. catalogue
+                        .GetProperty("outlines")
+                        .EnumerateArray()
+                        .Single(outline => outline.GetProperty("kind").GetString() == kind)
+                        .GetProperty("fields")
+                        .EnumerateArray()
+                        .Select(field => field.GetProperty("pointer").GetString()!),
+                ];
+                Assert.Equal(
+                    sizes,
+                    await shown
+                        .Page.Locator("cushion-estimate [name^=\"/cushions/*/outline/\"]:not([name$=kind])")
+                        .EvaluateAllAsync<string[]>("all => all.map(each => each.name)")
+                );
             }
         }
     }

@@ -27,7 +27,9 @@ public sealed class TrafficTests(BrowserOfThisMachine browser, ITestOutputHelper
         }
 
         waits.Sort();
-        output.WriteLine($"From the last key to the answer shown, {waits.Count} pauses: median {waits[waits.Count / 2]:F0} ms, longest {waits[^1]:F0} ms.");
+        output.WriteLine(
+            $"From the last key to the answer shown, {waits.Count} pauses: median {waits[waits.Count / 2]:F0} ms, longest {waits[^1]:F0} ms."
+        );
     }
 
     [SkippableFact]
@@ -64,7 +66,18 @@ public sealed class TrafficTests(BrowserOfThisMachine browser, ITestOutputHelper
         await using ShownPage shown = await browser.OpenAsync();
         shown.MayFail = true;
         await shown.StateAsync("answered");
-        await shown.Page.RouteAsync("**/v1/quotes", route => route.FulfillAsync(new() { Status = 503, Headers = new Dictionary<string, string> { ["Retry-After"] = "1" } }), new() { Times = 1 });
+        await shown.Page.RouteAsync(
+            "**/v1/quotes",
+            route =>
+                route.FulfillAsync(
+                    new()
+                    {
+                        Status = 503,
+                        Headers = new Dictionary<string, string> { ["Retry-After"] = "1" },
+                    }
+                ),
+            new() { Times = 1 }
+        );
         await shown.EstimateAsync(() => shown.Field(Width).FillAsync("22"));
 
         await shown.StateAsync("answered");

@@ -18,7 +18,13 @@ internal static class Trade
     public static SaleRule ByEighthYard { get; } = new(SaleUnit.Yd, In(4.5m), Length.Zero);
 
     /// <summary>Plain cloth of 54 in without selvedges, sold by the eighth of a yard.</summary>
-    public static FabricSpecification Cloth { get; } = new() { Id = "main", Width = In(54), Sold = ByEighthYard };
+    public static FabricSpecification Cloth { get; } =
+        new()
+        {
+            Id = "main",
+            Width = In(54),
+            Sold = ByEighthYard,
+        };
 
     public static ZipperClosure BackZipper { get; } = new(Side.Back, In(3), In(0.75m));
 
@@ -27,36 +33,44 @@ internal static class Trade
     public static HookAndLoopClosure HookAndLoop(decimal fold, decimal overlap, Side side = Side.Back) =>
         new(side, Length.Zero, In(fold), In(overlap), In(0.75m));
 
-    public static CushionSpecification Boxed(decimal width, decimal depth, decimal thickness, ClosureSpecification closure, BoxingJoins joins = BoxingJoins.Corners) =>
-        KnifeEdge(width, depth, closure) with { Construction = Construction.Boxed, Thickness = In(thickness), Joins = joins };
+    public static CushionSpecification Boxed(
+        decimal width,
+        decimal depth,
+        decimal thickness,
+        ClosureSpecification closure,
+        BoxingJoins joins = BoxingJoins.Corners
+    ) => KnifeEdge(width, depth, closure) with { Construction = Construction.Boxed, Thickness = In(thickness), Joins = joins };
 
-    public static CushionSpecification KnifeEdge(decimal width, decimal depth, ClosureSpecification closure) => new()
-    {
-        Id = "seat",
-        Construction = Construction.KnifeEdge,
-        Outline = new RectangleOutline(In(width), In(depth)),
-        SeamAllowance = In(0.5m),
-        Closure = closure,
-        Fabrics = new FabricRoles("main", "main", "main", "main"),
-    };
+    public static CushionSpecification KnifeEdge(decimal width, decimal depth, ClosureSpecification closure) =>
+        new()
+        {
+            Id = "seat",
+            Construction = Construction.KnifeEdge,
+            Outline = new RectangleOutline(In(width), In(depth)),
+            SeamAllowance = In(0.5m),
+            Closure = closure,
+            Fabrics = new FabricRoles("main", "main", "main", "main"),
+        };
 
-    public static OrderSpecification Order(CushionSpecification cushion, FabricSpecification? cloth = null) => new()
-    {
-        Unit = LengthUnit.Inch,
-        Effort = Effort.Quick,
-        Cushions = [cushion],
-        Fabrics = [cloth ?? Cloth],
-        Workroom = WorkroomPractice.Imperial,
-    };
+    public static OrderSpecification Order(CushionSpecification cushion, FabricSpecification? cloth = null) =>
+        new()
+        {
+            Unit = LengthUnit.Inch,
+            Effort = Effort.Quick,
+            Cushions = [cushion],
+            Fabrics = [cloth ?? Cloth],
+            Workroom = WorkroomPractice.Imperial,
+        };
 
-    public static OrderSpecification Order(FabricSpecification cloth, params LoosePieceSpecification[] pieces) => new()
-    {
-        Unit = LengthUnit.Inch,
-        Effort = Effort.Quick,
-        Pieces = [.. pieces],
-        Fabrics = [cloth],
-        Workroom = WorkroomPractice.Imperial,
-    };
+    public static OrderSpecification Order(FabricSpecification cloth, params LoosePieceSpecification[] pieces) =>
+        new()
+        {
+            Unit = LengthUnit.Inch,
+            Effort = Effort.Quick,
+            Pieces = [.. pieces],
+            Fabrics = [cloth],
+            Workroom = WorkroomPractice.Imperial,
+        };
 
     public static LoosePieceSpecification Piece(string id, int quantity, decimal width, decimal length, Rotations? rotations = null) =>
         new(id, $"/pieces/{id}", "main", quantity, In(width), In(length), rotations, []);
@@ -64,6 +78,13 @@ internal static class Trade
     public static Quote Quote(OrderSpecification order) => QuotePipeline.Of(Drafting.Of(order), CancellationToken.None);
 
     /// <summary>What is cut, as a clerk would list it: <c>top 19 × 19; bottom 19 × 19</c>, widths before lengths.</summary>
-    public static string CutList(OrderSpecification order) => string.Join("; ", Drafting.Of(order).Pieces.Select(piece =>
-        $"{piece.Part} {LengthText.FormatNumber(piece.Width, order.Unit)} × {LengthText.FormatNumber(piece.Length, order.Unit)}"));
+    public static string CutList(OrderSpecification order) =>
+        string.Join(
+            "; ",
+            Drafting
+                .Of(order)
+                .Pieces.Select(piece =>
+                    $"{piece.Part} {LengthText.FormatNumber(piece.Width, order.Unit)} × {LengthText.FormatNumber(piece.Length, order.Unit)}"
+                )
+        );
 }

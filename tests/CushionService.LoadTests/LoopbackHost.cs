@@ -44,25 +44,33 @@ internal sealed class LoopbackHost : IDisposable
 
     /// <summary>Starts the service, and waits until it hears.</summary>
     /// <param name="settings">Environment variables.</param>
-    public static Task<LoopbackHost> StartAsync(params (string Name, string Value)[] settings) => StartAsync([typeof(OrderDesk).Assembly.Location], settings);
+    public static Task<LoopbackHost> StartAsync(params (string Name, string Value)[] settings) =>
+        StartAsync([typeof(OrderDesk).Assembly.Location], settings);
 
     /// <summary>Starts the service with the floor beside it.</summary>
     /// <param name="settings">Environment variables.</param>
     public static Task<LoopbackHost> StartWithFloorAsync(params (string Name, string Value)[] settings)
     {
         // The floor stands in the load tests' own assembly, run as the service is: by its entry point and with its runtime's settings.
-        string service = typeof(OrderDesk).Assembly.Location, tests = typeof(LoopbackHost).Assembly.Location;
+        string service = typeof(OrderDesk).Assembly.Location,
+            tests = typeof(LoopbackHost).Assembly.Location;
         return StartAsync(
-            ["exec", "--runtimeconfig", Path.ChangeExtension(service, "runtimeconfig.json"), "--depsfile", Path.ChangeExtension(tests, "deps.json"), tests, "host"],
-            settings);
+            [
+                "exec",
+                "--runtimeconfig",
+                Path.ChangeExtension(service, "runtimeconfig.json"),
+                "--depsfile",
+                Path.ChangeExtension(tests, "deps.json"),
+                tests,
+                "host",
+            ],
+            settings
+        );
     }
 
     private static async Task<LoopbackHost> StartAsync(string[] command, (string Name, string Value)[] settings)
     {
-        ProcessStartInfo start = new("dotnet", command)
-        {
-            RedirectStandardOutput = true,
-        };
+        ProcessStartInfo start = new("dotnet", command) { RedirectStandardOutput = true };
         // As the container sets it.
         start.Environment["DOTNET_GCgen0size"] = "0x4000000";
         // The generator is one caller that sends for thousands.

@@ -22,9 +22,12 @@ internal static class NdjsonCaller
 
     private static async Task SendAsync(NetworkStream stream, Uri at, int count)
     {
-        await stream.WriteAsync(Encoding.ASCII.GetBytes(
-            $"POST /v1/quotes/stream HTTP/1.1\r\nHost: {at.Authority}\r\nContent-Type: application/x-ndjson\r\nTransfer-Encoding: chunked\r\nConnection: close\r\n\r\n"));
-        for (int number = 1; number <= count;)
+        await stream.WriteAsync(
+            Encoding.ASCII.GetBytes(
+                $"POST /v1/quotes/stream HTTP/1.1\r\nHost: {at.Authority}\r\nContent-Type: application/x-ndjson\r\nTransfer-Encoding: chunked\r\nConnection: close\r\n\r\n"
+            )
+        );
+        for (int number = 1; number <= count; )
         {
             StringBuilder lines = new();
             for (int line = 0; line < LinesInChunk && number <= count; line++, number++)
@@ -39,9 +42,12 @@ internal static class NdjsonCaller
         await stream.WriteAsync("0\r\n\r\n"u8.ToArray());
     }
 
-    private static string Order(int number) => $$$"""
-        {"reference":"{{{number}}}","units":"in","effort":"quick","cushions":[{"id":"pad","construction":"knife-edge","outline":{"kind":"rectangle","width":{{{StreamRun.WidthOf(number)}}},"depth":15},"closure":{"kind":"zipper"}}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
-        """;
+    private static string Order(int number) =>
+        $$$"""
+            {"reference":"{{{number}}}","units":"in","effort":"quick","cushions":[{"id":"pad","construction":"knife-edge","outline":{"kind":"rectangle","width":{{{StreamRun.WidthOf(
+                number
+            )}}},"depth":15},"closure":{"kind":"zipper"}}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
+            """;
 
     private static async Task ReadAsync(BufferedStream stream, Action<Answer> heard)
     {
@@ -51,9 +57,7 @@ internal static class NdjsonCaller
             throw new InvalidOperationException(status);
         }
 
-        while ((await LineAsync(stream)).Length > 0)
-        {
-        }
+        while ((await LineAsync(stream)).Length > 0) { }
 
         using MemoryStream line = new();
         long number = 0;
@@ -80,7 +84,11 @@ internal static class NdjsonCaller
     {
         using JsonDocument answer = JsonDocument.Parse(line);
         bool refused = answer.RootElement.TryGetProperty("line", out JsonElement place);
-        return new Answer(refused ? place.GetInt64() : number, refused, refused ? null : answer.RootElement.GetProperty("reference").GetString());
+        return new Answer(
+            refused ? place.GetInt64() : number,
+            refused,
+            refused ? null : answer.RootElement.GetProperty("reference").GetString()
+        );
     }
 
     private static async Task<string> LineAsync(BufferedStream stream)

@@ -15,8 +15,11 @@ internal static class PriceBookRun
     /// <summary>Settings with which the service takes every call, however many wait.</summary>
     public static (string Name, string Value)[] Unlimited { get; } =
     [
-        ("Access__Anonymous__Rate", "1000000"), ("Access__Anonymous__Burst", "1000000"),
-        ("Admission__LongestWaitMs", "60000"), ("Admission__Queue", "100000"), ("Admission__DeadlineSeconds", "300"),
+        ("Access__Anonymous__Rate", "1000000"),
+        ("Access__Anonymous__Burst", "1000000"),
+        ("Admission__LongestWaitMs", "60000"),
+        ("Admission__Queue", "100000"),
+        ("Admission__DeadlineSeconds", "300"),
     ];
 
     public static async Task RunAsync(LoopbackHost host, ReplacedBook book, int seconds)
@@ -32,7 +35,7 @@ internal static class PriceBookRun
         TimeSpan next = BetweenVersions;
         while (watch.Elapsed < TimeSpan.FromSeconds(seconds))
         {
-            for (int due = (int)(watch.Elapsed.TotalSeconds * Rate); calls.Count < due;)
+            for (int due = (int)(watch.Elapsed.TotalSeconds * Rate); calls.Count < due; )
             {
                 calls.Add(VersionAsync(client));
             }
@@ -49,7 +52,9 @@ internal static class PriceBookRun
         double sent = calls.Count / watch.Elapsed.TotalSeconds;
         string[] versions = await Task.WhenAll(calls);
         string[] seen = [.. versions.Distinct()];
-        Console.WriteLine($"{versions.Length} quotes at {sent:0} a second, answered after {watch.Elapsed.TotalSeconds:0.0} s; none failed, none mixed two versions; versions seen: {string.Join(' ', seen)}");
+        Console.WriteLine(
+            $"{versions.Length} quotes at {sent:0} a second, answered after {watch.Elapsed.TotalSeconds:0.0} s; none failed, none mixed two versions; versions seen: {string.Join(' ', seen)}"
+        );
         if (seen.Length < 2)
         {
             throw new InvalidOperationException("The book was never reloaded; a run of 20 seconds sees some versions.");
@@ -69,7 +74,10 @@ internal static class PriceBookRun
         using JsonDocument answer = JsonDocument.Parse(text);
         JsonElement cost = answer.RootElement.GetProperty("cost");
         string version = cost.GetProperty("priceBook").GetProperty("version").GetString()!;
-        return ReplacedBook.IsWhole(version, cost.GetProperty("lines").EnumerateArray().Select(line => line.GetProperty("unitPrice").GetString()!))
+        return ReplacedBook.IsWhole(
+            version,
+            cost.GetProperty("lines").EnumerateArray().Select(line => line.GetProperty("unitPrice").GetString()!)
+        )
             ? version
             : throw new InvalidOperationException($"Mixed prices: {cost}");
     }

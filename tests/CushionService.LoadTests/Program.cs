@@ -47,7 +47,8 @@ switch (args)
         FloorHost.Run();
         return 0;
     default:
-        Console.Error.WriteLine("""
+        Console.Error.WriteLine(
+            """
             usage, all on loopback alone:
               stream [orders]       sends that many orders (100000) through each stream, one in a hundred of them bad
               prices [seconds]      sends 500 quotes a second while the price book that they name is replaced each second (20)
@@ -56,6 +57,7 @@ switch (args)
               soak [minutes]        sends half of what the service can do (20)
               fuzz [requests]       sends that many spoilt orders through both doors (1000000)
               chaos [seconds]       kills and restarts two instances behind nginx, in phases of that length (20)
-            """);
+            """
+        );
         return 2;
 }

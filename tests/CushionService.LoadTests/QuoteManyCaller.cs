@@ -10,7 +10,9 @@ internal static class QuoteManyCaller
     public static async Task CallAsync(LoopbackHost host, int count, Action<Answer> heard)
     {
         using GrpcChannel channel = GrpcChannel.ForAddress(host.Grpc);
-        using AsyncDuplexStreamingCall<QuoteManyRequest, QuoteManyResponse> call = new Grpc.V1.CushionService.CushionServiceClient(channel).QuoteMany();
+        using AsyncDuplexStreamingCall<QuoteManyRequest, QuoteManyResponse> call = new Grpc.V1.CushionService.CushionServiceClient(
+            channel
+        ).QuoteMany();
         Task sending = SendAsync(call.RequestStream, count);
         await foreach (QuoteManyResponse answer in call.ResponseStream.ReadAllAsync())
         {
@@ -30,29 +32,39 @@ internal static class QuoteManyCaller
         await requests.CompleteAsync();
     }
 
-    private static Order Order(int number) => new()
-    {
-        Reference = $"{number}",
-        Units = Units.In,
-        Effort = Effort.Quick,
-        Cushions =
+    private static Order Order(int number) =>
+        new()
         {
-            new Cushion
+            Reference = $"{number}",
+            Units = Units.In,
+            Effort = Effort.Quick,
+            Cushions =
             {
-                Id = "pad",
-                Construction = Construction.KnifeEdge,
-                Outline = new Outline { Kind = OutlineKind.Rectangle, Width = new Measure { Number = StreamRun.WidthOf(number) }, Depth = new Measure { Number = 15 } },
-                Closure = new Closure { Kind = ClosureKind.Zipper },
+                new Cushion
+                {
+                    Id = "pad",
+                    Construction = Construction.KnifeEdge,
+                    Outline = new Outline
+                    {
+                        Kind = OutlineKind.Rectangle,
+                        Width = new Measure { Number = StreamRun.WidthOf(number) },
+                        Depth = new Measure { Number = 15 },
+                    },
+                    Closure = new Closure { Kind = ClosureKind.Zipper },
+                },
             },
-        },
-        Fabrics =
-        {
-            new Fabric
+            Fabrics =
             {
-                Id = "main",
-                Width = new Measure { Number = StreamRun.IsBad(number) ? -1 : 54 },
-                Sold = new Sale { Unit = SaleUnit.Yd, Step = new Measure { Text = "1/8" } },
+                new Fabric
+                {
+                    Id = "main",
+                    Width = new Measure { Number = StreamRun.IsBad(number) ? -1 : 54 },
+                    Sold = new Sale
+                    {
+                        Unit = SaleUnit.Yd,
+                        Step = new Measure { Text = "1/8" },
+                    },
+                },
             },
-        },
-    };
+        };
 }

@@ -18,23 +18,31 @@ internal static class StreamRun
         long before = host.WorkingSet;
         Console.WriteLine($"{name}: {count} orders; working set before {Mebibytes(before)}");
         Stopwatch watch = Stopwatch.StartNew();
-        await call(host, count, answer =>
-        {
-            if (answer.Number != next || answer.Refused != IsBad(next) || (!answer.Refused && answer.Reference != $"{next}"))
+        await call(
+            host,
+            count,
+            answer =>
             {
-                throw new InvalidOperationException($"{name}: answer {next} is {answer}.");
-            }
+                if (answer.Number != next || answer.Refused != IsBad(next) || (!answer.Refused && answer.Reference != $"{next}"))
+                {
+                    throw new InvalidOperationException($"{name}: answer {next} is {answer}.");
+                }
 
-            if (Array.IndexOf(marks, next) is >= 0 and int mark)
-            {
-                Console.WriteLine($"{name}: {next,7} answered, working set {Mebibytes(host.WorkingSet)}, {next / watch.Elapsed.TotalSeconds:0} a second");
-            }
+                if (Array.IndexOf(marks, next) is >= 0 and int mark)
+                {
+                    Console.WriteLine(
+                        $"{name}: {next, 7} answered, working set {Mebibytes(host.WorkingSet)}, {next / watch.Elapsed.TotalSeconds:0} a second"
+                    );
+                }
 
-            next++;
-        });
-        Console.WriteLine(next == count + 1
-            ? $"{name}: every answer in its place, {Enumerable.Range(1, count).Count(IsBad)} of them refusals"
-            : throw new InvalidOperationException($"{name}: {next - 1} answers to {count} orders."));
+                next++;
+            }
+        );
+        Console.WriteLine(
+            next == count + 1
+                ? $"{name}: every answer in its place, {Enumerable.Range(1, count).Count(IsBad)} of them refusals"
+                : throw new InvalidOperationException($"{name}: {next - 1} answers to {count} orders.")
+        );
     }
 
     private static string Mebibytes(long bytes) => $"{bytes / 1048576.0:0} MiB";

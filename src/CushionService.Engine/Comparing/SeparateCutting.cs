@@ -8,8 +8,8 @@ public static class SeparateCutting
 {
     /// <summary>An order for each cushion, and one for the maker's own pieces, where there are any.</summary>
     public static ImmutableArray<OrderSpecification> Of(OrderSpecification order) =>
-    [
-        .. order.Cushions.Select(cushion => order with { Cushions = [cushion], Pieces = [] }),
-        .. order.Pieces.IsEmpty ? [] : new[] { order with { Cushions = [] } },
-    ];
+        [
+            .. order.Cushions.Select(cushion => order with { Cushions = [cushion], Pieces = [] }),
+            .. order.Pieces.IsEmpty ? [] : new[] { order with { Cushions = [] } },
+        ];
 }

@@ -15,7 +15,8 @@ public static class Allotment
     /// <exception cref="ArgumentException">The amount is not in whole coins, or there is no share.</exception>
     public static ImmutableArray<Money> Of(Money whole, ReadOnlySpan<Int128> weights)
     {
-        decimal coin = (decimal)Math.Pow(10, -whole.Currency.Decimals), coins = Math.Abs(whole.Amount) / coin;
+        decimal coin = (decimal)Math.Pow(10, -whole.Currency.Decimals),
+            coins = Math.Abs(whole.Amount) / coin;
         if (weights.IsEmpty || !decimal.IsInteger(coins))
         {
             throw new ArgumentException($"{whole} cannot be shared {weights.Length} ways.");
@@ -32,7 +33,11 @@ public static class Allotment
         var left = (BigInteger)coins;
         for (var i = 0; i < shares.Length; i++)
         {
-            shares[i] = BigInteger.DivRem((BigInteger)coins * (sum.IsZero ? 1 : weights[i]), sum.IsZero ? shares.Length : sum, out remainders[i]);
+            shares[i] = BigInteger.DivRem(
+                (BigInteger)coins * (sum.IsZero ? 1 : weights[i]),
+                sum.IsZero ? shares.Length : sum,
+                out remainders[i]
+            );
             left -= shares[i];
         }
 

@@ -19,7 +19,8 @@ public sealed record Cost(
     ImmutableArray<CostAddition> Additions,
     Money Total,
     ImmutableArray<CostShare> Shares,
-    ImmutableArray<string> Unpriced)
+    ImmutableArray<string> Unpriced
+)
 {
     /// <summary>Prices materials and labour, adds what is charged on top, and allots the whole to the cushions.</summary>
     /// <param name="order">The order, with its prices and costing.</param>
@@ -30,7 +31,8 @@ public sealed record Cost(
     {
         MaterialPricing priced = MaterialPricing.Of(order, materials);
         LabourPricing labour = LabourPricing.Of(order, yardages);
-        Money bought = Sum(priced.Lines.Select(line => line.Amount)), worked = Sum(labour.Lines.Select(line => line.Amount));
+        Money bought = Sum(priced.Lines.Select(line => line.Amount)),
+            worked = Sum(labour.Lines.Select(line => line.Amount));
         ImmutableArray<CostAddition> additions = CostAdditions.Of(order.Costing, bought, worked, labour.Minutes);
         return new Cost(
             priced.Lines,
@@ -38,7 +40,8 @@ public sealed record Cost(
             additions,
             bought + worked + Sum(additions.Select(addition => addition.Amount)),
             CostSharing.Of(order, yardages, priced.Lines, labour.Lines, additions, currency),
-            [.. priced.Unpriced, .. labour.Unpriced]);
+            [.. priced.Unpriced, .. labour.Unpriced]
+        );
 
         Money Sum(IEnumerable<Money> amounts) => amounts.Aggregate(new Money(0, currency), (sum, amount) => sum + amount);
     }

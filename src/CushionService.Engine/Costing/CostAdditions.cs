@@ -18,21 +18,38 @@ internal static class CostAdditions
     {
         var additions = ImmutableArray.CreateBuilder<CostAddition>();
         Money running = materials + labour;
-        Add(CostAdditionKind.Contingency, (costing.Contingency * materials).RoundHalfUp(), $"{Percent(costing.Contingency)} of {materials} for materials");
+        Add(
+            CostAdditionKind.Contingency,
+            (costing.Contingency * materials).RoundHalfUp(),
+            $"{Percent(costing.Contingency)} of {materials} for materials"
+        );
         Add(CostAdditionKind.Overhead, (costing.Overhead * running).RoundHalfUp(), $"{Percent(costing.Overhead)} of {running}");
         if (costing.OverheadHourly is { } hourly)
         {
-            Add(CostAdditionKind.Overhead, LabourPricing.Hours(minutes, hourly), $"{Number(minutes)} min at {hourly} an hour", isHourly: true);
+            Add(
+                CostAdditionKind.Overhead,
+                LabourPricing.Hours(minutes, hourly),
+                $"{Number(minutes)} min at {hourly} an hour",
+                isHourly: true
+            );
         }
 
         Money cost = running;
         Add(CostAdditionKind.Markup, Markup(cost, costing.Markup).RoundHalfUp() - cost, $"{Percent(costing.Markup)} on the cost, {cost}");
         cost = running;
         Money price = Margin(cost, costing.Margin).RoundHalfUp();
-        Add(CostAdditionKind.Margin, price - cost, $"{Percent(costing.Margin)} of the price: {cost} ÷ (1 − {Number(costing.Margin)}) = {price}");
+        Add(
+            CostAdditionKind.Margin,
+            price - cost,
+            $"{Percent(costing.Margin)} of the price: {cost} ÷ (1 − {Number(costing.Margin)}) = {price}"
+        );
         if (costing.Rounding is { } rounding)
         {
-            Add(CostAdditionKind.Rounding, rounding.Of(running) - running, $"{running} {(rounding.Direction == RoundingDirection.Up ? "up to the next" : "to the nearest")} {rounding.Step}");
+            Add(
+                CostAdditionKind.Rounding,
+                rounding.Of(running) - running,
+                $"{running} {(rounding.Direction == RoundingDirection.Up ? "up to the next" : "to the nearest")} {rounding.Step}"
+            );
         }
 
         return additions.ToImmutable();

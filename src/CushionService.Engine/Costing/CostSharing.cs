@@ -22,7 +22,11 @@ internal sealed class CostSharing
     private CostSharing(OrderSpecification order, IReadOnlyList<Yardage> yardages, Currency currency)
     {
         _parts = [.. order.Cushions.Select(cushion => cushion.Id), .. order.Pieces.IsEmpty ? [] : new string?[] { null }];
-        _quantities = [.. order.Cushions.Select(cushion => cushion.Quantity), .. order.Pieces.IsEmpty ? [] : new[] { order.Pieces.Sum(piece => piece.Quantity) }];
+        _quantities =
+        [
+            .. order.Cushions.Select(cushion => cushion.Quantity),
+            .. order.Pieces.IsEmpty ? [] : new[] { order.Pieces.Sum(piece => piece.Quantity) },
+        ];
         _yardages = yardages;
         (_materials, _labour, _all) = (None(), None(), None());
 
@@ -31,7 +35,13 @@ internal sealed class CostSharing
 
     /// <summary>The shares, which sum to the lines and additions to the smallest coin.</summary>
     public static ImmutableArray<CostShare> Of(
-        OrderSpecification order, IReadOnlyList<Yardage> yardages, ImmutableArray<CostLine> lines, ImmutableArray<LabourLine> labour, ImmutableArray<CostAddition> additions, Currency currency)
+        OrderSpecification order,
+        IReadOnlyList<Yardage> yardages,
+        ImmutableArray<CostLine> lines,
+        ImmutableArray<LabourLine> labour,
+        ImmutableArray<CostAddition> additions,
+        Currency currency
+    )
     {
         var sharing = new CostSharing(order, yardages, currency);
         foreach (CostLine line in lines)
@@ -52,12 +62,13 @@ internal sealed class CostSharing
         return [.. sharing._parts.Select((part, i) => new CostShare(part, sharing._quantities[i], sharing._all[i]))];
     }
 
-    private Money[] Basis(CostAddition addition) => addition.Kind switch
-    {
-        CostAdditionKind.Contingency => _materials,
-        CostAdditionKind.Overhead when addition.IsHourly => _labour,
-        _ => _all,
-    };
+    private Money[] Basis(CostAddition addition) =>
+        addition.Kind switch
+        {
+            CostAdditionKind.Contingency => _materials,
+            CostAdditionKind.Overhead when addition.IsHourly => _labour,
+            _ => _all,
+        };
 
     private void Allot(Money amount, ReadOnlySpan<Int128> weights, Money[]? account)
     {
@@ -77,8 +88,11 @@ internal sealed class CostSharing
         var weights = new Int128[_parts.Length];
         if (material.Uses.IsEmpty)
         {
-            foreach (LaidPiece laid in _yardages.Where(yardage => material.Kind != MaterialKind.Fabric || yardage.Layout.Fabric.Id == material.Item)
-                .SelectMany(yardage => yardage.Layout.Placements))
+            foreach (
+                LaidPiece laid in _yardages
+                    .Where(yardage => material.Kind != MaterialKind.Fabric || yardage.Layout.Fabric.Id == material.Item)
+                    .SelectMany(yardage => yardage.Layout.Placements)
+            )
             {
                 weights[_parts.IndexOf(laid.Piece.Cushion?.Id)] += laid.Piece.Area.SquareNanometres;
             }

@@ -28,9 +28,13 @@ internal sealed record LabourPricing(ImmutableArray<LabourLine> Lines, Immutable
 
         HashSet<string> matched =
         [
-            .. yardages.SelectMany(yardage => yardage.Layout.Placements
-                .Where(laid => laid.Piece.Cushion is not null && ClothNesting.IsMatched(yardage.Layout.Fabric, laid.Piece))
-                .Select(laid => laid.Piece.Cushion!.Id)),
+            .. yardages.SelectMany(yardage =>
+                yardage
+                    .Layout.Placements.Where(laid =>
+                        laid.Piece.Cushion is not null && ClothNesting.IsMatched(yardage.Layout.Fabric, laid.Piece)
+                    )
+                    .Select(laid => laid.Piece.Cushion!.Id)
+            ),
         ];
         var lines = ImmutableArray.CreateBuilder<LabourLine>();
         var unpriced = ImmutableArray.CreateBuilder<string>();
@@ -58,14 +62,19 @@ internal sealed record LabourPricing(ImmutableArray<LabourLine> Lines, Immutable
 
         return new LabourPricing(lines.ToImmutable(), unpriced.ToImmutable());
 
-        void Add(CushionSpecification cushion, string operation, int times, decimal minutes) => lines.Add(new LabourLine(
-            cushion.Id,
-            operation,
-            cushion.Quantity * times,
-            cushion.Quantity * minutes,
-            Hours(cushion.Quantity * minutes, labour.HourlyRate)));
+        void Add(CushionSpecification cushion, string operation, int times, decimal minutes) =>
+            lines.Add(
+                new LabourLine(
+                    cushion.Id,
+                    operation,
+                    cushion.Quantity * times,
+                    cushion.Quantity * minutes,
+                    Hours(cushion.Quantity * minutes, labour.HourlyRate)
+                )
+            );
     }
 
     /// <summary>What so many minutes cost, rounded half up to the smallest coin.</summary>
-    public static Money Hours(decimal minutes, Money hourly) => (minutes * hourly with { Amount = hourly.Amount / MinutesInHour }).RoundHalfUp();
+    public static Money Hours(decimal minutes, Money hourly) =>
+        (minutes * hourly with { Amount = hourly.Amount / MinutesInHour }).RoundHalfUp();
 }

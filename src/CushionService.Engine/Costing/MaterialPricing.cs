@@ -16,7 +16,9 @@ internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, Immutable
     {
         var lines = ImmutableArray.CreateBuilder<CostLine>();
         var unpriced = ImmutableArray.CreateBuilder<string>();
-        var bought = materials.GroupBy(material => (material.Item, material.Unit)).ToDictionary(item => item.Key, item => item.Sum(material => material.Quantity));
+        var bought = materials
+            .GroupBy(material => (material.Item, material.Unit))
+            .ToDictionary(item => item.Key, item => item.Sum(material => material.Quantity));
         foreach (Material material in materials)
         {
             if (PriceOf(order, material) is { } price)
@@ -37,9 +39,10 @@ internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, Immutable
     // A price in another unit than the item is sold by would be a wrong quote; the item then counts as unpriced.
     private static ItemPriceSpecification? PriceOf(OrderSpecification order, Material material)
     {
-        ItemPriceSpecification? price = material.Kind == MaterialKind.Fabric
-            ? order.Fabrics.First(fabric => fabric.Id == material.Item).Price
-            : order.Prices.GetValueOrDefault(material.Item);
+        ItemPriceSpecification? price =
+            material.Kind == MaterialKind.Fabric
+                ? order.Fabrics.First(fabric => fabric.Id == material.Item).Price
+                : order.Prices.GetValueOrDefault(material.Item);
         return price?.Per == material.Unit ? price : null;
     }
 }

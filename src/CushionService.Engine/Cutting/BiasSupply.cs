@@ -55,7 +55,15 @@ public static class BiasSupply
         }
 
         Length side = (turns * Diagonal(strip) + 2 * WeltSpecification.JoinAllowance).RoundUpTo(step);
-        return new WeltSupply(WeltSupplyKind.ContinuousSquare, squares, turns, strip, side, side, (squares * 2L * turns * turns * strip) - ((squares - 1) * strip));
+        return new WeltSupply(
+            WeltSupplyKind.ContinuousSquare,
+            squares,
+            turns,
+            strip,
+            side,
+            side,
+            (squares * 2L * turns * turns * strip) - ((squares - 1) * strip)
+        );
     }
 
     /// <summary>Whole strips from selvedge to selvedge, side by side: a slanted piece n w√2 along the selvedge. Their ends lie along the
@@ -70,10 +78,19 @@ public static class BiasSupply
             return null;
         }
 
-        long each = (whole - join).Nanometres, strips = ((need - join).Nanometres + each - 1) / each;
+        long each = (whole - join).Nanometres,
+            strips = ((need - join).Nanometres + each - 1) / each;
         strips = Math.Max(strips, 1);
         Length along = (strips * Diagonal(strip)).RoundUpTo(step);
-        return new WeltSupply(WeltSupplyKind.BiasStrips, 1, (int)strips, strip, across, across + along, (strips * whole) - ((strips - 1) * join));
+        return new WeltSupply(
+            WeltSupplyKind.BiasStrips,
+            1,
+            (int)strips,
+            strip,
+            across,
+            across + along,
+            (strips * whole) - ((strips - 1) * join)
+        );
     }
 
     /// <summary>The distance along the thread that a width at 45° to it takes, w√2, up to a nanometre.</summary>

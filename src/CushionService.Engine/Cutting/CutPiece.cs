@@ -54,7 +54,13 @@ public sealed record CutPiece
 
     /// <summary>Cuts a panel: its outline moved outward edge by edge by each edge's allowance; a rectangle then up to the workroom's cutting step, or a face to the nearest.</summary>
     /// <remarks>A rectangle offset by s at every edge is 2s larger both ways (general geometry).</remarks>
-    public static CutPiece Of(Panel panel, CushionSpecification cushion, FabricSpecification fabric, Length cuttingStep, FaceRounding faces = FaceRounding.Up)
+    public static CutPiece Of(
+        Panel panel,
+        CushionSpecification cushion,
+        FabricSpecification fabric,
+        Length cuttingStep,
+        FaceRounding faces = FaceRounding.Up
+    )
     {
         (Length width, Length length, Point origin, ImmutableArray<Point> outline) = panel.IsRectangle
             ? Square(panel, cuttingStep, !panel.IsAddition && panel.Role != FabricRole.Sides ? faces : FaceRounding.Up)
@@ -76,30 +82,38 @@ public sealed record CutPiece
     }
 
     /// <summary>Takes a piece of the maker's own as it is.</summary>
-    public static CutPiece Of(LoosePieceSpecification piece, FabricSpecification fabric) => new()
-    {
-        Id = piece.Id,
-        Pointer = piece.Pointer,
-        Fabric = fabric.Id,
-        Quantity = piece.Quantity,
-        Width = piece.Width,
-        Length = piece.Length,
-        Rotations = fabric.OneWay ? Rotations.None : piece.Rotations ?? fabric.Rotations,
-        Outline = piece.Outline,
-    };
+    public static CutPiece Of(LoosePieceSpecification piece, FabricSpecification fabric) =>
+        new()
+        {
+            Id = piece.Id,
+            Pointer = piece.Pointer,
+            Fabric = fabric.Id,
+            Quantity = piece.Quantity,
+            Width = piece.Width,
+            Length = piece.Length,
+            Rotations = fabric.OneWay ? Rotations.None : piece.Rotations ?? fabric.Rotations,
+            Outline = piece.Outline,
+        };
 
-    private static (Length Width, Length Length, Point Origin, ImmutableArray<Point> Outline) Square(Panel panel, Length cuttingStep, FaceRounding rounding)
+    private static (Length Width, Length Length, Point Origin, ImmutableArray<Point> Outline) Square(
+        Panel panel,
+        Length cuttingStep,
+        FaceRounding rounding
+    )
     {
-        Length left = panel.Allowance(EdgeFacing.Left), right = panel.Allowance(EdgeFacing.Right);
-        Length lower = panel.Allowance(EdgeFacing.Down), upper = panel.Allowance(EdgeFacing.Up);
-        Length exactWidth = left + panel.Width + panel.TakeUpAcross + right, exactLength = lower + panel.Height + panel.TakeUpAlong + upper;
-        Length width = Rounded(exactWidth, cuttingStep, rounding), length = Rounded(exactLength, cuttingStep, rounding);
+        Length left = panel.Allowance(EdgeFacing.Left),
+            right = panel.Allowance(EdgeFacing.Right);
+        Length lower = panel.Allowance(EdgeFacing.Down),
+            upper = panel.Allowance(EdgeFacing.Up);
+        Length exactWidth = left + panel.Width + panel.TakeUpAcross + right,
+            exactLength = lower + panel.Height + panel.TakeUpAlong + upper;
+        Length width = Rounded(exactWidth, cuttingStep, rounding),
+            length = Rounded(exactLength, cuttingStep, rounding);
         return (width, length, new Point(left + (width - exactWidth).HalfUp(), lower + (length - exactLength).HalfUp()), []);
     }
 
-    private static Length Rounded(Length exact, Length step, FaceRounding rounding) => rounding == FaceRounding.Up
-        ? exact.RoundUpTo(step)
-        : (exact - Length.FromNanometres(step.Nanometres / 2)).RoundUpTo(step);
+    private static Length Rounded(Length exact, Length step, FaceRounding rounding) =>
+        rounding == FaceRounding.Up ? exact.RoundUpTo(step) : (exact - Length.FromNanometres(step.Nanometres / 2)).RoundUpTo(step);
 
     // A template is cut along its own line, so its corners are not rounded to the cutting step.
     private static (Length Width, Length Length, Point Origin, ImmutableArray<Point> Outline) Template(Panel panel)
@@ -110,6 +124,7 @@ public sealed record CutPiece
             corners.Max(corner => corner.X) - low.X,
             corners.Max(corner => corner.Y) - low.Y,
             new Point(-low.X, -low.Y),
-            [.. corners.Select(corner => corner.Moved(-low.X, -low.Y))]);
+            [.. corners.Select(corner => corner.Moved(-low.X, -low.Y))]
+        );
     }
 }

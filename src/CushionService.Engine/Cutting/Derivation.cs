@@ -28,17 +28,29 @@ public static class Derivation
     }
 
     private static void AppendSide(
-        StringBuilder line, Panel panel, Length finished, Length takeUp, Length cut, EdgeFacing first, EdgeFacing second, int layers, LengthUnit unit)
+        StringBuilder line,
+        Panel panel,
+        Length finished,
+        Length takeUp,
+        Length cut,
+        EdgeFacing first,
+        EdgeFacing second,
+        int layers,
+        LengthUnit unit
+    )
     {
-        line.Append(layers == 1
-            ? LengthText.Format(finished, unit)
-            : $"{layers} layers of {LengthText.Format(Length.FromNanometres(finished.Nanometres / layers), unit)}");
+        line.Append(
+            layers == 1
+                ? LengthText.Format(finished, unit)
+                : $"{layers} layers of {LengthText.Format(Length.FromNanometres(finished.Nanometres / layers), unit)}"
+        );
         if (takeUp > Length.Zero)
         {
             line.Append(" + ").Append(LengthText.Format(takeUp, unit)).Append(" drawn in by stitching");
         }
 
-        EdgeFinish one = Finish(panel, first), other = Finish(panel, second);
+        EdgeFinish one = Finish(panel, first),
+            other = Finish(panel, second);
         if (one == other)
         {
             Append(line, one, 2 * one.Turns, unit);
@@ -59,7 +71,11 @@ public static class Derivation
     {
         if (times > 0 && finish.Depth > Length.Zero)
         {
-            line.Append(" + ").Append(times == 1 ? "" : $"{times} × ").Append(LengthText.Format(finish.Depth, unit)).Append(' ').Append(finish.Name);
+            line.Append(" + ")
+                .Append(times == 1 ? "" : $"{times} × ")
+                .Append(LengthText.Format(finish.Depth, unit))
+                .Append(' ')
+                .Append(finish.Name);
         }
     }
 

@@ -21,7 +21,8 @@ public static class FaceJoining
     /// <returns>None where the cloth has no breadth beside its allowances, or no joins make panels that fit.</returns>
     public static ImmutableArray<Length> Joins(Panel face, Length usable, Length seam, Func<Panel, bool> fits)
     {
-        Length most = usable - 2 * seam, width = face.Width;
+        Length most = usable - 2 * seam,
+            width = face.Width;
         if (most <= 2 * seam)
         {
             return [];
@@ -32,11 +33,20 @@ public static class FaceJoining
         {
             Length narrowest = Length.Min(Length.FromNanometres(most.Nanometres / 6), Length.FromNanometres(width.Nanometres / breadths));
             Length widest = Length.Min(most, Length.FromNanometres((width - 2 * narrowest).Nanometres / (breadths - 2)));
-            for (Length inner = widest; (breadths - 2) * inner + 2 * most >= width && inner > Length.FromNanometres(most.Nanometres / 4); inner -= Narrower)
+            for (
+                Length inner = widest;
+                (breadths - 2) * inner + 2 * most >= width && inner > Length.FromNanometres(most.Nanometres / 4);
+                inner -= Narrower
+            )
             {
-                Length side = Length.FromNanometres((width - (breadths - 2) * inner).Nanometres / 2), each = inner;
+                Length side = Length.FromNanometres((width - (breadths - 2) * inner).Nanometres / 2),
+                    each = inner;
                 ImmutableArray<Length> joins = [.. Enumerable.Range(0, (int)breadths - 1).Select(i => side + i * each)];
-                if (!joins.Any(join => MeetsCorner(face, join, seam)) && JoinedPanel.Of(face, joins, seam) is { } joined && joined.Parts.All(fits))
+                if (
+                    !joins.Any(join => MeetsCorner(face, join, seam))
+                    && JoinedPanel.Of(face, joins, seam) is { } joined
+                    && joined.Parts.All(fits)
+                )
                 {
                     return joins;
                 }
@@ -57,8 +67,11 @@ public static class FaceJoining
     {
         foreach (Edge edge in face.Edges)
         {
-            Length low = Length.Min(edge.From.X, edge.To.X), high = Length.Max(edge.From.X, edge.To.X);
-            bool near = Within(edge.From.X, join, clearance) || (join > low - clearance && join < high + clearance && face.Gathers.Any(gather => gather.Edge == edge.Name));
+            Length low = Length.Min(edge.From.X, edge.To.X),
+                high = Length.Max(edge.From.X, edge.To.X);
+            bool near =
+                Within(edge.From.X, join, clearance)
+                || (join > low - clearance && join < high + clearance && face.Gathers.Any(gather => gather.Edge == edge.Name));
             if (near)
             {
                 return true;

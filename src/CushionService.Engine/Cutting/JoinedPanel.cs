@@ -11,7 +11,8 @@ internal sealed class JoinedPanel
     private readonly Panel _whole;
     private readonly Dictionary<string, ImmutableArray<EdgeRef>> _edges;
 
-    private JoinedPanel(Panel whole, ImmutableArray<Panel> parts, Dictionary<string, ImmutableArray<EdgeRef>> edges) => (_whole, Parts, _edges) = (whole, parts, edges);
+    private JoinedPanel(Panel whole, ImmutableArray<Panel> parts, Dictionary<string, ImmutableArray<EdgeRef>> edges) =>
+        (_whole, Parts, _edges) = (whole, parts, edges);
 
     public ImmutableArray<Panel> Parts { get; }
 
@@ -36,9 +37,16 @@ internal sealed class JoinedPanel
             string name = $"{panel.Part}-{parts.Count + 1}";
             foreach ((string edge, ImmutableArray<EdgeRef> stretches) in edges)
             {
-                edges[edge] = [.. stretches.SelectMany(stretch => stretch.Part.Length > 0 ? [stretch] : parting.Stretches
-                    .Where(parted => parted.Of == stretch.Edge)
-                    .Select(parted => new EdgeRef(parted.IsAfter ? "" : name, parted.Name)))];
+                edges[edge] =
+                [
+                    .. stretches.SelectMany(stretch =>
+                        stretch.Part.Length > 0
+                            ? [stretch]
+                            : parting
+                                .Stretches.Where(parted => parted.Of == stretch.Edge)
+                                .Select(parted => new EdgeRef(parted.IsAfter ? "" : name, parted.Name))
+                    ),
+                ];
             }
 
             parts.Add(Part(panel, name, parting.Before, from, parting.At));
@@ -47,25 +55,40 @@ internal sealed class JoinedPanel
 
         string last = $"{panel.Part}-{parts.Count + 1}";
         parts.Add(Part(panel, last, rest, from, panel.Width));
-        return new JoinedPanel(panel, parts.ToImmutable(), edges.ToDictionary(
-            edge => edge.Key, edge => ImmutableArray.CreateRange(edge.Value.Select(stretch => stretch.Part.Length > 0 ? stretch : stretch with { Part = last }))));
+        return new JoinedPanel(
+            panel,
+            parts.ToImmutable(),
+            edges.ToDictionary(
+                edge => edge.Key,
+                edge =>
+                    ImmutableArray.CreateRange(
+                        edge.Value.Select(stretch => stretch.Part.Length > 0 ? stretch : stretch with { Part = last })
+                    )
+            )
+        );
     }
 
     /// <summary>The pattern with the parts and their joins in the panel's place.</summary>
     public Pattern In(Pattern pattern)
     {
-        ImmutableArray<EdgeRef> Now(ImmutableArray<EdgeRef> refs) => [.. refs.SelectMany(edge => edge.Part == _whole.Part ? _edges[edge.Edge] : [edge])];
-        IEnumerable<Seam> joins = Parts.Zip(Parts.Skip(1), (left, right) => new Seam(SeamKind.StripJoin, new EdgeRef(left.Part, "end"), new EdgeRef(right.Part, "start")));
+        ImmutableArray<EdgeRef> Now(ImmutableArray<EdgeRef> refs) =>
+            [.. refs.SelectMany(edge => edge.Part == _whole.Part ? _edges[edge.Edge] : [edge])];
+        IEnumerable<Seam> joins = Parts.Zip(
+            Parts.Skip(1),
+            (left, right) => new Seam(SeamKind.StripJoin, new EdgeRef(left.Part, "end"), new EdgeRef(right.Part, "start"))
+        );
         return new Pattern(
             [.. pattern.Panels.SelectMany(panel => panel.Part == _whole.Part ? Parts : [panel])],
-            [.. joins, .. pattern.Seams.Select(joined => joined with { One = Now(joined.One), Other = Now(joined.Other) })]);
+            [.. joins, .. pattern.Seams.Select(joined => joined with { One = Now(joined.One), Other = Now(joined.Other) })]
+        );
     }
 
     // From its own lower left corner.
     private static Panel Part(Panel panel, string name, ImmutableArray<Edge> edges, Length from, Length to)
     {
         Point[] ends = [.. edges.SelectMany(edge => edge.Path.Select(segment => segment.To))];
-        Length left = -ends.Min(end => end.X), down = -ends.Min(end => end.Y);
+        Length left = -ends.Min(end => end.X),
+            down = -ends.Min(end => end.Y);
         bool Holds(Point point) => point.X >= from && (point.X < to || (to == panel.Width && point.X == to));
         return panel with
         {
@@ -73,8 +96,13 @@ internal sealed class JoinedPanel
             Edges = [.. edges.Select(edge => edge.Moved(left, down))],
             Stretches = null,
             Gathers = [.. panel.Gathers.Where(gather => edges.Any(edge => edge.Name == gather.Edge))],
-            Marks = [.. panel.Marks.Where(mark => IsLevel(mark) ? Reaches(mark, from, to) : Holds(mark.From)).Select(mark => Clipped(mark, from, to)).Select(mark =>
-                mark with { From = mark.From.Moved(left, down), To = mark.To?.Moved(left, down) })],
+            Marks =
+            [
+                .. panel
+                    .Marks.Where(mark => IsLevel(mark) ? Reaches(mark, from, to) : Holds(mark.From))
+                    .Select(mark => Clipped(mark, from, to))
+                    .Select(mark => mark with { From = mark.From.Moved(left, down), To = mark.To?.Moved(left, down) }),
+            ],
             Match = panel.Match is { } match && (panel.Stretches is null || Holds(match)) ? match.Moved(left, down) : null,
         };
     }

@@ -50,7 +50,8 @@ internal static class OutlineOffset
             return;
         }
 
-        double radius = segment.Radius, reach = segment.Sweep > 0 ? radius + allowance : Math.Max(radius - allowance, Micrometre);
+        double radius = segment.Radius,
+            reach = segment.Sweep > 0 ? radius + allowance : Math.Max(radius - allowance, Micrometre);
         double widest = 2 * Math.Acos(Math.Max(0, 1 - (Flatness / reach)));
         int count = Math.Max(2, (int)Math.Ceiling(Math.Abs(segment.Sweep) / Math.Min(widest, Math.PI / 4)));
         if (segment.Sweep > 0)
@@ -106,7 +107,15 @@ internal static class OutlineOffset
     }
 
     // Cuts the point off square to its middle line.
-    private static void Truncate(Line one, Line next, (double X, double Y) tip, (double X, double Y) corner, double reach, double longest, List<Point> corners)
+    private static void Truncate(
+        Line one,
+        Line next,
+        (double X, double Y) tip,
+        (double X, double Y) corner,
+        double reach,
+        double longest,
+        List<Point> corners
+    )
     {
         (double outX, double outY) = ((tip.X - corner.X) / reach, (tip.Y - corner.Y) / reach);
         double excess = reach - longest;

@@ -28,7 +28,8 @@ public static class PieceMarks
 
         for (var i = 0; i < panel.Edges.Length; i++)
         {
-            Edge edge = panel.Edges[i], next = panel.Edges[(i + 1) % panel.Edges.Length];
+            Edge edge = panel.Edges[i],
+                next = panel.Edges[(i + 1) % panel.Edges.Length];
             if (RunsOn(edge, next))
             {
                 marks.Add(Notch(piece, edge, edge.Length, $"where {edge.Name} meets {next.Name}", unit));
@@ -36,7 +37,14 @@ public static class PieceMarks
             else if (edge.Finish.Kind == FinishKind.Seam && next.Finish.Kind == FinishKind.Seam)
             {
                 Point corner = Placed(piece, edge.To);
-                marks.Add(new PieceMark(MarkKind.SeamDot, corner, null, $"Seam-line corner of {edge.Name} and {next.Name}; {Distances(piece, corner, unit)}"));
+                marks.Add(
+                    new PieceMark(
+                        MarkKind.SeamDot,
+                        corner,
+                        null,
+                        $"Seam-line corner of {edge.Name} and {next.Name}; {Distances(piece, corner, unit)}"
+                    )
+                );
             }
 
             if (edge.Finish.Kind == FinishKind.Seam && edge.Length >= ShortestNotched)
@@ -62,8 +70,11 @@ public static class PieceMarks
 
         if (piece.Rotations == Nesting.Rotations.None)
         {
-            Length x = piece.Width.HalfUp(), eighth = Length.FromNanometres(piece.Length.Nanometres / 8);
-            marks.Add(new PieceMark(MarkKind.UpArrow, new Point(x, 3 * eighth), new Point(x, 5 * eighth), "Up: this piece may not be turned"));
+            Length x = piece.Width.HalfUp(),
+                eighth = Length.FromNanometres(piece.Length.Nanometres / 8);
+            marks.Add(
+                new PieceMark(MarkKind.UpArrow, new Point(x, 3 * eighth), new Point(x, 5 * eighth), "Up: this piece may not be turned")
+            );
         }
 
         return marks;
@@ -98,8 +109,12 @@ public static class PieceMarks
     {
         Point onLine = seam.Moved(
             Length.FromNanometres((long)Math.Round(allowance * Math.Sin(direction))),
-            Length.FromNanometres((long)Math.Round(-allowance * Math.Cos(direction))));
-        return new Point(Length.Min(Length.Max(onLine.X, Length.Zero), piece.Width), Length.Min(Length.Max(onLine.Y, Length.Zero), piece.Length));
+            Length.FromNanometres((long)Math.Round(-allowance * Math.Cos(direction)))
+        );
+        return new Point(
+            Length.Min(Length.Max(onLine.X, Length.Zero), piece.Width),
+            Length.Min(Length.Max(onLine.Y, Length.Zero), piece.Length)
+        );
     }
 
     private static void AddFolds(List<PieceMark> marks, CutPiece piece, Edge edge, LengthUnit unit)
@@ -113,8 +128,15 @@ public static class PieceMarks
         for (var turn = 1; turn <= finish.Turns; turn++)
         {
             Length inward = turn * finish.Depth;
-            (Point from, Point to) = piece.Outline.IsEmpty ? AcrossPiece(piece, edge.Facing, inward) : BesideEdge(piece, edge, (finish.Allowance - inward).Nanometres);
-            var fold = new PieceMark(MarkKind.FoldLine, from, to, $"Fold {turn} of the {finish.Name}, {LengthText.Format(inward, unit)} from the cut edge");
+            (Point from, Point to) = piece.Outline.IsEmpty
+                ? AcrossPiece(piece, edge.Facing, inward)
+                : BesideEdge(piece, edge, (finish.Allowance - inward).Nanometres);
+            var fold = new PieceMark(
+                MarkKind.FoldLine,
+                from,
+                to,
+                $"Fold {turn} of the {finish.Name}, {LengthText.Format(inward, unit)} from the cut edge"
+            );
             if (!marks.Contains(fold))
             {
                 marks.Add(fold);
@@ -123,13 +145,14 @@ public static class PieceMarks
     }
 
     // From one side of a rectangle to the other, so that edges on one line share their fold.
-    private static (Point From, Point To) AcrossPiece(CutPiece piece, EdgeFacing facing, Length inward) => facing switch
-    {
-        EdgeFacing.Down => (new Point(Length.Zero, inward), new Point(piece.Width, inward)),
-        EdgeFacing.Up => (new Point(Length.Zero, piece.Length - inward), new Point(piece.Width, piece.Length - inward)),
-        EdgeFacing.Left => (new Point(inward, Length.Zero), new Point(inward, piece.Length)),
-        _ => (new Point(piece.Width - inward, Length.Zero), new Point(piece.Width - inward, piece.Length)),
-    };
+    private static (Point From, Point To) AcrossPiece(CutPiece piece, EdgeFacing facing, Length inward) =>
+        facing switch
+        {
+            EdgeFacing.Down => (new Point(Length.Zero, inward), new Point(piece.Width, inward)),
+            EdgeFacing.Up => (new Point(Length.Zero, piece.Length - inward), new Point(piece.Width, piece.Length - inward)),
+            EdgeFacing.Left => (new Point(inward, Length.Zero), new Point(inward, piece.Length)),
+            _ => (new Point(piece.Width - inward, Length.Zero), new Point(piece.Width - inward, piece.Length)),
+        };
 
     // Along a template's own edge, where it is folded.
     private static (Point From, Point To) BesideEdge(CutPiece piece, Edge edge, double outward)
@@ -142,17 +165,22 @@ public static class PieceMarks
     private static Point Placed(CutPiece piece, Point point)
     {
         Panel panel = piece.Panel!;
-        return new Point(Flat(point.X, panel.Width, panel.TakeUpAcross), Flat(point.Y, panel.Height, panel.TakeUpAlong)).Moved(piece.Origin.X, piece.Origin.Y);
+        return new Point(Flat(point.X, panel.Width, panel.TakeUpAcross), Flat(point.Y, panel.Height, panel.TakeUpAlong)).Moved(
+            piece.Origin.X,
+            piece.Origin.Y
+        );
     }
 
-    private static Length Flat(Length made, Length size, Length takeUp) => takeUp == Length.Zero
-        ? made
-        : Length.FromNanometres((long)((Int128)made.Nanometres * (size + takeUp).Nanometres / size.Nanometres));
+    private static Length Flat(Length made, Length size, Length takeUp) =>
+        takeUp == Length.Zero
+            ? made
+            : Length.FromNanometres((long)((Int128)made.Nanometres * (size + takeUp).Nanometres / size.Nanometres));
 
     // From the nearer cut end both ways.
     private static string Distances(CutPiece piece, Point point, LengthUnit unit)
     {
-        bool left = point.X <= piece.Width - point.X, lower = point.Y <= piece.Length - point.Y;
+        bool left = point.X <= piece.Width - point.X,
+            lower = point.Y <= piece.Length - point.Y;
         string across = LengthText.Format(left ? point.X : piece.Width - point.X, unit);
         string along = LengthText.Format(lower ? point.Y : piece.Length - point.Y, unit);
         return $"{across} from the {(left ? "left" : "right")} end, {along} from the {(lower ? "lower" : "upper")} edge";

@@ -22,8 +22,10 @@ internal static class PiecedPattern
             Length usable = usableFor(panel.Role);
             // The tip of a mitred strip reaches up to two allowances beyond it.
             Length tips = panel.IsRectangle ? Length.Zero : 2 * seam;
-            ImmutableArray<Length> joins = panel.Stretches is not { } stretches ? joinsOf(panel)
-                : usable - tips > 4 * seam && panel.Width + 2 * seam > usable - tips ? StripPiecing.Joins(stretches, usable - tips, seam) : [];
+            ImmutableArray<Length> joins =
+                panel.Stretches is not { } stretches ? joinsOf(panel)
+                : usable - tips > 4 * seam && panel.Width + 2 * seam > usable - tips ? StripPiecing.Joins(stretches, usable - tips, seam)
+                : [];
             if (!joins.IsEmpty && JoinedPanel.Of(panel, joins, seam) is { } joined)
             {
                 pieced = joined.In(pieced);

@@ -21,11 +21,19 @@ public static class StraightSupply
         var strips = most > Length.Zero ? (int)((need.Nanometres + most.Nanometres - 1) / most.Nanometres) : 1;
         Length each = (Length.FromNanometres((need.Nanometres + strips - 1) / strips) + strip).RoundUpTo(step);
         return new WeltSupply(
-            WeltSupplyKind.StraightStrips, strips, 1, strip, lengthwise ? strip : each, lengthwise ? each : strip, (strips * each) - ((strips - 1) * strip));
+            WeltSupplyKind.StraightStrips,
+            strips,
+            1,
+            strip,
+            lengthwise ? strip : each,
+            lengthwise ? each : strip,
+            (strips * each) - ((strips - 1) * strip)
+        );
     }
 
     /// <summary>The supply for a welt, straight or on the bias.</summary>
-    public static WeltSupply ForWelt(WeltNeed need, Length usable, Length step) => need.Welt.Cut == WeltCut.Bias
-        ? BiasSupply.For(need.Total, need.StripWidth, usable, step)
-        : For(need.Total, need.StripWidth, usable, need.Welt.Cut == WeltCut.Lengthwise, step);
+    public static WeltSupply ForWelt(WeltNeed need, Length usable, Length step) =>
+        need.Welt.Cut == WeltCut.Bias
+            ? BiasSupply.For(need.Total, need.StripWidth, usable, step)
+            : For(need.Total, need.StripWidth, usable, need.Welt.Cut == WeltCut.Lengthwise, step);
 }

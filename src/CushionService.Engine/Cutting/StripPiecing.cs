@@ -38,7 +38,9 @@ public static class StripPiecing
         }
 
         // One piece more is better than a join in the front, and a corner is a better place for one than the front is.
-        List<(Length, Length)> sides = Sides(stretches, CornerClearance), wholeFront = [.. sides, .. FrontCorners(stretches)], offCentre = OffCentre(stretches);
+        List<(Length, Length)> sides = Sides(stretches, CornerClearance),
+            wholeFront = [.. sides, .. FrontCorners(stretches)],
+            offCentre = OffCentre(stretches);
         return Within(sides, finished, most, pieces)
             ?? Within(wholeFront, finished, most, pieces)
             ?? Within(sides, finished, most, pieces + 1)
@@ -70,7 +72,8 @@ public static class StripPiecing
             }
 
             // A join may come no later than the cloth reaches, and no earlier than what is left can be covered.
-            Length earliest = finished - (pieces - i) * most, latest = before + most;
+            Length earliest = finished - (pieces - i) * most,
+                latest = before + most;
             Length equal = before + Length.FromNanometres((finished - before).Nanometres / (pieces - i + 1));
             Length? best = null;
             foreach ((Length from, Length to) in zones)
@@ -137,7 +140,8 @@ public static class StripPiecing
         var at = Length.Zero;
         foreach (StripStretch stretch in stretches)
         {
-            Length end = at + stretch.Length, third = Length.FromNanometres(stretch.Length.Nanometres / 3);
+            Length end = at + stretch.Length,
+                third = Length.FromNanometres(stretch.Length.Nanometres / 3);
             if (stretch.IsFront)
             {
                 zones.Add((at, at + third));

@@ -18,21 +18,27 @@ public sealed record WeltNeed(WeltSpecification Welt, ImmutableArray<EdgingLoop>
     public Length Total { get; } = Covers * Loops.Aggregate(Length.Zero, (sum, loop) => sum + loop.WeltLength(Seam));
 
     /// <summary>What a drafted cushion takes; null when it has no welt.</summary>
-    public static WeltNeed? Of(CushionSpecification cushion, Pattern pattern, Length cuttingStep) => cushion.Trim.Edging is WeltSpecification welt
-        ? new WeltNeed(
-            welt,
-            [.. welt.At.Select(place => EdgingLoop.Of(pattern, place))],
-            cushion.SeamAllowance,
-            cushion.Quantity,
-            WeltSpecification.StripWidth(welt.CordDiameter, cushion.SeamAllowance).RoundUpTo(cuttingStep))
-        : null;
+    public static WeltNeed? Of(CushionSpecification cushion, Pattern pattern, Length cuttingStep) =>
+        cushion.Trim.Edging is WeltSpecification welt
+            ? new WeltNeed(
+                welt,
+                [.. welt.At.Select(place => EdgingLoop.Of(pattern, place))],
+                cushion.SeamAllowance,
+                cushion.Quantity,
+                WeltSpecification.StripWidth(welt.CordDiameter, cushion.SeamAllowance).RoundUpTo(cuttingStep)
+            )
+            : null;
 
     /// <summary>How the length comes about, in one line.</summary>
     public string Because(LengthUnit unit)
     {
         string Text(Length length) => LengthText.Format(length, unit);
-        string loops = string.Join(" + ", Loops.Select(loop =>
-            $"{Text(loop.Length)} {(loop.Place == EdgingPlace.Corners ? "at" : "round")} the {loop.Place.ToString().ToLowerInvariant()} + {(loop.IsClosed ? $"{Text(WeltSpecification.ClosingOverlap)} to close" : $"{2 * loop.Edges.Length} × {Text(Seam)} seam")}"));
+        string loops = string.Join(
+            " + ",
+            Loops.Select(loop =>
+                $"{Text(loop.Length)} {(loop.Place == EdgingPlace.Corners ? "at" : "round")} the {loop.Place.ToString().ToLowerInvariant()} + {(loop.IsClosed ? $"{Text(WeltSpecification.ClosingOverlap)} to close" : $"{2 * loop.Edges.Length} × {Text(Seam)} seam")}"
+            )
+        );
         return Covers == 1 ? $"{loops} = {LengthText.Format(Total, unit)}" : $"{Covers} × ({loops}) = {LengthText.Format(Total, unit)}";
     }
 

@@ -31,7 +31,8 @@ internal static class WeltPieces
         {
             WeltSupplyKind.StraightStrips when supply.Pieces == 1 => $"1 strip makes {length}",
             WeltSupplyKind.StraightStrips => $"{supply.Pieces} strips, joined on the slant, make {length}",
-            WeltSupplyKind.BiasStrips => $"{supply.Strips} whole bias strips from selvedge to selvedge make {length}, corner triangles left over",
+            WeltSupplyKind.BiasStrips =>
+                $"{supply.Strips} whole bias strips from selvedge to selvedge make {length}, corner triangles left over",
             _ when supply.Pieces == 1 => $"a continuous bias strip of {supply.Strips} turns from the square makes {length}",
             _ => $"continuous bias strips of {supply.Strips} turns from each of {supply.Pieces} squares make {length}",
         };
@@ -43,7 +44,10 @@ internal static class WeltPieces
     private static ImmutableArray<Edge> Slanted(WeltSupply supply)
     {
         Length along = supply.Length - supply.Width;
-        Point lowLeft = default, lowRight = new(supply.Width, supply.Width), highRight = new(supply.Width, supply.Length), highLeft = new(Length.Zero, along);
+        Point lowLeft = default,
+            lowRight = new(supply.Width, supply.Width),
+            highRight = new(supply.Width, supply.Length),
+            highLeft = new(Length.Zero, along);
         return
         [
             new Edge("lower", lowLeft, lowRight, EdgeFinish.Raw),
@@ -54,14 +58,25 @@ internal static class WeltPieces
     }
 
     // The first cut of a square parts it into two triangles; whole strips stand side by side.
-    private static ImmutableArray<PanelMark> Marks(WeltSupply supply) => supply.Kind switch
-    {
-        WeltSupplyKind.StraightStrips => [],
-        WeltSupplyKind.ContinuousSquare => [new PanelMark(MarkKind.CutLine, default, new Point(supply.Width, supply.Length), "Cut on the diagonal into two triangles")],
-        _ =>
-        [
-            .. Enumerable.Range(1, supply.Strips - 1).Select(i => i * BiasSupply.Diagonal(supply.Strip)).Select(at =>
-                new PanelMark(MarkKind.CutLine, new Point(Length.Zero, at), new Point(supply.Width, supply.Width + at), "Cut the strips apart")),
-        ],
-    };
+    private static ImmutableArray<PanelMark> Marks(WeltSupply supply) =>
+        supply.Kind switch
+        {
+            WeltSupplyKind.StraightStrips => [],
+            WeltSupplyKind.ContinuousSquare =>
+            [
+                new PanelMark(MarkKind.CutLine, default, new Point(supply.Width, supply.Length), "Cut on the diagonal into two triangles"),
+            ],
+            _ =>
+            [
+                .. Enumerable
+                    .Range(1, supply.Strips - 1)
+                    .Select(i => i * BiasSupply.Diagonal(supply.Strip))
+                    .Select(at => new PanelMark(
+                        MarkKind.CutLine,
+                        new Point(Length.Zero, at),
+                        new Point(supply.Width, supply.Width + at),
+                        "Cut the strips apart"
+                    )),
+            ],
+        };
 }

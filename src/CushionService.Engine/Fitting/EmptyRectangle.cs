@@ -32,7 +32,11 @@ public readonly record struct EmptyRectangle(Length X, Length Y, Length Width, L
         var largest = ImmutableArray.CreateBuilder<EmptyRectangle>();
         while (empty.Count > 0 && largest.Count < Most)
         {
-            EmptyRectangle next = empty.OrderByDescending(one => one.Area.SquareNanometres).ThenBy(one => one.Y).ThenBy(one => one.X).First();
+            EmptyRectangle next = empty
+                .OrderByDescending(one => one.Area.SquareNanometres)
+                .ThenBy(one => one.Y)
+                .ThenBy(one => one.X)
+                .First();
             largest.Add(next);
             empty = Without(empty, next);
         }
@@ -52,12 +56,26 @@ public readonly record struct EmptyRectangle(Length X, Length Y, Length Width, L
     }
 
     private IEnumerable<EmptyRectangle> Around(EmptyRectangle taken) =>
-    [
-        this with { Width = taken.X - X },
-        this with { X = taken.X + taken.Width, Width = X + Width - taken.X - taken.Width },
-        this with { Length = taken.Y - Y },
-        this with { Y = taken.Y + taken.Length, Length = Y + Length - taken.Y - taken.Length },
-    ];
+        [
+            this with
+            {
+                Width = taken.X - X,
+            },
+            this with
+            {
+                X = taken.X + taken.Width,
+                Width = X + Width - taken.X - taken.Width,
+            },
+            this with
+            {
+                Length = taken.Y - Y,
+            },
+            this with
+            {
+                Y = taken.Y + taken.Length,
+                Length = Y + Length - taken.Y - taken.Length,
+            },
+        ];
 
     private bool Overlaps(EmptyRectangle other) =>
         X < other.X + other.Width && other.X < X + Width && Y < other.Y + other.Length && other.Y < Y + Length;

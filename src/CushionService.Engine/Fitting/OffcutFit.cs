@@ -14,7 +14,8 @@ public sealed record OffcutFit(
     FabricSpecification Fabric,
     FitVerdict Verdict,
     ImmutableArray<OffcutLayout> Layouts,
-    ImmutableArray<(CutPiece Piece, int Copies)> Unplaced)
+    ImmutableArray<(CutPiece Piece, int Copies)> Unplaced
+)
 {
     /// <summary>Lays the pieces.</summary>
     /// <param name="fabric">A cloth with offcuts.</param>

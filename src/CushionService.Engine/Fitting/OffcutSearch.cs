@@ -36,17 +36,23 @@ internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableAr
         }
 
         bool plain = rooms[0].Cloth.Repeat is null;
-        bool found = (plain && OnSheets(effort))
-            || ((effort == Effort.Thorough || !plain) && (FillByTurns(effort, smallestFirst: true) || FillByTurns(effort, smallestFirst: false)));
+        bool found =
+            (plain && OnSheets(effort))
+            || (
+                (effort == Effort.Thorough || !plain)
+                && (FillByTurns(effort, smallestFirst: true) || FillByTurns(effort, smallestFirst: false))
+            );
         return found ? FitVerdict.Fits : FitVerdict.NotFound;
     }
 
     public ImmutableArray<OffcutLayout> Layouts() => [.. rooms.Select((room, i) => new OffcutLayout(room, _laid[i]))];
 
     public ImmutableArray<(CutPiece Piece, int Copies)> Unplaced() =>
-    [
-        .. pieces.Select(piece => (piece, piece.Quantity - _laid.Sum(laid => laid.Count(one => one.Piece.Id == piece.Id)))).Where(rest => rest.Item2 > 0),
-    ];
+        [
+            .. pieces
+                .Select(piece => (piece, piece.Quantity - _laid.Sum(laid => laid.Count(one => one.Piece.Id == piece.Id))))
+                .Where(rest => rest.Item2 > 0),
+        ];
 
     // No layout exists when the pieces have more area than the offcuts, or one fits onto none of them.
     private bool PiecesHaveRoom()
@@ -85,13 +91,25 @@ internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableAr
             new SheetProblem
             {
                 Pieces = [.. pieces.Select(piece => ClothNesting.ToNest(rooms[0].Cloth, piece, grid))],
-                Sheets = [.. used.Select(i => new StockSheet(grid.Down(rooms[i].Width), grid.Down(rooms[i].Length), 1, grid.Down(rooms[i].Width) * grid.Down(rooms[i].Length)))],
+                Sheets =
+                [
+                    .. used.Select(i => new StockSheet(
+                        grid.Down(rooms[i].Width),
+                        grid.Down(rooms[i].Length),
+                        1,
+                        grid.Down(rooms[i].Width) * grid.Down(rooms[i].Length)
+                    )),
+                ],
             },
             effort,
-            cancellation);
+            cancellation
+        );
         for (var sheet = 0; sheet < layout.Sheets.Length; sheet++)
         {
-            _laid[used[layout.Sheets[sheet]]] = [.. layout.Placements.Where(placed => placed.Sheet == sheet).Select(placed => Laid(pieces[placed.Piece], placed, grid))];
+            _laid[used[layout.Sheets[sheet]]] =
+            [
+                .. layout.Placements.Where(placed => placed.Sheet == sheet).Select(placed => Laid(pieces[placed.Piece], placed, grid)),
+            ];
         }
 
         return layout.Unplaced.IsEmpty;
@@ -100,7 +118,10 @@ internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableAr
     // Offcut after offcut takes, of the copies that are left, the largest first, every one that the kernel finds a place for beside the others.
     private bool FillByTurns(Effort effort, bool smallestFirst)
     {
-        var left = pieces.SelectMany(piece => Enumerable.Repeat(piece, piece.Quantity)).OrderByDescending(piece => piece.Area.SquareNanometres).ToList();
+        var left = pieces
+            .SelectMany(piece => Enumerable.Repeat(piece, piece.Quantity))
+            .OrderByDescending(piece => piece.Area.SquareNanometres)
+            .ToList();
         if (left.Count > MostByTurns)
         {
             return false;
@@ -113,8 +134,13 @@ internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableAr
             (laid[i], List<CutPiece> chosen) = ([], []);
             foreach (CutPiece copy in left.ToArray())
             {
-                CutPiece[] trial = [.. chosen.Append(copy).GroupBy(piece => piece.Id).Select(group => group.First() with { Quantity = group.Count() })];
-                bool small = trial.Aggregate(default(Area), (sum, piece) => sum + piece.Quantity * piece.Area).SquareNanometres <= rooms[i].Area.SquareNanometres;
+                CutPiece[] trial =
+                [
+                    .. chosen.Append(copy).GroupBy(piece => piece.Id).Select(group => group.First() with { Quantity = group.Count() }),
+                ];
+                bool small =
+                    trial.Aggregate(default(Area), (sum, piece) => sum + piece.Quantity * piece.Area).SquareNanometres
+                    <= rooms[i].Area.SquareNanometres;
                 if (small && Strip(rooms[i], trial, each) is { Verdict: FitVerdict.Fits } strip)
                 {
                     laid[i] = strip.Laid;

@@ -13,7 +13,8 @@ public static class Polygon
         Int128 twice = 0;
         for (var i = 0; i < corners.Length; i++)
         {
-            Point from = corners[i], to = corners[(i + 1) % corners.Length];
+            Point from = corners[i],
+                to = corners[(i + 1) % corners.Length];
             twice += ((Int128)from.X.Nanometres * to.Y.Nanometres) - ((Int128)to.X.Nanometres * from.Y.Nanometres);
         }
 

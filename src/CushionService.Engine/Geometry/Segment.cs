@@ -83,14 +83,18 @@ public readonly record struct Segment(Point From, Point To, double Sweep = 0)
         {
             return From.Moved(
                 Length.FromNanometres((long)Math.Round((To.X - From.X).Nanometres * share)),
-                Length.FromNanometres((long)Math.Round((To.Y - From.Y).Nanometres * share)));
+                Length.FromNanometres((long)Math.Round((To.Y - From.Y).Nanometres * share))
+            );
         }
 
         // A chord over a share of the sweep leaves the start at half that share of the turn.
-        double turn = Sweep * share, chord = 2 * Radius * Math.Abs(Math.Sin(turn / 2)), direction = StartDirection + (turn / 2);
+        double turn = Sweep * share,
+            chord = 2 * Radius * Math.Abs(Math.Sin(turn / 2)),
+            direction = StartDirection + (turn / 2);
         return From.Moved(
             Length.FromNanometres((long)Math.Round(chord * Math.Cos(direction))),
-            Length.FromNanometres((long)Math.Round(chord * Math.Sin(direction))));
+            Length.FromNanometres((long)Math.Round(chord * Math.Sin(direction)))
+        );
     }
 
     /// <summary>The two parts on either side of a share of the length, strictly between 0 and 1.</summary>

@@ -16,7 +16,10 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
         if (trim.Pocket is { } pocket)
         {
             string side = Bearing(MarkKind.StitchLine);
-            yield return ($"Hem the mouth of the pocket twice by {Text(PocketSpecification.HemFold)}, turn its other edges under by {Text(PocketSpecification.TurnUnder)}, and edge-stitch it to {side} on its lines, {Text(pocket.Width)} apart; back-tack the ends at the mouth.", ["pocket", side]);
+            yield return (
+                $"Hem the mouth of the pocket twice by {Text(PocketSpecification.HemFold)}, turn its other edges under by {Text(PocketSpecification.TurnUnder)}, and edge-stitch it to {side} on its lines, {Text(pocket.Width)} apart; back-tack the ends at the mouth.",
+                ["pocket", side]
+            );
         }
 
         if (trim.Vents > 0)
@@ -27,7 +30,10 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
 
         if (trim.Ties is { } ties)
         {
-            yield return ($"Turn one end of each tie in by {Text(TieSpecification.EndFold)}. {Make("tie", 2 * ties.Pairs, ties.Make, ties.Width)}.", ["tie"]);
+            yield return (
+                $"Turn one end of each tie in by {Text(TieSpecification.EndFold)}. {Make("tie", 2 * ties.Pairs, ties.Make, ties.Width)}.",
+                ["tie"]
+            );
             string face = Bearing(MarkKind.TieEnd, "Catch a pair");
             yield return ($"Baste the ties, two by two, to the raw edge of {face} at their marks, pointing inward.", ["tie", face]);
         }
@@ -36,12 +42,18 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
         {
             yield return ($"{Make("strap", straps.Count, straps.Make, straps.Width)}.", ["strap"]);
             string face = Bearing(MarkKind.TieEnd, "Catch an end");
-            yield return ($"Lay the {(straps.Count == 1 ? "strap" : "straps")} across the right side of {face} and baste both ends to its raw edges at their marks.", ["strap", face]);
+            yield return (
+                $"Lay the {(straps.Count == 1 ? "strap" : "straps")} across the right side of {face} and baste both ends to its raw edges at their marks.",
+                ["strap", face]
+            );
         }
 
         if (trim.Base == BaseKind.AntiSlip)
         {
-            yield return ("Cut the anti-slip base like bottom, lay it on the right side of bottom, grip outward, and baste it round inside the allowance.", ["bottom"]);
+            yield return (
+                "Cut the anti-slip base like bottom, lay it on the right side of bottom, grip outward, and baste it round inside the allowance.",
+                ["bottom"]
+            );
         }
     }
 
@@ -55,11 +67,17 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
 
         if (tufts.Covered)
         {
-            yield return ($"Cut the button covers round, {Text(2 * tufts.ButtonDiameter)} across, and cover {2 * tufts.Count} buttons.", ["button-cover"]);
+            yield return (
+                $"Cut the button covers round, {Text(2 * tufts.ButtonDiameter)} across, and cover {2 * tufts.Count} buttons.",
+                ["button-cover"]
+            );
         }
 
         string depth = tufts.PullDepth > Length.Zero ? $" {Text(tufts.PullDepth)} deep" : "";
-        yield return ($"Tuft through the marks from the middle outward: twine through a button above and one below, pulled{depth} alike at all {tufts.Count} tufts and knotted.", ["top", "bottom"]);
+        yield return (
+            $"Tuft through the marks from the middle outward: twine through a button above and one below, pulled{depth} alike at all {tufts.Count} tufts and knotted.",
+            ["top", "bottom"]
+        );
     }
 
     private string Make(string what, int count, StrapMake make, Length width)
@@ -70,8 +88,10 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
             : $"Sew {them} into a tube with a {Text(TieSpecification.TubeSeam)} seam, turn it right side out and press it to {Text(width)}";
     }
 
-    private string Bearing(MarkKind kind, string purpose = "") => pattern.Panels.First(panel =>
-        panel.Marks.Any(mark => mark.Kind == kind && mark.Purpose.StartsWith(purpose, StringComparison.Ordinal))).Part;
+    private string Bearing(MarkKind kind, string purpose = "") =>
+        pattern
+            .Panels.First(panel => panel.Marks.Any(mark => mark.Kind == kind && mark.Purpose.StartsWith(purpose, StringComparison.Ordinal)))
+            .Part;
 
     private string Text(Length length) => LengthText.Format(length, unit);
 }

@@ -7,7 +7,14 @@ using CushionService.Engine.Specifications;
 namespace CushionService.Engine.Instructions;
 
 /// <summary>The steps of sewing one cover.</summary>
-internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, Pattern pattern, IReadOnlyList<CutPiece> pieces, Length edgeDistance, ImmutableArray<Step>.Builder steps)
+internal sealed class CoverSteps(
+    LengthUnit unit,
+    CushionSpecification cushion,
+    Pattern pattern,
+    IReadOnlyList<CutPiece> pieces,
+    Length edgeDistance,
+    ImmutableArray<Step>.Builder steps
+)
 {
     public void Add()
     {
@@ -25,7 +32,9 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
 
         SewHandle();
         var additions = new AdditionSteps(cushion, pattern, unit);
-        foreach ((string text, ImmutableArray<string> parts) in additions.BeforeSeams().Concat(EdgingSteps.Of(cushion, pattern, pieces, unit)))
+        foreach (
+            (string text, ImmutableArray<string> parts) in additions.BeforeSeams().Concat(EdgingSteps.Of(cushion, pattern, pieces, unit))
+        )
         {
             Say(text, [.. parts]);
         }
@@ -37,7 +46,8 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
             steps.Add(Sew(runs[i], closesLoop: i == loop, last: i == runs.Length - 1));
         }
 
-        string opening = cushion.Flange is { Layers: FlangeLayers.Double } ? "Turn the corners right side out and press the flanges back"
+        string opening =
+            cushion.Flange is { Layers: FlangeLayers.Double } ? "Turn the corners right side out and press the flanges back"
             : cushion.Closure is HandSewnClosure ? "Clip the corners, turn the cover right side out through the gap and press it"
             : "Open the closure, clip the corners, turn the cover right side out and press it";
         Say($"{opening}.");
@@ -63,21 +73,40 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
             {
                 if (edge.Finish.Kind == FinishKind.Hem)
                 {
-                    Say($"Fold the {edge.Name} edge of {panel.Part} {edge.Finish.Turns} times by {Text(edge.Finish.Depth)} and stitch the hem.", panel.Part);
+                    Say(
+                        $"Fold the {edge.Name} edge of {panel.Part} {edge.Finish.Turns} times by {Text(edge.Finish.Depth)} and stitch the hem.",
+                        panel.Part
+                    );
                 }
             }
         }
 
         if (cushion.Closure is HookAndLoopClosure hook)
         {
-            ImmutableArray<string> hemmed = [.. pattern.Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem)).Select(panel => panel.Part)];
-            Say($"Sew the hook tape to one hem and the loop tape to the other, lay them over each other by {Text(hook.Overlap)}, and baste the ends together.", [.. hemmed]);
+            ImmutableArray<string> hemmed =
+            [
+                .. pattern
+                    .Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem))
+                    .Select(panel => panel.Part),
+            ];
+            Say(
+                $"Sew the hook tape to one hem and the loop tape to the other, lay them over each other by {Text(hook.Overlap)}, and baste the ends together.",
+                [.. hemmed]
+            );
         }
         else if (cushion.Closure is OverlappingClosure overlapping)
         {
-            ImmutableArray<string> hemmed = [.. pattern.Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem)).Select(panel => panel.Part)];
+            ImmutableArray<string> hemmed =
+            [
+                .. pattern
+                    .Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem))
+                    .Select(panel => panel.Part),
+            ];
             Fasten(hemmed);
-            Say($"Lay the hemmed {(overlapping.Side == Side.Bottom ? "flaps" : hemmed.Length == 1 ? "edges" : "strips")} over each other by {Text(overlapping.Overlap)} and baste their ends together.", [.. hemmed]);
+            Say(
+                $"Lay the hemmed {(overlapping.Side == Side.Bottom ? "flaps" : hemmed.Length == 1 ? "edges" : "strips")} over each other by {Text(overlapping.Overlap)} and baste their ends together.",
+                [.. hemmed]
+            );
         }
     }
 
@@ -85,11 +114,17 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
     {
         if (cushion.Closure is ButtonClosure buttons)
         {
-            Say($"Work {Fastenings.Buttons(pattern)} buttonholes of {Text(buttons.Buttonhole)} at the marks of one hem and sew the buttons to the other.", [.. hemmed]);
+            Say(
+                $"Work {Fastenings.Buttons(pattern)} buttonholes of {Text(buttons.Buttonhole)} at the marks of one hem and sew the buttons to the other.",
+                [.. hemmed]
+            );
         }
         else if (cushion.Closure is TieClosure)
         {
-            Say("Fold the long edges of each tie to the middle, turn its ends in, fold it in half and edge-stitch it; sew a tie to each hem at every mark.", ["closure-tie", .. hemmed]);
+            Say(
+                "Fold the long edges of each tie to the middle, turn its ends in, fold it in half and edge-stitch it; sew a tie to each hem at every mark.",
+                ["closure-tie", .. hemmed]
+            );
         }
     }
 
@@ -103,12 +138,18 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
         Panel marked = pattern.Panels.First(panel => panel.Marks.Any(mark => mark.Kind == MarkKind.HandleEnd));
         if (!handle.HasStrap)
         {
-            Say($"Turn {Text(HandleSpecification.EndFold)} of the webbing under at each end and sew the ends to {marked.Part} at its marks, {Text(handle.Span)} apart, with a boxed X.", marked.Part);
+            Say(
+                $"Turn {Text(HandleSpecification.EndFold)} of the webbing under at each end and sew the ends to {marked.Part} at its marks, {Text(handle.Span)} apart, with a boxed X.",
+                marked.Part
+            );
             return;
         }
 
         string inside = handle.HasWebbing ? "lay the webbing inside, " : "";
-        Say($"Fold the ends of the handle in by {Text(HandleSpecification.EndFold)} and its long edges to the middle, {inside}fold it in half, and edge-stitch it {Text(edgeDistance)} from the edge.", "handle");
+        Say(
+            $"Fold the ends of the handle in by {Text(HandleSpecification.EndFold)} and its long edges to the middle, {inside}fold it in half, and edge-stitch it {Text(edgeDistance)} from the edge.",
+            "handle"
+        );
         Say($"Sew each end of the handle to {marked.Part} at its marks, {Text(handle.Span)} apart, with a boxed X.", "handle", marked.Part);
     }
 
@@ -133,23 +174,27 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
         }
     }
 
-    private (bool Join, bool Zipper, string Face) Task(Seam seam) => seam.Kind switch
-    {
-        SeamKind.StripJoin => (true, false, FaceOf(seam)),
-        SeamKind.Zipper when InSection(seam) => (false, true, ""),
-        _ => (false, false, seam.Other[0].Part.Split('-')[0]),
-    };
+    private (bool Join, bool Zipper, string Face) Task(Seam seam) =>
+        seam.Kind switch
+        {
+            SeamKind.StripJoin => (true, false, FaceOf(seam)),
+            SeamKind.Zipper when InSection(seam) => (false, true, ""),
+            _ => (false, false, seam.Other[0].Part.Split('-')[0]),
+        };
 
     // A zipper with edges turned under for it, not one in a seam.
-    private bool InSection(Seam seam) => seam.Kind == SeamKind.Zipper && pattern[seam.One[0].Part][seam.One[0].Edge].Finish.Kind == FinishKind.ZipperTurnUnder;
+    private bool InSection(Seam seam) =>
+        seam.Kind == SeamKind.Zipper && pattern[seam.One[0].Part][seam.One[0].Edge].Finish.Kind == FinishKind.ZipperTurnUnder;
 
     // A notch that is opened and sewn across: the same panels on both sides.
-    private static bool IsNotch(Seam seam) => seam.One.Length > 1 && seam.One.Select(edge => edge.Part).SequenceEqual(seam.Other.Select(edge => edge.Part));
+    private static bool IsNotch(Seam seam) =>
+        seam.One.Length > 1 && seam.One.Select(edge => edge.Part).SequenceEqual(seam.Other.Select(edge => edge.Part));
 
     // A face is whole before anything is basted to it.
     private static bool JoinsFace(ImmutableArray<Seam> run) => run[0].Kind == SeamKind.StripJoin && FaceOf(run[0]).Length > 0;
 
-    private static string FaceOf(Seam seam) => seam.Other[0].Part.Split('-')[0] is "top" or "bottom" ? seam.Other[0].Part.Split('-')[0] : "";
+    private static string FaceOf(Seam seam) =>
+        seam.Other[0].Part.Split('-')[0] is "top" or "bottom" ? seam.Other[0].Part.Split('-')[0] : "";
 
     private Step Sew(ImmutableArray<Seam> run, bool closesLoop, bool last)
     {
@@ -158,19 +203,26 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
         string allowance = Text(cushion.SeamAllowance);
         string text = run[0].Kind switch
         {
-            SeamKind.StripJoin => $"Join {List(parts)} end to end, {Joins(run.Length)} with {allowance} seams{(closesLoop ? ", and measure the loop against the face" : "")}.",
-            SeamKind.Zipper when InSection(run[0]) => $"Turn the edges under and sew the zipper between {(parts.Length == 1 ? $"the edges of {parts[0]}" : List(parts))}, {Text(length)} along each tape.",
-            _ when IsNotch(run[0]) => $"Open the notched corners of {List(parts)}, match their side seams, and sew across each, {Text(length)} in all with {allowance} seams.",
-            _ when parts.Length == 1 => $"Sew the edges of {parts[0]} to each other, {Text(length)} in all with {allowance} seams{Opening(run, last)}.",
+            SeamKind.StripJoin =>
+                $"Join {List(parts)} end to end, {Joins(run.Length)} with {allowance} seams{(closesLoop ? ", and measure the loop against the face" : "")}.",
+            SeamKind.Zipper when InSection(run[0]) =>
+                $"Turn the edges under and sew the zipper between {(parts.Length == 1 ? $"the edges of {parts[0]}" : List(parts))}, {Text(length)} along each tape.",
+            _ when IsNotch(run[0]) =>
+                $"Open the notched corners of {List(parts)}, match their side seams, and sew across each, {Text(length)} in all with {allowance} seams.",
+            _ when parts.Length == 1 =>
+                $"Sew the edges of {parts[0]} to each other, {Text(length)} in all with {allowance} seams{Opening(run, last)}.",
             _ => $"Sew {List(parts)} together, matching notches, {Text(length)} in all with {allowance} seams{Opening(run, last)}.",
         };
         return Of(text, [.. parts]);
     }
 
     private string Opening(ImmutableArray<Seam> run, bool last) =>
-        run.Any(seam => seam.Kind == SeamKind.Gap) ? $"; leave a gap in the {cushion.Closure.Side.ToString().ToLowerInvariant()} seam, 2 in short of each corner"
-        : run.Any(seam => seam.Kind == SeamKind.Zipper) ? $"; set the zipper in the middle of the {cushion.Closure.Side.ToString().ToLowerInvariant()} seam"
-        : last && cushion.Closure is ZipperClosure or OverlappingClosure and not EnvelopeClosure ? "; open the closure before the last seam" : "";
+        run.Any(seam => seam.Kind == SeamKind.Gap)
+            ? $"; leave a gap in the {cushion.Closure.Side.ToString().ToLowerInvariant()} seam, 2 in short of each corner"
+        : run.Any(seam => seam.Kind == SeamKind.Zipper)
+            ? $"; set the zipper in the middle of the {cushion.Closure.Side.ToString().ToLowerInvariant()} seam"
+        : last && cushion.Closure is ZipperClosure or OverlappingClosure and not EnvelopeClosure ? "; open the closure before the last seam"
+        : "";
 
     private static string Joins(int count) => count == 1 ? "1 join" : $"{count} joins";
 
@@ -183,7 +235,13 @@ internal sealed class CoverSteps(LengthUnit unit, CushionSpecification cushion, 
         {
             // A part that is joined from several is named by all of them.
             string id = $"{cushion.Id}/{part}";
-            ids.AddRange(pieces.Where(piece => piece.Id == id || (piece.Id.StartsWith($"{id}-", StringComparison.Ordinal) && pieces.All(other => other.Id != id))).Select(piece => piece.Id));
+            ids.AddRange(
+                pieces
+                    .Where(piece =>
+                        piece.Id == id || (piece.Id.StartsWith($"{id}-", StringComparison.Ordinal) && pieces.All(other => other.Id != id))
+                    )
+                    .Select(piece => piece.Id)
+            );
         }
 
         return new Step($"{cushion.Id}: {text}", ids.ToImmutable());

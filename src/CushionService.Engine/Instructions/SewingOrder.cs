@@ -22,9 +22,12 @@ public static class SewingOrder
             if (cut.Length > 0)
             {
                 string wash = fabric.LengthShrinkage.Numerator > 0 || fabric.WidthShrinkage.Numerator > 0 ? "Wash, dry and press" : "Press";
-                steps.Add(new Step(
-                    $"{wash} the cloth {fabric.Id}, square its end, and cut its {cut.Sum(piece => piece.Quantity)} pieces as laid out; mark each piece.",
-                    [.. cut.Select(piece => piece.Id)]));
+                steps.Add(
+                    new Step(
+                        $"{wash} the cloth {fabric.Id}, square its end, and cut its {cut.Sum(piece => piece.Quantity)} pieces as laid out; mark each piece.",
+                        [.. cut.Select(piece => piece.Id)]
+                    )
+                );
             }
         }
 
@@ -36,7 +39,18 @@ public static class SewingOrder
             if (inner is not null)
             {
                 CushionSpecification plain = InnerCover.Plain(cushion, Constructions.Of(cushion.Construction));
-                new CoverSteps(order.Unit, plain with { Flange = null, Fabrics = cushion.Fabrics with { InnerCover = null } }, inner, cut, order.Workroom.EdgeDistance, steps).Add();
+                new CoverSteps(
+                    order.Unit,
+                    plain with
+                    {
+                        Flange = null,
+                        Fabrics = cushion.Fabrics with { InnerCover = null },
+                    },
+                    inner,
+                    cut,
+                    order.Workroom.EdgeDistance,
+                    steps
+                ).Add();
             }
 
             new CoverSteps(order.Unit, cushion, cover, cut, order.Workroom.EdgeDistance, steps).Add();

@@ -18,7 +18,12 @@ public static class ClothNesting
     /// <param name="effort">How hard to search.</param>
     /// <param name="cancellation">Gives up the search.</param>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
-    public static ClothLayout LayOut(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces, Effort effort, CancellationToken cancellation)
+    public static ClothLayout LayOut(
+        FabricSpecification fabric,
+        IReadOnlyList<CutPiece> pieces,
+        Effort effort,
+        CancellationToken cancellation
+    )
     {
         Grid grid = GridFor(fabric, pieces);
         (StripLayout layout, long start) = fabric.Repeat is null
@@ -35,9 +40,16 @@ public static class ClothNesting
             ProofFigures = layout.ProofFigures,
             Placements = ImmutableArray.CreateRange(
                 layout.Placements,
-                static (placed, cloth) => new LaidPiece(
-                    cloth.pieces[placed.Piece], placed.Copy + 1, cloth.grid.Back(placed.X), cloth.grid.Back(placed.Y), placed.Turn),
-                (pieces, grid)),
+                static (placed, cloth) =>
+                    new LaidPiece(
+                        cloth.pieces[placed.Piece],
+                        placed.Copy + 1,
+                        cloth.grid.Back(placed.X),
+                        cloth.grid.Back(placed.Y),
+                        placed.Turn
+                    ),
+                (pieces, grid)
+            ),
             Steps = layout.Steps,
         };
     }
@@ -55,12 +67,24 @@ public static class ClothNesting
     private static (StripLayout Layout, long Start) Matched(StripProblem problem, Effort effort, CancellationToken cancellation)
     {
         StripLayout free = Nester.Nest(
-            problem with { Pieces = [.. problem.Pieces.Select(piece => piece with { Alignment = null })] }, Effort.Quick, cancellation);
+            problem with
+            {
+                Pieces = [.. problem.Pieces.Select(piece => piece with { Alignment = null })],
+            },
+            Effort.Quick,
+            cancellation
+        );
         (StripLayout? Layout, long Start) best = (null, 0);
         foreach (long phase in problem.Pieces.Select(piece => piece.Alignment?.PhaseY ?? 0).Distinct().Take(MostStarts))
         {
             StripLayout layout = Nester.Nest(
-                problem with { Pieces = [.. problem.Pieces.Select(piece => piece with { Alignment = Later(piece.Alignment, -phase) })] }, effort, cancellation);
+                problem with
+                {
+                    Pieces = [.. problem.Pieces.Select(piece => piece with { Alignment = Later(piece.Alignment, -phase) })],
+                },
+                effort,
+                cancellation
+            );
             if (best.Layout is null || layout.Length < best.Layout.Length)
             {
                 best = (layout, Modulo(-phase));
@@ -68,26 +92,30 @@ public static class ClothNesting
         }
 
         bool proven = free.ProvenMinimal && problem.Sale.RungFor(free.LowerBound) == problem.Sale.RungFor(best.Layout!.Length);
-        return (best.Layout! with
-        {
-            LowerBound = Math.Min(free.LowerBound, best.Layout.Length),
-            ProvenMinimal = proven,
-            Proof = proven ? free.Proof : ProofKind.None,
-            ProofFigures = proven ? free.ProofFigures : "",
-        }, best.Start);
+        return (
+            best.Layout! with
+            {
+                LowerBound = Math.Min(free.LowerBound, best.Layout.Length),
+                ProvenMinimal = proven,
+                Proof = proven ? free.Proof : ProofKind.None,
+                ProofFigures = proven ? free.ProofFigures : "",
+            },
+            best.Start
+        );
 
         Alignment? Later(Alignment? alignment, long by) => alignment is { } at ? at with { PhaseY = Modulo(at.PhaseY + by) } : null;
 
         long Modulo(long length) => ((length % problem.Repeat!.Length) + problem.Repeat.Length) % problem.Repeat.Length;
     }
 
-    internal static StripProblem Problem(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces, Grid grid) => new()
-    {
-        Width = grid.Down(fabric.UsableWidth),
-        Pieces = [.. pieces.Select(piece => ToNest(fabric, piece, grid))],
-        Repeat = MotifMatch.Lattice(fabric, grid),
-        Sale = ClothSale.Ladder(fabric, grid.Unit),
-    };
+    internal static StripProblem Problem(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces, Grid grid) =>
+        new()
+        {
+            Width = grid.Down(fabric.UsableWidth),
+            Pieces = [.. pieces.Select(piece => ToNest(fabric, piece, grid))],
+            Repeat = MotifMatch.Lattice(fabric, grid),
+            Sale = ClothSale.Ladder(fabric, grid.Unit),
+        };
 
     internal static NestingPiece ToNest(FabricSpecification fabric, CutPiece piece, Grid grid)
     {
@@ -98,7 +126,11 @@ public static class ClothNesting
             Length = grid.Up(piece.Length),
             Quantity = piece.Quantity,
             Rotations = corner is null ? piece.Rotations : Rotations.None,
-            Outline = ImmutableArray.CreateRange(piece.Outline, static (at, grid) => new GridPoint(grid.Nearest(at.X), grid.Nearest(at.Y)), grid),
+            Outline = ImmutableArray.CreateRange(
+                piece.Outline,
+                static (at, grid) => new GridPoint(grid.Nearest(at.X), grid.Nearest(at.Y)),
+                grid
+            ),
             Alignment = corner is { } at ? new Alignment(grid.Down(at.X), grid.Down(at.Y)) : null,
         };
     }

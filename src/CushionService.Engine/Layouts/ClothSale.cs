@@ -11,9 +11,13 @@ namespace CushionService.Engine.Layouts;
 public static class ClothSale
 {
     /// <summary>The length that must be bought, before the sale step.</summary>
-    public static Length Needed(FabricSpecification fabric, Length layout) => Fixed(fabric) + (fabric.LengthShrinkage.Numerator == 0
-        ? layout
-        : Length.FromNanometres(FabricSpecification.Kept(fabric.LengthShrinkage).Inverse().CeilingOf(layout.Nanometres)));
+    public static Length Needed(FabricSpecification fabric, Length layout) =>
+        Fixed(fabric)
+        + (
+            fabric.LengthShrinkage.Numerator == 0
+                ? layout
+                : Length.FromNanometres(FabricSpecification.Kept(fabric.LengthShrinkage).Inverse().CeilingOf(layout.Nanometres))
+        );
 
     /// <summary>The length that is bought.</summary>
     public static Length Sold(FabricSpecification fabric, Length layout) => fabric.Sold.Sell(Needed(fabric, layout));
@@ -28,7 +32,8 @@ public static class ClothSale
             (fabric.Sold.Least - Fixed(fabric)).Nanometres,
             fabric.Sold.Step.Nanometres,
             (long)kept.Numerator,
-            (long)kept.Denominator * unit);
+            (long)kept.Denominator * unit
+        );
     }
 
     private static Length Fixed(FabricSpecification fabric) => (fabric.Repeat?.Length ?? Length.Zero) + fabric.Squaring;

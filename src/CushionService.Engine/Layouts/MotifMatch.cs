@@ -12,12 +12,10 @@ namespace CushionService.Engine.Layouts;
 internal static class MotifMatch
 {
     /// <summary>The lattice of a cloth's repeat on a grid; null when it has none.</summary>
-    public static RepeatLattice? Lattice(FabricSpecification fabric, Grid grid) => fabric.Repeat is { } repeat
-        ? new RepeatLattice(
-            repeat.Width is { } width ? grid.Down(width) : 0,
-            grid.Down(repeat.Length),
-            grid.Down(Drop(repeat)))
-        : null;
+    public static RepeatLattice? Lattice(FabricSpecification fabric, Grid grid) =>
+        fabric.Repeat is { } repeat
+            ? new RepeatLattice(repeat.Width is { } width ? grid.Down(width) : 0, grid.Down(repeat.Length), grid.Down(Drop(repeat)))
+            : null;
 
     /// <summary>Where the lower left corner of a piece must lie, modulo the repeat; null when the piece is not matched.</summary>
     public static Point? Corner(CutPiece piece, FabricSpecification fabric)
@@ -40,10 +38,10 @@ internal static class MotifMatch
     }
 
     /// <summary>Whether a matched piece finds a place across the cloth at all.</summary>
-    public static bool FitsAcross(CutPiece piece, Point corner, FabricSpecification fabric) =>
-        corner.X + piece.Width <= fabric.UsableWidth;
+    public static bool FitsAcross(CutPiece piece, Point corner, FabricSpecification fabric) => corner.X + piece.Width <= fabric.UsableWidth;
 
-    private static Length Drop(RepeatSpecification repeat) => repeat is { Drop: DropKind.Half, Width: not null } ? repeat.Length.HalfUp() : Length.Zero;
+    private static Length Drop(RepeatSpecification repeat) =>
+        repeat is { Drop: DropKind.Half, Width: not null } ? repeat.Length.HalfUp() : Length.Zero;
 
     private static Length Modulo(Length length, Length repeat)
     {

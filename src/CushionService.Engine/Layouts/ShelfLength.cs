@@ -11,7 +11,9 @@ public static class ShelfLength
     public static Length Of(ClothLayout layout)
     {
         ArgumentNullException.ThrowIfNull(layout);
-        Length width = layout.Fabric.UsableWidth, used = Length.Zero, whole = Length.Zero;
+        Length width = layout.Fabric.UsableWidth,
+            used = Length.Zero,
+            whole = Length.Zero;
         foreach (LaidPiece piece in layout.Placements.OrderByDescending(piece => piece.Length.Nanometres))
         {
             used += piece.Width;
@@ -28,7 +30,9 @@ public static class ShelfLength
     public static Length Saved(Yardage yardage)
     {
         ArgumentNullException.ThrowIfNull(yardage);
-        Length more = yardage.Layout.Fabric.Repeat is null ? ClothSale.Sold(yardage.Layout.Fabric, Of(yardage.Layout)) - yardage.Sold : Length.Zero;
+        Length more = yardage.Layout.Fabric.Repeat is null
+            ? ClothSale.Sold(yardage.Layout.Fabric, Of(yardage.Layout)) - yardage.Sold
+            : Length.Zero;
         return more > Length.Zero ? more : Length.Zero;
     }
 }

@@ -16,23 +16,26 @@ internal static class AmountText
     }
 
     /// <summary>A weight in pounds to the hundredth, or in kilograms to the gram.</summary>
-    public static string Weight(Mass mass, LengthUnit unit) => unit == LengthUnit.Inch
-        ? FormattableString.Invariant($"{mass.Pounds:0.00} lb")
-        : FormattableString.Invariant($"{mass.Kilograms:0.000} kg");
+    public static string Weight(Mass mass, LengthUnit unit) =>
+        unit == LengthUnit.Inch
+            ? FormattableString.Invariant($"{mass.Pounds:0.00} lb")
+            : FormattableString.Invariant($"{mass.Kilograms:0.000} kg");
 
     /// <summary>A force in whole pounds of force, or newtons.</summary>
-    public static string Firmness(Force force, LengthUnit unit) => unit == LengthUnit.Inch
-        ? FormattableString.Invariant($"{force.Pounds:0} lbf")
-        : FormattableString.Invariant($"{force.Newtons:0} N");
+    public static string Firmness(Force force, LengthUnit unit) =>
+        unit == LengthUnit.Inch
+            ? FormattableString.Invariant($"{force.Pounds:0} lbf")
+            : FormattableString.Invariant($"{force.Newtons:0} N");
 
     /// <summary>A number with at most three decimals.</summary>
     public static string Number(decimal number) => number.ToString("0.###", CultureInfo.InvariantCulture);
 
     /// <summary>The symbol of a unit of sale.</summary>
-    public static string Symbol(SaleUnit unit) => unit switch
-    {
-        SaleUnit.SqYd => "yd²",
-        SaleUnit.SqM => "m²",
-        _ => unit.ToString().ToLowerInvariant(),
-    };
+    public static string Symbol(SaleUnit unit) =>
+        unit switch
+        {
+            SaleUnit.SqYd => "yd²",
+            SaleUnit.SqM => "m²",
+            _ => unit.ToString().ToLowerInvariant(),
+        };
 }

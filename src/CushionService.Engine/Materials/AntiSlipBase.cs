@@ -12,26 +12,43 @@ internal static class AntiSlipBase
     public static IEnumerable<Panel> PanelsOf(Pattern pattern) => pattern.Panels.Where(panel => panel.Role == FabricRole.Bottom);
 
     /// <summary>The material as it is sold.</summary>
-    public static Goods Goods(Shop shop) => Roll(shop) is { } roll
-        ? shop.ByLength(TrimmingNeeds.AntiSlip, MaterialKind.AntiSlip, roll)
-        : shop.ByArea(TrimmingNeeds.AntiSlip, MaterialKind.AntiSlip, shop.Stocked(MaterialKind.AntiSlip));
+    public static Goods Goods(Shop shop) =>
+        Roll(shop) is { } roll
+            ? shop.ByLength(TrimmingNeeds.AntiSlip, MaterialKind.AntiSlip, roll)
+            : shop.ByArea(TrimmingNeeds.AntiSlip, MaterialKind.AntiSlip, shop.Stocked(MaterialKind.AntiSlip));
 
     /// <summary>Lays every base on the roll, where there is one.</summary>
-    public static void Lay(Basket basket, OrderSpecification order, IReadOnlyList<Pattern> patterns, Shop shop, CancellationToken cancellation)
+    public static void Lay(
+        Basket basket,
+        OrderSpecification order,
+        IReadOnlyList<Pattern> patterns,
+        Shop shop,
+        CancellationToken cancellation
+    )
     {
         (Length Width, Length Length, int Count)[] pieces =
         [
-            .. order.Cushions.Zip(patterns).Where(one => one.First.Trim.Base == BaseKind.AntiSlip).SelectMany(one => PanelsOf(one.Second).Select(panel =>
-            {
-                FabricSpecification cloth = order.Fabrics.First(fabric => fabric.Id == one.First.Fabrics.Bottom);
-                CutPiece cut = CutPiece.Of(panel, one.First, cloth, order.Workroom.CuttingStep);
-                return (cut.Width, cut.Length, cut.Quantity);
-            })),
+            .. order
+                .Cushions.Zip(patterns)
+                .Where(one => one.First.Trim.Base == BaseKind.AntiSlip)
+                .SelectMany(one =>
+                    PanelsOf(one.Second)
+                        .Select(panel =>
+                        {
+                            FabricSpecification cloth = order.Fabrics.First(fabric => fabric.Id == one.First.Fabrics.Bottom);
+                            CutPiece cut = CutPiece.Of(panel, one.First, cloth, order.Workroom.CuttingStep);
+                            return (cut.Width, cut.Length, cut.Quantity);
+                        })
+                ),
         ];
         if (pieces.Length > 0 && Roll(shop) is { } roll)
         {
             Length length = RollNesting.Lay(roll.Width!.Value, pieces, order.Effort, cancellation);
-            basket.Lay(Goods(shop), length.Nanometres, $"{LengthText.Format(length, order.Unit)} off a roll {LengthText.Format(roll.Width.Value, order.Unit)} wide");
+            basket.Lay(
+                Goods(shop),
+                length.Nanometres,
+                $"{LengthText.Format(length, order.Unit)} off a roll {LengthText.Format(roll.Width.Value, order.Unit)} wide"
+            );
         }
     }
 

@@ -23,10 +23,16 @@ internal sealed class Basket(LengthUnit unit)
     {
         (decimal Amount, string Because)? laid = _laid.TryGetValue(goods, out (decimal, string) known) ? known : null;
         decimal amount = laid?.Amount ?? needs.Sum(need => need.Amount);
-        decimal needed = amount / goods.PerUnit, sold = goods.Sale.Sell(needed);
+        decimal needed = amount / goods.PerUnit,
+            sold = goods.Sale.Sell(needed);
         string reasons = string.Join("; ", needs.Select(need => $"{need.Cushion}: {need.Because}"));
-        string sum = laid is { } all ? $"; {all.Because}" : needs.Length > 1 ? $"; {Text(goods, amount)} in all" : "";
-        Mass? weight = needs.All(need => need.Weight is not null) ? needs.Aggregate(new Mass(0), (total, need) => total + need.Weight!.Value) : null;
+        string sum =
+            laid is { } all ? $"; {all.Because}"
+            : needs.Length > 1 ? $"; {Text(goods, amount)} in all"
+            : "";
+        Mass? weight = needs.All(need => need.Weight is not null)
+            ? needs.Aggregate(new Mass(0), (total, need) => total + need.Weight!.Value)
+            : null;
         return new Material(goods.Item, goods.Kind, sold, goods.Sale.Unit, $"{reasons}{sum}{Rounding(goods, needed, sold)}")
         {
             Uses = [.. needs.GroupBy(need => need.Cushion).Select(one => new CushionUse(one.Key, one.Sum(need => need.Amount)))],
@@ -49,18 +55,25 @@ internal sealed class Basket(LengthUnit unit)
         return $"{container}, up to the next {step}{least}: {Quantity(sold, sale.Unit)}";
     }
 
-    private string Text(Goods goods, decimal amount) => goods.Measured switch
-    {
-        Dimension.Length => LengthText.Format(Length.FromNanometres((long)amount), goods.Content is null ? unit : unit == LengthUnit.Inch ? LengthUnit.Yard : LengthUnit.Metre),
-        Dimension.Area => AmountText.Area(amount, unit),
-        Dimension.Mass => AmountText.Weight(new Mass(amount), unit),
-        _ => amount.ToString("0.##", CultureInfo.InvariantCulture),
-    };
+    private string Text(Goods goods, decimal amount) =>
+        goods.Measured switch
+        {
+            Dimension.Length => LengthText.Format(
+                Length.FromNanometres((long)amount),
+                goods.Content is null ? unit
+                    : unit == LengthUnit.Inch ? LengthUnit.Yard
+                    : LengthUnit.Metre
+            ),
+            Dimension.Area => AmountText.Area(amount, unit),
+            Dimension.Mass => AmountText.Weight(new Mass(amount), unit),
+            _ => amount.ToString("0.##", CultureInfo.InvariantCulture),
+        };
 
-    private static string Quantity(decimal quantity, SaleUnit unit) => unit switch
-    {
-        SaleUnit.Yd => LengthText.Format(Length.From(quantity, LengthUnit.Yard), LengthUnit.Yard),
-        SaleUnit.Each => quantity.ToString("0.##", CultureInfo.InvariantCulture),
-        _ => $"{quantity.ToString("0.###", CultureInfo.InvariantCulture)} {AmountText.Symbol(unit)}",
-    };
+    private static string Quantity(decimal quantity, SaleUnit unit) =>
+        unit switch
+        {
+            SaleUnit.Yd => LengthText.Format(Length.From(quantity, LengthUnit.Yard), LengthUnit.Yard),
+            SaleUnit.Each => quantity.ToString("0.##", CultureInfo.InvariantCulture),
+            _ => $"{quantity.ToString("0.###", CultureInfo.InvariantCulture)} {AmountText.Symbol(unit)}",
+        };
 }

@@ -15,7 +15,11 @@ public static class BillOfMaterials
     /// <param name="cancellation">Gives up the search for foam sheets and rolls.</param>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
     public static ImmutableArray<Material> Of(
-        OrderSpecification order, IReadOnlyList<Pattern> patterns, IReadOnlyList<Yardage> yardages, CancellationToken cancellation)
+        OrderSpecification order,
+        IReadOnlyList<Pattern> patterns,
+        IReadOnlyList<Yardage> yardages,
+        CancellationToken cancellation
+    )
     {
         var shop = new Shop(order);
         var basket = new Basket(order.Unit);

@@ -22,7 +22,10 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
     /// <returns>Null where no zipper with closed ends is stocked.</returns>
     public static ClosedZipper? For(CushionSpecification cushion, Pattern pattern, IEnumerable<StockSpecification> stocks)
     {
-        StockSpecification[] closed = [.. stocks.Where(stock => stock is { Kind: MaterialKind.Zipper, Length: not null }).OrderBy(stock => stock.Length!.Value)];
+        StockSpecification[] closed =
+        [
+            .. stocks.Where(stock => stock is { Kind: MaterialKind.Zipper, Length: not null }).OrderBy(stock => stock.Length!.Value),
+        ];
         if (closed.Length == 0)
         {
             return null;
@@ -30,7 +33,8 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
 
         (Length seam, bool ownSection) = Closing.ZipperSeam(pattern);
         Length room = ownSection ? seam - EndGuards : Closing.ZipperInSeam(seam);
-        StockSpecification chosen = closed.LastOrDefault(stock => stock.Length <= room && 2 * stock.Length!.Value >= room)
+        StockSpecification chosen =
+            closed.LastOrDefault(stock => stock.Length <= room && 2 * stock.Length!.Value >= room)
             ?? closed.FirstOrDefault(stock => stock.Length > room)
             ?? closed[^1];
         return new ClosedZipper(chosen, seam, room, chosen.Length > seam + 2 * cushion.SeamAllowance);

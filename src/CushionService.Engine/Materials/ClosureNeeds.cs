@@ -17,21 +17,28 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
     public const string HookAndLoopTape = "hook-and-loop-tape";
 
     /// <summary>What one cushion line takes.</summary>
-    public IEnumerable<Need> Of(CushionSpecification cushion, Pattern pattern) => cushion.Closure switch
-    {
-        ZipperClosure => ClosedZipper.For(cushion, pattern, order.Stocks) is { } closed ? [Closed(cushion, closed)] : Chain(cushion, pattern),
-        HookAndLoopClosure hook => [Tape(cushion, hook, pattern)],
-        _ => [],
-    };
+    public IEnumerable<Need> Of(CushionSpecification cushion, Pattern pattern) =>
+        cushion.Closure switch
+        {
+            ZipperClosure => ClosedZipper.For(cushion, pattern, order.Stocks) is { } closed
+                ? [Closed(cushion, closed)]
+                : Chain(cushion, pattern),
+            HookAndLoopClosure hook => [Tape(cushion, hook, pattern)],
+            _ => [],
+        };
 
     private Need Closed(CushionSpecification cushion, ClosedZipper zipper)
     {
-        string fits = zipper.Shortened ? $"shortened to {Text(zipper.Room)}"
+        string fits =
+            zipper.Shortened ? $"shortened to {Text(zipper.Room)}"
             : zipper.Stock.Length > zipper.Room ? "its ends caught in the seam"
             : $"at most {Text(zipper.Room)} fit";
         return new Need(
-            cushion.Id, shop.Each(zipper.Stock.Id, MaterialKind.Zipper, zipper.Stock), cushion.Quantity,
-            $"{cushion.Quantity} × zipper of {Text(zipper.Stock.Length!.Value)} in a seam of {Text(zipper.Seam)}, {fits}");
+            cushion.Id,
+            shop.Each(zipper.Stock.Id, MaterialKind.Zipper, zipper.Stock),
+            cushion.Quantity,
+            $"{cushion.Quantity} × zipper of {Text(zipper.Stock.Length!.Value)} in a seam of {Text(zipper.Seam)}, {fits}"
+        );
     }
 
     // Chain from a roll needs sliders; a zipper that is made to its length has one.
@@ -40,26 +47,46 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
         Length chain = Closing.ZipperChain(cushion, pattern);
         StockSpecification? stock = shop.Stocked(MaterialKind.Zipper, zipper => zipper.Length is null);
         string because = $"{cushion.Quantity} × {Text(chain)} of chain";
-        bool byLength = shop.IsSoldBy(stock?.Id ?? Zipper, stock, SaleUnit.Yd, SaleUnit.M) || (stock is not null && !shop.IsSoldBy(stock.Id, stock, SaleUnit.Each));
+        bool byLength =
+            shop.IsSoldBy(stock?.Id ?? Zipper, stock, SaleUnit.Yd, SaleUnit.M)
+            || (stock is not null && !shop.IsSoldBy(stock.Id, stock, SaleUnit.Each));
         if (!byLength)
         {
-            yield return new Need(cushion.Id, shop.Each(Zipper, MaterialKind.Zipper, stock) with { Apart = Text(chain) }, cushion.Quantity, because);
+            yield return new Need(
+                cushion.Id,
+                shop.Each(Zipper, MaterialKind.Zipper, stock) with
+                {
+                    Apart = Text(chain),
+                },
+                cushion.Quantity,
+                because
+            );
             yield break;
         }
 
         yield return new Need(cushion.Id, shop.ByLength(Zipper, MaterialKind.Zipper, stock), cushion.Quantity * chain.Nanometres, because);
         yield return new Need(
-            cushion.Id, shop.Each(Slider, MaterialKind.Slider, shop.Stocked(MaterialKind.Slider)), cushion.Quantity,
-            $"{cushion.Quantity} for the chain");
+            cushion.Id,
+            shop.Each(Slider, MaterialKind.Slider, shop.Stocked(MaterialKind.Slider)),
+            cushion.Quantity,
+            $"{cushion.Quantity} for the chain"
+        );
     }
 
     private Need Tape(CushionSpecification cushion, HookAndLoopClosure hook, Pattern pattern)
     {
-        Length section = Fastenings.Run(pattern), tape = Closing.Tape(section);
+        Length section = Fastenings.Run(pattern),
+            tape = Closing.Tape(section);
         StockSpecification? stock = shop.Stocked(MaterialKind.HookAndLoopTape, one => one.Width is null || one.Width == hook.TapeWidth);
         return new Need(
-            cushion.Id, shop.ByLength(HookAndLoopTape, MaterialKind.HookAndLoopTape, stock) with { Apart = Text(hook.TapeWidth) }, cushion.Quantity * tape.Nanometres,
-            $"{cushion.Quantity} × {Text(tape)} of hook and as much loop, {Text(hook.TapeWidth)} wide; section {Text(section)} less {Text(Closing.TapeClearance)} at each end");
+            cushion.Id,
+            shop.ByLength(HookAndLoopTape, MaterialKind.HookAndLoopTape, stock) with
+            {
+                Apart = Text(hook.TapeWidth),
+            },
+            cushion.Quantity * tape.Nanometres,
+            $"{cushion.Quantity} × {Text(tape)} of hook and as much loop, {Text(hook.TapeWidth)} wide; section {Text(section)} less {Text(Closing.TapeClearance)} at each end"
+        );
     }
 
     private string Text(Length length) => LengthText.Format(length, order.Unit);

@@ -25,15 +25,16 @@ internal static class BaseUnits
     private const decimal SquareMetre = 1_000_000m;
 
     /// <summary>Base units in one unit of sale, of the same dimension or one.</summary>
-    public static decimal In(this Dimension dimension, SaleUnit unit) => (dimension, unit) switch
-    {
-        (Dimension.Length, SaleUnit.Yd) => Measures.Length.NanometresIn(LengthUnit.Yard),
-        (Dimension.Length, SaleUnit.M) => Measures.Length.NanometresIn(LengthUnit.Metre),
-        (Dimension.Area, SaleUnit.SqYd) => SquareYard,
-        (Dimension.Area, SaleUnit.SqM) => SquareMetre,
-        (Dimension.Mass, SaleUnit.Lb) => Mass.GramsInPound,
-        (Dimension.Mass, SaleUnit.Kg) => 1000,
-        (Dimension.Count, SaleUnit.Each) => 1,
-        _ => throw new ArgumentOutOfRangeException(nameof(unit)),
-    };
+    public static decimal In(this Dimension dimension, SaleUnit unit) =>
+        (dimension, unit) switch
+        {
+            (Dimension.Length, SaleUnit.Yd) => Measures.Length.NanometresIn(LengthUnit.Yard),
+            (Dimension.Length, SaleUnit.M) => Measures.Length.NanometresIn(LengthUnit.Metre),
+            (Dimension.Area, SaleUnit.SqYd) => SquareYard,
+            (Dimension.Area, SaleUnit.SqM) => SquareMetre,
+            (Dimension.Mass, SaleUnit.Lb) => Mass.GramsInPound,
+            (Dimension.Mass, SaleUnit.Kg) => 1000,
+            (Dimension.Count, SaleUnit.Each) => 1,
+            _ => throw new ArgumentOutOfRangeException(nameof(unit)),
+        };
 }

@@ -8,7 +8,8 @@ namespace CushionService.Engine.Materials;
 public static class Filling
 {
     /// <summary>The foam: a block that fills the cover, larger by the oversize in width and depth.</summary>
-    public static Volume Foam(CushionSpecification cushion, Length oversize) => Constructions.Of(cushion.Construction).Block(cushion, oversize);
+    public static Volume Foam(CushionSpecification cushion, Length oversize) =>
+        Constructions.Of(cushion.Construction).Block(cushion, oversize);
 
     /// <summary>What a sealed flat bag of a material that bends but does not stretch holds:
     /// V = w³ (h / (πw) − 0.142 (1 − 10^(−h/w))) for w ≤ h (the paper bag problem, A. C. Robin, Mathematics Today, June 2004).</summary>
@@ -16,7 +17,8 @@ public static class Filling
     /// <param name="other">The other finished side, above zero.</param>
     public static Volume Bag(Length one, Length other)
     {
-        decimal width = Length.Min(one, other).In(LengthUnit.Millimetre), height = Length.Max(one, other).In(LengthUnit.Millimetre);
+        decimal width = Length.Min(one, other).In(LengthUnit.Millimetre),
+            height = Length.Max(one, other).In(LengthUnit.Millimetre);
         double ratio = (double)(height / width);
         double share = (ratio / Math.PI) - (0.142 * (1 - Math.Pow(10, -ratio)));
         return new Volume(width * width * width * (decimal)share);
@@ -28,11 +30,12 @@ public static class Filling
 
     /// <summary>Density of a loose fill at sitting firmness, in kilograms a cubic metre (common practice, no source: the middle of 0.9 to 1.6,
     /// 2.5 to 4 and 1.5 to 3 lb/ft³).</summary>
-    public static decimal PackedDensity(LooseFill fill) => fill switch
-    {
-        LooseFill.PolyesterFibre => 20,
-        LooseFill.Feather => 52,
-        LooseFill.ShreddedFoam => 36,
-        _ => throw new ArgumentOutOfRangeException(nameof(fill)),
-    };
+    public static decimal PackedDensity(LooseFill fill) =>
+        fill switch
+        {
+            LooseFill.PolyesterFibre => 20,
+            LooseFill.Feather => 52,
+            LooseFill.ShreddedFoam => 36,
+            _ => throw new ArgumentOutOfRangeException(nameof(fill)),
+        };
 }

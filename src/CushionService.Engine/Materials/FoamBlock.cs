@@ -20,7 +20,8 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
     public static IEnumerable<FoamBlock> Of(CushionSpecification cushion, bool paired)
     {
         Length over = cushion.Fill!.Oversize;
-        Length width = cushion.Width + over, depth = cushion.Depth + over;
+        Length width = cushion.Width + over,
+            depth = cushion.Depth + over;
         if (cushion.Construction == Construction.Bolster)
         {
             yield return new FoamBlock(cushion, width, cushion.Length + over, cushion.Depth, cushion.Quantity, 1);
@@ -64,7 +65,8 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
     /// <summary>Its sizes, and how many there are.</summary>
     public string Text(LengthUnit unit)
     {
-        string each = $"{Count} × block of {LengthText.Format(Width, unit)} × {LengthText.Format(Depth, unit)} × {LengthText.Format(Height, unit)}";
+        string each =
+            $"{Count} × block of {LengthText.Format(Width, unit)} × {LengthText.Format(Depth, unit)} × {LengthText.Format(Height, unit)}";
         return Makes == 2 ? $"{each}, two wedges from each"
             : Cushion.Construction == Construction.Wedge ? $"{each}, {LengthText.Format(Cushion.FrontThickness, unit)} at the front"
             : each;

@@ -17,12 +17,20 @@ public sealed record FoamSheets(int Count, int Least)
     /// <param name="effort">How hard to search.</param>
     /// <param name="cancellation">Gives up the search.</param>
     /// <remarks>Piece and sheet grow by one kerf each way: then pieces that touch are a kerf apart, and one at the sheet's edge loses nothing.</remarks>
-    public static FoamSheets Of(StockSpecification stock, IReadOnlyList<FoamBlock> blocks, Length kerf, Effort effort, CancellationToken cancellation)
+    public static FoamSheets Of(
+        StockSpecification stock,
+        IReadOnlyList<FoamBlock> blocks,
+        Length kerf,
+        Effort effort,
+        CancellationToken cancellation
+    )
     {
-        Length width = stock.Width!.Value + kerf, length = stock.Length!.Value + kerf;
+        Length width = stock.Width!.Value + kerf,
+            length = stock.Length!.Value + kerf;
         Grid grid = Grid.For(
             [width, length, .. blocks.SelectMany(block => new[] { block.Width + kerf, block.Depth + kerf })],
-            blocks.Aggregate(width + length, (sum, block) => sum + block.Width + block.Depth));
+            blocks.Aggregate(width + length, (sum, block) => sum + block.Width + block.Depth)
+        );
         SheetLayout layout = Nester.Nest(
             new SheetProblem
             {
@@ -39,7 +47,8 @@ public sealed record FoamSheets(int Count, int Least)
                 Sheets = [new StockSheet(grid.Down(width), grid.Down(length), null, 1)],
             },
             effort,
-            cancellation);
+            cancellation
+        );
         return new FoamSheets(layout.Sheets.Length, (int)layout.LowerBound);
     }
 }

@@ -24,33 +24,39 @@ internal sealed class Shop(OrderSpecification order)
     public StockSpecification? Named(string item, MaterialKind kind) => Stocked(kind, stock => stock.Id == item);
 
     /// <summary>Goods that are counted.</summary>
-    public Goods Each(string item, MaterialKind kind, StockSpecification? stock) => new(stock?.Id ?? item, kind, Dimension.Count, Sale(stock?.Id ?? item, stock, [SaleUnit.Each], null));
+    public Goods Each(string item, MaterialKind kind, StockSpecification? stock) =>
+        new(stock?.Id ?? item, kind, Dimension.Count, Sale(stock?.Id ?? item, stock, [SaleUnit.Each], null));
 
     /// <summary>Goods by length, in yards or metres, or in spools or rolls that hold so much.</summary>
     /// <param name="item">What they are called where no stock is known.</param>
     /// <param name="kind">Their kind.</param>
     /// <param name="stock">The stock; null where none is known.</param>
     /// <param name="usualStep">The step where nothing says one; null for 1/8 yd or 0.1 m.</param>
-    public Goods ByLength(string item, MaterialKind kind, StockSpecification? stock, decimal? usualStep = null) => Of(item, kind, Dimension.Length, stock, Lengths, usualStep) with
-    {
-        Content = stock?.Sold?.Unit == SaleUnit.Each ? stock.Length!.Value.Nanometres : null,
-    };
+    public Goods ByLength(string item, MaterialKind kind, StockSpecification? stock, decimal? usualStep = null) =>
+        Of(item, kind, Dimension.Length, stock, Lengths, usualStep) with
+        {
+            Content = stock?.Sold?.Unit == SaleUnit.Each ? stock.Length!.Value.Nanometres : null,
+        };
 
     /// <summary>Goods by area.</summary>
-    public Goods ByArea(string item, MaterialKind kind, StockSpecification? stock) => Of(item, kind, Dimension.Area, stock, Areas, null) with
-    {
-        Content = stock?.Coverage * Dimension.Area.In(SaleUnit.SqM),
-    };
+    public Goods ByArea(string item, MaterialKind kind, StockSpecification? stock) =>
+        Of(item, kind, Dimension.Area, stock, Areas, null) with
+        {
+            Content = stock?.Coverage * Dimension.Area.In(SaleUnit.SqM),
+        };
 
     /// <summary>Goods by weight, or in bags that hold so much.</summary>
-    public Goods ByMass(string item, MaterialKind kind, StockSpecification? stock) => Of(item, kind, Dimension.Mass, stock, Weights, null) with
-    {
-        Content = stock?.Sold?.Unit == SaleUnit.Each ? stock.Weight!.Value.Grams : null,
-    };
+    public Goods ByMass(string item, MaterialKind kind, StockSpecification? stock) =>
+        Of(item, kind, Dimension.Mass, stock, Weights, null) with
+        {
+            Content = stock?.Sold?.Unit == SaleUnit.Each ? stock.Weight!.Value.Grams : null,
+        };
 
     /// <summary>Whether an item is sold by one of some units: its stock's, or else its price's.</summary>
     public bool IsSoldBy(string item, StockSpecification? stock, params ReadOnlySpan<SaleUnit> units) =>
-        stock?.Sold is { } sold ? units.Contains(sold.Unit) : order.Prices.TryGetValue(item, out ItemPriceSpecification? price) && units.Contains(price.Per);
+        stock?.Sold is { } sold
+            ? units.Contains(sold.Unit)
+            : order.Prices.TryGetValue(item, out ItemPriceSpecification? price) && units.Contains(price.Per);
 
     private Goods Of(string item, MaterialKind kind, Dimension measured, StockSpecification? stock, SaleUnit[] units, decimal? usualStep) =>
         new(stock?.Id ?? item, kind, measured, Sale(stock?.Id ?? item, stock, units, usualStep));
@@ -68,7 +74,8 @@ internal sealed class Shop(OrderSpecification order)
             return UnitSale.Usual(SaleUnit.Each);
         }
 
-        ItemPriceSpecification? price = order.Prices.TryGetValue(item, out ItemPriceSpecification? known) && units.Contains(known.Per) ? known : null;
+        ItemPriceSpecification? price =
+            order.Prices.TryGetValue(item, out ItemPriceSpecification? known) && units.Contains(known.Per) ? known : null;
         SaleUnit unit = price?.Per ?? (Imperial ? units[0] : units[^1]);
         return new UnitSale(unit, price?.Step ?? usualStep ?? UnitSale.UsualStep(unit), price?.Minimum ?? 0);
     }

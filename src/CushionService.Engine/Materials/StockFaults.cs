@@ -14,13 +14,16 @@ public static class StockFaults
         foreach (CushionSpecification cushion in order.Cushions.Where(cushion => cushion.Fill?.Kind == FillKind.Foam))
         {
             shop ??= new Shop(order);
-            if (shop.Named(cushion.Fill!.Item, MaterialKind.Foam) is { Width: { } width, Length: { } length } stock
-                && FoamBlock.Of(cushion, paired: true).FirstOrDefault(block => !block.FitsOn(width, length)) is { } block)
+            if (
+                shop.Named(cushion.Fill!.Item, MaterialKind.Foam) is { Width: { } width, Length: { } length } stock
+                && FoamBlock.Of(cushion, paired: true).FirstOrDefault(block => !block.FitsOn(width, length)) is { } block
+            )
             {
                 yield return new Violation(
                     $"{cushion.Pointer}/fill/stock",
                     "larger-than-sheet",
-                    $"The foam of {cushion.Id}, {Text(block.Width)} × {Text(block.Depth)}, is larger than a sheet of {stock.Id}, {Text(width)} × {Text(length)}.");
+                    $"The foam of {cushion.Id}, {Text(block.Width)} × {Text(block.Depth)}, is larger than a sheet of {stock.Id}, {Text(width)} × {Text(length)}."
+                );
             }
         }
     }
@@ -30,19 +33,26 @@ public static class StockFaults
     {
         foreach (CushionSpecification cushion in order.Cushions)
         {
-            foreach ((MaterialKind kind, string field, string name, Length size, Func<StockSpecification, Length?> sizeOf) in Sizes(cushion))
+            foreach (
+                (MaterialKind kind, string field, string name, Length size, Func<StockSpecification, Length?> sizeOf) in Sizes(cushion)
+            )
             {
                 StockSpecification[] stocks = [.. order.Stocks.Where(stock => stock.Kind == kind)];
                 if (stocks.Length > 0 && stocks.All(stock => sizeOf(stock) is { } has && has != size))
                 {
                     yield return new Violation(
-                        $"{cushion.Pointer}/{field}", "not-stocked", $"The order's stocks have no {name} of {LengthText.Format(size, order.Unit)}; it is listed without a stock.");
+                        $"{cushion.Pointer}/{field}",
+                        "not-stocked",
+                        $"The order's stocks have no {name} of {LengthText.Format(size, order.Unit)}; it is listed without a stock."
+                    );
                 }
             }
         }
     }
 
-    private static IEnumerable<(MaterialKind Kind, string Field, string Name, Length Size, Func<StockSpecification, Length?> SizeOf)> Sizes(CushionSpecification cushion)
+    private static IEnumerable<(MaterialKind Kind, string Field, string Name, Length Size, Func<StockSpecification, Length?> SizeOf)> Sizes(
+        CushionSpecification cushion
+    )
     {
         if (cushion.Closure is HookAndLoopClosure hook)
         {

@@ -19,16 +19,29 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
         Length step = order.Unit == LengthUnit.Inch ? Length.FromInches(1) : Length.FromMillimetres(10);
         Need[] needs =
         [
-            .. order.Cushions.Zip(patterns, (cushion, pattern) => (cushion.Id, Sewn: (cushion.Quantity * Threading.Stitching(cushion, pattern)).RoundUpTo(step)))
+            .. order
+                .Cushions.Zip(
+                    patterns,
+                    (cushion, pattern) => (cushion.Id, Sewn: (cushion.Quantity * Threading.Stitching(cushion, pattern)).RoundUpTo(step))
+                )
                 .Where(one => one.Sewn > Length.Zero)
-                .Select(one => new Need(one.Id, goods, Threading.Thread(one.Sewn, ratio, workroom.ThreadWaste).Nanometres, $"{LengthText.Format(one.Sewn, order.Unit)} of stitching")),
+                .Select(one => new Need(
+                    one.Id,
+                    goods,
+                    Threading.Thread(one.Sewn, ratio, workroom.ThreadWaste).Nanometres,
+                    $"{LengthText.Format(one.Sewn, order.Unit)} of stitching"
+                )),
         ];
         if (needs.Length > 0)
         {
             basket.Add(needs);
             decimal all = needs.Sum(need => need.Amount);
             LengthUnit spoken = order.Unit == LengthUnit.Inch ? LengthUnit.Yard : LengthUnit.Metre;
-            basket.Lay(goods, all, $"× {AmountText.Number(ratio)} thread to a length of {StitchText(workroom)} × {AmountText.Number(1 + workroom.ThreadWaste)} for waste = {AmountText.Number(decimal.Round(Length.FromNanometres((long)all).In(spoken), 2))} {LengthText.Symbol(spoken)}");
+            basket.Lay(
+                goods,
+                all,
+                $"× {AmountText.Number(ratio)} thread to a length of {StitchText(workroom)} × {AmountText.Number(1 + workroom.ThreadWaste)} for waste = {AmountText.Number(decimal.Round(Length.FromNanometres((long)all).In(spoken), 2))} {LengthText.Symbol(spoken)}"
+            );
         }
     }
 
@@ -46,12 +59,13 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
             : name;
     }
 
-    private static string Name(StitchType type) => type switch
-    {
-        StitchType.Chainstitch => "chainstitch",
-        StitchType.Lockstitch => "lockstitch",
-        StitchType.DoubleChainstitch => "double chainstitch",
-        StitchType.Overedge => "overedge",
-        _ => "safety stitch",
-    };
+    private static string Name(StitchType type) =>
+        type switch
+        {
+            StitchType.Chainstitch => "chainstitch",
+            StitchType.Lockstitch => "lockstitch",
+            StitchType.DoubleChainstitch => "double chainstitch",
+            StitchType.Overedge => "overedge",
+            _ => "safety stitch",
+        };
 }

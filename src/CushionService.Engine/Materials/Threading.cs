@@ -64,27 +64,31 @@ public static class Threading
     /// <param name="thickness">T, thickness of what is sewn, in the unit of the seam.</param>
     /// <param name="stitches">S, stitches in one unit of seam.</param>
     /// <param name="bight">W, width of an overedge stitch, in the unit of the seam.</param>
-    public static decimal Consumption(StitchType type, decimal thickness, decimal stitches, decimal bight = 0) => type switch
-    {
-        StitchType.Chainstitch => 3 + (2 * thickness * stitches),
-        StitchType.Lockstitch => 2 + (2 * thickness * stitches),
-        StitchType.DoubleChainstitch => 4 + (2 * thickness * stitches),
-        StitchType.Overedge => 3 + (4 * bight * stitches) + (4 * thickness * stitches),
-        StitchType.SafetyStitch => Consumption(StitchType.DoubleChainstitch, thickness, stitches) + Consumption(StitchType.Overedge, thickness, stitches, bight),
-        _ => throw new ArgumentOutOfRangeException(nameof(type)),
-    };
+    public static decimal Consumption(StitchType type, decimal thickness, decimal stitches, decimal bight = 0) =>
+        type switch
+        {
+            StitchType.Chainstitch => 3 + (2 * thickness * stitches),
+            StitchType.Lockstitch => 2 + (2 * thickness * stitches),
+            StitchType.DoubleChainstitch => 4 + (2 * thickness * stitches),
+            StitchType.Overedge => 3 + (4 * bight * stitches) + (4 * thickness * stitches),
+            StitchType.SafetyStitch => Consumption(StitchType.DoubleChainstitch, thickness, stitches)
+                + Consumption(StitchType.Overedge, thickness, stitches, bight),
+            _ => throw new ArgumentOutOfRangeException(nameof(type)),
+        };
 
     /// <summary>Thread in a length of seam, as a multiple of it: the workroom's own figure, or that of its stitch, or the lockstitch's.</summary>
-    public static decimal Ratio(WorkroomPractice workroom) => workroom switch
-    {
-        { ThreadRatio: { } ratio } => ratio,
-        { Stitch: { } stitch } => Consumption(
-            stitch.Type,
-            stitch.Thickness.In(LengthUnit.Millimetre),
-            1 / stitch.StitchLength.In(LengthUnit.Millimetre),
-            stitch.Bight.In(LengthUnit.Millimetre)),
-        _ => WorkroomPractice.LockstitchRatio,
-    };
+    public static decimal Ratio(WorkroomPractice workroom) =>
+        workroom switch
+        {
+            { ThreadRatio: { } ratio } => ratio,
+            { Stitch: { } stitch } => Consumption(
+                stitch.Type,
+                stitch.Thickness.In(LengthUnit.Millimetre),
+                1 / stitch.StitchLength.In(LengthUnit.Millimetre),
+                stitch.Bight.In(LengthUnit.Millimetre)
+            ),
+            _ => WorkroomPractice.LockstitchRatio,
+        };
 
     /// <summary>Thread for a length of stitching: × ratio × (1 + waste).</summary>
     public static Length Thread(Length stitching, decimal ratio, decimal waste) =>

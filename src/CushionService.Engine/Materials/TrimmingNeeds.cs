@@ -36,55 +36,115 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         {
             Length diameter = welt.Welt.CordDiameter;
             yield return ByLength(
-                cushion, Cord, MaterialKind.Cord, stock => stock.Diameter, diameter, welt.Total, $"{Text(diameter)} thick: {welt.Because(order.Unit)}");
+                cushion,
+                Cord,
+                MaterialKind.Cord,
+                stock => stock.Diameter,
+                diameter,
+                welt.Total,
+                $"{Text(diameter)} thick: {welt.Because(order.Unit)}"
+            );
         }
 
         if (cushion.Handle is { HasWebbing: true } handle)
         {
-            yield return ByLength(cushion, Webbing, MaterialKind.Webbing, stock => stock.Width, handle.Width, cushion.Quantity * handle.Webbing,
-                $"{cushion.Quantity} × ({Text(handle.Length)} + 2 × {Text(HandleSpecification.EndFold)} turned under), {Text(handle.Width)} wide");
+            yield return ByLength(
+                cushion,
+                Webbing,
+                MaterialKind.Webbing,
+                stock => stock.Width,
+                handle.Width,
+                cushion.Quantity * handle.Webbing,
+                $"{cushion.Quantity} × ({Text(handle.Length)} + 2 × {Text(HandleSpecification.EndFold)} turned under), {Text(handle.Width)} wide"
+            );
         }
 
         if (cushion.Trim.Tufts is { } tufts)
         {
             string all = cushion.Quantity == 1 ? $"{tufts.Count} tufts" : $"{cushion.Quantity} × {tufts.Count} tufts";
             yield return Button(cushion, tufts.ButtonDiameter, 2 * cushion.Quantity * tufts.Count, $"2 for each of {all}");
-            yield return ByLength(cushion, Twine, MaterialKind.Twine, null, null, cushion.Quantity * tufts.Count * (2 * cushion.Thickness + TwineToKnot),
-                $"{all} × (2 × {Text(cushion.Thickness)} thickness + {Text(TwineToKnot)} to knot)");
+            yield return ByLength(
+                cushion,
+                Twine,
+                MaterialKind.Twine,
+                null,
+                null,
+                cushion.Quantity * tufts.Count * (2 * cushion.Thickness + TwineToKnot),
+                $"{all} × (2 × {Text(cushion.Thickness)} thickness + {Text(TwineToKnot)} to knot)"
+            );
         }
 
         if (cushion.Closure is ButtonClosure closure)
         {
             int count = Fastenings.Buttons(pattern);
-            yield return Button(cushion, closure.Diameter, cushion.Quantity * count, $"{cushion.Quantity} × {count} along the overlap, no more than {Text(ButtonClosure.Spacing)} apart");
+            yield return Button(
+                cushion,
+                closure.Diameter,
+                cushion.Quantity * count,
+                $"{cushion.Quantity} × {count} along the overlap, no more than {Text(ButtonClosure.Spacing)} apart"
+            );
         }
 
         if (cushion.Trim.Base == BaseKind.AntiSlip)
         {
-            decimal area = (decimal)AntiSlipBase.PanelsOf(pattern).Aggregate(default(Area), (sum, panel) => sum + OutlineOffset.AreaOf(panel)).In(LengthUnit.Millimetre);
-            yield return new Need(cushion.Id, AntiSlipBase.Goods(shop), cushion.Quantity * area, $"{cushion.Quantity} × the underside with its allowances, {AmountText.Area(area, order.Unit)}");
+            decimal area = (decimal)
+                AntiSlipBase
+                    .PanelsOf(pattern)
+                    .Aggregate(default(Area), (sum, panel) => sum + OutlineOffset.AreaOf(panel))
+                    .In(LengthUnit.Millimetre);
+            yield return new Need(
+                cushion.Id,
+                AntiSlipBase.Goods(shop),
+                cushion.Quantity * area,
+                $"{cushion.Quantity} × the underside with its allowances, {AmountText.Area(area, order.Unit)}"
+            );
         }
 
         if (cushion.Trim.Vents > 0)
         {
             yield return new Need(
-                cushion.Id, shop.Each(Eyelets, MaterialKind.Eyelet, shop.Stocked(MaterialKind.Eyelet)), cushion.Quantity * cushion.Trim.Vents,
-                $"{cushion.Quantity} × {cushion.Trim.Vents} vents");
+                cushion.Id,
+                shop.Each(Eyelets, MaterialKind.Eyelet, shop.Stocked(MaterialKind.Eyelet)),
+                cushion.Quantity * cushion.Trim.Vents,
+                $"{cushion.Quantity} × {cushion.Trim.Vents} vents"
+            );
         }
     }
 
     private Need Button(CushionSpecification cushion, Length diameter, int count, string because)
     {
         StockSpecification? stock = shop.Stocked(MaterialKind.Button, button => button.Diameter is null || button.Diameter == diameter);
-        return new Need(cushion.Id, shop.Each(Buttons, MaterialKind.Button, stock) with { Apart = Text(diameter) }, count, $"{because}, {Text(diameter)} across");
+        return new Need(
+            cushion.Id,
+            shop.Each(Buttons, MaterialKind.Button, stock) with
+            {
+                Apart = Text(diameter),
+            },
+            count,
+            $"{because}, {Text(diameter)} across"
+        );
     }
 
     private Need ByLength(
-        CushionSpecification cushion, string item, MaterialKind kind, Func<StockSpecification, Length?>? sizeOf, Length? size, Length length, string because)
+        CushionSpecification cushion,
+        string item,
+        MaterialKind kind,
+        Func<StockSpecification, Length?>? sizeOf,
+        Length? size,
+        Length length,
+        string because
+    )
     {
         StockSpecification? stock = shop.Stocked(kind, one => sizeOf?.Invoke(one) is not { } sized || sized == size);
         return new Need(
-            cushion.Id, shop.ByLength(item, kind, stock) with { Apart = size is { } known ? Text(known) : "" }, length.Nanometres, because);
+            cushion.Id,
+            shop.ByLength(item, kind, stock) with
+            {
+                Apart = size is { } known ? Text(known) : "",
+            },
+            length.Nanometres,
+            because
+        );
     }
 
     private string Text(Length length) => LengthText.Format(length, order.Unit);

@@ -13,12 +13,18 @@ public static class Wrapping
     /// <param name="depth">D.</param>
     /// <param name="thickness">T.</param>
     /// <param name="sides">What is covered.</param>
-    public static ImmutableArray<(Length Width, Length Length, int Count)> Pieces(Length width, Length depth, Length thickness, WrapSides sides) => sides switch
-    {
-        WrapSides.ThreeSides => [(width + thickness, 2 * depth + thickness, 1)],
-        WrapSides.FourSides => [(width + thickness, 2 * (depth + thickness), 1)],
-        _ => [(width, depth, 2), (width, thickness, 2), (depth, thickness, 2)],
-    };
+    public static ImmutableArray<(Length Width, Length Length, int Count)> Pieces(
+        Length width,
+        Length depth,
+        Length thickness,
+        WrapSides sides
+    ) =>
+        sides switch
+        {
+            WrapSides.ThreeSides => [(width + thickness, 2 * depth + thickness, 1)],
+            WrapSides.FourSides => [(width + thickness, 2 * (depth + thickness), 1)],
+            _ => [(width, depth, 2), (width, thickness, 2), (depth, thickness, 2)],
+        };
 
     /// <summary>The pieces round one cushion's foam; a bolster's goes once round the roll, its ends left bare or with a square over each.</summary>
     public static ImmutableArray<(Length Width, Length Length, int Count)> Pieces(CushionSpecification cushion, WrapSpecification wrap)

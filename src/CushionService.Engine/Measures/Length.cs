@@ -30,15 +30,16 @@ public readonly record struct Length : IComparable<Length>
     public static Length FromMillimetres(decimal millimetres) => From(millimetres, LengthUnit.Millimetre);
 
     /// <summary>Nanometres in one of a unit.</summary>
-    public static long NanometresIn(LengthUnit unit) => unit switch
-    {
-        LengthUnit.Inch => 25_400_000,
-        LengthUnit.Centimetre => 10_000_000,
-        LengthUnit.Millimetre => 1_000_000,
-        LengthUnit.Yard => 914_400_000,
-        LengthUnit.Metre => 1_000_000_000,
-        _ => throw new ArgumentOutOfRangeException(nameof(unit)),
-    };
+    public static long NanometresIn(LengthUnit unit) =>
+        unit switch
+        {
+            LengthUnit.Inch => 25_400_000,
+            LengthUnit.Centimetre => 10_000_000,
+            LengthUnit.Millimetre => 1_000_000,
+            LengthUnit.Yard => 914_400_000,
+            LengthUnit.Metre => 1_000_000_000,
+            _ => throw new ArgumentOutOfRangeException(nameof(unit)),
+        };
 
     /// <summary>The number of units that the length is, to 28 digits.</summary>
     public decimal In(LengthUnit unit) => (decimal)Nanometres / NanometresIn(unit);

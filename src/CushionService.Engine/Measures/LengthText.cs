@@ -66,7 +66,10 @@ public static class LengthText
             bool binary = part.Denominator <= FinestFraction && Int128.IsPow2(part.Denominator);
             if (binary || (unit == LengthUnit.Yard && part.Denominator == 3))
             {
-                return string.Create(CultureInfo.InvariantCulture, $"{sign}{(whole == 0 ? null : whole)}{(whole == 0 ? "" : " ")}{part.Numerator}/{part.Denominator}");
+                return string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{sign}{(whole == 0 ? null : whole)}{(whole == 0 ? "" : " ")}{part.Numerator}/{part.Denominator}"
+                );
             }
         }
 
@@ -74,15 +77,16 @@ public static class LengthText
     }
 
     /// <summary>The unit's international symbol.</summary>
-    public static string Symbol(LengthUnit unit) => unit switch
-    {
-        LengthUnit.Inch => "in",
-        LengthUnit.Centimetre => "cm",
-        LengthUnit.Millimetre => "mm",
-        LengthUnit.Yard => "yd",
-        LengthUnit.Metre => "m",
-        _ => throw new ArgumentOutOfRangeException(nameof(unit)),
-    };
+    public static string Symbol(LengthUnit unit) =>
+        unit switch
+        {
+            LengthUnit.Inch => "in",
+            LengthUnit.Centimetre => "cm",
+            LengthUnit.Millimetre => "mm",
+            LengthUnit.Yard => "yd",
+            LengthUnit.Metre => "m",
+            _ => throw new ArgumentOutOfRangeException(nameof(unit)),
+        };
 
     private static bool TryReadUnit(ReadOnlySpan<char> suffix, out LengthUnit unit)
     {
@@ -107,7 +111,8 @@ public static class LengthText
             return false;
         }
 
-        long number = 0, parts = 0;
+        long number = 0,
+            parts = 0;
         foreach (char sign in text)
         {
             if (sign == '.' && parts == 0)
@@ -134,7 +139,10 @@ public static class LengthText
     {
         length = default;
         const NumberStyles Styles = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
-        if (!decimal.TryParse(text, Styles, CultureInfo.InvariantCulture, out decimal number) || Math.Abs(number) > Length.MaxValue.Nanometres / nanometres)
+        if (
+            !decimal.TryParse(text, Styles, CultureInfo.InvariantCulture, out decimal number)
+            || Math.Abs(number) > Length.MaxValue.Nanometres / nanometres
+        )
         {
             return false;
         }
@@ -151,10 +159,15 @@ public static class LengthText
         ReadOnlySpan<char> before = text[..slash].TrimEnd();
         int start = before.LastIndexOfAny(' ', '-') + 1;
         long whole = 0;
-        if ((start > 1 && !long.TryParse(before[..(start - 1)].TrimEnd(), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out whole))
+        if (
+            (
+                start > 1
+                && !long.TryParse(before[..(start - 1)].TrimEnd(), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out whole)
+            )
             || !int.TryParse(before[start..], NumberStyles.None, CultureInfo.InvariantCulture, out int numerator)
             || !int.TryParse(text[(slash + 1)..].TrimStart(), NumberStyles.None, CultureInfo.InvariantCulture, out int denominator)
-            || denominator == 0)
+            || denominator == 0
+        )
         {
             return false;
         }

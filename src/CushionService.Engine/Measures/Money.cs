@@ -13,9 +13,13 @@ public readonly record struct Money(decimal Amount, Currency Currency)
 
     /// <summary>The sum.</summary>
     /// <exception cref="InvalidOperationException">The currencies differ.</exception>
-    public static Money operator +(Money a, Money b) => a.Currency == b.Currency
-        ? a with { Amount = a.Amount + b.Amount }
-        : throw new InvalidOperationException($"{a.Currency.Code} and {b.Currency.Code} cannot be added.");
+    public static Money operator +(Money a, Money b) =>
+        a.Currency == b.Currency
+            ? a with
+            {
+                Amount = a.Amount + b.Amount,
+            }
+            : throw new InvalidOperationException($"{a.Currency.Code} and {b.Currency.Code} cannot be added.");
 
     /// <summary>The difference.</summary>
     /// <exception cref="InvalidOperationException">The currencies differ.</exception>

@@ -14,11 +14,12 @@ public sealed record UnitSale(SaleUnit Unit, decimal Step, decimal Minimum)
     public static UnitSale Usual(SaleUnit unit) => new(unit, UsualStep(unit), 0);
 
     /// <summary>The usual step of a unit, in the unit.</summary>
-    public static decimal UsualStep(SaleUnit unit) => unit switch
-    {
-        SaleUnit.Yd => 0.125m,
-        SaleUnit.M => 0.1m,
-        SaleUnit.Each => 1,
-        _ => 0.01m,
-    };
+    public static decimal UsualStep(SaleUnit unit) =>
+        unit switch
+        {
+            SaleUnit.Yd => 0.125m,
+            SaleUnit.M => 0.1m,
+            SaleUnit.Each => 1,
+            _ => 0.01m,
+        };
 }

@@ -13,23 +13,28 @@ namespace CushionService.Engine.Patterns;
 /// over each other makes it wider by so much.</remarks>
 internal sealed class Bolster : IConstruction
 {
-    public ConstructionOffer Offer { get; } = new()
-    {
-        Kind = Construction.Bolster,
-        Description = "A roll with flat, gathered or tied ends; half a circle makes a half bolster.",
-        Outlines = [OutlineKind.Circle, OutlineKind.HalfRound],
-        Closures =
-        [
-            new(ClosureKind.Zipper, [Side.Back]),
-            new(ClosureKind.HookAndLoop, [Side.Back]),
-            new(ClosureKind.HandSewn, [Side.Back]),
-            new(ClosureKind.Buttons, [Side.Back]),
-            new(ClosureKind.Ties, [Side.Back]),
-        ],
-        Thickness = false,
-        Edgings = [new(EdgingKind.Welt, [EdgingPlace.Left, EdgingPlace.Right]), new(EdgingKind.Ruffle, [EdgingPlace.Left, EdgingPlace.Right])],
-        Fields = [new(ConstructionField.Length, Required: true), new(ConstructionField.Ends), new(ConstructionField.InnerCover)],
-    };
+    public ConstructionOffer Offer { get; } =
+        new()
+        {
+            Kind = Construction.Bolster,
+            Description = "A roll with flat, gathered or tied ends; half a circle makes a half bolster.",
+            Outlines = [OutlineKind.Circle, OutlineKind.HalfRound],
+            Closures =
+            [
+                new(ClosureKind.Zipper, [Side.Back]),
+                new(ClosureKind.HookAndLoop, [Side.Back]),
+                new(ClosureKind.HandSewn, [Side.Back]),
+                new(ClosureKind.Buttons, [Side.Back]),
+                new(ClosureKind.Ties, [Side.Back]),
+            ],
+            Thickness = false,
+            Edgings =
+            [
+                new(EdgingKind.Welt, [EdgingPlace.Left, EdgingPlace.Right]),
+                new(EdgingKind.Ruffle, [EdgingPlace.Left, EdgingPlace.Right]),
+            ],
+            Fields = [new(ConstructionField.Length, Required: true), new(ConstructionField.Ends), new(ConstructionField.InnerCover)],
+        };
 
     public Pattern Draft(CushionSpecification cushion)
     {
@@ -55,21 +60,32 @@ internal sealed class Bolster : IConstruction
             body = body with { Marks = [Tie(body, beyond, ends.Kind), Tie(body, body.Height - beyond, ends.Kind)] };
         }
 
-        Seam[] around = cushion.Closure is OverlappingClosure ? []
-            : [new Seam(cushion.Closure is ZipperClosure ? SeamKind.Zipper : SeamKind.Gap, new EdgeRef(body.Part, "end"), new EdgeRef(body.Part, "start"))];
+        Seam[] around =
+            cushion.Closure is OverlappingClosure
+                ? []
+                :
+                [
+                    new Seam(
+                        cushion.Closure is ZipperClosure ? SeamKind.Zipper : SeamKind.Gap,
+                        new EdgeRef(body.Part, "end"),
+                        new EdgeRef(body.Part, "start")
+                    ),
+                ];
         if (ends.Kind != BolsterEndKind.Flat)
         {
             return new Pattern([body], [.. around]).Closed();
         }
 
-        Face left = Face.Whole("left-end", FabricRole.Sides, runs, seam), right = Face.Whole("right-end", FabricRole.Sides, cushion.Outline.FromBelow(runs), seam);
+        Face left = Face.Whole("left-end", FabricRole.Sides, runs, seam),
+            right = Face.Whole("right-end", FabricRole.Sides, cushion.Outline.FromBelow(runs), seam);
         return new Pattern(
             [body, .. left.Panels, .. right.Panels],
             [
                 .. around,
                 .. left.SewnTo(run => new EdgeRef(body.Part, $"{run.Name}-left"), _ => SeamKind.Plain),
                 .. right.SewnTo(run => new EdgeRef(body.Part, $"{run.Name}-right"), _ => SeamKind.Plain),
-            ]).Closed();
+            ]
+        ).Closed();
     }
 
     /// <summary>A roll as long as the bolster: π D²/4 × length (general geometry).</summary>
@@ -82,8 +98,11 @@ internal sealed class Bolster : IConstruction
         (string Name, Length Length, EdgeFinish Finish)[] rim = end.Joins
             ? [.. runs.Select(run => ($"{run.Name}-", run.Length, end)), ("lap-", lap, EdgeFinish.Caught(end.Depth))]
             : [("", runs.Aggregate(lap, (sum, run) => sum + run.Length), end)];
-        PanelOutline walk = rim.Aggregate(new PanelOutline(), (walk, run) => walk.East($"{run.Name}left", run.Length, run.Finish)).North("end", height, along);
-        walk = rim.Reverse().Aggregate(walk, (walk, run) => walk.West($"{run.Name}right", run.Length, run.Finish)).South("start", height, along);
+        PanelOutline walk = rim.Aggregate(new PanelOutline(), (walk, run) => walk.East($"{run.Name}left", run.Length, run.Finish))
+            .North("end", height, along);
+        walk = rim.Reverse()
+            .Aggregate(walk, (walk, run) => walk.West($"{run.Name}right", run.Length, run.Finish))
+            .South("start", height, along);
         return new Panel
         {
             Part = "body",
@@ -93,6 +112,11 @@ internal sealed class Bolster : IConstruction
         };
     }
 
-    private static PanelMark Tie(Panel body, Length y, BolsterEndKind kind) => new(
-        MarkKind.FoldLine, new Point(Length.Zero, y), new Point(body.Width, y), kind == BolsterEndKind.Tied ? "Tie the body here" : "The edge of the end");
+    private static PanelMark Tie(Panel body, Length y, BolsterEndKind kind) =>
+        new(
+            MarkKind.FoldLine,
+            new Point(Length.Zero, y),
+            new Point(body.Width, y),
+            kind == BolsterEndKind.Tied ? "Tie the body here" : "The edge of the end"
+        );
 }

@@ -10,39 +10,50 @@ internal sealed class Boxed : IConstruction
 {
     private static readonly ImmutableArray<Side> AnySide = [Side.Back, Side.Front, Side.Left, Side.Right];
 
-    public ConstructionOffer Offer { get; } = new()
-    {
-        Kind = Construction.Boxed,
-        Description = "Two faces joined by a boxing as high as the cushion is thick.",
-        Outlines = [.. Enum.GetValues<OutlineKind>()],
-        Closures =
-        [
-            new(ClosureKind.Zipper, [.. AnySide, Side.Bottom]),
-            new(ClosureKind.HookAndLoop, [.. AnySide, Side.Bottom]),
-            new(ClosureKind.Envelope, [Side.Bottom]),
-            new(ClosureKind.HandSewn, AnySide),
-            new(ClosureKind.Buttons, [.. AnySide, Side.Bottom]),
-            new(ClosureKind.Ties, [.. AnySide, Side.Bottom]),
-        ],
-        Thickness = true,
-        Joins = [BoxingJoins.Corners, BoxingJoins.Back],
-        Handles = [HandleKind.FoldedStrap, HandleKind.Webbing, HandleKind.StrapAndWebbing],
-        Edgings =
-        [
-            new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom, EdgingPlace.Corners]) { Usual = [EdgingPlace.Top, EdgingPlace.Bottom] },
-            new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Top] },
-            new(EdgingKind.Flange, [EdgingPlace.Top]),
-        ],
-        Additions = [.. Enum.GetValues<AdditionKind>()],
-        Fields = [new(ConstructionField.Channels), new(ConstructionField.InnerCover)],
-    };
+    public ConstructionOffer Offer { get; } =
+        new()
+        {
+            Kind = Construction.Boxed,
+            Description = "Two faces joined by a boxing as high as the cushion is thick.",
+            Outlines = [.. Enum.GetValues<OutlineKind>()],
+            Closures =
+            [
+                new(ClosureKind.Zipper, [.. AnySide, Side.Bottom]),
+                new(ClosureKind.HookAndLoop, [.. AnySide, Side.Bottom]),
+                new(ClosureKind.Envelope, [Side.Bottom]),
+                new(ClosureKind.HandSewn, AnySide),
+                new(ClosureKind.Buttons, [.. AnySide, Side.Bottom]),
+                new(ClosureKind.Ties, [.. AnySide, Side.Bottom]),
+            ],
+            Thickness = true,
+            Joins = [BoxingJoins.Corners, BoxingJoins.Back],
+            Handles = [HandleKind.FoldedStrap, HandleKind.Webbing, HandleKind.StrapAndWebbing],
+            Edgings =
+            [
+                new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom, EdgingPlace.Corners])
+                {
+                    Usual = [EdgingPlace.Top, EdgingPlace.Bottom],
+                },
+                new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Top] },
+                new(EdgingKind.Flange, [EdgingPlace.Top]),
+            ],
+            Additions = [.. Enum.GetValues<AdditionKind>()],
+            Fields = [new(ConstructionField.Channels), new(ConstructionField.InnerCover)],
+        };
 
     public Pattern Draft(CushionSpecification cushion)
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
-        Circuit circuit = Circuit.Of(cushion.Outline, cushion.Closure.Side == Side.Bottom ? Side.Back : cushion.Closure.Side, Return(cushion.Closure));
+        Circuit circuit = Circuit.Of(
+            cushion.Outline,
+            cushion.Closure.Side == Side.Bottom ? Side.Back : cushion.Closure.Side,
+            Return(cushion.Closure)
+        );
         ImmutableArray<OutlineSide> runs = circuit.All;
-        ImmutableArray<BoxingSection> boxing = [.. cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, circuit, seam) : Cornered(cushion, circuit, seam)];
+        ImmutableArray<BoxingSection> boxing =
+        [
+            .. cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, circuit, seam) : Cornered(cushion, circuit, seam),
+        ];
         Face top = Face.Whole("top", FabricRole.Top, runs, seam);
         Face bottom = Face.Bottom(cushion, runs, seam, top);
 
@@ -81,9 +92,12 @@ internal sealed class Boxed : IConstruction
         }
 
         seams.AddRange(top.SewnTo(run => SectionOf(run).Upper(run), _ => SeamKind.Plain));
-        seams.AddRange(bottom.SewnTo(
-            run => SectionOf(run).Lower(run),
-            run => cushion.Closure is HandSewnClosure closure && run.Side == closure.Side ? SeamKind.Gap : SeamKind.Plain));
+        seams.AddRange(
+            bottom.SewnTo(
+                run => SectionOf(run).Lower(run),
+                run => cushion.Closure is HandSewnClosure closure && run.Side == closure.Side ? SeamKind.Gap : SeamKind.Plain
+            )
+        );
 
         var panels = ImmutableArray.CreateBuilder<Panel>(top.Panels.Length + bottom.Panels.Length + strips);
         panels.AddRange(top.Panels);
@@ -132,12 +146,13 @@ internal sealed class Boxed : IConstruction
         return panel;
     }
 
-    private static Length Return(ClosureSpecification closure) => closure switch
-    {
-        ZipperClosure { Side: not Side.Bottom } zipper => zipper.Return,
-        OverlappingClosure { Side: not Side.Bottom } overlapping => overlapping.Return,
-        _ => Length.Zero,
-    };
+    private static Length Return(ClosureSpecification closure) =>
+        closure switch
+        {
+            ZipperClosure { Side: not Side.Bottom } zipper => zipper.Return,
+            OverlappingClosure { Side: not Side.Bottom } overlapping => overlapping.Return,
+            _ => Length.Zero,
+        };
 
     // The closure's section, and one strip from its end round the rest to its start; one strip all round a curve that does not open.
     private static IEnumerable<BoxingSection> Wrapped(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
@@ -168,5 +183,6 @@ internal sealed class Boxed : IConstruction
         }
     }
 
-    private static bool Opens(ClosureSpecification closure) => closure is ZipperClosure or OverlappingClosure && closure.Side != Side.Bottom;
+    private static bool Opens(ClosureSpecification closure) =>
+        closure is ZipperClosure or OverlappingClosure && closure.Side != Side.Bottom;
 }

@@ -33,7 +33,13 @@ internal sealed record BoxingSection
 
     /// <summary>One panel of any shape, its edges named as those of a strip.</summary>
     public static BoxingSection Of(Panel panel, params ImmutableArray<OutlineSide> runs) =>
-        new() { Panels = [panel], Runs = runs, UpperPart = panel.Part, LowerPart = panel.Part };
+        new()
+        {
+            Panels = [panel],
+            Runs = runs,
+            UpperPart = panel.Part,
+            LowerPart = panel.Part,
+        };
 
     /// <summary>The section of a closure: one strip, or the two that open.</summary>
     /// <param name="closure">The closure.</param>
@@ -41,12 +47,19 @@ internal sealed record BoxingSection
     /// <param name="height">Finished height.</param>
     /// <param name="part">Names the strip when it is one.</param>
     /// <param name="seam">The finish of what is not the closure's.</param>
-    public static BoxingSection Closing(ClosureSpecification closure, ImmutableArray<OutlineSide> runs, Length height, string part, EdgeFinish seam) => closure switch
-    {
-        ZipperClosure { Side: not Side.Bottom } zipper => Zippered(runs, height, seam, zipper),
-        OverlappingClosure { Side: not Side.Bottom } strips => Overlapping(runs, height, seam, strips),
-        _ => Plain(part, runs, height, seam),
-    };
+    public static BoxingSection Closing(
+        ClosureSpecification closure,
+        ImmutableArray<OutlineSide> runs,
+        Length height,
+        string part,
+        EdgeFinish seam
+    ) =>
+        closure switch
+        {
+            ZipperClosure { Side: not Side.Bottom } zipper => Zippered(runs, height, seam, zipper),
+            OverlappingClosure { Side: not Side.Bottom } strips => Overlapping(runs, height, seam, strips),
+            _ => Plain(part, runs, height, seam),
+        };
 
     /// <summary>Two strips with a zipper between them: each T/2 high, and the turn-under more when cut; the upper one a lap more, which hides the
     /// zipper (common practice, no source).</summary>
@@ -56,7 +69,11 @@ internal sealed record BoxingSection
         Length lower = height.HalfUp();
         return new BoxingSection
         {
-            Panels = [Strip("zipper-upper", runs, height - lower + zipper.Lap, inner, seam, seam, "lower"), Strip("zipper-lower", runs, lower, seam, inner, seam, null, "upper")],
+            Panels =
+            [
+                Strip("zipper-upper", runs, height - lower + zipper.Lap, inner, seam, seam, "lower"),
+                Strip("zipper-lower", runs, lower, seam, inner, seam, null, "upper"),
+            ],
             Runs = runs,
             UpperPart = "zipper-upper",
             LowerPart = "zipper-lower",
@@ -69,10 +86,15 @@ internal sealed record BoxingSection
     public static BoxingSection Overlapping(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, OverlappingClosure closure)
     {
         var hem = EdgeFinish.DoubleHem(closure.Fold);
-        Length lower = OverlappingClosure.VisibleHeight(height, closure.Overlap), upper = height + closure.Overlap - lower;
+        Length lower = OverlappingClosure.VisibleHeight(height, closure.Overlap),
+            upper = height + closure.Overlap - lower;
         return new BoxingSection
         {
-            Panels = [Strip("closure-upper", runs, upper, hem, seam, seam, "lower"), Strip("closure-lower", runs, lower, seam, hem, seam, null, "upper")],
+            Panels =
+            [
+                Strip("closure-upper", runs, upper, hem, seam, seam, "lower"),
+                Strip("closure-lower", runs, lower, seam, hem, seam, null, "upper"),
+            ],
             Runs = runs,
             UpperPart = "closure-upper",
             LowerPart = "closure-lower",
@@ -85,37 +107,47 @@ internal sealed record BoxingSection
     public EdgeRef Lower(OutlineSide run) => new(LowerPart, LowerEdge(run.Name));
 
     /// <summary>Joins the end of this section to the start of the next.</summary>
-    public Seam JoinedTo(BoxingSection next) => Panels.Length == 1
-        ? new Seam(SeamKind.StripJoin, End, next.Start, next.Lap)
-        : new Seam(SeamKind.StripJoin, next.Start, End, Lap);
+    public Seam JoinedTo(BoxingSection next) =>
+        Panels.Length == 1 ? new Seam(SeamKind.StripJoin, End, next.Start, next.Lap) : new Seam(SeamKind.StripJoin, next.Start, End, Lap);
 
     // The sides that nearly all cushions have, and a closure's returns, share their names.
-    private static string UpperEdge(string run) => run switch
-    {
-        "front" => "front-top",
-        "right" => "right-top",
-        "back" => "back-top",
-        "left" => "left-top",
-        "right-return" => "right-return-top",
-        "left-return" => "left-return-top",
-        _ => run + "-top",
-    };
+    private static string UpperEdge(string run) =>
+        run switch
+        {
+            "front" => "front-top",
+            "right" => "right-top",
+            "back" => "back-top",
+            "left" => "left-top",
+            "right-return" => "right-return-top",
+            "left-return" => "left-return-top",
+            _ => run + "-top",
+        };
 
-    private static string LowerEdge(string run) => run switch
-    {
-        "front" => "front-bottom",
-        "right" => "right-bottom",
-        "back" => "back-bottom",
-        "left" => "left-bottom",
-        "right-return" => "right-return-bottom",
-        "left-return" => "left-return-bottom",
-        _ => run + "-bottom",
-    };
+    private static string LowerEdge(string run) =>
+        run switch
+        {
+            "front" => "front-bottom",
+            "right" => "right-bottom",
+            "back" => "back-bottom",
+            "left" => "left-bottom",
+            "right-return" => "right-return-bottom",
+            "left-return" => "left-return-bottom",
+            _ => run + "-bottom",
+        };
 
-    private ImmutableArray<EdgeRef> Ends(string edge) => ImmutableArray.CreateRange(Panels, (panel, name) => new EdgeRef(panel.Part, name), edge);
+    private ImmutableArray<EdgeRef> Ends(string edge) =>
+        ImmutableArray.CreateRange(Panels, (panel, name) => new EdgeRef(panel.Part, name), edge);
 
     private static Panel Strip(
-        string part, ImmutableArray<OutlineSide> runs, Length height, EdgeFinish lower, EdgeFinish upper, EdgeFinish ends, string? wholeLower = null, string? wholeUpper = null)
+        string part,
+        ImmutableArray<OutlineSide> runs,
+        Length height,
+        EdgeFinish lower,
+        EdgeFinish upper,
+        EdgeFinish ends,
+        string? wholeLower = null,
+        string? wholeUpper = null
+    )
     {
         var length = Length.Zero;
         foreach (OutlineSide run in runs)

@@ -13,10 +13,14 @@ internal readonly record struct BoxingSide(string Part, Length Middle, Length Le
     /// <summary>The single strip over the longest stretch of a side; null where none covers it from top to bottom.</summary>
     public static BoxingSide? Of(Pattern pattern, CushionSpecification cushion, Side side)
     {
-        foreach (OutlineSide stretch in cushion.Outline.Sides.Where(stretch => stretch.Side == side).OrderByDescending(stretch => stretch.Length))
+        foreach (
+            OutlineSide stretch in cushion.Outline.Sides.Where(stretch => stretch.Side == side).OrderByDescending(stretch => stretch.Length)
+        )
         {
             Panel? strip = pattern.Panels.FirstOrDefault(panel =>
-                panel.Edges.Any(edge => edge.Name == $"{stretch.Name}-top") && panel.Edges.Any(edge => edge.Name == $"{stretch.Name}-bottom"));
+                panel.Edges.Any(edge => edge.Name == $"{stretch.Name}-top")
+                && panel.Edges.Any(edge => edge.Name == $"{stretch.Name}-bottom")
+            );
             if (strip is not null)
             {
                 Edge top = strip[$"{stretch.Name}-top"];

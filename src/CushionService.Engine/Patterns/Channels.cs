@@ -17,16 +17,25 @@ internal static class Channels
 
         Panel top = pattern["top"];
         Length At(int line) => Length.FromNanometres((long)((Int128)top.Width.Nanometres * line / channels.Count));
-        IEnumerable<PanelMark> lines = Enumerable.Range(1, channels.Count - 1).Select(line =>
-            new PanelMark(MarkKind.StitchLine, new Point(At(line), Length.Zero), new Point(At(line), top.Height), "Stitch between two channels"));
+        IEnumerable<PanelMark> lines = Enumerable
+            .Range(1, channels.Count - 1)
+            .Select(line => new PanelMark(
+                MarkKind.StitchLine,
+                new Point(At(line), Length.Zero),
+                new Point(At(line), top.Height),
+                "Stitch between two channels"
+            ));
         return pattern with
         {
-            Panels = pattern.Panels.Replace(top, top with
-            {
-                Marks = [.. top.Marks, .. lines],
-                TakeUpAcross = channels.Across(top.Width),
-                TakeUpAlong = channels.Along(top.Height),
-            }),
+            Panels = pattern.Panels.Replace(
+                top,
+                top with
+                {
+                    Marks = [.. top.Marks, .. lines],
+                    TakeUpAcross = channels.Across(top.Width),
+                    TakeUpAlong = channels.Along(top.Height),
+                }
+            ),
         };
     }
 }

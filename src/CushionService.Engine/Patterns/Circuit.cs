@@ -18,7 +18,8 @@ internal sealed record Circuit(ImmutableArray<OutlineSide> Section, ImmutableArr
     public static Circuit Of(Outline outline, Side side, Length turn)
     {
         ImmutableArray<OutlineSide> sides = outline.Sides;
-        int count = sides.Length, first = 0;
+        int count = sides.Length,
+            first = 0;
         while (sides[first].Side != side || sides[(first + count - 1) % count].Side == side)
         {
             if (++first == count)
@@ -39,7 +40,8 @@ internal sealed record Circuit(ImmutableArray<OutlineSide> Section, ImmutableArr
         OutlineSide[] rest = [.. round[on..]];
         if (turn > Length.Zero)
         {
-            OutlineSide after = rest[0], before = rest[^1];
+            OutlineSide after = rest[0],
+                before = rest[^1];
             (var near, var far) = after.Split(turn);
             rest[0] = after with { Path = far };
             after = after with { Name = $"{after.Name}-return", Path = near };

@@ -16,16 +16,25 @@ public static class ClosureLine
     public static bool Divides(Outline outline, Length lap, bool alike)
     {
         ImmutableArray<Edge> edges = [.. outline.FromBelow(outline.Sides).Select(side => new Edge(side.Name, side.Path, EdgeFinish.Raw))];
-        return lap < outline.Depth && !MeetsInsideCorner(edges, outline.Depth, lap) && Part(edges, outline.Depth, lap, EdgeFinish.Raw) is (var front, var back) && (!alike || front.Before[^1].Length == back.After[^1].Length);
+        return lap < outline.Depth
+            && !MeetsInsideCorner(edges, outline.Depth, lap)
+            && Part(edges, outline.Depth, lap, EdgeFinish.Raw) is (var front, var back)
+            && (!alike || front.Before[^1].Length == back.After[^1].Length);
     }
 
     // An inside corner's allowance would reach over the closure's own.
     private static bool MeetsInsideCorner(ImmutableArray<Edge> edges, Length depth, Length lap)
     {
-        Length low = (depth - lap).HalfUp() - Clearance, high = (depth + lap).HalfUp() + Clearance;
-        return Enumerable.Range(0, edges.Length).Any(i =>
-            edges[i].To.Y > low && edges[i].To.Y < high
-            && Math.IEEERemainder(edges[(i + 1) % edges.Length].Path[0].StartDirection - edges[i].Path[^1].EndDirection, 2 * Math.PI) < -0.01);
+        Length low = (depth - lap).HalfUp() - Clearance,
+            high = (depth + lap).HalfUp() + Clearance;
+        return Enumerable
+            .Range(0, edges.Length)
+            .Any(i =>
+                edges[i].To.Y > low
+                && edges[i].To.Y < high
+                && Math.IEEERemainder(edges[(i + 1) % edges.Length].Path[0].StartDirection - edges[i].Path[^1].EndDirection, 2 * Math.PI)
+                    < -0.01
+            );
     }
 
     /// <summary>Parts a face: the first parting's near part is the front panel, the second's far part the back one.</summary>

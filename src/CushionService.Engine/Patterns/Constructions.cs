@@ -11,10 +11,14 @@ public static class Constructions
     public static ImmutableArray<IConstruction> All { get; } = In(Assembly.GetExecutingAssembly());
 
     /// <summary>The constructions that an assembly holds, in the order of <see cref="Construction"/>.</summary>
-    public static ImmutableArray<IConstruction> In(Assembly assembly) => [.. assembly.GetTypes()
-        .Where(type => type.IsClass && typeof(IConstruction).IsAssignableFrom(type))
-        .Select(type => (IConstruction)Activator.CreateInstance(type, nonPublic: true)!)
-        .OrderBy(construction => construction.Offer.Kind)];
+    public static ImmutableArray<IConstruction> In(Assembly assembly) =>
+        [
+            .. assembly
+                .GetTypes()
+                .Where(type => type.IsClass && typeof(IConstruction).IsAssignableFrom(type))
+                .Select(type => (IConstruction)Activator.CreateInstance(type, nonPublic: true)!)
+                .OrderBy(construction => construction.Offer.Kind),
+        ];
 
     /// <summary>The engine's construction of that kind.</summary>
     public static IConstruction Of(Construction kind) => Of(kind, All);

@@ -19,7 +19,8 @@ internal static class CornerTapering
 
         Panel top = pattern["top"];
         (Length width, Length depth) = (top.Width, top.Height);
-        Length across = Length.FromNanometres(width.Nanometres / 4), along = Length.FromNanometres(depth.Nanometres / 4);
+        Length across = Length.FromNanometres(width.Nanometres / 4),
+            along = Length.FromNanometres(depth.Nanometres / 4);
         IEnumerable<PanelMark> lines = new[] { (false, false), (true, false), (true, true), (false, true) }.SelectMany(corner =>
         {
             Point At(Length x, Length y) => new(corner.Item1 ? width - x : x, corner.Item2 ? depth - y : y);

@@ -15,10 +15,15 @@ internal static class CrossStraps
         {
             EdgeRef edge = FaceEdge.Of(pattern, cushion, side);
             Length length = pattern[edge.Part][edge.Edge].Length;
-            IEnumerable<Length> evenly = Enumerable.Range(1, straps.Count).Select(i => Length.FromNanometres((long)((Int128)length.Nanometres * i / (straps.Count + 1))));
+            IEnumerable<Length> evenly = Enumerable
+                .Range(1, straps.Count)
+                .Select(i => Length.FromNanometres((long)((Int128)length.Nanometres * i / (straps.Count + 1))));
             pattern = NarrowStrip.Marked(pattern, edge, evenly, "Catch an end of a strap in the seam here");
         }
 
-        return pattern with { Panels = pattern.Panels.Add(strap) };
+        return pattern with
+        {
+            Panels = pattern.Panels.Add(strap),
+        };
     }
 }

@@ -12,9 +12,7 @@ public sealed record Edge
 
     /// <summary>A straight edge.</summary>
     public Edge(string name, Point from, Point to, EdgeFinish finish)
-        : this(name, [new Segment(from, to)], finish)
-    {
-    }
+        : this(name, [new Segment(from, to)], finish) { }
 
     /// <summary>Distinct within the panel.</summary>
     public string Name { get; init; }
@@ -46,10 +44,11 @@ public sealed record Edge
     public EdgeFacing Facing { get; private init; }
 
     /// <summary>The edge moved.</summary>
-    public Edge Moved(Length right, Length up) => this with
-    {
-        Path = [.. Path.Select(segment => segment with { From = segment.From.Moved(right, up), To = segment.To.Moved(right, up) })],
-    };
+    public Edge Moved(Length right, Length up) =>
+        this with
+        {
+            Path = [.. Path.Select(segment => segment with { From = segment.From.Moved(right, up), To = segment.To.Moved(right, up) })],
+        };
 
     /// <summary>The point half-way along the edge, to the nearest nanometre.</summary>
     public Point Middle => At(Length.FromNanometres(Length.Nanometres / 2)).Point;

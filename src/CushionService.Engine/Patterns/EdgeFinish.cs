@@ -33,15 +33,16 @@ public readonly record struct EdgeFinish(FinishKind Kind, int Turns, Length Dept
     public static EdgeFinish Raw { get; } = new(FinishKind.Raw, 0, Length.Zero);
 
     /// <summary>The edge in the trade's words.</summary>
-    public string Name => Kind switch
-    {
-        FinishKind.Seam => "seam",
-        FinishKind.ZipperTurnUnder => "zipper turn-under",
-        FinishKind.Hem => "hem",
-        FinishKind.TurnIn => "turn-in",
-        FinishKind.Caught => "seam",
-        FinishKind.Raw => "raw edge",
-        FinishKind.Drawn => "turning",
-        _ => throw new ArgumentOutOfRangeException(nameof(Kind)),
-    };
+    public string Name =>
+        Kind switch
+        {
+            FinishKind.Seam => "seam",
+            FinishKind.ZipperTurnUnder => "zipper turn-under",
+            FinishKind.Hem => "hem",
+            FinishKind.TurnIn => "turn-in",
+            FinishKind.Caught => "seam",
+            FinishKind.Raw => "raw edge",
+            FinishKind.Drawn => "turning",
+            _ => throw new ArgumentOutOfRangeException(nameof(Kind)),
+        };
 }

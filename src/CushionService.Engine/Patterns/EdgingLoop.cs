@@ -23,7 +23,8 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
         (Length length, bool closed) = (Length.Zero, place != EdgingPlace.Corners);
         foreach (Seam seam in pattern.Seams.Where(seam => !seam.RestsOnSeam))
         {
-            bool one = Bears(pattern, seam.One[0], place), other = Bears(pattern, seam.Other[0], place);
+            bool one = Bears(pattern, seam.One[0], place),
+                other = Bears(pattern, seam.Other[0], place);
             if (place == EdgingPlace.Corners ? seam.IsCorner : one != other)
             {
                 ImmutableArray<EdgeRef> side = other && seam.Lap == Length.Zero ? seam.Other : seam.One;
@@ -35,18 +36,21 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
             closed &= !one || !other || seam.One.Concat(seam.Other).All(edge => Bears(pattern, edge, place));
         }
 
-        return edges.Count > 0 ? new EdgingLoop(place, edges.ToImmutable(), length, closed) : throw new InvalidPatternException($"The pattern has no seam for an edging at the {place}.");
+        return edges.Count > 0
+            ? new EdgingLoop(place, edges.ToImmutable(), length, closed)
+            : throw new InvalidPatternException($"The pattern has no seam for an edging at the {place}.");
     }
 
     /// <summary>Whether an edge is of the face, end or side panel that a place names.</summary>
-    public static bool Bears(Pattern pattern, EdgeRef edge, EdgingPlace place) => place switch
-    {
-        EdgingPlace.Top => pattern[edge.Part].Role == FabricRole.Top,
-        EdgingPlace.Bottom => pattern[edge.Part].Role == FabricRole.Bottom,
-        EdgingPlace.Left => edge.Part is "left" or "left-end",
-        EdgingPlace.Right => edge.Part is "right" or "right-end",
-        _ => false,
-    };
+    public static bool Bears(Pattern pattern, EdgeRef edge, EdgingPlace place) =>
+        place switch
+        {
+            EdgingPlace.Top => pattern[edge.Part].Role == FabricRole.Top,
+            EdgingPlace.Bottom => pattern[edge.Part].Role == FabricRole.Bottom,
+            EdgingPlace.Left => edge.Part is "left" or "left-end",
+            EdgingPlace.Right => edge.Part is "right" or "right-end",
+            _ => false,
+        };
 
     private static Length DrawnUp(Pattern pattern, EdgeRef edge)
     {

@@ -12,7 +12,8 @@ internal sealed class Face
     private readonly ImmutableArray<OutlineSide> _runs;
     private readonly string _part;
 
-    private Face(ImmutableArray<Panel> panels, ImmutableArray<OutlineSide> runs, string part) => (Panels, _runs, _part) = (panels, runs, part);
+    private Face(ImmutableArray<Panel> panels, ImmutableArray<OutlineSide> runs, string part) =>
+        (Panels, _runs, _part) = (panels, runs, part);
 
     public ImmutableArray<Panel> Panels { get; }
 
@@ -23,7 +24,19 @@ internal sealed class Face
     private static Face Whole(string part, FabricRole role, ImmutableArray<OutlineSide> runs, ImmutableArray<Edge> edges)
     {
         Point extent = Panel.ExtentOf(edges);
-        return new Face([new Panel { Part = part, Role = role, Edges = edges, Match = new Point(extent.X.HalfUp(), extent.Y.HalfUp()) }], runs, part);
+        return new Face(
+            [
+                new Panel
+                {
+                    Part = part,
+                    Role = role,
+                    Edges = edges,
+                    Match = new Point(extent.X.HalfUp(), extent.Y.HalfUp()),
+                },
+            ],
+            runs,
+            part
+        );
     }
 
     /// <summary>A face of a panel that is drawn already.</summary>
@@ -38,9 +51,10 @@ internal sealed class Face
     public static Face Bottom(CushionSpecification cushion, ImmutableArray<OutlineSide> runs, EdgeFinish seam, Face? top = null)
     {
         ImmutableArray<OutlineSide> below = cushion.Outline.FromBelow(runs);
-        Face whole = below == top?._runs && top is { Panels: [var panel] }
-            ? Whole("bottom", FabricRole.Bottom, below, panel.Edges)
-            : Whole("bottom", FabricRole.Bottom, below, seam);
+        Face whole =
+            below == top?._runs && top is { Panels: [var panel] }
+                ? Whole("bottom", FabricRole.Bottom, below, panel.Edges)
+                : Whole("bottom", FabricRole.Bottom, below, seam);
         return Divided(whole, cushion.Closure);
     }
 
@@ -60,14 +74,23 @@ internal sealed class Face
         }
 
         Panel whole = face.Panels[0];
-        (Parting front, Parting back) = ClosureLine.Part(whole.Edges, whole.Height, lap, inner)
+        (Parting front, Parting back) =
+            ClosureLine.Part(whole.Edges, whole.Height, lap, inner)
             ?? throw new InvalidPatternException($"The closure does not divide the {whole.Part} in two.");
-        return new Face([Of(whole with { Part = $"{whole.Part}-front", Edges = front.Before }), Of(whole with { Part = $"{whole.Part}-back", Edges = back.After })], face._runs, face._part);
+        return new Face(
+            [
+                Of(whole with { Part = $"{whole.Part}-front", Edges = front.Before }),
+                Of(whole with { Part = $"{whole.Part}-back", Edges = back.After }),
+            ],
+            face._runs,
+            face._part
+        );
 
         // From its own lower left corner.
         static Panel Of(Panel panel)
         {
-            Length left = -panel.Edges.Min(edge => edge.Path.Min(segment => segment.To.X)), down = -panel.Edges.Min(edge => edge.Path.Min(segment => segment.To.Y));
+            Length left = -panel.Edges.Min(edge => edge.Path.Min(segment => segment.To.X)),
+                down = -panel.Edges.Min(edge => edge.Path.Min(segment => segment.To.Y));
             return panel with
             {
                 Edges = [.. panel.Edges.Select(edge => edge.Moved(left, down))],
@@ -99,8 +122,10 @@ internal sealed class Face
     }
 
     /// <summary>The zipper between the two panels of a divided face; nothing when there is none.</summary>
-    public ImmutableArray<Seam> Zipper => Panels is [var front, var back] && front["upper"].Finish.Joins
-        ? [new Seam(SeamKind.Zipper, new EdgeRef(front.Part, "upper"), new EdgeRef(back.Part, "lower"))] : [];
+    public ImmutableArray<Seam> Zipper =>
+        Panels is [var front, var back] && front["upper"].Finish.Joins
+            ? [new Seam(SeamKind.Zipper, new EdgeRef(front.Part, "upper"), new EdgeRef(back.Part, "lower"))]
+            : [];
 
     /// <summary>Sews the face to the lower edges of a boxing, where it has one.</summary>
     public IEnumerable<Seam> SewnTo(Func<OutlineSide, BoxingSection?> boxing, Func<OutlineSide, SeamKind> kindOn) =>

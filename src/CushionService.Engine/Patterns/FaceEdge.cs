@@ -9,7 +9,9 @@ internal static class FaceEdge
     /// <exception cref="InvalidPatternException">No face has an edge on that side.</exception>
     public static EdgeRef Of(Pattern pattern, CushionSpecification cushion, Side side)
     {
-        foreach (OutlineSide stretch in cushion.Outline.Sides.Where(stretch => stretch.Side == side).OrderByDescending(stretch => stretch.Length))
+        foreach (
+            OutlineSide stretch in cushion.Outline.Sides.Where(stretch => stretch.Side == side).OrderByDescending(stretch => stretch.Length)
+        )
         {
             foreach (string part in (string[])["bottom", "bottom-back", "top"])
             {

@@ -10,9 +10,13 @@ internal static class FaceNames
     private const double Inside = 25_400_000;
 
     /// <summary>Marks the top and the bottom; nothing changes when they are cut alike.</summary>
-    public static Pattern AddTo(Pattern pattern, CushionSpecification cushion) => cushion.Outline.IsSymmetric
-        ? pattern
-        : pattern with { Panels = [.. pattern.Panels.Select(panel => panel.Part is "top" or "bottom" ? Named(panel) : panel)] };
+    public static Pattern AddTo(Pattern pattern, CushionSpecification cushion) =>
+        cushion.Outline.IsSymmetric
+            ? pattern
+            : pattern with
+            {
+                Panels = [.. pattern.Panels.Select(panel => panel.Part is "top" or "bottom" ? Named(panel) : panel)],
+            };
 
     // An inch inside the middle of the front, or of the first edge where no edge is called so.
     private static Panel Named(Panel panel)
@@ -21,7 +25,8 @@ internal static class FaceNames
         (Point at, double direction) = edge.At(Length.FromNanometres(edge.Length.Nanometres / 2));
         Point within = at.Moved(
             Length.FromNanometres((long)Math.Round(-Inside * Math.Sin(direction))),
-            Length.FromNanometres((long)Math.Round(Inside * Math.Cos(direction))));
+            Length.FromNanometres((long)Math.Round(Inside * Math.Cos(direction)))
+        );
         string words = panel.Part == "top" ? "TOP, right side up" : "UNDERSIDE, right side up: the mirror image of the top";
         return panel with { Marks = panel.Marks.Add(new PanelMark(MarkKind.FaceName, within, null, words)) };
     }

@@ -19,10 +19,26 @@ public static class Fastenings
     {
         bool ties = closure is TieClosure;
         int count = OverlappingClosure.FasteningsOn(Run(pattern), ties ? TieClosure.Spacing : ButtonClosure.Spacing);
-        IEnumerable<Panel> panels = pattern.Panels.Select(panel => panel with { Marks = [.. panel.Marks, .. Hems(panel).SelectMany(hem => Marks(hem, closure, count, ties))] });
+        IEnumerable<Panel> panels = pattern.Panels.Select(panel =>
+            panel with
+            {
+                Marks = [.. panel.Marks, .. Hems(panel).SelectMany(hem => Marks(hem, closure, count, ties))],
+            }
+        );
         ImmutableArray<Panel> added = closure is TieClosure tie
-            ? [NarrowStrip.Of("closure-tie", FabricRole.Ties, 2 * count, StrapMake.Folded, TieClosure.Width, tie.TieLength,
-                EdgeFinish.TurnIn(TieSpecification.EndFold), EdgeFinish.TurnIn(TieSpecification.EndFold))]
+            ?
+            [
+                NarrowStrip.Of(
+                    "closure-tie",
+                    FabricRole.Ties,
+                    2 * count,
+                    StrapMake.Folded,
+                    TieClosure.Width,
+                    tie.TieLength,
+                    EdgeFinish.TurnIn(TieSpecification.EndFold),
+                    EdgeFinish.TurnIn(TieSpecification.EndFold)
+                ),
+            ]
             : [];
         return pattern with { Panels = [.. panels, .. added] };
     }
@@ -31,18 +47,31 @@ public static class Fastenings
     private static IEnumerable<PanelMark> Marks(Edge hem, OverlappingClosure closure, int count, bool ties)
     {
         long inward = ties ? 0 : closure.Overlap.HalfUp().Nanometres;
-        return Enumerable.Range(0, count).Select(i =>
-        {
-            (Point at, double direction) = hem.At(Length.FromNanometres((long)((Int128)hem.Length.Nanometres * ((2 * i) + 1) / (2 * count))));
-            return new PanelMark(
-                ties ? MarkKind.TieEnd : MarkKind.Button,
-                at.Moved(Length.FromNanometres((long)Math.Round(-inward * Math.Sin(direction))), Length.FromNanometres((long)Math.Round(inward * Math.Cos(direction)))),
-                null,
-                ties ? "Sew a tie of the closure on here" : "Button or buttonhole");
-        });
+        return Enumerable
+            .Range(0, count)
+            .Select(i =>
+            {
+                (Point at, double direction) = hem.At(
+                    Length.FromNanometres((long)((Int128)hem.Length.Nanometres * ((2 * i) + 1) / (2 * count)))
+                );
+                return new PanelMark(
+                    ties ? MarkKind.TieEnd : MarkKind.Button,
+                    at.Moved(
+                        Length.FromNanometres((long)Math.Round(-inward * Math.Sin(direction))),
+                        Length.FromNanometres((long)Math.Round(inward * Math.Cos(direction)))
+                    ),
+                    null,
+                    ties ? "Sew a tie of the closure on here" : "Button or buttonhole"
+                );
+            });
     }
 
     // The hems that overlap: those across a panel or along a body, of a flange's the part at the body; a tied end's hem is none of them.
-    private static IEnumerable<Edge> Hems(Panel panel) => panel.IsAddition ? []
-        : panel.Edges.Where(edge => edge.Finish.Kind == FinishKind.Hem && edge.Name is "upper" or "lower" or "upper-middle" or "lower-middle" or "start" or "end");
+    private static IEnumerable<Edge> Hems(Panel panel) =>
+        panel.IsAddition
+            ? []
+            : panel.Edges.Where(edge =>
+                edge.Finish.Kind == FinishKind.Hem
+                && edge.Name is "upper" or "lower" or "upper-middle" or "lower-middle" or "start" or "end"
+            );
 }

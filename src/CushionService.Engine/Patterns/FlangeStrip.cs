@@ -15,8 +15,15 @@ public static class FlangeStrip
     public static bool Fits(Outline outline, Length depth)
     {
         ImmutableArray<OutlineSide> sides = outline.Sides;
-        return outline.HasCorners && Enumerable.Range(0, sides.Length).All(i =>
-            sides[i].Length + Reach(sides[(i + sides.Length - 1) % sides.Length].Path[0], sides[i].Path[0], depth) + Reach(sides[i].Path[0], sides[(i + 1) % sides.Length].Path[0], depth) > Length.Zero);
+        return outline.HasCorners
+            && Enumerable
+                .Range(0, sides.Length)
+                .All(i =>
+                    sides[i].Length
+                        + Reach(sides[(i + sides.Length - 1) % sides.Length].Path[0], sides[i].Path[0], depth)
+                        + Reach(sides[i].Path[0], sides[(i + 1) % sides.Length].Path[0], depth)
+                    > Length.Zero
+                );
     }
 
     /// <summary>Adds the strips, the seams of their mitres and those that they are laid into.</summary>
@@ -30,7 +37,14 @@ public static class FlangeStrip
         for (var i = 0; i < sides.Length; i++)
         {
             (Edge before, Edge side, Edge after) = (sides[(i + sides.Length - 1) % sides.Length], sides[i], sides[(i + 1) % sides.Length]);
-            Panel strip = Strip(Named(i), side.Length, Reach(before.Path[0], side.Path[0], flange.Depth), Reach(side.Path[0], after.Path[0], flange.Depth), flange.Depth, seam);
+            Panel strip = Strip(
+                Named(i),
+                side.Length,
+                Reach(before.Path[0], side.Path[0], flange.Depth),
+                Reach(side.Path[0], after.Path[0], flange.Depth),
+                flange.Depth,
+                seam
+            );
             strips.Add(strip);
             string next = Named((i + 1) % sides.Length);
             seams.Add(new Seam(SeamKind.Plain, new EdgeRef(strip.Part, "end-lower"), new EdgeRef(next, "start-lower")));
@@ -39,7 +53,11 @@ public static class FlangeStrip
             seams.Add(new Seam(SeamKind.Inset, new EdgeRef("top", side.Name), new EdgeRef(strip.Part, "outer")));
         }
 
-        return pattern with { Panels = pattern.Panels.AddRange(strips), Seams = pattern.Seams.AddRange(seams) };
+        return pattern with
+        {
+            Panels = pattern.Panels.AddRange(strips),
+            Seams = pattern.Seams.AddRange(seams),
+        };
 
         string Named(int side) => $"flange-{sides[side].Name}";
     }
@@ -62,7 +80,8 @@ public static class FlangeStrip
             .Towards("start-upper", x - atStart, depth, seam)
             .Towards("start-lower", x, Length.Zero, seam)
             .Edges();
-        Length left = x - atStart, right = x + side + atEnd;
+        Length left = x - atStart,
+            right = x + side + atEnd;
         return new Panel
         {
             Part = part,

@@ -12,23 +12,24 @@ namespace CushionService.Engine.Patterns;
 /// the fold and mitred (follows from folding). The closure opens the body alone.</remarks>
 internal sealed class Flanged : IConstruction
 {
-    public ConstructionOffer Offer { get; } = new()
-    {
-        Kind = Construction.Flanged,
-        Description = "Two faces that stand out beyond a stitched line round the body.",
-        Outlines = [OutlineKind.Rectangle],
-        Closures =
-        [
-            new(ClosureKind.Zipper, [Side.Bottom]),
-            new(ClosureKind.HookAndLoop, [Side.Bottom]),
-            new(ClosureKind.Envelope, [Side.Bottom]),
-            new(ClosureKind.HandSewn, [Side.Back]),
-            new(ClosureKind.Buttons, [Side.Bottom]),
-            new(ClosureKind.Ties, [Side.Bottom]),
-        ],
-        Thickness = false,
-        Fields = [new(ConstructionField.Flange, Required: true), new(ConstructionField.InnerCover)],
-    };
+    public ConstructionOffer Offer { get; } =
+        new()
+        {
+            Kind = Construction.Flanged,
+            Description = "Two faces that stand out beyond a stitched line round the body.",
+            Outlines = [OutlineKind.Rectangle],
+            Closures =
+            [
+                new(ClosureKind.Zipper, [Side.Bottom]),
+                new(ClosureKind.HookAndLoop, [Side.Bottom]),
+                new(ClosureKind.Envelope, [Side.Bottom]),
+                new(ClosureKind.HandSewn, [Side.Back]),
+                new(ClosureKind.Buttons, [Side.Bottom]),
+                new(ClosureKind.Ties, [Side.Bottom]),
+            ],
+            Thickness = false,
+            Fields = [new(ConstructionField.Flange, Required: true), new(ConstructionField.InnerCover)],
+        };
 
     public Pattern Draft(CushionSpecification cushion)
     {
@@ -41,12 +42,26 @@ internal sealed class Flanged : IConstruction
             _ => [FlangedFace.Whole("bottom", FabricRole.Bottom, cushion, flange)],
         };
         Panel named = top.Panel with { Marks = [.. top.Panel.Marks, .. BodyLine(top.Panel, cushion)] };
-        IEnumerable<Seam> opening = bottom is [var front, var back] && cushion.Closure is ZipperClosure
-            ? [.. FlangedFace.Thirds.Select(third => new Seam(third == "middle" ? SeamKind.Zipper : SeamKind.Plain, front.Inner(third), back.Inner(third)))]
-            : [];
+        IEnumerable<Seam> opening =
+            bottom is [var front, var back] && cushion.Closure is ZipperClosure
+                ?
+                [
+                    .. FlangedFace.Thirds.Select(third => new Seam(
+                        third == "middle" ? SeamKind.Zipper : SeamKind.Plain,
+                        front.Inner(third),
+                        back.Inner(third)
+                    )),
+                ]
+                : [];
         return new Pattern(
             [named, .. bottom.Select(face => face.Panel)],
-            [.. opening, .. top.Mitres, .. bottom.SelectMany(face => face.Mitres), .. flange.Layers == FlangeLayers.Single ? Around(bottom, cushion) : []]).Closed();
+            [
+                .. opening,
+                .. top.Mitres,
+                .. bottom.SelectMany(face => face.Mitres),
+                .. flange.Layers == FlangeLayers.Single ? Around(bottom, cushion) : [],
+            ]
+        ).Closed();
     }
 
     private static IEnumerable<Seam> Around(FlangedFace[] bottom, CushionSpecification cushion)
@@ -55,22 +70,34 @@ internal sealed class Flanged : IConstruction
         {
             EdgeRef[] edges = [.. bottom.SelectMany(face => face.On(side))];
             Length lap = edges.Length > 1 ? Overlap(cushion.Closure) : Length.Zero;
-            yield return new Seam(cushion.Closure is HandSewnClosure && side == "back" ? SeamKind.Gap : SeamKind.Plain, [new EdgeRef("top", side)], [.. edges], lap);
+            yield return new Seam(
+                cushion.Closure is HandSewnClosure && side == "back" ? SeamKind.Gap : SeamKind.Plain,
+                [new EdgeRef("top", side)],
+                [.. edges],
+                lap
+            );
         }
     }
 
-    private static Length Overlap(ClosureSpecification closure) => closure switch
-    {
-        OverlappingClosure flaps => flaps.Overlap,
-        ZipperClosure zipper => zipper.Lap,
-        _ => Length.Zero,
-    };
+    private static Length Overlap(ClosureSpecification closure) =>
+        closure switch
+        {
+            OverlappingClosure flaps => flaps.Overlap,
+            ZipperClosure zipper => zipper.Lap,
+            _ => Length.Zero,
+        };
 
     // The line round the body, in the middle of the face.
     private static ImmutableArray<PanelMark> BodyLine(Panel panel, CushionSpecification cushion)
     {
-        Length x = Length.FromNanometres((panel.Width - cushion.Width).Nanometres / 2), y = Length.FromNanometres((panel.Height - cushion.Depth).Nanometres / 2);
+        Length x = Length.FromNanometres((panel.Width - cushion.Width).Nanometres / 2),
+            y = Length.FromNanometres((panel.Height - cushion.Depth).Nanometres / 2);
         Point[] corners = [new(x, y), new(x + cushion.Width, y), new(x + cushion.Width, y + cushion.Depth), new(x, y + cushion.Depth)];
-        return [.. corners.Select((corner, i) => new PanelMark(MarkKind.StitchLine, corner, corners[(i + 1) % 4], "Stitch the body's edge through all layers"))];
+        return
+        [
+            .. corners.Select(
+                (corner, i) => new PanelMark(MarkKind.StitchLine, corner, corners[(i + 1) % 4], "Stitch the body's edge through all layers")
+            ),
+        ];
     }
 }

@@ -22,36 +22,47 @@ internal sealed class FlangedFace
     public Panel Panel { get; }
 
     /// <summary>The two halves of each corner, sewn to each other.</summary>
-    public IEnumerable<Seam> Mitres => Panel.Edges
-        .Where(edge => edge.Name.EndsWith("-mitre", StringComparison.Ordinal))
-        .Select(edge => new Seam(SeamKind.Plain, new EdgeRef(Panel.Part, edge.Name), new EdgeRef(Panel.Part, $"{edge.Name}-other")));
+    public IEnumerable<Seam> Mitres =>
+        Panel
+            .Edges.Where(edge => edge.Name.EndsWith("-mitre", StringComparison.Ordinal))
+            .Select(edge => new Seam(SeamKind.Plain, new EdgeRef(Panel.Part, edge.Name), new EdgeRef(Panel.Part, $"{edge.Name}-other")));
 
     public static FlangedFace Whole(string part, FabricRole role, CushionSpecification cushion, FlangeSpecification flange) =>
         new(Draw(part, role, cushion, flange, null), "");
 
     /// <summary>The bottom in a front and a back part, each half as deep and half the overlap more.</summary>
     public static FlangedFace[] Divided(CushionSpecification cushion, FlangeSpecification flange, Length lap, EdgeFinish inner) =>
-    [
-        new(Draw("bottom-front", FabricRole.Bottom, cushion, flange, (true, lap, inner)), "upper"),
-        new(Draw("bottom-back", FabricRole.Bottom, cushion, flange, (false, lap, inner)), "lower"),
-    ];
+        [
+            new(Draw("bottom-front", FabricRole.Bottom, cushion, flange, (true, lap, inner)), "upper"),
+            new(Draw("bottom-back", FabricRole.Bottom, cushion, flange, (false, lap, inner)), "lower"),
+        ];
 
     /// <summary>A third of the edge at the closure: the body's width, or the flange at its left or right.</summary>
     public EdgeRef Inner(string third) => new(Panel.Part, $"{_inner}-{third}");
 
     /// <summary>The edge on a side; none when the part does not reach it.</summary>
-    public IEnumerable<EdgeRef> On(string side) => Panel.Edges.Where(edge => edge.Name == side).Select(edge => new EdgeRef(Panel.Part, side));
+    public IEnumerable<EdgeRef> On(string side) =>
+        Panel.Edges.Where(edge => edge.Name == side).Select(edge => new EdgeRef(Panel.Part, side));
 
-    private static Panel Draw(string part, FabricRole role, CushionSpecification cushion, FlangeSpecification flange, (bool Front, Length Lap, EdgeFinish Finish)? division)
+    private static Panel Draw(
+        string part,
+        FabricRole role,
+        CushionSpecification cushion,
+        FlangeSpecification flange,
+        (bool Front, Length Lap, EdgeFinish Finish)? division
+    )
     {
         bool folded = flange.Layers == FlangeLayers.Double;
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
         EdgeFinish outer = folded ? new EdgeFinish(FinishKind.TurnIn, 1, flange.Turning) : seam;
-        Length cut = folded ? 2 * flange.Width : Length.Zero, beyond = folded ? cut : flange.Width;
-        Length width = cushion.Width + 2 * beyond, depth = cushion.Depth + 2 * beyond;
+        Length cut = folded ? 2 * flange.Width : Length.Zero,
+            beyond = folded ? cut : flange.Width;
+        Length width = cushion.Width + 2 * beyond,
+            depth = cushion.Depth + 2 * beyond;
         Length half = division is { } parts ? OverlappingClosure.VisibleHeight(depth, parts.Lap) : depth;
         Length height = division is { Front: false } back ? depth + back.Lap - half : half;
-        bool hasFront = division is not { Front: false }, hasBack = division is not { Front: true };
+        bool hasFront = division is not { Front: false },
+            hasBack = division is not { Front: true };
 
         var walk = new Walk(hasFront ? cut : Length.Zero, seam);
         if (hasFront)
@@ -66,7 +77,9 @@ internal sealed class FlangedFace
         walk.To("right", width, hasBack ? height - cut : height, outer);
         if (hasBack)
         {
-            walk.Corner("back-right", width - cut, height, cut).To("back", cut, height, outer).Corner("back-left", Length.Zero, height - cut, cut);
+            walk.Corner("back-right", width - cut, height, cut)
+                .To("back", cut, height, outer)
+                .Corner("back-left", Length.Zero, height - cut, cut);
         }
         else
         {
@@ -80,14 +93,23 @@ internal sealed class FlangedFace
         }
 
         IEnumerable<PanelMark> folds = folded ? Folds(flange.Width, width, height, hasFront, hasBack) : [];
-        return new Panel { Part = part, Role = role, Edges = walk.Edges, Marks = [.. folds], Match = new Point(width.HalfUp(), hasFront ? depth.HalfUp() : height - depth.HalfUp()) };
+        return new Panel
+        {
+            Part = part,
+            Role = role,
+            Edges = walk.Edges,
+            Marks = [.. folds],
+            Match = new Point(width.HalfUp(), hasFront ? depth.HalfUp() : height - depth.HalfUp()),
+        };
     }
 
     // Where the face is folded back behind its flange, on each outer side.
     private static IEnumerable<PanelMark> Folds(Length flange, Length width, Length height, bool hasFront, bool hasBack)
     {
-        Length low = hasFront ? flange : Length.Zero, high = hasBack ? height - flange : height;
-        PanelMark Fold(Length fromX, Length fromY, Length toX, Length toY) => new(MarkKind.FoldLine, new(fromX, fromY), new(toX, toY), "Fold the flange back");
+        Length low = hasFront ? flange : Length.Zero,
+            high = hasBack ? height - flange : height;
+        PanelMark Fold(Length fromX, Length fromY, Length toX, Length toY) =>
+            new(MarkKind.FoldLine, new(fromX, fromY), new(toX, toY), "Fold the flange back");
         return
         [
             Fold(flange, low, flange, high),
@@ -121,7 +143,8 @@ internal sealed class FlangedFace
                 return this;
             }
 
-            Length midX = Length.FromNanometres((_at.X + x).Nanometres / 2), midY = Length.FromNanometres((_at.Y + y).Nanometres / 2);
+            Length midX = Length.FromNanometres((_at.X + x).Nanometres / 2),
+                midY = Length.FromNanometres((_at.Y + y).Nanometres / 2);
             return To($"{name}-mitre", midX, midY, seam).To($"{name}-mitre-other", x, y, seam);
         }
 
@@ -129,7 +152,9 @@ internal sealed class FlangedFace
         {
             (string first, string last) = way > 0 ? ("left", "right") : ("right", "left");
             Length y = _at.Y;
-            return To($"{name}-{first}", _at.X + way * beyond, y, finish).To($"{name}-middle", _at.X + way * body, y, finish).To($"{name}-{last}", _at.X + way * beyond, y, finish);
+            return To($"{name}-{first}", _at.X + way * beyond, y, finish)
+                .To($"{name}-middle", _at.X + way * body, y, finish)
+                .To($"{name}-{last}", _at.X + way * beyond, y, finish);
         }
     }
 }

@@ -23,13 +23,14 @@ internal static class FoldedStrap
             return pattern;
         }
 
-        (string part, Length middle) = middleOf(pattern, handle.Side)
+        (string part, Length middle) =
+            middleOf(pattern, handle.Side)
             ?? throw new InvalidPatternException($"No single panel covers the {handle.Side} side for a handle.");
         Panel panel = pattern[part];
         Panel marked = panel with
         {
-            Marks = panel.Marks
-                .Add(EndMark(panel, handle, middle - handle.Span.HalfUp()))
+            Marks = panel
+                .Marks.Add(EndMark(panel, handle, middle - handle.Span.HalfUp()))
                 .Add(EndMark(panel, handle, middle - handle.Span.HalfUp() + handle.Span)),
         };
         ImmutableArray<Panel> panels = pattern.Panels.Replace(panel, marked);
@@ -39,7 +40,12 @@ internal static class FoldedStrap
     private static PanelMark EndMark(Panel panel, HandleSpecification handle, Length x)
     {
         Length low = panel.Height.HalfUp() - handle.Width.HalfUp();
-        return new PanelMark(MarkKind.HandleEnd, new Point(x, low), new Point(x, low + handle.Width), "Sew an end of the handle down here with a boxed X");
+        return new PanelMark(
+            MarkKind.HandleEnd,
+            new Point(x, low),
+            new Point(x, low + handle.Width),
+            "Sew an end of the handle down here with a boxed X"
+        );
     }
 
     private static Panel Strap(HandleSpecification handle)

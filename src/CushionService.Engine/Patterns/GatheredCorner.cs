@@ -11,44 +11,73 @@ namespace CushionService.Engine.Patterns;
 /// W with half of each corner (common practice, no source; the sum follows).</remarks>
 internal sealed class GatheredCorner : IConstruction
 {
-    public ConstructionOffer Offer { get; } = new()
-    {
-        Kind = Construction.GatheredCorner,
-        Description = "Two sheets with rounded corners that are gathered to the depth of the edge.",
-        Outlines = [OutlineKind.Rectangle],
-        Closures = [new(ClosureKind.Zipper, [Side.Back, Side.Front]), new(ClosureKind.HandSewn, [Side.Back, Side.Front, Side.Left, Side.Right])],
-        Thickness = true,
-        ZipperInSeam = true,
-        Edgings = [new(EdgingKind.Welt, [EdgingPlace.Top])],
-        Additions = [AdditionKind.Ties, AdditionKind.Base],
-        Fields = [new(ConstructionField.InnerCover)],
-    };
+    public ConstructionOffer Offer { get; } =
+        new()
+        {
+            Kind = Construction.GatheredCorner,
+            Description = "Two sheets with rounded corners that are gathered to the depth of the edge.",
+            Outlines = [OutlineKind.Rectangle],
+            Closures =
+            [
+                new(ClosureKind.Zipper, [Side.Back, Side.Front]),
+                new(ClosureKind.HandSewn, [Side.Back, Side.Front, Side.Left, Side.Right]),
+            ],
+            Thickness = true,
+            ZipperInSeam = true,
+            Edgings = [new(EdgingKind.Welt, [EdgingPlace.Top])],
+            Additions = [AdditionKind.Ties, AdditionKind.Base],
+            Fields = [new(ConstructionField.InnerCover)],
+        };
 
     public Pattern Draft(CushionSpecification cushion)
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
         Length thickness = cushion.Thickness;
-        ImmutableArray<OutlineSide> runs = [.. new RoundedRectangleOutline(cushion.Width + thickness, cushion.Depth + thickness, thickness).Sides.SelectMany(Apart)];
+        ImmutableArray<OutlineSide> runs =
+        [
+            .. new RoundedRectangleOutline(cushion.Width + thickness, cushion.Depth + thickness, thickness).Sides.SelectMany(Apart),
+        ];
         ImmutableArray<Gather> gathers = [.. runs.Where(run => !run.IsStraight).Select(run => new Gather(run.Name, thickness))];
-        Face top = Face.Whole("top", FabricRole.Top, runs, seam), bottom = Face.Whole("bottom", FabricRole.Bottom, runs, seam);
-        return LappedZipper.AddTo(new Pattern(
-            [.. top.Panels.Concat(bottom.Panels).Select(panel => panel with { Gathers = gathers })],
-            [.. bottom.SewnTo(run => new EdgeRef("top", run.Name), run => KindOn(run, cushion.Closure))]), cushion).Closed();
+        Face top = Face.Whole("top", FabricRole.Top, runs, seam),
+            bottom = Face.Whole("bottom", FabricRole.Bottom, runs, seam);
+        return LappedZipper
+            .AddTo(
+                new Pattern(
+                    [.. top.Panels.Concat(bottom.Panels).Select(panel => panel with { Gathers = gathers })],
+                    [.. bottom.SewnTo(run => new EdgeRef("top", run.Name), run => KindOn(run, cushion.Closure))]
+                ),
+                cushion
+            )
+            .Closed();
     }
 
-    private static SeamKind KindOn(OutlineSide run, ClosureSpecification closure) => (closure, run.IsStraight && run.Side == closure.Side) switch
-    {
-        (ZipperClosure, true) => SeamKind.Zipper,
-        (HandSewnClosure, true) => SeamKind.Gap,
-        _ => SeamKind.Plain,
-    };
+    private static SeamKind KindOn(OutlineSide run, ClosureSpecification closure) =>
+        (closure, run.IsStraight && run.Side == closure.Side) switch
+        {
+            (ZipperClosure, true) => SeamKind.Zipper,
+            (HandSewnClosure, true) => SeamKind.Gap,
+            _ => SeamKind.Plain,
+        };
 
     // A side and the corners that are drawn with it, each by itself.
-    private static IEnumerable<OutlineSide> Apart(OutlineSide side) => side.Path.Length == 1
-        ? [side]
-        : [
-            side with { Name = side.Side == Side.Right ? "front-right" : "back-left", Path = [side.Path[0]] },
-            side with { Path = [side.Path[1]] },
-            side with { Name = side.Side == Side.Right ? "back-right" : "front-left", Path = [side.Path[2]] },
-        ];
+    private static IEnumerable<OutlineSide> Apart(OutlineSide side) =>
+        side.Path.Length == 1
+            ? [side]
+            :
+            [
+                side with
+                {
+                    Name = side.Side == Side.Right ? "front-right" : "back-left",
+                    Path = [side.Path[0]],
+                },
+                side with
+                {
+                    Path = [side.Path[1]],
+                },
+                side with
+                {
+                    Name = side.Side == Side.Right ? "back-right" : "front-left",
+                    Path = [side.Path[2]],
+                },
+            ];
 }

@@ -23,30 +23,38 @@ internal static class InnerCover
         IConstruction shape = construction.Offer.Takes(ConstructionField.Flange) ? Constructions.Of(Construction.KnifeEdge) : construction;
         Pattern inner = shape.Draft(Plain(cushion, shape));
         return new Pattern(
-            [.. pattern.Panels, .. inner.Panels.Select(panel => panel with { Part = Prefix + panel.Part, Role = FabricRole.InnerCover, Match = null })],
-            [.. pattern.Seams, .. inner.Seams.Select(seam => seam with { One = Named(seam.One), Other = Named(seam.Other) })]).Closed();
+            [
+                .. pattern.Panels,
+                .. inner.Panels.Select(panel => panel with { Part = Prefix + panel.Part, Role = FabricRole.InnerCover, Match = null }),
+            ],
+            [.. pattern.Seams, .. inner.Seams.Select(seam => seam with { One = Named(seam.One), Other = Named(seam.Other) })]
+        ).Closed();
     }
 
     /// <summary>The cover by itself, and the inner cover by itself; the latter is null when there is none.</summary>
     public static (Pattern Cover, Pattern? Inner) Apart(Pattern pattern)
     {
         bool IsInner(EdgeRef edge) => pattern[edge.Part].Role == FabricRole.InnerCover;
-        Pattern Of(bool inner) => new(
-            [.. pattern.Panels.Where(panel => (panel.Role == FabricRole.InnerCover) == inner)],
-            [.. pattern.Seams.Where(seam => IsInner(seam.One[0]) == inner)]);
+        Pattern Of(bool inner) =>
+            new(
+                [.. pattern.Panels.Where(panel => (panel.Role == FabricRole.InnerCover) == inner)],
+                [.. pattern.Seams.Where(seam => IsInner(seam.One[0]) == inner)]
+            );
         return pattern.Panels.Any(panel => panel.Role == FabricRole.InnerCover) ? (Of(false), Of(true)) : (pattern, null);
     }
 
     /// <summary>The cushion without what only its outside has.</summary>
-    public static CushionSpecification Plain(CushionSpecification cushion, IConstruction shape) => cushion with
-    {
-        Construction = shape.Offer.Kind,
-        Closure = new HandSewnClosure(shape.Offer.SidesFor(ClosureKind.HandSewn)[0]),
-        Handle = null,
-        Channels = null,
-        CornerTaper = default,
-        Trim = TrimSpecification.None,
-    };
+    public static CushionSpecification Plain(CushionSpecification cushion, IConstruction shape) =>
+        cushion with
+        {
+            Construction = shape.Offer.Kind,
+            Closure = new HandSewnClosure(shape.Offer.SidesFor(ClosureKind.HandSewn)[0]),
+            Handle = null,
+            Channels = null,
+            CornerTaper = default,
+            Trim = TrimSpecification.None,
+        };
 
-    private static ImmutableArray<EdgeRef> Named(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => edge with { Part = Prefix + edge.Part })];
+    private static ImmutableArray<EdgeRef> Named(ImmutableArray<EdgeRef> edges) =>
+        [.. edges.Select(edge => edge with { Part = Prefix + edge.Part })];
 }

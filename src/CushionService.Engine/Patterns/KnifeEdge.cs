@@ -9,26 +9,32 @@ internal sealed class KnifeEdge : IConstruction
 {
     private static readonly ImmutableArray<Side> SideSeams = [Side.Back, Side.Front, Side.Left, Side.Right];
 
-    public ConstructionOffer Offer { get; } = new()
-    {
-        Kind = Construction.KnifeEdge,
-        Description = "Two faces sewn to each other at the edge.",
-        Outlines = [.. Enum.GetValues<OutlineKind>()],
-        Closures =
-        [
-            new(ClosureKind.Zipper, [.. SideSeams, Side.Bottom]),
-            new(ClosureKind.HookAndLoop, [Side.Bottom]),
-            new(ClosureKind.Envelope, [Side.Bottom]),
-            new(ClosureKind.HandSewn, SideSeams),
-            new(ClosureKind.Buttons, [Side.Bottom]),
-            new(ClosureKind.Ties, [Side.Bottom]),
-        ],
-        Thickness = false,
-        Edgings = [new(EdgingKind.Welt, [EdgingPlace.Top]), new(EdgingKind.Ruffle, [EdgingPlace.Top]), new(EdgingKind.Flange, [EdgingPlace.Top])],
-        ZipperInSeam = true,
-        Additions = [AdditionKind.Ties, AdditionKind.Straps, AdditionKind.Tufts, AdditionKind.Base],
-        Fields = [new(ConstructionField.Channels), new(ConstructionField.CornerTaper), new(ConstructionField.InnerCover)],
-    };
+    public ConstructionOffer Offer { get; } =
+        new()
+        {
+            Kind = Construction.KnifeEdge,
+            Description = "Two faces sewn to each other at the edge.",
+            Outlines = [.. Enum.GetValues<OutlineKind>()],
+            Closures =
+            [
+                new(ClosureKind.Zipper, [.. SideSeams, Side.Bottom]),
+                new(ClosureKind.HookAndLoop, [Side.Bottom]),
+                new(ClosureKind.Envelope, [Side.Bottom]),
+                new(ClosureKind.HandSewn, SideSeams),
+                new(ClosureKind.Buttons, [Side.Bottom]),
+                new(ClosureKind.Ties, [Side.Bottom]),
+            ],
+            Thickness = false,
+            Edgings =
+            [
+                new(EdgingKind.Welt, [EdgingPlace.Top]),
+                new(EdgingKind.Ruffle, [EdgingPlace.Top]),
+                new(EdgingKind.Flange, [EdgingPlace.Top]),
+            ],
+            ZipperInSeam = true,
+            Additions = [AdditionKind.Ties, AdditionKind.Straps, AdditionKind.Tufts, AdditionKind.Base],
+            Fields = [new(ConstructionField.Channels), new(ConstructionField.CornerTaper), new(ConstructionField.InnerCover)],
+        };
 
     public Pattern Draft(CushionSpecification cushion)
     {
@@ -41,10 +47,11 @@ internal sealed class KnifeEdge : IConstruction
         return CornerTapering.AddTo(Channels.AddTo(LappedZipper.AddTo(pillow, cushion), cushion), cushion).Closed();
     }
 
-    private static SeamKind KindOn(OutlineSide run, ClosureSpecification closure) => closure switch
-    {
-        ZipperClosure when run.Side == closure.Side => SeamKind.Zipper,
-        HandSewnClosure when run.Side == closure.Side => SeamKind.Gap,
-        _ => SeamKind.Plain,
-    };
+    private static SeamKind KindOn(OutlineSide run, ClosureSpecification closure) =>
+        closure switch
+        {
+            ZipperClosure when run.Side == closure.Side => SeamKind.Zipper,
+            HandSewnClosure when run.Side == closure.Side => SeamKind.Gap,
+            _ => SeamKind.Plain,
+        };
 }

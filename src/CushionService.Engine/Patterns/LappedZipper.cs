@@ -14,9 +14,20 @@ internal static class LappedZipper
             return pattern;
         }
 
-        HashSet<EdgeRef> edges = [.. pattern.Seams.Where(seam => seam.Kind == SeamKind.Zipper).SelectMany(seam => seam.One.Concat(seam.Other))];
-        Edge Widened(Panel panel, Edge edge) => edge.Finish.Kind == FinishKind.Seam && edges.Contains(new EdgeRef(panel.Part, edge.Name))
-            ? edge with { Finish = EdgeFinish.Seam(Length.Max(edge.Finish.Depth, zipper.TurnUnder)) } : edge;
-        return pattern with { Panels = [.. pattern.Panels.Select(panel => panel with { Edges = [.. panel.Edges.Select(edge => Widened(panel, edge))] })] };
+        HashSet<EdgeRef> edges =
+        [
+            .. pattern.Seams.Where(seam => seam.Kind == SeamKind.Zipper).SelectMany(seam => seam.One.Concat(seam.Other)),
+        ];
+        Edge Widened(Panel panel, Edge edge) =>
+            edge.Finish.Kind == FinishKind.Seam && edges.Contains(new EdgeRef(panel.Part, edge.Name))
+                ? edge with
+                {
+                    Finish = EdgeFinish.Seam(Length.Max(edge.Finish.Depth, zipper.TurnUnder)),
+                }
+                : edge;
+        return pattern with
+        {
+            Panels = [.. pattern.Panels.Select(panel => panel with { Edges = [.. panel.Edges.Select(edge => Widened(panel, edge))] })],
+        };
     }
 }

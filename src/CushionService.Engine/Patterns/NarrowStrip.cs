@@ -19,7 +19,16 @@ internal static class NarrowStrip
     /// <param name="length">Finished length.</param>
     /// <param name="start">The finish of its lower end.</param>
     /// <param name="end">The finish of its upper end.</param>
-    public static Panel Of(string part, FabricRole role, int copies, StrapMake make, Length width, Length length, EdgeFinish start, EdgeFinish end)
+    public static Panel Of(
+        string part,
+        FabricRole role,
+        int copies,
+        StrapMake make,
+        Length width,
+        Length length,
+        EdgeFinish start,
+        EdgeFinish end
+    )
     {
         int layers = make == StrapMake.Folded ? 4 : 2;
         EdgeFinish side = make == StrapMake.Folded ? EdgeFinish.Raw : EdgeFinish.Caught(TieSpecification.TubeSeam);
@@ -30,9 +39,17 @@ internal static class NarrowStrip
             Copies = copies,
             Layers = layers,
             Edges = PanelOutline.Rectangle(layers * width, length, start, side, end, side),
-            Marks = [.. Enumerable.Range(1, layers - 1).Select(i => new PanelMark(
-                MarkKind.FoldLine, new Point(i * width, Length.Zero), new Point(i * width, length),
-                make == StrapMake.Folded ? "Fold the long edges to the middle, then fold in half" : "Fold in half, right side in"))],
+            Marks =
+            [
+                .. Enumerable
+                    .Range(1, layers - 1)
+                    .Select(i => new PanelMark(
+                        MarkKind.FoldLine,
+                        new Point(i * width, Length.Zero),
+                        new Point(i * width, length),
+                        make == StrapMake.Folded ? "Fold the long edges to the middle, then fold in half" : "Fold in half, right side in"
+                    )),
+            ],
         };
     }
 
@@ -45,7 +62,10 @@ internal static class NarrowStrip
     {
         Panel panel = pattern[edge.Part];
         Edge at = panel[edge.Edge];
-        ImmutableArray<PanelMark> marks = [.. distances.Select(distance => new PanelMark(MarkKind.TieEnd, at.At(distance).Point, null, purpose))];
+        ImmutableArray<PanelMark> marks =
+        [
+            .. distances.Select(distance => new PanelMark(MarkKind.TieEnd, at.At(distance).Point, null, purpose)),
+        ];
         return pattern with { Panels = pattern.Panels.Replace(panel, panel with { Marks = panel.Marks.AddRange(marks) }) };
     }
 }

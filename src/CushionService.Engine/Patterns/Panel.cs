@@ -127,7 +127,10 @@ public sealed record Panel
         for (var i = 0; i < edges.Length; i++)
         {
             EdgeFacing facing = edges[i].Facing;
-            corners += facing == EdgeFacing.Aslant ? 5 : facing != edges[i + 1 == edges.Length ? 0 : i + 1].Facing ? 1 : 0;
+            corners +=
+                facing == EdgeFacing.Aslant ? 5
+                : facing != edges[i + 1 == edges.Length ? 0 : i + 1].Facing ? 1
+                : 0;
         }
 
         return corners == 4;

@@ -14,12 +14,17 @@ internal sealed class PanelOutline(Point start = default, int edges = 4)
     private Point _at = start;
 
     public PanelOutline(Length x, Length y)
-        : this(new Point(x, y))
-    {
-    }
+        : this(new Point(x, y)) { }
 
     /// <summary>An edge with a finish of the same kind on each of its four sides.</summary>
-    public static ImmutableArray<Edge> Rectangle(Length width, Length height, EdgeFinish lower, EdgeFinish right, EdgeFinish upper, EdgeFinish left) =>
+    public static ImmutableArray<Edge> Rectangle(
+        Length width,
+        Length height,
+        EdgeFinish lower,
+        EdgeFinish right,
+        EdgeFinish upper,
+        EdgeFinish left
+    ) =>
         new PanelOutline()
             .East("lower", width, lower)
             .North("right", height, right)

@@ -23,12 +23,30 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
     /// <param name="before">Names and finishes the line's edge of the first part.</param>
     /// <param name="after">The same of the second part.</param>
     /// <returns>Null where the line does not cross the outline exactly twice, or runs along an edge.</returns>
-    public static Parting? Plumb(ImmutableArray<Edge> edges, Length at, (string Name, EdgeFinish Finish) before, (string Name, EdgeFinish Finish) after) =>
-        Nearest(at, edges.SelectMany(edge => edge.Path.Select(segment => segment.From.X)), x => Of(edges, x, point => (point.X - x).Nanometres, Math.PI / 2, before, after));
+    public static Parting? Plumb(
+        ImmutableArray<Edge> edges,
+        Length at,
+        (string Name, EdgeFinish Finish) before,
+        (string Name, EdgeFinish Finish) after
+    ) =>
+        Nearest(
+            at,
+            edges.SelectMany(edge => edge.Path.Select(segment => segment.From.X)),
+            x => Of(edges, x, point => (point.X - x).Nanometres, Math.PI / 2, before, after)
+        );
 
     /// <summary>Parts along a level line, as <see cref="Plumb"/> does along a plumb one.</summary>
-    public static Parting? Level(ImmutableArray<Edge> edges, Length at, (string Name, EdgeFinish Finish) before, (string Name, EdgeFinish Finish) after) =>
-        Nearest(at, edges.SelectMany(edge => edge.Path.Select(segment => segment.From.Y)), y => Of(edges, y, point => (point.Y - y).Nanometres, 0, before, after));
+    public static Parting? Level(
+        ImmutableArray<Edge> edges,
+        Length at,
+        (string Name, EdgeFinish Finish) before,
+        (string Name, EdgeFinish Finish) after
+    ) =>
+        Nearest(
+            at,
+            edges.SelectMany(edge => edge.Path.Select(segment => segment.From.Y)),
+            y => Of(edges, y, point => (point.Y - y).Nanometres, 0, before, after)
+        );
 
     // A corner that lies all but on the line lies on it, so that no sliver is left.
     private static Parting? Nearest(Length at, IEnumerable<Length> corners, Func<Length, Parting?> parted)
@@ -54,7 +72,13 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
 
     // The beyond of a point is above zero on the far side; a curve that runs along the line there has the line's direction.
     private static Parting? Of(
-        ImmutableArray<Edge> edges, Length at, Func<Point, long> beyond, double direction, (string Name, EdgeFinish Finish) before, (string Name, EdgeFinish Finish) after)
+        ImmutableArray<Edge> edges,
+        Length at,
+        Func<Point, long> beyond,
+        double direction,
+        (string Name, EdgeFinish Finish) before,
+        (string Name, EdgeFinish Finish) after
+    )
     {
         var stretches = new List<(Edge Edge, Segment Path, bool IsAfter)>();
         foreach (Edge edge in edges)
@@ -69,7 +93,11 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
 
                 foreach (Segment part in parts)
                 {
-                    (long from, long middle, long to) = (SegmentCrossing.Beyond(part.From, beyond), beyond(part.At(0.5)), SegmentCrossing.Beyond(part.To, beyond));
+                    (long from, long middle, long to) = (
+                        SegmentCrossing.Beyond(part.From, beyond),
+                        beyond(part.At(0.5)),
+                        SegmentCrossing.Beyond(part.To, beyond)
+                    );
                     if (from == 0 && middle == 0 && to == 0)
                     {
                         return null;
@@ -80,7 +108,12 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
             }
         }
 
-        int[] starts = [.. Enumerable.Range(0, stretches.Count).Where(i => stretches[i].IsAfter != stretches[(i + stretches.Count - 1) % stretches.Count].IsAfter)];
+        int[] starts =
+        [
+            .. Enumerable
+                .Range(0, stretches.Count)
+                .Where(i => stretches[i].IsAfter != stretches[(i + stretches.Count - 1) % stretches.Count].IsAfter),
+        ];
         if (starts is not [int one, int other])
         {
             return null;
@@ -88,7 +121,10 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
 
         var named = new SortedDictionary<int, PartedEdge>();
         ImmutableArray<Edge> first = Closed(Enumerable.Range(one, other - one), stretches[one].IsAfter ? after : before);
-        ImmutableArray<Edge> second = Closed([.. Enumerable.Range(other, stretches.Count - other), .. Enumerable.Range(0, one)], stretches[other].IsAfter ? after : before);
+        ImmutableArray<Edge> second = Closed(
+            [.. Enumerable.Range(other, stretches.Count - other), .. Enumerable.Range(0, one)],
+            stretches[other].IsAfter ? after : before
+        );
         (ImmutableArray<Edge> low, ImmutableArray<Edge> high) = stretches[one].IsAfter ? (second, first) : (first, second);
         return new Parting(at, low, high, [.. named.Values]);
 

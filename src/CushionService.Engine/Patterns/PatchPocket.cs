@@ -11,17 +11,27 @@ internal static class PatchPocket
     /// <summary>Adds the pocket, and the lines on the side that it is sewn down on.</summary>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, PocketSpecification pocket)
     {
-        BoxingSide side = BoxingSide.Of(pattern, cushion, pocket.Side)
+        BoxingSide side =
+            BoxingSide.Of(pattern, cushion, pocket.Side)
             ?? throw new InvalidPatternException($"No single panel covers the {pocket.Side} side for a pocket.");
         Panel strip = pattern[side.Part];
-        Length left = side.Middle - pocket.Width.HalfUp(), low = (strip.Height - pocket.Height).HalfUp();
-        Point lowLeft = new(left, low), lowRight = lowLeft.Moved(pocket.Width, Length.Zero);
+        Length left = side.Middle - pocket.Width.HalfUp(),
+            low = (strip.Height - pocket.Height).HalfUp();
+        Point lowLeft = new(left, low),
+            lowRight = lowLeft.Moved(pocket.Width, Length.Zero);
         var turn = EdgeFinish.TurnIn(PocketSpecification.TurnUnder);
         var patch = new Panel
         {
             Part = "pocket",
             Role = FabricRole.Pocket,
-            Edges = PanelOutline.Rectangle(pocket.Width, pocket.Height, turn, turn, EdgeFinish.DoubleHem(PocketSpecification.HemFold), turn),
+            Edges = PanelOutline.Rectangle(
+                pocket.Width,
+                pocket.Height,
+                turn,
+                turn,
+                EdgeFinish.DoubleHem(PocketSpecification.HemFold),
+                turn
+            ),
         };
         ImmutableArray<PanelMark> lines =
         [

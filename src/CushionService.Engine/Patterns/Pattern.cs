@@ -68,7 +68,9 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
             Edge edge = Find(named, out int at);
             if (!edge.Finish.Joins || joined[at])
             {
-                throw new InvalidPatternException(joined[at] ? $"{named} is in two seams." : $"{named} is in a seam but is not finished for one.");
+                throw new InvalidPatternException(
+                    joined[at] ? $"{named} is in two seams." : $"{named} is in a seam but is not finished for one."
+                );
             }
 
             joined[at] = true;

@@ -11,41 +11,44 @@ namespace CushionService.Engine.Patterns;
 /// <remarks>The wall is πD round; a sector's rim is πD/n, a curved one, so that the rim of all sectors is the circle's (general geometry).</remarks>
 internal sealed class Pouf : IConstruction
 {
-    public ConstructionOffer Offer { get; } = new()
-    {
-        Kind = Construction.Pouf,
-        Description = "A round floor cushion: a drum, or one whose top and wall are gored.",
-        Outlines = [OutlineKind.Circle],
-        Closures =
-        [
-            new(ClosureKind.Zipper, [Side.Bottom]),
-            new(ClosureKind.HookAndLoop, [Side.Bottom]),
-            new(ClosureKind.Envelope, [Side.Bottom]),
-            new(ClosureKind.HandSewn, [Side.Back]),
-            new(ClosureKind.Buttons, [Side.Bottom]),
-            new(ClosureKind.Ties, [Side.Bottom]),
-        ],
-        Thickness = true,
-        Edgings =
-        [
-            new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom]),
-            new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Bottom] },
-        ],
-        Additions = [AdditionKind.Base],
-        Fields = [new(ConstructionField.Gores), new(ConstructionField.InnerCover)],
-    };
+    public ConstructionOffer Offer { get; } =
+        new()
+        {
+            Kind = Construction.Pouf,
+            Description = "A round floor cushion: a drum, or one whose top and wall are gored.",
+            Outlines = [OutlineKind.Circle],
+            Closures =
+            [
+                new(ClosureKind.Zipper, [Side.Bottom]),
+                new(ClosureKind.HookAndLoop, [Side.Bottom]),
+                new(ClosureKind.Envelope, [Side.Bottom]),
+                new(ClosureKind.HandSewn, [Side.Back]),
+                new(ClosureKind.Buttons, [Side.Bottom]),
+                new(ClosureKind.Ties, [Side.Bottom]),
+            ],
+            Thickness = true,
+            Edgings =
+            [
+                new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom]),
+                new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Bottom] },
+            ],
+            Additions = [AdditionKind.Base],
+            Fields = [new(ConstructionField.Gores), new(ConstructionField.InnerCover)],
+        };
 
     public Pattern Draft(CushionSpecification cushion)
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
         int gores = cushion.Gores;
         Panel[] sectors = [.. Enumerable.Range(1, gores).Select(gore => Sector($"gore-{gore}", cushion.Width, gores, seam))];
-        IEnumerable<OutlineSide> runs = gores == 0
-            ? cushion.Outline.Sides
-            : sectors.Select(sector => new OutlineSide(sector.Part, Side.Front, Path(sector["rim"].Length)));
-        BoxingSection[] wall = gores == 0
-            ? [BoxingSection.Plain("wall", [.. runs], cushion.Thickness, seam)]
-            : [.. runs.Select((run, i) => BoxingSection.Plain($"wall-{i + 1}", [run], cushion.Thickness, seam))];
+        IEnumerable<OutlineSide> runs =
+            gores == 0
+                ? cushion.Outline.Sides
+                : sectors.Select(sector => new OutlineSide(sector.Part, Side.Front, Path(sector["rim"].Length)));
+        BoxingSection[] wall =
+            gores == 0
+                ? [BoxingSection.Plain("wall", [.. runs], cushion.Thickness, seam)]
+                : [.. runs.Select((run, i) => BoxingSection.Plain($"wall-{i + 1}", [run], cushion.Thickness, seam))];
         Face disc = Face.Whole("top", FabricRole.Top, cushion.Outline.Sides, seam);
         Length round = runs.Aggregate(Length.Zero, (sum, run) => sum + run.Length);
         ImmutableArray<Panel> bottom = PoufBase.Of(cushion, round, seam);
@@ -57,11 +60,17 @@ internal sealed class Pouf : IConstruction
             .. wall.Select((section, i) => section.JoinedTo(wall[(i + 1) % wall.Length])),
             .. gores == 0
                 ? disc.SewnTo(run => wall[0].Upper(run), _ => SeamKind.Plain)
-                : sectors.Zip(wall, (sector, section) => new Seam(SeamKind.Plain, section.Upper(section.Runs[0]), new EdgeRef(sector.Part, "rim"))),
+                : sectors.Zip(
+                    wall,
+                    (sector, section) => new Seam(SeamKind.Plain, section.Upper(section.Runs[0]), new EdgeRef(sector.Part, "rim"))
+                ),
             .. PoufBase.Opening(bottom),
             PoufBase.SewnTo(bottom, [.. rim], round, cushion.Closure),
         ];
-        return new Pattern([.. gores == 0 ? disc.Panels : [.. sectors], .. wall.SelectMany(section => section.Panels), .. bottom], [.. seams]).Closed();
+        return new Pattern(
+            [.. gores == 0 ? disc.Panels : [.. sectors], .. wall.SelectMany(section => section.Panels), .. bottom],
+            [.. seams]
+        ).Closed();
     }
 
     // In pairs, the pairs to halves, the halves to a top.
@@ -86,16 +95,27 @@ internal sealed class Pouf : IConstruction
     // A sector of the top, its point upwards.
     private static Panel Sector(string part, Length diameter, int gores, EdgeFinish seam)
     {
-        double radius = diameter.Nanometres / 2.0, half = Math.PI / gores;
-        Length across = Length.FromNanometres((long)Math.Round(radius * Math.Sin(half))), low = Length.FromNanometres((long)Math.Round(radius * (1 - Math.Cos(half))));
-        Point left = new(Length.Zero, low), right = new(2 * across, low), middle = new(across, Length.Zero), tip = new(across, diameter.HalfUp());
+        double radius = diameter.Nanometres / 2.0,
+            half = Math.PI / gores;
+        Length across = Length.FromNanometres((long)Math.Round(radius * Math.Sin(half))),
+            low = Length.FromNanometres((long)Math.Round(radius * (1 - Math.Cos(half))));
+        Point left = new(Length.Zero, low),
+            right = new(2 * across, low),
+            middle = new(across, Length.Zero),
+            tip = new(across, diameter.HalfUp());
         ImmutableArray<Edge> edges =
         [
             new Edge("rim", [new Segment(left, middle, half), new Segment(middle, right, half)], seam),
             new Edge("right", right, tip, seam),
             new Edge("left", tip, left, seam),
         ];
-        return new Panel { Part = part, Role = FabricRole.Top, Edges = edges, Match = tip };
+        return new Panel
+        {
+            Part = part,
+            Role = FabricRole.Top,
+            Edges = edges,
+            Match = tip,
+        };
     }
 
     private static ImmutableArray<Segment> Path(Length length) => [new Segment(default, new Point(length, Length.Zero))];

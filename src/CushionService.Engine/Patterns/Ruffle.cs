@@ -33,7 +33,8 @@ internal static class Ruffle
                     .South("start", height, seam)
                     .Edges(),
                 Stretches = [new StripStretch(strip, false)],
-                Because = unit => $"fullness {Text(ruffle.Fullness)} × {LengthText.Format(loop.Length, unit)} of seam = {LengthText.Format(strip, unit)}",
+                Because = unit =>
+                    $"fullness {Text(ruffle.Fullness)} × {LengthText.Format(loop.Length, unit)} of seam = {LengthText.Format(strip, unit)}",
                 Marks = folded ? [Fold(strip, ruffle.Depth)] : [],
             };
             var closing = new Seam(SeamKind.StripJoin, new EdgeRef(part, "end"), new EdgeRef(part, "start"));
@@ -46,8 +47,9 @@ internal static class Ruffle
         return pattern;
     }
 
-    private static PanelMark Fold(Length strip, Length depth) => new(
-        MarkKind.FoldLine, new Geometry.Point(Length.Zero, depth), new Geometry.Point(strip, depth), "Fold lengthwise, right side out");
+    private static PanelMark Fold(Length strip, Length depth) =>
+        new(MarkKind.FoldLine, new Geometry.Point(Length.Zero, depth), new Geometry.Point(strip, depth), "Fold lengthwise, right side out");
 
-    private static string Text(Fraction fullness) => FormattableString.Invariant($"{(decimal)fullness.Numerator / (decimal)fullness.Denominator:0.###}");
+    private static string Text(Fraction fullness) =>
+        FormattableString.Invariant($"{(decimal)fullness.Numerator / (decimal)fullness.Denominator:0.###}");
 }

@@ -31,7 +31,5 @@ public sealed record Seam(SeamKind Kind, ImmutableArray<EdgeRef> One, ImmutableA
 
     /// <summary>Joins one edge to one other.</summary>
     public Seam(SeamKind kind, EdgeRef one, EdgeRef other)
-        : this(kind, [one], [other])
-    {
-    }
+        : this(kind, [one], [other]) { }
 }

@@ -44,7 +44,9 @@ internal static class SegmentCrossing
             return [];
         }
 
-        IEnumerable<double> shares = Enumerable.Range(-5, 11).Select(half => (direction + (half * Math.PI) - segment.StartDirection) / segment.Sweep);
+        IEnumerable<double> shares = Enumerable
+            .Range(-5, 11)
+            .Select(half => (direction + (half * Math.PI) - segment.StartDirection) / segment.Sweep);
         return shares.Where(share => share is > 1e-9 and < 1 - 1e-9).Order();
     }
 

@@ -10,8 +10,16 @@ internal static class Ties
     /// <summary>Adds the ties and the marks where they are caught.</summary>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, TieSpecification ties)
     {
-        Panel tie = NarrowStrip.Of("tie", FabricRole.Ties, 2 * ties.Pairs, ties.Make, ties.Width, ties.Length,
-            EdgeFinish.Caught(cushion.SeamAllowance), EdgeFinish.TurnIn(TieSpecification.EndFold));
+        Panel tie = NarrowStrip.Of(
+            "tie",
+            FabricRole.Ties,
+            2 * ties.Pairs,
+            ties.Make,
+            ties.Width,
+            ties.Length,
+            EdgeFinish.Caught(cushion.SeamAllowance),
+            EdgeFinish.TurnIn(TieSpecification.EndFold)
+        );
         EdgeRef edge = FaceEdge.Of(pattern, cushion, ties.Side);
         Length side = pattern[edge.Part][edge.Edge].Length;
         Pattern marked = NarrowStrip.Marked(pattern, edge, Spread(ties.Pairs, side), "Catch a pair of ties in the seam here");
@@ -21,7 +29,8 @@ internal static class Ties
     // One pair stands in the middle; more stand evenly, the outermost near the corners.
     private static IEnumerable<Length> Spread(int pairs, Length side)
     {
-        Length from = Length.Min(TieSpecification.FromCorner, Length.FromNanometres(side.Nanometres / 4)), span = side - 2 * from;
+        Length from = Length.Min(TieSpecification.FromCorner, Length.FromNanometres(side.Nanometres / 4)),
+            span = side - 2 * from;
         return pairs == 1
             ? [Length.FromNanometres(side.Nanometres / 2)]
             : Enumerable.Range(0, pairs).Select(i => from + Length.FromNanometres((long)((Int128)span.Nanometres * i / (pairs - 1))));

@@ -15,30 +15,46 @@ internal static class Tufting
     {
         ImmutableArray<Point> grid = tufts.On(cushion.Width, cushion.Depth);
         (Length across, Length along) = tufts.TakeUpOf(cushion.Width, cushion.Depth);
-        IEnumerable<Panel> panels = pattern.Panels.Select(panel => panel.Part switch
-        {
-            "top" => Marked(panel, grid, across, along),
-            "bottom" => Marked(panel, cushion.Outline.IsSymmetric ? grid : [.. grid.Select(point => point with { X = cushion.Width - point.X })], across, along),
-            _ => panel,
-        });
+        IEnumerable<Panel> panels = pattern.Panels.Select(panel =>
+            panel.Part switch
+            {
+                "top" => Marked(panel, grid, across, along),
+                "bottom" => Marked(
+                    panel,
+                    cushion.Outline.IsSymmetric ? grid : [.. grid.Select(point => point with { X = cushion.Width - point.X })],
+                    across,
+                    along
+                ),
+                _ => panel,
+            }
+        );
         return pattern with { Panels = [.. panels, .. tufts.Covered ? [Cover(tufts)] : Array.Empty<Panel>()] };
     }
 
-    private static Panel Marked(Panel panel, ImmutableArray<Point> grid, Length across, Length along) => panel with
-    {
-        Marks = panel.Marks.AddRange(grid.Select(point => new PanelMark(MarkKind.Tuft, point, null, "Tuft"))),
-        TakeUpAcross = panel.TakeUpAcross + across,
-        TakeUpAlong = panel.TakeUpAlong + along,
-        Match = panel.Match?.Moved(across.HalfUp(), along.HalfUp()),
-    };
+    private static Panel Marked(Panel panel, ImmutableArray<Point> grid, Length across, Length along) =>
+        panel with
+        {
+            Marks = panel.Marks.AddRange(grid.Select(point => new PanelMark(MarkKind.Tuft, point, null, "Tuft"))),
+            TakeUpAcross = panel.TakeUpAcross + across,
+            TakeUpAlong = panel.TakeUpAlong + along,
+            Match = panel.Match?.Moved(across.HalfUp(), along.HalfUp()),
+        };
 
     // A circle of about twice the button's diameter (common practice, no source), cut from its square.
-    private static Panel Cover(TuftSpecification tufts) => new()
-    {
-        Part = "button-cover",
-        Role = FabricRole.Buttons,
-        Copies = 2 * tufts.Count,
-        Edges = PanelOutline.Rectangle(CoverAcrossButtons * tufts.ButtonDiameter, CoverAcrossButtons * tufts.ButtonDiameter, EdgeFinish.Raw, EdgeFinish.Raw, EdgeFinish.Raw, EdgeFinish.Raw),
-        Because = unit => $"2 × {LengthText.Format(tufts.ButtonDiameter, unit)} button, cut round; 2 for each of {tufts.Count} tufts",
-    };
+    private static Panel Cover(TuftSpecification tufts) =>
+        new()
+        {
+            Part = "button-cover",
+            Role = FabricRole.Buttons,
+            Copies = 2 * tufts.Count,
+            Edges = PanelOutline.Rectangle(
+                CoverAcrossButtons * tufts.ButtonDiameter,
+                CoverAcrossButtons * tufts.ButtonDiameter,
+                EdgeFinish.Raw,
+                EdgeFinish.Raw,
+                EdgeFinish.Raw,
+                EdgeFinish.Raw
+            ),
+            Because = unit => $"2 × {LengthText.Format(tufts.ButtonDiameter, unit)} button, cut round; 2 for each of {tufts.Count} tufts",
+        };
 }

@@ -11,14 +11,18 @@ internal static class Vents
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion)
     {
         (int count, Side on) = (cushion.Trim.Vents, cushion.Trim.VentSide);
-        BoxingSide side = BoxingSide.Of(pattern, cushion, on) ?? throw new InvalidPatternException($"No single panel covers the {on} side for vents.");
+        BoxingSide side =
+            BoxingSide.Of(pattern, cushion, on) ?? throw new InvalidPatternException($"No single panel covers the {on} side for vents.");
         Panel strip = pattern[side.Part];
         Length start = side.Middle - side.Length.HalfUp();
-        IEnumerable<PanelMark> marks = Enumerable.Range(1, count).Select(i => new PanelMark(
-            MarkKind.Vent,
-            new Point(start + Length.FromNanometres((long)((Int128)side.Length.Nanometres * i / (count + 1))), strip.Height.HalfUp()),
-            null,
-            "Set an eyelet here"));
+        IEnumerable<PanelMark> marks = Enumerable
+            .Range(1, count)
+            .Select(i => new PanelMark(
+                MarkKind.Vent,
+                new Point(start + Length.FromNanometres((long)((Int128)side.Length.Nanometres * i / (count + 1))), strip.Height.HalfUp()),
+                null,
+                "Set an eyelet here"
+            ));
         return pattern with { Panels = pattern.Panels.Replace(strip, strip with { Marks = strip.Marks.AddRange(marks) }) };
     }
 }

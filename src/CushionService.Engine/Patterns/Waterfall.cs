@@ -13,62 +13,88 @@ namespace CushionService.Engine.Patterns;
 /// upright on the top hangs upside down on the underside.</remarks>
 internal sealed class Waterfall : IConstruction
 {
-    public ConstructionOffer Offer { get; } = new()
-    {
-        Kind = Construction.Waterfall,
-        Description = "One sheet over top, front and underside, a panel at each side, the closure at the back.",
-        Outlines = [OutlineKind.Rectangle],
-        Closures =
-        [
-            new(ClosureKind.Zipper, [Side.Back]),
-            new(ClosureKind.HookAndLoop, [Side.Back]),
-            new(ClosureKind.HandSewn, [Side.Back]),
-            new(ClosureKind.Buttons, [Side.Back]),
-            new(ClosureKind.Ties, [Side.Back]),
-        ],
-        Thickness = true,
-        Edgings = [new(EdgingKind.Welt, [EdgingPlace.Left, EdgingPlace.Right])],
-        Fields = [new(ConstructionField.Front)],
-    };
+    public ConstructionOffer Offer { get; } =
+        new()
+        {
+            Kind = Construction.Waterfall,
+            Description = "One sheet over top, front and underside, a panel at each side, the closure at the back.",
+            Outlines = [OutlineKind.Rectangle],
+            Closures =
+            [
+                new(ClosureKind.Zipper, [Side.Back]),
+                new(ClosureKind.HookAndLoop, [Side.Back]),
+                new(ClosureKind.HandSewn, [Side.Back]),
+                new(ClosureKind.Buttons, [Side.Back]),
+                new(ClosureKind.Ties, [Side.Back]),
+            ],
+            Thickness = true,
+            Edgings = [new(EdgingKind.Welt, [EdgingPlace.Left, EdgingPlace.Right])],
+            Fields = [new(ConstructionField.Front)],
+        };
 
     public Pattern Draft(CushionSpecification cushion)
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
         OutlineSide rear = cushion.Outline.Sides.First(run => run.Side == Side.Back);
-        Panel right = SidePanel("right", cushion, seam), left = right with { Part = "left", Edges = [.. right.Edges.Reverse().Select(edge => Mirrored(edge, right.Width))] };
+        Panel right = SidePanel("right", cushion, seam),
+            left = right with { Part = "left", Edges = [.. right.Edges.Reverse().Select(edge => Mirrored(edge, right.Width))] };
         Panel main = Main(cushion.Width, right, seam);
         BoxingSection back = BoxingSection.Closing(cushion.Closure, [rear], cushion.Thickness, "back", seam);
-        BoxingSection atRight = BoxingSection.Of(right), atLeft = BoxingSection.Of(left);
+        BoxingSection atRight = BoxingSection.Of(right),
+            atLeft = BoxingSection.Of(left);
 
-        IEnumerable<Seam> sides = new[] { right, left }.SelectMany(side => side.Edges.Where(edge => edge.Name is not ("end" or "start"))
-            .Select(edge => new Seam(SeamKind.Plain, new EdgeRef("main", $"{side.Part}-{edge.Name}"), new EdgeRef(side.Part, edge.Name))));
+        IEnumerable<Seam> sides = new[] { right, left }.SelectMany(side =>
+            side.Edges.Where(edge => edge.Name is not ("end" or "start"))
+                .Select(edge => new Seam(
+                    SeamKind.Plain,
+                    new EdgeRef("main", $"{side.Part}-{edge.Name}"),
+                    new EdgeRef(side.Part, edge.Name)
+                ))
+        );
         return new Pattern(
             [main, right, left, .. back.Panels],
             [
                 .. back.Middle is { } middle ? [middle] : Array.Empty<Seam>(),
                 .. sides,
-                atRight.JoinedTo(back) with { Kind = SeamKind.Plain },
-                back.JoinedTo(atLeft) with { Kind = SeamKind.Plain },
+                atRight.JoinedTo(back) with
+                {
+                    Kind = SeamKind.Plain,
+                },
+                back.JoinedTo(atLeft) with
+                {
+                    Kind = SeamKind.Plain,
+                },
                 new Seam(SeamKind.Plain, back.Upper(rear), new EdgeRef("main", "upper")),
-                new Seam(cushion.Closure is HandSewnClosure ? SeamKind.Gap : SeamKind.Plain, back.Lower(rear), new EdgeRef("main", "lower")),
-            ]).Closed();
+                new Seam(
+                    cushion.Closure is HandSewnClosure ? SeamKind.Gap : SeamKind.Plain,
+                    back.Lower(rear),
+                    new EdgeRef("main", "lower")
+                ),
+            ]
+        ).Closed();
     }
 
     /// <summary>The box, less what a bull-nose takes from its front: W × (D T − (1 − π/4) T²/2) (general geometry).</summary>
     public Volume Block(CushionSpecification cushion, Length oversize)
     {
         Volume box = FillBlock.OfOutline(cushion, oversize);
-        decimal thickness = cushion.Thickness.In(LengthUnit.Millimetre), width = (cushion.Width + oversize).In(LengthUnit.Millimetre);
-        return cushion.Front == FrontShape.Square ? box : new Volume(box.CubicMillimetres - (width * thickness * thickness * (decimal)((1 - (Math.PI / 4)) / 2)));
+        decimal thickness = cushion.Thickness.In(LengthUnit.Millimetre),
+            width = (cushion.Width + oversize).In(LengthUnit.Millimetre);
+        return cushion.Front == FrontShape.Square
+            ? box
+            : new Volume(box.CubicMillimetres - (width * thickness * thickness * (decimal)((1 - (Math.PI / 4)) / 2)));
     }
 
     // As one looks at it from the right: the front at the left, in two halves, so that its middle is notched.
     private static Panel SidePanel(string part, CushionSpecification cushion, EdgeFinish seam)
     {
         (Length depth, Length thickness) = (cushion.Depth, cushion.Thickness);
-        Length half = Length.FromNanometres(thickness.Nanometres / 2), nose = cushion.Front == FrontShape.Square ? Length.Zero : half;
+        Length half = Length.FromNanometres(thickness.Nanometres / 2),
+            nose = cushion.Front == FrontShape.Square ? Length.Zero : half;
         double quarter = nose == Length.Zero ? 0 : Math.PI / 2;
-        Point low = new(nose, Length.Zero), tip = new(Length.Zero, half), high = new(nose, thickness);
+        Point low = new(nose, Length.Zero),
+            tip = new(Length.Zero, half),
+            high = new(nose, thickness);
         return new Panel
         {
             Part = part,
@@ -86,13 +112,21 @@ internal sealed class Waterfall : IConstruction
 
     // The left side meets the back with its start.
     private static Edge Mirrored(Edge edge, Length width) =>
-        edge with { Name = edge.Name == "end" ? "start" : edge.Name, Path = [.. edge.Path.Reverse().Select(segment => segment.Mirrored(width))] };
+        edge with
+        {
+            Name = edge.Name == "end" ? "start" : edge.Name,
+            Path = [.. edge.Path.Reverse().Select(segment => segment.Mirrored(width))],
+        };
 
     // From the underside's back edge, round the front, to the top's back edge.
     private static Panel Main(Length width, Panel side, EdgeFinish seam)
     {
         ImmutableArray<string> path = ["bottom", "front-lower", "front-upper", "top"];
-        PanelOutline walk = path.Aggregate(new PanelOutline().East("lower", width, seam), (walk, name) => walk.North($"right-{name}", side[name].Length, seam)).West("upper", width, seam);
+        PanelOutline walk = path.Aggregate(
+                new PanelOutline().East("lower", width, seam),
+                (walk, name) => walk.North($"right-{name}", side[name].Length, seam)
+            )
+            .West("upper", width, seam);
         return new Panel
         {
             Part = "main",

@@ -9,30 +9,34 @@ namespace CushionService.Engine.Patterns;
 /// <remarks>The top is as deep as the slope, √(D² + (Tr − Tf)²); each side is a trapezoid of depth D and heights Tf and Tr (general geometry).</remarks>
 internal sealed class Wedge : IConstruction
 {
-    public ConstructionOffer Offer { get; } = new()
-    {
-        Kind = Construction.Wedge,
-        Description = "A box that is lower at the front than at the back.",
-        Outlines = [OutlineKind.Rectangle],
-        Closures =
-        [
-            new(ClosureKind.Zipper, [Side.Back, Side.Bottom]),
-            new(ClosureKind.HookAndLoop, [Side.Back, Side.Bottom]),
-            new(ClosureKind.Envelope, [Side.Bottom]),
-            new(ClosureKind.HandSewn, [Side.Back]),
-            new(ClosureKind.Buttons, [Side.Back, Side.Bottom]),
-            new(ClosureKind.Ties, [Side.Back, Side.Bottom]),
-        ],
-        Thickness = true,
-        Edgings =
-        [
-            new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom, EdgingPlace.Corners]) { Usual = [EdgingPlace.Top, EdgingPlace.Bottom] },
-            new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Top] },
-            new(EdgingKind.Flange, [EdgingPlace.Top]),
-        ],
-        Additions = [AdditionKind.Ties, AdditionKind.Straps, AdditionKind.Base],
-        Fields = [new(ConstructionField.FrontThickness)],
-    };
+    public ConstructionOffer Offer { get; } =
+        new()
+        {
+            Kind = Construction.Wedge,
+            Description = "A box that is lower at the front than at the back.",
+            Outlines = [OutlineKind.Rectangle],
+            Closures =
+            [
+                new(ClosureKind.Zipper, [Side.Back, Side.Bottom]),
+                new(ClosureKind.HookAndLoop, [Side.Back, Side.Bottom]),
+                new(ClosureKind.Envelope, [Side.Bottom]),
+                new(ClosureKind.HandSewn, [Side.Back]),
+                new(ClosureKind.Buttons, [Side.Back, Side.Bottom]),
+                new(ClosureKind.Ties, [Side.Back, Side.Bottom]),
+            ],
+            Thickness = true,
+            Edgings =
+            [
+                new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom, EdgingPlace.Corners])
+                {
+                    Usual = [EdgingPlace.Top, EdgingPlace.Bottom],
+                },
+                new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Top] },
+                new(EdgingKind.Flange, [EdgingPlace.Top]),
+            ],
+            Additions = [AdditionKind.Ties, AdditionKind.Straps, AdditionKind.Base],
+            Fields = [new(ConstructionField.FrontThickness)],
+        };
 
     public Pattern Draft(CushionSpecification cushion)
     {
@@ -41,13 +45,22 @@ internal sealed class Wedge : IConstruction
         ImmutableArray<OutlineSide> below = cushion.Outline.Sides;
         OutlineSide On(Side side) => below.First(run => run.Side == side);
 
-        BoxingSection right = Sloping("right", On(Side.Right), front, rear, seam), left = Sloping("left", On(Side.Left), rear, front, seam);
+        BoxingSection right = Sloping("right", On(Side.Right), front, rear, seam),
+            left = Sloping("left", On(Side.Left), rear, front, seam);
         BoxingSection back = BoxingSection.Closing(cushion.Closure, [On(Side.Back)], rear, "back", seam);
         BoxingSection? low = front > Length.Zero ? BoxingSection.Plain("front", [On(Side.Front)], front, seam) : null;
 
         var slope = new RectangleOutline(cushion.Width, right.Panels[0]["right-top"].Length);
-        Face top = Face.Whole("top", FabricRole.Top, slope.Sides, seam), bottom = Face.Bottom(cushion, below, seam);
-        BoxingSection? SectionOf(OutlineSide run) => run.Side switch { Side.Right => right, Side.Back => back, Side.Left => left, _ => low };
+        Face top = Face.Whole("top", FabricRole.Top, slope.Sides, seam),
+            bottom = Face.Bottom(cushion, below, seam);
+        BoxingSection? SectionOf(OutlineSide run) =>
+            run.Side switch
+            {
+                Side.Right => right,
+                Side.Back => back,
+                Side.Left => left,
+                _ => low,
+            };
 
         IEnumerable<Seam> ring = low is null
             ? [right.JoinedTo(back), back.JoinedTo(left)]
@@ -77,6 +90,14 @@ internal sealed class Wedge : IConstruction
             .Towards($"{part}-top", Length.Zero, start, seam)
             .South("start", start, seam)
             .Edges();
-        return BoxingSection.Of(new Panel { Part = part, Role = FabricRole.Sides, Edges = edges }, run);
+        return BoxingSection.Of(
+            new Panel
+            {
+                Part = part,
+                Role = FabricRole.Sides,
+                Edges = edges,
+            },
+            run
+        );
     }
 }

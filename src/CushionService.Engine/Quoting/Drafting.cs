@@ -11,7 +11,12 @@ namespace CushionService.Engine.Quoting;
 /// <summary>An order drafted and cut, on paper: the patterns of its cushions and all pieces, with what cannot be made and what is unwise.</summary>
 public sealed record Drafting
 {
-    private Drafting(OrderSpecification order, ImmutableArray<Pattern> patterns, ImmutableArray<CutPiece> pieces, ImmutableArray<Violation> joined)
+    private Drafting(
+        OrderSpecification order,
+        ImmutableArray<Pattern> patterns,
+        ImmutableArray<CutPiece> pieces,
+        ImmutableArray<Violation> joined
+    )
     {
         (Order, Patterns, Pieces) = (order, patterns, pieces);
         Violations = [.. pieces.Where(piece => !ClothNesting.Fits(Fabric(piece), piece)).Select(TooWide), .. StockFaults.Violations(order)];
@@ -51,14 +56,20 @@ public sealed record Drafting
             Length StepsOf(FabricRole role) => WholeSteps(ClothOf(role).UsableWidth, order.Workroom.CuttingStep);
             ImmutableArray<Length> JoinsOf(Panel panel)
             {
-                bool may = cushion.Trim.FaceJoins == FaceJoins.Allow && panel is { Role: FabricRole.Top or FabricRole.Bottom, TakeUpAcross.Nanometres: 0 };
+                bool may =
+                    cushion.Trim.FaceJoins == FaceJoins.Allow
+                    && panel is { Role: FabricRole.Top or FabricRole.Bottom, TakeUpAcross.Nanometres: 0 };
                 if (!may || ClothNesting.Fits(ClothOf(panel.Role), Cut(panel)))
                 {
                     return [];
                 }
 
                 ImmutableArray<Length> joins = FaceJoining.Joins(
-                    panel, StepsOf(panel.Role), cushion.SeamAllowance, part => ClothNesting.Fits(ClothOf(part.Role), Cut(part)));
+                    panel,
+                    StepsOf(panel.Role),
+                    cushion.SeamAllowance,
+                    part => ClothNesting.Fits(ClothOf(part.Role), Cut(part))
+                );
                 if (!joins.IsEmpty)
                 {
                     joined.Add(Joined(order, cushion, panel, joins));
@@ -67,12 +78,14 @@ public sealed record Drafting
                 return joins;
             }
 
-            CutPiece Cut(Panel panel) => CutPiece.Of(panel, cushion, ClothOf(panel.Role), order.Workroom.CuttingStep, order.Workroom.FaceRounding);
+            CutPiece Cut(Panel panel) =>
+                CutPiece.Of(panel, cushion, ClothOf(panel.Role), order.Workroom.CuttingStep, order.Workroom.FaceRounding);
             Pattern pattern = PiecedPattern.Of(
                 InnerCover.AddTo(FaceNames.AddTo(Trim.AddTo(construction.Draft(cushion), cushion), cushion), construction, cushion),
                 cushion.SeamAllowance,
                 StepsOf,
-                JoinsOf);
+                JoinsOf
+            );
             patterns.Add(pattern);
             foreach (Panel panel in pattern.Panels)
             {
@@ -109,13 +122,16 @@ public sealed record Drafting
         throw new ArgumentException($"The order has no cloth {id}.", nameof(id));
     }
 
-    private static Violation Joined(OrderSpecification order, CushionSpecification cushion, Panel face, ImmutableArray<Length> joins) => new(
-        cushion.Pointer,
-        "joined-face",
-        $"The {face.Part} of {cushion.Id} is wider than its cloth and is joined from {joins.Length + 1} panels, {string.Join(" and ", joins.Select(join => LengthText.Format(join, order.Unit)))} from its left edge, away from the front's centre.");
+    private static Violation Joined(OrderSpecification order, CushionSpecification cushion, Panel face, ImmutableArray<Length> joins) =>
+        new(
+            cushion.Pointer,
+            "joined-face",
+            $"The {face.Part} of {cushion.Id} is wider than its cloth and is joined from {joins.Length + 1} panels, {string.Join(" and ", joins.Select(join => LengthText.Format(join, order.Unit)))} from its left edge, away from the front's centre."
+        );
 
     // A joined strip is rounded up to the cutting step, and must still fit.
-    private static Length WholeSteps(Length usable, Length step) => Length.FromNanometres(usable.Nanometres - (usable.Nanometres % step.Nanometres));
+    private static Length WholeSteps(Length usable, Length step) =>
+        Length.FromNanometres(usable.Nanometres - (usable.Nanometres % step.Nanometres));
 
     private Violation TooWide(CutPiece piece)
     {
@@ -125,16 +141,33 @@ public sealed record Drafting
         return new Violation(
             piece.Pointer,
             "wider-than-cloth",
-            $"Piece {piece.Id} is {Text(narrowest)} wide at its narrowest allowed turn; the usable width of {fabric.Id} is {Text(fabric.UsableWidth)}, {Text(narrowest - fabric.UsableWidth)} too little.");
+            $"Piece {piece.Id} is {Text(narrowest)} wide at its narrowest allowed turn; the usable width of {fabric.Id} is {Text(fabric.UsableWidth)}, {Text(narrowest - fabric.UsableWidth)} too little."
+        );
     }
 
-    private IEnumerable<Violation> Unmatched() => !Order.Fabrics.Any(static fabric => fabric.Repeat is not null) ? [] : Pieces
-        .Where(piece => Fabric(piece).Repeat is not null && piece.Panel?.Match is not null && !ClothNesting.IsMatched(Fabric(piece), piece))
-        .Select(piece => new Violation(piece.Pointer, "not-matched", $"Piece {piece.Id} cannot be matched to the repeat of {piece.Fabric} within its width; it is laid where it fits."));
+    private IEnumerable<Violation> Unmatched() =>
+        !Order.Fabrics.Any(static fabric => fabric.Repeat is not null)
+            ? []
+            : Pieces
+                .Where(piece =>
+                    Fabric(piece).Repeat is not null && piece.Panel?.Match is not null && !ClothNesting.IsMatched(Fabric(piece), piece)
+                )
+                .Select(piece => new Violation(
+                    piece.Pointer,
+                    "not-matched",
+                    $"Piece {piece.Id} cannot be matched to the repeat of {piece.Fabric} within its width; it is laid where it fits."
+                ));
 
-    private IEnumerable<Violation> Inverted() => !Order.Fabrics.Any(static fabric => fabric.OneWay) ? [] : Pieces
-        .Where(piece => Fabric(piece).OneWay && piece.Panel is { Inverts: true })
-        .Select(piece => new Violation(piece.Pointer, "print-inverted", $"The one-way cloth {piece.Fabric} stands upside down on the underside of {piece.Id}."));
+    private IEnumerable<Violation> Inverted() =>
+        !Order.Fabrics.Any(static fabric => fabric.OneWay)
+            ? []
+            : Pieces
+                .Where(piece => Fabric(piece).OneWay && piece.Panel is { Inverts: true })
+                .Select(piece => new Violation(
+                    piece.Pointer,
+                    "print-inverted",
+                    $"The one-way cloth {piece.Fabric} stands upside down on the underside of {piece.Id}."
+                ));
 
     // A block of foam is put in through the closure; a loose fill is poured.
     private IEnumerable<Violation> TooTight() =>
@@ -149,13 +182,15 @@ public sealed record Drafting
                 continue;
             }
 
-            Length opening = OpeningTest.Opening(cushion, InnerCover.Apart(pattern).Cover, Order.Stocks), needed = OpeningTest.Needed(cushion);
+            Length opening = OpeningTest.Opening(cushion, InnerCover.Apart(pattern).Cover, Order.Stocks),
+                needed = OpeningTest.Needed(cushion);
             if (opening < needed)
             {
                 yield return new Violation(
                     $"{cushion.Pointer}/closure",
                     "opening-too-small",
-                    $"The closure opens {LengthText.Format(opening, Order.Unit)}; the foam, folded in half, needs {LengthText.Format(needed, Order.Unit)}.");
+                    $"The closure opens {LengthText.Format(opening, Order.Unit)}; the foam, folded in half, needs {LengthText.Format(needed, Order.Unit)}."
+                );
             }
         }
     }

@@ -28,12 +28,15 @@ public static class OpeningTest
     /// <param name="stocks">What the shop stocks, zippers with closed ends among it.</param>
     public static Length Opening(CushionSpecification cushion, Pattern cover, IEnumerable<StockSpecification> stocks)
     {
-        Length Along(SeamKind kind) => cover.Seams.Where(seam => seam.Kind == kind).Aggregate(Length.Zero, (sum, seam) => sum + cover.LengthOf(seam));
+        Length Along(SeamKind kind) =>
+            cover.Seams.Where(seam => seam.Kind == kind).Aggregate(Length.Zero, (sum, seam) => sum + cover.LengthOf(seam));
         return cushion.Closure switch
         {
             ZipperClosure when ClosedZipper.For(cushion, cover, stocks) is { } zipper => zipper.Opening,
-            ZipperClosure when cover.Seams.Any(seam => seam.Kind == SeamKind.Zipper && cover[seam.One[0].Part][seam.One[0].Edge].Finish.Kind == FinishKind.Seam)
-                => Closing.ZipperInSeam(Along(SeamKind.Zipper)),
+            ZipperClosure
+                when cover.Seams.Any(seam =>
+                    seam.Kind == SeamKind.Zipper && cover[seam.One[0].Part][seam.One[0].Edge].Finish.Kind == FinishKind.Seam
+                ) => Closing.ZipperInSeam(Along(SeamKind.Zipper)),
             ZipperClosure => Along(SeamKind.Zipper) - 2 * EndGuard,
             HandSewnClosure => Along(SeamKind.Gap) - 2 * Corner,
             HookAndLoopClosure => Fastenings.Run(cover) - 2 * EndGuard,

@@ -19,4 +19,5 @@ public sealed record Quote(
     ImmutableArray<Material> Materials,
     Cost? Cost,
     ImmutableArray<Step> Steps,
-    ImmutableArray<Caution> Cautions);
+    ImmutableArray<Caution> Cautions
+);

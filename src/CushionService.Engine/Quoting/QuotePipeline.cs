@@ -45,6 +45,7 @@ public static class QuotePipeline
             materials,
             order.Currency is { } currency ? Cost.Of(order, yardages, materials, currency) : null,
             SewingOrder.Of(order, drafting.Patterns, drafting.Pieces),
-            Cautions.For(order));
+            Cautions.For(order)
+        );
     }
 }

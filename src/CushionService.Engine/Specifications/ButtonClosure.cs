@@ -8,7 +8,8 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Fold">Depth of each turn of the hems.</param>
 /// <param name="Overlap">How far they overlap.</param>
 /// <param name="Diameter">Diameter of the buttons.</param>
-public sealed record ButtonClosure(Side Side, Length Return, Length Fold, Length Overlap, Length Diameter) : OverlappingClosure(Side, Return, Fold, Overlap)
+public sealed record ButtonClosure(Side Side, Length Return, Length Fold, Length Overlap, Length Diameter)
+    : OverlappingClosure(Side, Return, Fold, Overlap)
 {
     /// <inheritdoc />
     public override ClosureKind Kind => ClosureKind.Buttons;

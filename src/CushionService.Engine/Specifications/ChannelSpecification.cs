@@ -14,15 +14,18 @@ public sealed record ChannelSpecification(int Count, Length Crown, Fraction Take
     /// <remarks>R = (c²/4 + k²) / 2k, arc = 2R asin(c / 2R) (general geometry).</remarks>
     public static Length Arc(Length chord, Length crown)
     {
-        double c = chord.Nanometres, k = crown.Nanometres, radius = ((c * c / 4) + (k * k)) / (2 * k);
+        double c = chord.Nanometres,
+            k = crown.Nanometres,
+            radius = ((c * c / 4) + (k * k)) / (2 * k);
         return Length.FromNanometres((long)Math.Ceiling(2 * radius * Math.Asin(Math.Min(1, c / (2 * radius)))));
     }
 
     /// <summary>How much more cloth a top takes across.</summary>
     /// <param name="width">Finished width of the top.</param>
-    public Length Across(Length width) => Crown > Length.Zero
-        ? Count * Arc(Length.FromNanometres(width.Nanometres / Count), Crown) - Length.FromNanometres(width.Nanometres / Count * Count)
-        : TakenUp(width);
+    public Length Across(Length width) =>
+        Crown > Length.Zero
+            ? Count * Arc(Length.FromNanometres(width.Nanometres / Count), Crown) - Length.FromNanometres(width.Nanometres / Count * Count)
+            : TakenUp(width);
 
     /// <summary>How much more cloth a top takes along; a crown takes none.</summary>
     /// <param name="depth">Finished depth of the top.</param>

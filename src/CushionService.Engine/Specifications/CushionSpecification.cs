@@ -82,7 +82,8 @@ public sealed record CushionSpecification
     public Length Depth => Outline.Depth;
 
     /// <summary>Finished length of what belongs to one of its sides; across the bottom, the width.</summary>
-    public Length SideLength(Side side) => side == Side.Bottom
-        ? Width
-        : Outline.Sides.Where(stretch => stretch.Side == side).Aggregate(Length.Zero, (sum, stretch) => sum + stretch.Length);
+    public Length SideLength(Side side) =>
+        side == Side.Bottom
+            ? Width
+            : Outline.Sides.Where(stretch => stretch.Side == side).Aggregate(Length.Zero, (sum, stretch) => sum + stretch.Length);
 }

@@ -23,18 +23,19 @@ public sealed record FabricRoles(string Top, string Bottom, string Sides, string
     public string? InnerCover { get; init; }
 
     /// <summary>The cloth of a part.</summary>
-    public string this[FabricRole role] => role switch
-    {
-        FabricRole.Top => Top,
-        FabricRole.Bottom => Bottom,
-        FabricRole.Sides => Sides,
-        FabricRole.Handle => Handle,
-        FabricRole.Edging => Edging,
-        FabricRole.Ties => Ties,
-        FabricRole.Straps => Straps,
-        FabricRole.Pocket => Pocket,
-        FabricRole.Buttons => Top,
-        FabricRole.InnerCover when InnerCover is { } inner => inner,
-        _ => throw new ArgumentOutOfRangeException(nameof(role)),
-    };
+    public string this[FabricRole role] =>
+        role switch
+        {
+            FabricRole.Top => Top,
+            FabricRole.Bottom => Bottom,
+            FabricRole.Sides => Sides,
+            FabricRole.Handle => Handle,
+            FabricRole.Edging => Edging,
+            FabricRole.Ties => Ties,
+            FabricRole.Straps => Straps,
+            FabricRole.Pocket => Pocket,
+            FabricRole.Buttons => Top,
+            FabricRole.InnerCover when InnerCover is { } inner => inner,
+            _ => throw new ArgumentOutOfRangeException(nameof(role)),
+        };
 }

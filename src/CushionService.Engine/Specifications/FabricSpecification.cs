@@ -49,9 +49,10 @@ public sealed record FabricSpecification
     /// <summary>The width that pieces can be laid on: without selvedges, after shrinkage, down to the nanometre.</summary>
     /// <remarks>Usable width is the stated width less two selvedges (common practice, no source); what is washed before cutting
     /// keeps the share 1 − p.</remarks>
-    public Length UsableWidth => WidthShrinkage.Numerator == 0
-        ? Width - 2 * Selvedge
-        : Length.FromNanometres(Kept(WidthShrinkage).FloorOf((Width - 2 * Selvedge).Nanometres));
+    public Length UsableWidth =>
+        WidthShrinkage.Numerator == 0
+            ? Width - 2 * Selvedge
+            : Length.FromNanometres(Kept(WidthShrinkage).FloorOf((Width - 2 * Selvedge).Nanometres));
 
     /// <summary>The share that is left after a loss.</summary>
     public static Fraction Kept(Fraction loss) => Fraction.Of(loss.Denominator - loss.Numerator, loss.Denominator);

@@ -8,7 +8,8 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Fold">Depth of each turn of the double-folded hems.</param>
 /// <param name="Overlap">How far they overlap.</param>
 /// <param name="TapeWidth">Width of the tape.</param>
-public sealed record HookAndLoopClosure(Side Side, Length Return, Length Fold, Length Overlap, Length TapeWidth) : OverlappingClosure(Side, Return, Fold, Overlap)
+public sealed record HookAndLoopClosure(Side Side, Length Return, Length Fold, Length Overlap, Length TapeWidth)
+    : OverlappingClosure(Side, Return, Fold, Overlap)
 {
     /// <inheritdoc />
     public override ClosureKind Kind => ClosureKind.HookAndLoop;

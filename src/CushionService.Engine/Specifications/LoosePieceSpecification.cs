@@ -15,4 +15,12 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Rotations">The turns allowed; null for those of its cloth.</param>
 /// <param name="Outline">Corners of a simple polygon, counter-clockwise, within the width and length; empty for a rectangle.</param>
 public sealed record LoosePieceSpecification(
-    string Id, string Pointer, string Fabric, int Quantity, Length Width, Length Length, Rotations? Rotations, ImmutableArray<Point> Outline);
+    string Id,
+    string Pointer,
+    string Fabric,
+    int Quantity,
+    Length Width,
+    Length Length,
+    Rotations? Rotations,
+    ImmutableArray<Point> Outline
+);

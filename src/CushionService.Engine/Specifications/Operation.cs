@@ -9,11 +9,7 @@ public readonly record struct Operation(string Word)
 {
     /// <summary>Every operation: constructions, closures, additions.</summary>
     public static ImmutableArray<Operation> All { get; } =
-    [
-        .. Enum.GetValues<Construction>().Select(Of),
-        .. Enum.GetValues<ClosureKind>().Select(Of),
-        .. Enum.GetValues<Addition>().Select(Of),
-    ];
+    [.. Enum.GetValues<Construction>().Select(Of), .. Enum.GetValues<ClosureKind>().Select(Of), .. Enum.GetValues<Addition>().Select(Of)];
 
     /// <summary>Making a cover of a construction, all that is not counted besides.</summary>
     public static Operation Of(Construction construction) => Spelled(construction);

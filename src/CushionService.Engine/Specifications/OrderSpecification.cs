@@ -32,7 +32,8 @@ public sealed record OrderSpecification
     public ImmutableArray<StockSpecification> Stocks { get; init; } = [];
 
     /// <summary>Prices of items other than cloth, by item.</summary>
-    public ImmutableDictionary<string, ItemPriceSpecification> Prices { get; init; } = ImmutableDictionary<string, ItemPriceSpecification>.Empty;
+    public ImmutableDictionary<string, ItemPriceSpecification> Prices { get; init; } =
+        ImmutableDictionary<string, ItemPriceSpecification>.Empty;
 
     /// <summary>The price book that it names; null for none. What it gives is already in the prices, the cloths and the costing.</summary>
     public PriceBookSpecification? PriceBook { get; init; }

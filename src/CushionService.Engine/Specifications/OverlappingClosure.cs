@@ -17,5 +17,6 @@ public abstract record OverlappingClosure(Side Side, Length Return, Length Fold,
     /// <summary>How many fastenings a run of the overlap takes, evenly: no further apart than the usual spacing.</summary>
     /// <param name="run">Finished length of the overlap.</param>
     /// <param name="furthest">The usual spacing, above zero.</param>
-    public static int FasteningsOn(Length run, Length furthest) => (int)Math.Max(1, (run.Nanometres + furthest.Nanometres - 1) / furthest.Nanometres);
+    public static int FasteningsOn(Length run, Length furthest) =>
+        (int)Math.Max(1, (run.Nanometres + furthest.Nanometres - 1) / furthest.Nanometres);
 }

@@ -16,4 +16,5 @@ public sealed record PriceBookSpecification(
     Currency Currency,
     ImmutableDictionary<string, ItemPriceSpecification> Prices,
     ImmutableArray<StockSpecification> Stocks,
-    CostingSpecification Costing);
+    CostingSpecification Costing
+);

@@ -8,7 +8,8 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Fullness">Length of the strip for each length of seam line, above 1.</param>
 /// <param name="Depth">How far it stands out, finished.</param>
 /// <param name="Lining">How its outer edge is finished.</param>
-public sealed record RuffleSpecification(ImmutableArray<EdgingPlace> At, Fraction Fullness, Length Depth, RuffleLining Lining) : EdgingSpecification(At)
+public sealed record RuffleSpecification(ImmutableArray<EdgingPlace> At, Fraction Fullness, Length Depth, RuffleLining Lining)
+    : EdgingSpecification(At)
 {
     /// <summary>Depth of each turn of a single ruffle's double hem: 1/4 in (common practice, no source).</summary>
     public static Length HemFold { get; } = Length.FromInches(0.25m);

@@ -8,7 +8,8 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Fold">Depth of each turn of the hems.</param>
 /// <param name="Overlap">How far they overlap.</param>
 /// <param name="TieLength">Finished length of each tie.</param>
-public sealed record TieClosure(Side Side, Length Return, Length Fold, Length Overlap, Length TieLength) : OverlappingClosure(Side, Return, Fold, Overlap)
+public sealed record TieClosure(Side Side, Length Return, Length Fold, Length Overlap, Length TieLength)
+    : OverlappingClosure(Side, Return, Fold, Overlap)
 {
     /// <inheritdoc />
     public override ClosureKind Kind => ClosureKind.Ties;

@@ -23,7 +23,18 @@ public sealed record TuftSpecification(int Rows, int Columns, TuftGrid Grid, Len
         for (var half = 1; half < 2 * Rows; half++)
         {
             bool between = half % 2 == 0;
-            for (var i = 0; i < (between ? Grid == TuftGrid.Diamond ? Columns - 1 : 0 : Columns); i++)
+            for (
+                var i = 0;
+                i
+                    < (
+                        between
+                            ? Grid == TuftGrid.Diamond
+                                ? Columns - 1
+                                : 0
+                            : Columns
+                    );
+                i++
+            )
             {
                 points.Add(new Point(Share(width, (2 * i) + (between ? 2 : 1), 2 * Columns), Share(depth, half, 2 * Rows)));
             }
@@ -38,13 +49,16 @@ public sealed record TuftSpecification(int Rows, int Columns, TuftGrid Grid, Len
     public static Length TakeUp(Length interval, Length pull)
     {
         double half = interval.Nanometres / 2.0;
-        return Length.FromNanometres((long)Math.Ceiling(2 * (Math.Sqrt((half * half) + ((double)pull.Nanometres * pull.Nanometres)) - half)));
+        return Length.FromNanometres(
+            (long)Math.Ceiling(2 * (Math.Sqrt((half * half) + ((double)pull.Nanometres * pull.Nanometres)) - half))
+        );
     }
 
     /// <summary>What a whole face takes up across and along: an interval for each column and each row.</summary>
-    public (Length Across, Length Along) TakeUpOf(Length width, Length depth) => PullDepth == Length.Zero
-        ? default
-        : (Columns * TakeUp(Share(width, 1, Columns), PullDepth), Rows * TakeUp(Share(depth, 1, Rows), PullDepth));
+    public (Length Across, Length Along) TakeUpOf(Length width, Length depth) =>
+        PullDepth == Length.Zero
+            ? default
+            : (Columns * TakeUp(Share(width, 1, Columns), PullDepth), Rows * TakeUp(Share(depth, 1, Rows), PullDepth));
 
     private static Length Share(Length length, int part, int of) => Length.FromNanometres((long)((Int128)length.Nanometres * part / of));
 }

@@ -7,30 +7,32 @@ namespace CushionService.Engine.Specifications;
 public sealed record WorkroomPractice
 {
     /// <summary>The defaults of a workroom that measures in inches.</summary>
-    public static WorkroomPractice Imperial { get; } = new()
-    {
-        SeamAllowance = Length.FromInches(0.5m),
-        CuttingStep = Length.FromInches(0.125m),
-        ZipperTurnUnder = Length.FromInches(0.75m),
-        ZipperReturn = Length.FromInches(3),
-        HemFold = Length.FromInches(0.5m),
-        TapeMargin = Length.FromInches(0.125m),
-        EdgeDistance = Length.FromInches(0.125m),
-        Kerf = Length.FromInches(0.25m),
-    };
+    public static WorkroomPractice Imperial { get; } =
+        new()
+        {
+            SeamAllowance = Length.FromInches(0.5m),
+            CuttingStep = Length.FromInches(0.125m),
+            ZipperTurnUnder = Length.FromInches(0.75m),
+            ZipperReturn = Length.FromInches(3),
+            HemFold = Length.FromInches(0.5m),
+            TapeMargin = Length.FromInches(0.125m),
+            EdgeDistance = Length.FromInches(0.125m),
+            Kerf = Length.FromInches(0.25m),
+        };
 
     /// <summary>The defaults of a workroom that measures in millimetres.</summary>
-    public static WorkroomPractice Metric { get; } = new()
-    {
-        SeamAllowance = Length.FromMillimetres(15),
-        CuttingStep = Length.FromMillimetres(1),
-        ZipperTurnUnder = Length.FromMillimetres(20),
-        ZipperReturn = Length.FromMillimetres(75),
-        HemFold = Length.FromInches(0.5m),
-        TapeMargin = Length.FromInches(0.125m),
-        EdgeDistance = Length.FromMillimetres(3),
-        Kerf = Length.FromMillimetres(6),
-    };
+    public static WorkroomPractice Metric { get; } =
+        new()
+        {
+            SeamAllowance = Length.FromMillimetres(15),
+            CuttingStep = Length.FromMillimetres(1),
+            ZipperTurnUnder = Length.FromMillimetres(20),
+            ZipperReturn = Length.FromMillimetres(75),
+            HemFold = Length.FromInches(0.5m),
+            TapeMargin = Length.FromInches(0.125m),
+            EdgeDistance = Length.FromMillimetres(3),
+            Kerf = Length.FromMillimetres(6),
+        };
 
     /// <summary>Seam allowance for each edge.</summary>
     public required Length SeamAllowance { get; init; }

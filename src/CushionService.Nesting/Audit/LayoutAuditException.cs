@@ -6,7 +6,5 @@ public sealed class LayoutAuditException : InvalidOperationException
     /// <summary>Names the invariant that was broken.</summary>
     /// <param name="invariant">The invariant, as a sentence.</param>
     public LayoutAuditException(string invariant)
-        : base(invariant)
-    {
-    }
+        : base(invariant) { }
 }

@@ -33,7 +33,11 @@ internal static class PlacedRectangles
 
             bool upright = placement.Turn is 0 or 180;
             rectangles[index] = new GridRectangle(
-                placement.X, placement.Y, upright ? piece.Width : piece.Length, upright ? piece.Length : piece.Width);
+                placement.X,
+                placement.Y,
+                upright ? piece.Width : piece.Length,
+                upright ? piece.Length : piece.Width
+            );
         }
 
         return rectangles;
@@ -42,7 +46,10 @@ internal static class PlacedRectangles
     /// <summary>Returns when every copy of every piece is among the placements, or among those said to be unplaced, exactly once.</summary>
     /// <exception cref="LayoutAuditException">A copy is missing, strange, or there twice.</exception>
     public static void EveryCopyOnce(
-        ImmutableArray<NestingPiece> pieces, ImmutableArray<Placement> placements, ImmutableArray<(int Piece, int Copy)> unplaced = default)
+        ImmutableArray<NestingPiece> pieces,
+        ImmutableArray<Placement> placements,
+        ImmutableArray<(int Piece, int Copy)> unplaced = default
+    )
     {
         // The copies of all pieces in one row, each piece's from its start on.
         var starts = new int[pieces.Length + 1];

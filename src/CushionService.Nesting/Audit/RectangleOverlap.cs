@@ -20,8 +20,10 @@ internal static class RectangleOverlap
     private static (int First, int Second)? Find(ReadOnlySpan<GridRectangle> rectangles, Span<long> places, Span<int> indices)
     {
         // Twice the y, plus one for a start: a rectangle that ends where another begins leaves first, for touching is not sharing.
-        Span<long> lefts = places[..rectangles.Length], when = places[rectangles.Length..];
-        Span<int> active = indices[..rectangles.Length], which = indices[rectangles.Length..];
+        Span<long> lefts = places[..rectangles.Length],
+            when = places[rectangles.Length..];
+        Span<int> active = indices[..rectangles.Length],
+            which = indices[rectangles.Length..];
         for (var index = 0; index < rectangles.Length; index++)
         {
             (when[2 * index], which[2 * index]) = (2 * rectangles[index].Y + 1, index);

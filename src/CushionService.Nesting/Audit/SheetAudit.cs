@@ -27,12 +27,18 @@ internal static class SheetAudit
 
         foreach (var group in Enumerable.Range(0, rectangles.Length).GroupBy(index => layout.Placements[index].Sheet))
         {
-            Demand(RectangleOverlap.Find([.. group.Select(index => rectangles[index])]) is null, $"Two copies overlap on sheet {group.Key}.");
+            Demand(
+                RectangleOverlap.Find([.. group.Select(index => rectangles[index])]) is null,
+                $"Two copies overlap on sheet {group.Key}."
+            );
         }
 
         foreach (var group in layout.Sheets.GroupBy(sheet => sheet))
         {
-            Demand(group.Count() <= (problem.Sheets[group.Key].Available ?? int.MaxValue), $"More sheets of kind {group.Key} are used than there are.");
+            Demand(
+                group.Count() <= (problem.Sheets[group.Key].Available ?? int.MaxValue),
+                $"More sheets of kind {group.Key} are used than there are."
+            );
         }
 
         Demand(layout.Cost == layout.Sheets.Sum(sheet => problem.Sheets[sheet].Cost), "The cost is not that of the sheets used.");

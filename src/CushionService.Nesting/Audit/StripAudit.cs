@@ -7,8 +7,7 @@ internal static class StripAudit
 {
     /// <summary>Returns when the layout keeps every invariant.</summary>
     /// <exception cref="LayoutAuditException">It does not; the message names the first that is broken.</exception>
-    public static void Check(StripProblem problem, StripLayout layout) =>
-        NothingShared(CheckPlaces(problem, layout), problem.Flaws);
+    public static void Check(StripProblem problem, StripLayout layout) => NothingShared(CheckPlaces(problem, layout), problem.Flaws);
 
     /// <summary>Checks all but overlaps, and returns the bounding box of each placement.</summary>
     /// <exception cref="LayoutAuditException">As <see cref="Check"/>.</exception>
@@ -64,8 +63,8 @@ internal static class StripAudit
         {
             foreach (var r in rectangles)
             {
-                bool apart = r.X + r.Width <= flaw.X || flaw.X + flaw.Width <= r.X
-                    || r.Y + r.Length <= flaw.Y || flaw.Y + flaw.Length <= r.Y;
+                bool apart =
+                    r.X + r.Width <= flaw.X || flaw.X + flaw.Width <= r.X || r.Y + r.Length <= flaw.Y || flaw.Y + flaw.Length <= r.Y;
                 if (!apart)
                 {
                     throw new LayoutAuditException($"A copy lies on a flaw: {r} and {flaw}.");

@@ -104,7 +104,7 @@ internal sealed class BottomLeftFill
         var (bestX, bestY) = (0.0, double.PositiveInfinity);
         for (var column = 0; column < points.Columns; column++)
         {
-            for (var y = points.RiseTo(column, 0); y <= room && y < bestY && !_budget.Exhausted;)
+            for (var y = points.RiseTo(column, 0); y <= room && y < bestY && !_budget.Exhausted; )
             {
                 var anyX = _copies.Lattice!.Width == 0;
                 var x = anyX ? _lines.LowestFree(copy, shape, column: false, y, 0, roomX) : points.X(column);

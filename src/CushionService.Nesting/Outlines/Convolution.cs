@@ -32,7 +32,14 @@ internal static class Convolution
     }
 
     /// <summary>Adds the edge, moved to the corner, if its direction lies in the turn that the boundary makes there.</summary>
-    private static void Add(List<ConvolutionSegment> segments, GridPoint[] edges, int edge, GridPoint[] corners, int corner, bool edgeIsAhead)
+    private static void Add(
+        List<ConvolutionSegment> segments,
+        GridPoint[] edges,
+        int edge,
+        GridPoint[] corners,
+        int corner,
+        bool edgeIsAhead
+    )
     {
         var (from, to) = (edges[edge], edges[edge + 1 == edges.Length ? 0 : edge + 1]);
         var here = corners[corner];

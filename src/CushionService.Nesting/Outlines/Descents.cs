@@ -31,7 +31,13 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
         for (var number = 0; number < descents.Length; number++)
         {
             descents[number] = new Descent(
-                copies, best, sale, bound, new StepBudget(mostForOne, cancellation), Seed + BetweenSeeds * (ulong)number);
+                copies,
+                best,
+                sale,
+                bound,
+                new StepBudget(mostForOne, cancellation),
+                Seed + BetweenSeeds * (ulong)number
+            );
         }
 
         var until = 0L;
@@ -54,8 +60,7 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
     }
 
     /// <summary>As many as there are steps for: 1, or a power of two.</summary>
-    private int CountFor(long steps) =>
-        1 << (int)Math.Log2(Math.Clamp(steps / (StepsPerDescentAndCopy * copies.Count), 1, MostDescents));
+    private int CountFor(long steps) => 1 << (int)Math.Log2(Math.Clamp(steps / (StepsPerDescentAndCopy * copies.Count), 1, MostDescents));
 
     /// <summary>The first that cannot be beaten, or their number. It cuts short those behind it alone, so that what those before it do, and
     /// the steps that are counted, do not depend on which thread is faster.</summary>

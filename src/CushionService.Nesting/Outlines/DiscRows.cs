@@ -49,8 +49,11 @@ internal sealed class DiscRows
 
         var (across, along) = (copies.Across[shape], copies.Along[shape]);
         var ellipse = Math.PI / 4 * across * along;
-        return copies.Flaws.Length == 0 && copies.Width <= MostDiscsAcross * across && copies.Book[shape].IsConvex
-            && Math.Abs(across - along) <= Roundness * across && Math.Abs(copies.Areas[0] - ellipse) <= Roundness * ellipse;
+        return copies.Flaws.Length == 0
+            && copies.Width <= MostDiscsAcross * across
+            && copies.Book[shape].IsConvex
+            && Math.Abs(across - along) <= Roundness * across
+            && Math.Abs(copies.Areas[0] - ellipse) <= Roundness * ellipse;
     }
 
     /// <summary>Lays all copies, in their order from the lowest row up.</summary>

@@ -31,6 +31,5 @@ internal readonly struct LatticePoints
         return shift + CeilingDivide((long)y - shift, _lattice.Length) * _lattice.Length;
     }
 
-    private static long CeilingDivide(long dividend, long divisor) =>
-        dividend / divisor + (dividend % divisor > 0 ? 1 : 0);
+    private static long CeilingDivide(long dividend, long divisor) => dividend / divisor + (dividend % divisor > 0 ? 1 : 0);
 }

@@ -67,7 +67,7 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
         _intervals.Gather(copy, shape, column, t, room);
         budget.Spend(arrangement.All / 4 + 4 * _intervals.Count);
         var place = floor;
-        for (var moved = true; moved;)
+        for (var moved = true; moved; )
         {
             moved = false;
             for (var index = 0; index < _intervals.Count; index++)
@@ -108,6 +108,5 @@ internal sealed class LineSearch(Copies copies, Arrangement arrangement, double[
         return Total(sum);
     }
 
-    private static double Total(Vector256<double> sum) =>
-        sum.GetElement(0) + sum.GetElement(1) + (sum.GetElement(2) + sum.GetElement(3));
+    private static double Total(Vector256<double> sum) => sum.GetElement(0) + sum.GetElement(1) + (sum.GetElement(2) + sum.GetElement(3));
 }

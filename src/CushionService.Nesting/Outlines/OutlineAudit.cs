@@ -24,9 +24,11 @@ internal static class OutlineAudit
             {
                 if (overlap.InteriorsMeet(outlines[copy], outlines[other]))
                 {
-                    throw new LayoutAuditException(other < boxes.Length
-                        ? $"Two copies overlap: {layout.Placements[copy]} and {layout.Placements[other]}."
-                        : $"A copy lies on a flaw: {layout.Placements[copy]} and {problem.Flaws[other - boxes.Length]}.");
+                    throw new LayoutAuditException(
+                        other < boxes.Length
+                            ? $"Two copies overlap: {layout.Placements[copy]} and {layout.Placements[other]}."
+                            : $"A copy lies on a flaw: {layout.Placements[copy]} and {problem.Flaws[other - boxes.Length]}."
+                    );
                 }
             }
         }
@@ -35,9 +37,7 @@ internal static class OutlineAudit
     /// <summary>The corners of a piece where it lies, read from the problem's own outline.</summary>
     public static GridPoint[] Placed(NestingPiece piece, Placement placement)
     {
-        ImmutableArray<GridPoint> drawn = piece.Outline.IsDefaultOrEmpty
-            ? [.. Rectangle(0, 0, piece.Width, piece.Length)]
-            : piece.Outline;
+        ImmutableArray<GridPoint> drawn = piece.Outline.IsDefaultOrEmpty ? [.. Rectangle(0, 0, piece.Width, piece.Length)] : piece.Outline;
         var placed = new GridPoint[drawn.Length];
         for (var corner = 0; corner < drawn.Length; corner++)
         {

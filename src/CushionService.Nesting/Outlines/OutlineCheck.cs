@@ -30,7 +30,8 @@ internal static class OutlineCheck
 
             Demand(
                 left == 0 && lower == 0 && right == piece.Width && upper == piece.Length,
-                $"The outline of piece {index} does not fill its bounding box.");
+                $"The outline of piece {index} does not fill its bounding box."
+            );
             Demand(IsSimple(corners), $"The outline of piece {index} crosses or touches itself.");
             Demand(OutlineShape.Of(piece, 0).DoubleArea > 0, $"The outline of piece {index} runs clockwise.");
         }
@@ -71,14 +72,15 @@ internal static class OutlineCheck
     {
         var (forC, forD, forA, forB) = (Side(a, b, c), Side(a, b, d), Side(c, d, a), Side(c, d, b));
         return (forC != forD && forA != forB && forC * forD <= 0 && forA * forB <= 0)
-            || (forC == 0 && Within(a, b, c)) || (forD == 0 && Within(a, b, d)) || (forA == 0 && Within(c, d, a));
+            || (forC == 0 && Within(a, b, c))
+            || (forD == 0 && Within(a, b, d))
+            || (forA == 0 && Within(c, d, a));
     }
 
     private static bool Within(GridPoint a, GridPoint b, GridPoint point) =>
         Math.Min(a.X, b.X) <= point.X && point.X <= Math.Max(a.X, b.X) && Math.Min(a.Y, b.Y) <= point.Y && point.Y <= Math.Max(a.Y, b.Y);
 
-    private static int Side(GridPoint a, GridPoint b, GridPoint c) =>
-        ((b.X - a.X) * (c.Y - a.Y)).CompareTo((b.Y - a.Y) * (c.X - a.X));
+    private static int Side(GridPoint a, GridPoint b, GridPoint c) => ((b.X - a.X) * (c.Y - a.Y)).CompareTo((b.Y - a.Y) * (c.X - a.X));
 
     private static void Demand(bool holds, string message)
     {

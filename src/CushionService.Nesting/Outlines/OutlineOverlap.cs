@@ -10,8 +10,7 @@ internal sealed class OutlineOverlap
     /// <param name="first">Corners counter-clockwise, as placed; coordinates within 2^60.</param>
     /// <param name="second">The other polygon, likewise.</param>
     public bool InteriorsMeet(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second) =>
-        Box.Of(first).Meets(Box.Of(second))
-        && (EdgesCross(first, second) || StretchInside(first, second) || StretchInside(second, first));
+        Box.Of(first).Meets(Box.Of(second)) && (EdgesCross(first, second) || StretchInside(first, second) || StretchInside(second, first));
 
     private static bool EdgesCross(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second)
     {
@@ -119,10 +118,8 @@ internal sealed class OutlineOverlap
             return box;
         }
 
-        public bool Meets(Box other) =>
-            Left < other.Right && other.Left < Right && Lower < other.Upper && other.Lower < Upper;
+        public bool Meets(Box other) => Left < other.Right && other.Left < Right && Lower < other.Upper && other.Lower < Upper;
 
-        public bool Touches(Box other) =>
-            Left <= other.Right && other.Left <= Right && Lower <= other.Upper && other.Lower <= Upper;
+        public bool Touches(Box other) => Left <= other.Right && other.Left <= Right && Lower <= other.Upper && other.Lower <= Upper;
     }
 }

@@ -80,7 +80,11 @@ internal sealed class OutlineSearch
             {
                 var shape = _copies.TurnsOf(copy)[0].Shape;
                 order[copy] = copy;
-                keys[copy] = -(rule == 0 ? _copies.Areas[copy] : rule == 1 ? _copies.Along[shape] : _copies.Across[shape]);
+                keys[copy] = -(
+                    rule == 0 ? _copies.Areas[copy]
+                    : rule == 1 ? _copies.Along[shape]
+                    : _copies.Across[shape]
+                );
             }
 
             Array.Sort(keys, order);

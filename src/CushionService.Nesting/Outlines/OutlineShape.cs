@@ -53,8 +53,7 @@ internal sealed class OutlineShape
         }
     }
 
-    public static OutlineShape Rectangle(long width, long length) =>
-        new([new(0, 0), new(width, 0), new(width, length), new(0, length)]);
+    public static OutlineShape Rectangle(long width, long length) => new([new(0, 0), new(width, 0), new(width, length), new(0, length)]);
 
     /// <summary>The piece turned counter-clockwise by 0, 90, 180 or 270 degrees.</summary>
     public static OutlineShape Of(NestingPiece piece, int turn)
@@ -62,13 +61,17 @@ internal sealed class OutlineShape
         IEnumerable<GridPoint> drawn = piece.Outline.IsDefaultOrEmpty
             ? [new(0, 0), new(piece.Width, 0), new(piece.Width, piece.Length), new(0, piece.Length)]
             : piece.Outline;
-        var turned = drawn.Select(corner => turn switch
-        {
-            0 => corner,
-            90 => new GridPoint(-corner.Y, corner.X),
-            180 => new GridPoint(-corner.X, -corner.Y),
-            _ => new GridPoint(corner.Y, -corner.X),
-        }).ToArray();
+        var turned = drawn
+            .Select(corner =>
+                turn switch
+                {
+                    0 => corner,
+                    90 => new GridPoint(-corner.Y, corner.X),
+                    180 => new GridPoint(-corner.X, -corner.Y),
+                    _ => new GridPoint(corner.Y, -corner.X),
+                }
+            )
+            .ToArray();
         var (left, lower) = (turned.Min(corner => corner.X), turned.Min(corner => corner.Y));
         var corners = WithoutStraightCorners([.. turned.Select(corner => new GridPoint(corner.X - left, corner.Y - lower))]);
         var first = Array.IndexOf(corners, corners.MinBy(corner => (corner.Y, corner.X)));
@@ -80,7 +83,7 @@ internal sealed class OutlineShape
     private static GridPoint[] WithoutStraightCorners(ImmutableArray<GridPoint> corners)
     {
         var kept = new List<GridPoint>(corners);
-        for (var index = 0; index < kept.Count && kept.Count > 3;)
+        for (var index = 0; index < kept.Count && kept.Count > 3; )
         {
             var (before, here, after) = (kept[(index + kept.Count - 1) % kept.Count], kept[index], kept[(index + 1) % kept.Count]);
             var cross = (Int128)(here.X - before.X) * (after.Y - here.Y) - (Int128)(here.Y - before.Y) * (after.X - here.X);

@@ -124,9 +124,10 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
             var y = points.RiseTo(column, 0) + (double)(every ? point % perColumn : random.Next(perColumn)) * points.Step;
             if (y <= roomY)
             {
-                var x = copies.Lattice!.Width > 0
-                    ? points.X(column)
-                    : lines.Best(copy, shape, column: false, y, roomX, Draw(roomX, ref random), random.Next(arrangement.All));
+                var x =
+                    copies.Lattice!.Width > 0
+                        ? points.X(column)
+                        : lines.Best(copy, shape, column: false, y, roomX, Draw(roomX, ref random), random.Next(arrangement.All));
                 Weigh(copy, 0, x, y);
             }
         }

@@ -177,9 +177,10 @@ internal sealed class Separation
             {
                 var depth = _depths[copy * _arrangement.All + other];
                 var weight = _weights[copy * _arrangement.All + other];
-                weight = depth > 0
-                    ? weight * (LeastGain + (MostGain - LeastGain) * depth / deepest)
-                    : Math.Max(_firstWeights[copy * _arrangement.All + other], Decay * weight);
+                weight =
+                    depth > 0
+                        ? weight * (LeastGain + (MostGain - LeastGain) * depth / deepest)
+                        : Math.Max(_firstWeights[copy * _arrangement.All + other], Decay * weight);
                 _weights[copy * _arrangement.All + other] = weight;
                 _weights[other * _arrangement.All + copy] = weight;
             }

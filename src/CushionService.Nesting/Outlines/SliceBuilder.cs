@@ -280,9 +280,12 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
         for (var index = 0; index < _slab.Count; index++)
         {
             var (before, now) = (_last[index], _slab[index]);
-            if (Math.Abs(before.LowAt(distance) - now.Low) > _tolerance || Math.Abs(before.HighAt(distance) - now.High) > _tolerance
+            if (
+                Math.Abs(before.LowAt(distance) - now.Low) > _tolerance
+                || Math.Abs(before.HighAt(distance) - now.High) > _tolerance
                 || Math.Abs(before.LowSlope - now.LowSlope) > Hair * (1 + Math.Abs(now.LowSlope))
-                || Math.Abs(before.HighSlope - now.HighSlope) > Hair * (1 + Math.Abs(now.HighSlope)))
+                || Math.Abs(before.HighSlope - now.HighSlope) > Hair * (1 + Math.Abs(now.HighSlope))
+            )
             {
                 return false;
             }
@@ -308,7 +311,14 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
 
             var (first, count) = (_first[slab], _first[slab + 1] - _first[slab]);
             slabs[slab] = new(
-                _breaks[slab], _breaks[slab + 1], count > 0 ? all[first] : default, count, first, firstAtStart, all.Count - firstAtStart);
+                _breaks[slab],
+                _breaks[slab + 1],
+                count > 0 ? all[first] : default,
+                count,
+                first,
+                firstAtStart,
+                all.Count - firstAtStart
+            );
         }
 
         return new SliceIndex(slabs, [.. all]);
@@ -317,7 +327,7 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
     private void Intersect(int index, List<Band> common)
     {
         var distance = _breaks[index] - _breaks[index - 1];
-        for (int left = _first[index - 1], right = _first[index]; left < _first[index] && right < _first[index + 1];)
+        for (int left = _first[index - 1], right = _first[index]; left < _first[index] && right < _first[index + 1]; )
         {
             var (one, other) = (_bands[left], _bands[right]);
             var (low, high) = (Math.Max(one.LowAt(distance), other.Low), Math.Min(one.HighAt(distance), other.High));

@@ -65,9 +65,10 @@ internal sealed class SliceIndex
 
     /// <summary>The forbidden intervals at a distance from the start of a slab.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public ReadOnlySpan<Band> Bands(in Slab slab, double distance) => distance == 0
-        ? new ReadOnlySpan<Band>(_bands, slab.FirstAtStart, slab.AtStart)
-        : new ReadOnlySpan<Band>(_bands, slab.First, slab.Count);
+    public ReadOnlySpan<Band> Bands(in Slab slab, double distance) =>
+        distance == 0
+            ? new ReadOnlySpan<Band>(_bands, slab.FirstAtStart, slab.AtStart)
+            : new ReadOnlySpan<Band>(_bands, slab.First, slab.Count);
 
     /// <summary>How far (t, u) must move along u to be free; 0 when it is free.</summary>
     public double Depth(double t, double u)

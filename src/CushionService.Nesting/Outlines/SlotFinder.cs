@@ -10,7 +10,9 @@ internal sealed class SlotFinder
         public bool IsInLineWith(Stretch other) => (DirectionX, DirectionY, Offset) == (other.DirectionX, other.DirectionY, other.Offset);
 
         public int CompareTo(Stretch other) =>
-            (DirectionX, DirectionY, Offset, From, Segment).CompareTo((other.DirectionX, other.DirectionY, other.Offset, other.From, other.Segment));
+            (DirectionX, DirectionY, Offset, From, Segment).CompareTo(
+                (other.DirectionX, other.DirectionY, other.Offset, other.From, other.Segment)
+            );
     }
 
     private readonly List<Stretch> _stretches = [];
@@ -42,7 +44,11 @@ internal sealed class SlotFinder
         _stretches.Sort();
         for (var one = 0; one < _stretches.Count; one++)
         {
-            for (var other = one + 1; other < _stretches.Count && _stretches[other].IsInLineWith(_stretches[one]) && _stretches[other].From < _stretches[one].To; other++)
+            for (
+                var other = one + 1;
+                other < _stretches.Count && _stretches[other].IsInLineWith(_stretches[one]) && _stretches[other].From < _stretches[one].To;
+                other++
+            )
             {
                 if (_stretches[one].Ahead != _stretches[other].Ahead)
                 {
@@ -55,7 +61,11 @@ internal sealed class SlotFinder
         for (var index = 1; index < _corners.Count; index++)
         {
             var here = _corners[index];
-            if (here == _corners[index - 1] && (index + 1 == _corners.Count || here != _corners[index + 1]) && IsFree(moving, 2 * here.X, 2 * here.Y))
+            if (
+                here == _corners[index - 1]
+                && (index + 1 == _corners.Count || here != _corners[index + 1])
+                && IsFree(moving, 2 * here.X, 2 * here.Y)
+            )
             {
                 slots.Add(new(here.X, here.Y, here.X, here.Y));
             }
@@ -78,9 +88,10 @@ internal sealed class SlotFinder
     /// can become free or forbidden only there.</summary>
     private void AddSlots(OutlineShape moving, List<ConvolutionSegment> segments, Stretch one, Stretch other, List<Slot> slots)
     {
-        var (x, y, unit) = one.DirectionX != 0
-            ? ((long)segments[one.Segment].FromX, (long)segments[one.Segment].FromY, one.DirectionX)
-            : ((long)segments[one.Segment].FromX, (long)segments[one.Segment].FromY, one.DirectionY);
+        var (x, y, unit) =
+            one.DirectionX != 0
+                ? ((long)segments[one.Segment].FromX, (long)segments[one.Segment].FromY, one.DirectionX)
+                : ((long)segments[one.Segment].FromX, (long)segments[one.Segment].FromY, one.DirectionY);
         var origin = one.DirectionX != 0 ? x : y;
         var (from, to) = ((Math.Max(one.From, other.From) - origin) / unit, (Math.Min(one.To, other.To) - origin) / unit);
         if (from > to)
@@ -101,7 +112,10 @@ internal sealed class SlotFinder
             }
 
             var share = ahead / (ahead - behind);
-            var (crossX, crossY) = (segment.FromX + share * (segment.ToX - segment.FromX), segment.FromY + share * (segment.ToY - segment.FromY));
+            var (crossX, crossY) = (
+                segment.FromX + share * (segment.ToX - segment.FromX),
+                segment.FromY + share * (segment.ToY - segment.FromY)
+            );
             var at = one.DirectionX != 0 ? (crossX - x) / unit : (crossY - y) / unit;
             Cut(Math.Floor(at - 1e-6));
             Cut(Math.Ceiling(at + 1e-6));

@@ -32,7 +32,9 @@ internal sealed class BulkPass
             int kind = set.KindOf[copy];
             bool turns = set.Turns[kind];
             (_across[2 * copy], _along[2 * copy]) = (acrossRank[kind], alongRank[kind]);
-            (_across[2 * copy + 1], _along[2 * copy + 1]) = turns ? (alongRank[kind], acrossRank[kind]) : (acrossRank[kind], alongRank[kind]);
+            (_across[2 * copy + 1], _along[2 * copy + 1]) = turns
+                ? (alongRank[kind], acrossRank[kind])
+                : (acrossRank[kind], alongRank[kind]);
         }
 
         _byAcross = new ExtentIndex(_across, _along);
@@ -53,7 +55,7 @@ internal sealed class BulkPass
         }
 
         leave += keepBack;
-        for (int left = _set.Copies; left > leave;)
+        for (int left = _set.Copies; left > leave; )
         {
             budget.Spend(32);
             int segment = skyline.Lowest();

@@ -99,7 +99,10 @@ internal sealed class ConstrainedPass
         var phase = _phase[copy];
         for (int other = -1; other < 2 * _taken; other++)
         {
-            long from = other < 0 ? 0 : other < _taken ? _right[other] : _left[other - _taken] - takenAcross;
+            long from =
+                other < 0 ? 0
+                : other < _taken ? _right[other]
+                : _left[other - _taken] - takenAcross;
             if (from < 0 && other >= 0)
             {
                 continue;
@@ -126,7 +129,7 @@ internal sealed class ConstrainedPass
     {
         long y = phase.NextY(x, 0);
         long end = x + across;
-        for (var moved = true; moved;)
+        for (var moved = true; moved; )
         {
             moved = false;
             budget.Spend(_taken + 1);

@@ -18,7 +18,10 @@ internal sealed class ConstrainedSearch
         (X, Y, Turned) = (new long[set.Copies], new long[set.Copies], new bool[set.Copies]);
         _order = [.. Enumerable.Range(0, set.Copies)];
         bool[] aligned = [.. _order.Select(copy => problem.Pieces[set.PieceOf(copy)].Alignment is not null)];
-        long[] keys = [.. _order.Select(copy => (aligned[copy] ? long.MinValue / 2 : 0) - set.Across[set.KindOf[copy]] * set.Along[set.KindOf[copy]])];
+        long[] keys =
+        [
+            .. _order.Select(copy => (aligned[copy] ? long.MinValue / 2 : 0) - set.Across[set.KindOf[copy]] * set.Along[set.KindOf[copy]]),
+        ];
         Array.Sort(keys, _order);
         RuleOfThumb = _pass.Run(_order, long.MaxValue, true, budget);
         if (RuleOfThumb == long.MaxValue)

@@ -203,13 +203,15 @@ internal sealed class OrderSearch
         {
             int kind = _set.KindOf[order[index]];
             var (across, along) = (_set.Across[kind], _set.Along[kind]);
-            sizes[index] = -(rule switch
-            {
-                0 => across * along,
-                1 => Math.Max(across, along),
-                2 => across,
-                _ => across + along,
-            });
+            sizes[index] = -(
+                rule switch
+                {
+                    0 => across * along,
+                    1 => Math.Max(across, along),
+                    2 => across,
+                    _ => across + along,
+                }
+            );
         }
 
         Array.Sort(sizes, order);

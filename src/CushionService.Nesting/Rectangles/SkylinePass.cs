@@ -159,8 +159,7 @@ internal sealed class SkylinePass
         return Y[copy] + along;
     }
 
-    private bool Choose(
-        int segment, int head, long limit, StepBudget budget, out int bestPrevious, out bool bestTurned, out bool atLeft)
+    private bool Choose(int segment, int head, long limit, StepBudget budget, out int bestPrevious, out bool bestTurned, out bool atLeft)
     {
         long gap = _skyline.Extent(segment);
         long y = _skyline.Y(segment);
@@ -225,7 +224,9 @@ internal sealed class SkylinePass
     private static int Fitness(long across, long along, long gap, long left, long right)
     {
         int level = (along == left ? 1 : 0) + (along == right ? 1 : 0);
-        return across == gap ? 4 + level : level > 0 ? 2 : 0;
+        return across == gap ? 4 + level
+            : level > 0 ? 2
+            : 0;
     }
 
     /// <summary>What the inner loop reads of a copy, side by side in memory.</summary>

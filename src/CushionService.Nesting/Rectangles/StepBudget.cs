@@ -26,13 +26,14 @@ internal sealed class StepBudget(long limit, CancellationToken cancellation)
     public bool Exhausted => Spent >= limit;
 
     /// <summary>The steps of an effort for so many copies; none for no effort, which is a single pass.</summary>
-    public static long StepsFor(Effort? effort, int copies) => effort switch
-    {
-        null => 0,
-        Effort.Quick => Math.Min(copies * QuickShare, QuickMost),
-        Effort.Standard => Math.Min(copies * StandardShare, StandardMost),
-        _ => Math.Min(copies * ThoroughShare, ThoroughMost),
-    };
+    public static long StepsFor(Effort? effort, int copies) =>
+        effort switch
+        {
+            null => 0,
+            Effort.Quick => Math.Min(copies * QuickShare, QuickMost),
+            Effort.Standard => Math.Min(copies * StandardShare, StandardMost),
+            _ => Math.Min(copies * ThoroughShare, ThoroughMost),
+        };
 
     /// <summary>Looks for the caller's cancellation at once, before work that takes long for its steps.</summary>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>

@@ -31,14 +31,22 @@ internal static class StripRectangles
     }
 
     private static (long Length, ImmutableArray<Placement> Placements) Free(
-        StripProblem problem, RectangleSet set, ProvenBound bound, StepBudget budget)
+        StripProblem problem,
+        RectangleSet set,
+        ProvenBound bound,
+        StepBudget budget
+    )
     {
         var best = StripSearch.Run(set, problem.Sale, bound, budget);
         return (best.Length, Read(set, best.X, best.Y, best.Turned));
     }
 
     private static (long Length, ImmutableArray<Placement> Placements) Constrained(
-        StripProblem problem, RectangleSet set, ProvenBound bound, StepBudget budget)
+        StripProblem problem,
+        RectangleSet set,
+        ProvenBound bound,
+        StepBudget budget
+    )
     {
         var best = new ConstrainedSearch(problem, set, budget);
         if (!budget.Exhausted)

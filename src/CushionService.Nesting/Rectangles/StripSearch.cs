@@ -15,8 +15,15 @@ internal static class StripSearch
         bool turns = Array.IndexOf(set.Turns, true) >= 0;
 
         // Few kinds or few copies can be searched through; many different ones are found sooner than ruled out.
-        double proving = set.Kinds <= 10 ? 0.7 : set.Copies <= 24 ? 0.4 : 0.1;
-        for (long share = Math.Max(budget.Limit / 64, 1); layouts.Length > bound.Goal && !budget.Exhausted; share = Math.Min(share, budget.Limit / 4) * 4)
+        double proving =
+            set.Kinds <= 10 ? 0.7
+            : set.Copies <= 24 ? 0.4
+            : 0.1;
+        for (
+            long share = Math.Max(budget.Limit / 64, 1);
+            layouts.Length > bound.Goal && !budget.Exhausted;
+            share = Math.Min(share, budget.Limit / 4) * 4
+        )
         {
             long before = budget.Spent;
             long steps = Math.Min(share, budget.Limit - budget.Spent);

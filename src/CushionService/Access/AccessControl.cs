@@ -8,7 +8,12 @@ using Microsoft.AspNetCore.Authentication.JwtBearer;
 namespace CushionService.Access;
 
 /// <summary>Finds out who calls, and lets in who may. REST and gRPC alike: a key or a token is a header to both.</summary>
-internal sealed class AccessControl(RequestDelegate next, Registers registers, TimeProvider clock, IAuthenticationSchemeProvider? tokens = null)
+internal sealed class AccessControl(
+    RequestDelegate next,
+    Registers registers,
+    TimeProvider clock,
+    IAuthenticationSchemeProvider? tokens = null
+)
 {
     /// <summary>The header of an API key.</summary>
     public const string KeyHeader = "X-Api-Key";
@@ -31,7 +36,9 @@ internal sealed class AccessControl(RequestDelegate next, Registers registers, T
             return LetInAsync(http, needs, key.Count == 1 && !hasToken ? register.Holder(key.ToString(), clock.GetUtcNow()) : null);
         }
 
-        return hasToken ? IdentifyAsync(http, needs, register) : LetInAsync(http, needs, new Caller(AddressOf(http), register.Anonymous), anonymous: true);
+        return hasToken
+            ? IdentifyAsync(http, needs, register)
+            : LetInAsync(http, needs, new Caller(AddressOf(http), register.Anonymous), anonymous: true);
     }
 
     private async Task IdentifyAsync(HttpContext http, NeedsAttribute needs, Register register)

@@ -20,14 +20,27 @@ internal static class AccessSetup
         TokenOptions tokens = builder.Configuration.GetSection("Access:Tokens").Get<TokenOptions>() ?? new();
         if (tokens.Authority is not null)
         {
-            builder.Services.AddAuthentication().AddJwtBearer(options =>
-            {
-                options.Authority = tokens.Authority;
-                options.Audience = tokens.Audience;
-                options.MapInboundClaims = false;
-                options.TokenValidationParameters.ClockSkew = TimeSpan.FromSeconds(30);
-                options.TokenValidationParameters.ValidAlgorithms = ["RS256", "RS384", "RS512", "PS256", "PS384", "PS512", "ES256", "ES384", "ES512"];
-            });
+            builder
+                .Services.AddAuthentication()
+                .AddJwtBearer(options =>
+                {
+                    options.Authority = tokens.Authority;
+                    options.Audience = tokens.Audience;
+                    options.MapInboundClaims = false;
+                    options.TokenValidationParameters.ClockSkew = TimeSpan.FromSeconds(30);
+                    options.TokenValidationParameters.ValidAlgorithms =
+                    [
+                        "RS256",
+                        "RS384",
+                        "RS512",
+                        "PS256",
+                        "PS384",
+                        "PS512",
+                        "ES256",
+                        "ES384",
+                        "ES512",
+                    ];
+                });
         }
 
         string[] proxies = builder.Configuration.GetSection("Access:Proxies").Get<string[]>() ?? [];

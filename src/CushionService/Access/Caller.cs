@@ -10,5 +10,6 @@ internal sealed record Caller(string Name, Grant Grant)
 
     /// <summary>Who sent a request that <see cref="AccessControl"/> has let in.</summary>
     public static Caller Of(HttpContext http) =>
-        http.Features.Get<Caller>() ?? throw new InvalidOperationException("A call without a needed scope has no caller: every call that takes orders names one.");
+        http.Features.Get<Caller>()
+        ?? throw new InvalidOperationException("A call without a needed scope has no caller: every call that takes orders names one.");
 }

@@ -41,6 +41,7 @@ internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int
 
         return found ?? (IReadOnlyList<Violation>)[];
 
-        void Add(string pointer, string detail, double? maximum = null) => (found ??= []).Add(new Violation(pointer, "not-allowed", detail, null, maximum));
+        void Add(string pointer, string detail, double? maximum = null) =>
+            (found ??= []).Add(new Violation(pointer, "not-allowed", detail, null, maximum));
     }
 }

@@ -37,7 +37,8 @@ internal class GrantOptions
             Within(Pieces, nameof(Pieces), 10_000, otherwise.Pieces),
             Within(Rate, nameof(Rate), 1_000_000, otherwise.Rate),
             Within(Burst, nameof(Burst), 10_000_000, otherwise.Burst),
-            Within(Streams, nameof(Streams), 1_000, otherwise.Streams));
+            Within(Streams, nameof(Streams), 1_000, otherwise.Streams)
+        );
 
         int Within(int? value, string name, int most, int unsaid)
         {

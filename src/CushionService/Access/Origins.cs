@@ -8,11 +8,21 @@ internal static class Origins
     public static void AddOrigins(this WebApplicationBuilder builder)
     {
         string[] allowed = builder.Configuration.GetSection("Access:Origins").Get<string[]>() ?? [];
-        builder.Services.AddCors(cors => cors.AddDefaultPolicy(policy => policy
-            .WithOrigins(allowed)
-            .WithMethods(HttpMethods.Get, HttpMethods.Head, HttpMethods.Post)
-            .WithHeaders(HeaderNames.Accept, HeaderNames.Authorization, HeaderNames.ContentType, HeaderNames.IfNoneMatch, AccessControl.KeyHeader)
-            .WithExposedHeaders(HeaderNames.ETag, HeaderNames.RetryAfter, "RateLimit", "RateLimit-Policy")
-            .SetPreflightMaxAge(TimeSpan.FromHours(1))));
+        builder.Services.AddCors(cors =>
+            cors.AddDefaultPolicy(policy =>
+                policy
+                    .WithOrigins(allowed)
+                    .WithMethods(HttpMethods.Get, HttpMethods.Head, HttpMethods.Post)
+                    .WithHeaders(
+                        HeaderNames.Accept,
+                        HeaderNames.Authorization,
+                        HeaderNames.ContentType,
+                        HeaderNames.IfNoneMatch,
+                        AccessControl.KeyHeader
+                    )
+                    .WithExposedHeaders(HeaderNames.ETag, HeaderNames.RetryAfter, "RateLimit", "RateLimit-Policy")
+                    .SetPreflightMaxAge(TimeSpan.FromHours(1))
+            )
+        );
     }
 }

@@ -73,7 +73,9 @@ internal sealed class Register
     /// <summary>The caller that a key makes known; null when it is none of ours, or ended.</summary>
     /// <remarks>Found by its digest: how long that takes says nothing about the key. A key is 256 random bits, so that a plain digest cannot be guessed back.</remarks>
     public Caller? Holder(string key, DateTimeOffset now) =>
-        key.Length <= LongestKey && _keys.TryGetValue(DigestOf(key), out (Caller Caller, DateTimeOffset? NotAfter) found) && !(found.NotAfter <= now)
+        key.Length <= LongestKey
+        && _keys.TryGetValue(DigestOf(key), out (Caller Caller, DateTimeOffset? NotAfter) found)
+        && !(found.NotAfter <= now)
             ? found.Caller
             : null;
 

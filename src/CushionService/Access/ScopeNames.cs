@@ -4,10 +4,16 @@ namespace CushionService.Access;
 internal static class ScopeNames
 {
     private static readonly (string Name, Scopes Scope)[] Known =
-        [("estimate", Scopes.Estimate), ("quote", Scopes.Quote), ("batch", Scopes.Batch), ("prices:inline", Scopes.InlinePrices)];
+    [
+        ("estimate", Scopes.Estimate),
+        ("quote", Scopes.Quote),
+        ("batch", Scopes.Batch),
+        ("prices:inline", Scopes.InlinePrices),
+    ];
 
     /// <summary>Every name, separated as in a token's scope (RFC 6749, section 3.3).</summary>
-    public static string Of(Scopes scopes) => string.Join(' ', Known.Where(known => scopes.HasFlag(known.Scope)).Select(known => known.Name));
+    public static string Of(Scopes scopes) =>
+        string.Join(' ', Known.Where(known => scopes.HasFlag(known.Scope)).Select(known => known.Name));
 
     /// <summary>The scope of a name; none for a name that is not ours.</summary>
     public static Scopes Named(string name) => Array.Find(Known, known => known.Name == name).Scope;

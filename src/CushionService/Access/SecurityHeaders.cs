@@ -9,25 +9,30 @@ internal static class SecurityHeaders
     private const string OfPages =
         "default-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'; img-src 'self' data:; object-src 'none'; script-src 'self'; style-src 'self'";
 
-    private const string OfCalls = "default-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'; img-src data:; style-src 'unsafe-inline'";
+    private const string OfCalls =
+        "default-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'; img-src data:; style-src 'unsafe-inline'";
 
     // The page to try the contract writes its styles, and one script, into itself.
-    private const string OfDocs = "default-src 'self'; base-uri 'none'; frame-ancestors 'none'; img-src 'self' data:; object-src 'none'; script-src 'self' 'unsafe-inline'; "
+    private const string OfDocs =
+        "default-src 'self'; base-uri 'none'; frame-ancestors 'none'; img-src 'self' data:; object-src 'none'; script-src 'self' 'unsafe-inline'; "
         + "style-src 'self' 'unsafe-inline'";
 
     public static void UseSecurityHeaders(this IApplicationBuilder app)
     {
         app.UseHsts();
-        app.Use(static (http, next) =>
-        {
-            IHeaderDictionary headers = http.Response.Headers;
-            headers.XContentTypeOptions = "nosniff";
-            headers[HeaderNames.ContentSecurityPolicy] = http.Request.Path.StartsWithSegments("/v1") ? OfCalls
-                : http.Request.Path.StartsWithSegments("/docs") ? OfDocs
-                : OfPages;
-            headers["Referrer-Policy"] = "no-referrer";
-            headers["Cross-Origin-Opener-Policy"] = "same-origin";
-            return next(http);
-        });
+        app.Use(
+            static (http, next) =>
+            {
+                IHeaderDictionary headers = http.Response.Headers;
+                headers.XContentTypeOptions = "nosniff";
+                headers[HeaderNames.ContentSecurityPolicy] =
+                    http.Request.Path.StartsWithSegments("/v1") ? OfCalls
+                    : http.Request.Path.StartsWithSegments("/docs") ? OfDocs
+                    : OfPages;
+                headers["Referrer-Policy"] = "no-referrer";
+                headers["Cross-Origin-Opener-Policy"] = "same-origin";
+                return next(http);
+            }
+        );
     }
 }

@@ -17,7 +17,10 @@ internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, 
 
         Caller caller = Caller.Of(http);
         return !limits.Take(caller, http.Response)
-            ? TurnAway.TooOftenAsync(http, $"This caller may make {caller.Grant.Rate} calls a second, and {caller.Grant.Burst} at once.")
+                ? TurnAway.TooOftenAsync(
+                    http,
+                    $"This caller may make {caller.Grant.Rate} calls a second, and {caller.Grant.Burst} at once."
+                )
             : needs.Scope == Scopes.Batch ? StreamAsync(http, caller)
             : bench.IsFull ? TurnAway.BusyAsync(http, options.Value.RetryAfterSeconds)
             : next(http);

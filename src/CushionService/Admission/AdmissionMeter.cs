@@ -12,7 +12,8 @@ internal static class AdmissionMeter
         "s",
         "How long an order waited for a hand.",
         null,
-        new InstrumentAdvice<double> { HistogramBucketBoundaries = [0.0001, 0.001, 0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 1, 5] });
+        new InstrumentAdvice<double> { HistogramBucketBoundaries = [0.0001, 0.001, 0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 1, 5] }
+    );
 
     /// <summary>Counts an order that waited, in ticks of the stopwatch.</summary>
     public static void Waited(long ticks)
@@ -24,5 +25,11 @@ internal static class AdmissionMeter
     }
 
     /// <summary>Tells how many wait.</summary>
-    public static void Watch(Workbench bench) => Instruments.Meter.CreateObservableGauge("cushionservice.queue.length", () => bench.Waiting, "{order}", "Orders that wait for a hand.");
+    public static void Watch(Workbench bench) =>
+        Instruments.Meter.CreateObservableGauge(
+            "cushionservice.queue.length",
+            () => bench.Waiting,
+            "{order}",
+            "Orders that wait for a hand."
+        );
 }

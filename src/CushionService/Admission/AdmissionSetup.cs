@@ -5,7 +5,11 @@ internal static class AdmissionSetup
 {
     public static void AddAdmission(this WebApplicationBuilder builder)
     {
-        builder.Services.AddOptions<AdmissionOptions>().BindConfiguration(AdmissionOptions.Section).ValidateDataAnnotations().ValidateOnStart();
+        builder
+            .Services.AddOptions<AdmissionOptions>()
+            .BindConfiguration(AdmissionOptions.Section)
+            .ValidateDataAnnotations()
+            .ValidateOnStart();
         builder.Services.AddSingleton<Workbench>();
         builder.Services.AddSingleton<RateLimits>();
         builder.Services.AddSingleton<OrderWork>();

@@ -17,7 +17,10 @@ internal sealed class Ending : IDisposable
         try
         {
             // The registration is taken back before the source serves the next order: it waits for a caller that gives up this very moment.
-            using CancellationTokenRegistration given = cancellation.UnsafeRegister(static source => ((CancellationTokenSource)source!).Cancel(), _source);
+            using CancellationTokenRegistration given = cancellation.UnsafeRegister(
+                static source => ((CancellationTokenSource)source!).Cancel(),
+                _source
+            );
             return work(_source.Token);
         }
         finally

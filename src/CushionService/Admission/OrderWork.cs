@@ -8,8 +8,12 @@ namespace CushionService.Admission;
 /// <summary>Sends the work of an order to the bench, for both doors: within what its caller may ask for, and within the time that there is.</summary>
 internal sealed class OrderWork(Workbench bench, IOptions<AdmissionOptions> options)
 {
-    private static readonly Refusal Busy = new([new Violation("", "busy", "The service has more to do than it can; send the order again later.")]);
-    private static readonly Refusal TooSlow = new([new Violation("", "too-slow", "The order was given up: it took longer than there is time.")]);
+    private static readonly Refusal Busy = new([
+        new Violation("", "busy", "The service has more to do than it can; send the order again later."),
+    ]);
+    private static readonly Refusal TooSlow = new([
+        new Violation("", "too-slow", "The order was given up: it took longer than there is time."),
+    ]);
 
     private readonly TimeSpan _time = TimeSpan.FromSeconds(options.Value.DeadlineSeconds);
 
@@ -19,14 +23,30 @@ internal sealed class OrderWork(Workbench bench, IOptions<AdmissionOptions> opti
     /// <param name="work">What is asked of it.</param>
     /// <param name="cancellation">The caller gave up.</param>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
-    public Task<Outcome<T>> DoAsync<T>(Caller caller, Reading reading, Func<Reading, CancellationToken, Outcome<T>> work, CancellationToken cancellation)
+    public Task<Outcome<T>> DoAsync<T>(
+        Caller caller,
+        Reading reading,
+        Func<Reading, CancellationToken, Outcome<T>> work,
+        CancellationToken cancellation
+    )
         where T : class => DoAsync(caller, reading, work, inTurn: false, cancellation);
 
     /// <summary>Works on an order of a stream, which waits for its turn and is not turned away.</summary>
-    public Task<Outcome<T>> DoInTurnAsync<T>(Caller caller, Reading reading, Func<Reading, CancellationToken, Outcome<T>> work, CancellationToken cancellation)
+    public Task<Outcome<T>> DoInTurnAsync<T>(
+        Caller caller,
+        Reading reading,
+        Func<Reading, CancellationToken, Outcome<T>> work,
+        CancellationToken cancellation
+    )
         where T : class => DoAsync(caller, reading, work, inTurn: true, cancellation);
 
-    private async Task<Outcome<T>> DoAsync<T>(Caller caller, Reading reading, Func<Reading, CancellationToken, Outcome<T>> work, bool inTurn, CancellationToken cancellation)
+    private async Task<Outcome<T>> DoAsync<T>(
+        Caller caller,
+        Reading reading,
+        Func<Reading, CancellationToken, Outcome<T>> work,
+        bool inTurn,
+        CancellationToken cancellation
+    )
         where T : class
     {
         Outcome<T> outcome;

@@ -8,16 +8,24 @@ namespace CushionService.Admission;
 internal sealed class RateLimits : IDisposable
 {
     private readonly PartitionedRateLimiter<Caller> _calls = PartitionedRateLimiter.Create<Caller, (string, int, int)>(caller =>
-        RateLimitPartition.GetTokenBucketLimiter((caller.Name, caller.Grant.Rate, caller.Grant.Burst), static key => new TokenBucketRateLimiterOptions
-        {
-            TokenLimit = key.Item3,
-            TokensPerPeriod = key.Item2,
-            ReplenishmentPeriod = TimeSpan.FromSeconds(1),
-            QueueLimit = 0,
-        }));
+        RateLimitPartition.GetTokenBucketLimiter(
+            (caller.Name, caller.Grant.Rate, caller.Grant.Burst),
+            static key => new TokenBucketRateLimiterOptions
+            {
+                TokenLimit = key.Item3,
+                TokensPerPeriod = key.Item2,
+                ReplenishmentPeriod = TimeSpan.FromSeconds(1),
+                QueueLimit = 0,
+            }
+        )
+    );
 
     private readonly PartitionedRateLimiter<Caller> _streams = PartitionedRateLimiter.Create<Caller, (string, int)>(caller =>
-        RateLimitPartition.GetConcurrencyLimiter((caller.Name, caller.Grant.Streams), static key => new ConcurrencyLimiterOptions { PermitLimit = key.Item2 }));
+        RateLimitPartition.GetConcurrencyLimiter(
+            (caller.Name, caller.Grant.Streams),
+            static key => new ConcurrencyLimiterOptions { PermitLimit = key.Item2 }
+        )
+    );
 
     /// <summary>Counts a call, and tells its caller in the header what is left (draft-ietf-httpapi-ratelimit-headers-10).</summary>
     /// <returns>Whether the caller may make it.</returns>

@@ -16,7 +16,8 @@ internal static class TurnAway
     }
 
     /// <summary>The caller may not do this.</summary>
-    public static Task ForbiddenAsync(HttpContext http, string why) => WriteAsync(http, StatusCodes.Status403Forbidden, StatusCode.PermissionDenied, why);
+    public static Task ForbiddenAsync(HttpContext http, string why) =>
+        WriteAsync(http, StatusCodes.Status403Forbidden, StatusCode.PermissionDenied, why);
 
     /// <summary>The caller calls too often.</summary>
     public static Task TooOftenAsync(HttpContext http, string why)
@@ -29,7 +30,12 @@ internal static class TurnAway
     public static Task BusyAsync(HttpContext http, int seconds)
     {
         http.Response.Headers.RetryAfter = seconds.ToString();
-        return WriteAsync(http, StatusCodes.Status503ServiceUnavailable, StatusCode.Unavailable, "The service has more to do than it can; call again later.");
+        return WriteAsync(
+            http,
+            StatusCodes.Status503ServiceUnavailable,
+            StatusCode.Unavailable,
+            "The service has more to do than it can; call again later."
+        );
     }
 
     private static Task WriteAsync(HttpContext http, int status, StatusCode grpc, string why) =>

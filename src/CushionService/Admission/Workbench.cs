@@ -25,7 +25,10 @@ internal sealed class Workbench : IDisposable
     {
         _most = options.Value.Queue;
         _longestWait = options.Value.LongestWaitMs * Stopwatch.Frequency / 1_000;
-        _hands = [.. Enumerable.Range(1, options.Value.Hands).Select(number => new Thread(Work) { IsBackground = true, Name = $"hand {number}" })];
+        _hands =
+        [
+            .. Enumerable.Range(1, options.Value.Hands).Select(number => new Thread(Work) { IsBackground = true, Name = $"hand {number}" }),
+        ];
         foreach (Thread hand in _hands)
         {
             hand.Start();
@@ -38,7 +41,8 @@ internal sealed class Workbench : IDisposable
     private int _waiting;
 
     /// <summary>Whether a call that came now would wait too long.</summary>
-    public bool IsFull => Waiting is > 0 and int waiting && (waiting >= _most || waiting * Volatile.Read(in _mean) / _hands.Length > _longestWait);
+    public bool IsFull =>
+        Waiting is > 0 and int waiting && (waiting >= _most || waiting * Volatile.Read(in _mean) / _hands.Length > _longestWait);
 
     /// <summary>Takes on a call's work.</summary>
     /// <param name="work">The work.</param>

@@ -21,7 +21,9 @@ internal static class Comparison
             {
                 foreach (bool separate in candidate.Separate == true ? [false, true] : new[] { false })
                 {
-                    options.Add(Try(given, book, asGiven, candidate.Fabric!, option, $"/candidates/{c}/options/{o}", separate, cancellation));
+                    options.Add(
+                        Try(given, book, asGiven, candidate.Fabric!, option, $"/candidates/{c}/options/{o}", separate, cancellation)
+                    );
                 }
             }
         }
@@ -33,41 +35,80 @@ internal static class Comparison
             Engine = EngineVersion.Current,
             Currency = order.Currency ?? book?.Currency.Code,
             Given = Word(asGiven, "as given", asGiven.Violations),
-            Options = [.. options.Order(Comparer<(Tried Tried, OptionAnswer Answer)>.Create((one, other) => Tried.ByCost(one.Tried, other.Tried))).Select(option => option.Answer)],
+            Options =
+            [
+                .. options
+                    .Order(Comparer<(Tried Tried, OptionAnswer Answer)>.Create((one, other) => Tried.ByCost(one.Tried, other.Tried)))
+                    .Select(option => option.Answer),
+            ],
         };
     }
 
-    private static (Tried, OptionAnswer) Try(Order given, PriceBookSpecification? book, Tried asGiven, string replaced, Fabric option, string pointer, bool separate, CancellationToken cancellation)
+    private static (Tried, OptionAnswer) Try(
+        Order given,
+        PriceBookSpecification? book,
+        Tried asGiven,
+        string replaced,
+        Fabric option,
+        string pointer,
+        bool separate,
+        CancellationToken cancellation
+    )
     {
         int at = given.Fabrics!.Index().First(fabric => fabric.Item.Id == replaced).Index;
         // In a price book it stands under its own name.
-        Fabric cloth = option with { Id = replaced, Item = option.Item ?? option.Id };
-        Tried tried = Tried.Of(given with { Fabrics = [.. given.Fabrics!.Select((fabric, i) => i == at ? cloth : fabric)] }, book, separate, cancellation);
-        string change = ChangeWording.Of(given.Fabrics![at], cloth, separate, asGiven.Alternative, tried.Alternative);
-        return (tried, Word(tried, change, Placed(tried.Violations)) with
+        Fabric cloth = option with
         {
-            Pointer = pointer,
-            Fabric = replaced,
-            Option = option.Id ?? replaced,
-            Separate = separate,
-            Warnings = Placed(tried.Warnings),
-        });
+            Id = replaced,
+            Item = option.Item ?? option.Id,
+        };
+        Tried tried = Tried.Of(
+            given with
+            {
+                Fabrics = [.. given.Fabrics!.Select((fabric, i) => i == at ? cloth : fabric)],
+            },
+            book,
+            separate,
+            cancellation
+        );
+        string change = ChangeWording.Of(given.Fabrics![at], cloth, separate, asGiven.Alternative, tried.Alternative);
+        return (
+            tried,
+            Word(tried, change, Placed(tried.Violations)) with
+            {
+                Pointer = pointer,
+                Fabric = replaced,
+                Option = option.Id ?? replaced,
+                Separate = separate,
+                Warnings = Placed(tried.Warnings),
+            }
+        );
 
         ImmutableArray<Violation> Placed(ImmutableArray<Violation> findings) =>
-            [.. findings.Select(finding => finding.Pointer.StartsWith($"/fabrics/{at}/", StringComparison.Ordinal)
-                ? finding with { Pointer = pointer + finding.Pointer[$"/fabrics/{at}".Length..] } : finding)];
+            [
+                .. findings.Select(finding =>
+                    finding.Pointer.StartsWith($"/fabrics/{at}/", StringComparison.Ordinal)
+                        ? finding with
+                        {
+                            Pointer = pointer + finding.Pointer[$"/fabrics/{at}".Length..],
+                        }
+                        : finding
+                ),
+            ];
     }
 
-    private static OptionAnswer Word(Tried tried, string change, ImmutableArray<Violation> violations) => new()
-    {
-        Pointer = "",
-        Separate = false,
-        Total = tried.Alternative?.Total?.ToString(),
-        Unpriced = tried.Alternative?.Unpriced ?? [],
-        Yardage = tried.Alternative is { } alternative
-            ? [.. alternative.Quotes.SelectMany(quote => new AnswerWording(quote.Drafting.Order.Unit, []).Yardage(quote.Yardages))] : [],
-        Change = change,
-        Violations = violations,
-        Warnings = tried.Warnings,
-    };
+    private static OptionAnswer Word(Tried tried, string change, ImmutableArray<Violation> violations) =>
+        new()
+        {
+            Pointer = "",
+            Separate = false,
+            Total = tried.Alternative?.Total?.ToString(),
+            Unpriced = tried.Alternative?.Unpriced ?? [],
+            Yardage = tried.Alternative is { } alternative
+                ? [.. alternative.Quotes.SelectMany(quote => new AnswerWording(quote.Drafting.Order.Unit, []).Yardage(quote.Yardages))]
+                : [],
+            Change = change,
+            Violations = violations,
+            Warnings = tried.Warnings,
+        };
 }

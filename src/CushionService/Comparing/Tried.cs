@@ -33,11 +33,12 @@ internal sealed record Tried(Alternative? Alternative, ImmutableArray<Violation>
     }
 
     /// <summary>Cheapest first; what cannot be made comes last.</summary>
-    public static int ByCost(Tried one, Tried other) => (one.Alternative, other.Alternative) switch
-    {
-        ({ } a, { } b) => Alternative.ByCost(a, b),
-        (null, null) => 0,
-        (null, _) => 1,
-        _ => -1,
-    };
+    public static int ByCost(Tried one, Tried other) =>
+        (one.Alternative, other.Alternative) switch
+        {
+            ({ } a, { } b) => Alternative.ByCost(a, b),
+            (null, null) => 0,
+            (null, _) => 1,
+            _ => -1,
+        };
 }

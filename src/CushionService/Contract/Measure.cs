@@ -12,10 +12,15 @@ namespace CushionService.Contract;
 public readonly record struct Measure(string Text, bool IsNumber)
 {
     /// <summary>A number in the order's units.</summary>
-    public static Measure Of(double number) => new(
-        // Most are whole, and whole numbers are written several times as fast.
-        number is > 0 and < 1e9 && number == (int)number ? ((int)number).ToString(CultureInfo.InvariantCulture) : number.ToString("R", CultureInfo.InvariantCulture),
-        true);
+    public static Measure Of(double number) =>
+        new(
+            // Most are whole, and whole numbers are written several times as fast.
+            number is > 0 and < 1e9
+            && number == (int)number
+                ? ((int)number).ToString(CultureInfo.InvariantCulture)
+                : number.ToString("R", CultureInfo.InvariantCulture),
+            true
+        );
 
     /// <summary>Text with or without a unit.</summary>
     public static Measure Of(string text) => new(text, false);

@@ -16,8 +16,11 @@ internal sealed class PairConverter<TPair, TCoordinate> : JsonConverter<TPair>
             throw new JsonException("A point is a list of two lengths.");
         }
 
-        TCoordinate x = Next(ref reader, coordinate, options), y = Next(ref reader, coordinate, options);
-        return reader.Read() && reader.TokenType == JsonTokenType.EndArray ? TPair.Of(x, y) : throw new JsonException("A point is a list of two lengths.");
+        TCoordinate x = Next(ref reader, coordinate, options),
+            y = Next(ref reader, coordinate, options);
+        return reader.Read() && reader.TokenType == JsonTokenType.EndArray
+            ? TPair.Of(x, y)
+            : throw new JsonException("A point is a list of two lengths.");
     }
 
     public override void Write(Utf8JsonWriter writer, TPair value, JsonSerializerOptions options)

@@ -9,23 +9,25 @@ namespace CushionService.Documents;
 internal sealed class OrderUnits(Units units)
 {
     /// <summary>The unit of every length in the answer.</summary>
-    public LengthUnit Unit { get; } = units switch
-    {
-        Units.In => LengthUnit.Inch,
-        Units.Cm => LengthUnit.Centimetre,
-        _ => LengthUnit.Millimetre,
-    };
+    public LengthUnit Unit { get; } =
+        units switch
+        {
+            Units.In => LengthUnit.Inch,
+            Units.Cm => LengthUnit.Centimetre,
+            _ => LengthUnit.Millimetre,
+        };
 
     /// <summary>The unit's symbol.</summary>
     public string Symbol => LengthText.Symbol(Unit);
 
     /// <summary>The unit's name, in the plural.</summary>
-    public string Name => Unit switch
-    {
-        LengthUnit.Inch => "inches",
-        LengthUnit.Centimetre => "centimetres",
-        _ => "millimetres",
-    };
+    public string Name =>
+        Unit switch
+        {
+            LengthUnit.Inch => "inches",
+            LengthUnit.Centimetre => "centimetres",
+            _ => "millimetres",
+        };
 
     /// <summary>Millimetres in one unit.</summary>
     public double Millimetres => Length.NanometresIn(Unit) / 1e6;

@@ -25,7 +25,11 @@ internal static class PrintableText
         var clean = new StringBuilder(text.Length).Append(text, 0, first);
         foreach (Rune rune in text.AsSpan(first).EnumerateRunes())
         {
-            clean.Append(rune.Value is '\t' or '\n' or '\r' ? " " : IsPrintable(rune.Value) ? rune.ToString() : Replacement.ToString());
+            clean.Append(
+                rune.Value is '\t' or '\n' or '\r' ? " "
+                : IsPrintable(rune.Value) ? rune.ToString()
+                : Replacement.ToString()
+            );
         }
 
         return clean.ToString();

@@ -26,7 +26,8 @@ internal static class LargestCushions
                 var found = LargestStep.Find(
                     sizes.Steps,
                     steps => Verdict(sizes.At(steps), Effort.Quick) == FitVerdict.Fits,
-                    steps => Verdict(sizes.At(steps), Effort.Thorough));
+                    steps => Verdict(sizes.At(steps), Effort.Thorough)
+                );
                 if (found is var (steps, next))
                 {
                     (Length width, Length depth) = SizedCushion.SizesOf(sizes.At(steps), at);
@@ -43,6 +44,7 @@ internal static class LargestCushions
         }
 
         // A size that breaks a rule cannot be made, whatever cloth there is.
-        FitVerdict Verdict(Order sized, Effort effort) => Fit.Of(sized, specified.PriceBook, effort, cancellation)?.Verdict ?? FitVerdict.Impossible;
+        FitVerdict Verdict(Order sized, Effort effort) =>
+            Fit.Of(sized, specified.PriceBook, effort, cancellation)?.Verdict ?? FitVerdict.Impossible;
     }
 }

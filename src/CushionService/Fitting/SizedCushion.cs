@@ -68,16 +68,23 @@ internal sealed class SizedCushion
                 NotchWidth = Scaled(_outline.NotchWidth),
                 NotchDepth = Scaled(_outline.NotchDepth),
                 SideLength = Scaled(_outline.SideLength),
-                Points = _outline.Points is { } points ? [.. points.Select(point => new Corner { X = Exactly(point.X), Y = Exactly(point.Y) })] : null,
+                Points = _outline.Points is { } points
+                    ? [.. points.Select(point => new Corner { X = Exactly(point.X), Y = Exactly(point.Y) })]
+                    : null,
             },
         };
-        return _order with { Cushions = [.. _order.Cushions!.Select((cushion, i) => i == _at ? cushion with { Outline = sized } : cushion)] };
+        return _order with
+        {
+            Cushions = [.. _order.Cushions!.Select((cushion, i) => i == _at ? cushion with { Outline = sized } : cushion)],
+        };
 
-        Measure? Scaled(Measure? size) => Times(size) is { } scaled ? Written(Length.FromNanometres(scaled - scaled % Step.Nanometres)) : null;
+        Measure? Scaled(Measure? size) =>
+            Times(size) is { } scaled ? Written(Length.FromNanometres(scaled - scaled % Step.Nanometres)) : null;
 
         Measure? Exactly(Measure? coordinate) => Times(coordinate) is { } scaled ? Written(Length.FromNanometres(scaled)) : null;
 
-        long? Times(Measure? size) => _reading.Length(size) is { } length ? (long)((Int128)length.Nanometres * leading.Nanometres / _leading.Nanometres) : null;
+        long? Times(Measure? size) =>
+            _reading.Length(size) is { } length ? (long)((Int128)length.Nanometres * leading.Nanometres / _leading.Nanometres) : null;
     }
 
     /// <summary>Finished width and depth over all.</summary>

@@ -7,21 +7,29 @@ namespace CushionService.Grpc;
 internal static class OrderBinding
 {
     /// <summary>Tells the server of the calls.</summary>
-    public static void Bind(ServiceBinderBase binder, V1.CushionService.CushionServiceBase? calls) => V1.CushionService.BindService(new Reading(binder), calls);
+    public static void Bind(ServiceBinderBase binder, V1.CushionService.CushionServiceBase? calls) =>
+        V1.CushionService.BindService(new Reading(binder), calls);
 
     private sealed class Reading(ServiceBinderBase binder) : ServiceBinderBase
     {
-        public override void AddMethod<TRequest, TResponse>(Method<TRequest, TResponse> method, UnaryServerMethod<TRequest, TResponse>? handler) =>
-            binder.AddMethod(Of(method), handler);
+        public override void AddMethod<TRequest, TResponse>(
+            Method<TRequest, TResponse> method,
+            UnaryServerMethod<TRequest, TResponse>? handler
+        ) => binder.AddMethod(Of(method), handler);
 
-        public override void AddMethod<TRequest, TResponse>(Method<TRequest, TResponse> method, DuplexStreamingServerMethod<TRequest, TResponse>? handler) =>
-            binder.AddMethod(Of(method), handler);
+        public override void AddMethod<TRequest, TResponse>(
+            Method<TRequest, TResponse> method,
+            DuplexStreamingServerMethod<TRequest, TResponse>? handler
+        ) => binder.AddMethod(Of(method), handler);
 
         private static Method<TRequest, TResponse> Of<TRequest, TResponse>(Method<TRequest, TResponse> method)
             where TRequest : class
             where TResponse : class
         {
-            Marshaller<TRequest> requests = Marshallers.Create(method.RequestMarshaller.ContextualSerializer, bytes => Read(method.RequestMarshaller, bytes));
+            Marshaller<TRequest> requests = Marshallers.Create(
+                method.RequestMarshaller.ContextualSerializer,
+                bytes => Read(method.RequestMarshaller, bytes)
+            );
             return new Method<TRequest, TResponse>(method.Type, method.ServiceName, method.Name, requests, method.ResponseMarshaller);
         }
 

@@ -16,11 +16,19 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
 {
     [Needs(Scopes.Estimate)]
     public override Task<ValidateResponse> Validate(ValidateRequest request, ServerCallContext context) =>
-        WorkAsync<ValidationAnswer, ValidateResponse>(request.Order, (reading, cancellation) => reading.Validate(desk, cancellation), context);
+        WorkAsync<ValidationAnswer, ValidateResponse>(
+            request.Order,
+            (reading, cancellation) => reading.Validate(desk, cancellation),
+            context
+        );
 
     [Needs(Scopes.Quote)]
     public override Task<ListPiecesResponse> ListPieces(ListPiecesRequest request, ServerCallContext context) =>
-        Send<PiecesAnswer, ListPiecesResponse>(request.Order, static (desk, order, cancellation) => desk.ListPieces(order, cancellation), context);
+        Send<PiecesAnswer, ListPiecesResponse>(
+            request.Order,
+            static (desk, order, cancellation) => desk.ListPieces(order, cancellation),
+            context
+        );
 
     [Needs(Scopes.Quote)]
     public override Task<LayOutResponse> LayOut(LayOutRequest request, ServerCallContext context) =>
@@ -28,7 +36,11 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
 
     [Needs(Scopes.Estimate)]
     public override Task<EstimateYardageResponse> EstimateYardage(EstimateYardageRequest request, ServerCallContext context) =>
-        Send<YardageAnswer, EstimateYardageResponse>(request.Order, static (desk, order, cancellation) => desk.EstimateYardage(order, cancellation), context);
+        Send<YardageAnswer, EstimateYardageResponse>(
+            request.Order,
+            static (desk, order, cancellation) => desk.EstimateYardage(order, cancellation),
+            context
+        );
 
     [Needs(Scopes.Quote)]
     public override Task<QuoteResponse> Quote(QuoteRequest request, ServerCallContext context) =>
@@ -36,19 +48,37 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
 
     [Needs(Scopes.Quote)]
     public override Task<CompareResponse> Compare(CompareRequest request, ServerCallContext context) =>
-        Send<ComparisonAnswer, CompareResponse>(request.Order, static (desk, order, cancellation) => desk.Compare(order, cancellation), context, Purpose.Comparing);
+        Send<ComparisonAnswer, CompareResponse>(
+            request.Order,
+            static (desk, order, cancellation) => desk.Compare(order, cancellation),
+            context,
+            Purpose.Comparing
+        );
 
     [Needs(Scopes.Quote)]
     public override Task<FitResponse> Fit(FitRequest request, ServerCallContext context) =>
-        Send<FitAnswer, FitResponse>(request.Order, static (desk, order, cancellation) => desk.Fit(order, cancellation), context, Purpose.Fitting);
+        Send<FitAnswer, FitResponse>(
+            request.Order,
+            static (desk, order, cancellation) => desk.Fit(order, cancellation),
+            context,
+            Purpose.Fitting
+        );
 
     [Needs(Scopes.Batch)]
-    public override async Task QuoteMany(IAsyncStreamReader<QuoteManyRequest> requests, IServerStreamWriter<QuoteManyResponse> responses, ServerCallContext context)
+    public override async Task QuoteMany(
+        IAsyncStreamReader<QuoteManyRequest> requests,
+        IServerStreamWriter<QuoteManyResponse> responses,
+        ServerCallContext context
+    )
     {
         try
         {
             await stream.AnswerAsync(
-                Caller.Of(context.GetHttpContext()), QuoteMessages.ReadAsync(requests), (quote, more, _) => QuoteMessages.WriteAsync(responses, quote, more), context.CancellationToken);
+                Caller.Of(context.GetHttpContext()),
+                QuoteMessages.ReadAsync(requests),
+                (quote, more, _) => QuoteMessages.WriteAsync(responses, quote, more),
+                context.CancellationToken
+            );
         }
         catch (Exception fault) when (fault is not RpcException)
         {
@@ -61,12 +91,20 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
         Task.FromResult(Answer<CatalogueAnswer, GetCatalogueResponse>(desk.GetCatalogue(), context));
 
     private Task<TResponse> Send<TAnswer, TResponse>(
-        V1.Order? order, Func<OrderDesk, Contract.Orders.Order, CancellationToken, Outcome<TAnswer>> call, ServerCallContext context, Purpose purpose = Purpose.Making)
+        V1.Order? order,
+        Func<OrderDesk, Contract.Orders.Order, CancellationToken, Outcome<TAnswer>> call,
+        ServerCallContext context,
+        Purpose purpose = Purpose.Making
+    )
         where TAnswer : class
         where TResponse : class, IMessage<TResponse>, new() =>
         WorkAsync<TAnswer, TResponse>(order, (reading, cancellation) => reading.Send(desk, call, cancellation, purpose), context);
 
-    private async Task<TResponse> WorkAsync<TAnswer, TResponse>(V1.Order? order, Func<Reading, CancellationToken, Outcome<TAnswer>> ask, ServerCallContext context)
+    private async Task<TResponse> WorkAsync<TAnswer, TResponse>(
+        V1.Order? order,
+        Func<Reading, CancellationToken, Outcome<TAnswer>> ask,
+        ServerCallContext context
+    )
         where TAnswer : class
         where TResponse : class, IMessage<TResponse>, new()
     {
@@ -85,5 +123,7 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
     private static TResponse Answer<TAnswer, TResponse>(Outcome<TAnswer> outcome, ServerCallContext context)
         where TAnswer : class
         where TResponse : class, IMessage<TResponse>, new() =>
-        outcome.Answered ? MessageWriter<TAnswer, TResponse>.Write(outcome.Answer, "") : throw Refusals.ToException(outcome.Refusal, context);
+        outcome.Answered
+            ? MessageWriter<TAnswer, TResponse>.Write(outcome.Answer, "")
+            : throw Refusals.ToException(outcome.Refusal, context);
 }

@@ -13,7 +13,9 @@ internal static class QuoteMessages
     private static readonly WriteOptions HeldBack = new(WriteFlags.BufferHint);
 
     public static async IAsyncEnumerable<NumberedOrder> ReadAsync(
-        IAsyncStreamReader<QuoteManyRequest> requests, [EnumeratorCancellation] CancellationToken cancellation = default)
+        IAsyncStreamReader<QuoteManyRequest> requests,
+        [EnumeratorCancellation] CancellationToken cancellation = default
+    )
     {
         for (long number = 1; await requests.MoveNext(cancellation); number++)
         {
@@ -39,7 +41,12 @@ internal static class QuoteMessages
 
     private static V1.Refusal RefusalOf(Refusal refusal)
     {
-        V1.Refusal message = new() { Status = (int)Statuses.Of(refusal).Grpc, Code = Statuses.Kind(refusal), Title = Statuses.Title(refusal) };
+        V1.Refusal message = new()
+        {
+            Status = (int)Statuses.Of(refusal).Grpc,
+            Code = Statuses.Kind(refusal),
+            Title = Statuses.Title(refusal),
+        };
         MessageWriter<Engine.Specifications.Violation, V1.Violation>.WriteAll(refusal.Violations, message.Violations, "");
         return message;
     }

@@ -19,7 +19,12 @@ internal static class Refusals
         int size = 0;
         foreach (Engine.Specifications.Violation violation in refusal.Violations)
         {
-            BadRequest.Types.FieldViolation field = new() { Field = violation.Pointer, Reason = violation.Code, Description = violation.Detail };
+            BadRequest.Types.FieldViolation field = new()
+            {
+                Field = violation.Pointer,
+                Reason = violation.Code,
+                Description = violation.Detail,
+            };
             V1.Violation message = MessageWriter<Engine.Specifications.Violation, V1.Violation>.Write(violation, "");
             size += field.CalculateSize() + message.CalculateSize();
             if (size > DetailBudget)
@@ -31,7 +36,10 @@ internal static class Refusals
             list.Violations.Add(message);
         }
 
-        string rest = list.Violations.Count < refusal.Violations.Count ? $" The first {list.Violations.Count} are listed; Validate lists them all." : "";
+        string rest =
+            list.Violations.Count < refusal.Violations.Count
+                ? $" The first {list.Violations.Count} are listed; Validate lists them all."
+                : "";
         Google.Rpc.Status status = new()
         {
             Code = (int)Statuses.Of(refusal).Grpc,

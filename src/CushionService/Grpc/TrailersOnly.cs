@@ -11,7 +11,8 @@ internal static class TrailersOnly
     private const string MediaType = "application/grpc";
 
     /// <summary>Whether a request is a gRPC call.</summary>
-    public static bool Answers(Microsoft.AspNetCore.Http.HttpRequest request) => request.ContentType?.StartsWith(MediaType, StringComparison.OrdinalIgnoreCase) == true;
+    public static bool Answers(Microsoft.AspNetCore.Http.HttpRequest request) =>
+        request.ContentType?.StartsWith(MediaType, StringComparison.OrdinalIgnoreCase) == true;
 
     /// <summary>Writes the status, with when to come again where the head says so.</summary>
     /// <param name="http">The call.</param>

@@ -11,6 +11,7 @@ internal static class LifetimeSetup
         builder.Services.AddSingleton<Readiness>();
         builder.Services.AddHealthChecks().AddCheck<Readiness>("desk");
         builder.Services.Configure<HostOptions>(options =>
-            options.ShutdownTimeout = TimeSpan.FromSeconds(builder.Configuration.GetValue("Lifetime:ShutdownSeconds", 30.0)));
+            options.ShutdownTimeout = TimeSpan.FromSeconds(builder.Configuration.GetValue("Lifetime:ShutdownSeconds", 30.0))
+        );
     }
 }

@@ -24,7 +24,10 @@ internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleServic
                 OrderDesk desk = services.GetRequiredService<OrderDesk>();
                 for (int time = 0; time < Times; time++)
                 {
-                    _ = JsonSerializer.SerializeToUtf8Bytes(desk.EstimateYardage(OrderBody.Parse(order).Order!, cancellationToken).Answer, Json.Options);
+                    _ = JsonSerializer.SerializeToUtf8Bytes(
+                        desk.EstimateYardage(OrderBody.Parse(order).Order!, cancellationToken).Answer,
+                        Json.Options
+                    );
                 }
             }
             catch (InvalidOperationException)

@@ -23,7 +23,8 @@ internal sealed class PointerLines
             read = at;
             if (reader.TokenType == JsonTokenType.PropertyName)
             {
-                pointer = $"{within.Peek().Pointer}/{reader.GetString()!.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal)}";
+                pointer =
+                    $"{within.Peek().Pointer}/{reader.GetString()!.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal)}";
             }
             else if (reader.TokenType is JsonTokenType.EndObject or JsonTokenType.EndArray)
             {

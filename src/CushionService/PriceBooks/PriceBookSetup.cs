@@ -20,6 +20,10 @@ internal static class PriceBookSetup
         }
 
         builder.Services.AddSingleton<IPriceBooks>(shelf);
-        builder.Services.AddHostedService(services => new PriceBookWatch(shelf, folder, services.GetRequiredService<ILogger<PriceBookWatch>>()));
+        builder.Services.AddHostedService(services => new PriceBookWatch(
+            shelf,
+            folder,
+            services.GetRequiredService<ILogger<PriceBookWatch>>()
+        ));
     }
 }

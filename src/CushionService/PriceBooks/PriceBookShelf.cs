@@ -28,7 +28,10 @@ public sealed class PriceBookShelf : IPriceBooks
         lock (_reloading)
         {
             List<PriceBookFault> faults = [];
-            ImmutableDictionary<string, PriceBookSpecification>.Builder books = ImmutableDictionary.CreateBuilder<string, PriceBookSpecification>();
+            ImmutableDictionary<string, PriceBookSpecification>.Builder books = ImmutableDictionary.CreateBuilder<
+                string,
+                PriceBookSpecification
+            >();
             foreach (string file in Directory.EnumerateFiles(_folder!, "*.json").Order(StringComparer.Ordinal))
             {
                 string name = Path.GetFileNameWithoutExtension(file);

@@ -17,9 +17,8 @@ internal sealed class PriceBookValidator : RecordValidator<PriceBookFile>
                 Distinct(book.Prices?.Select(price => price.Item), nameof(PriceBookFile.Prices), nameof(ItemPrice.Item), findings);
                 Distinct(book.Stocks?.Select(stock => stock.Id), nameof(PriceBookFile.Stocks), nameof(Stock.Id), findings);
                 StockRules.UnitsAgree(book.Stocks, book.Prices, nameof(PriceBookFile.Prices), findings);
-            })
-    {
-    }
+            }
+        ) { }
 
     private static void Distinct(IEnumerable<string?>? names, string list, string field, Findings findings)
     {

@@ -43,8 +43,12 @@ internal static class Accepted
         (int Rank, double Quality) best = (-1, 0);
         foreach (MediaTypeHeaderValue range in ranges)
         {
-            int rank = range.MatchesAllTypes ? 0 : range.MatchesAllSubTypes ? 1 : 2;
-            bool matches = rank == 0 || (rank == 1 ? range.Type.Equals(type.Type, IgnoreCase) : range.MediaType.Equals(type.MediaType, IgnoreCase));
+            int rank =
+                range.MatchesAllTypes ? 0
+                : range.MatchesAllSubTypes ? 1
+                : 2;
+            bool matches =
+                rank == 0 || (rank == 1 ? range.Type.Equals(type.Type, IgnoreCase) : range.MediaType.Equals(type.MediaType, IgnoreCase));
             if (matches && rank > best.Rank)
             {
                 best = (rank, range.Quality ?? 1);

@@ -7,7 +7,9 @@ namespace CushionService.Rest;
 internal static class Catalogue
 {
     public static void MapCatalogue(this IEndpointRouteBuilder v1) =>
-        v1.MapGet("/catalogue", GetCatalogue).Produces<CatalogueAnswer>().TurnsAway()
+        v1.MapGet("/catalogue", GetCatalogue)
+            .Produces<CatalogueAnswer>()
+            .TurnsAway()
             .Refuses(StatusCodes.Status406NotAcceptable, StatusCodes.Status500InternalServerError);
 
     /// <summary>List what can be ordered</summary>

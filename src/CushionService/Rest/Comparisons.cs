@@ -10,7 +10,9 @@ namespace CushionService.Rest;
 internal static class Comparisons
 {
     private static readonly OrderCall<ComparisonAnswer> Call = new(
-        (OrderDesk desk, Order order, CancellationToken cancellation) => desk.Compare(order, cancellation), purpose: Purpose.Comparing);
+        (OrderDesk desk, Order order, CancellationToken cancellation) => desk.Compare(order, cancellation),
+        purpose: Purpose.Comparing
+    );
 
     public static void MapComparisons(this IEndpointRouteBuilder v1) => v1.MapPost("/comparisons", Compare).TakesOrder<ComparisonAnswer>();
 

@@ -17,8 +17,15 @@ internal static class Estimates
 
     public static void MapEstimate(this IEndpointRouteBuilder v1)
     {
-        v1.MapGet("/estimate", Estimate).Produces<EstimateAnswer>().TurnsAway().Refuses(
-            StatusCodes.Status400BadRequest, StatusCodes.Status406NotAcceptable, StatusCodes.Status422UnprocessableEntity, StatusCodes.Status500InternalServerError)
+        v1.MapGet("/estimate", Estimate)
+            .Produces<EstimateAnswer>()
+            .TurnsAway()
+            .Refuses(
+                StatusCodes.Status400BadRequest,
+                StatusCodes.Status406NotAcceptable,
+                StatusCodes.Status422UnprocessableEntity,
+                StatusCodes.Status500InternalServerError
+            )
             .Produces(StatusCodes.Status304NotModified);
         v1.MapMethods("/estimate", [HttpMethods.Head], Estimate).ExcludeFromDescription();
     }
@@ -43,10 +50,19 @@ internal static class Estimates
         {
             Answer(http, tag, StatusCodes.Status304NotModified);
         }
-        else if (tag is null || flat.Reading is not { Order: not null, Violations.Count: 0 } || HttpMethods.IsHead(http.Request.Method) || HoldsAny(http.Request))
+        else if (
+            tag is null
+            || flat.Reading is not { Order: not null, Violations.Count: 0 }
+            || HttpMethods.IsHead(http.Request.Method)
+            || HoldsAny(http.Request)
+        )
         {
             Outcome<ValidationAnswer> checks = await work.DoAsync(
-                Caller.Of(http), flat.Reading, (read, cancellation) => read.Validate(desk, FlatOrder.Flat, cancellation), http.RequestAborted);
+                Caller.Of(http),
+                flat.Reading,
+                (read, cancellation) => read.Validate(desk, FlatOrder.Flat, cancellation),
+                http.RequestAborted
+            );
             if (!checks.Answered || !checks.Answer.Valid)
             {
                 await Problems.WriteAsync(http, checks.Refusal ?? new Refusal(checks.Answer!.Violations));
@@ -59,7 +75,11 @@ internal static class Estimates
         else
         {
             Outcome<YardageAnswer> outcome = await work.DoAsync(
-                Caller.Of(http), flat.Reading, (read, cancellation) => desk.EstimateYardage(read.Order!, cancellation), http.RequestAborted);
+                Caller.Of(http),
+                flat.Reading,
+                (read, cancellation) => desk.EstimateYardage(read.Order!, cancellation),
+                http.RequestAborted
+            );
             if (!outcome.Answered)
             {
                 await Problems.WriteAsync(http, new Refusal([.. outcome.Refusal.Violations.Select(FlatOrder.Flat)]));
@@ -94,7 +114,8 @@ internal static class Estimates
     }
 
     private static bool HoldsAny(HttpRequest request) =>
-        EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out IList<EntityTagHeaderValue>? held) && held.Any(one => one.Equals(EntityTagHeaderValue.Any));
+        EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out IList<EntityTagHeaderValue>? held)
+        && held.Any(one => one.Equals(EntityTagHeaderValue.Any));
 
     private static EstimateAnswer Of(YardageAnswer answer)
     {

@@ -10,7 +10,9 @@ namespace CushionService.Rest;
 internal static class Fits
 {
     private static readonly OrderCall<FitAnswer> Call = new(
-        (OrderDesk desk, Order order, CancellationToken cancellation) => desk.Fit(order, cancellation), purpose: Purpose.Fitting);
+        (OrderDesk desk, Order order, CancellationToken cancellation) => desk.Fit(order, cancellation),
+        purpose: Purpose.Fitting
+    );
 
     public static void MapFits(this IEndpointRouteBuilder v1) => v1.MapPost("/fits", Fit).TakesOrder<FitAnswer>();
 

@@ -81,5 +81,7 @@ internal static class Json
 
     /// <summary>The type of a pair's coordinates; null when the type is not a pair.</summary>
     public static Type? CoordinateOf(Type type) =>
-        Array.Find(type.GetInterfaces(), face => face.IsGenericType && face.GetGenericTypeDefinition() == typeof(IPair<,>))?.GetGenericArguments()[1];
+        Array
+            .Find(type.GetInterfaces(), face => face.IsGenericType && face.GetGenericTypeDefinition() == typeof(IPair<,>))
+            ?.GetGenericArguments()[1];
 }

@@ -22,13 +22,21 @@ internal static class JsonText
             {
                 if (reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray && reader.CurrentDepth >= Json.MaxDepth)
                 {
-                    return new Violation("", "too-deep", $"Objects and lists may stand within each other {Json.MaxDepth} deep, and not deeper.");
+                    return new Violation(
+                        "",
+                        "too-deep",
+                        $"Objects and lists may stand within each other {Json.MaxDepth} deep, and not deeper."
+                    );
                 }
             }
         }
         catch (JsonException fault)
         {
-            return new Violation("", "not-json", $"The body is not JSON: the fault is in line {fault.LineNumber + 1}, at byte {fault.BytePositionInLine + 1}.");
+            return new Violation(
+                "",
+                "not-json",
+                $"The body is not JSON: the fault is in line {fault.LineNumber + 1}, at byte {fault.BytePositionInLine + 1}."
+            );
         }
 
         return null;
@@ -61,16 +69,18 @@ internal static class JsonText
     }
 
     /// <summary>A name as a step of a JSON Pointer (RFC 6901, section 3).</summary>
-    public static string Escape(string name) => name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
+    public static string Escape(string name) =>
+        name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
 
     /// <summary>What a value is, with its article.</summary>
-    public static string KindOf(JsonElement value) => value.ValueKind switch
-    {
-        JsonValueKind.Object => "an object",
-        JsonValueKind.Array => "a list",
-        JsonValueKind.String => "text",
-        JsonValueKind.Number => "a number",
-        JsonValueKind.True or JsonValueKind.False => "true or false",
-        _ => "null",
-    };
+    public static string KindOf(JsonElement value) =>
+        value.ValueKind switch
+        {
+            JsonValueKind.Object => "an object",
+            JsonValueKind.Array => "a list",
+            JsonValueKind.String => "text",
+            JsonValueKind.Number => "a number",
+            JsonValueKind.True or JsonValueKind.False => "true or false",
+            _ => "null",
+        };
 }

@@ -11,9 +11,11 @@ internal static class Layouts
 {
     private static readonly OrderCall<LayoutsAnswer> Call = new(
         (OrderDesk desk, Order order, CancellationToken cancellation) => desk.LayOut(order, cancellation),
-        new Form<LayoutsAnswer>("image/svg+xml", Draw, "A drawing is of one cloth: name one that the order uses, as in ?fabric=main."));
+        new Form<LayoutsAnswer>("image/svg+xml", Draw, "A drawing is of one cloth: name one that the order uses, as in ?fabric=main.")
+    );
 
-    public static void MapLayouts(this IEndpointRouteBuilder v1) => v1.MapPost("/layouts", LayOut).TakesOrder<LayoutsAnswer>("image/svg+xml");
+    public static void MapLayouts(this IEndpointRouteBuilder v1) =>
+        v1.MapPost("/layouts", LayOut).TakesOrder<LayoutsAnswer>("image/svg+xml");
 
     /// <summary>Lay the pieces out</summary>
     /// <remarks>A layout for each cloth that is used, with a length that no layout can beat; as SVG the drawing of one cloth.</remarks>
@@ -22,7 +24,8 @@ internal static class Layouts
     /// <param name="work">Where the order is worked on.</param>
     /// <param name="fabric">For a drawing: the cloth's id; may be left out when one cloth is used.</param>
     [Needs(Scopes.Quote)]
-    private static Task LayOut(HttpContext http, OrderDesk desk, OrderWork work, string? fabric) => Call.AnswerAsync(http, desk, work, fabric);
+    private static Task LayOut(HttpContext http, OrderDesk desk, OrderWork work, string? fabric) =>
+        Call.AnswerAsync(http, desk, work, fabric);
 
     private static string? Draw(LayoutsAnswer answer, string? fabric) =>
         answer.Layouts.Where(layout => fabric is null || layout.Fabric == fabric).ToArray() is [LayoutAnswer only]

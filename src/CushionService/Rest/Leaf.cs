@@ -33,7 +33,8 @@ internal static class Leaf
         }
 
         return type == typeof(string) ? (text ? null : WrongType(value, pointer, "text"))
-            : type == typeof(bool) ? (value.ValueKind is JsonValueKind.True or JsonValueKind.False ? null : WrongType(value, pointer, "true or false"))
+            : type == typeof(bool)
+                ? (value.ValueKind is JsonValueKind.True or JsonValueKind.False ? null : WrongType(value, pointer, "true or false"))
             : type == typeof(Measure) ? (text || number ? null : WrongType(value, pointer, "a number, or text with a length"))
             : type == typeof(Corner) ? (IsPair(value) ? null : WrongType(value, pointer, "a list of two lengths"))
             : !number ? WrongType(value, pointer, "a number")
@@ -41,7 +42,8 @@ internal static class Leaf
     }
 
     private static bool IsPair(JsonElement value) =>
-        value.ValueKind == JsonValueKind.Array && value.GetArrayLength() == 2
+        value.ValueKind == JsonValueKind.Array
+        && value.GetArrayLength() == 2
         && value.EnumerateArray().All(coordinate => coordinate.ValueKind is JsonValueKind.Number or JsonValueKind.String);
 
     private static Violation? NumberFault(JsonElement value, Type type, string pointer, JsonPropertyInfo? property)
@@ -61,7 +63,10 @@ internal static class Leaf
             return new Violation(pointer, "wrong-type", "The value must be a whole number, written without a decimal point or exponent.");
         }
 
-        NumberRangeAttribute? range = property?.AttributeProvider?.GetCustomAttributes(typeof(NumberRangeAttribute), false).OfType<NumberRangeAttribute>().FirstOrDefault();
+        NumberRangeAttribute? range = property
+            ?.AttributeProvider?.GetCustomAttributes(typeof(NumberRangeAttribute), false)
+            .OfType<NumberRangeAttribute>()
+            .FirstOrDefault();
         string detail = range is null ? "The number is out of range." : $"The number must be between {range.Minimum} and {range.Maximum}.";
         return new Violation(pointer, "out-of-range", detail, range?.Minimum, range?.Maximum);
     }

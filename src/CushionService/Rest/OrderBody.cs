@@ -19,9 +19,11 @@ internal static class OrderBody
     /// <summary>Whether a content type is the media type that is wanted, in UTF-8.</summary>
     public static bool IsOf(string mediaType, string? contentType) =>
         contentType == mediaType
-        || (MediaTypeHeaderValue.TryParse(contentType, out MediaTypeHeaderValue? type)
+        || (
+            MediaTypeHeaderValue.TryParse(contentType, out MediaTypeHeaderValue? type)
             && type.MediaType.Equals(mediaType, StringComparison.OrdinalIgnoreCase)
-            && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase)));
+            && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase))
+        );
 
     /// <summary>Reads the whole body.</summary>
     /// <returns>The order as read; null when the body is longer than <see cref="Limits.OrderBytes"/>.</returns>

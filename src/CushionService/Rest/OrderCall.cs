@@ -19,7 +19,11 @@ internal sealed class OrderCall<TAnswer>
     private readonly string[] _offered;
 
     /// <summary>A call that hands a sound order to the desk.</summary>
-    public OrderCall(Func<OrderDesk, Order, CancellationToken, Outcome<TAnswer>> ask, Form<TAnswer>? form = null, Purpose purpose = Purpose.Making)
+    public OrderCall(
+        Func<OrderDesk, Order, CancellationToken, Outcome<TAnswer>> ask,
+        Form<TAnswer>? form = null,
+        Purpose purpose = Purpose.Making
+    )
         : this((Reading reading, OrderDesk desk, CancellationToken cancellation) => reading.Send(desk, ask, cancellation, purpose)) =>
         (_form, _offered) = (form, form is null ? _offered : [JsonMediaType, form.MediaType]);
 
@@ -48,10 +52,17 @@ internal sealed class OrderCall<TAnswer>
         }
         else
         {
-            Outcome<TAnswer> outcome = await work.DoAsync(Caller.Of(http), reading, (read, cancellation) => _ask(read, desk, cancellation), http.RequestAborted);
-            await (!outcome.Answered ? Problems.WriteAsync(http, outcome.Refusal)
+            Outcome<TAnswer> outcome = await work.DoAsync(
+                Caller.Of(http),
+                reading,
+                (read, cancellation) => _ask(read, desk, cancellation),
+                http.RequestAborted
+            );
+            await (
+                !outcome.Answered ? Problems.WriteAsync(http, outcome.Refusal)
                 : chosen == 0 ? http.Response.WriteAsJsonAsync(outcome.Answer, _type, JsonMediaType, http.RequestAborted)
-                : WriteAsync(http, outcome.Answer, _form!, part));
+                : WriteAsync(http, outcome.Answer, _form!, part)
+            );
         }
     }
 

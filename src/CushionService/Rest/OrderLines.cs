@@ -9,7 +9,10 @@ namespace CushionService.Rest;
 /// than <see cref="Limits.OrderBytes"/> is passed over without being kept.</summary>
 internal static class OrderLines
 {
-    public static async IAsyncEnumerable<NumberedOrder> ReadAsync(PipeReader body, [EnumeratorCancellation] CancellationToken cancellation = default)
+    public static async IAsyncEnumerable<NumberedOrder> ReadAsync(
+        PipeReader body,
+        [EnumeratorCancellation] CancellationToken cancellation = default
+    )
     {
         long number = 1;
         bool passing = false;

@@ -8,7 +8,9 @@ namespace CushionService.Rest;
 /// <summary>The call for cut pieces.</summary>
 internal static class Pieces
 {
-    private static readonly OrderCall<PiecesAnswer> Call = new((OrderDesk desk, Order order, CancellationToken cancellation) => desk.ListPieces(order, cancellation));
+    private static readonly OrderCall<PiecesAnswer> Call = new(
+        (OrderDesk desk, Order order, CancellationToken cancellation) => desk.ListPieces(order, cancellation)
+    );
 
     public static void MapPieces(this IEndpointRouteBuilder v1) => v1.MapPost("/pieces", ListPieces).TakesOrder<PiecesAnswer>();
 

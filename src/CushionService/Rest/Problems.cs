@@ -48,17 +48,21 @@ internal static class Problems
     private static Task InternalAsync(HttpContext http) =>
         http.Features.Get<IExceptionHandlerFeature>()?.Error is BadHttpRequestException bad
             ? WriteAsync(http, bad.StatusCode)
-            : WriteAsync(http, Of(Statuses.Of("internal").Http, "internal", "The service failed; the fault is not the order's.", [], TraceOf(http)));
+            : WriteAsync(
+                http,
+                Of(Statuses.Of("internal").Http, "internal", "The service failed; the fault is not the order's.", [], TraceOf(http))
+            );
 
-    private static Problem Of(int status, string code, string title, IReadOnlyList<Violation> violations, string traceId) => new()
-    {
-        Type = TypeBase + code,
-        Title = title,
-        Status = status,
-        Code = code,
-        Violations = violations,
-        TraceId = traceId,
-    };
+    private static Problem Of(int status, string code, string title, IReadOnlyList<Violation> violations, string traceId) =>
+        new()
+        {
+            Type = TypeBase + code,
+            Title = title,
+            Status = status,
+            Code = code,
+            Violations = violations,
+            TraceId = traceId,
+        };
 
     /// <summary>Names the call in the service's logs.</summary>
     public static string TraceOf(HttpContext http) => Activity.Current?.Id ?? http.TraceIdentifier;

@@ -25,11 +25,16 @@ internal static class QuoteStreams
     private static readonly JsonTypeInfo<Problem> ProblemType = (JsonTypeInfo<Problem>)Json.Options.GetTypeInfo(typeof(Problem));
     private static readonly JsonWriterOptions Writing = new() { Encoder = Json.Options.Encoder, SkipValidation = true };
 
-    public static void MapQuoteStream(this IEndpointRouteBuilder v1) => v1.MapPost("/quotes/stream", QuoteMany)
-        .Accepts<Order>(MediaType)
-        .Produces<QuoteAnswer>(StatusCodes.Status200OK, MediaType)
-        .TurnsAway()
-        .Refuses(StatusCodes.Status406NotAcceptable, StatusCodes.Status415UnsupportedMediaType, StatusCodes.Status500InternalServerError);
+    public static void MapQuoteStream(this IEndpointRouteBuilder v1) =>
+        v1.MapPost("/quotes/stream", QuoteMany)
+            .Accepts<Order>(MediaType)
+            .Produces<QuoteAnswer>(StatusCodes.Status200OK, MediaType)
+            .TurnsAway()
+            .Refuses(
+                StatusCodes.Status406NotAcceptable,
+                StatusCodes.Status415UnsupportedMediaType,
+                StatusCodes.Status500InternalServerError
+            );
 
     /// <summary>Quote many orders</summary>
     /// <remarks>One order a line in, one answer a line out, in order, each as soon as it and those before it are ready. A line that cannot be quoted
@@ -44,7 +49,11 @@ internal static class QuoteStreams
         }
         else if (!OrderBody.IsOf(MediaType, http.Request.ContentType))
         {
-            await Problems.WriteAsync(http, StatusCodes.Status415UnsupportedMediaType, $"Orders are read as {MediaType} in UTF-8, one on each line.");
+            await Problems.WriteAsync(
+                http,
+                StatusCodes.Status415UnsupportedMediaType,
+                $"Orders are read as {MediaType} in UTF-8, one on each line."
+            );
         }
         else
         {
@@ -54,11 +63,21 @@ internal static class QuoteStreams
             await http.Response.Body.FlushAsync(http.RequestAborted);
             using Utf8JsonWriter writer = new(http.Response.BodyWriter, Writing);
             await stream.AnswerAsync(
-                Caller.Of(http), OrderLines.ReadAsync(http.Request.BodyReader), (quote, more, cancellation) => WriteAsync(http, writer, quote, more, cancellation), http.RequestAborted);
+                Caller.Of(http),
+                OrderLines.ReadAsync(http.Request.BodyReader),
+                (quote, more, cancellation) => WriteAsync(http, writer, quote, more, cancellation),
+                http.RequestAborted
+            );
         }
     }
 
-    private static async ValueTask WriteAsync(HttpContext http, Utf8JsonWriter writer, NumberedQuote quote, bool more, CancellationToken cancellation)
+    private static async ValueTask WriteAsync(
+        HttpContext http,
+        Utf8JsonWriter writer,
+        NumberedQuote quote,
+        bool more,
+        CancellationToken cancellation
+    )
     {
         System.IO.Pipelines.PipeWriter body = http.Response.BodyWriter;
         writer.Reset();

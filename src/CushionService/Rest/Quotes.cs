@@ -11,7 +11,8 @@ internal static class Quotes
 {
     private static readonly OrderCall<QuoteAnswer> Call = new(
         (OrderDesk desk, Order order, CancellationToken cancellation) => desk.Quote(order, cancellation),
-        new Form<QuoteAnswer>("text/html", (quote, _) => CutSheet.Write(quote)));
+        new Form<QuoteAnswer>("text/html", (quote, _) => CutSheet.Write(quote))
+    );
 
     public static void MapQuotes(this IEndpointRouteBuilder v1) => v1.MapPost("/quotes", Quote).TakesOrder<QuoteAnswer>("text/html");
 

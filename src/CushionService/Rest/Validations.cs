@@ -7,7 +7,9 @@ namespace CushionService.Rest;
 /// <summary>The call that says whether an order can be made.</summary>
 internal static class Validations
 {
-    private static readonly OrderCall<ValidationAnswer> Call = new((Reading reading, OrderDesk desk, CancellationToken cancellation) => reading.Validate(desk, cancellation));
+    private static readonly OrderCall<ValidationAnswer> Call = new(
+        (Reading reading, OrderDesk desk, CancellationToken cancellation) => reading.Validate(desk, cancellation)
+    );
 
     public static void MapValidations(this IEndpointRouteBuilder v1) => v1.MapPost("/validations", Validate).TakesOrder<ValidationAnswer>();
 

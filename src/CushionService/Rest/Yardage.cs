@@ -8,7 +8,9 @@ namespace CushionService.Rest;
 /// <summary>The call for yardage.</summary>
 internal static class Yardage
 {
-    private static readonly OrderCall<YardageAnswer> Call = new((OrderDesk desk, Order order, CancellationToken cancellation) => desk.EstimateYardage(order, cancellation));
+    private static readonly OrderCall<YardageAnswer> Call = new(
+        (OrderDesk desk, Order order, CancellationToken cancellation) => desk.EstimateYardage(order, cancellation)
+    );
 
     public static void MapYardage(this IEndpointRouteBuilder v1) => v1.MapPost("/yardage", EstimateYardage).TakesOrder<YardageAnswer>();
 

@@ -30,8 +30,12 @@ internal static class CostingReading
         };
     }
 
-    private static LabourSpecification Of(Labour labour, LabourSpecification? usual, Currency currency) => new(
-        PriceReading.Amount(labour.HourlyRate!, currency),
-        (usual?.Minutes ?? []).SetItems((labour.Operations ?? []).Select(time => KeyValuePair.Create(new Operation(time.Operation!), (decimal)time.Minutes!.Value))),
-        (decimal?)labour.Matching ?? usual?.Matching ?? 0);
+    private static LabourSpecification Of(Labour labour, LabourSpecification? usual, Currency currency) =>
+        new(
+            PriceReading.Amount(labour.HourlyRate!, currency),
+            (usual?.Minutes ?? []).SetItems(
+                (labour.Operations ?? []).Select(time => KeyValuePair.Create(new Operation(time.Operation!), (decimal)time.Minutes!.Value))
+            ),
+            (decimal?)labour.Matching ?? usual?.Matching ?? 0
+        );
 }

@@ -13,10 +13,12 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
     private static readonly Length UsualTiedOverlap = Engine.Measures.Length.FromInches(1.5m);
     private static readonly Length UsualTape = Engine.Measures.Length.FromInches(0.75m);
 
-    public ConstructionOffer? Offer { get; } = cushion.Construction is { } kind && Enum.IsDefined(kind) ? Constructions.Of(kind).Offer : null;
+    public ConstructionOffer? Offer { get; } =
+        cushion.Construction is { } kind && Enum.IsDefined(kind) ? Constructions.Of(kind).Offer : null;
 
     /// <summary>The outline, when its sizes make a shape.</summary>
-    public Engine.Specifications.Outlines.Outline? Outline { get; } = cushion.Outline is { } outline && OutlineReading.Read(outline, order) is { } drawn && !drawn.Faults().Any() ? drawn : null;
+    public Engine.Specifications.Outlines.Outline? Outline { get; } =
+        cushion.Outline is { } outline && OutlineReading.Read(outline, order) is { } drawn && !drawn.Faults().Any() ? drawn : null;
 
     public Length? Depth => Outline?.Depth;
 
@@ -29,31 +31,45 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
 
     public ClosureKind? Closure => cushion.Closure?.Kind;
 
-    public Side? Side => cushion.Closure?.Side
-        ?? (Closure is { } closure && Offer?.SidesFor(closure) is [var first, ..] ? first : null);
+    public Side? Side => cushion.Closure?.Side ?? (Closure is { } closure && Offer?.SidesFor(closure) is [var first, ..] ? first : null);
 
     /// <summary>A zipper at the back stands in a section of its own that a wrapped strip meets, and a curved boxing has no corners; other
     /// boxings join at the corners.</summary>
-    public BoxingJoins Joins => cushion.Boxing?.Joins
-        ?? (Outline is { HasCorners: false } || (Closure == ClosureKind.Zipper && Side == Engine.Specifications.Side.Back) ? BoxingJoins.Back : BoxingJoins.Corners);
+    public BoxingJoins Joins =>
+        cushion.Boxing?.Joins
+        ?? (
+            Outline is { HasCorners: false } || (Closure == ClosureKind.Zipper && Side == Engine.Specifications.Side.Back)
+                ? BoxingJoins.Back
+                : BoxingJoins.Corners
+        );
 
     /// <summary>Whether the closure is a section of the boxing of its own.</summary>
-    public bool OpensBoxing => Side != Engine.Specifications.Side.Bottom
+    public bool OpensBoxing =>
+        Side != Engine.Specifications.Side.Bottom
         && Closure is ClosureKind.Zipper or ClosureKind.HookAndLoop or ClosureKind.Buttons or ClosureKind.Ties;
 
     public bool HasReturns => Offer is { Joins.Length: > 0 } && Joins == BoxingJoins.Back && OpensBoxing;
 
     /// <summary>A closure runs on round the corners of a straight back; a curved back it opens as it is, unless told otherwise.</summary>
-    public Length? Return => !HasReturns ? Engine.Measures.Length.Zero
-        : Or(cushion.Closure?.Return, Closure == ClosureKind.Zipper && HasStraightBack ? order.Practice.ZipperReturn : Engine.Measures.Length.Zero);
+    public Length? Return =>
+        !HasReturns
+            ? Engine.Measures.Length.Zero
+            : Or(
+                cushion.Closure?.Return,
+                Closure == ClosureKind.Zipper && HasStraightBack ? order.Practice.ZipperReturn : Engine.Measures.Length.Zero
+            );
 
-    private bool HasStraightBack => Outline?.Sides.All(static stretch => stretch.Side != Engine.Specifications.Side.Back || stretch.IsStraight) ?? true;
+    private bool HasStraightBack =>
+        Outline?.Sides.All(static stretch => stretch.Side != Engine.Specifications.Side.Back || stretch.IsStraight) ?? true;
 
     /// <summary>How far a closure at the back may run on: to the ends of the stretches beside it.</summary>
-    public Length? LongestReturn => Outline is { } outline && outline.Sides.Any(stretch => stretch.Side == Side)
-        ? Neighbours(outline.Sides, Side!.Value) : null;
+    public Length? LongestReturn =>
+        Outline is { } outline && outline.Sides.Any(stretch => stretch.Side == Side) ? Neighbours(outline.Sides, Side!.Value) : null;
 
-    private static Length Neighbours(System.Collections.Immutable.ImmutableArray<Engine.Specifications.Outlines.OutlineSide> sides, Side side)
+    private static Length Neighbours(
+        System.Collections.Immutable.ImmutableArray<Engine.Specifications.Outlines.OutlineSide> sides,
+        Side side
+    )
     {
         var shortest = Engine.Measures.Length.MaxValue;
         for (var i = 0; i < sides.Length; i++)
@@ -94,41 +110,52 @@ internal sealed class CushionReading(Cushion cushion, OrderReading order)
     public Length? NarrowestOverlap => TapeWidth is { } tape ? HookAndLoopClosure.NarrowestOverlap(tape, order.Practice.TapeMargin) : null;
 
     /// <summary>What the overlap lies across: the boxing's height, the way round a roll, or the depth of a divided face.</summary>
-    public Length? Across => Side == Engine.Specifications.Side.Bottom ? Depth : Offer is { Thickness: false } ? Outline?.Perimeter : BoxingHeight;
+    public Length? Across =>
+        Side == Engine.Specifications.Side.Bottom ? Depth
+        : Offer is { Thickness: false } ? Outline?.Perimeter
+        : BoxingHeight;
 
     public bool StripsAsSides => cushion.Closure?.Strips == HookAndLoopStrips.AsSides;
 
-    public Length? Overlap => Closure switch
-    {
-        ClosureKind.HookAndLoop when StripsAsSides => Across is { } height && SeamAllowance is { } seam && Fold is { } fold
-            ? HookAndLoopClosure.OverlapAsSides(height, seam, fold) : null,
-        not null when cushion.Closure?.Overlap is { } written => order.Length(written),
-        ClosureKind.HookAndLoop => NarrowestOverlap,
-        ClosureKind.Buttons => ButtonDiameter is { } diameter ? ButtonClosure.UsualOverlap(diameter) : null,
-        ClosureKind.Ties when Side != Engine.Specifications.Side.Bottom => UsualTiedOverlap,
-        ClosureKind.Envelope or ClosureKind.Ties => Across is { } across ? EnvelopeClosure.UsualOverlap(across) : null,
-        _ => null,
-    };
+    public Length? Overlap =>
+        Closure switch
+        {
+            ClosureKind.HookAndLoop when StripsAsSides => Across is { } height && SeamAllowance is { } seam && Fold is { } fold
+                ? HookAndLoopClosure.OverlapAsSides(height, seam, fold)
+                : null,
+            not null when cushion.Closure?.Overlap is { } written => order.Length(written),
+            ClosureKind.HookAndLoop => NarrowestOverlap,
+            ClosureKind.Buttons => ButtonDiameter is { } diameter ? ButtonClosure.UsualOverlap(diameter) : null,
+            ClosureKind.Ties when Side != Engine.Specifications.Side.Bottom => UsualTiedOverlap,
+            ClosureKind.Envelope or ClosureKind.Ties => Across is { } across ? EnvelopeClosure.UsualOverlap(across) : null,
+            _ => null,
+        };
 
     public Side HandleSide => cushion.Handle?.Side ?? Engine.Specifications.Side.Front;
 
     /// <summary>Finished length of what belongs to a side.</summary>
-    public Length? SideLength(Side side) => Outline?.Sides.Where(stretch => stretch.Side == side)
-        .Aggregate(Engine.Measures.Length.Zero, (sum, stretch) => sum + stretch.Length);
+    public Length? SideLength(Side side) =>
+        Outline
+            ?.Sides.Where(stretch => stretch.Side == side)
+            .Aggregate(Engine.Measures.Length.Zero, (sum, stretch) => sum + stretch.Length);
 
     /// <summary>Finished length of a side, less what the closure's returns take of it.</summary>
-    public Length? FreeLength(Side side) => HasReturns && side is Engine.Specifications.Side.Left or Engine.Specifications.Side.Right
-        ? SideLength(side) - Return
-        : SideLength(side);
+    public Length? FreeLength(Side side) =>
+        HasReturns && side is Engine.Specifications.Side.Left or Engine.Specifications.Side.Right
+            ? SideLength(side) - Return
+            : SideLength(side);
 
     /// <summary>Finished length of the seam on a side, which a gathered corner shortens by half its radius at each end.</summary>
     public Length? SeamLength(Side side) => Offer?.Kind == Construction.GatheredCorner ? SideLength(side) - Thickness : SideLength(side);
 
     /// <summary>Whether top and bottom meet at the front: a wedge that ends in an edge.</summary>
-    public bool IsSharp => Offer?.Takes(ConstructionField.FrontThickness) == true && (cushion.FrontThickness is null || order.Length(cushion.FrontThickness) == Engine.Measures.Length.Zero);
+    public bool IsSharp =>
+        Offer?.Takes(ConstructionField.FrontThickness) == true
+        && (cushion.FrontThickness is null || order.Length(cushion.FrontThickness) == Engine.Measures.Length.Zero);
 
     /// <summary>Whether its ends are drawn up or tied, and no seam runs round them.</summary>
-    public bool HasOpenEnds => cushion.Construction == Construction.Bolster && cushion.Ends is { Kind: not null and not BolsterEndKind.Flat };
+    public bool HasOpenEnds =>
+        cushion.Construction == Construction.Bolster && cushion.Ends is { Kind: not null and not BolsterEndKind.Flat };
 
     public string? Top => cushion.Fabrics?.Top ?? order.OnlyFabric;
 

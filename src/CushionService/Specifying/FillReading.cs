@@ -25,9 +25,12 @@ internal static class FillReading
             fill.Stock ?? (kind == FillKind.Foam ? "foam" : Words<LooseFill>.Of(material)),
             OrderReading.Decimal(fill.Density) ?? order.Stock(fill.Stock)?.Density ?? usual,
             order.Length(fill.Oversize) ?? (fill.Wrap is null ? order.Practice.FoamOversize : Length.Zero),
-            OrderReading.Decimal(fill.Plumpness) ?? UsualPlumpness)
+            OrderReading.Decimal(fill.Plumpness) ?? UsualPlumpness
+        )
         {
-            Wrap = fill.Wrap is { } wrap ? new WrapSpecification(wrap.Stock ?? OnlyBatting(order), wrap.Sides ?? WrapSides.ThreeSides, wrap.Layers ?? 1) : null,
+            Wrap = fill.Wrap is { } wrap
+                ? new WrapSpecification(wrap.Stock ?? OnlyBatting(order), wrap.Sides ?? WrapSides.ThreeSides, wrap.Layers ?? 1)
+                : null,
         };
     }
 

@@ -40,13 +40,19 @@ internal sealed class OrderReading
             FaceRounding = workroom?.FaceRounding ?? usual.FaceRounding,
             Squaring = Length(workroom?.Squaring) ?? usual.Squaring,
             Kerf = Length(workroom?.Kerf) ?? usual.Kerf,
-            Stitch = workroom?.Stitch is { Type: { } type } stitch && Length(stitch.Thickness) is { } thickness
-                ? new StitchSpecification(
-                    type,
-                    Length(stitch.StitchLength) is { Nanometres: > 0 } each ? each : Unit == LengthUnit.Inch ? UsualStitch : UsualMetricStitch,
-                    thickness,
-                    !StitchSpecification.HasBight(type) ? Engine.Measures.Length.Zero : Length(stitch.Bight) ?? (Unit == LengthUnit.Inch ? UsualBight : UsualMetricBight))
-                : null,
+            Stitch =
+                workroom?.Stitch is { Type: { } type } stitch && Length(stitch.Thickness) is { } thickness
+                    ? new StitchSpecification(
+                        type,
+                        Length(stitch.StitchLength) is { Nanometres: > 0 } each ? each
+                            : Unit == LengthUnit.Inch ? UsualStitch
+                            : UsualMetricStitch,
+                        thickness,
+                        !StitchSpecification.HasBight(type)
+                            ? Engine.Measures.Length.Zero
+                            : Length(stitch.Bight) ?? (Unit == LengthUnit.Inch ? UsualBight : UsualMetricBight)
+                    )
+                    : null,
             ThreadRatio = Decimal(workroom?.ThreadRatio),
             ThreadWaste = Decimal(workroom?.ThreadWaste) ?? usual.ThreadWaste,
         };
@@ -73,10 +79,10 @@ internal sealed class OrderReading
 
     /// <summary>The stocks that the order may take from: its own, and after them those of its price book.</summary>
     public IEnumerable<(string? Id, MaterialKind? Kind, decimal? Density)> Stocks =>
-    [
-        .. (Order.Stocks ?? []).Select(stock => (stock?.Id, stock?.Kind, Decimal(stock?.Density))),
-        .. Book?.Stocks.Select(stock => ((string?)stock.Id, (MaterialKind?)stock.Kind, stock.Density)) ?? [],
-    ];
+        [
+            .. (Order.Stocks ?? []).Select(stock => (stock?.Id, stock?.Kind, Decimal(stock?.Density))),
+            .. Book?.Stocks.Select(stock => ((string?)stock.Id, (MaterialKind?)stock.Kind, stock.Density)) ?? [],
+        ];
 
     /// <summary>The stock of a name; null when there is none.</summary>
     public (string? Id, MaterialKind? Kind, decimal? Density)? Stock(string? name) =>

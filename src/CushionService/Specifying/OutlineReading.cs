@@ -14,7 +14,10 @@ namespace CushionService.Specifying;
 /// <summary>Reads an order's outline as the engine's: which fields each kind takes, and what they make.</summary>
 internal static class OutlineReading
 {
-    private static readonly FrozenDictionary<OutlineKind, ImmutableArray<string>> FieldsByKind = new Dictionary<OutlineKind, ImmutableArray<string>>
+    private static readonly FrozenDictionary<OutlineKind, ImmutableArray<string>> FieldsByKind = new Dictionary<
+        OutlineKind,
+        ImmutableArray<string>
+    >
     {
         [OutlineKind.Rectangle] = [nameof(Outline.Width), nameof(Outline.Depth)],
         [OutlineKind.RoundedRectangle] = [nameof(Outline.Width), nameof(Outline.Depth), nameof(Outline.CornerRadius)],
@@ -62,24 +65,37 @@ internal static class OutlineReading
             OutlineKind.HalfRound => new HalfRoundOutline(At(outline.Width)),
             OutlineKind.DShape => new DShapeOutline(At(outline.Width), At(outline.Depth)),
             OutlineKind.Stadium => new StadiumOutline(At(outline.Width), At(outline.Depth)),
-            OutlineKind.Trapezoid => new TrapezoidOutline(At(outline.FrontWidth), At(outline.BackWidth), At(outline.Depth),
-                order.Length(outline.BackOffset) ?? TrapezoidOutline.Centred(At(outline.FrontWidth), At(outline.BackWidth))),
+            OutlineKind.Trapezoid => new TrapezoidOutline(
+                At(outline.FrontWidth),
+                At(outline.BackWidth),
+                At(outline.Depth),
+                order.Length(outline.BackOffset) ?? TrapezoidOutline.Centred(At(outline.FrontWidth), At(outline.BackWidth))
+            ),
             OutlineKind.Tee => new TeeOutline(At(outline.Width), At(outline.Depth), At(outline.EarWidth), At(outline.EarDepth)),
-            OutlineKind.Ell => new EllOutline(At(outline.Width), At(outline.Depth), At(outline.NotchWidth), At(outline.NotchDepth), outline.NotchSide ?? Side.Right),
+            OutlineKind.Ell => new EllOutline(
+                At(outline.Width),
+                At(outline.Depth),
+                At(outline.NotchWidth),
+                At(outline.NotchDepth),
+                outline.NotchSide ?? Side.Right
+            ),
             OutlineKind.U => new UOutline(At(outline.Width), At(outline.Depth), At(outline.NotchWidth), At(outline.NotchDepth)),
             OutlineKind.RegularPolygon => new RegularPolygonOutline(outline.SideCount!.Value, At(outline.SideLength)),
-            OutlineKind.Polygon => corner is { } radius && Corners(outline.Points!, order) is { } points ? new PolygonOutline(points, radius) : null,
+            OutlineKind.Polygon => corner is { } radius && Corners(outline.Points!, order) is { } points
+                ? new PolygonOutline(points, radius)
+                : null,
             _ => null,
         };
 
         Length At(Measure? measure) => order.Length(measure)!.Value;
 
-        bool Has(string field) => field switch
-        {
-            nameof(Outline.SideCount) => outline.SideCount is >= 3 and <= 24,
-            nameof(Outline.Points) => outline.Points is { Count: >= 3 and <= 100 },
-            _ => order.Length(Field(outline, field)) > Length.Zero,
-        };
+        bool Has(string field) =>
+            field switch
+            {
+                nameof(Outline.SideCount) => outline.SideCount is >= 3 and <= 24,
+                nameof(Outline.Points) => outline.Points is { Count: >= 3 and <= 100 },
+                _ => order.Length(Field(outline, field)) > Length.Zero,
+            };
     }
 
     /// <summary>The corners of a polygon, counter-clockwise; null when one cannot be read.</summary>
@@ -104,20 +120,21 @@ internal static class OutlineReading
     private static Length OnMicrometre(Length length) => Length.FromNanometres((long)Math.Round(length.Nanometres / 1000.0) * 1000);
 
     /// <summary>A field by its name.</summary>
-    public static Measure? Field(Outline outline, string field) => field switch
-    {
-        nameof(Outline.Width) => outline.Width,
-        nameof(Outline.Depth) => outline.Depth,
-        nameof(Outline.Diameter) => outline.Diameter,
-        nameof(Outline.CornerRadius) => outline.CornerRadius,
-        nameof(Outline.FrontWidth) => outline.FrontWidth,
-        nameof(Outline.BackWidth) => outline.BackWidth,
-        nameof(Outline.BackOffset) => outline.BackOffset,
-        nameof(Outline.EarWidth) => outline.EarWidth,
-        nameof(Outline.EarDepth) => outline.EarDepth,
-        nameof(Outline.NotchWidth) => outline.NotchWidth,
-        nameof(Outline.NotchDepth) => outline.NotchDepth,
-        nameof(Outline.SideLength) => outline.SideLength,
-        _ => null,
-    };
+    public static Measure? Field(Outline outline, string field) =>
+        field switch
+        {
+            nameof(Outline.Width) => outline.Width,
+            nameof(Outline.Depth) => outline.Depth,
+            nameof(Outline.Diameter) => outline.Diameter,
+            nameof(Outline.CornerRadius) => outline.CornerRadius,
+            nameof(Outline.FrontWidth) => outline.FrontWidth,
+            nameof(Outline.BackWidth) => outline.BackWidth,
+            nameof(Outline.BackOffset) => outline.BackOffset,
+            nameof(Outline.EarWidth) => outline.EarWidth,
+            nameof(Outline.EarDepth) => outline.EarDepth,
+            nameof(Outline.NotchWidth) => outline.NotchWidth,
+            nameof(Outline.NotchDepth) => outline.NotchDepth,
+            nameof(Outline.SideLength) => outline.SideLength,
+            _ => null,
+        };
 }

@@ -14,15 +14,18 @@ internal static class PriceReading
 
     /// <summary>Prices by item, each in the place of a usual one.</summary>
     public static ImmutableDictionary<string, ItemPriceSpecification> Of(
-        IReadOnlyList<ItemPrice> prices, ImmutableDictionary<string, ItemPriceSpecification> usual, Currency? currency) =>
-        prices.Count == 0 ? usual : usual.SetItems(prices.Select(price => KeyValuePair.Create(price.Item!, Of(price, currency!.Value))));
+        IReadOnlyList<ItemPrice> prices,
+        ImmutableDictionary<string, ItemPriceSpecification> usual,
+        Currency? currency
+    ) => prices.Count == 0 ? usual : usual.SetItems(prices.Select(price => KeyValuePair.Create(price.Item!, Of(price, currency!.Value))));
 
     /// <summary>The price of a cloth.</summary>
     public static ItemPriceSpecification Of(Price price, Currency currency) =>
         Of(price.Amount!, price.Per!.Value, price.Breaks, price.CutFee, currency);
 
     /// <summary>What the order's price book says of a cloth; null when it says nothing.</summary>
-    public static ItemPriceSpecification? InBook(Fabric fabric, OrderReading order) => order.Book?.Prices.GetValueOrDefault(fabric.Item ?? fabric.Id ?? "");
+    public static ItemPriceSpecification? InBook(Fabric fabric, OrderReading order) =>
+        order.Book?.Prices.GetValueOrDefault(fabric.Item ?? fabric.Id ?? "");
 
     /// <summary>An amount in a currency.</summary>
     public static Money Amount(string amount, Currency currency) => new(Number(amount), currency);
@@ -31,9 +34,19 @@ internal static class PriceReading
     public static decimal Number(string amount) => decimal.Parse(amount, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
 
     private static ItemPriceSpecification Of(ItemPrice price, Currency currency) =>
-        Of(price.Amount!, price.Per!.Value, price.Breaks, price.CutFee, currency) with { Step = (decimal?)price.Step, Minimum = (decimal?)price.Minimum };
+        Of(price.Amount!, price.Per!.Value, price.Breaks, price.CutFee, currency) with
+        {
+            Step = (decimal?)price.Step,
+            Minimum = (decimal?)price.Minimum,
+        };
 
-    private static ItemPriceSpecification Of(string amount, SaleUnit per, IReadOnlyList<PriceBreak>? breaks, string? cutFee, Currency currency) =>
+    private static ItemPriceSpecification Of(
+        string amount,
+        SaleUnit per,
+        IReadOnlyList<PriceBreak>? breaks,
+        string? cutFee,
+        Currency currency
+    ) =>
         new(Amount(amount, currency), per)
         {
             Breaks = [.. (breaks ?? []).Select(step => new QuantityBreak((decimal)step.From!.Value, Amount(step.Amount!, currency)))],

@@ -31,7 +31,11 @@ internal static class Specify
         };
     }
 
-    private static ImmutableArray<TTo> Each<TFrom, TTo>(IReadOnlyList<TFrom>? entries, Func<TFrom, int, OrderReading, TTo> read, OrderReading order)
+    private static ImmutableArray<TTo> Each<TFrom, TTo>(
+        IReadOnlyList<TFrom>? entries,
+        Func<TFrom, int, OrderReading, TTo> read,
+        OrderReading order
+    )
     {
         if (entries is not { Count: > 0 })
         {
@@ -50,7 +54,8 @@ internal static class Specify
     private static CushionSpecification Cushion(Cushion cushion, int index, OrderReading order)
     {
         CushionReading reading = order.Cushion(cushion);
-        string top = reading.Top!, sides = cushion.Fabrics?.Sides ?? top;
+        string top = reading.Top!,
+            sides = cushion.Fabrics?.Sides ?? top;
         var plain = new CushionSpecification
         {
             Id = cushion.Id!,
@@ -65,11 +70,19 @@ internal static class Specify
             Closure = Closure(reading),
             Handle = cushion.Handle is { } handle
                 ? new HandleSpecification(
-                    handle.Kind!.Value, reading.HandleSide, order.Length(handle.Width)!.Value, order.Length(handle.Length)!.Value, order.Length(handle.Span)!.Value)
+                    handle.Kind!.Value,
+                    reading.HandleSide,
+                    order.Length(handle.Width)!.Value,
+                    order.Length(handle.Length)!.Value,
+                    order.Length(handle.Span)!.Value
+                )
                 : null,
             Trim = TrimReading.Of(cushion, reading, order),
             Fill = FillReading.Of(cushion.Fill, order),
-            Fabrics = TrimReading.Fabrics(cushion, new FabricRoles(top, cushion.Fabrics?.Bottom ?? top, sides, cushion.Handle?.Fabric ?? sides)),
+            Fabrics = TrimReading.Fabrics(
+                cushion,
+                new FabricRoles(top, cushion.Fabrics?.Bottom ?? top, sides, cushion.Handle?.Fabric ?? sides)
+            ),
         };
         return new ConstructionReading(cushion, order).Of(plain);
     }
@@ -81,9 +94,26 @@ internal static class Specify
         {
             ClosureKind.Zipper => new ZipperClosure(side, reading.Return!.Value, reading.TurnUnder!.Value, reading.Lap!.Value),
             ClosureKind.HookAndLoop => new HookAndLoopClosure(
-                side, reading.Return!.Value, reading.Fold!.Value, reading.Overlap!.Value, reading.TapeWidth!.Value),
-            ClosureKind.Buttons => new ButtonClosure(side, reading.Return!.Value, reading.Fold!.Value, reading.Overlap!.Value, reading.ButtonDiameter!.Value),
-            ClosureKind.Ties => new TieClosure(side, reading.Return!.Value, reading.Fold!.Value, reading.Overlap!.Value, reading.TieLength!.Value),
+                side,
+                reading.Return!.Value,
+                reading.Fold!.Value,
+                reading.Overlap!.Value,
+                reading.TapeWidth!.Value
+            ),
+            ClosureKind.Buttons => new ButtonClosure(
+                side,
+                reading.Return!.Value,
+                reading.Fold!.Value,
+                reading.Overlap!.Value,
+                reading.ButtonDiameter!.Value
+            ),
+            ClosureKind.Ties => new TieClosure(
+                side,
+                reading.Return!.Value,
+                reading.Fold!.Value,
+                reading.Overlap!.Value,
+                reading.TieLength!.Value
+            ),
             ClosureKind.Envelope => new EnvelopeClosure(side, reading.Fold!.Value, reading.Overlap!.Value),
             _ => new HandSewnClosure(side),
         };
@@ -101,7 +131,8 @@ internal static class Specify
             corners.IsEmpty ? order.Length(piece.Width)!.Value : corners.Max(corner => corner.X) - low.X,
             corners.IsEmpty ? order.Length(piece.Length)!.Value : corners.Max(corner => corner.Y) - low.Y,
             piece.Rotation,
-            [.. corners.Select(corner => corner.Moved(-low.X, -low.Y))]);
+            [.. corners.Select(corner => corner.Moved(-low.X, -low.Y))]
+        );
     }
 
     private static FabricSpecification Fabric(Fabric fabric, int index, OrderReading order)
@@ -123,8 +154,15 @@ internal static class Specify
             Squaring = order.Length(fabric.Squaring) ?? order.Practice.Squaring,
             Sold = SaleReading.Rule(fabric, order)!,
             OnHand = fabric.OnHand is { } offcuts
-                ? [.. offcuts.SelectMany(offcut => Enumerable.Repeat(
-                    new OffcutSpecification(order.Length(offcut.Width)!.Value, order.Length(offcut.Length)!.Value), offcut.Quantity ?? 1))]
+                ?
+                [
+                    .. offcuts.SelectMany(offcut =>
+                        Enumerable.Repeat(
+                            new OffcutSpecification(order.Length(offcut.Width)!.Value, order.Length(offcut.Length)!.Value),
+                            offcut.Quantity ?? 1
+                        )
+                    ),
+                ]
                 : [],
             Price = fabric.Price is { } price ? PriceReading.Of(price, order.Currency!.Value) : PriceReading.InBook(fabric, order),
         };

@@ -20,12 +20,15 @@ internal static class OrderedWindow
         IAsyncEnumerable<TEntry> entries,
         Func<TEntry, CancellationToken, Task<TAnswer>> answer,
         Func<TAnswer, bool, CancellationToken, ValueTask> write,
-        CancellationToken cancellation)
+        CancellationToken cancellation
+    )
     {
         using CancellationTokenSource ending = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         using SemaphoreSlim room = new(Size);
         using SemaphoreSlim hands = new(Hands);
-        Channel<Task<TAnswer>> underway = Channel.CreateUnbounded<Task<TAnswer>>(new UnboundedChannelOptions { SingleReader = true, SingleWriter = true });
+        Channel<Task<TAnswer>> underway = Channel.CreateUnbounded<Task<TAnswer>>(
+            new UnboundedChannelOptions { SingleReader = true, SingleWriter = true }
+        );
         Task taking = TakeAsync(ending.Token);
         try
         {

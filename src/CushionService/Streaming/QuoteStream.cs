@@ -14,8 +14,11 @@ internal sealed partial class QuoteStream(OrderDesk desk, OrderWork work, ILogge
     /// <param name="write">Writes an answer; told whether the next is ready too.</param>
     /// <param name="cancellation">The caller gave up.</param>
     public Task AnswerAsync(
-        Caller caller, IAsyncEnumerable<NumberedOrder> orders, Func<NumberedQuote, bool, CancellationToken, ValueTask> write, CancellationToken cancellation) =>
-        OrderedWindow.AnswerAsync(orders, (order, ending) => QuoteAsync(caller, order, ending), write, cancellation);
+        Caller caller,
+        IAsyncEnumerable<NumberedOrder> orders,
+        Func<NumberedQuote, bool, CancellationToken, ValueTask> write,
+        CancellationToken cancellation
+    ) => OrderedWindow.AnswerAsync(orders, (order, ending) => QuoteAsync(caller, order, ending), write, cancellation);
 
     private async Task<NumberedQuote> QuoteAsync(Caller caller, NumberedOrder order, CancellationToken cancellation)
     {
@@ -26,8 +29,15 @@ internal sealed partial class QuoteStream(OrderDesk desk, OrderWork work, ILogge
 
         try
         {
-            return new NumberedQuote(order.Number, await work.DoInTurnAsync(
-                caller, reading, (read, ending) => read.Send(desk, static (desk, order, cancellation) => desk.Quote(order, cancellation), ending), cancellation));
+            return new NumberedQuote(
+                order.Number,
+                await work.DoInTurnAsync(
+                    caller,
+                    reading,
+                    (read, ending) => read.Send(desk, static (desk, order, cancellation) => desk.Quote(order, cancellation), ending),
+                    cancellation
+                )
+            );
         }
         catch (Exception fault) when (!cancellation.IsCancellationRequested)
         {
@@ -36,7 +46,8 @@ internal sealed partial class QuoteStream(OrderDesk desk, OrderWork work, ILogge
         }
     }
 
-    private static NumberedQuote Refused(long number, string code, string detail) => new(number, new Refusal([new Violation("", code, detail)]));
+    private static NumberedQuote Refused(long number, string code, string detail) =>
+        new(number, new Refusal([new Violation("", code, detail)]));
 
     [LoggerMessage(LogLevel.Error, "Order {Number} of a stream failed")]
     private static partial void LogFault(ILogger log, Exception fault, long number);

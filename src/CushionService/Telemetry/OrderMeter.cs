@@ -9,25 +9,46 @@ namespace CushionService.Telemetry;
 /// <summary>Counts what becomes of orders: answers, refusals by code, and how good the layouts are. Nothing of an order's content is told.</summary>
 internal static class OrderMeter
 {
-    private static readonly Counter<long> Orders =
-        Instruments.Meter.CreateCounter<long>("cushionservice.orders", "{order}", "Orders worked on, by whether they were answered.");
+    private static readonly Counter<long> Orders = Instruments.Meter.CreateCounter<long>(
+        "cushionservice.orders",
+        "{order}",
+        "Orders worked on, by whether they were answered."
+    );
 
-    private static readonly Counter<long> Refusals =
-        Instruments.Meter.CreateCounter<long>("cushionservice.refusals", "{violation}", "Violations told, by code.");
+    private static readonly Counter<long> Refusals = Instruments.Meter.CreateCounter<long>(
+        "cushionservice.refusals",
+        "{violation}",
+        "Violations told, by code."
+    );
 
-    private static readonly Counter<long> Layouts =
-        Instruments.Meter.CreateCounter<long>("cushionservice.layouts", "{layout}", "Layouts made, by whether none could be sold shorter.");
+    private static readonly Counter<long> Layouts = Instruments.Meter.CreateCounter<long>(
+        "cushionservice.layouts",
+        "{layout}",
+        "Layouts made, by whether none could be sold shorter."
+    );
 
-    private static readonly Counter<long> Steps =
-        Instruments.Meter.CreateCounter<long>("cushionservice.search.steps", "{step}", "Steps of search.");
+    private static readonly Counter<long> Steps = Instruments.Meter.CreateCounter<long>(
+        "cushionservice.search.steps",
+        "{step}",
+        "Steps of search."
+    );
 
-    private static readonly Counter<double> Sold = Instruments.Meter.CreateCounter<double>("cushionservice.cloth.sold", "m", "Cloth to buy.");
+    private static readonly Counter<double> Sold = Instruments.Meter.CreateCounter<double>(
+        "cushionservice.cloth.sold",
+        "m",
+        "Cloth to buy."
+    );
 
     private static readonly Counter<double> Saved = Instruments.Meter.CreateCounter<double>(
-        "cushionservice.cloth.saved", "m", "Cloth that need not be bought, compared with laying the pieces on shelves (next fit, decreasing height).");
+        "cushionservice.cloth.saved",
+        "m",
+        "Cloth that need not be bought, compared with laying the pieces on shelves (next fit, decreasing height)."
+    );
 
-    private static readonly KeyValuePair<string, object?> Answered = new("outcome", "answered"), Refused = new("outcome", "refused");
-    private static readonly KeyValuePair<string, object?> Proven = new("proven", true), Open = new("proven", false);
+    private static readonly KeyValuePair<string, object?> Answered = new("outcome", "answered"),
+        Refused = new("outcome", "refused");
+    private static readonly KeyValuePair<string, object?> Proven = new("proven", true),
+        Open = new("proven", false);
 
     /// <summary>Counts an order that was answered.</summary>
     public static void Count() => Orders.Add(1, Answered);

@@ -14,22 +14,36 @@ internal static class TelemetrySetup
 {
     // What .NET counts of the server and of its own memory and threads.
     private static readonly string[] Meters =
-        [Instruments.Name, "Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "System.Runtime"];
+    [
+        Instruments.Name,
+        "Microsoft.AspNetCore.Hosting",
+        "Microsoft.AspNetCore.Server.Kestrel",
+        "System.Runtime",
+    ];
 
     public static void AddTelemetry(this WebApplicationBuilder builder)
     {
         builder.Logging.ClearProviders();
         // No logger of the whole process: each of two hosts in one keeps to its own.
-        builder.Services.AddSerilog(logger => logger.ReadFrom.Configuration(builder.Configuration), preserveStaticLogger: true, writeToProviders: true);
-        OpenTelemetryBuilder telemetry = builder.Services.AddOpenTelemetry()
+        builder.Services.AddSerilog(
+            logger => logger.ReadFrom.Configuration(builder.Configuration),
+            preserveStaticLogger: true,
+            writeToProviders: true
+        );
+        OpenTelemetryBuilder telemetry = builder
+            .Services.AddOpenTelemetry()
             .ConfigureResource(resource => resource.AddService("cushionservice", serviceVersion: Wording.EngineVersion.Current))
             .WithMetrics(metrics => metrics.AddMeter(Meters).AddPrometheusExporter());
         if (builder.Configuration["OTEL_EXPORTER_OTLP_ENDPOINT"] is not null)
         {
             telemetry.WithMetrics(metrics => metrics.AddOtlpExporter());
-            telemetry.WithTracing(traces => traces
-                .AddAspNetCoreInstrumentation(options => options.Filter = http => !http.Request.Path.StartsWithSegments("/health") && http.Request.Path != "/metrics")
-                .AddOtlpExporter());
+            telemetry.WithTracing(traces =>
+                traces
+                    .AddAspNetCoreInstrumentation(options =>
+                        options.Filter = http => !http.Request.Path.StartsWithSegments("/health") && http.Request.Path != "/metrics"
+                    )
+                    .AddOtlpExporter()
+            );
             telemetry.WithLogging(logs => logs.AddOtlpExporter());
         }
     }

@@ -21,10 +21,17 @@ internal static class AdditionRules
         Applies(AdditionKind.Pocket, cushion.Pocket is not null, nameof(Cushion.Pocket), Pocket);
         Applies(AdditionKind.Base, cushion.Base is BaseKind.AntiSlip, nameof(Cushion.Base), Base);
         Applies(AdditionKind.Vents, cushion.Vents > 0, nameof(Cushion.Vents), Vents);
-        if (IsCoated(cushion, reading, findings.Reading) && cushion.Fill is { Kind: FillKind.Foam }
-            && (findings.Reading.Length(cushion.Fill.Oversize) ?? findings.Reading.Practice.FoamOversize) > CoatedOversize)
+        if (
+            IsCoated(cushion, reading, findings.Reading)
+            && cushion.Fill is { Kind: FillKind.Foam }
+            && (findings.Reading.Length(cushion.Fill.Oversize) ?? findings.Reading.Practice.FoamOversize) > CoatedOversize
+        )
         {
-            findings.Warn("Fill.Oversize", "foam-too-large-for-coated", $"Coated cloth does not give: foam more than {findings.Reading.Text(CoatedOversize)} larger than its cover strains the seams.");
+            findings.Warn(
+                "Fill.Oversize",
+                "foam-too-large-for-coated",
+                $"Coated cloth does not give: foam more than {findings.Reading.Text(CoatedOversize)} larger than its cover strains the seams."
+            );
         }
 
         void Applies(AdditionKind kind, bool given, string field, Action<Cushion, CushionReading, Findings> check)
@@ -35,7 +42,11 @@ internal static class AdditionRules
             }
             else if (given)
             {
-                findings.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to construction {CushionValidator.Json(offer.Kind)}.");
+                findings.Refuse(
+                    field,
+                    "not-applicable",
+                    $"{FieldNames.Words(field)} does not apply to construction {CushionValidator.Json(offer.Kind)}."
+                );
             }
         }
     }
@@ -52,10 +63,18 @@ internal static class AdditionRules
         OrderReading order = findings.Reading;
         if (TrimReading.TieLength(ties, order) is { } length && length > LongTie)
         {
-            findings.Warn("Ties.Length", "long-ties", $"Ties of {order.Text(length)} are longer than the usual {order.Text(LongTie)} and can tangle or strangle.");
+            findings.Warn(
+                "Ties.Length",
+                "long-ties",
+                $"Ties of {order.Text(length)} are longer than the usual {order.Text(LongTie)} and can tangle or strangle."
+            );
         }
 
-        if (TrimReading.TieWidth(ties, order) is { } width && reading.SideLength(side) is { } stretch && (ties.Pairs ?? 2) * 2 * width > stretch)
+        if (
+            TrimReading.TieWidth(ties, order) is { } width
+            && reading.SideLength(side) is { } stretch
+            && (ties.Pairs ?? 2) * 2 * width > stretch
+        )
         {
             findings.Refuse("Ties.Pairs", "side-too-short", $"A side of {order.Text(stretch)} is too short for so many ties.");
         }
@@ -73,7 +92,13 @@ internal static class AdditionRules
         OrderReading order = findings.Reading;
         if (reading.Outline is { } outline && order.Length(straps.Length) is { } length && length < outline.Width)
         {
-            findings.RefuseRange("Straps.Length", "out-of-range", $"A strap reaches from seam to seam, at least {order.Text(outline.Width)}.", outline.Width, null);
+            findings.RefuseRange(
+                "Straps.Length",
+                "out-of-range",
+                $"A strap reaches from seam to seam, at least {order.Text(outline.Width)}.",
+                outline.Width,
+                null
+            );
         }
 
         if (reading.Side == Side.Bottom)
@@ -95,21 +120,34 @@ internal static class AdditionRules
         }
 
         OrderReading order = findings.Reading;
-        if (reading.Outline is not { } outline || tufts is not { Rows: >= 1 and <= 12, Columns: >= 1 and <= 24 } || TrimReading.Tufts(tufts, order) is not { } read)
+        if (
+            reading.Outline is not { } outline
+            || tufts is not { Rows: >= 1 and <= 12, Columns: >= 1 and <= 24 }
+            || TrimReading.Tufts(tufts, order) is not { } read
+        )
         {
             return;
         }
 
         if (outline.Kind is not (OutlineKind.Rectangle or OutlineKind.RoundedRectangle))
         {
-            findings.Refuse("Tufts", "not-combinable", $"Tufts need a rectangle, rounded or not, not outline {CushionValidator.Json(outline.Kind)}.");
+            findings.Refuse(
+                "Tufts",
+                "not-combinable",
+                $"Tufts need a rectangle, rounded or not, not outline {CushionValidator.Json(outline.Kind)}."
+            );
         }
 
-        Length across = Length.FromNanometres(outline.Width.Nanometres / read.Columns), along = Length.FromNanometres(outline.Depth.Nanometres / read.Rows);
+        Length across = Length.FromNanometres(outline.Width.Nanometres / read.Columns),
+            along = Length.FromNanometres(outline.Depth.Nanometres / read.Rows);
         Length interval = Length.Min(across, along);
         if (interval < 2 * read.ButtonDiameter)
         {
-            findings.Refuse("Tufts", "tufts-too-close", $"Tufts {order.Text(interval)} apart leave too little between buttons of {order.Text(read.ButtonDiameter)}.");
+            findings.Refuse(
+                "Tufts",
+                "tufts-too-close",
+                $"Tufts {order.Text(interval)} apart leave too little between buttons of {order.Text(read.ButtonDiameter)}."
+            );
         }
 
         if (read.PullDepth > Length.Zero && (outline.Kind != OutlineKind.Rectangle || reading.Offer is { Thickness: false }))
@@ -118,7 +156,13 @@ internal static class AdditionRules
         }
         else if (reading.Thickness is { } thickness && 2 * read.PullDepth >= thickness)
         {
-            findings.RefuseRange("Tufts.PullDepth", "out-of-range", "Tufts may be pulled less than half as deep as the cushion is thick.", Length.Zero, Length.FromNanometres(thickness.Nanometres / 2));
+            findings.RefuseRange(
+                "Tufts.PullDepth",
+                "out-of-range",
+                "Tufts may be pulled less than half as deep as the cushion is thick.",
+                Length.Zero,
+                Length.FromNanometres(thickness.Nanometres / 2)
+            );
         }
     }
 
@@ -143,12 +187,24 @@ internal static class AdditionRules
         OrderReading order = findings.Reading;
         if (order.Length(pocket.Height) is { } height && reading.BoxingHeight is { } boxing && height > boxing)
         {
-            findings.RefuseRange("Pocket.Height", "out-of-range", $"A pocket may be at most as high as the boxing, {order.Text(boxing)}.", null, boxing);
+            findings.RefuseRange(
+                "Pocket.Height",
+                "out-of-range",
+                $"A pocket may be at most as high as the boxing, {order.Text(boxing)}.",
+                null,
+                boxing
+            );
         }
 
         if (order.Length(pocket.Width) is { } width && reading.FreeLength(side) is { } free && width > free)
         {
-            findings.RefuseRange("Pocket.Width", "out-of-range", $"The pocket must fit the side, of which {order.Text(free)} is free.", null, free);
+            findings.RefuseRange(
+                "Pocket.Width",
+                "out-of-range",
+                $"The pocket must fit the side, of which {order.Text(free)} is free.",
+                null,
+                free
+            );
         }
     }
 
@@ -167,7 +223,11 @@ internal static class AdditionRules
             findings.Refuse("Vents", "not-combinable", "Vents need a side of a boxing without closure, handle or pocket.");
         }
 
-        if (cushion is { Fill.Kind: not FillKind.None, Vents: null or 0 } && cushion.Fill is not null && IsCoated(cushion, reading, findings.Reading))
+        if (
+            cushion is { Fill.Kind: not FillKind.None, Vents: null or 0 }
+            && cushion.Fill is not null
+            && IsCoated(cushion, reading, findings.Reading)
+        )
         {
             findings.Warn("Vents", "coated-without-vents", "A cushion all of coated cloth needs vents, or the air cannot leave it.");
         }

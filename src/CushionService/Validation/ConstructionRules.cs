@@ -12,7 +12,10 @@ namespace CushionService.Validation;
 internal static class ConstructionRules
 {
     private static readonly ImmutableArray<(ConstructionField Field, string Name, Func<Cushion, object?> Get)> Fields =
-        [.. Enum.GetValues<ConstructionField>().Select(field => (field, field.ToString(), Getters.Of<Cushion, object?>(typeof(Cushion).GetProperty(field.ToString())!)))];
+    [
+        .. Enum.GetValues<ConstructionField>()
+            .Select(field => (field, field.ToString(), Getters.Of<Cushion, object?>(typeof(Cushion).GetProperty(field.ToString())!))),
+    ];
 
     public static void Check(Cushion cushion, CushionReading reading, Findings findings)
     {
@@ -22,11 +25,19 @@ internal static class ConstructionRules
             bool given = get(cushion) is not null;
             if (given && !offer.Takes(field))
             {
-                findings.Refuse(name, "not-applicable", $"{FieldNames.Words(name)} does not apply to construction {CushionValidator.Json(offer.Kind)}.");
+                findings.Refuse(
+                    name,
+                    "not-applicable",
+                    $"{FieldNames.Words(name)} does not apply to construction {CushionValidator.Json(offer.Kind)}."
+                );
             }
             else if (!given && offer.Requires(field))
             {
-                findings.Refuse(name, "required", $"{FieldNames.Words(name)} is required for construction {CushionValidator.Json(offer.Kind)}.");
+                findings.Refuse(
+                    name,
+                    "required",
+                    $"{FieldNames.Words(name)} is required for construction {CushionValidator.Json(offer.Kind)}."
+                );
             }
         }
 
@@ -66,7 +77,13 @@ internal static class ConstructionRules
         OrderReading order = findings.Reading;
         if (order.Length(cushion.FrontThickness) is { } front && front >= thickness)
         {
-            findings.RefuseRange("FrontThickness", "out-of-range", $"A wedge is thinner at the front than at the back, {order.Text(thickness)}.", Length.Zero, thickness);
+            findings.RefuseRange(
+                "FrontThickness",
+                "out-of-range",
+                $"A wedge is thinner at the front than at the back, {order.Text(thickness)}.",
+                Length.Zero,
+                thickness
+            );
         }
 
         Length? limit = cushion.Construction switch
@@ -77,7 +94,13 @@ internal static class ConstructionRules
         };
         if (limit is { } below && thickness >= below)
         {
-            findings.RefuseRange("Thickness", "out-of-range", $"Thickness must be less than {order.Text(below)} on this outline.", null, below);
+            findings.RefuseRange(
+                "Thickness",
+                "out-of-range",
+                $"Thickness must be less than {order.Text(below)} on this outline.",
+                null,
+                below
+            );
         }
     }
 
@@ -96,21 +119,37 @@ internal static class ConstructionRules
             var deepest = Length.FromNanometres(outline.Width.Nanometres / channels.Count / 2);
             if (channels.Crown > deepest)
             {
-                findings.RefuseRange("Channels.Crown", "out-of-range", $"A crown may be at most half as high as its channel is wide, {order.Text(deepest)}.", null, deepest);
+                findings.RefuseRange(
+                    "Channels.Crown",
+                    "out-of-range",
+                    $"A crown may be at most half as high as its channel is wide, {order.Text(deepest)}.",
+                    null,
+                    deepest
+                );
             }
         }
 
         var quarter = Length.FromNanometres(Length.Min(outline.Width, outline.Depth).Nanometres / 4);
         if (order.Length(cushion.CornerTaper) is { } taper && taper >= quarter)
         {
-            findings.RefuseRange("CornerTaper", "out-of-range", $"A corner may be drawn in by less than a quarter of its shorter side, {order.Text(quarter)}.", null, quarter);
+            findings.RefuseRange(
+                "CornerTaper",
+                "out-of-range",
+                $"A corner may be drawn in by less than a quarter of its shorter side, {order.Text(quarter)}.",
+                null,
+                quarter
+            );
         }
 
         void Rectangular(bool given, string field)
         {
             if (given && outline.Kind != OutlineKind.Rectangle)
             {
-                findings.Refuse(field, "not-combinable", $"{FieldNames.Words(field)} needs a rectangle, not outline {CushionValidator.Json(outline.Kind)}.");
+                findings.Refuse(
+                    field,
+                    "not-combinable",
+                    $"{FieldNames.Words(field)} needs a rectangle, not outline {CushionValidator.Json(outline.Kind)}."
+                );
             }
         }
     }

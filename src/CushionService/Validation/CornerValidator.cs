@@ -10,13 +10,13 @@ internal sealed class CornerValidator : RecordValidator<Corner>
     private static readonly Length Furthest = Length.FromInches(2000);
 
     public CornerValidator()
-        : base((corner, findings) =>
-        {
-            Reads(corner.X, nameof(Corner.X), findings);
-            Reads(corner.Y, nameof(Corner.Y), findings);
-        })
-    {
-    }
+        : base(
+            (corner, findings) =>
+            {
+                Reads(corner.X, nameof(Corner.X), findings);
+                Reads(corner.Y, nameof(Corner.Y), findings);
+            }
+        ) { }
 
     private static void Reads(Contract.Measure? measure, string field, Findings findings)
     {
@@ -31,7 +31,13 @@ internal sealed class CornerValidator : RecordValidator<Corner>
         }
         else if (length > Furthest || length < -Furthest)
         {
-            findings.RefuseRange(field, "out-of-range", $"{field} must be between {order.Text(-Furthest)} and {order.Text(Furthest)}.", -Furthest, Furthest);
+            findings.RefuseRange(
+                field,
+                "out-of-range",
+                $"{field} must be between {order.Text(-Furthest)} and {order.Text(Furthest)}.",
+                -Furthest,
+                Furthest
+            );
         }
     }
 }

@@ -21,14 +21,23 @@ internal sealed partial class CostingValidator : RecordValidator<Costing>
                     findings.Refuse(nameof(Costing.Margin), "not-combinable", "A price is made by a markup or by a margin, not by both.");
                 }
 
-                if (costing.Rounding?.Step is { } step && IsAmount().IsMatch(step) && findings.Reading.Currency is { } currency && !IsCoins(PriceReading.Amount(step, currency)))
+                if (
+                    costing.Rounding?.Step is { } step
+                    && IsAmount().IsMatch(step)
+                    && findings.Reading.Currency is { } currency
+                    && !IsCoins(PriceReading.Amount(step, currency))
+                )
                 {
                     double coin = Math.Pow(10, -currency.Decimals);
-                    findings.Refuse("Rounding.Step", "out-of-range", $"Step must be in whole coins of {currency.Code}, and at least one.", new FindingRange(coin, null));
+                    findings.Refuse(
+                        "Rounding.Step",
+                        "out-of-range",
+                        $"Step must be in whole coins of {currency.Code}, and at least one.",
+                        new FindingRange(coin, null)
+                    );
                 }
-            })
-    {
-    }
+            }
+        ) { }
 
     private static bool IsCoins(Money step) => step.Amount > 0 && step == step.RoundHalfUp();
 
@@ -61,8 +70,7 @@ internal sealed partial class CostingValidator : RecordValidator<Costing>
                             findings.Refuse(at, "duplicate", $"Operation {word} stands twice in operations.");
                         }
                     }
-                })
-        {
-        }
+                }
+            ) { }
     }
 }

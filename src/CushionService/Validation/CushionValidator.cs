@@ -36,9 +36,8 @@ internal sealed class CushionValidator : RecordValidator<Cushion>
                     HandleRules.Check(cushion, reading, findings);
                     AdditionRules.Check(cushion, reading, findings);
                 }
-            })
-    {
-    }
+            }
+        ) { }
 
     private static void KeepsToOffer(Cushion cushion, ConstructionOffer offer, Findings findings)
     {
@@ -65,7 +64,11 @@ internal sealed class CushionValidator : RecordValidator<Cushion>
 
         if (cushion.Fill is { Kind: FillKind.Foam } && !offer.HasBlock)
         {
-            findings.Refuse("Fill.Kind", "not-combinable", $"Construction {construction} has no thickness to cut foam to; take a loose fill.");
+            findings.Refuse(
+                "Fill.Kind",
+                "not-combinable",
+                $"Construction {construction} has no thickness to cut foam to; take a loose fill."
+            );
         }
     }
 

@@ -18,7 +18,11 @@ internal static class EdgingRules
 
         if (offer.EdgingOf(kind) is not { } takes)
         {
-            findings.Refuse("Edging.Kind", "not-combinable", $"Construction {CushionValidator.Json(offer.Kind)} does not take an edging {CushionValidator.Json(kind)}.");
+            findings.Refuse(
+                "Edging.Kind",
+                "not-combinable",
+                $"Construction {CushionValidator.Json(offer.Kind)} does not take an edging {CushionValidator.Json(kind)}."
+            );
             return;
         }
 
@@ -26,8 +30,11 @@ internal static class EdgingRules
         {
             if (!takes.Places.Contains(place))
             {
-                findings.Refuse($"Edging.At[{i}]", "not-combinable",
-                    $"On construction {CushionValidator.Json(offer.Kind)} a {CushionValidator.Json(kind)} stands at: {string.Join(", ", takes.Places.Select(at => CushionValidator.Json(at)))}.");
+                findings.Refuse(
+                    $"Edging.At[{i}]",
+                    "not-combinable",
+                    $"On construction {CushionValidator.Json(offer.Kind)} a {CushionValidator.Json(kind)} stands at: {string.Join(", ", takes.Places.Select(at => CushionValidator.Json(at)))}."
+                );
             }
             else if (place == EdgingPlace.Corners && reading is { Joins: BoxingJoins.Back, Offer.Joins.IsEmpty: false })
             {
@@ -60,7 +67,11 @@ internal static class EdgingRules
 
         if (reading.IsSharp && edging.At is { } at && at.Contains(EdgingPlace.Top) && at.Contains(EdgingPlace.Bottom))
         {
-            findings.Refuse("Edging.At", "not-combinable", "Top and bottom of a wedge that ends in an edge meet there; only one of them can have an edging.");
+            findings.Refuse(
+                "Edging.At",
+                "not-combinable",
+                "Top and bottom of a wedge that ends in an edge meet there; only one of them can have an edging."
+            );
         }
     }
 
@@ -69,11 +80,19 @@ internal static class EdgingRules
         OrderReading order = findings.Reading;
         if (reading.Outline is { HasCorners: false } curved)
         {
-            findings.Refuse("Edging.Kind", "not-combinable", $"A flat flange cannot follow the curves of outline {CushionValidator.Json(curved.Kind)}.");
+            findings.Refuse(
+                "Edging.Kind",
+                "not-combinable",
+                $"A flat flange cannot follow the curves of outline {CushionValidator.Json(curved.Kind)}."
+            );
         }
         else if (reading.Outline is { } outline && order.Length(edging.Depth) is { } depth && !FlangeStrip.Fits(outline, depth))
         {
-            findings.Refuse("Edging.Depth", "out-of-range", $"A flange of {order.Text(depth)} is used up between the corners of its shortest side.");
+            findings.Refuse(
+                "Edging.Depth",
+                "out-of-range",
+                $"A flange of {order.Text(depth)} is used up between the corners of its shortest side."
+            );
         }
     }
 
@@ -91,14 +110,26 @@ internal static class EdgingRules
         }
 
         // The visible cords of both seams stand out of the boxing, half a diameter each.
-        if (reading.Thickness is { } thickness && TrimReading.Places(edging, reading).Count(place => place != EdgingPlace.Corners) * cord > Length.FromNanometres(thickness.Nanometres / 2))
+        if (
+            reading.Thickness is { } thickness
+            && TrimReading.Places(edging, reading).Count(place => place != EdgingPlace.Corners) * cord
+                > Length.FromNanometres(thickness.Nanometres / 2)
+        )
         {
-            findings.Warn("Edging.CordDiameter", "cord-thick-for-boxing", $"Cord of {order.Text(cord)} leaves less than half of a boxing of {order.Text(thickness)} to be seen.");
+            findings.Warn(
+                "Edging.CordDiameter",
+                "cord-thick-for-boxing",
+                $"Cord of {order.Text(cord)} leaves less than half of a boxing of {order.Text(thickness)} to be seen."
+            );
         }
 
         if (reading.SeamAllowance is { } seam && cord > 2 * seam)
         {
-            findings.Warn("Edging.CordDiameter", "cord-thick-for-seam", $"Cord of {order.Text(cord)} is hard to sew close to with a seam allowance of {order.Text(seam)}.");
+            findings.Warn(
+                "Edging.CordDiameter",
+                "cord-thick-for-seam",
+                $"Cord of {order.Text(cord)} is hard to sew close to with a seam allowance of {order.Text(seam)}."
+            );
         }
     }
 }

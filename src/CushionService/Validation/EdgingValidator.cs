@@ -16,7 +16,9 @@ internal sealed class EdgingValidator : RecordValidator<Edging>
                     return;
                 }
 
-                bool welt = kind == EdgingKind.Welt, ruffle = kind == EdgingKind.Ruffle, flange = kind == EdgingKind.Flange;
+                bool welt = kind == EdgingKind.Welt,
+                    ruffle = kind == EdgingKind.Ruffle,
+                    flange = kind == EdgingKind.Flange;
                 Only(welt, edging.CordDiameter is not null, nameof(Edging.CordDiameter));
                 Only(welt, edging.Cut is not null, nameof(Edging.Cut));
                 Only(welt || ruffle || flange, edging.At is not null, nameof(Edging.At));
@@ -38,10 +40,13 @@ internal sealed class EdgingValidator : RecordValidator<Edging>
                 {
                     if (given && !applies)
                     {
-                        findings.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to edging {CushionValidator.Json(kind)}.");
+                        findings.Refuse(
+                            field,
+                            "not-applicable",
+                            $"{FieldNames.Words(field)} does not apply to edging {CushionValidator.Json(kind)}."
+                        );
                     }
                 }
-            })
-    {
-    }
+            }
+        ) { }
 }

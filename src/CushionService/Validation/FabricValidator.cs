@@ -22,9 +22,19 @@ internal sealed class FabricValidator : RecordValidator<Fabric>
             (fabric, findings) =>
             {
                 OrderReading order = findings.Reading;
-                if (order.Length(fabric.Width) is { } width && order.Length(fabric.Selvedge) is { } selvedge && width - 2 * selvedge < NarrowestUsable)
+                if (
+                    order.Length(fabric.Width) is { } width
+                    && order.Length(fabric.Selvedge) is { } selvedge
+                    && width - 2 * selvedge < NarrowestUsable
+                )
                 {
-                    findings.RefuseRange(nameof(Fabric.Selvedge), "out-of-range", "The selvedges leave less than 1 in of the width.", null, Length.FromNanometres((width - NarrowestUsable).Nanometres / 2));
+                    findings.RefuseRange(
+                        nameof(Fabric.Selvedge),
+                        "out-of-range",
+                        "The selvedges leave less than 1 in of the width.",
+                        null,
+                        Length.FromNanometres((width - NarrowestUsable).Nanometres / 2)
+                    );
                 }
 
                 if (fabric is { OneWay: true, Rotation: not null and not Rotations.None })
@@ -33,9 +43,8 @@ internal sealed class FabricValidator : RecordValidator<Fabric>
                 }
 
                 PriceRules.Sold(fabric, findings);
-            })
-    {
-    }
+            }
+        ) { }
 
     private sealed class RepeatValidator : RecordValidator<Repeat>
     {
@@ -48,8 +57,7 @@ internal sealed class FabricValidator : RecordValidator<Fabric>
                     {
                         findings.Refuse(nameof(Repeat.Width), "required", "Width is required for a half drop.");
                     }
-                })
-        {
-        }
+                }
+            ) { }
     }
 }

@@ -32,7 +32,8 @@ internal abstract class FieldCheck<T>
 
     /// <summary>The checks of a record's fields, those left out that any value passes.</summary>
     /// <param name="place">Where the record stands within the root, up to its fields' names.</param>
-    public static FieldCheck<T>[] All(string place) => [.. typeof(T).GetProperties().Select(property => Of(property, place)).OfType<FieldCheck<T>>()];
+    public static FieldCheck<T>[] All(string place) =>
+        [.. typeof(T).GetProperties().Select(property => Of(property, place)).OfType<FieldCheck<T>>()];
 
     /// <summary>Checks the field, which the record has or may not be without.</summary>
     public abstract void Run(T record, Findings findings);
@@ -43,8 +44,10 @@ internal abstract class FieldCheck<T>
         return type == typeof(Measure) ? new LengthCheck(property, place)
             : type == typeof(string) ? new TextCheck(property, place)
             : type == typeof(int) || type == typeof(double) ? new NumberCheck(property, place)
-            : type.IsEnum ? (FieldCheck<T>)Activator.CreateInstance(typeof(ChoiceCheck<>).MakeGenericType(typeof(T), type), property, place)!
-            : typeof(ICollection).IsAssignableFrom(type) || property.IsDefined(typeof(NumberRangeAttribute)) ? new ListCheck(property, place)
+            : type.IsEnum
+                ? (FieldCheck<T>)Activator.CreateInstance(typeof(ChoiceCheck<>).MakeGenericType(typeof(T), type), property, place)!
+            : typeof(ICollection).IsAssignableFrom(type) || property.IsDefined(typeof(NumberRangeAttribute))
+                ? new ListCheck(property, place)
             : property.IsDefined(typeof(RequiredAttribute)) ? new PresenceCheck(property, place)
             : null;
     }
@@ -67,8 +70,9 @@ internal abstract class FieldCheck<T>
     private sealed class LengthCheck(PropertyInfo property, string place) : FieldCheck<T>(property, place)
     {
         private readonly Func<T, Measure?> _get = Getters.Of<T, Measure?>(property);
-        private readonly (Length Minimum, Length Maximum)? _range =
-            property.GetCustomAttribute<LengthRangeAttribute>() is { } range ? (Read(range.Minimum), Read(range.Maximum)) : null;
+        private readonly (Length Minimum, Length Maximum)? _range = property.GetCustomAttribute<LengthRangeAttribute>() is { } range
+            ? (Read(range.Minimum), Read(range.Maximum))
+            : null;
 
         public override void Run(T record, Findings findings)
         {
@@ -85,19 +89,29 @@ internal abstract class FieldCheck<T>
             }
             else if (_range is { } range && (length < range.Minimum || length > range.Maximum))
             {
-                findings.RefuseRange(Name, "out-of-range", $"{Words} must be between {reading.Text(range.Minimum)} and {reading.Text(range.Maximum)}.", range.Minimum, range.Maximum);
+                findings.RefuseRange(
+                    Name,
+                    "out-of-range",
+                    $"{Words} must be between {reading.Text(range.Minimum)} and {reading.Text(range.Maximum)}.",
+                    range.Minimum,
+                    range.Maximum
+                );
             }
         }
 
         private static Length Read(string text) =>
-            LengthText.TryParse(text, LengthUnit.Inch, out Length length) ? length : throw new InvalidOperationException($"{text} is not a length.");
+            LengthText.TryParse(text, LengthUnit.Inch, out Length length)
+                ? length
+                : throw new InvalidOperationException($"{text} is not a length.");
     }
 
     private sealed class TextCheck(PropertyInfo property, string place) : FieldCheck<T>(property, place)
     {
         private readonly Func<T, string?> _get = Getters.Of<T, string?>(property);
         private readonly int? _longest = property.GetCustomAttribute<MaxLengthAttribute>()?.Length;
-        private readonly Regex? _form = property.GetCustomAttribute<RegularExpressionAttribute>() is { } form ? new Regex(form.Pattern, RegexOptions.NonBacktracking) : null;
+        private readonly Regex? _form = property.GetCustomAttribute<RegularExpressionAttribute>() is { } form
+            ? new Regex(form.Pattern, RegexOptions.NonBacktracking)
+            : null;
 
         public override void Run(T record, Findings findings)
         {
@@ -133,7 +147,8 @@ internal abstract class FieldCheck<T>
                     Name,
                     "out-of-range",
                     FormattableString.Invariant($"{Words} must be between {range.Minimum} and {range.Maximum}."),
-                    new FindingRange(range.Minimum, range.Maximum));
+                    new FindingRange(range.Minimum, range.Maximum)
+                );
             }
         }
     }
@@ -154,8 +169,11 @@ internal abstract class FieldCheck<T>
                 findings.Refuse(
                     Name,
                     count > range.Maximum || range.Minimum > 1 ? "out-of-range" : "empty",
-                    FormattableString.Invariant($"{Words} must have between {range.Minimum} and {range.Maximum} entries; it has {count} {(count == 1 ? "entry" : "entries")}."),
-                    new FindingRange(range.Minimum, range.Maximum));
+                    FormattableString.Invariant(
+                        $"{Words} must have between {range.Minimum} and {range.Maximum} entries; it has {count} {(count == 1 ? "entry" : "entries")}."
+                    ),
+                    new FindingRange(range.Minimum, range.Maximum)
+                );
             }
         }
     }

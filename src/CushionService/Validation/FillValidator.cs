@@ -26,15 +26,22 @@ internal sealed class FillValidator : RecordValidator<Fill>
                 // Foam is cut up to 1/2 in over the cover for a tight fit; under a wrap to the cover's size (common practice, no source).
                 if (oversize > UsualOversize)
                 {
-                    findings.Warn(nameof(Fill.Oversize), "foam-too-large", "Foam more than 1/2 in larger than its cover is hard to put in and strains the seams.");
+                    findings.Warn(
+                        nameof(Fill.Oversize),
+                        "foam-too-large",
+                        "Foam more than 1/2 in larger than its cover is hard to put in and strains the seams."
+                    );
                 }
                 else if (fill.Wrap is not null && oversize > Length.Zero)
                 {
-                    findings.Warn(nameof(Fill.Oversize), "foam-too-large", "Under a wrap foam is cut to the cover's size: the wrap fills the cover out.");
+                    findings.Warn(
+                        nameof(Fill.Oversize),
+                        "foam-too-large",
+                        "Under a wrap foam is cut to the cover's size: the wrap fills the cover out."
+                    );
                 }
-            })
-    {
-    }
+            }
+        ) { }
 
     private static void KeepsToKind(Fill fill, Findings findings)
     {
@@ -52,7 +59,11 @@ internal sealed class FillValidator : RecordValidator<Fill>
         {
             if (given && fill.Kind is { } actual && actual != kind)
             {
-                findings.Refuse(field, "not-applicable", $"{FieldNames.Words(field)} does not apply to fill {CushionValidator.Json(actual)}.");
+                findings.Refuse(
+                    field,
+                    "not-applicable",
+                    $"{FieldNames.Words(field)} does not apply to fill {CushionValidator.Json(actual)}."
+                );
             }
         }
     }

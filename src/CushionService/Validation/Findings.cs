@@ -41,20 +41,32 @@ internal sealed class Findings
     public Findings Within(string name, int? index = null) => new(this, name, index);
 
     /// <summary>Reports a broken rule at a field of what is checked, or a field of its parts.</summary>
-    public void Refuse(string field, string code, string detail, FindingRange? range = null) => Report(field, code, detail, Severity.Error, range);
+    public void Refuse(string field, string code, string detail, FindingRange? range = null) =>
+        Report(field, code, detail, Severity.Error, range);
 
     /// <summary>Reports something unwise.</summary>
     public void Warn(string field, string code, string detail) => Report(field, code, detail, Severity.Warning, null);
 
     /// <summary>Reports a length that is out of range.</summary>
-    public void RefuseRange(string field, string code, string detail, Length? minimum, Length? maximum) => Refuse(field, code, detail, new FindingRange(
-        minimum is { } low ? Reading.Number(low) : null,
-        maximum is { } high ? Reading.Number(high) : null));
+    public void RefuseRange(string field, string code, string detail, Length? minimum, Length? maximum) =>
+        Refuse(
+            field,
+            code,
+            detail,
+            new FindingRange(minimum is { } low ? Reading.Number(low) : null, maximum is { } high ? Reading.Number(high) : null)
+        );
 
     private void Report(string field, string code, string detail, Severity severity, FindingRange? range)
     {
         string path = Path;
         string name = path.Length == 0 || field.Length == 0 ? path + field : $"{path}.{field}";
-        _report(new ValidationFailure(name, detail) { ErrorCode = code, Severity = severity, CustomState = range });
+        _report(
+            new ValidationFailure(name, detail)
+            {
+                ErrorCode = code,
+                Severity = severity,
+                CustomState = range,
+            }
+        );
     }
 }

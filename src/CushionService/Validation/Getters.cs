@@ -12,7 +12,9 @@ internal static class Getters
     public static Func<T, TValue> Of<T, TValue>(PropertyInfo property)
     {
         ParameterExpression instance = Expression.Parameter(typeof(T));
-        return Expression.Lambda<Func<T, TValue>>(Expression.Convert(Expression.Property(instance, property), typeof(TValue)), instance).Compile();
+        return Expression
+            .Lambda<Func<T, TValue>>(Expression.Convert(Expression.Property(instance, property), typeof(TValue)), instance)
+            .Compile();
     }
 
     /// <summary>Tells which of a record's properties are not null: the first by the lowest bit.</summary>
@@ -27,7 +29,8 @@ internal static class Getters
         foreach ((int at, PropertyInfo property) in properties.Index())
         {
             Expression value = Expression.Property(instance, property);
-            Expression isGiven = !value.Type.IsValueType ? Expression.ReferenceNotEqual(value, Expression.Constant(null))
+            Expression isGiven =
+                !value.Type.IsValueType ? Expression.ReferenceNotEqual(value, Expression.Constant(null))
                 : Nullable.GetUnderlyingType(value.Type) is null ? Expression.Constant(true)
                 : Expression.Property(value, nameof(Nullable<>.HasValue));
             given = Expression.Or(given, Expression.Condition(isGiven, Expression.Constant(1UL << at), Expression.Constant(0UL)));

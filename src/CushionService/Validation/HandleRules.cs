@@ -16,7 +16,11 @@ internal static class HandleRules
 
         if (handle.Kind is { } kind && !offer.Handles.Contains(kind))
         {
-            findings.Refuse("Handle.Kind", "not-combinable", $"Construction {CushionValidator.Json(offer.Kind)} does not take a handle {CushionValidator.Json(kind)}.");
+            findings.Refuse(
+                "Handle.Kind",
+                "not-combinable",
+                $"Construction {CushionValidator.Json(offer.Kind)} does not take a handle {CushionValidator.Json(kind)}."
+            );
             return;
         }
 
@@ -28,7 +32,11 @@ internal static class HandleRules
 
         if (reading.Outline is { } outline && outline.Sides.All(stretch => stretch.Side != reading.HandleSide))
         {
-            findings.Refuse("Handle.Side", "not-combinable", $"Outline {CushionValidator.Json(outline.Kind)} has no {CushionValidator.Json(reading.HandleSide)} side.");
+            findings.Refuse(
+                "Handle.Side",
+                "not-combinable",
+                $"Outline {CushionValidator.Json(outline.Kind)} has no {CushionValidator.Json(reading.HandleSide)} side."
+            );
         }
         else if (reading.HandleSide == reading.Side && reading.OpensBoxing)
         {
@@ -38,7 +46,13 @@ internal static class HandleRules
         OrderReading order = findings.Reading;
         if (order.Length(handle.Width) is { } width && reading.BoxingHeight is { } thickness && width > thickness)
         {
-            findings.RefuseRange("Handle.Width", "out-of-range", $"A handle may be at most as wide as the boxing is high, {order.Text(thickness)}.", null, thickness);
+            findings.RefuseRange(
+                "Handle.Width",
+                "out-of-range",
+                $"A handle may be at most as wide as the boxing is high, {order.Text(thickness)}.",
+                null,
+                thickness
+            );
         }
 
         if (order.Length(handle.Span) is not { } span)
@@ -48,12 +62,24 @@ internal static class HandleRules
 
         if (order.Length(handle.Length) is { } length && span >= length)
         {
-            findings.RefuseRange("Handle.Span", "out-of-range", $"The span must be shorter than the handle, {order.Text(length)}, so that a hand fits under it.", null, length);
+            findings.RefuseRange(
+                "Handle.Span",
+                "out-of-range",
+                $"The span must be shorter than the handle, {order.Text(length)}, so that a hand fits under it.",
+                null,
+                length
+            );
         }
 
         if (reading.FreeLength(reading.HandleSide) is { } free && span > free)
         {
-            findings.RefuseRange("Handle.Span", "out-of-range", $"The span must fit the side, of which {order.Text(free)} is free.", null, free);
+            findings.RefuseRange(
+                "Handle.Span",
+                "out-of-range",
+                $"The span must fit the side, of which {order.Text(free)} is free.",
+                null,
+                free
+            );
         }
     }
 }

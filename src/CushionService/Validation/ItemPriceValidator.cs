@@ -9,7 +9,6 @@ internal sealed class ItemPriceValidator : RecordValidator<ItemPrice>
         : base(
             AttributeRules.Of<ItemPrice>(),
             Rules.Entries(nameof(ItemPrice.Breaks), (ItemPrice price) => price.Breaks, new AttributeValidator<PriceBreak>()),
-            (price, findings) => PriceRules.Rise(price.Breaks, findings))
-    {
-    }
+            (price, findings) => PriceRules.Rise(price.Breaks, findings)
+        ) { }
 }

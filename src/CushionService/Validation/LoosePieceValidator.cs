@@ -28,14 +28,17 @@ internal sealed class LoosePieceValidator : RecordValidator<LoosePiece>
                 {
                     if (given == polygon)
                     {
-                        findings.Refuse(field, polygon ? "not-applicable" : "required", polygon
-                            ? $"{FieldNames.Words(field)} does not apply to a piece with points."
-                            : $"{FieldNames.Words(field)} is required, unless the piece has points.");
+                        findings.Refuse(
+                            field,
+                            polygon ? "not-applicable" : "required",
+                            polygon
+                                ? $"{FieldNames.Words(field)} does not apply to a piece with points."
+                                : $"{FieldNames.Words(field)} is required, unless the piece has points."
+                        );
                     }
                 }
-            })
-    {
-    }
+            }
+        ) { }
 
     private static void IsPolygon(ImmutableArray<Point> corners, Findings findings)
     {

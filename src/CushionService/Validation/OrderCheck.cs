@@ -22,18 +22,22 @@ internal static class OrderCheck
     /// <summary>Every rule that a result says is broken.</summary>
     public static ImmutableArray<Violation> Broken(ValidationResult result) => Of(result, Severity.Error);
 
-    private static ImmutableArray<Violation> Of(ValidationResult result, Severity severity) => result.Errors.Count == 0 ? [] :
-    [
-        .. result.Errors
-            .Where(failure => failure.Severity == severity)
-            .Select(failure => new Violation(
-                FieldNames.Pointer(failure.PropertyName),
-                failure.ErrorCode,
-                failure.ErrorMessage,
-                (failure.CustomState as FindingRange)?.Minimum,
-                (failure.CustomState as FindingRange)?.Maximum))
-            .DistinctBy(violation => (violation.Pointer, violation.Code))
-            .OrderBy(violation => violation.Pointer, StringComparer.Ordinal)
-            .ThenBy(violation => violation.Code, StringComparer.Ordinal),
-    ];
+    private static ImmutableArray<Violation> Of(ValidationResult result, Severity severity) =>
+        result.Errors.Count == 0
+            ? []
+            :
+            [
+                .. result
+                    .Errors.Where(failure => failure.Severity == severity)
+                    .Select(failure => new Violation(
+                        FieldNames.Pointer(failure.PropertyName),
+                        failure.ErrorCode,
+                        failure.ErrorMessage,
+                        (failure.CustomState as FindingRange)?.Minimum,
+                        (failure.CustomState as FindingRange)?.Maximum
+                    ))
+                    .DistinctBy(violation => (violation.Pointer, violation.Code))
+                    .OrderBy(violation => violation.Pointer, StringComparer.Ordinal)
+                    .ThenBy(violation => violation.Code, StringComparer.Ordinal),
+            ];
 }

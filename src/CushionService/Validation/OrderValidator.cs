@@ -24,9 +24,8 @@ internal sealed class OrderValidator : RecordValidator<Order>
             NamesAreDistinct,
             FabricsAreKnown,
             PricesAreUsed,
-            StockRules.Check)
-    {
-    }
+            StockRules.Check
+        ) { }
 
     private static void HasNoGaps(Order order, Findings findings)
     {
@@ -57,10 +56,17 @@ internal sealed class OrderValidator : RecordValidator<Order>
         }
 
         // A cushion has at most some ten panels; the sum stops an order that no page could wait for.
-        long pieces = (order.Cushions ?? []).Sum(static cushion => 10L * (cushion?.Quantity ?? 1)) + (order.Pieces ?? []).Sum(static piece => (long)(piece?.Quantity ?? 1));
+        long pieces =
+            (order.Cushions ?? []).Sum(static cushion => 10L * (cushion?.Quantity ?? 1))
+            + (order.Pieces ?? []).Sum(static piece => (long)(piece?.Quantity ?? 1));
         if (pieces > MostPieces)
         {
-            findings.Refuse("", "too-many-pieces", $"An order may have at most {MostPieces} pieces, a cushion counting as ten.", new FindingRange(null, MostPieces));
+            findings.Refuse(
+                "",
+                "too-many-pieces",
+                $"An order may have at most {MostPieces} pieces, a cushion counting as ten.",
+                new FindingRange(null, MostPieces)
+            );
         }
     }
 
@@ -141,7 +147,11 @@ internal sealed class OrderValidator : RecordValidator<Order>
             Fabric? cloth = fabrics.FirstOrDefault(fabric => fabric?.Id is { } id && id == (piece?.Fabric ?? only));
             if (cloth is { OneWay: true } && piece?.Rotation is not null and not Nesting.Rotations.None)
             {
-                findings.Warn($"{nameof(Order.Pieces)}[{i}].Rotation", "one-way-cloth", $"The piece is laid as it is drawn: nothing is turned on the one-way cloth {cloth.Id}.");
+                findings.Warn(
+                    $"{nameof(Order.Pieces)}[{i}].Rotation",
+                    "one-way-cloth",
+                    $"The piece is laid as it is drawn: nothing is turned on the one-way cloth {cloth.Id}."
+                );
             }
         }
 
@@ -166,7 +176,11 @@ internal sealed class OrderValidator : RecordValidator<Order>
             }
             else if (name is not null)
             {
-                findings.Refuse($"{list}[{index}].{field}", "unknown-fabric", $"{Word()} names the cloth {name}, which the order does not have.");
+                findings.Refuse(
+                    $"{list}[{index}].{field}",
+                    "unknown-fabric",
+                    $"{Word()} names the cloth {name}, which the order does not have."
+                );
             }
         }
     }

@@ -10,7 +10,10 @@ namespace CushionService.Validation;
 /// <summary>The rules of an outline: the fields that its kind takes, and sizes that make a shape.</summary>
 internal sealed class OutlineValidator : RecordValidator<Outline>
 {
-    private static readonly PropertyInfo[] Fields = [.. typeof(Outline).GetProperties().Where(property => property.Name != nameof(Outline.Kind))];
+    private static readonly PropertyInfo[] Fields =
+    [
+        .. typeof(Outline).GetProperties().Where(property => property.Name != nameof(Outline.Kind)),
+    ];
     private static readonly ImmutableArray<string> Names = [.. Fields.Select(property => property.Name)];
     private static readonly Func<Outline, ulong> Given = Getters.Given<Outline>(Fields);
 
@@ -25,9 +28,8 @@ internal sealed class OutlineValidator : RecordValidator<Outline>
                     FieldsFit(outline, kind, findings);
                     SizesFit(outline, findings);
                 }
-            })
-    {
-    }
+            }
+        ) { }
 
     private static void FieldsFit(Outline outline, OutlineKind kind, Findings findings)
     {
@@ -46,7 +48,11 @@ internal sealed class OutlineValidator : RecordValidator<Outline>
             string name = Names[BitOperations.TrailingZeroCount(rest)];
             if (!required.Contains(name) && OutlineReading.Optional(kind) != name)
             {
-                findings.Refuse(name, "not-applicable", $"{FieldNames.Words(name)} does not apply to outline {CushionValidator.Json(kind)}.");
+                findings.Refuse(
+                    name,
+                    "not-applicable",
+                    $"{FieldNames.Words(name)} does not apply to outline {CushionValidator.Json(kind)}."
+                );
             }
         }
     }
@@ -54,7 +60,10 @@ internal sealed class OutlineValidator : RecordValidator<Outline>
     private static void SizesFit(Outline outline, Findings findings)
     {
         OrderReading order = findings.Reading;
-        if (outline is { Kind: OutlineKind.Ell, NotchSide: not null and not (Engine.Specifications.Side.Right or Engine.Specifications.Side.Left) })
+        if (
+            outline is
+            { Kind: OutlineKind.Ell, NotchSide: not null and not (Engine.Specifications.Side.Right or Engine.Specifications.Side.Left) }
+        )
         {
             findings.Refuse(nameof(Outline.NotchSide), "not-combinable", "An ell lacks its right or its left back corner.");
         }
@@ -63,7 +72,13 @@ internal sealed class OutlineValidator : RecordValidator<Outline>
         {
             if (fault.Below is { } limit)
             {
-                findings.RefuseRange(fault.Field, "out-of-range", $"{FieldNames.Words(fault.Field)} must be less than {fault.Reason}, {order.Text(limit)}.", null, limit);
+                findings.RefuseRange(
+                    fault.Field,
+                    "out-of-range",
+                    $"{FieldNames.Words(fault.Field)} must be less than {fault.Reason}, {order.Text(limit)}.",
+                    null,
+                    limit
+                );
             }
             else
             {

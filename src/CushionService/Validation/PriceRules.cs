@@ -12,7 +12,14 @@ internal static class PriceRules
         order.PriceBook is not { } name ? []
         : reading.Book is not { } book ? [new Violation("/priceBook", "unknown-price-book", $"There is no price book {name}.")]
         : order.Currency is { } currency && book.Currency.Code != currency
-            ? [new Violation("/currency", "wrong-currency", $"The price book {book.Name} is in {book.Currency.Code}; an order that names it may not be in another currency.")]
+            ?
+            [
+                new Violation(
+                    "/currency",
+                    "wrong-currency",
+                    $"The price book {book.Name} is in {book.Currency.Code}; an order that names it may not be in another currency."
+                ),
+            ]
         : [];
 
     /// <summary>Where an order has prices of its own.</summary>
@@ -50,7 +57,8 @@ internal static class PriceRules
 
     /// <summary>Whether an order has an amount of money.</summary>
     public static bool HasAmounts(Order order) =>
-        Brought(order).Any(static pointer => pointer != "/costing") || order.Costing is { Labour: not null } or { OverheadHourly: not null } or { Rounding: not null };
+        Brought(order).Any(static pointer => pointer != "/costing")
+        || order.Costing is { Labour: not null } or { OverheadHourly: not null } or { Rounding: not null };
 
     /// <summary>How a cloth is sold: by the order, or else by the price book, and in the unit of its price.</summary>
     public static void Sold(Fabric fabric, Findings findings)
@@ -59,17 +67,31 @@ internal static class PriceRules
         ItemPriceSpecification? priced = fabric.Price is null ? PriceReading.InBook(fabric, order) : null;
         if (fabric.Sold is null && SaleReading.InBook(fabric, order) is null && (order.Order.PriceBook is null || order.Book is not null))
         {
-            findings.Refuse(nameof(Fabric.Sold), "required", order.Book is { } book ? $"Sold is required; the price book {book.Name} does not sell this cloth by length." : "Sold is required.");
+            findings.Refuse(
+                nameof(Fabric.Sold),
+                "required",
+                order.Book is { } book
+                    ? $"Sold is required; the price book {book.Name} does not sell this cloth by length."
+                    : "Sold is required."
+            );
         }
 
         SaleUnit? sold = fabric.Sold is { } sale ? sale.Unit : SaleReading.InBook(fabric, order)?.Unit;
         if (sold is { } unit && fabric.Price?.Per is { } per && per != unit)
         {
-            findings.Refuse("Price.Per", "not-combinable", $"The cloth is sold by the {Word(unit)}; its price must be for one {Word(unit)}.");
+            findings.Refuse(
+                "Price.Per",
+                "not-combinable",
+                $"The cloth is sold by the {Word(unit)}; its price must be for one {Word(unit)}."
+            );
         }
         else if (fabric.Sold?.Unit is { } own && priced is not null && priced.Per != own)
         {
-            findings.Refuse("Sold.Unit", "not-combinable", $"The price book {order.Book!.Name} sells this cloth by the {Word(priced.Per)}.");
+            findings.Refuse(
+                "Sold.Unit",
+                "not-combinable",
+                $"The price book {order.Book!.Name} sells this cloth by the {Word(priced.Per)}."
+            );
         }
     }
 

@@ -9,7 +9,6 @@ internal sealed class PriceValidator : RecordValidator<Price>
         : base(
             AttributeRules.Of<Price>(),
             Rules.Entries(nameof(Price.Breaks), (Price price) => price.Breaks, new AttributeValidator<PriceBreak>()),
-            (price, findings) => PriceRules.Rise(price.Breaks, findings))
-    {
-    }
+            (price, findings) => PriceRules.Rise(price.Breaks, findings)
+        ) { }
 }

@@ -37,25 +37,62 @@ internal static class PurposeRules
         int options = (order.Candidates ?? []).Sum(candidate => candidate?.Options?.Count ?? 0);
         return
         [
-            .. order.Candidates is { Count: > 0 } ? [] : new[] { new Violation("/candidates", "required", "A comparison needs at least one candidate.") },
-            .. options <= MostOptions ? [] : new[] { new Violation("/candidates", "out-of-range", $"A comparison may have at most {MostOptions} options.", null, MostOptions) },
-            .. (order.Candidates ?? []).Index()
+            .. order.Candidates is { Count: > 0 }
+                ? []
+                : new[] { new Violation("/candidates", "required", "A comparison needs at least one candidate.") },
+            .. options <= MostOptions
+                ? []
+                : new[]
+                {
+                    new Violation(
+                        "/candidates",
+                        "out-of-range",
+                        $"A comparison may have at most {MostOptions} options.",
+                        null,
+                        MostOptions
+                    ),
+                },
+            .. (order.Candidates ?? [])
+                .Index()
                 .Where(at => at.Item?.Fabric is { } fabric && !known.Contains(fabric))
-                .Select(at => new Violation($"/candidates/{at.Index}/fabric", "unknown-fabric", $"Fabric names the cloth {at.Item.Fabric}, which the order does not have.")),
-            .. (order.Candidates ?? []).SelectMany((candidate, c) => (candidate?.Options ?? []).Index()
-                .Where(at => at.Item?.OnHand is not null)
-                .Select(at => new Violation($"/candidates/{c}/options/{at.Index}/onHand", "not-applicable", "Cloth on hand belongs to a fit."))),
+                .Select(at => new Violation(
+                    $"/candidates/{at.Index}/fabric",
+                    "unknown-fabric",
+                    $"Fabric names the cloth {at.Item.Fabric}, which the order does not have."
+                )),
+            .. (order.Candidates ?? []).SelectMany(
+                (candidate, c) =>
+                    (candidate?.Options ?? [])
+                        .Index()
+                        .Where(at => at.Item?.OnHand is not null)
+                        .Select(at => new Violation(
+                            $"/candidates/{c}/options/{at.Index}/onHand",
+                            "not-applicable",
+                            "Cloth on hand belongs to a fit."
+                        ))
+            ),
         ];
     }
 
-    private static IEnumerable<Violation> OnHand(Fabric fabric, IReadOnlyList<Offcut> offcuts, string pointer, OrderReading reading, Purpose purpose) =>
+    private static IEnumerable<Violation> OnHand(
+        Fabric fabric,
+        IReadOnlyList<Offcut> offcuts,
+        string pointer,
+        OrderReading reading,
+        Purpose purpose
+    ) =>
         purpose != Purpose.Fitting
             ? [new Violation(pointer, "not-applicable", "Cloth on hand belongs to a fit.")]
             :
             [
-                .. offcuts.Sum(offcut => (long)(offcut?.Quantity ?? 1)) <= MostOffcuts ? []
-                    : new[] { new Violation(pointer, "out-of-range", $"A cloth may have at most {MostOffcuts} offcuts.", null, MostOffcuts) },
-                .. offcuts.Index()
+                .. offcuts.Sum(offcut => (long)(offcut?.Quantity ?? 1)) <= MostOffcuts
+                    ? []
+                    : new[]
+                    {
+                        new Violation(pointer, "out-of-range", $"A cloth may have at most {MostOffcuts} offcuts.", null, MostOffcuts),
+                    },
+                .. offcuts
+                    .Index()
                     .Where(at => reading.Length(at.Item?.Width) is { } width && reading.Length(fabric.Width) is { } cloth && width > cloth)
                     .Select(at => TooWide($"{pointer}/{at.Index}/width", reading.Length(fabric.Width)!.Value, reading)),
             ];

@@ -15,7 +15,8 @@ internal abstract class RecordValidator<T> : AbstractValidator<T>
     protected RecordValidator(params Action<T, Findings>[] rules)
     {
         _rules = rules;
-        RuleFor(instance => instance).Custom((instance, context) => Run(instance, new Findings(((ReadingContext)context).Reading, context.AddFailure)));
+        RuleFor(instance => instance)
+            .Custom((instance, context) => Run(instance, new Findings(((ReadingContext)context).Reading, context.AddFailure)));
     }
 
     /// <summary>Checks a record.</summary>

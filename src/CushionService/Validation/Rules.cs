@@ -8,28 +8,34 @@ internal static class Rules
     /// <param name="get">Gets it.</param>
     /// <param name="validator">Its rules.</param>
     public static Action<T, Findings> Part<T, TPart>(string name, Func<T, TPart?> get, RecordValidator<TPart> validator)
-        where TPart : class => (instance, findings) =>
-    {
-        if (get(instance) is { } part)
+        where TPart : class =>
+        (instance, findings) =>
         {
-            validator.Run(part, findings.Within(name));
-        }
-    };
+            if (get(instance) is { } part)
+            {
+                validator.Run(part, findings.Within(name));
+            }
+        };
 
     /// <summary>The rules of each entry of a list, where there is one; gaps are left out.</summary>
     /// <param name="name">The property that holds the list.</param>
     /// <param name="get">Gets it.</param>
     /// <param name="validator">The rules of an entry.</param>
-    public static Action<T, Findings> Entries<T, TEntry>(string name, Func<T, IReadOnlyList<TEntry?>?> get, RecordValidator<TEntry> validator)
-        where TEntry : class => (instance, findings) =>
-    {
-        IReadOnlyList<TEntry?>? entries = get(instance);
-        for (int i = 0; i < entries?.Count; i++)
+    public static Action<T, Findings> Entries<T, TEntry>(
+        string name,
+        Func<T, IReadOnlyList<TEntry?>?> get,
+        RecordValidator<TEntry> validator
+    )
+        where TEntry : class =>
+        (instance, findings) =>
         {
-            if (entries[i] is { } entry)
+            IReadOnlyList<TEntry?>? entries = get(instance);
+            for (int i = 0; i < entries?.Count; i++)
             {
-                validator.Run(entry, findings.Within(name, i));
+                if (entries[i] is { } entry)
+                {
+                    validator.Run(entry, findings.Within(name, i));
+                }
             }
-        }
-    };
+        };
 }

@@ -24,9 +24,8 @@ internal sealed class SaleValidator : RecordValidator<Sale>
 
                 Within(sale, sale.Step, ShortestStep, LongestStep, nameof(Sale.Step), findings);
                 Within(sale, sale.Minimum, Length.Zero, LongestMinimum, nameof(Sale.Minimum), findings);
-            })
-    {
-    }
+            }
+        ) { }
 
     // Numbers are in the unit of sale here, and so is the range that is reported.
     private static void Within(Sale sale, Measure? measure, Length minimum, Length maximum, string field, Findings findings)
@@ -40,7 +39,8 @@ internal sealed class SaleValidator : RecordValidator<Sale>
                 field,
                 "out-of-range",
                 $"{FieldNames.Words(field)} must be between {LengthText.Format(minimum, unit)} and {LengthText.Format(maximum, unit)}.",
-                new FindingRange((double)minimum.In(unit), (double)maximum.In(unit)));
+                new FindingRange((double)minimum.In(unit), (double)maximum.In(unit))
+            );
         }
     }
 }

@@ -38,7 +38,12 @@ internal static class StockRules
 
         foreach ((int i, ItemPrice? price) in (prices ?? []).Index())
         {
-            if (price is { Item: { } item, Per: { } per } && known.TryGetValue(item, out Stock? stock) && stock.Sold?.Unit is { } unit && unit != per)
+            if (
+                price is { Item: { } item, Per: { } per }
+                && known.TryGetValue(item, out Stock? stock)
+                && stock.Sold?.Unit is { } unit
+                && unit != per
+            )
             {
                 string word = CushionValidator.Json(unit);
                 findings.Refuse($"{list}[{i}].Per", "not-combinable", $"Stock {item} is sold by {word}; its price must be for one {word}.");
@@ -53,7 +58,11 @@ internal static class StockRules
         bool wrong = order.Stock(name) is { Kind: { } other } ? other != kind : order.Stocks.Any(stock => stock.Kind == kind);
         if (name is not null && wrong)
         {
-            findings.Refuse(field, "unknown-stock", $"{FieldNames.Words(field.Split('.')[^1])} names {name}, which is no {CushionValidator.Json(kind)} among the order's stocks.");
+            findings.Refuse(
+                field,
+                "unknown-stock",
+                $"{FieldNames.Words(field.Split('.')[^1])} names {name}, which is no {CushionValidator.Json(kind)} among the order's stocks."
+            );
         }
     }
 }

@@ -38,32 +38,40 @@ internal sealed class StockValidator : RecordValidator<Stock>
 
                 if (stock.Sold?.Unit is { } unit && Enum.IsDefined(unit) && StockReading.Units(stock) is var units && !units.Contains(unit))
                 {
-                    findings.Refuse("Sold.Unit", "not-combinable", $"Stock of kind {word} with these sizes is sold by {string.Join(", ", units.Select(one => CushionValidator.Json(one)))}.");
+                    findings.Refuse(
+                        "Sold.Unit",
+                        "not-combinable",
+                        $"Stock of kind {word} with these sizes is sold by {string.Join(", ", units.Select(one => CushionValidator.Json(one)))}."
+                    );
                 }
 
                 // Density is no measure of firmness: neither is given without the other (PFA InTouch, volume 4, number 3).
                 if (kind == MaterialKind.Foam && (stock.Density is null) != (stock.Firmness is null))
                 {
                     string missing = stock.Density is null ? nameof(Stock.Density) : nameof(Stock.Firmness);
-                    findings.Warn(missing, "foam-half-described", "Density says nothing of firmness, nor firmness of density: a foam needs both to be chosen by.");
+                    findings.Warn(
+                        missing,
+                        "foam-half-described",
+                        "Density says nothing of firmness, nor firmness of density: a foam needs both to be chosen by."
+                    );
                 }
-            })
-    {
-    }
+            }
+        ) { }
 
-    private static bool IsGiven(Stock stock, string field) => field switch
-    {
-        nameof(Stock.Width) => stock.Width is not null,
-        nameof(Stock.Length) => stock.Length is not null,
-        nameof(Stock.Thickness) => stock.Thickness is not null,
-        nameof(Stock.Diameter) => stock.Diameter is not null,
-        nameof(Stock.Density) => stock.Density is not null,
-        nameof(Stock.Firmness) => stock.Firmness is not null,
-        nameof(Stock.SupportFactor) => stock.SupportFactor is not null,
-        nameof(Stock.Weight) => stock.Weight is not null,
-        nameof(Stock.Coverage) => stock.Coverage is not null,
-        _ => throw new ArgumentOutOfRangeException(nameof(field)),
-    };
+    private static bool IsGiven(Stock stock, string field) =>
+        field switch
+        {
+            nameof(Stock.Width) => stock.Width is not null,
+            nameof(Stock.Length) => stock.Length is not null,
+            nameof(Stock.Thickness) => stock.Thickness is not null,
+            nameof(Stock.Diameter) => stock.Diameter is not null,
+            nameof(Stock.Density) => stock.Density is not null,
+            nameof(Stock.Firmness) => stock.Firmness is not null,
+            nameof(Stock.SupportFactor) => stock.SupportFactor is not null,
+            nameof(Stock.Weight) => stock.Weight is not null,
+            nameof(Stock.Coverage) => stock.Coverage is not null,
+            _ => throw new ArgumentOutOfRangeException(nameof(field)),
+        };
 
     private sealed class StockSaleValidator : RecordValidator<StockSale>
     {
@@ -74,10 +82,14 @@ internal sealed class StockValidator : RecordValidator<Stock>
                 {
                     if (sale is { Unit: SaleUnit.Each, Step: { } step } && step != Math.Truncate(step))
                     {
-                        findings.Refuse(nameof(StockSale.Step), "out-of-range", "What is sold each comes in whole steps, at least 1.", new FindingRange(1, null));
+                        findings.Refuse(
+                            nameof(StockSale.Step),
+                            "out-of-range",
+                            "What is sold each comes in whole steps, at least 1.",
+                            new FindingRange(1, null)
+                        );
                     }
-                })
-        {
-        }
+                }
+            ) { }
     }
 }

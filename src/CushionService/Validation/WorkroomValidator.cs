@@ -9,9 +9,8 @@ internal sealed class WorkroomValidator : RecordValidator<Workroom>
     public WorkroomValidator()
         : base(
             AttributeRules.Of<Workroom>(),
-            Rules.Part(nameof(Workroom.Stitch), (Workroom workroom) => workroom.Stitch, new StitchValidator()))
-    {
-    }
+            Rules.Part(nameof(Workroom.Stitch), (Workroom workroom) => workroom.Stitch, new StitchValidator())
+        ) { }
 
     private sealed class StitchValidator : RecordValidator<Stitch>
     {
@@ -24,8 +23,7 @@ internal sealed class WorkroomValidator : RecordValidator<Workroom>
                     {
                         findings.Refuse(nameof(Stitch.Bight), "not-applicable", $"A {CushionValidator.Json(type)} has no bight.");
                     }
-                })
-        {
-        }
+                }
+            ) { }
     }
 }

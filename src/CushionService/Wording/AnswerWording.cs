@@ -16,134 +16,202 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
 {
     public ImmutableArray<Violation> Warnings => warnings;
 
-    public QuoteAnswer Quote(Order order, Quote quote) => new()
-    {
-        Reference = order.Reference,
-        Units = order.Units!.Value,
-        Engine = EngineVersion.Current,
-        Pieces = Pieces(quote.Drafting),
-        Seams = Seams(quote.Drafting),
-        Layouts = Layouts(quote.Yardages),
-        Yardage = Yardage(quote.Yardages),
-        Materials = [.. quote.Materials.Select(material => new MaterialAnswer
+    public QuoteAnswer Quote(Order order, Quote quote) =>
+        new()
         {
-            Item = material.Item,
-            Kind = material.Kind,
-            Quantity = (double)material.Quantity,
-            Unit = material.Unit,
-            Because = material.Because,
-            Weight = material.Weight is { } weight ? (double)decimal.Round(unit == LengthUnit.Inch ? weight.Pounds : weight.Kilograms, 3) : null,
-            WeightUnit = material.Weight is null ? null : unit == LengthUnit.Inch ? SaleUnit.Lb : SaleUnit.Kg,
-        })],
-        Cost = quote.Cost is { } cost ? CostOf(cost, quote.Drafting.Order.PriceBook) : null,
-        Steps = [.. quote.Steps.Select((step, i) => new StepAnswer { Number = i + 1, Text = step.Text, Pieces = step.Pieces })],
-        Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, caution.Text))],
-        Warnings = [.. warnings, .. quote.Cost is { Unpriced.IsEmpty: false } partial ? [Unpriced(partial)] : Array.Empty<Violation>()],
-    };
+            Reference = order.Reference,
+            Units = order.Units!.Value,
+            Engine = EngineVersion.Current,
+            Pieces = Pieces(quote.Drafting),
+            Seams = Seams(quote.Drafting),
+            Layouts = Layouts(quote.Yardages),
+            Yardage = Yardage(quote.Yardages),
+            Materials =
+            [
+                .. quote.Materials.Select(material => new MaterialAnswer
+                {
+                    Item = material.Item,
+                    Kind = material.Kind,
+                    Quantity = (double)material.Quantity,
+                    Unit = material.Unit,
+                    Because = material.Because,
+                    Weight = material.Weight is { } weight
+                        ? (double)decimal.Round(unit == LengthUnit.Inch ? weight.Pounds : weight.Kilograms, 3)
+                        : null,
+                    WeightUnit =
+                        material.Weight is null ? null
+                        : unit == LengthUnit.Inch ? SaleUnit.Lb
+                        : SaleUnit.Kg,
+                }),
+            ],
+            Cost = quote.Cost is { } cost ? CostOf(cost, quote.Drafting.Order.PriceBook) : null,
+            Steps =
+            [
+                .. quote.Steps.Select(
+                    (step, i) =>
+                        new StepAnswer
+                        {
+                            Number = i + 1,
+                            Text = step.Text,
+                            Pieces = step.Pieces,
+                        }
+                ),
+            ],
+            Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, caution.Text))],
+            Warnings = [.. warnings, .. quote.Cost is { Unpriced.IsEmpty: false } partial ? [Unpriced(partial)] : Array.Empty<Violation>()],
+        };
 
-    public IReadOnlyList<PieceAnswer> Pieces(Drafting drafting) => [.. drafting.Pieces.Select(piece => new PieceAnswer
-    {
-        Id = piece.Id,
-        Cushion = piece.Cushion?.Id,
-        Part = piece.Part,
-        Fabric = piece.Fabric,
-        Quantity = piece.Quantity,
-        Width = Number(piece.Width),
-        Length = Number(piece.Length),
-        Points = piece.Outline.IsEmpty ? null : [.. piece.Outline.Select(corner => new PointAnswer(Number(corner.X), Number(corner.Y)))],
-        Rotation = ClothNesting.IsMatched(drafting.Fabric(piece), piece) ? Nesting.Rotations.None : piece.Rotations,
-        Because = Derivation.Of(piece, unit),
-        Marks = [.. PieceMarks.Of(piece, unit).Select(mark => new MarkAnswer
-        {
-            Kind = mark.Kind,
-            X = Number(mark.From.X),
-            Y = Number(mark.From.Y),
-            ToX = mark.To is { } to ? Number(to.X) : null,
-            ToY = mark.To is { } end ? Number(end.Y) : null,
-            Because = mark.Because,
-        })],
-    })];
-
-    public IReadOnlyList<SeamAnswer> Seams(Drafting drafting) => [.. drafting.Patterns.SelectMany((pattern, i) => pattern.Seams.Select(seam => new SeamAnswer
-    {
-        Cushion = drafting.Order.Cushions[i].Id,
-        One = Names(seam.One),
-        Other = Names(seam.Other),
-        Length = Number(pattern.LengthOf(seam)),
-        Lap = Number(seam.Lap),
-        Fullness = seam.Fullness is { } fullness ? (double)fullness.Numerator / (double)fullness.Denominator : null,
-    }))];
-
-    public IReadOnlyList<LayoutAnswer> Layouts(ImmutableArray<Yardage> yardages) => [.. yardages.Select(yardage => yardage.Layout).Select(layout => new LayoutAnswer
-    {
-        Fabric = layout.Fabric.Id,
-        Width = Number(layout.Fabric.UsableWidth),
-        Length = Number(layout.Length),
-        LowerBound = Number(layout.LowerBound),
-        ProvenMinimal = layout.ProvenMinimal,
-        Proof = layout.Proof,
-        ProofFigures = layout.ProofFigures,
-        Used = Math.Round(layout.Used, 4),
-        Motif = layout.Fabric.Repeat is { } repeat
-            ? new MotifAnswer
+    public IReadOnlyList<PieceAnswer> Pieces(Drafting drafting) =>
+        [
+            .. drafting.Pieces.Select(piece => new PieceAnswer
             {
-                Start = Number(layout.MotifStart),
-                Length = Number(repeat.Length),
-                Width = repeat.Width is { } across ? Number(across) : null,
-                Drop = repeat.Drop,
-            }
-            : null,
-        Placements = [.. layout.Placements.Select(Placement)],
-    })];
+                Id = piece.Id,
+                Cushion = piece.Cushion?.Id,
+                Part = piece.Part,
+                Fabric = piece.Fabric,
+                Quantity = piece.Quantity,
+                Width = Number(piece.Width),
+                Length = Number(piece.Length),
+                Points = piece.Outline.IsEmpty
+                    ? null
+                    : [.. piece.Outline.Select(corner => new PointAnswer(Number(corner.X), Number(corner.Y)))],
+                Rotation = ClothNesting.IsMatched(drafting.Fabric(piece), piece) ? Nesting.Rotations.None : piece.Rotations,
+                Because = Derivation.Of(piece, unit),
+                Marks =
+                [
+                    .. PieceMarks
+                        .Of(piece, unit)
+                        .Select(mark => new MarkAnswer
+                        {
+                            Kind = mark.Kind,
+                            X = Number(mark.From.X),
+                            Y = Number(mark.From.Y),
+                            ToX = mark.To is { } to ? Number(to.X) : null,
+                            ToY = mark.To is { } end ? Number(end.Y) : null,
+                            Because = mark.Because,
+                        }),
+                ],
+            }),
+        ];
 
-    public PlacementAnswer Placement(LaidPiece laid) => new()
-    {
-        Piece = laid.Piece.Id,
-        Copy = laid.Copy,
-        X = Number(laid.X),
-        Y = Number(laid.Y),
-        Rotation = laid.Turn,
-        Width = Number(laid.Width),
-        Length = Number(laid.Length),
-    };
+    public IReadOnlyList<SeamAnswer> Seams(Drafting drafting) =>
+        [
+            .. drafting.Patterns.SelectMany(
+                (pattern, i) =>
+                    pattern.Seams.Select(seam => new SeamAnswer
+                    {
+                        Cushion = drafting.Order.Cushions[i].Id,
+                        One = Names(seam.One),
+                        Other = Names(seam.Other),
+                        Length = Number(pattern.LengthOf(seam)),
+                        Lap = Number(seam.Lap),
+                        Fullness = seam.Fullness is { } fullness ? (double)fullness.Numerator / (double)fullness.Denominator : null,
+                    })
+            ),
+        ];
 
-    public IReadOnlyList<YardageLine> Yardage(ImmutableArray<Yardage> yardages) => [.. yardages.Select(yardage => new YardageLine
-    {
-        Fabric = yardage.Layout.Fabric.Id,
-        LayoutLength = Number(yardage.Layout.Length),
-        SoldLength = (double)yardage.SoldUnits,
-        SoldUnit = yardage.Layout.Fabric.Sold.Unit,
-        ProvenMinimal = yardage.Layout.ProvenMinimal,
-        Because = yardage.Because(unit),
-    })];
+    public IReadOnlyList<LayoutAnswer> Layouts(ImmutableArray<Yardage> yardages) =>
+        [
+            .. yardages
+                .Select(yardage => yardage.Layout)
+                .Select(layout => new LayoutAnswer
+                {
+                    Fabric = layout.Fabric.Id,
+                    Width = Number(layout.Fabric.UsableWidth),
+                    Length = Number(layout.Length),
+                    LowerBound = Number(layout.LowerBound),
+                    ProvenMinimal = layout.ProvenMinimal,
+                    Proof = layout.Proof,
+                    ProofFigures = layout.ProofFigures,
+                    Used = Math.Round(layout.Used, 4),
+                    Motif = layout.Fabric.Repeat is { } repeat
+                        ? new MotifAnswer
+                        {
+                            Start = Number(layout.MotifStart),
+                            Length = Number(repeat.Length),
+                            Width = repeat.Width is { } across ? Number(across) : null,
+                            Drop = repeat.Drop,
+                        }
+                        : null,
+                    Placements = [.. layout.Placements.Select(Placement)],
+                }),
+        ];
 
-    private static CostAnswer CostOf(Cost cost, PriceBookSpecification? book) => new()
-    {
-        Currency = cost.Total.Currency.Code,
-        PriceBook = book is null ? null : new PriceBookAnswer { Name = book.Name, Version = book.Version },
-        Lines = [.. cost.Lines.Select(line => new CostLineAnswer
+    public PlacementAnswer Placement(LaidPiece laid) =>
+        new()
         {
-            Item = line.Material.Item,
-            Quantity = (double)line.Material.Quantity,
-            Unit = line.Material.Unit,
-            UnitPrice = Price(line.UnitPrice),
-            CutFee = line.CutFee?.ToString(),
-            Amount = line.Amount.ToString(),
-        })],
-        Labour = [.. cost.Labour.Select(line => new LabourLineAnswer
+            Piece = laid.Piece.Id,
+            Copy = laid.Copy,
+            X = Number(laid.X),
+            Y = Number(laid.Y),
+            Rotation = laid.Turn,
+            Width = Number(laid.Width),
+            Length = Number(laid.Length),
+        };
+
+    public IReadOnlyList<YardageLine> Yardage(ImmutableArray<Yardage> yardages) =>
+        [
+            .. yardages.Select(yardage => new YardageLine
+            {
+                Fabric = yardage.Layout.Fabric.Id,
+                LayoutLength = Number(yardage.Layout.Length),
+                SoldLength = (double)yardage.SoldUnits,
+                SoldUnit = yardage.Layout.Fabric.Sold.Unit,
+                ProvenMinimal = yardage.Layout.ProvenMinimal,
+                Because = yardage.Because(unit),
+            }),
+        ];
+
+    private static CostAnswer CostOf(Cost cost, PriceBookSpecification? book) =>
+        new()
         {
-            Cushion = line.Cushion,
-            Operation = line.Operation,
-            Times = line.Times,
-            Minutes = (double)line.Minutes,
-            Amount = line.Amount.ToString(),
-        })],
-        Additions = [.. cost.Additions.Select(addition => new CostAdditionAnswer { Kind = addition.Kind, Amount = addition.Amount.ToString(), Because = addition.Because })],
-        Shares = [.. cost.Shares.Select(share => new CostShareAnswer { Cushion = share.Cushion, Quantity = share.Quantity, Amount = share.Amount.ToString() })],
-        Total = cost.Total.ToString(),
-        Tax = "excluded",
-        Unpriced = cost.Unpriced,
-    };
+            Currency = cost.Total.Currency.Code,
+            PriceBook = book is null ? null : new PriceBookAnswer { Name = book.Name, Version = book.Version },
+            Lines =
+            [
+                .. cost.Lines.Select(line => new CostLineAnswer
+                {
+                    Item = line.Material.Item,
+                    Quantity = (double)line.Material.Quantity,
+                    Unit = line.Material.Unit,
+                    UnitPrice = Price(line.UnitPrice),
+                    CutFee = line.CutFee?.ToString(),
+                    Amount = line.Amount.ToString(),
+                }),
+            ],
+            Labour =
+            [
+                .. cost.Labour.Select(line => new LabourLineAnswer
+                {
+                    Cushion = line.Cushion,
+                    Operation = line.Operation,
+                    Times = line.Times,
+                    Minutes = (double)line.Minutes,
+                    Amount = line.Amount.ToString(),
+                }),
+            ],
+            Additions =
+            [
+                .. cost.Additions.Select(addition => new CostAdditionAnswer
+                {
+                    Kind = addition.Kind,
+                    Amount = addition.Amount.ToString(),
+                    Because = addition.Because,
+                }),
+            ],
+            Shares =
+            [
+                .. cost.Shares.Select(share => new CostShareAnswer
+                {
+                    Cushion = share.Cushion,
+                    Quantity = share.Quantity,
+                    Amount = share.Amount.ToString(),
+                }),
+            ],
+            Total = cost.Total.ToString(),
+            Tax = "excluded",
+            Unpriced = cost.Unpriced,
+        };
 
     // A unit price may be finer than the smallest coin, and is never rounded.
     private static string Price(Money price)
@@ -154,7 +222,11 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
     }
 
     private static Violation Unpriced(Cost cost) =>
-        new("/prices", "unpriced", $"The total leaves out what has no price in its unit of sale, or no time: {string.Join(", ", cost.Unpriced)}.");
+        new(
+            "/prices",
+            "unpriced",
+            $"The total leaves out what has no price in its unit of sale, or no time: {string.Join(", ", cost.Unpriced)}."
+        );
 
     private static IReadOnlyList<string> Names(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => edge.ToString())];
 

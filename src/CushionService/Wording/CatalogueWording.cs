@@ -15,13 +15,14 @@ namespace CushionService.Wording;
 /// <summary>The catalogue: the engine's offers, and every field of an order as its attributes describe it.</summary>
 internal static class CatalogueWording
 {
-    public static CatalogueAnswer Catalogue { get; } = new()
-    {
-        Engine = EngineVersion.Current,
-        Constructions = [.. Constructions.All.Select(construction => Of(construction.Offer))],
-        Outlines = [.. Enum.GetValues<OutlineKind>().Select(Of)],
-        Fields = [.. FieldsOf(typeof(Order), "", new ContractComments())],
-    };
+    public static CatalogueAnswer Catalogue { get; } =
+        new()
+        {
+            Engine = EngineVersion.Current,
+            Constructions = [.. Constructions.All.Select(construction => Of(construction.Offer))],
+            Outlines = [.. Enum.GetValues<OutlineKind>().Select(Of)],
+            Fields = [.. FieldsOf(typeof(Order), "", new ContractComments())],
+        };
 
     private static OutlineAnswer Of(OutlineKind kind)
     {
@@ -32,22 +33,39 @@ internal static class CatalogueWording
             Fields = [.. OutlineReading.Required(kind).Select(name => Field(name, true)), .. optional.Select(name => Field(name, false))],
         };
 
-        static OutlineFieldAnswer Field(string name, bool required) => new() { Pointer = $"/cushions/*/outline/{FieldNames.Json(name)}", Required = required };
+        static OutlineFieldAnswer Field(string name, bool required) =>
+            new() { Pointer = $"/cushions/*/outline/{FieldNames.Json(name)}", Required = required };
     }
 
-    private static ConstructionAnswer Of(ConstructionOffer offer) => new()
-    {
-        Kind = offer.Kind,
-        Description = offer.Description,
-        Outlines = offer.Outlines,
-        Closures = [.. offer.Closures.Select(closure => new ClosureOption { Kind = closure.Kind, Sides = closure.Sides })],
-        Thickness = offer.Thickness,
-        Boxing = offer.Joins,
-        Handles = offer.Handles,
-        Edgings = [.. offer.Edgings.Select(edging => new EdgingOption { Kind = edging.Kind, Places = edging.Places, Usual = edging.Usual })],
-        Additions = offer.Additions,
-        Fields = [.. offer.Fields.Select(field => new ConstructionFieldAnswer { Pointer = $"/cushions/*/{FieldNames.Json(field.Field.ToString())}", Required = field.Required })],
-    };
+    private static ConstructionAnswer Of(ConstructionOffer offer) =>
+        new()
+        {
+            Kind = offer.Kind,
+            Description = offer.Description,
+            Outlines = offer.Outlines,
+            Closures = [.. offer.Closures.Select(closure => new ClosureOption { Kind = closure.Kind, Sides = closure.Sides })],
+            Thickness = offer.Thickness,
+            Boxing = offer.Joins,
+            Handles = offer.Handles,
+            Edgings =
+            [
+                .. offer.Edgings.Select(edging => new EdgingOption
+                {
+                    Kind = edging.Kind,
+                    Places = edging.Places,
+                    Usual = edging.Usual,
+                }),
+            ],
+            Additions = offer.Additions,
+            Fields =
+            [
+                .. offer.Fields.Select(field => new ConstructionFieldAnswer
+                {
+                    Pointer = $"/cushions/*/{FieldNames.Json(field.Field.ToString())}",
+                    Required = field.Required,
+                }),
+            ],
+        };
 
     private static IEnumerable<FieldAnswer> FieldsOf(Type record, string at, ContractComments comments)
     {
@@ -68,7 +86,9 @@ internal static class CatalogueWording
                 Minimum = lengths?.Minimum ?? numbers?.Minimum.ToString(System.Globalization.CultureInfo.InvariantCulture),
                 Maximum = lengths?.Maximum ?? numbers?.Maximum.ToString(System.Globalization.CultureInfo.InvariantCulture),
                 Default = lengths?.Default ?? numbers?.Default,
-                Choices = (entry ?? type).IsEnum ? [.. Enum.GetNames(entry ?? type).Select(JsonNamingPolicy.KebabCaseLower.ConvertName)] : [],
+                Choices = (entry ?? type).IsEnum
+                    ? [.. Enum.GetNames(entry ?? type).Select(JsonNamingPolicy.KebabCaseLower.ConvertName)]
+                    : [],
             };
             if (kind is FieldType.Group or FieldType.List && entry is not { IsEnum: true })
             {

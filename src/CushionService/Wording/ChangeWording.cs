@@ -25,10 +25,16 @@ internal static class ChangeWording
             : $"{what}: {Lengths(tried)} instead of {Lengths(asGiven)}{Difference(asGiven, tried)}";
     }
 
-    private static string Lengths(Alternative alternative) => string.Join(" and ", alternative.Quotes
-        .SelectMany(quote => quote.Yardages)
-        .GroupBy(yardage => (yardage.Layout.Fabric.Id, yardage.Layout.Fabric.Sold.LengthUnit))
-        .Select(cloth => $"{LengthText.Format(cloth.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold), cloth.Key.LengthUnit)} of {cloth.Key.Id}"));
+    private static string Lengths(Alternative alternative) =>
+        string.Join(
+            " and ",
+            alternative
+                .Quotes.SelectMany(quote => quote.Yardages)
+                .GroupBy(yardage => (yardage.Layout.Fabric.Id, yardage.Layout.Fabric.Sold.LengthUnit))
+                .Select(cloth =>
+                    $"{LengthText.Format(cloth.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold), cloth.Key.LengthUnit)} of {cloth.Key.Id}"
+                )
+        );
 
     private static string Difference(Alternative asGiven, Alternative tried)
     {
@@ -39,21 +45,30 @@ internal static class ChangeWording
 
         Money total = tried.Total!.Value;
         decimal more = total.Amount - asGiven.Total!.Value.Amount;
-        return more == 0 ? ", the same total" : $", {total with { Amount = Math.Abs(more) }} {total.Currency.Code} {(more > 0 ? "more" : "less")}";
+        return more == 0
+            ? ", the same total"
+            : $", {total with { Amount = Math.Abs(more) }} {total.Currency.Code} {(more > 0 ? "more" : "less")}";
     }
 
     private static IEnumerable<string> Differences(object? given, object? option, string prefix)
     {
         foreach (PropertyInfo property in (given ?? option)!.GetType().GetProperties())
         {
-            (object? before, object? after) = (given is null ? null : property.GetValue(given), option is null ? null : property.GetValue(option));
+            (object? before, object? after) = (
+                given is null ? null : property.GetValue(given),
+                option is null ? null : property.GetValue(option)
+            );
             string name = $"{prefix}{JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name).Replace('_', ' ')}";
             if (property.Name is "Id" or "Item" or "Label" or "OnHand" || Equals(before, after) || Text(before) == Text(after))
             {
                 continue;
             }
 
-            if ((before ?? after)!.GetType() is { IsClass: true } type && type != typeof(string) && !typeof(IEnumerable).IsAssignableFrom(type))
+            if (
+                (before ?? after)!.GetType() is { IsClass: true } type
+                && type != typeof(string)
+                && !typeof(IEnumerable).IsAssignableFrom(type)
+            )
             {
                 foreach (string inner in Differences(before, after, name + " "))
                 {
@@ -69,15 +84,18 @@ internal static class ChangeWording
 
     // A number reads the same however the door spells it.
     private static string Plain(string text) =>
-        decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal number) ? number.ToString("0.##########", CultureInfo.InvariantCulture) : text;
+        decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal number)
+            ? number.ToString("0.##########", CultureInfo.InvariantCulture)
+            : text;
 
-    private static string Text(object? value) => value switch
-    {
-        null => "none",
-        Measure measure => Plain(measure.Text),
-        string text => Plain(text),
-        Enum choice => JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString()),
-        bool truth => truth ? "yes" : "no",
-        _ => Convert.ToString(value, CultureInfo.InvariantCulture)!,
-    };
+    private static string Text(object? value) =>
+        value switch
+        {
+            null => "none",
+            Measure measure => Plain(measure.Text),
+            string text => Plain(text),
+            Enum choice => JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString()),
+            bool truth => truth ? "yes" : "no",
+            _ => Convert.ToString(value, CultureInfo.InvariantCulture)!,
+        };
 }

@@ -13,9 +13,20 @@ internal sealed class ContractComments
 
     public string Of(PropertyInfo property) => _summaries.GetValueOrDefault($"P:{property.DeclaringType!.FullName}.{property.Name}", "");
 
-    private static string Plain(XElement? summary) => summary is null
-        ? ""
-        : string.Join(' ', string.Concat(summary.Nodes().Select(node => node is XElement { IsEmpty: true } reference
-            ? ((string?)reference.Attribute("cref") ?? "").Split('.')[^1]
-            : node is XElement element ? element.Value : node.ToString())).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    private static string Plain(XElement? summary) =>
+        summary is null
+            ? ""
+            : string.Join(
+                ' ',
+                string.Concat(
+                        summary
+                            .Nodes()
+                            .Select(node =>
+                                node is XElement { IsEmpty: true } reference ? ((string?)reference.Attribute("cref") ?? "").Split('.')[^1]
+                                : node is XElement element ? element.Value
+                                : node.ToString()
+                            )
+                    )
+                    .Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
+            );
 }

@@ -6,5 +6,7 @@ namespace CushionService.Wording;
 internal static class EngineVersion
 {
     public static string Current { get; } =
-        typeof(Engine.Quoting.Quote).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
+        typeof(Engine.Quoting.Quote).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[
+            0
+        ];
 }

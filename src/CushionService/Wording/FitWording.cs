@@ -27,19 +27,33 @@ internal static class FitWording
         };
     }
 
-    private static FabricFitAnswer Of(OffcutFit fit, AnswerWording words, LengthUnit unit) => new()
-    {
-        Fabric = fit.Fabric.Id,
-        Verdict = fit.Verdict,
-        Offcuts = [.. fit.Layouts.Select((layout, i) => new OffcutAnswer
+    private static FabricFitAnswer Of(OffcutFit fit, AnswerWording words, LengthUnit unit) =>
+        new()
         {
-            Number = i + 1,
-            Width = (double)layout.Room.Width.In(unit),
-            Length = (double)layout.Room.Length.In(unit),
-            Placements = [.. layout.Placements.Select(words.Placement)],
-            Left = [.. layout.Left.Select(left => new EmptyAnswer(
-                (double)left.X.In(unit), (double)left.Y.In(unit), (double)left.Width.In(unit), (double)left.Length.In(unit)))],
-        })],
-        Unplaced = [.. fit.Unplaced.Select(rest => new UnplacedAnswer(rest.Piece.Id, rest.Copies))],
-    };
+            Fabric = fit.Fabric.Id,
+            Verdict = fit.Verdict,
+            Offcuts =
+            [
+                .. fit.Layouts.Select(
+                    (layout, i) =>
+                        new OffcutAnswer
+                        {
+                            Number = i + 1,
+                            Width = (double)layout.Room.Width.In(unit),
+                            Length = (double)layout.Room.Length.In(unit),
+                            Placements = [.. layout.Placements.Select(words.Placement)],
+                            Left =
+                            [
+                                .. layout.Left.Select(left => new EmptyAnswer(
+                                    (double)left.X.In(unit),
+                                    (double)left.Y.In(unit),
+                                    (double)left.Width.In(unit),
+                                    (double)left.Length.In(unit)
+                                )),
+                            ],
+                        }
+                ),
+            ],
+            Unplaced = [.. fit.Unplaced.Select(rest => new UnplacedAnswer(rest.Piece.Id, rest.Copies))],
+        };
 }

@@ -14,7 +14,9 @@ internal static class Cancellations
 
     public static void Print()
     {
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"cancellation: thorough, given up at {Moments} moments within {LastMoment} ms"));
+        Console.WriteLine(
+            string.Create(CultureInfo.InvariantCulture, $"cancellation: thorough, given up at {Moments} moments within {LastMoment} ms")
+        );
         Console.WriteLine("  order                          median ms     most ms  of");
         foreach (int count in new[] { 16, 20, 60, 250, 1_000, 5_000, 10_000 })
         {
@@ -43,10 +45,18 @@ internal static class Cancellations
     {
         // Once without measuring, so that nothing is compiled while it counts.
         After(search, LastMoment);
-        List<double> delays = [.. Enumerable.Range(1, Moments).Select(moment => After(search, moment * LastMoment / Moments)).OfType<double>().Order()];
-        Console.WriteLine(delays.Count == 0
-            ? $"  {order,-30} was done before the first moment"
-            : string.Create(CultureInfo.InvariantCulture, $"  {order,-30} {delays[delays.Count / 2],9:F2} {delays[^1],11:F2}  {delays.Count}"));
+        List<double> delays =
+        [
+            .. Enumerable.Range(1, Moments).Select(moment => After(search, moment * LastMoment / Moments)).OfType<double>().Order(),
+        ];
+        Console.WriteLine(
+            delays.Count == 0
+                ? $"  {order, -30} was done before the first moment"
+                : string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"  {order, -30} {delays[delays.Count / 2], 9:F2} {delays[^1], 11:F2}  {delays.Count}"
+                )
+        );
     }
 
     /// <summary>Milliseconds from giving up to the search's end; null when it was done before.</summary>

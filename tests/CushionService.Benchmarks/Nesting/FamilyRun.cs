@@ -5,7 +5,12 @@ namespace CushionService.Benchmarks.Nesting;
 /// <summary>What to run: <c>-v</c> prints every instance, <c>-every=5</c> takes one instance in five, <c>-only=NAME,NAME</c> those
 /// of these names; <c>-effort=quick</c> and <c>-turns=none</c> (or <c>quarter</c>) take one row instead of all.</summary>
 internal sealed record FamilyRun(
-    bool Verbose, int Every, IReadOnlyList<string>? Only, IReadOnlyList<Effort?> Efforts, IReadOnlyList<Rotations> Turns)
+    bool Verbose,
+    int Every,
+    IReadOnlyList<string>? Only,
+    IReadOnlyList<Effort?> Efforts,
+    IReadOnlyList<Rotations> Turns
+)
 {
     public static FamilyRun Parse(IReadOnlyList<string> arguments)
     {
@@ -17,7 +22,8 @@ internal sealed record FamilyRun(
             every is null ? 1 : int.Parse(every),
             Option(arguments, "-only=")?.Split(','),
             effort is null ? [null, Effort.Quick, Effort.Standard, Effort.Thorough] : [Enum.Parse<Effort>(effort, ignoreCase: true)],
-            turns is null ? [Rotations.None, Rotations.QuarterTurns] : [turns == "none" ? Rotations.None : Rotations.QuarterTurns]);
+            turns is null ? [Rotations.None, Rotations.QuarterTurns] : [turns == "none" ? Rotations.None : Rotations.QuarterTurns]
+        );
     }
 
     /// <summary>The instances to run.</summary>

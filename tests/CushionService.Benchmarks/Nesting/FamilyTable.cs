@@ -16,7 +16,9 @@ internal static class FamilyTable
             return;
         }
 
-        Console.WriteLine($"{family}: {instances.Count} instances of {instances.Min(i => i.Rectangles)} to {instances.Max(i => i.Rectangles)} rectangles");
+        Console.WriteLine(
+            $"{family}: {instances.Count} instances of {instances.Min(i => i.Rectangles)} to {instances.Max(i => i.Rectangles)} rectangles"
+        );
         Console.WriteLine("  turns        effort     mean gap %  at optimum  proven        mean ms   max ms   mean steps");
         foreach (var turns in run.Turns)
         {
@@ -47,28 +49,44 @@ internal static class FamilyTable
             longest = Math.Max(longest, ms);
             if (verbose)
             {
-                Console.WriteLine(string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"    {instance.Name,-18} n {instance.Rectangles,4} target {target,6} length {layout.Length,6} bound {layout.LowerBound,6} {layout.Proof,-12} {ms,9:F2} ms {layout.Steps,12}"));
+                Console.WriteLine(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"    {instance.Name, -18} n {instance.Rectangles, 4} target {target, 6} length {layout.Length, 6} bound {layout.LowerBound, 6} {layout.Proof, -12} {ms, 9:F2} ms {layout.Steps, 12}"
+                    )
+                );
             }
         }
 
         int n = instances.Count;
         string name = effort?.ToString().ToLowerInvariant() ?? "one pass";
-        Console.WriteLine(string.Create(
-            CultureInfo.InvariantCulture,
-            $"  {turns,-12} {name,-9} {gap / n,11:F3}  {best,4} of {n,-4} {proven,4} ({100.0 * proven / n,5:F1} %) {total / n,9:F3} {longest,8:F1} {steps / n,12}"));
+        Console.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"  {turns, -12} {name, -9} {gap / n, 11:F3}  {best, 4} of {n, -4} {proven, 4} ({100.0 * proven / n, 5:F1} %) {total / n, 9:F3} {longest, 8:F1} {steps / n, 12}"
+            )
+        );
     }
 
     private static StripLayout Lay(StripProblem problem, Effort? effort) =>
         effort is { } chosen ? Nester.Nest(problem, chosen) : Nester.OnePass(problem);
 
-    private static StripProblem Problem(OpenInstance instance, Rotations turns, SaleLadder sale) => new()
-    {
-        Width = instance.StripWidth,
-        Sale = sale,
-        Pieces = [.. instance.Items.Select(item => new NestingPiece { Width = item.W, Length = item.H, Quantity = item.N, Rotations = turns })],
-    };
+    private static StripProblem Problem(OpenInstance instance, Rotations turns, SaleLadder sale) =>
+        new()
+        {
+            Width = instance.StripWidth,
+            Sale = sale,
+            Pieces =
+            [
+                .. instance.Items.Select(item => new NestingPiece
+                {
+                    Width = item.W,
+                    Length = item.H,
+                    Quantity = item.N,
+                    Rotations = turns,
+                }),
+            ],
+        };
 
     /// <summary>The optimum for the turning rule where the data know it, else the best known without turns, else the area bound (so
     /// that a gap is never flattered).</summary>

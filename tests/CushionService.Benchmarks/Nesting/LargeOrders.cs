@@ -13,7 +13,9 @@ internal static class LargeOrders
 
     public static void Print(FamilyRun run)
     {
-        Console.WriteLine("large: different rectangles of sides 2 1/2 to 30 in, in quarter inches, on cloth 54 in wide, over the area bound");
+        Console.WriteLine(
+            "large: different rectangles of sides 2 1/2 to 30 in, in quarter inches, on cloth 54 in wide, over the area bound"
+        );
         Console.WriteLine("  pieces  turns         effort         gap %        ms        steps");
         foreach (int count in new[] { 1_000, 5_000 })
         {
@@ -25,9 +27,12 @@ internal static class LargeOrders
                     _ = effort is null ? Timed(Problem(count, turns), null) : default;
                     var (layout, ms) = Timed(Problem(count, turns), effort);
                     long bound = layout.LowerBound;
-                    Console.WriteLine(string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"  {count,6}  {turns,-12}  {effort?.ToString() ?? "one pass",-9} {100.0 * (layout.Length - bound) / bound,9:F4} {ms,9:F1} {layout.Steps,12}"));
+                    Console.WriteLine(
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"  {count, 6}  {turns, -12}  {effort?.ToString() ?? "one pass", -9} {100.0 * (layout.Length - bound) / bound, 9:F4} {ms, 9:F1} {layout.Steps, 12}"
+                        )
+                    );
                 }
             }
         }
@@ -40,8 +45,12 @@ internal static class LargeOrders
         foreach (int count in new[] { 100, 1_000, 10_000 })
         {
             double best = Enumerable.Range(0, 5).Min(_ => Timed(Problem(count, Rotations.QuarterTurns), null).Milliseconds);
-            Console.WriteLine(string.Create(
-                CultureInfo.InvariantCulture, $"  {count,6}  {best,9:F2}  {1000 * best / (count * Math.Log2(count)),13:F4}"));
+            Console.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"  {count, 6}  {best, 9:F2}  {1000 * best / (count * Math.Log2(count)), 13:F4}"
+                )
+            );
         }
     }
 
@@ -63,7 +72,15 @@ internal static class LargeOrders
         return new StripProblem
         {
             Width = StripWidth,
-            Pieces = [.. sizes.Select(size => new NestingPiece { Width = size.Item1, Length = size.Item2, Rotations = turns })],
+            Pieces =
+            [
+                .. sizes.Select(size => new NestingPiece
+                {
+                    Width = size.Item1,
+                    Length = size.Item2,
+                    Rotations = turns,
+                }),
+            ],
         };
     }
 

@@ -11,7 +11,8 @@ internal static class NestingVerb
     {
         var run = FamilyRun.Parse(arguments);
         string[] chosen = [.. arguments.Where(argument => !argument.StartsWith('-'))];
-        string[] families = chosen.Length > 0 ? chosen : ["C", "BENG", "NGCUT", "CGCUT", "GCUT", "cushions", "large", "growth", "repeats", "cancellation"];
+        string[] families =
+            chosen.Length > 0 ? chosen : ["C", "BENG", "NGCUT", "CGCUT", "GCUT", "cushions", "large", "growth", "repeats", "cancellation"];
         foreach (string family in families)
         {
             if (family == "large")

@@ -2,7 +2,14 @@ namespace CushionService.Benchmarks.Nesting;
 
 /// <summary>One instance of the open data.</summary>
 internal sealed record OpenInstance(
-    string Name, long StripWidth, long? Optimal, string? OptimalFor, long? BestKnown, long LowerBound, IReadOnlyList<OpenItem> Items)
+    string Name,
+    long StripWidth,
+    long? Optimal,
+    string? OptimalFor,
+    long? BestKnown,
+    long LowerBound,
+    IReadOnlyList<OpenItem> Items
+)
 {
     /// <summary>The number of rectangles.</summary>
     public int Rectangles => Items.Sum(item => item.N);

@@ -11,7 +11,9 @@ internal static class RepeatOrders
 
     public static void Print(FamilyRun run)
     {
-        Console.WriteLine($"repeats: {Orders} orders in quarter inches on cloth 54 in wide, against every aligned cut rounded up to whole repeats");
+        Console.WriteLine(
+            $"repeats: {Orders} orders in quarter inches on cloth 54 in wide, against every aligned cut rounded up to whole repeats"
+        );
         Console.WriteLine("  effort     mean saving %   longer than the rule");
         foreach (var effort in run.Efforts.OfType<Effort>().Where(effort => effort != Effort.Thorough || run.Every > 1))
         {
@@ -26,7 +28,9 @@ internal static class RepeatOrders
                 orders++;
             }
 
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {effort,-9} {saving / orders,14:F2} {longer,9} of {orders}"));
+            Console.WriteLine(
+                string.Create(CultureInfo.InvariantCulture, $"  {effort, -9} {saving / orders, 14:F2} {longer, 9} of {orders}")
+            );
         }
     }
 
@@ -41,13 +45,15 @@ internal static class RepeatOrders
         {
             bool aligned = random.Next(3) > 0;
             var phase = new Alignment(random.Next((int)Math.Max(across, 1)), random.Next((int)along));
-            pieces.Add(new NestingPiece
-            {
-                Width = random.Next(20, 105),
-                Length = random.Next(10, 110),
-                Quantity = random.Next(1, 5),
-                Alignment = aligned ? phase : null,
-            });
+            pieces.Add(
+                new NestingPiece
+                {
+                    Width = random.Next(20, 105),
+                    Length = random.Next(10, 110),
+                    Quantity = random.Next(1, 5),
+                    Alignment = aligned ? phase : null,
+                }
+            );
         }
 
         return new StripProblem

@@ -27,12 +27,14 @@ public class SearchStepBenchmark
     public void Prepare()
     {
         var random = new Random(1);
-        var pieces = Enumerable.Range(0, Copies).Select(_ => new NestingPiece
-        {
-            Width = random.Next(10, 120),
-            Length = random.Next(10, 120),
-            Rotations = Rotations.QuarterTurns,
-        });
+        var pieces = Enumerable
+            .Range(0, Copies)
+            .Select(_ => new NestingPiece
+            {
+                Width = random.Next(10, 120),
+                Length = random.Next(10, 120),
+                Rotations = Rotations.QuarterTurns,
+            });
         var set = new RectangleSet([.. pieces], 216);
         _budget = new StepBudget(long.MaxValue, CancellationToken.None);
         _pass = new SkylinePass(set, 216, Copies);
@@ -42,7 +44,13 @@ public class SearchStepBenchmark
 
         // A box that millions of steps do not decide, so that no slice ends early.
         var box = new BoxContents(
-            [98, 110, 79, 101, 23, 10, 14], [98, 79, 110, 23, 101, 110, 17], new bool[7], [6, 3, 1, 3, 1, 4, 2], 216, 504);
+            [98, 110, 79, 101, 23, 10, 14],
+            [98, 79, 110, 23, 101, 110, 17],
+            new bool[7],
+            [6, 3, 1, 3, 1, 4, 2],
+            216,
+            504
+        );
         _box = new BoxSearch(box, AxisWeights.Of(box, true), AxisWeights.Of(box.Sideways, true), 12, _budget);
     }
 

@@ -20,7 +20,12 @@ internal static class CushionOrders
 
     private static StripProblem Order(Random random)
     {
-        var rotations = random.Next(10) switch { < 3 => Rotations.None, < 8 => Rotations.HalfTurn, _ => Rotations.QuarterTurns };
+        var rotations = random.Next(10) switch
+        {
+            < 3 => Rotations.None,
+            < 8 => Rotations.HalfTurn,
+            _ => Rotations.QuarterTurns,
+        };
         var pieces = new List<NestingPiece>();
         for (var kinds = random.Next(1, 4); kinds > 0; kinds--)
         {
@@ -41,11 +46,17 @@ internal static class CushionOrders
 
     private static IEnumerable<NestingPiece> Cushion(Random random, int quantity)
     {
-        double width = Halves(14, 26), depth = Halves(14, 22), height = Halves(3, 5);
+        double width = Halves(14, 26),
+            depth = Halves(14, 22),
+            height = Halves(3, 5);
         switch (random.Next(5))
         {
             case 0:
-                return [OutlinePieces.Disc(width, 2 * quantity), OutlinePieces.Rectangle(Math.Min(52 * Inch, Math.PI * width), height, quantity)];
+                return
+                [
+                    OutlinePieces.Disc(width, 2 * quantity),
+                    OutlinePieces.Rectangle(Math.Min(52 * Inch, Math.PI * width), height, quantity),
+                ];
             case 1:
                 var back = Math.Floor(width * (0.5 + 0.4 * random.NextDouble()));
                 return
@@ -64,11 +75,18 @@ internal static class CushionOrders
                 return
                 [
                     OutlinePieces.Rectangle(width, depth, 2 * quantity),
-                    OutlinePieces.Trapezoid(depth, depth, 2 * height, 0, 0 + quantity) with { Outline = [] },
+                    OutlinePieces.Trapezoid(depth, depth, 2 * height, 0, 0 + quantity) with
+                    {
+                        Outline = [],
+                    },
                     OutlinePieces.Trapezoid(depth, Math.Floor(depth * 0.3), height, 0, 2 * quantity),
                 ];
             default:
-                return [OutlinePieces.Gore(Halves(5, 8), Halves(9, 14), 6 * Math.Min(2, quantity)), OutlinePieces.Disc(Halves(3, 6), quantity)];
+                return
+                [
+                    OutlinePieces.Gore(Halves(5, 8), Halves(9, 14), 6 * Math.Min(2, quantity)),
+                    OutlinePieces.Disc(Halves(3, 6), quantity),
+                ];
         }
 
         double Halves(int least, int most) => random.Next(2 * least, 2 * most + 1) * Inch / 2 + Inch;

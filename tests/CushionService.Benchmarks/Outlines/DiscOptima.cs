@@ -19,15 +19,18 @@ internal static class DiscOptima
                 var piece = OutlinePieces.Disc(Diameter, discs);
                 var problem = new StripProblem { Width = Math.Max(piece.Width, (long)Math.Round(share * Diameter)), Pieces = [piece] };
                 var layout = Nester.Nest(problem, Effort.Standard);
-                double reference = discs <= 3
-                    ? Optimum(discs, piece.Width, problem.Width)
-                    : OutlineKernel.Search(problem, layout, 10 * layout.Steps, default).Length;
+                double reference =
+                    discs <= 3
+                        ? Optimum(discs, piece.Width, problem.Width)
+                        : OutlineKernel.Search(problem, layout, 10 * layout.Steps, default).Length;
                 var over = 100 * (layout.Length / reference - 1);
                 (sum, count) = (sum + over, count + 1);
                 (worst, at) = over > worst ? (over, share) : (worst, at);
             }
 
-            Console.WriteLine($"{discs,2} discs, {count} widths: over {(discs <= 3 ? "the geometric optimum" : "ten times the steps")} {sum / count:F3} % in the mean, {worst:F3} % at most (at {at:F2} diameters)");
+            Console.WriteLine(
+                $"{discs, 2} discs, {count} widths: over {(discs <= 3 ? "the geometric optimum" : "ten times the steps")} {sum / count:F3} % in the mean, {worst:F3} % at most (at {at:F2} diameters)"
+            );
         }
     }
 

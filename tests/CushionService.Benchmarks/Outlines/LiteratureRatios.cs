@@ -14,7 +14,9 @@ internal static class LiteratureRatios
             return;
         }
 
-        var efforts = Enum.GetValues<Effort>().Where(effort => arguments.Contains(effort.ToString(), StringComparer.OrdinalIgnoreCase)).ToList();
+        var efforts = Enum.GetValues<Effort>()
+            .Where(effort => arguments.Contains(effort.ToString(), StringComparer.OrdinalIgnoreCase))
+            .ToList();
         var chosen = instances.Where(instance => arguments.Contains(instance.Name)).ToList();
         chosen = chosen.Count > 0 ? chosen : [.. instances];
         foreach (var instance in chosen)
@@ -24,13 +26,21 @@ internal static class LiteratureRatios
 
         foreach (var effort in efforts.Count > 0 ? efforts : [.. Enum.GetValues<Effort>()])
         {
-            Console.WriteLine($"{effort}: mean {chosen.Select(instance => Over(instance, effort)).ToList().Average():F2} % over the best known");
+            Console.WriteLine(
+                $"{effort}: mean {chosen.Select(instance => Over(instance, effort)).ToList().Average():F2} % over the best known"
+            );
         }
     }
 
     private static double Over(OutlineInstance instance, Effort effort)
     {
-        var boxes = Nester.Nest(instance.Problem with { Pieces = [.. instance.Problem.Pieces.Select(piece => piece with { Outline = [] })] }, Effort.Quick);
+        var boxes = Nester.Nest(
+            instance.Problem with
+            {
+                Pieces = [.. instance.Problem.Pieces.Select(piece => piece with { Outline = [] })],
+            },
+            Effort.Quick
+        );
         using var process = Process.GetCurrentProcess();
         var (clock, before) = (Stopwatch.StartNew(), process.TotalProcessorTime);
         var layout = Nester.Nest(instance.Problem, effort);
@@ -40,9 +50,10 @@ internal static class LiteratureRatios
         var shared = OverlapOracle.Check(instance.Problem, layout);
         var over = 100 * (layout.Length / instance.BestKnown - 1);
         Console.WriteLine(
-            $"{effort,-9} {instance.Name,-8} {layout.Placements.Length,3} pieces  over best known {over,6:F2} %  bounding boxes {100 * (boxes.Length / instance.BestKnown - 1),6:F2} %"
-            + $"  steps {layout.Steps,11:N0}  {time.TotalMilliseconds,9:F1} ms, processor {processor.TotalMilliseconds,9:F1} ms"
-            + $"  audited, shared by NetTopologySuite's account {shared:F3} square units");
+            $"{effort, -9} {instance.Name, -8} {layout.Placements.Length, 3} pieces  over best known {over, 6:F2} %  bounding boxes {100 * (boxes.Length / instance.BestKnown - 1), 6:F2} %"
+                + $"  steps {layout.Steps, 11:N0}  {time.TotalMilliseconds, 9:F1} ms, processor {processor.TotalMilliseconds, 9:F1} ms"
+                + $"  audited, shared by NetTopologySuite's account {shared:F3} square units"
+        );
         return over;
     }
 }

@@ -22,11 +22,17 @@ internal static class OutlineInstances
         using var list = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder, "best-known.json")));
         return
         [
-            .. list.RootElement.EnumerateArray().Select(entry =>
-            {
-                var name = entry.GetProperty("name").GetString()!;
-                return new OutlineInstance(name, Problem(Path.Combine(folder, name + ".json")), entry.GetProperty("bestLength").GetDouble() * Scale);
-            }),
+            .. list
+                .RootElement.EnumerateArray()
+                .Select(entry =>
+                {
+                    var name = entry.GetProperty("name").GetString()!;
+                    return new OutlineInstance(
+                        name,
+                        Problem(Path.Combine(folder, name + ".json")),
+                        entry.GetProperty("bestLength").GetDouble() * Scale
+                    );
+                }),
         ];
     }
 
@@ -43,12 +49,21 @@ internal static class OutlineInstances
     /// <summary>The literature lays the strip along x; here it runs along y, so the axes change places.</summary>
     private static NestingPiece Piece(JsonElement piece)
     {
-        var corners = piece.GetProperty("points").EnumerateArray()
-            .Select(point => (point[1].GetDouble() * Scale, point[0].GetDouble() * Scale)).Reverse().ToList();
+        var corners = piece
+            .GetProperty("points")
+            .EnumerateArray()
+            .Select(point => (point[1].GetDouble() * Scale, point[0].GetDouble() * Scale))
+            .Reverse()
+            .ToList();
         var turns = piece.GetProperty("rotations").GetArrayLength();
         return OutlinePieces.Piece(piece.GetProperty("quantity").GetInt32(), corners[0] == corners[^1] ? corners[1..] : corners) with
         {
-            Rotations = turns switch { 1 => Rotations.None, 2 => Rotations.HalfTurn, _ => Rotations.QuarterTurns },
+            Rotations = turns switch
+            {
+                1 => Rotations.None,
+                2 => Rotations.HalfTurn,
+                _ => Rotations.QuarterTurns,
+            },
         };
     }
 }

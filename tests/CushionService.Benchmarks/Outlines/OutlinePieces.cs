@@ -14,15 +14,25 @@ internal static class OutlinePieces
         var radius = diameter / 2;
         var corners = (int)Math.Ceiling(Math.PI / Math.Acos(radius / (radius + Flatness)) / 4) * 4;
         var reach = radius / Math.Cos(Math.PI / corners);
-        return Piece(quantity, Enumerable.Range(0, corners).Select(corner =>
-        {
-            var (sine, cosine) = Math.SinCos(2 * Math.PI * (corner + 0.5) / corners);
-            return (reach * cosine, reach * sine);
-        }));
+        return Piece(
+            quantity,
+            Enumerable
+                .Range(0, corners)
+                .Select(corner =>
+                {
+                    var (sine, cosine) = Math.SinCos(2 * Math.PI * (corner + 0.5) / corners);
+                    return (reach * cosine, reach * sine);
+                })
+        );
     }
 
     public static NestingPiece Rectangle(double width, double length, int quantity) =>
-        new() { Width = (long)width, Length = (long)length, Quantity = quantity };
+        new()
+        {
+            Width = (long)width,
+            Length = (long)length,
+            Quantity = quantity,
+        };
 
     /// <summary>A bay or a wedge side: parallel edges of two lengths, the shorter one shifted.</summary>
     public static NestingPiece Trapezoid(double longEdge, double shortEdge, double depth, double shift, int quantity) =>
@@ -30,7 +40,19 @@ internal static class OutlinePieces
 
     /// <summary>A tee: a seat whose front has an ear on either side.</summary>
     public static NestingPiece Tee(double width, double depth, double ear, double earDepth, int quantity) =>
-        Piece(quantity, [(ear, 0), (width - ear, 0), (width - ear, depth - earDepth), (width, depth - earDepth), (width, depth), (0, depth), (0, depth - earDepth), (ear, depth - earDepth)]);
+        Piece(
+            quantity,
+            [
+                (ear, 0),
+                (width - ear, 0),
+                (width - ear, depth - earDepth),
+                (width, depth - earDepth),
+                (width, depth),
+                (0, depth),
+                (0, depth - earDepth),
+                (ear, depth - earDepth),
+            ]
+        );
 
     /// <summary>A gore of a round: a triangle with a flat tip.</summary>
     public static NestingPiece Gore(double foot, double height, int quantity) =>

@@ -17,7 +17,9 @@ internal static class OverlapOracle
     public static double Check(StripProblem problem, StripLayout layout)
     {
         OutlineAudit.Check(problem, layout);
-        var placed = layout.Placements.Select(placement => ToPolygon(OutlineAudit.Placed(problem.Pieces[placement.Piece], placement))).ToList();
+        var placed = layout
+            .Placements.Select(placement => ToPolygon(OutlineAudit.Placed(problem.Pieces[placement.Piece], placement)))
+            .ToList();
         var largest = 0.0;
         for (var one = 0; one < placed.Count; one++)
         {

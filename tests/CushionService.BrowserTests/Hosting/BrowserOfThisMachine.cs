@@ -9,7 +9,12 @@ public sealed class BrowserOfThisMachine : IAsyncLifetime
 {
     // Debian's name first. A browser elsewhere is named by CUSHION_BROWSER.
     private static readonly string?[] Places =
-        [Environment.GetEnvironmentVariable("CUSHION_BROWSER"), "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+    [
+        Environment.GetEnvironmentVariable("CUSHION_BROWSER"),
+        "/usr/bin/chromium",
+        "/usr/bin/chromium-browser",
+        "/usr/bin/google-chrome",
+    ];
 
     private static readonly string? Installed = Array.Find(Places, File.Exists);
 
@@ -35,12 +40,24 @@ public sealed class BrowserOfThisMachine : IAsyncLifetime
         Environment.SetEnvironmentVariable("Admission__LongestWaitMs", "30000");
         _service = await LoopbackHost.StartAsync();
         _playwright = await Playwright.CreateAsync();
-        _browser = await _playwright.Chromium.LaunchAsync(new()
-        {
-            ExecutablePath = Installed,
-            // A shop's page may call the loopback address here, for want of a service elsewhere.
-            Args = ["--disable-features=LocalNetworkAccessChecks", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
-        });
+        _browser = await _playwright.Chromium.LaunchAsync(
+            new()
+            {
+                ExecutablePath = Installed,
+                // A shop's page may call the loopback address here, for want of a service elsewhere.
+                Args =
+                [
+                    "--disable-features=LocalNetworkAccessChecks",
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-quic",
+                    "--no-first-run",
+                    "--disable-background-networking",
+                    "--disable-component-update",
+                    "--disable-sync",
+                ],
+            }
+        );
     }
 
     /// <summary>A page of a new session.</summary>
@@ -58,11 +75,20 @@ public sealed class BrowserOfThisMachine : IAsyncLifetime
     {
         if (Installed is null && Environment.GetEnvironmentVariable("CUSHION_BROWSER_REQUIRED") is { Length: > 0 })
         {
-            throw new InvalidOperationException($"A browser is required here, and none is installed at {string.Join(", ", Places.Where(place => place is not null))}.");
+            throw new InvalidOperationException(
+                $"A browser is required here, and none is installed at {string.Join(", ", Places.Where(place => place is not null))}."
+            );
         }
 
         Skip.If(Installed is null, "No browser is installed.");
-        IBrowserContext context = await _browser!.NewContextAsync(new() { BaseURL = Service.ToString(), ViewportSize = new() { Width = width, Height = 900 }, Locale = "en-US" });
+        IBrowserContext context = await _browser!.NewContextAsync(
+            new()
+            {
+                BaseURL = Service.ToString(),
+                ViewportSize = new() { Width = width, Height = 900 },
+                Locale = "en-US",
+            }
+        );
         return new(await context.NewPageAsync());
     }
 

@@ -54,7 +54,9 @@ public sealed class ShownPage : IAsyncDisposable
     public async Task<JsonElement> HearAsync(string name)
     {
         string detail = await Page.EvaluateAsync<string>(
-            "name => new Promise(heard => document.addEventListener(name, event => heard(JSON.stringify(event.detail)), { once: true }))", name);
+            "name => new Promise(heard => document.addEventListener(name, event => heard(JSON.stringify(event.detail)), { once: true }))",
+            name
+        );
         return JsonDocument.Parse(detail).RootElement;
     }
 

@@ -17,7 +17,10 @@ public sealed class AllotmentFacts
     public void The_coins_that_are_left_go_to_the_largest_remainders(string whole, string currency, int[] weights, string shares)
     {
         // Sources.Mathematics
-        ImmutableArray<Money> allotted = Allotment.Of(new Money(decimal.Parse(whole), new Currency(currency)), [.. weights.Select(weight => (Int128)weight)]);
+        ImmutableArray<Money> allotted = Allotment.Of(
+            new Money(decimal.Parse(whole), new Currency(currency)),
+            [.. weights.Select(weight => (Int128)weight)]
+        );
 
         Assert.Equal(shares, string.Join(' ', allotted));
     }
@@ -29,12 +32,19 @@ public sealed class AllotmentFacts
         for (var round = 0; round < 5000; round++)
         {
             var whole = new Money(random.Next(-1_000_000, 1_000_000) / 100m, new Currency("USD"));
-            Int128[] weights = [.. Enumerable.Range(0, random.Next(1, 12)).Select(_ => (Int128)random.NextInt64(long.MaxValue) * (1 + random.Next(1000)))];
+            Int128[] weights =
+            [
+                .. Enumerable.Range(0, random.Next(1, 12)).Select(_ => (Int128)random.NextInt64(long.MaxValue) * (1 + random.Next(1000))),
+            ];
             ImmutableArray<Money> shares = Allotment.Of(whole, weights);
             double sum = weights.Sum(weight => (double)weight);
 
             Assert.Equal(whole.Amount, shares.Sum(share => share.Amount));
-            Assert.All(shares.Zip(weights), pair => Assert.InRange((double)pair.First.Amount - ((double)whole.Amount * (double)pair.Second / sum), -0.0100001, 0.0100001));
+            Assert.All(
+                shares.Zip(weights),
+                pair =>
+                    Assert.InRange((double)pair.First.Amount - ((double)whole.Amount * (double)pair.Second / sum), -0.0100001, 0.0100001)
+            );
         }
     }
 

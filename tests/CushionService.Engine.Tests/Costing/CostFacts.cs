@@ -51,7 +51,11 @@ public sealed class CostFacts
 
     [Fact]
     public void A_cut_fee_is_charged_once_a_line_however_much_is_cut() =>
-        Assert.Equal("43.00", Cost.Of(Ordered(("a", At("10.00") with { CutFee = new Money(1.50m, Dollars) })), [], [Bought("a", 1), Bought("a", 3)], Dollars).Total.ToString());
+        Assert.Equal(
+            "43.00",
+            Cost.Of(Ordered(("a", At("10.00") with { CutFee = new Money(1.50m, Dollars) })), [], [Bought("a", 1), Bought("a", 3)], Dollars)
+                .Total.ToString()
+        );
 
     [Theory]
     [InlineData("0.3", "0.5")]
@@ -63,7 +67,12 @@ public sealed class CostFacts
     [Fact]
     public void What_has_no_price_in_its_unit_is_left_out_and_named()
     {
-        Cost cost = Cost.Of(Ordered(("zipper", new ItemPriceSpecification(new Money(3, Dollars), SaleUnit.Yd))), [], [Bought("zipper", 1), Bought("thread", 20)], Dollars);
+        Cost cost = Cost.Of(
+            Ordered(("zipper", new ItemPriceSpecification(new Money(3, Dollars), SaleUnit.Yd))),
+            [],
+            [Bought("zipper", 1), Bought("thread", 20)],
+            Dollars
+        );
 
         Assert.Equal(["zipper", "thread"], cost.Unpriced.ToArray());
         Assert.Equal("0.00", cost.Total.ToString());
@@ -72,7 +81,13 @@ public sealed class CostFacts
     [Fact]
     public void Cloth_is_priced_by_what_is_sold_not_by_what_is_laid()
     {
-        OrderSpecification order = Order(KnifeEdge(18, 18, HandSewn), Cloth with { Price = new ItemPriceSpecification(new Money(18.90m, Dollars), SaleUnit.Yd) });
+        OrderSpecification order = Order(
+            KnifeEdge(18, 18, HandSewn),
+            Cloth with
+            {
+                Price = new ItemPriceSpecification(new Money(18.90m, Dollars), SaleUnit.Yd),
+            }
+        );
 
         // 19 in laid out, 5/8 yd sold.
         Assert.Equal("11.81", Quote(order with { Currency = Dollars }).Cost!.Lines[0].Amount.ToString());
@@ -82,13 +97,24 @@ public sealed class CostFacts
     public void An_order_without_a_currency_has_no_cost() => Assert.Null(Quote(Order(KnifeEdge(18, 18, HandSewn))).Cost);
 
     private static ItemPriceSpecification Broken =>
-        At("10.00") with { Breaks = [new QuantityBreak(10, new Money(8, Dollars)), new QuantityBreak(100, new Money(7.50m, Dollars))] };
+        At("10.00") with
+        {
+            Breaks = [new QuantityBreak(10, new Money(8, Dollars)), new QuantityBreak(100, new Money(7.50m, Dollars))],
+        };
 
-    private static Cost Priced(params (string Item, decimal Quantity, string Price)[] lines) => Cost.Of(
-        Ordered([.. lines.Select(line => (line.Item, At(line.Price)))]), [], [.. lines.Select(line => Bought(line.Item, line.Quantity))], Dollars);
+    private static Cost Priced(params (string Item, decimal Quantity, string Price)[] lines) =>
+        Cost.Of(
+            Ordered([.. lines.Select(line => (line.Item, At(line.Price)))]),
+            [],
+            [.. lines.Select(line => Bought(line.Item, line.Quantity))],
+            Dollars
+        );
 
     private static OrderSpecification Ordered(params (string Item, ItemPriceSpecification Price)[] prices) =>
-        Order(KnifeEdge(18, 18, HandSewn)) with { Prices = prices.ToImmutableDictionary(price => price.Item, price => price.Price) };
+        Order(KnifeEdge(18, 18, HandSewn)) with
+        {
+            Prices = prices.ToImmutableDictionary(price => price.Item, price => price.Price),
+        };
 
     private static ItemPriceSpecification At(string amount) => new(new Money(decimal.Parse(amount), Dollars), SaleUnit.Each);
 

@@ -14,18 +14,32 @@ public sealed class PriceFacts
 
     // The least cut, 1 1/8 yd, at 24, 2.2 lb of foam at 9, notions for 6, an hour and a half at 30: 27.00 + 19.80 + 6.00 + 45.00.
     private static readonly OrderSpecification Box = Order(
-        Boxed(24, 22, 4, BackZipper, BoxingJoins.Back) with { Fill = new FillSpecification(FillKind.Foam, "foam", 28.8332m, Length.Zero, 0.9m) },
-        Cloth with { Sold = ByEighthYard with { Minimum = In(40.5m) }, Price = At(24, SaleUnit.Yd) }) with
+        Boxed(24, 22, 4, BackZipper, BoxingJoins.Back) with
+        {
+            Fill = new FillSpecification(FillKind.Foam, "foam", 28.8332m, Length.Zero, 0.9m),
+        },
+        Cloth with
+        {
+            Sold = ByEighthYard with { Minimum = In(40.5m) },
+            Price = At(24, SaleUnit.Yd),
+        }
+    ) with
     {
         Currency = Dollars,
-        Prices = ImmutableDictionary<string, ItemPriceSpecification>.Empty
-            .Add("foam", At(9, SaleUnit.Lb)).Add("zipper", At(6, SaleUnit.Each)).Add("thread", At(0, SaleUnit.Yd)),
+        Prices = ImmutableDictionary<string, ItemPriceSpecification>
+            .Empty.Add("foam", At(9, SaleUnit.Lb))
+            .Add("zipper", At(6, SaleUnit.Each))
+            .Add("thread", At(0, SaleUnit.Yd)),
     };
 
     private static readonly LabourSpecification Hands = new(
         new Money(30, Dollars),
-        ImmutableDictionary<Operation, decimal>.Empty.Add(Operation.Of(Construction.Boxed), 75).Add(Operation.Of(ClosureKind.Zipper), 15).Add(Operation.Of(Construction.KnifeEdge), 25),
-        0.2m);
+        ImmutableDictionary<Operation, decimal>
+            .Empty.Add(Operation.Of(Construction.Boxed), 75)
+            .Add(Operation.Of(ClosureKind.Zipper), 15)
+            .Add(Operation.Of(Construction.KnifeEdge), 25),
+        0.2m
+    );
 
     [Theory]
     [InlineData("0", "0", "97.80", Sources.Derived)]
@@ -34,7 +48,14 @@ public sealed class PriceFacts
     [InlineData("0", "0.5", "195.60", Sources.Derived)]
     public void Markup_is_on_the_cost_and_margin_on_the_price(string markup, string margin, string price, string source)
     {
-        Cost cost = Costed(new CostingSpecification { Labour = Hands, Markup = Number(markup), Margin = Number(margin) });
+        Cost cost = Costed(
+            new CostingSpecification
+            {
+                Labour = Hands,
+                Markup = Number(markup),
+                Margin = Number(margin),
+            }
+        );
 
         Assert.Empty(cost.Unpriced);
         Assert.Equal(price, cost.Total.ToString());
@@ -53,7 +74,8 @@ public sealed class PriceFacts
     {
         // Sources.Mathematics: the same price comes of the markup and of that margin.
         decimal m = Number(markup);
-        Money cost = new(97.80m, Dollars), price = CostAdditions.Markup(cost, m);
+        Money cost = new(97.80m, Dollars),
+            price = CostAdditions.Markup(cost, m);
 
         Assert.Equal(marginPercent, (m / (1 + m) * 100).ToString("F1", CultureInfo.InvariantCulture));
         Assert.Equal(price.RoundHalfUp(), CostAdditions.Margin(cost, m / (1 + m)).RoundHalfUp());
@@ -64,19 +86,22 @@ public sealed class PriceFacts
     {
         // Sources.Practice. Materials 52.80 and labour 45.00: 5 % of 52.80 = 2.64; 10 % of 100.44 = 10.04; 90 min at 12 = 18.00; 50 % of 128.48 = 64.24;
         // 192.72 up to the next whole.
-        Cost cost = Costed(new CostingSpecification
-        {
-            Labour = Hands,
-            Contingency = 0.05m,
-            Overhead = 0.10m,
-            OverheadHourly = new Money(12, Dollars),
-            Markup = 0.5m,
-            Rounding = new RoundingSpecification(new Money(1, Dollars), RoundingDirection.Up),
-        });
+        Cost cost = Costed(
+            new CostingSpecification
+            {
+                Labour = Hands,
+                Contingency = 0.05m,
+                Overhead = 0.10m,
+                OverheadHourly = new Money(12, Dollars),
+                Markup = 0.5m,
+                Rounding = new RoundingSpecification(new Money(1, Dollars), RoundingDirection.Up),
+            }
+        );
 
         Assert.Equal(
             ["Contingency 2.64", "Overhead 10.04", "Overhead 18.00", "Markup 64.24", "Rounding 0.28"],
-            cost.Additions.Select(addition => $"{addition.Kind} {addition.Amount}"));
+            cost.Additions.Select(addition => $"{addition.Kind} {addition.Amount}")
+        );
         Assert.Equal("5 % of 52.80 for materials", cost.Additions[0].Because);
         Assert.Equal("193.00", cost.Total.ToString());
     }
@@ -87,17 +112,27 @@ public sealed class PriceFacts
     [InlineData("97.81", "0.05", RoundingDirection.Up, "97.85")]
     [InlineData("97.80", "0.05", RoundingDirection.Up, "97.80")]
     public void A_price_is_asked_in_whole_steps(string price, string step, RoundingDirection direction, string asked) =>
-        Assert.Equal(asked, new RoundingSpecification(new Money(Number(step), Dollars), direction).Of(new Money(Number(price), Dollars)).ToString());
+        Assert.Equal(
+            asked,
+            new RoundingSpecification(new Money(Number(step), Dollars), direction).Of(new Money(Number(price), Dollars)).ToString()
+        );
 
     [Fact]
     public void An_operation_without_a_time_is_left_out_and_named() =>
-        Assert.Equal(["labour/zipper"], Costed(new CostingSpecification { Labour = Hands with { Minutes = Hands.Minutes.Remove(Operation.Of(ClosureKind.Zipper)) } }).Unpriced.ToArray());
+        Assert.Equal(
+            ["labour/zipper"],
+            Costed(new CostingSpecification { Labour = Hands with { Minutes = Hands.Minutes.Remove(Operation.Of(ClosureKind.Zipper)) } })
+                .Unpriced.ToArray()
+        );
 
     [Fact]
     public void Matching_a_repeat_takes_a_fifth_more_time()
     {
         // Sources.Practice: pattern match + 20 %.
-        OrderSpecification matched = Box with { Fabrics = [Box.Fabrics[0] with { Repeat = new RepeatSpecification(In(9), null, DropKind.Straight) }] };
+        OrderSpecification matched = Box with
+        {
+            Fabrics = [Box.Fabrics[0] with { Repeat = new RepeatSpecification(In(9), null, DropKind.Straight) }],
+        };
         Cost cost = Quote(matched with { Costing = new CostingSpecification { Labour = Hands } }).Cost!;
 
         Assert.Equal([("boxed", 75m), ("zipper", 15m), ("matching", 18m)], cost.Labour.Select(line => (line.Operation, line.Minutes)));
@@ -119,7 +154,8 @@ public sealed class PriceFacts
 
         Assert.Equal(
             [("boxed", 1), ("zipper", 1), ("round", 1), ("welt", 2), ("tuft", 18)],
-            Workload.Of(round).Select(done => (done.Operation.Word, done.Times)));
+            Workload.Of(round).Select(done => (done.Operation.Word, done.Times))
+        );
     }
 
     [Fact]

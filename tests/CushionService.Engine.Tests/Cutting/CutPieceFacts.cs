@@ -26,7 +26,13 @@ public sealed class CutPieceFacts
     [Fact]
     public void A_metric_seam_stays_metric()
     {
-        OrderSpecification order = Order(KnifeEdge(18, 18, HandSewn) with { Outline = new RectangleOutline(Mm(450), Mm(450)), SeamAllowance = Mm(15) });
+        OrderSpecification order = Order(
+            KnifeEdge(18, 18, HandSewn) with
+            {
+                Outline = new RectangleOutline(Mm(450), Mm(450)),
+                SeamAllowance = Mm(15),
+            }
+        );
 
         Assert.Equal(Mm(480), Drafting.Of(order with { Unit = LengthUnit.Millimetre, Workroom = WorkroomPractice.Metric }).Pieces[0].Width);
     }
@@ -56,15 +62,18 @@ public sealed class CutPieceFacts
     [Fact]
     public void Each_part_is_cut_from_its_own_cloth()
     {
-        OrderSpecification order = Order(Boxed(17, 15, 2, HandSewn) with
-        {
-            Fabrics = new FabricRoles("linen", "lining", "trim", "webbing"),
-            Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m)),
-        });
+        OrderSpecification order = Order(
+            Boxed(17, 15, 2, HandSewn) with
+            {
+                Fabrics = new FabricRoles("linen", "lining", "trim", "webbing"),
+                Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m)),
+            }
+        );
         order = order with { Fabrics = [.. new[] { "linen", "lining", "trim", "webbing" }.Select(id => Cloth with { Id = id })] };
 
         Assert.Equal(
             ["top of linen", "bottom of lining", "front of trim", "right of trim", "back of trim", "left of trim", "handle of webbing"],
-            Drafting.Of(order).Pieces.Select(piece => $"{piece.Part} of {piece.Fabric}"));
+            Drafting.Of(order).Pieces.Select(piece => $"{piece.Part} of {piece.Fabric}")
+        );
     }
 }

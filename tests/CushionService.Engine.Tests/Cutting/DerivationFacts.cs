@@ -16,14 +16,19 @@ public sealed class DerivationFacts
         Assert.Equal(line, Derivation.Of(Piece(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), part), LengthUnit.Inch));
 
     [Fact]
-    public void A_hem_counts_each_of_its_folds() => Assert.Equal(
-        "17 in + 2 × 1/2 in seam by 2 1/2 in + 2 × 1/2 in hem + 1/2 in seam",
-        Derivation.Of(Piece(Boxed(17, 15, 4, HookAndLoop(0.5m, 1)), "closure-upper"), LengthUnit.Inch));
+    public void A_hem_counts_each_of_its_folds() =>
+        Assert.Equal(
+            "17 in + 2 × 1/2 in seam by 2 1/2 in + 2 × 1/2 in hem + 1/2 in seam",
+            Derivation.Of(Piece(Boxed(17, 15, 4, HookAndLoop(0.5m, 1)), "closure-upper"), LengthUnit.Inch)
+        );
 
     [Fact]
-    public void Rounding_to_the_cutting_step_is_told() => Assert.Equal(
-        "18.01 in + 2 × 1/2 in seam, up to 19 1/8 in by 20 in + 2 × 1/2 in seam",
-        Derivation.Of(Piece(KnifeEdge(18.01m, 20, HandSewn), "top"), LengthUnit.Inch));
+    public void Rounding_to_the_cutting_step_is_told() =>
+        Assert.Equal(
+            "18.01 in + 2 × 1/2 in seam, up to 19 1/8 in by 20 in + 2 × 1/2 in seam",
+            Derivation.Of(Piece(KnifeEdge(18.01m, 20, HandSewn), "top"), LengthUnit.Inch)
+        );
 
-    private static CutPiece Piece(CushionSpecification cushion, string part) => Drafting.Of(Order(cushion)).Pieces.Single(piece => piece.Part == part);
+    private static CutPiece Piece(CushionSpecification cushion, string part) =>
+        Drafting.Of(Order(cushion)).Pieces.Single(piece => piece.Part == part);
 }

@@ -35,7 +35,10 @@ public sealed class FaceJoiningFacts
     public void Cloth_that_may_be_railroaded_needs_no_join()
     {
         // 4.8, Sources.Practice: turned, the cloth's width limits the depth instead of the width.
-        CushionSpecification shallow = Joined with { Outline = new Engine.Specifications.Outlines.RectangleOutline(In(72), In(40)) };
+        CushionSpecification shallow = Joined with
+        {
+            Outline = new Engine.Specifications.Outlines.RectangleOutline(In(72), In(40)),
+        };
         Drafting railroaded = Drafting.Of(Order(shallow, Cloth with { Rotations = Rotations.QuarterTurns }));
 
         Assert.Contains(railroaded.Pieces, piece => piece.Part == "top");
@@ -47,7 +50,9 @@ public sealed class FaceJoiningFacts
     {
         for (var width = 54; width <= 240; width++)
         {
-            Drafting drafting = Drafting.Of(Order(Joined with { Outline = new Engine.Specifications.Outlines.RectangleOutline(In(width), In(60)) }));
+            Drafting drafting = Drafting.Of(
+                Order(Joined with { Outline = new Engine.Specifications.Outlines.RectangleOutline(In(width), In(60)) })
+            );
             CutPiece[] top = [.. drafting.Pieces.Where(piece => piece.Part.StartsWith("top-", StringComparison.Ordinal))];
 
             Assert.Equal(1, top.Length % 2);

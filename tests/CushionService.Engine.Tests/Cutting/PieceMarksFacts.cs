@@ -53,7 +53,8 @@ public sealed class PieceMarksFacts
     [Fact]
     public void A_double_hem_has_two_fold_lines_on_its_own_edge()
     {
-        CutPiece upper = Piece(Boxed(17, 15, 4, HookAndLoop(0.5m, 1)), "closure-upper"), lower = Piece(Boxed(17, 15, 4, HookAndLoop(0.5m, 1)), "closure-lower");
+        CutPiece upper = Piece(Boxed(17, 15, 4, HookAndLoop(0.5m, 1)), "closure-upper"),
+            lower = Piece(Boxed(17, 15, 4, HookAndLoop(0.5m, 1)), "closure-lower");
 
         Assert.Equal([In(0.5m), In(1)], Folds(upper));
         Assert.Equal([In(3), In(3.5m)], Folds(lower));
@@ -71,8 +72,14 @@ public sealed class PieceMarksFacts
             {
                 Assert.InRange(mark.From.X.Nanometres, 0, piece.Width.Nanometres);
                 Assert.InRange(mark.From.Y.Nanometres, 0, piece.Length.Nanometres);
-                Assert.True(mark.Kind != MarkKind.Notch || mark.From.X == Length.Zero || mark.From.X == piece.Width
-                    || mark.From.Y == Length.Zero || mark.From.Y == piece.Length, mark.Because);
+                Assert.True(
+                    mark.Kind != MarkKind.Notch
+                        || mark.From.X == Length.Zero
+                        || mark.From.X == piece.Width
+                        || mark.From.Y == Length.Zero
+                        || mark.From.Y == piece.Length,
+                    mark.Because
+                );
             }
         }
     }
@@ -82,7 +89,8 @@ public sealed class PieceMarksFacts
     {
         // The middle of the front, on the face and on the strip.
         CushionSpecification cushion = Boxed(17, 15, 2, HookAndLoop(0.5m, 1));
-        Length onFace = Middle(Piece(cushion, "top"), "middle of front;"), onStrip = Middle(Piece(cushion, "front"), "middle of front-top;");
+        Length onFace = Middle(Piece(cushion, "top"), "middle of front;"),
+            onStrip = Middle(Piece(cushion, "front"), "middle of front-top;");
 
         Assert.Equal(In(9), onFace);
         Assert.Equal(onFace, onStrip);
@@ -91,5 +99,6 @@ public sealed class PieceMarksFacts
             PieceMarks.Of(piece, LengthUnit.Inch).Single(mark => mark.Because.Contains(which, StringComparison.Ordinal)).From.X;
     }
 
-    private static CutPiece Piece(CushionSpecification cushion, string part) => Drafting.Of(Order(cushion)).Pieces.Single(piece => piece.Part == part);
+    private static CutPiece Piece(CushionSpecification cushion, string part) =>
+        Drafting.Of(Order(cushion)).Pieces.Single(piece => piece.Part == part);
 }

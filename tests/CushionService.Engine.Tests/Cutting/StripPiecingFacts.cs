@@ -42,12 +42,18 @@ public sealed class StripPiecingFacts
     [InlineData(2, 70, 2, 54)]
     [InlineData(5, 100, 5, 36)]
     [InlineData(0.5, 200, 0.5, 30)]
-    public void No_join_stands_in_the_middle_third_of_the_front_where_the_cloth_allows_it(double left, double front, double right, int width)
+    public void No_join_stands_in_the_middle_third_of_the_front_where_the_cloth_allows_it(
+        double left,
+        double front,
+        double right,
+        int width
+    )
     {
         // Sources.Practice. It does not allow it where even a third of the front is wider than the cloth.
         ImmutableArray<StripStretch> strip = Sides((decimal)left, (decimal)front, (decimal)right);
         ImmutableArray<Length> joins = StripPiecing.Joins(strip, In(width), Seam);
-        Length from = In((decimal)(left + (front / 3))), to = In((decimal)(left + (front * 2 / 3)));
+        Length from = In((decimal)(left + (front / 3))),
+            to = In((decimal)(left + (front * 2 / 3)));
 
         AssertCovers(strip, joins, In(width));
         if (to - from <= In(width) - 2 * Seam)
@@ -64,12 +70,18 @@ public sealed class StripPiecingFacts
     [InlineData(19, 24, 19, 54)]
     [InlineData(30, 36, 30, 45)]
     [InlineData(30, 40, 30, 54)]
-    public void Joins_stand_on_the_sides_away_from_the_corners_where_the_cloth_reaches_round_the_front(double left, double front, double right, int width)
+    public void Joins_stand_on_the_sides_away_from_the_corners_where_the_cloth_reaches_round_the_front(
+        double left,
+        double front,
+        double right,
+        int width
+    )
     {
         // Sources.Practice
         Assert.All(
             StripPiecing.Joins(Sides((decimal)left, (decimal)front, (decimal)right), In(width), Seam),
-            join => Assert.True(join <= In((decimal)left - 2) || join >= In((decimal)(left + front) + 2), join.ToString()));
+            join => Assert.True(join <= In((decimal)left - 2) || join >= In((decimal)(left + front) + 2), join.ToString())
+        );
     }
 
     // Sources.Practice: a matched front is whole, by itself with seams at the front corners where the cloth reaches no further. One side

@@ -38,7 +38,9 @@ public sealed class WeltFacts
     public void The_shops_three_cords_and_two_allowances_are_short_by_0_14_of_a_cord()
     {
         // Sources.Derived: π − 3.
-        Length cord = In(1), exact = WeltSpecification.StripWidth(cord, In(0.5m)), shorthand = 3 * cord + 2 * In(0.5m);
+        Length cord = In(1),
+            exact = WeltSpecification.StripWidth(cord, In(0.5m)),
+            shorthand = 3 * cord + 2 * In(0.5m);
 
         Assert.Equal(0.1416, (double)(exact - shorthand).In(LengthUnit.Inch), 0.0001);
     }
@@ -47,7 +49,8 @@ public sealed class WeltFacts
     public void A_1921_piping_of_1_1_4_inch_strips_holds_no_cord_at_half_inch_seams_but_a_flat_fold()
     {
         // Sources.NewDressmaker: flat piping strips 1 1/4 in wide; folded once, the fold and two 1/2 in allowances leave 1/8 in to show.
-        Length strip = In(1.25m), shows = Length.FromNanometres((strip - 2 * In(0.5m)).Nanometres / 2);
+        Length strip = In(1.25m),
+            shows = Length.FromNanometres((strip - 2 * In(0.5m)).Nanometres / 2);
 
         Assert.Equal(In(0.125m), shows);
         Assert.True(WeltSpecification.StripWidth(In(0.0625m), In(0.5m)) <= strip);
@@ -110,7 +113,8 @@ public sealed class WeltFacts
     public void Bias_strips_stand_root_two_widths_apart_along_the_thread()
     {
         // Sources.NewDressmaker: true bias lies at 45°. Sources.TeachersBias: the old rule adds a third, 5.7 % short.
-        Length spacing = BiasSupply.Diagonal(In(1.5m)), taught = In(2);
+        Length spacing = BiasSupply.Diagonal(In(1.5m)),
+            taught = In(2);
 
         Assert.Equal(2.12132, (double)spacing.In(LengthUnit.Inch), 0.00001);
         Assert.Equal(0.057, 1 - (double)(taught.In(LengthUnit.Inch) / spacing.In(LengthUnit.Inch)), 0.0005);
@@ -150,7 +154,12 @@ public sealed class WeltFacts
             var rows = (int)(36 / strip);
             double inches = (rows * widths[i]) - ((rows - 1) * strip);
             Assert.Equal(yards[i], inches / 36, 0.051);
-            Assert.Equal(rows, StraightSupply.For(In((decimal)(rows * (widths[i] - strip))), In((decimal)strip), In(widths[i]), false, Length.FromNanometres(1)).Pieces);
+            Assert.Equal(
+                rows,
+                StraightSupply
+                    .For(In((decimal)(rows * (widths[i] - strip))), In((decimal)strip), In(widths[i]), false, Length.FromNanometres(1))
+                    .Pieces
+            );
         }
     }
 
@@ -186,6 +195,8 @@ public sealed class WeltFacts
     private static CutPiece Piece(CushionSpecification cushion, WeltCut cut)
     {
         var welt = new WeltSpecification([EdgingPlace.Top, EdgingPlace.Bottom], In(0.15625m), cut);
-        return Drafting.Of(Order(cushion with { Trim = new TrimSpecification { Edging = welt } })).Pieces.Single(piece => piece.Part == "welt");
+        return Drafting
+            .Of(Order(cushion with { Trim = new TrimSpecification { Edging = welt } }))
+            .Pieces.Single(piece => piece.Part == "welt");
     }
 }

@@ -38,10 +38,21 @@ public sealed class CautionsFacts
 
     [Fact]
     public void A_handle_is_not_rated_for_a_load() =>
-        Assert.Contains("handle-load", Codes(Order(Boxed(18, 18, 3, HandSewn) with { Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8)) })));
+        Assert.Contains(
+            "handle-load",
+            Codes(
+                Order(
+                    Boxed(18, 18, 3, HandSewn) with
+                    {
+                        Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8)),
+                    }
+                )
+            )
+        );
 
     [Fact]
-    public void Plain_cutting_still_has_blades_and_irons() => Assert.Equal(["blades-and-irons"], Codes(Order(Cloth, Piece("runner", 1, 12, 40))));
+    public void Plain_cutting_still_has_blades_and_irons() =>
+        Assert.Equal(["blades-and-irons"], Codes(Order(Cloth, Piece("runner", 1, 12, 40))));
 
     private static string[] Codes(OrderSpecification order) => [.. Cautions.For(order).Select(caution => caution.Code)];
 }

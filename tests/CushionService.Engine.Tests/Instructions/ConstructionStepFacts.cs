@@ -14,44 +14,82 @@ public sealed class ConstructionStepFacts
 {
     private static readonly FillSpecification Foam = new(FillKind.Foam, "foam", 28.8332m, Length.Zero, 0.9m);
 
-    private static CushionSpecification Roll => KnifeEdge(1, 1, new ZipperClosure(Side.Back, Length.Zero, In(0.75m))) with
-    {
-        Construction = Construction.Bolster,
-        Outline = new CircleOutline(In(8)),
-        Length = In(24),
-    };
+    private static CushionSpecification Roll =>
+        KnifeEdge(1, 1, new ZipperClosure(Side.Back, Length.Zero, In(0.75m))) with
+        {
+            Construction = Construction.Bolster,
+            Outline = new CircleOutline(In(8)),
+            Length = In(24),
+        };
 
     [Fact]
-    public void A_bolster_is_closed_to_a_tube_before_its_ends_are_sewn_in() => InOrder(Roll, "sew the zipper between the edges of body", "Sew body and left-end", "Sew body and right-end");
+    public void A_bolster_is_closed_to_a_tube_before_its_ends_are_sewn_in() =>
+        InOrder(Roll, "sew the zipper between the edges of body", "Sew body and left-end", "Sew body and right-end");
 
     [Fact]
     public void A_gathered_roll_is_drawn_up_and_a_sweet_is_tied_once_it_is_filled()
     {
-        InOrder(Roll with { Ends = new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, In(1)) }, "zipper", "draw it up to the middle of the end");
-        InOrder(Roll with { Ends = new BolsterEnds(BolsterEndKind.Tied, In(6), In(0.75m)) }, "stitch the hem", "zipper", "Once it is filled, tie body");
+        InOrder(
+            Roll with
+            {
+                Ends = new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, In(1)),
+            },
+            "zipper",
+            "draw it up to the middle of the end"
+        );
+        InOrder(
+            Roll with
+            {
+                Ends = new BolsterEnds(BolsterEndKind.Tied, In(6), In(0.75m)),
+            },
+            "stitch the hem",
+            "zipper",
+            "Once it is filled, tie body"
+        );
     }
 
     [Fact]
     public void Gores_are_sewn_in_pairs_pairs_to_halves_and_the_base_last()
     {
-        CushionSpecification pouf = Boxed(1, 1, 12, new ZipperClosure(Side.Bottom, Length.Zero, In(0.75m))) with { Construction = Construction.Pouf, Outline = new CircleOutline(In(20)), Gores = 8 };
+        CushionSpecification pouf = Boxed(1, 1, 12, new ZipperClosure(Side.Bottom, Length.Zero, In(0.75m))) with
+        {
+            Construction = Construction.Pouf,
+            Outline = new CircleOutline(In(20)),
+            Gores = 8,
+        };
         Pattern pattern = Drafting.Of(Order(pouf)).Patterns[0];
 
         Assert.Equal(
             ["1-2", "3-4", "5-6", "7-8", "2-3", "6-7", "4-5", "8-1"],
-            pattern.Seams.Take(8).Select(seam => $"{seam.One[0].Part[5..]}-{seam.Other[0].Part[5..]}"));
+            pattern.Seams.Take(8).Select(seam => $"{seam.One[0].Part[5..]}-{seam.Other[0].Part[5..]}")
+        );
         Assert.Equal("bottom-front", pattern.Seams[^1].Other[0].Part);
         InOrder(pouf, "gore-1", "end to end", "zipper between bottom-front and bottom-back", "Sew wall-1");
     }
 
     [Fact]
-    public void A_flange_is_turned_and_stitched_round_the_body() => InOrder(
-        KnifeEdge(18, 18, HandSewn) with { Construction = Construction.Flanged, Flange = new FlangeSpecification(FlangeLayers.Single, In(2), Length.Zero) },
-        "leave a gap", "turn the cover right side out", "Stitch round the body on the line of top, 2 in in from the edge, through all layers, leaving a gap");
+    public void A_flange_is_turned_and_stitched_round_the_body() =>
+        InOrder(
+            KnifeEdge(18, 18, HandSewn) with
+            {
+                Construction = Construction.Flanged,
+                Flange = new FlangeSpecification(FlangeLayers.Single, In(2), Length.Zero),
+            },
+            "leave a gap",
+            "turn the cover right side out",
+            "Stitch round the body on the line of top, 2 in in from the edge, through all layers, leaving a gap"
+        );
 
     [Fact]
-    public void The_notches_of_a_mitred_box_are_sewn_across_after_its_sides() => InOrder(
-        Boxed(16, 16, 3, HandSewn) with { Construction = Construction.Mitred }, "Sew top and bottom", "Open the notched corners of top and bottom, match their side seams, and sew across each, 12 in in all");
+    public void The_notches_of_a_mitred_box_are_sewn_across_after_its_sides() =>
+        InOrder(
+            Boxed(16, 16, 3, HandSewn) with
+            {
+                Construction = Construction.Mitred,
+            },
+            "Sew top and bottom",
+            "Open the notched corners of top and bottom, match their side seams, and sew across each, 12 in in all"
+        );
 
     [Fact]
     public void A_double_flange_is_folded_on_its_line_and_its_marks_lie_on_the_piece()
@@ -75,8 +113,22 @@ public sealed class ConstructionStepFacts
     public void Corners_are_tapered_gathered_and_channels_stitched_before_the_seams()
     {
         InOrder(KnifeEdge(18, 18, HandSewn) with { CornerTaper = In(0.5m) }, "Mark the taper lines of top", "Sew top");
-        InOrder(Boxed(16, 16, 3, HandSewn) with { Construction = Construction.GatheredCorner }, "Run two gathering rows along front-right, back-right, back-left, front-left of top", "Sew top");
-        InOrder(Boxed(24, 20, 3, HandSewn) with { Channels = new ChannelSpecification(4, In(1), default) }, "stitch its 3 channel lines", "Sew front, top");
+        InOrder(
+            Boxed(16, 16, 3, HandSewn) with
+            {
+                Construction = Construction.GatheredCorner,
+            },
+            "Run two gathering rows along front-right, back-right, back-left, front-left of top",
+            "Sew top"
+        );
+        InOrder(
+            Boxed(24, 20, 3, HandSewn) with
+            {
+                Channels = new ChannelSpecification(4, In(1), default),
+            },
+            "stitch its 3 channel lines",
+            "Sew front, top"
+        );
     }
 
     [Fact]
@@ -100,30 +152,56 @@ public sealed class ConstructionStepFacts
         CushionSpecification round = Boxed(1, 1, 3, HandSewn, BoxingJoins.Back) with { Outline = new CircleOutline(In(diameter)) };
         CutPiece disc = Drafting.Of(Order(round)).Pieces[0];
         PieceMark[] marks = [.. PieceMarks.Of(disc, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.Notch)];
-        double centre = disc.Width.Nanometres / 2.0, radius = In(diameter + 1).Nanometres / 2.0;
+        double centre = disc.Width.Nanometres / 2.0,
+            radius = In(diameter + 1).Nanometres / 2.0;
 
         Assert.Equal(notches, marks.Length);
-        Assert.All(marks, mark => Assert.InRange(
-            Math.Sqrt(Math.Pow(mark.From.X.Nanometres - centre, 2) + Math.Pow(mark.From.Y.Nanometres - centre, 2)), radius - 500_000, radius + 500_000));
+        Assert.All(
+            marks,
+            mark =>
+                Assert.InRange(
+                    Math.Sqrt(Math.Pow(mark.From.X.Nanometres - centre, 2) + Math.Pow(mark.From.Y.Nanometres - centre, 2)),
+                    radius - 500_000,
+                    radius + 500_000
+                )
+        );
     }
 
     [Fact]
     public void A_waterfall_is_notched_at_the_top_the_middle_and_the_bottom_of_its_curve()
     {
         // Sources.CanvasWork
-        CutPiece side = Drafting.Of(Order(Boxed(24, 20, 4, HandSewn) with { Construction = Construction.Waterfall, Front = FrontShape.BullNose })).Pieces.Single(piece => piece.Part == "right");
-        string[] notches = [.. PieceMarks.Of(side, LengthUnit.Inch).Where(mark => mark.Because.StartsWith("Notch where", StringComparison.Ordinal)).Select(mark => mark.Because.Split(';')[0])];
+        CutPiece side = Drafting
+            .Of(Order(Boxed(24, 20, 4, HandSewn) with { Construction = Construction.Waterfall, Front = FrontShape.BullNose }))
+            .Pieces.Single(piece => piece.Part == "right");
+        string[] notches =
+        [
+            .. PieceMarks
+                .Of(side, LengthUnit.Inch)
+                .Where(mark => mark.Because.StartsWith("Notch where", StringComparison.Ordinal))
+                .Select(mark => mark.Because.Split(';')[0]),
+        ];
 
-        Assert.Equal(["Notch where top meets front-upper", "Notch where front-upper meets front-lower", "Notch where front-lower meets bottom"], notches);
+        Assert.Equal(
+            ["Notch where top meets front-upper", "Notch where front-upper meets front-lower", "Notch where front-lower meets bottom"],
+            notches
+        );
     }
 
     [Fact]
     public void One_way_cloth_on_a_waterfall_and_foam_that_does_not_go_in_are_warned_of()
     {
         CushionSpecification waterfall = Boxed(24, 20, 4, HandSewn) with { Construction = Construction.Waterfall };
-        CushionSpecification tight = Boxed(20, 20, 4, new HandSewnClosure(Side.Back)) with { Outline = new TrapezoidOutline(In(24), In(10), In(20), In(7)), Fill = Foam };
+        CushionSpecification tight = Boxed(20, 20, 4, new HandSewnClosure(Side.Back)) with
+        {
+            Outline = new TrapezoidOutline(In(24), In(10), In(20), In(7)),
+            Fill = Foam,
+        };
 
-        Assert.Equal(["print-inverted"], Drafting.Of(Order(waterfall, Cloth with { OneWay = true, Rotations = Rotations.None })).Warnings.Select(warning => warning.Code));
+        Assert.Equal(
+            ["print-inverted"],
+            Drafting.Of(Order(waterfall, Cloth with { OneWay = true, Rotations = Rotations.None })).Warnings.Select(warning => warning.Code)
+        );
         Assert.Equal(["opening-too-small"], Drafting.Of(Order(tight)).Warnings.Select(warning => warning.Code));
         Assert.Empty(Drafting.Of(Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back) with { Fill = Foam })).Warnings);
     }
@@ -136,7 +214,8 @@ public sealed class ConstructionStepFacts
 
         Assert.Equal(
             faces[0].Outline.Select(corner => (faces[0].Width - corner.X, corner.Y)).Order(),
-            faces[1].Outline.Select(corner => (corner.X, corner.Y)).Order());
+            faces[1].Outline.Select(corner => (corner.X, corner.Y)).Order()
+        );
         Assert.NotEqual(faces[0].Outline, faces[1].Outline);
         Assert.All(faces, face => Assert.Single(PieceMarks.Of(face, LengthUnit.Inch), mark => mark.Kind == MarkKind.FaceName));
     }
@@ -161,7 +240,11 @@ public sealed class ConstructionStepFacts
     public void Foam_fills_a_wedge_by_the_mean_of_its_heights_and_a_bull_nose_less_what_it_rounds_off()
     {
         // Sources.Mathematics: 1920 in³ and 1.11111 ft³; 24 × (80 − (1 − π/4) 8) in³; a roll of π 16 × 24 in³.
-        CushionSpecification wedge = Boxed(24, 20, 6, HandSewn) with { Construction = Construction.Wedge, FrontThickness = In(2) };
+        CushionSpecification wedge = Boxed(24, 20, 6, HandSewn) with
+        {
+            Construction = Construction.Wedge,
+            FrontThickness = In(2),
+        };
         CushionSpecification nose = Boxed(24, 20, 4, HandSewn) with { Construction = Construction.Waterfall, Front = FrontShape.BullNose };
 
         Assert.Equal(1.11111, (double)Filling.Foam(wedge, Length.Zero).CubicFeet, 1e-5);
@@ -174,7 +257,10 @@ public sealed class ConstructionStepFacts
     private static void InOrder(OrderSpecification order, params string[] parts)
     {
         Drafting drafting = Drafting.Of(order);
-        string steps = string.Join('\n', Engine.Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces).Select(step => step.Text));
+        string steps = string.Join(
+            '\n',
+            Engine.Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces).Select(step => step.Text)
+        );
         var from = 0;
         foreach (string part in parts)
         {

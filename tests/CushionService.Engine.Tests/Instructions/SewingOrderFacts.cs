@@ -8,43 +8,69 @@ namespace CushionService.Engine.Tests.Instructions;
 public sealed class SewingOrderFacts
 {
     [Fact]
-    public void A_zippered_box_is_cut_zipped_joined_to_a_loop_and_sewn_to_its_faces() => InOrder(
-        Quote(Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back))),
-        "square its end, and cut",
-        "Join boxing-1 and boxing-2 end to end, 1 join with 1/2 in seams.",
-        "sew the zipper between zipper-upper and zipper-lower, 30 in along each tape",
-        "2 joins with 1/2 in seams, and measure the loop against the face",
-        "Sew boxing-2, top, zipper-upper and boxing-1 together, matching notches, 92 in in all with 1/2 in seams.",
-        "Sew boxing-2, bottom, zipper-lower and boxing-1 together, matching notches, 92 in in all with 1/2 in seams; open the closure",
-        "turn the cover right side out",
-        "Check the finished size");
+    public void A_zippered_box_is_cut_zipped_joined_to_a_loop_and_sewn_to_its_faces() =>
+        InOrder(
+            Quote(Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back))),
+            "square its end, and cut",
+            "Join boxing-1 and boxing-2 end to end, 1 join with 1/2 in seams.",
+            "sew the zipper between zipper-upper and zipper-lower, 30 in along each tape",
+            "2 joins with 1/2 in seams, and measure the loop against the face",
+            "Sew boxing-2, top, zipper-upper and boxing-1 together, matching notches, 92 in in all with 1/2 in seams.",
+            "Sew boxing-2, bottom, zipper-lower and boxing-1 together, matching notches, 92 in in all with 1/2 in seams; open the closure",
+            "turn the cover right side out",
+            "Check the finished size"
+        );
 
     [Fact]
-    public void A_hook_and_loop_box_is_hemmed_and_its_strips_basted_before_the_loop_is_joined() => InOrder(
-        Quote(Order(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m)) })),
-        "edge of closure-upper 2 times by 1/2 in",
-        "edge of closure-lower 2 times by 1/2 in",
-        "lay them over each other by 1 in, and baste",
-        "fold it in half",
-        "Sew each end of the handle to front at its marks, 8 1/2 in apart, with a boxed X",
-        "4 joins with 1/2 in seams",
-        "turn the cover right side out");
+    public void A_hook_and_loop_box_is_hemmed_and_its_strips_basted_before_the_loop_is_joined() =>
+        InOrder(
+            Quote(
+                Order(
+                    Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with
+                    {
+                        Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m)),
+                    }
+                )
+            ),
+            "edge of closure-upper 2 times by 1/2 in",
+            "edge of closure-lower 2 times by 1/2 in",
+            "lay them over each other by 1 in, and baste",
+            "fold it in half",
+            "Sew each end of the handle to front at its marks, 8 1/2 in apart, with a boxed X",
+            "4 joins with 1/2 in seams",
+            "turn the cover right side out"
+        );
 
     [Fact]
-    public void A_hand_sewn_pillow_is_closed_last() => InOrder(
-        Quote(Order(KnifeEdge(18, 18, HandSewn) with { Fill = new FillSpecification(FillKind.Loose, "feather", 52, Length.Zero, 0.9m) })),
-        "leave a gap in the back seam",
-        "through the gap",
-        "Fill the cover and close the gap by hand with a ladder stitch");
+    public void A_hand_sewn_pillow_is_closed_last() =>
+        InOrder(
+            Quote(
+                Order(KnifeEdge(18, 18, HandSewn) with { Fill = new FillSpecification(FillKind.Loose, "feather", 52, Length.Zero, 0.9m) })
+            ),
+            "leave a gap in the back seam",
+            "through the gap",
+            "Fill the cover and close the gap by hand with a ladder stitch"
+        );
 
     [Fact]
     public void Cloth_that_shrinks_is_washed_first() =>
-        Assert.StartsWith("Wash, dry and press", Quote(Order(KnifeEdge(18, 18, HandSewn), Cloth with { WidthShrinkage = Percent(2) })).Steps[0].Text, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Wash, dry and press",
+            Quote(Order(KnifeEdge(18, 18, HandSewn), Cloth with { WidthShrinkage = Percent(2) })).Steps[0].Text,
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Every_step_names_pieces_that_are_cut_and_every_piece_is_handled_after_it_is_cut()
     {
-        foreach (CushionSpecification cushion in new[] { Boxed(50, 40, 4, BackZipper, BoxingJoins.Back), Boxed(17, 15, 2, HookAndLoop(0.5m, 1)), KnifeEdge(18, 18, new EnvelopeClosure(Side.Bottom, In(0.5m), In(4))) })
+        foreach (
+            CushionSpecification cushion in new[]
+            {
+                Boxed(50, 40, 4, BackZipper, BoxingJoins.Back),
+                Boxed(17, 15, 2, HookAndLoop(0.5m, 1)),
+                KnifeEdge(18, 18, new EnvelopeClosure(Side.Bottom, In(0.5m), In(4))),
+            }
+        )
         {
             Quote quote = Quote(Order(cushion));
             string[] cut = [.. quote.Drafting.Pieces.Select(piece => piece.Id).Order()];

@@ -29,15 +29,19 @@ public sealed class RepeatFacts
         var repeat = new RepeatSpecification(In(12), In(9), drop);
         ClothLayout layout = OneTop(14, 14, 5, repeat).Yardages[0].Layout;
 
-        Assert.All(layout.Placements, laid =>
-        {
-            Length fromCentre = laid.X + In(7.5m) - layout.Fabric.UsableWidth.HalfUp(), along = laid.Y + In(7.5m) - layout.MotifStart;
-            long column = fromCentre.Nanometres / repeat.Width!.Value.Nanometres;
+        Assert.All(
+            layout.Placements,
+            laid =>
+            {
+                Length fromCentre = laid.X + In(7.5m) - layout.Fabric.UsableWidth.HalfUp(),
+                    along = laid.Y + In(7.5m) - layout.MotifStart;
+                long column = fromCentre.Nanometres / repeat.Width!.Value.Nanometres;
 
-            Assert.Equal(0, fromCentre.Nanometres % repeat.Width.Value.Nanometres);
-            Length phase = drop == DropKind.Half && column % 2 != 0 ? In(6) : Length.Zero;
-            Assert.Equal(0, (along - phase).Nanometres % repeat.Length.Nanometres);
-        });
+                Assert.Equal(0, fromCentre.Nanometres % repeat.Width.Value.Nanometres);
+                Length phase = drop == DropKind.Half && column % 2 != 0 ? In(6) : Length.Zero;
+                Assert.Equal(0, (along - phase).Nanometres % repeat.Length.Nanometres);
+            }
+        );
     }
 
     [Fact]
@@ -46,8 +50,10 @@ public sealed class RepeatFacts
         // The strip's seam line lies half a depth below the face's centre: both at the same phase of the repeat, across and along.
         var repeat = new RepeatSpecification(In(12), In(9), DropKind.Straight);
         ClothLayout layout = Quote(Order(Boxed(14, 14, 3, HandSewn), Cloth with { Repeat = repeat })).Yardages[0].Layout;
-        LaidPiece face = layout.Placements.First(laid => laid.Piece.Part == "top"), front = layout.Placements.Single(laid => laid.Piece.Part == "front");
-        Length faceSeam = face.Y + In(0.5m), frontSeam = front.Y + In(0.5m) + In(3);
+        LaidPiece face = layout.Placements.First(laid => laid.Piece.Part == "top"),
+            front = layout.Placements.Single(laid => laid.Piece.Part == "front");
+        Length faceSeam = face.Y + In(0.5m),
+            frontSeam = front.Y + In(0.5m) + In(3);
 
         Assert.Equal(0, (face.X - front.X).Nanometres % repeat.Width!.Value.Nanometres);
         Assert.Equal(0, (faceSeam - frontSeam).Nanometres % repeat.Length.Nanometres);
@@ -57,13 +63,17 @@ public sealed class RepeatFacts
     public void A_matched_piece_is_never_turned() =>
         Assert.All(
             OneTop(14, 14, 5, new RepeatSpecification(In(12), In(9), DropKind.Straight)).Yardages[0].Layout.Placements,
-            laid => Assert.Equal(0, laid.Turn));
+            laid => Assert.Equal(0, laid.Turn)
+        );
 
     [Fact]
     public void A_strip_that_no_motif_can_lie_right_for_is_laid_unmatched_with_a_warning()
     {
         // The motif stands on the centre line of 54 in; the strip of 46 in with the front near its left end would reach past the selvedge.
-        FabricSpecification cloth = Cloth with { Repeat = new RepeatSpecification(In(12), In(60), DropKind.Straight) };
+        FabricSpecification cloth = Cloth with
+        {
+            Repeat = new RepeatSpecification(In(12), In(60), DropKind.Straight),
+        };
         OrderSpecification order = Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), cloth);
         Violation warning = Assert.Single(Drafting.Of(order).Warnings);
 
@@ -76,7 +86,11 @@ public sealed class RepeatFacts
     public void A_face_that_fits_only_when_it_is_turned_is_laid_unmatched()
     {
         // Matching forbids the turn, so it gives way, with a warning.
-        FabricSpecification cloth = Cloth with { Rotations = Nesting.Rotations.QuarterTurns, Repeat = new RepeatSpecification(In(12), null, DropKind.Straight) };
+        FabricSpecification cloth = Cloth with
+        {
+            Rotations = Nesting.Rotations.QuarterTurns,
+            Repeat = new RepeatSpecification(In(12), null, DropKind.Straight),
+        };
         OrderSpecification order = Order(KnifeEdge(60, 20, HandSewn), cloth);
 
         Assert.All(Drafting.Of(order).Warnings, warning => Assert.Equal("not-matched", warning.Code));
@@ -92,19 +106,26 @@ public sealed class RepeatFacts
         order = order with { Cushions = [order.Cushions[0], KnifeEdge(28, 10, HandSewn) with { Id = "wide" }] };
 
         ClothLayout layout = Quote(order).Yardages[0].Layout;
-        Assert.All(layout.Placements, laid =>
-        {
-            long column = (laid.X + laid.Width.HalfUp() - In(27)).Nanometres / In(9).Nanometres;
-            Length along = laid.Y + laid.Length.HalfUp() - layout.MotifStart - (column % 2 == 0 ? Length.Zero : In(6));
+        Assert.All(
+            layout.Placements,
+            laid =>
+            {
+                long column = (laid.X + laid.Width.HalfUp() - In(27)).Nanometres / In(9).Nanometres;
+                Length along = laid.Y + laid.Length.HalfUp() - layout.MotifStart - (column % 2 == 0 ? Length.Zero : In(6));
 
-            Assert.Equal(0, along.Nanometres % In(12).Nanometres);
-        });
+                Assert.Equal(0, along.Nanometres % In(12).Nanometres);
+            }
+        );
     }
 
     // The underside is of another cloth, so that only the tops are matched.
     private static Quote OneTop(decimal width, decimal depth, int quantity, RepeatSpecification repeat)
     {
-        CushionSpecification cushion = KnifeEdge(width, depth, HandSewn) with { Quantity = quantity, Fabrics = new FabricRoles("main", "lining", "main", "main") };
+        CushionSpecification cushion = KnifeEdge(width, depth, HandSewn) with
+        {
+            Quantity = quantity,
+            Fabrics = new FabricRoles("main", "lining", "main", "main"),
+        };
         return Quote(Order(cushion) with { Fabrics = [Cloth with { Repeat = repeat }, Cloth with { Id = "lining" }] });
     }
 }

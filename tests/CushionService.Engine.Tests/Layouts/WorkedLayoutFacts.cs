@@ -9,7 +9,11 @@ public sealed class WorkedLayoutFacts
 {
     // A box of 24 × 22 × 4 in with returns of 3 in, its boxing in two equal pieces.
     private static readonly LoosePieceSpecification[] Box =
-        [Piece("face", 2, 25, 23), Piece("zipper-half", 2, 31, 3.25m), Piece("boxing", 2, 32, 5)];
+    [
+        Piece("face", 2, 25, 23),
+        Piece("zipper-half", 2, 31, 3.25m),
+        Piece("boxing", 2, 32, 5),
+    ];
 
     [Fact]
     public void Two_faces_of_19_lie_side_by_side_and_take_five_eighths_of_a_yard()
@@ -41,7 +45,11 @@ public sealed class WorkedLayoutFacts
 
     [Fact]
     public void The_same_box_takes_at_most_11_tenths_of_a_metre() =>
-        Assert.InRange(Quote(Order(Cloth with { Sold = new SaleRule(SaleUnit.M, Mm(100), Length.Zero) }, Box)).Yardages[0].SoldUnits, 0.8m, 1.1m);
+        Assert.InRange(
+            Quote(Order(Cloth with { Sold = new SaleRule(SaleUnit.M, Mm(100), Length.Zero) }, Box)).Yardages[0].SoldUnits,
+            0.8m,
+            1.1m
+        );
 
     [Fact]
     public void A_piece_wider_than_the_cloth_is_laid_where_it_may_turn_and_is_a_violation_elsewhere()
@@ -49,6 +57,9 @@ public sealed class WorkedLayoutFacts
         FabricSpecification railroaded = Cloth with { Rotations = Rotations.QuarterTurns };
 
         Assert.Equal(In(60), Quote(Order(railroaded, Piece("bench", 1, 60, 20))).Yardages[0].Layout.Length);
-        Assert.Equal("wider-than-cloth", Assert.Single(Engine.Quoting.Drafting.Of(Order(Cloth, Piece("bench", 1, 60, 20))).Violations).Code);
+        Assert.Equal(
+            "wider-than-cloth",
+            Assert.Single(Engine.Quoting.Drafting.Of(Order(Cloth, Piece("bench", 1, 60, 20))).Violations).Code
+        );
     }
 }

@@ -13,13 +13,26 @@ public sealed class BillOfMaterialsFacts
     [Fact]
     public void A_zippered_foam_box_takes_cloth_foam_chain_and_thread()
     {
-        OrderSpecification order = Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back) with { Fill = Foam }, Cloth with { Width = In(72) });
+        OrderSpecification order = Order(
+            Boxed(24, 22, 4, BackZipper, BoxingJoins.Back) with
+            {
+                Fill = Foam,
+            },
+            Cloth with
+            {
+                Width = In(72),
+            }
+        );
 
         Assert.Equal(
             ["main Fabric Yd", "foam-4 Foam Each 1", "zipper Zipper Each 1", "thread Thread Yd 21"],
-            Quote(order).Materials.Select(material => material.Kind == MaterialKind.Fabric
-                ? $"{material.Item} {material.Kind} {material.Unit}"
-                : $"{material.Item} {material.Kind} {material.Unit} {material.Quantity}"));
+            Quote(order)
+                .Materials.Select(material =>
+                    material.Kind == MaterialKind.Fabric
+                        ? $"{material.Item} {material.Kind} {material.Unit}"
+                        : $"{material.Item} {material.Kind} {material.Unit} {material.Quantity}"
+                )
+        );
     }
 
     [Theory]
@@ -28,7 +41,8 @@ public sealed class BillOfMaterialsFacts
     [InlineData(SaleUnit.Each, 1, Sources.Practice)]
     public void Foam_is_bought_by_the_unit_of_its_price(SaleUnit unit, double quantity, string source)
     {
-        Material foam = Bill(Boxed(24, 22, 4, HandSewn) with { Fill = Foam }, "foam-4", unit).Single(material => material.Kind == MaterialKind.Foam);
+        Material foam = Bill(Boxed(24, 22, 4, HandSewn) with { Fill = Foam }, "foam-4", unit)
+            .Single(material => material.Kind == MaterialKind.Foam);
 
         Assert.Equal((unit, (decimal)quantity), (foam.Unit, foam.Quantity));
     }
@@ -51,7 +65,8 @@ public sealed class BillOfMaterialsFacts
     public void A_zipper_in_a_section_runs_from_raw_edge_to_raw_edge(SaleUnit unit, string quantity)
     {
         // Sources.Practice: a section of 30 in is cut 31; 31 in is sold as 7/8 yd or 0.8 m.
-        Material zipper = Bill(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), "zipper", unit).Single(material => material.Kind == MaterialKind.Zipper);
+        Material zipper = Bill(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), "zipper", unit)
+            .Single(material => material.Kind == MaterialKind.Zipper);
 
         Assert.Equal(decimal.Parse(quantity), zipper.Quantity);
         Assert.StartsWith("seat: 1 × 31 in of chain", zipper.Because, StringComparison.Ordinal);
@@ -61,14 +76,18 @@ public sealed class BillOfMaterialsFacts
     public void A_zipper_in_a_side_seam_is_2_1_2_shorter_than_the_side()
     {
         // Sources.Practice
-        Assert.Equal("seat: 1 × 15 1/2 in of chain", Quote(Order(KnifeEdge(18, 18, BackZipper))).Materials.Single(material => material.Kind == MaterialKind.Zipper).Because);
+        Assert.Equal(
+            "seat: 1 × 15 1/2 in of chain",
+            Quote(Order(KnifeEdge(18, 18, BackZipper))).Materials.Single(material => material.Kind == MaterialKind.Zipper).Because
+        );
     }
 
     [Fact]
     public void Tape_is_the_section_less_half_an_inch_at_each_end()
     {
         // Sources.Practice: 17 in less 1 in is 16 in, sold as 1/2 yd.
-        Material tape = Quote(Order(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)))).Materials.Single(material => material.Kind == MaterialKind.HookAndLoopTape);
+        Material tape = Quote(Order(Boxed(17, 15, 2, HookAndLoop(0.5m, 1))))
+            .Materials.Single(material => material.Kind == MaterialKind.HookAndLoopTape);
 
         Assert.Equal((0.5m, SaleUnit.Yd), (tape.Quantity, tape.Unit));
         Assert.Contains("16 in of hook and as much loop", tape.Because, StringComparison.Ordinal);
@@ -79,7 +98,8 @@ public sealed class BillOfMaterialsFacts
     {
         // Sources.PaperBag for the room: 0.64297 ft³ × 0.9 at 20 kg/m³ is 0.7225 lb.
         FillSpecification fibre = new(FillKind.Loose, "polyester-fibre", 20, Length.Zero, 0.9m);
-        Material fill = Quote(Order(KnifeEdge(18, 18, HandSewn) with { Fill = fibre })).Materials.Single(material => material.Kind == MaterialKind.LooseFill);
+        Material fill = Quote(Order(KnifeEdge(18, 18, HandSewn) with { Fill = fibre }))
+            .Materials.Single(material => material.Kind == MaterialKind.LooseFill);
 
         Assert.Equal((0.73m, SaleUnit.Lb), (fill.Quantity, fill.Unit));
     }
@@ -88,9 +108,15 @@ public sealed class BillOfMaterialsFacts
     public void An_order_of_loose_pieces_takes_cloth_alone() =>
         Assert.Equal(MaterialKind.Fabric, Assert.Single(Quote(Order(Cloth, Piece("runner", 2, 12, 40))).Materials).Kind);
 
-    private static ImmutableArray<Material> Bill(CushionSpecification cushion, string priced, SaleUnit per) => Quote(Order(cushion) with
-    {
-        Currency = Dollars,
-        Prices = ImmutableDictionary<string, ItemPriceSpecification>.Empty.Add(priced, new ItemPriceSpecification(new Money(1, Dollars), per)),
-    }).Materials;
+    private static ImmutableArray<Material> Bill(CushionSpecification cushion, string priced, SaleUnit per) =>
+        Quote(
+            Order(cushion) with
+            {
+                Currency = Dollars,
+                Prices = ImmutableDictionary<string, ItemPriceSpecification>.Empty.Add(
+                    priced,
+                    new ItemPriceSpecification(new Money(1, Dollars), per)
+                ),
+            }
+        ).Materials;
 }

@@ -7,7 +7,12 @@ namespace CushionService.Engine.Tests.Materials;
 
 public sealed class ClosureNeedFacts
 {
-    private static readonly StockSpecification Chain = new() { Id = "chain", Kind = MaterialKind.Zipper, Sold = new UnitSale(SaleUnit.Yd, 0.125m, 0) };
+    private static readonly StockSpecification Chain = new()
+    {
+        Id = "chain",
+        Kind = MaterialKind.Zipper,
+        Sold = new UnitSale(SaleUnit.Yd, 0.125m, 0),
+    };
 
     [Theory]
     [InlineData("12 14 22 29 30", 29, false)]
@@ -56,7 +61,10 @@ public sealed class ClosureNeedFacts
     public void What_several_cushions_need_is_rounded_up_once()
     {
         // 31 and 27 in of chain are 58 in, 1 5/8 yd; rounded one by one they would be 7/8 and 3/4.
-        OrderSpecification order = Order(Box, Wide) with { Stocks = [Chain] };
+        OrderSpecification order = Order(Box, Wide) with
+        {
+            Stocks = [Chain],
+        };
         order = order with { Cushions = [Box, Boxed(20, 20, 4, BackZipper, BoxingJoins.Back) with { Id = "other" }] };
         Material chain = Quote(order).Materials.Single(material => material.Kind == MaterialKind.Zipper);
 
@@ -69,9 +77,19 @@ public sealed class ClosureNeedFacts
     public void A_zipper_too_short_for_the_foam_is_said()
     {
         // Sources.Practice: a firm block folded in half needs 22 / 2 + 4 = 15 in.
-        OrderSpecification order = Order(Box with { Fill = new FillSpecification(FillKind.Foam, "foam", null, Length.Zero, 0.9m), Pointer = "/cushions/0" }, Wide);
+        OrderSpecification order = Order(
+            Box with
+            {
+                Fill = new FillSpecification(FillKind.Foam, "foam", null, Length.Zero, 0.9m),
+                Pointer = "/cushions/0",
+            },
+            Wide
+        );
 
-        Assert.DoesNotContain(Drafting.Of(order with { Stocks = [.. Closed("16")] }).Warnings, warning => warning.Code == "opening-too-small");
+        Assert.DoesNotContain(
+            Drafting.Of(order with { Stocks = [.. Closed("16")] }).Warnings,
+            warning => warning.Code == "opening-too-small"
+        );
         Assert.Contains(Drafting.Of(order with { Stocks = [.. Closed("14")] }).Warnings, warning => warning.Code == "opening-too-small");
     }
 
@@ -80,12 +98,21 @@ public sealed class ClosureNeedFacts
     [InlineData(1.0, "hook-and-loop-tape", true)]
     public void Tape_comes_from_the_stock_of_its_width(double width, string item, bool warned)
     {
-        StockSpecification tape = new() { Id = "tape", Kind = MaterialKind.HookAndLoopTape, Width = In((decimal)width), Sold = new UnitSale(SaleUnit.Yd, 0.25m, 1) };
+        StockSpecification tape = new()
+        {
+            Id = "tape",
+            Kind = MaterialKind.HookAndLoopTape,
+            Width = In((decimal)width),
+            Sold = new UnitSale(SaleUnit.Yd, 0.25m, 1),
+        };
         OrderSpecification order = Order(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Pointer = "/cushions/0" }) with { Stocks = [tape] };
         Material bought = Quote(order).Materials.Single(material => material.Kind == MaterialKind.HookAndLoopTape);
 
         Assert.Equal((item, warned ? 0.5m : 1m), (bought.Item, bought.Quantity));
-        Assert.Equal(warned, Drafting.Of(order).Warnings.Any(warning => warning is { Code: "not-stocked", Pointer: "/cushions/0/closure/tapeWidth" }));
+        Assert.Equal(
+            warned,
+            Drafting.Of(order).Warnings.Any(warning => warning is { Code: "not-stocked", Pointer: "/cushions/0/closure/tapeWidth" })
+        );
         Assert.Equal(!warned, bought.Because.EndsWith("up to the next 1/4 yd and the least that is sold: 1 yd", StringComparison.Ordinal));
     }
 
@@ -94,7 +121,16 @@ public sealed class ClosureNeedFacts
     private static FabricSpecification Wide => Cloth with { Width = In(72) };
 
     private static StockSpecification[] Closed(string lengths) =>
-        [.. lengths.Split(' ').Select(length => new StockSpecification { Id = $"zip-{length}", Kind = MaterialKind.Zipper, Length = In(int.Parse(length)) })];
+        [
+            .. lengths
+                .Split(' ')
+                .Select(length => new StockSpecification
+                {
+                    Id = $"zip-{length}",
+                    Kind = MaterialKind.Zipper,
+                    Length = In(int.Parse(length)),
+                }),
+        ];
 
     private static Material Bought(MaterialKind kind, StockSpecification[] stocks) =>
         Quote(Order(Box, Wide) with { Stocks = [.. stocks] }).Materials.Single(material => material.Kind == kind);

@@ -22,7 +22,14 @@ public sealed class FillingFacts
     public void Foam_of_60_55_10_centimetres_at_29_weighs_0_957_kilograms()
     {
         // Sources.Mathematics
-        var foam = Filling.Foam(Boxed(1, 1, 1, HandSewn) with { Outline = new RectangleOutline(Mm(600), Mm(550)), Thickness = Mm(100) }, Length.Zero);
+        var foam = Filling.Foam(
+            Boxed(1, 1, 1, HandSewn) with
+            {
+                Outline = new RectangleOutline(Mm(600), Mm(550)),
+                Thickness = Mm(100),
+            },
+            Length.Zero
+        );
 
         Assert.Equal(0.957m, foam.At(29).Kilograms);
     }

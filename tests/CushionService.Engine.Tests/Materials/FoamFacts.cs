@@ -53,7 +53,12 @@ public sealed class FoamFacts
     public void Layers_are_cut_from_sheets_with_a_kerf_between_them(double width, double depth, int cushions, double thickness, int sheets)
     {
         // Sources.Derived: on 24 × 72 with 1/4 in between, three of 23 3/4 reach 71 3/4; three of 24 would reach 72 1/2.
-        Material foam = Foam(Order(Seat((decimal)width, (decimal)depth, (decimal)thickness) with { Quantity = cushions }) with { Stocks = [Sheet] });
+        Material foam = Foam(
+            Order(Seat((decimal)width, (decimal)depth, (decimal)thickness) with { Quantity = cushions }) with
+            {
+                Stocks = [Sheet],
+            }
+        );
 
         Assert.Equal((sheets, SaleUnit.Each), ((int)foam.Quantity, foam.Unit));
     }
@@ -62,7 +67,10 @@ public sealed class FoamFacts
     public void Cushions_share_the_sheets_of_their_stock()
     {
         // Sources.Derived: 24 × 36 and 24 × 35 3/4 and a kerf make 72.
-        OrderSpecification order = Order(Seat(24, 36, 2)) with { Stocks = [Sheet] };
+        OrderSpecification order = Order(Seat(24, 36, 2)) with
+        {
+            Stocks = [Sheet],
+        };
         order = order with { Cushions = [.. order.Cushions, Seat(24, 35.75m, 2) with { Id = "other" }] };
 
         Material foam = Foam(order);
@@ -88,7 +96,12 @@ public sealed class FoamFacts
     public void Two_wedges_come_from_one_block(int wedges, int blocks, int highest)
     {
         // Sources.Practice: 2 in at the front and 6 at the back make 8 together.
-        CushionSpecification wedge = Seat(24, 20, 6) with { Construction = Construction.Wedge, FrontThickness = In(2), Quantity = wedges };
+        CushionSpecification wedge = Seat(24, 20, 6) with
+        {
+            Construction = Construction.Wedge,
+            FrontThickness = In(2),
+            Quantity = wedges,
+        };
         FoamBlock[] paired = [.. FoamBlock.Of(wedge, paired: true)];
 
         Assert.Equal((blocks, In(highest)), (paired.Sum(block => block.Count), paired.Max(block => block.Height)));
@@ -98,7 +111,9 @@ public sealed class FoamFacts
     [Fact]
     public void Foam_larger_than_its_sheet_is_refused_with_both_sizes()
     {
-        Violation violation = Drafting.Of(Order(Seat(24.25m, 30, 2) with { Pointer = "/cushions/0" }) with { Stocks = [Sheet] }).Violations.Single();
+        Violation violation = Drafting
+            .Of(Order(Seat(24.25m, 30, 2) with { Pointer = "/cushions/0" }) with { Stocks = [Sheet] })
+            .Violations.Single();
 
         Assert.Equal(("/cushions/0/fill/stock", "larger-than-sheet"), (violation.Pointer, violation.Code));
         Assert.Equal("The foam of seat, 24 1/4 in × 30 in, is larger than a sheet of foam, 24 in × 72 in.", violation.Detail);
@@ -126,18 +141,40 @@ public sealed class FoamFacts
         var random = new Random(54);
         for (var i = 0; i < 60; i++)
         {
-            FoamBlock[] blocks = [.. Enumerable.Range(0, random.Next(1, 5)).SelectMany(_ =>
-                FoamBlock.Of(Seat(random.Next(16, 192) / 8m, random.Next(16, 576) / 8m, random.Next(2, 14) / 2m) with { Quantity = random.Next(1, 4) }, paired: true))];
+            FoamBlock[] blocks =
+            [
+                .. Enumerable
+                    .Range(0, random.Next(1, 5))
+                    .SelectMany(_ =>
+                        FoamBlock.Of(
+                            Seat(random.Next(16, 192) / 8m, random.Next(16, 576) / 8m, random.Next(2, 14) / 2m) with
+                            {
+                                Quantity = random.Next(1, 4),
+                            },
+                            paired: true
+                        )
+                    ),
+            ];
             FoamSheets sheets = FoamSheets.Of(Sheet, blocks, In(0.25m), Effort.Quick, CancellationToken.None);
             int layers = blocks.Sum(block => block.Count * block.Layers(In(2)));
             decimal area = blocks.Sum(block => block.Count * block.Layers(In(2)) * block.Footprint);
 
             Assert.InRange(sheets.Count, sheets.Least, layers);
-            Assert.True(sheets.Count * In(24).In(LengthUnit.Millimetre) * In(72).In(LengthUnit.Millimetre) >= area, "The layers have more area than the sheets.");
+            Assert.True(
+                sheets.Count * In(24).In(LengthUnit.Millimetre) * In(72).In(LengthUnit.Millimetre) >= area,
+                "The layers have more area than the sheets."
+            );
         }
     }
 
-    private static CushionSpecification Seat(decimal width, decimal depth, decimal thickness) => Boxed(width, depth, thickness, HandSewn) with { Fill = Fill };
+    private static CushionSpecification Seat(decimal width, decimal depth, decimal thickness) =>
+        Boxed(width, depth, thickness, HandSewn) with
+        {
+            Fill = Fill,
+        };
 
-    private static Material Foam(OrderSpecification order) => Trade.Quote(order with { Fabrics = [Cloth with { Width = In(118) }] }).Materials.Single(material => material.Kind == MaterialKind.Foam);
+    private static Material Foam(OrderSpecification order) =>
+        Trade
+            .Quote(order with { Fabrics = [Cloth with { Width = In(118) }] })
+            .Materials.Single(material => material.Kind == MaterialKind.Foam);
 }

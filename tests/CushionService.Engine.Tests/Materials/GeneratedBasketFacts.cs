@@ -15,35 +15,92 @@ public sealed class GeneratedBasketFacts
 
     private static readonly StockSpecification[] Stocks =
     [
-        new() { Id = "sheet", Kind = MaterialKind.Foam, Width = In(200), Length = In(200), Thickness = In(1.5m), Density = 30 },
-        new() { Id = "roll", Kind = MaterialKind.Batting, Width = In(48), Sold = ByQuarterYard },
-        new() { Id = "glue", Kind = MaterialKind.Adhesive, Coverage = 1.5m },
-        new() { Id = "chain", Kind = MaterialKind.Zipper, Sold = ByQuarterYard },
-        new() { Id = "tape", Kind = MaterialKind.HookAndLoopTape, Sold = ByQuarterYard },
-        new() { Id = "cord", Kind = MaterialKind.Cord, Sold = ByQuarterYard },
-        new() { Id = "twine", Kind = MaterialKind.Twine, Sold = ByQuarterYard },
-        new() { Id = "spool", Kind = MaterialKind.Thread, Length = In(3600), Sold = new UnitSale(SaleUnit.Each, 1, 0) },
+        new()
+        {
+            Id = "sheet",
+            Kind = MaterialKind.Foam,
+            Width = In(200),
+            Length = In(200),
+            Thickness = In(1.5m),
+            Density = 30,
+        },
+        new()
+        {
+            Id = "roll",
+            Kind = MaterialKind.Batting,
+            Width = In(48),
+            Sold = ByQuarterYard,
+        },
+        new()
+        {
+            Id = "glue",
+            Kind = MaterialKind.Adhesive,
+            Coverage = 1.5m,
+        },
+        new()
+        {
+            Id = "chain",
+            Kind = MaterialKind.Zipper,
+            Sold = ByQuarterYard,
+        },
+        new()
+        {
+            Id = "tape",
+            Kind = MaterialKind.HookAndLoopTape,
+            Sold = ByQuarterYard,
+        },
+        new()
+        {
+            Id = "cord",
+            Kind = MaterialKind.Cord,
+            Sold = ByQuarterYard,
+        },
+        new()
+        {
+            Id = "twine",
+            Kind = MaterialKind.Twine,
+            Sold = ByQuarterYard,
+        },
+        new()
+        {
+            Id = "spool",
+            Kind = MaterialKind.Thread,
+            Length = In(3600),
+            Sold = new UnitSale(SaleUnit.Each, 1, 0),
+        },
     ];
 
     [Fact]
-    public void No_line_buys_less_than_is_needed_or_a_step_too_much() => Parallel.For(0, Orders, number =>
-    {
-        Drafting drafting = Drafting.Of(Stocked(TrimmedOrders.Order(number)));
-        if (!drafting.Violations.IsEmpty)
-        {
-            return;
-        }
+    public void No_line_buys_less_than_is_needed_or_a_step_too_much() =>
+        Parallel.For(
+            0,
+            Orders,
+            number =>
+            {
+                Drafting drafting = Drafting.Of(Stocked(TrimmedOrders.Order(number)));
+                if (!drafting.Violations.IsEmpty)
+                {
+                    return;
+                }
 
-        foreach (Material material in QuotePipeline.Of(drafting, CancellationToken.None).Materials.Where(material => material.Kind != MaterialKind.Fabric))
-        {
-            Holds(material, drafting, $"Generated order {number}: {material.Item}: {material.Because}");
-        }
-    });
+                foreach (
+                    Material material in QuotePipeline
+                        .Of(drafting, CancellationToken.None)
+                        .Materials.Where(material => material.Kind != MaterialKind.Fabric)
+                )
+                {
+                    Holds(material, drafting, $"Generated order {number}: {material.Item}: {material.Because}");
+                }
+            }
+        );
 
     private static void Holds(Material material, Drafting drafting, string of)
     {
         decimal used = material.Uses.Sum(use => use.Amount);
-        Assert.True(material.Uses.All(use => use.Amount > 0) && material.Uses.Select(use => use.Cushion).Distinct().Count() == material.Uses.Length, of);
+        Assert.True(
+            material.Uses.All(use => use.Amount > 0) && material.Uses.Select(use => use.Cushion).Distinct().Count() == material.Uses.Length,
+            of
+        );
         switch (material.Kind)
         {
             case MaterialKind.Zipper or MaterialKind.HookAndLoopTape or MaterialKind.Cord or MaterialKind.Twine:
@@ -77,13 +134,27 @@ public sealed class GeneratedBasketFacts
         return cushion.Quantity * Math.Ceiling(Mm(cushion.Thickness) / 38.1m) * Mm(cushion.Width + over) * Mm(cushion.Depth + over);
     }
 
-    private static OrderSpecification Stocked(OrderSpecification order) => order with
-    {
-        Effort = Effort.Quick,
-        Stocks = [.. Stocks],
-        Prices = order.Prices.Clear(),
-        Cushions = [.. order.Cushions.Select(cushion => cushion.Fill?.Kind == FillKind.Foam
-            ? cushion with { Fill = cushion.Fill with { Item = "sheet", Density = 30, Wrap = new WrapSpecification("roll", WrapSides.FourSides, 1) } }
-            : cushion)],
-    };
+    private static OrderSpecification Stocked(OrderSpecification order) =>
+        order with
+        {
+            Effort = Effort.Quick,
+            Stocks = [.. Stocks],
+            Prices = order.Prices.Clear(),
+            Cushions =
+            [
+                .. order.Cushions.Select(cushion =>
+                    cushion.Fill?.Kind == FillKind.Foam
+                        ? cushion with
+                        {
+                            Fill = cushion.Fill with
+                            {
+                                Item = "sheet",
+                                Density = 30,
+                                Wrap = new WrapSpecification("roll", WrapSides.FourSides, 1),
+                            },
+                        }
+                        : cushion
+                ),
+            ],
+        };
 }

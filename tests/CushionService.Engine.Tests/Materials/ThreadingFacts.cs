@@ -20,10 +20,21 @@ public sealed class ThreadingFacts
     [Theory]
     [InlineData(StitchType.Lockstitch, "0.08", "1/8", null, 3.28, Sources.StitchGeometry)]
     [InlineData(StitchType.Overedge, "0.08", "1/10", "0.2", 14.2, Sources.StitchGeometry)]
-    public void A_workroom_s_thread_follows_from_its_stitch(StitchType type, string thickness, string stitch, string? bight, double ratio, string source)
+    public void A_workroom_s_thread_follows_from_its_stitch(
+        StitchType type,
+        string thickness,
+        string stitch,
+        string? bight,
+        double ratio,
+        string source
+    )
     {
-        Length Read(string? text) => text is not null && LengthText.TryParse(text, LengthUnit.Inch, out Length length) ? length : Length.Zero;
-        WorkroomPractice workroom = WorkroomPractice.Imperial with { Stitch = new StitchSpecification(type, Read(stitch), Read(thickness), Read(bight)) };
+        Length Read(string? text) =>
+            text is not null && LengthText.TryParse(text, LengthUnit.Inch, out Length length) ? length : Length.Zero;
+        WorkroomPractice workroom = WorkroomPractice.Imperial with
+        {
+            Stitch = new StitchSpecification(type, Read(stitch), Read(thickness), Read(bight)),
+        };
 
         Assert.Equal(ratio, (double)Threading.Ratio(workroom), 1e-9);
         Assert.Equal(4, Threading.Ratio(workroom with { ThreadRatio = 4 }));
@@ -43,7 +54,13 @@ public sealed class ThreadingFacts
     [InlineData("42 in", "5.6666666666666667", 15, "695.20", Sources.EstimatedThread)]
     [InlineData("254 in", "2.5", 0, "1612.90", Sources.MeasuredThread)]
     [InlineData("254 in", "2.5", 15, "1854.84", Sources.MeasuredThread)]
-    public void Thread_is_stitching_by_its_ratio_and_the_waste(string stitching, string ratio, int wastePercent, string centimetres, string source)
+    public void Thread_is_stitching_by_its_ratio_and_the_waste(
+        string stitching,
+        string ratio,
+        int wastePercent,
+        string centimetres,
+        string source
+    )
     {
         Assert.True(LengthText.TryParse(stitching, LengthUnit.Inch, out Length length));
 
@@ -61,7 +78,10 @@ public sealed class ThreadingFacts
     {
         Assert.True(LengthText.TryParse(stitching, LengthUnit.Inch, out Length length));
 
-        Assert.Equal(decimal.Parse(yards), decimal.Round(Threading.Thread(length, decimal.Parse(ratio), wastePercent / 100m).In(LengthUnit.Yard), 4));
+        Assert.Equal(
+            decimal.Parse(yards),
+            decimal.Round(Threading.Thread(length, decimal.Parse(ratio), wastePercent / 100m).In(LengthUnit.Yard), 4)
+        );
     }
 
     [Fact]
@@ -95,9 +115,15 @@ public sealed class ThreadingFacts
         // Two faces 2 × 64, four corners (two of 2 + 1, two that overlap as high), hems 2 × 17, the strap's edges 2 × 9 and two boxed Xs.
         CushionSpecification box = Boxed(17, 15, 2, HookAndLoop(0.5m, 1));
         Length plain = Threading.Stitching(box, Drafting.Of(Order(box)).Patterns[0]);
-        CushionSpecification handled = box with { Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m)) };
+        CushionSpecification handled = box with
+        {
+            Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m)),
+        };
 
         Assert.Equal(In(128 + (4 * 3) + 34), plain);
-        Assert.Equal(plain + In(18) + 2 * Threading.BoxedX(In(1), In(1)), Threading.Stitching(handled, Drafting.Of(Order(handled)).Patterns[0]));
+        Assert.Equal(
+            plain + In(18) + 2 * Threading.BoxedX(In(1), In(1)),
+            Threading.Stitching(handled, Drafting.Of(Order(handled)).Patterns[0])
+        );
     }
 }

@@ -7,7 +7,13 @@ namespace CushionService.Engine.Tests.Materials;
 
 public sealed class WrappingFacts
 {
-    private static readonly StockSpecification Roll = new() { Id = "batting", Kind = MaterialKind.Batting, Width = In(48), Sold = new UnitSale(SaleUnit.Yd, 0.25m, 0) };
+    private static readonly StockSpecification Roll = new()
+    {
+        Id = "batting",
+        Kind = MaterialKind.Batting,
+        Width = In(48),
+        Sold = new UnitSale(SaleUnit.Yd, 0.25m, 0),
+    };
 
     [Fact]
     public void A_wrap_round_24_22_4_is_28_by_52()
@@ -71,11 +77,17 @@ public sealed class WrappingFacts
         Assert.Equal((In(24), 1), (length, count));
     }
 
-    private static CushionSpecification Wrapped(decimal width, decimal depth, decimal thickness, WrapSides sides, int layers) => Boxed(width, depth, thickness, HandSewn) with
-    {
-        Fill = new FillSpecification(FillKind.Foam, "foam", null, Length.Zero, 0.9m) { Wrap = new WrapSpecification("batting", sides, layers) },
-    };
+    private static CushionSpecification Wrapped(decimal width, decimal depth, decimal thickness, WrapSides sides, int layers) =>
+        Boxed(width, depth, thickness, HandSewn) with
+        {
+            Fill = new FillSpecification(FillKind.Foam, "foam", null, Length.Zero, 0.9m)
+            {
+                Wrap = new WrapSpecification("batting", sides, layers),
+            },
+        };
 
     private static Material Batting(CushionSpecification cushion, params StockSpecification[] stocks) =>
-        Trade.Quote(Order(cushion, Cloth with { Width = In(118) }) with { Stocks = [.. stocks] }).Materials.Single(material => material.Kind == MaterialKind.Batting);
+        Trade
+            .Quote(Order(cushion, Cloth with { Width = In(118) }) with { Stocks = [.. stocks] })
+            .Materials.Single(material => material.Kind == MaterialKind.Batting);
 }

@@ -38,9 +38,14 @@ public sealed class FractionFacts
         var random = new Random(7);
         for (var i = 0; i < 5000; i++)
         {
-            (long numerator, long denominator, long whole) = (random.NextInt64(-1_000_000, 1_000_000), random.NextInt64(1, 1_000_000), random.NextInt64(0, 1L << 40));
+            (long numerator, long denominator, long whole) = (
+                random.NextInt64(-1_000_000, 1_000_000),
+                random.NextInt64(1, 1_000_000),
+                random.NextInt64(0, 1L << 40)
+            );
             var fraction = Fraction.Of(numerator, denominator);
-            var floor = (long)BigInteger.Divide(numerator * (BigInteger)whole - PositiveModulo(numerator * (BigInteger)whole, denominator), denominator);
+            var floor = (long)
+                BigInteger.Divide(numerator * (BigInteger)whole - PositiveModulo(numerator * (BigInteger)whole, denominator), denominator);
             bool exact = PositiveModulo(numerator * (BigInteger)whole, denominator) == 0;
 
             Assert.Equal(floor, fraction.FloorOf(whole));

@@ -56,8 +56,7 @@ public sealed class LengthFacts
     [Theory]
     [InlineData(0)]
     [InlineData(-1)]
-    public void A_step_without_length_is_refused(int step) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => In(1).RoundUpTo(In(step)));
+    public void A_step_without_length_is_refused(int step) => Assert.Throws<ArgumentOutOfRangeException>(() => In(1).RoundUpTo(In(step)));
 
     [Fact]
     public void Half_of_an_odd_length_is_rounded_up_and_the_two_halves_make_the_whole()

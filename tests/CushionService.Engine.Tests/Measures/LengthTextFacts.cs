@@ -42,9 +42,14 @@ public sealed class LengthTextFacts
         var random = new Random(3);
         for (var i = 0; i < 10_000; i++)
         {
-            (int whole, int numerator, int denominator) = (random.Next(200), random.Next(1, 1_000), random.Next(1, 1 << random.Next(1, 20)));
+            (int whole, int numerator, int denominator) = (
+                random.Next(200),
+                random.Next(1, 1_000),
+                random.Next(1, 1 << random.Next(1, 20))
+            );
             var unit = (LengthUnit)random.Next(5);
-            BigInteger nanometres = Length.NanometresIn(unit), parts = ((((BigInteger)whole * denominator) + numerator) * nanometres * 2) + denominator;
+            BigInteger nanometres = Length.NanometresIn(unit),
+                parts = ((((BigInteger)whole * denominator) + numerator) * nanometres * 2) + denominator;
 
             bool read = LengthText.TryParse($"{whole} {numerator}/{denominator}", unit, out Length length);
 

@@ -48,7 +48,12 @@ public sealed class ReferenceConversionFacts
     [InlineData(24, 22, 4, 1.8)]
     [InlineData(44, 18, 3, 2.5)]
     [InlineData(0.25, 2, 2, 0.5)]
-    public void Volumes_and_what_they_weigh_agree_with_the_reference(double width, double depth, double thickness, double poundsPerCubicFoot)
+    public void Volumes_and_what_they_weigh_agree_with_the_reference(
+        double width,
+        double depth,
+        double thickness,
+        double poundsPerCubicFoot
+    )
     {
         UnitsNet.Volume theirs = UnitsNet.Volume.FromCubicInches(width * depth * thickness);
         UnitsNet.Density density = UnitsNet.Density.FromPoundsPerCubicFoot(poundsPerCubicFoot);

@@ -19,7 +19,13 @@ public sealed class SaleRuleFacts
     [InlineData("3 in", SaleUnit.M, "0.2", "0.5", "0.6", Sources.Practice)]
     [InlineData("0 in", SaleUnit.Yd, "1/4", "0", "0.25", Sources.Practice)]
     public void What_is_needed_is_sold_in_whole_steps_and_no_less_than_the_minimum(
-        string needed, SaleUnit unit, string step, string minimum, string sold, string source)
+        string needed,
+        SaleUnit unit,
+        string step,
+        string minimum,
+        string sold,
+        string source
+    )
     {
         LengthUnit of = unit == SaleUnit.Yd ? LengthUnit.Yard : LengthUnit.Metre;
         var rule = new SaleRule(unit, Read(step, of), Read(minimum, of));
@@ -27,5 +33,6 @@ public sealed class SaleRuleFacts
         Assert.Equal(decimal.Parse(sold), rule.Sell(Read(needed, LengthUnit.Inch)).In(rule.LengthUnit));
     }
 
-    private static Length Read(string text, LengthUnit unit) => LengthText.TryParse(text, unit, out Length length) ? length : throw new FormatException(text);
+    private static Length Read(string text, LengthUnit unit) =>
+        LengthText.TryParse(text, unit, out Length length) ? length : throw new FormatException(text);
 }

@@ -5,21 +5,40 @@ namespace CushionService.Engine.Tests.Outlines;
 
 public sealed class OutlineFacts
 {
-    public static TheoryData<string, Outline, double, double, string> Shapes() => new()
-    {
-        { "circle of 16", new CircleOutline(In(16)), 50.26548, Math.PI * 64, Sources.Mathematics },
-        { "circle of 24", new CircleOutline(In(24)), 75.39822, Math.PI * 144, Sources.Mathematics },
-        { "rounded rectangle of 24 by 22, radius 3", new RoundedRectangleOutline(In(24), In(22), In(3)), 86.84956, 520.27433, Sources.Mathematics },
-        { "stadium of 30 by 14", new StadiumOutline(In(30), In(14)), 75.98230, 377.93804, Sources.Mathematics },
-        { "stadium of 31 by 15", new StadiumOutline(In(31), In(15)), 79.12389, 16 * 15 + (Math.PI * 15 * 15 / 4), Sources.Mathematics },
-        { "D of 20 by 4 and half a disc", new DShapeOutline(In(20), In(14)), 20 + 8 + (Math.PI * 10), 80 + (Math.PI * 50), Sources.Mathematics },
-        { "half round of 20", new HalfRoundOutline(In(20)), 20 + (Math.PI * 10), Math.PI * 50, Sources.Mathematics },
-        { "hexagon of side 10", new RegularPolygonOutline(6, In(10)), 60, 259.80762, Sources.Mathematics },
-        { "bay of 60, 40 and 18", new TrapezoidOutline(In(60), In(40), In(18), In(10)), 141.18252, 900, Sources.Mathematics },
-        { "tee within 26 by 22", new TeeOutline(In(26), In(22), In(3), In(6)), 96, (26 * 22) - (2 * 3 * 16), Sources.Mathematics },
-        { "ell of 60 by 60, arms 20 deep", new EllOutline(In(60), In(60), In(40), In(40), Engine.Specifications.Side.Right), 240, 2000, Sources.Mathematics },
-        { "U of 60 by 40, notch 20 by 15", new UOutline(In(60), In(40), In(20), In(15)), 230, 2100, Sources.Mathematics },
-    };
+    public static TheoryData<string, Outline, double, double, string> Shapes() =>
+        new()
+        {
+            { "circle of 16", new CircleOutline(In(16)), 50.26548, Math.PI * 64, Sources.Mathematics },
+            { "circle of 24", new CircleOutline(In(24)), 75.39822, Math.PI * 144, Sources.Mathematics },
+            {
+                "rounded rectangle of 24 by 22, radius 3",
+                new RoundedRectangleOutline(In(24), In(22), In(3)),
+                86.84956,
+                520.27433,
+                Sources.Mathematics
+            },
+            { "stadium of 30 by 14", new StadiumOutline(In(30), In(14)), 75.98230, 377.93804, Sources.Mathematics },
+            { "stadium of 31 by 15", new StadiumOutline(In(31), In(15)), 79.12389, 16 * 15 + (Math.PI * 15 * 15 / 4), Sources.Mathematics },
+            {
+                "D of 20 by 4 and half a disc",
+                new DShapeOutline(In(20), In(14)),
+                20 + 8 + (Math.PI * 10),
+                80 + (Math.PI * 50),
+                Sources.Mathematics
+            },
+            { "half round of 20", new HalfRoundOutline(In(20)), 20 + (Math.PI * 10), Math.PI * 50, Sources.Mathematics },
+            { "hexagon of side 10", new RegularPolygonOutline(6, In(10)), 60, 259.80762, Sources.Mathematics },
+            { "bay of 60, 40 and 18", new TrapezoidOutline(In(60), In(40), In(18), In(10)), 141.18252, 900, Sources.Mathematics },
+            { "tee within 26 by 22", new TeeOutline(In(26), In(22), In(3), In(6)), 96, (26 * 22) - (2 * 3 * 16), Sources.Mathematics },
+            {
+                "ell of 60 by 60, arms 20 deep",
+                new EllOutline(In(60), In(60), In(40), In(40), Engine.Specifications.Side.Right),
+                240,
+                2000,
+                Sources.Mathematics
+            },
+            { "U of 60 by 40, notch 20 by 15", new UOutline(In(60), In(40), In(20), In(15)), 230, 2100, Sources.Mathematics },
+        };
 
     [Theory]
     [MemberData(nameof(Shapes))]

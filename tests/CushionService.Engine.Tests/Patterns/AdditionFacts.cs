@@ -16,7 +16,11 @@ public sealed class AdditionFacts
     [InlineData(StrapMake.Folded, 1, 4, Sources.Mathematics)]
     public void A_tie_is_cut_four_widths_folded_or_two_and_two_narrow_seams(StrapMake make, double width, double cut, string source)
     {
-        CutPiece tie = Piece("tie", KnifeEdge(16, 16, HandSewn), new TrimSpecification { Ties = new TieSpecification(2, Side.Back, In(12), In((decimal)width), make) });
+        CutPiece tie = Piece(
+            "tie",
+            KnifeEdge(16, 16, HandSewn),
+            new TrimSpecification { Ties = new TieSpecification(2, Side.Back, In(12), In((decimal)width), make) }
+        );
 
         Assert.Equal(In((decimal)cut), tie.Width);
     }
@@ -25,7 +29,10 @@ public sealed class AdditionFacts
     public void A_tie_of_12_inches_is_cut_13_and_a_seat_pad_has_four()
     {
         // Sources.Practice: finished + seam end 1/2 + turned end 1/2; two pairs on a seat pad.
-        Drafting pad = Draft(KnifeEdge(16, 16, HandSewn), new TrimSpecification { Ties = new TieSpecification(2, Side.Back, In(12), In(0.5m), StrapMake.Folded) });
+        Drafting pad = Draft(
+            KnifeEdge(16, 16, HandSewn),
+            new TrimSpecification { Ties = new TieSpecification(2, Side.Back, In(12), In(0.5m), StrapMake.Folded) }
+        );
         CutPiece tie = pad.Pieces.Single(piece => piece.Part == "tie");
 
         Assert.Equal((4, In(13)), (tie.Quantity, tie.Length));
@@ -54,7 +61,11 @@ public sealed class AdditionFacts
         // Sources.Mathematics: i = 6, q = 4 is the 3-4-5 triangle twice: 2 (5 − 3) = 4 in.
         Assert.Equal(In(4), TuftSpecification.TakeUp(In(6), In(4)));
 
-        CutPiece top = Piece("top", Boxed(24, 18, 9, HandSewn), new TrimSpecification { Tufts = new TuftSpecification(3, 4, TuftGrid.Square, In(0.875m), false, In(4)) });
+        CutPiece top = Piece(
+            "top",
+            Boxed(24, 18, 9, HandSewn),
+            new TrimSpecification { Tufts = new TuftSpecification(3, 4, TuftGrid.Square, In(0.875m), false, In(4)) }
+        );
         Assert.Equal(In(24 + (4 * 4) + 1), top.Width);
         Assert.Equal(In(18 + (3 * 4) + 1), top.Length);
         Assert.Contains("16 in drawn in by stitching", Derivation.Of(top, LengthUnit.Inch), StringComparison.Ordinal);
@@ -63,13 +74,23 @@ public sealed class AdditionFacts
     [Fact]
     public void Shallow_tufts_leave_the_face_as_it_is() =>
         // Sources.Practice: face allowance 0 for shallow tufting.
-        Assert.Equal(In(25), Piece("top", Boxed(24, 18, 4, HandSewn), new TrimSpecification { Tufts = new TuftSpecification(3, 4, TuftGrid.Square, In(0.875m), false, Length.Zero) }).Width);
+        Assert.Equal(
+            In(25),
+            Piece(
+                "top",
+                Boxed(24, 18, 4, HandSewn),
+                new TrimSpecification { Tufts = new TuftSpecification(3, 4, TuftGrid.Square, In(0.875m), false, Length.Zero) }
+            ).Width
+        );
 
     [Fact]
     public void Tufts_take_two_buttons_and_twice_the_thickness_and_12_inches_of_twine_each()
     {
         // Sources.Practice: 18 tufts on 4 in: 36 buttons, 18 × 20 = 360 in = 10 yd.
-        Quote quote = Quoted(Boxed(24, 18, 4, HandSewn), new TrimSpecification { Tufts = new TuftSpecification(3, 4, TuftGrid.Diamond, In(0.875m), true, Length.Zero) });
+        Quote quote = Quoted(
+            Boxed(24, 18, 4, HandSewn),
+            new TrimSpecification { Tufts = new TuftSpecification(3, 4, TuftGrid.Diamond, In(0.875m), true, Length.Zero) }
+        );
 
         Assert.Equal(36, Bought(quote, MaterialKind.Button).Quantity);
         Assert.Equal(10, Bought(quote, MaterialKind.Twine).Quantity);
@@ -82,13 +103,22 @@ public sealed class AdditionFacts
     [InlineData(HandleKind.FoldedStrap, true, 0)]
     [InlineData(HandleKind.Webbing, false, 0.375)]
     [InlineData(HandleKind.StrapAndWebbing, true, 0.375)]
-    public void A_handle_of_9_inches_takes_10_of_webbing_with_half_an_inch_turned_under_at_each_end(HandleKind kind, bool strap, double yards)
+    public void A_handle_of_9_inches_takes_10_of_webbing_with_half_an_inch_turned_under_at_each_end(
+        HandleKind kind,
+        bool strap,
+        double yards
+    )
     {
         // Sources.ChapeReplacement: webbing ends are turned under 1/2 in; 10 in is sold as 3/8 yd.
-        Quote quote = Trade.Quote(Order(Boxed(18, 15, 2, HandSewn) with { Handle = new HandleSpecification(kind, Side.Front, In(1), In(9), In(8.5m)) }));
+        Quote quote = Trade.Quote(
+            Order(Boxed(18, 15, 2, HandSewn) with { Handle = new HandleSpecification(kind, Side.Front, In(1), In(9), In(8.5m)) })
+        );
 
         Assert.Equal(strap, quote.Drafting.Pieces.Any(piece => piece.Part == "handle"));
-        Assert.Equal((decimal)yards, quote.Materials.Where(material => material.Kind == MaterialKind.Webbing).Sum(material => material.Quantity));
+        Assert.Equal(
+            (decimal)yards,
+            quote.Materials.Where(material => material.Kind == MaterialKind.Webbing).Sum(material => material.Quantity)
+        );
         Assert.Equal(2, quote.Drafting.Patterns[0]["front"].Marks.Count(mark => mark.Kind == MarkKind.HandleEnd));
     }
 
@@ -96,7 +126,11 @@ public sealed class AdditionFacts
     public void A_patch_pocket_is_turned_under_3_8_inch_and_hemmed_at_its_mouth()
     {
         // Sources.PatchTurnUnder: 3/8 in; the double hem of 2 × 1/2 is common practice.
-        CutPiece pocket = Piece("pocket", Boxed(24, 18, 6, HandSewn), new TrimSpecification { Pocket = new PocketSpecification(Side.Right, In(8), In(5)) });
+        CutPiece pocket = Piece(
+            "pocket",
+            Boxed(24, 18, 6, HandSewn),
+            new TrimSpecification { Pocket = new PocketSpecification(Side.Right, In(8), In(5)) }
+        );
 
         Assert.Equal((In(8.75m), In(6.375m)), (pocket.Width, pocket.Length));
     }
@@ -105,7 +139,11 @@ public sealed class AdditionFacts
     public void Straps_reach_from_seam_to_seam_with_an_allowance_at_each_end()
     {
         // Sources.Derived: 20 + 2 × 1/2, four layers of 1 in.
-        CutPiece strap = Piece("strap", Boxed(20, 18, 3, HandSewn), new TrimSpecification { Straps = new StrapSpecification(2, In(1), In(20), StrapMake.Folded) });
+        CutPiece strap = Piece(
+            "strap",
+            Boxed(20, 18, 3, HandSewn),
+            new TrimSpecification { Straps = new StrapSpecification(2, In(1), In(20), StrapMake.Folded) }
+        );
 
         Assert.Equal((2, In(4), In(21)), (strap.Quantity, strap.Width, strap.Length));
     }
@@ -114,7 +152,10 @@ public sealed class AdditionFacts
     public void An_anti_slip_base_is_bought_by_the_area_of_the_cut_underside()
     {
         // Sources.Mathematics: 21 × 19 = 399 in² of 1 296 in a square yard: 0.3079, up to 0.31.
-        Material base_ = Bought(Quoted(Boxed(20, 18, 3, HandSewn), new TrimSpecification { Base = BaseKind.AntiSlip }), MaterialKind.AntiSlip);
+        Material base_ = Bought(
+            Quoted(Boxed(20, 18, 3, HandSewn), new TrimSpecification { Base = BaseKind.AntiSlip }),
+            MaterialKind.AntiSlip
+        );
 
         Assert.Equal((0.31m, SaleUnit.SqYd), (base_.Quantity, base_.Unit));
     }
@@ -146,12 +187,16 @@ public sealed class AdditionFacts
         // Sources.Derived: its stitch line sits on the seam line.
         var welt = new WeltSpecification([EdgingPlace.Top, EdgingPlace.Bottom], In(0.25m), WeltCut.Bias);
 
-        Assert.Equal(Piece("top", Boxed(24, 22, 4, HandSewn), TrimSpecification.None).Width, Piece("top", Boxed(24, 22, 4, HandSewn), new TrimSpecification { Edging = welt }).Width);
+        Assert.Equal(
+            Piece("top", Boxed(24, 22, 4, HandSewn), TrimSpecification.None).Width,
+            Piece("top", Boxed(24, 22, 4, HandSewn), new TrimSpecification { Edging = welt }).Width
+        );
     }
 
     private static Drafting Draft(CushionSpecification cushion, TrimSpecification trim) => Drafting.Of(Order(cushion with { Trim = trim }));
 
-    private static CutPiece Piece(string part, CushionSpecification cushion, TrimSpecification trim) => Draft(cushion, trim).Pieces.Single(piece => piece.Part == part);
+    private static CutPiece Piece(string part, CushionSpecification cushion, TrimSpecification trim) =>
+        Draft(cushion, trim).Pieces.Single(piece => piece.Part == part);
 
     private static Quote Quoted(CushionSpecification cushion, TrimSpecification trim) => Trade.Quote(Order(cushion with { Trim = trim }));
 

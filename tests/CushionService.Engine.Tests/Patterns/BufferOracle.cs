@@ -21,17 +21,30 @@ internal static class BufferOracle
     public static double SlackOf(CutPiece piece)
     {
         double deepest = piece.Panel!.Edges.Max(edge => edge.Finish.Allowance.Nanometres) / Inch;
-        return Slack + (piece.Panel.Edges.All(edge => edge.Path.All(segment => segment.IsStraight)) ? 0 : deepest * deepest * Math.PI / (2 * PiecesOfAnArc));
+        return Slack
+            + (
+                piece.Panel.Edges.All(edge => edge.Path.All(segment => segment.IsStraight))
+                    ? 0
+                    : deepest * deepest * Math.PI / (2 * PiecesOfAnArc)
+            );
     }
 
     /// <summary>Area of the buffer, and of what of it the piece leaves bare, in square inches.</summary>
     public static (double Area, double Bare) Of(CutPiece piece)
     {
         NetTopologySuite.Geometries.Geometry made = Cut(piece.Panel!);
-        double x = piece.Origin.X.Nanometres / Inch, y = piece.Origin.Y.Nanometres / Inch, width = piece.Width.Nanometres / Inch, length = piece.Length.Nanometres / Inch;
+        double x = piece.Origin.X.Nanometres / Inch,
+            y = piece.Origin.Y.Nanometres / Inch,
+            width = piece.Width.Nanometres / Inch,
+            length = piece.Length.Nanometres / Inch;
         Coordinate[] corners = piece.Outline.IsEmpty
             ? [new(-x, -y), new(width - x, -y), new(width - x, length - y), new(-x, length - y), new(-x, -y)]
-            : [.. piece.Outline.Append(piece.Outline[0]).Select(corner => new Coordinate((corner.X.Nanometres / Inch) - x, (corner.Y.Nanometres / Inch) - y))];
+            :
+            [
+                .. piece
+                    .Outline.Append(piece.Outline[0])
+                    .Select(corner => new Coordinate((corner.X.Nanometres / Inch) - x, (corner.Y.Nanometres / Inch) - y)),
+            ];
         NetTopologySuite.Geometries.Geometry cut = Factory.CreatePolygon(corners);
         return (made.Area, cut.IsValid ? made.Difference(cut).Area : made.Area);
     }
@@ -39,7 +52,10 @@ internal static class BufferOracle
     private static NetTopologySuite.Geometries.Geometry Cut(Panel panel)
     {
         double[] allowances = [.. panel.Edges.Select(edge => edge.Finish.Allowance.Nanometres / Inch)];
-        NetTopologySuite.Geometries.Geometry outline = Factory.CreatePolygon([.. panel.Edges.SelectMany(Points), Point(panel.Edges[0].From)]);
+        NetTopologySuite.Geometries.Geometry outline = Factory.CreatePolygon([
+            .. panel.Edges.SelectMany(Points),
+            Point(panel.Edges[0].From),
+        ]);
         if (panel.TakeUpAcross + panel.TakeUpAlong > Length.Zero)
         {
             return Factory.ToGeometry(DrawnIn(panel));
@@ -81,9 +97,12 @@ internal static class BufferOracle
     // What is quilted flat is a rectangle until it is drawn in; each of its sides has the deepest allowance that stands there.
     private static Envelope DrawnIn(Panel panel)
     {
-        double Deepest(double direction) => panel.Edges
-            .Where(edge => Math.Cos(edge.Path[0].StartDirection - direction) > 0.8).Max(edge => edge.Finish.Allowance.Nanometres / Inch);
-        double width = (panel.Width + panel.TakeUpAcross).Nanometres / Inch, height = (panel.Height + panel.TakeUpAlong).Nanometres / Inch;
+        double Deepest(double direction) =>
+            panel
+                .Edges.Where(edge => Math.Cos(edge.Path[0].StartDirection - direction) > 0.8)
+                .Max(edge => edge.Finish.Allowance.Nanometres / Inch);
+        double width = (panel.Width + panel.TakeUpAcross).Nanometres / Inch,
+            height = (panel.Height + panel.TakeUpAlong).Nanometres / Inch;
         return new(-Deepest(-Math.PI / 2), width + Deepest(Math.PI / 2), -Deepest(0), height + Deepest(Math.PI));
     }
 
@@ -93,41 +112,63 @@ internal static class BufferOracle
 
     private static NetTopologySuite.Geometries.Polygon Beside(Edge edge, double allowance)
     {
-        Coordinate from = Point(edge.From), to = Point(edge.To);
-        double length = from.Distance(to), outX = (to.Y - from.Y) / length * allowance, outY = (from.X - to.X) / length * allowance;
+        Coordinate from = Point(edge.From),
+            to = Point(edge.To);
+        double length = from.Distance(to),
+            outX = (to.Y - from.Y) / length * allowance,
+            outY = (from.X - to.X) / length * allowance;
         return Factory.CreatePolygon([from, new(from.X + outX, from.Y + outY), new(to.X + outX, to.Y + outY), to, from]);
     }
 
-    private static double Turn(Edge edge, Edge next) => Math.IEEERemainder(next.Path[0].StartDirection - edge.Path[^1].EndDirection, 2 * Math.PI);
+    private static double Turn(Edge edge, Edge next) =>
+        Math.IEEERemainder(next.Path[0].StartDirection - edge.Path[^1].EndDirection, 2 * Math.PI);
 
     // A hollow panel whose one straight edge has another allowance: the edge is moved out along its neighbours, and the rest is a buffer.
     private static NetTopologySuite.Geometries.Geometry Hollow(Panel panel, double[] allowances)
     {
         double usual = allowances.GroupBy(allowance => allowance).MaxBy(group => group.Count())!.Key;
         int odd = Assert.Single(Enumerable.Range(0, allowances.Length), i => allowances[i] != usual);
-        Edge edge = panel.Edges[odd], before = panel.Edges[(odd + allowances.Length - 1) % allowances.Length], after = panel.Edges[(odd + 1) % allowances.Length];
-        double outward = edge.Path[0].StartDirection - (Math.PI / 2), by = allowances[odd] - usual;
+        Edge edge = panel.Edges[odd],
+            before = panel.Edges[(odd + allowances.Length - 1) % allowances.Length],
+            after = panel.Edges[(odd + 1) % allowances.Length];
+        double outward = edge.Path[0].StartDirection - (Math.PI / 2),
+            by = allowances[odd] - usual;
         Coordinate Moved(Coordinate from, double direction)
         {
             double along = by / Math.Cos(direction - outward);
             return new(from.X + (along * Math.Cos(direction)), from.Y + (along * Math.Sin(direction)));
         }
 
-        Coordinate from = Moved(Point(edge.From), before.Path[^1].EndDirection), to = Moved(Point(edge.To), after.Path[0].StartDirection + Math.PI);
-        Coordinate[] points = [.. Enumerable.Range(0, allowances.Length).SelectMany(i => i == odd ? [from] : i == (odd + 1) % allowances.Length ? [to, .. Points(panel.Edges[i]).Skip(1)] : Points(panel.Edges[i]))];
+        Coordinate from = Moved(Point(edge.From), before.Path[^1].EndDirection),
+            to = Moved(Point(edge.To), after.Path[0].StartDirection + Math.PI);
+        Coordinate[] points =
+        [
+            .. Enumerable
+                .Range(0, allowances.Length)
+                .SelectMany(i =>
+                    i == odd ? [from]
+                    : i == (odd + 1) % allowances.Length ? [to, .. Points(panel.Edges[i]).Skip(1)]
+                    : Points(panel.Edges[i])
+                ),
+        ];
         return BufferOp.Buffer(Factory.CreatePolygon([.. points, points[0]]), usual, Mitred);
     }
 
     private static NetTopologySuite.Geometries.Polygon InnerSide(Coordinate from, Coordinate to, double allowance)
     {
-        double length = from.Distance(to), dx = (to.X - from.X) / length, dy = (to.Y - from.Y) / length;
+        double length = from.Distance(to),
+            dx = (to.X - from.X) / length,
+            dy = (to.Y - from.Y) / length;
         Coordinate At(double along, double inward) => new(from.X + (along * dx) - (inward * dy), from.Y + (along * dy) + (inward * dx));
         return Factory.CreatePolygon([At(-900, -allowance), At(900, -allowance), At(900, 900), At(-900, 900), At(-900, -allowance)]);
     }
 
-    private static IEnumerable<Coordinate> Points(Edge edge) => edge.Path.SelectMany(segment => segment.IsStraight
-        ? [Point(segment.From)]
-        : Enumerable.Range(0, PiecesOfAnArc).Select(i => Point(segment.At((double)i / PiecesOfAnArc))));
+    private static IEnumerable<Coordinate> Points(Edge edge) =>
+        edge.Path.SelectMany(segment =>
+            segment.IsStraight
+                ? [Point(segment.From)]
+                : Enumerable.Range(0, PiecesOfAnArc).Select(i => Point(segment.At((double)i / PiecesOfAnArc)))
+        );
 
     private static Coordinate Point(Engine.Geometry.Point point) => new(point.X.Nanometres / Inch, point.Y.Nanometres / Inch);
 }

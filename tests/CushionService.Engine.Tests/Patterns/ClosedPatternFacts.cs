@@ -15,26 +15,34 @@ public sealed class ClosedPatternFacts
     public void A_pillow_closes() => Assert.Same(Pillow, Pillow.Closed());
 
     [Fact]
-    public void An_edge_left_open_is_refused() =>
-        Refused("is in no seam", Pillow with { Seams = Pillow.Seams.RemoveAt(0) });
+    public void An_edge_left_open_is_refused() => Refused("is in no seam", Pillow with { Seams = Pillow.Seams.RemoveAt(0) });
 
     [Fact]
-    public void An_edge_sewn_twice_is_refused() =>
-        Refused("is in two seams", Pillow with { Seams = Pillow.Seams.Add(Pillow.Seams[0]) });
+    public void An_edge_sewn_twice_is_refused() => Refused("is in two seams", Pillow with { Seams = Pillow.Seams.Add(Pillow.Seams[0]) });
 
     [Fact]
     public void Edges_of_different_lengths_are_not_sewn_together()
     {
-        Seam front = Pillow.Seams[0], right = Pillow.Seams[1];
+        Seam front = Pillow.Seams[0],
+            right = Pillow.Seams[1];
 
-        Refused("is not as long as", Pillow with { Seams = Pillow.Seams.Replace(front, front with { Other = right.Other }).Replace(right, right with { Other = front.Other }) });
+        Refused(
+            "is not as long as",
+            Pillow with
+            {
+                Seams = Pillow.Seams.Replace(front, front with { Other = right.Other }).Replace(right, right with { Other = front.Other }),
+            }
+        );
     }
 
     [Fact]
     public void A_panel_a_nanometre_too_short_is_refused()
     {
         Panel top = Pillow["top"];
-        ImmutableArray<Edge> shorter = [.. top.Edges.Select(edge => edge with { Path = [new Segment(Nearer(edge.From), Nearer(edge.To))] })];
+        ImmutableArray<Edge> shorter =
+        [
+            .. top.Edges.Select(edge => edge with { Path = [new Segment(Nearer(edge.From), Nearer(edge.To))] }),
+        ];
         Point Nearer(Point point) => point.X == top.Width ? point with { X = point.X - Length.FromNanometres(1) } : point;
 
         Refused("is not as long as", Pillow with { Panels = Pillow.Panels.Replace(top, top with { Edges = shorter }) });
@@ -45,7 +53,13 @@ public sealed class ClosedPatternFacts
     {
         Panel top = Pillow["top"];
 
-        Refused("does not meet the next edge", Pillow with { Panels = Pillow.Panels.Replace(top, top with { Edges = top.Edges.RemoveAt(1) }) });
+        Refused(
+            "does not meet the next edge",
+            Pillow with
+            {
+                Panels = Pillow.Panels.Replace(top, top with { Edges = top.Edges.RemoveAt(1) }),
+            }
+        );
     }
 
     [Fact]
@@ -60,7 +74,13 @@ public sealed class ClosedPatternFacts
 
     [Fact]
     public void A_seam_of_an_edge_that_is_not_there_is_refused() =>
-        Refused("has no edge", Pillow with { Seams = Pillow.Seams.Add(new Seam(SeamKind.Plain, new EdgeRef("top", "middle"), new EdgeRef("bottom", "front"))) });
+        Refused(
+            "has no edge",
+            Pillow with
+            {
+                Seams = Pillow.Seams.Add(new Seam(SeamKind.Plain, new EdgeRef("top", "middle"), new EdgeRef("bottom", "front"))),
+            }
+        );
 
     private static void Refused(string why, Pattern pattern) =>
         Assert.Contains(why, Assert.Throws<InvalidPatternException>(pattern.Closed).Message, StringComparison.Ordinal);

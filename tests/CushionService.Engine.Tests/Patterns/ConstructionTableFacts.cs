@@ -7,7 +7,8 @@ namespace CushionService.Engine.Tests.Patterns;
 /// <summary>The developers' table of what the catalogue offers is made here, and is the one that stands in DEVELOPERS.md.</summary>
 public sealed class ConstructionTableFacts
 {
-    private const string Start = "<!-- constructions: made by ConstructionTableFacts; set CUSHION_WRITE_TABLE=1 and run it to write it anew -->";
+    private const string Start =
+        "<!-- constructions: made by ConstructionTableFacts; set CUSHION_WRITE_TABLE=1 and run it to write it anew -->";
     private const string End = "<!-- end of constructions -->";
 
     [Fact]
@@ -19,8 +20,11 @@ public sealed class ConstructionTableFacts
             root = Path.GetDirectoryName(root)!;
         }
 
-        string page = Path.Combine(root, "DEVELOPERS.md"), text = File.ReadAllText(page), table = Table(root);
-        int from = text.IndexOf(Start, StringComparison.Ordinal) + Start.Length, to = text.IndexOf(End, StringComparison.Ordinal);
+        string page = Path.Combine(root, "DEVELOPERS.md"),
+            text = File.ReadAllText(page),
+            table = Table(root);
+        int from = text.IndexOf(Start, StringComparison.Ordinal) + Start.Length,
+            to = text.IndexOf(End, StringComparison.Ordinal);
         Assert.True(from > Start.Length && to > from, "DEVELOPERS.md has no place for the table.");
         if (Environment.GetEnvironmentVariable("CUSHION_WRITE_TABLE") == "1")
         {
@@ -40,9 +44,22 @@ public sealed class ConstructionTableFacts
             ConstructionOffer offer = construction.Offer;
             string file = $"src/CushionService.Engine/Patterns/{construction.GetType().Name}.cs";
             Assert.True(File.Exists(Path.Combine(root, file)), $"{file} is not there.");
-            string outlines = offer.Outlines.Length == Enum.GetValues<Engine.Specifications.Outlines.OutlineKind>().Length ? "all" : string.Join(", ", offer.Outlines.Select(Word));
-            string closures = string.Join("; ", offer.Closures.Select(closure => $"{Word(closure.Kind)} ({string.Join(", ", closure.Sides.Select(Word))})"));
-            string fields = string.Join(", ", (string[])[.. offer.Thickness ? ["thickness"] : Array.Empty<string>(), .. offer.Fields.Select(field => Word(field.Field) + (field.Required ? " *" : ""))]);
+            string outlines =
+                offer.Outlines.Length == Enum.GetValues<Engine.Specifications.Outlines.OutlineKind>().Length
+                    ? "all"
+                    : string.Join(", ", offer.Outlines.Select(Word));
+            string closures = string.Join(
+                "; ",
+                offer.Closures.Select(closure => $"{Word(closure.Kind)} ({string.Join(", ", closure.Sides.Select(Word))})")
+            );
+            string fields = string.Join(
+                ", ",
+                (string[])
+                    [
+                        .. offer.Thickness ? ["thickness"] : Array.Empty<string>(),
+                        .. offer.Fields.Select(field => Word(field.Field) + (field.Required ? " *" : "")),
+                    ]
+            );
             table.Append($"| `{Word(offer.Kind)}` | {outlines} | {closures} | {fields} | `{file}` |\n");
         }
 

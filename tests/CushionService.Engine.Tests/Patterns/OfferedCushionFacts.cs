@@ -20,24 +20,30 @@ public sealed class OfferedCushionFacts
     public void Every_combination_closes_and_is_cut_no_smaller_than_its_outline_and_allowances()
     {
         var faults = new ConcurrentBag<string>();
-        Parallel.For(0, Cushions, number =>
-        {
-            CushionSpecification cushion = OfferedCushions.Cushion(number);
-            try
+        Parallel.For(
+            0,
+            Cushions,
+            number =>
             {
-                Drafting drafting = Drafting.Of(Order(cushion, Wide));
-                Assert.Same(drafting.Patterns[0], drafting.Patterns[0].Closed());
-                foreach (CutPiece piece in drafting.Pieces)
+                CushionSpecification cushion = OfferedCushions.Cushion(number);
+                try
                 {
-                    CutAsItsPanel(piece, drafting.Order.Workroom.CuttingStep);
-                    MarksLieWithin(piece);
+                    Drafting drafting = Drafting.Of(Order(cushion, Wide));
+                    Assert.Same(drafting.Patterns[0], drafting.Patterns[0].Closed());
+                    foreach (CutPiece piece in drafting.Pieces)
+                    {
+                        CutAsItsPanel(piece, drafting.Order.Workroom.CuttingStep);
+                        MarksLieWithin(piece);
+                    }
+                }
+                catch (Exception fault)
+                {
+                    faults.Add(
+                        $"Cushion {number}, {cushion.Construction} {cushion.Outline.Kind} {cushion.Closure} {cushion.Trim.Edging}: {fault.Message}"
+                    );
                 }
             }
-            catch (Exception fault)
-            {
-                faults.Add($"Cushion {number}, {cushion.Construction} {cushion.Outline.Kind} {cushion.Closure} {cushion.Trim.Edging}: {fault.Message}");
-            }
-        });
+        );
         Assert.True(faults.IsEmpty, string.Join(Environment.NewLine, faults.Order().Take(20).Prepend($"{faults.Count} cushions")));
     }
 
@@ -46,7 +52,10 @@ public sealed class OfferedCushionFacts
     {
         Assert.True(OfferedCushions.Combinations.Count < Cushions / 2);
         Assert.Equal(Enum.GetValues<Construction>(), OfferedCushions.Combinations.Select(combination => combination.Offer.Kind).Distinct());
-        Assert.Equal(Enum.GetValues<OutlineKind>(), OfferedCushions.Combinations.Select(combination => combination.Outline).Distinct().Order());
+        Assert.Equal(
+            Enum.GetValues<OutlineKind>(),
+            OfferedCushions.Combinations.Select(combination => combination.Outline).Distinct().Order()
+        );
     }
 
     [Fact]
@@ -55,11 +64,16 @@ public sealed class OfferedCushionFacts
         for (var number = 0; number < OfferedCushions.Combinations.Count; number++)
         {
             Drafting drafting = Drafting.Of(Order(OfferedCushions.Cushion(number), Wide));
-            ImmutableArray<Engine.Instructions.Step> steps = Engine.Instructions.SewingOrder.Of(drafting.Order, drafting.Patterns, drafting.Pieces);
+            ImmutableArray<Engine.Instructions.Step> steps = Engine.Instructions.SewingOrder.Of(
+                drafting.Order,
+                drafting.Patterns,
+                drafting.Pieces
+            );
 
             Assert.Equal(
                 drafting.Pieces.Select(piece => piece.Id).Order(),
-                steps.Skip(1).SelectMany(step => step.Pieces).Distinct().Order());
+                steps.Skip(1).SelectMany(step => step.Pieces).Distinct().Order()
+            );
         }
     }
 
@@ -69,17 +83,29 @@ public sealed class OfferedCushionFacts
         const double inch = 25_400_000;
         Panel panel = piece.Panel!;
         (double oracle, double bare) = BufferOracle.Of(piece);
-        double cut = piece.Area.In(LengthUnit.Inch), slack = step.Nanometres / inch * 2 * (piece.Width + piece.Length).Nanometres / inch;
-        double across = (panel.Width + panel.TakeUpAcross).Nanometres / inch, along = (panel.Height + panel.TakeUpAlong).Nanometres / inch;
+        double cut = piece.Area.In(LengthUnit.Inch),
+            slack = step.Nanometres / inch * 2 * (piece.Width + piece.Length).Nanometres / inch;
+        double across = (panel.Width + panel.TakeUpAcross).Nanometres / inch,
+            along = (panel.Height + panel.TakeUpAlong).Nanometres / inch;
 
-        Assert.True(cut >= oracle - BufferOracle.SlackOf(piece) && cut <= oracle + slack, $"{piece.Id} is {cut} in², the oracle's {oracle}.");
-        Assert.True(piece.Width.Nanometres / inch >= across && piece.Length.Nanometres / inch >= along, $"{piece.Id} is smaller than its panel.");
+        Assert.True(
+            cut >= oracle - BufferOracle.SlackOf(piece) && cut <= oracle + slack,
+            $"{piece.Id} is {cut} in², the oracle's {oracle}."
+        );
+        Assert.True(
+            piece.Width.Nanometres / inch >= across && piece.Length.Nanometres / inch >= along,
+            $"{piece.Id} is smaller than its panel."
+        );
         Assert.True(bare < BufferOracle.SlackOf(piece), $"{piece.Id} does not cover its outline and allowances.");
     }
 
-    private static void MarksLieWithin(CutPiece piece) => Assert.All(PieceMarks.Of(piece, LengthUnit.Inch), mark =>
-    {
-        Assert.InRange(mark.From.X.Nanometres, 0, piece.Width.Nanometres);
-        Assert.InRange(mark.From.Y.Nanometres, 0, piece.Length.Nanometres);
-    });
+    private static void MarksLieWithin(CutPiece piece) =>
+        Assert.All(
+            PieceMarks.Of(piece, LengthUnit.Inch),
+            mark =>
+            {
+                Assert.InRange(mark.From.X.Nanometres, 0, piece.Width.Nanometres);
+                Assert.InRange(mark.From.Y.Nanometres, 0, piece.Length.Nanometres);
+            }
+        );
 }

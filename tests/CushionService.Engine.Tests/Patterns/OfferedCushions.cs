@@ -15,23 +15,31 @@ internal sealed class OfferedCushions
     private OfferedCushions(int number, ConstructionOffer offer) => (_random, _offer) = (new Random(number), offer);
 
     /// <summary>Every construction, outline, closure, side and edging that go together.</summary>
-    public static IReadOnlyList<(ConstructionOffer Offer, OutlineKind Outline, ClosureKind Closure, Side Side, EdgingKind Edging)> Combinations { get; } =
+    public static IReadOnlyList<(
+        ConstructionOffer Offer,
+        OutlineKind Outline,
+        ClosureKind Closure,
+        Side Side,
+        EdgingKind Edging
+    )> Combinations { get; } =
     [
         .. from construction in Constructions.All
-           let offer = construction.Offer
-           from outline in offer.Outlines
-           from closure in offer.Closures
-           from side in closure.Sides
-           where side == Side.Bottom || HasSide(outline, side)
-           from edging in (EdgingKind[])[EdgingKind.Plain, .. offer.Edgings.Select(edging => edging.Kind)]
-           where edging != EdgingKind.Flange || !IsCurved(outline)
-           select (offer, outline, closure.Kind, side, edging),
+        let offer = construction.Offer
+        from outline in offer.Outlines
+        from closure in offer.Closures
+        from side in closure.Sides
+        where side == Side.Bottom || HasSide(outline, side)
+        from edging in (EdgingKind[])[EdgingKind.Plain, .. offer.Edgings.Select(edging => edging.Kind)]
+        where edging != EdgingKind.Flange || !IsCurved(outline)
+        select (offer, outline, closure.Kind, side, edging),
     ];
 
     /// <summary>The cushion of a number, its combination the next in turn.</summary>
     public static CushionSpecification Cushion(int number)
     {
-        (ConstructionOffer offer, OutlineKind outline, ClosureKind closure, Side side, EdgingKind edging) = Combinations[number % Combinations.Count];
+        (ConstructionOffer offer, OutlineKind outline, ClosureKind closure, Side side, EdgingKind edging) = Combinations[
+            number % Combinations.Count
+        ];
         var cushions = new OfferedCushions(number, offer);
 
         // Sizes at which the closure's lines cross the outline more than twice are refused; others are drawn.
@@ -39,14 +47,35 @@ internal sealed class OfferedCushions
         do
         {
             cushion = cushions.Build(outline, closure, side);
-        }
-        while (side == Side.Bottom && !ClosureLine.Divides(cushion.Outline, cushion.Closure switch { OverlappingClosure flaps => flaps.Overlap, ZipperClosure zipper => zipper.Lap, _ => Length.Zero }, closure == ClosureKind.Zipper));
+        } while (
+            side == Side.Bottom
+            && !ClosureLine.Divides(
+                cushion.Outline,
+                cushion.Closure switch
+                {
+                    OverlappingClosure flaps => flaps.Overlap,
+                    ZipperClosure zipper => zipper.Lap,
+                    _ => Length.Zero,
+                },
+                closure == ClosureKind.Zipper
+            )
+        );
 
-        return cushion with { Trim = new TrimSpecification { Edging = cushions.Edging(edging, cushion) } };
+        return cushion with
+        {
+            Trim = new TrimSpecification { Edging = cushions.Edging(edging, cushion) },
+        };
     }
 
-    private static bool IsCurved(OutlineKind outline) => outline is OutlineKind.Circle or OutlineKind.Oval or OutlineKind.HalfRound
-        or OutlineKind.RoundedRectangle or OutlineKind.Stadium or OutlineKind.DShape or OutlineKind.Polygon;
+    private static bool IsCurved(OutlineKind outline) =>
+        outline
+            is OutlineKind.Circle
+                or OutlineKind.Oval
+                or OutlineKind.HalfRound
+                or OutlineKind.RoundedRectangle
+                or OutlineKind.Stadium
+                or OutlineKind.DShape
+                or OutlineKind.Polygon;
 
     private static bool IsConvex(OutlineKind outline) => outline is not (OutlineKind.Tee or OutlineKind.Ell or OutlineKind.U);
 
@@ -57,21 +86,35 @@ internal sealed class OfferedCushions
             return null;
         }
 
-        bool sharp = _offer.Takes(ConstructionField.FrontThickness) && cushion.FrontThickness == Length.Zero, cornered = _offer.Joins.IsEmpty || cushion.Joins == BoxingJoins.Corners;
-        ImmutableArray<EdgingPlace> at = [.. edging.Places.Where(place => (place != EdgingPlace.Corners || cornered) && (place != EdgingPlace.Bottom || !sharp)).OrderBy(_ => _random.Next()).Take(_random.Next(1, 4)).Order()];
+        bool sharp = _offer.Takes(ConstructionField.FrontThickness) && cushion.FrontThickness == Length.Zero,
+            cornered = _offer.Joins.IsEmpty || cushion.Joins == BoxingJoins.Corners;
+        ImmutableArray<EdgingPlace> at =
+        [
+            .. edging
+                .Places.Where(place => (place != EdgingPlace.Corners || cornered) && (place != EdgingPlace.Bottom || !sharp))
+                .OrderBy(_ => _random.Next())
+                .Take(_random.Next(1, 4))
+                .Order(),
+        ];
         return kind switch
         {
             EdgingKind.Welt => new WeltSpecification(at, Tenths(1, 5), (WeltCut)_random.Next(3)),
-            EdgingKind.Ruffle => new RuffleSpecification(at, Fraction.Of(_random.Next(11, 40), 10), Tenths(5, 30), (RuffleLining)_random.Next(2)),
+            EdgingKind.Ruffle => new RuffleSpecification(
+                at,
+                Fraction.Of(_random.Next(11, 40), 10),
+                Tenths(5, 30),
+                (RuffleLining)_random.Next(2)
+            ),
             _ => new FlangeStripSpecification(at, Tenths(5, 9)),
         };
     }
 
-    private static bool HasSide(OutlineKind outline, Side side) => outline switch
-    {
-        OutlineKind.Circle or OutlineKind.Oval or OutlineKind.HalfRound => side is Side.Front or Side.Back,
-        _ => true,
-    };
+    private static bool HasSide(OutlineKind outline, Side side) =>
+        outline switch
+        {
+            OutlineKind.Circle or OutlineKind.Oval or OutlineKind.HalfRound => side is Side.Front or Side.Back,
+            _ => true,
+        };
 
     private CushionSpecification Build(OutlineKind kind, ClosureKind closure, Side side)
     {
@@ -79,7 +122,10 @@ internal sealed class OfferedCushions
         Length thickness = _offer.Thickness ? Tenths(15, 70) : Length.Zero;
         bool corners = outline.HasCorners && !_offer.Joins.IsEmpty && (side != Side.Back || Chance(50));
         bool returns = !corners && !_offer.Joins.IsEmpty && side == Side.Back && Chance(50);
-        Length across = side == Side.Bottom ? outline.Depth : _offer.Thickness ? thickness : outline.Perimeter;
+        Length across =
+            side == Side.Bottom ? outline.Depth
+            : _offer.Thickness ? thickness
+            : outline.Perimeter;
         Length turn = returns ? Tenths(5, 15) : Length.Zero;
         return new CushionSpecification
         {
@@ -90,7 +136,10 @@ internal sealed class OfferedCushions
             SeamAllowance = Tenths(3, 8),
             Joins = corners || (side != Side.Back && side != Side.Bottom && outline.HasCorners) ? BoxingJoins.Corners : BoxingJoins.Back,
             Closure = Closing(closure, side, turn, across, !_offer.ZipperInSeam || (IsConvex(kind) && !IsCurved(kind))),
-            Fabrics = new FabricRoles("main", "main", "main", "main") { InnerCover = _offer.Takes(ConstructionField.InnerCover) && Chance(30) ? "main" : null },
+            Fabrics = new FabricRoles("main", "main", "main", "main")
+            {
+                InnerCover = _offer.Takes(ConstructionField.InnerCover) && Chance(30) ? "main" : null,
+            },
             Length = _offer.Takes(ConstructionField.Length) ? Tenths(100, 500) : Length.Zero,
             FrontThickness = _offer.Takes(ConstructionField.FrontThickness) && Chance(60) ? thickness - Tenths(5, 14) : Length.Zero,
             Front = Chance(50) ? FrontShape.Square : FrontShape.BullNose,
@@ -98,13 +147,15 @@ internal sealed class OfferedCushions
             Flange = _offer.Takes(ConstructionField.Flange) ? Border() : null,
             Gores = _offer.Takes(ConstructionField.Gores) && Chance(70) ? _random.Next(3, 25) : 0,
             Channels = _offer.Takes(ConstructionField.Channels) && kind == OutlineKind.Rectangle && Chance(30) ? Channelled() : null,
-            CornerTaper = _offer.Takes(ConstructionField.CornerTaper) && kind == OutlineKind.Rectangle && Chance(30) ? Tenths(4, 8) : Length.Zero,
+            CornerTaper =
+                _offer.Takes(ConstructionField.CornerTaper) && kind == OutlineKind.Rectangle && Chance(30) ? Tenths(4, 8) : Length.Zero,
         };
     }
 
     private Outline Draw(OutlineKind kind)
     {
-        Length width = Tenths(100, 400), depth = Tenths(100, 300);
+        Length width = Tenths(100, 400),
+            depth = Tenths(100, 300);
         return kind switch
         {
             OutlineKind.Rectangle => new RectangleOutline(width, depth),
@@ -125,31 +176,42 @@ internal sealed class OfferedCushions
     }
 
     // Five corners, a side to each of front, right, back and left, sharp or rounded.
-    private PolygonOutline Kite(Length width, Length depth) => new(
-        [new(Length.Zero, Length.Zero), new(width, Length.Zero), new(width + Tenths(5, 30), depth), new(Tenths(5, 20), depth), new(-Tenths(5, 15), Tenths(20, 40))],
-        Chance(50) ? Length.Zero : Tenths(3, 8));
+    private PolygonOutline Kite(Length width, Length depth) =>
+        new(
+            [
+                new(Length.Zero, Length.Zero),
+                new(width, Length.Zero),
+                new(width + Tenths(5, 30), depth),
+                new(Tenths(5, 20), depth),
+                new(-Tenths(5, 15), Tenths(20, 40)),
+            ],
+            Chance(50) ? Length.Zero : Tenths(3, 8)
+        );
 
-    private ClosureSpecification Closing(ClosureKind kind, Side side, Length turn, Length across, bool mayLap) => kind switch
-    {
-        ClosureKind.Zipper when mayLap && Chance(40) => new ZipperClosure(side, turn, Tenths(8, 10), Tenths(3, 6)),
-        ClosureKind.Zipper => new ZipperClosure(side, turn, Tenths(5, 10)),
-        ClosureKind.HookAndLoop => new HookAndLoopClosure(side, turn, Tenths(2, 5), Length.Min(Tenths(10, 14), across), In(0.75m)),
-        ClosureKind.Envelope => new EnvelopeClosure(side, Tenths(3, 10), EnvelopeClosure.UsualOverlap(across)),
-        ClosureKind.Buttons => new ButtonClosure(side, turn, Tenths(2, 5), Length.Min(Tenths(11, 14), across), In(0.75m)),
-        ClosureKind.Ties => new TieClosure(side, turn, Tenths(2, 5), Length.Min(Tenths(10, 14), across), Tenths(60, 100)),
-        _ => new HandSewnClosure(side),
-    };
+    private ClosureSpecification Closing(ClosureKind kind, Side side, Length turn, Length across, bool mayLap) =>
+        kind switch
+        {
+            ClosureKind.Zipper when mayLap && Chance(40) => new ZipperClosure(side, turn, Tenths(8, 10), Tenths(3, 6)),
+            ClosureKind.Zipper => new ZipperClosure(side, turn, Tenths(5, 10)),
+            ClosureKind.HookAndLoop => new HookAndLoopClosure(side, turn, Tenths(2, 5), Length.Min(Tenths(10, 14), across), In(0.75m)),
+            ClosureKind.Envelope => new EnvelopeClosure(side, Tenths(3, 10), EnvelopeClosure.UsualOverlap(across)),
+            ClosureKind.Buttons => new ButtonClosure(side, turn, Tenths(2, 5), Length.Min(Tenths(11, 14), across), In(0.75m)),
+            ClosureKind.Ties => new TieClosure(side, turn, Tenths(2, 5), Length.Min(Tenths(10, 14), across), Tenths(60, 100)),
+            _ => new HandSewnClosure(side),
+        };
 
-    private BolsterEnds Ends() => _random.Next(3) switch
-    {
-        0 => new BolsterEnds(BolsterEndKind.Flat, Length.Zero, Length.Zero),
-        1 => new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, Tenths(5, 10)),
-        _ => new BolsterEnds(BolsterEndKind.Tied, Tenths(50, 80), Tenths(5, 10)),
-    };
+    private BolsterEnds Ends() =>
+        _random.Next(3) switch
+        {
+            0 => new BolsterEnds(BolsterEndKind.Flat, Length.Zero, Length.Zero),
+            1 => new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, Tenths(5, 10)),
+            _ => new BolsterEnds(BolsterEndKind.Tied, Tenths(50, 80), Tenths(5, 10)),
+        };
 
-    private FlangeSpecification Border() => Chance(50)
-        ? new FlangeSpecification(FlangeLayers.Single, Tenths(10, 40), Length.Zero)
-        : new FlangeSpecification(FlangeLayers.Double, Tenths(10, 40), Tenths(3, 6));
+    private FlangeSpecification Border() =>
+        Chance(50)
+            ? new FlangeSpecification(FlangeLayers.Single, Tenths(10, 40), Length.Zero)
+            : new FlangeSpecification(FlangeLayers.Double, Tenths(10, 40), Tenths(3, 6));
 
     private ChannelSpecification Channelled() => new(_random.Next(2, 6), Chance(50) ? Tenths(3, 8) : Length.Zero, Fraction.Of(2, 100));
 

@@ -28,8 +28,12 @@ public sealed class RuffleFacts
     public void Medium_fullness_takes_21_inches_of_54_inch_cloth()
     {
         // Sources.Derived: 3 strips of 2 × 3 + 2 × 1/2 = 7 in.
-        Assert.Equal(In(21), Ruffled(2, RuffleLining.Folded).Pieces.Where(piece => piece.Part.StartsWith("ruffle", StringComparison.Ordinal))
-            .Aggregate(Length.Zero, (sum, piece) => sum + piece.Length));
+        Assert.Equal(
+            In(21),
+            Ruffled(2, RuffleLining.Folded)
+                .Pieces.Where(piece => piece.Part.StartsWith("ruffle", StringComparison.Ordinal))
+                .Aggregate(Length.Zero, (sum, piece) => sum + piece.Length)
+        );
     }
 
     [Fact]
@@ -37,7 +41,8 @@ public sealed class RuffleFacts
         // Sources.Derived: 3 + 1/2 + 2 × 1/4.
         Assert.All(
             Ruffled(2, RuffleLining.Single).Pieces.Where(piece => piece.Part.StartsWith("ruffle", StringComparison.Ordinal)),
-            piece => Assert.Equal(In(4), piece.Length));
+            piece => Assert.Equal(In(4), piece.Length)
+        );
 
     [Fact]
     public void Its_derivation_names_fullness_layers_and_seams()
@@ -46,7 +51,8 @@ public sealed class RuffleFacts
 
         Assert.Equal(
             "fullness 2 × 64 in of seam = 128 in; 42.6667 in + 2 × 1/2 in seam, up to 43 3/4 in by 2 layers of 3 in + 2 × 1/2 in seam",
-            Derivation.Of(piece, LengthUnit.Inch));
+            Derivation.Of(piece, LengthUnit.Inch)
+        );
     }
 
     [Fact]
@@ -56,8 +62,11 @@ public sealed class RuffleFacts
         Seam gathered = pattern.Seams.First(seam => seam.Kind == SeamKind.Gathered);
         Seam fuller = gathered with { Fullness = Fraction.Of(2_000_000_001, 1_000_000_000) };
 
-        Assert.Contains("is not as long as", Assert.Throws<InvalidPatternException>(
-            (pattern with { Seams = pattern.Seams.Replace(gathered, fuller) }).Closed).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "is not as long as",
+            Assert.Throws<InvalidPatternException>((pattern with { Seams = pattern.Seams.Replace(gathered, fuller) }).Closed).Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -65,23 +74,32 @@ public sealed class RuffleFacts
     {
         Pattern pattern = Ruffled(2, RuffleLining.Folded).Patterns[0];
 
-        Assert.Throws<InvalidPatternException>((pattern with { Seams = [.. pattern.Seams.Where(seam => seam.Kind != SeamKind.Plain)] }).Closed);
+        Assert.Throws<InvalidPatternException>(
+            (pattern with { Seams = [.. pattern.Seams.Where(seam => seam.Kind != SeamKind.Plain)] }).Closed
+        );
     }
 
     [Fact]
     public void A_round_ruffle_is_rounded_up_to_the_nanometre()
     {
-        CushionSpecification round = KnifeEdge(16, 16, HandSewn) with { Outline = new Engine.Specifications.Outlines.CircleOutline(In(16)) };
+        CushionSpecification round = KnifeEdge(16, 16, HandSewn) with
+        {
+            Outline = new Engine.Specifications.Outlines.CircleOutline(In(16)),
+        };
         Pattern pattern = Drafting.Of(Order(Trimmed(round, 1.75m, RuffleLining.Folded))).Patterns[0];
-        Length need = pattern.Seams.First(seam => seam.Kind == SeamKind.Gathered) is var seam ? seam.OtherFor(pattern.LengthOf(seam)) : default;
+        Length need = pattern.Seams.First(seam => seam.Kind == SeamKind.Gathered) is var seam
+            ? seam.OtherFor(pattern.LengthOf(seam))
+            : default;
 
         Assert.InRange(need.Nanometres - (1.75m * EdgingLoop.Of(pattern, EdgingPlace.Top).Length.Nanometres), 0, 1);
     }
 
-    private static Drafting Ruffled(decimal fullness, RuffleLining lining) => Drafting.Of(Order(Trimmed(KnifeEdge(16, 16, HandSewn), fullness, lining)));
+    private static Drafting Ruffled(decimal fullness, RuffleLining lining) =>
+        Drafting.Of(Order(Trimmed(KnifeEdge(16, 16, HandSewn), fullness, lining)));
 
-    private static CushionSpecification Trimmed(CushionSpecification cushion, decimal fullness, RuffleLining lining) => cushion with
-    {
-        Trim = new TrimSpecification { Edging = new RuffleSpecification([EdgingPlace.Top], Fraction.Of(fullness), In(3), lining) },
-    };
+    private static CushionSpecification Trimmed(CushionSpecification cushion, decimal fullness, RuffleLining lining) =>
+        cushion with
+        {
+            Trim = new TrimSpecification { Edging = new RuffleSpecification([EdgingPlace.Top], Fraction.Of(fullness), In(3), lining) },
+        };
 }

@@ -15,8 +15,17 @@ public sealed class SeamFacts
     {
         foreach (BoxingJoins joins in Enum.GetValues<BoxingJoins>())
         {
-            Pattern pattern = Drafting.Of(Order(Boxed(width, depth, thickness, BackZipper with { Return = joins == BoxingJoins.Back ? In(3) : Length.Zero }, joins))).Patterns[0];
-            Length OfFace(string face) => pattern.Seams.Where(seam => seam.Other.All(edge => edge.Part == face)).Aggregate(Length.Zero, (sum, seam) => sum + pattern.LengthOf(seam));
+            Pattern pattern = Drafting
+                .Of(
+                    Order(
+                        Boxed(width, depth, thickness, BackZipper with { Return = joins == BoxingJoins.Back ? In(3) : Length.Zero }, joins)
+                    )
+                )
+                .Patterns[0];
+            Length OfFace(string face) =>
+                pattern
+                    .Seams.Where(seam => seam.Other.All(edge => edge.Part == face))
+                    .Aggregate(Length.Zero, (sum, seam) => sum + pattern.LengthOf(seam));
 
             Assert.Equal(In(perimeter), OfFace("top"));
             Assert.Equal(In(perimeter), OfFace("bottom"));
@@ -47,7 +56,13 @@ public sealed class SeamFacts
     [Fact]
     public void A_gap_for_turning_is_left_on_the_side_of_a_hand_sewn_closure()
     {
-        foreach (CushionSpecification cushion in new[] { KnifeEdge(18, 18, new HandSewnClosure(Side.Left)), Boxed(18, 18, 3, new HandSewnClosure(Side.Left)) })
+        foreach (
+            CushionSpecification cushion in new[]
+            {
+                KnifeEdge(18, 18, new HandSewnClosure(Side.Left)),
+                Boxed(18, 18, 3, new HandSewnClosure(Side.Left)),
+            }
+        )
         {
             Seam gap = Assert.Single(Drafting.Of(Order(cushion)).Patterns[0].Seams, seam => seam.Kind == SeamKind.Gap);
             Assert.Equal(new EdgeRef("bottom", "left"), Assert.Single(gap.Other));

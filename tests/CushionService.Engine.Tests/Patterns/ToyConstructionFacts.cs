@@ -17,26 +17,39 @@ public sealed class ToyConstructionFacts
 
         Assert.DoesNotContain(Constructions.All, construction => construction is HemmedMat);
         Assert.Equal((In(42), In(26)), (drafting.Pieces.Single().Width, drafting.Pieces.Single().Length));
-        Assert.Contains(Engine.Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces), step => step.Text.Contains("stitch the hem", StringComparison.Ordinal));
+        Assert.Contains(
+            Engine.Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces),
+            step => step.Text.Contains("stitch the hem", StringComparison.Ordinal)
+        );
     }
 
     /// <summary>One sheet, hemmed all round.</summary>
     private sealed class HemmedMat : IConstruction
     {
-        public ConstructionOffer Offer { get; } = new()
-        {
-            Kind = Mat,
-            Description = "One sheet, hemmed all round.",
-            Outlines = [Engine.Specifications.Outlines.OutlineKind.Rectangle],
-            Closures = [new(ClosureKind.HandSewn, [Side.Back])],
-            Thickness = false,
-        };
+        public ConstructionOffer Offer { get; } =
+            new()
+            {
+                Kind = Mat,
+                Description = "One sheet, hemmed all round.",
+                Outlines = [Engine.Specifications.Outlines.OutlineKind.Rectangle],
+                Closures = [new(ClosureKind.HandSewn, [Side.Back])],
+                Thickness = false,
+            };
 
         public Pattern Draft(CushionSpecification cushion)
         {
             var hem = EdgeFinish.DoubleHem(cushion.SeamAllowance);
             return new Pattern(
-                [new Panel { Part = "sheet", Role = FabricRole.Top, Edges = PanelOutline.Rectangle(cushion.Width, cushion.Depth, hem, hem, hem, hem) }], []).Closed();
+                [
+                    new Panel
+                    {
+                        Part = "sheet",
+                        Role = FabricRole.Top,
+                        Edges = PanelOutline.Rectangle(cushion.Width, cushion.Depth, hem, hem, hem, hem),
+                    },
+                ],
+                []
+            ).Closed();
         }
     }
 }

@@ -13,25 +13,30 @@ public sealed class GeneratedOrderFacts
     private const int Orders = 2000;
 
     [Fact]
-    public void Every_order_is_quoted_and_every_figure_of_it_holds() => Parallel.For(0, Orders, number =>
-    {
-        OrderSpecification order = GeneratedOrders.Order(number);
-        try
-        {
-            Drafting drafting = Drafting.Of(order);
-            Assert.All(drafting.Patterns, pattern => Assert.Same(pattern, pattern.Closed()));
-            Assert.All(drafting.Pieces, NoSmallerThanItsPanel);
-            Assert.Equal(CannotLie(drafting), drafting.Violations.Length > 0);
-            if (drafting.Violations.IsEmpty)
+    public void Every_order_is_quoted_and_every_figure_of_it_holds() =>
+        Parallel.For(
+            0,
+            Orders,
+            number =>
             {
-                Holds(QuotePipeline.Of(drafting, CancellationToken.None), order);
+                OrderSpecification order = GeneratedOrders.Order(number);
+                try
+                {
+                    Drafting drafting = Drafting.Of(order);
+                    Assert.All(drafting.Patterns, pattern => Assert.Same(pattern, pattern.Closed()));
+                    Assert.All(drafting.Pieces, NoSmallerThanItsPanel);
+                    Assert.Equal(CannotLie(drafting), drafting.Violations.Length > 0);
+                    if (drafting.Violations.IsEmpty)
+                    {
+                        Holds(QuotePipeline.Of(drafting, CancellationToken.None), order);
+                    }
+                }
+                catch (Exception fault)
+                {
+                    throw new InvalidOperationException($"Generated order {number}: {fault.Message}", fault);
+                }
             }
-        }
-        catch (Exception fault)
-        {
-            throw new InvalidOperationException($"Generated order {number}: {fault.Message}", fault);
-        }
-    });
+        );
 
     [Fact]
     public void Few_generated_orders_cannot_be_made_and_all_kinds_are_among_them()
@@ -42,12 +47,20 @@ public sealed class GeneratedOrderFacts
         Assert.InRange(orders.Count(order => CannotLie(Drafting.Of(order))), 1, Orders / 3);
         Assert.Equal(
             2 * Enum.GetValues<ClosureKind>().Length,
-            cushions.Select(cushion => (cushion.Construction, cushion.Closure.Kind)).Distinct().Count());
-        Assert.Equal(2, cushions.Where(cushion => cushion.Construction == Construction.Boxed).Select(cushion => cushion.Joins).Distinct().Count());
+            cushions.Select(cushion => (cushion.Construction, cushion.Closure.Kind)).Distinct().Count()
+        );
+        Assert.Equal(
+            2,
+            cushions.Where(cushion => cushion.Construction == Construction.Boxed).Select(cushion => cushion.Joins).Distinct().Count()
+        );
         Assert.Equal(3, orders.Select(order => order.Unit).Distinct().Count());
         Assert.InRange(cushions.Count(cushion => cushion.Handle is not null), 100, Orders);
         Assert.InRange(orders.Count(order => order.Fabrics.Any(fabric => fabric.Repeat is not null)), 100, Orders);
-        Assert.InRange(orders.Count(order => Drafting.Of(order).Pieces.Any(piece => piece.Part.StartsWith("boxing-", StringComparison.Ordinal))), 20, Orders);
+        Assert.InRange(
+            orders.Count(order => Drafting.Of(order).Pieces.Any(piece => piece.Part.StartsWith("boxing-", StringComparison.Ordinal))),
+            20,
+            Orders
+        );
     }
 
     [Fact]
@@ -75,7 +88,10 @@ public sealed class GeneratedOrderFacts
             Assert.True(layout.Length <= needed && needed <= yardage.Sold, "Less is sold than is needed.");
             Assert.Equal(0, yardage.Sold.Nanometres % rule.Step.Nanometres);
             Assert.True(yardage.Sold - needed < rule.Step || yardage.Sold == rule.Least, "More than a step too much is sold.");
-            Assert.True(!layout.ProvenMinimal || ClothSale.Sold(layout.Fabric, layout.LowerBound) == yardage.Sold, "The proof of the least does not hold.");
+            Assert.True(
+                !layout.ProvenMinimal || ClothSale.Sold(layout.Fabric, layout.LowerBound) == yardage.Sold,
+                "The proof of the least does not hold."
+            );
         }
 
         Assert.All(quote.Materials, material => Assert.True(material.Quantity > 0, $"{material.Item}: {material.Because}"));
@@ -92,24 +108,42 @@ public sealed class GeneratedOrderFacts
         }
 
         long Deepest(Func<Edge, bool> on) => panel.Edges.Where(on).Max(edge => edge.Finish.Turns * edge.Finish.Depth.Nanometres);
-        long across = panel.Edges.Max(edge => edge.To.X.Nanometres) + Deepest(edge => edge.To.Y < edge.From.Y) + Deepest(edge => edge.To.Y > edge.From.Y);
-        long along = panel.Edges.Max(edge => edge.To.Y.Nanometres) + Deepest(edge => edge.To.X > edge.From.X) + Deepest(edge => edge.To.X < edge.From.X);
+        long across =
+            panel.Edges.Max(edge => edge.To.X.Nanometres)
+            + Deepest(edge => edge.To.Y < edge.From.Y)
+            + Deepest(edge => edge.To.Y > edge.From.Y);
+        long along =
+            panel.Edges.Max(edge => edge.To.Y.Nanometres)
+            + Deepest(edge => edge.To.X > edge.From.X)
+            + Deepest(edge => edge.To.X < edge.From.X);
 
         Assert.True(piece.Width.Nanometres >= across && piece.Length.Nanometres >= along, $"{piece.Id} is cut too small.");
-        Assert.True(piece.Width.Nanometres - across < In(1).Nanometres && piece.Length.Nanometres - along < In(1).Nanometres, $"{piece.Id} is cut too large.");
+        Assert.True(
+            piece.Width.Nanometres - across < In(1).Nanometres && piece.Length.Nanometres - along < In(1).Nanometres,
+            $"{piece.Id} is cut too large."
+        );
     }
 
-    private static bool CannotLie(Drafting drafting) => drafting.Pieces.Any(piece =>
-        piece.Width > drafting.Fabric(piece).UsableWidth
-        && !(piece.Rotations == Nesting.Rotations.QuarterTurns && piece.Length <= drafting.Fabric(piece).UsableWidth));
+    private static bool CannotLie(Drafting drafting) =>
+        drafting.Pieces.Any(piece =>
+            piece.Width > drafting.Fabric(piece).UsableWidth
+            && !(piece.Rotations == Nesting.Rotations.QuarterTurns && piece.Length <= drafting.Fabric(piece).UsableWidth)
+        );
 
     private static string Fingerprint(int number)
     {
         Quote quote = Quote(GeneratedOrders.Order(number));
-        return string.Join('\n', (string[])[
-            .. quote.Yardages.Select(yardage => yardage.Because(LengthUnit.Millimetre)),
-            .. quote.Yardages.SelectMany(yardage => yardage.Layout.Placements).Select(laid => $"{laid.Piece.Id} {laid.Copy} {laid.X.Nanometres} {laid.Y.Nanometres} {laid.Turn}"),
-            .. quote.Materials.Select(material => material.Because),
-            .. quote.Steps.Select(step => step.Text)]);
+        return string.Join(
+            '\n',
+            (string[])
+                [
+                    .. quote.Yardages.Select(yardage => yardage.Because(LengthUnit.Millimetre)),
+                    .. quote
+                        .Yardages.SelectMany(yardage => yardage.Layout.Placements)
+                        .Select(laid => $"{laid.Piece.Id} {laid.Copy} {laid.X.Nanometres} {laid.Y.Nanometres} {laid.Turn}"),
+                    .. quote.Materials.Select(material => material.Because),
+                    .. quote.Steps.Select(step => step.Text),
+                ]
+        );
     }
 }

@@ -16,7 +16,10 @@ internal sealed class GeneratedOrders
     {
         _random = new Random(number);
         _unit = Pick(LengthUnit.Inch, LengthUnit.Centimetre, LengthUnit.Millimetre);
-        _workroom = (_unit == LengthUnit.Inch ? WorkroomPractice.Imperial : WorkroomPractice.Metric) with { Squaring = Chance(20) ? Tenths(1, 20) : Length.Zero };
+        _workroom = (_unit == LengthUnit.Inch ? WorkroomPractice.Imperial : WorkroomPractice.Metric) with
+        {
+            Squaring = Chance(20) ? Tenths(1, 20) : Length.Zero,
+        };
     }
 
     public static OrderSpecification Order(int number) => new GeneratedOrders(number).Build();
@@ -30,7 +33,21 @@ internal sealed class GeneratedOrders
             Currency = Chance(50) ? new Currency("USD") : null,
             Effort = Effort.Quick,
             Cushions = [.. Enumerable.Range(0, _random.Next(1, 3)).Select(i => Cushion($"cushion-{i}", fabrics))],
-            Pieces = Chance(20) ? [new LoosePieceSpecification("runner", "/pieces/0", fabrics[0], _random.Next(1, 4), Tenths(20, 300), Tenths(20, 600), null, [])] : [],
+            Pieces = Chance(20)
+                ?
+                [
+                    new LoosePieceSpecification(
+                        "runner",
+                        "/pieces/0",
+                        fabrics[0],
+                        _random.Next(1, 4),
+                        Tenths(20, 300),
+                        Tenths(20, 600),
+                        null,
+                        []
+                    ),
+                ]
+                : [],
             Fabrics = [.. fabrics.Select(Fabric)],
             Workroom = _workroom,
         };
@@ -39,7 +56,9 @@ internal sealed class GeneratedOrders
     private CushionSpecification Cushion(string id, string[] fabrics)
     {
         bool boxed = Chance(60);
-        Length width = Tenths(80, 600), depth = Tenths(80, 400), thickness = boxed ? Tenths(10, 80) : Length.Zero;
+        Length width = Tenths(80, 600),
+            depth = Tenths(80, 400),
+            thickness = boxed ? Tenths(10, 80) : Length.Zero;
         BoxingJoins joins = Pick(BoxingJoins.Corners, BoxingJoins.Back);
         ClosureSpecification closure = boxed ? OfBox(joins, depth, thickness) : OfPillow(depth);
         return new CushionSpecification
@@ -74,20 +93,23 @@ internal sealed class GeneratedOrders
         };
     }
 
-    private ClosureSpecification OfPillow(Length depth) => _random.Next(6) switch
-    {
-        4 => new ButtonClosure(Side.Bottom, Length.Zero, Tenths(3, 15), Tenths(10, 30), Tenths(5, 7)),
-        5 => new TieClosure(Side.Bottom, Length.Zero, Tenths(3, 15), Tenths(10, 30), Tenths(60, 100)),
-        0 => new ZipperClosure(Pick(Side.Front, Side.Right, Side.Back, Side.Left, Side.Bottom), Length.Zero, _workroom.ZipperTurnUnder),
-        1 => new HookAndLoopClosure(Side.Bottom, Length.Zero, Tenths(3, 15), Tenths(10, 30), Tenths(5, 7)),
-        2 => Envelope(depth),
-        _ => new HandSewnClosure(Pick(Side.Front, Side.Right, Side.Back, Side.Left)),
-    };
+    private ClosureSpecification OfPillow(Length depth) =>
+        _random.Next(6) switch
+        {
+            4 => new ButtonClosure(Side.Bottom, Length.Zero, Tenths(3, 15), Tenths(10, 30), Tenths(5, 7)),
+            5 => new TieClosure(Side.Bottom, Length.Zero, Tenths(3, 15), Tenths(10, 30), Tenths(60, 100)),
+            0 => new ZipperClosure(Pick(Side.Front, Side.Right, Side.Back, Side.Left, Side.Bottom), Length.Zero, _workroom.ZipperTurnUnder),
+            1 => new HookAndLoopClosure(Side.Bottom, Length.Zero, Tenths(3, 15), Tenths(10, 30), Tenths(5, 7)),
+            2 => Envelope(depth),
+            _ => new HandSewnClosure(Pick(Side.Front, Side.Right, Side.Back, Side.Left)),
+        };
 
-    private EnvelopeClosure Envelope(Length depth) => new(Side.Bottom, Tenths(3, 15), Length.Min(EnvelopeClosure.UsualOverlap(depth), depth));
+    private EnvelopeClosure Envelope(Length depth) =>
+        new(Side.Bottom, Tenths(3, 15), Length.Min(EnvelopeClosure.UsualOverlap(depth), depth));
 
     // A hem that leaves something of the strip.
-    private Length Fold(Length thickness, Length overlap) => Length.Min(Tenths(3, 10), HookAndLoopClosure.VisibleHeight(thickness, overlap) - Length.FromNanometres(1));
+    private Length Fold(Length thickness, Length overlap) =>
+        Length.Min(Tenths(3, 10), HookAndLoopClosure.VisibleHeight(thickness, overlap) - Length.FromNanometres(1));
 
     private HandleSpecification Strap(ClosureSpecification closure, Length width, Length depth, Length thickness)
     {
@@ -98,17 +120,25 @@ internal sealed class GeneratedOrders
         return new HandleSpecification(HandleKind.FoldedStrap, side, Length.Min(Tenths(5, 20), thickness), span + Tenths(2, 10), span);
     }
 
-    private FillSpecification? Fill(bool boxed) => _random.Next(3) switch
-    {
-        0 => null,
-        1 when boxed => new FillSpecification(FillKind.Foam, "foam", Chance(50) ? _random.Next(20, 60) : null, Chance(50) ? Tenths(1, 5) : Length.Zero, 0.9m),
-        _ => new FillSpecification(FillKind.Loose, "feather", 52, Length.Zero, 0.9m),
-    };
+    private FillSpecification? Fill(bool boxed) =>
+        _random.Next(3) switch
+        {
+            0 => null,
+            1 when boxed => new FillSpecification(
+                FillKind.Foam,
+                "foam",
+                Chance(50) ? _random.Next(20, 60) : null,
+                Chance(50) ? Tenths(1, 5) : Length.Zero,
+                0.9m
+            ),
+            _ => new FillSpecification(FillKind.Loose, "feather", 52, Length.Zero, 0.9m),
+        };
 
     private FabricSpecification Fabric(string id)
     {
         bool oneWay = Chance(20);
-        bool repeat = Chance(30), across = Chance(60);
+        bool repeat = Chance(30),
+            across = Chance(60);
         bool yards = Chance(60);
         return new FabricSpecification
         {
@@ -117,14 +147,23 @@ internal sealed class GeneratedOrders
             Selvedge = Chance(50) ? Tenths(2, 8) : Length.Zero,
             OneWay = oneWay,
             Rotations = oneWay ? Rotations.None : Pick(Rotations.None, Rotations.HalfTurn, Rotations.QuarterTurns),
-            Repeat = repeat ? new RepeatSpecification(Tenths(20, 300), across ? Tenths(30, 300) : null, across ? Pick(DropKind.Straight, DropKind.Half) : DropKind.Straight) : null,
+            Repeat = repeat
+                ? new RepeatSpecification(
+                    Tenths(20, 300),
+                    across ? Tenths(30, 300) : null,
+                    across ? Pick(DropKind.Straight, DropKind.Half) : DropKind.Straight
+                )
+                : null,
             LengthShrinkage = Fraction.Of(Chance(50) ? _random.Next(1, 100) : 0, 1000),
             WidthShrinkage = Fraction.Of(Chance(50) ? _random.Next(1, 100) : 0, 1000),
             Squaring = _workroom.Squaring,
             Sold = yards
                 ? new SaleRule(SaleUnit.Yd, Pick(In(4.5m), In(9), In(12), In(36)), Chance(30) ? In(18) : Length.Zero)
                 : new SaleRule(SaleUnit.M, Pick(Mm(100), Mm(250), Mm(500)), Chance(30) ? Mm(500) : Length.Zero),
-            Price = new ItemPriceSpecification(new Money(_random.Next(100, 5000) / 100m, new Currency("USD")), yards ? SaleUnit.Yd : SaleUnit.M),
+            Price = new ItemPriceSpecification(
+                new Money(_random.Next(100, 5000) / 100m, new Currency("USD")),
+                yards ? SaleUnit.Yd : SaleUnit.M
+            ),
         };
     }
 
@@ -132,7 +171,8 @@ internal sealed class GeneratedOrders
     private Length Tenths(int least, int most)
     {
         decimal inches = _random.Next(least, most + 1) / 10m;
-        return Chance(5) ? In(inches) + Length.FromNanometres(_random.Next(1000))
+        return Chance(5)
+            ? In(inches) + Length.FromNanometres(_random.Next(1000))
             : _unit switch
             {
                 LengthUnit.Inch => In(Math.Max(decimal.Round(inches * 8), 1) / 8),

@@ -16,7 +16,10 @@ internal static class LayoutCheck
         CutPiece[] demanded = [.. drafting.Pieces.Where(piece => piece.Fabric == layout.Fabric.Id)];
         foreach (CutPiece piece in demanded)
         {
-            Assert.Equal(Enumerable.Range(1, piece.Quantity), layout.Placements.Where(laid => laid.Piece.Id == piece.Id).Select(laid => laid.Copy).Order());
+            Assert.Equal(
+                Enumerable.Range(1, piece.Quantity),
+                layout.Placements.Where(laid => laid.Piece.Id == piece.Id).Select(laid => laid.Copy).Order()
+            );
         }
 
         Assert.Equal(demanded.Sum(piece => piece.Quantity), layout.Placements.Length);
@@ -37,7 +40,10 @@ internal static class LayoutCheck
     {
         bool turned = laid.Turn is 90 or 270;
         Assert.Equal(turned ? (laid.Piece.Length, laid.Piece.Width) : (laid.Piece.Width, laid.Piece.Length), (laid.Width, laid.Length));
-        Assert.True(laid.X >= Length.Zero && laid.Y >= Length.Zero && laid.X + laid.Width <= layout.Fabric.UsableWidth, $"{laid.Piece.Id} lies beyond the cloth.");
+        Assert.True(
+            laid.X >= Length.Zero && laid.Y >= Length.Zero && laid.X + laid.Width <= layout.Fabric.UsableWidth,
+            $"{laid.Piece.Id} lies beyond the cloth."
+        );
     }
 
     private static void TurnsAsAllowed(LaidPiece laid, FabricSpecification fabric)
@@ -64,7 +70,8 @@ internal static class LayoutCheck
         const long Rounding = 60_000;
         Assert.Equal(0, laid.Turn);
         Point motif = match.Moved(laid.X + laid.Piece.Origin.X, laid.Y + laid.Piece.Origin.Y);
-        long across = (motif.X - fabric.UsableWidth.HalfUp()).Nanometres, phase = 0;
+        long across = (motif.X - fabric.UsableWidth.HalfUp()).Nanometres,
+            phase = 0;
         if (repeat.Width is { } width)
         {
             long column = (long)Math.Round((double)across / width.Nanometres);
@@ -72,7 +79,8 @@ internal static class LayoutCheck
             phase = repeat.Drop == DropKind.Half && column % 2 != 0 ? repeat.Length.Nanometres / 2 : 0;
         }
 
-        long along = (motif.Y - start).Nanometres - phase, row = (long)Math.Round((double)along / repeat.Length.Nanometres);
+        long along = (motif.Y - start).Nanometres - phase,
+            row = (long)Math.Round((double)along / repeat.Length.Nanometres);
         Assert.InRange(Math.Abs(along - (row * repeat.Length.Nanometres)), 0, Rounding);
     }
 
@@ -82,7 +90,8 @@ internal static class LayoutCheck
         {
             for (var j = 0; j < i; j++)
             {
-                LaidPiece a = layout.Placements[i], b = layout.Placements[j];
+                LaidPiece a = layout.Placements[i],
+                    b = layout.Placements[j];
                 bool apart = a.X + a.Width <= b.X || b.X + b.Width <= a.X || a.Y + a.Length <= b.Y || b.Y + b.Length <= a.Y;
                 Assert.True(apart, $"{a.Piece.Id} {a.Copy} lies over {b.Piece.Id} {b.Copy}.");
             }

@@ -10,9 +10,20 @@ public sealed class FabricSpecificationFacts
     [InlineData(54, 0.5, 0, "53", Sources.Practice)]
     [InlineData(54, 0.5, 2, "51.94", Sources.Mathematics)]
     [InlineData(45, 0.75, 10, "39.15", Sources.Mathematics)]
-    public void Usable_width_is_without_selvedges_and_after_the_wash(double width, double selvedge, int shrinkage, string usable, string source)
+    public void Usable_width_is_without_selvedges_and_after_the_wash(
+        double width,
+        double selvedge,
+        int shrinkage,
+        string usable,
+        string source
+    )
     {
-        FabricSpecification cloth = Cloth with { Width = In((decimal)width), Selvedge = In((decimal)selvedge), WidthShrinkage = Percent(shrinkage) };
+        FabricSpecification cloth = Cloth with
+        {
+            Width = In((decimal)width),
+            Selvedge = In((decimal)selvedge),
+            WidthShrinkage = Percent(shrinkage),
+        };
 
         Assert.Equal(decimal.Parse(usable), cloth.UsableWidth.In(LengthUnit.Inch));
     }

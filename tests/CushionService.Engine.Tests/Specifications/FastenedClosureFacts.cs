@@ -10,7 +10,13 @@ namespace CushionService.Engine.Tests.Specifications;
 /// <summary>Closures held by buttons and ties, and the settings of a workroom. Sources.Practice throughout.</summary>
 public sealed class FastenedClosureFacts
 {
-    private static readonly ButtonClosure Buttons = new(Side.Bottom, Length.Zero, In(0.5m), ButtonClosure.UsualOverlap(In(0.75m)), In(0.75m));
+    private static readonly ButtonClosure Buttons = new(
+        Side.Bottom,
+        Length.Zero,
+        In(0.5m),
+        ButtonClosure.UsualOverlap(In(0.75m)),
+        In(0.75m)
+    );
 
     [Theory]
     [InlineData(18, 5)]
@@ -35,11 +41,13 @@ public sealed class FastenedClosureFacts
     {
         // Sources.Derived: (18 + 1 1/4)/2 + 1/2 + 1 = 11 1/8, the other as much.
         Quote quote = Quote(Order(KnifeEdge(18, 18, Buttons)));
-        CutPiece front = quote.Drafting.Pieces.Single(piece => piece.Part == "bottom-front"), back = quote.Drafting.Pieces.Single(piece => piece.Part == "bottom-back");
+        CutPiece front = quote.Drafting.Pieces.Single(piece => piece.Part == "bottom-front"),
+            back = quote.Drafting.Pieces.Single(piece => piece.Part == "bottom-back");
 
         Assert.Equal((In(11.125m), In(11.125m)), (front.Length, back.Length));
         Assert.Equal(5, quote.Materials.Single(material => material.Kind == MaterialKind.Button).Quantity);
-        Length[] above = Heights(front), below = Heights(back);
+        Length[] above = Heights(front),
+            below = Heights(back);
         Assert.Equal(5, above.Length);
         Assert.All(above, y => Assert.Equal(front.Panel!.Height - Buttons.Overlap.HalfUp(), y));
         Assert.All(below, y => Assert.Equal(Buttons.Overlap.HalfUp(), y));
@@ -60,7 +68,10 @@ public sealed class FastenedClosureFacts
     public void A_taut_boxing_is_a_quarter_lower_than_the_foam_is_thick()
     {
         // 1.20: T − 1/4 for a taut edge, the foam exact.
-        CushionSpecification taut = Boxed(20, 18, 4, HandSewn) with { BoxingTautness = In(0.25m) };
+        CushionSpecification taut = Boxed(20, 18, 4, HandSewn) with
+        {
+            BoxingTautness = In(0.25m),
+        };
 
         Assert.Equal(In(4.75m), Drafting.Of(Order(taut)).Pieces.First(piece => piece.Part == "front").Length);
         Assert.Equal(Filling.Foam(taut with { BoxingTautness = Length.Zero }, Length.Zero), Filling.Foam(taut, Length.Zero));
@@ -81,12 +92,14 @@ public sealed class FastenedClosureFacts
     public void Faces_may_be_cut_to_the_nearest_step_and_strips_are_cut_up()
     {
         CushionSpecification odd = Boxed(20.05m, 18, 3.05m, HandSewn);
-        OrderSpecification order = Order(odd), nearest = order with { Workroom = order.Workroom with { FaceRounding = FaceRounding.Nearest } };
+        OrderSpecification order = Order(odd),
+            nearest = order with { Workroom = order.Workroom with { FaceRounding = FaceRounding.Nearest } };
 
         Assert.Equal(In(21.125m), Drafting.Of(order).Pieces[0].Width);
         Assert.Equal(In(21), Drafting.Of(nearest).Pieces[0].Width);
         Assert.Equal(In(4.125m), Drafting.Of(nearest).Pieces.First(piece => piece.Part == "front").Length);
     }
 
-    private static Length[] Heights(CutPiece piece) => [.. piece.Panel!.Marks.Where(mark => mark.Kind == MarkKind.Button).Select(mark => mark.From.Y)];
+    private static Length[] Heights(CutPiece piece) =>
+        [.. piece.Panel!.Marks.Where(mark => mark.Kind == MarkKind.Button).Select(mark => mark.From.Y)];
 }

@@ -13,7 +13,13 @@ public sealed class HookAndLoopFacts
     [InlineData(5, 1, 1, 5.5, Sources.Derived)]
     [InlineData(2, 0.5, 1, 3, Sources.Practice)]
     [InlineData(4, 0.5, 1, 4, Sources.Practice)]
-    public void A_strip_is_cut_half_of_height_and_overlap_and_its_allowances(double height, double fold, double overlap, double cut, string source)
+    public void A_strip_is_cut_half_of_height_and_overlap_and_its_allowances(
+        double height,
+        double fold,
+        double overlap,
+        double cut,
+        string source
+    )
     {
         Length visible = HookAndLoopClosure.VisibleHeight(In((decimal)height), In((decimal)overlap));
 

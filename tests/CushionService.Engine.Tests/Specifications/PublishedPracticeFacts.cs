@@ -16,7 +16,11 @@ public sealed class PublishedPracticeFacts
     {
         // Sources.FieldOfficer: 1/2 in all round; a side panel usually about 4 in, best under 20 in across.
         Assert.Equal(In(0.5m), WorkroomPractice.Imperial.SeamAllowance);
-        Assert.StartsWith("top 20 × 20; bottom 20 × 20; front 20 × 5", CutList(Order(Boxed(19, 19, 4, HandSewn))), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "top 20 × 20; bottom 20 × 20; front 20 × 5",
+            CutList(Order(Boxed(19, 19, 4, HandSewn))),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -35,9 +39,14 @@ public sealed class PublishedPracticeFacts
     public void An_old_rule_s_border_of_3_1_4_diameters_covers_the_seam_line_and_its_joins(int diameter, double border)
     {
         // Sources.HistoricBorder: at least 3 1/4 times the diameter; π D and one join of 2 × 1/2 in lie within it from 10 in on.
-        CushionSpecification round = Boxed(diameter, diameter, 3, HandSewn, BoxingJoins.Back) with { Outline = new CircleOutline(In(diameter)) };
+        CushionSpecification round = Boxed(diameter, diameter, 3, HandSewn, BoxingJoins.Back) with
+        {
+            Outline = new CircleOutline(In(diameter)),
+        };
         Pattern pattern = Constructions.Of(Construction.Boxed).Draft(round);
-        Length strip = pattern.Panels.Where(panel => panel.Role == FabricRole.Sides).Aggregate(Length.Zero, (sum, panel) => sum + panel.Width);
+        Length strip = pattern
+            .Panels.Where(panel => panel.Role == FabricRole.Sides)
+            .Aggregate(Length.Zero, (sum, panel) => sum + panel.Width);
 
         Assert.Equal(Math.PI * diameter, (double)strip.In(LengthUnit.Inch), 0.0001);
         Assert.True(strip + 2 * In(0.5m) <= In((decimal)border) + In(0.001m), "The old border is shorter than the strip and its join.");
@@ -51,7 +60,10 @@ public sealed class PublishedPracticeFacts
         Assert.Equal(6.82843, (double)Threading.BoxedX(In(1), In(1)).In(LengthUnit.Inch), 0.00001);
 
         var bare = Boxed(18, 15, 2, HandSewn);
-        CushionSpecification carried = bare with { Handle = new HandleSpecification(HandleKind.Webbing, Side.Front, In(1), In(9), In(8.5m)) };
+        CushionSpecification carried = bare with
+        {
+            Handle = new HandleSpecification(HandleKind.Webbing, Side.Front, In(1), In(9), In(8.5m)),
+        };
         Length more = Stitching(carried) - Stitching(bare);
         Assert.Equal((2 * 9) + (2 * 6.82843), (double)more.In(LengthUnit.Inch), 0.0001);
     }
@@ -70,7 +82,8 @@ public sealed class PublishedPracticeFacts
     public void Foam_within_the_trade_s_tolerance_is_no_larger_than_foam_cut_half_an_inch_over()
     {
         // Sources.FoamTolerance: slab goods + 1/2, − 0 in length, + 1/4, − 0 in width: 24 1/2 × 22 1/4.
-        Volume largest = Filling.Foam(Boxed(24.5m, 22.25m, 4, HandSewn), Length.Zero), over = Filling.Foam(Boxed(24, 22, 4, HandSewn), In(0.5m));
+        Volume largest = Filling.Foam(Boxed(24.5m, 22.25m, 4, HandSewn), Length.Zero),
+            over = Filling.Foam(Boxed(24, 22, 4, HandSewn), In(0.5m));
         Volume nominal = Filling.Foam(Boxed(24, 22, 4, HandSewn), Length.Zero);
 
         Assert.True(nominal.CubicMillimetres < largest.CubicMillimetres && largest.CubicMillimetres <= over.CubicMillimetres);
@@ -98,9 +111,14 @@ public sealed class PublishedPracticeFacts
     {
         // Very soft sheer about 3, cloth with some body about 2.
         var ruffle = new RuffleSpecification([EdgingPlace.Top], Fraction.Of(fullness, 1), In((decimal)depth), RuffleLining.Folded);
-        Pattern pattern = Drafting.Of(Order(KnifeEdge(10, 6, HandSewn) with { Trim = new TrimSpecification { Edging = ruffle } })).Patterns[0];
+        Pattern pattern = Drafting.Of(Order(KnifeEdge(10, 6, HandSewn) with { Trim = new TrimSpecification { Edging = ruffle } })).Patterns[
+            0
+        ];
 
-        Assert.Equal(fullness * In(32), pattern.Panels.Where(panel => panel.Role == FabricRole.Edging).Aggregate(Length.Zero, (sum, panel) => sum + panel.Width));
+        Assert.Equal(
+            fullness * In(32),
+            pattern.Panels.Where(panel => panel.Role == FabricRole.Edging).Aggregate(Length.Zero, (sum, panel) => sum + panel.Width)
+        );
     }
 
     private static Length Stitching(CushionSpecification cushion) => Threading.Stitching(cushion, Drafting.Of(Order(cushion)).Patterns[0]);

@@ -22,12 +22,17 @@ internal sealed class Balancer : IDisposable
         int port = FreePort();
         // Every call of the service may be sent again: it keeps nothing. One that is busy sends its caller to the other,
         // and is not taken for dead: nginx would count that against it until none is left.
-        File.WriteAllText(Path.Combine(folder, "nginx.conf"), $$"""
+        File.WriteAllText(
+            Path.Combine(folder, "nginx.conf"),
+            $$"""
             daemon off; worker_processes 1; pid {{folder}}/nginx.pid; error_log {{folder}}/error.log;
             events { worker_connections 1024; }
             http {
               access_log off; client_body_temp_path {{folder}}/body; proxy_temp_path {{folder}}/proxy; fastcgi_temp_path {{folder}}/f; uwsgi_temp_path {{folder}}/u; scgi_temp_path {{folder}}/s;
-              upstream nook { {{string.Join(' ', instances.Select(instance => $"server 127.0.0.1:{instance} max_fails=0;"))}} keepalive 32; }
+              upstream nook { {{string.Join(
+                ' ',
+                instances.Select(instance => $"server 127.0.0.1:{instance} max_fails=0;")
+            )}} keepalive 32; }
               server {
                 listen 127.0.0.1:{{port}}; client_header_timeout 5s; client_body_timeout 5s; keepalive_requests 1000000;
                 location / {
@@ -36,8 +41,11 @@ internal sealed class Balancer : IDisposable
                 }
               }
             }
-            """);
-        Process process = Process.Start(new ProcessStartInfo("nginx", ["-p", folder, "-c", Path.Combine(folder, "nginx.conf")]) { RedirectStandardError = true })!;
+            """
+        );
+        Process process = Process.Start(
+            new ProcessStartInfo("nginx", ["-p", folder, "-c", Path.Combine(folder, "nginx.conf")]) { RedirectStandardError = true }
+        )!;
         return new Balancer(process, folder, new Uri($"http://127.0.0.1:{port}"));
     }
 

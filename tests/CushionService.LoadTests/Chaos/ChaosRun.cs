@@ -21,22 +21,28 @@ internal static class ChaosRun
         try
         {
             await PhaseAsync("nothing happens", () => Task.CompletedTask);
-            await PhaseAsync("kill -9 of one", () =>
-            {
-                instances[0].Dispose();
-                return Task.CompletedTask;
-            });
-            instances[0] = await InstanceAsync(ports[0]);
-            await PhaseAsync("rolling restart", async () =>
-            {
-                for (int i = 0; i < instances.Length; i++)
+            await PhaseAsync(
+                "kill -9 of one",
+                () =>
                 {
-                    await instances[i].StopAsync();
-                    instances[i].Dispose();
-                    instances[i] = await InstanceAsync(ports[i]);
-                    await Task.Delay(1_500);
+                    instances[0].Dispose();
+                    return Task.CompletedTask;
                 }
-            });
+            );
+            instances[0] = await InstanceAsync(ports[0]);
+            await PhaseAsync(
+                "rolling restart",
+                async () =>
+                {
+                    for (int i = 0; i < instances.Length; i++)
+                    {
+                        await instances[i].StopAsync();
+                        instances[i].Dispose();
+                        instances[i] = await InstanceAsync(ports[i]);
+                        await Task.Delay(1_500);
+                    }
+                }
+            );
             await PhaseAsync("slow and half-open callers", () => UnfinishedAsync(ports, phase / 2));
         }
         finally
@@ -53,12 +59,16 @@ internal static class ChaosRun
             await happens();
             Measured measured = await sending;
             failed += measured.Others(200);
-            Console.WriteLine($"{name,-28}{measured.Calls} calls, {measured.Others(200)} failed, {measured}");
+            Console.WriteLine($"{name, -28}{measured.Calls} calls, {measured.Others(200)} failed, {measured}");
         }
     }
 
     private static Task<LoopbackHost> InstanceAsync(int port) =>
-        LoopbackHost.StartAsync(("ASPNETCORE_URLS", $"http://127.0.0.1:{port}"), ("Lifetime__NoticeSeconds", "1"), ("Admission__LongestWaitMs", "25"));
+        LoopbackHost.StartAsync(
+            ("ASPNETCORE_URLS", $"http://127.0.0.1:{port}"),
+            ("Lifetime__NoticeSeconds", "1"),
+            ("Admission__LongestWaitMs", "25")
+        );
 
     // Callers that send half a head, half a body a byte at a time, or nothing at all, straight to the instances.
     private static async Task UnfinishedAsync(int[] ports, TimeSpan time)
@@ -72,7 +82,8 @@ internal static class ChaosRun
             {
                 0 => [],
                 1 => "POST /v1/yardage HTTP/1.1\r\nHost: a"u8.ToArray(),
-                _ => "POST /v1/yardage HTTP/1.1\r\nHost: a\r\nContent-Type: application/json\r\nContent-Length: 100000\r\n\r\n{"u8.ToArray(),
+                _ =>
+                    "POST /v1/yardage HTTP/1.1\r\nHost: a\r\nContent-Type: application/json\r\nContent-Length: 100000\r\n\r\n{"u8.ToArray(),
             };
             await socket.SendAsync(said);
             sockets.Add(socket);

@@ -11,9 +11,18 @@ public class FloorCalls
     /// <summary>The service's name.</summary>
     public const string Service = "floor.Floor";
 
-    private static readonly Marshaller<EstimateYardageRequest> Messages = Marshallers.Create(message => message.ToByteArray(), EstimateYardageRequest.Parser.ParseFrom);
+    private static readonly Marshaller<EstimateYardageRequest> Messages = Marshallers.Create(
+        message => message.ToByteArray(),
+        EstimateYardageRequest.Parser.ParseFrom
+    );
 
-    private static readonly Method<EstimateYardageRequest, EstimateYardageRequest> Echoing = new(MethodType.Unary, Service, nameof(Echo), Messages, Messages);
+    private static readonly Method<EstimateYardageRequest, EstimateYardageRequest> Echoing = new(
+        MethodType.Unary,
+        Service,
+        nameof(Echo),
+        Messages,
+        Messages
+    );
 
     /// <summary>Tells the server of the call.</summary>
     public static void Bind(ServiceBinderBase binder, FloorCalls? calls) =>

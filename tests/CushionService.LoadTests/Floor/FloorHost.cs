@@ -26,15 +26,22 @@ public sealed class FloorHost : IHostingStartup, IStartupFilter
     public void Configure(IWebHostBuilder builder) => builder.ConfigureServices(services => services.AddSingleton<IStartupFilter>(this));
 
     /// <inheritdoc/>
-    public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) => app =>
-    {
-        app.MapWhen(
-            http => http.Request.Path.Value is { } path && (path == Path || path.StartsWith("/" + FloorCalls.Service, StringComparison.Ordinal)),
-            floor => floor.UseRouting().UseEndpoints(endpoints =>
-            {
-                endpoints.MapPost(Path, (Contract.Orders.Order order) => Results.Json(order, Rest.Json.Options));
-                endpoints.MapGrpcService<FloorCalls>();
-            }));
-        next(app);
-    };
+    public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) =>
+        app =>
+        {
+            app.MapWhen(
+                http =>
+                    http.Request.Path.Value is { } path
+                    && (path == Path || path.StartsWith("/" + FloorCalls.Service, StringComparison.Ordinal)),
+                floor =>
+                    floor
+                        .UseRouting()
+                        .UseEndpoints(endpoints =>
+                        {
+                            endpoints.MapPost(Path, (Contract.Orders.Order order) => Results.Json(order, Rest.Json.Options));
+                            endpoints.MapGrpcService<FloorCalls>();
+                        })
+            );
+            next(app);
+        };
 }

@@ -44,44 +44,72 @@ internal static class FuzzRun
         IReadOnlyList<string> orders = [.. Requests.Orders().SelectMany(Parts)];
         byte[][] messages = [.. orders.Select(MessageText.Of)];
         Console.WriteLine($"{count} requests; {orders.Count} orders; seeds 1 to {Workers}; working set {host.WorkingSet >> 20} MiB");
-        int sent = 0, failed = 0, slow = 0;
+        int sent = 0,
+            failed = 0,
+            slow = 0;
         int[] statuses = new int[600];
-        await Task.WhenAll(Enumerable.Range(1, Workers).Select(seed => Task.Run(async () =>
-        {
-            Spoiler spoiler = new(orders, seed);
-            Random random = new(seed);
-            using RestConnection rest = new(host.Rest);
-            IConnection[] grpc = [.. Grpc.Select(call => new GrpcConnection(channel, "cushionservice.v1.CushionService/" + call))];
-            for (int number = seed; number <= count; number += Workers)
-            {
-                int call = random.Next(Rest.Length);
-                bool toRest = number % 2 == 0;
-                // A request message of any call has the order as its first field: the same wrapping serves them all.
-                byte[] body = toRest ? spoiler.Next() : random.Next(2) == 0 ? spoiler.Scratch(messages[random.Next(messages.Length)]) : MessageText.Of(Encoding.UTF8.GetString(spoiler.Next()));
-                long began = Stopwatch.GetTimestamp();
-                Reply reply = toRest
-                    ? await rest.SendAsync(Requests.Post("/v1/" + Rest[call], body), CancellationToken.None)
-                    : await grpc[call].SendAsync(body, CancellationToken.None);
-                TimeSpan took = Stopwatch.GetElapsedTime(began);
-                Interlocked.Increment(ref statuses[reply.Status]);
-                if (reply.Status is 0 or 500 && Interlocked.Increment(ref failed) <= Told)
-                {
-                    Console.WriteLine($"FAILED {reply.Status} {(toRest ? Rest[call] : Grpc[call])} {(toRest ? Encoding.UTF8.GetString(body) : Convert.ToBase64String(body))}");
-                }
+        await Task.WhenAll(
+            Enumerable
+                .Range(1, Workers)
+                .Select(seed =>
+                    Task.Run(async () =>
+                    {
+                        Spoiler spoiler = new(orders, seed);
+                        Random random = new(seed);
+                        using RestConnection rest = new(host.Rest);
+                        IConnection[] grpc =
+                        [
+                            .. Grpc.Select(call => new GrpcConnection(channel, "cushionservice.v1.CushionService/" + call)),
+                        ];
+                        for (int number = seed; number <= count; number += Workers)
+                        {
+                            int call = random.Next(Rest.Length);
+                            bool toRest = number % 2 == 0;
+                            // A request message of any call has the order as its first field: the same wrapping serves them all.
+                            byte[] body =
+                                toRest ? spoiler.Next()
+                                : random.Next(2) == 0 ? spoiler.Scratch(messages[random.Next(messages.Length)])
+                                : MessageText.Of(Encoding.UTF8.GetString(spoiler.Next()));
+                            long began = Stopwatch.GetTimestamp();
+                            Reply reply = toRest
+                                ? await rest.SendAsync(Requests.Post("/v1/" + Rest[call], body), CancellationToken.None)
+                                : await grpc[call].SendAsync(body, CancellationToken.None);
+                            TimeSpan took = Stopwatch.GetElapsedTime(began);
+                            Interlocked.Increment(ref statuses[reply.Status]);
+                            if (reply.Status is 0 or 500 && Interlocked.Increment(ref failed) <= Told)
+                            {
+                                Console.WriteLine(
+                                    $"FAILED {reply.Status} {(toRest ? Rest[call] : Grpc[call])} {(toRest ? Encoding.UTF8.GetString(body) : Convert.ToBase64String(body))}"
+                                );
+                            }
 
-                if (took > Hang && Interlocked.Increment(ref slow) <= Told)
-                {
-                    Console.WriteLine($"SLOW {took.TotalSeconds:0.0} s {(toRest ? Rest[call] : Grpc[call])} {(toRest ? Encoding.UTF8.GetString(body) : Convert.ToBase64String(body))}");
-                }
+                            if (took > Hang && Interlocked.Increment(ref slow) <= Told)
+                            {
+                                Console.WriteLine(
+                                    $"SLOW {took.TotalSeconds:0.0} s {(toRest ? Rest[call] : Grpc[call])} {(toRest ? Encoding.UTF8.GetString(body) : Convert.ToBase64String(body))}"
+                                );
+                            }
 
-                int done = Interlocked.Increment(ref sent);
-                if (done % Math.Max(1, count / 10) == 0)
-                {
-                    Console.WriteLine($"{done,8} sent, {failed} failed, {slow} slow, working set {host.WorkingSet >> 20} MiB, {host.Handles} handles");
-                }
-            }
-        })));
-        Console.WriteLine(string.Join(' ', statuses.Select((times, status) => (times, status)).Where(pair => pair.times > 0).Select(pair => $"{pair.status}×{pair.times}")));
+                            int done = Interlocked.Increment(ref sent);
+                            if (done % Math.Max(1, count / 10) == 0)
+                            {
+                                Console.WriteLine(
+                                    $"{done, 8} sent, {failed} failed, {slow} slow, working set {host.WorkingSet >> 20} MiB, {host.Handles} handles"
+                                );
+                            }
+                        }
+                    })
+                )
+        );
+        Console.WriteLine(
+            string.Join(
+                ' ',
+                statuses
+                    .Select((times, status) => (times, status))
+                    .Where(pair => pair.times > 0)
+                    .Select(pair => $"{pair.status}×{pair.times}")
+            )
+        );
         Console.WriteLine($"{failed} failed, {slow} slow, {(host.HasExited ? "the service has ended" : "the service lives")}");
         return failed + slow == 0 && !host.HasExited ? 0 : 1;
     }

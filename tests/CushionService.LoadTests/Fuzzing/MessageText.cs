@@ -59,18 +59,24 @@ internal static class MessageText
     {
         if (field.FieldType == FieldType.Message)
         {
-            return field.MessageType == Measure.Descriptor ? MeasureOf(value) : value is JsonObject record ? Filled(field.MessageType, record) : null;
+            return field.MessageType == Measure.Descriptor ? MeasureOf(value)
+                : value is JsonObject record ? Filled(field.MessageType, record)
+                : null;
         }
 
-        return value is not JsonValue leaf ? null : field.FieldType switch
-        {
-            FieldType.String => leaf.TryGetValue(out string? text) ? text : null,
-            FieldType.Double => leaf.TryGetValue(out double number) ? number : null,
-            FieldType.Int32 => leaf.TryGetValue(out double number) ? (int)Math.Clamp(number, int.MinValue, int.MaxValue) : null,
-            FieldType.Bool => leaf.TryGetValue(out bool flag) ? flag : null,
-            FieldType.Enum => leaf.TryGetValue(out string? word) ? Number(field.EnumType, word) : leaf.TryGetValue(out double number) ? Enum.ToObject(field.EnumType.ClrType, (int)Math.Clamp(number, -9, 99)) : null,
-            _ => null,
-        };
+        return value is not JsonValue leaf
+            ? null
+            : field.FieldType switch
+            {
+                FieldType.String => leaf.TryGetValue(out string? text) ? text : null,
+                FieldType.Double => leaf.TryGetValue(out double number) ? number : null,
+                FieldType.Int32 => leaf.TryGetValue(out double number) ? (int)Math.Clamp(number, int.MinValue, int.MaxValue) : null,
+                FieldType.Bool => leaf.TryGetValue(out bool flag) ? flag : null,
+                FieldType.Enum => leaf.TryGetValue(out string? word) ? Number(field.EnumType, word)
+                : leaf.TryGetValue(out double number) ? Enum.ToObject(field.EnumType.ClrType, (int)Math.Clamp(number, -9, 99))
+                : null,
+                _ => null,
+            };
     }
 
     private static IMessage Filled(MessageDescriptor type, JsonObject record)

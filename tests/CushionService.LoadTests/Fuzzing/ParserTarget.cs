@@ -14,17 +14,21 @@ namespace CushionService.LoadTests.Fuzzing;
 /// bytes, nothing is thrown. The first byte chooses the parser.</summary>
 internal static class ParserTarget
 {
-    private const byte Json = (byte)'j', Message = (byte)'m', Query = (byte)'q', Text = (byte)'t';
+    private const byte Json = (byte)'j',
+        Message = (byte)'m',
+        Query = (byte)'q',
+        Text = (byte)'t';
 
     private static readonly OrderDesk Desk = new();
 
     /// <summary>Reads what the fuzzer sends until it stops.</summary>
-    public static void Run() => Fuzzer.OutOfProcess.Run(stream =>
-    {
-        using MemoryStream copy = new();
-        stream.CopyTo(copy);
-        Read(copy.ToArray());
-    });
+    public static void Run() =>
+        Fuzzer.OutOfProcess.Run(stream =>
+        {
+            using MemoryStream copy = new();
+            stream.CopyTo(copy);
+            Read(copy.ToArray());
+        });
 
     /// <summary>Writes inputs to start from: the demonstration's orders in each form.</summary>
     public static int WriteSeeds(string folder)
@@ -85,7 +89,8 @@ internal static class ParserTarget
         }
     }
 
-    private static global::CushionService.Grpc.V1.EstimateYardageRequest V1Request(byte[] bytes) => global::CushionService.Grpc.V1.EstimateYardageRequest.Parser.ParseFrom(bytes);
+    private static global::CushionService.Grpc.V1.EstimateYardageRequest V1Request(byte[] bytes) =>
+        global::CushionService.Grpc.V1.EstimateYardageRequest.Parser.ParseFrom(bytes);
 
     private static void Check(Reading reading) => reading.Validate(Desk, CancellationToken.None);
 }

@@ -8,7 +8,28 @@ namespace CushionService.LoadTests.Fuzzing;
 internal sealed class Spoiler(IReadOnlyList<string> orders, int seed)
 {
     private static readonly string[] Texts =
-        ["", " ", "-1", "0", "1/0", "1e999", "NaN", "15 1/2", "999999999999 in", "1/64", "½", "\0", "\ud83e\uddf5", "../../etc", "<svg onload=x>", "in", "yd", "quick", "zipper", "main"];
+    [
+        "",
+        " ",
+        "-1",
+        "0",
+        "1/0",
+        "1e999",
+        "NaN",
+        "15 1/2",
+        "999999999999 in",
+        "1/64",
+        "½",
+        "\0",
+        "\ud83e\uddf5",
+        "../../etc",
+        "<svg onload=x>",
+        "in",
+        "yd",
+        "quick",
+        "zipper",
+        "main",
+    ];
 
     private readonly Random _random = new(seed);
 
@@ -105,28 +126,33 @@ internal sealed class Spoiler(IReadOnlyList<string> orders, int seed)
         }
     }
 
-    private JsonNode? Value(List<JsonNode> nodes, JsonNode? old) => _random.Next(12) switch
-    {
-        0 => null,
-        1 => _random.Next(2) == 0,
-        2 => Texts[_random.Next(Texts.Length)],
-        3 => new string('a', _random.Next(2_000)),
-        4 => new JsonArray([.. Enumerable.Range(0, _random.Next(5)).Select(_ => (JsonNode?)_random.Next(100))]),
-        5 => new JsonObject(),
-        6 => Deep(_random.Next(1, 80)),
-        7 => nodes[_random.Next(nodes.Count)].DeepClone(),
-        8 => _random.NextDouble() * Math.Pow(10, _random.Next(-9, 19)),
-        9 => _random.Next(-3, 300),
-        10 => double.MaxValue,
-        // A little more or less than it was: near the edges of the rules.
-        _ => old is JsonValue value && value.TryGetValue(out double number) ? Math.Clamp(number * (0.5 + _random.NextDouble()), double.MinValue, double.MaxValue) : _random.Next(-1, 2),
-    };
+    private JsonNode? Value(List<JsonNode> nodes, JsonNode? old) =>
+        _random.Next(12) switch
+        {
+            0 => null,
+            1 => _random.Next(2) == 0,
+            2 => Texts[_random.Next(Texts.Length)],
+            3 => new string('a', _random.Next(2_000)),
+            4 => new JsonArray([.. Enumerable.Range(0, _random.Next(5)).Select(_ => (JsonNode?)_random.Next(100))]),
+            5 => new JsonObject(),
+            6 => Deep(_random.Next(1, 80)),
+            7 => nodes[_random.Next(nodes.Count)].DeepClone(),
+            8 => _random.NextDouble() * Math.Pow(10, _random.Next(-9, 19)),
+            9 => _random.Next(-3, 300),
+            10 => double.MaxValue,
+            // A little more or less than it was: near the edges of the rules.
+            _ => old is JsonValue value && value.TryGetValue(out double number)
+                ? Math.Clamp(number * (0.5 + _random.NextDouble()), double.MinValue, double.MaxValue)
+                : _random.Next(-1, 2),
+        };
 
     private string Names(List<JsonNode> nodes)
     {
         JsonObject[] records = [.. nodes.OfType<JsonObject>().Where(record => record.Count > 0)];
         JsonObject record = records[_random.Next(records.Length)];
-        return record.ElementAt(_random.Next(record.Count)).Key is "effort" ? "reference" : record.ElementAt(_random.Next(record.Count)).Key is { } name && name != "effort" ? name : "id";
+        return record.ElementAt(_random.Next(record.Count)).Key is "effort" ? "reference"
+            : record.ElementAt(_random.Next(record.Count)).Key is { } name && name != "effort" ? name
+            : "id";
     }
 
     private static JsonNode Deep(int depth)

@@ -14,16 +14,22 @@ internal sealed class Generator(LoopbackHost? host, Func<IConnection> connect)
         int number = 0;
         TimeSpan before = host?.ProcessorTime ?? default;
         long began = Stopwatch.GetTimestamp();
-        await Task.WhenAll(Enumerable.Range(0, connections).Select(_ => Task.Run(async () =>
-        {
-            using IConnection connection = connect();
-            while (Stopwatch.GetElapsedTime(began) < time)
-            {
-                long sent = Stopwatch.GetTimestamp();
-                Reply reply = await connection.SendAsync(request(Interlocked.Increment(ref number)), CancellationToken.None);
-                measured.Add(reply, Microseconds(sent));
-            }
-        })));
+        await Task.WhenAll(
+            Enumerable
+                .Range(0, connections)
+                .Select(_ =>
+                    Task.Run(async () =>
+                    {
+                        using IConnection connection = connect();
+                        while (Stopwatch.GetElapsedTime(began) < time)
+                        {
+                            long sent = Stopwatch.GetTimestamp();
+                            Reply reply = await connection.SendAsync(request(Interlocked.Increment(ref number)), CancellationToken.None);
+                            measured.Add(reply, Microseconds(sent));
+                        }
+                    })
+                )
+        );
         return Close(measured, began, before);
     }
 

@@ -25,16 +25,19 @@ internal sealed class GrpcConnection : IConnection
     /// <param name="at">Where the service hears.</param>
     /// <param name="path">The call: service and method.</param>
     public GrpcConnection(Uri at, string path)
-        : this(GrpcChannel.ForAddress(at), path, owned: true)
-    {
-    }
+        : this(GrpcChannel.ForAddress(at), path, owned: true) { }
 
     private GrpcConnection(GrpcChannel channel, string path, bool owned)
         : this(channel, path) => _own = owned ? channel : null;
 
     public async ValueTask<Reply> SendAsync(byte[] request, CancellationToken cancellation)
     {
-        using AsyncUnaryCall<byte[]> call = _invoker.AsyncUnaryCall(_method, null, new CallOptions(cancellationToken: cancellation), request);
+        using AsyncUnaryCall<byte[]> call = _invoker.AsyncUnaryCall(
+            _method,
+            null,
+            new CallOptions(cancellationToken: cancellation),
+            request
+        );
         try
         {
             await call;
@@ -51,7 +54,8 @@ internal sealed class GrpcConnection : IConnection
                     StatusCode.Unavailable or StatusCode.DeadlineExceeded => 503,
                     _ => 500,
                 },
-                refused.Trailers.Get("grpc-status-details-bin") is not null);
+                refused.Trailers.Get("grpc-status-details-bin") is not null
+            );
         }
     }
 

@@ -10,7 +10,8 @@ namespace CushionService.LoadTests.Generating;
 internal static class Requests
 {
     /// <summary>The query of one cushion.</summary>
-    public const string Estimate = "/v1/estimate?units=in&construction=boxed&outline=rectangle&width=17&depth=15&thickness=2&fabricWidth=54";
+    public const string Estimate =
+        "/v1/estimate?units=in&construction=boxed&outline=rectangle&width=17&depth=15&thickness=2&fabricWidth=54";
 
     /// <summary>One cushion, at quick.</summary>
     public const string OneCushion = """
@@ -19,30 +20,46 @@ internal static class Requests
         """;
 
     /// <summary>The same cushion for gRPC.</summary>
-    public static byte[] OneCushionMessage { get; } = new EstimateYardageRequest
-    {
-        Order = new Order
+    public static byte[] OneCushionMessage { get; } =
+        new EstimateYardageRequest
         {
-            Reference = "nook-seat",
-            Units = Units.In,
-            Effort = Effort.Quick,
-            Cushions =
+            Order = new Order
             {
-                new Cushion
+                Reference = "nook-seat",
+                Units = Units.In,
+                Effort = Effort.Quick,
+                Cushions =
                 {
-                    Id = "seat",
-                    Construction = Construction.Boxed,
-                    Outline = new Outline { Kind = OutlineKind.Rectangle, Width = new Measure { Number = 17 }, Depth = new Measure { Number = 15 } },
-                    Thickness = new Measure { Number = 2 },
-                    Closure = new Closure { Kind = ClosureKind.Zipper, Side = Side.Back },
+                    new Cushion
+                    {
+                        Id = "seat",
+                        Construction = Construction.Boxed,
+                        Outline = new Outline
+                        {
+                            Kind = OutlineKind.Rectangle,
+                            Width = new Measure { Number = 17 },
+                            Depth = new Measure { Number = 15 },
+                        },
+                        Thickness = new Measure { Number = 2 },
+                        Closure = new Closure { Kind = ClosureKind.Zipper, Side = Side.Back },
+                    },
+                },
+                Fabrics =
+                {
+                    new Fabric
+                    {
+                        Id = "main",
+                        Width = new Measure { Number = 54 },
+                        Selvedge = new Measure { Text = "1/2" },
+                        Sold = new Sale
+                        {
+                            Unit = SaleUnit.Yd,
+                            Step = new Measure { Text = "1/8" },
+                        },
+                    },
                 },
             },
-            Fabrics =
-            {
-                new Fabric { Id = "main", Width = new Measure { Number = 54 }, Selvedge = new Measure { Text = "1/2" }, Sold = new Sale { Unit = SaleUnit.Yd, Step = new Measure { Text = "1/8" } } },
-            },
-        },
-    }.ToByteArray();
+        }.ToByteArray();
 
     /// <summary>The floor's request.</summary>
     public static byte[] Floor { get; } = Post(FloorHost.Path, OneCushion);
@@ -62,29 +79,42 @@ internal static class Requests
         byte[][] pieces = [.. orders.Select(order => Post("/v1/pieces", order))];
         byte[][] quick = [.. orders.Select(order => Post("/v1/yardage", Quick(order)))];
         byte[] estimate = Get(Estimate);
-        return number => (number % 10) switch
-        {
-            0 or 1 => quotes[number / 10 % quotes.Length],
-            2 => pieces[number / 10 % pieces.Length],
-            3 or 4 or 5 => estimate,
-            6 or 7 => quick[number / 10 % quick.Length],
-            _ => Yardage,
-        };
+        return number =>
+            (number % 10) switch
+            {
+                0 or 1 => quotes[number / 10 % quotes.Length],
+                2 => pieces[number / 10 % pieces.Length],
+                3 or 4 or 5 => estimate,
+                6 or 7 => quick[number / 10 % quick.Length],
+                _ => Yardage,
+            };
     }
 
     /// <summary>The orders of the reading nook.</summary>
     public static IReadOnlyList<string> Orders() =>
-        [.. typeof(Requests).Assembly.GetManifestResourceNames().Where(name => name.StartsWith("orders/", StringComparison.Ordinal)).Order().Select(Read)];
+        [
+            .. typeof(Requests)
+                .Assembly.GetManifestResourceNames()
+                .Where(name => name.StartsWith("orders/", StringComparison.Ordinal))
+                .Order()
+                .Select(Read),
+        ];
 
     /// <summary>A request for a resource.</summary>
-    public static byte[] Get(string path, string headers = "") => Encoding.UTF8.GetBytes($"GET {path} HTTP/1.1\r\nHost: 127.0.0.1\r\n{headers}\r\n");
+    public static byte[] Get(string path, string headers = "") =>
+        Encoding.UTF8.GetBytes($"GET {path} HTTP/1.1\r\nHost: 127.0.0.1\r\n{headers}\r\n");
 
     /// <summary>A request with an order.</summary>
     public static byte[] Post(string path, string body) => Post(path, Encoding.UTF8.GetBytes(body));
 
     /// <summary>A request with bytes.</summary>
     public static byte[] Post(string path, byte[] body, string type = "application/json") =>
-        [.. Encoding.UTF8.GetBytes($"POST {path} HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: {type}\r\nContent-Length: {body.Length}\r\n\r\n"), .. body];
+        [
+            .. Encoding.UTF8.GetBytes(
+                $"POST {path} HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: {type}\r\nContent-Length: {body.Length}\r\n\r\n"
+            ),
+            .. body,
+        ];
 
     private static string Quick(string order)
     {

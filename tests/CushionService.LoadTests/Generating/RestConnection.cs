@@ -39,7 +39,9 @@ internal sealed class RestConnection(Uri at) : IConnection
 
     private async ValueTask<Reply> ReadAsync(Socket socket, CancellationToken cancellation)
     {
-        int filled = 0, body = -1, length = -1;
+        int filled = 0,
+            body = -1,
+            length = -1;
         Reply reply = default;
         while (true)
         {

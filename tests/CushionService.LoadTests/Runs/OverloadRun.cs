@@ -24,9 +24,12 @@ internal static class OverloadRun
         Measured overloaded = await generator.SendAsync(mix, Overload * saturated.Rate, 256, TimeSpan.FromSeconds(seconds));
         Console.WriteLine($"overloaded {overloaded}");
         Console.WriteLine($"live       {await live}");
-        Console.WriteLine(string.Create(
-            CultureInfo.InvariantCulture,
-            $"p99 of what was let in {overloaded.Percentile(99) / unloaded.Percentile(99):0.0} × unloaded; {overloaded.Others(200, 429, 503)} neither answered nor turned away; "
-            + $"{overloaded.RefusedSilently} turned away without Retry-After; working set {before >> 20} to {host.WorkingSet >> 20} MiB"));
+        Console.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"p99 of what was let in {overloaded.Percentile(99) / unloaded.Percentile(99):0.0} × unloaded; {overloaded.Others(200, 429, 503)} neither answered nor turned away; "
+                    + $"{overloaded.RefusedSilently} turned away without Retry-After; working set {before >> 20} to {host.WorkingSet >> 20} MiB"
+            )
+        );
     }
 }

@@ -15,7 +15,7 @@ internal static class SoakRun
         for (int minute = 1; minute <= minutes; minute++)
         {
             Measured measured = await generator.SendAsync(mix, 0.5 * saturated.Rate, 64, TimeSpan.FromMinutes(1));
-            Console.WriteLine($"minute {minute,3}: working set {host.WorkingSet >> 20} MiB, {host.Handles} handles, {measured}");
+            Console.WriteLine($"minute {minute, 3}: working set {host.WorkingSet >> 20} MiB, {host.Handles} handles, {measured}");
         }
     }
 }

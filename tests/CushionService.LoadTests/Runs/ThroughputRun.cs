@@ -18,21 +18,29 @@ internal static class ThroughputRun
         using GrpcChannel channel = GrpcChannel.ForAddress(host.Grpc);
         byte[] held = Requests.Get(Requests.Estimate, $"If-None-Match: {await TagAsync(host)}\r\n");
         Generator rest = new(host, () => new RestConnection(host.Rest));
-        const string Echo = FloorCalls.Service + "/Echo", Estimate = "cushionservice.v1.CushionService/EstimateYardage";
-        Generator echo = new(host, () => new GrpcConnection(host.Grpc, Echo)), echoShared = new(host, () => new GrpcConnection(channel, Echo));
-        Generator grpc = new(host, () => new GrpcConnection(host.Grpc, Estimate)), grpcShared = new(host, () => new GrpcConnection(channel, Estimate));
+        const string Echo = FloorCalls.Service + "/Echo",
+            Estimate = "cushionservice.v1.CushionService/EstimateYardage";
+        Generator echo = new(host, () => new GrpcConnection(host.Grpc, Echo)),
+            echoShared = new(host, () => new GrpcConnection(channel, Echo));
+        Generator grpc = new(host, () => new GrpcConnection(host.Grpc, Estimate)),
+            grpcShared = new(host, () => new GrpcConnection(channel, Estimate));
         (string Name, Generator Generator, byte[] Request)[] sides =
         [
-            ("floor REST", rest, Requests.Floor), ("POST /v1/yardage", rest, Requests.Yardage), ("GET /v1/estimate, held", rest, held),
-            ("floor gRPC", echo, Requests.OneCushionMessage), ("EstimateYardage", grpc, Requests.OneCushionMessage),
-            ("floor, one connection", echoShared, Requests.OneCushionMessage), ("Estimate…, one connection", grpcShared, Requests.OneCushionMessage),
+            ("floor REST", rest, Requests.Floor),
+            ("POST /v1/yardage", rest, Requests.Yardage),
+            ("GET /v1/estimate, held", rest, held),
+            ("floor gRPC", echo, Requests.OneCushionMessage),
+            ("EstimateYardage", grpc, Requests.OneCushionMessage),
+            ("floor, one connection", echoShared, Requests.OneCushionMessage),
+            ("Estimate…, one connection", grpcShared, Requests.OneCushionMessage),
         ];
         List<Measured>[] rounds = [.. sides.Select(_ => new List<Measured>())];
         for (int round = -1; round < Rounds; round++)
         {
             for (int side = 0; side < sides.Length; side++)
             {
-                Measured measured = await sides[side].Generator.SaturateAsync(_ => sides[side].Request, Connections, TimeSpan.FromSeconds(seconds));
+                Measured measured = await sides[side]
+                    .Generator.SaturateAsync(_ => sides[side].Request, Connections, TimeSpan.FromSeconds(seconds));
                 if (measured.Others(200, 304) > 0)
                 {
                     throw new InvalidOperationException($"{sides[side].Name}: {measured}");
@@ -42,7 +50,7 @@ internal static class ThroughputRun
                 if (round >= 0)
                 {
                     rounds[side].Add(measured);
-                    Console.WriteLine($"{sides[side].Name,-26}{measured}");
+                    Console.WriteLine($"{sides[side].Name, -26}{measured}");
                 }
             }
         }
@@ -59,23 +67,33 @@ internal static class ThroughputRun
             if (round >= 0)
             {
                 arriving.Add(measured);
-                Console.WriteLine($"{"POST /v1/yardage at 70 %",-26}{measured}");
+                Console.WriteLine($"{"POST /v1/yardage at 70 %", -26}{measured}");
             }
         }
 
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"POST /v1/yardage at 70 %: p99 {Median(arriving, measured => measured.Percentile(99)):0.0} ms (median of {Rounds})"));
+        Console.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"POST /v1/yardage at 70 %: p99 {Median(arriving, measured => measured.Percentile(99)):0.0} ms (median of {Rounds})"
+            )
+        );
 
         // Round by round: the two sides of a round see the same machine, and a shared one changes its pace.
-        void Tell(string name, int side, int floor) => Console.WriteLine(string.Create(
-            CultureInfo.InvariantCulture,
-            $"{name} / floor: {Ratio(side, floor, measured => measured.Rate):0.00} of the throughput, "
-            + $"{Ratio(floor, side, measured => measured.Processor):0.00} by processor time of the service alone (medians of {Rounds} rounds)"));
+        void Tell(string name, int side, int floor) =>
+            Console.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{name} / floor: {Ratio(side, floor, measured => measured.Rate):0.00} of the throughput, "
+                        + $"{Ratio(floor, side, measured => measured.Processor):0.00} by processor time of the service alone (medians of {Rounds} rounds)"
+                )
+            );
 
         double Ratio(int one, int other, Func<Measured, double> figure) =>
             rounds[one].Zip(rounds[other], (a, b) => figure(a) / figure(b)).Order().ElementAt(Rounds / 2);
     }
 
-    private static double Median(List<Measured> rounds, Func<Measured, double> figure) => rounds.Select(figure).Order().ElementAt(rounds.Count / 2);
+    private static double Median(List<Measured> rounds, Func<Measured, double> figure) =>
+        rounds.Select(figure).Order().ElementAt(rounds.Count / 2);
 
     private static async Task<string> TagAsync(LoopbackHost host)
     {

@@ -49,7 +49,15 @@ public sealed class StripAuditFacts
         var problem = new StripProblem
         {
             Width = 20,
-            Pieces = [new NestingPiece { Width = 3, Length = 3, Alignment = new Alignment(1, 2) }],
+            Pieces =
+            [
+                new NestingPiece
+                {
+                    Width = 3,
+                    Length = 3,
+                    Alignment = new Alignment(1, 2),
+                },
+            ],
             Repeat = new RepeatLattice(4, 6, 3),
         };
         StripAudit.Check(problem, At(5, 5));
@@ -66,18 +74,22 @@ public sealed class StripAuditFacts
         Refused(PublishedInstances.C1P1, PublishedInstances.C1P1Layout with { LowerBound = 19 }, "minimal");
     }
 
-    private static StripLayout At(long x, long y) => new()
-    {
-        Length = y + 3,
-        LowerBound = 0,
-        ProvenMinimal = false,
-        Proof = ProofKind.None,
-        Placements = [new Placement(0, 0, 0, x, y, 0)],
-        Steps = 0,
-    };
+    private static StripLayout At(long x, long y) =>
+        new()
+        {
+            Length = y + 3,
+            LowerBound = 0,
+            ProvenMinimal = false,
+            Proof = ProofKind.None,
+            Placements = [new Placement(0, 0, 0, x, y, 0)],
+            Steps = 0,
+        };
 
     private static StripLayout Moved(int index, Placement to) =>
-        PublishedInstances.C1P1Layout with { Placements = PublishedInstances.C1P1Layout.Placements.SetItem(index, to) };
+        PublishedInstances.C1P1Layout with
+        {
+            Placements = PublishedInstances.C1P1Layout.Placements.SetItem(index, to),
+        };
 
     private static void Refused(StripProblem problem, StripLayout layout, string word = "")
     {

@@ -29,7 +29,11 @@ public sealed class DiscFacts
                 // The polygon lies between its inner disc (d) and its outer disc (d / cos(π / n)): the optimum for the outer
                 // disc on this width is a layout of the polygons too.
                 var outer = Diameter / Math.Cos(Math.PI / Corners);
-                Assert.InRange(layout.Length, Math.Floor(Optimum(discs, Diameter, problem.Width)), Math.Ceiling(1.0005 * Math.Max(Optimum(discs, outer, Math.Max(outer, problem.Width)), outer)));
+                Assert.InRange(
+                    layout.Length,
+                    Math.Floor(Optimum(discs, Diameter, problem.Width)),
+                    Math.Ceiling(1.0005 * Math.Max(Optimum(discs, outer, Math.Max(outer, problem.Width)), outer))
+                );
             }
         }
     }
@@ -46,9 +50,12 @@ public sealed class DiscFacts
     private static double Optimum(int discs, double d, double width)
     {
         var room = Math.Min(width - d, discs == 2 ? d : 2 * d);
-        return d + (discs == 2 ? Math.Sqrt(d * d - room * room)
-            : room >= d ? Math.Sqrt(d * d - room * room / 4)
-            : room <= d * Math.Sqrt(3) / 2 ? Math.Max(d, 2 * Math.Sqrt(d * d - room * room))
-            : d * Math.Cos(Math.PI / 6 - Math.Acos(room / d)));
+        return d
+            + (
+                discs == 2 ? Math.Sqrt(d * d - room * room)
+                : room >= d ? Math.Sqrt(d * d - room * room / 4)
+                : room <= d * Math.Sqrt(3) / 2 ? Math.Max(d, 2 * Math.Sqrt(d * d - room * room))
+                : d * Math.Cos(Math.PI / 6 - Math.Acos(room / d))
+            );
     }
 }

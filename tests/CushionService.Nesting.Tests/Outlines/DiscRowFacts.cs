@@ -54,7 +54,19 @@ public sealed class DiscRowFacts
         Assert.True(CanLay(Problem(width, disc, disc)));
         Assert.False(CanLay(Problem(width, disc, Shapes.Disc(Diameter / 2, Corners))));
         Assert.False(CanLay(Problem(width, disc, new NestingPiece { Width = 1_200_000, Length = 80_000 })));
-        Assert.False(CanLay(Problem(width, new NestingPiece { Width = 400_000, Length = 400_000, Quantity = 5 })));
+        Assert.False(
+            CanLay(
+                Problem(
+                    width,
+                    new NestingPiece
+                    {
+                        Width = 400_000,
+                        Length = 400_000,
+                        Quantity = 5,
+                    }
+                )
+            )
+        );
         Assert.False(CanLay(Problem(width, Shapes.Disc(Diameter, 8) with { Quantity = 5 })));
         Assert.False(CanLay(Problem(width, disc) with { Flaws = [new GridRectangle(0, 0, 10, 10)] }));
     }

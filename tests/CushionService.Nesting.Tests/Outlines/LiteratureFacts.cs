@@ -43,12 +43,21 @@ public sealed class LiteratureFacts(ITestOutputHelper output)
     private static NestingPiece Piece(JsonElement piece)
     {
         // The literature lays the strip along x; here it runs along y, so the axes change places and the sense of turning with them.
-        var corners = piece.GetProperty("points").EnumerateArray()
-            .Select(point => ((long)Math.Round(point[1].GetDouble() * Scale), (long)Math.Round(point[0].GetDouble() * Scale))).Reverse().ToImmutableArray();
+        var corners = piece
+            .GetProperty("points")
+            .EnumerateArray()
+            .Select(point => ((long)Math.Round(point[1].GetDouble() * Scale), (long)Math.Round(point[0].GetDouble() * Scale)))
+            .Reverse()
+            .ToImmutableArray();
         return Shapes.Piece([.. corners[0] == corners[^1] ? corners[1..] : corners]) with
         {
             Quantity = piece.GetProperty("quantity").GetInt32(),
-            Rotations = piece.GetProperty("rotations").GetArrayLength() switch { 1 => Rotations.None, 2 => Rotations.HalfTurn, _ => Rotations.QuarterTurns },
+            Rotations = piece.GetProperty("rotations").GetArrayLength() switch
+            {
+                1 => Rotations.None,
+                2 => Rotations.HalfTurn,
+                _ => Rotations.QuarterTurns,
+            },
         };
     }
 

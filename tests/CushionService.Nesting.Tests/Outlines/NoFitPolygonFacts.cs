@@ -8,47 +8,53 @@ public sealed class NoFitPolygonFacts
 {
     [Fact]
     public void Every_overlap_has_a_depth_and_what_is_apart_has_none() =>
-        Gen.Select(Shapes.GenPiece, Shapes.GenPiece).Sample(
-            (lying, moving) =>
-            {
-                var (one, other) = (OutlineShape.Of(lying, 0), OutlineShape.Of(moving, 90));
-                var book = new ShapeBook(CancellationToken.None);
-                var (first, second) = (book.Add(one), book.Add(other));
-                book.Close();
-                var overlap = new OutlineOverlap();
-                for (var x = -other.Width; x <= one.Width; x += 3)
+        Gen.Select(Shapes.GenPiece, Shapes.GenPiece)
+            .Sample(
+                (lying, moving) =>
                 {
-                    for (var y = -other.Length; y <= one.Length; y++)
+                    var (one, other) = (OutlineShape.Of(lying, 0), OutlineShape.Of(moving, 90));
+                    var book = new ShapeBook(CancellationToken.None);
+                    var (first, second) = (book.Add(one), book.Add(other));
+                    book.Close();
+                    var overlap = new OutlineOverlap();
+                    for (var x = -other.Width; x <= one.Width; x += 3)
                     {
-                        GridPoint[] moved = [.. other.Corners.Select(corner => new GridPoint(corner.X + x, corner.Y + y))];
-                        var meets = overlap.InteriorsMeet(one.Corners, moved);
-                        var depth = book.Depth(first, second, x, y);
-                        Assert.Equal(depth, book.Depth(second, first, -x, -y), 1e-6);
-                        Assert.True(meets ? depth > 0 : depth == 0 || IsSlot(overlap, one, other, x, y), $"{x}, {y}: {depth}");
+                        for (var y = -other.Length; y <= one.Length; y++)
+                        {
+                            GridPoint[] moved = [.. other.Corners.Select(corner => new GridPoint(corner.X + x, corner.Y + y))];
+                            var meets = overlap.InteriorsMeet(one.Corners, moved);
+                            var depth = book.Depth(first, second, x, y);
+                            Assert.Equal(depth, book.Depth(second, first, -x, -y), 1e-6);
+                            Assert.True(meets ? depth > 0 : depth == 0 || IsSlot(overlap, one, other, x, y), $"{x}, {y}: {depth}");
+                        }
                     }
-                }
-            },
-            seed: "0000000000001", iter: 60);
+                },
+                seed: "0000000000001",
+                iter: 60
+            );
 
     [Fact]
     public void Where_corners_are_square_every_place_without_play_is_known() =>
-        Gen.Select(Shapes.GenBattlement, Shapes.GenBattlement).Sample(
-            (lying, moving) =>
-            {
-                var (one, other) = (OutlineShape.Of(lying, 0), OutlineShape.Of(moving, 180));
-                var (book, overlap) = (new ShapeBook(CancellationToken.None), new OutlineOverlap());
-                var (first, second) = (book.Add(one), book.Add(other));
-                book.Close();
-                for (var x = -other.Width; x <= one.Width; x++)
+        Gen.Select(Shapes.GenBattlement, Shapes.GenBattlement)
+            .Sample(
+                (lying, moving) =>
                 {
-                    for (var y = -other.Length; y <= one.Length; y++)
+                    var (one, other) = (OutlineShape.Of(lying, 0), OutlineShape.Of(moving, 180));
+                    var (book, overlap) = (new ShapeBook(CancellationToken.None), new OutlineOverlap());
+                    var (first, second) = (book.Add(one), book.Add(other));
+                    book.Close();
+                    for (var x = -other.Width; x <= one.Width; x++)
                     {
-                        GridPoint[] moved = [.. other.Corners.Select(corner => new GridPoint(corner.X + x, corner.Y + y))];
-                        Assert.Equal(overlap.InteriorsMeet(one.Corners, moved), book.Depth(first, second, x, y) > 0);
+                        for (var y = -other.Length; y <= one.Length; y++)
+                        {
+                            GridPoint[] moved = [.. other.Corners.Select(corner => new GridPoint(corner.X + x, corner.Y + y))];
+                            Assert.Equal(overlap.InteriorsMeet(one.Corners, moved), book.Depth(first, second, x, y) > 0);
+                        }
                     }
-                }
-            },
-            seed: "0000000000001", iter: 300);
+                },
+                seed: "0000000000001",
+                iter: 300
+            );
 
     [Fact]
     public void A_tongue_slides_into_a_slot_as_wide_as_itself_and_a_wedge_into_its_notch()

@@ -10,7 +10,11 @@ public sealed class OutlineAuditFacts
         Width = 100,
         Pieces =
         [
-            Shapes.Piece((0, 0), (60, 0), (0, 60)) with { Quantity = 2, Rotations = Rotations.HalfTurn },
+            Shapes.Piece((0, 0), (60, 0), (0, 60)) with
+            {
+                Quantity = 2,
+                Rotations = Rotations.HalfTurn,
+            },
             new NestingPiece { Width = 40, Length = 10 },
         ],
         Flaws = [new GridRectangle(70, 40, 5, 5)],
@@ -28,8 +32,7 @@ public sealed class OutlineAuditFacts
         Refused("Two copies overlap", new(0, 0, 0, 0, 0, 0), new(0, 1, 0, 0, 1, 180), new(1, 0, 0, 59, 0, 0));
 
     [Fact]
-    public void A_piece_on_a_flaw_is_refused() =>
-        Refused("flaw", new(0, 0, 0, 0, 0, 0), new(0, 1, 0, 0, 0, 180), new(1, 0, 0, 60, 35, 0));
+    public void A_piece_on_a_flaw_is_refused() => Refused("flaw", new(0, 0, 0, 0, 0, 0), new(0, 1, 0, 0, 0, 180), new(1, 0, 0, 60, 35, 0));
 
     [Fact]
     public void A_piece_outside_the_strip_is_refused() =>
@@ -45,13 +48,17 @@ public sealed class OutlineAuditFacts
     private static void Refused(string word, params ImmutableArray<Placement> placements) =>
         Assert.Contains(word, Assert.Throws<LayoutAuditException>(() => Check(placements)).Message);
 
-    private static void Check(params ImmutableArray<Placement> placements) => OutlineAudit.Check(Problem, new StripLayout
-    {
-        Length = placements.Max(placement => placement.Y + (placement.Piece == 0 ? 60 : 10)),
-        LowerBound = 0,
-        ProvenMinimal = false,
-        Proof = ProofKind.None,
-        Placements = placements,
-        Steps = 0,
-    });
+    private static void Check(params ImmutableArray<Placement> placements) =>
+        OutlineAudit.Check(
+            Problem,
+            new StripLayout
+            {
+                Length = placements.Max(placement => placement.Y + (placement.Piece == 0 ? 60 : 10)),
+                LowerBound = 0,
+                ProvenMinimal = false,
+                Proof = ProofKind.None,
+                Placements = placements,
+                Steps = 0,
+            }
+        );
 }

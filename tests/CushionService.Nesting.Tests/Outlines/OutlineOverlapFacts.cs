@@ -55,15 +55,20 @@ public sealed class OutlineOverlapFacts
 
     [Fact]
     public void NetTopologySuite_agrees_on_random_outlines() =>
-        Gen.Select(Shapes.GenPiece, Shapes.GenPiece, Gen.Int[-30, 60], Gen.Int[-30, 60]).Sample(
-            (one, other, x, y) =>
-            {
-                GridPoint[] first = [.. one.Outline], second = [.. other.Outline.Select(corner => new GridPoint(corner.X + x, corner.Y + y))];
-                // Corners are whole, so what two interiors share has an area well above the rounding of doubles.
-                var shared = Shapes.ToPolygon(first).Intersection(Shapes.ToPolygon(second)).Area;
-                Assert.Equal(shared > 1e-9, new OutlineOverlap().InteriorsMeet(first, second));
-            },
-            seed: "0000000000001", iter: 5_000);
+        Gen.Select(Shapes.GenPiece, Shapes.GenPiece, Gen.Int[-30, 60], Gen.Int[-30, 60])
+            .Sample(
+                (one, other, x, y) =>
+                {
+                    GridPoint[] first = [.. one.Outline],
+                        second = [.. other.Outline.Select(corner => new GridPoint(corner.X + x, corner.Y + y))];
+                    // Corners are whole, so what two interiors share has an area well above the rounding of doubles.
+                    var shared = Shapes.ToPolygon(first).Intersection(Shapes.ToPolygon(second)).Area;
+                    Assert.Equal(shared > 1e-9, new OutlineOverlap().InteriorsMeet(first, second));
+                },
+                seed: "0000000000001",
+                iter: 5_000
+            );
 
-    private static GridPoint[] Corners(params (long X, long Y)[] corners) => [.. corners.Select(corner => new GridPoint(corner.X, corner.Y))];
+    private static GridPoint[] Corners(params (long X, long Y)[] corners) =>
+        [.. corners.Select(corner => new GridPoint(corner.X, corner.Y))];
 }

@@ -10,11 +10,35 @@ public sealed class OutlineRunFacts
         Width = 1_346_200,
         Pieces =
         [
-            Shapes.Disc(430_000, 52) with { Quantity = 4 },
-            Shapes.Piece((0, 0), (600_000, 0), (500_000, 450_000), (100_000, 450_000)) with { Quantity = 4, Rotations = Rotations.HalfTurn },
-            Shapes.Piece((80_000, 0), (580_000, 0), (580_000, 400_000), (660_000, 400_000), (660_000, 520_000), (0, 520_000), (0, 400_000), (80_000, 400_000))
-                with { Quantity = 2, Rotations = Rotations.HalfTurn },
-            new NestingPiece { Width = 1_300_000, Length = 100_000, Quantity = 2 },
+            Shapes.Disc(430_000, 52) with
+            {
+                Quantity = 4,
+            },
+            Shapes.Piece((0, 0), (600_000, 0), (500_000, 450_000), (100_000, 450_000)) with
+            {
+                Quantity = 4,
+                Rotations = Rotations.HalfTurn,
+            },
+            Shapes.Piece(
+                (80_000, 0),
+                (580_000, 0),
+                (580_000, 400_000),
+                (660_000, 400_000),
+                (660_000, 520_000),
+                (0, 520_000),
+                (0, 400_000),
+                (80_000, 400_000)
+            ) with
+            {
+                Quantity = 2,
+                Rotations = Rotations.HalfTurn,
+            },
+            new NestingPiece
+            {
+                Width = 1_300_000,
+                Length = 100_000,
+                Quantity = 2,
+            },
         ],
     };
 
@@ -37,7 +61,11 @@ public sealed class OutlineRunFacts
     [Fact]
     public void Several_descents_give_the_same_layout_on_one_thread_and_on_two()
     {
-        var few = Problem with { Width = 700_000, Pieces = [Problem.Pieces[0] with { Quantity = 1 }, Problem.Pieces[1] with { Quantity = 1 }] };
+        var few = Problem with
+        {
+            Width = 700_000,
+            Pieces = [Problem.Pieces[0] with { Quantity = 1 }, Problem.Pieces[1] with { Quantity = 1 }],
+        };
         var floor = Nester.OnePass(few);
         foreach (var problem in new[] { few, few with { Sale = new SaleLadder(0, 228_600, 1, 1) } })
         {
@@ -55,14 +83,16 @@ public sealed class OutlineRunFacts
     public void More_steps_allocate_nothing_more(int pieces, long fewer, long more)
     {
         // All twelve copies in one descent, or two in two descents.
-        var problem = pieces == 4 ? Problem : Problem with { Pieces = [.. Problem.Pieces.Select(piece => piece with { Quantity = 1 }).Take(pieces)] };
+        var problem =
+            pieces == 4 ? Problem : Problem with { Pieces = [.. Problem.Pieces.Select(piece => piece with { Quantity = 1 }).Take(pieces)] };
         var floor = Nester.OnePass(problem);
         Allocated(fewer / 10);
 
         // Millions of steps more, and no more than a small object of the runtime's own.
         Assert.InRange(Allocated(more) - Allocated(fewer), -256, 256);
 
-        long Allocated(long steps) => Allocation.Least(() => OutlineKernel.Search(problem, floor, steps, CancellationToken.None, threads: 1));
+        long Allocated(long steps) =>
+            Allocation.Least(() => OutlineKernel.Search(problem, floor, steps, CancellationToken.None, threads: 1));
     }
 
     [Fact]
@@ -82,11 +112,16 @@ public sealed class OutlineRunFacts
 
         static NestingPiece Star(int number)
         {
-            GridPoint[] corners = [.. Enumerable.Range(0, 100).Select(corner =>
-            {
-                var (radius, angle) = (300 + (number * 7919L * corner % 211), 2 * Math.PI * corner / 100);
-                return new GridPoint((long)Math.Round(radius * Math.Cos(angle)), (long)Math.Round(radius * Math.Sin(angle)));
-            })];
+            GridPoint[] corners =
+            [
+                .. Enumerable
+                    .Range(0, 100)
+                    .Select(corner =>
+                    {
+                        var (radius, angle) = (300 + (number * 7919L * corner % 211), 2 * Math.PI * corner / 100);
+                        return new GridPoint((long)Math.Round(radius * Math.Cos(angle)), (long)Math.Round(radius * Math.Sin(angle)));
+                    }),
+            ];
             var (left, low) = (corners.Min(corner => corner.X), corners.Min(corner => corner.Y));
             return new NestingPiece
             {
@@ -97,6 +132,10 @@ public sealed class OutlineRunFacts
             };
         }
 
-        static StripProblem Boxed(StripProblem problem) => problem with { Pieces = [.. problem.Pieces.Select(piece => piece with { Outline = [] })] };
+        static StripProblem Boxed(StripProblem problem) =>
+            problem with
+            {
+                Pieces = [.. problem.Pieces.Select(piece => piece with { Outline = [] })],
+            };
     }
 }

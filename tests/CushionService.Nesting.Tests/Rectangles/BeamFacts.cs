@@ -49,13 +49,25 @@ public sealed class BeamFacts
         var random = new Xorshift(1);
         var beam = new BeamSearch(set, States, Budget());
         beam.Run(States, Optimum, false, BeamGuide.InTurn[0], ref random, x, y, turned);
-        Assert.Equal(0, Allocation.Least(() =>
-        {
-            for (var run = 0; run < 10; run++)
+        Assert.Equal(
+            0,
+            Allocation.Least(() =>
             {
-                beam.Run(States, Optimum + run, run % 2 == 1, BeamGuide.InTurn[run % BeamGuide.InTurn.Length], ref random, x, y, turned);
-            }
-        }));
+                for (var run = 0; run < 10; run++)
+                {
+                    beam.Run(
+                        States,
+                        Optimum + run,
+                        run % 2 == 1,
+                        BeamGuide.InTurn[run % BeamGuide.InTurn.Length],
+                        ref random,
+                        x,
+                        y,
+                        turned
+                    );
+                }
+            })
+        );
     }
 
     private static RectangleSet Set() => new(PublishedInstances.C1P1.Pieces, PublishedInstances.C1P1.Width);

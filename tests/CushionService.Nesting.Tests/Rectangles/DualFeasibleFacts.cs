@@ -19,13 +19,17 @@ public sealed class DualFeasibleFacts
         {
             (long width, long length) = (random.Next(10, 60) * scale, random.Next(10, 60) * scale);
             bool turns = i % 2 == 1;
-            ImmutableArray<NestingPiece> pieces = [.. Cut(width, length, 1 + (i % 7), scale, random).Select(size => new NestingPiece
-            {
-                Width = size.Width,
-                Length = size.Length,
-                Quantity = 1,
-                Rotations = turns ? Rotations.QuarterTurns : Rotations.None,
-            })];
+            ImmutableArray<NestingPiece> pieces =
+            [
+                .. Cut(width, length, 1 + (i % 7), scale, random)
+                    .Select(size => new NestingPiece
+                    {
+                        Width = size.Width,
+                        Length = size.Length,
+                        Quantity = 1,
+                        Rotations = turns ? Rotations.QuarterTurns : Rotations.None,
+                    }),
+            ];
             var dual = new DualFeasible(new RectangleSet(pieces, width));
 
             Assert.Null(dual.RulesOut(length, Budget()));

@@ -26,7 +26,10 @@ public sealed class ExactSolverFacts(ITestOutputHelper output)
             proven += layout.ProvenMinimal ? 1 : 0;
             Assert.True(layout.LowerBound <= optimum, $"case {index}: bound {layout.LowerBound}, optimum {optimum}, by {layout.Proof}");
             Assert.True(layout.Length >= optimum, $"case {index}: length {layout.Length}, optimum {optimum}");
-            Assert.True(!layout.ProvenMinimal || layout.Length == optimum, $"case {index}: {layout.Length} called minimal by {layout.Proof}, optimum {optimum}");
+            Assert.True(
+                !layout.ProvenMinimal || layout.Length == optimum,
+                $"case {index}: {layout.Length} called minimal by {layout.Proof}, optimum {optimum}"
+            );
         }
 
         output.WriteLine($"{decided} of {Cases} decided by CP-SAT, {Cases - decided} undecided; {proven} of them proven by us");
@@ -41,13 +44,15 @@ public sealed class ExactSolverFacts(ITestOutputHelper output)
             Width = width,
             Pieces =
             [
-                .. Enumerable.Range(0, random.Next(2, 5)).Select(_ => new NestingPiece
-                {
-                    Width = random.Next(2, (int)width),
-                    Length = random.Next(2, 12),
-                    Quantity = random.Next(1, 3),
-                    Rotations = turns,
-                }),
+                .. Enumerable
+                    .Range(0, random.Next(2, 5))
+                    .Select(_ => new NestingPiece
+                    {
+                        Width = random.Next(2, (int)width),
+                        Length = random.Next(2, 12),
+                        Quantity = random.Next(1, 3),
+                        Rotations = turns,
+                    }),
             ],
         };
     }
@@ -73,8 +78,7 @@ public sealed class ExactSolverFacts(ITestOutputHelper output)
                 var y = model.NewIntVar(0, atMost, "y");
                 var right = model.NewIntVar(0, problem.Width, "right");
                 var upper = model.NewIntVar(0, atMost, "upper");
-                plane.AddRectangle(
-                    model.NewIntervalVar(x, across, right, "across"), model.NewIntervalVar(y, along, upper, "along"));
+                plane.AddRectangle(model.NewIntervalVar(x, across, right, "across"), model.NewIntervalVar(y, along, upper, "along"));
                 model.Add(length >= upper);
             }
         }

@@ -15,5 +15,4 @@ public sealed class PublishedOptimumFacts
         Assert.Equal(optimum, layout.LowerBound);
         Assert.True(layout.ProvenMinimal);
     }
-
 }

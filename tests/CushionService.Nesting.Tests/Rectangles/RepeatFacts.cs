@@ -26,7 +26,13 @@ public sealed class RepeatFacts
             Repeat = new RepeatLattice(24, 24, 0),
             Pieces =
             [
-                new NestingPiece { Width = 20, Length = 20, Quantity = 2, Alignment = new Alignment(2, 2) },
+                new NestingPiece
+                {
+                    Width = 20,
+                    Length = 20,
+                    Quantity = 2,
+                    Alignment = new Alignment(2, 2),
+                },
                 new NestingPiece { Width = 50, Length = 2 },
             ],
         };
@@ -40,7 +46,16 @@ public sealed class RepeatFacts
         {
             Width = 48,
             Repeat = new RepeatLattice(24, 24, 12),
-            Pieces = [new NestingPiece { Width = 20, Length = 20, Quantity = 2, Alignment = new Alignment(0, 0) }],
+            Pieces =
+            [
+                new NestingPiece
+                {
+                    Width = 20,
+                    Length = 20,
+                    Quantity = 2,
+                    Alignment = new Alignment(0, 0),
+                },
+            ],
         };
         Assert.Equal(32, Nester.Nest(problem, Effort.Standard).Length);
     }
@@ -82,13 +97,15 @@ public sealed class RepeatFacts
             Repeat = new RepeatLattice(across, along, 0),
             Pieces =
             [
-                .. Enumerable.Range(0, random.Next(2, 5)).Select(_ => new NestingPiece
-                {
-                    Width = random.Next(20, 105),
-                    Length = random.Next(10, 110),
-                    Quantity = random.Next(1, 4),
-                    Alignment = phase,
-                }),
+                .. Enumerable
+                    .Range(0, random.Next(2, 5))
+                    .Select(_ => new NestingPiece
+                    {
+                        Width = random.Next(20, 105),
+                        Length = random.Next(10, 110),
+                        Quantity = random.Next(1, 4),
+                        Alignment = phase,
+                    }),
             ],
         };
     }

@@ -25,7 +25,15 @@ public sealed class SearchFacts
         var problem = new StripProblem
         {
             Width = 54_001,
-            Pieces = [new NestingPiece { Width = width, Length = length, Rotations = Rotations.QuarterTurns }],
+            Pieces =
+            [
+                new NestingPiece
+                {
+                    Width = width,
+                    Length = length,
+                    Rotations = Rotations.QuarterTurns,
+                },
+            ],
         };
         Assert.Equal(expected, Nester.Nest(problem, Effort.Quick).Length);
     }
@@ -39,13 +47,16 @@ public sealed class SearchFacts
         var budget = new StepBudget(long.MaxValue, CancellationToken.None);
         int[] order = [.. Enumerable.Range(0, set.Copies)];
         pass.Lay(order, 1_000, set.Area, budget);
-        Assert.Equal(0, Allocation.Least(() =>
-        {
-            for (var run = 0; run < 100; run++)
+        Assert.Equal(
+            0,
+            Allocation.Least(() =>
             {
-                pass.Lay(order, 1_000, set.Area, budget);
-            }
-        }));
+                for (var run = 0; run < 100; run++)
+                {
+                    pass.Lay(order, 1_000, set.Area, budget);
+                }
+            })
+        );
     }
 
     [Fact]
@@ -75,7 +86,15 @@ public sealed class SearchFacts
         var problem = new StripProblem
         {
             Width = 20,
-            Pieces = [new NestingPiece { Width = 10, Length = 10, Quantity = 3 }],
+            Pieces =
+            [
+                new NestingPiece
+                {
+                    Width = 10,
+                    Length = 10,
+                    Quantity = 3,
+                },
+            ],
             Sale = new SaleLadder(0, 25, 1, 1),
         };
         var layout = Nester.Nest(problem, Effort.Quick);
@@ -90,7 +109,16 @@ public sealed class SearchFacts
         var problem = new StripProblem
         {
             Width = 216,
-            Pieces = [new NestingPiece { Width = 112, Length = 112, Quantity = 6, Rotations = Rotations.QuarterTurns }],
+            Pieces =
+            [
+                new NestingPiece
+                {
+                    Width = 112,
+                    Length = 112,
+                    Quantity = 6,
+                    Rotations = Rotations.QuarterTurns,
+                },
+            ],
         };
         var layout = Nester.Nest(problem, Effort.Quick);
         Assert.Equal(672, layout.Length);
@@ -107,10 +135,14 @@ public sealed class SearchFacts
             Width = 216,
             Pieces =
             [
-                .. Enumerable.Range(0, count).Select(_ => new NestingPiece
-                {
-                    Width = random.Next(10, 120), Length = random.Next(10, 120), Rotations = Rotations.QuarterTurns,
-                }),
+                .. Enumerable
+                    .Range(0, count)
+                    .Select(_ => new NestingPiece
+                    {
+                        Width = random.Next(10, 120),
+                        Length = random.Next(10, 120),
+                        Rotations = Rotations.QuarterTurns,
+                    }),
             ],
         };
     }

@@ -8,10 +8,19 @@ public sealed class SheetFacts
         var layout = Nester.Nest(
             new SheetProblem
             {
-                Pieces = [new NestingPiece { Width = 12, Length = 36, Quantity = 4 }],
+                Pieces =
+                [
+                    new NestingPiece
+                    {
+                        Width = 12,
+                        Length = 36,
+                        Quantity = 4,
+                    },
+                ],
                 Sheets = [new StockSheet(24, 72, null, 1)],
             },
-            Effort.Quick);
+            Effort.Quick
+        );
         Assert.Equal(1, layout.Cost);
         Assert.Equal(1, layout.LowerBound);
         Assert.Empty(layout.Unplaced);
@@ -23,10 +32,19 @@ public sealed class SheetFacts
         var layout = Nester.Nest(
             new SheetProblem
             {
-                Pieces = [new NestingPiece { Width = 20, Length = 20, Rotations = Rotations.QuarterTurns }],
+                Pieces =
+                [
+                    new NestingPiece
+                    {
+                        Width = 20,
+                        Length = 20,
+                        Rotations = Rotations.QuarterTurns,
+                    },
+                ],
                 Sheets = [new StockSheet(24, 72, null, 40), new StockSheet(20, 21, 1, 0)],
             },
-            Effort.Quick);
+            Effort.Quick
+        );
         Assert.Equal(1, Assert.Single(layout.Sheets));
         Assert.Equal(0, layout.Cost);
     }
@@ -37,10 +55,20 @@ public sealed class SheetFacts
         var layout = Nester.Nest(
             new SheetProblem
             {
-                Pieces = [new NestingPiece { Width = 25, Length = 10, Quantity = 2 }, new NestingPiece { Width = 10, Length = 10 }],
+                Pieces =
+                [
+                    new NestingPiece
+                    {
+                        Width = 25,
+                        Length = 10,
+                        Quantity = 2,
+                    },
+                    new NestingPiece { Width = 10, Length = 10 },
+                ],
                 Sheets = [new StockSheet(24, 72, 3, 1)],
             },
-            Effort.Quick);
+            Effort.Quick
+        );
         Assert.Equal([(0, 0), (0, 1)], layout.Unplaced.Order().ToArray());
         Assert.Single(layout.Placements);
     }

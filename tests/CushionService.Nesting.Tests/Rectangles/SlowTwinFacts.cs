@@ -12,60 +12,76 @@ public sealed class SlowTwinFacts
 
     [Fact]
     public void The_sweep_finds_an_overlap_where_comparing_all_pairs_does() =>
-        Gen.Select(Gen.Int[0, 20], Gen.Int[0, 20], Gen.Int[1, 6], Gen.Int[1, 6]).Array[0, 12].Sample(
-            boxes =>
-            {
-                GridRectangle[] r = [.. boxes.Select(box => new GridRectangle(box.Item1, box.Item2, box.Item3, box.Item4))];
-                bool slow = r.Where((a, i) => r.Skip(i + 1).Any(b =>
-                    a.X < b.X + b.Width && b.X < a.X + a.Width && a.Y < b.Y + b.Length && b.Y < a.Y + a.Length)).Any();
-                Assert.Equal(slow, RectangleOverlap.Find(r) is not null);
-            },
-            seed: Seed, iter: 3_000);
+        Gen.Select(Gen.Int[0, 20], Gen.Int[0, 20], Gen.Int[1, 6], Gen.Int[1, 6])
+            .Array[0, 12]
+            .Sample(
+                boxes =>
+                {
+                    GridRectangle[] r = [.. boxes.Select(box => new GridRectangle(box.Item1, box.Item2, box.Item3, box.Item4))];
+                    bool slow = r.Where(
+                            (a, i) =>
+                                r.Skip(i + 1)
+                                    .Any(b => a.X < b.X + b.Width && b.X < a.X + a.Width && a.Y < b.Y + b.Length && b.Y < a.Y + a.Length)
+                        )
+                        .Any();
+                    Assert.Equal(slow, RectangleOverlap.Find(r) is not null);
+                },
+                seed: Seed,
+                iter: 3_000
+            );
 
     [Fact]
     public void Subset_sums_are_those_found_by_trying_every_subset() =>
-        Gen.Select(Gen.Int[1, 80], Gen.Int[1, 80]).Array[0, 6].Sample(
-            copies =>
-            {
-                var sums = new SubsetSums(200, 1);
-                sums.Recall(0);
-                var slow = new HashSet<int> { 0 };
-                foreach (var (one, other) in copies)
+        Gen.Select(Gen.Int[1, 80], Gen.Int[1, 80])
+            .Array[0, 6]
+            .Sample(
+                copies =>
                 {
-                    sums.Add(one, other);
-                    slow = [.. slow, .. slow.Select(sum => sum + one), .. slow.Select(sum => sum + other)];
-                }
+                    var sums = new SubsetSums(200, 1);
+                    sums.Recall(0);
+                    var slow = new HashSet<int> { 0 };
+                    foreach (var (one, other) in copies)
+                    {
+                        sums.Add(one, other);
+                        slow = [.. slow, .. slow.Select(sum => sum + one), .. slow.Select(sum => sum + other)];
+                    }
 
-                for (var length = 0; length <= 200; length++)
-                {
-                    Assert.Equal(slow.Where(sum => sum <= length).Max(), sums.Greatest(length));
-                }
-            },
-            seed: Seed, iter: 200);
+                    for (var length = 0; length <= 200; length++)
+                    {
+                        Assert.Equal(slow.Where(sum => sum <= length).Max(), sums.Greatest(length));
+                    }
+                },
+                seed: Seed,
+                iter: 200
+            );
 
     [Fact]
     public void The_index_finds_what_a_scan_over_all_options_finds() =>
-        Gen.Select(Gen.Int[0, 6], Gen.Int[0, 6]).Array[1, 20].Sample(
-            options =>
-            {
-                var index = new ExtentIndex([.. options.Select(o => o.Item1)], [.. options.Select(o => o.Item2)]);
-                var present = new HashSet<int>(Enumerable.Range(0, options.Length));
-                for (var gone = 0; gone < options.Length; gone += 2)
+        Gen.Select(Gen.Int[0, 6], Gen.Int[0, 6])
+            .Array[1, 20]
+            .Sample(
+                options =>
                 {
-                    for (var first = 0; first < 7; first++)
+                    var index = new ExtentIndex([.. options.Select(o => o.Item1)], [.. options.Select(o => o.Item2)]);
+                    var present = new HashSet<int>(Enumerable.Range(0, options.Length));
+                    for (var gone = 0; gone < options.Length; gone += 2)
                     {
-                        for (var second = -1; second < 7; second++)
+                        for (var first = 0; first < 7; first++)
                         {
-                            var below = present.Where(o => options[o].CompareTo((first, second)) <= 0).ToArray();
-                            int found = index.AtOrBelow(first, second);
-                            Assert.Equal(below.Length == 0, found < 0);
-                            Assert.True(found < 0 || options[found] == below.Max(o => options[o]));
+                            for (var second = -1; second < 7; second++)
+                            {
+                                var below = present.Where(o => options[o].CompareTo((first, second)) <= 0).ToArray();
+                                int found = index.AtOrBelow(first, second);
+                                Assert.Equal(below.Length == 0, found < 0);
+                                Assert.True(found < 0 || options[found] == below.Max(o => options[o]));
+                            }
                         }
-                    }
 
-                    index.Remove(gone);
-                    present.Remove(gone);
-                }
-            },
-            seed: Seed, iter: 200);
+                        index.Remove(gone);
+                        present.Remove(gone);
+                    }
+                },
+                seed: Seed,
+                iter: 200
+            );
 }

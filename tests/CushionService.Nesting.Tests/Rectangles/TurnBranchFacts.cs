@@ -47,15 +47,18 @@ public sealed class TurnBranchFacts
         int width = random.Next(8, 24);
         return new RectangleSet(
             [
-                .. Enumerable.Range(0, random.Next(2, 5)).Select(_ => new NestingPiece
-                {
-                    Width = random.Next(2, width),
-                    Length = random.Next(2, 12),
-                    Quantity = random.Next(1, 4),
-                    Rotations = Rotations.QuarterTurns,
-                }),
+                .. Enumerable
+                    .Range(0, random.Next(2, 5))
+                    .Select(_ => new NestingPiece
+                    {
+                        Width = random.Next(2, width),
+                        Length = random.Next(2, 12),
+                        Quantity = random.Next(1, 4),
+                        Rotations = Rotations.QuarterTurns,
+                    }),
             ],
-            width);
+            width
+        );
     }
 
     private static void AssertNoOverlap(RectangleSet set, long length, long[] x, long[] y, bool[] turned)

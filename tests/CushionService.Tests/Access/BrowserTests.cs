@@ -24,7 +24,10 @@ public sealed class BrowserTests : IDisposable
         calling.Headers.Add("Origin", origin);
         using HttpResponseMessage called = await _service.Http.SendAsync(calling);
 
-        Assert.Equal(may, asked.Headers.TryGetValues("Access-Control-Allow-Origin", out IEnumerable<string>? allowed) && allowed.Single() == origin);
+        Assert.Equal(
+            may,
+            asked.Headers.TryGetValues("Access-Control-Allow-Origin", out IEnumerable<string>? allowed) && allowed.Single() == origin
+        );
         Assert.Equal(may, called.Headers.Contains("Access-Control-Allow-Origin"));
         Assert.False(called.Headers.Contains("Access-Control-Allow-Credentials"));
     }

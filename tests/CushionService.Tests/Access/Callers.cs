@@ -16,40 +16,62 @@ internal static class Callers
         """;
 
     /// <summary>The same order for gRPC.</summary>
-    public static V1.Order PillowMessage => new()
-    {
-        Units = V1.Units.In,
-        Effort = V1.Effort.Quick,
-        Cushions =
+    public static V1.Order PillowMessage =>
+        new()
         {
-            new V1.Cushion
+            Units = V1.Units.In,
+            Effort = V1.Effort.Quick,
+            Cushions =
             {
-                Id = "pillow",
-                Construction = V1.Construction.KnifeEdge,
-                Outline = new() { Kind = V1.OutlineKind.Rectangle, Width = new() { Number = 18 }, Depth = new() { Number = 18 } },
-                Closure = new() { Kind = V1.ClosureKind.Zipper },
+                new V1.Cushion
+                {
+                    Id = "pillow",
+                    Construction = V1.Construction.KnifeEdge,
+                    Outline = new()
+                    {
+                        Kind = V1.OutlineKind.Rectangle,
+                        Width = new() { Number = 18 },
+                        Depth = new() { Number = 18 },
+                    },
+                    Closure = new() { Kind = V1.ClosureKind.Zipper },
+                },
             },
-        },
-        Fabrics = { new V1.Fabric { Id = "linen", Width = new() { Number = 54 }, Sold = new() { Unit = V1.SaleUnit.Yd, Step = new() { Text = "1/8" } } } },
-    };
+            Fabrics =
+            {
+                new V1.Fabric
+                {
+                    Id = "linen",
+                    Width = new() { Number = 54 },
+                    Sold = new()
+                    {
+                        Unit = V1.SaleUnit.Yd,
+                        Step = new() { Text = "1/8" },
+                    },
+                },
+            },
+        };
 
     /// <summary>A new key: 256 random bits.</summary>
     public static string NewKey() => Convert.ToHexString(RandomNumberGenerator.GetBytes(32));
 
     /// <summary>The settings of a key.</summary>
     public static (string, string)[] Settings(int index, string name, string key, params string[] scopes) =>
-    [
-        ($"Access:Keys:{index}:Name", name),
-        ($"Access:Keys:{index}:Sha256", Register.DigestOf(key)),
-        .. scopes.Select((scope, i) => ($"Access:Keys:{index}:Scopes:{i}", scope)),
-    ];
+        [
+            ($"Access:Keys:{index}:Name", name),
+            ($"Access:Keys:{index}:Sha256", Register.DigestOf(key)),
+            .. scopes.Select((scope, i) => ($"Access:Keys:{index}:Scopes:{i}", scope)),
+        ];
 
     /// <summary>Sends the order with a key.</summary>
     public static async Task<HttpResponseMessage> SendAsync(this RunningService service, string call, string? key, string order = Pillow)
     {
         using HttpRequestMessage request = new(HttpMethod.Post, new Uri($"/v1/{call}", UriKind.Relative))
         {
-            Content = new StringContent(order, System.Text.Encoding.UTF8, call == "quotes/stream" ? "application/x-ndjson" : "application/json"),
+            Content = new StringContent(
+                order,
+                System.Text.Encoding.UTF8,
+                call == "quotes/stream" ? "application/x-ndjson" : "application/json"
+            ),
         };
         if (key is not null)
         {

@@ -10,7 +10,8 @@ namespace CushionService.Tests.Access;
 /// <summary>Keys come and go while the service runs, and are written down nowhere.</summary>
 public sealed class KeyRotationTests : IDisposable
 {
-    private static readonly string Old = Callers.NewKey(), New = Callers.NewKey();
+    private static readonly string Old = Callers.NewKey(),
+        New = Callers.NewKey();
 
     private readonly string _folder = Directory.CreateTempSubdirectory("keys").FullName;
     private readonly AllLogs _logs = new();
@@ -19,8 +20,11 @@ public sealed class KeyRotationTests : IDisposable
     public KeyRotationTests()
     {
         Write(Old);
-        _service = new(services => services.AddSingleton<ILoggerProvider>(_logs), true,
-            ("Access:File", Path.Combine(_folder, "keys.json")));
+        _service = new(
+            services => services.AddSingleton<ILoggerProvider>(_logs),
+            true,
+            ("Access:File", Path.Combine(_folder, "keys.json"))
+        );
     }
 
     [Fact]
@@ -38,14 +42,20 @@ public sealed class KeyRotationTests : IDisposable
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(New));
 
         Assert.NotEmpty(_logs.Lines);
-        Assert.DoesNotContain(_logs.Lines, line => line.Contains(Old, StringComparison.Ordinal) || line.Contains(New, StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            _logs.Lines,
+            line => line.Contains(Old, StringComparison.Ordinal) || line.Contains(New, StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public async Task A_register_that_is_wrong_is_not_taken()
     {
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(Old));
-        File.WriteAllText(Path.Combine(_folder, "keys.json"), """{"Access":{"Keys":[{"Name":"shop","Sha256":"abc"},{"Sha256":"def","Scopes":["everything"]}]}}""");
+        File.WriteAllText(
+            Path.Combine(_folder, "keys.json"),
+            """{"Access":{"Keys":[{"Name":"shop","Sha256":"abc"},{"Sha256":"def","Scopes":["everything"]}]}}"""
+        );
         DateTime late = DateTime.UtcNow.AddSeconds(20);
         while (!_logs.Lines.Any(line => line.Contains("the old one holds", StringComparison.Ordinal)))
         {
@@ -80,11 +90,32 @@ public sealed class KeyRotationTests : IDisposable
         Directory.Delete(_folder, recursive: true);
     }
 
-    private void Write(params string[] keys) => File.WriteAllText(Path.Combine(_folder, "keys.json"), JsonSerializer.Serialize(new
-    {
-        Serilog = new { MinimumLevel = new { Default = "Verbose", Override = new Dictionary<string, string> { ["Microsoft.AspNetCore"] = "Verbose", ["Grpc"] = "Verbose" } } },
-        Access = new { Keys = keys.Select(key => new { Name = "shop", Sha256 = Register.DigestOf(key), Scopes = new[] { "quote" } }) },
-    }));
+    private void Write(params string[] keys) =>
+        File.WriteAllText(
+            Path.Combine(_folder, "keys.json"),
+            JsonSerializer.Serialize(
+                new
+                {
+                    Serilog = new
+                    {
+                        MinimumLevel = new
+                        {
+                            Default = "Verbose",
+                            Override = new Dictionary<string, string> { ["Microsoft.AspNetCore"] = "Verbose", ["Grpc"] = "Verbose" },
+                        },
+                    },
+                    Access = new
+                    {
+                        Keys = keys.Select(key => new
+                        {
+                            Name = "shop",
+                            Sha256 = Register.DigestOf(key),
+                            Scopes = new[] { "quote" },
+                        }),
+                    },
+                }
+            )
+        );
 
     private async Task<HttpStatusCode> StatusAsync(string key)
     {
@@ -115,11 +146,14 @@ public sealed class KeyRotationTests : IDisposable
 
         public bool IsEnabled(LogLevel logLevel) => true;
 
-        public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter) =>
-            _lines.Enqueue($"{formatter(state, exception)} {exception}");
+        public void Log<TState>(
+            LogLevel logLevel,
+            EventId eventId,
+            TState state,
+            Exception? exception,
+            Func<TState, Exception?, string> formatter
+        ) => _lines.Enqueue($"{formatter(state, exception)} {exception}");
 
-        public void Dispose()
-        {
-        }
+        public void Dispose() { }
     }
 }

@@ -11,41 +11,48 @@ namespace CushionService.Tests.Access;
 /// <summary>A caller may do what its scopes say, and nothing else, through either door.</summary>
 public sealed class ScopeTests : IDisposable
 {
-    private static readonly string EstimateKey = Callers.NewKey(), QuoteKey = Callers.NewKey(), BatchKey = Callers.NewKey(), EndedKey = Callers.NewKey();
+    private static readonly string EstimateKey = Callers.NewKey(),
+        QuoteKey = Callers.NewKey(),
+        BatchKey = Callers.NewKey(),
+        EndedKey = Callers.NewKey();
 
-    private readonly RunningService _service = new(_ => { }, false,
-    [
-        .. Callers.Settings(0, "page", EstimateKey, "estimate"),
-        .. Callers.Settings(1, "shop", QuoteKey, "estimate", "quote", "prices:inline"),
-        .. Callers.Settings(2, "night run", BatchKey, "batch"),
-        .. Callers.Settings(3, "former", EndedKey, "estimate"),
-        ("Access:Keys:3:NotAfter", "2020-01-01T00:00:00Z"),
-        ("Access:Keys:0:Pieces", "100"),
-    ]);
+    private readonly RunningService _service = new(
+        _ => { },
+        false,
+        [
+            .. Callers.Settings(0, "page", EstimateKey, "estimate"),
+            .. Callers.Settings(1, "shop", QuoteKey, "estimate", "quote", "prices:inline"),
+            .. Callers.Settings(2, "night run", BatchKey, "batch"),
+            .. Callers.Settings(3, "former", EndedKey, "estimate"),
+            ("Access:Keys:3:NotAfter", "2020-01-01T00:00:00Z"),
+            ("Access:Keys:0:Pieces", "100"),
+        ]
+    );
 
-    public static TheoryData<string, string?, HttpStatusCode> Calls => new()
-    {
-        // Once a key is configured, a caller without one may do what a page needs.
-        { "validations", null, HttpStatusCode.OK },
-        { "yardage", null, HttpStatusCode.OK },
-        { "pieces", null, HttpStatusCode.Unauthorized },
-        { "layouts", null, HttpStatusCode.Unauthorized },
-        { "quotes", null, HttpStatusCode.Unauthorized },
-        { "quotes/stream", null, HttpStatusCode.Unauthorized },
-        { "comparisons", null, HttpStatusCode.Unauthorized },
-        { "fits", null, HttpStatusCode.Unauthorized },
-        { "yardage", EstimateKey, HttpStatusCode.OK },
-        { "quotes", EstimateKey, HttpStatusCode.Forbidden },
-        { "quotes/stream", EstimateKey, HttpStatusCode.Forbidden },
-        { "quotes", QuoteKey, HttpStatusCode.OK },
-        { "pieces", QuoteKey, HttpStatusCode.OK },
-        { "layouts", QuoteKey, HttpStatusCode.OK },
-        { "quotes/stream", QuoteKey, HttpStatusCode.Forbidden },
-        { "quotes/stream", BatchKey, HttpStatusCode.OK },
-        { "quotes", BatchKey, HttpStatusCode.Forbidden },
-        { "yardage", EndedKey, HttpStatusCode.Unauthorized },
-        { "yardage", "a key that nobody gave out", HttpStatusCode.Unauthorized },
-    };
+    public static TheoryData<string, string?, HttpStatusCode> Calls =>
+        new()
+        {
+            // Once a key is configured, a caller without one may do what a page needs.
+            { "validations", null, HttpStatusCode.OK },
+            { "yardage", null, HttpStatusCode.OK },
+            { "pieces", null, HttpStatusCode.Unauthorized },
+            { "layouts", null, HttpStatusCode.Unauthorized },
+            { "quotes", null, HttpStatusCode.Unauthorized },
+            { "quotes/stream", null, HttpStatusCode.Unauthorized },
+            { "comparisons", null, HttpStatusCode.Unauthorized },
+            { "fits", null, HttpStatusCode.Unauthorized },
+            { "yardage", EstimateKey, HttpStatusCode.OK },
+            { "quotes", EstimateKey, HttpStatusCode.Forbidden },
+            { "quotes/stream", EstimateKey, HttpStatusCode.Forbidden },
+            { "quotes", QuoteKey, HttpStatusCode.OK },
+            { "pieces", QuoteKey, HttpStatusCode.OK },
+            { "layouts", QuoteKey, HttpStatusCode.OK },
+            { "quotes/stream", QuoteKey, HttpStatusCode.Forbidden },
+            { "quotes/stream", BatchKey, HttpStatusCode.OK },
+            { "quotes", BatchKey, HttpStatusCode.Forbidden },
+            { "yardage", EndedKey, HttpStatusCode.Unauthorized },
+            { "yardage", "a key that nobody gave out", HttpStatusCode.Unauthorized },
+        };
 
     [Theory]
     [MemberData(nameof(Calls))]
@@ -74,7 +81,10 @@ public sealed class ScopeTests : IDisposable
         ];
         foreach ((string? key, StatusCode estimate, StatusCode quote) in expected)
         {
-            Assert.Equal(estimate, (await Callers.StatusAsync(_service.Calls.EstimateYardageAsync(new() { Order = order }, Callers.Headers(key)))).Code);
+            Assert.Equal(
+                estimate,
+                (await Callers.StatusAsync(_service.Calls.EstimateYardageAsync(new() { Order = order }, Callers.Headers(key)))).Code
+            );
             Assert.Equal(quote, (await Callers.StatusAsync(_service.Calls.QuoteAsync(new() { Order = order }, Callers.Headers(key)))).Code);
         }
     }
@@ -87,7 +97,9 @@ public sealed class ScopeTests : IDisposable
     [InlineData("\"units\":\"in\"", "\"units\":\"in\",\"costing\":{\"markup\":0.5}", "/costing")]
     public async Task An_order_that_asks_for_more_than_its_caller_may_is_refused(string part, string changed, string pointer)
     {
-        string order = Callers.Pillow.Replace(part, changed, StringComparison.Ordinal).Replace("\"units\":\"in\"", "\"units\":\"in\",\"currency\":\"USD\"", StringComparison.Ordinal);
+        string order = Callers
+            .Pillow.Replace(part, changed, StringComparison.Ordinal)
+            .Replace("\"units\":\"in\"", "\"units\":\"in\",\"currency\":\"USD\"", StringComparison.Ordinal);
         using HttpResponseMessage little = await _service.SendAsync("yardage", EstimateKey, order);
         using HttpResponseMessage much = await _service.SendAsync("yardage", QuoteKey, order);
 
@@ -102,18 +114,37 @@ public sealed class ScopeTests : IDisposable
         V1.Order order = Callers.PillowMessage;
         order.Effort = V1.Effort.Thorough;
 
-        Assert.Equal(StatusCode.PermissionDenied, (await Callers.StatusAsync(_service.Calls.EstimateYardageAsync(new() { Order = order }, Callers.Headers(EstimateKey)))).Code);
+        Assert.Equal(
+            StatusCode.PermissionDenied,
+            (await Callers.StatusAsync(_service.Calls.EstimateYardageAsync(new() { Order = order }, Callers.Headers(EstimateKey)))).Code
+        );
     }
 
     [Fact]
     public void Every_call_of_either_door_needs_a_scope()
     {
-        RouteEndpoint[] calls = [.. _service.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
-            .Where(endpoint => endpoint.RoutePattern.RawText is { } route
-                && (route.StartsWith("/v1/", StringComparison.Ordinal) || route.StartsWith("/cushionservice.", StringComparison.Ordinal)))];
+        RouteEndpoint[] calls =
+        [
+            .. _service
+                .Services.GetRequiredService<EndpointDataSource>()
+                .Endpoints.OfType<RouteEndpoint>()
+                .Where(endpoint =>
+                    endpoint.RoutePattern.RawText is { } route
+                    && (
+                        route.StartsWith("/v1/", StringComparison.Ordinal) || route.StartsWith("/cushionservice.", StringComparison.Ordinal)
+                    )
+                ),
+        ];
 
         Assert.True(calls.Length >= 20, $"Only {calls.Length} calls were found.");
-        Assert.All(calls, call => Assert.True(call.Metadata.GetMetadata<NeedsAttribute>() is { Scope: not Scopes.None }, $"{call.DisplayName} needs no scope."));
+        Assert.All(
+            calls,
+            call =>
+                Assert.True(
+                    call.Metadata.GetMetadata<NeedsAttribute>() is { Scope: not Scopes.None },
+                    $"{call.DisplayName} needs no scope."
+                )
+        );
     }
 
     public void Dispose() => _service.Dispose();

@@ -16,22 +16,31 @@ public sealed class TokenTests : IDisposable
     private const string Authority = "https://authority.example";
     private const string Audience = "cushionservice";
 
-    private readonly RSA _rsa = RSA.Create(2048), _other = RSA.Create(2048);
+    private readonly RSA _rsa = RSA.Create(2048),
+        _other = RSA.Create(2048);
     private readonly RunningService _service;
 
-    public TokenTests() => _service = new(
-        services => services.PostConfigure<JwtBearerOptions>(JwtBearerDefaults.AuthenticationScheme, options =>
-        {
-            options.Backchannel?.Dispose();
-            options.BackchannelHttpHandler = new Discovery(_rsa);
-            options.ConfigurationManager = new Microsoft.IdentityModel.Protocols.ConfigurationManager<Microsoft.IdentityModel.Protocols.OpenIdConnect.OpenIdConnectConfiguration>(
-                Authority + "/.well-known/openid-configuration",
-                new Microsoft.IdentityModel.Protocols.OpenIdConnect.OpenIdConnectConfigurationRetriever(),
-                new HttpClient(new Discovery(_rsa)));
-        }),
-        false,
-        ("Access:Tokens:Authority", Authority),
-        ("Access:Tokens:Audience", Audience));
+    public TokenTests() =>
+        _service = new(
+            services =>
+                services.PostConfigure<JwtBearerOptions>(
+                    JwtBearerDefaults.AuthenticationScheme,
+                    options =>
+                    {
+                        options.Backchannel?.Dispose();
+                        options.BackchannelHttpHandler = new Discovery(_rsa);
+                        options.ConfigurationManager =
+                            new Microsoft.IdentityModel.Protocols.ConfigurationManager<Microsoft.IdentityModel.Protocols.OpenIdConnect.OpenIdConnectConfiguration>(
+                                Authority + "/.well-known/openid-configuration",
+                                new Microsoft.IdentityModel.Protocols.OpenIdConnect.OpenIdConnectConfigurationRetriever(),
+                                new HttpClient(new Discovery(_rsa))
+                            );
+                    }
+                ),
+            false,
+            ("Access:Tokens:Authority", Authority),
+            ("Access:Tokens:Audience", Audience)
+        );
 
     [Fact]
     public async Task A_token_opens_what_its_scopes_say()
@@ -72,11 +81,20 @@ public sealed class TokenTests : IDisposable
         };
         using HttpResponseMessage response = await _service.Http.SendAsync(request);
         Metadata headers = [new Metadata.Entry("authorization", "Bearer " + token)];
-        return (response.StatusCode, (await Callers.StatusAsync(_service.Calls.QuoteAsync(new() { Order = Callers.PillowMessage }, headers))).Code);
+        return (
+            response.StatusCode,
+            (await Callers.StatusAsync(_service.Calls.QuoteAsync(new() { Order = Callers.PillowMessage }, headers))).Code
+        );
     }
 
     private string Token(
-        string audience = Audience, string issuer = Authority, string scope = "quote estimate", string? client = "order system", TimeSpan? ends = null, SecurityKey? key = null)
+        string audience = Audience,
+        string issuer = Authority,
+        string scope = "quote estimate",
+        string? client = "order system",
+        TimeSpan? ends = null,
+        SecurityKey? key = null
+    )
     {
         Dictionary<string, object> claims = new() { ["scope"] = scope };
         if (client is not null)
@@ -85,16 +103,18 @@ public sealed class TokenTests : IDisposable
         }
 
         DateTime end = DateTime.UtcNow + (ends ?? TimeSpan.FromMinutes(5));
-        return new JsonWebTokenHandler().CreateToken(new SecurityTokenDescriptor
-        {
-            Audience = audience,
-            Issuer = issuer,
-            IssuedAt = end.AddHours(-1),
-            NotBefore = end.AddHours(-1),
-            Expires = end,
-            Claims = claims,
-            SigningCredentials = new SigningCredentials(key ?? new RsaSecurityKey(_rsa) { KeyId = "1" }, SecurityAlgorithms.RsaSha256),
-        });
+        return new JsonWebTokenHandler().CreateToken(
+            new SecurityTokenDescriptor
+            {
+                Audience = audience,
+                Issuer = issuer,
+                IssuedAt = end.AddHours(-1),
+                NotBefore = end.AddHours(-1),
+                Expires = end,
+                Claims = claims,
+                SigningCredentials = new SigningCredentials(key ?? new RsaSecurityKey(_rsa) { KeyId = "1" }, SecurityAlgorithms.RsaSha256),
+            }
+        );
     }
 
     // What an authority tells of itself (OpenID Connect Discovery 1.0).
@@ -104,9 +124,24 @@ public sealed class TokenTests : IDisposable
         {
             RSAParameters key = rsa.ExportParameters(false);
             object told = request.RequestUri!.AbsolutePath.EndsWith("keys", StringComparison.Ordinal)
-                ? new { keys = new[] { new { kty = "RSA", use = "sig", kid = "1", n = Base64UrlEncoder.Encode(key.Modulus), e = Base64UrlEncoder.Encode(key.Exponent) } } }
+                ? new
+                {
+                    keys = new[]
+                    {
+                        new
+                        {
+                            kty = "RSA",
+                            use = "sig",
+                            kid = "1",
+                            n = Base64UrlEncoder.Encode(key.Modulus),
+                            e = Base64UrlEncoder.Encode(key.Exponent),
+                        },
+                    },
+                }
                 : new { issuer = Authority, jwks_uri = Authority + "/keys" };
-            return Task.FromResult(new HttpResponseMessage(HttpStatusCode.OK) { Content = new StringContent(JsonSerializer.Serialize(told)) });
+            return Task.FromResult(
+                new HttpResponseMessage(HttpStatusCode.OK) { Content = new StringContent(JsonSerializer.Serialize(told)) }
+            );
         }
     }
 }

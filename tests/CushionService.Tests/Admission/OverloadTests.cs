@@ -10,18 +10,53 @@ namespace CushionService.Tests.Admission;
 /// <summary>A service with more to do than it can turns callers away at once, and stays alive.</summary>
 public sealed class OverloadTests : IDisposable
 {
-    private readonly RunningService _service = new(_ => { }, false, ("Admission:Hands", "1"), ("Admission:LongestWaitMs", "1"), ("Admission:DeadlineSeconds", "1"));
+    private readonly RunningService _service = new(
+        _ => { },
+        false,
+        ("Admission:Hands", "1"),
+        ("Admission:LongestWaitMs", "1"),
+        ("Admission:DeadlineSeconds", "1")
+    );
 
     [Fact]
     public async Task A_full_bench_turns_away_and_health_is_heard()
     {
         Workbench bench = _service.Services.GetRequiredService<Workbench>();
         using ManualResetEventSlim done = new();
-        await Task.WhenAll(Enumerable.Range(0, 16).Select(_ => bench.TryDo(_ => { Thread.Sleep(5); return 0; }, default)!));
-        Task<int>[] held = [.. Enumerable.Range(0, 4).Select(_ => bench.TryDo(cancellation => { done.Wait(cancellation); return 0; }, default)!)];
+        await Task.WhenAll(
+            Enumerable
+                .Range(0, 16)
+                .Select(_ =>
+                    bench.TryDo(
+                        _ =>
+                        {
+                            Thread.Sleep(5);
+                            return 0;
+                        },
+                        default
+                    )!
+                )
+        );
+        Task<int>[] held =
+        [
+            .. Enumerable
+                .Range(0, 4)
+                .Select(_ =>
+                    bench.TryDo(
+                        cancellation =>
+                        {
+                            done.Wait(cancellation);
+                            return 0;
+                        },
+                        default
+                    )!
+                ),
+        ];
 
         using HttpResponseMessage rest = await _service.PostAsync("yardage", Callers.Pillow);
-        (StatusCode grpc, Metadata trailers) = await Callers.StatusAsync(_service.Calls.EstimateYardageAsync(new() { Order = Callers.PillowMessage }));
+        (StatusCode grpc, Metadata trailers) = await Callers.StatusAsync(
+            _service.Calls.EstimateYardageAsync(new() { Order = Callers.PillowMessage })
+        );
         using HttpResponseMessage live = await _service.Http.GetAsync(new Uri("/health/live", UriKind.Relative));
         done.Set();
         await Task.WhenAll(held);
@@ -31,7 +66,9 @@ public sealed class OverloadTests : IDisposable
         await rest.ProblemAsync();
         Assert.Equal(StatusCode.Unavailable, grpc);
         Assert.Contains(
-            Google.Rpc.Status.Parser.ParseFrom(trailers.GetValueBytes("grpc-status-details-bin")).Details, detail => detail.Is(Google.Rpc.RetryInfo.Descriptor));
+            Google.Rpc.Status.Parser.ParseFrom(trailers.GetValueBytes("grpc-status-details-bin")).Details,
+            detail => detail.Is(Google.Rpc.RetryInfo.Descriptor)
+        );
         Assert.Equal(HttpStatusCode.OK, live.StatusCode);
         using HttpResponseMessage after = await _service.PostAsync("yardage", Callers.Pillow);
         Assert.Equal(HttpStatusCode.OK, after.StatusCode);
@@ -42,7 +79,14 @@ public sealed class OverloadTests : IDisposable
     {
         Workbench bench = _service.Services.GetRequiredService<Workbench>();
         using ManualResetEventSlim done = new();
-        Task<int> held = bench.TryDo(cancellation => { done.Wait(cancellation); return 0; }, default)!;
+        Task<int> held = bench.TryDo(
+            cancellation =>
+            {
+                done.Wait(cancellation);
+                return 0;
+            },
+            default
+        )!;
         Task<HttpResponseMessage> late = _service.PostAsync("yardage", Callers.Pillow);
         while (bench.Waiting == 0)
         {

@@ -9,16 +9,20 @@ namespace CushionService.Tests.Admission;
 /// <summary>A caller that calls too often is told so, and nobody else is.</summary>
 public sealed class RateLimitTests : IDisposable
 {
-    private static readonly string Greedy = Callers.NewKey(), Modest = Callers.NewKey();
+    private static readonly string Greedy = Callers.NewKey(),
+        Modest = Callers.NewKey();
 
-    private readonly RunningService _service = new(_ => { }, false,
-    [
-        .. Callers.Settings(0, "greedy", Greedy, "estimate", "batch"),
-        .. Callers.Settings(1, "modest", Modest, "estimate"),
-        ("Access:Keys:0:Rate", "1"),
-        ("Access:Keys:0:Burst", "3"),
-        ("Access:Keys:0:Streams", "1"),
-    ]);
+    private readonly RunningService _service = new(
+        _ => { },
+        false,
+        [
+            .. Callers.Settings(0, "greedy", Greedy, "estimate", "batch"),
+            .. Callers.Settings(1, "modest", Modest, "estimate"),
+            ("Access:Keys:0:Rate", "1"),
+            ("Access:Keys:0:Burst", "3"),
+            ("Access:Keys:0:Streams", "1"),
+        ]
+    );
 
     [Fact]
     public async Task The_fourth_call_at_once_is_one_too_many()
@@ -46,7 +50,9 @@ public sealed class RateLimitTests : IDisposable
         await last.ProblemAsync();
         last.Dispose();
 
-        (StatusCode code, Metadata trailers) = await Callers.StatusAsync(_service.Calls.EstimateYardageAsync(new() { Order = Callers.PillowMessage }, Callers.Headers(Greedy)));
+        (StatusCode code, Metadata trailers) = await Callers.StatusAsync(
+            _service.Calls.EstimateYardageAsync(new() { Order = Callers.PillowMessage }, Callers.Headers(Greedy))
+        );
         Assert.Equal(StatusCode.ResourceExhausted, code);
         Google.Rpc.Status told = Google.Rpc.Status.Parser.ParseFrom(trailers.GetValueBytes("grpc-status-details-bin"));
         Assert.Contains(told.Details, detail => detail.Is(Google.Rpc.RetryInfo.Descriptor));

@@ -48,7 +48,8 @@ public sealed class WorkbenchTests
                 begun.Set();
                 return Held(done);
             },
-            default)!;
+            default
+        )!;
         begun.Wait();
 
         Task<int>?[] tries = [.. Enumerable.Range(0, 4).Select(_ => bench.TryDo(_ => 1, default))];
@@ -162,7 +163,16 @@ public sealed class WorkbenchTests
     }
 
     private static Workbench Bench(int longestWaitMs = 60_000, int queue = 100) =>
-        new(Options.Create(new AdmissionOptions { Hands = 1, LongestWaitMs = longestWaitMs, Queue = queue }));
+        new(
+            Options.Create(
+                new AdmissionOptions
+                {
+                    Hands = 1,
+                    LongestWaitMs = longestWaitMs,
+                    Queue = queue,
+                }
+            )
+        );
 
     private static int Held(ManualResetEventSlim done)
     {

@@ -11,9 +11,23 @@ public sealed class DependenceTests
     private const string Host = "CushionService.";
 
     private static readonly string[] Stages =
-        ["Measures", "Geometry", "Specifications", "Patterns", "Cutting", "Layouts", "Materials", "Costing", "Instructions", "Quoting", "Comparing", "Fitting"];
+    [
+        "Measures",
+        "Geometry",
+        "Specifications",
+        "Patterns",
+        "Cutting",
+        "Layouts",
+        "Materials",
+        "Costing",
+        "Instructions",
+        "Quoting",
+        "Comparing",
+        "Fitting",
+    ];
 
-    private static readonly Assembly EngineAssembly = typeof(Quote).Assembly, HostAssembly = typeof(OrderDesk).Assembly;
+    private static readonly Assembly EngineAssembly = typeof(Quote).Assembly,
+        HostAssembly = typeof(OrderDesk).Assembly;
 
     [Fact]
     public void Every_type_of_the_engine_stands_in_a_stage() =>
@@ -21,15 +35,24 @@ public sealed class DependenceTests
 
     [Fact]
     public void A_stage_of_the_engine_uses_earlier_stages_alone() =>
-        Assert.Empty(Uses(EngineAssembly, (user, used) =>
-            Array.IndexOf(Stages, Folder(used, Engine)) > Array.IndexOf(Stages, Folder(user, Engine))));
+        Assert.Empty(
+            Uses(EngineAssembly, (user, used) => Array.IndexOf(Stages, Folder(used, Engine)) > Array.IndexOf(Stages, Folder(user, Engine)))
+        );
 
     [Fact]
     public void Nesting_has_never_heard_of_a_cushion()
     {
-        Assert.DoesNotContain(typeof(Nester).Assembly.GetReferencedAssemblies(), used => used.Name!.StartsWith("CushionService", StringComparison.Ordinal));
-        Assert.Equal(["CushionService.Nesting"], EngineAssembly.GetReferencedAssemblies()
-            .Select(used => used.Name!).Where(name => name.StartsWith("CushionService", StringComparison.Ordinal)));
+        Assert.DoesNotContain(
+            typeof(Nester).Assembly.GetReferencedAssemblies(),
+            used => used.Name!.StartsWith("CushionService", StringComparison.Ordinal)
+        );
+        Assert.Equal(
+            ["CushionService.Nesting"],
+            EngineAssembly
+                .GetReferencedAssemblies()
+                .Select(used => used.Name!)
+                .Where(name => name.StartsWith("CushionService", StringComparison.Ordinal))
+        );
     }
 
     [Theory]
@@ -60,8 +83,10 @@ public sealed class DependenceTests
         select $"{user} uses {used}";
 
     // The compiler's own types (<PrivateImplementationDetails>, embedded attributes) stand outside our folders.
-    private static IEnumerable<Type> OwnTypes(Assembly assembly) => assembly.GetTypes().Where(type =>
-        type.Namespace?.StartsWith(Host, StringComparison.Ordinal) == true || type.Namespace == "CushionService");
+    private static IEnumerable<Type> OwnTypes(Assembly assembly) =>
+        assembly
+            .GetTypes()
+            .Where(type => type.Namespace?.StartsWith(Host, StringComparison.Ordinal) == true || type.Namespace == "CushionService");
 
     private static IEnumerable<Type> Nested(Type type) =>
         type.GetNestedTypes(BindingFlags.Public | BindingFlags.NonPublic).SelectMany(Nested).Append(type);

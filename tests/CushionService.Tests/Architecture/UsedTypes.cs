@@ -9,20 +9,25 @@ internal static class UsedTypes
     private const BindingFlags Declared =
         BindingFlags.DeclaredOnly | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.Instance;
 
-    private static readonly Dictionary<short, OpCode> Instructions = typeof(OpCodes).GetFields()
-        .Select(field => (OpCode)field.GetValue(null)!).ToDictionary(code => code.Value);
+    private static readonly Dictionary<short, OpCode> Instructions = typeof(OpCodes)
+        .GetFields()
+        .Select(field => (OpCode)field.GetValue(null)!)
+        .ToDictionary(code => code.Value);
 
     public static IReadOnlySet<Type> Of(Type type)
     {
         IEnumerable<MethodBase> methods = [.. type.GetMethods(Declared), .. type.GetConstructors(Declared)];
-        return (HashSet<Type>)[.. new[] { type.BaseType }
-            .Concat(type.GetInterfaces())
-            .Concat(type.GetCustomAttributesData().Select(attribute => attribute.AttributeType))
-            .Concat(type.GetFields(Declared).Select(field => field.FieldType))
-            .Concat(methods.SelectMany(method => method.GetParameters()).Select(parameter => parameter.ParameterType))
-            .Concat(methods.OfType<MethodInfo>().Select(method => method.ReturnType))
-            .Concat(methods.SelectMany(InBody))
-            .SelectMany(Parts)];
+        return (HashSet<Type>)
+            [
+                .. new[] { type.BaseType }
+                    .Concat(type.GetInterfaces())
+                    .Concat(type.GetCustomAttributesData().Select(attribute => attribute.AttributeType))
+                    .Concat(type.GetFields(Declared).Select(field => field.FieldType))
+                    .Concat(methods.SelectMany(method => method.GetParameters()).Select(parameter => parameter.ParameterType))
+                    .Concat(methods.OfType<MethodInfo>().Select(method => method.ReturnType))
+                    .Concat(methods.SelectMany(InBody))
+                    .SelectMany(Parts),
+            ];
     }
 
     // A generic type names its arguments, an array its element.
@@ -40,12 +45,18 @@ internal static class UsedTypes
         }
 
         var used = new List<Type?>(body.LocalVariables.Select(local => local.LocalType));
-        for (var at = 0; at < code.Length;)
+        for (var at = 0; at < code.Length; )
         {
             short value = code[at] == 0xFE ? (short)(0xFE00 | code[at + 1]) : code[at];
             OpCode instruction = Instructions[value];
             at += instruction.Size;
-            if (instruction.OperandType is OperandType.InlineMethod or OperandType.InlineField or OperandType.InlineType or OperandType.InlineTok)
+            if (
+                instruction.OperandType
+                is OperandType.InlineMethod
+                    or OperandType.InlineField
+                    or OperandType.InlineType
+                    or OperandType.InlineTok
+            )
             {
                 used.AddRange(Named(method, BitConverter.ToInt32(code, at)));
             }

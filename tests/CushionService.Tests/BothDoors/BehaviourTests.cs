@@ -31,7 +31,8 @@ public sealed class BehaviourTests(RunningService service) : IClassFixture<Runni
             (StatusCode status, JsonObject grpc) = await CallAsync(call, (Order)Wire.Message(order, Order.Descriptor));
 
             Assert.Equal(response.StatusCode == HttpStatusCode.OK ? StatusCode.OK : StatusCode.InvalidArgument, status);
-            JsonNode? expected = status == StatusCode.OK ? Wire.Plain(rest) : new JsonObject { ["violations"] = Wire.Plain(rest["violations"]) };
+            JsonNode? expected =
+                status == StatusCode.OK ? Wire.Plain(rest) : new JsonObject { ["violations"] = Wire.Plain(rest["violations"]) };
             Assert.True(JsonNode.DeepEquals(expected, grpc), $"{order}\nREST: {expected}\ngRPC: {grpc}");
             answered += status == StatusCode.OK ? 1 : 0;
         }
@@ -71,7 +72,8 @@ public sealed class BehaviourTests(RunningService service) : IClassFixture<Runni
             ViolationList list = status.GetDetail<ViolationList>();
             Assert.Equal(
                 list.Violations.Select(violation => (violation.Pointer, violation.Code, violation.Detail)),
-                status.GetDetail<BadRequest>().FieldViolations.Select(field => (field.Field, field.Reason, field.Description)));
+                status.GetDetail<BadRequest>().FieldViolations.Select(field => (field.Field, field.Reason, field.Description))
+            );
             return (refused.StatusCode, Wire.Json(list));
         }
     }

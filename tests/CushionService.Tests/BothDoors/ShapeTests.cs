@@ -14,17 +14,18 @@ public sealed class ShapeTests
     private static readonly JsonNode Document = JsonNode.Parse(Repository.Read("openapi", "v1.json"))!;
     private readonly HashSet<string> _seen = [];
 
-    public static TheoryData<string, string, string> Calls() => new()
-    {
-        { "/v1/validations", "post", nameof(ValidateResponse) },
-        { "/v1/pieces", "post", nameof(ListPiecesResponse) },
-        { "/v1/layouts", "post", nameof(LayOutResponse) },
-        { "/v1/yardage", "post", nameof(EstimateYardageResponse) },
-        { "/v1/quotes", "post", nameof(QuoteResponse) },
-        { "/v1/comparisons", "post", nameof(CompareResponse) },
-        { "/v1/fits", "post", nameof(FitResponse) },
-        { "/v1/catalogue", "get", nameof(GetCatalogueResponse) },
-    };
+    public static TheoryData<string, string, string> Calls() =>
+        new()
+        {
+            { "/v1/validations", "post", nameof(ValidateResponse) },
+            { "/v1/pieces", "post", nameof(ListPiecesResponse) },
+            { "/v1/layouts", "post", nameof(LayOutResponse) },
+            { "/v1/yardage", "post", nameof(EstimateYardageResponse) },
+            { "/v1/quotes", "post", nameof(QuoteResponse) },
+            { "/v1/comparisons", "post", nameof(CompareResponse) },
+            { "/v1/fits", "post", nameof(FitResponse) },
+            { "/v1/catalogue", "get", nameof(GetCatalogueResponse) },
+        };
 
     [Theory]
     [MemberData(nameof(Calls))]
@@ -45,8 +46,19 @@ public sealed class ShapeTests
     [Fact]
     public void Every_call_stands_on_both_sides()
     {
-        string[] rest = [.. Document["paths"]!.AsObject().SelectMany(path => path.Value!.AsObject()).Select(operation => operation.Value!["operationId"]!.GetValue<string>())];
-        string[] grpc = [.. CushionServiceReflection.Descriptor.Services.Single().Methods.Select(call => JsonNamingPolicy.CamelCase.ConvertName(call.Name))];
+        string[] rest =
+        [
+            .. Document["paths"]!
+                .AsObject()
+                .SelectMany(path => path.Value!.AsObject())
+                .Select(operation => operation.Value!["operationId"]!.GetValue<string>()),
+        ];
+        string[] grpc =
+        [
+            .. CushionServiceReflection
+                .Descriptor.Services.Single()
+                .Methods.Select(call => JsonNamingPolicy.CamelCase.ConvertName(call.Name)),
+        ];
 
         // An estimate is what a page or a cache asks for; over gRPC there is neither.
         Assert.Equal(grpc.Append("estimate").Order(), rest.Order());
@@ -61,18 +73,27 @@ public sealed class ShapeTests
         }
 
         JsonObject members = schema["properties"]!.AsObject();
-        Assert.Equal(message.Fields.InDeclarationOrder().Select(field => field.JsonName).Order(), members.Select(member => member.Key).Order());
+        Assert.Equal(
+            message.Fields.InDeclarationOrder().Select(field => field.JsonName).Order(),
+            members.Select(member => member.Key).Order()
+        );
         string[] required = [.. schema["required"]?.AsArray().Select(name => name!.GetValue<string>()) ?? []];
         foreach (FieldDescriptor field in message.Fields.InDeclarationOrder())
         {
             JsonNode member = members[field.JsonName]!;
-            Assert.True(TypeOf(field) == TypeOf(member), $"{message.Name}.{field.Name} is {TypeOf(field)}, {field.JsonName} is {TypeOf(member)}");
+            Assert.True(
+                TypeOf(field) == TypeOf(member),
+                $"{message.Name}.{field.Name} is {TypeOf(field)}, {field.JsonName} is {TypeOf(member)}"
+            );
             Assert.Equal(field.IsRepeated, Is(member, "array"));
             bool mustBeThere = required.Contains(field.JsonName);
             if (ordered)
             {
                 Assert.True(field.IsRepeated || field.HasPresence, $"{message.Name}.{field.Name} cannot be left out");
-                Assert.True(mustBeThere == Comment(message, field).Contains(". Required.", StringComparison.Ordinal), $"{message.Name}.{field.Name}: required");
+                Assert.True(
+                    mustBeThere == Comment(message, field).Contains(". Required.", StringComparison.Ordinal),
+                    $"{message.Name}.{field.Name}: required"
+                );
             }
             else if (!field.IsRepeated && field.FieldType != FieldType.Message)
             {
@@ -84,7 +105,8 @@ public sealed class ShapeTests
             {
                 Assert.Equal(
                     Resolved(inner)["enum"]!.AsArray().Select(word => word!.GetValue<string>()),
-                    field.EnumType.Values.Where(value => value.Number > 0).Select(Wire.Word));
+                    field.EnumType.Values.Where(value => value.Number > 0).Select(Wire.Word)
+                );
             }
             else if (field.FieldType == FieldType.Message && !IsValue(field.MessageType))
             {
@@ -99,21 +121,30 @@ public sealed class ShapeTests
         string[] lines = Repository.Read(["protos", .. message.File.Name.Split('/')]).Split('\n');
         int start = Array.FindIndex(lines, line => line == $"message {message.Name} {{");
         int at = Array.FindIndex(lines, start, line => line.EndsWith($" {field.Name} = {field.FieldNumber};", StringComparison.Ordinal));
-        return string.Join(' ', lines.Take(at).Reverse().TakeWhile(line => line.TrimStart().StartsWith("//", StringComparison.Ordinal)).Reverse().Select(line => line.Trim(' ', '/'))) + " ";
+        return string.Join(
+                ' ',
+                lines
+                    .Take(at)
+                    .Reverse()
+                    .TakeWhile(line => line.TrimStart().StartsWith("//", StringComparison.Ordinal))
+                    .Reverse()
+                    .Select(line => line.Trim(' ', '/'))
+            ) + " ";
     }
 
-    private static string TypeOf(FieldDescriptor field) => field.FieldType switch
-    {
-        FieldType.Message when field.MessageType == Money.Descriptor => "string",
-        FieldType.Message when field.MessageType == Measure.Descriptor => "Measure",
-        FieldType.Message when Wire.IsPair(field.MessageType) => "pair",
-        FieldType.Message => "object",
-        FieldType.Enum or FieldType.String => "string",
-        FieldType.Double => "number",
-        FieldType.Int32 => "integer",
-        FieldType.Bool => "boolean",
-        _ => throw new ArgumentOutOfRangeException(field.Name),
-    };
+    private static string TypeOf(FieldDescriptor field) =>
+        field.FieldType switch
+        {
+            FieldType.Message when field.MessageType == Money.Descriptor => "string",
+            FieldType.Message when field.MessageType == Measure.Descriptor => "Measure",
+            FieldType.Message when Wire.IsPair(field.MessageType) => "pair",
+            FieldType.Message => "object",
+            FieldType.Enum or FieldType.String => "string",
+            FieldType.Double => "number",
+            FieldType.Int32 => "integer",
+            FieldType.Bool => "boolean",
+            _ => throw new ArgumentOutOfRangeException(field.Name),
+        };
 
     private static string TypeOf(JsonNode schema)
     {
@@ -124,21 +155,26 @@ public sealed class ShapeTests
             : new[] { "object", "string", "number", "integer", "boolean" }.Single(type => Is(resolved, type));
     }
 
-    private static bool IsValue(MessageDescriptor message) => message == Money.Descriptor || message == Measure.Descriptor || Wire.IsPair(message);
+    private static bool IsValue(MessageDescriptor message) =>
+        message == Money.Descriptor || message == Measure.Descriptor || Wire.IsPair(message);
 
-    private static bool Is(JsonNode schema, string type) => schema["type"] switch
-    {
-        JsonArray types => types.Any(one => one!.GetValue<string>() == type),
-        JsonValue one => one.GetValue<string>() == type,
-        _ => false,
-    };
+    private static bool Is(JsonNode schema, string type) =>
+        schema["type"] switch
+        {
+            JsonArray types => types.Any(one => one!.GetValue<string>() == type),
+            JsonValue one => one.GetValue<string>() == type,
+            _ => false,
+        };
 
     private static bool IsNullable(JsonNode schema) =>
         Is(schema, "null") || (schema["oneOf"] is JsonArray either && either.Any(one => Is(one!, "null")));
 
     private static JsonNode Resolved(JsonNode schema)
     {
-        JsonNode target = schema["oneOf"] is JsonArray either && either.FirstOrDefault(one => one!["$ref"] is not null) is { } reference ? reference : schema;
+        JsonNode target =
+            schema["oneOf"] is JsonArray either && either.FirstOrDefault(one => one!["$ref"] is not null) is { } reference
+                ? reference
+                : schema;
         return target["$ref"]?.GetValue<string>() is { } path ? Document["components"]!["schemas"]![path.Split('/')[^1]]! : target;
     }
 }

@@ -12,10 +12,17 @@ namespace CushionService.Tests.BothDoors;
 public sealed class WhatIfTests(RunningService service) : IClassFixture<RunningService>
 {
     [Fact]
-    public Task Comparisons_are_alike() => AlikeAsync("comparisons", 24, WhatIfOrders.Compared, async order => await service.Calls.CompareAsync(new() { Order = order }));
+    public Task Comparisons_are_alike() =>
+        AlikeAsync("comparisons", 24, WhatIfOrders.Compared, async order => await service.Calls.CompareAsync(new() { Order = order }));
 
     [Fact]
-    public Task Fits_are_alike() => AlikeAsync("fits", 6, number => WhatIfOrders.OnHand(number, 1), async order => await service.Calls.FitAsync(new() { Order = order }));
+    public Task Fits_are_alike() =>
+        AlikeAsync(
+            "fits",
+            6,
+            number => WhatIfOrders.OnHand(number, 1),
+            async order => await service.Calls.FitAsync(new() { Order = order })
+        );
 
     [Theory]
     [InlineData("quotes")]
@@ -42,13 +49,17 @@ public sealed class WhatIfTests(RunningService service) : IClassFixture<RunningS
     [Fact]
     public async Task Faults_of_candidates_and_offcuts_are_told_with_their_places()
     {
-        JsonObject compared = WhatIfOrders.Compared(1), onHand = WhatIfOrders.OnHand(1);
+        JsonObject compared = WhatIfOrders.Compared(1),
+            onHand = WhatIfOrders.OnHand(1);
         compared["candidates"]![0]!["fabric"] = "silk";
         compared["candidates"]!.AsArray().Add(new JsonObject { ["fabric"] = "cloth-1" });
         onHand["fabrics"]![0]!["onHand"]![0]!["width"] = "2000 in";
         onHand["fabrics"]![0]!["onHand"]!.AsArray().Add(new JsonObject { ["width"] = 20, ["quantity"] = 0 });
 
-        Assert.Equal(["/candidates/0/fabric unknown-fabric", "/candidates/1/options required"], (await FaultsAsync("comparisons", compared)).Order());
+        Assert.Equal(
+            ["/candidates/0/fabric unknown-fabric", "/candidates/1/options required"],
+            (await FaultsAsync("comparisons", compared)).Order()
+        );
         string[] faults = await FaultsAsync("fits", onHand);
         Assert.Contains("/fabrics/0/onHand/0/width out-of-range", faults);
         Assert.Contains(faults, fault => fault.EndsWith("/length required", StringComparison.Ordinal));

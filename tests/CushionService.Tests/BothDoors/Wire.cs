@@ -24,7 +24,9 @@ internal static class Wire
                 foreach (JsonNode? element in list)
                 {
                     // A pair of coordinates is a list of two in JSON, and a message of its own.
-                    JsonNode entry = element is JsonArray pair ? new JsonObject { ["x"] = pair[0]!.DeepClone(), ["y"] = pair[1]!.DeepClone() } : element!;
+                    JsonNode entry = element is JsonArray pair
+                        ? new JsonObject { ["x"] = pair[0]!.DeepClone(), ["y"] = pair[1]!.DeepClone() }
+                        : element!;
                     repeated.Add(Value(entry, field));
                 }
             }
@@ -44,43 +46,58 @@ internal static class Wire
         foreach (FieldDescriptor field in message.Descriptor.Fields.InDeclarationOrder())
         {
             object? value = field.Accessor.GetValue(message);
-            json[field.JsonName] = field.IsRepeated
-                ? List((System.Collections.IList)value!, field)
-                : value is null || (field.HasPresence && !field.Accessor.HasValue(message)) ? null : Node(value, field);
+            json[field.JsonName] =
+                field.IsRepeated ? List((System.Collections.IList)value!, field)
+                : value is null || (field.HasPresence && !field.Accessor.HasValue(message)) ? null
+                : Node(value, field);
         }
 
         return json;
     }
 
     /// <summary>JSON in one form for both doors: no member is missing that the other writes, no empty list stands for none, amounts are numbers.</summary>
-    public static JsonNode? Plain(JsonNode? node, string name = "") => node switch
-    {
-        JsonObject record => new JsonObject(record.Select(member => KeyValuePair.Create(member.Key, Plain(member.Value, member.Key))).Concat(Missing(record))),
-        JsonArray list => new JsonArray([.. list.Select(element => Plain(element))]),
-        null => name == "points" ? new JsonArray() : null,
-        _ when name is "unitPrice" or "amount" or "total" or "cutFee" => decimal.Parse(node.GetValue<string>(), CultureInfo.InvariantCulture) / 1.000000000m,
-        _ => node.DeepClone(),
-    };
+    public static JsonNode? Plain(JsonNode? node, string name = "") =>
+        node switch
+        {
+            JsonObject record => new JsonObject(
+                record.Select(member => KeyValuePair.Create(member.Key, Plain(member.Value, member.Key))).Concat(Missing(record))
+            ),
+            JsonArray list => new JsonArray([.. list.Select(element => Plain(element))]),
+            null => name == "points" ? new JsonArray() : null,
+            _ when name is "unitPrice" or "amount" or "total" or "cutFee" => decimal.Parse(
+                node.GetValue<string>(),
+                CultureInfo.InvariantCulture
+            ) / 1.000000000m,
+            _ => node.DeepClone(),
+        };
 
     // The range of a violation is left out of JSON where none applies.
     private static IEnumerable<KeyValuePair<string, JsonNode?>> Missing(JsonObject record) =>
         record.ContainsKey("pointer") && record.ContainsKey("code")
-            ? new[] { "minimum", "maximum" }.Where(name => !record.ContainsKey(name)).Select(name => KeyValuePair.Create<string, JsonNode?>(name, null))
+            ? new[] { "minimum", "maximum" }
+                .Where(name => !record.ContainsKey(name))
+                .Select(name => KeyValuePair.Create<string, JsonNode?>(name, null))
             : [];
 
-    private static object Value(JsonNode value, FieldDescriptor field) => field.FieldType switch
-    {
-        FieldType.Message when field.MessageType == Money.Descriptor => Amount(value.GetValue<string>()),
-        FieldType.Message when field.MessageType == Measure.Descriptor => value.GetValueKind() == JsonValueKind.Number
-            ? new Measure { Number = value.GetValue<double>() }
-            : new Measure { Text = value.GetValue<string>() },
-        FieldType.Message => Message(value.AsObject(), field.MessageType),
-        FieldType.Enum => Enum.ToObject(field.EnumType.ClrType, field.EnumType.Values.Single(known => Word(known) == value.GetValue<string>()).Number),
-        FieldType.Double => value.GetValueKind() == JsonValueKind.Number ? double.Parse(value.ToJsonString(), CultureInfo.InvariantCulture) : throw new ArgumentException(field.Name),
-        FieldType.Int32 => value.GetValue<int>(),
-        FieldType.Bool => value.GetValue<bool>(),
-        _ => value.GetValue<string>(),
-    };
+    private static object Value(JsonNode value, FieldDescriptor field) =>
+        field.FieldType switch
+        {
+            FieldType.Message when field.MessageType == Money.Descriptor => Amount(value.GetValue<string>()),
+            FieldType.Message when field.MessageType == Measure.Descriptor => value.GetValueKind() == JsonValueKind.Number
+                ? new Measure { Number = value.GetValue<double>() }
+                : new Measure { Text = value.GetValue<string>() },
+            FieldType.Message => Message(value.AsObject(), field.MessageType),
+            FieldType.Enum => Enum.ToObject(
+                field.EnumType.ClrType,
+                field.EnumType.Values.Single(known => Word(known) == value.GetValue<string>()).Number
+            ),
+            FieldType.Double => value.GetValueKind() == JsonValueKind.Number
+                ? double.Parse(value.ToJsonString(), CultureInfo.InvariantCulture)
+                : throw new ArgumentException(field.Name),
+            FieldType.Int32 => value.GetValue<int>(),
+            FieldType.Bool => value.GetValue<bool>(),
+            _ => value.GetValue<string>(),
+        };
 
     private static Money Amount(string text)
     {
@@ -91,19 +108,23 @@ internal static class Wire
     private static JsonArray List(System.Collections.IList values, FieldDescriptor field) =>
         new([.. values.Cast<object>().Select(value => Node(value, field))]);
 
-    private static JsonNode? Node(object value, FieldDescriptor field) => value switch
-    {
-        Money money => money.Units + money.Nanos / 1_000_000_000m,
-        IMessage inner => IsPair(inner.Descriptor) ? new JsonArray([.. Json(inner).Select(member => member.Value?.DeepClone())]) : Json(inner),
-        Enum choice => Word(field.EnumType.FindValueByNumber(Convert.ToInt32(choice, CultureInfo.InvariantCulture))),
-        double number => number,
-        int number => number,
-        bool truth => truth,
-        _ => (string)value,
-    };
+    private static JsonNode? Node(object value, FieldDescriptor field) =>
+        value switch
+        {
+            Money money => money.Units + money.Nanos / 1_000_000_000m,
+            IMessage inner => IsPair(inner.Descriptor)
+                ? new JsonArray([.. Json(inner).Select(member => member.Value?.DeepClone())])
+                : Json(inner),
+            Enum choice => Word(field.EnumType.FindValueByNumber(Convert.ToInt32(choice, CultureInfo.InvariantCulture))),
+            double number => number,
+            int number => number,
+            bool truth => truth,
+            _ => (string)value,
+        };
 
     /// <summary>Whether a message is a pair of coordinates.</summary>
-    public static bool IsPair(MessageDescriptor message) => message.Fields.InDeclarationOrder().Select(field => field.Name).SequenceEqual(["x", "y"]);
+    public static bool IsPair(MessageDescriptor message) =>
+        message.Fields.InDeclarationOrder().Select(field => field.Name).SequenceEqual(["x", "y"]);
 
     /// <summary>The contract's word for a value: <c>CLOSURE_KIND_HAND_SEWN</c> is hand-sewn.</summary>
     public static string Word(EnumValueDescriptor value)

@@ -21,14 +21,18 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
         for (int number = 0; number < Count; number++)
         {
             JsonObject order = WhatIfOrders.Compared(number);
-            if (new OrderDesk().Compare(OrderBody.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())).Order!, CancellationToken.None).Answer is not { } compared)
+            if (
+                new OrderDesk().Compare(OrderBody.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())).Order!, CancellationToken.None).Answer
+                is not { } compared
+            )
             {
                 continue;
             }
 
             JsonNode answer = JsonSerializer.SerializeToNode(compared, Json.Options)!;
             JsonObject[] options = [.. answer["options"]!.AsArray().Select(option => option!.AsObject())];
-            int asked = order["candidates"]![0]!["options"]!.AsArray().Count * (order["candidates"]![0]!["separate"]!.GetValue<bool>() ? 2 : 1);
+            int asked =
+                order["candidates"]![0]!["options"]!.AsArray().Count * (order["candidates"]![0]!["separate"]!.GetValue<bool>() ? 2 : 1);
             Assert.Equal(asked, options.Length);
             Assert.Equal(options.Select(Rank).Order(), options.Select(Rank));
             ranked += options.Count(option => Rank(option).Class == 0) > 1 ? 1 : 0;
@@ -78,7 +82,9 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
     [Fact]
     public async Task What_changes_reads_in_one_line()
     {
-        using HttpResponseMessage response = await service.PostAsync("comparisons", """
+        using HttpResponseMessage response = await service.PostAsync(
+            "comparisons",
+            """
             {"units":"in","currency":"USD",
              "pieces":[{"id":"runner","quantity":2,"width":30,"length":40}],
              "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}}],
@@ -87,30 +93,45 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
                {"id":"narrow","width":20,"sold":{"unit":"yd","step":"1/8"}},
                {"id":"railroaded","width":54,"rotation":"quarter-turns","sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}},
                {"id":"unpriced","width":60,"sold":{"unit":"yd","step":"1/8"}}]}]}
-            """);
+            """
+        );
         JsonObject answer = await response.JsonAsync();
-        Dictionary<string, JsonNode> options = answer["options"]!.AsArray().ToDictionary(option => option!["option"]!.GetValue<string>(), option => option!);
+        Dictionary<string, JsonNode> options = answer["options"]!
+            .AsArray()
+            .ToDictionary(option => option!["option"]!.GetValue<string>(), option => option!);
 
         // By hand: 80 in side after side is 2 1/4 yd, 45.00; two across 60 in are 40 in, 1 1/8 yd, 27.00; turned, 40 across and 60 along, 1 3/4 yd, 35.00.
         Assert.Equal("45.00", answer["given"]!["total"]!.GetValue<string>());
-        Assert.Equal(["wide", "railroaded", "unpriced", "narrow"], answer["options"]!.AsArray().Select(option => option!["option"]!.GetValue<string>()));
+        Assert.Equal(
+            ["wide", "railroaded", "unpriced", "narrow"],
+            answer["options"]!.AsArray().Select(option => option!["option"]!.GetValue<string>())
+        );
         Assert.Equal("27.00", options["wide"]["total"]!.GetValue<string>());
         Assert.Equal("35.00", options["railroaded"]["total"]!.GetValue<string>());
-        Assert.Equal("width 60 instead of 54, price amount 24 instead of 20: 1 1/8 yd of main instead of 2 1/4 yd of main, 18.00 USD less", options["wide"]["change"]!.GetValue<string>());
-        Assert.Equal(["wider-than-cloth"], options["narrow"]["violations"]!.AsArray().Select(violation => violation!["code"]!.GetValue<string>()));
+        Assert.Equal(
+            "width 60 instead of 54, price amount 24 instead of 20: 1 1/8 yd of main instead of 2 1/4 yd of main, 18.00 USD less",
+            options["wide"]["change"]!.GetValue<string>()
+        );
+        Assert.Equal(
+            ["wider-than-cloth"],
+            options["narrow"]["violations"]!.AsArray().Select(violation => violation!["code"]!.GetValue<string>())
+        );
     }
 
     [Fact]
     public async Task Separate_cutting_buys_a_length_for_each_cushion()
     {
-        using HttpResponseMessage response = await service.PostAsync("comparisons", """
+        using HttpResponseMessage response = await service.PostAsync(
+            "comparisons",
+            """
             {"units":"in","currency":"USD",
              "cushions":[
                {"id":"a","construction":"knife-edge","outline":{"kind":"rectangle","width":18,"depth":18},"closure":{"kind":"hand-sewn"}},
                {"id":"b","construction":"knife-edge","outline":{"kind":"rectangle","width":14,"depth":14},"closure":{"kind":"hand-sewn"}}],
              "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}}],
              "candidates":[{"fabric":"main","separate":true,"options":[{"id":"same","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}}]}]}
-            """);
+            """
+        );
         JsonArray options = (await response.JsonAsync())["options"]!.AsArray();
 
         Assert.Equal([false, true], options.Select(option => option!["separate"]!.GetValue<bool>()));
@@ -127,9 +148,12 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
         }
 
         string[] unpriced = [.. option["unpriced"]!.AsArray().Select(item => item!.GetValue<string>())];
-        decimal metres = option["yardage"]!.AsArray().Sum(line => line!["soldLength"]!.GetValue<decimal>() * (line["soldUnit"]!.GetValue<string>() == "yd" ? 0.9144m : 1));
+        decimal metres = option["yardage"]!
+            .AsArray()
+            .Sum(line => line!["soldLength"]!.GetValue<decimal>() * (line["soldUnit"]!.GetValue<string>() == "yd" ? 0.9144m : 1));
         return option["yardage"]!.AsArray().Any(line => unpriced.Contains(line!["fabric"]!.GetValue<string>()))
-            ? (1, decimal.Round(metres, 6)) : (0, decimal.Parse(option["total"]!.GetValue<string>(), CultureInfo.InvariantCulture));
+            ? (1, decimal.Round(metres, 6))
+            : (0, decimal.Parse(option["total"]!.GetValue<string>(), CultureInfo.InvariantCulture));
     }
 
     private static JsonNode At(JsonNode root, string pointer) =>

@@ -14,7 +14,11 @@ public sealed class ArchitectureTests
     [InlineData("Documents", "Rest")]
     public void A_folder_does_not_reach_for_another(string folder, string other)
     {
-        string[] files = Directory.GetFiles(Path.Combine(Repository.Root, "src", "CushionService", folder), "*.cs", SearchOption.AllDirectories);
+        string[] files = Directory.GetFiles(
+            Path.Combine(Repository.Root, "src", "CushionService", folder),
+            "*.cs",
+            SearchOption.AllDirectories
+        );
         Regex reach = new($@"(using |[^\w.]|global::)(CushionService\.)?{other}\.[A-Z]|using CushionService\.{other};");
 
         Assert.NotEmpty(files);

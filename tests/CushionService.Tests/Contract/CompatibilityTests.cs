@@ -43,7 +43,11 @@ public sealed class CompatibilityTests
     private static void Change(JsonNode document, string pointer, string? value)
     {
         string[] steps = [.. pointer[1..].Split('/').Select(step => step.Replace("~1", "/", StringComparison.Ordinal))];
-        JsonNode holder = steps[..^1].Aggregate(document, (node, step) => node[step] ?? throw new InvalidOperationException($"The baseline has no {step} of {pointer}."));
+        JsonNode holder = steps[..^1]
+            .Aggregate(
+                document,
+                (node, step) => node[step] ?? throw new InvalidOperationException($"The baseline has no {step} of {pointer}.")
+            );
         JsonNode? changed = value is null ? null : JsonNode.Parse(value);
         if (holder is JsonArray list)
         {

@@ -27,7 +27,8 @@ internal static class ContractDifference
             }
         }
 
-        HashSet<string> asked = Reached(old, "requestBody"), told = Reached(old, "responses");
+        HashSet<string> asked = Reached(old, "requestBody"),
+            told = Reached(old, "responses");
         foreach ((string name, JsonNode? schema) in old["components"]!["schemas"]!.AsObject())
         {
             if (now["components"]!["schemas"]![name] is { } changed)
@@ -45,10 +46,14 @@ internal static class ContractDifference
 
     private static void Operation(string name, JsonNode old, JsonNode now, List<string> found)
     {
-        Dictionary<string, JsonNode> parameters = ByName(now), before = ByName(old);
+        Dictionary<string, JsonNode> parameters = ByName(now),
+            before = ByName(old);
         found.AddRange(before.Keys.Where(key => !parameters.ContainsKey(key)).Select(key => $"{name}: the parameter {key} is gone"));
-        found.AddRange(parameters.Where(pair => IsRequired(pair.Value) && !(before.TryGetValue(pair.Key, out JsonNode? was) && IsRequired(was)))
-            .Select(pair => $"{name}: the parameter {pair.Key} is required"));
+        found.AddRange(
+            parameters
+                .Where(pair => IsRequired(pair.Value) && !(before.TryGetValue(pair.Key, out JsonNode? was) && IsRequired(was)))
+                .Select(pair => $"{name}: the parameter {pair.Key} is required")
+        );
         foreach ((string status, JsonNode? response) in old["responses"]!.AsObject())
         {
             JsonNode? changed = now["responses"]![status];
@@ -58,17 +63,25 @@ internal static class ContractDifference
                 continue;
             }
 
-            found.AddRange((response!["content"]?.AsObject() ?? []).Where(form => changed["content"]?[form.Key] is null).Select(form => $"{name}: {status} as {form.Key} is gone"));
+            found.AddRange(
+                (response!["content"]?.AsObject() ?? [])
+                    .Where(form => changed["content"]?[form.Key] is null)
+                    .Select(form => $"{name}: {status} as {form.Key} is gone")
+            );
         }
 
-        found.AddRange((old["requestBody"]?["content"]?.AsObject() ?? []).Where(form => now["requestBody"]?["content"]?[form.Key] is null)
-            .Select(form => $"{name}: an order as {form.Key} is gone"));
+        found.AddRange(
+            (old["requestBody"]?["content"]?.AsObject() ?? [])
+                .Where(form => now["requestBody"]?["content"]?[form.Key] is null)
+                .Select(form => $"{name}: an order as {form.Key} is gone")
+        );
     }
 
     private static void Schema(string name, JsonNode old, JsonNode now, bool asked, bool told, List<string> found)
     {
         Type(name, old, now, found);
-        string[] required = Required(old), requiredNow = Required(now);
+        string[] required = Required(old),
+            requiredNow = Required(now);
         if (asked)
         {
             found.AddRange(requiredNow.Except(required).Select(property => $"{name}.{property} is required"));
@@ -98,7 +111,8 @@ internal static class ContractDifference
     {
         foreach (string word in (string[])["type", "$ref", "items", "oneOf", "anyOf", "allOf"])
         {
-            JsonNode? was = Bare(old[word]), becomes = Bare(now[word]);
+            JsonNode? was = Bare(old[word]),
+                becomes = Bare(now[word]);
             if (!JsonNode.DeepEquals(was, becomes))
             {
                 found.Add($"{name} has another type: {was?.ToJsonString()} becomes {becomes?.ToJsonString()}");
@@ -107,18 +121,26 @@ internal static class ContractDifference
     }
 
     // Words for people and ranges are no part of a type.
-    private static JsonNode? Bare(JsonNode? node) => node switch
-    {
-        JsonObject record => new JsonObject(record.Where(pair => pair.Key is "type" or "$ref" or "items" or "oneOf" or "anyOf" or "allOf")
-            .Select(pair => new KeyValuePair<string, JsonNode?>(pair.Key, Bare(pair.Value)))),
-        JsonArray list => new JsonArray([.. list.Select(Bare)]),
-        _ => node?.DeepClone(),
-    };
+    private static JsonNode? Bare(JsonNode? node) =>
+        node switch
+        {
+            JsonObject record => new JsonObject(
+                record
+                    .Where(pair => pair.Key is "type" or "$ref" or "items" or "oneOf" or "anyOf" or "allOf")
+                    .Select(pair => new KeyValuePair<string, JsonNode?>(pair.Key, Bare(pair.Value)))
+            ),
+            JsonArray list => new JsonArray([.. list.Select(Bare)]),
+            _ => node?.DeepClone(),
+        };
 
     private static HashSet<string> Reached(JsonNode document, string part)
     {
         HashSet<string> reached = [];
-        foreach (JsonNode? operation in document["paths"]!.AsObject().SelectMany(path => path.Value!.AsObject().Where(pair => Methods.Contains(pair.Key)).Select(pair => pair.Value)))
+        foreach (
+            JsonNode? operation in document["paths"]!
+                .AsObject()
+                .SelectMany(path => path.Value!.AsObject().Where(pair => Methods.Contains(pair.Key)).Select(pair => pair.Value))
+        )
         {
             Follow(operation![part]);
         }
@@ -152,11 +174,15 @@ internal static class ContractDifference
     }
 
     private static Dictionary<string, JsonNode> ByName(JsonNode operation) =>
-        (operation["parameters"]?.AsArray() ?? []).ToDictionary(parameter => $"{parameter!["in"]} {parameter["name"]}", parameter => parameter!);
+        (operation["parameters"]?.AsArray() ?? []).ToDictionary(
+            parameter => $"{parameter!["in"]} {parameter["name"]}",
+            parameter => parameter!
+        );
 
     private static bool IsRequired(JsonNode parameter) => parameter["required"]?.GetValue<bool>() == true;
 
-    private static string[] Required(JsonNode schema) => [.. (schema["required"]?.AsArray() ?? []).Select(name => name!.GetValue<string>())];
+    private static string[] Required(JsonNode schema) =>
+        [.. (schema["required"]?.AsArray() ?? []).Select(name => name!.GetValue<string>())];
 
     private static IEnumerable<string> Words(JsonNode schema) => (schema["enum"]?.AsArray() ?? []).Select(word => word!.ToJsonString());
 }

@@ -39,7 +39,14 @@ public sealed class CutSheetTests
     [Fact]
     public void Ids_are_unique_in_the_document()
     {
-        string[] ids = [.. CutSheet.Write(Scenarios.Terrace()).Split(" id=\"").Skip(1).Select(rest => rest[..rest.IndexOf('"', StringComparison.Ordinal)])];
+        string[] ids =
+        [
+            .. CutSheet
+                .Write(Scenarios.Terrace())
+                .Split(" id=\"")
+                .Skip(1)
+                .Select(rest => rest[..rest.IndexOf('"', StringComparison.Ordinal)]),
+        ];
         Assert.NotEmpty(ids);
         Assert.Equal(ids.Length, ids.Distinct().Count());
     }
@@ -72,11 +79,11 @@ public sealed class CutSheetTests
         }
 
         string[] Documents() =>
-        [
-            .. scenarios.Select(scenario => CutSheet.Write(scenario.Quote)),
-            .. Scenarios.Nook().Pieces.Select(piece => PieceDrawing.Draw(piece, Units.In)),
-            .. TruePattern.Sheets(Scenarios.Nook().Pieces[8], Units.In, Paper.Letter),
-        ];
+            [
+                .. scenarios.Select(scenario => CutSheet.Write(scenario.Quote)),
+                .. Scenarios.Nook().Pieces.Select(piece => PieceDrawing.Draw(piece, Units.In)),
+                .. TruePattern.Sheets(Scenarios.Nook().Pieces[8], Units.In, Paper.Letter),
+            ];
     }
 
     [Theory]

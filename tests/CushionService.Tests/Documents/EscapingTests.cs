@@ -11,17 +11,17 @@ namespace CushionService.Tests.Documents;
 public sealed class EscapingTests
 {
     public static TheoryData<string> Hostile =>
-    [
-        "<script>alert(1)</script>",
-        "\"><img src=x onerror=alert(1)>",
-        "'\" onload='alert(1)",
-        "</title></svg></style><script>alert(1)</script>",
-        "]]>&lt;script&gt;&#60;script>",
-        "\0\u0001\u0008\u001B[31m\u007F\u0085\uFFFE\uFFFF\uD800",
-        "\u202Egnp.exe\u2066\u2028",
-        "\"; } body { background: url(https://example.org) } @import \"x",
-        "\\\"\\3C /style>\nline\ttab",
-    ];
+        [
+            "<script>alert(1)</script>",
+            "\"><img src=x onerror=alert(1)>",
+            "'\" onload='alert(1)",
+            "</title></svg></style><script>alert(1)</script>",
+            "]]>&lt;script&gt;&#60;script>",
+            "\0\u0001\u0008\u001B[31m\u007F\u0085\uFFFE\uFFFF\uD800",
+            "\u202Egnp.exe\u2066\u2028",
+            "\"; } body { background: url(https://example.org) } @import \"x",
+            "\\\"\\3C /style>\nline\ttab",
+        ];
 
     [Theory]
     [MemberData(nameof(Hostile))]
@@ -29,12 +29,25 @@ public sealed class EscapingTests
     {
         (QuoteAnswer quote, PieceAnswer piece) = Order(text);
         string expected = PrintableText.Of(text);
-        foreach (string svg in (string[])[LayoutDrawing.Draw(quote.Layouts[0], quote.Pieces, quote.Units, quote.Yardage[0]), PieceDrawing.Draw(piece, quote.Units), .. TruePattern.Sheets(piece, quote.Units, Paper.A4)])
+        foreach (
+            string svg in (string[])
+                [
+                    LayoutDrawing.Draw(quote.Layouts[0], quote.Pieces, quote.Units, quote.Yardage[0]),
+                    PieceDrawing.Draw(piece, quote.Units),
+                    .. TruePattern.Sheets(piece, quote.Units, Paper.A4),
+                ]
+        )
         {
             XElement root = XElement.Parse(svg);
             Assert.All(root.DescendantsAndSelf(), element => Assert.Contains(element.Name.LocalName, Allowed));
-            Assert.All(root.DescendantsAndSelf().Attributes(), attribute => Assert.False(attribute.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase)));
-            Assert.Contains(root.DescendantNodesAndSelf().OfType<XText>(), node => node.Value.Contains(expected.Trim(), StringComparison.Ordinal) || node.Value.Contains('…', StringComparison.Ordinal));
+            Assert.All(
+                root.DescendantsAndSelf().Attributes(),
+                attribute => Assert.False(attribute.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase))
+            );
+            Assert.Contains(
+                root.DescendantNodesAndSelf().OfType<XText>(),
+                node => node.Value.Contains(expected.Trim(), StringComparison.Ordinal) || node.Value.Contains('…', StringComparison.Ordinal)
+            );
         }
     }
 
@@ -61,7 +74,19 @@ public sealed class EscapingTests
         Assert.Equal("Größe 座布団 वस्त्र 🧵", PrintableText.Of("Größe 座布団 वस्त्र 🧵"));
 
     private static readonly string[] Allowed =
-        ["svg", "title", "desc", "defs", "clipPath", "g", "rect", "polygon", "line", "circle", "text"];
+    [
+        "svg",
+        "title",
+        "desc",
+        "defs",
+        "clipPath",
+        "g",
+        "rect",
+        "polygon",
+        "line",
+        "circle",
+        "text",
+    ];
 
     private static (QuoteAnswer Quote, PieceAnswer Piece) Order(string text)
     {
@@ -72,33 +97,97 @@ public sealed class EscapingTests
             Because = text,
             Part = text,
             Points = [new(0, 0), new(430, 0), new(430, 430), new(0, 430)],
-            Marks = [new MarkAnswer { Kind = Engine.Patterns.MarkKind.Notch, X = 215, Y = 0, Because = text }],
+            Marks =
+            [
+                new MarkAnswer
+                {
+                    Kind = Engine.Patterns.MarkKind.Notch,
+                    X = 215,
+                    Y = 0,
+                    Because = text,
+                },
+            ],
         };
         LayoutAnswer layout = quote.Layouts[0];
-        return (quote with
-        {
-            Reference = text,
-            Engine = text,
-            Pieces = [piece, .. quote.Pieces.Skip(1)],
-            Layouts = [layout with { Fabric = text, Placements = [.. layout.Placements.Select(at => at.Piece == "pillow/front" ? at with { Piece = text } : at)] }],
-            Yardage = [quote.Yardage[0] with { Fabric = text, Because = text }],
-            Materials = [.. quote.Materials.Select(material => material with { Item = text, Because = text })],
-            Cost = new CostAnswer
+        return (
+            quote with
             {
-                Currency = text,
-                Lines = [],
-                Labour = [new LabourLineAnswer { Cushion = text, Operation = text, Times = 1, Minutes = 1, Amount = text }],
-                Additions = [new CostAdditionAnswer { Kind = Engine.Costing.CostAdditionKind.Overhead, Amount = text, Because = text }],
-                Total = text,
-                Shares = [new CostShareAnswer { Cushion = text, Quantity = 1, Amount = text }, new CostShareAnswer { Quantity = 1, Amount = text }],
-                Tax = text,
-                Unpriced = [text],
+                Reference = text,
+                Engine = text,
+                Pieces = [piece, .. quote.Pieces.Skip(1)],
+                Layouts =
+                [
+                    layout with
+                    {
+                        Fabric = text,
+                        Placements = [.. layout.Placements.Select(at => at.Piece == "pillow/front" ? at with { Piece = text } : at)],
+                    },
+                ],
+                Yardage = [quote.Yardage[0] with { Fabric = text, Because = text }],
+                Materials = [.. quote.Materials.Select(material => material with { Item = text, Because = text })],
+                Cost = new CostAnswer
+                {
+                    Currency = text,
+                    Lines = [],
+                    Labour =
+                    [
+                        new LabourLineAnswer
+                        {
+                            Cushion = text,
+                            Operation = text,
+                            Times = 1,
+                            Minutes = 1,
+                            Amount = text,
+                        },
+                    ],
+                    Additions =
+                    [
+                        new CostAdditionAnswer
+                        {
+                            Kind = Engine.Costing.CostAdditionKind.Overhead,
+                            Amount = text,
+                            Because = text,
+                        },
+                    ],
+                    Total = text,
+                    Shares =
+                    [
+                        new CostShareAnswer
+                        {
+                            Cushion = text,
+                            Quantity = 1,
+                            Amount = text,
+                        },
+                        new CostShareAnswer { Quantity = 1, Amount = text },
+                    ],
+                    Tax = text,
+                    Unpriced = [text],
+                },
+                Steps =
+                [
+                    new StepAnswer
+                    {
+                        Number = 1,
+                        Text = text,
+                        Pieces = [text],
+                    },
+                ],
+                Seams =
+                [
+                    new SeamAnswer
+                    {
+                        Cushion = text,
+                        One = [text],
+                        Other = [text],
+                        Length = 1,
+                        Lap = 0,
+                    },
+                ],
+                Cautions = [new CautionAnswer(text, text)],
+                Warnings = [new Violation("", text, text)],
             },
-            Steps = [new StepAnswer { Number = 1, Text = text, Pieces = [text] }],
-            Seams = [new SeamAnswer { Cushion = text, One = [text], Other = [text], Length = 1, Lap = 0 }],
-            Cautions = [new CautionAnswer(text, text)],
-            Warnings = [new Violation("", text, text)],
-        }, piece);
+            piece
+        );
     }
 
     private static bool IsOfThePage(string tag) => tag is not ("line" or "text" or "/text" or "g" or "/g" or "polygon");

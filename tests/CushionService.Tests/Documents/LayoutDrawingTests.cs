@@ -64,7 +64,9 @@ public sealed class LayoutDrawingTests
         {
             var drawing = new ParsedDrawing(LayoutDrawing.Draw(layout, answer.Pieces, answer.Units));
             Dictionary<(string, string), double[]> pieces = drawing.PieceGroups.ToDictionary(
-                group => (group.Attribute("data-piece")!.Value, group.Attribute("data-copy")!.Value), drawing.Seen);
+                group => (group.Attribute("data-piece")!.Value, group.Attribute("data-copy")!.Value),
+                drawing.Seen
+            );
             foreach (XElement text in drawing.All("text").Where(text => text.Parent!.Attribute("data-label") is not null))
             {
                 double[] piece = pieces[(text.Parent!.Attribute("data-label")!.Value, text.Parent.Attribute("data-copy")!.Value)];
@@ -125,7 +127,11 @@ public sealed class LayoutDrawingTests
         string yards = LayoutDrawing.Draw(nook.Layouts[0], nook.Pieces, nook.Units, nook.Yardage[0]);
         Assert.Contains(">1\u00A01/8\u00A0yd<", yards.Replace(' ', '\u00A0'), StringComparison.Ordinal);
         QuoteAnswer pillow = Scenarios.Pillow();
-        Assert.Contains(">0.1 m<", LayoutDrawing.Draw(pillow.Layouts[0], pillow.Pieces, pillow.Units, pillow.Yardage[0]), StringComparison.Ordinal);
+        Assert.Contains(
+            ">0.1 m<",
+            LayoutDrawing.Draw(pillow.Layouts[0], pillow.Pieces, pillow.Units, pillow.Yardage[0]),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -173,7 +179,8 @@ public sealed class LayoutDrawingTests
         {
             Assert.Equal(
                 [placement.X, placement.Y, placement.Width, placement.Length],
-                new[] { "x", "y", "width", "height" }.Select(name => ParsedDrawing.Number(shape, name)));
+                new[] { "x", "y", "width", "height" }.Select(name => ParsedDrawing.Number(shape, name))
+            );
             return;
         }
 

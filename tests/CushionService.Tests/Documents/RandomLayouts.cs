@@ -12,7 +12,12 @@ internal static class RandomLayouts
     {
         var random = new Random(seed);
         Units units = (Units)random.Next(3);
-        double scale = units switch { Units.In => 1, Units.Cm => 2.5, _ => 25 };
+        double scale = units switch
+        {
+            Units.In => 1,
+            Units.Cm => 2.5,
+            _ => 25,
+        };
         double width = scale * (20 + random.Next(60));
         PieceAnswer[] pieces = [.. Enumerable.Range(0, 1 + random.Next(10)).Select(i => Piece(random, i, width, scale))];
         return new LayoutsAnswer
@@ -29,11 +34,20 @@ internal static class RandomLayouts
     {
         double width = Sixteenths(random, Math.Min(50 * scale, clothWidth), scale);
         double length = Sixteenths(random, 40 * scale, scale);
-        PieceAnswer piece = Scenarios.Piece($"cushion-{i}/part", "cloth", 1 + random.Next(5), width, length, (Rotations)random.Next(3), "at random");
+        PieceAnswer piece = Scenarios.Piece(
+            $"cushion-{i}/part",
+            "cloth",
+            1 + random.Next(5),
+            width,
+            length,
+            (Rotations)random.Next(3),
+            "at random"
+        );
         return random.Next(3) == 0 ? piece with { Points = Corners(random, width, length) } : piece;
     }
 
-    private static double Sixteenths(Random random, double most, double scale) => scale / 16 * (8 + random.Next((int)(most / scale * 16) - 8));
+    private static double Sixteenths(Random random, double most, double scale) =>
+        scale / 16 * (8 + random.Next((int)(most / scale * 16) - 8));
 
     // An ell, a trapezoid or a polygon inscribed in the box's ellipse; each touches all four sides.
     private static PointAnswer[] Corners(Random random, double width, double length)
@@ -44,7 +58,13 @@ internal static class RandomLayouts
         {
             0 => [new(0, 0), new(width, 0), new(width, y), new(x, y), new(x, length), new(0, length)],
             1 => [new(0, 0), new(width, 0), new(x, length), new(x / 2, length)],
-            _ => [.. Enumerable.Range(0, 24).Select(i => Math.PI * i / 12).Select(angle => new PointAnswer(width / 2 * (1 + Math.Cos(angle)), length / 2 * (1 + Math.Sin(angle))))],
+            _ =>
+            [
+                .. Enumerable
+                    .Range(0, 24)
+                    .Select(i => Math.PI * i / 12)
+                    .Select(angle => new PointAnswer(width / 2 * (1 + Math.Cos(angle)), length / 2 * (1 + Math.Sin(angle)))),
+            ],
         };
     }
 }

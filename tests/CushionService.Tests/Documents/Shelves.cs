@@ -11,7 +11,9 @@ internal static class Shelves
         (double x, double y, double shelf) = (0, 0, 0);
         List<PlacementAnswer> placements = [];
         var copies = pieces
-            .SelectMany(piece => Enumerable.Range(1, piece.Quantity).Select(copy => (Piece: piece, Copy: copy, Turn: Turn(piece, width, turns))))
+            .SelectMany(piece =>
+                Enumerable.Range(1, piece.Quantity).Select(copy => (Piece: piece, Copy: copy, Turn: Turn(piece, width, turns)))
+            )
             .OrderByDescending(copy => copy.Turn % 180 == 0 ? copy.Piece.Length : copy.Piece.Width);
         foreach ((PieceAnswer piece, int copy, int turn) in copies)
         {
@@ -21,7 +23,18 @@ internal static class Shelves
                 (x, y, shelf) = (0, y + shelf, 0);
             }
 
-            placements.Add(new PlacementAnswer { Piece = piece.Id, Copy = copy, X = x, Y = y, Rotation = turn, Width = across, Length = along });
+            placements.Add(
+                new PlacementAnswer
+                {
+                    Piece = piece.Id,
+                    Copy = copy,
+                    X = x,
+                    Y = y,
+                    Rotation = turn,
+                    Width = across,
+                    Length = along,
+                }
+            );
             (x, shelf) = (x + across, Math.Max(shelf, along));
         }
 

@@ -10,7 +10,12 @@ internal static class TextBoxes
     {
         double size = ParsedDrawing.Number(text, "font-size");
         double width = TextWidth.Of(text.Value, text.Attribute("font-weight") is not null) * size;
-        double before = text.Attribute("text-anchor")!.Value switch { "start" => 0, "middle" => width / 2, _ => width };
+        double before = text.Attribute("text-anchor")!.Value switch
+        {
+            "start" => 0,
+            "middle" => width / 2,
+            _ => width,
+        };
         (double x, double y) = (ParsedDrawing.Number(text, "x"), ParsedDrawing.Number(text, "y"));
         return text.Attribute("transform") is null
             ? new Box(x - before, y - 0.76 * size, width, size)

@@ -44,7 +44,19 @@ public sealed class TruePatternTests
     {
         IReadOnlyList<string> sheets = TruePattern.Sheets(Round, Units.In, Paper.A4);
         Assert.Equal(10, sheets.Count); // 4 × 3 sheets, two of them wholly inside the circle
-        PieceAnswer marked = Round with { Marks = [new MarkAnswer { Kind = Engine.Patterns.MarkKind.HandleEnd, X = 12, Y = 12, Because = "inside" }] };
+        PieceAnswer marked = Round with
+        {
+            Marks =
+            [
+                new MarkAnswer
+                {
+                    Kind = Engine.Patterns.MarkKind.HandleEnd,
+                    X = 12,
+                    Y = 12,
+                    Because = "inside",
+                },
+            ],
+        };
         Assert.Equal(11, TruePattern.Sheets(marked, Units.In, Paper.A4).Count);
     }
 

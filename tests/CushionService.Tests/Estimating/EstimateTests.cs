@@ -12,16 +12,25 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
     [Fact]
     public async Task It_says_what_the_same_order_takes_in_a_call_of_its_own()
     {
-        using HttpResponseMessage response = await GetAsync(Pad + "&fabricSelvedge=1/2&fabricShrinkageLength=0.03&quantity=3&effort=standard&closure=hook-and-loop");
-        using HttpResponseMessage full = await service.PostAsync("yardage", """
+        using HttpResponseMessage response = await GetAsync(
+            Pad + "&fabricSelvedge=1/2&fabricShrinkageLength=0.03&quantity=3&effort=standard&closure=hook-and-loop"
+        );
+        using HttpResponseMessage full = await service.PostAsync(
+            "yardage",
+            """
             {"units":"in","effort":"standard",
              "cushions":[{"id":"cushion","quantity":3,"construction":"boxed","outline":{"kind":"rectangle","width":17,"depth":15},"thickness":2,"closure":{"kind":"hook-and-loop"}}],
              "fabrics":[{"id":"cloth","width":54,"selvedge":"1/2","shrinkage":{"length":0.03},"sold":{"unit":"yd","step":"1/8"}}]}
-            """);
-        JsonObject estimate = await response.JsonAsync(), line = (await full.JsonAsync())["yardage"]![0]!.AsObject();
+            """
+        );
+        JsonObject estimate = await response.JsonAsync(),
+            line = (await full.JsonAsync())["yardage"]![0]!.AsObject();
 
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
-        Assert.All(["soldLength", "soldUnit", "layoutLength", "provenMinimal", "because"], name => Assert.True(JsonNode.DeepEquals(line[name], estimate[name]), name));
+        Assert.All(
+            ["soldLength", "soldUnit", "layoutLength", "provenMinimal", "because"],
+            name => Assert.True(JsonNode.DeepEquals(line[name], estimate[name]), name)
+        );
     }
 
     [Theory]
@@ -33,10 +42,14 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
     [InlineData("width=17&fabricShrinkageLength=0.030")]
     public async Task Other_spellings_have_the_same_tag_and_answer(string spelling)
     {
-        string plain = spelling.Contains("quantity", StringComparison.Ordinal) ? Pad + "&quantity=1" : spelling.Contains("Shrinkage", StringComparison.Ordinal) ? Pad + "&fabricShrinkageLength=0.03" : Pad;
+        string plain =
+            spelling.Contains("quantity", StringComparison.Ordinal) ? Pad + "&quantity=1"
+            : spelling.Contains("Shrinkage", StringComparison.Ordinal) ? Pad + "&fabricShrinkageLength=0.03"
+            : Pad;
         string other = plain.Replace("width=17", spelling, StringComparison.Ordinal);
         other = string.Join('&', other.Split('&').DistinctBy(part => part.Split('=')[0]).Reverse());
-        using HttpResponseMessage one = await GetAsync(plain), two = await GetAsync(other);
+        using HttpResponseMessage one = await GetAsync(plain),
+            two = await GetAsync(other);
 
         Assert.Equal(HttpStatusCode.OK, two.StatusCode);
         Assert.NotNull(one.Headers.ETag);
@@ -49,8 +62,16 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
     {
         string[] queries =
         [
-            Pad, Pad.Replace("17", "17.125", StringComparison.Ordinal), Pad.Replace("17", "17 cm", StringComparison.Ordinal), Pad + "&quantity=2", Pad + "&fabricRotation=quarter-turns",
-            Pad + "&fabricSoldStep=1/4", Pad + "&effort=standard", Pad + "&closure=hand-sewn", Pad + "&fabricSelvedge=1/2", Pad + "&workroomCuttingStep=1/4",
+            Pad,
+            Pad.Replace("17", "17.125", StringComparison.Ordinal),
+            Pad.Replace("17", "17 cm", StringComparison.Ordinal),
+            Pad + "&quantity=2",
+            Pad + "&fabricRotation=quarter-turns",
+            Pad + "&fabricSoldStep=1/4",
+            Pad + "&effort=standard",
+            Pad + "&closure=hand-sewn",
+            Pad + "&fabricSelvedge=1/2",
+            Pad + "&workroomCuttingStep=1/4",
         ];
         HashSet<string> tags = [];
         foreach (string query in queries)
@@ -93,7 +114,13 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
     [InlineData(Pad + "&colour=blue", 422, "/colour unknown-field")]
     [InlineData(Pad + "&colour=blue&fold=1", 422, "/colour unknown-field", "/fold unknown-field")]
     [InlineData(Pad + "&depth=12", 422, "/depth duplicate-field")]
-    [InlineData("units=in&construction=boxed&outline=rectangle&width=about&depth=15&fabricWidth=540", 422, "/fabricWidth out-of-range", "/thickness required", "/width not-a-length")]
+    [InlineData(
+        "units=in&construction=boxed&outline=rectangle&width=about&depth=15&fabricWidth=540",
+        422,
+        "/fabricWidth out-of-range",
+        "/thickness required",
+        "/width not-a-length"
+    )]
     [InlineData("construction=boxed&outline=rectangle&width=17&depth=15&thickness=2&fabricWidth=54", 422, "/units required")]
     [InlineData("units=in&fabricWidth=54", 422, "/closure required", "/construction required", "/outline required")]
     [InlineData(Pad + "&quantity=two", 400, "/quantity wrong-type")]

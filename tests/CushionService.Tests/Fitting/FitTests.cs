@@ -22,13 +22,21 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
     [Fact]
     public void The_largest_cushion_stands_right_at_the_boundary()
     {
-        int found = 0, impossible = 0;
+        int found = 0,
+            impossible = 0;
         for (int number = 0; number < Count; number++)
         {
             Order order = OrderBody.Parse(Encoding.UTF8.GetBytes(WhatIfOrders.OnHand(number, 1).ToJsonString())).Order!;
             (FreeSize Free, SizedCushion Sizes)[] ways = [.. SizedCushion.Ways(order, 0)];
             SizedCushion sizes = ways[number % ways.Length].Sizes;
-            if (LargestStep.Find(sizes.Steps, steps => Verdict(sizes.At(steps), Effort.Quick) == FitVerdict.Fits, steps => Verdict(sizes.At(steps), Effort.Thorough)) is not var (largest, next))
+            if (
+                LargestStep.Find(
+                    sizes.Steps,
+                    steps => Verdict(sizes.At(steps), Effort.Quick) == FitVerdict.Fits,
+                    steps => Verdict(sizes.At(steps), Effort.Thorough)
+                )
+                is not var (largest, next)
+            )
             {
                 continue;
             }
@@ -52,7 +60,12 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
         for (int number = 0; number < 60; number++)
         {
             JsonObject order = WhatIfOrders.OnHand(number);
-            order["cushions"]![0]!["outline"] = new JsonObject { ["kind"] = "rectangle", ["width"] = 10, ["depth"] = 9 };
+            order["cushions"]![0]!["outline"] = new JsonObject
+            {
+                ["kind"] = "rectangle",
+                ["width"] = 10,
+                ["depth"] = 9,
+            };
             Order read = OrderBody.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())).Order!;
             Fit fit = CushionService.Fitting.Fit.Of(read, null, null, CancellationToken.None)!;
             fitting += fit.Verdict == FitVerdict.Fits ? 1 : 0;
@@ -74,41 +87,62 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
     {
         // Two 19 in squares (finished 18 in, 1/2 in seams) side by side on 40 in by 20 in leave 2 in by 20 in and 38 in by 1 in; 19 1/2 in would still fit side
         // by side, 20 in tall: the larger finished square is 19 in.
-        using HttpResponseMessage response = await service.PostAsync("fits", """
+        using HttpResponseMessage response = await service.PostAsync(
+            "fits",
+            """
             {"units":"in","cushions":[{"id":"pad","construction":"knife-edge","outline":{"kind":"rectangle","width":18,"depth":18},"closure":{"kind":"hand-sewn"}}],
              "fabrics":[{"id":"main","width":54,"rotation":"quarter-turns","sold":{"unit":"yd","step":"1/8"},"onHand":[{"width":40,"length":20}]}]}
-            """);
+            """
+        );
         JsonObject answer = await response.JsonAsync();
         JsonNode offcut = answer["fabrics"]![0]!["offcuts"]![0]!;
 
         Assert.True(answer["fits"]!.GetValue<bool>());
         Assert.Equal("fits", answer["fabrics"]![0]!["verdict"]!.GetValue<string>());
         Assert.Equal(2, offcut["placements"]!.AsArray().Count);
-        Assert.Equal([40d, 38d], offcut["left"]!.AsArray().Select(left => left!["width"]!.GetValue<double>() * left["length"]!.GetValue<double>()));
-        Assert.Equal(["both 19x19 impossible", "width 19x18 impossible", "depth 18x19 impossible"], answer["largest"]!.AsArray()
-            .Select(largest => $"{largest!["free"]} {largest["width"]}x{largest["depth"]} {largest["next"]}"));
+        Assert.Equal(
+            [40d, 38d],
+            offcut["left"]!.AsArray().Select(left => left!["width"]!.GetValue<double>() * left["length"]!.GetValue<double>())
+        );
+        Assert.Equal(
+            ["both 19x19 impossible", "width 19x18 impossible", "depth 18x19 impossible"],
+            answer["largest"]!.AsArray().Select(largest => $"{largest!["free"]} {largest["width"]}x{largest["depth"]} {largest["next"]}")
+        );
     }
 
     [Fact]
     public async Task Pieces_spread_over_all_offcuts()
     {
-        using HttpResponseMessage response = await service.PostAsync("fits", """
+        using HttpResponseMessage response = await service.PostAsync(
+            "fits",
+            """
             {"units":"in","pieces":[{"id":"square","quantity":3,"width":19,"length":19}],
              "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"onHand":[{"width":20,"length":20,"quantity":2},{"width":54,"length":19.5}]}]}
-            """);
+            """
+        );
         JsonObject answer = await response.JsonAsync();
 
         Assert.True(answer["fits"]!.GetValue<bool>());
-        Assert.Equal([1, 2, 3], answer["fabrics"]![0]!["offcuts"]!.AsArray().SelectMany(offcut => offcut!["placements"]!.AsArray()).Select(placed => placed!["copy"]!.GetValue<int>()).Order());
+        Assert.Equal(
+            [1, 2, 3],
+            answer["fabrics"]![0]!["offcuts"]!
+                .AsArray()
+                .SelectMany(offcut => offcut!["placements"]!.AsArray())
+                .Select(placed => placed!["copy"]!.GetValue<int>())
+                .Order()
+        );
     }
 
     [Fact]
     public async Task What_cannot_fit_says_so_with_what_found_no_place()
     {
-        using HttpResponseMessage response = await service.PostAsync("fits", """
+        using HttpResponseMessage response = await service.PostAsync(
+            "fits",
+            """
             {"units":"in","pieces":[{"id":"square","quantity":3,"width":19,"length":19},{"id":"runner","width":12,"length":40}],
              "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"onHand":[{"width":40,"length":20}]}]}
-            """);
+            """
+        );
         JsonNode cloth = (await response.JsonAsync())["fabrics"]![0]!;
 
         Assert.Equal("impossible", cloth["verdict"]!.GetValue<string>());
@@ -118,7 +152,8 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
     // Sold by the millimetre, a layout is searched for until it is short, not until it is short enough for a shop.
     private static readonly Length Millimetre = Length.FromMillimetres(1);
 
-    private static FitVerdict Verdict(Order order, Effort effort) => CushionService.Fitting.Fit.Of(order, null, effort, CancellationToken.None)?.Verdict ?? FitVerdict.Impossible;
+    private static FitVerdict Verdict(Order order, Effort effort) =>
+        CushionService.Fitting.Fit.Of(order, null, effort, CancellationToken.None)?.Verdict ?? FitVerdict.Impossible;
 
     private static bool LiesOnOffcut(Order order)
     {
@@ -128,11 +163,16 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
         }
 
         OffcutRoom room = fit.Fabrics[0].Layouts[0].Room;
-        Drafting drafting = Drafting.Of(fit.Drafting.Order with
-        {
-            Effort = Effort.Thorough,
-            Fabrics = [.. fit.Drafting.Order.Fabrics.Select(fabric => fabric with { Sold = new SaleRule(SaleUnit.M, Millimetre, Millimetre) })],
-        });
+        Drafting drafting = Drafting.Of(
+            fit.Drafting.Order with
+            {
+                Effort = Effort.Thorough,
+                Fabrics =
+                [
+                    .. fit.Drafting.Order.Fabrics.Select(fabric => fabric with { Sold = new SaleRule(SaleUnit.M, Millimetre, Millimetre) }),
+                ],
+            }
+        );
         return drafting.Violations.IsEmpty && QuotePipeline.LayOut(drafting, CancellationToken.None).Single().Layout.Length <= room.Length;
     }
 
@@ -145,12 +185,20 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
         ];
         for (int i = 0; i < boxes.Length; i++)
         {
-            Assert.True(boxes[i].X >= Length.Zero && boxes[i].Y >= Length.Zero && boxes[i].X + boxes[i].Width <= layout.Room.Width && boxes[i].Y + boxes[i].Length <= layout.Room.Length);
+            Assert.True(
+                boxes[i].X >= Length.Zero
+                    && boxes[i].Y >= Length.Zero
+                    && boxes[i].X + boxes[i].Width <= layout.Room.Width
+                    && boxes[i].Y + boxes[i].Length <= layout.Room.Length
+            );
             for (int j = 0; j < i; j++)
             {
                 Assert.False(
-                    boxes[i].X < boxes[j].X + boxes[j].Width && boxes[j].X < boxes[i].X + boxes[i].Width
-                    && boxes[i].Y < boxes[j].Y + boxes[j].Length && boxes[j].Y < boxes[i].Y + boxes[i].Length);
+                    boxes[i].X < boxes[j].X + boxes[j].Width
+                        && boxes[j].X < boxes[i].X + boxes[i].Width
+                        && boxes[i].Y < boxes[j].Y + boxes[j].Length
+                        && boxes[j].Y < boxes[i].Y + boxes[i].Length
+                );
             }
         }
     }

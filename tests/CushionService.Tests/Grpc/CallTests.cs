@@ -68,7 +68,16 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
     {
         Order order = SoundOrder();
         order.Currency = "USD";
-        order.Fabrics[0].Price = new Price { Amount = new Money { CurrencyCode = currency, Units = units, Nanos = nanos }, Per = SaleUnit.Yd };
+        order.Fabrics[0].Price = new Price
+        {
+            Amount = new Money
+            {
+                CurrencyCode = currency,
+                Units = units,
+                Nanos = nanos,
+            },
+            Per = SaleUnit.Yd,
+        };
 
         Assert.Equal([$"/fabrics/0/price/amount {code}"], await RefusedAsync(order));
     }
@@ -107,9 +116,11 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
             "cushionservice.v1.CushionService",
             "Quote",
             Marshallers.Create<byte[]>(bytes => bytes, bytes => bytes),
-            Marshallers.Create<QuoteResponse>(_ => [], QuoteResponse.Parser.ParseFrom));
+            Marshallers.Create<QuoteResponse>(_ => [], QuoteResponse.Parser.ParseFrom)
+        );
         RpcException refused = await Assert.ThrowsAsync<RpcException>(async () =>
-            await service.Channel.CreateCallInvoker().AsyncUnaryCall(method, null, default, message));
+            await service.Channel.CreateCallInvoker().AsyncUnaryCall(method, null, default, message)
+        );
 
         Assert.Equal(StatusCode.InvalidArgument, refused.StatusCode);
         Assert.DoesNotContain("Google.Protobuf", refused.Status.Detail, StringComparison.Ordinal);
@@ -120,13 +131,15 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
     public async Task A_deadline_that_has_passed_and_a_call_that_is_given_up_are_told_as_such()
     {
         RpcException late = await Assert.ThrowsAsync<RpcException>(async () =>
-            await service.Calls.QuoteAsync(new() { Order = SoundOrder() }, deadline: System.DateTime.UtcNow.AddSeconds(-1)));
+            await service.Calls.QuoteAsync(new() { Order = SoundOrder() }, deadline: System.DateTime.UtcNow.AddSeconds(-1))
+        );
         Assert.Equal(StatusCode.DeadlineExceeded, late.StatusCode);
 
         using CancellationTokenSource source = new();
         await source.CancelAsync();
         RpcException gone = await Assert.ThrowsAsync<RpcException>(async () =>
-            await service.Calls.QuoteAsync(new() { Order = SoundOrder() }, cancellationToken: source.Token));
+            await service.Calls.QuoteAsync(new() { Order = SoundOrder() }, cancellationToken: source.Token)
+        );
         Assert.Equal(StatusCode.Cancelled, gone.StatusCode);
     }
 
@@ -134,7 +147,9 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
     public async Task A_fault_of_ours_says_a_code_and_the_trace_and_nothing_else()
     {
         using RunningService broken = new(services => services.AddFailingBooks(), mayFail: true);
-        RpcException failed = await Assert.ThrowsAsync<RpcException>(async () => await broken.Calls.QuoteAsync(new() { Order = new() { PriceBook = "nook" } }));
+        RpcException failed = await Assert.ThrowsAsync<RpcException>(async () =>
+            await broken.Calls.QuoteAsync(new() { Order = new() { PriceBook = "nook" } })
+        );
         Google.Rpc.Status status = failed.GetRpcStatus()!;
 
         Assert.Equal(StatusCode.Internal, failed.StatusCode);
@@ -159,22 +174,37 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
         await call.RequestStream.WriteAsync(new ServerReflectionRequest { ListServices = "" });
         Assert.True(await call.ResponseStream.MoveNext(CancellationToken.None));
 
-        Assert.Contains("cushionservice.v1.CushionService", call.ResponseStream.Current.ListServicesResponse.Service.Select(known => known.Name));
+        Assert.Contains(
+            "cushionservice.v1.CushionService",
+            call.ResponseStream.Current.ListServicesResponse.Service.Select(known => known.Name)
+        );
         await call.RequestStream.CompleteAsync();
     }
 
-    private static Order SoundOrder() => (Order)Wire.Message(JsonNode.Parse("""
-        {
-          "units": "in",
-          "pieces": [{ "id": "runner", "width": 12, "length": 40 }],
-          "fabrics": [{ "id": "main", "width": 54, "sold": { "unit": "yd", "step": "1/8" } }]
-        }
-        """)!.AsObject(), Order.Descriptor);
+    private static Order SoundOrder() =>
+        (Order)
+            Wire.Message(
+                JsonNode
+                    .Parse(
+                        """
+                        {
+                          "units": "in",
+                          "pieces": [{ "id": "runner", "width": 12, "length": 40 }],
+                          "fabrics": [{ "id": "main", "width": 54, "sold": { "unit": "yd", "step": "1/8" } }]
+                        }
+                        """
+                    )!
+                    .AsObject(),
+                Order.Descriptor
+            );
 
     private async Task<string[]> RefusedAsync(Order? order)
     {
         RpcException refused = await Assert.ThrowsAsync<RpcException>(async () => await service.Calls.QuoteAsync(new() { Order = order }));
         Assert.Equal(StatusCode.InvalidArgument, refused.StatusCode);
-        return [.. refused.GetRpcStatus()!.GetDetail<ViolationList>().Violations.Select(violation => $"{violation.Pointer} {violation.Code}")];
+        return
+        [
+            .. refused.GetRpcStatus()!.GetDetail<ViolationList>().Violations.Select(violation => $"{violation.Pointer} {violation.Code}"),
+        ];
     }
 }

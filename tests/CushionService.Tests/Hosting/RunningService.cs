@@ -17,9 +17,7 @@ public sealed class RunningService : IDisposable
     private readonly GrpcChannel _channel;
 
     public RunningService()
-        : this(_ => { })
-    {
-    }
+        : this(_ => { }) { }
 
     internal RunningService(Action<IServiceCollection> change, bool mayFail = false, params (string Key, string Value)[] settings)
     {

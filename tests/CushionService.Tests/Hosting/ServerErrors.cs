@@ -17,7 +17,13 @@ internal sealed class ServerErrors : ILoggerProvider, ILogger
 
     public bool IsEnabled(LogLevel logLevel) => logLevel >= LogLevel.Error;
 
-    public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter)
+    public void Log<TState>(
+        LogLevel logLevel,
+        EventId eventId,
+        TState state,
+        Exception? exception,
+        Func<TState, Exception?, string> formatter
+    )
     {
         if (IsEnabled(logLevel))
         {
@@ -25,7 +31,5 @@ internal sealed class ServerErrors : ILoggerProvider, ILogger
         }
     }
 
-    public void Dispose()
-    {
-    }
+    public void Dispose() { }
 }

@@ -33,7 +33,10 @@ internal sealed class ServiceProcess : IAsyncDisposable
     public static async Task<ServiceProcess> StartAsync(params (string Name, string Value)[] settings)
     {
         ProcessStartInfo start = new("dotnet", [typeof(Program).Assembly.Location]) { RedirectStandardOutput = true };
-        foreach ((string name, string value) in ((string, string)[])[("ASPNETCORE_URLS", "http://127.0.0.1:0"), ("GRPC_URLS", "http://127.0.0.1:0"), .. settings])
+        foreach (
+            (string name, string value) in ((string, string)[])
+                [("ASPNETCORE_URLS", "http://127.0.0.1:0"), ("GRPC_URLS", "http://127.0.0.1:0"), .. settings]
+        )
         {
             start.Environment[name] = value;
         }
@@ -60,7 +63,8 @@ internal sealed class ServiceProcess : IAsyncDisposable
         List<Uri> addresses = [];
         while (addresses.Count < 2 && await NextAsync() is { } line)
         {
-            int at = line.IndexOf(Said, StringComparison.Ordinal), compact = line.IndexOf("\"address\":\"", StringComparison.Ordinal);
+            int at = line.IndexOf(Said, StringComparison.Ordinal),
+                compact = line.IndexOf("\"address\":\"", StringComparison.Ordinal);
             if (compact >= 0)
             {
                 addresses.Add(new Uri(line[(compact + 11)..].Split('"')[0]));
@@ -76,9 +80,7 @@ internal sealed class ServiceProcess : IAsyncDisposable
 
     private async Task ReadAsync()
     {
-        while (await NextAsync() is not null)
-        {
-        }
+        while (await NextAsync() is not null) { }
     }
 
     private async Task<string?> NextAsync()

@@ -20,7 +20,9 @@ public sealed class SocketTests
         using GrpcChannel channel = GrpcChannel.ForAddress(service.Grpc);
         using StringContent order = new(Order, Encoding.UTF8, "application/json");
         using HttpResponseMessage rest = await http.PostAsync(new Uri("/v1/yardage", UriKind.Relative), order);
-        GetCatalogueResponse grpc = await new global::CushionService.Grpc.V1.CushionService.CushionServiceClient(channel).GetCatalogueAsync(new());
+        GetCatalogueResponse grpc = await new global::CushionService.Grpc.V1.CushionService.CushionServiceClient(channel).GetCatalogueAsync(
+            new()
+        );
 
         Assert.Equal(HttpStatusCode.OK, rest.StatusCode);
         Assert.Equal(HttpVersion.Version11, rest.Version);

@@ -8,10 +8,16 @@ internal static class BrokenOrders
 {
     private static readonly (string Name, Func<string, Random, byte[]> Break)[] Ways =
     [
-        ("a string where a record or list stands", (order, random) => Replace(order, random, node => node is JsonObject or JsonArray, "\"text\"")),
+        (
+            "a string where a record or list stands",
+            (order, random) => Replace(order, random, node => node is JsonObject or JsonArray, "\"text\"")
+        ),
         ("a record where a value stands", (order, random) => Replace(order, random, node => node is JsonValue, "{\"value\":1}")),
         ("a list where a value stands", (order, random) => Replace(order, random, node => node is JsonValue, "[1]")),
-        ("true where a value stands", (order, random) => Replace(order, random, node => node is JsonValue value && !value.TryGetValue<bool>(out _), "true")),
+        (
+            "true where a value stands",
+            (order, random) => Replace(order, random, node => node is JsonValue value && !value.TryGetValue<bool>(out _), "true")
+        ),
         ("NaN as a word", (order, random) => Replace(order, random, IsNumber, "NaN")),
         ("NaN as text", (order, random) => Replace(order, random, IsNumber, "\"NaN\"")),
         ("Infinity as a word", (order, random) => Replace(order, random, IsNumber, "-Infinity")),
@@ -28,12 +34,18 @@ internal static class BrokenOrders
         ("a number for a word", (order, random) => Replace(order, random, node => IsWord(node), "0")),
         ("an unknown field", (order, random) => Replace(order, random, node => node is JsonObject, "{\"colour\":\"blue\"}")),
         ("a field twice", (order, _) => Bytes("{\"units\":\"in\"," + order[1..])),
-        ("nesting without end", (order, random) => Replace(order, random, node => node is JsonObject, new string('[', 5000) + new string(']', 5000))),
+        (
+            "nesting without end",
+            (order, random) => Replace(order, random, node => node is JsonObject, new string('[', 5000) + new string(']', 5000))
+        ),
         ("nesting left open", (order, _) => Bytes(string.Concat(Enumerable.Repeat("{\"cushions\":[", 20_000)))),
         ("a body cut short", (order, random) => Bytes(order)[..random.Next(order.Length)]),
         ("a body with a tail", (order, _) => Bytes(order + "]")),
         ("UTF-16", (order, _) => Encoding.Unicode.GetBytes(order)),
-        ("UTF-16, big end first, with its mark", (order, _) => [.. Encoding.BigEndianUnicode.Preamble, .. Encoding.BigEndianUnicode.GetBytes(order)]),
+        (
+            "UTF-16, big end first, with its mark",
+            (order, _) => [.. Encoding.BigEndianUnicode.Preamble, .. Encoding.BigEndianUnicode.GetBytes(order)]
+        ),
         ("UTF-32", (order, _) => Encoding.UTF32.GetBytes(order)),
         ("bytes that are not UTF-8", (order, random) => Spoil(Bytes(order), random)),
         ("half a surrogate pair", (order, _) => Bytes("{\"label\":\"\\udc00\"," + order[1..])),
@@ -61,14 +73,23 @@ internal static class BrokenOrders
 
     private static IEnumerable<JsonNode> Within(JsonNode node)
     {
-        IEnumerable<JsonNode?> inner = node switch { JsonObject record => record.Select(member => member.Value), JsonArray list => list, _ => [] };
+        IEnumerable<JsonNode?> inner = node switch
+        {
+            JsonObject record => record.Select(member => member.Value),
+            JsonArray list => list,
+            _ => [],
+        };
         return inner.OfType<JsonNode>().SelectMany(child => Within(child).Prepend(child));
     }
 
     // A coordinate may be negative: numbers in lists are left alone.
-    private static bool IsNumber(JsonNode? node) => node is JsonValue { Parent: JsonObject } value && value.GetValueKind() == System.Text.Json.JsonValueKind.Number;
+    private static bool IsNumber(JsonNode? node) =>
+        node is JsonValue { Parent: JsonObject } value && value.GetValueKind() == System.Text.Json.JsonValueKind.Number;
 
-    private static bool IsWord(JsonNode? node) => node?.Parent is JsonObject && node.GetPropertyName() is "units" or "effort" or "construction" or "kind" or "per" or "unit" && node is JsonValue;
+    private static bool IsWord(JsonNode? node) =>
+        node?.Parent is JsonObject
+        && node.GetPropertyName() is "units" or "effort" or "construction" or "kind" or "per" or "unit"
+        && node is JsonValue;
 
     private static byte[] Set(string order, string field, JsonNode value)
     {

@@ -19,7 +19,10 @@ public sealed class ConstructionTests(RunningService service) : IClassFixture<Ru
             LayoutCheck.Check(await response.JsonAsync());
         }
 
-        Assert.Equal(Enum.GetValues<Construction>().Length, ConstructionOrders.All.Select(order => order.Cushion.Split('"')[3]).Distinct().Count());
+        Assert.Equal(
+            Enum.GetValues<Construction>().Length,
+            ConstructionOrders.All.Select(order => order.Cushion.Split('"')[3]).Distinct().Count()
+        );
     }
 
     [Theory]
@@ -27,15 +30,33 @@ public sealed class ConstructionTests(RunningService service) : IClassFixture<Ru
     [InlineData("wedge", """{ "gores": 8 }""", "/cushions/0/gores not-applicable")]
     [InlineData("wedge", """{ "outline": { "kind": "circle", "diameter": 20 } }""", "/cushions/0/outline/kind not-combinable")]
     [InlineData("wedge", """{ "closure": { "kind": "zipper", "side": "front" } }""", "/cushions/0/closure/side not-combinable")]
-    [InlineData("wedge", """{ "innerCover": { "fabric": "calico" } }""", "/cushions/0/innerCover not-applicable", "/cushions/0/innerCover not-combinable")]
-    [InlineData("waterfall", """{ "front": "bull-nose", "thickness": 20, "outline": { "kind": "rectangle", "width": 24, "depth": 10 } }""", "/cushions/0/thickness out-of-range")]
+    [InlineData(
+        "wedge",
+        """{ "innerCover": { "fabric": "calico" } }""",
+        "/cushions/0/innerCover not-applicable",
+        "/cushions/0/innerCover not-combinable"
+    )]
+    [InlineData(
+        "waterfall",
+        """{ "front": "bull-nose", "thickness": 20, "outline": { "kind": "rectangle", "width": 24, "depth": 10 } }""",
+        "/cushions/0/thickness out-of-range"
+    )]
     [InlineData("waterfall", """{ "closure": { "kind": "envelope" } }""", "/cushions/0/closure/kind not-combinable")]
     [InlineData("mitred", """{ "boxing": { "joins": "back" } }""", "/cushions/0/boxing not-applicable")]
     [InlineData("gathered-corner", """{ "thickness": 20, "closure": { "kind": "hand-sewn" } }""", "/cushions/0/thickness out-of-range")]
-    [InlineData("gathered-corner", """{ "thickness": 19, "outline": { "kind": "rectangle", "width": 20, "depth": 20 } }""", "/cushions/0/closure/side side-too-short")]
+    [InlineData(
+        "gathered-corner",
+        """{ "thickness": 19, "outline": { "kind": "rectangle", "width": 20, "depth": 20 } }""",
+        "/cushions/0/closure/side side-too-short"
+    )]
     [InlineData("bolster", """{ "length": null }""", "/cushions/0/length required")]
     [InlineData("bolster", """{ "thickness": 4 }""", "/cushions/0/thickness not-applicable")]
-    [InlineData("bolster", """{ "ends": { "tail": 6, "turning": 1 } }""", "/cushions/0/ends/tail not-applicable", "/cushions/0/ends/turning not-applicable")]
+    [InlineData(
+        "bolster",
+        """{ "ends": { "tail": 6, "turning": 1 } }""",
+        "/cushions/0/ends/tail not-applicable",
+        "/cushions/0/ends/turning not-applicable"
+    )]
     [InlineData("flanged", """{ "flange": null }""", "/cushions/0/flange required")]
     [InlineData("flanged", """{ "flange": { "width": 2, "turning": 1 } }""", "/cushions/0/flange/turning not-applicable")]
     [InlineData("flanged", """{ "fill": { "kind": "foam" } }""", "/cushions/0/fill/kind not-combinable")]
@@ -43,7 +64,11 @@ public sealed class ConstructionTests(RunningService service) : IClassFixture<Ru
     [InlineData("pouf-drum", """{ "gores": 2 }""", "/cushions/0/gores out-of-range")]
     [InlineData("pouf-drum", """{ "closure": { "kind": "zipper", "side": "back" } }""", "/cushions/0/closure/side not-combinable")]
     [InlineData("boxed-channels", """{ "channels": { "count": 4, "crown": 4 } }""", "/cushions/0/channels/crown out-of-range")]
-    [InlineData("boxed-channels", """{ "channels": { "count": 4, "crown": 1, "takeUp": 0.02 } }""", "/cushions/0/channels/takeUp not-applicable")]
+    [InlineData(
+        "boxed-channels",
+        """{ "channels": { "count": 4, "crown": 1, "takeUp": 0.02 } }""",
+        "/cushions/0/channels/takeUp not-applicable"
+    )]
     [InlineData("boxed-round", """{ "channels": { "count": 4 } }""", "/cushions/0/channels not-combinable")]
     [InlineData("knife-edge-tapered", """{ "innerCover": { "fabric": "silk" } }""", "/cushions/0/innerCover/fabric unknown-fabric")]
     [InlineData("knife-edge-tapered", """{ "innerCover": {} }""", "/cushions/0/innerCover/fabric required")]
@@ -72,14 +97,27 @@ public sealed class ConstructionTests(RunningService service) : IClassFixture<Ru
     {
         JsonNode catalogue = JsonNode.Parse(await service.Http.GetStringAsync("/v1/catalogue"))!;
         HashSet<string> fields = [.. catalogue["fields"]!.AsArray().Select(field => field!["pointer"]!.GetValue<string>())];
-        Dictionary<string, JsonArray> sizes = catalogue["outlines"]!.AsArray().ToDictionary(outline => outline!["kind"]!.GetValue<string>(), outline => outline!["fields"]!.AsArray());
+        Dictionary<string, JsonArray> sizes = catalogue["outlines"]!
+            .AsArray()
+            .ToDictionary(outline => outline!["kind"]!.GetValue<string>(), outline => outline!["fields"]!.AsArray());
 
         Assert.All(
-            catalogue["constructions"]!.AsArray().SelectMany(construction => construction!["outlines"]!.AsArray()).Select(kind => kind!.GetValue<string>()),
-            kind => Assert.Contains(sizes[kind], field => field!["required"]!.GetValue<bool>()));
+            catalogue["constructions"]!
+                .AsArray()
+                .SelectMany(construction => construction!["outlines"]!.AsArray())
+                .Select(kind => kind!.GetValue<string>()),
+            kind => Assert.Contains(sizes[kind], field => field!["required"]!.GetValue<bool>())
+        );
         Assert.All(sizes.Values.SelectMany(each => each), field => Assert.Contains(field!["pointer"]!.GetValue<string>(), fields));
-        Assert.Equal(["/cushions/*/outline/frontWidth", "/cushions/*/outline/backWidth", "/cushions/*/outline/depth", "/cushions/*/outline/backOffset"],
-            sizes["trapezoid"].Select(field => field!["pointer"]!.GetValue<string>()));
+        Assert.Equal(
+            [
+                "/cushions/*/outline/frontWidth",
+                "/cushions/*/outline/backWidth",
+                "/cushions/*/outline/depth",
+                "/cushions/*/outline/backOffset",
+            ],
+            sizes["trapezoid"].Select(field => field!["pointer"]!.GetValue<string>())
+        );
     }
 
     [Fact]
@@ -90,8 +128,17 @@ public sealed class ConstructionTests(RunningService service) : IClassFixture<Ru
         JsonArray constructions = catalogue["constructions"]!.AsArray();
 
         Assert.Equal(Constructions.All.Length, constructions.Count);
-        Assert.All(constructions.SelectMany(construction => construction!["fields"]!.AsArray()), field => Assert.Contains(field!["pointer"]!.GetValue<string>(), fields));
-        Assert.Contains(constructions, construction => construction!["kind"]!.GetValue<string>() == "bolster"
-            && construction["fields"]!.AsArray().Any(field => field!["pointer"]!.GetValue<string>() == "/cushions/*/length" && field["required"]!.GetValue<bool>()));
+        Assert.All(
+            constructions.SelectMany(construction => construction!["fields"]!.AsArray()),
+            field => Assert.Contains(field!["pointer"]!.GetValue<string>(), fields)
+        );
+        Assert.Contains(
+            constructions,
+            construction =>
+                construction!["kind"]!.GetValue<string>() == "bolster"
+                && construction["fields"]!
+                    .AsArray()
+                    .Any(field => field!["pointer"]!.GetValue<string>() == "/cushions/*/length" && field["required"]!.GetValue<bool>())
+        );
     }
 }

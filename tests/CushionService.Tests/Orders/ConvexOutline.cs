@@ -7,13 +7,18 @@ internal sealed record ConvexOutline(string Name, (double X, double Y)[] Corners
     /// <summary>An outline turned counter-clockwise and moved until its lowest and leftmost extents stand at a place.</summary>
     public static ConvexOutline Laid(string name, (double X, double Y)[] corners, int degrees, double x, double y)
     {
-        (double X, double Y)[] turned = [.. corners.Select(corner => degrees switch
-        {
-            90 => (-corner.Y, corner.X),
-            180 => (-corner.X, -corner.Y),
-            270 => (corner.Y, -corner.X),
-            _ => corner,
-        })];
+        (double X, double Y)[] turned =
+        [
+            .. corners.Select(corner =>
+                degrees switch
+                {
+                    90 => (-corner.Y, corner.X),
+                    180 => (-corner.X, -corner.Y),
+                    270 => (corner.Y, -corner.X),
+                    _ => corner,
+                }
+            ),
+        ];
         (double left, double low) = (turned.Min(corner => corner.X), turned.Min(corner => corner.Y));
         return new ConvexOutline(name, [.. turned.Select(corner => (corner.X - left + x, corner.Y - low + y))]);
     }

@@ -13,7 +13,8 @@ public sealed class DemoTests
     private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "Demo");
     private static readonly OrderDesk Desk = new(BookFolder.ShelfOf(Path.Combine(Folder, "PriceBooks")));
 
-    public static TheoryData<string> Files => [.. Directory.GetFiles(Folder, "*.json").Select(Path.GetFileName).Order(StringComparer.Ordinal).Cast<string>()];
+    public static TheoryData<string> Files =>
+        [.. Directory.GetFiles(Folder, "*.json").Select(Path.GetFileName).Order(StringComparer.Ordinal).Cast<string>()];
 
     [Theory]
     [MemberData(nameof(Files))]
@@ -23,7 +24,12 @@ public sealed class DemoTests
 
         Assert.Empty(quote.Warnings.Select(warning => warning.Detail));
         Assert.Empty(quote.Cost!.Unpriced);
-        IEnumerable<string> parts = [.. quote.Cost.Lines.Select(line => line.Amount), .. quote.Cost.Labour.Select(line => line.Amount), .. quote.Cost.Additions.Select(addition => addition.Amount)];
+        IEnumerable<string> parts =
+        [
+            .. quote.Cost.Lines.Select(line => line.Amount),
+            .. quote.Cost.Labour.Select(line => line.Amount),
+            .. quote.Cost.Additions.Select(addition => addition.Amount),
+        ];
         Assert.Equal(quote.Cost.Total, parts.Sum(decimal.Parse).ToString("F2"));
         Assert.Equal(quote.Cost.Total, quote.Cost.Shares.Sum(share => decimal.Parse(share.Amount)).ToString("F2"));
         Assert.All(quote.Layouts, layout => Assert.True(layout.LowerBound <= layout.Length));
@@ -33,9 +39,11 @@ public sealed class DemoTests
     }
 
     [Fact]
-    public void The_nook_has_a_bench_a_floor_cushion_and_two_pillows() => Assert.Equal(
-        [("bench", 1), ("floor", 1), ("pillow", 2)],
-        Read("reading-nook.json").Cushions!.Select(cushion => (cushion.Id!, cushion.Quantity ?? 1)));
+    public void The_nook_has_a_bench_a_floor_cushion_and_two_pillows() =>
+        Assert.Equal(
+            [("bench", 1), ("floor", 1), ("pillow", 2)],
+            Read("reading-nook.json").Cushions!.Select(cushion => (cushion.Id!, cushion.Quantity ?? 1))
+        );
 
     [Fact]
     public void The_floor_cushion_is_cut_from()
@@ -44,11 +52,25 @@ public sealed class DemoTests
         PieceAnswer[] pieces = [.. Quote("reading-nook.json").Pieces.Where(piece => piece.Cushion == "floor")];
 
         Assert.Equal(
-            ["top 18 × 16", "bottom 18 × 16", "front 18 × 3", "right 16 × 3", "closure-upper 18 × 3", "closure-lower 18 × 3", "left 16 × 3", "handle 4 × 10"],
-            pieces.Select(piece => FormattableString.Invariant($"{piece.Part} {piece.Width} × {piece.Length}")));
+            [
+                "top 18 × 16",
+                "bottom 18 × 16",
+                "front 18 × 3",
+                "right 16 × 3",
+                "closure-upper 18 × 3",
+                "closure-lower 18 × 3",
+                "left 16 × 3",
+                "handle 4 × 10",
+            ],
+            pieces.Select(piece => FormattableString.Invariant($"{piece.Part} {piece.Width} × {piece.Length}"))
+        );
         Assert.Equal(
             [4.75, 13.25],
-            pieces.Single(piece => piece.Part == "front").Marks.Where(mark => mark.Kind == Engine.Patterns.MarkKind.HandleEnd).Select(mark => mark.X));
+            pieces
+                .Single(piece => piece.Part == "front")
+                .Marks.Where(mark => mark.Kind == Engine.Patterns.MarkKind.HandleEnd)
+                .Select(mark => mark.X)
+        );
     }
 
     [Fact]
@@ -61,12 +83,21 @@ public sealed class DemoTests
             Collect(order.RootElement, typeof(Order), used);
         }
 
-        string[] fields = [.. typeof(Order).Assembly.GetTypes()
-            .Where(type => type.Namespace == typeof(Order).Namespace && type is { IsPublic: true, IsClass: true })
-            .SelectMany(type => Json.Options.GetTypeInfo(type).Properties.Select(property => $"{type.Name}.{property.Name}"))];
+        string[] fields =
+        [
+            .. typeof(Order)
+                .Assembly.GetTypes()
+                .Where(type => type.Namespace == typeof(Order).Namespace && type is { IsPublic: true, IsClass: true })
+                .SelectMany(type => Json.Options.GetTypeInfo(type).Properties.Select(property => $"{type.Name}.{property.Name}")),
+        ];
         // What one has and what one might take belong to the calls that ask whether it fits and what is cheaper; a quote refuses them.
-        Assert.DoesNotContain(fields.Except(used), field => !field.StartsWith("Candidate.", StringComparison.Ordinal)
-            && !field.StartsWith("Offcut.", StringComparison.Ordinal) && field is not ("Fabric.onHand" or "Order.candidates"));
+        Assert.DoesNotContain(
+            fields.Except(used),
+            field =>
+                !field.StartsWith("Candidate.", StringComparison.Ordinal)
+                && !field.StartsWith("Offcut.", StringComparison.Ordinal)
+                && field is not ("Fabric.onHand" or "Order.candidates")
+        );
     }
 
     private static void Collect(JsonElement element, Type type, HashSet<string> used)
@@ -88,7 +119,8 @@ public sealed class DemoTests
         }
     }
 
-    private static Order Read(string file) => JsonSerializer.Deserialize<Order>(File.ReadAllText(Path.Combine(Folder, file)), Json.Options)!;
+    private static Order Read(string file) =>
+        JsonSerializer.Deserialize<Order>(File.ReadAllText(Path.Combine(Folder, file)), Json.Options)!;
 
     private static QuoteAnswer Quote(string file)
     {

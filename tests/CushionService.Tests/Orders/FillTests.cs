@@ -5,7 +5,8 @@ namespace CushionService.Tests.Orders;
 /// <summary>What a fill may say beside its stock, and a workroom of its stitch.</summary>
 public sealed class FillTests
 {
-    private const string Stocks = """ "/stocks": [{ "id": "slab", "kind": "foam", "density": 30, "firmness": 150 }, { "id": "roll", "kind": "batting", "width": 48 }] """;
+    private const string Stocks =
+        """ "/stocks": [{ "id": "slab", "kind": "foam", "density": 30, "firmness": 150 }, { "id": "roll", "kind": "batting", "width": 48 }] """;
 
     [Theory]
     [InlineData("""{ "kind": "foam", "stock": "foam-9" }""", "/stock unknown-stock")]
@@ -15,7 +16,10 @@ public sealed class FillTests
     [InlineData("""{ "kind": "foam", "wrap": { "layers": 7 } }""", "/wrap/layers out-of-range 1..6")]
     [InlineData("""{ "kind": "loose", "wrap": { } }""", "/wrap not-applicable")]
     public void A_fill_keeps_to_the_stocks(string fill, string violation) =>
-        Assert.Equal([$"/cushions/0/fill{violation}"], SampleOrder.Validate($$"""{ {{Stocks}}, "/cushions/0/fill": {{fill}} }""").Violations.Select(SampleOrder.Written));
+        Assert.Equal(
+            [$"/cushions/0/fill{violation}"],
+            SampleOrder.Validate($$"""{ {{Stocks}}, "/cushions/0/fill": {{fill}} }""").Violations.Select(SampleOrder.Written)
+        );
 
     [Theory]
     [InlineData("""{ "type": "lockstitch" }""", "/thickness required")]
@@ -23,18 +27,27 @@ public sealed class FillTests
     [InlineData("""{ "type": "lockstitch", "thickness": 0.1, "bight": "1/4" }""", "/bight not-applicable")]
     [InlineData("""{ "type": "overedge", "thickness": 2 }""", "/thickness out-of-range 0.001..1")]
     public void A_stitch_is_given_with_its_thickness(string stitch, string violation) =>
-        Assert.Equal([$"/workroom/stitch{violation}"], SampleOrder.Validate($$"""{ "/workroom/stitch": {{stitch}} }""").Violations.Select(SampleOrder.Written));
+        Assert.Equal(
+            [$"/workroom/stitch{violation}"],
+            SampleOrder.Validate($$"""{ "/workroom/stitch": {{stitch}} }""").Violations.Select(SampleOrder.Written)
+        );
 
     [Fact]
     public void Foam_that_no_sheet_holds_is_refused()
     {
-        const string Sheets = """ "/stocks": [{ "id": "sheet", "kind": "foam", "width": 16, "length": 72, "thickness": 2, "density": 30, "firmness": 150 }] """;
+        const string Sheets =
+            """ "/stocks": [{ "id": "sheet", "kind": "foam", "width": 16, "length": 72, "thickness": 2, "density": 30, "firmness": 150 }] """;
 
         // 17 × 15 of the cover lies on 16 × 72 turned; with a depth of 16 1/4 it does not.
         Assert.Empty(SampleOrder.Validate($$"""{ {{Sheets}}, "/cushions/0/fill": { "kind": "foam", "stock": "sheet" } }""").Violations);
         Assert.Equal(
             ["/cushions/0/fill/stock larger-than-sheet"],
-            SampleOrder.Validate($$"""{ {{Sheets}}, "/cushions/0/outline/depth": "16 1/4", "/cushions/0/fill": { "kind": "foam", "stock": "sheet" } }""").Violations.Select(SampleOrder.Written));
+            SampleOrder
+                .Validate(
+                    $$"""{ {{Sheets}}, "/cushions/0/outline/depth": "16 1/4", "/cushions/0/fill": { "kind": "foam", "stock": "sheet" } }"""
+                )
+                .Violations.Select(SampleOrder.Written)
+        );
     }
 
     [Fact]

@@ -27,7 +27,10 @@ public sealed class HookAndLoopTests
     {
         PiecesAnswer answer = Pieces(thickness, fold, "as-sides");
 
-        Assert.Equal([Height(answer, "front"), Height(answer, "front")], [Height(answer, "closure-upper"), Height(answer, "closure-lower")]);
+        Assert.Equal(
+            [Height(answer, "front"), Height(answer, "front")],
+            [Height(answer, "closure-upper"), Height(answer, "closure-lower")]
+        );
         Assert.Contains(answer.Seams, seam => seam.Lap == overlap);
     }
 
@@ -40,7 +43,9 @@ public sealed class HookAndLoopTests
     {
         Outcome<PiecesAnswer> outcome = Ask(thickness, fold, "as-sides");
         Engine.Specifications.Violation violation = Assert.Single(
-            outcome.Refusal!.Violations, violation => violation.Pointer == "/cushions/0/closure/strips");
+            outcome.Refusal!.Violations,
+            violation => violation.Pointer == "/cushions/0/closure/strips"
+        );
 
         Assert.Equal("overlap-too-narrow", violation.Code);
         Assert.Contains(words, violation.Detail, StringComparison.Ordinal);
@@ -55,13 +60,18 @@ public sealed class HookAndLoopTests
     {
         string overlap = strips == "by-overlap" ? "\"overlap\": 1," : "";
         return new OrderDesk().ListPieces(
-            SampleOrder.Changed(FormattableString.Invariant($$"""
-                {
-                  "/cushions/0/thickness": {{thickness}},
-                  "/cushions/0/closure": { "kind": "hook-and-loop", {{overlap}} "fold": "{{fold}}", "strips": "{{strips}}" },
-                  "/cushions/0/handle/width": "1/2"
-                }
-                """)),
-            CancellationToken.None);
+            SampleOrder.Changed(
+                FormattableString.Invariant(
+                    $$"""
+                    {
+                      "/cushions/0/thickness": {{thickness}},
+                      "/cushions/0/closure": { "kind": "hook-and-loop", {{overlap}} "fold": "{{fold}}", "strips": "{{strips}}" },
+                      "/cushions/0/handle/width": "1/2"
+                    }
+                    """
+                )
+            ),
+            CancellationToken.None
+        );
     }
 }

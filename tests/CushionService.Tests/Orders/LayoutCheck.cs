@@ -27,7 +27,9 @@ internal static class LayoutCheck
 
     private static void PlacedOnce(Box[] boxes, JsonObject[] cut)
     {
-        var demanded = cut.SelectMany(piece => Enumerable.Range(1, piece["quantity"]!.GetValue<int>()).Select(copy => (piece["id"]!.GetValue<string>(), copy)));
+        var demanded = cut.SelectMany(piece =>
+            Enumerable.Range(1, piece["quantity"]!.GetValue<int>()).Select(copy => (piece["id"]!.GetValue<string>(), copy))
+        );
         Assert.Equal(demanded.Order(), boxes.Select(box => (box.Piece, box.Copy)).Order());
         foreach (Box box in boxes)
         {
@@ -36,13 +38,30 @@ internal static class LayoutCheck
             bool turned = box.Rotation is 90 or 270;
             Assert.Equal(turned ? length : width, box.Width, Slack);
             Assert.Equal(turned ? width : length, box.Length, Slack);
-            Assert.Contains(box.Rotation, piece["rotation"]!.GetValue<string>() switch { "none" => new[] { 0 }, "half-turn" => [0, 180], _ => [0, 90, 180, 270] });
+            Assert.Contains(
+                box.Rotation,
+                piece["rotation"]!.GetValue<string>() switch
+                {
+                    "none" => new[] { 0 },
+                    "half-turn" => [0, 180],
+                    _ => [0, 90, 180, 270],
+                }
+            );
         }
     }
 
-    private static void WithinCloth(Box[] boxes, JsonObject layout) => Assert.All(boxes, box => Assert.True(
-        box.X >= -Slack && box.Y >= -Slack && box.X + box.Width <= Number(layout, "width") + Slack && box.Y + box.Length <= Number(layout, "length") + Slack,
-        $"{box} lies beyond the cloth"));
+    private static void WithinCloth(Box[] boxes, JsonObject layout) =>
+        Assert.All(
+            boxes,
+            box =>
+                Assert.True(
+                    box.X >= -Slack
+                        && box.Y >= -Slack
+                        && box.X + box.Width <= Number(layout, "width") + Slack
+                        && box.Y + box.Length <= Number(layout, "length") + Slack,
+                    $"{box} lies beyond the cloth"
+                )
+        );
 
     private static void Apart(ConvexOutline[] outlines)
     {
@@ -67,8 +86,16 @@ internal static class LayoutCheck
 
     private static void SoldLongEnough(JsonObject quote, string fabric, double length)
     {
-        JsonObject line = quote["yardage"]!.AsArray().Select(line => line!.AsObject()).Single(line => line["fabric"]!.GetValue<string>() == fabric);
-        double unit = quote["units"]!.GetValue<string>() switch { "in" => 25.4, "cm" => 10, _ => 1 };
+        JsonObject line = quote["yardage"]!
+            .AsArray()
+            .Select(line => line!.AsObject())
+            .Single(line => line["fabric"]!.GetValue<string>() == fabric);
+        double unit = quote["units"]!.GetValue<string>() switch
+        {
+            "in" => 25.4,
+            "cm" => 10,
+            _ => 1,
+        };
         double sold = Number(line, "soldLength") * (line["soldUnit"]!.GetValue<string>() == "yd" ? 914.4 : 1000);
 
         Assert.Equal(length, Number(line, "layoutLength"), Slack);
@@ -79,13 +106,15 @@ internal static class LayoutCheck
 
     private sealed record Box(string Piece, int Copy, int Rotation, double X, double Y, double Width, double Length)
     {
-        public static Box Of(JsonObject placement) => new(
-            placement["piece"]!.GetValue<string>(),
-            placement["copy"]!.GetValue<int>(),
-            placement["rotation"]!.GetValue<int>(),
-            Number(placement, "x"),
-            Number(placement, "y"),
-            Number(placement, "width"),
-            Number(placement, "length"));
+        public static Box Of(JsonObject placement) =>
+            new(
+                placement["piece"]!.GetValue<string>(),
+                placement["copy"]!.GetValue<int>(),
+                placement["rotation"]!.GetValue<int>(),
+                Number(placement, "x"),
+                Number(placement, "y"),
+                Number(placement, "width"),
+                Number(placement, "length")
+            );
     }
 }

@@ -33,18 +33,31 @@ internal sealed class OrderGenerator
         int cloths = _random.Next(1, 3);
         _fabrics.AddRange(Enumerable.Range(1, cloths).Select(i => $"cloth-{i}"));
         int cushions = _random.Next(0, 4);
-        return Some(new JsonObject
-        {
-            ["reference"] = $"nook-{_random.Next(1000)}",
-            ["units"] = Slip() ? null : _units,
-            ["currency"] = Slip() ? "usd" : Pick("USD", "EUR", "JPY"),
-            ["effort"] = "quick",
-            ["cushions"] = new JsonArray([.. Enumerable.Range(1, cushions).Select(Cushion)]),
-            ["pieces"] = new JsonArray([.. Enumerable.Range(1, _random.Next(cushions == 0 ? 1 : 0, 4)).Select(Piece)]),
-            ["fabrics"] = new JsonArray([.. _fabrics.Select(Fabric)]),
-            ["workroom"] = Chance(4) ? Some(new JsonObject { ["seamAllowance"] = Length(0.25, 0.75), ["threadRatio"] = Slip() ? 99 : 2.5 }) : null,
-            ["prices"] = Chance(4) ? new JsonArray(new JsonObject { ["item"] = "thread", ["amount"] = "0.05", ["per"] = _units == "in" ? "yd" : "m" }) : null,
-        });
+        return Some(
+            new JsonObject
+            {
+                ["reference"] = $"nook-{_random.Next(1000)}",
+                ["units"] = Slip() ? null : _units,
+                ["currency"] = Slip() ? "usd" : Pick("USD", "EUR", "JPY"),
+                ["effort"] = "quick",
+                ["cushions"] = new JsonArray([.. Enumerable.Range(1, cushions).Select(Cushion)]),
+                ["pieces"] = new JsonArray([.. Enumerable.Range(1, _random.Next(cushions == 0 ? 1 : 0, 4)).Select(Piece)]),
+                ["fabrics"] = new JsonArray([.. _fabrics.Select(Fabric)]),
+                ["workroom"] = Chance(4)
+                    ? Some(new JsonObject { ["seamAllowance"] = Length(0.25, 0.75), ["threadRatio"] = Slip() ? 99 : 2.5 })
+                    : null,
+                ["prices"] = Chance(4)
+                    ? new JsonArray(
+                        new JsonObject
+                        {
+                            ["item"] = "thread",
+                            ["amount"] = "0.05",
+                            ["per"] = _units == "in" ? "yd" : "m",
+                        }
+                    )
+                    : null,
+            }
+        );
     }
 
     private JsonObject Cushion(int number)
@@ -52,80 +65,143 @@ internal sealed class OrderGenerator
         bool boxed = Chance(2);
         double width = Inches(8, 40);
         string closure = boxed ? Pick("zipper", "hook-and-loop", "hand-sewn", "buttons", "ties") : Pick("zipper", "envelope", "hand-sewn");
-        return Some(new JsonObject
-        {
-            ["id"] = Slip() ? "a b" : $"cushion-{number}",
-            ["quantity"] = Slip() ? 0 : _random.Next(1, 4),
-            ["construction"] = Slip() ? null : boxed ? "boxed" : "knife-edge",
-            ["outline"] = new JsonObject { ["kind"] = "rectangle", ["width"] = Length(width, width), ["depth"] = Length(8, 30) },
-            ["thickness"] = boxed != Slip() ? Length(2, 5) : null,
-            ["closure"] = new JsonObject { ["kind"] = closure },
-            ["boxing"] = boxed && closure != "zipper" && Chance(3) ? new JsonObject { ["joins"] = Pick("corners", "back") } : null,
-            ["handle"] = boxed && Chance(4)
-                ? new JsonObject { ["kind"] = "folded-strap", ["width"] = Length(1, 1), ["length"] = Length(7, 7.5), ["span"] = Length(6, 6.5) }
-                : null,
-            ["fabrics"] = new JsonObject { ["top"] = Slip() ? "silk" : Pick([.. _fabrics]), ["sides"] = boxed ? Pick([.. _fabrics]) : null },
-            ["edging"] = Chance(3) ? Edging(boxed) : null,
-            ["ties"] = Chance(6) ? new JsonObject { ["pairs"] = Slip() ? 0 : 2, ["length"] = Length(8, 14) } : null,
-            ["tufts"] = Chance(8) && closure != "envelope" ? new JsonObject { ["rows"] = Slip() ? null : 2, ["columns"] = 2, ["grid"] = Pick("square", "diamond"), ["covered"] = Slip() } : null,
-            ["pocket"] = boxed && Chance(8) ? new JsonObject { ["side"] = Slip() ? "bottom" : "left", ["width"] = Length(3, 4), ["height"] = Length(1.5, 1.75) } : null,
-            ["base"] = Chance(8) && closure != "envelope" ? "anti-slip" : null,
-            ["faceJoins"] = Chance(8) ? "allow" : null,
-            ["fill"] = Chance(2) ? new JsonObject { ["kind"] = boxed ? "foam" : "loose", ["density"] = Slip() ? 0.5 : null } : null,
-        });
+        return Some(
+            new JsonObject
+            {
+                ["id"] = Slip() ? "a b" : $"cushion-{number}",
+                ["quantity"] = Slip() ? 0 : _random.Next(1, 4),
+                ["construction"] =
+                    Slip() ? null
+                    : boxed ? "boxed"
+                    : "knife-edge",
+                ["outline"] = new JsonObject
+                {
+                    ["kind"] = "rectangle",
+                    ["width"] = Length(width, width),
+                    ["depth"] = Length(8, 30),
+                },
+                ["thickness"] = boxed != Slip() ? Length(2, 5) : null,
+                ["closure"] = new JsonObject { ["kind"] = closure },
+                ["boxing"] = boxed && closure != "zipper" && Chance(3) ? new JsonObject { ["joins"] = Pick("corners", "back") } : null,
+                ["handle"] =
+                    boxed && Chance(4)
+                        ? new JsonObject
+                        {
+                            ["kind"] = "folded-strap",
+                            ["width"] = Length(1, 1),
+                            ["length"] = Length(7, 7.5),
+                            ["span"] = Length(6, 6.5),
+                        }
+                        : null,
+                ["fabrics"] = new JsonObject
+                {
+                    ["top"] = Slip() ? "silk" : Pick([.. _fabrics]),
+                    ["sides"] = boxed ? Pick([.. _fabrics]) : null,
+                },
+                ["edging"] = Chance(3) ? Edging(boxed) : null,
+                ["ties"] = Chance(6) ? new JsonObject { ["pairs"] = Slip() ? 0 : 2, ["length"] = Length(8, 14) } : null,
+                ["tufts"] =
+                    Chance(8) && closure != "envelope"
+                        ? new JsonObject
+                        {
+                            ["rows"] = Slip() ? null : 2,
+                            ["columns"] = 2,
+                            ["grid"] = Pick("square", "diamond"),
+                            ["covered"] = Slip(),
+                        }
+                        : null,
+                ["pocket"] =
+                    boxed && Chance(8)
+                        ? new JsonObject
+                        {
+                            ["side"] = Slip() ? "bottom" : "left",
+                            ["width"] = Length(3, 4),
+                            ["height"] = Length(1.5, 1.75),
+                        }
+                        : null,
+                ["base"] = Chance(8) && closure != "envelope" ? "anti-slip" : null,
+                ["faceJoins"] = Chance(8) ? "allow" : null,
+                ["fill"] = Chance(2) ? new JsonObject { ["kind"] = boxed ? "foam" : "loose", ["density"] = Slip() ? 0.5 : null } : null,
+            }
+        );
     }
 
-    private JsonObject Edging(bool boxed) => Chance(3)
-        ? new JsonObject { ["kind"] = "ruffle", ["at"] = new JsonArray("top"), ["depth"] = Length(1, 3), ["fullness"] = Slip() ? 9 : 1.5 }
-        : new JsonObject
-        {
-            ["kind"] = "welt",
-            ["at"] = boxed ? new JsonArray("top", Slip() ? "top" : "bottom") : null,
-            ["cut"] = Pick("bias", "crosswise", "lengthwise"),
-            ["cordDiameter"] = Length(0.125, 0.25),
-            ["fabric"] = Slip() ? "silk" : Pick([.. _fabrics]),
-        };
+    private JsonObject Edging(bool boxed) =>
+        Chance(3)
+            ? new JsonObject
+            {
+                ["kind"] = "ruffle",
+                ["at"] = new JsonArray("top"),
+                ["depth"] = Length(1, 3),
+                ["fullness"] = Slip() ? 9 : 1.5,
+            }
+            : new JsonObject
+            {
+                ["kind"] = "welt",
+                ["at"] = boxed ? new JsonArray("top", Slip() ? "top" : "bottom") : null,
+                ["cut"] = Pick("bias", "crosswise", "lengthwise"),
+                ["cordDiameter"] = Length(0.125, 0.25),
+                ["fabric"] = Slip() ? "silk" : Pick([.. _fabrics]),
+            };
 
     private JsonObject Piece(int number)
     {
         bool triangle = _triangles && Chance(2);
-        return Some(new JsonObject
-        {
-            ["id"] = $"piece-{number}",
-            ["fabric"] = Pick([.. _fabrics]),
-            ["quantity"] = _random.Next(1, 6),
-            ["width"] = triangle ? null : Length(1, 40),
-            ["length"] = triangle ? null : Length(1, 60),
-            ["points"] = triangle ? Triangle() : null,
-            ["rotation"] = Chance(3) ? Pick("none", "half-turn") : null,
-        });
+        return Some(
+            new JsonObject
+            {
+                ["id"] = $"piece-{number}",
+                ["fabric"] = Pick([.. _fabrics]),
+                ["quantity"] = _random.Next(1, 6),
+                ["width"] = triangle ? null : Length(1, 40),
+                ["length"] = triangle ? null : Length(1, 60),
+                ["points"] = triangle ? Triangle() : null,
+                ["rotation"] = Chance(3) ? Pick("none", "half-turn") : null,
+            }
+        );
     }
 
-    private JsonArray Triangle() => new(
-        new JsonArray(Length(0, 0), Length(0, 1)),
-        new JsonArray(Length(10, 30), Length(0, 0)),
-        new JsonArray(Length(4, 8), Length(5, 40)));
+    private JsonArray Triangle() =>
+        new(
+            new JsonArray(Length(0, 0), Length(0, 1)),
+            new JsonArray(Length(10, 30), Length(0, 0)),
+            new JsonArray(Length(4, 8), Length(5, 40))
+        );
 
     private JsonObject Fabric(string id)
     {
         string unit = Pick("yd", "m");
-        return Some(new JsonObject
-        {
-            ["id"] = id,
-            ["width"] = Length(45, 60),
-            ["selvedge"] = Chance(2) ? Length(0.25, 0.75) : null,
-            ["oneWay"] = Slip() ? true : null,
-            ["shrinkage"] = Chance(3) ? new JsonObject { ["length"] = Slip() ? 0.9 : 0.03, ["width"] = 0.02 } : null,
-            ["sold"] = new JsonObject { ["unit"] = unit, ["step"] = Pick(Steps), ["minimum"] = Chance(3) ? "1/2" : null },
-            ["price"] = Chance(2) ? new JsonObject { ["amount"] = Slip() ? "-1" : $"{_random.Next(0, 60)}.{_random.Next(10, 99)}", ["per"] = unit } : null,
-        });
+        return Some(
+            new JsonObject
+            {
+                ["id"] = id,
+                ["width"] = Length(45, 60),
+                ["selvedge"] = Chance(2) ? Length(0.25, 0.75) : null,
+                ["oneWay"] = Slip() ? true : null,
+                ["shrinkage"] = Chance(3) ? new JsonObject { ["length"] = Slip() ? 0.9 : 0.03, ["width"] = 0.02 } : null,
+                ["sold"] = new JsonObject
+                {
+                    ["unit"] = unit,
+                    ["step"] = Pick(Steps),
+                    ["minimum"] = Chance(3) ? "1/2" : null,
+                },
+                ["price"] = Chance(2)
+                    ? new JsonObject { ["amount"] = Slip() ? "-1" : $"{_random.Next(0, 60)}.{_random.Next(10, 99)}", ["per"] = unit }
+                    : null,
+            }
+        );
     }
 
     // A length between two of inches, in the order's units or in text of its own.
     private JsonNode Length(double from, double to)
     {
         double inches = Slip() ? 5000 : Inches(from, to);
-        double number = _units switch { "in" => inches, "cm" => Math.Round(inches * 2.54, 1), _ => Math.Round(inches * 25.4) };
+        double number = _units switch
+        {
+            "in" => inches,
+            "cm" => Math.Round(inches * 2.54, 1),
+            _ => Math.Round(inches * 25.4),
+        };
         return _random.Next(6) switch
         {
             0 => FormattableString.Invariant($"{number} {_units}"),

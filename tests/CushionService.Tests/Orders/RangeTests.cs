@@ -57,7 +57,9 @@ public sealed class RangeTests
     {
         foreach (string value in new[] { below, above })
         {
-            Engine.Specifications.Violation violation = SampleOrder.Validate($$"""{ "{{pointer}}": {{value}} }""").Violations.Single(found => found.Pointer == pointer);
+            Engine.Specifications.Violation violation = SampleOrder
+                .Validate($$"""{ "{{pointer}}": {{value}} }""")
+                .Violations.Single(found => found.Pointer == pointer);
 
             Assert.Equal("out-of-range", violation.Code);
             Assert.Equal(minimum, violation.Minimum!.Value, 1e-6);
@@ -68,7 +70,8 @@ public sealed class RangeTests
     [Fact]
     public void A_range_is_told_in_the_unit_of_the_order()
     {
-        Engine.Specifications.Violation violation = SampleOrder.Validate("""{ "/units": "cm", "/cushions/0/thickness": 100 }""")
+        Engine.Specifications.Violation violation = SampleOrder
+            .Validate("""{ "/units": "cm", "/cushions/0/thickness": 100 }""")
             .Violations.Single(found => found.Pointer == "/cushions/0/thickness");
 
         Assert.Equal((0.635, 60.96), (violation.Minimum, violation.Maximum));

@@ -12,7 +12,9 @@ public sealed class ReadmeTests
 
     [Fact]
     public void The_order_is_the_example_of_a_pillow() =>
-        Assert.True(JsonNode.DeepEquals(Order, JsonNode.Parse(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Demo", "pillow.json")))));
+        Assert.True(
+            JsonNode.DeepEquals(Order, JsonNode.Parse(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Demo", "pillow.json"))))
+        );
 
     [Fact]
     public void The_answer_is_the_service_s_own()
@@ -21,7 +23,8 @@ public sealed class ReadmeTests
 
         Assert.Equal(
             Between("```json\n", "\n```").ToJsonString(Json.Options),
-            JsonSerializer.SerializeToNode(answer, Json.Options)!.ToJsonString(Json.Options));
+            JsonSerializer.SerializeToNode(answer, Json.Options)!.ToJsonString(Json.Options)
+        );
     }
 
     private static JsonNode Order => Between("-d '\n", "\n'");

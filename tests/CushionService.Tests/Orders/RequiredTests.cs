@@ -48,7 +48,8 @@ public sealed class RequiredTests
     public void A_missing_field_is_named(string pointer, params string[] besides) =>
         Assert.Equal(
             [.. besides, $"{pointer} required"],
-            SampleOrder.Validate($$"""{ "{{pointer}}": null }""").Violations.Select(SampleOrder.Written));
+            SampleOrder.Validate($$"""{ "{{pointer}}": null }""").Violations.Select(SampleOrder.Written)
+        );
 
     [Theory]
     [InlineData("""{ "/fabrics/0/repeat/drop": "half" }""", "/fabrics/0/repeat/width required")]
@@ -59,7 +60,13 @@ public sealed class RequiredTests
 
     [Fact]
     public void With_one_cloth_every_part_is_made_of_it() =>
-        Assert.Empty(SampleOrder.Validate("""
-            { "/fabrics/1": null, "/cushions/0/fabrics": null, "/cushions/1/fabrics": null, "/cushions/2/fabrics": null, "/pieces/0/fabric": null }
-            """).Violations.Select(SampleOrder.Written));
+        Assert.Empty(
+            SampleOrder
+                .Validate(
+                    """
+                    { "/fabrics/1": null, "/cushions/0/fabrics": null, "/cushions/1/fabrics": null, "/cushions/2/fabrics": null, "/pieces/0/fabric": null }
+                    """
+                )
+                .Violations.Select(SampleOrder.Written)
+        );
 }

@@ -44,9 +44,15 @@ public sealed class RuleTests
 
     [Theory]
     [InlineData("""{ "/cushions/1/closure": { "kind": "hook-and-loop", "side": "back" } }""", "/cushions/1/closure/side not-combinable")]
-    [InlineData("""{ "/cushions/0/closure": { "kind": "envelope", "side": "back", "overlap": 2 } }""", "/cushions/0/closure/side not-combinable")]
+    [InlineData(
+        """{ "/cushions/0/closure": { "kind": "envelope", "side": "back", "overlap": 2 } }""",
+        "/cushions/0/closure/side not-combinable"
+    )]
     [InlineData("""{ "/cushions/2/closure/side": "left" }""", "/cushions/2/closure/side not-combinable")]
-    [InlineData("""{ "/cushions/1/handle": { "kind": "folded-strap", "width": 1, "length": 9, "span": 8 } }""", "/cushions/1/handle/kind not-combinable")]
+    [InlineData(
+        """{ "/cushions/1/handle": { "kind": "folded-strap", "width": 1, "length": 9, "span": 8 } }""",
+        "/cushions/1/handle/kind not-combinable"
+    )]
     [InlineData("""{ "/cushions/0/handle/side": "bottom" }""", "/cushions/0/handle/side not-combinable")]
     [InlineData("""{ "/cushions/0/handle/side": "back" }""", "/cushions/0/handle/side not-combinable")]
     [InlineData("""{ "/cushions/1/fill": { "kind": "foam" } }""", "/cushions/1/fill/kind not-combinable")]
@@ -57,16 +63,28 @@ public sealed class RuleTests
 
     [Theory]
     [InlineData("""{ "/cushions/2/outline/depth": 3 }""", "/cushions/2/closure/return out-of-range 0..3")]
-    [InlineData("""{ "/cushions/1/closure": { "kind": "zipper", "side": "back" }, "/cushions/1/outline/width": 4 }""", "/cushions/1/closure/side side-too-short")]
+    [InlineData(
+        """{ "/cushions/1/closure": { "kind": "zipper", "side": "back" }, "/cushions/1/outline/width": 4 }""",
+        "/cushions/1/closure/side side-too-short"
+    )]
     [InlineData("""{ "/cushions/0/closure/overlap": "7/8" }""", "/cushions/0/closure/overlap overlap-too-narrow 1..2")]
     [InlineData("""{ "/cushions/0/closure/overlap": 2.5 }""", "/cushions/0/closure/overlap overlap-too-deep ..2")]
-    [InlineData("""{ "/cushions/1/closure/overlap": 10, "/cushions/1/outline/depth": 9 }""", "/cushions/1/closure/overlap overlap-too-deep ..9")]
+    [InlineData(
+        """{ "/cushions/1/closure/overlap": 10, "/cushions/1/outline/depth": 9 }""",
+        "/cushions/1/closure/overlap overlap-too-deep ..9"
+    )]
     [InlineData("""{ "/cushions/0/closure/fold": 1.5 }""", "/cushions/0/closure/fold hem-too-deep ..1.5")]
     [InlineData("""{ "/cushions/0/handle/width": 2.5 }""", "/cushions/0/handle/width out-of-range ..2")]
     [InlineData("""{ "/cushions/0/handle/span": 9 }""", "/cushions/0/handle/span out-of-range ..9")]
     [InlineData("""{ "/cushions/0/handle/span": 18, "/cushions/0/handle/length": 19 }""", "/cushions/0/handle/span out-of-range ..17")]
-    [InlineData("""{ "/cushions/2/handle": { "kind": "folded-strap", "side": "left", "width": 1, "length": 17, "span": 16 } }""", "/cushions/2/handle/span out-of-range ..15")]
-    [InlineData("""{ "/fabrics/1/width": 4, "/fabrics/1/selvedge": 1.75, "/cushions/1/fabrics/top": "main" }""", "/fabrics/1/selvedge out-of-range ..1.5")]
+    [InlineData(
+        """{ "/cushions/2/handle": { "kind": "folded-strap", "side": "left", "width": 1, "length": 17, "span": 16 } }""",
+        "/cushions/2/handle/span out-of-range ..15"
+    )]
+    [InlineData(
+        """{ "/fabrics/1/width": 4, "/fabrics/1/selvedge": 1.75, "/cushions/1/fabrics/top": "main" }""",
+        "/fabrics/1/selvedge out-of-range ..1.5"
+    )]
     public void What_sizes_allow(string changes, string violation) => Breaks(changes, violation);
 
     [Theory]
@@ -81,7 +99,10 @@ public sealed class RuleTests
     {
         Engine.Specifications.Violation violation = SampleOrder.Validate("""{ "/pieces/0/width": 60 }""").Violations.Single();
 
-        Assert.Equal("Piece runner is 60 in wide at its narrowest allowed turn; the usable width of main is 51.94 in, 8.06 in too little.", violation.Detail);
+        Assert.Equal(
+            "Piece runner is 60 in wide at its narrowest allowed turn; the usable width of main is 51.94 in, 8.06 in too little.",
+            violation.Detail
+        );
     }
 
     [Theory]
@@ -95,23 +116,29 @@ public sealed class RuleTests
     }
 
     [Fact]
-    public void All_problems_are_reported_at_once_in_the_order_of_their_pointers() => Assert.Equal(
-        [
-            "/cushions/0/thickness out-of-range 0.25..24",
-            "/cushions/1/closure required",
-            "/cushions/2/fabrics/top unknown-fabric",
-            "/fabrics/1/id duplicate",
-            "/fabrics/1/sold/step required",
-            "/pieces/0/width not-a-length",
-            "/prices/0/amount bad-form",
-            "/workroom/threadRatio out-of-range 1..30",
-        ],
-        SampleOrder.Validate("""
-            {
-              "/cushions/0/thickness": 25, "/cushions/1/closure": null, "/cushions/2/fabrics/top": "velvet", "/cushions/1/fabrics/top": "main",
-              "/fabrics/1/id": "main", "/fabrics/1/sold/step": null, "/pieces/0/width": "wide", "/prices/0/amount": "free", "/workroom/threadRatio": 0
-            }
-            """).Violations.Select(SampleOrder.Written));
+    public void All_problems_are_reported_at_once_in_the_order_of_their_pointers() =>
+        Assert.Equal(
+            [
+                "/cushions/0/thickness out-of-range 0.25..24",
+                "/cushions/1/closure required",
+                "/cushions/2/fabrics/top unknown-fabric",
+                "/fabrics/1/id duplicate",
+                "/fabrics/1/sold/step required",
+                "/pieces/0/width not-a-length",
+                "/prices/0/amount bad-form",
+                "/workroom/threadRatio out-of-range 1..30",
+            ],
+            SampleOrder
+                .Validate(
+                    """
+                    {
+                      "/cushions/0/thickness": 25, "/cushions/1/closure": null, "/cushions/2/fabrics/top": "velvet", "/cushions/1/fabrics/top": "main",
+                      "/fabrics/1/id": "main", "/fabrics/1/sold/step": null, "/pieces/0/width": "wide", "/prices/0/amount": "free", "/workroom/threadRatio": 0
+                    }
+                    """
+                )
+                .Violations.Select(SampleOrder.Written)
+        );
 
     private static void Breaks(string changes, string violation) =>
         Assert.Equal([violation], SampleOrder.Validate(changes).Violations.Select(SampleOrder.Written));

@@ -53,9 +53,11 @@ internal static class SampleOrder
         return order.Deserialize<Order>(Json.Options)!;
     }
 
-    public static string Written(Violation violation) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{violation.Pointer} {violation.Code}{(violation is { Minimum: null, Maximum: null } ? "" : $" {violation.Minimum}..{violation.Maximum}")}");
+    public static string Written(Violation violation) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{violation.Pointer} {violation.Code}{(violation is { Minimum: null, Maximum: null } ? "" : $" {violation.Minimum}..{violation.Maximum}")}"
+        );
 
     private static void Set(JsonNode order, string pointer, JsonNode? value)
     {

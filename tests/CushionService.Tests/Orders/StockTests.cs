@@ -27,13 +27,19 @@ public sealed class StockTests
     [InlineData("""{ "id": "a", "kind": "thread", "sold": { } }""", "/sold/unit required")]
     [InlineData("""{ "id": "a", "kind": "thread", "sold": { "unit": "lb" } }""", "/sold/unit not-combinable")]
     [InlineData("""{ "id": "a", "kind": "zipper", "length": 12, "sold": { "unit": "yd" } }""", "/sold/unit not-combinable")]
-    [InlineData("""{ "id": "a", "kind": "foam", "width": 24, "length": 72, "thickness": 1, "sold": { "unit": "lb" } }""", "/sold/unit not-combinable")]
+    [InlineData(
+        """{ "id": "a", "kind": "foam", "width": 24, "length": 72, "thickness": 1, "sold": { "unit": "lb" } }""",
+        "/sold/unit not-combinable"
+    )]
     [InlineData("""{ "id": "a", "kind": "button", "sold": { "unit": "each", "step": 2.5 } }""", "/sold/step out-of-range 1..")]
     [InlineData("""{ "id": "a", "kind": "cord", "sold": { "unit": "yd", "step": 0 } }""", "/sold/step out-of-range 0.001..10000")]
     [InlineData("""{ "id": "a", "kind": "cord", "diameter": 4 }""", "/diameter out-of-range 0.03125..3")]
     [InlineData("""{ "id": "a", "kind": "foam", "density": 1, "firmness": 150 }""", "/density out-of-range 2..500")]
     public void A_stock_says_what_its_kind_needs_and_nothing_else(string stock, string violation) =>
-        Assert.Equal([$"/stocks/0{violation}"], SampleOrder.Validate($$"""{ "/stocks": [{{stock}}] }""").Violations.Select(SampleOrder.Written));
+        Assert.Equal(
+            [$"/stocks/0{violation}"],
+            SampleOrder.Validate($$"""{ "/stocks": [{{stock}}] }""").Violations.Select(SampleOrder.Written)
+        );
 
     [Fact]
     public void Every_kind_but_cloth_can_be_stocked()
@@ -41,7 +47,11 @@ public sealed class StockTests
         foreach (string kind in Words<Engine.Specifications.MaterialKind>.All.Except(["fabric"]))
         {
             string width = kind == "batting" ? ", \"width\": 48" : "";
-            Assert.Empty(SampleOrder.Validate($$"""{ "/stocks": [{ "id": "a", "kind": "{{kind}}"{{width}} }] }""").Violations.Select(SampleOrder.Written));
+            Assert.Empty(
+                SampleOrder
+                    .Validate($$"""{ "/stocks": [{ "id": "a", "kind": "{{kind}}"{{width}} }] }""")
+                    .Violations.Select(SampleOrder.Written)
+            );
         }
     }
 
@@ -55,7 +65,12 @@ public sealed class StockTests
     public void A_stock_is_priced_by_the_unit_that_it_is_sold_by() =>
         Assert.Equal(
             ["/prices/0/per not-combinable", "/stocks/1/id duplicate"],
-            SampleOrder.Validate("""
-                { "/stocks": [{ "id": "thread", "kind": "thread", "length": "220 yd", "sold": { "unit": "each" } }, { "id": "thread", "kind": "foam" }] }
-                """).Violations.Select(SampleOrder.Written));
+            SampleOrder
+                .Validate(
+                    """
+                    { "/stocks": [{ "id": "thread", "kind": "thread", "length": "220 yd", "sold": { "unit": "each" } }, { "id": "thread", "kind": "foam" }] }
+                    """
+                )
+                .Violations.Select(SampleOrder.Written)
+        );
 }

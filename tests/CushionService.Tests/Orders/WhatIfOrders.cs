@@ -14,22 +14,37 @@ internal static class WhatIfOrders
         order["currency"] = "USD";
         if (number % 3 == 0)
         {
-            order["costing"] = new JsonObject { ["markup"] = 0.5, ["rounding"] = new JsonObject { ["step"] = "0.05" } };
+            order["costing"] = new JsonObject
+            {
+                ["markup"] = 0.5,
+                ["rounding"] = new JsonObject { ["step"] = "0.05" },
+            };
         }
 
-        order["candidates"] = new JsonArray(new JsonObject
-        {
-            ["fabric"] = "cloth-1",
-            ["separate"] = number % 2 == 0,
-            ["options"] = new JsonArray([.. Enumerable.Range(1, random.Next(2, 5)).Select(option => new JsonObject
+        order["candidates"] = new JsonArray(
+            new JsonObject
             {
-                ["id"] = $"option-{option}",
-                ["width"] = random.Next(8) == 0 ? "5 in" : $"{random.Next(36, 72)} in",
-                ["rotation"] = random.Next(3) == 0 ? "quarter-turns" : "half-turn",
-                ["sold"] = new JsonObject { ["unit"] = unit, ["step"] = "1/8" },
-                ["price"] = random.Next(5) == 0 ? null : new JsonObject { ["amount"] = $"{random.Next(5, 40)}.{random.Next(10, 99)}", ["per"] = unit },
-            }.WithoutGaps())]),
-        });
+                ["fabric"] = "cloth-1",
+                ["separate"] = number % 2 == 0,
+                ["options"] = new JsonArray([
+                    .. Enumerable
+                        .Range(1, random.Next(2, 5))
+                        .Select(option =>
+                            new JsonObject
+                            {
+                                ["id"] = $"option-{option}",
+                                ["width"] = random.Next(8) == 0 ? "5 in" : $"{random.Next(36, 72)} in",
+                                ["rotation"] = random.Next(3) == 0 ? "quarter-turns" : "half-turn",
+                                ["sold"] = new JsonObject { ["unit"] = unit, ["step"] = "1/8" },
+                                ["price"] =
+                                    random.Next(5) == 0
+                                        ? null
+                                        : new JsonObject { ["amount"] = $"{random.Next(5, 40)}.{random.Next(10, 99)}", ["per"] = unit },
+                            }.WithoutGaps()
+                        ),
+                ]),
+            }
+        );
         return order;
     }
 
@@ -42,25 +57,38 @@ internal static class WhatIfOrders
         {
             ["units"] = "in",
             ["effort"] = "quick",
-            ["cushions"] = new JsonArray(new JsonObject
-            {
-                ["id"] = "pad",
-                ["construction"] = boxed ? "boxed" : "knife-edge",
-                ["outline"] = new JsonObject { ["kind"] = "rectangle", ["width"] = random.Next(8, 30), ["depth"] = random.Next(8, 24) },
-                ["thickness"] = boxed ? random.Next(1, 4) : null,
-                ["closure"] = new JsonObject { ["kind"] = "hand-sewn" },
-            }.WithoutGaps()),
+            ["cushions"] = new JsonArray(
+                new JsonObject
+                {
+                    ["id"] = "pad",
+                    ["construction"] = boxed ? "boxed" : "knife-edge",
+                    ["outline"] = new JsonObject
+                    {
+                        ["kind"] = "rectangle",
+                        ["width"] = random.Next(8, 30),
+                        ["depth"] = random.Next(8, 24),
+                    },
+                    ["thickness"] = boxed ? random.Next(1, 4) : null,
+                    ["closure"] = new JsonObject { ["kind"] = "hand-sewn" },
+                }.WithoutGaps()
+            ),
             ["workroom"] = new JsonObject { ["cuttingStep"] = "1/4" },
-            ["fabrics"] = new JsonArray(new JsonObject
-            {
-                ["id"] = "cloth-1",
-                ["width"] = 54,
-                ["selvedge"] = "1/2",
-                ["rotation"] = random.Next(2) == 0 ? "quarter-turns" : "half-turn",
-                ["shrinkage"] = random.Next(4) == 0 ? new JsonObject { ["length"] = 0.03 } : null,
-                ["sold"] = new JsonObject { ["unit"] = "yd", ["step"] = "1/8" },
-                ["onHand"] = new JsonArray([.. Enumerable.Range(0, offcuts ?? random.Next(1, 3)).Select(_ => new JsonObject { ["width"] = random.Next(20, 55), ["length"] = random.Next(20, 60) })]),
-            }.WithoutGaps()),
+            ["fabrics"] = new JsonArray(
+                new JsonObject
+                {
+                    ["id"] = "cloth-1",
+                    ["width"] = 54,
+                    ["selvedge"] = "1/2",
+                    ["rotation"] = random.Next(2) == 0 ? "quarter-turns" : "half-turn",
+                    ["shrinkage"] = random.Next(4) == 0 ? new JsonObject { ["length"] = 0.03 } : null,
+                    ["sold"] = new JsonObject { ["unit"] = "yd", ["step"] = "1/8" },
+                    ["onHand"] = new JsonArray([
+                        .. Enumerable
+                            .Range(0, offcuts ?? random.Next(1, 3))
+                            .Select(_ => new JsonObject { ["width"] = random.Next(20, 55), ["length"] = random.Next(20, 60) }),
+                    ]),
+                }.WithoutGaps()
+            ),
         };
     }
 

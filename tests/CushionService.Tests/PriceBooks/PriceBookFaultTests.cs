@@ -13,15 +13,43 @@ public sealed class PriceBookFaultTests
     [InlineData("{\n}", "1 /currency required", "1 /prices required")]
     [InlineData("{ \"currency\": \"USD\",\n \"prices\": null }", "2 /prices required")]
     [InlineData("{ \"currency\": \"usd\",\n \"prices\": [] }", "1 /currency bad-form")]
-    [InlineData("{ \"currency\": \"USD\", \"prices\": [\n { \"item\": \"a\", \"amount\": 1, \"per\": \"yd\" },\n null ] }", "2 /prices/0/amount wrong-type", "3 /prices/1 wrong-type")]
-    [InlineData("{ \"currency\": \"USD\", \"prices\": [\n { \"item\": \"a\",\n \"amount\": \"-1\", \"per\": \"ell\",\n \"colour\": 1 } ] }", "3 /prices/0/amount bad-form", "3 /prices/0/per unknown-value", "4 /prices/0/colour unknown-field")]
-    [InlineData("{ \"currency\": \"USD\", \"prices\": [\n { \"item\": \"a\", \"amount\": \"1\", \"per\": \"yd\" },\n { \"item\": \"a\", \"amount\": \"2\", \"per\": \"yd\" } ] }", "3 /prices/1/item duplicate")]
-    [InlineData("{ \"currency\": \"USD\", \"prices\": [ { \"item\": \"a\", \"amount\": \"1\", \"per\": \"yd\", \"breaks\": [\n { \"from\": 5, \"amount\": \"1\" },\n { \"from\": 5, \"amount\": \"0.9\" } ] } ] }", "3 /prices/0/breaks/1/from not-rising")]
-    [InlineData("{ \"currency\": \"USD\", \"prices\": [],\n \"costing\": { \"markup\": 0.5,\n \"margin\": 0.4 } }", "3 /costing/margin not-combinable")]
-    [InlineData("{ \"currency\": \"JPY\", \"prices\": [],\n \"costing\": { \"rounding\": {\n \"step\": \"0.50\" } } }", "3 /costing/rounding/step out-of-range")]
-    [InlineData("{ \"currency\": \"USD\", \"prices\": [],\n \"costing\": { \"labour\": { \"hourlyRate\": \"30\", \"operations\": [\n { \"operation\": \"boxed\", \"minutes\": 75 },\n { \"operation\": \"boxed\", \"minutes\": 80 },\n { \"operation\": \"juggle\", \"minutes\": -1 } ] } } }",
-        "4 /costing/labour/operations/1/operation duplicate", "5 /costing/labour/operations/2/minutes out-of-range", "5 /costing/labour/operations/2/operation unknown-value")]
-    [InlineData("{ \"currency\": \"USD\", \"prices\": [\n { \"item\": \"foam\", \"amount\": \"1\", \"per\": \"yd\" } ],\n \"stocks\": [ { \"id\": \"foam\", \"kind\": \"foam\", \"sold\": { \"unit\": \"lb\" } } ] }", "2 /prices/0/per not-combinable")]
+    [InlineData(
+        "{ \"currency\": \"USD\", \"prices\": [\n { \"item\": \"a\", \"amount\": 1, \"per\": \"yd\" },\n null ] }",
+        "2 /prices/0/amount wrong-type",
+        "3 /prices/1 wrong-type"
+    )]
+    [InlineData(
+        "{ \"currency\": \"USD\", \"prices\": [\n { \"item\": \"a\",\n \"amount\": \"-1\", \"per\": \"ell\",\n \"colour\": 1 } ] }",
+        "3 /prices/0/amount bad-form",
+        "3 /prices/0/per unknown-value",
+        "4 /prices/0/colour unknown-field"
+    )]
+    [InlineData(
+        "{ \"currency\": \"USD\", \"prices\": [\n { \"item\": \"a\", \"amount\": \"1\", \"per\": \"yd\" },\n { \"item\": \"a\", \"amount\": \"2\", \"per\": \"yd\" } ] }",
+        "3 /prices/1/item duplicate"
+    )]
+    [InlineData(
+        "{ \"currency\": \"USD\", \"prices\": [ { \"item\": \"a\", \"amount\": \"1\", \"per\": \"yd\", \"breaks\": [\n { \"from\": 5, \"amount\": \"1\" },\n { \"from\": 5, \"amount\": \"0.9\" } ] } ] }",
+        "3 /prices/0/breaks/1/from not-rising"
+    )]
+    [InlineData(
+        "{ \"currency\": \"USD\", \"prices\": [],\n \"costing\": { \"markup\": 0.5,\n \"margin\": 0.4 } }",
+        "3 /costing/margin not-combinable"
+    )]
+    [InlineData(
+        "{ \"currency\": \"JPY\", \"prices\": [],\n \"costing\": { \"rounding\": {\n \"step\": \"0.50\" } } }",
+        "3 /costing/rounding/step out-of-range"
+    )]
+    [InlineData(
+        "{ \"currency\": \"USD\", \"prices\": [],\n \"costing\": { \"labour\": { \"hourlyRate\": \"30\", \"operations\": [\n { \"operation\": \"boxed\", \"minutes\": 75 },\n { \"operation\": \"boxed\", \"minutes\": 80 },\n { \"operation\": \"juggle\", \"minutes\": -1 } ] } } }",
+        "4 /costing/labour/operations/1/operation duplicate",
+        "5 /costing/labour/operations/2/minutes out-of-range",
+        "5 /costing/labour/operations/2/operation unknown-value"
+    )]
+    [InlineData(
+        "{ \"currency\": \"USD\", \"prices\": [\n { \"item\": \"foam\", \"amount\": \"1\", \"per\": \"yd\" } ],\n \"stocks\": [ { \"id\": \"foam\", \"kind\": \"foam\", \"sold\": { \"unit\": \"lb\" } } ] }",
+        "2 /prices/0/per not-combinable"
+    )]
     public void Every_fault_is_told_with_its_line(string text, params string[] faults)
     {
         using BookFolder books = new(("spring", text));
@@ -38,7 +66,10 @@ public sealed class PriceBookFaultTests
         books.Write("nook", BookFolder.Nook.Replace("\"20.00\"", "20.00", StringComparison.Ordinal));
         books.Write("other", BookFolder.Nook.Replace("\"1\"", "\"2\"", StringComparison.Ordinal));
 
-        Assert.Equal(["nook.json, line 5: /prices/0/amount wrong-type: The value must be text, not a number."], books.Shelf.Reload().Select(fault => fault.ToString()));
+        Assert.Equal(
+            ["nook.json, line 5: /prices/0/amount wrong-type: The value must be text, not a number."],
+            books.Shelf.Reload().Select(fault => fault.ToString())
+        );
         Assert.Equal(("1", "2"), (books.Shelf.Find("nook")!.Version, books.Shelf.Find("other")!.Version));
     }
 
@@ -55,9 +86,14 @@ public sealed class PriceBookFaultTests
     [Fact]
     public void Stocks_are_measured_in_the_book_s_own_units()
     {
-        using BookFolder books = new(("nook", """
-            { "currency": "EUR", "units": "cm", "prices": [], "stocks": [{ "id": "sheet", "kind": "foam", "width": 100, "length": 200, "thickness": 5 }] }
-            """));
+        using BookFolder books = new(
+            (
+                "nook",
+                """
+                { "currency": "EUR", "units": "cm", "prices": [], "stocks": [{ "id": "sheet", "kind": "foam", "width": 100, "length": 200, "thickness": 5 }] }
+                """
+            )
+        );
 
         Assert.Equal(Engine.Measures.Length.FromMillimetres(1000), books.Shelf.Find("nook")!.Stocks.Single().Width);
     }
@@ -65,6 +101,8 @@ public sealed class PriceBookFaultTests
     private static string Written(PriceBookFault fault)
     {
         string[] words = fault.Reason.Split(':')[0].Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return fault.Reason.Contains(':', StringComparison.Ordinal) ? $"{fault.Line} {string.Join(' ', words)}" : $"{fault.Line} {fault.Reason}";
+        return fault.Reason.Contains(':', StringComparison.Ordinal)
+            ? $"{fault.Line} {string.Join(' ', words)}"
+            : $"{fault.Line} {fault.Reason}";
     }
 }

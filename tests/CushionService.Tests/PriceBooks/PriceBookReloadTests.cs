@@ -48,7 +48,9 @@ public sealed class PriceBookReloadTests
     public async Task The_service_reloads_the_folder_that_its_configuration_names()
     {
         using BookFolder books = new(("nook", Version(1)));
-        await using WebApplicationFactory<Program> host = new WebApplicationFactory<Program>().WithWebHostBuilder(builder => builder.UseSetting("PriceBooks:Folder", books.Location));
+        await using WebApplicationFactory<Program> host = new WebApplicationFactory<Program>().WithWebHostBuilder(builder =>
+            builder.UseSetting("PriceBooks:Folder", books.Location)
+        );
         IPriceBooks shelf = host.Services.GetRequiredService<IPriceBooks>();
         Assert.Equal("1", shelf.Find("nook")!.Version);
 
@@ -66,16 +68,23 @@ public sealed class PriceBookReloadTests
     public void A_start_with_a_broken_book_fails_and_says_where()
     {
         using BookFolder books = new(("nook", "{\n\"currency\": 1 }"));
-        using WebApplicationFactory<Program> host = new WebApplicationFactory<Program>().WithWebHostBuilder(builder => builder.UseSetting("PriceBooks:Folder", books.Location));
+        using WebApplicationFactory<Program> host = new WebApplicationFactory<Program>().WithWebHostBuilder(builder =>
+            builder.UseSetting("PriceBooks:Folder", books.Location)
+        );
 
-        Assert.Contains("nook.json, line 2: /currency wrong-type", Assert.ThrowsAny<Exception>(() => host.Services).ToString(), StringComparison.Ordinal);
+        Assert.Contains(
+            "nook.json, line 2: /currency wrong-type",
+            Assert.ThrowsAny<Exception>(() => host.Services).ToString(),
+            StringComparison.Ordinal
+        );
     }
 
     // Both prices of a version end in its number.
-    private static string Version(int number) => $$"""
-        { "version": "{{number}}", "currency": "USD", "prices": [
-          { "item": "canvas", "amount": "10.{{number:00}}", "per": "yd", "step": 1 }, { "item": "calico", "amount": "5.{{number:00}}", "per": "yd", "step": 1 }] }
-        """;
+    private static string Version(int number) =>
+        $$"""
+            { "version": "{{number}}", "currency": "USD", "prices": [
+              { "item": "canvas", "amount": "10.{{number:00}}", "per": "yd", "step": 1 }, { "item": "calico", "amount": "5.{{number:00}}", "per": "yd", "step": 1 }] }
+            """;
 
     private static int Replace(BookFolder books, CancellationToken over)
     {
@@ -101,7 +110,10 @@ public sealed class PriceBookReloadTests
             JsonNode cost = answer["cost"]!;
             string version = cost["priceBook"]!["version"]!.GetValue<string>();
             string coins = int.Parse(version).ToString("00");
-            Assert.Equal([$"canvas 10.{coins}", $"calico 5.{coins}"], cost["lines"]!.AsArray().Select(line => $"{line!["item"]} {line["unitPrice"]}"));
+            Assert.Equal(
+                [$"canvas 10.{coins}", $"calico 5.{coins}"],
+                cost["lines"]!.AsArray().Select(line => $"{line!["item"]} {line["unitPrice"]}")
+            );
             seen.Add(version);
         }
 

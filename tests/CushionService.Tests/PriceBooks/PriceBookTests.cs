@@ -29,9 +29,15 @@ public sealed class PriceBookTests : IDisposable
         JsonNode cost = (await QuoteAsync(OrderWith("""{}""")))["cost"]!;
 
         // By hand: 19 in of two faces side by side is 1 yd at least, 20.00; the zipper 2.00; 8 yd of thread 0.16; half as much again.
-        Assert.Equal(["canvas 1 20.00", "zipper 1 2.00", "thread 8 0.16"], cost["lines"]!.AsArray().Select(line => $"{line!["item"]} {line["quantity"]} {line["amount"]}"));
+        Assert.Equal(
+            ["canvas 1 20.00", "zipper 1 2.00", "thread 8 0.16"],
+            cost["lines"]!.AsArray().Select(line => $"{line!["item"]} {line["quantity"]} {line["amount"]}")
+        );
         Assert.Equal(["markup 11.08"], cost["additions"]!.AsArray().Select(addition => $"{addition!["kind"]} {addition["amount"]}"));
-        Assert.Equal(("33.24", "USD", "nook", "1"), ($"{cost["total"]}", $"{cost["currency"]}", $"{cost["priceBook"]!["name"]}", $"{cost["priceBook"]!["version"]}"));
+        Assert.Equal(
+            ("33.24", "USD", "nook", "1"),
+            ($"{cost["total"]}", $"{cost["currency"]}", $"{cost["priceBook"]!["name"]}", $"{cost["priceBook"]!["version"]}")
+        );
     }
 
     [Theory]
@@ -39,7 +45,8 @@ public sealed class PriceBookTests : IDisposable
     [InlineData("""{ "costing": { "margin": 0.5 } }""", "44.32")]
     [InlineData("""{ "currency": "USD", "costing": { "rounding": { "step": "1", "direction": "up" } } }""", "34.00")]
     [InlineData("""{ "currency": "USD" }""", "33.24")]
-    public async Task What_the_order_says_wins(string more, string total) => Assert.Equal(total, $"{(await QuoteAsync(OrderWith(more)))["cost"]!["total"]}");
+    public async Task What_the_order_says_wins(string more, string total) =>
+        Assert.Equal(total, $"{(await QuoteAsync(OrderWith(more)))["cost"]!["total"]}");
 
     [Theory]
     [InlineData("""{ "priceBook": "attic" }""", "/priceBook unknown-price-book")]
@@ -47,8 +54,14 @@ public sealed class PriceBookTests : IDisposable
     [InlineData("""{ "prices": [{ "item": "cord", "amount": "1", "per": "yd" }] }""", "/currency required")]
     [InlineData("""{ "fabrics": [{ "id": "linen", "width": 54 }] }""", "/fabrics/0/sold required")]
     [InlineData("""{ "fabrics": [{ "id": "x", "item": "zipper", "width": 54 }] }""", "/fabrics/0/sold required")]
-    [InlineData("""{ "fabrics": [{ "id": "canvas", "width": 54, "sold": { "unit": "m", "step": 0.1 } }] }""", "/fabrics/0/sold/unit not-combinable")]
-    [InlineData("""{ "currency": "USD", "fabrics": [{ "id": "canvas", "width": 54, "price": { "amount": "9", "per": "m" } }] }""", "/fabrics/0/price/per not-combinable")]
+    [InlineData(
+        """{ "fabrics": [{ "id": "canvas", "width": 54, "sold": { "unit": "m", "step": 0.1 } }] }""",
+        "/fabrics/0/sold/unit not-combinable"
+    )]
+    [InlineData(
+        """{ "currency": "USD", "fabrics": [{ "id": "canvas", "width": 54, "price": { "amount": "9", "per": "m" } }] }""",
+        "/fabrics/0/price/per not-combinable"
+    )]
     public async Task What_does_not_agree_with_the_book_is_refused(string more, string violation)
     {
         JsonObject order = OrderWith(more);
@@ -63,15 +76,22 @@ public sealed class PriceBookTests : IDisposable
     {
         foreach (string call in new[] { "quotes", "comparisons" })
         {
-            JsonObject order = OrderWith("""{ "currency": "USD", "costing": { "labour": { "hourlyRate": "30", "operations": [{ "operation": "knife-edge", "minutes": 25 }] }, "contingency": 0.05, "rounding": { "step": "0.25" } } }""");
+            JsonObject order = OrderWith(
+                """{ "currency": "USD", "costing": { "labour": { "hourlyRate": "30", "operations": [{ "operation": "knife-edge", "minutes": 25 }] }, "contingency": 0.05, "rounding": { "step": "0.25" } } }"""
+            );
             if (call == "comparisons")
             {
-                order["candidates"] = JsonNode.Parse("""[{ "fabric": "canvas", "options": [{ "id": "wide", "item": "canvas", "width": 60 }] }]""");
+                order["candidates"] = JsonNode.Parse(
+                    """[{ "fabric": "canvas", "options": [{ "id": "wide", "item": "canvas", "width": 60 }] }]"""
+                );
             }
 
             using HttpResponseMessage response = await _service.PostAsync(call, order.ToJsonString());
             Order message = (Order)Wire.Message(order, Wired);
-            Google.Protobuf.IMessage grpc = call == "quotes" ? await _service.Calls.QuoteAsync(new() { Order = message }) : await _service.Calls.CompareAsync(new() { Order = message });
+            Google.Protobuf.IMessage grpc =
+                call == "quotes"
+                    ? await _service.Calls.QuoteAsync(new() { Order = message })
+                    : await _service.Calls.CompareAsync(new() { Order = message });
             JsonNode? rest = Wire.Plain(await response.JsonAsync());
             Assert.True(JsonNode.DeepEquals(rest, Wire.Json(grpc)), $"REST: {rest}\ngRPC: {Wire.Json(grpc)}");
         }
@@ -81,7 +101,9 @@ public sealed class PriceBookTests : IDisposable
     public async Task An_option_of_a_comparison_is_priced_under_its_own_name()
     {
         JsonObject order = OrderWith("{}");
-        order["candidates"] = JsonNode.Parse("""[{ "fabric": "canvas", "options": [{ "id": "linen", "width": 54, "sold": { "unit": "yd", "step": 0.25, "minimum": 1 } }, { "id": "canvas", "width": 54 }] }]""");
+        order["candidates"] = JsonNode.Parse(
+            """[{ "fabric": "canvas", "options": [{ "id": "linen", "width": 54, "sold": { "unit": "yd", "step": 0.25, "minimum": 1 } }, { "id": "canvas", "width": 54 }] }]"""
+        );
         using HttpResponseMessage response = await _service.PostAsync("comparisons", order.ToJsonString());
         JsonArray options = (await response.JsonAsync())["options"]!.AsArray();
 
@@ -91,13 +113,17 @@ public sealed class PriceBookTests : IDisposable
 
     private static JsonObject OrderWith(string more)
     {
-        JsonObject order = JsonNode.Parse("""
-            {
-              "units": "in", "effort": "quick", "priceBook": "nook",
-              "cushions": [{ "id": "pillow", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 18, "depth": 18 }, "closure": { "kind": "zipper" } }],
-              "fabrics": [{ "id": "canvas", "width": 54 }]
-            }
-            """)!.AsObject();
+        JsonObject order = JsonNode
+            .Parse(
+                """
+                {
+                  "units": "in", "effort": "quick", "priceBook": "nook",
+                  "cushions": [{ "id": "pillow", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 18, "depth": 18 }, "closure": { "kind": "zipper" } }],
+                  "fabrics": [{ "id": "canvas", "width": 54 }]
+                }
+                """
+            )!
+            .AsObject();
         foreach ((string name, JsonNode? value) in JsonNode.Parse(more)!.AsObject())
         {
             order[name] = value!.DeepClone();

@@ -20,7 +20,10 @@ public sealed class BrokenOrderTests(RunningService service) : IClassFixture<Run
             (string way, byte[] body) = BrokenOrders.Of(number);
             using HttpResponseMessage response = await service.PostAsync(call, body).WaitAsync(Patience);
 
-            Assert.True((int)response.StatusCode is >= 400 and < 500, $"{number}, {way}: {(int)response.StatusCode} {System.Text.Encoding.UTF8.GetString(body)}");
+            Assert.True(
+                (int)response.StatusCode is >= 400 and < 500,
+                $"{number}, {way}: {(int)response.StatusCode} {System.Text.Encoding.UTF8.GetString(body)}"
+            );
             JsonObject problem = await response.ProblemAsync();
             Assert.NotEmpty(problem["violations"]!.AsArray());
         }

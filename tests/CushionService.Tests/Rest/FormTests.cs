@@ -20,11 +20,24 @@ public sealed class FormTests(RunningService service) : IClassFixture<RunningSer
     [InlineData("[]", " wrong-type")]
     [InlineData("\"order\"", " wrong-type")]
     [InlineData("{\"units\":1}", "/units wrong-type")]
-    [InlineData("{\"reference\":1,\"cushions\":[{\"quantity\":\"2\"},{\"quantity\":1.0}]}", "/reference wrong-type", "/cushions/0/quantity wrong-type", "/cushions/1/quantity wrong-type")]
+    [InlineData(
+        "{\"reference\":1,\"cushions\":[{\"quantity\":\"2\"},{\"quantity\":1.0}]}",
+        "/reference wrong-type",
+        "/cushions/0/quantity wrong-type",
+        "/cushions/1/quantity wrong-type"
+    )]
     [InlineData("{\"cushions\":{}}", "/cushions wrong-type")]
     [InlineData("{\"cushions\":[null,3]}", "/cushions/0 wrong-type", "/cushions/1 wrong-type")]
     [InlineData("{\"cushions\":[{\"thickness\":[2]}],\"unit/s\":1}", "/cushions/0/thickness wrong-type", "/unit~1s unknown-field")]
-    [InlineData("{\"pieces\":[{\"points\":[null,[1],[1,2,3],{\"x\":1},[true,2],[1,null],[1,2]]}]}", "/pieces/0/points/0 wrong-type", "/pieces/0/points/1 wrong-type", "/pieces/0/points/2 wrong-type", "/pieces/0/points/3 wrong-type", "/pieces/0/points/4/0 wrong-type", "/pieces/0/points/5/1 wrong-type")]
+    [InlineData(
+        "{\"pieces\":[{\"points\":[null,[1],[1,2,3],{\"x\":1},[true,2],[1,null],[1,2]]}]}",
+        "/pieces/0/points/0 wrong-type",
+        "/pieces/0/points/1 wrong-type",
+        "/pieces/0/points/2 wrong-type",
+        "/pieces/0/points/3 wrong-type",
+        "/pieces/0/points/4/0 wrong-type",
+        "/pieces/0/points/5/1 wrong-type"
+    )]
     [InlineData("{\"reference\":\"\\ud800\"}", "/reference bad-encoding")]
     [InlineData("{\"workroom\":{\"threadRatio\":\"NaN\"}}", "/workroom/threadRatio wrong-type")]
     public async Task What_cannot_be_read_is_400(string order, params string[] expected)
@@ -41,7 +54,11 @@ public sealed class FormTests(RunningService service) : IClassFixture<RunningSer
     [InlineData("{\"units\":\"in\",\"units\":\"cm\"}", "/units duplicate-field")]
     [InlineData("{\"units\":\"IN\"}", "/units unknown-value")]
     [InlineData("{\"effort\":\"quick, standard\"}", "/effort unknown-value")]
-    [InlineData("{\"cushions\":[{\"construction\":\"KnifeEdge\",\"fill\":{\"density\":1e999}}]}", "/cushions/0/construction unknown-value", "/cushions/0/fill/density not-finite")]
+    [InlineData(
+        "{\"cushions\":[{\"construction\":\"KnifeEdge\",\"fill\":{\"density\":1e999}}]}",
+        "/cushions/0/construction unknown-value",
+        "/cushions/0/fill/density not-finite"
+    )]
     [InlineData("{\"cushions\":[{\"quantity\":99999999999}]}", "/cushions/0/quantity out-of-range")]
     [InlineData("{\"cushions\":[{\"edging\":{\"at\":[\"top\",\"side\"]}}]}", "/cushions/0/edging/at/1 unknown-value")]
     public async Task What_can_be_read_but_not_followed_is_422_with_the_rules_that_it_breaks_besides(string order, params string[] expected)
@@ -59,9 +76,18 @@ public sealed class FormTests(RunningService service) : IClassFixture<RunningSer
     [InlineData("{\"workroom\":{\"threadRatio\":1e300}}", "/workroom/threadRatio out-of-range")]
     [InlineData("{\"workroom\":{\"threadWaste\":-1e300}}", "/workroom/threadWaste out-of-range")]
     [InlineData("{\"stocks\":[{\"density\":1e300}]}", "/stocks/0/density out-of-range")]
-    [InlineData("{\"cushions\":[{\"construction\":\"boxed\",\"fill\":{\"kind\":\"foam\",\"density\":1e300}}]}", "/cushions/0/fill/density out-of-range")]
-    [InlineData("{\"cushions\":[{\"construction\":\"boxed\",\"channels\":{\"count\":2,\"takeUp\":1e300}}]}", "/cushions/0/channels/takeUp out-of-range")]
-    [InlineData("{\"cushions\":[{\"construction\":\"boxed\",\"edging\":{\"kind\":\"ruffle\",\"depth\":3,\"fullness\":1e300}}]}", "/cushions/0/edging/fullness out-of-range")]
+    [InlineData(
+        "{\"cushions\":[{\"construction\":\"boxed\",\"fill\":{\"kind\":\"foam\",\"density\":1e300}}]}",
+        "/cushions/0/fill/density out-of-range"
+    )]
+    [InlineData(
+        "{\"cushions\":[{\"construction\":\"boxed\",\"channels\":{\"count\":2,\"takeUp\":1e300}}]}",
+        "/cushions/0/channels/takeUp out-of-range"
+    )]
+    [InlineData(
+        "{\"cushions\":[{\"construction\":\"boxed\",\"edging\":{\"kind\":\"ruffle\",\"depth\":3,\"fullness\":1e300}}]}",
+        "/cushions/0/edging/fullness out-of-range"
+    )]
     public async Task A_number_beyond_every_range_is_told_and_not_choked_on(string order, string expected)
     {
         using HttpResponseMessage response = await service.PostAsync("quotes", order);

@@ -36,7 +36,12 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
 
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
         Assert.Equal(expected, response.Content.Headers.ContentType?.MediaType);
-        string start = expected switch { "text/html" => "<!DOCTYPE html>", "image/svg+xml" => "<", _ => "{" };
+        string start = expected switch
+        {
+            "text/html" => "<!DOCTYPE html>",
+            "image/svg+xml" => "<",
+            _ => "{",
+        };
         Assert.StartsWith(start, await response.Content.ReadAsStringAsync(), StringComparison.OrdinalIgnoreCase);
     }
 
@@ -55,7 +60,10 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
 
     private async Task<HttpResponseMessage> PostAsync(string call, string accept)
     {
-        using HttpRequestMessage request = new(HttpMethod.Post, $"/v1/{call}") { Content = new StringContent(Order, Encoding.UTF8, "application/json") };
+        using HttpRequestMessage request = new(HttpMethod.Post, $"/v1/{call}")
+        {
+            Content = new StringContent(Order, Encoding.UTF8, "application/json"),
+        };
         Assert.True(request.Headers.TryAddWithoutValidation("Accept", accept));
         return await service.Http.SendAsync(request);
     }

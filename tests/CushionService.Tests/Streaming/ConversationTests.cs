@@ -53,9 +53,7 @@ public sealed class ConversationTests
     {
         const string Said = "Now listening on: ";
         string? line;
-        while ((line = await process.StandardOutput.ReadLineAsync()) is not null && !line.Contains(Said, StringComparison.Ordinal))
-        {
-        }
+        while ((line = await process.StandardOutput.ReadLineAsync()) is not null && !line.Contains(Said, StringComparison.Ordinal)) { }
 
         return new Uri(line![(line!.IndexOf(Said, StringComparison.Ordinal) + Said.Length)..].Trim());
     }

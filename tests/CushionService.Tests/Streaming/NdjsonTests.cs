@@ -10,12 +10,18 @@ namespace CushionService.Tests.Streaming;
 /// <summary>One order a line in, one answer a line out.</summary>
 public sealed class NdjsonTests(RunningService service) : IClassFixture<RunningService>
 {
-    internal const string Runner = """{"units":"in","effort":"quick","pieces":[{"id":"runner","width":12,"length":40}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}""";
+    internal const string Runner =
+        """{"units":"in","effort":"quick","pieces":[{"id":"runner","width":12,"length":40}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}""";
 
     [Fact]
     public async Task Every_line_is_answered_in_its_place_as_a_call_of_its_own_would_be()
     {
-        string[] orders = [.. Enumerable.Range(0, 60).Select(number => (number % 3 == 0 ? OrderGenerator.Careless(number) : OrderGenerator.Sound(number)).ToJsonString())];
+        string[] orders =
+        [
+            .. Enumerable
+                .Range(0, 60)
+                .Select(number => (number % 3 == 0 ? OrderGenerator.Careless(number) : OrderGenerator.Sound(number)).ToJsonString()),
+        ];
         string[] answers = await StreamAsync(string.Join('\n', orders));
 
         Assert.Equal(orders.Length, answers.Length);
@@ -43,7 +49,12 @@ public sealed class NdjsonTests(RunningService service) : IClassFixture<RunningS
     [Fact]
     public async Task Five_hundred_orders_keep_their_order_with_one_in_a_hundred_bad()
     {
-        string[] orders = [.. Enumerable.Range(1, 500).Select(number => number % 100 == 50 ? "{\"units\":" : Runner.Insert(1, $"\"reference\":\"{number}\","))];
+        string[] orders =
+        [
+            .. Enumerable
+                .Range(1, 500)
+                .Select(number => number % 100 == 50 ? "{\"units\":" : Runner.Insert(1, $"\"reference\":\"{number}\",")),
+        ];
         string[] answers = await StreamAsync(string.Join("\r\n", orders) + "\r\n");
 
         Assert.Equal(500, answers.Length);
@@ -85,7 +96,8 @@ public sealed class NdjsonTests(RunningService service) : IClassFixture<RunningS
     }
 
     [Fact]
-    public async Task A_last_line_without_its_end_is_an_order_still() => Assert.Contains("\"layouts\"", (await StreamAsync(Runner)).Single(), StringComparison.Ordinal);
+    public async Task A_last_line_without_its_end_is_an_order_still() =>
+        Assert.Contains("\"layouts\"", (await StreamAsync(Runner)).Single(), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("\n")]
@@ -96,11 +108,17 @@ public sealed class NdjsonTests(RunningService service) : IClassFixture<RunningS
         string[] answers = await StreamAsync($"{Runner}\n{huge}\n{Runner}\n{huge}{end}");
 
         Assert.Equal(4, answers.Length);
-        Assert.All([1, 3], i =>
-        {
-            JsonObject problem = JsonNode.Parse(answers[i])!.AsObject();
-            Assert.Equal((413, i + 1, "order-too-long"), (problem["status"]!.GetValue<int>(), problem["line"]!.GetValue<int>(), problem["code"]!.GetValue<string>()));
-        });
+        Assert.All(
+            [1, 3],
+            i =>
+            {
+                JsonObject problem = JsonNode.Parse(answers[i])!.AsObject();
+                Assert.Equal(
+                    (413, i + 1, "order-too-long"),
+                    (problem["status"]!.GetValue<int>(), problem["line"]!.GetValue<int>(), problem["code"]!.GetValue<string>())
+                );
+            }
+        );
         Assert.Equal(answers[0], answers[2]);
     }
 
@@ -121,7 +139,10 @@ public sealed class NdjsonTests(RunningService service) : IClassFixture<RunningS
     [InlineData("application/x-ndjson; charset=utf-8", "application/*", HttpStatusCode.OK)]
     public async Task The_form_of_the_stream_is_agreed_first(string contentType, string? accept, HttpStatusCode expected)
     {
-        using HttpRequestMessage request = new(HttpMethod.Post, "/v1/quotes/stream") { Content = new ByteArrayContent(Encoding.UTF8.GetBytes(Runner)) };
+        using HttpRequestMessage request = new(HttpMethod.Post, "/v1/quotes/stream")
+        {
+            Content = new ByteArrayContent(Encoding.UTF8.GetBytes(Runner)),
+        };
         request.Content.Headers.ContentType = MediaTypeHeaderValue.Parse(contentType);
         request.Headers.TryAddWithoutValidation("Accept", accept);
         using HttpResponseMessage response = await service.Http.SendAsync(request);
@@ -131,7 +152,11 @@ public sealed class NdjsonTests(RunningService service) : IClassFixture<RunningS
 
     private async Task<string[]> StreamAsync(string lines)
     {
-        using HttpResponseMessage response = await service.PostAsync("quotes/stream", Encoding.UTF8.GetBytes(lines), "application/x-ndjson");
+        using HttpResponseMessage response = await service.PostAsync(
+            "quotes/stream",
+            Encoding.UTF8.GetBytes(lines),
+            "application/x-ndjson"
+        );
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
         Assert.Equal("application/x-ndjson", response.Content.Headers.ContentType?.MediaType);
         string body = await response.Content.ReadAsStringAsync();

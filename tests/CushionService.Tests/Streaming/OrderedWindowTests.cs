@@ -25,7 +25,8 @@ public sealed class OrderedWindowTests
                 written.Add(number);
                 return ValueTask.CompletedTask;
             },
-            CancellationToken.None);
+            CancellationToken.None
+        );
 
         Assert.Equal(Enumerable.Range(0, 300), written);
     }
@@ -43,7 +44,8 @@ public sealed class OrderedWindowTests
                 _widest = Math.Max(_widest, _taken - written);
                 written++;
             },
-            CancellationToken.None);
+            CancellationToken.None
+        );
 
         Assert.Equal(60, written);
         Assert.InRange(_widest, 2, OrderedWindow.Size);
@@ -52,7 +54,8 @@ public sealed class OrderedWindowTests
     [Fact]
     public async Task No_more_than_two_are_worked_on_at_the_same_time()
     {
-        int working = 0, most = 0;
+        int working = 0,
+            most = 0;
         await OrderedWindow.AnswerAsync(
             CountAsync(60),
             async (number, cancellation) =>
@@ -65,7 +68,8 @@ public sealed class OrderedWindowTests
                 return number;
             },
             (_, _, _) => ValueTask.CompletedTask,
-            CancellationToken.None);
+            CancellationToken.None
+        );
 
         Assert.Equal(2, most);
     }
@@ -74,17 +78,20 @@ public sealed class OrderedWindowTests
     public async Task A_reader_who_goes_away_ends_the_taking()
     {
         using CancellationTokenSource gone = new();
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => OrderedWindow.AnswerAsync(
-            CountAsync(int.MaxValue),
-            (number, _) => Task.FromResult(number),
-            async (number, _, _) =>
-            {
-                if (number == 20)
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() =>
+            OrderedWindow.AnswerAsync(
+                CountAsync(int.MaxValue),
+                (number, _) => Task.FromResult(number),
+                async (number, _, _) =>
                 {
-                    await gone.CancelAsync();
-                }
-            },
-            gone.Token));
+                    if (number == 20)
+                    {
+                        await gone.CancelAsync();
+                    }
+                },
+                gone.Token
+            )
+        );
 
         Assert.InRange(_taken, 20, 21 + OrderedWindow.Size);
     }
@@ -92,8 +99,14 @@ public sealed class OrderedWindowTests
     [Fact]
     public async Task A_writer_that_fails_ends_the_taking_and_tells_why()
     {
-        await Assert.ThrowsAsync<IOException>(() => OrderedWindow.AnswerAsync(
-            CountAsync(int.MaxValue), (number, _) => Task.FromResult(number), (_, _, _) => throw new IOException("gone"), CancellationToken.None));
+        await Assert.ThrowsAsync<IOException>(() =>
+            OrderedWindow.AnswerAsync(
+                CountAsync(int.MaxValue),
+                (number, _) => Task.FromResult(number),
+                (_, _, _) => throw new IOException("gone"),
+                CancellationToken.None
+            )
+        );
 
         Assert.InRange(_taken, 1, OrderedWindow.Size);
     }
@@ -102,20 +115,27 @@ public sealed class OrderedWindowTests
     public async Task A_source_that_fails_is_told_after_the_answers_to_what_came_before()
     {
         int written = 0;
-        await Assert.ThrowsAsync<IOException>(() => OrderedWindow.AnswerAsync(
-            CountAsync(10, new IOException("cut")),
-            (number, _) => Task.FromResult(number),
-            (_, _, _) =>
-            {
-                written++;
-                return ValueTask.CompletedTask;
-            },
-            CancellationToken.None));
+        await Assert.ThrowsAsync<IOException>(() =>
+            OrderedWindow.AnswerAsync(
+                CountAsync(10, new IOException("cut")),
+                (number, _) => Task.FromResult(number),
+                (_, _, _) =>
+                {
+                    written++;
+                    return ValueTask.CompletedTask;
+                },
+                CancellationToken.None
+            )
+        );
 
         Assert.Equal(10, written);
     }
 
-    private async IAsyncEnumerable<int> CountAsync(int count, Exception? end = null, [EnumeratorCancellation] CancellationToken cancellation = default)
+    private async IAsyncEnumerable<int> CountAsync(
+        int count,
+        Exception? end = null,
+        [EnumeratorCancellation] CancellationToken cancellation = default
+    )
     {
         for (int number = 0; number < count; number++)
         {
@@ -134,8 +154,6 @@ public sealed class OrderedWindowTests
     private static void InterlockedMax(ref int most, int now)
     {
         int seen;
-        while ((seen = Volatile.Read(ref most)) < now && Interlocked.CompareExchange(ref most, now, seen) != seen)
-        {
-        }
+        while ((seen = Volatile.Read(ref most)) < now && Interlocked.CompareExchange(ref most, now, seen) != seen) { }
     }
 }

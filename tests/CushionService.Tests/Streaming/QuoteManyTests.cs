@@ -14,7 +14,10 @@ public sealed class QuoteManyTests(RunningService service) : IClassFixture<Runni
     [Fact]
     public async Task Every_order_is_answered_in_its_place_as_by_REST()
     {
-        JsonObject[] orders = [.. Enumerable.Range(0, 60).Select(number => number % 3 == 0 ? OrderGenerator.Careless(number) : OrderGenerator.Sound(number))];
+        JsonObject[] orders =
+        [
+            .. Enumerable.Range(0, 60).Select(number => number % 3 == 0 ? OrderGenerator.Careless(number) : OrderGenerator.Sound(number)),
+        ];
         using AsyncDuplexStreamingCall<QuoteManyRequest, QuoteManyResponse> call = service.Calls.QuoteMany();
         Task sending = SendAsync(call.RequestStream, orders);
         int number = 0;
@@ -23,14 +26,22 @@ public sealed class QuoteManyTests(RunningService service) : IClassFixture<Runni
             using HttpResponseMessage single = await service.PostAsync("quotes", orders[number++].ToJsonString());
             JsonNode rest = await single.JsonAsync();
             Assert.Equal(number, answer.Number);
-            Assert.Equal(single.StatusCode == HttpStatusCode.OK ? QuoteManyResponse.AnswerOneofCase.Quote : QuoteManyResponse.AnswerOneofCase.Refusal, answer.AnswerCase);
+            Assert.Equal(
+                single.StatusCode == HttpStatusCode.OK
+                    ? QuoteManyResponse.AnswerOneofCase.Quote
+                    : QuoteManyResponse.AnswerOneofCase.Refusal,
+                answer.AnswerCase
+            );
             if (answer.Quote is { } quote)
             {
                 Assert.True(JsonNode.DeepEquals(Wire.Plain(rest), Wire.Json(quote)));
             }
             else
             {
-                Assert.Equal((rest["code"]!.GetValue<string>(), rest["title"]!.GetValue<string>(), (int)StatusCode.InvalidArgument), (answer.Refusal.Code, answer.Refusal.Title, answer.Refusal.Status));
+                Assert.Equal(
+                    (rest["code"]!.GetValue<string>(), rest["title"]!.GetValue<string>(), (int)StatusCode.InvalidArgument),
+                    (answer.Refusal.Code, answer.Refusal.Title, answer.Refusal.Status)
+                );
                 Assert.True(JsonNode.DeepEquals(Wire.Plain(rest["violations"]), Wire.Json(answer.Refusal)["violations"]));
             }
         }

@@ -18,7 +18,8 @@ public sealed class LogTests
     {
         await using ServiceProcess service = await ServiceProcess.StartAsync(
             ("Serilog__WriteTo__0__Args__formatter", "Serilog.Formatting.Compact.CompactJsonFormatter, Serilog.Formatting.Compact"),
-            ("Serilog__MinimumLevel__Override__Microsoft.AspNetCore", "Information"));
+            ("Serilog__MinimumLevel__Override__Microsoft.AspNetCore", "Information")
+        );
         await SendAsync(service, key: "not-a-key-of-ours");
         await WaitForAsync(() => service.Lines.Any(line => line.Contains(Trace, StringComparison.Ordinal)));
 
@@ -37,7 +38,10 @@ public sealed class LogTests
         collector.Start();
         _ = CollectAsync(collector, spans);
         await using ServiceProcess service = await ServiceProcess.StartAsync(
-            ("OTEL_EXPORTER_OTLP_ENDPOINT", collector.Prefixes.Single()), ("OTEL_EXPORTER_OTLP_PROTOCOL", "http/protobuf"), ("OTEL_BSP_SCHEDULE_DELAY", "100"));
+            ("OTEL_EXPORTER_OTLP_ENDPOINT", collector.Prefixes.Single()),
+            ("OTEL_EXPORTER_OTLP_PROTOCOL", "http/protobuf"),
+            ("OTEL_BSP_SCHEDULE_DELAY", "100")
+        );
         await SendAsync(service);
 
         byte[] exported = await spans.Task.WaitAsync(TimeSpan.FromSeconds(60));
@@ -48,7 +52,10 @@ public sealed class LogTests
     private static async Task SendAsync(ServiceProcess service, string? key = null)
     {
         using HttpClient http = new() { BaseAddress = service.Rest };
-        using HttpRequestMessage request = new(HttpMethod.Post, "/v1/yardage") { Content = new StringContent(Order, Encoding.UTF8, "application/json") };
+        using HttpRequestMessage request = new(HttpMethod.Post, "/v1/yardage")
+        {
+            Content = new StringContent(Order, Encoding.UTF8, "application/json"),
+        };
         request.Headers.Add("traceparent", $"00-{Trace}-00f067aa0ba902b7-01");
         if (key is not null)
         {

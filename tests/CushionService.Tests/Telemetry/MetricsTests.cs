@@ -14,8 +14,13 @@ public sealed class MetricsTests : IDisposable
     public async Task A_scrape_counts_answers_refusals_steps_and_cloth_and_names_no_order()
     {
         using HttpResponseMessage answered = await _service.PostAsync(
-            "yardage", $$"""{"reference":"secret-order","units":"in","effort":"quick","pieces":[{"id":"secret-piece","width":12,"length":40,"quantity":7}],"fabrics":{{Cloth}}}""");
-        using HttpResponseMessage refused = await _service.PostAsync("yardage", $$"""{"units":"in","pieces":[{"id":"secret-piece","width":90,"length":90}],"fabrics":{{Cloth}}}""");
+            "yardage",
+            $$"""{"reference":"secret-order","units":"in","effort":"quick","pieces":[{"id":"secret-piece","width":12,"length":40,"quantity":7}],"fabrics":{{Cloth}}}"""
+        );
+        using HttpResponseMessage refused = await _service.PostAsync(
+            "yardage",
+            $$"""{"units":"in","pieces":[{"id":"secret-piece","width":90,"length":90}],"fabrics":{{Cloth}}}"""
+        );
         Assert.Equal((HttpStatusCode.OK, HttpStatusCode.UnprocessableEntity), (answered.StatusCode, refused.StatusCode));
 
         string text = await _service.Http.GetStringAsync(new Uri("/metrics", UriKind.Relative));
@@ -36,7 +41,9 @@ public sealed class MetricsTests : IDisposable
 
     private static double Value(string text, string name, string label)
     {
-        string line = text.Split('\n').FirstOrDefault(line => line.StartsWith(name, StringComparison.Ordinal) && line.Contains(label, StringComparison.Ordinal))
+        string line =
+            text.Split('\n')
+                .FirstOrDefault(line => line.StartsWith(name, StringComparison.Ordinal) && line.Contains(label, StringComparison.Ordinal))
             ?? throw new InvalidOperationException($"There is no {name} with {label} in:\n{text}");
         return double.Parse(line[(line.LastIndexOf('}') + 1)..].Trim().Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
     }

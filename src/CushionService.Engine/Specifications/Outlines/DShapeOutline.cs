@@ -26,7 +26,9 @@ public sealed record DShapeOutline(Length Width, Length Depth) : Outline
     {
         const double quarter = Math.PI / 2;
         Length radius = Width.HalfUp();
-        Point left = At(Length.Zero, radius), front = At(radius, Length.Zero), right = At(Width, radius);
+        Point left = At(Length.Zero, radius),
+            front = At(radius, Length.Zero),
+            right = At(Width, radius);
         return
         [
             new("front", Side.Front, [new Segment(left, front, quarter), new Segment(front, right, quarter)]),

@@ -24,12 +24,14 @@ public sealed record EllOutline(Length Width, Length Depth, Length NotchWidth, L
     public override bool IsSymmetric => false;
 
     /// <inheritdoc />
-    public override IEnumerable<OutlineFault> Faults() => Below((nameof(NotchWidth), NotchWidth, Width, "the width"), (nameof(NotchDepth), NotchDepth, Depth, "the depth"));
+    public override IEnumerable<OutlineFault> Faults() =>
+        Below((nameof(NotchWidth), NotchWidth, Width, "the width"), (nameof(NotchDepth), NotchDepth, Depth, "the depth"));
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()
     {
-        Length stepX = Width - NotchWidth, stepY = Depth - NotchDepth;
+        Length stepX = Width - NotchWidth,
+            stepY = Depth - NotchDepth;
         ImmutableArray<OutlineSide> right =
         [
             new("front", Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
@@ -44,13 +46,18 @@ public sealed record EllOutline(Length Width, Length Depth, Length NotchWidth, L
             return right;
         }
 
-        IEnumerable<OutlineSide> mirrored = right.Reverse().Select(side => side.Mirrored(Width)).Select(side => side.Name switch
-        {
-            "left" => side with { Name = "right", Side = Side.Right },
-            "right" => side with { Name = "left", Side = Side.Left },
-            "step" or "inner" => side with { Side = Side.Left },
-            _ => side,
-        });
+        IEnumerable<OutlineSide> mirrored = right
+            .Reverse()
+            .Select(side => side.Mirrored(Width))
+            .Select(side =>
+                side.Name switch
+                {
+                    "left" => side with { Name = "right", Side = Side.Right },
+                    "right" => side with { Name = "left", Side = Side.Left },
+                    "step" or "inner" => side with { Side = Side.Left },
+                    _ => side,
+                }
+            );
         return [.. mirrored.TakeLast(1), .. mirrored.SkipLast(1)];
     }
 }

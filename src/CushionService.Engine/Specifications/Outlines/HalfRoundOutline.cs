@@ -21,7 +21,9 @@ public sealed record HalfRoundOutline(Length Width) : Outline
     protected override ImmutableArray<OutlineSide> Draw()
     {
         const double quarter = Math.PI / 2;
-        Point left = At(Length.Zero, Depth), front = At(Depth, Length.Zero), right = At(Width, Depth);
+        Point left = At(Length.Zero, Depth),
+            front = At(Depth, Length.Zero),
+            right = At(Width, Depth);
         return
         [
             new("front", Side.Front, [new Segment(left, front, quarter), new Segment(front, right, quarter)]),

@@ -36,7 +36,9 @@ public abstract record Outline
         get
         {
             ImmutableArray<Segment> path = [.. Sides.SelectMany(side => side.Path)];
-            double bulges = path.Sum(segment => segment.IsStraight ? 0 : segment.Radius * segment.Radius * (segment.Sweep - Math.Sin(segment.Sweep)) / 2);
+            double bulges = path.Sum(segment =>
+                segment.IsStraight ? 0 : segment.Radius * segment.Radius * (segment.Sweep - Math.Sin(segment.Sweep)) / 2
+            );
             return Polygon.Area([.. path.Select(segment => segment.From)]) + new Area((Int128)Math.Round(bulges));
         }
     }

@@ -12,9 +12,7 @@ public sealed record OutlineSide
 
     /// <summary>A straight side.</summary>
     public OutlineSide(string name, Side side, Point from, Point to)
-        : this(name, side, [new Segment(from, to)])
-    {
-    }
+        : this(name, side, [new Segment(from, to)]) { }
 
     /// <summary>Names it, and the edges that are sewn to it; distinct within the outline.</summary>
     public string Name { get; init; }

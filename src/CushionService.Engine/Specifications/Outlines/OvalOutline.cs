@@ -22,10 +22,7 @@ public sealed record OvalOutline(Length Width, Length Depth) : Outline
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw() =>
-    [
-        new("front", Side.Front, Arcs(2 * ArcsInQuarter, 4 * ArcsInQuarter)),
-        new("back", Side.Back, Arcs(0, 2 * ArcsInQuarter)),
-    ];
+        [new("front", Side.Front, Arcs(2 * ArcsInQuarter, 4 * ArcsInQuarter)), new("back", Side.Back, Arcs(0, 2 * ArcsInQuarter))];
 
     private ImmutableArray<Segment> Arcs(int from, int to) =>
         [.. Enumerable.Range(from, to - from).Select(i => new Segment(Corner(i), Corner(i + 1), Direction(i + 1) - Direction(i)))];
@@ -33,16 +30,20 @@ public sealed record OvalOutline(Length Width, Length Depth) : Outline
     // The last corner is the first, to the nanometre.
     private Point Corner(int i)
     {
-        double angle = Angle(i % (4 * ArcsInQuarter)), across = Width.Nanometres / 2.0, along = Depth.Nanometres / 2.0;
+        double angle = Angle(i % (4 * ArcsInQuarter)),
+            across = Width.Nanometres / 2.0,
+            along = Depth.Nanometres / 2.0;
         return At(
             Length.FromNanometres((long)Math.Round(across + (across * Math.Cos(angle)))),
-            Length.FromNanometres((long)Math.Round(along + (along * Math.Sin(angle)))));
+            Length.FromNanometres((long)Math.Round(along + (along * Math.Sin(angle))))
+        );
     }
 
     // The direction of the ellipse at a corner, growing all the way round.
     private double Direction(int i)
     {
-        double angle = Angle(i), turn = Math.Atan2(Depth.Nanometres * Math.Cos(angle), -Width.Nanometres * Math.Sin(angle));
+        double angle = Angle(i),
+            turn = Math.Atan2(Depth.Nanometres * Math.Cos(angle), -Width.Nanometres * Math.Sin(angle));
         return turn + (2 * Math.PI * Math.Round((angle + (Math.PI / 2) - turn) / (2 * Math.PI)));
     }
 

@@ -51,7 +51,10 @@ internal static class PolygonFaults
         double largest = double.MaxValue;
         for (var i = 0; i < count; i++)
         {
-            Point before = corners[(i + count - 1) % count], from = corners[i], to = corners[(i + 1) % count], after = corners[(i + 2) % count];
+            Point before = corners[(i + count - 1) % count],
+                from = corners[i],
+                to = corners[(i + 1) % count],
+                after = corners[(i + 2) % count];
             double used = Tangent(before, from, to) + Tangent(from, to, after);
             largest = used == 0 ? largest : Math.Min(largest, new Segment(from, to).Length.Nanometres / used);
         }
@@ -61,7 +64,10 @@ internal static class PolygonFaults
 
     private static double Tangent(Point before, Point corner, Point after)
     {
-        double turn = Math.IEEERemainder(new Segment(corner, after).StartDirection - new Segment(before, corner).StartDirection, 2 * Math.PI);
+        double turn = Math.IEEERemainder(
+            new Segment(corner, after).StartDirection - new Segment(before, corner).StartDirection,
+            2 * Math.PI
+        );
         return Math.Abs(Math.Tan(turn / 2));
     }
 
@@ -76,16 +82,25 @@ internal static class PolygonFaults
             return Turn(one, shared, other) == 0 && Dot(shared, one, other) > 0;
         }
 
-        int abc = Turn(a, b, c), abd = Turn(a, b, d), cda = Turn(c, d, a), cdb = Turn(c, d, b);
+        int abc = Turn(a, b, c),
+            abd = Turn(a, b, d),
+            cda = Turn(c, d, a),
+            cdb = Turn(c, d, b);
         return (abc * abd < 0 && cda * cdb < 0)
-            || (abc == 0 && Between(a, b, c)) || (abd == 0 && Between(a, b, d)) || (cda == 0 && Between(c, d, a)) || (cdb == 0 && Between(c, d, b));
+            || (abc == 0 && Between(a, b, c))
+            || (abd == 0 && Between(a, b, d))
+            || (cda == 0 && Between(c, d, a))
+            || (cdb == 0 && Between(c, d, b));
     }
 
-    private static int Turn(Point a, Point b, Point c) => Int128.Sign(
-        ((Int128)(b.X - a.X).Nanometres * (c.Y - a.Y).Nanometres) - ((Int128)(b.Y - a.Y).Nanometres * (c.X - a.X).Nanometres));
+    private static int Turn(Point a, Point b, Point c) =>
+        Int128.Sign(((Int128)(b.X - a.X).Nanometres * (c.Y - a.Y).Nanometres) - ((Int128)(b.Y - a.Y).Nanometres * (c.X - a.X).Nanometres));
 
-    private static int Dot(Point at, Point one, Point other) => Int128.Sign(
-        ((Int128)(one.X - at.X).Nanometres * (other.X - at.X).Nanometres) + ((Int128)(one.Y - at.Y).Nanometres * (other.Y - at.Y).Nanometres));
+    private static int Dot(Point at, Point one, Point other) =>
+        Int128.Sign(
+            ((Int128)(one.X - at.X).Nanometres * (other.X - at.X).Nanometres)
+                + ((Int128)(one.Y - at.Y).Nanometres * (other.Y - at.Y).Nanometres)
+        );
 
     private static bool Between(Point a, Point b, Point c) =>
         c.X >= Length.Min(a.X, b.X) && c.X <= Length.Max(a.X, b.X) && c.Y >= Length.Min(a.Y, b.Y) && c.Y <= Length.Max(a.Y, b.Y);

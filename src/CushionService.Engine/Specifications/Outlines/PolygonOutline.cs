@@ -41,11 +41,21 @@ public sealed record PolygonOutline : Outline
     {
         int count = _corners.Length;
         double[] facing = [.. Enumerable.Range(0, count).Select(i => Facing(_corners[i], _corners[(i + 1) % count]))];
-        double back = facing.Max(angle => Math.Sin(angle)), front = facing.Min(angle => Math.Sin(angle));
-        return [.. Enumerable.Range(0, count).Select(i => new OutlineSide(
-            $"side-{i + 1}",
-            Math.Sin(facing[i]) > back - 1e-6 ? Side.Back : Math.Sin(facing[i]) < front + 1e-6 ? Side.Front : Math.Cos(facing[i]) > 0 ? Side.Right : Side.Left,
-            Path(i, count)))];
+        double back = facing.Max(angle => Math.Sin(angle)),
+            front = facing.Min(angle => Math.Sin(angle));
+        return
+        [
+            .. Enumerable
+                .Range(0, count)
+                .Select(i => new OutlineSide(
+                    $"side-{i + 1}",
+                    Math.Sin(facing[i]) > back - 1e-6 ? Side.Back
+                        : Math.Sin(facing[i]) < front + 1e-6 ? Side.Front
+                        : Math.Cos(facing[i]) > 0 ? Side.Right
+                        : Side.Left,
+                    Path(i, count)
+                )),
+        ];
     }
 
     private static double Facing(Point from, Point to) => new Segment(from, to).StartDirection - (Math.PI / 2);
@@ -53,13 +63,17 @@ public sealed record PolygonOutline : Outline
     // The line between two roundings, and the rounding at its end.
     private ImmutableArray<Segment> Path(int i, int count)
     {
-        Point from = _corners[i], to = _corners[(i + 1) % count], after = _corners[(i + 2) % count], before = _corners[(i + count - 1) % count];
+        Point from = _corners[i],
+            to = _corners[(i + 1) % count],
+            after = _corners[(i + 2) % count],
+            before = _corners[(i + count - 1) % count];
         if (_radius == Length.Zero)
         {
             return [new Segment(from, to)];
         }
 
-        Point start = Trimmed(from, to, Turn(before, from, to)), end = Trimmed(to, from, Turn(from, to, after));
+        Point start = Trimmed(from, to, Turn(before, from, to)),
+            end = Trimmed(to, from, Turn(from, to, after));
         Point next = Trimmed(to, after, Turn(from, to, after));
         double sweep = Turn(from, to, after);
         return start == end ? [new Segment(end, next, sweep)] : [new Segment(start, end), new Segment(end, next, sweep)];

@@ -19,10 +19,10 @@ public sealed record RectangleOutline(Length Width, Length Depth) : Outline
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw() =>
-    [
-        new("front", Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
-        new("right", Side.Right, At(Width, Length.Zero), At(Width, Depth)),
-        new("back", Side.Back, At(Width, Depth), At(Length.Zero, Depth)),
-        new("left", Side.Left, At(Length.Zero, Depth), At(Length.Zero, Length.Zero)),
-    ];
+        [
+            new("front", Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
+            new("right", Side.Right, At(Width, Length.Zero), At(Width, Depth)),
+            new("back", Side.Back, At(Width, Depth), At(Length.Zero, Depth)),
+            new("left", Side.Left, At(Length.Zero, Depth), At(Length.Zero, Length.Zero)),
+        ];
 }

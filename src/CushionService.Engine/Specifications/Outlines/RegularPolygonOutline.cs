@@ -29,10 +29,18 @@ public sealed record RegularPolygonOutline(int SideCount, Length SideLength) : O
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 3);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(count, 24);
         double radius = side.Nanometres / (2 * Math.Sin(Math.PI / count));
-        return [.. Enumerable.Range(0, count).Select(i =>
-        {
-            double angle = (-Math.PI / 2) - (Math.PI / count) + (2 * Math.PI * i / count);
-            return At(Length.FromNanometres((long)Math.Round(radius * Math.Cos(angle))), Length.FromNanometres((long)Math.Round(radius * Math.Sin(angle))));
-        })];
+        return
+        [
+            .. Enumerable
+                .Range(0, count)
+                .Select(i =>
+                {
+                    double angle = (-Math.PI / 2) - (Math.PI / count) + (2 * Math.PI * i / count);
+                    return At(
+                        Length.FromNanometres((long)Math.Round(radius * Math.Cos(angle))),
+                        Length.FromNanometres((long)Math.Round(radius * Math.Sin(angle)))
+                    );
+                }),
+        ];
     }
 }

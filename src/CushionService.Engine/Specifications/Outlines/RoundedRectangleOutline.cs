@@ -20,31 +20,41 @@ public sealed record RoundedRectangleOutline(Length Width, Length Depth, Length 
     public override Length Depth { get; } = Depth;
 
     /// <inheritdoc />
-    public override IEnumerable<OutlineFault> Faults() => Below(
-        (nameof(CornerRadius), CornerRadius, Half(Width), "half the width"),
-        (nameof(CornerRadius), CornerRadius, Half(Depth), "half the depth"));
+    public override IEnumerable<OutlineFault> Faults() =>
+        Below(
+            (nameof(CornerRadius), CornerRadius, Half(Width), "half the width"),
+            (nameof(CornerRadius), CornerRadius, Half(Depth), "half the depth")
+        );
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()
     {
         const double quarter = Math.PI / 2;
-        Length near = CornerRadius, farX = Width - near, farY = Depth - near;
+        Length near = CornerRadius,
+            farX = Width - near,
+            farY = Depth - near;
         return
         [
             new("front", Side.Front, At(near, Length.Zero), At(farX, Length.Zero)),
-            new("right", Side.Right,
-            [
-                new Segment(At(farX, Length.Zero), At(Width, near), quarter),
-                new Segment(At(Width, near), At(Width, farY)),
-                new Segment(At(Width, farY), At(farX, Depth), quarter),
-            ]),
+            new(
+                "right",
+                Side.Right,
+                [
+                    new Segment(At(farX, Length.Zero), At(Width, near), quarter),
+                    new Segment(At(Width, near), At(Width, farY)),
+                    new Segment(At(Width, farY), At(farX, Depth), quarter),
+                ]
+            ),
             new("back", Side.Back, At(farX, Depth), At(near, Depth)),
-            new("left", Side.Left,
-            [
-                new Segment(At(near, Depth), At(Length.Zero, farY), quarter),
-                new Segment(At(Length.Zero, farY), At(Length.Zero, near)),
-                new Segment(At(Length.Zero, near), At(near, Length.Zero), quarter),
-            ]),
+            new(
+                "left",
+                Side.Left,
+                [
+                    new Segment(At(near, Depth), At(Length.Zero, farY), quarter),
+                    new Segment(At(Length.Zero, farY), At(Length.Zero, near)),
+                    new Segment(At(Length.Zero, near), At(near, Length.Zero), quarter),
+                ]
+            ),
         ];
     }
 }

@@ -25,13 +25,25 @@ public sealed record StadiumOutline(Length Width, Length Depth) : Outline
     protected override ImmutableArray<OutlineSide> Draw()
     {
         const double quarter = Math.PI / 2;
-        Length radius = Depth.HalfUp(), far = Width - radius;
+        Length radius = Depth.HalfUp(),
+            far = Width - radius;
         return
         [
             new("front", Side.Front, At(radius, Length.Zero), At(far, Length.Zero)),
-            new("right", Side.Right, [new Segment(At(far, Length.Zero), At(Width, radius), quarter), new Segment(At(Width, radius), At(far, Depth), quarter)]),
+            new(
+                "right",
+                Side.Right,
+                [new Segment(At(far, Length.Zero), At(Width, radius), quarter), new Segment(At(Width, radius), At(far, Depth), quarter)]
+            ),
             new("back", Side.Back, At(far, Depth), At(radius, Depth)),
-            new("left", Side.Left, [new Segment(At(radius, Depth), At(Length.Zero, radius), quarter), new Segment(At(Length.Zero, radius), At(radius, Length.Zero), quarter)]),
+            new(
+                "left",
+                Side.Left,
+                [
+                    new Segment(At(radius, Depth), At(Length.Zero, radius), quarter),
+                    new Segment(At(Length.Zero, radius), At(radius, Length.Zero), quarter),
+                ]
+            ),
         ];
     }
 }

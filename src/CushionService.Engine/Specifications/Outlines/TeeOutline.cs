@@ -20,7 +20,8 @@ public sealed record TeeOutline(Length Width, Length Depth, Length EarWidth, Len
     public override Length Depth { get; } = Depth;
 
     /// <inheritdoc />
-    public override IEnumerable<OutlineFault> Faults() => Below((nameof(EarWidth), EarWidth, Half(Width), "half the width"), (nameof(EarDepth), EarDepth, Depth, "the depth"));
+    public override IEnumerable<OutlineFault> Faults() =>
+        Below((nameof(EarWidth), EarWidth, Half(Width), "half the width"), (nameof(EarDepth), EarDepth, Depth, "the depth"));
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()

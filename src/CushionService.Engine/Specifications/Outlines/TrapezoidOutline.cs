@@ -31,8 +31,10 @@ public sealed record TrapezoidOutline(Length FrontWidth, Length BackWidth, Lengt
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()
     {
-        Point frontLeft = At(-Left, Length.Zero), frontRight = At(FrontWidth - Left, Length.Zero);
-        Point backRight = At(BackOffset + BackWidth - Left, Depth), backLeft = At(BackOffset - Left, Depth);
+        Point frontLeft = At(-Left, Length.Zero),
+            frontRight = At(FrontWidth - Left, Length.Zero);
+        Point backRight = At(BackOffset + BackWidth - Left, Depth),
+            backLeft = At(BackOffset - Left, Depth);
         return
         [
             new("front", Side.Front, frontLeft, frontRight),

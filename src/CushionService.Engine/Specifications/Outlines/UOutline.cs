@@ -20,12 +20,15 @@ public sealed record UOutline(Length Width, Length Depth, Length NotchWidth, Len
     public override Length Depth { get; } = Depth;
 
     /// <inheritdoc />
-    public override IEnumerable<OutlineFault> Faults() => Below((nameof(NotchWidth), NotchWidth, Width, "the width"), (nameof(NotchDepth), NotchDepth, Depth, "the depth"));
+    public override IEnumerable<OutlineFault> Faults() =>
+        Below((nameof(NotchWidth), NotchWidth, Width, "the width"), (nameof(NotchDepth), NotchDepth, Depth, "the depth"));
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()
     {
-        Length left = Length.FromNanometres((Width - NotchWidth).Nanometres / 2), right = left + NotchWidth, floor = Depth - NotchDepth;
+        Length left = Length.FromNanometres((Width - NotchWidth).Nanometres / 2),
+            right = left + NotchWidth,
+            floor = Depth - NotchDepth;
         return
         [
             new("front", Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),

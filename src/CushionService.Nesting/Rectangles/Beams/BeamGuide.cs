@@ -15,7 +15,5 @@ internal readonly record struct BeamGuide(double Segments, double Steps, double 
 
     /// <summary>One after the other, since no one guide is best for every order.</summary>
     public static BeamGuide[] InTurn { get; } =
-        [
-            new(0.2, 0.1, 0.5), new(0, 0, 0.2), new(0.3, 0, 0.5), new(0, 0, 0.5), new(0.25, 0.05, 1), new(1, 0, 1, true),
-        ];
+    [new(0.2, 0.1, 0.5), new(0, 0, 0.2), new(0.3, 0, 0.5), new(0, 0, 0.5), new(0.25, 0.05, 1), new(1, 0, 1, true)];
 }

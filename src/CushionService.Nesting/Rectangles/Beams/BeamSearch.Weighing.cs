@@ -61,7 +61,10 @@ internal sealed partial class BeamSearch
                 if (waste <= _slack)
                 {
                     double remaining = now.Remaining[state] - (double)across * along;
-                    double score = _guide.Segments * level + _guide.Steps * steps / side + _liking[kind]
+                    double score =
+                        _guide.Segments * level
+                        + _guide.Steps * steps / side
+                        + _liking[kind]
                         + (BeamGuide.Waste * waste + BeamGuide.Remaining * remaining) / mean;
                     kept = Insert(kept, score, kind * 4 + turn * 2 + (atLeft ? 1 : 0));
                 }

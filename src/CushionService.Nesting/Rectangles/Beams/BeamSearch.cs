@@ -175,8 +175,13 @@ internal sealed partial class BeamSearch
     {
         for (var kind = 0; kind < left.Length; kind++)
         {
-            if (left[kind] > 0 && ((_across[kind] <= extent && _along[kind] <= room)
-                || (_set.Turns[kind] && _along[kind] <= extent && _across[kind] <= room)))
+            if (
+                left[kind] > 0
+                && (
+                    (_across[kind] <= extent && _along[kind] <= room)
+                    || (_set.Turns[kind] && _along[kind] <= extent && _across[kind] <= room)
+                )
+            )
             {
                 return true;
             }

@@ -238,9 +238,11 @@ internal sealed class AxisWeights
     }
 
     /// <summary>What one copy adds in each turn; <see cref="long.MaxValue"/> for a turn that it cannot take.</summary>
-    public (long Upright, long Turned) Shares(int kind, BoxContents box) => (
-        box.Across[kind] < Best.Length ? (long)Upright[kind] * box.Along[kind] : long.MaxValue,
-        box.Turns[kind] && box.Along[kind] < Best.Length ? (long)Turned[kind] * box.Across[kind] : long.MaxValue);
+    public (long Upright, long Turned) Shares(int kind, BoxContents box) =>
+        (
+            box.Across[kind] < Best.Length ? (long)Upright[kind] * box.Along[kind] : long.MaxValue,
+            box.Turns[kind] && box.Along[kind] < Best.Length ? (long)Turned[kind] * box.Across[kind] : long.MaxValue
+        );
 
     private void SumNeed(BoxContents box)
     {

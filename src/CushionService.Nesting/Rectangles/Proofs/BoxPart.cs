@@ -21,7 +21,8 @@ internal sealed class BoxPart
             [.. kinds.Select(kind => grid.Set.Turns[kind])],
             [.. kinds.Select(kind => grid.Set.Count[kind])],
             grid.Width,
-            height);
+            height
+        );
         _relaxation = new BoxRelaxation(_box, relax, budget);
         Outcome = Figures is null ? BoxOutcome.Unknown : BoxOutcome.Impossible;
     }

@@ -141,12 +141,13 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
 
         return parts;
 
-        long Size(int kind, int rule) => rule switch
-        {
-            0 => (long)grid.Across[kind] * grid.Along[kind],
-            1 => Math.Max(grid.Across[kind], grid.Along[kind]),
-            _ => Math.Min(grid.Across[kind], grid.Along[kind]),
-        };
+        long Size(int kind, int rule) =>
+            rule switch
+            {
+                0 => (long)grid.Across[kind] * grid.Along[kind],
+                1 => Math.Max(grid.Across[kind], grid.Along[kind]),
+                _ => Math.Min(grid.Across[kind], grid.Along[kind]),
+            };
 
         void Propose(int[] part)
         {

@@ -13,10 +13,10 @@ internal sealed class BoxRelaxation
         var sideways = box.Sideways;
         Rows = AxisWeights.Of(box, solve);
         Columns = AxisWeights.Of(sideways, solve);
-        Figures = Rows.Need > Rows.Best[box.Width] * box.Height
-            ? $"the rows' weights need {Rows.Need} of {Rows.Best[box.Width] * box.Height}"
+        Figures =
+            Rows.Need > Rows.Best[box.Width] * box.Height ? $"the rows' weights need {Rows.Need} of {Rows.Best[box.Width] * box.Height}"
             : Columns.Need > Columns.Best[box.Height] * box.Width
-            ? $"the columns' weights need {Columns.Need} of {Columns.Best[box.Height] * box.Width}"
+                ? $"the columns' weights need {Columns.Need} of {Columns.Best[box.Height] * box.Width}"
             : null;
         long work = Rows.Work + Columns.Work;
         var (rows, columns) = (Rows, Columns);

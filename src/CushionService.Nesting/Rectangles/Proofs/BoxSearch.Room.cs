@@ -39,8 +39,10 @@ internal sealed partial class BoxSearch
     {
         for (var kind = 0; kind < _kinds; kind++)
         {
-            if (_left[kind] > 0 && ((_across[kind] <= extent && _along[kind] <= room)
-                || (_turns[kind] && _along[kind] <= extent && _across[kind] <= room)))
+            if (
+                _left[kind] > 0
+                && ((_across[kind] <= extent && _along[kind] <= room) || (_turns[kind] && _along[kind] <= extent && _across[kind] <= room))
+            )
             {
                 return true;
             }

@@ -91,14 +91,25 @@ internal sealed partial class BoxSearch
         // One turn serves rows and columns at once: the sum of the two needs, each scaled by the other's room, in the turn where it is least.
         _rowFactor = Math.Max(1, columnWeights.Best[height] * width >> 20);
         _columnFactor = Math.Max(1, rowWeights.Best[width] * height >> 20);
-        _bothShare = [.. Enumerable.Range(0, _kinds).Select(kind =>
-        {
-            var (rowUpright, rowTurned) = rowWeights.Shares(kind, box);
-            var (columnUpright, columnTurned) = columnWeights.Shares(kind, sideways);
-            long upright = Math.Max(rowUpright, columnUpright) == long.MaxValue ? long.MaxValue : rowUpright * _rowFactor + columnUpright * _columnFactor;
-            long turned = Math.Max(rowTurned, columnTurned) == long.MaxValue ? long.MaxValue : rowTurned * _rowFactor + columnTurned * _columnFactor;
-            return Math.Min(upright, turned);
-        })];
+        _bothShare =
+        [
+            .. Enumerable
+                .Range(0, _kinds)
+                .Select(kind =>
+                {
+                    var (rowUpright, rowTurned) = rowWeights.Shares(kind, box);
+                    var (columnUpright, columnTurned) = columnWeights.Shares(kind, sideways);
+                    long upright =
+                        Math.Max(rowUpright, columnUpright) == long.MaxValue
+                            ? long.MaxValue
+                            : rowUpright * _rowFactor + columnUpright * _columnFactor;
+                    long turned =
+                        Math.Max(rowTurned, columnTurned) == long.MaxValue
+                            ? long.MaxValue
+                            : rowTurned * _rowFactor + columnTurned * _columnFactor;
+                    return Math.Min(upright, turned);
+                }),
+        ];
         _candidate = new int[2 * _kinds * depths];
         _worth = new long[2 * _kinds * depths];
     }
@@ -107,8 +118,7 @@ internal sealed partial class BoxSearch
     public int Laid => _laid;
 
     /// <summary>Kind, corner and turn of a laid rectangle.</summary>
-    public (int Kind, int X, int Y, bool Turned) this[int index] =>
-        (_laidKind[index], _laidX[index], _laidY[index], _laidTurned[index]);
+    public (int Kind, int X, int Y, bool Turned) this[int index] => (_laidKind[index], _laidX[index], _laidY[index], _laidTurned[index]);
 
     /// <summary>Searches for at most so many steps.</summary>
     public BoxOutcome Run(long steps)
@@ -287,4 +297,3 @@ internal sealed partial class BoxSearch
         return count;
     }
 }
-

@@ -58,9 +58,7 @@ internal sealed class CuttingPlanes
     /// <summary>An optimal x, or the last one when the pivots run out.</summary>
     public double[] Solve()
     {
-        for (var pivots = 0; pivots < MostPivots && (Repair() || Improve()); pivots++)
-        {
-        }
+        for (var pivots = 0; pivots < MostPivots && (Repair() || Improve()); pivots++) { }
 
         Array.Clear(_solution);
         for (var row = 0; row < _rows.Count; row++)

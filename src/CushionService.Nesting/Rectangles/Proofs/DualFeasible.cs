@@ -18,7 +18,8 @@ internal sealed class DualFeasible(RectangleSet set)
             return null;
         }
 
-        Span<DualFunction> across = stackalloc DualFunction[DualFunction.MostFor(set.Kinds)], along = stackalloc DualFunction[across.Length];
+        Span<DualFunction> across = stackalloc DualFunction[DualFunction.MostFor(set.Kinds)],
+            along = stackalloc DualFunction[across.Length];
         across = across[..DualFunction.For(set, set.Width, across)];
         along = along[..DualFunction.For(set, length, along)];
         budget.Spend((long)(across.Length + along.Length) * set.Kinds);
@@ -26,7 +27,10 @@ internal sealed class DualFeasible(RectangleSet set)
         {
             if (!FitsUpright(kind, length) && !FitsTurned(kind, length))
             {
-                return string.Create(CultureInfo.InvariantCulture, $"{set.Across[kind]} by {set.Along[kind]} does not fit {set.Width} by {length}");
+                return string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{set.Across[kind]} by {set.Along[kind]} does not fit {set.Width} by {length}"
+                );
             }
         }
 
@@ -42,7 +46,9 @@ internal sealed class DualFeasible(RectangleSet set)
         bool turns = Array.IndexOf(set.Turns, true) >= 0;
         int size = 2 * kinds * (along.Length + 1);
         Span<long> numbers = size <= MostOnStack ? stackalloc long[size] : new long[size];
-        Span<long> upright = numbers[..kinds], turned = numbers[kinds..(2 * kinds)], alongUpright = numbers[(2 * kinds)..((2 + along.Length) * kinds)];
+        Span<long> upright = numbers[..kinds],
+            turned = numbers[kinds..(2 * kinds)],
+            alongUpright = numbers[(2 * kinds)..((2 + along.Length) * kinds)];
         Span<long> alongTurned = numbers[((2 + along.Length) * kinds)..];
         for (var g = 0; g < along.Length; g++)
         {
@@ -56,7 +62,8 @@ internal sealed class DualFeasible(RectangleSet set)
             for (var g = 0; g < along.Length; g++)
             {
                 T need = T.Zero;
-                ReadOnlySpan<long> uprightAlong = alongUpright.Slice(g * kinds, kinds), turnedAlong = alongTurned.Slice(g * kinds, kinds);
+                ReadOnlySpan<long> uprightAlong = alongUpright.Slice(g * kinds, kinds),
+                    turnedAlong = alongTurned.Slice(g * kinds, kinds);
                 for (var kind = 0; kind < uprightAlong.Length; kind++)
                 {
                     T least = T.CreateTruncating(upright[kind]) * T.CreateTruncating(uprightAlong[kind]);
@@ -74,7 +81,8 @@ internal sealed class DualFeasible(RectangleSet set)
                 {
                     return string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{f} across and {along[g]} along need {need} of the {room} that {set.Width} by {length} has");
+                        $"{f} across and {along[g]} along need {need} of the {room} that {set.Width} by {length} has"
+                    );
                 }
             }
         }
@@ -84,11 +92,19 @@ internal sealed class DualFeasible(RectangleSet set)
 
     // A kind that fits in one turn only has that turn's numbers in both places.
     private void Number(
-        DualFunction function, long[] uprightExtents, long[] turnedExtents, long whole, long length, Span<long> upright, Span<long> turned)
+        DualFunction function,
+        long[] uprightExtents,
+        long[] turnedExtents,
+        long whole,
+        long length,
+        Span<long> upright,
+        Span<long> turned
+    )
     {
         for (var kind = 0; kind < set.Kinds; kind++)
         {
-            bool fits = FitsUpright(kind, length), fitsTurned = FitsTurned(kind, length);
+            bool fits = FitsUpright(kind, length),
+                fitsTurned = FitsTurned(kind, length);
             upright[kind] = function.Of(fits ? uprightExtents[kind] : turnedExtents[kind], whole);
             turned[kind] = fits && !fitsTurned ? upright[kind] : function.Of(turnedExtents[kind], whole);
         }

@@ -85,7 +85,9 @@ internal readonly record struct DualFunction(DualFunction.Rule Family, long Para
                 (long multiple, long rest) = Math.DivRem((Parameter + 1) * extent, whole);
                 return rest == 0 ? extent * Parameter : multiple * whole;
             case Rule.Threshold:
-                return extent > whole - Parameter ? whole : extent < Parameter ? 0 : extent;
+                return extent > whole - Parameter ? whole
+                    : extent < Parameter ? 0
+                    : extent;
             default:
                 return 2 * extent > whole ? 2 * ((whole / Parameter) - ((whole - extent) / Parameter))
                     : 2 * extent == whole ? whole / Parameter
@@ -93,11 +95,12 @@ internal readonly record struct DualFunction(DualFunction.Rule Family, long Para
         }
     }
 
-    public override string ToString() => Family switch
-    {
-        Rule.Extent => "extent",
-        Rule.Multiple => string.Create(CultureInfo.InvariantCulture, $"u({Parameter})"),
-        Rule.Threshold => string.Create(CultureInfo.InvariantCulture, $"threshold({Parameter})"),
-        _ => string.Create(CultureInfo.InvariantCulture, $"rounding({Parameter})"),
-    };
+    public override string ToString() =>
+        Family switch
+        {
+            Rule.Extent => "extent",
+            Rule.Multiple => string.Create(CultureInfo.InvariantCulture, $"u({Parameter})"),
+            Rule.Threshold => string.Create(CultureInfo.InvariantCulture, $"threshold({Parameter})"),
+            _ => string.Create(CultureInfo.InvariantCulture, $"rounding({Parameter})"),
+        };
 }

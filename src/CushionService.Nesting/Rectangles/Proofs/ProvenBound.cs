@@ -28,7 +28,8 @@ internal sealed class ProvenBound
     public ProofKind Kind { get; private set; }
 
     /// <summary>Its figures, in one line.</summary>
-    public string Figures => _figures ??= (Length - 1) * _set.Width < _set.Area ? $"area {_set.Area} over width {_set.Width}" : $"a piece is {Length} long";
+    public string Figures =>
+        _figures ??= (Length - 1) * _set.Width < _set.Area ? $"area {_set.Area} over width {_set.Width}" : $"a piece is {Length} long";
 
     /// <summary>The exact search, where the order is small enough for one; made when first asked for.</summary>
     public BoxProblem? Box { get; private set; }

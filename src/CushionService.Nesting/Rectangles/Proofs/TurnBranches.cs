@@ -20,8 +20,13 @@ internal sealed class TurnBranches
     public TurnBranches(RectangleSet set, long length, StepBudget budget)
     {
         (_set, _length, _budget) = (set, length, budget);
-        _order = [.. Enumerable.Range(0, set.Kinds).Where(kind => set.Turns[kind])
-            .OrderByDescending(kind => set.Across[kind] * set.Along[kind] * set.Count[kind])];
+        _order =
+        [
+            .. Enumerable
+                .Range(0, set.Kinds)
+                .Where(kind => set.Turns[kind])
+                .OrderByDescending(kind => set.Across[kind] * set.Along[kind] * set.Count[kind]),
+        ];
         var turned = new int[set.Kinds];
         Array.ForEach(_order, kind => turned[kind] = Undecided);
         Branch(turned);
@@ -83,8 +88,10 @@ internal sealed class TurnBranches
     private void Consider(int[] turned)
     {
         var branch = Settled(turned);
-        if (new DualFeasible(branch).RulesOut(_length, _budget) is not null
-            || new BoxProblem(new BoxGrid(branch), 0, _budget).RelaxationRulesOut(_length) is not null)
+        if (
+            new DualFeasible(branch).RulesOut(_length, _budget) is not null
+            || new BoxProblem(new BoxGrid(branch), 0, _budget).RelaxationRulesOut(_length) is not null
+        )
         {
             return;
         }
@@ -108,8 +115,19 @@ internal sealed class TurnBranches
         {
             var (across, along, over) = (_set.Across[kind], _set.Along[kind], Math.Max(0, turned[kind]));
             var rotations = turned[kind] == Undecided ? Rotations.QuarterTurns : Rotations.None;
-            pieces[2 * kind] = new NestingPiece { Width = across, Length = along, Quantity = _set.Count[kind] - over, Rotations = rotations };
-            pieces[2 * kind + 1] = new NestingPiece { Width = along, Length = across, Quantity = over };
+            pieces[2 * kind] = new NestingPiece
+            {
+                Width = across,
+                Length = along,
+                Quantity = _set.Count[kind] - over,
+                Rotations = rotations,
+            };
+            pieces[2 * kind + 1] = new NestingPiece
+            {
+                Width = along,
+                Length = across,
+                Quantity = over,
+            };
         }
 
         return new RectangleSet([.. pieces], _set.Width);

@@ -14,7 +14,9 @@ internal static class BuyingSection
         foreach (YardageLine line in quote.Yardage)
         {
             html.Add($"""<tr><th scope="row">{line.Fabric}</th><td class="big">{SaleText.Of(line.SoldLength, line.SoldUnit)}</td>""");
-            html.Add($"""<td class="number">{SaleText.As(LengthUnit.Yard, line.SoldLength, line.SoldUnit)}</td><td class="number">{SaleText.As(LengthUnit.Metre, line.SoldLength, line.SoldUnit)}</td>""");
+            html.Add(
+                $"""<td class="number">{SaleText.As(LengthUnit.Yard, line.SoldLength, line.SoldUnit)}</td><td class="number">{SaleText.As(LengthUnit.Metre, line.SoldLength, line.SoldUnit)}</td>"""
+            );
             html.Add($"""<td>{(line.ProvenMinimal ? "no, proven" : "not proven")}</td><td class="why">{line.Because}</td></tr>""");
         }
 
@@ -33,7 +35,9 @@ internal static class BuyingSection
         HtmlTable.Open(html, "", "Everything else", "Item", "Kind", "Buy", "Why");
         foreach (MaterialAnswer material in materials)
         {
-            html.Add($"""<tr><th scope="row">{material.Item}</th><td class="word">{KindText.Of(material.Kind)}</td><td class="big">{SaleText.Of(material.Quantity, material.Unit)}</td><td class="why">{material.Because}</td></tr>""");
+            html.Add(
+                $"""<tr><th scope="row">{material.Item}</th><td class="word">{KindText.Of(material.Kind)}</td><td class="big">{SaleText.Of(material.Quantity, material.Unit)}</td><td class="why">{material.Because}</td></tr>"""
+            );
         }
 
         HtmlTable.Close(html);

@@ -18,17 +18,23 @@ internal static class CostSection
         HtmlTable.Open(html, "", "", "Item", "Quantity", "Price", $"Amount, {cost.Currency}");
         foreach (CostLineAnswer line in cost.Lines)
         {
-            html.Add($"""<tr><th scope="row">{line.Item}</th><td class="number">{SaleText.Of(line.Quantity, line.Unit)}</td><td class="number">{line.UnitPrice} a {UnitName(line.Unit)}{(line.CutFee is { } fee ? $" + {fee} to cut" : "")}</td><td class="number">{line.Amount}</td></tr>""");
+            html.Add(
+                $"""<tr><th scope="row">{line.Item}</th><td class="number">{SaleText.Of(line.Quantity, line.Unit)}</td><td class="number">{line.UnitPrice} a {UnitName(line.Unit)}{(line.CutFee is { } fee ? $" + {fee} to cut" : "")}</td><td class="number">{line.Amount}</td></tr>"""
+            );
         }
 
         foreach (LabourLineAnswer line in cost.Labour)
         {
-            html.Add($"""<tr><th scope="row">{line.Cushion}: {line.Operation}</th><td class="number">{line.Times} ×</td><td class="number">{line.Minutes.ToString("0.##", CultureInfo.InvariantCulture)} min</td><td class="number">{line.Amount}</td></tr>""");
+            html.Add(
+                $"""<tr><th scope="row">{line.Cushion}: {line.Operation}</th><td class="number">{line.Times} ×</td><td class="number">{line.Minutes.ToString("0.##", CultureInfo.InvariantCulture)} min</td><td class="number">{line.Amount}</td></tr>"""
+            );
         }
 
         foreach (CostAdditionAnswer addition in cost.Additions)
         {
-            html.Add($"""<tr><th scope="row">{KindText.Of(addition.Kind)}</th><td colspan="2">{addition.Because}</td><td class="number">{addition.Amount}</td></tr>""");
+            html.Add(
+                $"""<tr><th scope="row">{KindText.Of(addition.Kind)}</th><td colspan="2">{addition.Because}</td><td class="number">{addition.Amount}</td></tr>"""
+            );
         }
 
         html.Add($"""<tr class="total"><th scope="row" colspan="3">Total, tax {cost.Tax}</th><td class="number">{cost.Total}</td></tr>""");
@@ -52,20 +58,23 @@ internal static class CostSection
         HtmlTable.Open(html, "", "", "Of the total", "Quantity", $"Amount, {cost.Currency}");
         foreach (CostShareAnswer share in cost.Shares)
         {
-            html.Add($"""<tr><th scope="row">{share.Cushion ?? "own pieces"}</th><td class="number">{share.Quantity}</td><td class="number">{share.Amount}</td></tr>""");
+            html.Add(
+                $"""<tr><th scope="row">{share.Cushion ?? "own pieces"}</th><td class="number">{share.Quantity}</td><td class="number">{share.Amount}</td></tr>"""
+            );
         }
 
         HtmlTable.Close(html);
     }
 
-    private static string UnitName(SaleUnit unit) => unit switch
-    {
-        SaleUnit.Yd => "yard",
-        SaleUnit.M => "metre",
-        SaleUnit.Lb => "pound",
-        SaleUnit.Kg => "kilogram",
-        SaleUnit.SqYd => "square yard",
-        SaleUnit.SqM => "square metre",
-        _ => "piece",
-    };
+    private static string UnitName(SaleUnit unit) =>
+        unit switch
+        {
+            SaleUnit.Yd => "yard",
+            SaleUnit.M => "metre",
+            SaleUnit.Lb => "pound",
+            SaleUnit.Kg => "kilogram",
+            SaleUnit.SqYd => "square yard",
+            SaleUnit.SqM => "square metre",
+            _ => "piece",
+        };
 }

@@ -21,7 +21,9 @@ internal static class CutSheet
         html.Add($"""<meta name="viewport" content="width=device-width"><title>{title}</title>""");
         html.AddStyle(Stylesheet.For(paper ?? Paper.For(quote.Units), title));
         html.Add($"""</head><body><main><h1>{title}</h1>""");
-        html.Add($"""<p>All sizes are cut sizes in {sheet.Units.Name}, width across the cloth by length along it. Made by version {quote.Engine}.</p>""");
+        html.Add(
+            $"""<p>All sizes are cut sizes in {sheet.Units.Name}, width across the cloth by length along it. Made by version {quote.Engine}.</p>"""
+        );
         NoticesSection.AddWarnings(html, quote);
         BuyingSection.Add(html, quote);
         CostSection.Add(html, quote);

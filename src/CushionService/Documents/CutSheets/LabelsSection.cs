@@ -12,8 +12,12 @@ internal static class LabelsSection
         foreach (PieceAnswer piece in sheet.Quote.Pieces)
         {
             html.Add($"""<div class="label"><strong>{sheet.Pieces[piece.Id].Number}: {piece.Id}</strong>""");
-            html.Add($"""<div class="size">{sheet.Units.Size(piece.Width, piece.Length)}</div><div>{piece.Fabric}, cut {piece.Quantity}</div>""");
-            html.Add($"""<div class="lay">{new Svg(ArrowDrawing.Draw(piece.Rotation))}<span>{GrainArrow.Meaning(piece.Rotation)}</span></div><div class="why">{sheet.Quote.Reference}</div></div>""");
+            html.Add(
+                $"""<div class="size">{sheet.Units.Size(piece.Width, piece.Length)}</div><div>{piece.Fabric}, cut {piece.Quantity}</div>"""
+            );
+            html.Add(
+                $"""<div class="lay">{new Svg(ArrowDrawing.Draw(piece.Rotation))}<span>{GrainArrow.Meaning(piece.Rotation)}</span></div><div class="why">{sheet.Quote.Reference}</div></div>"""
+            );
         }
 
         html.Add($"""</div></section>""");

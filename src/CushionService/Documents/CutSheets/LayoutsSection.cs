@@ -46,12 +46,13 @@ internal static class LayoutsSection
             : $"{bound}; whether a shorter length would do is not proven.";
     }
 
-    private static string Argument(ProofKind proof) => proof switch
-    {
-        ProofKind.Area => "by the area of the pieces",
-        ProofKind.DualFeasible => "by a bound on the sizes",
-        ProofKind.Relaxation => "by a bound on one side at a time",
-        ProofKind.Exhaustive => "every shorter way was tried",
-        _ => "proven",
-    };
+    private static string Argument(ProofKind proof) =>
+        proof switch
+        {
+            ProofKind.Area => "by the area of the pieces",
+            ProofKind.DualFeasible => "by a bound on the sizes",
+            ProofKind.Relaxation => "by a bound on one side at a time",
+            ProofKind.Exhaustive => "every shorter way was tried",
+            _ => "proven",
+        };
 }

@@ -14,7 +14,9 @@ internal static class MarksSection
             return;
         }
 
-        html.Add($"""<section><h2>Marks</h2><p class="lead">From the lower left corner of the piece, right side up: across the cloth, then up it. The drawings are each to a scale of their own; long pieces lie on their side.</p>""");
+        html.Add(
+            $"""<section><h2>Marks</h2><p class="lead">From the lower left corner of the piece, right side up: across the cloth, then up it. The drawings are each to a scale of their own; long pieces lie on their side.</p>"""
+        );
         for (int i = 0; i < pieces.Count; i++)
         {
             PieceAnswer piece = pieces[i];
@@ -46,7 +48,9 @@ internal static class MarksSection
         for (int i = 0; i < piece.Marks.Count; i++)
         {
             MarkAnswer mark = piece.Marks[i];
-            html.Add($"""<tr><th scope="row">{MarkWords.Letter(i)}</th><td>{MarkWords.Kind(mark.Kind)}</td><td>{MarkWords.Place(mark, sheet.Units)}</td><td class="why">{mark.Because}</td></tr>""");
+            html.Add(
+                $"""<tr><th scope="row">{MarkWords.Letter(i)}</th><td>{MarkWords.Kind(mark.Kind)}</td><td>{MarkWords.Place(mark, sheet.Units)}</td><td class="why">{mark.Because}</td></tr>"""
+            );
         }
 
         HtmlTable.Close(html);

@@ -8,8 +8,7 @@ internal static class NoticesSection
     public static void AddWarnings(Html html, QuoteAnswer quote) =>
         Add(html, "Look at this first", quote.Warnings.Select(warning => warning.Detail));
 
-    public static void AddCautions(Html html, QuoteAnswer quote) =>
-        Add(html, "Cautions", quote.Cautions.Select(caution => caution.Text));
+    public static void AddCautions(Html html, QuoteAnswer quote) => Add(html, "Cautions", quote.Cautions.Select(caution => caution.Text));
 
     private static void Add(Html html, string heading, IEnumerable<string> notices)
     {

@@ -19,8 +19,12 @@ internal static class PatternDocument
         var html = new Html();
         html.Add($"""<!DOCTYPE html>""");
         html.Add($"""<html lang="en"><head><meta charset="utf-8">""");
-        html.Add($"""<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"><title>{piece.Id}</title>""");
-        html.AddStyle($"@page {{ size: {sheets.Name}; margin: 0; }}\nbody {{ margin: 0; }}\nsvg {{ display: block; break-inside: avoid; break-after: page; }}\nsvg:last-of-type {{ break-after: auto; }}");
+        html.Add(
+            $"""<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"><title>{piece.Id}</title>"""
+        );
+        html.AddStyle(
+            $"@page {{ size: {sheets.Name}; margin: 0; }}\nbody {{ margin: 0; }}\nsvg {{ display: block; break-inside: avoid; break-after: page; }}\nsvg:last-of-type {{ break-after: auto; }}"
+        );
         html.Add($"""</head><body>""");
         foreach (string sheet in TruePattern.Sheets(piece, units, sheets, number))
         {

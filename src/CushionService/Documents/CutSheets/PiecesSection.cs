@@ -12,8 +12,12 @@ internal static class PiecesSection
         HtmlTable.Open(html, "pieces", "", "No.", "Piece", "Cloth", "Cut", "Width × length", "Lay", "Marks", "Why this size", "Done");
         foreach (PieceAnswer piece in sheet.Quote.Pieces)
         {
-            html.Add($"""<tr><td class="number">{sheet.Pieces[piece.Id].Number}</td><th scope="row">{piece.Id}</th><td>{piece.Fabric}</td><td class="number">{piece.Quantity}</td>""");
-            html.Add($"""<td class="size">{sheet.Units.Size(piece.Width, piece.Length)}{(piece.Points is null ? "" : ", outline")}</td><td><div class="lay">{new Svg(ArrowDrawing.Draw(piece.Rotation))}<span>{GrainArrow.Meaning(piece.Rotation)}</span></div></td>""");
+            html.Add(
+                $"""<tr><td class="number">{sheet.Pieces[piece.Id].Number}</td><th scope="row">{piece.Id}</th><td>{piece.Fabric}</td><td class="number">{piece.Quantity}</td>"""
+            );
+            html.Add(
+                $"""<td class="size">{sheet.Units.Size(piece.Width, piece.Length)}{(piece.Points is null ? "" : ", outline")}</td><td><div class="lay">{new Svg(ArrowDrawing.Draw(piece.Rotation))}<span>{GrainArrow.Meaning(piece.Rotation)}</span></div></td>"""
+            );
             html.Add($"""<td>{Letters(piece)}</td><td class="why">{piece.Because}</td><td></td></tr>""");
         }
 
@@ -21,10 +25,11 @@ internal static class PiecesSection
         html.Add($"""</section>""");
     }
 
-    private static string Letters(PieceAnswer piece) => piece.Marks.Count switch
-    {
-        0 => "none",
-        1 => "a",
-        _ => $"a to {MarkWords.Letter(piece.Marks.Count - 1)}",
-    };
+    private static string Letters(PieceAnswer piece) =>
+        piece.Marks.Count switch
+        {
+            0 => "none",
+            1 => "a",
+            _ => $"a to {MarkWords.Letter(piece.Marks.Count - 1)}",
+        };
 }

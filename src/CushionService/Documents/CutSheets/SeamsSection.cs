@@ -17,7 +17,9 @@ internal static class SeamsSection
         foreach (SeamAnswer seam in sheet.Quote.Seams)
         {
             string lap = seam.Lap > 0 ? $", lapped {sheet.Units.Text(seam.Lap)}" : "";
-            html.Add($"""<tr><th scope="row">{seam.Cushion}</th><td>{Edges(seam.One)}</td><td>{Edges(seam.Other)}</td><td class="big">{sheet.Units.Text(seam.Length)}{lap}</td></tr>""");
+            html.Add(
+                $"""<tr><th scope="row">{seam.Cushion}</th><td>{Edges(seam.One)}</td><td>{Edges(seam.Other)}</td><td class="big">{sheet.Units.Text(seam.Length)}{lap}</td></tr>"""
+            );
         }
 
         HtmlTable.Close(html);

@@ -6,14 +6,15 @@ internal static class Stylesheet
     /// <summary>The style sheet for a paper.</summary>
     /// <param name="paper">The paper.</param>
     /// <param name="foot">What stands at the foot of every page beside its number.</param>
-    public static string For(Paper paper, string foot) => $$"""
-        @page {
-          size: {{paper.Name}}; margin: 12mm 12mm 15mm;
-          @bottom-left { content: {{CssText.Quoted(foot)}}; font: 8pt Arial, sans-serif; }
-          @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt Arial, sans-serif; }
-        }
-        {{Rules}}
-        """;
+    public static string For(Paper paper, string foot) =>
+        $$"""
+            @page {
+              size: {{paper.Name}}; margin: 12mm 12mm 15mm;
+              @bottom-left { content: {{CssText.Quoted(foot)}}; font: 8pt Arial, sans-serif; }
+              @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt Arial, sans-serif; }
+            }
+            {{Rules}}
+            """;
 
     private const string Rules = """
         :root { color: #111; background: #fff; }

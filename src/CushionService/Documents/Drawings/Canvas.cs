@@ -18,7 +18,14 @@ internal sealed class Canvas
     /// <param name="title">What it shows, in a few words.</param>
     /// <param name="description">What it shows, for those who do not see it.</param>
     /// <param name="data">Attributes of the root for programs.</param>
-    public Canvas(Spot size, double millimetre, string id, string title, string description, params ReadOnlySpan<(string Name, string Value)> data)
+    public Canvas(
+        Spot size,
+        double millimetre,
+        string id,
+        string title,
+        string description,
+        params ReadOnlySpan<(string Name, string Value)> data
+    )
         : this(size, millimetre, [])
     {
         Id = id;
@@ -38,8 +45,12 @@ internal sealed class Canvas
         _xml.WriteStartElement("svg", Namespace);
         Write([
             ("viewBox", $"0 0 {Number(size.X)} {Number(size.Y)}"),
-            ("width", $"{Number(size.X / millimetre)}mm"), ("height", $"{Number(size.Y / millimetre)}mm"),
-            ("fill", Stroke.Ink), ("stroke-linejoin", "round"), ("stroke-linecap", "butt")]);
+            ("width", $"{Number(size.X / millimetre)}mm"),
+            ("height", $"{Number(size.Y / millimetre)}mm"),
+            ("fill", Stroke.Ink),
+            ("stroke-linejoin", "round"),
+            ("stroke-linecap", "butt"),
+        ]);
         Write(attributes);
     }
 
@@ -88,8 +99,8 @@ internal sealed class Canvas
         }
     }
 
-    public void Line(Spot from, Spot to) => Element(
-        "line", Attribute("x1", from.X), Attribute("y1", from.Y), Attribute("x2", to.X), Attribute("y2", to.Y));
+    public void Line(Spot from, Spot to) =>
+        Element("line", Attribute("x1", from.X), Attribute("y1", from.Y), Attribute("x2", to.X), Attribute("y2", to.Y));
 
     public void Rectangle(Box box, params ReadOnlySpan<(string Name, string Value)> attributes)
     {

@@ -31,8 +31,16 @@ internal sealed record Caption(Label? Label, Spot LabelAt, double Arrow, Spot Ar
         arrow = piece.Rotation == Rotations.QuarterTurns ? ShortestArrow : arrow;
         double strip = (piece.Rotation == Rotations.QuarterTurns ? ShortestArrow + 1 : Strip) * mm;
         Box rest = upright
-            ? inner with { X = inner.X + strip, Width = inner.Width - strip }
-            : inner with { Y = inner.Y + strip, Height = inner.Height - strip };
+            ? inner with
+            {
+                X = inner.X + strip,
+                Width = inner.Width - strip,
+            }
+            : inner with
+            {
+                Y = inner.Y + strip,
+                Height = inner.Height - strip,
+            };
         Label? beside = arrow >= ShortestArrow && arrow <= along ? Fit(rest) : null;
         if (beside is null)
         {

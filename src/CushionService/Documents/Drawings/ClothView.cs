@@ -10,32 +10,35 @@ namespace CushionService.Documents.Drawings;
 internal sealed record ClothView(double Width, double From, double To, bool Turned, Spot Corner)
 {
     /// <summary>The part that is shown.</summary>
-    public Box Frame => Turned
-        ? new Box(Corner.X, Corner.Y, To - From, Width)
-        : new Box(Corner.X, Corner.Y, Width, To - From);
+    public Box Frame => Turned ? new Box(Corner.X, Corner.Y, To - From, Width) : new Box(Corner.X, Corner.Y, Width, To - From);
 
     /// <summary>Up the bolt, in the drawing.</summary>
     public Spot Up => Turned ? new Spot(1, 0) : new Spot(0, -1);
 
     /// <summary>The transform under which coordinates of the cloth may be written as they are.</summary>
-    public string Transform => Turned
-        ? $"matrix(0 1 1 0 {Canvas.Exact(Corner.X - From)} {Canvas.Exact(Corner.Y)})"
-        : $"matrix(1 0 0 -1 {Canvas.Exact(Corner.X)} {Canvas.Exact(Corner.Y + To)})";
+    public string Transform =>
+        Turned
+            ? $"matrix(0 1 1 0 {Canvas.Exact(Corner.X - From)} {Canvas.Exact(Corner.Y)})"
+            : $"matrix(1 0 0 -1 {Canvas.Exact(Corner.X)} {Canvas.Exact(Corner.Y + To)})";
 
-    public Spot At(double x, double y) => Turned
-        ? new Spot(Corner.X + y - From, Corner.Y + x)
-        : new Spot(Corner.X + x, Corner.Y + To - y);
+    public Spot At(double x, double y) => Turned ? new Spot(Corner.X + y - From, Corner.Y + x) : new Spot(Corner.X + x, Corner.Y + To - y);
 
     /// <summary>A rectangle of the cloth in the drawing.</summary>
-    public Box At(double x, double y, double width, double length) => Turned
-        ? new Box(Corner.X + y - From, Corner.Y + x, length, width)
-        : new Box(Corner.X + x, Corner.Y + To - y - length, width, length);
+    public Box At(double x, double y, double width, double length) =>
+        Turned
+            ? new Box(Corner.X + y - From, Corner.Y + x, length, width)
+            : new Box(Corner.X + x, Corner.Y + To - y - length, width, length);
 
     /// <summary>The visible part of a rectangle of the drawing.</summary>
     public Box Visible(Box box)
     {
         double left = Math.Max(box.X, Frame.X);
         double top = Math.Max(box.Y, Frame.Y);
-        return new Box(left, top, Math.Max(0, Math.Min(box.Right, Frame.Right) - left), Math.Max(0, Math.Min(box.Bottom, Frame.Bottom) - top));
+        return new Box(
+            left,
+            top,
+            Math.Max(0, Math.Min(box.Right, Frame.Right) - left),
+            Math.Max(0, Math.Min(box.Bottom, Frame.Bottom) - top)
+        );
     }
 }

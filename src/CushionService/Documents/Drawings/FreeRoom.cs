@@ -16,10 +16,24 @@ internal static class FreeRoom
             Box whole = room;
             ReadOnlySpan<Box> sides =
             [
-                whole with { Width = thing.X - whole.X },
-                whole with { X = thing.Right, Width = whole.Right - thing.Right },
-                whole with { Height = thing.Y - whole.Y },
-                whole with { Y = thing.Bottom, Height = whole.Bottom - thing.Bottom },
+                whole with
+                {
+                    Width = thing.X - whole.X,
+                },
+                whole with
+                {
+                    X = thing.Right,
+                    Width = whole.Right - thing.Right,
+                },
+                whole with
+                {
+                    Height = thing.Y - whole.Y,
+                },
+                whole with
+                {
+                    Y = thing.Bottom,
+                    Height = whole.Bottom - thing.Bottom,
+                },
             ];
             room = whole with { Width = 0, Height = 0 };
             foreach (Box side in sides)

@@ -23,9 +23,36 @@ internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwa
     /// <param name="height">Of the room, in millimetres.</param>
     /// <returns>Null when not even the number fits.</returns>
     public static Label? For(string number, string name, string size, double width, double height) =>
-        Best([[$"{number}: {name}", size], [number, name, size], [$"{number}: {name}, {size}"]], Smallest, true, width, height)
-        ?? Best([[number, size], [$"{number}: {size}"]], Smallest, false, width, height)
-        ?? Best([[number]], SmallestNumber, false, width, height);
+        Best(
+            [
+                [$"{number}: {name}", size],
+                [number, name, size],
+                [$"{number}: {name}, {size}"],
+            ],
+            Smallest,
+            true,
+            width,
+            height
+        )
+        ?? Best(
+            [
+                [number, size],
+                [$"{number}: {size}"],
+            ],
+            Smallest,
+            false,
+            width,
+            height
+        )
+        ?? Best(
+            [
+                [number],
+            ],
+            SmallestNumber,
+            false,
+            width,
+            height
+        );
 
     /// <summary>Width and height of the block, in millimetres, as it reads.</summary>
     public static (double Width, double Height) Extent(IReadOnlyList<string> lines, double size)

@@ -29,7 +29,11 @@ internal static class LabelRoom
                 {
                     height = Math.Min(height, heights[last]);
                     var candidate = new Box(
-                        visible.X + first * across, visible.Y + (row + 1 - height) * down, (last - first + 1) * across, height * down);
+                        visible.X + first * across,
+                        visible.Y + (row + 1 - height) * down,
+                        (last - first + 1) * across,
+                        height * down
+                    );
                     best = candidate.Width * candidate.Height > best.Width * best.Height ? candidate : best;
                 }
             }

@@ -19,7 +19,15 @@ internal static class LayoutDrawing
     /// <param name="yardage">What is bought of the cloth; null where the answer does not say.</param>
     /// <returns>A well-formed SVG document.</returns>
     public static string Draw(LayoutAnswer layout, IReadOnlyList<PieceAnswer> pieces, Units units, YardageLine? yardage = null) =>
-        Draw(new LayoutScene { Layout = layout, Pieces = new NumberedPieces(pieces), Units = units, Yardage = yardage });
+        Draw(
+            new LayoutScene
+            {
+                Layout = layout,
+                Pieces = new NumberedPieces(pieces),
+                Units = units,
+                Yardage = yardage,
+            }
+        );
 
     /// <summary>The drawing of a whole scene.</summary>
     public static string Draw(LayoutScene scene) => Draw(scene, LayoutScale.For(scene.Layout), Band.Whole(scene.Layout));
@@ -36,12 +44,22 @@ internal static class LayoutDrawing
         double below = scale.Turned ? BoltRoom : 3;
         double beside = scale.Turned ? 12 : BoltRoom;
         var size = new Spot(
-            Math.Max(LayoutScale.PageWidth * mm, view.Frame.Right + beside * mm), view.Frame.Bottom + (below + legend.Height + 1) * mm);
+            Math.Max(LayoutScale.PageWidth * mm, view.Frame.Right + beside * mm),
+            view.Frame.Bottom + (below + legend.Height + 1) * mm
+        );
         var canvas = new Canvas(
-            size, mm, scene.IdPrefix, $"Layout of {layout.Fabric}", LayoutWords.Description(scene, placed),
-            ("data-fabric", layout.Fabric), ("data-units", new OrderUnits(scene.Units).Symbol),
-            ("data-width", Canvas.Exact(layout.Width)), ("data-length", Canvas.Exact(layout.Length)),
-            ("data-from", Canvas.Exact(band.From)), ("data-to", Canvas.Exact(band.To)));
+            size,
+            mm,
+            scene.IdPrefix,
+            $"Layout of {layout.Fabric}",
+            LayoutWords.Description(scene, placed),
+            ("data-fabric", layout.Fabric),
+            ("data-units", new OrderUnits(scene.Units).Symbol),
+            ("data-width", Canvas.Exact(layout.Width)),
+            ("data-length", Canvas.Exact(layout.Length)),
+            ("data-from", Canvas.Exact(band.From)),
+            ("data-to", Canvas.Exact(band.To))
+        );
         Header(canvas, scene, band);
         ClothLayer.Draw(canvas, view, layout.Length);
         Pieces(canvas, view, scene, placed, band != Band.Whole(layout));
@@ -72,8 +90,13 @@ internal static class LayoutDrawing
 
         canvas.Open("g", clipped ? [("clip-path", $"url(#{canvas.Id}-band)")] : []);
         canvas.Open(
-            "g", ("class", "cloth"), ("transform", view.Transform), ("fill", "#fff"), ("stroke", Stroke.Cut.Colour),
-            Canvas.Attribute("stroke-width", Stroke.Cut.Width * canvas.Mm));
+            "g",
+            ("class", "cloth"),
+            ("transform", view.Transform),
+            ("fill", "#fff"),
+            ("stroke", Stroke.Cut.Colour),
+            Canvas.Attribute("stroke-width", Stroke.Cut.Width * canvas.Mm)
+        );
         placed.ForEach(piece => piece.DrawOutline(canvas));
         canvas.Close();
         scene.Lattice?.Draw(canvas, view);
@@ -81,6 +104,5 @@ internal static class LayoutDrawing
         placed.ForEach(piece => piece.DrawCaption(canvas));
     }
 
-    private static SaleUnit SoldUnit(LayoutScene scene) =>
-        scene.Yardage?.SoldUnit ?? (scene.Units == Units.In ? SaleUnit.Yd : SaleUnit.M);
+    private static SaleUnit SoldUnit(LayoutScene scene) => scene.Yardage?.SoldUnit ?? (scene.Units == Units.In ? SaleUnit.Yd : SaleUnit.M);
 }

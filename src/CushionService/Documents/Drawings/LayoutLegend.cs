@@ -23,15 +23,28 @@ internal static class LayoutLegend
             items.Add(new("repeat of the motif", (canvas, box) => Line(canvas, box, Stroke.Lattice)));
         }
 
-        foreach (Nesting.Rotations rotation in placed.Where(piece => piece.Caption.Arrow > 0).Select(piece => piece.Piece.Rotation).Distinct().Order())
+        foreach (
+            Nesting.Rotations rotation in placed
+                .Where(piece => piece.Caption.Arrow > 0)
+                .Select(piece => piece.Piece.Rotation)
+                .Distinct()
+                .Order()
+        )
         {
-            items.Add(new(GrainArrow.Meaning(rotation), (canvas, box) => GrainArrow.Draw(canvas, box.Centre, new Spot(0, -1), box.Height - 0.4 * canvas.Mm, rotation)));
+            items.Add(
+                new(
+                    GrainArrow.Meaning(rotation),
+                    (canvas, box) => GrainArrow.Draw(canvas, box.Centre, new Spot(0, -1), box.Height - 0.4 * canvas.Mm, rotation)
+                )
+            );
         }
 
-        items.AddRange(placed
-            .Where(piece => piece.Caption.Label is not { Named: true })
-            .GroupBy(piece => piece.Number, StringComparer.Ordinal)
-            .Select(copies => new LegendItem(Entry(units, [.. copies]))));
+        items.AddRange(
+            placed
+                .Where(piece => piece.Caption.Label is not { Named: true })
+                .GroupBy(piece => piece.Number, StringComparer.Ordinal)
+                .Select(copies => new LegendItem(Entry(units, [.. copies])))
+        );
         return new Legend(items, LayoutScale.PageWidth);
     }
 

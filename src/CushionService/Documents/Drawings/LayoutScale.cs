@@ -29,6 +29,5 @@ internal sealed record LayoutScale(bool Turned, double Mm)
     }
 
     /// <summary>The bands in which a layout is printed page by page.</summary>
-    public IReadOnlyList<Band> Bands(LayoutAnswer layout) =>
-        Turned ? Band.Of(layout, TurnedRun * Mm * (1 + 1e-9)) : [Band.Whole(layout)];
+    public IReadOnlyList<Band> Bands(LayoutAnswer layout) => Turned ? Band.Of(layout, TurnedRun * Mm * (1 + 1e-9)) : [Band.Whole(layout)];
 }

@@ -13,7 +13,9 @@ internal static class LetterSpot
             {
                 double angle = Math.PI / 4 * eighth;
                 var way = new Spot(
-                    inward.X * Math.Cos(angle) - inward.Y * Math.Sin(angle), inward.X * Math.Sin(angle) + inward.Y * Math.Cos(angle));
+                    inward.X * Math.Cos(angle) - inward.Y * Math.Sin(angle),
+                    inward.X * Math.Sin(angle) + inward.Y * Math.Cos(angle)
+                );
                 Spot centre = at + ring * size.Y * way;
                 var box = new Box(centre.X - size.X / 2, centre.Y - size.Y / 2, size.X, size.Y);
                 if (page.Holds(box) && !taken.Any(box.Overlaps))

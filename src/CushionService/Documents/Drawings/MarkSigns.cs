@@ -54,12 +54,14 @@ internal static class MarkSigns
     private static void Sign(Canvas canvas, MarkKind kind, Spot at, Spot end, Spot inward)
     {
         double mm = canvas.Mm;
-        canvas.OpenStroked(kind switch
-        {
-            MarkKind.FoldLine => Stroke.Fold,
-            MarkKind.CutLine => Stroke.Cut,
-            _ => Stroke.Mark,
-        });
+        canvas.OpenStroked(
+            kind switch
+            {
+                MarkKind.FoldLine => Stroke.Fold,
+                MarkKind.CutLine => Stroke.Cut,
+                _ => Stroke.Mark,
+            }
+        );
         if (at != end)
         {
             canvas.Line(at, end);
@@ -91,7 +93,10 @@ internal static class MarkSigns
                 canvas.Line(at + new Spot(-arm, arm), at + new Spot(arm, -arm));
                 break;
             case MarkKind.SeamDot:
-                canvas.Polygon([.. Enumerable.Range(0, 8).Select(i => at + 0.7 * mm * new Spot(Math.Cos(Math.PI * i / 4), Math.Sin(Math.PI * i / 4)))], ("fill", Stroke.Ink));
+                canvas.Polygon(
+                    [.. Enumerable.Range(0, 8).Select(i => at + 0.7 * mm * new Spot(Math.Cos(Math.PI * i / 4), Math.Sin(Math.PI * i / 4)))],
+                    ("fill", Stroke.Ink)
+                );
                 break;
             case MarkKind.UpArrow:
                 Spot shaft = 1.6 * mm * (end - at).Unit();

@@ -13,20 +13,21 @@ internal static class MarkWords
     public static string Letter(int n) => n < 26 ? $"{(char)('a' + n)}" : Letter(n / 26 - 1) + Letter(n % 26);
 
     /// <summary>What kind of mark it is.</summary>
-    public static string Kind(MarkKind kind) => kind switch
-    {
-        MarkKind.Notch => "notch",
-        MarkKind.HandleEnd => "end of a handle",
-        MarkKind.FoldLine => "fold line",
-        MarkKind.CutLine => "cut line",
-        MarkKind.TieEnd => "end of a tie or strap",
-        MarkKind.SeamDot => "seam dot",
-        MarkKind.StitchLine => "stitching line",
-        MarkKind.TaperLine => "taper line",
-        MarkKind.UpArrow => "arrow",
-        MarkKind.FaceName => "name of the face",
-        _ => KindText.Of(kind),
-    };
+    public static string Kind(MarkKind kind) =>
+        kind switch
+        {
+            MarkKind.Notch => "notch",
+            MarkKind.HandleEnd => "end of a handle",
+            MarkKind.FoldLine => "fold line",
+            MarkKind.CutLine => "cut line",
+            MarkKind.TieEnd => "end of a tie or strap",
+            MarkKind.SeamDot => "seam dot",
+            MarkKind.StitchLine => "stitching line",
+            MarkKind.TaperLine => "taper line",
+            MarkKind.UpArrow => "arrow",
+            MarkKind.FaceName => "name of the face",
+            _ => KindText.Of(kind),
+        };
 
     /// <summary>Where it is, from the piece's lower left corner.</summary>
     public static string Place(MarkAnswer mark, OrderUnits units)
@@ -37,8 +38,9 @@ internal static class MarkWords
 
     /// <summary>All marks of a piece, broken into lines.</summary>
     public static List<string> Lines(PieceAnswer piece, OrderUnits units, double ems) =>
-    [
-        .. piece.Marks.SelectMany((mark, i) =>
-            TextWrap.Lines($"{Letter(i)}: {Kind(mark.Kind)}, {Place(mark, units)}: {mark.Because}", ems)),
-    ];
+        [
+            .. piece.Marks.SelectMany(
+                (mark, i) => TextWrap.Lines($"{Letter(i)}: {Kind(mark.Kind)}, {Place(mark, units)}: {mark.Because}", ems)
+            ),
+        ];
 }

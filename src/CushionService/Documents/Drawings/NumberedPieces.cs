@@ -17,7 +17,8 @@ internal sealed class NumberedPieces
     }
 
     /// <exception cref="InvalidOperationException">The answer places or handles a piece that it does not list.</exception>
-    public (string Number, PieceAnswer Piece) this[string id] => _byId.TryGetValue(id, out var found)
-        ? found
-        : throw new InvalidOperationException($"The answer names a piece that it does not list: {id}.");
+    public (string Number, PieceAnswer Piece) this[string id] =>
+        _byId.TryGetValue(id, out var found)
+            ? found
+            : throw new InvalidOperationException($"The answer names a piece that it does not list: {id}.");
 }

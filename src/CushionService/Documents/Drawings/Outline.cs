@@ -27,9 +27,10 @@ internal static class Outline
     }
 
     /// <summary>A piece's corners, from its lower left; those of the rectangle when it has no points.</summary>
-    public static Spot[] Of(PieceAnswer piece) => piece.Points is { } points
-        ? [.. points.Select(point => new Spot(point.X, point.Y))]
-        : [new(0, 0), new(piece.Width, 0), new(piece.Width, piece.Length), new(0, piece.Length)];
+    public static Spot[] Of(PieceAnswer piece) =>
+        piece.Points is { } points
+            ? [.. points.Select(point => new Spot(point.X, point.Y))]
+            : [new(0, 0), new(piece.Width, 0), new(piece.Width, piece.Length), new(0, piece.Length)];
 
     /// <summary>Whether a box lies inside the outline: its centre does, and no edge enters it.</summary>
     public static bool Holds(ReadOnlySpan<Spot> outline, Box box)

@@ -18,7 +18,14 @@ internal static class PieceDrawing
     /// <param name="number">Its number in the answer's list.</param>
     /// <returns>A well-formed SVG document.</returns>
     public static string Draw(PieceAnswer piece, Units units, string number = "1") =>
-        Draw(new PieceScene { Piece = piece, Units = units, Number = number });
+        Draw(
+            new PieceScene
+            {
+                Piece = piece,
+                Units = units,
+                Number = number,
+            }
+        );
 
     /// <summary>The drawing of a scene.</summary>
     public static string Draw(PieceScene scene)
@@ -32,14 +39,24 @@ internal static class PieceDrawing
         List<string> list = scene.ListsMarks ? MarkWords.Lines(piece, units, LayoutScale.PageWidth / MarkWords.Type) : [];
         double height = view.Frame.Bottom / mm + Below + list.Count * MarkWords.Type * Label.Pitch;
         var canvas = new Canvas(
-            new Spot(LayoutScale.PageWidth * mm, height * mm), mm, scene.IdPrefix, $"Piece {scene.Number}, {piece.Id}",
+            new Spot(LayoutScale.PageWidth * mm, height * mm),
+            mm,
+            scene.IdPrefix,
+            $"Piece {scene.Number}, {piece.Id}",
             $"{units.Size(piece.Width, piece.Length)}, {GrainArrow.Meaning(piece.Rotation)}, marks: {piece.Marks.Count}.",
-            ("data-piece", piece.Id), ("data-units", units.Symbol));
+            ("data-piece", piece.Id),
+            ("data-units", units.Symbol)
+        );
         string title = TextWidth.Shorten($"{scene.Number}: {PrintableText.Of(piece.Id)}", LayoutScale.PageWidth / 3.4, true);
         canvas.Text(new Spot(0, 4 * mm), title, 3.4 * mm, bold: true);
         canvas.Open(
-            "g", ("class", "cloth"), ("transform", view.Transform), ("fill", "#fff"), ("stroke", Stroke.Cut.Colour),
-            Canvas.Attribute("stroke-width", Stroke.Cut.Width * mm));
+            "g",
+            ("class", "cloth"),
+            ("transform", view.Transform),
+            ("fill", "#fff"),
+            ("stroke", Stroke.Cut.Colour),
+            Canvas.Attribute("stroke-width", Stroke.Cut.Width * mm)
+        );
         canvas.Polygon(Outline.Of(piece));
         canvas.Close();
         Dimensions(canvas, view, piece, units);
@@ -68,7 +85,14 @@ internal static class PieceDrawing
     {
         Spot[] outline = [.. Outline.Of(scene.Piece).Select(corner => view.At(corner.X, corner.Y))];
         Box room = LabelRoom.Within(outline, view.Frame);
-        Caption caption = Caption.For(scene.Number, scene.Piece, new OrderUnits(scene.Units), FreeRoom.Within(room, taken.Select(box => box.Grown(2 * canvas.Mm))), view.Up, canvas.Mm);
+        Caption caption = Caption.For(
+            scene.Number,
+            scene.Piece,
+            new OrderUnits(scene.Units),
+            FreeRoom.Within(room, taken.Select(box => box.Grown(2 * canvas.Mm))),
+            view.Up,
+            canvas.Mm
+        );
         caption.Draw(canvas, view.Up, scene.Piece.Rotation);
     }
 }

@@ -15,7 +15,11 @@ internal sealed record PlacedPiece(string Number, PieceAnswer Piece, PlacementAn
     public void DrawOutline(Canvas canvas)
     {
         canvas.Open(
-            "g", ("data-piece", Placement.Piece), ("data-copy", Canvas.Exact(Placement.Copy)), ("data-rotation", Canvas.Exact(Placement.Rotation)));
+            "g",
+            ("data-piece", Placement.Piece),
+            ("data-copy", Canvas.Exact(Placement.Copy)),
+            ("data-rotation", Canvas.Exact(Placement.Rotation))
+        );
         if (Corners is not null)
         {
             canvas.Polygon(Corners);
@@ -23,8 +27,12 @@ internal sealed record PlacedPiece(string Number, PieceAnswer Piece, PlacementAn
         else
         {
             canvas.Element(
-                "rect", ("x", Canvas.Exact(Placement.X)), ("y", Canvas.Exact(Placement.Y)),
-                ("width", Canvas.Exact(Placement.Width)), ("height", Canvas.Exact(Placement.Length)));
+                "rect",
+                ("x", Canvas.Exact(Placement.X)),
+                ("y", Canvas.Exact(Placement.Y)),
+                ("width", Canvas.Exact(Placement.Width)),
+                ("height", Canvas.Exact(Placement.Length))
+            );
         }
 
         canvas.Close();

@@ -25,7 +25,9 @@ internal static class PlacedPieces
             }
             else
             {
-                Box room = corners is null ? visible : LabelRoom.Within([.. corners.Select(corner => view.At(corner.X, corner.Y))], visible);
+                Box room = corners is null
+                    ? visible
+                    : LabelRoom.Within([.. corners.Select(corner => view.At(corner.X, corner.Y))], visible);
                 caption = Caption.For(number, piece, units, room, up, mm);
                 if (!cutThrough)
                 {
@@ -40,11 +42,12 @@ internal static class PlacedPieces
     }
 
     // Counter-clockwise as one looks at the cloth; the drawing's y runs down, the view does not mirror.
-    private static Spot Turn(Spot up, int rotation) => rotation switch
-    {
-        90 => new Spot(up.Y, -up.X),
-        180 => new Spot(-up.X, -up.Y),
-        270 => new Spot(-up.Y, up.X),
-        _ => up,
-    };
+    private static Spot Turn(Spot up, int rotation) =>
+        rotation switch
+        {
+            90 => new Spot(up.Y, -up.X),
+            180 => new Spot(-up.X, -up.Y),
+            270 => new Spot(-up.Y, up.X),
+            _ => up,
+        };
 }

@@ -16,12 +16,14 @@ internal static class RegistrationMarks
         canvas.Open("g", ("class", "registration"));
         canvas.OpenStroked(Stroke.Fine);
         canvas.Rectangle(net, ("stroke-dasharray", "1 3"));
-        foreach (Spot corner in (ReadOnlySpan<Spot>)[new(net.X, net.Y), new(net.Right, net.Y), new(net.X, net.Bottom), new(net.Right, net.Bottom)])
+        foreach (
+            Spot corner in (ReadOnlySpan<Spot>)
+                [new(net.X, net.Y), new(net.Right, net.Y), new(net.X, net.Bottom), new(net.Right, net.Bottom)]
+        )
         {
             canvas.Line(corner - new Spot(Arm, 0), corner + new Spot(Arm, 0));
             canvas.Line(corner - new Spot(0, Arm), corner + new Spot(0, Arm));
-            canvas.Element(
-                "circle", Canvas.Attribute("cx", corner.X), Canvas.Attribute("cy", corner.Y), Canvas.Attribute("r", Ring));
+            canvas.Element("circle", Canvas.Attribute("cx", corner.X), Canvas.Attribute("cy", corner.Y), Canvas.Attribute("r", Ring));
         }
 
         canvas.Close();

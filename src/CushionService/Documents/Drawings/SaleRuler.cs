@@ -32,14 +32,21 @@ internal static class SaleRuler
         canvas.Line(Beside(view.From, gap), Beside(view.To, gap));
         Each((n, y) => canvas.Line(Beside(y, gap), Beside(y, gap + (n % labelled == 0 ? LongTick : ShortTick))));
         canvas.Close();
-        Each((n, y) =>
-        {
-            if (n % labelled == 0)
+        Each(
+            (n, y) =>
             {
-                Spot at = Beside(y, gap + LongTick + 0.8);
-                canvas.Text(view.Turned ? at : at + new Spot(0, 0.35 * Type * canvas.Mm), LengthText.Format(n * step, unit), Type * canvas.Mm, view.Turned ? "middle" : "end");
+                if (n % labelled == 0)
+                {
+                    Spot at = Beside(y, gap + LongTick + 0.8);
+                    canvas.Text(
+                        view.Turned ? at : at + new Spot(0, 0.35 * Type * canvas.Mm),
+                        LengthText.Format(n * step, unit),
+                        Type * canvas.Mm,
+                        view.Turned ? "middle" : "end"
+                    );
+                }
             }
-        });
+        );
 
         Spot Beside(double y, double millimetres) => view.At(-millimetres * canvas.Mm, y);
 
@@ -59,7 +66,10 @@ internal static class SaleRuler
         int size = 1;
         for (int i = 0; size < atLeast; i++)
         {
-            size = unit == LengthUnit.Yard ? (size < 8 ? size * 2 : size / 8 * 16) : i % 3 == 1 ? size / 2 * 5 : size * 2;
+            size =
+                unit == LengthUnit.Yard ? (size < 8 ? size * 2 : size / 8 * 16)
+                : i % 3 == 1 ? size / 2 * 5
+                : size * 2;
         }
 
         return size;

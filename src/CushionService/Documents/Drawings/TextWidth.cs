@@ -42,14 +42,15 @@ internal static class TextWidth
         return "";
     }
 
-    private static double Of(char letter) => letter switch
-    {
-        'i' or 'j' or 'l' or 'I' or 'J' or '|' or '\'' or '.' or ',' or ':' or ';' or '!' or ' ' or '\u00A0' => 0.4,
-        'f' or 'r' or 't' or '/' or '-' or '(' or ')' or '[' or ']' => 0.46,
-        'm' or 'w' or 'M' or 'W' or '@' or '%' => 1,
-        (>= 'a' and <= 'z') or (>= '0' and <= '9') or '_' => 0.64,
-        (>= 'A' and <= 'Z') => 0.79,
-        (> ' ' and <= '~') or '×' => 0.86,
-        _ => char.IsSurrogate(letter) ? 0.75 : 1.05,
-    };
+    private static double Of(char letter) =>
+        letter switch
+        {
+            'i' or 'j' or 'l' or 'I' or 'J' or '|' or '\'' or '.' or ',' or ':' or ';' or '!' or ' ' or '\u00A0' => 0.4,
+            'f' or 'r' or 't' or '/' or '-' or '(' or ')' or '[' or ']' => 0.46,
+            'm' or 'w' or 'M' or 'W' or '@' or '%' => 1,
+            (>= 'a' and <= 'z') or (>= '0' and <= '9') or '_' => 0.64,
+            (>= 'A' and <= 'Z') => 0.79,
+            (> ' ' and <= '~') or '×' => 0.86,
+            _ => char.IsSurrogate(letter) ? 0.75 : 1.05,
+        };
 }

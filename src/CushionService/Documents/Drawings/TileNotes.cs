@@ -10,7 +10,6 @@ internal static class TileNotes
     /// <summary>Height of the title's type, in millimetres.</summary>
     public const double Type = 3;
 
-
     public static void Draw(Canvas canvas, Paper paper, string title, string place, Rotations rotation)
     {
         canvas.Text(new Spot(TileGrid.Margin + 8, 9), title, Type, bold: true);

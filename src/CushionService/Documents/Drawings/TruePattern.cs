@@ -28,8 +28,14 @@ internal static class TruePattern
         {
             string place = $"row {Whole(tile.Row + 1)} of {Whole(grid.Rows)}, column {Whole(tile.Column + 1)} of {Whole(grid.Columns)}";
             var canvas = new Canvas(
-                new Spot(paper.Width, paper.Height), 1, $"sheet-{Whole(count)}", $"Piece {number}, {piece.Id}, at true size: {place}",
-                $"Sheet {Whole(count)} of {Whole(tiles.Count)}.", ("data-row", Whole(tile.Row)), ("data-column", Whole(tile.Column)));
+                new Spot(paper.Width, paper.Height),
+                1,
+                $"sheet-{Whole(count)}",
+                $"Piece {number}, {piece.Id}, at true size: {place}",
+                $"Sheet {Whole(count)} of {Whole(tiles.Count)}.",
+                ("data-row", Whole(tile.Row)),
+                ("data-column", Whole(tile.Column))
+            );
             Spot shift = new Spot(TileGrid.Margin, TileGrid.Margin) - new Spot(tile.Net.X, tile.Net.Y);
             var here = view with { Corner = shift };
             canvas.Open("clipPath", ("id", $"{canvas.Id}-shown"));
@@ -37,14 +43,28 @@ internal static class TruePattern
             canvas.Rectangle(shown);
             canvas.Close();
             canvas.Open("g", ("clip-path", $"url(#{canvas.Id}-shown)"));
-            canvas.Open("g", ("class", "cloth"), ("transform", here.Transform), ("fill", "none"), ("stroke", Stroke.Ink), ("stroke-width", "0.4"));
+            canvas.Open(
+                "g",
+                ("class", "cloth"),
+                ("transform", here.Transform),
+                ("fill", "none"),
+                ("stroke", Stroke.Ink),
+                ("stroke-width", "0.4")
+            );
             canvas.Polygon(Outline.Of(inMillimetres));
             canvas.Close();
             MarkSigns.Draw(canvas, here, inMillimetres, shown);
             canvas.Close();
             RegistrationMarks.Draw(canvas, tile, grid);
-            string title = $"{number}: {PrintableText.Of(piece.Id)}: {orderUnits.Size(piece.Width, piece.Length)}, cut {Whole(piece.Quantity)}";
-            TileNotes.Draw(canvas, paper, TextWidth.Shorten(title, 80 / TileNotes.Type, true), $"{place}; sheet {Whole(count)} of {Whole(tiles.Count)}{missing}", piece.Rotation);
+            string title =
+                $"{number}: {PrintableText.Of(piece.Id)}: {orderUnits.Size(piece.Width, piece.Length)}, cut {Whole(piece.Quantity)}";
+            TileNotes.Draw(
+                canvas,
+                paper,
+                TextWidth.Shorten(title, 80 / TileNotes.Type, true),
+                $"{place}; sheet {Whole(count)} of {Whole(tiles.Count)}{missing}",
+                piece.Rotation
+            );
             return canvas.Finish();
         }
     }
@@ -59,13 +79,25 @@ internal static class TruePattern
         ];
     }
 
-    private static PieceAnswer InMillimetres(PieceAnswer piece, double scale) => piece with
-    {
-        Width = piece.Width * scale,
-        Length = piece.Length * scale,
-        Points = piece.Points?.Select(point => new PointAnswer(point.X * scale, point.Y * scale)).ToList(),
-        Marks = [.. piece.Marks.Select(mark => mark with { X = mark.X * scale, Y = mark.Y * scale, ToX = mark.ToX * scale, ToY = mark.ToY * scale })],
-    };
+    private static PieceAnswer InMillimetres(PieceAnswer piece, double scale) =>
+        piece with
+        {
+            Width = piece.Width * scale,
+            Length = piece.Length * scale,
+            Points = piece.Points?.Select(point => new PointAnswer(point.X * scale, point.Y * scale)).ToList(),
+            Marks =
+            [
+                .. piece.Marks.Select(mark =>
+                    mark with
+                    {
+                        X = mark.X * scale,
+                        Y = mark.Y * scale,
+                        ToX = mark.ToX * scale,
+                        ToY = mark.ToY * scale,
+                    }
+                ),
+            ],
+        };
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

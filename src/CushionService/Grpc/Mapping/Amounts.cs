@@ -30,9 +30,9 @@ internal static class Amounts
     {
         bool sameSign = money.Units == 0 || money.Nanos == 0 || (money.Units > 0 == money.Nanos > 0);
         return Math.Abs((long)money.Nanos) >= NanosInUnit || !sameSign
-            ? ("not-an-amount", "The nanos must be below 1 000 000 000 and of the same sign as the units.")
+                ? ("not-an-amount", "The nanos must be below 1 000 000 000 and of the same sign as the units.")
             : money.CurrencyCode.Length > 0 && currency.Length > 0 && money.CurrencyCode != currency
-            ? ("wrong-currency", $"The order's currency is {currency}; an amount may not be in another.")
+                ? ("wrong-currency", $"The order's currency is {currency}; an amount may not be in another.")
             : null;
     }
 
@@ -41,6 +41,11 @@ internal static class Amounts
     {
         decimal value = decimal.Parse(amount, NumberStyles.Number, CultureInfo.InvariantCulture);
         decimal units = decimal.Truncate(value);
-        return new Money { CurrencyCode = currency, Units = (long)units, Nanos = (int)((value - units) * NanosInUnit) };
+        return new Money
+        {
+            CurrencyCode = currency,
+            Units = (long)units,
+            Nanos = (int)((value - units) * NanosInUnit),
+        };
     }
 }

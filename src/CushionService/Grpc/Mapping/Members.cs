@@ -10,15 +10,18 @@ internal static class Members
     /// <exception cref="InvalidOperationException">A field or a member has no partner.</exception>
     public static IReadOnlyList<(FieldDescriptor Field, PropertyInfo Member)> Pair(MessageDescriptor message, Type record)
     {
-        Dictionary<string, PropertyInfo> members = record.GetProperties(BindingFlags.Public | BindingFlags.Instance)
+        Dictionary<string, PropertyInfo> members = record
+            .GetProperties(BindingFlags.Public | BindingFlags.Instance)
             .ToDictionary(member => member.Name, StringComparer.OrdinalIgnoreCase);
         IList<FieldDescriptor> fields = message.Fields.InDeclarationOrder();
         List<(FieldDescriptor, PropertyInfo)> pairs = [];
         foreach (FieldDescriptor field in fields)
         {
-            pairs.Add(members.Remove(field.JsonName, out PropertyInfo? member)
-                ? (field, member)
-                : throw new InvalidOperationException($"{record.Name} has no member for {message.Name}.{field.Name}."));
+            pairs.Add(
+                members.Remove(field.JsonName, out PropertyInfo? member)
+                    ? (field, member)
+                    : throw new InvalidOperationException($"{record.Name} has no member for {message.Name}.{field.Name}.")
+            );
         }
 
         return members.Count == 0
@@ -27,5 +30,6 @@ internal static class Members
     }
 
     /// <summary>The CLR type of a message or enumeration field's value.</summary>
-    public static Type TypeOf(FieldDescriptor field) => field.FieldType == FieldType.Enum ? field.EnumType.ClrType : field.MessageType.ClrType;
+    public static Type TypeOf(FieldDescriptor field) =>
+        field.FieldType == FieldType.Enum ? field.EnumType.ClrType : field.MessageType.ClrType;
 }

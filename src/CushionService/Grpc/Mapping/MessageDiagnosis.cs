@@ -16,10 +16,13 @@ internal static class MessageDiagnosis
         {
             string place = $"{pointer}/{field.JsonName}";
             object? value = field.Accessor.GetValue(message);
-            IEnumerable<Violation> faults = field.IsRepeated && field.FieldType == FieldType.Message
-                ? ((IEnumerable)value!).Cast<IMessage>().SelectMany((element, index) => FaultsOf(element, currency, $"{place}/{index}"))
+            IEnumerable<Violation> faults =
+                field.IsRepeated && field.FieldType == FieldType.Message
+                    ? ((IEnumerable)value!).Cast<IMessage>().SelectMany((element, index) => FaultsOf(element, currency, $"{place}/{index}"))
                 : field.IsRepeated && field.FieldType == FieldType.Enum
-                ? ((IEnumerable)value!).Cast<object>().SelectMany((element, index) => Unknown(field, element, $"{place}/{index}", least: 1))
+                    ? ((IEnumerable)value!)
+                        .Cast<object>()
+                        .SelectMany((element, index) => Unknown(field, element, $"{place}/{index}", least: 1))
                 : Single(field, value, currency, place);
             foreach (Violation fault in faults)
             {
@@ -28,16 +31,17 @@ internal static class MessageDiagnosis
         }
     }
 
-    private static IEnumerable<Violation> Single(FieldDescriptor field, object? value, string currency, string place) => value switch
-    {
-        // A length that is no number is told by the rules, as it is for one written in text.
-        V1.Measure or null => [],
-        Money money => Amounts.FaultOf(money, currency) is { } fault ? [new Violation(place, fault.Code, fault.Detail)] : [],
-        IMessage inner => FaultsOf(inner, currency, place),
-        double number when !double.IsFinite(number) => [new Violation(place, "not-finite", "The number must be finite.")],
-        Enum => Unknown(field, value, place, least: 0),
-        _ => [],
-    };
+    private static IEnumerable<Violation> Single(FieldDescriptor field, object? value, string currency, string place) =>
+        value switch
+        {
+            // A length that is no number is told by the rules, as it is for one written in text.
+            V1.Measure or null => [],
+            Money money => Amounts.FaultOf(money, currency) is { } fault ? [new Violation(place, fault.Code, fault.Detail)] : [],
+            IMessage inner => FaultsOf(inner, currency, place),
+            double number when !double.IsFinite(number) => [new Violation(place, "not-finite", "The number must be finite.")],
+            Enum => Unknown(field, value, place, least: 0),
+            _ => [],
+        };
 
     // A member that is not said is one that is left out; in a list it is nothing.
     private static IEnumerable<Violation> Unknown(FieldDescriptor field, object value, string place, int least) =>

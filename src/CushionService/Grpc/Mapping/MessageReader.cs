@@ -36,10 +36,12 @@ internal static class MessageReader<TWire, TContract>
     {
         ParameterExpression message = Expression.Parameter(typeof(TWire));
         ParameterExpression doubts = Expression.Parameter(typeof(Doubts));
-        IEnumerable<MemberAssignment> members = Members.Pair(new TWire().Descriptor, typeof(TContract))
+        IEnumerable<MemberAssignment> members = Members
+            .Pair(new TWire().Descriptor, typeof(TContract))
             .Select(pair => Expression.Bind(pair.Member, Value(message, doubts, pair.Field, pair.Member)));
-        return Expression.Lambda<Func<TWire, Doubts, TContract>>(
-            Expression.MemberInit(Expression.New(typeof(TContract)), members), message, doubts).Compile();
+        return Expression
+            .Lambda<Func<TWire, Doubts, TContract>>(Expression.MemberInit(Expression.New(typeof(TContract)), members), message, doubts)
+            .Compile();
     }
 
     private static Expression Value(Expression message, Expression doubts, FieldDescriptor field, PropertyInfo member)
@@ -51,16 +53,25 @@ internal static class MessageReader<TWire, TContract>
             return type == typeof(string) ? Call(typeof(Amounts), nameof(Amounts.Read), value, doubts)
                 : type == typeof(Contract.Measure?) ? Call(typeof(Numbers), nameof(Numbers.Read), value)
                 : field.IsRepeated ? Call(ReaderOf(field, type.GetGenericArguments()[0]), nameof(ReadAll), value, doubts)
-                : WhenSet(Expression.NotEqual(value, Expression.Constant(null, value.Type)), Call(ReaderOf(field, type), nameof(Read), value, doubts));
+                : WhenSet(
+                    Expression.NotEqual(value, Expression.Constant(null, value.Type)),
+                    Call(ReaderOf(field, type), nameof(Read), value, doubts)
+                );
         }
 
         if (field.IsRepeated)
         {
-            return Call(typeof(WordNumbers<,>).MakeGenericType(Members.TypeOf(field), type.GetGenericArguments()[0]), "ReadAll", value, doubts);
+            return Call(
+                typeof(WordNumbers<,>).MakeGenericType(Members.TypeOf(field), type.GetGenericArguments()[0]),
+                "ReadAll",
+                value,
+                doubts
+            );
         }
 
-        Expression read = field.FieldType == FieldType.Enum
-            ? Call(typeof(WordNumbers<,>).MakeGenericType(value.Type, Nullable.GetUnderlyingType(type)!), "Read", value, doubts)
+        Expression read =
+            field.FieldType == FieldType.Enum
+                ? Call(typeof(WordNumbers<,>).MakeGenericType(value.Type, Nullable.GetUnderlyingType(type)!), "Read", value, doubts)
             : type == typeof(double?) ? Call(typeof(Numbers), nameof(Numbers.Read), value, doubts)
             : Expression.Convert(value, type);
         return WhenSet(Expression.Property(message, "Has" + field.PropertyName), read);
@@ -69,7 +80,8 @@ internal static class MessageReader<TWire, TContract>
     private static ConditionalExpression WhenSet(Expression set, Expression value) =>
         Expression.Condition(set, value, Expression.Default(value.Type));
 
-    private static Type ReaderOf(FieldDescriptor field, Type record) => typeof(MessageReader<,>).MakeGenericType(Members.TypeOf(field), record);
+    private static Type ReaderOf(FieldDescriptor field, Type record) =>
+        typeof(MessageReader<,>).MakeGenericType(Members.TypeOf(field), record);
 
     private static MethodCallExpression Call(Type owner, string method, params Expression[] arguments) =>
         Expression.Call(owner.GetMethod(method, [.. arguments.Select(argument => argument.Type)])!, arguments);

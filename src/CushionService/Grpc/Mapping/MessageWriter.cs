@@ -36,8 +36,18 @@ internal static class MessageWriter<TContract, TWire>
         ParameterExpression message = Expression.Variable(typeof(TWire));
         Expression currency = typeof(TContract).GetProperty("Currency") is { } named ? Expression.Property(record, named) : outer;
         List<Expression> body = [Expression.Assign(message, Expression.New(typeof(TWire)))];
-        body.AddRange(Members.Pair(new TWire().Descriptor, typeof(TContract))
-            .Select(pair => Assignment(Expression.Property(record, pair.Member), Expression.Property(message, pair.Field.PropertyName), pair.Field, currency)));
+        body.AddRange(
+            Members
+                .Pair(new TWire().Descriptor, typeof(TContract))
+                .Select(pair =>
+                    Assignment(
+                        Expression.Property(record, pair.Member),
+                        Expression.Property(message, pair.Field.PropertyName),
+                        pair.Field,
+                        currency
+                    )
+                )
+        );
         body.Add(message);
         return Expression.Lambda<Func<TContract, string, TWire>>(Expression.Block([message], body), record, outer).Compile();
     }
@@ -68,7 +78,8 @@ internal static class MessageWriter<TContract, TWire>
         return mayBeNull ? Expression.IfThen(Expression.NotEqual(value, Expression.Constant(null, value.Type)), assign) : assign;
     }
 
-    private static Type WriterOf(FieldDescriptor field, Type record) => typeof(MessageWriter<,>).MakeGenericType(record, Members.TypeOf(field));
+    private static Type WriterOf(FieldDescriptor field, Type record) =>
+        typeof(MessageWriter<,>).MakeGenericType(record, Members.TypeOf(field));
 
     private static MethodCallExpression Call(Type owner, string method, params Expression[] arguments) =>
         Expression.Call(owner.GetMethod(method, [.. arguments.Select(argument => argument.Type)])!, arguments);

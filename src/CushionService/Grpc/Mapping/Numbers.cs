@@ -12,10 +12,11 @@ internal static class Numbers
     }
 
     /// <summary>The length as it is written; an empty text when the message holds neither number nor text.</summary>
-    public static Contract.Measure? Read(V1.Measure? measure) => measure switch
-    {
-        null => null,
-        { HasNumber: true } => Contract.Measure.Of(measure.Number),
-        _ => Contract.Measure.Of(measure.Text),
-    };
+    public static Contract.Measure? Read(V1.Measure? measure) =>
+        measure switch
+        {
+            null => null,
+            { HasNumber: true } => Contract.Measure.Of(measure.Number),
+            _ => Contract.Measure.Of(measure.Text),
+        };
 }

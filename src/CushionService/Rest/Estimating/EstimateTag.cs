@@ -21,7 +21,8 @@ internal static class EstimateTag
         EngineVersion.Current,
         typeof(EstimateTag).Module.ModuleVersionId,
         typeof(Length).Module.ModuleVersionId,
-        typeof(Effort).Module.ModuleVersionId);
+        typeof(Effort).Module.ModuleVersionId
+    );
 
     /// <summary>The tag of an order, in its quotation marks; null when a parameter is at fault or a length cannot be read. The order itself need not be
     /// sound: one that is not is never given its tag.</summary>
@@ -32,7 +33,8 @@ internal static class EstimateTag
             return null;
         }
 
-        LengthUnit unit = new OrderReading(new Order { Units = flat.Units }).Unit, sale = SaleReading.UnitOf(new Sale { Unit = flat.SaleUnit });
+        LengthUnit unit = new OrderReading(new Order { Units = flat.Units }).Unit,
+            sale = SaleReading.UnitOf(new Sale { Unit = flat.SaleUnit });
         StringBuilder canonical = new(Engine, 1024);
         for (int i = 0; i < FlatField.All.Length; i++)
         {
@@ -44,7 +46,8 @@ internal static class EstimateTag
 
         Span<byte> text = stackalloc byte[1024];
         string words = canonical.ToString();
-        text = Encoding.UTF8.GetByteCount(words) <= text.Length ? text[..Encoding.UTF8.GetBytes(words, text)] : Encoding.UTF8.GetBytes(words);
+        text =
+            Encoding.UTF8.GetByteCount(words) <= text.Length ? text[..Encoding.UTF8.GetBytes(words, text)] : Encoding.UTF8.GetBytes(words);
         Span<byte> digest = stackalloc byte[SHA256.HashSizeInBytes];
         SHA256.HashData(text, digest);
         return $"\"{Base64Url.EncodeToString(digest[..18])}\"";

@@ -54,7 +54,12 @@ internal sealed record FlatField(string Name, string Pointer, PropertyInfo Prope
                 string inner = prefix.Length == 0 ? FieldNames.Json(property.Name) : prefix + property.Name;
                 foreach (FlatField field in Of(type, pointer, inner))
                 {
-                    yield return type == typeof(Outline) && field.Property.Name != nameof(Outline.Kind) ? field with { Name = FieldNames.Json(field.Property.Name) } : field;
+                    yield return type == typeof(Outline) && field.Property.Name != nameof(Outline.Kind)
+                        ? field with
+                        {
+                            Name = FieldNames.Json(field.Property.Name),
+                        }
+                        : field;
                 }
             }
         }

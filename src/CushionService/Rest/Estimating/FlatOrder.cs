@@ -14,10 +14,19 @@ namespace CushionService.Rest.Estimating;
 /// <summary>An order of one cushion and one cloth, read from the parameters of a query.</summary>
 internal sealed class FlatOrder
 {
-    private static readonly FrozenDictionary<string, int> IndexOf = FlatField.All.Select((field, i) => (field.Name, i)).ToFrozenDictionary(field => field.Name, field => field.i);
-    private static readonly FrozenDictionary<string, string> NameAt = FlatField.All.ToFrozenDictionary(field => field.Pointer, field => field.Name);
-    private static readonly int UnitsAt = IndexOf["units"], ConstructionAt = IndexOf["construction"], ClosureAt = IndexOf["closure"];
-    private static readonly int EffortAt = IndexOf["effort"], SoldUnitAt = IndexOf["fabricSoldUnit"], SoldStepAt = IndexOf["fabricSoldStep"];
+    private static readonly FrozenDictionary<string, int> IndexOf = FlatField
+        .All.Select((field, i) => (field.Name, i))
+        .ToFrozenDictionary(field => field.Name, field => field.i);
+    private static readonly FrozenDictionary<string, string> NameAt = FlatField.All.ToFrozenDictionary(
+        field => field.Pointer,
+        field => field.Name
+    );
+    private static readonly int UnitsAt = IndexOf["units"],
+        ConstructionAt = IndexOf["construction"],
+        ClosureAt = IndexOf["closure"];
+    private static readonly int EffortAt = IndexOf["effort"],
+        SoldUnitAt = IndexOf["fabricSoldUnit"],
+        SoldStepAt = IndexOf["fabricSoldStep"];
 
     private readonly string?[] _values = new string?[FlatField.All.Length];
     private readonly List<Violation> _faults = [];
@@ -30,7 +39,11 @@ internal sealed class FlatOrder
         {
             if (!IndexOf.TryGetValue(name, out int index))
             {
-                Fault(name, "unknown-field", $"There is no such parameter; the parameters are {string.Join(", ", FlatField.All.Select(field => field.Name))}.");
+                Fault(
+                    name,
+                    "unknown-field",
+                    $"There is no such parameter; the parameters are {string.Join(", ", FlatField.All.Select(field => field.Name))}."
+                );
             }
             else if (given.Count != 1)
             {
@@ -72,7 +85,10 @@ internal sealed class FlatOrder
     public static Violation Flat(Violation violation)
     {
         string pointer = violation.Pointer;
-        return violation with { Pointer = NameAt.TryGetValue(pointer, out string? name) || NameAt.TryGetValue(pointer + "/kind", out name) ? "/" + name : "" };
+        return violation with
+        {
+            Pointer = NameAt.TryGetValue(pointer, out string? name) || NameAt.TryGetValue(pointer + "/kind", out name) ? "/" + name : "",
+        };
     }
 
     // A page asks for cloth; how the cover opens and how the cloth is sold it may leave to custom.
@@ -91,7 +107,8 @@ internal sealed class FlatOrder
 
     private JsonObject Nested()
     {
-        JsonObject cushion = new() { ["id"] = "cushion" }, fabric = new() { ["id"] = "cloth" };
+        JsonObject cushion = new() { ["id"] = "cushion" },
+            fabric = new() { ["id"] = "cloth" };
         JsonObject order = new() { ["cushions"] = new JsonArray(cushion), ["fabrics"] = new JsonArray(fabric) };
         for (int i = 0; i < _values.Length; i++)
         {
@@ -102,13 +119,20 @@ internal sealed class FlatOrder
 
             FlatField field = FlatField.All[i];
             string[] path = field.Pointer.Split('/')[1..];
-            JsonObject record = path[0] switch { "cushions" => cushion, "fabrics" => fabric, _ => order };
+            JsonObject record = path[0] switch
+            {
+                "cushions" => cushion,
+                "fabrics" => fabric,
+                _ => order,
+            };
             foreach (string step in path[(record == order ? 0 : 2)..^1])
             {
                 record = (record[step] ??= new JsonObject()).AsObject();
             }
 
-            record[path[^1]] = field.IsList ? new JsonArray([.. value.Split(',').Select(part => (JsonNode)Node(part, field.Type))]) : Node(value, field.Type);
+            record[path[^1]] = field.IsList
+                ? new JsonArray([.. value.Split(',').Select(part => (JsonNode)Node(part, field.Type))])
+                : Node(value, field.Type);
         }
 
         return order;
@@ -117,11 +141,19 @@ internal sealed class FlatOrder
     // What is not of its type stays text, and is told as such.
     private static JsonValue Node(string value, Type type) =>
         type == typeof(bool) && value is "true" or "false" ? JsonValue.Create(value == "true")
-        : type == typeof(int) && Number(value) is { } whole && decimal.IsInteger(whole) && Math.Abs(whole) <= int.MaxValue ? JsonValue.Create((int)whole)
+        : type == typeof(int) && Number(value) is { } whole && decimal.IsInteger(whole) && Math.Abs(whole) <= int.MaxValue
+            ? JsonValue.Create((int)whole)
         : type == typeof(double) && Number(value) is { } number ? JsonValue.Create(number)
         : JsonValue.Create(value);
 
     /// <summary>A number of a parameter; null when it is none.</summary>
     internal static decimal? Number(string value) =>
-        decimal.TryParse(value, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal number) ? number : null;
+        decimal.TryParse(
+            value,
+            NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint,
+            CultureInfo.InvariantCulture,
+            out decimal number
+        )
+            ? number
+            : null;
 }

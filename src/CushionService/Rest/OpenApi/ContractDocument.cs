@@ -19,14 +19,18 @@ internal static class ContractDocument
         services.AddEndpointsApiExplorer();
         services.AddSwaggerGen(options =>
         {
-            options.SwaggerDoc(Version, new OpenApiInfo
-            {
-                Title = "CushionService",
-                Version = "1.0.0",
-                Description = "Cushion orders in; pieces, layouts, yardage, materials and cost out. Stateless: the same order always gets the same answer. "
-                    + "In a request, a member that is null counts as left out. In an answer, every member is written, null where it has no value; only the range of "
-                    + "a violation is left out where none applies.",
-            });
+            options.SwaggerDoc(
+                Version,
+                new OpenApiInfo
+                {
+                    Title = "CushionService",
+                    Version = "1.0.0",
+                    Description =
+                        "Cushion orders in; pieces, layouts, yardage, materials and cost out. Stateless: the same order always gets the same answer. "
+                        + "In a request, a member that is null counts as left out. In an answer, every member is written, null where it has no value; only the range of "
+                        + "a violation is left out where none applies.",
+                }
+            );
             options.AddServer(new OpenApiServer { Url = "/", Description = "This service." });
             options.CustomOperationIds(Operations.IdOf);
             options.TagActionsBy(description => [Operations.TagOf(description)]);
@@ -49,13 +53,17 @@ internal static class ContractDocument
     public static void MapContractDocument(this WebApplication app)
     {
         app.MapSwagger("/openapi/{documentName}.json", options => options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1);
-        app.UseWhen(static http => http.Request.Path.StartsWithSegments("/docs"), docs => docs.UseSwaggerUI(options =>
-        {
-            options.RoutePrefix = "docs";
-            options.DocumentTitle = "CushionService";
-            options.SwaggerEndpoint($"/openapi/{Version}.json", "CushionService v1");
-            options.EnableValidator(null);
-        }));
+        app.UseWhen(
+            static http => http.Request.Path.StartsWithSegments("/docs"),
+            docs =>
+                docs.UseSwaggerUI(options =>
+                {
+                    options.RoutePrefix = "docs";
+                    options.DocumentTitle = "CushionService";
+                    options.SwaggerEndpoint($"/openapi/{Version}.json", "CushionService v1");
+                    options.EnableValidator(null);
+                })
+        );
     }
 
     /// <summary>Writes the document to the file that the command line names, if it does.</summary>

@@ -77,7 +77,12 @@ internal sealed partial class ContractSchemas : ISchemaFilter
         schema.OneOf =
         [
             new OpenApiSchema { Type = JsonSchemaType.Number, Description = "In the order's units." },
-            new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = 40, Description = "May hold a fraction and a unit of its own: in, cm, mm, yd or m." },
+            new OpenApiSchema
+            {
+                Type = JsonSchemaType.String,
+                MaxLength = 40,
+                Description = "May hold a fraction and a unit of its own: in, cm, mm, yd or m.",
+            },
         ];
         schema.Examples = [15.5, "15 1/2", "38.5 cm", "1 1/4 yd"];
     }

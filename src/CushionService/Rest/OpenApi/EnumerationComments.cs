@@ -9,7 +9,9 @@ internal static class EnumerationComments
     public static string Of(Type enumeration)
     {
         string path = Path.ChangeExtension(enumeration.Assembly.Location, ".xml");
-        Dictionary<string, string> summaries = XDocument.Load(path).Descendants("member")
+        Dictionary<string, string> summaries = XDocument
+            .Load(path)
+            .Descendants("member")
             .Where(member => member.Attribute("name")!.Value.StartsWith($"F:{enumeration.FullName}.", StringComparison.Ordinal))
             .ToDictionary(member => member.Attribute("name")!.Value.Split('.')[^1], member => member.Element("summary")!.Value.Trim());
         IEnumerable<string> lines = Enum.GetNames(enumeration).Zip(WordsOf(enumeration), (name, word) => $"- `{word}`: {summaries[name]}");

@@ -53,6 +53,10 @@ internal sealed class EstimateParameters : IOperationFilter
     // The closure and the sale have customs to fall back on; an inner record's own need holds only when the record is there.
     private static bool IsRequired(FlatField field) =>
         field.Property.IsDefined(typeof(RequiredAttribute))
-        && (field.Property.DeclaringType == typeof(Order) || field.Property.DeclaringType == typeof(Cushion)
-            || field.Property.DeclaringType == typeof(Outline) || field.Property.DeclaringType == typeof(Fabric));
+        && (
+            field.Property.DeclaringType == typeof(Order)
+            || field.Property.DeclaringType == typeof(Cushion)
+            || field.Property.DeclaringType == typeof(Outline)
+            || field.Property.DeclaringType == typeof(Fabric)
+        );
 }

@@ -23,18 +23,28 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
         }
 
         Show(operation, "422", Problem.MediaType, Refused());
-        Show(operation, "200", "application/json", operation.OperationId switch
-        {
-            "validate" => desk.Validate(Nook, default).Answer,
-            "estimateYardage" => desk.EstimateYardage(Nook, default).Answer,
-            _ => null,
-        });
+        Show(
+            operation,
+            "200",
+            "application/json",
+            operation.OperationId switch
+            {
+                "validate" => desk.Validate(Nook, default).Answer,
+                "estimateYardage" => desk.EstimateYardage(Nook, default).Answer,
+                _ => null,
+            }
+        );
     }
 
     private static void Show(OpenApiOperation operation, string status, string mediaType, object? example)
     {
-        if (example is not null && operation.Responses!.TryGetValue(status, out IOpenApiResponse? response)
-            && response.Content is { } forms && forms.TryGetValue(mediaType, out IOpenApiMediaType? form) && form is OpenApiMediaType content)
+        if (
+            example is not null
+            && operation.Responses!.TryGetValue(status, out IOpenApiResponse? response)
+            && response.Content is { } forms
+            && forms.TryGetValue(mediaType, out IOpenApiMediaType? form)
+            && form is OpenApiMediaType content
+        )
         {
             content.Example = JsonSerializer.SerializeToNode(example, Json.Options);
         }

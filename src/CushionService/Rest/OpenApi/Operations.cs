@@ -20,7 +20,8 @@ internal sealed class Operations : IOperationFilter
         ["413"] = "The order is longer than 1 MiB.",
         ["415"] = "The order is not application/json in UTF-8.",
         ["422"] = "The order can be read but breaks rules; each is told with its place.",
-        ["429"] = "The caller calls too often. Retry-After says in how many seconds to call again; RateLimit on every answer says what is left.",
+        ["429"] =
+            "The caller calls too often. Retry-After says in how many seconds to call again; RateLimit on every answer says what is left.",
         ["500"] = "The service failed. The problem names a code and the trace, and nothing else.",
         ["503"] = "More to do than can be done, or an order that took too long. Retry-After says in how many seconds to call again.",
     };

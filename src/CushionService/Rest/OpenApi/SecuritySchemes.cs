@@ -12,20 +12,29 @@ internal sealed class SecuritySchemes : IDocumentFilter, IOperationFilter
 
     public void Apply(OpenApiDocument swaggerDoc, DocumentFilterContext context)
     {
-        swaggerDoc.AddComponent(Key, (IOpenApiSecurityScheme)new OpenApiSecurityScheme
-        {
-            Type = SecuritySchemeType.ApiKey,
-            In = ParameterLocation.Header,
-            Name = AccessControl.KeyHeader,
-            Description = "A key that the operator of the service gave out, with its scopes: estimate, quote, batch, prices:inline.",
-        });
-        swaggerDoc.AddComponent(Token, (IOpenApiSecurityScheme)new OpenApiSecurityScheme
-        {
-            Type = SecuritySchemeType.Http,
-            Scheme = "bearer",
-            BearerFormat = "JWT",
-            Description = "A token of the operator's authority, with the same scopes in its scope claim.",
-        });
+        swaggerDoc.AddComponent(
+            Key,
+            (IOpenApiSecurityScheme)
+                new OpenApiSecurityScheme
+                {
+                    Type = SecuritySchemeType.ApiKey,
+                    In = ParameterLocation.Header,
+                    Name = AccessControl.KeyHeader,
+                    Description =
+                        "A key that the operator of the service gave out, with its scopes: estimate, quote, batch, prices:inline.",
+                }
+        );
+        swaggerDoc.AddComponent(
+            Token,
+            (IOpenApiSecurityScheme)
+                new OpenApiSecurityScheme
+                {
+                    Type = SecuritySchemeType.Http,
+                    Scheme = "bearer",
+                    BearerFormat = "JWT",
+                    Description = "A token of the operator's authority, with the same scopes in its scope claim.",
+                }
+        );
     }
 
     public void Apply(OpenApiOperation operation, OperationFilterContext context)

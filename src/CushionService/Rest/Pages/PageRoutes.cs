@@ -16,18 +16,32 @@ internal static class PageRoutes
             .Replace("{widget}", widget.Path, StringComparison.Ordinal)
             .Replace("{integrity}", widget.Integrity, StringComparison.Ordinal);
         app.MapGet("/", (HttpContext http) => Page(http, front)).ExcludeFromDescription();
-        app.MapGet("/widget", () => TypedResults.Ok(new { widget.Version, widget.Path, widget.Integrity, Bytes = widget.Bytes.Length })).ExcludeFromDescription();
+        app.MapGet(
+                "/widget",
+                () =>
+                    TypedResults.Ok(
+                        new
+                        {
+                            widget.Version,
+                            widget.Path,
+                            widget.Integrity,
+                            Bytes = widget.Bytes.Length,
+                        }
+                    )
+            )
+            .ExcludeFromDescription();
         app.MapGet(widget.Path, (HttpContext http) => Module(http, widget)).ExcludeFromDescription();
         app.UseStaticFiles(Files("wwwroot", ""));
         app.UseStaticFiles(Files("Demo", "/demo"));
     }
 
-    private static StaticFileOptions Files(string folder, string at) => new()
-    {
-        FileProvider = new PhysicalFileProvider(Path.Combine(AppContext.BaseDirectory, folder)),
-        RequestPath = at,
-        OnPrepareResponse = context => context.Context.Response.Headers.CacheControl = Recheck,
-    };
+    private static StaticFileOptions Files(string folder, string at) =>
+        new()
+        {
+            FileProvider = new PhysicalFileProvider(Path.Combine(AppContext.BaseDirectory, folder)),
+            RequestPath = at,
+            OnPrepareResponse = context => context.Context.Response.Headers.CacheControl = Recheck,
+        };
 
     private static ContentHttpResult Page(HttpContext http, string html)
     {

@@ -55,15 +55,21 @@ internal sealed partial class WidgetModule
             Append(import.Groups["part"].Value, done, text);
         }
 
-        foreach (string line in Comment().Replace(Import().Replace(source, ""), "").Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        foreach (
+            string line in Comment()
+                .Replace(Import().Replace(source, ""), "")
+                .Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+        )
         {
-            text.Append(part != Root && line.StartsWith("export ", StringComparison.Ordinal) ? line["export ".Length..] : line).Append('\n');
+            text.Append(part != Root && line.StartsWith("export ", StringComparison.Ordinal) ? line["export ".Length..] : line)
+                .Append('\n');
         }
     }
 
     private static string Read(string part)
     {
-        using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"Widget/{part}")
+        using Stream stream =
+            Assembly.GetExecutingAssembly().GetManifestResourceStream($"Widget/{part}")
             ?? throw new InvalidOperationException($"The widget has no part {part}.");
         using var reader = new StreamReader(stream);
         return reader.ReadToEnd();
