@@ -3,6 +3,7 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Nesting;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Engine.Fitting;
 

@@ -4,6 +4,7 @@ using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Nesting;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Engine.Layouts;
 

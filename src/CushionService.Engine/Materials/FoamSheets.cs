@@ -2,6 +2,7 @@ using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Nesting;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Engine.Materials;
 

@@ -1,6 +1,7 @@
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Nesting;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Engine.Materials;
 

@@ -43,9 +43,9 @@ internal static class StripAudit
             throw new LayoutAuditException($"The bound {layout.LowerBound} exceeds the length {layout.Length}.");
         }
 
-        if (layout.ProvenMinimal && problem.Sale.RungFor(layout.LowerBound) < problem.Sale.RungFor(layout.Length))
+        if (layout.ProvenMinimal && SaleSteps.For(problem.Sale, layout.LowerBound) < SaleSteps.For(problem.Sale, layout.Length))
         {
-            throw new LayoutAuditException("The layout is called minimal, but its bound stands on a lower rung.");
+            throw new LayoutAuditException("The layout is called minimal, but its bound could be sold shorter.");
         }
 
         return rectangles;

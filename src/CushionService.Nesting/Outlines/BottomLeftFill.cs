@@ -1,5 +1,5 @@
 using System.Runtime.InteropServices;
-using CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines;
 

@@ -1,4 +1,4 @@
-using CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines;
 

@@ -1,4 +1,4 @@
-using CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Rectangles.Skylines;
 
 namespace CushionService.Nesting.Outlines;
 

@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
-using CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines;
 

@@ -1,4 +1,5 @@
 using CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines;
 
@@ -23,9 +24,7 @@ internal static class OutlineKernel
             Effort.Standard => (long)(Standard * Math.Min(12, growth)),
             _ => Thorough,
         };
-        var layout = Search(problem, floor, steps, cancellation);
-        OutlineAudit.Check(problem, layout);
-        return layout;
+        return Search(problem, floor, steps, cancellation);
     }
 
     /// <summary>Shortens a layout of the bounding boxes in so many steps; the answer is not audited.</summary>

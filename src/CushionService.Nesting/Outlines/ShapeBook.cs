@@ -1,3 +1,5 @@
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Outlines;
 
 /// <summary>The distinct outlines of a problem and, made when first asked for by any thread, the no-fit polygon of each pair.</summary>

@@ -1,3 +1,5 @@
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Outlines;
 
 /// <summary>Finds the offsets at which an outline fits another without play. There two stretches of the convolution run along each other

@@ -1,4 +1,6 @@
-using CushionService.Nesting.Audit;
+using CushionService.Nesting.Rectangles.Sheets;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Rectangles;
 
@@ -38,7 +40,7 @@ internal static class SheetRectangles
             }
         }
 
-        var layout = new SheetLayout
+        return new SheetLayout
         {
             Sheets = [.. best.Sheets],
             Cost = best.Cost,
@@ -52,8 +54,6 @@ internal static class SheetRectangles
             Unplaced = [.. best.Order.Skip(best.Laid).Select(copy => set.Place(copy, 0, 0, false)).Select(copy => (copy.Piece, copy.Copy))],
             Steps = budget.Spent,
         };
-        SheetAudit.Check(problem, layout);
-        return layout;
     }
 
     private static bool NoWorse(SheetPlan plan, SheetPlan other) =>

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
-using CushionService.Nesting.Audit;
 using CushionService.Nesting.Rectangles.Proofs;
+using CushionService.Nesting.Rectangles.Repeats;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Rectangles;
 
@@ -16,7 +18,7 @@ internal static class StripRectangles
         var bound = new ProvenBound(set, problem.Sale, budget);
         var (length, placements) = free ? Free(problem, set, bound, budget) : Constrained(problem, set, bound, budget);
         bool proven = problem.Sale.RungFor(bound.Length) >= problem.Sale.RungFor(length);
-        var layout = new StripLayout
+        return new StripLayout
         {
             Length = length,
             LowerBound = Math.Min(bound.Length, length),
@@ -26,8 +28,6 @@ internal static class StripRectangles
             Placements = placements,
             Steps = budget.Spent,
         };
-        StripAudit.Check(problem, layout);
-        return layout;
     }
 
     private static (long Length, ImmutableArray<Placement> Placements) Free(

@@ -1,5 +1,7 @@
 using CushionService.Nesting.Rectangles.Beams;
 using CushionService.Nesting.Rectangles.Proofs;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Rectangles;
 
@@ -7,9 +9,9 @@ namespace CushionService.Nesting.Rectangles;
 /// steps are spent: passes, relaxations, then turns of local search, beams and exact search on the rung below.</summary>
 internal static class StripSearch
 {
-    public static OrderSearch Run(RectangleSet set, SaleLadder sale, ProvenBound bound, StepBudget budget)
+    public static SequenceSearch Run(RectangleSet set, SaleLadder sale, ProvenBound bound, StepBudget budget)
     {
-        var layouts = new OrderSearch(set, sale, budget);
+        var layouts = new SequenceSearch(set, sale, budget);
         layouts.Start(bound.Goal);
         BoxBeams? beams = null;
         bool turns = Array.IndexOf(set.Turns, true) >= 0;

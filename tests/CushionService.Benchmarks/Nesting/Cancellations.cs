@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using CushionService.Benchmarks.Outlines;
 using CushionService.Nesting;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Benchmarks.Nesting;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CushionService.Nesting;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Benchmarks.Nesting;
 

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using CushionService.Nesting;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Benchmarks.Nesting;
 

@@ -1,8 +1,9 @@
 using BenchmarkDotNet.Attributes;
 using CushionService.Nesting;
-using CushionService.Nesting.Rectangles;
 using CushionService.Nesting.Rectangles.Beams;
 using CushionService.Nesting.Rectangles.Proofs;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Benchmarks.Nesting;
 

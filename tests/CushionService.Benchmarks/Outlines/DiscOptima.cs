@@ -1,5 +1,6 @@
 using CushionService.Nesting;
 using CushionService.Nesting.Outlines;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Benchmarks.Outlines;
 

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using CushionService.Nesting;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Benchmarks.Outlines;
 

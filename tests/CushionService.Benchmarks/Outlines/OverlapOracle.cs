@@ -1,5 +1,5 @@
 using CushionService.Nesting;
-using CushionService.Nesting.Outlines;
+using CushionService.Nesting.Audit;
 using NetTopologySuite.Geometries;
 
 namespace CushionService.Benchmarks.Outlines;

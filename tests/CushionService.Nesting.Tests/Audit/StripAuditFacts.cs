@@ -74,6 +74,59 @@ public sealed class StripAuditFacts
         Refused(PublishedInstances.C1P1, PublishedInstances.C1P1Layout with { LowerBound = 19 }, "minimal");
     }
 
+    [Fact]
+    public void Sale_steps_counted_one_by_one_agree_with_the_ladder()
+    {
+        // 1/8 yd of a fabric that shrinks by 7 %, in sixteenths of an inch, with a minimum sale that allowances partly eat.
+        foreach (var sale in new[] { new SaleLadder(0, 18, 1, 1), new SaleLadder(-7, 72, 93, 100), new SaleLadder(300, 1, 1, 3) })
+        {
+            for (long length = 0; length < 900; length++)
+            {
+                var steps = 0L;
+                while ((sale.First + steps * sale.Step) * sale.Numerator < length * sale.Denominator)
+                {
+                    steps++;
+                }
+
+                Assert.Equal(steps, SaleSteps.For(sale, length));
+                Assert.Equal(steps, sale.RungFor(length));
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData(18, 19, false)]
+    [InlineData(19, 36, true)]
+    [InlineData(36, 36, true)]
+    [InlineData(1, 18, true)]
+    [InlineData(17, 37, false)]
+    public void A_layout_is_minimal_only_when_its_bound_needs_as_many_sale_steps(long bound, long length, bool minimal)
+    {
+        var problem = new StripProblem
+        {
+            Width = 10,
+            Pieces = [new NestingPiece { Width = 10, Length = length }],
+            Sale = new SaleLadder(0, 18, 1, 1),
+        };
+        var layout = new StripLayout
+        {
+            Length = length,
+            LowerBound = bound,
+            ProvenMinimal = true,
+            Proof = ProofKind.Area,
+            Placements = [new Placement(0, 0, 0, 0, 0, 0)],
+            Steps = 0,
+        };
+        if (minimal)
+        {
+            StripAudit.Check(problem, layout);
+        }
+        else
+        {
+            Refused(problem, layout, "minimal");
+        }
+    }
+
     private static StripLayout At(long x, long y) =>
         new()
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using CushionService.Nesting.Solving;
 using Xunit.Abstractions;
 
 namespace CushionService.Nesting.Tests.Outlines;

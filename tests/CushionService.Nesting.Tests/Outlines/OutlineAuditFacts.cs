@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using CushionService.Nesting.Outlines;
+using CushionService.Nesting.Audit;
 
 namespace CushionService.Nesting.Tests.Outlines;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Nesting.Tests.Outlines;
 

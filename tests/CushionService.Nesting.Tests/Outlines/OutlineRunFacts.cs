@@ -1,4 +1,5 @@
 using CushionService.Nesting.Outlines;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Nesting.Tests.Outlines;
 

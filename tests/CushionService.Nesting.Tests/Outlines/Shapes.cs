@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
-using CushionService.Nesting.Outlines;
+using CushionService.Nesting.Audit;
 using NetTopologySuite.Geometries;
 
 namespace CushionService.Nesting.Tests.Outlines;

@@ -1,4 +1,5 @@
 using CsCheck;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Nesting.Tests.Rectangles;
 

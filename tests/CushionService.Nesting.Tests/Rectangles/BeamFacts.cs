@@ -1,5 +1,6 @@
-using CushionService.Nesting.Rectangles;
 using CushionService.Nesting.Rectangles.Beams;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Tests.Rectangles;
 

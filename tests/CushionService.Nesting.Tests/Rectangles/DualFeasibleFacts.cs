@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
-using CushionService.Nesting.Rectangles;
 using CushionService.Nesting.Rectangles.Proofs;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Tests.Rectangles;
 

@@ -1,3 +1,4 @@
+using CushionService.Nesting.Solving;
 using Google.OrTools.Sat;
 using Xunit.Abstractions;
 

@@ -1,4 +1,6 @@
-using CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Nesting.Tests.Rectangles;
 

@@ -1,3 +1,5 @@
+using CushionService.Nesting.Solving;
+
 namespace CushionService.Nesting.Tests.Rectangles;
 
 public sealed class SheetFacts

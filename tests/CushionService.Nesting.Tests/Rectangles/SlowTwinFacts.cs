@@ -1,7 +1,7 @@
 using CsCheck;
 using CushionService.Nesting.Audit;
-using CushionService.Nesting.Rectangles;
 using CushionService.Nesting.Rectangles.Proofs;
+using CushionService.Nesting.Rectangles.Skylines;
 
 namespace CushionService.Nesting.Tests.Rectangles;
 

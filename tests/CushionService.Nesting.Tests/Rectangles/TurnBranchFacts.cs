@@ -1,5 +1,6 @@
-using CushionService.Nesting.Rectangles;
 using CushionService.Nesting.Rectangles.Proofs;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Tests.Rectangles;
 

@@ -1,6 +1,6 @@
 using System.Reflection;
 using CushionService.Engine.Quoting;
-using CushionService.Nesting;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Tests.Architecture;
 

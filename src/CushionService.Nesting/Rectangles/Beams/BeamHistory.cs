@@ -1,3 +1,5 @@
+using CushionService.Nesting.Rectangles.Skylines;
+
 namespace CushionService.Nesting.Rectangles.Beams;
 
 /// <summary>How each state of each depth came about, so that a finished layout can be read back.</summary>

@@ -1,3 +1,5 @@
+using CushionService.Nesting.Rectangles.Skylines;
+
 namespace CushionService.Nesting.Rectangles.Beams;
 
 /// <summary>The partial layouts of one depth: of each its skyline, the copies left of each kind, and the areas lost and left, all

@@ -1,3 +1,6 @@
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Rectangles.Beams;
 
 /// <summary>Looks for a layout of all copies in a box, many partial layouts abreast (beam search: Ow and Morton 1988). Each lays one

@@ -1,3 +1,6 @@
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Rectangles.Beams;
 
 /// <summary>Beam searches for one shorter saleable length after the other, each with another guide, along the box and across it.

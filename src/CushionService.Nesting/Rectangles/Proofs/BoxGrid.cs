@@ -1,3 +1,6 @@
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>The copies in whole multiples of the greatest common divisor of their extents, where the strip is then narrow enough

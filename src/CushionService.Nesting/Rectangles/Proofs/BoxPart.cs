@@ -1,3 +1,5 @@
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>All copies of some kinds in one box: their relaxations, and an exact search along the box and one across it, which can

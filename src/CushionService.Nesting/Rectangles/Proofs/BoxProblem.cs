@@ -1,4 +1,6 @@
 using System.Numerics;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Rectangles.Proofs;
 

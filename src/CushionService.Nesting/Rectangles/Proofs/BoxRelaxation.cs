@@ -1,3 +1,5 @@
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>The weights of a box's rows and of its columns, and whether they rule it out: alone, or both axes together.</summary>

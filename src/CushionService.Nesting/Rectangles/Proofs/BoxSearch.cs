@@ -1,3 +1,5 @@
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>Decides whether all rectangles fit a box, by depth-first search over skylines. In a layout that is pushed down and

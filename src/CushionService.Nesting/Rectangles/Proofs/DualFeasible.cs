@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Numerics;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Rectangles.Proofs;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CushionService.Nesting.Rectangles.Skylines;
 
 namespace CushionService.Nesting.Rectangles.Proofs;
 

@@ -1,3 +1,6 @@
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>A length that no layout can beat, with the argument for it. Alignment and flaws only forbid more, so that it holds

@@ -1,3 +1,6 @@
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>Decides whether copies that may turn fit a box, by branching on how many of each kind lie turned (branch and bound: Land

@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Rectangles;
+namespace CushionService.Nesting.Search;
 
 /// <summary>Counts the steps of a search, so that effort is a number and never a time, and looks for the caller's
 /// cancellation now and then. One step is one fit that was weighed.</summary>

@@ -1,4 +1,6 @@
-namespace CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Search;
+
+namespace CushionService.Nesting.Rectangles.Skylines;
 
 /// <summary>Lays most of a very large order in n log n: on the lowest gap goes a copy of just its width, level with a wall if one is;
 /// else one that is level with a wall; else the wider of two that fill the gap together; else the widest (Burke, Kendall

@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Rectangles;
+namespace CushionService.Nesting.Rectangles.Skylines;
 
 /// <summary>The options (a copy in one of its turns) in order of two extents, of which the greatest at or below a pair is found in
 /// log n; options that are gone are skipped by a disjoint-set forest (Tarjan 1975). Extents are named by rank.</summary>

@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Rectangles;
+namespace CushionService.Nesting.Search;
 
 /// <summary>A small seeded generator (Marsaglia 2003, xorshift64*), so that a search takes the same path on every machine.</summary>
 internal struct Xorshift(ulong seed)

@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Rectangles;
+namespace CushionService.Nesting.Rectangles.Skylines;
 
 /// <summary>The upper contour of what has been laid: level segments from left to right in a linked list over flat arrays
 /// that are sized once. Nothing is ever laid below it (Burke, Kendall and Whitwell 2004).</summary>

@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Rectangles;
+namespace CushionService.Nesting.Rectangles.Repeats;
 
 /// <summary>The positions at which a copy may lie: anywhere, or on its phase of the repeat's lattice.</summary>
 internal readonly struct LatticePhase(RepeatLattice? lattice, Alignment? alignment)

@@ -1,4 +1,7 @@
-namespace CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
+namespace CushionService.Nesting.Rectangles.Sheets;
 
 /// <summary>Fills sheets one after the other with copies in a given order; each time it takes the sheet that costs least for the area
 /// laid on it, and at the end a cheaper one for the last sheet if its copies fit that too.</summary>

@@ -1,8 +1,10 @@
-namespace CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Search;
+
+namespace CushionService.Nesting.Rectangles.Skylines;
 
 /// <summary>Local search over the order in which a pass considers the copies (Yang, Han and Ye 2013): swap two, keep what is
 /// no worse. It aims at the next lower saleable length and stops when the bound's rung is reached.</summary>
-internal sealed class OrderSearch
+internal sealed class SequenceSearch
 {
     private readonly RectangleSet _set;
     private readonly SaleLadder _sale;
@@ -21,7 +23,7 @@ internal sealed class OrderSearch
     private long _slice;
     private long _stride = 2;
 
-    public OrderSearch(RectangleSet set, SaleLadder sale, StepBudget budget)
+    public SequenceSearch(RectangleSet set, SaleLadder sale, StepBudget budget)
     {
         (_set, _sale, _budget) = (set, sale, budget);
         X = new long[set.Copies];

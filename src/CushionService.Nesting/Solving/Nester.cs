@@ -1,7 +1,11 @@
+using CushionService.Nesting.Audit;
 using CushionService.Nesting.Outlines;
 using CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Rectangles.Repeats;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
 
-namespace CushionService.Nesting;
+namespace CushionService.Nesting.Solving;
 
 /// <summary>The one entry to the kernels: lays pieces on a strip or on sheets, audits the layout, and bounds it.</summary>
 public static class Nester
@@ -18,13 +22,19 @@ public static class Nester
         ArgumentNullException.ThrowIfNull(problem);
         cancellation.ThrowIfCancellationRequested();
         WellFormed.Check(problem);
-        return problem.Pieces.Any(piece => !piece.Outline.IsDefaultOrEmpty)
-            ? OutlineKernel.Nest(problem, effort, cancellation)
-            : StripRectangles.Nest(problem, effort, cancellation);
+        if (problem.Pieces.Any(piece => !piece.Outline.IsDefaultOrEmpty))
+        {
+            var outlines = OutlineKernel.Nest(problem, effort, cancellation);
+            OutlineAudit.Check(problem, outlines);
+            return outlines;
+        }
+
+        return Audited(problem, StripRectangles.Nest(problem, effort, cancellation));
     }
 
     /// <summary>The layout of a single pass: the floor against which a search is measured.</summary>
-    internal static StripLayout OnePass(StripProblem problem) => StripRectangles.Nest(problem, null, CancellationToken.None);
+    internal static StripLayout OnePass(StripProblem problem) =>
+        Audited(problem, StripRectangles.Nest(problem, null, CancellationToken.None));
 
     /// <summary>The length of the rule of thumb for repeats: every aligned cut rounded up to whole repeats.</summary>
     internal static long RuleOfThumb(StripProblem problem) =>
@@ -46,6 +56,14 @@ public static class Nester
         ArgumentNullException.ThrowIfNull(problem);
         cancellation.ThrowIfCancellationRequested();
         WellFormed.Check(problem);
-        return SheetRectangles.Nest(problem, effort, cancellation);
+        var layout = SheetRectangles.Nest(problem, effort, cancellation);
+        SheetAudit.Check(problem, layout);
+        return layout;
+    }
+
+    private static StripLayout Audited(StripProblem problem, StripLayout layout)
+    {
+        StripAudit.Check(problem, layout);
+        return layout;
     }
 }

@@ -1,4 +1,7 @@
-namespace CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
+namespace CushionService.Nesting.Rectangles.Repeats;
 
 /// <summary>Lays copies one by one where a repeat or flaws forbid most positions: each at the lowest, then leftmost, position that
 /// its phase allows, beside or above what is there. Everything that forbids a position, a copy or a flaw, is

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using CushionService.Nesting.Audit;
+using CushionService.Nesting.Outlines;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Audit;
 
 /// <summary>Checks a strip layout of outlines against its problem, exactly, on integers. It shares no code with the search.</summary>
 internal static class OutlineAudit

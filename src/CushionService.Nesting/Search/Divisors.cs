@@ -1,4 +1,4 @@
-namespace CushionService.Nesting;
+namespace CushionService.Nesting.Search;
 
 /// <summary>Common divisors of whole numbers.</summary>
 internal static class Divisors

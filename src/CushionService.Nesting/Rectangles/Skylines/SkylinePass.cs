@@ -1,4 +1,6 @@
-namespace CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Search;
+
+namespace CushionService.Nesting.Rectangles.Skylines;
 
 /// <summary>Lays all copies in one pass: on the lowest segment of the skyline goes the copy that fits it best, the first
 /// in the given order among equals (best fit of Burke, Kendall and Whitwell 2004, with the fitness of Leung, Zhang and

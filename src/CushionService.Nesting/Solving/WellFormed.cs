@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace CushionService.Nesting;
+namespace CushionService.Nesting.Solving;
 
 /// <summary>Refuses problems that make no sense before a kernel sees them.</summary>
 internal static class WellFormed

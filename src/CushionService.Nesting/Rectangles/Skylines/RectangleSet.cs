@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace CushionService.Nesting.Rectangles;
+namespace CushionService.Nesting.Rectangles.Skylines;
 
 /// <summary>The copies to be laid as flat arrays. Copies of equal size and equal turns share a kind, whichever piece
 /// they came from, so that a search never tells equal rectangles apart.</summary>

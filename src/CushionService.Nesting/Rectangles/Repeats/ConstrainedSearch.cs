@@ -1,4 +1,7 @@
-namespace CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
+namespace CushionService.Nesting.Rectangles.Repeats;
 
 /// <summary>Local search over the order in which a constrained pass lays the copies. It starts from the rule of thumb (round every
 /// aligned cut up to whole repeats), so that its answer is never longer.</summary>

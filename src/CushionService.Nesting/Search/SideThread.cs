@@ -1,6 +1,6 @@
 using System.Runtime.ExceptionServices;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Search;
 
 /// <summary>Runs two pieces of work at once: one here, one on a thread that ends with it.</summary>
 internal static class SideThread
