@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using CushionService.Nesting.Outlines;
+using CushionService.Nesting.Outlines.NoFit;
 
 namespace CushionService.Nesting.Audit;
 

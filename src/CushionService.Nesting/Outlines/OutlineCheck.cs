@@ -1,3 +1,5 @@
+using CushionService.Nesting.Outlines.NoFit;
+
 namespace CushionService.Nesting.Outlines;
 
 /// <summary>Refuses outlines that are not what <see cref="NestingPiece.Outline"/> says.</summary>

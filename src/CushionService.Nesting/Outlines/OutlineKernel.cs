@@ -1,3 +1,5 @@
+using CushionService.Nesting.Outlines.Bounding;
+using CushionService.Nesting.Outlines.Placing;
 using CushionService.Nesting.Rectangles;
 using CushionService.Nesting.Search;
 

@@ -1,3 +1,5 @@
+using CushionService.Nesting.Outlines.Placing;
+using CushionService.Nesting.Outlines.Searching;
 using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines;

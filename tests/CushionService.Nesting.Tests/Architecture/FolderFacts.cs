@@ -1,5 +1,5 @@
 using CushionService.Nesting.Audit;
-using CushionService.Nesting.Outlines;
+using CushionService.Nesting.Outlines.NoFit;
 using CushionService.Nesting.Solving;
 using CushionService.Tests.Architecture;
 
@@ -21,6 +21,10 @@ public sealed class FolderFacts
         "Rectangles.Beams",
         "Rectangles.Proofs",
         "Rectangles",
+        "Outlines.NoFit",
+        "Outlines.Placing",
+        "Outlines.Bounding",
+        "Outlines.Searching",
         "Outlines",
         "Audit",
         "Solving",

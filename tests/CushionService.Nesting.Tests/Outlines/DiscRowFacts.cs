@@ -1,5 +1,6 @@
 using CushionService.Nesting.Audit;
 using CushionService.Nesting.Outlines;
+using CushionService.Nesting.Outlines.Placing;
 using CushionService.Nesting.Solving;
 
 namespace CushionService.Nesting.Tests.Outlines;

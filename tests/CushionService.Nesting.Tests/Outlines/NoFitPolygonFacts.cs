@@ -1,5 +1,5 @@
 using CsCheck;
-using CushionService.Nesting.Outlines;
+using CushionService.Nesting.Outlines.NoFit;
 
 namespace CushionService.Nesting.Tests.Outlines;
 

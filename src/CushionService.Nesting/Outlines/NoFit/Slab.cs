@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>A stretch of an axis over which the forbidden intervals keep their number and their slopes. It carries its first
 /// band, mostly its only one, so that one cache line holds all.</summary>

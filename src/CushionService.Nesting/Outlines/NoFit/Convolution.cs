@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>A directed segment of a convolution.</summary>
 internal readonly record struct ConvolutionSegment(double FromX, double FromY, double ToX, double ToY);

@@ -1,4 +1,6 @@
-namespace CushionService.Nesting.Outlines;
+using CushionService.Nesting.Outlines.NoFit;
+
+namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>The copies to be laid, and after them the flaws, which lie where they lie: both are shapes that forbid
 /// positions to others.</summary>

@@ -1,6 +1,7 @@
+using CushionService.Nesting.Outlines.Placing;
 using CushionService.Nesting.Search;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Searching;
 
 /// <summary>Moves that make overlaps on purpose: pressing an arrangement into less length, and exchanging two copies.</summary>
 internal sealed class Squeeze(Copies copies, Arrangement arrangement)

@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>The points of a repeat, from its phase, at which a copy may lie: columns of points, each from 0 upward.
 /// A lattice that does not repeat across has one column, and its x means nothing.</summary>

@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>Sweeps the segments of a convolution along one axis and keeps, slab by slab, where the winding number is
 /// above 0, less the slots.</summary>

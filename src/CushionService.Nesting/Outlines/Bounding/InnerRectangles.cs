@@ -1,6 +1,7 @@
+using CushionService.Nesting.Outlines.NoFit;
 using CushionService.Nesting.Rectangles.Skylines;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Bounding;
 
 /// <summary>A rectangle within each piece: where the outlines lie, these lie too, so what bounds the rectangles bounds the outlines.
 /// A rectangle is its own; a convex outline has its bounding box, shrunk towards its middle until the corners lie within.</summary>

@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>The forbidden offsets between two outlines, cut into slabs along one axis: for any t the forbidden
 /// intervals across are found in near constant time. This is a semi-discrete scan line made continuous: within a slab

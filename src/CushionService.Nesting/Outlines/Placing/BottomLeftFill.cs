@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
 using CushionService.Nesting.Search;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Lays the copies one after the other, each as low as it will go, then as far left: the lowest free place on
 /// columns where the copy stands beside another or at an edge of the strip.</summary>

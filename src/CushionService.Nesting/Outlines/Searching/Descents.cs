@@ -1,6 +1,7 @@
+using CushionService.Nesting.Outlines.Placing;
 using CushionService.Nesting.Search;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Searching;
 
 /// <summary>Shortens a layout. Where one descent ends is much a matter of chance, so a long search begins several, and after each round
 /// of equal work gives up the longer half, until two are left (sequential halving: Karnin, Koren and Somekh, "Almost optimal exploration in

@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>Offsets on a segment, or at a point, where a moving outline fits between parts of a lying one without play: free, though
 /// both sides are forbidden.</summary>

@@ -2,7 +2,7 @@ using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using CushionService.Nesting.Search;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Finds, for one copy that may slide along one line, the place where it overlaps least: the sum over all
 /// others of weight × depth is a sum of tents, so the least is at the end of some forbidden interval

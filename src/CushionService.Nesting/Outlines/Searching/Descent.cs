@@ -1,6 +1,7 @@
+using CushionService.Nesting.Outlines.Placing;
 using CushionService.Nesting.Search;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Searching;
 
 /// <summary>One way down from a first layout, with chances of its own: asks again and again for a little less length and pulls apart the
 /// overlaps that this makes. It shares nothing that it writes to with others, so that they may run at the same time.</summary>

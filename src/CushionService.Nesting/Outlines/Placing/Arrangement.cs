@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Where every copy lies at the moment, overlaps allowed; the flaws follow the copies and never move.</summary>
 internal sealed class Arrangement

@@ -2,8 +2,9 @@ using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
+using CushionService.Nesting.Outlines.NoFit;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>The forbidden intervals of one copy on one line, from all others. The tables of the no-fit polygons are larger than a
 /// cache, so they are read in stages, each a loop of reads that do not wait for each other.</summary>

@@ -1,6 +1,6 @@
 using CushionService.Nesting.Search;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>Finds the offsets at which an outline fits another without play. There two stretches of the convolution run along each other
 /// in opposite directions, or two of its corners meet; whether the offset is free there, whole numbers decide.</summary>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>One simple polygon as it lies: a piece in one of its turns, its bounding box at the origin.</summary>
 internal sealed class OutlineShape

@@ -1,6 +1,6 @@
 using CushionService.Nesting.Search;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Looks for a place where one copy overlaps the others less: from where it is and from places drawn at random,
 /// slides along the strip and across it in turns until neither helps.</summary>

@@ -1,8 +1,9 @@
+using CushionService.Nesting.Outlines.Placing;
 using CushionService.Nesting.Rectangles.Proofs;
 using CushionService.Nesting.Rectangles.Skylines;
 using CushionService.Nesting.Search;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Bounding;
 
 /// <summary>A length that no layout can beat: the outlines' area over the width, the longest copy as it lies shortest, and what the rectangles within
 /// the pieces need.</summary>

@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>The offsets of a moving outline from a lying one at which the two overlap, ready for slicing either way.</summary>
 internal sealed class NoFitPolygon(SliceIndex columns, SliceIndex rows)

@@ -1,6 +1,7 @@
+using CushionService.Nesting.Outlines.Placing;
 using CushionService.Nesting.Search;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Searching;
 
 /// <summary>Pulls overlapping copies apart within a given length: guided local search over weighted overlaps. Every
 /// overlapping copy moves to where it overlaps less; overlaps that persist gain weight

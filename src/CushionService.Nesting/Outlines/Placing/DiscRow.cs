@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Level discs across the strip: the left edges of their bounding boxes, ascending, whole grid units.</summary>
 internal readonly record struct DiscRow(double[] Lefts)

@@ -1,4 +1,4 @@
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>Whether the interiors of two simple polygons meet, exactly: touching is allowed, a sliver is not. It uses
 /// nothing of the search: no convolution, no slices, no floating point. Interiors meet when two edges cross properly, or

@@ -1,4 +1,6 @@
-namespace CushionService.Nesting.Outlines;
+using CushionService.Nesting.Outlines.NoFit;
+
+namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Asks, pair by pair, whether an arrangement that the search takes for free of overlaps is so in whole numbers.</summary>
 internal sealed class ExactTest

@@ -1,4 +1,6 @@
-namespace CushionService.Nesting.Outlines;
+using CushionService.Nesting.Outlines.NoFit;
+
+namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Lays equal discs in rows across the strip, each as low upon the last as its offset allows: the shortest stack of rows,
 /// found by dynamic programming over the number of discs and the uppermost row. Rows that alternate make the square and

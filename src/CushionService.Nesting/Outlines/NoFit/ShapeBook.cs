@@ -1,6 +1,6 @@
 using CushionService.Nesting.Search;
 
-namespace CushionService.Nesting.Outlines;
+namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>The distinct outlines of a problem and, made when first asked for by any thread, the no-fit polygon of each pair.</summary>
 internal sealed class ShapeBook(CancellationToken cancellation)
