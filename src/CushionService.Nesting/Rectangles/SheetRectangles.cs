@@ -45,13 +45,8 @@ internal static class SheetRectangles
             Sheets = [.. best.Sheets],
             Cost = best.Cost,
             LowerBound = Math.Min(bound, best.Cost),
-            Placements =
-            [
-                .. best
-                    .Order.Take(best.Laid)
-                    .Select(copy => set.Place(copy, best.X[copy], best.Y[copy], best.Turned[copy], best.SheetOf[copy])),
-            ],
-            Unplaced = [.. best.Order.Skip(best.Laid).Select(copy => set.Place(copy, 0, 0, false)).Select(copy => (copy.Piece, copy.Copy))],
+            Placements = [.. best.Order.Take(best.Laid).Select(copy => set.Place(copy, best.Layout[copy], best.SheetOf[copy]))],
+            Unplaced = [.. best.Order.Skip(best.Laid).Select(copy => set.Place(copy, default)).Select(copy => (copy.Piece, copy.Copy))],
             Steps = budget.Spent,
         };
     }

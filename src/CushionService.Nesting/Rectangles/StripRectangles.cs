@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using CushionService.Nesting.Rectangles.Proofs;
 using CushionService.Nesting.Rectangles.Repeats;
 using CushionService.Nesting.Rectangles.Skylines;
@@ -17,6 +18,7 @@ internal static class StripRectangles
         bool free = problem.Flaws.IsDefaultOrEmpty && problem.Pieces.All(piece => piece.Alignment is null);
         var bound = new ProvenBound(set, problem.Sale, budget);
         var (length, placements) = free ? Free(problem, set, bound, budget) : Constrained(problem, set, bound, budget);
+        Debug.Assert(bound.Length <= length, "A bound exceeds the length of a layout.");
         bool proven = problem.Sale.RungFor(bound.Length) >= problem.Sale.RungFor(length);
         return new StripLayout
         {
@@ -38,7 +40,7 @@ internal static class StripRectangles
     )
     {
         var best = StripSearch.Run(set, problem.Sale, bound, budget);
-        return (best.Length, Read(set, best.X, best.Y, best.Turned));
+        return (best.Length, best.Layout.Placements());
     }
 
     private static (long Length, ImmutableArray<Placement> Placements) Constrained(
@@ -55,17 +57,6 @@ internal static class StripRectangles
             bound.Relax(problem.Sale.Reach(problem.Sale.RungFor(best.Length) - 1));
         }
 
-        return (best.Length, Read(set, best.X, best.Y, best.Turned));
-    }
-
-    private static ImmutableArray<Placement> Read(RectangleSet set, long[] x, long[] y, bool[] turned)
-    {
-        var placements = ImmutableArray.CreateBuilder<Placement>(set.Copies);
-        for (var copy = 0; copy < set.Copies; copy++)
-        {
-            placements.Add(set.Place(copy, x[copy], y[copy], turned[copy]));
-        }
-
-        return placements.MoveToImmutable();
+        return (best.Length, best.Layout.Placements());
     }
 }

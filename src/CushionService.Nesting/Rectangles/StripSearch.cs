@@ -41,7 +41,7 @@ internal static class StripSearch
             long end = before + improving;
             while (layouts.Length > bound.Goal && budget.Spent < end && beams.Improve(layouts.Length, bound.Goal, end - budget.Spent))
             {
-                layouts.Adopt(beams.X, beams.Y, beams.Turned);
+                layouts.Adopt(beams.Layout);
             }
 
             if (layouts.Length > bound.Goal)
@@ -51,7 +51,7 @@ internal static class StripSearch
 
             if (layouts.Length > bound.Goal && bound.Decide(Below(), (long)(steps * proving)))
             {
-                layouts.Adopt(bound.Box!.X, bound.Box.Y, bound.Box.Turned);
+                layouts.Adopt(bound.Box!.Layout);
             }
             else if (budget.Spent == before && share >= budget.Limit / 4)
             {

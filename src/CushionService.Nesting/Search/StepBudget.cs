@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace CushionService.Nesting.Search;
 
 /// <summary>Counts the steps of a search, so that effort is a number and never a time, and looks for the caller's
@@ -43,6 +45,7 @@ internal sealed class StepBudget(long limit, CancellationToken cancellation)
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
     public void Spend(long steps)
     {
+        Debug.Assert(steps >= 0, "Steps are given back.");
         Spent += steps;
         if (Spent >= _nextLook)
         {

@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace CushionService.Nesting.Search;
 
 /// <summary>A small seeded generator (Marsaglia 2003, xorshift64*), so that a search takes the same path on every machine.</summary>
@@ -8,6 +10,7 @@ internal struct Xorshift(ulong seed)
     /// <summary>A number from 0 up to but not including <paramref name="bound"/>, which is above 0.</summary>
     public int Next(int bound)
     {
+        Debug.Assert(bound > 0, "There is no number to draw.");
         _state ^= _state >> 12;
         _state ^= _state << 25;
         _state ^= _state >> 27;

@@ -19,9 +19,7 @@ public class SearchStepBenchmark
     private BoxSearch _box = null!;
     private StepBudget _budget = null!;
     private int[] _order = [];
-    private long[] _x = [];
-    private long[] _y = [];
-    private bool[] _turned = [];
+    private RectangleLayout _layout = null!;
     private Xorshift _random = new(1);
 
     [GlobalSetup]
@@ -40,7 +38,7 @@ public class SearchStepBenchmark
         _budget = new StepBudget(long.MaxValue, CancellationToken.None);
         _pass = new SkylinePass(set, 216, Copies);
         _beam = new BeamSearch(set, States, _budget);
-        (_x, _y, _turned) = (new long[Copies], new long[Copies], new bool[Copies]);
+        _layout = new RectangleLayout(set);
         _order = [.. Enumerable.Range(0, Copies)];
 
         // A box that millions of steps do not decide, so that no slice ends early.
@@ -59,7 +57,7 @@ public class SearchStepBenchmark
     public long Pass() => _pass.Lay(_order, Length, long.MaxValue / 4, _budget);
 
     [Benchmark]
-    public bool Beam() => _beam.Run(States, Length, false, BeamGuide.InTurn[0], ref _random, _x, _y, _turned);
+    public bool Beam() => _beam.Run(States, Length, false, BeamGuide.InTurn[0], ref _random, _layout);
 
     [Benchmark]
     public int ExactSlice() => (int)_box.Run(24_000);

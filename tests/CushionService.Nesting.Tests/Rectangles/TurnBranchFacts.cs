@@ -28,15 +28,15 @@ public sealed class TurnBranchFacts
 
             int[] kinds = [.. Enumerable.Range(0, set.Kinds)];
             var expected = new BoxPart(grid, kinds, grid.Height(length)!.Value, true, 16, budget).Run(Plenty);
-            var (x, y, turned) = (new long[set.Copies], new long[set.Copies], new bool[set.Copies]);
-            var outcome = new TurnBranches(set, length, budget).Run(Plenty, x, y, turned);
+            var layout = new RectangleLayout(set);
+            var outcome = new TurnBranches(set, length, budget).Run(Plenty, layout);
             Assert.NotEqual(BoxOutcome.Unknown, expected);
             Assert.True(expected == outcome, $"case {index}: {outcome}, expected {expected}");
             impossible += outcome == BoxOutcome.Impossible ? 1 : 0;
             if (outcome == BoxOutcome.Found)
             {
                 found++;
-                AssertNoOverlap(set, length, x, y, turned);
+                AssertNoOverlap(set, length, layout);
             }
         }
 
@@ -62,16 +62,15 @@ public sealed class TurnBranchFacts
         );
     }
 
-    private static void AssertNoOverlap(RectangleSet set, long length, long[] x, long[] y, bool[] turned)
+    private static void AssertNoOverlap(RectangleSet set, long length, RectangleLayout layout)
     {
         var covered = new bool[set.Width, length];
         for (var copy = 0; copy < set.Copies; copy++)
         {
-            var (across, along) = (set.Across[set.KindOf[copy]], set.Along[set.KindOf[copy]]);
-            (across, along) = turned[copy] ? (along, across) : (across, along);
+            var (across, along) = (layout.Across(copy), layout.Along(copy));
             for (long at = 0; at < across * along; at++)
             {
-                ref bool square = ref covered[x[copy] + at % across, y[copy] + at / across];
+                ref bool square = ref covered[layout[copy].X + at % across, layout[copy].Y + at / across];
                 Assert.False(square);
                 square = true;
             }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.Nesting.Rectangles.Skylines;
 
 namespace CushionService.Nesting.Rectangles.Beams;
@@ -16,7 +17,7 @@ internal sealed class BeamHistory(RectangleSet set, int states)
     public void NoteTwin(int depth, int state, int twin) => _steps[depth * states + state] = _steps[depth * states + twin];
 
     /// <summary>Reads the first layout of the last depth; sideways, the box's axes are exchanged.</summary>
-    public void Read(bool sideways, long[] x, long[] y, bool[] turned)
+    public void Read(bool sideways, RectangleLayout layout)
     {
         for (int copy = set.Copies - 1; copy >= 0; copy--)
         {
@@ -28,8 +29,10 @@ internal sealed class BeamHistory(RectangleSet set, int states)
         {
             var step = _steps[depth * states + state];
             int copy = _next[step.Kind]++;
-            (x[copy], y[copy]) = sideways ? (step.Y, step.X) : (step.X, step.Y);
-            (turned[copy], state) = (step.Turned, step.Parent);
+            Debug.Assert(copy < set.Copies && set.KindOf[copy] == step.Kind, "A kind is laid more often than it has copies.");
+            var (x, y) = sideways ? (step.Y, step.X) : (step.X, step.Y);
+            layout.Put(copy, x, y, step.Turned);
+            state = step.Parent;
         }
     }
 

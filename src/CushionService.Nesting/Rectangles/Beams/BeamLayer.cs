@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.Nesting.Rectangles.Skylines;
 
 namespace CushionService.Nesting.Rectangles.Beams;
@@ -53,6 +54,7 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
     /// <summary>Becomes, in one state, what another layer's state is after a rectangle was laid at one end of its gap.</summary>
     public void Lay(int state, BeamLayer from, int parent, int gap, long across, long along, bool atLeft)
     {
+        Debug.Assert(across <= from.X[parent * Stride + gap + 1] - from.X[parent * Stride + gap], "A rectangle is wider than its gap.");
         int at = parent * Stride;
         int last = from.Segments[parent];
         Segments[state] = 0;
@@ -82,6 +84,7 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
         X[state * Stride + Segments[state]] = from.X[at + last];
         Waste[state] = from.Waste[parent];
         Remaining[state] = from.Remaining[parent] - across * along;
+        Debug.Assert(Remaining[state] >= 0, "More area is laid than there is.");
     }
 
     /// <summary>Becomes, in one state, what another state of the layer is.</summary>
@@ -101,6 +104,7 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
         long left = gap > 0 ? Y[at + gap - 1] : height;
         long right = gap < count - 1 ? Y[at + gap + 1] : height;
         long to = Math.Min(left, right);
+        Debug.Assert(to > Y[at + gap], "A gap is raised downwards.");
         Waste[state] += (X[at + gap + 1] - X[at + gap]) * (to - Y[at + gap]);
         Y[at + gap] = to;
         if (gap < count - 1 && right == to)

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.Nesting.Rectangles.Skylines;
 using CushionService.Nesting.Search;
 
@@ -6,9 +7,8 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// <summary>Looks for a layout of all copies in a box, many partial layouts abreast (beam search: Ow and Morton 1988). Each lays one
 /// rectangle on the lowest gap of its skyline; of all that follow, the best by a guide go on, few from each parent, so that they
 /// stay different. A partial layout ends once it has lost more area than the box can spare.</summary>
-internal sealed partial class BeamSearch
+internal sealed class BeamSearch
 {
-    private const int Weighed = 4;
     private const int KeptOfParent = 2;
     private readonly RectangleSet _set;
     private readonly StepBudget _budget;
@@ -16,11 +16,7 @@ internal sealed partial class BeamSearch
     private readonly BeamLayer[] _layers;
     private readonly BeamHistory _history;
     private readonly StateMarks _marks;
-    private readonly double[] _liking;
-    private readonly double[] _score;
-    private readonly int[] _move;
-    private readonly double[] _best = new double[Weighed];
-    private readonly int[] _bestMove = new int[Weighed];
+    private readonly BeamWeighing _weighing;
     private readonly int[] _children;
     private long[] _across;
     private long[] _along;
@@ -35,8 +31,8 @@ internal sealed partial class BeamSearch
         _layers = [new BeamLayer(states, set.Copies, set.Kinds), new BeamLayer(states, set.Copies, set.Kinds)];
         _history = new BeamHistory(set, states);
         _marks = new StateMarks(states, set.Kinds);
-        _liking = new double[set.Kinds];
-        (_score, _move, _children) = (new double[states * Weighed], new int[states * Weighed], new int[states]);
+        _weighing = new BeamWeighing(set, states, budget);
+        _children = new int[states];
         (_across, _along) = (set.Across, set.Along);
     }
 
@@ -44,8 +40,8 @@ internal sealed partial class BeamSearch
     public int States => _states;
 
     /// <summary>Searches once, along the box or across it, with so many partial layouts abreast, at most <see cref="States"/>.</summary>
-    /// <returns>Whether a layout was found; it is then written to the arrays.</returns>
-    public bool Run(int abreast, long length, bool sideways, BeamGuide guide, ref Xorshift random, long[] x, long[] y, bool[] turned)
+    /// <returns>Whether a layout was found; it is then written to <paramref name="layout"/>.</returns>
+    public bool Run(int abreast, long length, bool sideways, BeamGuide guide, ref Xorshift random, RectangleLayout layout)
     {
         _abreast = abreast;
         (_across, _along) = sideways ? (_set.Along, _set.Across) : (_set.Across, _set.Along);
@@ -56,11 +52,7 @@ internal sealed partial class BeamSearch
             return false;
         }
 
-        for (var kind = 0; kind < _set.Kinds; kind++)
-        {
-            _liking[kind] = guide.Noise * (random.Next(1 << 20) / (double)(1 << 20) - 0.5);
-        }
-
+        _weighing.Begin(sideways, _height, _slack, guide, ref random);
         var (now, next) = (_layers[0], _layers[1]);
         now.Begin(_set, width);
         var states = 1;
@@ -69,17 +61,18 @@ internal sealed partial class BeamSearch
             var found = 0;
             for (var state = 0; state < states; state++)
             {
-                found = Weigh(now, state, found);
+                found = _weighing.Weigh(now, state, found);
             }
 
-            Array.Sort(_score, _move, 0, found);
+            _weighing.Sort(found);
             states = Advance(now, next, depth, found);
             (now, next) = (next, now);
         }
 
         if (states > 0)
         {
-            _history.Read(sideways, x, y, turned);
+            _history.Read(sideways, layout);
+            Debug.Assert(layout.End() <= length, "A beam ends above the box.");
         }
 
         return states > 0;
@@ -93,8 +86,7 @@ internal sealed partial class BeamSearch
         var states = 0;
         for (var index = 0; index < found && states < _abreast; index++)
         {
-            int parent = _move[index] / (4 * _set.Kinds);
-            int move = _move[index] % (4 * _set.Kinds);
+            var (parent, move) = _weighing[index];
             if (_children[parent] == KeptOfParent || !Follow(now, parent, move, next, states, depth))
             {
                 continue;
@@ -111,9 +103,9 @@ internal sealed partial class BeamSearch
         return states;
     }
 
-    private bool Follow(BeamLayer now, int parent, int move, BeamLayer next, int state, int depth)
+    private bool Follow(BeamLayer now, int parent, BeamMove move, BeamLayer next, int state, int depth)
     {
-        var (kind, turned, atLeft) = (move >> 2, (move & 2) != 0, (move & 1) != 0);
+        var (kind, turned, atLeft) = move;
         var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
         int gap = now.Lowest(parent);
         int at = parent * now.Stride + gap;
@@ -122,6 +114,7 @@ internal sealed partial class BeamSearch
         var left = next.Left.AsSpan(state * _set.Kinds, _set.Kinds);
         now.Left.AsSpan(parent * _set.Kinds, _set.Kinds).CopyTo(left);
         left[kind]--;
+        Debug.Assert(left[kind] >= 0, "A copy is laid that is not left.");
         if (!Settle(next, state, left) || !_marks.Add(next, state, left))
         {
             return false;

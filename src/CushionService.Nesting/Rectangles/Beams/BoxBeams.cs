@@ -22,17 +22,11 @@ internal sealed class BoxBeams
     public BoxBeams(RectangleSet set, SaleLadder sale, StepBudget budget)
     {
         (_set, _sale, _budget) = (set, sale, budget);
-        (X, Y, Turned) = (new long[set.Copies], new long[set.Copies], new bool[set.Copies]);
+        Layout = new RectangleLayout(set);
     }
 
-    /// <summary>Left edge of each copy in the layout that was found last.</summary>
-    public long[] X { get; }
-
-    /// <summary>Lower edge of each copy in it.</summary>
-    public long[] Y { get; }
-
-    /// <summary>Whether each copy is turned in it.</summary>
-    public bool[] Turned { get; }
+    /// <summary>The layout that was found last.</summary>
+    public RectangleLayout Layout { get; }
 
     /// <summary>Whether the order is small enough for beams.</summary>
     public bool Apply => _set.Copies <= MostCopies;
@@ -55,7 +49,7 @@ internal sealed class BoxBeams
             var guide = BeamGuide.InTurn[turn % BeamGuide.InTurn.Length];
             bool wide = turn / BeamGuide.InTurn.Length % 2 == 1;
             int abreast = wide ? _search!.States : Math.Min(_search!.States, NarrowStates);
-            if (_search.Run(abreast, _sale.Reach(rung - stride), (_runs++ & 1) == 1, guide, ref _random, X, Y, Turned))
+            if (_search.Run(abreast, _sale.Reach(rung - stride), (_runs++ & 1) == 1, guide, ref _random, Layout))
             {
                 return true;
             }

@@ -20,14 +20,8 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
     private TurnBranches? _branches;
     private int _height;
 
-    /// <summary>The corners and turns of the copies after a layout was found.</summary>
-    public long[] X { get; } = new long[grid.Set.Copies];
-
-    /// <inheritdoc cref="X"/>
-    public long[] Y { get; } = new long[grid.Set.Copies];
-
-    /// <inheritdoc cref="X"/>
-    public bool[] Turned { get; } = new bool[grid.Set.Copies];
+    /// <summary>The layout, after one was found.</summary>
+    public RectangleLayout Layout { get; } = new(grid.Set);
 
     /// <summary>The figures by which a relaxation rules a box out; null when none does.</summary>
     public string? RelaxationRulesOut(long length)
@@ -53,7 +47,7 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
         if (Array.IndexOf(_set.Turns, true) >= 0)
         {
             _branches ??= new TurnBranches(_set, length, budget);
-            if (_branches.Run(steps - steps / TurnedShare, X, Y, Turned) != BoxOutcome.Unknown)
+            if (_branches.Run(steps - steps / TurnedShare, Layout) != BoxOutcome.Unknown)
             {
                 return _branches.Outcome;
             }
@@ -112,8 +106,8 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
         {
             var (kind, x, y, turned) = search[index];
             int copy = next[kind]++;
-            (X[copy], Y[copy]) = sideways ? (y * grid.UnitX, x * grid.UnitY) : (x * grid.UnitX, y * grid.UnitY);
-            Turned[copy] = turned;
+            var (across, along) = sideways ? (y, x) : (x, y);
+            Layout.Put(copy, across * grid.UnitX, along * grid.UnitY, turned);
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Rectangles.Proofs;
@@ -7,7 +8,7 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// in its left corner; or the leftmost one on its floor touches an overhang from the left, so that it is taller than the
 /// left wall and what is left of it is lost up to that wall; or nothing lies on the floor and the gap is lost up to the lower
 /// wall. The area that may be lost is the box less the rectangles, which ends most branches early.</summary>
-internal sealed partial class BoxSearch
+internal sealed class BoxSearch
 {
     private const int WordsPerStep = 64;
     private readonly int[] _across;
@@ -16,31 +17,16 @@ internal sealed partial class BoxSearch
     private readonly int[] _left;
     private readonly int _kinds;
     private readonly int _copies;
-    private readonly int _stride;
-    private readonly int[] _x;
-    private readonly int[] _y;
+    private readonly BoxSkylines _skylines;
+    private readonly BoxRoom _room;
     private readonly int[] _candidate;
     private readonly long[] _worth;
-    private readonly int[] _levelX;
-    private readonly int[] _levelY;
-    private readonly AxisWeights _rowWeights;
-    private readonly AxisWeights _columnWeights;
-    private readonly long[] _radix;
-    private readonly long[] _rowShare;
-    private readonly long[] _columnShare;
-    private readonly long[] _bothShare;
-    private readonly long _rowFactor;
-    private readonly long _columnFactor;
-    private readonly SubsetSums _rows;
-    private readonly SubsetSums _columns;
-    private readonly SubsetSums _positions;
     private readonly ulong[] _seen;
     private readonly int[] _laidKind;
     private readonly int[] _laidX;
     private readonly int[] _laidY;
     private readonly bool[] _laidTurned;
     private readonly long _area;
-    private readonly int _width;
     private readonly int _height;
     private readonly StepBudget _budget;
     private long _stop;
@@ -54,64 +40,21 @@ internal sealed partial class BoxSearch
     /// <param name="budget">Pays for the steps.</param>
     public BoxSearch(BoxContents box, AxisWeights rowWeights, AxisWeights columnWeights, int seenLog, StepBudget budget)
     {
-        var (across, along, turns, count, width, height) = box;
-        (_across, _along, _turns, _left, _budget) = (across, along, turns, [.. count], budget);
-        (_rowWeights, _columnWeights) = (rowWeights, columnWeights);
-        _kinds = across.Length;
-        _copies = count.Sum();
-        _stride = _copies + 3;
+        (_across, _along, _turns, _left, _budget) = (box.Across, box.Along, box.Turns, [.. box.Count], budget);
+        _kinds = _across.Length;
+        _copies = _left.Sum();
         int depths = 3 * _copies + 4;
-        _x = new int[_stride * depths];
-        _y = new int[_stride * depths];
-        _levelX = new int[_stride];
-        _levelY = new int[_stride];
-        long states = 1;
-        _radix = new long[_kinds];
-        for (var kind = 0; kind < _kinds; kind++)
-        {
-            (_radix[kind], states) = (states, Math.Min(states * (count[kind] + 1), int.MaxValue));
-        }
-
-        _rows = new SubsetSums(width, states);
-        _columns = new SubsetSums(height, states);
-        _positions = new SubsetSums(width, 1);
+        _room = new BoxRoom(box, _left, rowWeights, columnWeights);
+        _height = _room.Height;
+        _skylines = new BoxSkylines(_copies + 3, depths, _room.Width, _height);
         _seen = new ulong[2 << seenLog];
         budget.Spend(_seen.Length / WordsPerStep);
         (_laidKind, _laidX, _laidY, _laidTurned) = (new int[_copies], new int[_copies], new int[_copies], new bool[_copies]);
-        Tally();
-        _positions.Recall(0);
-        Tally(_positions, _across, _along);
-        (_width, _height) = (_rows.Greatest(width), _columns.Greatest(height));
         for (var kind = 0; kind < _kinds; kind++)
         {
-            _area += (long)across[kind] * along[kind] * count[kind];
+            _area += (long)_across[kind] * _along[kind] * _left[kind];
         }
 
-        var sideways = box.Sideways;
-        _rowShare = [.. Enumerable.Range(0, _kinds).Select(kind => rowWeights.Share(kind, box))];
-        _columnShare = [.. Enumerable.Range(0, _kinds).Select(kind => columnWeights.Share(kind, sideways))];
-        // One turn serves rows and columns at once: the sum of the two needs, each scaled by the other's room, in the turn where it is least.
-        _rowFactor = Math.Max(1, columnWeights.Best[height] * width >> 20);
-        _columnFactor = Math.Max(1, rowWeights.Best[width] * height >> 20);
-        _bothShare =
-        [
-            .. Enumerable
-                .Range(0, _kinds)
-                .Select(kind =>
-                {
-                    var (rowUpright, rowTurned) = rowWeights.Shares(kind, box);
-                    var (columnUpright, columnTurned) = columnWeights.Shares(kind, sideways);
-                    long upright =
-                        Math.Max(rowUpright, columnUpright) == long.MaxValue
-                            ? long.MaxValue
-                            : rowUpright * _rowFactor + columnUpright * _columnFactor;
-                    long turned =
-                        Math.Max(rowTurned, columnTurned) == long.MaxValue
-                            ? long.MaxValue
-                            : rowTurned * _rowFactor + columnTurned * _columnFactor;
-                    return Math.Min(upright, turned);
-                }),
-        ];
         _candidate = new int[2 * _kinds * depths];
         _worth = new long[2 * _kinds * depths];
     }
@@ -125,20 +68,21 @@ internal sealed partial class BoxSearch
     /// <summary>Searches for at most so many steps.</summary>
     public BoxOutcome Run(long steps)
     {
-        long slack = (long)_width * _height - _area;
+        long slack = (long)_room.Width * _height - _area;
         if (slack < 0)
         {
             return BoxOutcome.Impossible;
         }
 
         _stop = _budget.Spent + steps;
-        (_x[0], _x[1], _y[0]) = (0, _width, 0);
+        _skylines.Clear();
         _laid = 0;
         return Explore(0, 1, slack);
     }
 
     private BoxOutcome Explore(int depth, int segments, long slack)
     {
+        Debug.Assert(_laid + _left.Sum() == _copies, "Copies laid and copies left are not all copies.");
         if (_laid == _copies)
         {
             return BoxOutcome.Found;
@@ -150,22 +94,22 @@ internal sealed partial class BoxSearch
         }
 
         _budget.Spend(24);
-        int at = depth * _stride;
-        Tally();
-        segments = Settle(at, segments, ref slack);
+        int at = _skylines.Row(depth);
+        _room.Tally();
+        segments = _room.Settle(_skylines, at, segments, ref slack);
         if (slack < 0)
         {
             return BoxOutcome.Impossible;
         }
 
-        int gap = Lowest(_y, at, segments);
-        int floor = _y[at + gap];
+        int gap = _skylines.Lowest(at, segments);
+        int floor = _skylines.Y[at + gap];
         if (floor >= _height)
         {
             return BoxOutcome.Impossible;
         }
 
-        if (TooMuchIsLost(at, segments))
+        if (_room.IsTooSmall(_skylines, at, segments))
         {
             return BoxOutcome.Impossible;
         }
@@ -177,10 +121,10 @@ internal sealed partial class BoxSearch
             return BoxOutcome.Impossible;
         }
 
-        int leftEnd = _x[at + gap];
-        int extent = _x[at + gap + 1] - leftEnd;
-        int leftWall = gap > 0 ? _y[at + gap - 1] : _height;
-        int rightWall = gap < segments - 1 ? _y[at + gap + 1] : _height;
+        int leftEnd = _skylines.X[at + gap];
+        int extent = _skylines.X[at + gap + 1] - leftEnd;
+        int leftWall = _skylines.LeftWall(at, gap);
+        int rightWall = _skylines.RightWall(at, gap, segments);
         int first = depth * 2 * _kinds;
         int last = Corners(first, extent, floor, leftWall, rightWall);
         for (int index = first; index < last; index++)
@@ -205,7 +149,7 @@ internal sealed partial class BoxSearch
         long given = (long)extent * (to - floor);
         if (given <= slack)
         {
-            var outcome = Explore(depth + 1, Raise(at, segments, gap, to), slack - given);
+            var outcome = Explore(depth + 1, _skylines.Raise(at, segments, gap, to), slack - given);
             if (outcome != BoxOutcome.Impossible)
             {
                 return outcome;
@@ -218,16 +162,16 @@ internal sealed partial class BoxSearch
 
     private BoxOutcome Branch(int depth, int segments, int gap, int kind, bool turned, int offset, long slack)
     {
-        int at = depth * _stride;
-        int floor = _y[at + gap];
-        int x = _x[at + gap] + offset;
-        int leftWall = gap > 0 ? _y[at + gap - 1] : _height;
+        int at = _skylines.Row(depth);
+        int floor = _skylines.Y[at + gap];
+        int x = _skylines.X[at + gap] + offset;
+        int lost = offset * (_skylines.LeftWall(at, gap) - floor);
         var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
-        int next = Lay(at, segments, gap, offset, across, along, leftWall);
+        int next = _skylines.Lay(at, segments, gap, offset, across, along);
         _left[kind]--;
         (_laidKind[_laid], _laidX[_laid], _laidY[_laid], _laidTurned[_laid]) = (kind, x, floor, turned);
         _laid++;
-        var outcome = Explore(depth + 1, next, slack - (long)offset * (leftWall - floor));
+        var outcome = Explore(depth + 1, next, slack - lost);
         if (outcome == BoxOutcome.Found)
         {
             return outcome;
@@ -241,22 +185,22 @@ internal sealed partial class BoxSearch
     /// <summary>The rectangles that stand on the floor under an overhang, to the right of the gap's corner.</summary>
     private BoxOutcome Overhangs(int depth, int segments, int gap, long slack)
     {
-        int at = depth * _stride;
-        int lost = _y[at + gap - 1] - _y[at + gap];
-        int extent = _x[at + gap + 1] - _x[at + gap];
+        int at = _skylines.Row(depth);
+        int lost = _skylines.Y[at + gap - 1] - _skylines.Y[at + gap];
+        int extent = _skylines.X[at + gap + 1] - _skylines.X[at + gap];
         for (var code = 0; code < 2 * _kinds; code++)
         {
             int kind = code >> 1;
             bool turned = (code & 1) == 1;
             var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
-            if (_left[kind] == 0 || (turned && !_turns[kind]) || along <= lost || _y[at + gap] + along > _height)
+            if (_left[kind] == 0 || (turned && !_turns[kind]) || along <= lost || _skylines.Y[at + gap] + along > _height)
             {
                 continue;
             }
 
             for (var offset = 1; offset <= extent - across && (long)offset * lost <= slack; offset++)
             {
-                if (_positions.Holds(_x[at + gap] + offset))
+                if (_room.IsPosition(_skylines.X[at + gap] + offset))
                 {
                     var outcome = Branch(depth, segments, gap, kind, turned, offset, slack);
                     if (outcome != BoxOutcome.Impossible)
@@ -297,5 +241,31 @@ internal sealed partial class BoxSearch
         }
 
         return count;
+    }
+
+    /// <summary>128 bits that tell states apart: the skyline and what is left.</summary>
+    private (ulong A, ulong B) Key(int at, int segments)
+    {
+        var a = 0x9E3779B97F4A7C15UL;
+        ulong b = ~a;
+        for (var segment = 0; segment < segments; segment++)
+        {
+            Mix(((ulong)(uint)_skylines.X[at + segment] << 32) | (uint)_skylines.Y[at + segment]);
+        }
+
+        for (var kind = 0; kind < _kinds; kind++)
+        {
+            Mix((ulong)_left[kind] + 0x100000000UL * (ulong)(kind + 1) + (1UL << 63));
+        }
+
+        return (a, b);
+
+        void Mix(ulong value)
+        {
+            a = (a ^ value) * 0xFF51AFD7ED558CCDUL;
+            a ^= a >> 32;
+            b = (b + value) * 0xC4CEB9FE1A85EC53UL;
+            b ^= b >> 29;
+        }
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.Nesting.Rectangles.Skylines;
 using CushionService.Nesting.Search;
 
@@ -79,5 +80,9 @@ internal sealed class ProvenBound
     /// <summary>The lowest length that is sold as short as the bound.</summary>
     public long Goal => _sale.Reach(_sale.RungFor(Length));
 
-    private void RuleOut(long length, ProofKind kind, string figures) => (Length, Kind, _figures) = (length + 1, kind, figures);
+    private void RuleOut(long length, ProofKind kind, string figures)
+    {
+        Debug.Assert(length >= Length, "A bound is lowered.");
+        (Length, Kind, _figures) = (length + 1, kind, figures);
+    }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Numerics;
 
 namespace CushionService.Nesting.Rectangles.Proofs;
@@ -49,6 +50,8 @@ internal sealed class SubsetSums
     /// <summary>The greatest sum that is at most <paramref name="length"/>.</summary>
     public int Greatest(int length)
     {
+        Debug.Assert(length >= 0 && length >> 6 < _words, "A length lies outside the set.");
+        Debug.Assert((_bits[_from] & 1) != 0, "Nothing at all is no sum any more.");
         int word = length >> 6;
         ulong bits = _bits[_from + word] & (ulong.MaxValue >> (63 - (length & 63)));
         while (bits == 0)

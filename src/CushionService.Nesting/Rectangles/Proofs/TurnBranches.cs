@@ -38,8 +38,8 @@ internal sealed class TurnBranches
     /// <summary>What is known so far.</summary>
     public BoxOutcome Outcome { get; private set; }
 
-    /// <summary>Goes on for about so many steps; a layout that is found is written to the arrays.</summary>
-    public BoxOutcome Run(long steps, long[] x, long[] y, bool[] turned)
+    /// <summary>Goes on for about so many steps; a layout that is found is written to <paramref name="layout"/>.</summary>
+    public BoxOutcome Run(long steps, RectangleLayout layout)
     {
         long end = _budget.Spent + steps;
         while (Outcome == BoxOutcome.Unknown && _branches.Count > 0 && _open.Count <= MostOpen && _budget.Spent < end)
@@ -66,7 +66,7 @@ internal sealed class TurnBranches
             }
             else if (outcome == BoxOutcome.Found)
             {
-                Read(branch, box, x, y, turned);
+                Read(branch, box, layout);
                 Outcome = outcome;
             }
         }
@@ -136,7 +136,7 @@ internal sealed class TurnBranches
         return new RectangleSet([.. pieces], _set.Width);
     }
 
-    private void Read(RectangleSet branch, BoxProblem box, long[] x, long[] y, bool[] turned)
+    private void Read(RectangleSet branch, BoxProblem box, RectangleLayout layout)
     {
         var next = new int[_set.Kinds];
         for (int copy = _set.Copies - 1; copy >= 0; copy--)
@@ -148,7 +148,7 @@ internal sealed class TurnBranches
         {
             int piece = branch.PieceOf(copy);
             int target = next[piece / 2]++;
-            (x[target], y[target], turned[target]) = (box.X[copy], box.Y[copy], piece % 2 == 1);
+            layout.Put(target, box.Layout[copy].X, box.Layout[copy].Y, piece % 2 == 1);
         }
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.Nesting.Rectangles.Skylines;
 using CushionService.Nesting.Search;
 
@@ -24,7 +25,7 @@ internal sealed class ConstrainedPass
         _flaws = problem.Flaws.IsDefault ? 0 : problem.Flaws.Length;
         int most = set.Copies + _flaws;
         (_left, _right, _lower, _upper) = (new long[most], new long[most], new long[most], new long[most]);
-        (X, Y, Turned) = (new long[set.Copies], new long[set.Copies], new bool[set.Copies]);
+        Layout = new RectangleLayout(set);
         _phase = new LatticePhase[set.Copies];
         for (var copy = 0; copy < set.Copies; copy++)
         {
@@ -39,14 +40,8 @@ internal sealed class ConstrainedPass
         }
     }
 
-    /// <summary>Left edge of each copy after a pass.</summary>
-    public long[] X { get; }
-
-    /// <summary>Lower edge of each copy after a pass.</summary>
-    public long[] Y { get; }
-
-    /// <summary>Whether each copy was turned.</summary>
-    public bool[] Turned { get; }
+    /// <summary>Where the copies lie after a pass.</summary>
+    public RectangleLayout Layout { get; }
 
     /// <summary>Lays all copies in the order given; gives up when one ends above <paramref name="limit"/>. With
     /// <paramref name="roundUp"/> each aligned copy takes whole repeats, as the rule of thumb has it.</summary>
@@ -75,13 +70,29 @@ internal sealed class ConstrainedPass
             }
 
             (takenAcross, takenAlong) = turned ? (along, across) : (takenAcross, takenAlong);
-            (X[copy], Y[copy], Turned[copy]) = (x, y, turned);
+            Debug.Assert(IsFree(x, y, turned ? along : across, turned ? across : along), "A copy overlaps another one, or a flaw.");
+            Debug.Assert(_phase[copy].NextX(x) == x && _phase[copy].NextY(x, y) == y, "A copy is off its phase.");
+            Layout.Put(copy, x, y, turned);
             (_left[_taken], _right[_taken], _lower[_taken], _upper[_taken]) = (x, x + takenAcross, y, y + takenAlong);
             _taken++;
             length = Math.Max(length, y + (turned ? across : along));
         }
 
         return length;
+    }
+
+    /// <summary>Whether a rectangle shares area with none that is taken.</summary>
+    private bool IsFree(long x, long y, long across, long along)
+    {
+        for (var other = 0; other < _taken; other++)
+        {
+            if (_left[other] < x + across && x < _right[other] && _lower[other] < y + along && y < _upper[other])
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private (long Across, long Along) RoundedUp(int copy, long across, long along)

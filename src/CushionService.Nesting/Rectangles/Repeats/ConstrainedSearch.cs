@@ -18,7 +18,7 @@ internal sealed class ConstrainedSearch
     {
         (_set, _sale, _budget) = (set, problem.Sale, budget);
         _pass = new ConstrainedPass(problem, set);
-        (X, Y, Turned) = (new long[set.Copies], new long[set.Copies], new bool[set.Copies]);
+        Layout = new RectangleLayout(set);
         _order = [.. Enumerable.Range(0, set.Copies)];
         bool[] aligned = [.. _order.Select(copy => problem.Pieces[set.PieceOf(copy)].Alignment is not null)];
         long[] keys =
@@ -41,14 +41,8 @@ internal sealed class ConstrainedSearch
     /// <summary>Length of the best layout.</summary>
     public long Length { get; private set; }
 
-    /// <summary>Left edge of each copy in the best layout.</summary>
-    public long[] X { get; }
-
-    /// <summary>Lower edge of each copy in the best layout.</summary>
-    public long[] Y { get; }
-
-    /// <summary>Whether each copy is turned in the best layout.</summary>
-    public bool[] Turned { get; }
+    /// <summary>The best layout.</summary>
+    public RectangleLayout Layout { get; }
 
     /// <summary>Runs until a length at or below the goal is found or the steps are spent.</summary>
     public void Run(long goal)
@@ -83,8 +77,6 @@ internal sealed class ConstrainedSearch
         }
 
         Length = length;
-        _pass.X.CopyTo(X, 0);
-        _pass.Y.CopyTo(Y, 0);
-        _pass.Turned.CopyTo(Turned, 0);
+        Layout.CopyFrom(_pass.Layout);
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.Nesting.Rectangles.Skylines;
 using CushionService.Nesting.Search;
 
@@ -21,7 +22,7 @@ internal sealed class SheetPlan
         (_trial, _bestTrial) = (new int[set.Copies], new int[set.Copies]);
         _available = new int[problem.Sheets.Length];
         (Order, SheetOf) = (new int[set.Copies], new int[set.Copies]);
-        (X, Y, Turned) = (new long[set.Copies], new long[set.Copies], new bool[set.Copies]);
+        Layout = new RectangleLayout(set);
     }
 
     /// <summary>The sheets used, as indices into the problem's sheets.</summary>
@@ -36,14 +37,8 @@ internal sealed class SheetPlan
     /// <summary>Which of the used sheets each laid copy is on.</summary>
     public int[] SheetOf { get; }
 
-    /// <summary>Left edge of each laid copy.</summary>
-    public long[] X { get; }
-
-    /// <summary>Lower edge of each laid copy.</summary>
-    public long[] Y { get; }
-
-    /// <summary>Whether each laid copy was turned.</summary>
-    public bool[] Turned { get; }
+    /// <summary>Where each laid copy lies on its sheet.</summary>
+    public RectangleLayout Layout { get; }
 
     /// <summary>Sum of the costs of the sheets used.</summary>
     public long Cost { get; private set; }
@@ -98,9 +93,12 @@ internal sealed class SheetPlan
         var pass = _passes[sheet];
         foreach (int copy in Order.AsSpan(Laid, count))
         {
-            (X[copy], Y[copy], Turned[copy], SheetOf[copy]) = (pass.X[copy], pass.Y[copy], pass.Turned[copy], Sheets.Count);
+            var (x, y, turned) = pass.Layout[copy];
+            Layout.Put(copy, x, y, turned);
+            SheetOf[copy] = Sheets.Count;
         }
 
+        Debug.Assert(_available[sheet] > 0 && count > 0, "A sheet is taken that is not there, or for nothing.");
         Sheets.Add(sheet);
         _available[sheet]--;
         Laid += count;

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Rectangles.Skylines;
@@ -46,7 +47,7 @@ internal sealed class BulkPass
     }
 
     /// <summary>Lays copies until so many are left, not counting those of the smallest that are kept back. Returns the area lost.</summary>
-    public long Run(Skyline skyline, int leave, int keepBack, long[] x, long[] y, bool[] turned, StepBudget budget)
+    public long Run(Skyline skyline, int leave, int keepBack, RectangleLayout layout, StepBudget budget)
     {
         long lost = 0;
         int[] bySize = [.. Enumerable.Range(0, _set.Copies)];
@@ -71,11 +72,12 @@ internal sealed class BulkPass
             }
 
             int copy = option >> 1;
+            Debug.Assert(!_laid[copy], "A copy is laid twice.");
             int kind = _set.KindOf[copy];
-            turned[copy] = (option & 1) == 1 && _set.Turns[kind];
-            var (across, along) = turned[copy] ? (_set.Along[kind], _set.Across[kind]) : (_set.Across[kind], _set.Along[kind]);
-            y[copy] = floor;
-            x[copy] = skyline.Lay(segment, across, along, along == leftRise || (along != rightRise && leftRise >= rightRise));
+            bool turned = (option & 1) == 1 && _set.Turns[kind];
+            var (across, along) = turned ? (_set.Along[kind], _set.Across[kind]) : (_set.Across[kind], _set.Along[kind]);
+            bool atLeft = along == leftRise || (along != rightRise && leftRise >= rightRise);
+            layout.Put(copy, skyline.Lay(segment, across, along, atLeft), floor, turned);
             Remove(copy);
             left--;
         }

@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace CushionService.Nesting.Rectangles.Skylines;
 
 /// <summary>The options (a copy in one of its turns) in order of two extents, of which the greatest at or below a pair is found in
@@ -47,6 +49,7 @@ internal sealed class ExtentIndex
             (low, high) = _keys[middle] < key ? (middle + 1, high) : (low, middle);
         }
 
+        Debug.Assert(low == 0 || _keys[low - 1] < key, "The options are not in order.");
         int found = Present(low);
         return found == 0 ? -1 : _options[found - 1];
     }

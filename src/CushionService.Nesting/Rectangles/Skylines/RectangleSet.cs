@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 
 namespace CushionService.Nesting.Rectangles.Skylines;
 
@@ -71,6 +72,9 @@ internal sealed class RectangleSet
                 (KindOf[at], _piece[at], _copy[at], _swapped[at]) = (kindOf[piece], piece, copy, swapped[piece]);
             }
         }
+
+        Debug.Assert(KindOf.AsSpan().SequenceEqual(KindOf.Order().ToArray()), "Copies of a kind are not neighbours.");
+        Debug.Assert(Across.All(across => across > 0 && across <= width), "A kind does not fit the strip as it is kept.");
     }
 
     /// <summary>Width of the strip.</summary>
@@ -116,6 +120,6 @@ internal sealed class RectangleSet
     public int PieceOf(int copy) => _piece[copy];
 
     /// <summary>Where a copy lies, in the caller's terms.</summary>
-    public Placement Place(int copy, long x, long y, bool turned, int sheet = 0) =>
-        new(_piece[copy], _copy[copy], sheet, x, y, turned != _swapped[copy] ? 90 : 0);
+    public Placement Place(int copy, RectanglePlace place, int sheet = 0) =>
+        new(_piece[copy], _copy[copy], sheet, place.X, place.Y, place.Turned != _swapped[copy] ? 90 : 0);
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Rectangles.Skylines;
@@ -26,9 +27,7 @@ internal sealed class SequenceSearch
     public SequenceSearch(RectangleSet set, SaleLadder sale, StepBudget budget)
     {
         (_set, _sale, _budget) = (set, sale, budget);
-        X = new long[set.Copies];
-        Y = new long[set.Copies];
-        Turned = new bool[set.Copies];
+        Layout = new RectangleLayout(set);
         if (set.Copies <= MostInOrder)
         {
             _pass = new SkylinePass(set, set.Width, set.Copies);
@@ -43,12 +42,10 @@ internal sealed class SequenceSearch
             // Nearly nothing is lost while there is much to choose from: only the end of a very large order needs a search.
             var skyline = new Skyline(set.Width, set.Copies);
             var bulk = new BulkPass(set);
-            long lost = bulk.Run(skyline, LeftToOrder, KeptBack, X, Y, Turned, budget);
+            long lost = bulk.Run(skyline, LeftToOrder, KeptBack, Layout, budget);
             _copies = bulk.Left();
             _pass = new SkylinePass(set, set.Width, _copies.Length + skyline.Segments());
-            X.CopyTo(_pass.X, 0);
-            Y.CopyTo(_pass.Y, 0);
-            Turned.CopyTo(_pass.Turned, 0);
+            _pass.Layout.CopyFrom(Layout);
             _pass.StartFrom(skyline, lost);
         }
 
@@ -59,14 +56,8 @@ internal sealed class SequenceSearch
     /// <summary>Length of the best layout.</summary>
     public long Length { get; private set; } = long.MaxValue;
 
-    /// <summary>Left edge of each copy in the best layout.</summary>
-    public long[] X { get; }
-
-    /// <summary>Lower edge of each copy in the best layout.</summary>
-    public long[] Y { get; }
-
-    /// <summary>Whether each copy is turned in the best layout.</summary>
-    public bool[] Turned { get; }
+    /// <summary>The best layout so far.</summary>
+    public RectangleLayout Layout { get; }
 
     /// <summary>Lays the copies from large to small, by several measures of size; at least one pass is made.</summary>
     public void Start(long goal)
@@ -103,17 +94,12 @@ internal sealed class SequenceSearch
     }
 
     /// <summary>Takes over a layout that was found elsewhere.</summary>
-    public void Adopt(long[] x, long[] y, bool[] turned)
+    public void Adopt(RectangleLayout layout)
     {
-        Length = 0;
-        x.CopyTo(X, 0);
-        y.CopyTo(Y, 0);
-        turned.CopyTo(Turned, 0);
-        for (var copy = 0; copy < x.Length; copy++)
-        {
-            int kind = _set.KindOf[copy];
-            Length = Math.Max(Length, y[copy] + (turned[copy] ? _set.Across[kind] : _set.Along[kind]));
-        }
+        Layout.CopyFrom(layout);
+        long end = layout.End();
+        Debug.Assert(end <= Length, "A longer layout is taken over.");
+        Length = end;
     }
 
     /// <summary>Swaps and moves copies in the order to leave less area out of the box of the given length; late acceptance (Burke
@@ -191,9 +177,8 @@ internal sealed class SequenceSearch
         }
 
         Length = _pass.Length;
-        _pass.X.CopyTo(X, 0);
-        _pass.Y.CopyTo(Y, 0);
-        _pass.Turned.CopyTo(Turned, 0);
+        Layout.CopyFrom(_pass.Layout);
+        Debug.Assert(_copies.Length < _set.Copies || Layout.End() == Length, "A pass reports another length than its layout has.");
         return true;
     }
 

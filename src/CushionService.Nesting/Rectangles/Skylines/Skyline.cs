@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace CushionService.Nesting.Rectangles.Skylines;
 
 /// <summary>The upper contour of what has been laid: level segments from left to right in a linked list over flat arrays
@@ -136,6 +138,7 @@ internal sealed class Skyline
     public long Raise(int segment)
     {
         long to = Math.Min(LeftWall(segment), RightWall(segment));
+        Debug.Assert(to > _y[segment] && to < Wall, "Only a valley between two walls can be given up.");
         long lost = Extent(segment) * (to - _y[segment]);
         _y[segment] = to;
         Join(segment);
@@ -146,6 +149,7 @@ internal sealed class Skyline
     public long Lay(int segment, long across, long along, bool atLeft)
     {
         long extent = Extent(segment);
+        Debug.Assert(across > 0 && across <= extent && along > 0, "A rectangle does not fit its segment.");
         long x = atLeft ? _x[segment] : _x[segment] + extent - across;
         if (across < extent)
         {
@@ -186,6 +190,26 @@ internal sealed class Skyline
             _x[segment] = _x[left];
             Drop(left);
         }
+
+        Debug.Assert(IsSorted(), "The skyline is not sorted, or two neighbours are level.");
+    }
+
+    /// <summary>Whether the segments follow each other from wall to wall, each level with neither neighbour.</summary>
+    private bool IsSorted()
+    {
+        long from = 0;
+        for (int node = _next[Left]; node != Right; node = _next[node])
+        {
+            int next = _next[node];
+            if (_x[node] != from || _x[next] <= from || _before[next] != node || _y[next] == _y[node])
+            {
+                return false;
+            }
+
+            from = _x[next];
+        }
+
+        return from == _width;
     }
 
     private void Drop(int node)

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Rectangles.Skylines;
@@ -27,19 +28,11 @@ internal sealed class SkylinePass
             _sides[copy] = new Sides(set.Across[kind], set.Along[kind], kind, set.Turns[kind]);
         }
 
-        X = new long[set.Copies];
-        Y = new long[set.Copies];
-        Turned = new bool[set.Copies];
+        Layout = new RectangleLayout(set);
     }
 
-    /// <summary>Left edge of each copy after a pass.</summary>
-    public long[] X { get; }
-
-    /// <summary>Lower edge of each copy after a pass.</summary>
-    public long[] Y { get; }
-
-    /// <summary>Whether each copy was turned.</summary>
-    public bool[] Turned { get; }
+    /// <summary>Where the copies lie after a pass.</summary>
+    public RectangleLayout Layout { get; }
 
     /// <summary>Lets every pass start on a skyline under which some copies lie and some area is lost.</summary>
     public void StartFrom(Skyline skyline, long lost)
@@ -103,8 +96,10 @@ internal sealed class SkylinePass
             _next[previous] = _next[copy];
             Length = Math.Max(Length, Put(copy, segment, turned, atLeft));
             left -= _set.Across[_set.KindOf[copy]] * _set.Along[_set.KindOf[copy]];
+            Debug.Assert(open || Length <= limit, "A copy ends above the limit.");
         }
 
+        Debug.Assert(left == 0 && slack >= 0, "The areas laid, lost and left do not add up to the box.");
         return 0;
     }
 
@@ -155,10 +150,9 @@ internal sealed class SkylinePass
     {
         int kind = _set.KindOf[copy];
         var (across, along) = turned ? (_set.Along[kind], _set.Across[kind]) : (_set.Across[kind], _set.Along[kind]);
-        Y[copy] = _skyline.Y(segment);
-        X[copy] = _skyline.Lay(segment, across, along, atLeft);
-        Turned[copy] = turned;
-        return Y[copy] + along;
+        long y = _skyline.Y(segment);
+        Layout.Put(copy, _skyline.Lay(segment, across, along, atLeft), y, turned);
+        return y + along;
     }
 
     private bool Choose(int segment, int head, long limit, StepBudget budget, out int bestPrevious, out bool bestTurned, out bool atLeft)

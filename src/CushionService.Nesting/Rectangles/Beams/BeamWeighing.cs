@@ -1,0 +1,174 @@
+using System.Diagnostics;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
+namespace CushionService.Nesting.Rectangles.Beams;
+
+/// <summary>Weighs what could be laid next on partial layouts: how good each rectangle looks on a state's gap, by a guide.
+/// The best few of each state become candidates of the whole layer.</summary>
+internal sealed class BeamWeighing
+{
+    private const int KeptOfState = 4;
+    private readonly RectangleSet _set;
+    private readonly StepBudget _budget;
+    private readonly double[] _liking;
+    private readonly double[] _score;
+    private readonly int[] _move;
+    private readonly double[] _best = new double[KeptOfState];
+    private readonly int[] _bestMove = new int[KeptOfState];
+    private readonly double _meanArea;
+    private readonly double _meanSide;
+    private long[] _across;
+    private long[] _along;
+    private long _height;
+    private long _slack;
+    private BeamGuide _guide;
+
+    public BeamWeighing(RectangleSet set, int states, StepBudget budget)
+    {
+        (_set, _budget) = (set, budget);
+        _liking = new double[set.Kinds];
+        (_score, _move) = (new double[states * KeptOfState], new int[states * KeptOfState]);
+        (_across, _along) = (set.Across, set.Along);
+        _meanArea = (double)set.Area / set.Copies;
+        _meanSide = Math.Sqrt(_meanArea);
+    }
+
+    /// <summary>Prepares a run.</summary>
+    /// <param name="sideways">Whether the box's axes are exchanged.</param>
+    /// <param name="height">Height of the box as the run sees it.</param>
+    /// <param name="slack">Area that may be lost.</param>
+    /// <param name="guide">What looks good.</param>
+    /// <param name="random">Gives each kind its liking for this run.</param>
+    public void Begin(bool sideways, long height, long slack, BeamGuide guide, ref Xorshift random)
+    {
+        (_height, _slack, _guide) = (height, slack, guide);
+        (_across, _along) = sideways ? (_set.Along, _set.Across) : (_set.Across, _set.Along);
+        for (var kind = 0; kind < _set.Kinds; kind++)
+        {
+            _liking[kind] = guide.Noise * (random.Next(1 << 20) / (double)(1 << 20) - 0.5);
+        }
+    }
+
+    /// <summary>The state and the move of a candidate, after <see cref="Sort"/> from the best on.</summary>
+    public (int State, BeamMove Move) this[int candidate]
+    {
+        get
+        {
+            var (state, code) = Math.DivRem(_move[candidate], 4 * _set.Kinds);
+            return (state, BeamMove.Of(code));
+        }
+    }
+
+    /// <summary>Puts so many candidates in order, the best first.</summary>
+    public void Sort(int candidates) => Array.Sort(_score, _move, 0, candidates);
+
+    /// <summary>Weighs every rectangle on the state's gap and adds the best to the candidates found so far; returns how many there are
+    /// then.</summary>
+    public int Weigh(BeamLayer now, int state, int found)
+    {
+        int at = state * now.Stride;
+        int segments = now.Segments[state];
+        int gap = now.Lowest(state);
+        long floor = now.Y[at + gap];
+        long extent = now.X[at + gap + 1] - now.X[at + gap];
+        long left = (gap > 0 ? now.Y[at + gap - 1] : _height) - floor;
+        long right = (gap < segments - 1 ? now.Y[at + gap + 1] : _height) - floor;
+        var copies = now.Left.AsSpan(state * _set.Kinds, _set.Kinds);
+        long narrowest = Narrowest(copies);
+        Debug.Assert(extent > 0 && left >= 0 && right >= 0, "The lowest gap is not a gap.");
+        var kept = 0;
+        var weighed = 1;
+        for (var kind = 0; kind < copies.Length; kind++)
+        {
+            if (copies[kind] == 0)
+            {
+                continue;
+            }
+
+            for (var turn = 0; turn < (_set.Turns[kind] ? 2 : 1); turn++)
+            {
+                weighed++;
+                var (across, along) = turn == 0 ? (_across[kind], _along[kind]) : (_along[kind], _across[kind]);
+                if (across > extent || floor + along > _height)
+                {
+                    continue;
+                }
+
+                bool atLeft = along == left || (along != right && left >= right);
+                var (near, far) = atLeft ? (left, right) : (right, left);
+                long rest = extent - across;
+                long waste = now.Waste[state];
+                double level = segments - (along == near ? 1 : 0);
+                double steps = Math.Abs(along - near) - near;
+                if (rest == 0)
+                {
+                    level -= along == far ? 1 : 0;
+                    steps += Math.Abs(along - far) - far;
+                }
+                else if (rest >= narrowest)
+                {
+                    level++;
+                    steps += along;
+                }
+                else
+                {
+                    long lost = Math.Min(along, far);
+                    waste += rest * lost;
+                    steps += along - 2 * lost;
+                }
+
+                if (waste <= _slack)
+                {
+                    double remaining = now.Remaining[state] - (double)across * along;
+                    double score =
+                        _guide.Segments * level
+                        + _guide.Steps * steps / _meanSide
+                        + _liking[kind]
+                        + (BeamGuide.Waste * waste + BeamGuide.Remaining * remaining) / _meanArea;
+                    kept = Insert(kept, score, new BeamMove(kind, turn == 1, atLeft).Code);
+                }
+            }
+        }
+
+        _budget.Spend(weighed);
+        for (var index = 0; index < kept; index++)
+        {
+            (_score[found], _move[found]) = (_best[index], state * _set.Kinds * 4 + _bestMove[index]);
+            found++;
+        }
+
+        return found;
+    }
+
+    private int Insert(int kept, double score, int move)
+    {
+        if (kept == KeptOfState && score >= _best[KeptOfState - 1])
+        {
+            return kept;
+        }
+
+        int at = Math.Min(kept, KeptOfState - 1);
+        for (; at > 0 && _best[at - 1] > score; at--)
+        {
+            (_best[at], _bestMove[at]) = (_best[at - 1], _bestMove[at - 1]);
+        }
+
+        (_best[at], _bestMove[at]) = (score, move);
+        return Math.Min(kept + 1, KeptOfState);
+    }
+
+    private long Narrowest(ReadOnlySpan<int> left)
+    {
+        long narrowest = long.MaxValue;
+        for (var kind = 0; kind < left.Length; kind++)
+        {
+            if (left[kind] > 0)
+            {
+                narrowest = Math.Min(narrowest, _set.Turns[kind] ? Math.Min(_across[kind], _along[kind]) : _across[kind]);
+            }
+        }
+
+        return narrowest;
+    }
+}
