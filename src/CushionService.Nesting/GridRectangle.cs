@@ -1,6 +1,6 @@
 namespace CushionService.Nesting;
 
-/// <summary>A rectangle on the kernel's integer grid, such as a flaw in the cloth.</summary>
+/// <summary>A rectangle on the kernel's integer grid, such as a flaw in the fabric.</summary>
 /// <param name="X">Left edge, in grid units.</param>
 /// <param name="Y">Lower edge, in grid units.</param>
 /// <param name="Width">Extent across the strip, in grid units, above 0.</param>

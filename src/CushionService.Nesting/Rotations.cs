@@ -3,12 +3,12 @@ namespace CushionService.Nesting;
 /// <summary>The turns that a piece may be laid in.</summary>
 public enum Rotations
 {
-    /// <summary>As drawn only: one-way cloth, or a piece that must match a repeat.</summary>
+    /// <summary>As drawn only: one-way fabric, or a piece that must match a repeat.</summary>
     None,
 
     /// <summary>As drawn or upside down: the grain is kept.</summary>
     HalfTurn,
 
-    /// <summary>Any quarter turn: plain cloth that may be railroaded.</summary>
+    /// <summary>Any quarter turn: plain fabric that may be railroaded.</summary>
     QuarterTurns,
 }

@@ -11,7 +11,7 @@ public sealed record StripProblem
     /// <summary>What to lay; at least one piece, and each fits the width in one of its allowed turns.</summary>
     public required ImmutableArray<NestingPiece> Pieces { get; init; }
 
-    /// <summary>The cloth's repeat; needed when a piece is aligned.</summary>
+    /// <summary>The fabric's repeat; needed when a piece is aligned.</summary>
     public RepeatLattice? Repeat { get; init; }
 
     /// <summary>Forbidden rectangles, measured from the start of the strip; may overlap each other and its edges.</summary>

@@ -22,7 +22,7 @@ public sealed class OrderDesk(IPriceBooks books)
     public OrderDesk()
         : this(PriceBookShelf.Empty) { }
 
-    /// <summary>Checks an order, down to whether every piece fits its cloth.</summary>
+    /// <summary>Checks an order, down to whether every piece fits its fabric.</summary>
     public Outcome<ValidationAnswer> Validate(Order order, CancellationToken cancellation) => Validate(order, Purpose.Making, cancellation);
 
     /// <summary>Checks an order that is sent for a purpose.</summary>
@@ -57,7 +57,7 @@ public sealed class OrderDesk(IPriceBooks books)
             }
         );
 
-    /// <summary>A layout for each cloth.</summary>
+    /// <summary>A layout for each fabric.</summary>
     public Outcome<LayoutsAnswer> LayOut(Order order, CancellationToken cancellation) =>
         Answer(
             order,
@@ -76,7 +76,7 @@ public sealed class OrderDesk(IPriceBooks books)
             }
         );
 
-    /// <summary>How much of each cloth to buy.</summary>
+    /// <summary>How much of each fabric to buy.</summary>
     public Outcome<YardageAnswer> EstimateYardage(Order order, CancellationToken cancellation) =>
         Answer(
             order,
@@ -103,7 +103,7 @@ public sealed class OrderDesk(IPriceBooks books)
             }
         );
 
-    /// <summary>The order with other cloths in the place of its own, cheapest first.</summary>
+    /// <summary>The order with other fabrics in the place of its own, cheapest first.</summary>
     public Outcome<ComparisonAnswer> Compare(Order order, CancellationToken cancellation)
     {
         Checked check = Check(order, Purpose.Comparing);
@@ -112,7 +112,7 @@ public sealed class OrderDesk(IPriceBooks books)
             : Comparison.Of(order, drafting.Order.PriceBook, cancellation);
     }
 
-    /// <summary>Whether the order can be cut from the cloth on hand.</summary>
+    /// <summary>Whether the order can be cut from the fabric on hand.</summary>
     public Outcome<FitAnswer> Fit(Order order, CancellationToken cancellation)
     {
         Checked check = Check(order, Purpose.Fitting);
@@ -144,7 +144,7 @@ public sealed class OrderDesk(IPriceBooks books)
         return yardages;
     }
 
-    // What the validators pass is drafted, and only then can be measured against the cloth.
+    // What the validators pass is drafted, and only then can be measured against the fabric.
     // A price book is looked up once, so that all of an answer is priced by one version of it.
     private Checked Check(Order order, Purpose purpose = Purpose.Making)
     {

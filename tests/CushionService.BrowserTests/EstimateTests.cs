@@ -48,7 +48,7 @@ public sealed class EstimateTests(BrowserOfThisMachine browser)
     }
 
     [SkippableFact]
-    public async Task Changing_units_changes_neither_what_was_typed_nor_the_cloth()
+    public async Task Changing_units_changes_neither_what_was_typed_nor_the_fabric()
     {
         await using ShownPage shown = await browser.OpenAsync();
         await shown.StateAsync("answered");

@@ -1,12 +1,14 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests;
 
-/// <summary>Orders as a test needs them: a plain cushion on a plain cloth, and what it changes.</summary>
+/// <summary>Orders as a test needs them: a plain cushion on a plain fabric, and what it changes.</summary>
 internal static class Trade
 {
     public static Length In(decimal inches) => Length.FromInches(inches);
@@ -17,8 +19,8 @@ internal static class Trade
 
     public static SaleRule ByEighthYard { get; } = new(SaleUnit.Yd, In(4.5m), Length.Zero);
 
-    /// <summary>Plain cloth of 54 in without selvedges, sold by the eighth of a yard.</summary>
-    public static FabricSpecification Cloth { get; } =
+    /// <summary>Plain fabric of 54 in without selvedges, sold by the eighth of a yard.</summary>
+    public static FabricSpecification Fabric { get; } =
         new()
         {
             Id = "main",
@@ -52,23 +54,23 @@ internal static class Trade
             Fabrics = new FabricRoles("main", "main", "main", "main"),
         };
 
-    public static OrderSpecification Order(CushionSpecification cushion, FabricSpecification? cloth = null) =>
+    public static OrderSpecification Order(CushionSpecification cushion, FabricSpecification? fabric = null) =>
         new()
         {
             Unit = LengthUnit.Inch,
             Effort = Effort.Quick,
             Cushions = [cushion],
-            Fabrics = [cloth ?? Cloth],
+            Fabrics = [fabric ?? Fabric],
             Workroom = WorkroomPractice.Imperial,
         };
 
-    public static OrderSpecification Order(FabricSpecification cloth, params LoosePieceSpecification[] pieces) =>
+    public static OrderSpecification Order(FabricSpecification fabric, params LoosePieceSpecification[] pieces) =>
         new()
         {
             Unit = LengthUnit.Inch,
             Effort = Effort.Quick,
             Pieces = [.. pieces],
-            Fabrics = [cloth],
+            Fabrics = [fabric],
             Workroom = WorkroomPractice.Imperial,
         };
 

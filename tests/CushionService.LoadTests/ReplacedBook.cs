@@ -9,7 +9,7 @@ internal sealed class ReplacedBook : IDisposable
 
     public string Folder { get; } = Directory.CreateTempSubdirectory("price-books-").FullName;
 
-    /// <summary>Quotes two cloths by the book.</summary>
+    /// <summary>Quotes two fabrics by the book.</summary>
     public static string Order { get; } =
         """
             {"units":"in","effort":"quick","priceBook":"nook","pieces":[{"id":"runner","fabric":"canvas","width":20,"length":30},{"id":"lining","fabric":"calico","width":20,"length":30}],"fabrics":[{"id":"canvas","width":54},{"id":"calico","width":54}]}

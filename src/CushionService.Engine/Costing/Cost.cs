@@ -24,7 +24,7 @@ public sealed record Cost(
 {
     /// <summary>Prices materials and labour, adds what is charged on top, and allots the whole to the cushions.</summary>
     /// <param name="order">The order, with its prices and costing.</param>
-    /// <param name="yardages">The layout of each cloth.</param>
+    /// <param name="yardages">The layout of each fabric.</param>
     /// <param name="materials">What is bought.</param>
     /// <param name="currency">The currency of every price.</param>
     public static Cost Of(OrderSpecification order, IReadOnlyList<Yardage> yardages, ImmutableArray<Material> materials, Currency currency)

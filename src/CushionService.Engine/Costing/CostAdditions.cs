@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Costing;
 

@@ -3,10 +3,11 @@ using CushionService.Engine.Layouts;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Costing;
 
-/// <summary>Allots every line and addition of a cost to the cushions: cloth by the area of their pieces in the common layout, other materials by what
+/// <summary>Allots every line and addition of a cost to the cushions: fabric by the area of their pieces in the common layout, other materials by what
 /// each takes, labour to whom it is for, contingency by materials, hourly overhead by labour, and the rest by all before it.</summary>
 internal sealed class CostSharing
 {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Costing;
 
@@ -31,7 +32,7 @@ internal sealed record LabourPricing(ImmutableArray<LabourLine> Lines, Immutable
             .. yardages.SelectMany(yardage =>
                 yardage
                     .Layout.Placements.Where(laid =>
-                        laid.Piece.Cushion is not null && ClothNesting.IsMatched(yardage.Layout.Fabric, laid.Piece)
+                        laid.Piece.Cushion is not null && FabricNesting.IsMatched(yardage.Layout.Fabric, laid.Piece)
                     )
                     .Select(laid => laid.Piece.Cushion!.Id)
             ),

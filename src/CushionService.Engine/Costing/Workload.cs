@@ -1,4 +1,6 @@
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Costing;
 

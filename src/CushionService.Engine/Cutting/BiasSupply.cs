@@ -1,9 +1,9 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>Bias strips for a welt: from a continuous square or by whole strips, whichever takes less cloth.</summary>
+/// <summary>Bias strips for a welt: from a continuous square or by whole strips, whichever takes less fabric.</summary>
 /// <remarks>True bias lies at 45° to both thread systems (The New Dressmaker, 1921, page 15). So a strip from selvedge to selvedge is
 /// Fw√2 long, strips of width w stand w√2 apart along the selvedge, and a square of side S gives whole turns n = ⌊(S − 2j)/(w√2)⌋ of a
 /// strip 2n²w long (general geometry).</remarks>
@@ -11,12 +11,12 @@ public static class BiasSupply
 {
     private const int MostSquares = 64;
 
-    /// <summary>The way that takes less cloth.</summary>
+    /// <summary>The way that takes less fabric.</summary>
     /// <param name="need">Length of welt, above zero.</param>
     /// <param name="strip">Width of the strip, above zero.</param>
-    /// <param name="usable">Usable width of the cloth.</param>
+    /// <param name="usable">Usable width of the fabric.</param>
     /// <param name="step">Cut sizes are multiples of it.</param>
-    /// <returns>A square wider than the cloth where nothing fits it.</returns>
+    /// <returns>A square wider than the fabric where nothing fits it.</returns>
     public static WeltSupply For(Length need, Length strip, Length usable, Length step)
     {
         WeltSupply? best = WholeStrips(need, strip, usable, step);
@@ -26,11 +26,11 @@ public static class BiasSupply
             widest++;
         }
 
-        // Many small squares would save a little cloth and cost a join each: the fewest that the width allows, or one more.
+        // Many small squares would save a little fabric and cost a join each: the fewest that the width allows, or one more.
         for (int squares = widest; squares <= widest + 1; squares++)
         {
             WeltSupply square = Squares(need, strip, squares, step);
-            if (square.Width <= usable && (best is null || square.Cloth.SquareNanometres <= best.Cloth.SquareNanometres))
+            if (square.Width <= usable && (best is null || square.Fabric.SquareNanometres <= best.Fabric.SquareNanometres))
             {
                 best = square;
             }

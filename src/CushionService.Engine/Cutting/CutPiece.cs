@@ -3,6 +3,7 @@ using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Cutting;
@@ -22,16 +23,16 @@ public sealed record CutPiece
     /// <summary>Where it stands in the order, as a JSON Pointer.</summary>
     public required string Pointer { get; init; }
 
-    /// <summary>The id of its cloth.</summary>
+    /// <summary>The id of its fabric.</summary>
     public required string Fabric { get; init; }
 
     /// <summary>How many are cut, at least 1.</summary>
     public required int Quantity { get; init; }
 
-    /// <summary>Cut width, across the cloth.</summary>
+    /// <summary>Cut width, across the fabric.</summary>
     public required Length Width { get; init; }
 
-    /// <summary>Cut length, along the cloth.</summary>
+    /// <summary>Cut length, along the fabric.</summary>
     public required Length Length { get; init; }
 
     /// <summary>The turns that it may be laid in.</summary>

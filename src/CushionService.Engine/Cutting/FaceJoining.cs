@@ -4,21 +4,21 @@ using CushionService.Engine.Patterns;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>Where a face that is wider than its cloth is joined: a whole breadth in the middle and a panel at each side, so that no join
+/// <summary>Where a face that is wider than its fabric is joined: a whole breadth in the middle and a panel at each side, so that no join
 /// meets the front's centre.</summary>
 /// <remarks>Common practice, no source; a side panel is not made narrower than a sixth of the breadth where the face leaves it more. Where
-/// a join would meet a corner, or a panel not fit the cloth, the middle is made narrower.</remarks>
+/// a join would meet a corner, or a panel not fit the fabric, the middle is made narrower.</remarks>
 public static class FaceJoining
 {
     private const int MostBreadths = 25;
     private static readonly Length Narrower = Length.FromInches(0.5m);
 
     /// <summary>The joins, from the left edge.</summary>
-    /// <param name="face">A face of any outline, wider than the cloth takes.</param>
+    /// <param name="face">A face of any outline, wider than the fabric takes.</param>
     /// <param name="usable">How wide a panel may be cut.</param>
     /// <param name="seam">Seam allowance of the joins.</param>
-    /// <param name="fits">Whether a panel fits the cloth with its allowances.</param>
-    /// <returns>None where the cloth has no breadth beside its allowances, or no joins make panels that fit.</returns>
+    /// <param name="fits">Whether a panel fits the fabric with its allowances.</param>
+    /// <returns>None where the fabric has no breadth beside its allowances, or no joins make panels that fit.</returns>
     public static ImmutableArray<Length> Joins(Panel face, Length usable, Length seam, Func<Panel, bool> fits)
     {
         Length most = usable - 2 * seam,

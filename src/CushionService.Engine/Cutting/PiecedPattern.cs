@@ -1,15 +1,15 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>Replaces the strips of a pattern that are too long for their cloth, and the faces that may be joined, by narrower panels and the
+/// <summary>Replaces the strips of a pattern that are too long for their fabric, and the faces that may be joined, by narrower panels and the
 /// seams that join them.</summary>
 internal static class PiecedPattern
 {
-    /// <summary>The pattern with every strip no longer than its cloth allows.</summary>
+    /// <summary>The pattern with every strip no longer than its fabric allows.</summary>
     /// <param name="pattern">A pattern that closes.</param>
     /// <param name="seam">Seam allowance of the joins.</param>
     /// <param name="usableFor">How long a strip of a role may be cut.</param>

@@ -1,5 +1,5 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Cutting;
 
@@ -12,9 +12,9 @@ public static class StraightSupply
     /// <param name="need">Length of welt, above zero.</param>
     /// <param name="strip">Width of the strip, above zero.</param>
     /// <param name="longest">How long a strip may be cut: the usable width, for crosswise and lengthwise strips alike.</param>
-    /// <param name="lengthwise">Whether the strips lie along the cloth.</param>
+    /// <param name="lengthwise">Whether the strips lie along the fabric.</param>
     /// <param name="step">Cut sizes are multiples of it.</param>
-    /// <returns>One strip as long as the need where the cloth is no wider than the strip.</returns>
+    /// <returns>One strip as long as the need where the fabric is no wider than the strip.</returns>
     public static WeltSupply For(Length need, Length strip, Length longest, bool lengthwise, Length step)
     {
         Length most = Length.FromNanometres(longest.Nanometres - (longest.Nanometres % step.Nanometres)) - strip;

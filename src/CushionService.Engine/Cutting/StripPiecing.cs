@@ -4,9 +4,9 @@ using CushionService.Engine.Patterns;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>Joins a strip that is longer than the cloth is wide from shorter ones.</summary>
+/// <summary>Joins a strip that is longer than the fabric is wide from shorter ones.</summary>
 /// <remarks>n pieces end to end need at least n = ⌈X / (Fw − 2s)⌉ for a finished length X, and their cut lengths sum to X + 2sn (follows from each
-/// piece carrying two allowances). Joins stay off the front and a little away from corners where the cloth allows; a front that
+/// piece carrying two allowances). Joins stay off the front and a little away from corners where the fabric allows; a front that
 /// would be joined is cut by itself, from corner to corner (common practice, no source).</remarks>
 public static class StripPiecing
 {
@@ -14,7 +14,7 @@ public static class StripPiecing
 
     /// <summary>How many pieces a strip takes.</summary>
     /// <param name="finished">Finished length, above zero.</param>
-    /// <param name="usable">Usable width of the cloth, more than two allowances.</param>
+    /// <param name="usable">Usable width of the fabric, more than two allowances.</param>
     /// <param name="seam">Seam allowance at each end of each piece.</param>
     public static int PiecesFor(Length finished, Length usable, Length seam)
     {
@@ -25,7 +25,7 @@ public static class StripPiecing
 
     /// <summary>Where to join a strip, as finished distances from its start; empty when it fits in one piece.</summary>
     /// <param name="stretches">The stretches of the strip, end to end.</param>
-    /// <param name="usable">Usable width of the cloth, more than two allowances.</param>
+    /// <param name="usable">Usable width of the fabric, more than two allowances.</param>
     /// <param name="seam">Seam allowance at each end of each piece.</param>
     public static ImmutableArray<Length> Joins(ImmutableArray<StripStretch> stretches, Length usable, Length seam)
     {
@@ -54,7 +54,7 @@ public static class StripPiecing
     private static ImmutableArray<Length> Equal(Length finished, int pieces) =>
         [.. Enumerable.Range(1, pieces - 1).Select(i => Length.FromNanometres((long)((Int128)finished.Nanometres * i / pieces)))];
 
-    // As near to equal pieces as the allowed zones let them be; null when a piece would be longer than the cloth.
+    // As near to equal pieces as the allowed zones let them be; null when a piece would be longer than the fabric.
     private static ImmutableArray<Length>? Within(List<(Length From, Length To)> zones, Length finished, Length most, int pieces)
     {
         if (zones.Count == 0)
@@ -71,7 +71,7 @@ public static class StripPiecing
                 return finished - before <= most ? joins.ToImmutable() : null;
             }
 
-            // A join may come no later than the cloth reaches, and no earlier than what is left can be covered.
+            // A join may come no later than the fabric reaches, and no earlier than what is left can be covered.
             Length earliest = finished - (pieces - i) * most,
                 latest = before + most;
             Length equal = before + Length.FromNanometres((finished - before).Nanometres / (pieces - i + 1));

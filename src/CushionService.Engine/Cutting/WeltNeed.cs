@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Cutting;
 

@@ -3,6 +3,7 @@ using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Cutting;
 

@@ -1,6 +1,6 @@
 namespace CushionService.Engine.Fitting;
 
-/// <summary>Whether pieces fit onto the cloth on hand, and how that is known.</summary>
+/// <summary>Whether pieces fit onto the fabric on hand, and how that is known.</summary>
 public enum FitVerdict
 {
     /// <summary>They fit: there is a layout.</summary>

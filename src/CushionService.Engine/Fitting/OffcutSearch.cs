@@ -8,7 +8,7 @@ using CushionService.Nesting.Solving;
 namespace CushionService.Engine.Fitting;
 
 /// <summary>Lays pieces onto offcuts. One offcut is a strip that ends; several are stock sheets, and where the sheets' kernel finds no place for
-/// everything, or the cloth has a repeat, they are strips again, filled one after another.</summary>
+/// everything, or the fabric has a repeat, they are strips again, filled one after another.</summary>
 internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableArray<CutPiece> pieces, CancellationToken cancellation)
 {
     // Filling by turns weighs a strip for each copy; above this it would keep a page waiting for minutes.
@@ -36,7 +36,7 @@ internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableAr
             return verdict;
         }
 
-        bool plain = rooms[0].Cloth.Repeat is null;
+        bool plain = rooms[0].Fabric.Repeat is null;
         bool found =
             (plain && OnSheets(effort))
             || (
@@ -70,14 +70,14 @@ internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableAr
     // The kernel stops at the first layout that the strip holds; its bound says when there is none.
     private (FitVerdict Verdict, ImmutableArray<LaidPiece> Laid) Strip(OffcutRoom room, IReadOnlyList<CutPiece> chosen, Effort effort)
     {
-        Grid grid = ClothNesting.GridFor(room.Cloth, chosen);
+        Grid grid = FabricNesting.GridFor(room.Fabric, chosen);
         long reach = grid.Down(room.Length);
         if (chosen.Any(piece => !Fits(piece, room)))
         {
             return (FitVerdict.Impossible, []);
         }
 
-        StripProblem problem = ClothNesting.Problem(room.Cloth, chosen, grid) with { Sale = new SaleLadder(reach, 1, 1, 1) };
+        StripProblem problem = FabricNesting.Problem(room.Fabric, chosen, grid) with { Sale = new SaleLadder(reach, 1, 1, 1) };
         StripLayout layout = Nester.Nest(problem, effort, cancellation);
         return layout.Length <= reach
             ? (FitVerdict.Fits, [.. layout.Placements.Select(placed => Laid(chosen[placed.Piece], placed, grid))])
@@ -86,12 +86,12 @@ internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableAr
 
     private bool OnSheets(Effort effort)
     {
-        Grid grid = ClothNesting.GridFor(rooms.MaxBy(room => room.Width)!.Cloth, pieces);
+        Grid grid = FabricNesting.GridFor(rooms.MaxBy(room => room.Width)!.Fabric, pieces);
         int[] used = [.. Enumerable.Range(0, rooms.Length).Where(i => grid.Down(rooms[i].Width) > 0 && grid.Down(rooms[i].Length) > 0)];
         SheetLayout layout = Nester.Nest(
             new SheetProblem
             {
-                Pieces = [.. pieces.Select(piece => ClothNesting.ToNest(rooms[0].Cloth, piece, grid))],
+                Pieces = [.. pieces.Select(piece => FabricNesting.ToNest(rooms[0].Fabric, piece, grid))],
                 Sheets =
                 [
                     .. used.Select(i => new StockSheet(

@@ -2,7 +2,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Geometry;
 
-/// <summary>A point of a panel or a cut piece; x runs across the cloth, y along it, upwards.</summary>
+/// <summary>A point of a panel or a cut piece; x runs across the fabric, y along it, upwards.</summary>
 /// <param name="X">Across.</param>
 /// <param name="Y">Along.</param>
 public readonly record struct Point(Length X, Length Y)

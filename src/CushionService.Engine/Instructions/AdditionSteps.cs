@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Instructions;
 
@@ -25,7 +26,7 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
         if (trim.Vents > 0)
         {
             string side = Bearing(MarkKind.Vent);
-            yield return ($"Set {trim.Vents} eyelets in {side} at their marks, a scrap of the cloth behind each.", [side]);
+            yield return ($"Set {trim.Vents} eyelets in {side} at their marks, a scrap of the fabric behind each.", [side]);
         }
 
         if (trim.Ties is { } ties)

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fillings;
 
 namespace CushionService.Engine.Instructions;
 

@@ -3,6 +3,8 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Instructions;
 

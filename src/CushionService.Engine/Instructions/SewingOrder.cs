@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Instructions;
 
@@ -24,7 +25,7 @@ public static class SewingOrder
                 string wash = fabric.LengthShrinkage.Numerator > 0 || fabric.WidthShrinkage.Numerator > 0 ? "Wash, dry and press" : "Press";
                 steps.Add(
                     new Step(
-                        $"{wash} the cloth {fabric.Id}, square its end, and cut its {cut.Sum(piece => piece.Quantity)} pieces as laid out; mark each piece.",
+                        $"{wash} the fabric {fabric.Id}, square its end, and cut its {cut.Sum(piece => piece.Quantity)} pieces as laid out; mark each piece.",
                         [.. cut.Select(piece => piece.Id)]
                     )
                 );

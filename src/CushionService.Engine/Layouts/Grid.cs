@@ -2,7 +2,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Layouts;
 
-/// <summary>The whole-number grid on which a cloth's pieces are nested.</summary>
+/// <summary>The whole-number grid on which a fabric's pieces are nested.</summary>
 /// <remarks>Its unit is the greatest common divisor of all lengths, which is exact: a shortest layout exists in which every coordinate is a
 /// sum of piece sizes (normal patterns, Christofides and Whitlock 1977). Where that unit is so fine that products would outgrow 64 bits, it
 /// is a micrometre, and sizes are rounded outward.</remarks>

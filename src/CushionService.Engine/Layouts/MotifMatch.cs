@@ -1,17 +1,17 @@
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Layouts;
 
 /// <summary>Where a piece must lie so that a motif falls on its matching point: faces carry one in their middle, and the front boxing
 /// carries the face's pattern on over the edge.</summary>
-/// <remarks>Piece origin = motif − matching point, modulo the repeat. One motif stands on the cloth's centre line (common practice, no source).</remarks>
+/// <remarks>Piece origin = motif − matching point, modulo the repeat. One motif stands on the fabric's centre line (common practice, no source).</remarks>
 internal static class MotifMatch
 {
-    /// <summary>The lattice of a cloth's repeat on a grid; null when it has none.</summary>
+    /// <summary>The lattice of a fabric's repeat on a grid; null when it has none.</summary>
     public static RepeatLattice? Lattice(FabricSpecification fabric, Grid grid) =>
         fabric.Repeat is { } repeat
             ? new RepeatLattice(repeat.Width is { } width ? grid.Down(width) : 0, grid.Down(repeat.Length), grid.Down(Drop(repeat)))
@@ -37,7 +37,7 @@ internal static class MotifMatch
         return new Point(across, Modulo(corner.Y - columns * Drop(repeat), repeat.Length));
     }
 
-    /// <summary>Whether a matched piece finds a place across the cloth at all.</summary>
+    /// <summary>Whether a matched piece finds a place across the fabric at all.</summary>
     public static bool FitsAcross(CutPiece piece, Point corner, FabricSpecification fabric) => corner.X + piece.Width <= fabric.UsableWidth;
 
     private static Length Drop(RepeatSpecification repeat) =>

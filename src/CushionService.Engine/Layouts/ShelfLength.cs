@@ -8,7 +8,7 @@ public static class ShelfLength
     /// <summary>Length that the pieces take on shelves, turned as they lie: in decreasing length, a new shelf begun when one does not fit (next fit
     /// decreasing height; Coffman, Garey, Johnson, Tarjan 1980).</summary>
     /// <param name="layout">The layout; where its pieces must match a repeat, shelves are not a way to lay them.</param>
-    public static Length Of(ClothLayout layout)
+    public static Length Of(FabricLayout layout)
     {
         ArgumentNullException.ThrowIfNull(layout);
         Length width = layout.Fabric.UsableWidth,
@@ -31,7 +31,7 @@ public static class ShelfLength
     {
         ArgumentNullException.ThrowIfNull(yardage);
         Length more = yardage.Layout.Fabric.Repeat is null
-            ? ClothSale.Sold(yardage.Layout.Fabric, Of(yardage.Layout)) - yardage.Sold
+            ? FabricSale.Sold(yardage.Layout.Fabric, Of(yardage.Layout)) - yardage.Sold
             : Length.Zero;
         return more > Length.Zero ? more : Length.Zero;
     }

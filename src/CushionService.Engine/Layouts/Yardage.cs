@@ -1,16 +1,16 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Layouts;
 
-/// <summary>How much of a cloth to buy.</summary>
+/// <summary>How much of a fabric to buy.</summary>
 /// <param name="Layout">The layout that it serves.</param>
-public sealed record Yardage(ClothLayout Layout)
+public sealed record Yardage(FabricLayout Layout)
 {
     /// <summary>The length to buy.</summary>
-    public Length Sold { get; } = ClothSale.Sold(Layout.Fabric, Layout.Length);
+    public Length Sold { get; } = FabricSale.Sold(Layout.Fabric, Layout.Length);
 
-    /// <summary>The length to buy, in the cloth's unit of sale.</summary>
+    /// <summary>The length to buy, in the fabric's unit of sale.</summary>
     public decimal SoldUnits => Sold.In(Layout.Fabric.Sold.LengthUnit);
 
     /// <summary>How the length comes about, in one line.</summary>
@@ -19,7 +19,7 @@ public sealed record Yardage(ClothLayout Layout)
     {
         FabricSpecification fabric = Layout.Fabric;
         LengthUnit sale = fabric.Sold.LengthUnit;
-        Length needed = ClothSale.Needed(fabric, Layout.Length);
+        Length needed = FabricSale.Needed(fabric, Layout.Length);
         string shrunk = fabric.LengthShrinkage.Numerator > 0 ? $" ÷ (1 − {Percent(fabric.LengthShrinkage)} shrinkage)" : "";
         string started = fabric.Repeat is { } repeat ? $" + {LengthText.Format(repeat.Length, unit)} to start the repeat" : "";
         string squared = fabric.Squaring > Length.Zero ? $" + {LengthText.Format(fabric.Squaring, unit)} to square the ends" : "";

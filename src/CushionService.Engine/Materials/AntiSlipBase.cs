@@ -2,6 +2,9 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Materials;
 
@@ -35,8 +38,8 @@ internal static class AntiSlipBase
                     PanelsOf(one.Second)
                         .Select(panel =>
                         {
-                            FabricSpecification cloth = order.Fabrics.First(fabric => fabric.Id == one.First.Fabrics.Bottom);
-                            CutPiece cut = CutPiece.Of(panel, one.First, cloth, order.Workroom.CuttingStep);
+                            FabricSpecification fabric = order.Fabrics.First(fabric => fabric.Id == one.First.Fabrics.Bottom);
+                            CutPiece cut = CutPiece.Of(panel, one.First, fabric, order.Workroom.CuttingStep);
                             return (cut.Width, cut.Length, cut.Quantity);
                         })
                 ),

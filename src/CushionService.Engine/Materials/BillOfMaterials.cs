@@ -2,16 +2,18 @@ using System.Collections.Immutable;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Materials;
 
 /// <summary>Everything to buy for an order.</summary>
 public static class BillOfMaterials
 {
-    /// <summary>Lists cloth, fill, closures with trimmings, and thread, in that order; what several cushions need of an item is one line.</summary>
+    /// <summary>Lists fabric, fill, closures with trimmings, and thread, in that order; what several cushions need of an item is one line.</summary>
     /// <param name="order">The order.</param>
     /// <param name="patterns">The pattern of each cushion, in the order's order.</param>
-    /// <param name="yardages">How much of each cloth to buy.</param>
+    /// <param name="yardages">How much of each fabric to buy.</param>
     /// <param name="cancellation">Gives up the search for foam sheets and rolls.</param>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
     public static ImmutableArray<Material> Of(
@@ -33,10 +35,10 @@ public static class BillOfMaterials
 
         AntiSlipBase.Lay(basket, order, patterns, shop, cancellation);
         new ThreadNeeds(order, shop).AddTo(basket, patterns);
-        return [.. yardages.Select(yardage => Cloth(yardage, order)), .. basket.Lines()];
+        return [.. yardages.Select(yardage => Fabric(yardage, order)), .. basket.Lines()];
     }
 
-    private static Material Cloth(Yardage yardage, OrderSpecification order)
+    private static Material Fabric(Yardage yardage, OrderSpecification order)
     {
         FabricSpecification fabric = yardage.Layout.Fabric;
         return new Material(fabric.Id, MaterialKind.Fabric, yardage.SoldUnits, fabric.Sold.Unit, yardage.Because(order.Unit));

@@ -1,6 +1,8 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Materials;
 

@@ -1,5 +1,7 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Materials;
 

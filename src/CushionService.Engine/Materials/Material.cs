@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Materials;
 
@@ -12,7 +12,7 @@ namespace CushionService.Engine.Materials;
 /// <param name="Because">How the quantity comes about, in one line.</param>
 public sealed record Material(string Item, MaterialKind Kind, decimal Quantity, SaleUnit Unit, string Because)
 {
-    /// <summary>How much of it each cushion takes; empty for what is allotted by the area of the pieces, such as cloth.</summary>
+    /// <summary>How much of it each cushion takes; empty for what is allotted by the area of the pieces, such as fabric.</summary>
     public ImmutableArray<CushionUse> Uses { get; init; } = [];
 
     /// <summary>The same for one cushion line alone.</summary>

@@ -2,10 +2,13 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Materials;
 
-/// <summary>What the additions of a cover take besides cloth.</summary>
+/// <summary>What the additions of a cover take besides fabric.</summary>
 internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
 {
     /// <summary>The item that cord is priced as where no stock is known.</summary>

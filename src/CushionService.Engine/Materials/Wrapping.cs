@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
 
 namespace CushionService.Engine.Materials;
 

@@ -1,6 +1,6 @@
 namespace CushionService.Engine.Measures;
 
-/// <summary>How an item other than cloth is sold: in whole steps of its unit, and no less than a minimum.</summary>
+/// <summary>How an item other than fabric is sold: in whole steps of its unit, and no less than a minimum.</summary>
 /// <param name="Unit">The unit of sale.</param>
 /// <param name="Step">The step, in the unit, above 0.</param>
 /// <param name="Minimum">The least that is sold, in the unit; rounded up to whole steps.</param>

@@ -4,7 +4,7 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>Channels stitched into a rectangular top from front to back: the stitching lines, and the cloth that they draw in.</summary>
+/// <summary>Channels stitched into a rectangular top from front to back: the stitching lines, and the fabric that they draw in.</summary>
 internal static class Channels
 {
     /// <summary>Marks the top; nothing changes when the cushion has no channels.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 
 namespace CushionService.Engine.Patterns;
 

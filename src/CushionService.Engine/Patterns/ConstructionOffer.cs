@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns;
 

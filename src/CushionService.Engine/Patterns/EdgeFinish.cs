@@ -2,13 +2,13 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>What happens at a panel's edge, and how much cloth it takes beyond the finished line.</summary>
+/// <summary>What happens at a panel's edge, and how much fabric it takes beyond the finished line.</summary>
 /// <param name="Kind">What happens.</param>
 /// <param name="Turns">How many times the depth is added: 2 for a double-folded hem.</param>
 /// <param name="Depth">Depth of one turn, at least zero.</param>
 public readonly record struct EdgeFinish(FinishKind Kind, int Turns, Length Depth)
 {
-    /// <summary>Cloth beyond the finished line.</summary>
+    /// <summary>Fabric beyond the finished line.</summary>
     public Length Allowance => Turns * Depth;
 
     /// <summary>Whether the edge must stand in exactly one seam.</summary>

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns;
 

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns;
 

@@ -2,10 +2,12 @@ using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>A handle: a strip of cloth folded in four, cut four times as wide as it is finished and an end fold longer at each end; or
+/// <summary>A handle: a strip of fabric folded in four, cut four times as wide as it is finished and an end fold longer at each end; or
 /// webbing, which is bought by length and leaves only its marks; or webbing within the strip.</summary>
 /// <remarks>Common practice, no source.</remarks>
 internal static class FoldedStrap

@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>A cover for a loose fill within the cover: the same size and shape, closed by hand, of a cloth of its own (B. Johnston, NZ
+/// <summary>A cover for a loose fill within the cover: the same size and shape, closed by hand, of a fabric of its own (B. Johnston, NZ
 /// Department of Agriculture, Making Cushions, Te Ao Hou, April 1956, page 60: a calico inner of the same size and shape).</summary>
 internal static class InnerCover
 {

@@ -1,9 +1,10 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>A lapped zipper in a seam: its edges are cut with the zipper's turn-under, so that the fold that covers it has cloth to be stitched to.</summary>
+/// <summary>A lapped zipper in a seam: its edges are cut with the zipper's turn-under, so that the fold that covers it has fabric to be stitched to.</summary>
 internal static class LappedZipper
 {
     /// <summary>Widens the allowance on both sides of the zipper's seam; nothing changes for a centred one, or one in a section of its own.</summary>

@@ -36,7 +36,7 @@ public enum MarkKind
     /// <summary>A line along which a corner is trimmed before it is sewn.</summary>
     TaperLine,
 
-    /// <summary>An arrow that points up, on cloth that may not be turned.</summary>
+    /// <summary>An arrow that points up, on fabric that may not be turned.</summary>
     UpArrow,
 
     /// <summary>Where to write which face of a lopsided cushion it is.</summary>

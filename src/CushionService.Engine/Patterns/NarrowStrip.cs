@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns;
 
@@ -12,7 +13,7 @@ internal static class NarrowStrip
 {
     /// <summary>The panel of a strip.</summary>
     /// <param name="part">Names it.</param>
-    /// <param name="role">Its cloth.</param>
+    /// <param name="role">Its fabric.</param>
     /// <param name="copies">How many one cover has.</param>
     /// <param name="make">How it is made.</param>
     /// <param name="width">Finished width.</param>

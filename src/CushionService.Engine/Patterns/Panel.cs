@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Patterns;
 
@@ -11,7 +11,7 @@ public sealed record Panel
     /// <summary>What it becomes; distinct within the pattern.</summary>
     public required string Part { get; init; }
 
-    /// <summary>The role that chooses its cloth.</summary>
+    /// <summary>The role that chooses its fabric.</summary>
     public required FabricRole Role { get; init; }
 
     /// <summary>Its edges, counter-clockwise, each starting where the one before ends.</summary>
@@ -49,10 +49,10 @@ public sealed record Panel
     /// <summary>Whether it is added to the cover rather than part of its shell.</summary>
     public bool IsAddition => Role is not (FabricRole.Top or FabricRole.Bottom or FabricRole.Sides or FabricRole.InnerCover);
 
-    /// <summary>Cloth that stitching into the panel draws in across: it is cut so much wider.</summary>
+    /// <summary>Fabric that stitching into the panel draws in across: it is cut so much wider.</summary>
     public Length TakeUpAcross { get; init; }
 
-    /// <summary>Cloth that stitching into the panel draws in along: it is cut so much longer.</summary>
+    /// <summary>Fabric that stitching into the panel draws in along: it is cut so much longer.</summary>
     public Length TakeUpAlong { get; init; }
 
     /// <summary>Edges that are gathered before they are sewn.</summary>

@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns;
 
 /// <summary>A ruffle: a loop of fullness times the seam line, gathered into it. Folded, it is cut twice its depth and two seam allowances
 /// wide, and both raw edges are gathered as one; single, its depth, a seam allowance and a double hem.</summary>
-/// <remarks>Strip length = r × P (follows from the fullness). Very soft cloth takes about 3, cloth with some body about 2 (The New
+/// <remarks>Strip length = r × P (follows from the fullness). Very soft fabric takes about 3, fabric with some body about 2 (The New
 /// Dressmaker, 1921, chapter 28).</remarks>
 internal static class Ruffle
 {

@@ -2,10 +2,12 @@ using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>Tufts: a grid marked on both faces, cloth taken up where they are pulled deep, and the covers of their buttons.</summary>
+/// <summary>Tufts: a grid marked on both faces, fabric taken up where they are pulled deep, and the covers of their buttons.</summary>
 internal static class Tufting
 {
     private const int CoverAcrossButtons = 2;

@@ -4,7 +4,7 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>Eyelets that let the air out of coated cloth, evenly along the middle line of a side of the boxing.</summary>
+/// <summary>Eyelets that let the air out of coated fabric, evenly along the middle line of a side of the boxing.</summary>
 internal static class Vents
 {
     /// <summary>Adds their marks.</summary>

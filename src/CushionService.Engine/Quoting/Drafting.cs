@@ -5,6 +5,8 @@ using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Fillings;
 
 namespace CushionService.Engine.Quoting;
 
@@ -19,20 +21,24 @@ public sealed record Drafting
     )
     {
         (Order, Patterns, Pieces) = (order, patterns, pieces);
-        Violations = [.. pieces.Where(piece => !ClothNesting.Fits(Fabric(piece), piece)).Select(TooWide), .. StockFaults.Violations(order)];
+        Violations =
+        [
+            .. pieces.Where(piece => !FabricNesting.Fits(Fabric(piece), piece)).Select(TooWide),
+            .. StockFaults.Violations(order),
+        ];
         Warnings = [.. joined, .. Unmatched(), .. Inverted(), .. TooTight(), .. StockFaults.Warnings(order)];
     }
 
     /// <summary>The order.</summary>
     public OrderSpecification Order { get; }
 
-    /// <summary>The pattern of each cushion, strips joined where the cloth asks for it, in the order's order.</summary>
+    /// <summary>The pattern of each cushion, strips joined where the fabric asks for it, in the order's order.</summary>
     public ImmutableArray<Pattern> Patterns { get; }
 
     /// <summary>What is cut.</summary>
     public ImmutableArray<CutPiece> Pieces { get; }
 
-    /// <summary>Pieces that no allowed turn fits on their cloth, and foam that fits on no sheet; with one, there is no layout.</summary>
+    /// <summary>Pieces that no allowed turn fits on their fabric, and foam that fits on no sheet; with one, there is no layout.</summary>
     public ImmutableArray<Violation> Violations { get; }
 
     /// <summary>What is allowed but unwise.</summary>
@@ -51,15 +57,15 @@ public sealed record Drafting
         var joined = ImmutableArray.CreateBuilder<Violation>();
         foreach (CushionSpecification cushion in order.Cushions)
         {
-            FabricSpecification ClothOf(FabricRole role) => Cloth(order, cushion.Fabrics[role]);
+            FabricSpecification FabricOf(FabricRole role) => Fabric(order, cushion.Fabrics[role]);
             IConstruction construction = Constructions.Of(cushion.Construction, constructions);
-            Length StepsOf(FabricRole role) => WholeSteps(ClothOf(role).UsableWidth, order.Workroom.CuttingStep);
+            Length StepsOf(FabricRole role) => WholeSteps(FabricOf(role).UsableWidth, order.Workroom.CuttingStep);
             ImmutableArray<Length> JoinsOf(Panel panel)
             {
                 bool may =
                     cushion.Trim.FaceJoins == FaceJoins.Allow
                     && panel is { Role: FabricRole.Top or FabricRole.Bottom, TakeUpAcross.Nanometres: 0 };
-                if (!may || ClothNesting.Fits(ClothOf(panel.Role), Cut(panel)))
+                if (!may || FabricNesting.Fits(FabricOf(panel.Role), Cut(panel)))
                 {
                     return [];
                 }
@@ -68,7 +74,7 @@ public sealed record Drafting
                     panel,
                     StepsOf(panel.Role),
                     cushion.SeamAllowance,
-                    part => ClothNesting.Fits(ClothOf(part.Role), Cut(part))
+                    part => FabricNesting.Fits(FabricOf(part.Role), Cut(part))
                 );
                 if (!joins.IsEmpty)
                 {
@@ -79,7 +85,7 @@ public sealed record Drafting
             }
 
             CutPiece Cut(Panel panel) =>
-                CutPiece.Of(panel, cushion, ClothOf(panel.Role), order.Workroom.CuttingStep, order.Workroom.FaceRounding);
+                CutPiece.Of(panel, cushion, FabricOf(panel.Role), order.Workroom.CuttingStep, order.Workroom.FaceRounding);
             Pattern pattern = PiecedPattern.Of(
                 InnerCover.AddTo(FaceNames.AddTo(Trim.AddTo(construction.Draft(cushion), cushion), cushion), construction, cushion),
                 cushion.SeamAllowance,
@@ -94,22 +100,22 @@ public sealed record Drafting
 
             if (WeltNeed.Of(cushion, pattern, order.Workroom.CuttingStep) is { } welt)
             {
-                pieces.Add(WeltPieces.Of(welt, cushion, ClothOf(FabricRole.Edging), order.Workroom.CuttingStep));
+                pieces.Add(WeltPieces.Of(welt, cushion, FabricOf(FabricRole.Edging), order.Workroom.CuttingStep));
             }
         }
 
         foreach (LoosePieceSpecification loose in order.Pieces)
         {
-            pieces.Add(CutPiece.Of(loose, Cloth(order, loose.Fabric)));
+            pieces.Add(CutPiece.Of(loose, Fabric(order, loose.Fabric)));
         }
 
         return new Drafting(order, patterns.ToImmutable(), pieces.ToImmutable(), joined.ToImmutable());
     }
 
-    /// <summary>The cloth of a piece.</summary>
-    public FabricSpecification Fabric(CutPiece piece) => Cloth(Order, piece.Fabric);
+    /// <summary>The fabric of a piece.</summary>
+    public FabricSpecification Fabric(CutPiece piece) => Fabric(Order, piece.Fabric);
 
-    private static FabricSpecification Cloth(OrderSpecification order, string? id)
+    private static FabricSpecification Fabric(OrderSpecification order, string? id)
     {
         foreach (FabricSpecification fabric in order.Fabrics)
         {
@@ -119,14 +125,14 @@ public sealed record Drafting
             }
         }
 
-        throw new ArgumentException($"The order has no cloth {id}.", nameof(id));
+        throw new ArgumentException($"The order has no fabric {id}.", nameof(id));
     }
 
     private static Violation Joined(OrderSpecification order, CushionSpecification cushion, Panel face, ImmutableArray<Length> joins) =>
         new(
             cushion.Pointer,
             "joined-face",
-            $"The {face.Part} of {cushion.Id} is wider than its cloth and is joined from {joins.Length + 1} panels, {string.Join(" and ", joins.Select(join => LengthText.Format(join, order.Unit)))} from its left edge, away from the front's centre."
+            $"The {face.Part} of {cushion.Id} is wider than its fabric and is joined from {joins.Length + 1} panels, {string.Join(" and ", joins.Select(join => LengthText.Format(join, order.Unit)))} from its left edge, away from the front's centre."
         );
 
     // A joined strip is rounded up to the cutting step, and must still fit.
@@ -140,7 +146,7 @@ public sealed record Drafting
         string Text(Length length) => LengthText.Format(length, Order.Unit);
         return new Violation(
             piece.Pointer,
-            "wider-than-cloth",
+            "wider-than-fabric",
             $"Piece {piece.Id} is {Text(narrowest)} wide at its narrowest allowed turn; the usable width of {fabric.Id} is {Text(fabric.UsableWidth)}, {Text(narrowest - fabric.UsableWidth)} too little."
         );
     }
@@ -150,7 +156,7 @@ public sealed record Drafting
             ? []
             : Pieces
                 .Where(piece =>
-                    Fabric(piece).Repeat is not null && piece.Panel?.Match is not null && !ClothNesting.IsMatched(Fabric(piece), piece)
+                    Fabric(piece).Repeat is not null && piece.Panel?.Match is not null && !FabricNesting.IsMatched(Fabric(piece), piece)
                 )
                 .Select(piece => new Violation(
                     piece.Pointer,
@@ -166,7 +172,7 @@ public sealed record Drafting
                 .Select(piece => new Violation(
                     piece.Pointer,
                     "print-inverted",
-                    $"The one-way cloth {piece.Fabric} stands upside down on the underside of {piece.Id}."
+                    $"The one-way fabric {piece.Fabric} stands upside down on the underside of {piece.Id}."
                 ));
 
     // A block of foam is put in through the closure; a loose fill is poured.

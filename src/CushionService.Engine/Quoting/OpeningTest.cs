@@ -2,6 +2,8 @@ using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Quoting;
 

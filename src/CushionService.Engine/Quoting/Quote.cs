@@ -8,8 +8,8 @@ namespace CushionService.Engine.Quoting;
 
 /// <summary>Everything about an order: what to cut, lay, buy, pay and sew.</summary>
 /// <param name="Drafting">The patterns and the pieces.</param>
-/// <param name="Yardages">The layout of each cloth that is used, and how much of it to buy.</param>
-/// <param name="Materials">Everything to buy, the cloth too.</param>
+/// <param name="Yardages">The layout of each fabric that is used, and how much of it to buy.</param>
+/// <param name="Materials">Everything to buy, the fabric too.</param>
 /// <param name="Cost">What it costs; null when the order names no currency.</param>
 /// <param name="Steps">What to do, in order.</param>
 /// <param name="Cautions">The cautions that apply.</param>

@@ -5,13 +5,14 @@ using CushionService.Engine.Instructions;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Quoting;
 
 /// <summary>The one pipeline from a drafting to a quote.</summary>
 public static class QuotePipeline
 {
-    /// <summary>Lays the pieces of every cloth that is used, in the order's order of cloths.</summary>
+    /// <summary>Lays the pieces of every fabric that is used, in the order's order of fabrics.</summary>
     /// <param name="drafting">A drafting without violations.</param>
     /// <param name="cancellation">Gives up the search.</param>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
@@ -23,7 +24,7 @@ public static class QuotePipeline
             ImmutableArray<CutPiece> pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
             if (pieces.Length > 0)
             {
-                yardages.Add(new Yardage(ClothNesting.LayOut(fabric, pieces, drafting.Order.Effort, cancellation)));
+                yardages.Add(new Yardage(FabricNesting.LayOut(fabric, pieces, drafting.Order.Effort, cancellation)));
             }
         }
 

@@ -1,5 +1,9 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Specifications;
 
@@ -72,7 +76,7 @@ public sealed record CushionSpecification
     /// <summary>What fills it; null for nothing.</summary>
     public FillSpecification? Fill { get; init; }
 
-    /// <summary>The cloth of each part.</summary>
+    /// <summary>The fabric of each part.</summary>
     public required FabricRoles Fabrics { get; init; }
 
     /// <summary>Extent from left to right.</summary>

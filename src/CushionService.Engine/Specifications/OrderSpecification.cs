@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Specifications;
@@ -22,20 +24,20 @@ public sealed record OrderSpecification
     /// <summary>The maker's own pieces, by distinct ids.</summary>
     public ImmutableArray<LoosePieceSpecification> Pieces { get; init; } = [];
 
-    /// <summary>The cloths, by distinct ids.</summary>
+    /// <summary>The fabrics, by distinct ids.</summary>
     public required ImmutableArray<FabricSpecification> Fabrics { get; init; }
 
     /// <summary>How the workroom sews and cuts.</summary>
     public required WorkroomPractice Workroom { get; init; }
 
-    /// <summary>What a shop stocks besides cloth, by distinct ids; of a kind, the first that suits is taken.</summary>
+    /// <summary>What a shop stocks besides fabric, by distinct ids; of a kind, the first that suits is taken.</summary>
     public ImmutableArray<StockSpecification> Stocks { get; init; } = [];
 
-    /// <summary>Prices of items other than cloth, by item.</summary>
+    /// <summary>Prices of items other than fabric, by item.</summary>
     public ImmutableDictionary<string, ItemPriceSpecification> Prices { get; init; } =
         ImmutableDictionary<string, ItemPriceSpecification>.Empty;
 
-    /// <summary>The price book that it names; null for none. What it gives is already in the prices, the cloths and the costing.</summary>
+    /// <summary>The price book that it names; null for none. What it gives is already in the prices, the fabrics and the costing.</summary>
     public PriceBookSpecification? PriceBook { get; init; }
 
     /// <summary>What is charged beyond materials.</summary>

@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Specifications;
 
@@ -40,7 +41,7 @@ public sealed record WorkroomPractice
     /// <summary>Cut sizes are rounded up to a multiple of this; above zero.</summary>
     public required Length CuttingStep { get; init; }
 
-    /// <summary>Cloth turned under on each side of a zipper.</summary>
+    /// <summary>Fabric turned under on each side of a zipper.</summary>
     public required Length ZipperTurnUnder { get; init; }
 
     /// <summary>How far a zipper section runs round each back corner.</summary>
@@ -64,7 +65,7 @@ public sealed record WorkroomPractice
     /// <summary>How the cut sizes of rectangular faces meet the cutting step.</summary>
     public FaceRounding FaceRounding { get; init; }
 
-    /// <summary>Length of each cloth lost to squaring its ends.</summary>
+    /// <summary>Length of each fabric lost to squaring its ends.</summary>
     public Length Squaring { get; init; }
 
     /// <summary>Width of the cut between two pieces of foam: 1/4 in, or 6 mm in a metric workroom.</summary>

@@ -32,7 +32,7 @@ internal static class WellFormed
             Demand(
                 piece.Alignment is null || (problem.Repeat is not null && piece.Rotations == Rotations.None),
                 index,
-                "is aligned, but the cloth has no repeat or the piece may turn"
+                "is aligned, but the fabric has no repeat or the piece may turn"
             );
         }
     }

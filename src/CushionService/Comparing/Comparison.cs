@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.Wording;
 
 namespace CushionService.Comparing;
@@ -57,7 +58,7 @@ internal static class Comparison
     {
         int at = given.Fabrics!.Index().First(fabric => fabric.Item.Id == replaced).Index;
         // In a price book it stands under its own name.
-        Fabric cloth = option with
+        Fabric fabric = option with
         {
             Id = replaced,
             Item = option.Item ?? option.Id,
@@ -65,13 +66,13 @@ internal static class Comparison
         Tried tried = Tried.Of(
             given with
             {
-                Fabrics = [.. given.Fabrics!.Select((fabric, i) => i == at ? cloth : fabric)],
+                Fabrics = [.. given.Fabrics!.Select((own, i) => i == at ? fabric : own)],
             },
             book,
             separate,
             cancellation
         );
-        string change = ChangeWording.Of(given.Fabrics![at], cloth, separate, asGiven.Alternative, tried.Alternative);
+        string change = ChangeWording.Of(given.Fabrics![at], fabric, separate, asGiven.Alternative, tried.Alternative);
         return (
             tried,
             Word(tried, change, Placed(tried.Violations)) with

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Orders;
-using CushionService.Engine.Comparing;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.Specifying;
 using CushionService.Validation;
 

@@ -6,7 +6,7 @@ internal interface IPair<out TPair, TCoordinate>
     /// <summary>From left to right.</summary>
     TCoordinate X { get; }
 
-    /// <summary>From front to back, or along the cloth.</summary>
+    /// <summary>From front to back, or along the fabric.</summary>
     TCoordinate Y { get; }
 
     /// <summary>Pairs two coordinates.</summary>

@@ -4,15 +4,17 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Fitting;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.Nesting;
 using CushionService.Specifying;
 using CushionService.Validation;
 
 namespace CushionService.Fitting;
 
-/// <summary>An order held against the cloth on hand.</summary>
-/// <param name="Drafting">The order, drafted for the cloth on hand.</param>
-/// <param name="Fabrics">Each cloth on hand of which pieces are cut.</param>
+/// <summary>An order held against the fabric on hand.</summary>
+/// <param name="Drafting">The order, drafted for the fabric on hand.</param>
+/// <param name="Fabrics">Each fabric on hand of which pieces are cut.</param>
 /// <param name="Warnings">What is allowed but unwise.</param>
 internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics, ImmutableArray<Violation> Warnings)
 {
@@ -22,7 +24,7 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
         : Fabrics.Any(fabric => fabric.Verdict == FitVerdict.NotFound) ? FitVerdict.NotFound
         : FitVerdict.Fits;
 
-    /// <summary>Lays an order onto the cloth on hand.</summary>
+    /// <summary>Lays an order onto the fabric on hand.</summary>
     /// <returns>The fit; null when the order breaks a rule.</returns>
     public static Fit? Of(Order order, PriceBookSpecification? book, Effort? effort, CancellationToken cancellation)
     {

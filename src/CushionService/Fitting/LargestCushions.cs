@@ -7,14 +7,14 @@ using CushionService.Nesting;
 
 namespace CushionService.Fitting;
 
-/// <summary>Finds how large each cushion of an order could be on the cloth on hand. Every size is drafted, cut and laid by the pipeline of any order.</summary>
+/// <summary>Finds how large each cushion of an order could be on the fabric on hand. Every size is drafted, cut and laid by the pipeline of any order.</summary>
 internal static class LargestCushions
 {
     // Each size that is tried is an order of its own; more cushions would keep a page waiting.
     private const int Most = 4;
 
     /// <summary>The largest cushions of an order that keeps its rules.</summary>
-    /// <param name="order">The order, with cloth on hand.</param>
+    /// <param name="order">The order, with fabric on hand.</param>
     /// <param name="specified">The same, specified.</param>
     /// <param name="cancellation">Gives up the search.</param>
     public static IEnumerable<LargestAnswer> Of(Order order, OrderSpecification specified, CancellationToken cancellation)
@@ -43,7 +43,7 @@ internal static class LargestCushions
             }
         }
 
-        // A size that breaks a rule cannot be made, whatever cloth there is.
+        // A size that breaks a rule cannot be made, whatever fabric there is.
         FitVerdict Verdict(Order sized, Effort effort) =>
             Fit.Of(sized, specified.PriceBook, effort, cancellation)?.Verdict ?? FitVerdict.Impossible;
     }

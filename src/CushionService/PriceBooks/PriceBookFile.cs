@@ -19,12 +19,12 @@ internal sealed record PriceBookFile
     /// <summary>The unit of lengths that are written as numbers; inches when left out.</summary>
     public Units? Units { get; init; }
 
-    /// <summary>Prices of cloth and of everything else.</summary>
+    /// <summary>Prices of fabric and of everything else.</summary>
     [Required]
     [NumberRange(0, 20_000)]
     public IReadOnlyList<ItemPrice>? Prices { get; init; }
 
-    /// <summary>Materials other than cloth as the shop stocks them.</summary>
+    /// <summary>Materials other than fabric as the shop stocks them.</summary>
     [NumberRange(0, 1000)]
     public IReadOnlyList<Stock>? Stocks { get; init; }
 

@@ -5,6 +5,7 @@ using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.Rest;
 using CushionService.Specifying;
 using CushionService.Validation;

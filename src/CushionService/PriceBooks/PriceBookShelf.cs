@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.PriceBooks;
 

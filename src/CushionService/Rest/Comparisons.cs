@@ -6,7 +6,7 @@ using CushionService.Validation;
 
 namespace CushionService.Rest;
 
-/// <summary>The call that compares cloths.</summary>
+/// <summary>The call that compares fabrics.</summary>
 internal static class Comparisons
 {
     private static readonly OrderCall<ComparisonAnswer> Call = new(
@@ -16,8 +16,8 @@ internal static class Comparisons
 
     public static void MapComparisons(this IEndpointRouteBuilder v1) => v1.MapPost("/comparisons", Compare).TakesOrder<ComparisonAnswer>();
 
-    /// <summary>Compare cloths for an order</summary>
-    /// <remarks>The order is quoted as given and with each of its `candidates` in place of one cloth: other cloths, widths or rotations, and, where asked,
+    /// <summary>Compare fabrics for an order</summary>
+    /// <remarks>The order is quoted as given and with each of its `candidates` in place of one fabric: other fabrics, widths or rotations, and, where asked,
     /// with every cushion cut from a length of its own. Cheapest first; an option that cannot be made is listed with the reasons.</remarks>
     [Needs(Scopes.Quote)]
     private static Task Compare(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);

@@ -7,7 +7,7 @@ using Microsoft.Net.Http.Headers;
 
 namespace CushionService.Rest;
 
-/// <summary>The call for the cloth of one cushion, from a query that a page or a cache can hold.</summary>
+/// <summary>The call for the fabric of one cushion, from a query that a page or a cache can hold.</summary>
 internal static class Estimates
 {
     private const string MediaType = "application/json";
@@ -30,10 +30,10 @@ internal static class Estimates
         v1.MapMethods("/estimate", [HttpMethods.Head], Estimate).ExcludeFromDescription();
     }
 
-    /// <summary>Estimate the cloth for one cushion</summary>
-    /// <remarks>One cushion of one cloth, from flat parameters. The answer carries a strong entity tag that is the same for every spelling of the same
+    /// <summary>Estimate the fabric for one cushion</summary>
+    /// <remarks>One cushion of one fabric, from flat parameters. The answer carries a strong entity tag that is the same for every spelling of the same
     /// order, and may be kept by any cache; If-None-Match is answered with 304 before anything is laid out. When left out: effort is quick, the closure is
-    /// a zipper where the construction takes one, and cloth is sold by 1/8 yd, or by 0.1 m in a metric order.</remarks>
+    /// a zipper where the construction takes one, and fabric is sold by 1/8 yd, or by 0.1 m in a metric order.</remarks>
     [Needs(Scopes.Estimate)]
     private static async Task Estimate(HttpContext http, OrderDesk desk, OrderWork work)
     {

@@ -6,7 +6,7 @@ using CushionService.Validation;
 
 namespace CushionService.Rest;
 
-/// <summary>The call that holds an order against the cloth on hand.</summary>
+/// <summary>The call that holds an order against the fabric on hand.</summary>
 internal static class Fits
 {
     private static readonly OrderCall<FitAnswer> Call = new(
@@ -16,9 +16,9 @@ internal static class Fits
 
     public static void MapFits(this IEndpointRouteBuilder v1) => v1.MapPost("/fits", Fit).TakesOrder<FitAnswer>();
 
-    /// <summary>Fit an order onto the cloth on hand</summary>
-    /// <remarks>Whether the pieces fit onto what `onHand` lists, all offcuts of a cloth together; how they lie, what is left, and the largest cushion that
-    /// would fit. Cloths without `onHand` are to be bought and are not looked at.</remarks>
+    /// <summary>Fit an order onto the fabric on hand</summary>
+    /// <remarks>Whether the pieces fit onto what `onHand` lists, all offcuts of a fabric together; how they lie, what is left, and the largest cushion that
+    /// would fit. Fabrics without `onHand` are to be bought and are not looked at.</remarks>
     [Needs(Scopes.Quote)]
     private static Task Fit(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);
 }

@@ -11,18 +11,18 @@ internal static class Layouts
 {
     private static readonly OrderCall<LayoutsAnswer> Call = new(
         (OrderDesk desk, Order order, CancellationToken cancellation) => desk.LayOut(order, cancellation),
-        new Form<LayoutsAnswer>("image/svg+xml", Draw, "A drawing is of one cloth: name one that the order uses, as in ?fabric=main.")
+        new Form<LayoutsAnswer>("image/svg+xml", Draw, "A drawing is of one fabric: name one that the order uses, as in ?fabric=main.")
     );
 
     public static void MapLayouts(this IEndpointRouteBuilder v1) =>
         v1.MapPost("/layouts", LayOut).TakesOrder<LayoutsAnswer>("image/svg+xml");
 
     /// <summary>Lay the pieces out</summary>
-    /// <remarks>A layout for each cloth that is used, with a length that no layout can beat; as SVG the drawing of one cloth.</remarks>
+    /// <remarks>A layout for each fabric that is used, with a length that no layout can beat; as SVG the drawing of one fabric.</remarks>
     /// <param name="http">The request and its response.</param>
     /// <param name="desk">The desk.</param>
     /// <param name="work">Where the order is worked on.</param>
-    /// <param name="fabric">For a drawing: the cloth's id; may be left out when one cloth is used.</param>
+    /// <param name="fabric">For a drawing: the fabric's id; may be left out when one fabric is used.</param>
     [Needs(Scopes.Quote)]
     private static Task LayOut(HttpContext http, OrderDesk desk, OrderWork work, string? fabric) =>
         Call.AnswerAsync(http, desk, work, fabric);

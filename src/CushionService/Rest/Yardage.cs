@@ -14,8 +14,8 @@ internal static class Yardage
 
     public static void MapYardage(this IEndpointRouteBuilder v1) => v1.MapPost("/yardage", EstimateYardage).TakesOrder<YardageAnswer>();
 
-    /// <summary>Say how much cloth to buy</summary>
-    /// <remarks>The length of each cloth to buy, and nothing else.</remarks>
+    /// <summary>Say how much fabric to buy</summary>
+    /// <remarks>The length of each fabric to buy, and nothing else.</remarks>
     [Needs(Scopes.Estimate)]
     private static Task EstimateYardage(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);
 }

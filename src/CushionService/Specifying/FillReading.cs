@@ -1,7 +1,8 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Specifying;
 

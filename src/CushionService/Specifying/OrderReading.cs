@@ -2,6 +2,7 @@ using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Specifying;
 
@@ -74,7 +75,7 @@ internal sealed class OrderReading
 
     public WorkroomPractice Practice { get; }
 
-    /// <summary>The only cloth, which parts without an entry are made of; null when there are several.</summary>
+    /// <summary>The only fabric, which parts without an entry are made of; null when there are several.</summary>
     public string? OnlyFabric => Order.Fabrics is [{ Id: { } id }] ? id : null;
 
     /// <summary>The stocks that the order may take from: its own, and after them those of its price book.</summary>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Specifying;
 
@@ -19,11 +19,11 @@ internal static class PriceReading
         Currency? currency
     ) => prices.Count == 0 ? usual : usual.SetItems(prices.Select(price => KeyValuePair.Create(price.Item!, Of(price, currency!.Value))));
 
-    /// <summary>The price of a cloth.</summary>
+    /// <summary>The price of a fabric.</summary>
     public static ItemPriceSpecification Of(Price price, Currency currency) =>
         Of(price.Amount!, price.Per!.Value, price.Breaks, price.CutFee, currency);
 
-    /// <summary>What the order's price book says of a cloth; null when it says nothing.</summary>
+    /// <summary>What the order's price book says of a fabric; null when it says nothing.</summary>
     public static ItemPriceSpecification? InBook(Fabric fabric, OrderReading order) =>
         order.Book?.Prices.GetValueOrDefault(fabric.Item ?? fabric.Id ?? "");
 

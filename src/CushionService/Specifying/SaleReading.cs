@@ -3,7 +3,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Specifying;
 
-/// <summary>Reads how a cloth is sold. Its numbers are in its own unit of sale, not in the order's.</summary>
+/// <summary>Reads how a fabric is sold. Its numbers are in its own unit of sale, not in the order's.</summary>
 internal static class SaleReading
 {
     // What measures show (NIST Handbook 44, section 5.52).
@@ -18,10 +18,10 @@ internal static class SaleReading
     public static SaleRule? Rule(Sale sale) =>
         sale.Unit is { } unit && Step(sale) is { } step && Minimum(sale) is { } minimum ? new SaleRule(unit, step, minimum) : null;
 
-    /// <summary>The rule of a cloth: its own, or its price book's; null when neither can be read.</summary>
+    /// <summary>The rule of a fabric: its own, or its price book's; null when neither can be read.</summary>
     public static SaleRule? Rule(Fabric fabric, OrderReading order) => fabric.Sold is { } sold ? Rule(sold) : InBook(fabric, order);
 
-    /// <summary>How the order's price book sells a cloth; null when it does not sell it by length.</summary>
+    /// <summary>How the order's price book sells a fabric; null when it does not sell it by length.</summary>
     public static SaleRule? InBook(Fabric fabric, OrderReading order)
     {
         if (PriceReading.InBook(fabric, order) is not { Per: SaleUnit.Yd or SaleUnit.M } price)

@@ -4,6 +4,10 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Trimmings;
 using CushionService.Nesting;
 
 namespace CushionService.Specifying;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Specifying;
 
@@ -40,7 +40,7 @@ internal static class StockReading
     /// <summary>Every size that a stock may have.</summary>
     public static ImmutableArray<string> AllFields { get; } = [.. FieldsByKind.Values.SelectMany(fields => fields).Distinct()];
 
-    /// <summary>The sizes that a kind may have; null for cloth, which is no stock.</summary>
+    /// <summary>The sizes that a kind may have; null for fabric, which is no stock.</summary>
     public static ImmutableArray<string>? Fields(MaterialKind kind) =>
         FieldsByKind.TryGetValue(kind, out ImmutableArray<string> fields) ? fields : null;
 

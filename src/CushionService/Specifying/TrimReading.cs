@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Specifying;
 
@@ -42,7 +44,7 @@ internal static class TrimReading
             FaceJoins = cushion.FaceJoins ?? FaceJoins.Refuse,
         };
 
-    /// <summary>The cloths of what is added.</summary>
+    /// <summary>The fabrics of what is added.</summary>
     public static FabricRoles Fabrics(Cushion cushion, FabricRoles roles) =>
         roles with
         {

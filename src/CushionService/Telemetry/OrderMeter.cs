@@ -34,15 +34,15 @@ internal static class OrderMeter
     );
 
     private static readonly Counter<double> Sold = Instruments.Meter.CreateCounter<double>(
-        "cushionservice.cloth.sold",
+        "cushionservice.fabric.sold",
         "m",
-        "Cloth to buy."
+        "Fabric to buy."
     );
 
     private static readonly Counter<double> Saved = Instruments.Meter.CreateCounter<double>(
-        "cushionservice.cloth.saved",
+        "cushionservice.fabric.saved",
         "m",
-        "Cloth that need not be bought, compared with laying the pieces on shelves (next fit, decreasing height)."
+        "Fabric that need not be bought, compared with laying the pieces on shelves (next fit, decreasing height)."
     );
 
     private static readonly KeyValuePair<string, object?> Answered = new("outcome", "answered"),

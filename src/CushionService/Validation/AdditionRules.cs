@@ -1,7 +1,9 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Trimmings;
 using CushionService.Specifying;
 
 namespace CushionService.Validation;
@@ -30,7 +32,7 @@ internal static class AdditionRules
             findings.Warn(
                 "Fill.Oversize",
                 "foam-too-large-for-coated",
-                $"Coated cloth does not give: foam more than {findings.Reading.Text(CoatedOversize)} larger than its cover strains the seams."
+                $"Coated fabric does not give: foam more than {findings.Reading.Text(CoatedOversize)} larger than its cover strains the seams."
             );
         }
 
@@ -229,14 +231,14 @@ internal static class AdditionRules
             && IsCoated(cushion, reading, findings.Reading)
         )
         {
-            findings.Warn("Vents", "coated-without-vents", "A cushion all of coated cloth needs vents, or the air cannot leave it.");
+            findings.Warn("Vents", "coated-without-vents", "A cushion all of coated fabric needs vents, or the air cannot leave it.");
         }
     }
 
     private static bool IsCoated(Cushion cushion, CushionReading reading, OrderReading order)
     {
-        string?[] cloths = [reading.Top, cushion.Fabrics?.Bottom ?? reading.Top, cushion.Fabrics?.Sides ?? reading.Top];
-        return cloths.All(cloth => order.Order.Fabrics?.FirstOrDefault(fabric => fabric?.Id is { } id && id == cloth) is { Coated: true });
+        string?[] ids = [reading.Top, cushion.Fabrics?.Bottom ?? reading.Top, cushion.Fabrics?.Sides ?? reading.Top];
+        return ids.All(id => order.Order.Fabrics?.FirstOrDefault(fabric => fabric?.Id is { } named && named == id) is { Coated: true });
     }
 
     private static void StandsOn(Side side, string field, CushionReading reading, Findings findings)

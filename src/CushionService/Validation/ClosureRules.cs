@@ -4,6 +4,7 @@ using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 using CushionService.Specifying;
 using Outline = CushionService.Engine.Specifications.Outlines.Outline;
 

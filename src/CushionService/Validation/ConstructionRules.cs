@@ -3,6 +3,7 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Specifying;
 

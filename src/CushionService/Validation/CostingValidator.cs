@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.Specifying;
 
 namespace CushionService.Validation;

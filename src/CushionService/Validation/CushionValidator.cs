@@ -1,6 +1,6 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Patterns;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Specifying;
 
 namespace CushionService.Validation;

@@ -2,6 +2,7 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 using CushionService.Specifying;
 
 namespace CushionService.Validation;

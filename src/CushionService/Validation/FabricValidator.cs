@@ -1,12 +1,12 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Nesting;
 using CushionService.Specifying;
 
 namespace CushionService.Validation;
 
-/// <summary>The rules of a cloth.</summary>
+/// <summary>The rules of a fabric.</summary>
 internal sealed class FabricValidator : RecordValidator<Fabric>
 {
     private static readonly Length NarrowestUsable = Length.FromInches(1);
@@ -39,7 +39,7 @@ internal sealed class FabricValidator : RecordValidator<Fabric>
 
                 if (fabric is { OneWay: true, Rotation: not null and not Rotations.None })
                 {
-                    findings.Refuse(nameof(Fabric.Rotation), "not-combinable", "Pieces of a one-way cloth may not be turned.");
+                    findings.Refuse(nameof(Fabric.Rotation), "not-combinable", "Pieces of a one-way fabric may not be turned.");
                 }
 
                 PriceRules.Sold(fabric, findings);

@@ -1,6 +1,7 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.Specifying;
 
 namespace CushionService.Validation;

@@ -144,13 +144,13 @@ internal sealed class OrderValidator : RecordValidator<Order>
         {
             LoosePiece? piece = order.Pieces[i];
             Use(piece?.Fabric ?? only, nameof(Order.Pieces), i, "Fabric", required: piece is not null);
-            Fabric? cloth = fabrics.FirstOrDefault(fabric => fabric?.Id is { } id && id == (piece?.Fabric ?? only));
-            if (cloth is { OneWay: true } && piece?.Rotation is not null and not Nesting.Rotations.None)
+            Fabric? fabric = fabrics.FirstOrDefault(fabric => fabric?.Id is { } id && id == (piece?.Fabric ?? only));
+            if (fabric is { OneWay: true } && piece?.Rotation is not null and not Nesting.Rotations.None)
             {
                 findings.Warn(
                     $"{nameof(Order.Pieces)}[{i}].Rotation",
-                    "one-way-cloth",
-                    $"The piece is laid as it is drawn: nothing is turned on the one-way cloth {cloth.Id}."
+                    "one-way-fabric",
+                    $"The piece is laid as it is drawn: nothing is turned on the one-way fabric {fabric.Id}."
                 );
             }
         }
@@ -159,7 +159,7 @@ internal sealed class OrderValidator : RecordValidator<Order>
         {
             if (fabrics[i]?.Id is { } id && !used[id])
             {
-                findings.Warn($"{nameof(Order.Fabrics)}[{i}]", "unused-fabric", $"Nothing is made of the cloth {id}.");
+                findings.Warn($"{nameof(Order.Fabrics)}[{i}]", "unused-fabric", $"Nothing is made of the fabric {id}.");
             }
         }
 
@@ -168,7 +168,7 @@ internal sealed class OrderValidator : RecordValidator<Order>
             string Word() => field[(field.LastIndexOf('.') + 1)..];
             if (name is null && required)
             {
-                findings.Refuse($"{list}[{index}].{field}", "required", $"{Word()} is required when the order has several cloths.");
+                findings.Refuse($"{list}[{index}].{field}", "required", $"{Word()} is required when the order has several fabrics.");
             }
             else if (name is not null && used.ContainsKey(name))
             {
@@ -179,7 +179,7 @@ internal sealed class OrderValidator : RecordValidator<Order>
                 findings.Refuse(
                     $"{list}[{index}].{field}",
                     "unknown-fabric",
-                    $"{Word()} names the cloth {name}, which the order does not have."
+                    $"{Word()} names the fabric {name}, which the order does not have."
                 );
             }
         }
@@ -197,7 +197,11 @@ internal sealed class OrderValidator : RecordValidator<Order>
         {
             if (price?.Item is { } item && fabrics.Contains(item))
             {
-                findings.Refuse($"{nameof(Order.Prices)}[{i}].Item", "duplicate", $"The price of the cloth {item} stands with the cloth.");
+                findings.Refuse(
+                    $"{nameof(Order.Prices)}[{i}].Item",
+                    "duplicate",
+                    $"The price of the fabric {item} stands with the fabric."
+                );
             }
         }
     }

@@ -1,6 +1,7 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.Specifying;
 
 namespace CushionService.Validation;
@@ -60,7 +61,7 @@ internal static class PriceRules
         Brought(order).Any(static pointer => pointer != "/costing")
         || order.Costing is { Labour: not null } or { OverheadHourly: not null } or { Rounding: not null };
 
-    /// <summary>How a cloth is sold: by the order, or else by the price book, and in the unit of its price.</summary>
+    /// <summary>How a fabric is sold: by the order, or else by the price book, and in the unit of its price.</summary>
     public static void Sold(Fabric fabric, Findings findings)
     {
         OrderReading order = findings.Reading;
@@ -71,7 +72,7 @@ internal static class PriceRules
                 nameof(Fabric.Sold),
                 "required",
                 order.Book is { } book
-                    ? $"Sold is required; the price book {book.Name} does not sell this cloth by length."
+                    ? $"Sold is required; the price book {book.Name} does not sell this fabric by length."
                     : "Sold is required."
             );
         }
@@ -82,7 +83,7 @@ internal static class PriceRules
             findings.Refuse(
                 "Price.Per",
                 "not-combinable",
-                $"The cloth is sold by the {Word(unit)}; its price must be for one {Word(unit)}."
+                $"The fabric is sold by the {Word(unit)}; its price must be for one {Word(unit)}."
             );
         }
         else if (fabric.Sold?.Unit is { } own && priced is not null && priced.Per != own)
@@ -90,7 +91,7 @@ internal static class PriceRules
             findings.Refuse(
                 "Sold.Unit",
                 "not-combinable",
-                $"The price book {order.Book!.Name} sells this cloth by the {Word(priced.Per)}."
+                $"The price book {order.Book!.Name} sells this fabric by the {Word(priced.Per)}."
             );
         }
     }

@@ -2,7 +2,7 @@ using CushionService.Contract.Orders;
 
 namespace CushionService.Validation;
 
-/// <summary>The rules of a cloth's price.</summary>
+/// <summary>The rules of a fabric's price.</summary>
 internal sealed class PriceValidator : RecordValidator<Price>
 {
     public PriceValidator()

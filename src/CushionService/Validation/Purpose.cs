@@ -9,6 +9,6 @@ public enum Purpose
     /// <summary>To be compared with candidates.</summary>
     Comparing,
 
-    /// <summary>To be held against the cloth on hand.</summary>
+    /// <summary>To be held against the fabric on hand.</summary>
     Fitting,
 }

@@ -58,7 +58,7 @@ internal static class PurposeRules
                 .Select(at => new Violation(
                     $"/candidates/{at.Index}/fabric",
                     "unknown-fabric",
-                    $"Fabric names the cloth {at.Item.Fabric}, which the order does not have."
+                    $"Fabric names the fabric {at.Item.Fabric}, which the order does not have."
                 )),
             .. (order.Candidates ?? []).SelectMany(
                 (candidate, c) =>
@@ -68,7 +68,7 @@ internal static class PurposeRules
                         .Select(at => new Violation(
                             $"/candidates/{c}/options/{at.Index}/onHand",
                             "not-applicable",
-                            "Cloth on hand belongs to a fit."
+                            "Fabric on hand belongs to a fit."
                         ))
             ),
         ];
@@ -82,26 +82,26 @@ internal static class PurposeRules
         Purpose purpose
     ) =>
         purpose != Purpose.Fitting
-            ? [new Violation(pointer, "not-applicable", "Cloth on hand belongs to a fit.")]
+            ? [new Violation(pointer, "not-applicable", "Fabric on hand belongs to a fit.")]
             :
             [
                 .. offcuts.Sum(offcut => (long)(offcut?.Quantity ?? 1)) <= MostOffcuts
                     ? []
                     : new[]
                     {
-                        new Violation(pointer, "out-of-range", $"A cloth may have at most {MostOffcuts} offcuts.", null, MostOffcuts),
+                        new Violation(pointer, "out-of-range", $"A fabric may have at most {MostOffcuts} offcuts.", null, MostOffcuts),
                     },
                 .. offcuts
                     .Index()
-                    .Where(at => reading.Length(at.Item?.Width) is { } width && reading.Length(fabric.Width) is { } cloth && width > cloth)
+                    .Where(at => reading.Length(at.Item?.Width) is { } width && reading.Length(fabric.Width) is { } whole && width > whole)
                     .Select(at => TooWide($"{pointer}/{at.Index}/width", reading.Length(fabric.Width)!.Value, reading)),
             ];
 
-    private static Violation TooWide(string pointer, Length cloth, OrderReading reading) =>
-        new(pointer, "out-of-range", $"An offcut is no wider than its cloth, {reading.Text(cloth)}.", null, reading.Number(cloth));
+    private static Violation TooWide(string pointer, Length fabric, OrderReading reading) =>
+        new(pointer, "out-of-range", $"An offcut is no wider than its fabric, {reading.Text(fabric)}.", null, reading.Number(fabric));
 
     private static IEnumerable<Violation> Nothing(Order order, Purpose purpose) =>
         purpose == Purpose.Fitting && (order.Fabrics ?? []).All(fabric => fabric?.OnHand is null)
-            ? [new Violation("/fabrics/0/onHand", "required", "A fit needs at least one cloth on hand.")]
+            ? [new Violation("/fabrics/0/onHand", "required", "A fit needs at least one fabric on hand.")]
             : [];
 }

@@ -5,7 +5,7 @@ using CushionService.Specifying;
 
 namespace CushionService.Validation;
 
-/// <summary>The rules of how a cloth is sold.</summary>
+/// <summary>The rules of how a fabric is sold.</summary>
 internal sealed class SaleValidator : RecordValidator<Sale>
 {
     private static readonly Length ShortestStep = Length.FromMillimetres(10);
@@ -19,7 +19,7 @@ internal sealed class SaleValidator : RecordValidator<Sale>
             {
                 if (sale.Unit is { } unit && unit is not (SaleUnit.Yd or SaleUnit.M))
                 {
-                    findings.Refuse(nameof(Sale.Unit), "not-combinable", "Cloth is sold by the yd or by the m.");
+                    findings.Refuse(nameof(Sale.Unit), "not-combinable", "Fabric is sold by the yd or by the m.");
                 }
 
                 Within(sale, sale.Step, ShortestStep, LongestStep, nameof(Sale.Step), findings);

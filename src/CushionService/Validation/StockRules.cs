@@ -1,10 +1,10 @@
 using CushionService.Contract.Orders;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.Specifying;
 
 namespace CushionService.Validation;
 
-/// <summary>What an order's stocks ask of its prices, fills and cloths.</summary>
+/// <summary>What an order's stocks ask of its prices, fills and fabrics.</summary>
 internal static class StockRules
 {
     public static void Check(Order order, Findings findings)
@@ -20,7 +20,7 @@ internal static class StockRules
         {
             if (stock?.Id is { } id && stocks.Add(id) && fabrics.Contains(id))
             {
-                findings.Refuse($"{nameof(Order.Stocks)}[{i}].Id", "duplicate", $"Id {id} names a cloth of the order.");
+                findings.Refuse($"{nameof(Order.Stocks)}[{i}].Id", "duplicate", $"Id {id} names a fabric of the order.");
             }
         }
 

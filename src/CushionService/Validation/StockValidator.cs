@@ -1,6 +1,6 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.Specifying;
 
 namespace CushionService.Validation;
@@ -21,7 +21,7 @@ internal sealed class StockValidator : RecordValidator<Stock>
 
                 if (StockReading.Fields(kind) is not { } fields)
                 {
-                    findings.Refuse(nameof(Stock.Kind), "not-combinable", "Cloth stands in fabrics, not in stocks.");
+                    findings.Refuse(nameof(Stock.Kind), "not-combinable", "Fabric stands in fabrics, not in stocks.");
                     return;
                 }
 

@@ -1,4 +1,4 @@
-// The answer: how much cloth, how it is cut, what to buy, what it costs, what to beware of.
+// The answer: how much fabric, how it is cut, what to buy, what it costs, what to beware of.
 
 import { element } from "./elements.js";
 import { sketch } from "./sketch.js";
@@ -15,7 +15,7 @@ export function answerOf(answer, words) {
   ];
 }
 
-/** The cloth to buy, for the eye and the ear. */
+/** The fabric to buy, for the eye and the ear. */
 export function headline(answer, words) {
   return answer.yardage.map((line) =>
     words.say("of", { quantity: words.amount(line.soldLength, line.soldUnit), fabric: words.name(line.fabric) })).join(", ");

@@ -1,4 +1,4 @@
-// <cushion-estimate>: how much cloth a cushion takes, while one types its sizes. No framework, no dependence, nothing kept.
+// <cushion-estimate>: how much fabric a cushion takes, while one types its sizes. No framework, no dependence, nothing kept.
 
 import { answerOf, headline } from "./answer.js";
 import { element } from "./elements.js";

@@ -58,9 +58,9 @@ export function planForm(catalogue, chosen, fabrics) {
     add("making", `${CUSHION}fill/material`, true);
   }
   if (fabrics.length > 1) {
-    add("cloth", `${CUSHION}fabrics/top`, true, fabrics);
+    add("fabric", `${CUSHION}fabrics/top`, true, fabrics);
   }
-  add("cloth", `${CUSHION}quantity`, true);
+  add("fabric", `${CUSHION}quantity`, true);
   return plan;
 }
 

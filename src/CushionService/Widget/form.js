@@ -3,7 +3,7 @@
 import { element } from "./elements.js";
 import { readLength, shownIn } from "./lengths.js";
 
-const GROUPS = ["shape", "making", "cloth"];
+const GROUPS = ["shape", "making", "fabric"];
 
 export class Form {
   #rows = new Map();

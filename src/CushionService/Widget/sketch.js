@@ -1,4 +1,4 @@
-// The layout of one cloth as a drawing: pieces numbered as in the list, waste hatched, told apart without colour.
+// The layout of one fabric as a drawing: pieces numbered as in the list, waste hatched, told apart without colour.
 
 import { drawn, element } from "./elements.js";
 
@@ -12,7 +12,7 @@ export function sketch(layout, pieces, title, id) {
   const turned = layout.length * (ACROSS / layout.width) > TALLEST;
   const scale = (turned ? LOW : ACROSS) / layout.width;
   const [width, height] = turned ? [layout.length * scale, LOW] : [ACROSS, layout.length * scale];
-  // The cloth's length runs up the page, or to the right when it is long.
+  // The fabric's length runs up the page, or to the right when it is long.
   const at = (x, y) => (turned ? [y * scale, x * scale] : [x * scale, height - y * scale]).map((each) => Math.round(each * 100) / 100);
   const hatch = drawn("pattern", { id, width: 6, height: 6, patternUnits: "userSpaceOnUse", patternTransform: "rotate(45)" }, drawn("path", { d: "M0 0V6", class: "hatch" }));
   const numbers = new Map(pieces.map((piece, i) => [piece.id, { piece, number: i + 1 }]));

@@ -5,7 +5,7 @@ import { showNumber } from "./lengths.js";
 export const STRINGS = {
   "shape": "Shape",
   "making": "Making",
-  "cloth": "Cloth and number",
+  "fabric": "Fabric and number",
   "range": "{minimum} to {maximum}",
   "usual": "As usual",
   "optional": "{label} (optional)",

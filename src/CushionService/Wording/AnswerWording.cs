@@ -8,6 +8,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Wording;
 
@@ -75,7 +76,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                 Points = piece.Outline.IsEmpty
                     ? null
                     : [.. piece.Outline.Select(corner => new PointAnswer(Number(corner.X), Number(corner.Y)))],
-                Rotation = ClothNesting.IsMatched(drafting.Fabric(piece), piece) ? Nesting.Rotations.None : piece.Rotations,
+                Rotation = FabricNesting.IsMatched(drafting.Fabric(piece), piece) ? Nesting.Rotations.None : piece.Rotations,
                 Because = Derivation.Of(piece, unit),
                 Marks =
                 [

@@ -4,12 +4,12 @@ using System.Reflection;
 using System.Text.Json;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
-using CushionService.Engine.Comparing;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
 
 namespace CushionService.Wording;
 
-/// <summary>Says in one line what an option changes against the order as given: what is other about the cloth, and what that does.</summary>
+/// <summary>Says in one line what an option changes against the order as given: what is other about the fabric, and what that does.</summary>
 internal static class ChangeWording
 {
     public static string Of(Fabric given, Fabric option, bool separate, Alternative? asGiven, Alternative? tried)
@@ -19,7 +19,7 @@ internal static class ChangeWording
             .. Differences(given, option, ""),
             .. separate ? ["each cushion cut from a length of its own"] : Array.Empty<string>(),
         ];
-        string what = differences.Length == 0 ? "the same cloth" : string.Join(", ", differences);
+        string what = differences.Length == 0 ? "the same fabric" : string.Join(", ", differences);
         return tried is null ? $"{what}: cannot be made"
             : asGiven is null ? $"{what}: can be made, {Lengths(tried)}"
             : $"{what}: {Lengths(tried)} instead of {Lengths(asGiven)}{Difference(asGiven, tried)}";
@@ -31,8 +31,8 @@ internal static class ChangeWording
             alternative
                 .Quotes.SelectMany(quote => quote.Yardages)
                 .GroupBy(yardage => (yardage.Layout.Fabric.Id, yardage.Layout.Fabric.Sold.LengthUnit))
-                .Select(cloth =>
-                    $"{LengthText.Format(cloth.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold), cloth.Key.LengthUnit)} of {cloth.Key.Id}"
+                .Select(fabric =>
+                    $"{LengthText.Format(fabric.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold), fabric.Key.LengthUnit)} of {fabric.Key.Id}"
                 )
         );
 

@@ -15,7 +15,7 @@ internal static class LargeOrders
     public static void Print(FamilyRun run)
     {
         Console.WriteLine(
-            "large: different rectangles of sides 2 1/2 to 30 in, in quarter inches, on cloth 54 in wide, over the area bound"
+            "large: different rectangles of sides 2 1/2 to 30 in, in quarter inches, on fabric 54 in wide, over the area bound"
         );
         Console.WriteLine("  pieces  turns         effort         gap %        ms        steps");
         foreach (int count in new[] { 1_000, 5_000 })

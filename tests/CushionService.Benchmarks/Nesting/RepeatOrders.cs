@@ -4,7 +4,7 @@ using CushionService.Nesting.Solving;
 
 namespace CushionService.Benchmarks.Nesting;
 
-/// <summary>Generated orders on cloth with a repeat, straight and half drop: faces and front boxings lie on their phase.
+/// <summary>Generated orders on fabric with a repeat, straight and half drop: faces and front boxings lie on their phase.
 /// Prints the saving over the rule of thumb. Every layout has passed the audit, phases included.</summary>
 internal static class RepeatOrders
 {
@@ -13,7 +13,7 @@ internal static class RepeatOrders
     public static void Print(FamilyRun run)
     {
         Console.WriteLine(
-            $"repeats: {Orders} orders in quarter inches on cloth 54 in wide, against every aligned cut rounded up to whole repeats"
+            $"repeats: {Orders} orders in quarter inches on fabric 54 in wide, against every aligned cut rounded up to whole repeats"
         );
         Console.WriteLine("  effort     mean saving %   longer than the rule");
         foreach (var effort in run.Efforts.OfType<Effort>().Where(effort => effort != Effort.Thorough || run.Every > 1))

@@ -3,7 +3,7 @@ using CushionService.Nesting;
 namespace CushionService.Benchmarks.Outlines;
 
 /// <summary>Invented orders of one to three kinds of cushion, up to 20 pieces, at least one of them no rectangle: rounds,
-/// bays, tees, wedges and gores with their boxing, on 54 in cloth sold by the eighth of a yard.</summary>
+/// bays, tees, wedges and gores with their boxing, on 54 in fabric sold by the eighth of a yard.</summary>
 internal static class CushionOrders
 {
     private const double Inch = 25_400;

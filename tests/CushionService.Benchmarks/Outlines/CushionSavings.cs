@@ -4,7 +4,7 @@ using CushionService.Nesting.Solving;
 
 namespace CushionService.Benchmarks.Outlines;
 
-/// <summary>The verb <c>outlines-cushions</c>: how much cloth true outlines save on 300 invented orders, and what it costs,
+/// <summary>The verb <c>outlines-cushions</c>: how much fabric true outlines save on 300 invented orders, and what it costs,
 /// beside the same pieces laid as their bounding boxes. Every layout is audited and shown to NetTopologySuite.</summary>
 internal static class CushionSavings
 {
@@ -45,7 +45,7 @@ internal static class CushionSavings
 
             Console.WriteLine(
                 $"{effort, -8} {Orders} orders, {orders.Average(order => order.Pieces.Sum(piece => piece.Quantity)):F1} pieces: "
-                    + $"length saved {100 * used / Orders:F2} %, cloth bought saved {100 * sold / Orders:F2} %, fewer rungs {shorter}, worse {longer}; "
+                    + $"length saved {100 * used / Orders:F2} %, fabric bought saved {100 * sold / Orders:F2} %, fewer rungs {shorter}, worse {longer}; "
                     + $"median {Median(times):F2} ms, nine in ten {Percentile(times, 0.9):F2} ms, processor median {Median(processor):F2} ms; bounding boxes {Median(boxTimes):F2} ms"
             );
         }

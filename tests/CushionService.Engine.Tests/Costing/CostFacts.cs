@@ -3,6 +3,7 @@ using CushionService.Engine.Costing;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Tests.Costing;
 
@@ -79,11 +80,11 @@ public sealed class CostFacts
     }
 
     [Fact]
-    public void Cloth_is_priced_by_what_is_sold_not_by_what_is_laid()
+    public void Fabric_is_priced_by_what_is_sold_not_by_what_is_laid()
     {
         OrderSpecification order = Order(
             KnifeEdge(18, 18, HandSewn),
-            Cloth with
+            Fabric with
             {
                 Price = new ItemPriceSpecification(new Money(18.90m, Dollars), SaleUnit.Yd),
             }

@@ -2,6 +2,7 @@ using CushionService.Engine.Costing;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Tests.Costing;
 
@@ -17,7 +18,7 @@ public sealed class CostShareFacts
         // Sources.Derived: two faces of 19 × 19 and two of 9 × 19 share 1 1/8 yd at 20.00, 22.50, as 19 to 9.
         CushionSpecification wide = KnifeEdge(18, 18, HandSewn),
             narrow = KnifeEdge(8, 18, HandSewn) with { Id = "narrow" };
-        OrderSpecification order = Order(wide, Cloth with { Price = new ItemPriceSpecification(new Money(20, Dollars), SaleUnit.Yd) });
+        OrderSpecification order = Order(wide, Fabric with { Price = new ItemPriceSpecification(new Money(20, Dollars), SaleUnit.Yd) });
         Cost cost = Quote(order with { Currency = Dollars, Cushions = [wide, narrow] }).Cost!;
 
         Assert.Equal(["seat 15.27", "narrow 7.23"], cost.Shares.Select(share => $"{share.Cushion} {share.Amount}"));
@@ -28,7 +29,7 @@ public sealed class CostShareFacts
     {
         OrderSpecification order = Order(
             KnifeEdge(18, 18, HandSewn),
-            Cloth with
+            Fabric with
             {
                 Price = new ItemPriceSpecification(new Money(20, Dollars), SaleUnit.Yd),
             }

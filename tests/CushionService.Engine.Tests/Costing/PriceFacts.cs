@@ -3,7 +3,12 @@ using System.Globalization;
 using CushionService.Engine.Costing;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Costing;
 
@@ -18,7 +23,7 @@ public sealed class PriceFacts
         {
             Fill = new FillSpecification(FillKind.Foam, "foam", 28.8332m, Length.Zero, 0.9m),
         },
-        Cloth with
+        Fabric with
         {
             Sold = ByEighthYard with { Minimum = In(40.5m) },
             Price = At(24, SaleUnit.Yd),

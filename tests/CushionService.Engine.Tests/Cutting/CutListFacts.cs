@@ -1,4 +1,6 @@
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Cutting;
 
@@ -10,9 +12,9 @@ public sealed class CutListFacts
         ["knife-edge 18 × 18"] = Order(KnifeEdge(18, 18, HandSewn)),
         ["knife-edge 18 × 18, zipper in the underside"] = Order(KnifeEdge(18, 18, new ZipperClosure(Side.Bottom, In(0), In(0.75m)))),
         ["envelope 18 × 18, overlap 4, hems 1/2 + 1/2"] = Order(KnifeEdge(18, 18, new EnvelopeClosure(Side.Bottom, In(0.5m), In(4)))),
-        ["box 24 × 22 × 4, zipper with returns 3, wide cloth"] = Order(
+        ["box 24 × 22 × 4, zipper with returns 3, wide fabric"] = Order(
             Boxed(24, 22, 4, BackZipper, BoxingJoins.Back),
-            Cloth with
+            Fabric with
             {
                 Width = In(72),
             }
@@ -46,7 +48,7 @@ public sealed class CutListFacts
         Sources.Derived
     )]
     [InlineData(
-        "box 24 × 22 × 4, zipper with returns 3, wide cloth",
+        "box 24 × 22 × 4, zipper with returns 3, wide fabric",
         "top 25 × 23; bottom 25 × 23; zipper-upper 31 × 3 1/4; zipper-lower 31 × 3 1/4; boxing 63 × 5",
         Sources.Derived
     )]

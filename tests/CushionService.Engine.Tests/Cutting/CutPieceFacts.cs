@@ -2,7 +2,9 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Trimmings;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Cutting;
@@ -41,26 +43,26 @@ public sealed class CutPieceFacts
     [InlineData(Rotations.None)]
     [InlineData(Rotations.HalfTurn)]
     [InlineData(Rotations.QuarterTurns)]
-    public void A_piece_turns_as_its_cloth_allows_and_a_loose_piece_as_it_says(Rotations turns)
+    public void A_piece_turns_as_its_fabric_allows_and_a_loose_piece_as_it_says(Rotations turns)
     {
-        FabricSpecification cloth = Cloth with { Rotations = turns };
+        FabricSpecification fabric = Fabric with { Rotations = turns };
 
-        Assert.All(Drafting.Of(Order(KnifeEdge(18, 18, HandSewn), cloth)).Pieces, piece => Assert.Equal(turns, piece.Rotations));
-        Assert.Equal(turns, Drafting.Of(Order(cloth, Piece("runner", 1, 12, 40))).Pieces[0].Rotations);
-        Assert.Equal(Rotations.None, Drafting.Of(Order(cloth, Piece("runner", 1, 12, 40, Rotations.None))).Pieces[0].Rotations);
+        Assert.All(Drafting.Of(Order(KnifeEdge(18, 18, HandSewn), fabric)).Pieces, piece => Assert.Equal(turns, piece.Rotations));
+        Assert.Equal(turns, Drafting.Of(Order(fabric, Piece("runner", 1, 12, 40))).Pieces[0].Rotations);
+        Assert.Equal(Rotations.None, Drafting.Of(Order(fabric, Piece("runner", 1, 12, 40, Rotations.None))).Pieces[0].Rotations);
     }
 
     [Fact]
     public void A_loose_piece_is_cut_as_ordered_without_an_allowance()
     {
-        CutPiece piece = Drafting.Of(Order(Cloth, Piece("runner", 2, 12.01m, 40))).Pieces[0];
+        CutPiece piece = Drafting.Of(Order(Fabric, Piece("runner", 2, 12.01m, 40))).Pieces[0];
 
         Assert.Equal((In(12.01m), In(40), 2), (piece.Width, piece.Length, piece.Quantity));
         Assert.Equal("12.01 in by 40 in, as ordered", Derivation.Of(piece, LengthUnit.Inch));
     }
 
     [Fact]
-    public void Each_part_is_cut_from_its_own_cloth()
+    public void Each_part_is_cut_from_its_own_fabric()
     {
         OrderSpecification order = Order(
             Boxed(17, 15, 2, HandSewn) with
@@ -69,7 +71,7 @@ public sealed class CutPieceFacts
                 Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m)),
             }
         );
-        order = order with { Fabrics = [.. new[] { "linen", "lining", "trim", "webbing" }.Select(id => Cloth with { Id = id })] };
+        order = order with { Fabrics = [.. new[] { "linen", "lining", "trim", "webbing" }.Select(id => Fabric with { Id = id })] };
 
         Assert.Equal(
             ["top of linen", "bottom of lining", "front of trim", "right of trim", "back of trim", "left of trim", "handle of webbing"],

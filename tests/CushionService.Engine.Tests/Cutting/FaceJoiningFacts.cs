@@ -2,20 +2,22 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Cutting;
 
-/// <summary>Faces that are wider than their cloth. Sources.Practice: joins stand away from the front's centre.</summary>
+/// <summary>Faces that are wider than their fabric. Sources.Practice: joins stand away from the front's centre.</summary>
 public sealed class FaceJoiningFacts
 {
     private static readonly CushionSpecification Bench = Boxed(72, 60, 3, HandSewn);
     private static readonly CushionSpecification Joined = Bench with { Trim = new TrimSpecification { FaceJoins = FaceJoins.Allow } };
 
     [Fact]
-    public void A_face_wider_than_the_cloth_is_refused_unless_it_may_be_joined()
+    public void A_face_wider_than_the_fabric_is_refused_unless_it_may_be_joined()
     {
-        Assert.Contains(Drafting.Of(Order(Bench)).Violations, violation => violation.Code == "wider-than-cloth");
+        Assert.Contains(Drafting.Of(Order(Bench)).Violations, violation => violation.Code == "wider-than-fabric");
         Assert.Empty(Drafting.Of(Order(Joined)).Violations);
     }
 
@@ -32,21 +34,21 @@ public sealed class FaceJoiningFacts
     }
 
     [Fact]
-    public void Cloth_that_may_be_railroaded_needs_no_join()
+    public void Fabric_that_may_be_railroaded_needs_no_join()
     {
-        // 4.8, Sources.Practice: turned, the cloth's width limits the depth instead of the width.
+        // 4.8, Sources.Practice: turned, the fabric's width limits the depth instead of the width.
         CushionSpecification shallow = Joined with
         {
             Outline = new Engine.Specifications.Outlines.RectangleOutline(In(72), In(40)),
         };
-        Drafting railroaded = Drafting.Of(Order(shallow, Cloth with { Rotations = Rotations.QuarterTurns }));
+        Drafting railroaded = Drafting.Of(Order(shallow, Fabric with { Rotations = Rotations.QuarterTurns }));
 
         Assert.Contains(railroaded.Pieces, piece => piece.Part == "top");
         Assert.DoesNotContain(railroaded.Warnings, warning => warning.Code == "joined-face");
     }
 
     [Fact]
-    public void No_join_meets_the_centre_and_every_panel_fits_the_cloth()
+    public void No_join_meets_the_centre_and_every_panel_fits_the_fabric()
     {
         for (var width = 54; width <= 240; width++)
         {

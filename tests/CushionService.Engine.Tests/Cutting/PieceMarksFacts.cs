@@ -3,6 +3,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Cutting;
 
@@ -40,7 +41,7 @@ public sealed class PieceMarksFacts
     [Fact]
     public void A_strap_is_folded_at_the_quarters_and_turned_in_half_an_inch_at_each_end()
     {
-        // Sources.Practice: 4 × 10 in of cloth makes a strap of 1 × 9 in.
+        // Sources.Practice: 4 × 10 in of fabric makes a strap of 1 × 9 in.
         CutPiece strap = Piece(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Handle = Strap }, "handle");
         PieceMark[] folds = [.. PieceMarks.Of(strap, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.FoldLine)];
 

@@ -27,7 +27,7 @@ public sealed class StripPiecingFacts
     }
 
     [Fact]
-    public void Cloth_no_wider_than_two_seams_makes_no_strip() =>
+    public void Fabric_no_wider_than_two_seams_makes_no_strip() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => StripPiecing.PiecesFor(In(10), In(1), Seam));
 
     [Fact]
@@ -42,14 +42,14 @@ public sealed class StripPiecingFacts
     [InlineData(2, 70, 2, 54)]
     [InlineData(5, 100, 5, 36)]
     [InlineData(0.5, 200, 0.5, 30)]
-    public void No_join_stands_in_the_middle_third_of_the_front_where_the_cloth_allows_it(
+    public void No_join_stands_in_the_middle_third_of_the_front_where_the_fabric_allows_it(
         double left,
         double front,
         double right,
         int width
     )
     {
-        // Sources.Practice. It does not allow it where even a third of the front is wider than the cloth.
+        // Sources.Practice. It does not allow it where even a third of the front is wider than the fabric.
         ImmutableArray<StripStretch> strip = Sides((decimal)left, (decimal)front, (decimal)right);
         ImmutableArray<Length> joins = StripPiecing.Joins(strip, In(width), Seam);
         Length from = In((decimal)(left + (front / 3))),
@@ -70,7 +70,7 @@ public sealed class StripPiecingFacts
     [InlineData(19, 24, 19, 54)]
     [InlineData(30, 36, 30, 45)]
     [InlineData(30, 40, 30, 54)]
-    public void Joins_stand_on_the_sides_away_from_the_corners_where_the_cloth_reaches_round_the_front(
+    public void Joins_stand_on_the_sides_away_from_the_corners_where_the_fabric_reaches_round_the_front(
         double left,
         double front,
         double right,
@@ -84,8 +84,8 @@ public sealed class StripPiecingFacts
         );
     }
 
-    // Sources.Practice: a matched front is whole, by itself with seams at the front corners where the cloth reaches no further. One side
-    // and the front are wider than the cloth here, so that two pieces would be joined in the front.
+    // Sources.Practice: a matched front is whole, by itself with seams at the front corners where the fabric reaches no further. One side
+    // and the front are wider than the fabric here, so that two pieces would be joined in the front.
     [Theory]
     [InlineData(44, 13, 61)]
     [InlineData(49, 15, 64)]
@@ -93,7 +93,7 @@ public sealed class StripPiecingFacts
         Assert.Equal([In(first), In(second)], StripPiecing.Joins(Sides(15, front, 15), In(51.9375m), Seam).AsEnumerable());
 
     [Fact]
-    public void Any_strip_on_any_cloth_is_covered_without_a_piece_too_long()
+    public void Any_strip_on_any_fabric_is_covered_without_a_piece_too_long()
     {
         var random = new Random(92);
         for (var i = 0; i < 3000; i++)

@@ -2,10 +2,11 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Cutting;
 
-/// <summary>How wide and how long a welt is cut, and the cloth that it takes.</summary>
+/// <summary>How wide and how long a welt is cut, and the fabric that it takes.</summary>
 public sealed class WeltFacts
 {
     private static readonly Length Eighth = In(0.125m);
@@ -120,7 +121,7 @@ public sealed class WeltFacts
         Assert.Equal(0.057, 1 - (double)(taught.In(LengthUnit.Inch) / spacing.In(LengthUnit.Inch)), 0.0005);
     }
 
-    // Yards of strip that a yard of cloth gives at most, by area. Sources.Derived: 36 × Fw / w / 36.
+    // Yards of strip that a yard of fabric gives at most, by area. Sources.Derived: 36 × Fw / w / 36.
     [Theory]
     [InlineData(1, 36.0, 45.0, 48.0, 54.0, 60.0)]
     [InlineData(1.25, 28.8, 36.0, 38.4, 43.2, 48.0)]
@@ -136,7 +137,7 @@ public sealed class WeltFacts
         {
             Assert.Equal(yards[i], widths[i] / strip, 0.051);
             WeltSupply bias = BiasSupply.For(In(36 * (decimal)(0.85 * yards[i])), In((decimal)strip), In(widths[i]), Eighth);
-            double given = bias.Supplied.Nanometres * In((decimal)strip).Nanometres / (double)bias.Cloth.SquareNanometres;
+            double given = bias.Supplied.Nanometres * In((decimal)strip).Nanometres / (double)bias.Fabric.SquareNanometres;
             Assert.InRange(given, 0.75, 1.0);
         }
     }
@@ -145,7 +146,7 @@ public sealed class WeltFacts
     [InlineData(1.5, 29.0, 35.0, 39.0)]
     [InlineData(2, 21.6, 26.1, 29.1)]
     [InlineData(1.75, 24.1, 29.1, 32.4)]
-    public void Strips_joined_on_the_slant_from_a_yard_of_cloth(double strip, params double[] yards)
+    public void Strips_joined_on_the_slant_from_a_yard_of_fabric(double strip, params double[] yards)
     {
         // Sources.Derived: n = ⌊36 / w⌋ strips, n Fw − (n − 1) w.
         int[] widths = [45, 54, 60];
@@ -164,7 +165,7 @@ public sealed class WeltFacts
     }
 
     [Fact]
-    public void A_square_that_fits_its_cloth_is_not_broken_up_into_many_small_ones()
+    public void A_square_that_fits_its_fabric_is_not_broken_up_into_many_small_ones()
     {
         // Sources.Practice: each further square is a join more. Ten squares of 6 7/8 in would save an eighth of a yard here.
         WeltSupply supply = BiasSupply.For(In(252), In(1.5m), In(45), Eighth);
@@ -174,7 +175,7 @@ public sealed class WeltFacts
     }
 
     [Fact]
-    public void Much_welt_on_narrow_cloth_is_cut_in_several_squares_that_fit_it()
+    public void Much_welt_on_narrow_fabric_is_cut_in_several_squares_that_fit_it()
     {
         WeltSupply supply = BiasSupply.For(In(3000), In(1.5m), In(54), Eighth);
 
@@ -184,7 +185,7 @@ public sealed class WeltFacts
     }
 
     [Fact]
-    public void Very_much_welt_on_very_narrow_cloth_is_cut_in_whole_strips()
+    public void Very_much_welt_on_very_narrow_fabric_is_cut_in_whole_strips()
     {
         WeltSupply supply = BiasSupply.For(In(4000), In(2), In(6), Eighth);
 

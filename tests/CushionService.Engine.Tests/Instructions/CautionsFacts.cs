@@ -1,6 +1,8 @@
 using CushionService.Engine.Instructions;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Instructions;
 
@@ -52,7 +54,7 @@ public sealed class CautionsFacts
 
     [Fact]
     public void Plain_cutting_still_has_blades_and_irons() =>
-        Assert.Equal(["blades-and-irons"], Codes(Order(Cloth, Piece("runner", 1, 12, 40))));
+        Assert.Equal(["blades-and-irons"], Codes(Order(Fabric, Piece("runner", 1, 12, 40))));
 
     private static string[] Codes(OrderSpecification order) => [.. Cautions.For(order).Select(caution => caution.Code)];
 }

@@ -4,7 +4,11 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Trimmings;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Instructions;
@@ -189,7 +193,7 @@ public sealed class ConstructionStepFacts
     }
 
     [Fact]
-    public void One_way_cloth_on_a_waterfall_and_foam_that_does_not_go_in_are_warned_of()
+    public void One_way_fabric_on_a_waterfall_and_foam_that_does_not_go_in_are_warned_of()
     {
         CushionSpecification waterfall = Boxed(24, 20, 4, HandSewn) with { Construction = Construction.Waterfall };
         CushionSpecification tight = Boxed(20, 20, 4, new HandSewnClosure(Side.Back)) with
@@ -200,7 +204,9 @@ public sealed class ConstructionStepFacts
 
         Assert.Equal(
             ["print-inverted"],
-            Drafting.Of(Order(waterfall, Cloth with { OneWay = true, Rotations = Rotations.None })).Warnings.Select(warning => warning.Code)
+            Drafting
+                .Of(Order(waterfall, Fabric with { OneWay = true, Rotations = Rotations.None }))
+                .Warnings.Select(warning => warning.Code)
         );
         Assert.Equal(["opening-too-small"], Drafting.Of(Order(tight)).Warnings.Select(warning => warning.Code));
         Assert.Empty(Drafting.Of(Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back) with { Fill = Foam })).Warnings);
@@ -221,7 +227,7 @@ public sealed class ConstructionStepFacts
     }
 
     [Fact]
-    public void An_inner_cover_is_the_same_again_of_its_own_cloth_and_is_filled_first()
+    public void An_inner_cover_is_the_same_again_of_its_own_fabric_and_is_filled_first()
     {
         // Sources.FieldOfficer
         CushionSpecification cushion = KnifeEdge(18, 18, BackZipper with { Return = Length.Zero }) with
@@ -229,7 +235,7 @@ public sealed class ConstructionStepFacts
             Fill = new FillSpecification(FillKind.Loose, "feather", 52, Length.Zero, 0.9m),
             Fabrics = new FabricRoles("main", "main", "main", "main") { InnerCover = "calico" },
         };
-        OrderSpecification order = Order(cushion) with { Fabrics = [Cloth, Cloth with { Id = "calico" }] };
+        OrderSpecification order = Order(cushion) with { Fabrics = [Fabric, Fabric with { Id = "calico" }] };
 
         Assert.Equal("top 19 × 19; bottom 19 × 19; inner-top 19 × 19; inner-bottom 19 × 19", CutList(order));
         Assert.Equal(["main", "main", "calico", "calico"], Drafting.Of(order).Pieces.Select(piece => piece.Fabric));

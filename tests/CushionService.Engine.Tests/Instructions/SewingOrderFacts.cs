@@ -1,6 +1,9 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Instructions;
 
@@ -53,10 +56,10 @@ public sealed class SewingOrderFacts
         );
 
     [Fact]
-    public void Cloth_that_shrinks_is_washed_first() =>
+    public void Fabric_that_shrinks_is_washed_first() =>
         Assert.StartsWith(
             "Wash, dry and press",
-            Quote(Order(KnifeEdge(18, 18, HandSewn), Cloth with { WidthShrinkage = Percent(2) })).Steps[0].Text,
+            Quote(Order(KnifeEdge(18, 18, HandSewn), Fabric with { WidthShrinkage = Percent(2) })).Steps[0].Text,
             StringComparison.Ordinal
         );
 

@@ -2,6 +2,7 @@ using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Tests.Layouts;
 
@@ -27,7 +28,7 @@ public sealed class RepeatFacts
     {
         // Sources.Derived; Sources.HalfDrop for the columns.
         var repeat = new RepeatSpecification(In(12), In(9), drop);
-        ClothLayout layout = OneTop(14, 14, 5, repeat).Yardages[0].Layout;
+        FabricLayout layout = OneTop(14, 14, 5, repeat).Yardages[0].Layout;
 
         Assert.All(
             layout.Placements,
@@ -49,7 +50,7 @@ public sealed class RepeatFacts
     {
         // The strip's seam line lies half a depth below the face's centre: both at the same phase of the repeat, across and along.
         var repeat = new RepeatSpecification(In(12), In(9), DropKind.Straight);
-        ClothLayout layout = Quote(Order(Boxed(14, 14, 3, HandSewn), Cloth with { Repeat = repeat })).Yardages[0].Layout;
+        FabricLayout layout = Quote(Order(Boxed(14, 14, 3, HandSewn), Fabric with { Repeat = repeat })).Yardages[0].Layout;
         LaidPiece face = layout.Placements.First(laid => laid.Piece.Part == "top"),
             front = layout.Placements.Single(laid => laid.Piece.Part == "front");
         Length faceSeam = face.Y + In(0.5m),
@@ -70,11 +71,11 @@ public sealed class RepeatFacts
     public void A_strip_that_no_motif_can_lie_right_for_is_laid_unmatched_with_a_warning()
     {
         // The motif stands on the centre line of 54 in; the strip of 46 in with the front near its left end would reach past the selvedge.
-        FabricSpecification cloth = Cloth with
+        FabricSpecification fabric = Fabric with
         {
             Repeat = new RepeatSpecification(In(12), In(60), DropKind.Straight),
         };
-        OrderSpecification order = Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), cloth);
+        OrderSpecification order = Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), fabric);
         Violation warning = Assert.Single(Drafting.Of(order).Warnings);
 
         Assert.Equal("not-matched", warning.Code);
@@ -86,12 +87,12 @@ public sealed class RepeatFacts
     public void A_face_that_fits_only_when_it_is_turned_is_laid_unmatched()
     {
         // Matching forbids the turn, so it gives way, with a warning.
-        FabricSpecification cloth = Cloth with
+        FabricSpecification fabric = Fabric with
         {
             Rotations = Nesting.Rotations.QuarterTurns,
             Repeat = new RepeatSpecification(In(12), null, DropKind.Straight),
         };
-        OrderSpecification order = Order(KnifeEdge(60, 20, HandSewn), cloth);
+        OrderSpecification order = Order(KnifeEdge(60, 20, HandSewn), fabric);
 
         Assert.All(Drafting.Of(order).Warnings, warning => Assert.Equal("not-matched", warning.Code));
         Assert.All(Quote(order).Yardages[0].Layout.Placements, laid => Assert.Equal(In(21), laid.Width));
@@ -102,10 +103,10 @@ public sealed class RepeatFacts
     {
         // Sources.HalfDrop: a face two columns wider starts a column earlier, where the motif stands half a repeat lower.
         var repeat = new RepeatSpecification(In(12), In(9), DropKind.Half);
-        OrderSpecification order = Order(KnifeEdge(10, 10, HandSewn), Cloth with { Repeat = repeat });
+        OrderSpecification order = Order(KnifeEdge(10, 10, HandSewn), Fabric with { Repeat = repeat });
         order = order with { Cushions = [order.Cushions[0], KnifeEdge(28, 10, HandSewn) with { Id = "wide" }] };
 
-        ClothLayout layout = Quote(order).Yardages[0].Layout;
+        FabricLayout layout = Quote(order).Yardages[0].Layout;
         Assert.All(
             layout.Placements,
             laid =>
@@ -118,7 +119,7 @@ public sealed class RepeatFacts
         );
     }
 
-    // The underside is of another cloth, so that only the tops are matched.
+    // The underside is of another fabric, so that only the tops are matched.
     private static Quote OneTop(decimal width, decimal depth, int quantity, RepeatSpecification repeat)
     {
         CushionSpecification cushion = KnifeEdge(width, depth, HandSewn) with
@@ -126,6 +127,6 @@ public sealed class RepeatFacts
             Quantity = quantity,
             Fabrics = new FabricRoles("main", "lining", "main", "main"),
         };
-        return Quote(Order(cushion) with { Fabrics = [Cloth with { Repeat = repeat }, Cloth with { Id = "lining" }] });
+        return Quote(Order(cushion) with { Fabrics = [Fabric with { Repeat = repeat }, Fabric with { Id = "lining" }] });
     }
 }

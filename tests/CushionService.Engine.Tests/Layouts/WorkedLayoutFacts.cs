@@ -1,6 +1,6 @@
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Layouts;
@@ -33,7 +33,7 @@ public sealed class WorkedLayoutFacts
     public void A_box_in_six_pieces_takes_at_most_the_hand_layout_and_at_least_its_area(Rotations turns)
     {
         // Sources.Derived: area 1671.5 in² on 54 in is at least 30.9537 in; by hand 23 + 5 + 5 + 3 1/4 + 3 1/4 = 39 1/2 in.
-        Yardage yardage = Quote(Order(Cloth with { Rotations = turns }, Box) with { Effort = Effort.Standard }).Yardages[0];
+        Yardage yardage = Quote(Order(Fabric with { Rotations = turns }, Box) with { Effort = Effort.Standard }).Yardages[0];
         decimal bound = yardage.Layout.LowerBound.In(LengthUnit.Inch);
 
         Assert.Equal(1671.5, yardage.Layout.Covered.In(LengthUnit.Inch));
@@ -46,20 +46,20 @@ public sealed class WorkedLayoutFacts
     [Fact]
     public void The_same_box_takes_at_most_11_tenths_of_a_metre() =>
         Assert.InRange(
-            Quote(Order(Cloth with { Sold = new SaleRule(SaleUnit.M, Mm(100), Length.Zero) }, Box)).Yardages[0].SoldUnits,
+            Quote(Order(Fabric with { Sold = new SaleRule(SaleUnit.M, Mm(100), Length.Zero) }, Box)).Yardages[0].SoldUnits,
             0.8m,
             1.1m
         );
 
     [Fact]
-    public void A_piece_wider_than_the_cloth_is_laid_where_it_may_turn_and_is_a_violation_elsewhere()
+    public void A_piece_wider_than_the_fabric_is_laid_where_it_may_turn_and_is_a_violation_elsewhere()
     {
-        FabricSpecification railroaded = Cloth with { Rotations = Rotations.QuarterTurns };
+        FabricSpecification railroaded = Fabric with { Rotations = Rotations.QuarterTurns };
 
         Assert.Equal(In(60), Quote(Order(railroaded, Piece("bench", 1, 60, 20))).Yardages[0].Layout.Length);
         Assert.Equal(
-            "wider-than-cloth",
-            Assert.Single(Engine.Quoting.Drafting.Of(Order(Cloth, Piece("bench", 1, 60, 20))).Violations).Code
+            "wider-than-fabric",
+            Assert.Single(Engine.Quoting.Drafting.Of(Order(Fabric, Piece("bench", 1, 60, 20))).Violations).Code
         );
     }
 }

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Tests.Materials;
 
@@ -11,14 +13,14 @@ public sealed class BillOfMaterialsFacts
     private static readonly Currency Dollars = new("USD");
 
     [Fact]
-    public void A_zippered_foam_box_takes_cloth_foam_chain_and_thread()
+    public void A_zippered_foam_box_takes_fabric_foam_chain_and_thread()
     {
         OrderSpecification order = Order(
             Boxed(24, 22, 4, BackZipper, BoxingJoins.Back) with
             {
                 Fill = Foam,
             },
-            Cloth with
+            Fabric with
             {
                 Width = In(72),
             }
@@ -105,8 +107,8 @@ public sealed class BillOfMaterialsFacts
     }
 
     [Fact]
-    public void An_order_of_loose_pieces_takes_cloth_alone() =>
-        Assert.Equal(MaterialKind.Fabric, Assert.Single(Quote(Order(Cloth, Piece("runner", 2, 12, 40))).Materials).Kind);
+    public void An_order_of_loose_pieces_takes_fabric_alone() =>
+        Assert.Equal(MaterialKind.Fabric, Assert.Single(Quote(Order(Fabric, Piece("runner", 2, 12, 40))).Materials).Kind);
 
     private static ImmutableArray<Material> Bill(CushionSpecification cushion, string priced, SaleUnit per) =>
         Quote(

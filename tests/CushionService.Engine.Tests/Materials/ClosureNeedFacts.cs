@@ -2,6 +2,9 @@ using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Tests.Materials;
 
@@ -118,7 +121,7 @@ public sealed class ClosureNeedFacts
 
     private static CushionSpecification Box => Boxed(24, 22, 4, BackZipper, BoxingJoins.Back);
 
-    private static FabricSpecification Wide => Cloth with { Width = In(72) };
+    private static FabricSpecification Wide => Fabric with { Width = In(72) };
 
     private static StockSpecification[] Closed(string lengths) =>
         [

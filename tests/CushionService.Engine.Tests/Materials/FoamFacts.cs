@@ -2,7 +2,9 @@ using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Materials;
@@ -175,6 +177,6 @@ public sealed class FoamFacts
 
     private static Material Foam(OrderSpecification order) =>
         Trade
-            .Quote(order with { Fabrics = [Cloth with { Width = In(118) }] })
+            .Quote(order with { Fabrics = [Fabric with { Width = In(118) }] })
             .Materials.Single(material => material.Kind == MaterialKind.Foam);
 }

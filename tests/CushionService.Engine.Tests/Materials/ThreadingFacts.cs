@@ -2,6 +2,7 @@ using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Materials;
 
@@ -90,7 +91,7 @@ public sealed class ThreadingFacts
         // Sources.Derived: both faces 2 × 92, two joins of 5, the zipper's two tapes 2 × 30.
         CushionSpecification box = Boxed(24, 22, 4, BackZipper, BoxingJoins.Back);
 
-        Assert.Equal(In(254), Threading.Stitching(box, Drafting.Of(Order(box, Cloth with { Width = In(72) })).Patterns[0]));
+        Assert.Equal(In(254), Threading.Stitching(box, Drafting.Of(Order(box, Fabric with { Width = In(72) })).Patterns[0]));
     }
 
     [Fact]

@@ -1,7 +1,9 @@
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Tests.Materials;
 
@@ -88,6 +90,6 @@ public sealed class WrappingFacts
 
     private static Material Batting(CushionSpecification cushion, params StockSpecification[] stocks) =>
         Trade
-            .Quote(Order(cushion, Cloth with { Width = In(118) }) with { Stocks = [.. stocks] })
+            .Quote(Order(cushion, Fabric with { Width = In(118) }) with { Stocks = [.. stocks] })
             .Materials.Single(material => material.Kind == MaterialKind.Batting);
 }

@@ -39,7 +39,7 @@ public sealed class LengthFacts
     [InlineData(54, "137.16")]
     [InlineData(60, "152.4")]
     [InlineData(118, "299.72")]
-    public void Usual_widths_of_cloth_in_centimetres(int inches, string centimetres) =>
+    public void Usual_widths_of_fabric_in_centimetres(int inches, string centimetres) =>
         Assert.Equal(decimal.Parse(centimetres), In(inches).In(LengthUnit.Centimetre));
 
     [Theory]

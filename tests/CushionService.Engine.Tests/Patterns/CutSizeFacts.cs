@@ -3,7 +3,9 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Patterns;
 
@@ -189,7 +191,7 @@ public sealed class CutSizeFacts
 
     private static CutPiece Cut(CushionSpecification cushion, string part)
     {
-        OrderSpecification order = Order(cushion, Cloth with { Width = In(118) });
+        OrderSpecification order = Order(cushion, Fabric with { Width = In(118) });
         return Drafting
             .Of(order with { Workroom = order.Workroom with { CuttingStep = Mm(0.01m) } })
             .Pieces.First(piece => piece.Part == part);

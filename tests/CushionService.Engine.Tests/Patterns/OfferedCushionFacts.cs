@@ -5,6 +5,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Tests.Patterns;
@@ -14,7 +15,7 @@ public sealed class OfferedCushionFacts
 {
     private const int Cushions = 6000;
 
-    private static readonly FabricSpecification Wide = Cloth with { Width = In(118) };
+    private static readonly FabricSpecification Wide = Fabric with { Width = In(118) };
 
     [Fact]
     public void Every_combination_closes_and_is_cut_no_smaller_than_its_outline_and_allowances()

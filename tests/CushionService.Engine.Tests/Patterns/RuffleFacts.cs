@@ -3,6 +3,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Patterns;
 
@@ -25,7 +26,7 @@ public sealed class RuffleFacts
     }
 
     [Fact]
-    public void Medium_fullness_takes_21_inches_of_54_inch_cloth()
+    public void Medium_fullness_takes_21_inches_of_54_inch_fabric()
     {
         // Sources.Derived: 3 strips of 2 × 3 + 2 × 1/2 = 7 in.
         Assert.Equal(

@@ -2,6 +2,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 
 namespace CushionService.Engine.Tests.Patterns;
 

@@ -1,6 +1,8 @@
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Tests.Patterns;
 

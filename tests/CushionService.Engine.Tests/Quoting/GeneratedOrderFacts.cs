@@ -4,6 +4,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 
 namespace CushionService.Engine.Tests.Quoting;
 
@@ -79,9 +80,9 @@ public sealed class GeneratedOrderFacts
     {
         foreach (Yardage yardage in quote.Yardages)
         {
-            ClothLayout layout = yardage.Layout;
+            FabricLayout layout = yardage.Layout;
             SaleRule rule = layout.Fabric.Sold;
-            Length needed = ClothSale.Needed(layout.Fabric, layout.Length);
+            Length needed = FabricSale.Needed(layout.Fabric, layout.Length);
 
             LayoutCheck.Passes(layout, quote.Drafting);
             Assert.True(Length.Zero < layout.LowerBound && layout.LowerBound <= layout.Length, "The bound is above the layout.");
@@ -89,7 +90,7 @@ public sealed class GeneratedOrderFacts
             Assert.Equal(0, yardage.Sold.Nanometres % rule.Step.Nanometres);
             Assert.True(yardage.Sold - needed < rule.Step || yardage.Sold == rule.Least, "More than a step too much is sold.");
             Assert.True(
-                !layout.ProvenMinimal || ClothSale.Sold(layout.Fabric, layout.LowerBound) == yardage.Sold,
+                !layout.ProvenMinimal || FabricSale.Sold(layout.Fabric, layout.LowerBound) == yardage.Sold,
                 "The proof of the least does not hold."
             );
         }

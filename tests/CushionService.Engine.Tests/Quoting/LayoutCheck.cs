@@ -3,7 +3,7 @@ using CushionService.Engine.Geometry;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Quoting;
@@ -11,7 +11,7 @@ namespace CushionService.Engine.Tests.Quoting;
 /// <summary>What a cutter would check of a layout with a tape measure; it shares no code with the search or its audit.</summary>
 internal static class LayoutCheck
 {
-    public static void Passes(ClothLayout layout, Drafting drafting)
+    public static void Passes(FabricLayout layout, Drafting drafting)
     {
         CutPiece[] demanded = [.. drafting.Pieces.Where(piece => piece.Fabric == layout.Fabric.Id)];
         foreach (CutPiece piece in demanded)
@@ -25,7 +25,7 @@ internal static class LayoutCheck
         Assert.Equal(demanded.Sum(piece => piece.Quantity), layout.Placements.Length);
         foreach (LaidPiece laid in layout.Placements)
         {
-            LiesOnTheCloth(laid, layout);
+            LiesOnTheFabric(laid, layout);
             TurnsAsAllowed(laid, layout.Fabric);
             MatchesTheRepeat(laid, layout.Fabric, layout.MotifStart);
         }
@@ -36,13 +36,13 @@ internal static class LayoutCheck
         Assert.InRange(layout.Used, 0, 1);
     }
 
-    private static void LiesOnTheCloth(LaidPiece laid, ClothLayout layout)
+    private static void LiesOnTheFabric(LaidPiece laid, FabricLayout layout)
     {
         bool turned = laid.Turn is 90 or 270;
         Assert.Equal(turned ? (laid.Piece.Length, laid.Piece.Width) : (laid.Piece.Width, laid.Piece.Length), (laid.Width, laid.Length));
         Assert.True(
             laid.X >= Length.Zero && laid.Y >= Length.Zero && laid.X + laid.Width <= layout.Fabric.UsableWidth,
-            $"{laid.Piece.Id} lies beyond the cloth."
+            $"{laid.Piece.Id} lies beyond the fabric."
         );
     }
 
@@ -55,14 +55,14 @@ internal static class LayoutCheck
             _ => [0, 90, 180, 270],
         };
         Assert.Contains(laid.Turn, allowed);
-        Assert.True(!fabric.OneWay || laid.Turn == 0, $"{laid.Piece.Id} is turned on one-way cloth.");
+        Assert.True(!fabric.OneWay || laid.Turn == 0, $"{laid.Piece.Id} is turned on one-way fabric.");
     }
 
     // The matching point lies on a motif: one stands on the centre line where the layout says, and every repeat from there. On a grid of
     // micrometres both ends are rounded.
     private static void MatchesTheRepeat(LaidPiece laid, FabricSpecification fabric, Length start)
     {
-        if (fabric.Repeat is not { } repeat || laid.Piece.Panel?.Match is not { } match || !ClothNesting.IsMatched(fabric, laid.Piece))
+        if (fabric.Repeat is not { } repeat || laid.Piece.Panel?.Match is not { } match || !FabricNesting.IsMatched(fabric, laid.Piece))
         {
             return;
         }
@@ -84,7 +84,7 @@ internal static class LayoutCheck
         Assert.InRange(Math.Abs(along - (row * repeat.Length.Nanometres)), 0, Rounding);
     }
 
-    private static void NothingOverlaps(ClothLayout layout)
+    private static void NothingOverlaps(FabricLayout layout)
     {
         for (var i = 0; i < layout.Placements.Length; i++)
         {

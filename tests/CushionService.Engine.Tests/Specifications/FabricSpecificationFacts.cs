@@ -1,5 +1,6 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Tests.Specifications;
 
@@ -18,23 +19,23 @@ public sealed class FabricSpecificationFacts
         string source
     )
     {
-        FabricSpecification cloth = Cloth with
+        FabricSpecification fabric = Fabric with
         {
             Width = In((decimal)width),
             Selvedge = In((decimal)selvedge),
             WidthShrinkage = Percent(shrinkage),
         };
 
-        Assert.Equal(decimal.Parse(usable), cloth.UsableWidth.In(LengthUnit.Inch));
+        Assert.Equal(decimal.Parse(usable), fabric.UsableWidth.In(LengthUnit.Inch));
     }
 
     [Fact]
     public void Usable_width_is_never_rounded_up()
     {
-        FabricSpecification cloth = Cloth with { Width = Length.FromNanometres(100_000_001), WidthShrinkage = Fraction.Of(1, 3) };
+        FabricSpecification fabric = Fabric with { Width = Length.FromNanometres(100_000_001), WidthShrinkage = Fraction.Of(1, 3) };
 
-        Assert.Equal(66_666_667, cloth.UsableWidth.Nanometres);
-        Assert.Equal(66_666_666, (cloth with { Width = Length.FromNanometres(100_000_000) }).UsableWidth.Nanometres);
+        Assert.Equal(66_666_667, fabric.UsableWidth.Nanometres);
+        Assert.Equal(66_666_666, (fabric with { Width = Length.FromNanometres(100_000_000) }).UsableWidth.Nanometres);
     }
 
     [Theory]

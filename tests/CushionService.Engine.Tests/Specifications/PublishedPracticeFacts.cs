@@ -4,7 +4,9 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Specifications;
 
@@ -107,9 +109,9 @@ public sealed class PublishedPracticeFacts
     [Theory]
     [InlineData(0.5, 3, Sources.NewDressmaker)]
     [InlineData(0.25, 2, Sources.NewDressmaker)]
-    public void A_ruffle_s_fullness_is_that_of_its_cloth(double depth, int fullness, string source)
+    public void A_ruffle_s_fullness_is_that_of_its_fabric(double depth, int fullness, string source)
     {
-        // Very soft sheer about 3, cloth with some body about 2.
+        // Very soft sheer about 3, fabric with some body about 2.
         var ruffle = new RuffleSpecification([EdgingPlace.Top], Fraction.Of(fullness, 1), In((decimal)depth), RuffleLining.Folded);
         Pattern pattern = Drafting.Of(Order(KnifeEdge(10, 6, HandSewn) with { Trim = new TrimSpecification { Edging = ruffle } })).Patterns[
             0

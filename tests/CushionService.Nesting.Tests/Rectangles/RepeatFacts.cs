@@ -2,7 +2,7 @@ using CushionService.Nesting.Solving;
 
 namespace CushionService.Nesting.Tests.Rectangles;
 
-/// <summary>Cloth with a repeat. That every aligned copy lies on its phase is the audit's business, which every layout passes.</summary>
+/// <summary>Fabric with a repeat. That every aligned copy lies on its phase is the audit's business, which every layout passes.</summary>
 public sealed class RepeatFacts
 {
     [Fact]

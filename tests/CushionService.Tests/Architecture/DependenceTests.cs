@@ -71,7 +71,7 @@ public sealed class DependenceTests
 
     [Theory]
     [InlineData(typeof(QuotePipeline), "CushionService.Engine.Costing.Cost")]
-    [InlineData(typeof(QuotePipeline), "CushionService.Engine.Layouts.ClothNesting")]
+    [InlineData(typeof(QuotePipeline), "CushionService.Engine.Layouts.FabricNesting")]
     [InlineData(typeof(Drafting), "CushionService.Engine.Patterns.Constructions")]
     public void What_a_method_s_body_calls_is_seen(Type user, string used) =>
         Assert.Contains(Nested(user).SelectMany(UsedTypes.Of), type => type.FullName == used);

@@ -35,7 +35,7 @@ public sealed class WhatIfTests(RunningService service) : IClassFixture<RunningS
     [InlineData("quotes")]
     [InlineData("validations")]
     [InlineData("comparisons")]
-    public async Task Cloth_on_hand_belongs_to_a_fit(string call) =>
+    public async Task Fabric_on_hand_belongs_to_a_fit(string call) =>
         Assert.Contains("/fabrics/0/onHand not-applicable", await FaultsAsync(call, WhatIfOrders.OnHand(1)));
 
     [Fact]
@@ -52,7 +52,7 @@ public sealed class WhatIfTests(RunningService service) : IClassFixture<RunningS
         JsonObject compared = WhatIfOrders.Compared(1),
             onHand = WhatIfOrders.OnHand(1);
         compared["candidates"]![0]!["fabric"] = "silk";
-        compared["candidates"]!.AsArray().Add(new JsonObject { ["fabric"] = "cloth-1" });
+        compared["candidates"]!.AsArray().Add(new JsonObject { ["fabric"] = "fabric-1" });
         onHand["fabrics"]![0]!["onHand"]![0]!["width"] = "2000 in";
         onHand["fabrics"]![0]!["onHand"]!.AsArray().Add(new JsonObject { ["width"] = 20, ["quantity"] = 0 });
 

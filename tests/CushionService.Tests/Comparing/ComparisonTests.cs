@@ -9,7 +9,7 @@ using CushionService.Tests.Orders;
 
 namespace CushionService.Tests.Comparing;
 
-/// <summary>The same order in several cloths, cheapest first.</summary>
+/// <summary>The same order in several fabrics, cheapest first.</summary>
 public sealed class ComparisonTests(RunningService service) : IClassFixture<RunningService>
 {
     private const int Count = 300;
@@ -63,9 +63,9 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
             {
                 JsonObject own = order.DeepClone().AsObject();
                 own.Remove("candidates");
-                JsonNode cloth = At(order, option!["pointer"]!.GetValue<string>()).DeepClone();
-                cloth["id"] = "cloth-1";
-                own["fabrics"]![0] = cloth;
+                JsonNode fabric = At(order, option!["pointer"]!.GetValue<string>()).DeepClone();
+                fabric["id"] = "fabric-1";
+                own["fabrics"]![0] = fabric;
                 using HttpResponseMessage single = await service.PostAsync("quotes", own.ToJsonString());
                 JsonObject quote = await single.JsonAsync();
 
@@ -113,7 +113,7 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
             options["wide"]["change"]!.GetValue<string>()
         );
         Assert.Equal(
-            ["wider-than-cloth"],
+            ["wider-than-fabric"],
             options["narrow"]["violations"]!.AsArray().Select(violation => violation!["code"]!.GetValue<string>())
         );
     }

@@ -102,7 +102,7 @@ public sealed class CutSheetTests
     [InlineData(1.625, SaleUnit.Yd, "1 5/8 yd", "1.486 m")] // 1 yd is exactly 0.9144 m: 1.4859 m, up
     [InlineData(1.5, SaleUnit.M, "1.641 yd", "1.5 m")] // 1.64042 yd, up
     [InlineData(2, SaleUnit.Each, null, null)]
-    public void Cloth_is_bought_by_the_yard_and_the_metre_side_by_side(double quantity, SaleUnit unit, string? yards, string? metres)
+    public void Fabric_is_bought_by_the_yard_and_the_metre_side_by_side(double quantity, SaleUnit unit, string? yards, string? metres)
     {
         Assert.Equal(yards, SaleText.As(LengthUnit.Yard, quantity, unit)?.Replace('\u00A0', ' '));
         Assert.Equal(metres, SaleText.As(LengthUnit.Metre, quantity, unit)?.Replace('\u00A0', ' '));

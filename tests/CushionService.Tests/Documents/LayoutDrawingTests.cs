@@ -3,7 +3,7 @@ using System.Xml.Linq;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Documents.Drawings;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Rest;
 using CushionService.Tests.Orders;
 
@@ -47,7 +47,7 @@ public sealed class LayoutDrawingTests
         {
             var drawing = new ParsedDrawing(LayoutDrawing.Draw(layout, answer.Pieces, answer.Units));
             double[] m = drawing.Matrix;
-            Assert.Equal(-1, m[0] * m[3] - m[1] * m[2]); // y runs up the cloth and down the page: one flip, and no other
+            Assert.Equal(-1, m[0] * m[3] - m[1] * m[2]); // y runs up the fabric and down the page: one flip, and no other
             double[] page = drawing.ViewBox;
             foreach (double[] seen in drawing.PieceGroups.Select(drawing.Seen))
             {

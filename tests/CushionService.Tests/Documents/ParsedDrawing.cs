@@ -20,12 +20,12 @@ internal sealed class ParsedDrawing
 
     public IEnumerable<XElement> All(string name) => Root.Descendants(Svg + name);
 
-    public XElement Cloth => All("g").Single(group => (string?)group.Attribute("class") == "cloth");
+    public XElement Fabric => All("g").Single(group => (string?)group.Attribute("class") == "fabric");
 
-    /// <summary>The transform of the cloth.</summary>
-    public double[] Matrix => Numbers(Cloth.Attribute("transform")!.Value.Replace("matrix(", "", StringComparison.Ordinal).TrimEnd(')'));
+    /// <summary>The transform of the fabric.</summary>
+    public double[] Matrix => Numbers(Fabric.Attribute("transform")!.Value.Replace("matrix(", "", StringComparison.Ordinal).TrimEnd(')'));
 
-    public IEnumerable<XElement> PieceGroups => Cloth.Elements(Svg + "g");
+    public IEnumerable<XElement> PieceGroups => Fabric.Elements(Svg + "g");
 
     public static double Number(XElement element, string name) =>
         double.Parse(element.Attribute(name)!.Value, CultureInfo.InvariantCulture);

@@ -13,7 +13,7 @@ public sealed class PieceDrawingTests
         foreach (PieceAnswer piece in Scenarios.Nook().Pieces)
         {
             var drawing = new ParsedDrawing(PieceDrawing.Draw(piece, Units.In));
-            double[] drawn = ParsedDrawing.Numbers(drawing.Cloth.Elements().Single().Attribute("points")!.Value);
+            double[] drawn = ParsedDrawing.Numbers(drawing.Fabric.Elements().Single().Attribute("points")!.Value);
             double[] expected = piece.Points is { } points
                 ? [.. points.SelectMany(point => new[] { point.X, point.Y })]
                 : [0, 0, piece.Width, 0, piece.Width, piece.Length, 0, piece.Length];

@@ -24,19 +24,19 @@ internal static class RandomLayouts
         {
             Units = units,
             Engine = "1.0.0",
-            Layouts = [Shelves.Lay("cloth", width, pieces, random)],
+            Layouts = [Shelves.Lay("fabric", width, pieces, random)],
             Pieces = pieces,
             Warnings = [],
         };
     }
 
-    private static PieceAnswer Piece(Random random, int i, double clothWidth, double scale)
+    private static PieceAnswer Piece(Random random, int i, double fabricWidth, double scale)
     {
-        double width = Sixteenths(random, Math.Min(50 * scale, clothWidth), scale);
+        double width = Sixteenths(random, Math.Min(50 * scale, fabricWidth), scale);
         double length = Sixteenths(random, 40 * scale, scale);
         PieceAnswer piece = Scenarios.Piece(
             $"cushion-{i}/part",
-            "cloth",
+            "fabric",
             1 + random.Next(5),
             width,
             length,

@@ -4,6 +4,7 @@ using CushionService.Engine.Costing;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.Nesting;
 
 namespace CushionService.Tests.Documents;
@@ -14,7 +15,7 @@ internal static class Scenarios
 {
     public static IReadOnlyList<(string Name, QuoteAnswer Quote)> All => [("nook", Nook()), ("terrace", Terrace()), ("pillow", Pillow())];
 
-    /// <summary>A bench, a round floor cushion and two pillows, in inches, on a one-way cloth and a plain one.</summary>
+    /// <summary>A bench, a round floor cushion and two pillows, in inches, on a one-way fabric and a plain one.</summary>
     public static QuoteAnswer Nook()
     {
         PieceAnswer[] pieces =
@@ -319,7 +320,7 @@ internal static class Scenarios
             [
                 .. new[]
                 {
-                    "Wash and press the cloth as it will be washed later.",
+                    "Wash and press the fabric as it will be washed later.",
                     "Square up one end.",
                     "Cut the pieces.",
                     "Mark them.",

@@ -20,7 +20,7 @@ public sealed class TruePatternTests
         {
             Assert.Equal($"{Canvas.Number(width)}mm", sheet.Root.Attribute("width")!.Value);
             Assert.Equal([0, 0, width, height], sheet.ViewBox);
-            double[] points = ParsedDrawing.Numbers(sheet.Cloth.Elements().Single().Attribute("points")!.Value);
+            double[] points = ParsedDrawing.Numbers(sheet.Fabric.Elements().Single().Attribute("points")!.Value);
             Assert.Equal(25 * 25.4, points.Where((_, i) => i % 2 == 0).Max(), 1e-9); // 25 in across
         }
     }

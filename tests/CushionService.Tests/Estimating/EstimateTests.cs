@@ -20,7 +20,7 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
             """
             {"units":"in","effort":"standard",
              "cushions":[{"id":"cushion","quantity":3,"construction":"boxed","outline":{"kind":"rectangle","width":17,"depth":15},"thickness":2,"closure":{"kind":"hook-and-loop"}}],
-             "fabrics":[{"id":"cloth","width":54,"selvedge":"1/2","shrinkage":{"length":0.03},"sold":{"unit":"yd","step":"1/8"}}]}
+             "fabrics":[{"id":"fabric","width":54,"selvedge":"1/2","shrinkage":{"length":0.03},"sold":{"unit":"yd","step":"1/8"}}]}
             """
         );
         JsonObject estimate = await response.JsonAsync(),
@@ -127,7 +127,7 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
     [InlineData(Pad + "&quantity=0", 422, "/quantity out-of-range")]
     [InlineData(Pad + "&closure=buttoned", 422, "/closure unknown-value")]
     [InlineData(Pad + "&fabricOneWay=true&fabricRotation=half-turn", 422, "/fabricRotation not-combinable")]
-    [InlineData("units=in&construction=boxed&outline=rectangle&width=170&depth=150&thickness=2&fabricWidth=54", 422, " wider-than-cloth")]
+    [InlineData("units=in&construction=boxed&outline=rectangle&width=170&depth=150&thickness=2&fabricWidth=54", 422, " wider-than-fabric")]
     public async Task A_fault_is_told_by_its_parameter(string query, int status, params string[] expected)
     {
         using HttpResponseMessage response = await GetAsync(query);

@@ -13,7 +13,7 @@ using CushionService.Tests.Orders;
 
 namespace CushionService.Tests.Fitting;
 
-/// <summary>Whether cloth on hand is enough, and for how much.</summary>
+/// <summary>Whether fabric on hand is enough, and for how much.</summary>
 public sealed class FitTests(RunningService service) : IClassFixture<RunningService>
 {
     private const int Count = 300;
@@ -69,12 +69,12 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
             Order read = OrderBody.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())).Order!;
             Fit fit = CushionService.Fitting.Fit.Of(read, null, null, CancellationToken.None)!;
             fitting += fit.Verdict == FitVerdict.Fits ? 1 : 0;
-            foreach (OffcutFit cloth in fit.Fabrics)
+            foreach (OffcutFit fabric in fit.Fabrics)
             {
-                Assert.Equal(cloth.Verdict == FitVerdict.Fits, cloth.Unplaced.IsEmpty);
-                int copies = cloth.Layouts.Sum(layout => layout.Placements.Length) + cloth.Unplaced.Sum(rest => rest.Copies);
+                Assert.Equal(fabric.Verdict == FitVerdict.Fits, fabric.Unplaced.IsEmpty);
+                int copies = fabric.Layouts.Sum(layout => layout.Placements.Length) + fabric.Unplaced.Sum(rest => rest.Copies);
                 Assert.Equal(fit.Drafting.Pieces.Sum(piece => piece.Quantity), copies);
-                Assert.All(cloth.Layouts, Apart);
+                Assert.All(fabric.Layouts, Apart);
             }
         }
 
@@ -143,10 +143,10 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
              "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"onHand":[{"width":40,"length":20}]}]}
             """
         );
-        JsonNode cloth = (await response.JsonAsync())["fabrics"]![0]!;
+        JsonNode fabric = (await response.JsonAsync())["fabrics"]![0]!;
 
-        Assert.Equal("impossible", cloth["verdict"]!.GetValue<string>());
-        Assert.Equal(["square 1", "runner 1"], cloth["unplaced"]!.AsArray().Select(rest => $"{rest!["piece"]} {rest["copies"]}"));
+        Assert.Equal("impossible", fabric["verdict"]!.GetValue<string>());
+        Assert.Equal(["square 1", "runner 1"], fabric["unplaced"]!.AsArray().Select(rest => $"{rest!["piece"]} {rest["copies"]}"));
     }
 
     // Sold by the millimetre, a layout is searched for until it is short, not until it is short enough for a shop.

@@ -1,4 +1,4 @@
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 using CushionService.PriceBooks;
 using Microsoft.Extensions.DependencyInjection;
 

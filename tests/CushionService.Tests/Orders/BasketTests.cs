@@ -54,7 +54,7 @@ public sealed class BasketTests
         Assert.All(Nook.Materials, material => Assert.NotEmpty(material.Because));
         Assert.Equal(
             ["fabric", "fabric", "foam", "batting", "foam", "adhesive", "loose-fill", "zipper", "slider", "hook-and-loop-tape", "thread"],
-            Nook.Materials.Select(material => Words<Engine.Specifications.MaterialKind>.Of(material.Kind))
+            Nook.Materials.Select(material => Words<Engine.Specifications.Pricing.MaterialKind>.Of(material.Kind))
         );
     }
 

@@ -26,7 +26,7 @@ internal static class BrokenOrders
         ("a negative number", (order, random) => Replace(order, random, IsNumber, "-7")),
         ("a number of a thousand digits", (order, random) => Replace(order, random, IsNumber, new string('9', 1000))),
         ("a hexadecimal number", (order, random) => Replace(order, random, IsNumber, "0x10")),
-        ("no cloth", (order, _) => Set(order, "fabrics", new JsonArray())),
+        ("no fabric", (order, _) => Set(order, "fabrics", new JsonArray())),
         ("nothing to make", (order, _) => Set(Text(Set(order, "cushions", new JsonArray())), "pieces", new JsonArray())),
         ("a hole in a list", (order, _) => Set(order, "fabrics", new JsonArray((JsonNode?)null))),
         ("an unknown word", (order, random) => Replace(order, random, node => IsWord(node), "\"sideways\"")),

@@ -1,6 +1,6 @@
 namespace CushionService.Tests.Orders;
 
-/// <summary>A convex outline on the cloth. Two of them are apart when some edge of either has the other wholly beyond it (the separating
+/// <summary>A convex outline on the fabric. Two of them are apart when some edge of either has the other wholly beyond it (the separating
 /// axis theorem).</summary>
 internal sealed record ConvexOutline(string Name, (double X, double Y)[] Corners)
 {

@@ -18,7 +18,7 @@ internal static class LayoutCheck
             JsonObject[] cut = [.. pieces.Where(piece => piece["fabric"]!.GetValue<string>() == fabric)];
             Box[] boxes = [.. layout["placements"]!.AsArray().Select(placement => Box.Of(placement!.AsObject()))];
             PlacedOnce(boxes, cut);
-            WithinCloth(boxes, layout);
+            WithinFabric(boxes, layout);
             Apart([.. boxes.Select(box => OutlineOf(box, cut))]);
             Assert.True(Number(layout, "lowerBound") <= Number(layout, "length") + Slack, "The bound is above the length.");
             SoldLongEnough(quote, fabric, Number(layout, "length"));
@@ -50,7 +50,7 @@ internal static class LayoutCheck
         }
     }
 
-    private static void WithinCloth(Box[] boxes, JsonObject layout) =>
+    private static void WithinFabric(Box[] boxes, JsonObject layout) =>
         Assert.All(
             boxes,
             box =>
@@ -59,7 +59,7 @@ internal static class LayoutCheck
                         && box.Y >= -Slack
                         && box.X + box.Width <= Number(layout, "width") + Slack
                         && box.Y + box.Length <= Number(layout, "length") + Slack,
-                    $"{box} lies beyond the cloth"
+                    $"{box} lies beyond the fabric"
                 )
         );
 

@@ -30,8 +30,8 @@ internal sealed class OrderGenerator
 
     private JsonObject Order()
     {
-        int cloths = _random.Next(1, 3);
-        _fabrics.AddRange(Enumerable.Range(1, cloths).Select(i => $"cloth-{i}"));
+        int fabrics = _random.Next(1, 3);
+        _fabrics.AddRange(Enumerable.Range(1, fabrics).Select(i => $"fabric-{i}"));
         int cushions = _random.Next(0, 4);
         return Some(
             new JsonObject

@@ -59,7 +59,7 @@ public sealed class RequiredTests
         Assert.Contains(violation, SampleOrder.Validate(changes).Violations.Select(SampleOrder.Written));
 
     [Fact]
-    public void With_one_cloth_every_part_is_made_of_it() =>
+    public void With_one_fabric_every_part_is_made_of_it() =>
         Assert.Empty(
             SampleOrder
                 .Validate(

@@ -88,8 +88,8 @@ public sealed class RuleTests
     public void What_sizes_allow(string changes, string violation) => Breaks(changes, violation);
 
     [Theory]
-    [InlineData("""{ "/cushions/1/outline/width": 60, "/cushions/1/outline/depth": 60 }""", "/cushions/1 wider-than-cloth")]
-    [InlineData("""{ "/pieces/0/width": 60, "/pieces/0/rotation": "half-turn" }""", "/pieces/0 wider-than-cloth")]
+    [InlineData("""{ "/cushions/1/outline/width": 60, "/cushions/1/outline/depth": 60 }""", "/cushions/1 wider-than-fabric")]
+    [InlineData("""{ "/pieces/0/width": 60, "/pieces/0/rotation": "half-turn" }""", "/pieces/0 wider-than-fabric")]
     [InlineData("""{ "/cushions/0/quantity": 1000 }""", " too-many-pieces ..10000")]
     public void What_cannot_be_made(string changes, string violation) =>
         Assert.Contains(violation, SampleOrder.Validate(changes).Violations.Select(SampleOrder.Written));

@@ -42,9 +42,9 @@ public sealed class StockTests
         );
 
     [Fact]
-    public void Every_kind_but_cloth_can_be_stocked()
+    public void Every_kind_but_fabric_can_be_stocked()
     {
-        foreach (string kind in Words<Engine.Specifications.MaterialKind>.All.Except(["fabric"]))
+        foreach (string kind in Words<Engine.Specifications.Pricing.MaterialKind>.All.Except(["fabric"]))
         {
             string width = kind == "batting" ? ", \"width\": 48" : "";
             Assert.Empty(

@@ -2,10 +2,10 @@ using System.Text.Json.Nodes;
 
 namespace CushionService.Tests.Orders;
 
-/// <summary>Generated orders with candidates, or with cloth on hand, the same for the same number.</summary>
+/// <summary>Generated orders with candidates, or with fabric on hand, the same for the same number.</summary>
 internal static class WhatIfOrders
 {
-    /// <summary>An order with two to four cloths to try in the place of its first, every other time with separate cutting; one in eight is too narrow to be made.</summary>
+    /// <summary>An order with two to four fabrics to try in the place of its first, every other time with separate cutting; one in eight is too narrow to be made.</summary>
     public static JsonObject Compared(int number)
     {
         Random random = new(number);
@@ -24,7 +24,7 @@ internal static class WhatIfOrders
         order["candidates"] = new JsonArray(
             new JsonObject
             {
-                ["fabric"] = "cloth-1",
+                ["fabric"] = "fabric-1",
                 ["separate"] = number % 2 == 0,
                 ["options"] = new JsonArray([
                     .. Enumerable
@@ -76,7 +76,7 @@ internal static class WhatIfOrders
             ["fabrics"] = new JsonArray(
                 new JsonObject
                 {
-                    ["id"] = "cloth-1",
+                    ["id"] = "fabric-1",
                     ["width"] = 54,
                     ["selvedge"] = "1/2",
                     ["rotation"] = random.Next(2) == 0 ? "quarter-turns" : "half-turn",

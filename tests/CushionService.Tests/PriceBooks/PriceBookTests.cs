@@ -24,7 +24,7 @@ public sealed class PriceBookTests : IDisposable
     }
 
     [Fact]
-    public async Task The_book_gives_prices_how_cloth_is_sold_the_currency_and_the_costing()
+    public async Task The_book_gives_prices_how_fabric_is_sold_the_currency_and_the_costing()
     {
         JsonNode cost = (await QuoteAsync(OrderWith("""{}""")))["cost"]!;
 

@@ -68,7 +68,7 @@ public sealed class FormTests(RunningService service) : IClassFixture<RunningSer
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, response.StatusCode);
         Assert.Equal(expected, violations.Take(expected.Length));
-        Assert.True(violations.Length > expected.Length, "The order lacks its cloth, which should be told too.");
+        Assert.True(violations.Length > expected.Length, "The order lacks its fabric, which should be told too.");
         Assert.Equal(violations.Length, violations.Select(violation => violation.Split(' ')[0]).Distinct().Count());
     }
 

@@ -11,7 +11,7 @@ public sealed class GeneratedOrderTests(RunningService service) : IClassFixture<
     private const int Count = 2000;
 
     [Fact]
-    public async Task Every_quote_lays_its_pieces_apart_within_the_cloth_and_sells_enough_of_it()
+    public async Task Every_quote_lays_its_pieces_apart_within_the_fabric_and_sells_enough_of_it()
     {
         int quoted = 0;
         for (int number = 0; number < Count; number++)

@@ -1,4 +1,5 @@
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 
 namespace CushionService.Contract.Answers;
 

@@ -21,7 +21,7 @@ public sealed record CostAnswer
     /// <summary>The sum of lines, labour and additions, as a decimal number.</summary>
     public required string Total { get; init; }
 
-    /// <summary>What each line of cushions bears of the total; they sum to it exactly. Cloth is shared by the area of the pieces in the common layout.</summary>
+    /// <summary>What each line of cushions bears of the total; they sum to it exactly. Fabric is shared by the area of the pieces in the common layout.</summary>
     public required IReadOnlyList<CostShareAnswer> Shares { get; init; }
 
     /// <summary>Always <c>excluded</c>.</summary>

@@ -3,7 +3,7 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Contract.Answers;
 
-/// <summary>How much cloth one cushion takes.</summary>
+/// <summary>How much fabric one cushion takes.</summary>
 public sealed record EstimateAnswer
 {
     /// <summary>The unit of the layout's length.</summary>

@@ -2,10 +2,10 @@ using CushionService.Engine.Fitting;
 
 namespace CushionService.Contract.Answers;
 
-/// <summary>Whether the pieces of one cloth fit onto what one has of it, all offcuts together.</summary>
+/// <summary>Whether the pieces of one fabric fit onto what one has of it, all offcuts together.</summary>
 public sealed record FabricFitAnswer
 {
-    /// <summary>The cloth.</summary>
+    /// <summary>The fabric.</summary>
     public required string Fabric { get; init; }
 
     /// <summary>Whether they fit, and how that is known.</summary>

@@ -2,7 +2,7 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Contract.Answers;
 
-/// <summary>Whether an order can be cut from the cloth on hand.</summary>
+/// <summary>Whether an order can be cut from the fabric on hand.</summary>
 public sealed record FitAnswer
 {
     /// <summary>The order's reference.</summary>
@@ -14,10 +14,10 @@ public sealed record FitAnswer
     /// <summary>Version of the engine that answered.</summary>
     public required string Engine { get; init; }
 
-    /// <summary>Whether the pieces of every cloth on hand fit onto it.</summary>
+    /// <summary>Whether the pieces of every fabric on hand fit onto it.</summary>
     public required bool Fits { get; init; }
 
-    /// <summary>Each cloth on hand of which pieces are cut.</summary>
+    /// <summary>Each fabric on hand of which pieces are cut.</summary>
     public required IReadOnlyList<FabricFitAnswer> Fabrics { get; init; }
 
     /// <summary>The largest cushion that would fit beside the rest of the order, for each of its first four cushions and each way to size it.</summary>

@@ -2,7 +2,7 @@ using CushionService.Engine.Fitting;
 
 namespace CushionService.Contract.Answers;
 
-/// <summary>The largest cushion that would fit onto the cloth on hand, in cutting steps.</summary>
+/// <summary>The largest cushion that would fit onto the fabric on hand, in cutting steps.</summary>
 public sealed record LargestAnswer
 {
     /// <summary>The cushion.</summary>

@@ -2,10 +2,10 @@ using CushionService.Nesting;
 
 namespace CushionService.Contract.Answers;
 
-/// <summary>How the pieces of one cloth lie.</summary>
+/// <summary>How the pieces of one fabric lie.</summary>
 public sealed record LayoutAnswer
 {
-    /// <summary>The cloth.</summary>
+    /// <summary>The fabric.</summary>
     public required string Fabric { get; init; }
 
     /// <summary>Usable width: without selvedges, after shrinkage.</summary>
@@ -29,7 +29,7 @@ public sealed record LayoutAnswer
     /// <summary>Share of width × length that the pieces cover, 0 to 1.</summary>
     public required double Used { get; init; }
 
-    /// <summary>How the cloth's motif must stand under the layout; null when the cloth has no repeat.</summary>
+    /// <summary>How the fabric's motif must stand under the layout; null when the fabric has no repeat.</summary>
     public MotifAnswer? Motif { get; init; }
 
     /// <summary>Every copy of every piece, once.</summary>

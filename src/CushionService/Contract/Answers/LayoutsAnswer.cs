@@ -14,7 +14,7 @@ public sealed record LayoutsAnswer
     /// <summary>Version of the engine that answered.</summary>
     public required string Engine { get; init; }
 
-    /// <summary>A layout for each cloth that is used.</summary>
+    /// <summary>A layout for each fabric that is used.</summary>
     public required IReadOnlyList<LayoutAnswer> Layouts { get; init; }
 
     /// <summary>The pieces that the placements name.</summary>

@@ -1,17 +1,17 @@
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Contract.Answers;
 
-/// <summary>How the motif of a cloth must stand under its layout, so that matched pieces carry it alike.</summary>
+/// <summary>How the motif of a fabric must stand under its layout, so that matched pieces carry it alike.</summary>
 public sealed record MotifAnswer
 {
-    /// <summary>How far from the start of the layout a row of motifs stands on the cloth's centre line; less than a repeat.</summary>
+    /// <summary>How far from the start of the layout a row of motifs stands on the fabric's centre line; less than a repeat.</summary>
     public required double Start { get; init; }
 
-    /// <summary>Repeat along the cloth.</summary>
+    /// <summary>Repeat along the fabric.</summary>
     public required double Length { get; init; }
 
-    /// <summary>Repeat across the cloth; null when nothing is matched across.</summary>
+    /// <summary>Repeat across the fabric; null when nothing is matched across.</summary>
     public double? Width { get; init; }
 
     /// <summary>How the motif moves from column to column.</summary>

@@ -3,7 +3,7 @@ namespace CushionService.Contract.Answers;
 /// <summary>What is laid on an offcut, and what is left of it.</summary>
 public sealed record OffcutAnswer
 {
-    /// <summary>Which offcut of its cloth, from 1.</summary>
+    /// <summary>Which offcut of its fabric, from 1.</summary>
     public required int Number { get; init; }
 
     /// <summary>Across, for laying: without selvedges, after shrinkage.</summary>

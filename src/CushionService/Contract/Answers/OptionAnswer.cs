@@ -8,10 +8,10 @@ public sealed record OptionAnswer
     /// <summary>Where the option stands in the request, as a JSON Pointer; empty for the order as given.</summary>
     public required string Pointer { get; init; }
 
-    /// <summary>The cloth that is replaced; null for the order as given.</summary>
+    /// <summary>The fabric that is replaced; null for the order as given.</summary>
     public string? Fabric { get; init; }
 
-    /// <summary>The id of the cloth in its place; null for the order as given.</summary>
+    /// <summary>The id of the fabric in its place; null for the order as given.</summary>
     public string? Option { get; init; }
 
     /// <summary>Whether every cushion is cut from a length of its own.</summary>
@@ -23,7 +23,7 @@ public sealed record OptionAnswer
     /// <summary>Items without a price, which the total leaves out.</summary>
     public required IReadOnlyList<string> Unpriced { get; init; }
 
-    /// <summary>How much of each cloth to buy; with separate cutting, a line for each length.</summary>
+    /// <summary>How much of each fabric to buy; with separate cutting, a line for each length.</summary>
     public required IReadOnlyList<YardageLine> Yardage { get; init; }
 
     /// <summary>What changes against the order as given, in one line.</summary>

@@ -14,16 +14,16 @@ public sealed record PieceAnswer
     /// <summary>What it becomes: top, bottom, front, zipper-upper, …</summary>
     public required string Part { get; init; }
 
-    /// <summary>Its cloth.</summary>
+    /// <summary>Its fabric.</summary>
     public required string Fabric { get; init; }
 
     /// <summary>How many are cut, over all cushions made alike.</summary>
     public required int Quantity { get; init; }
 
-    /// <summary>Cut width, across the cloth.</summary>
+    /// <summary>Cut width, across the fabric.</summary>
     public required double Width { get; init; }
 
-    /// <summary>Cut length, along the cloth.</summary>
+    /// <summary>Cut length, along the fabric.</summary>
     public required double Length { get; init; }
 
     /// <summary>Corners of the cut outline, counter-clockwise; null for a rectangle.</summary>

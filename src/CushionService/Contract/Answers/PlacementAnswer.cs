@@ -1,6 +1,6 @@
 namespace CushionService.Contract.Answers;
 
-/// <summary>Where one copy of a piece lies on the cloth.</summary>
+/// <summary>Where one copy of a piece lies on the fabric.</summary>
 public sealed record PlacementAnswer
 {
     /// <summary>The piece's id.</summary>
@@ -12,15 +12,15 @@ public sealed record PlacementAnswer
     /// <summary>From the left edge of the usable width.</summary>
     public required double X { get; init; }
 
-    /// <summary>From the start of the cloth.</summary>
+    /// <summary>From the start of the fabric.</summary>
     public required double Y { get; init; }
 
     /// <summary>Counter-clockwise turn in degrees: 0, 90, 180 or 270.</summary>
     public required int Rotation { get; init; }
 
-    /// <summary>Extent across the cloth as it lies.</summary>
+    /// <summary>Extent across the fabric as it lies.</summary>
     public required double Width { get; init; }
 
-    /// <summary>Extent along the cloth as it lies.</summary>
+    /// <summary>Extent along the fabric as it lies.</summary>
     public required double Length { get; init; }
 }

@@ -20,13 +20,13 @@ public sealed record QuoteAnswer
     /// <summary>What is sewn to what.</summary>
     public required IReadOnlyList<SeamAnswer> Seams { get; init; }
 
-    /// <summary>A layout for each cloth that is used.</summary>
+    /// <summary>A layout for each fabric that is used.</summary>
     public required IReadOnlyList<LayoutAnswer> Layouts { get; init; }
 
-    /// <summary>How much of each cloth to buy.</summary>
+    /// <summary>How much of each fabric to buy.</summary>
     public required IReadOnlyList<YardageLine> Yardage { get; init; }
 
-    /// <summary>Everything to buy, the cloth too.</summary>
+    /// <summary>Everything to buy, the fabric too.</summary>
     public required IReadOnlyList<MaterialAnswer> Materials { get; init; }
 
     /// <summary>What it costs; null when the order names no currency.</summary>

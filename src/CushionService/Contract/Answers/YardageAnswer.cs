@@ -14,7 +14,7 @@ public sealed record YardageAnswer
     /// <summary>Version of the engine that answered.</summary>
     public required string Engine { get; init; }
 
-    /// <summary>How much of each cloth to buy.</summary>
+    /// <summary>How much of each fabric to buy.</summary>
     public required IReadOnlyList<YardageLine> Yardage { get; init; }
 
     /// <summary>What is allowed but unwise.</summary>

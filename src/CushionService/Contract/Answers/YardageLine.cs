@@ -2,10 +2,10 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Contract.Answers;
 
-/// <summary>How much of a cloth to buy.</summary>
+/// <summary>How much of a fabric to buy.</summary>
 public sealed record YardageLine
 {
-    /// <summary>The cloth.</summary>
+    /// <summary>The fabric.</summary>
     public required string Fabric { get; init; }
 
     /// <summary>Length that the pieces take, in the order's units.</summary>

@@ -2,14 +2,14 @@ using System.ComponentModel.DataAnnotations;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>Cloths to try in the place of one.</summary>
+/// <summary>Fabrics to try in the place of one.</summary>
 public sealed record Candidate
 {
-    /// <summary>The cloth of the order that is replaced.</summary>
+    /// <summary>The fabric of the order that is replaced.</summary>
     [Required]
     public string? Fabric { get; init; }
 
-    /// <summary>The cloths to try, one at a time: other cloths, or the same in another width or rotation.</summary>
+    /// <summary>The fabrics to try, one at a time: other fabrics, or the same in another width or rotation.</summary>
     [Required]
     [NumberRange(1, 20)]
     public IReadOnlyList<Fabric>? Options { get; init; }

@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 
 namespace CushionService.Contract.Orders;
 
@@ -17,7 +18,7 @@ public sealed record Closure
     [LengthRange("0 in", "12 in", Default = "the workroom's")]
     public Measure? Return { get; init; }
 
-    /// <summary>Cloth turned under on each side of a zipper; the workroom's when left out.</summary>
+    /// <summary>Fabric turned under on each side of a zipper; the workroom's when left out.</summary>
     [LengthRange("1/4 in", "2 in", Default = "the workroom's")]
     public Measure? TurnUnder { get; init; }
 

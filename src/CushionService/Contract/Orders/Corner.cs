@@ -11,7 +11,7 @@ public sealed record Corner : IPair<Corner, Measure>
     [Required]
     public Measure? X { get; init; }
 
-    /// <summary>From front to back, or along the cloth.</summary>
+    /// <summary>From front to back, or along the fabric.</summary>
     [Required]
     public Measure? Y { get; init; }
 

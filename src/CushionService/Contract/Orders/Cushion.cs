@@ -1,5 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Contract.Orders;
 
@@ -94,14 +96,14 @@ public sealed record Cushion
     /// <summary>What the underside bears besides its face; nothing when left out.</summary>
     public BaseKind? Base { get; init; }
 
-    /// <summary>How many eyelets let the air out of coated cloth, on a side of the boxing; none when left out.</summary>
+    /// <summary>How many eyelets let the air out of coated fabric, on a side of the boxing; none when left out.</summary>
     [NumberRange(0, 12, Default = "0")]
     public int? Vents { get; init; }
 
-    /// <summary>What is done with a face that is wider than its cloth; it is refused when left out.</summary>
+    /// <summary>What is done with a face that is wider than its fabric; it is refused when left out.</summary>
     public FaceJoins? FaceJoins { get; init; }
 
-    /// <summary>Which cloth each part is made of; may be left out when the order has one cloth.</summary>
+    /// <summary>Which fabric each part is made of; may be left out when the order has one fabric.</summary>
     public CushionFabrics? Fabrics { get; init; }
 
     /// <summary>What fills the cushion; nothing when left out.</summary>

@@ -2,16 +2,16 @@ using System.ComponentModel.DataAnnotations;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>Which cloth each part is made of. A part without its own entry takes the top's.</summary>
+/// <summary>Which fabric each part is made of. A part without its own entry takes the top's.</summary>
 public sealed record CushionFabrics
 {
-    /// <summary>Cloth of the top face.</summary>
+    /// <summary>Fabric of the top face.</summary>
     [Required]
     public string? Top { get; init; }
 
-    /// <summary>Cloth of the bottom face, or of both flaps of an envelope back.</summary>
+    /// <summary>Fabric of the bottom face, or of both flaps of an envelope back.</summary>
     public string? Bottom { get; init; }
 
-    /// <summary>Cloth of every side panel, the closure's strips too.</summary>
+    /// <summary>Fabric of every side panel, the closure's strips too.</summary>
     public string? Sides { get; init; }
 }

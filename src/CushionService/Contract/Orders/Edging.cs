@@ -1,5 +1,5 @@
 using System.ComponentModel.DataAnnotations;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Contract.Orders;
 
@@ -18,10 +18,10 @@ public sealed record Edging
     [LengthRange("1/16 in", "2 in", Default = "5/32 in, or 4 mm in a metric order")]
     public Measure? CordDiameter { get; init; }
 
-    /// <summary>How the strips of a welt lie on the cloth; on the bias when left out.</summary>
+    /// <summary>How the strips of a welt lie on the fabric; on the bias when left out.</summary>
     public WeltCut? Cut { get; init; }
 
-    /// <summary>Its cloth; that of the top when left out.</summary>
+    /// <summary>Its fabric; that of the top when left out.</summary>
     public string? Fabric { get; init; }
 
     /// <summary>Length of a ruffle's strip for each length of seam; 2 when left out.</summary>

@@ -8,11 +8,11 @@ public sealed record Ends
     /// <summary>How they are closed; flat when left out.</summary>
     public BolsterEndKind? Kind { get; init; }
 
-    /// <summary>Cloth that stands out beyond each tie of tied ends; 6 in when left out.</summary>
+    /// <summary>Fabric that stands out beyond each tie of tied ends; 6 in when left out.</summary>
     [LengthRange("1 in", "24 in", Default = "6 in")]
     public Measure? Tail { get; init; }
 
-    /// <summary>Cloth turned in at each end that is gathered or tied; 3/4 in when left out.</summary>
+    /// <summary>Fabric turned in at each end that is gathered or tied; 3/4 in when left out.</summary>
     [LengthRange("1/4 in", "3 in", Default = "3/4 in")]
     public Measure? Turning { get; init; }
 }

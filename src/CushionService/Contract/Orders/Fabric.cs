@@ -3,10 +3,10 @@ using CushionService.Nesting;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>A cloth on the bolt.</summary>
+/// <summary>A fabric on the bolt.</summary>
 public sealed record Fabric
 {
-    /// <summary>Names the cloth within the order.</summary>
+    /// <summary>Names the fabric within the order.</summary>
     [Required]
     [RegularExpression(Identifier.Pattern)]
     public string? Id { get; init; }
@@ -27,7 +27,7 @@ public sealed record Fabric
     /// <summary>Whether nap, pile or print run one way, so that no piece may be turned.</summary>
     public bool? OneWay { get; init; }
 
-    /// <summary>The turns that its pieces may be laid in: none on one-way cloth, else a half turn, when left out.</summary>
+    /// <summary>The turns that its pieces may be laid in: none on one-way fabric, else a half turn, when left out.</summary>
     public Rotations? Rotation { get; init; }
 
     /// <summary>The repeat of its motif, to which faces and front boxing are matched; none when left out.</summary>

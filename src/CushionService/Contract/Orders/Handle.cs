@@ -1,5 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Contract.Orders;
 
@@ -28,6 +29,6 @@ public sealed record Handle
     [LengthRange("2 in", "60 in")]
     public Measure? Span { get; init; }
 
-    /// <summary>Its cloth; that of the sides when left out.</summary>
+    /// <summary>Its fabric; that of the sides when left out.</summary>
     public string? Fabric { get; init; }
 }

@@ -3,7 +3,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>The price of an item, and how it is sold. In an order, an item that is bought besides cloth; a price book names cloth too.</summary>
+/// <summary>The price of an item, and how it is sold. In an order, an item that is bought besides fabric; a price book names fabric too.</summary>
 public sealed record ItemPrice
 {
     /// <summary>The item, as the answer's materials name it.</summary>

@@ -11,25 +11,25 @@ public sealed record LoosePiece
     [RegularExpression(Identifier.Pattern)]
     public string? Id { get; init; }
 
-    /// <summary>Its cloth; may be left out when the order has one cloth.</summary>
+    /// <summary>Its fabric; may be left out when the order has one fabric.</summary>
     public string? Fabric { get; init; }
 
     /// <summary>How many are cut; 1 when left out.</summary>
     [NumberRange(1, 5000, Default = "1")]
     public int? Quantity { get; init; }
 
-    /// <summary>Cut width, across the cloth; with a length, unless the piece has points.</summary>
+    /// <summary>Cut width, across the fabric; with a length, unless the piece has points.</summary>
     [LengthRange("1/8 in", "240 in")]
     public Measure? Width { get; init; }
 
-    /// <summary>Cut length, along the cloth.</summary>
+    /// <summary>Cut length, along the fabric.</summary>
     [LengthRange("1/8 in", "2000 in")]
     public Measure? Length { get; init; }
 
-    /// <summary>Corners of a simple polygon in place of width and length, in order either way round; x across the cloth, y along it.</summary>
+    /// <summary>Corners of a simple polygon in place of width and length, in order either way round; x across the fabric, y along it.</summary>
     [NumberRange(3, 500)]
     public IReadOnlyList<Corner>? Points { get; init; }
 
-    /// <summary>The turns it may be laid in; those of its cloth when left out. One-way cloth allows none, whatever the piece would.</summary>
+    /// <summary>The turns it may be laid in; those of its fabric when left out. One-way fabric allows none, whatever the piece would.</summary>
     public Rotations? Rotation { get; init; }
 }

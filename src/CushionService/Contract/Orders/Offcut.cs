@@ -2,15 +2,15 @@ using System.ComponentModel.DataAnnotations;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>A length or an offcut of a cloth that one has.</summary>
+/// <summary>A length or an offcut of a fabric that one has.</summary>
 public sealed record Offcut
 {
-    /// <summary>Across the cloth, selvedges included where it has them; no wider than the cloth.</summary>
+    /// <summary>Across the fabric, selvedges included where it has them; no wider than the fabric.</summary>
     [Required]
     [LengthRange("1 in", "240 in")]
     public Measure? Width { get; init; }
 
-    /// <summary>Along the cloth.</summary>
+    /// <summary>Along the fabric.</summary>
     [Required]
     [LengthRange("1 in", "4000 in")]
     public Measure? Length { get; init; }

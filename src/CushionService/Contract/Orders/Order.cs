@@ -3,7 +3,7 @@ using CushionService.Nesting;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>Cushions to be made and pieces to be cut, with the cloth they are made of.</summary>
+/// <summary>Cushions to be made and pieces to be cut, with the fabric they are made of.</summary>
 public sealed record Order
 {
     /// <summary>The caller's own name for the order, repeated in the answer; at most 100 characters.</summary>
@@ -29,7 +29,7 @@ public sealed record Order
     [NumberRange(0, 500)]
     public IReadOnlyList<LoosePiece>? Pieces { get; init; }
 
-    /// <summary>The cloths.</summary>
+    /// <summary>The fabrics.</summary>
     [Required]
     [NumberRange(1, 50)]
     public IReadOnlyList<Fabric>? Fabrics { get; init; }
@@ -37,11 +37,11 @@ public sealed record Order
     /// <summary>How the workroom sews and cuts, where it differs from the trade's defaults.</summary>
     public Workroom? Workroom { get; init; }
 
-    /// <summary>Materials other than cloth as the shop stocks them; of a kind, the first that suits is taken.</summary>
+    /// <summary>Materials other than fabric as the shop stocks them; of a kind, the first that suits is taken.</summary>
     [NumberRange(0, 200)]
     public IReadOnlyList<Stock>? Stocks { get; init; }
 
-    /// <summary>Prices of what is bought besides cloth; each stands in the place of the price book's.</summary>
+    /// <summary>Prices of what is bought besides fabric; each stands in the place of the price book's.</summary>
     [NumberRange(0, 500)]
     public IReadOnlyList<ItemPrice>? Prices { get; init; }
 
@@ -52,7 +52,7 @@ public sealed record Order
     /// <summary>What is charged beyond materials; only materials when left out.</summary>
     public Costing? Costing { get; init; }
 
-    /// <summary>Cloths to try in the place of others; in a comparison only.</summary>
+    /// <summary>Fabrics to try in the place of others; in a comparison only.</summary>
     [NumberRange(1, 10)]
     public IReadOnlyList<Candidate>? Candidates { get; init; }
 }

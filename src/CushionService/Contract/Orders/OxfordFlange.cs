@@ -14,7 +14,7 @@ public sealed record OxfordFlange
     [LengthRange("1/4 in", "12 in")]
     public Measure? Width { get; init; }
 
-    /// <summary>Cloth turned under behind a double flange; 1/2 in when left out.</summary>
+    /// <summary>Fabric turned under behind a double flange; 1/2 in when left out.</summary>
     [LengthRange("1/8 in", "2 in", Default = "1/2 in")]
     public Measure? Turning { get; init; }
 }

@@ -19,6 +19,6 @@ public sealed record Pocket
     [LengthRange("1 in", "24 in")]
     public Measure? Height { get; init; }
 
-    /// <summary>Its cloth; that of the sides when left out.</summary>
+    /// <summary>Its fabric; that of the sides when left out.</summary>
     public string? Fabric { get; init; }
 }

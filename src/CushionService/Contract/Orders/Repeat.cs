@@ -1,17 +1,17 @@
 using System.ComponentModel.DataAnnotations;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>The repeat of a cloth's motif.</summary>
+/// <summary>The repeat of a fabric's motif.</summary>
 public sealed record Repeat
 {
-    /// <summary>Along the cloth.</summary>
+    /// <summary>Along the fabric.</summary>
     [Required]
     [LengthRange("1/4 in", "72 in")]
     public Measure? Length { get; init; }
 
-    /// <summary>Across the cloth, one motif standing on its centre line; nothing is matched across when left out.</summary>
+    /// <summary>Across the fabric, one motif standing on its centre line; nothing is matched across when left out.</summary>
     [LengthRange("1/4 in", "120 in")]
     public Measure? Width { get; init; }
 

@@ -3,7 +3,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>How a cloth is sold by length.</summary>
+/// <summary>How a fabric is sold by length.</summary>
 public sealed record Sale
 {
     /// <summary>The unit of sale: yards or metres.</summary>

@@ -1,9 +1,9 @@
 using System.ComponentModel.DataAnnotations;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>A material other than cloth as a shop stocks it. Each kind has only the sizes that mean something for it.</summary>
+/// <summary>A material other than fabric as a shop stocks it. Each kind has only the sizes that mean something for it.</summary>
 public sealed record Stock
 {
     /// <summary>Names the stock, for fills and prices; distinct within the order.</summary>
@@ -15,7 +15,7 @@ public sealed record Stock
     [MaxLength(200)]
     public string? Label { get; init; }
 
-    /// <summary>What it is; cloths stand in fabrics instead.</summary>
+    /// <summary>What it is; fabrics stand in fabrics instead.</summary>
     [Required]
     public MaterialKind? Kind { get; init; }
 

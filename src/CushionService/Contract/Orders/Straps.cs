@@ -1,4 +1,4 @@
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Contract.Orders;
 
@@ -20,6 +20,6 @@ public sealed record Straps
     /// <summary>How each is made; folded when left out.</summary>
     public StrapMake? Make { get; init; }
 
-    /// <summary>Their cloth; that of the bottom when left out.</summary>
+    /// <summary>Their fabric; that of the bottom when left out.</summary>
     public string? Fabric { get; init; }
 }

@@ -1,4 +1,5 @@
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Contract.Orders;
 
@@ -23,6 +24,6 @@ public sealed record Ties
     /// <summary>How each is made; folded when left out.</summary>
     public StrapMake? Make { get; init; }
 
-    /// <summary>Their cloth; that of the top when left out.</summary>
+    /// <summary>Their fabric; that of the top when left out.</summary>
     public string? Fabric { get; init; }
 }

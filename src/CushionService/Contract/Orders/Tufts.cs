@@ -1,5 +1,5 @@
 using System.ComponentModel.DataAnnotations;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Contract.Orders;
 
@@ -23,10 +23,10 @@ public sealed record Tufts
     [LengthRange("1/4 in", "3 in", Default = "7/8 in")]
     public Measure? ButtonDiameter { get; init; }
 
-    /// <summary>Whether the buttons are covered with the top's cloth; not when left out.</summary>
+    /// <summary>Whether the buttons are covered with the top's fabric; not when left out.</summary>
     public bool? Covered { get; init; }
 
-    /// <summary>How deep each is pulled; shallow tufts, which take no cloth up, when left out.</summary>
+    /// <summary>How deep each is pulled; shallow tufts, which take no fabric up, when left out.</summary>
     [LengthRange("0 in", "6 in", Default = "0 in")]
     public Measure? PullDepth { get; init; }
 }

@@ -1,4 +1,4 @@
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Contract.Orders;
 
@@ -13,7 +13,7 @@ public sealed record Workroom
     [LengthRange("1/64 in", "1 in", Default = "1/8 in, or 1 mm in a metric order")]
     public Measure? CuttingStep { get; init; }
 
-    /// <summary>Cloth turned under on each side of a zipper.</summary>
+    /// <summary>Fabric turned under on each side of a zipper.</summary>
     [LengthRange("1/4 in", "2 in", Default = "3/4 in, or 20 mm in a metric order")]
     public Measure? ZipperTurnUnder { get; init; }
 
@@ -21,7 +21,7 @@ public sealed record Workroom
     [LengthRange("0 in", "12 in", Default = "3 in, or 75 mm in a metric order")]
     public Measure? ZipperReturn { get; init; }
 
-    /// <summary>Length of each cloth lost to squaring its ends.</summary>
+    /// <summary>Length of each fabric lost to squaring its ends.</summary>
     [LengthRange("0 in", "36 in", Default = "0 in")]
     public Measure? Squaring { get; init; }
 

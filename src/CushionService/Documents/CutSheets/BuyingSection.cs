@@ -1,16 +1,16 @@
 using CushionService.Contract.Answers;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Documents.CutSheets;
 
-/// <summary>What to buy: the cloth by the yard and by the metre side by side, then everything else.</summary>
+/// <summary>What to buy: the fabric by the yard and by the metre side by side, then everything else.</summary>
 internal static class BuyingSection
 {
     public static void Add(Html html, QuoteAnswer quote)
     {
         html.Add($"""<section><h2>What to buy</h2>""");
-        HtmlTable.Open(html, "", "Cloth", "Cloth", "Buy", "Yards", "Metres", "Could it be less?", "Why");
+        HtmlTable.Open(html, "", "Fabric", "Fabric", "Buy", "Yards", "Metres", "Could it be less?", "Why");
         foreach (YardageLine line in quote.Yardage)
         {
             html.Add($"""<tr><th scope="row">{line.Fabric}</th><td class="big">{SaleText.Of(line.SoldLength, line.SoldUnit)}</td>""");

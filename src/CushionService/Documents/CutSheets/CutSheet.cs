@@ -22,7 +22,7 @@ internal static class CutSheet
         html.AddStyle(Stylesheet.For(paper ?? Paper.For(quote.Units), title));
         html.Add($"""</head><body><main><h1>{title}</h1>""");
         html.Add(
-            $"""<p>All sizes are cut sizes in {sheet.Units.Name}, width across the cloth by length along it. Made by version {quote.Engine}.</p>"""
+            $"""<p>All sizes are cut sizes in {sheet.Units.Name}, width across the fabric by length along it. Made by version {quote.Engine}.</p>"""
         );
         NoticesSection.AddWarnings(html, quote);
         BuyingSection.Add(html, quote);

@@ -4,7 +4,7 @@ using CushionService.Nesting;
 
 namespace CushionService.Documents.CutSheets;
 
-/// <summary>How the pieces lie on each cloth, in parts of a page's width where the layout is long.</summary>
+/// <summary>How the pieces lie on each fabric, in parts of a page's width where the layout is long.</summary>
 internal static class LayoutsSection
 {
     public static void Add(Html html, SheetContext sheet)

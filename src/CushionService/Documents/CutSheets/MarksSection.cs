@@ -15,7 +15,7 @@ internal static class MarksSection
         }
 
         html.Add(
-            $"""<section><h2>Marks</h2><p class="lead">From the lower left corner of the piece, right side up: across the cloth, then up it. The drawings are each to a scale of their own; long pieces lie on their side.</p>"""
+            $"""<section><h2>Marks</h2><p class="lead">From the lower left corner of the piece, right side up: across the fabric, then up it. The drawings are each to a scale of their own; long pieces lie on their side.</p>"""
         );
         for (int i = 0; i < pieces.Count; i++)
         {

@@ -9,7 +9,7 @@ internal static class PiecesSection
     public static void Add(Html html, SheetContext sheet)
     {
         html.Add($"""<section><h2>Pieces to cut</h2>""");
-        HtmlTable.Open(html, "pieces", "", "No.", "Piece", "Cloth", "Cut", "Width × length", "Lay", "Marks", "Why this size", "Done");
+        HtmlTable.Open(html, "pieces", "", "No.", "Piece", "Fabric", "Cut", "Width × length", "Lay", "Marks", "Why this size", "Done");
         foreach (PieceAnswer piece in sheet.Quote.Pieces)
         {
             html.Add(

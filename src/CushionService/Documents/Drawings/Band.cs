@@ -3,8 +3,8 @@ using CushionService.Contract.Answers;
 namespace CushionService.Documents.Drawings;
 
 /// <summary>A part of a layout between two cross lines.</summary>
-/// <param name="From">Along the cloth.</param>
-/// <param name="To">Along the cloth.</param>
+/// <param name="From">Along the fabric.</param>
+/// <param name="To">Along the fabric.</param>
 internal readonly record struct Band(double From, double To)
 {
     /// <summary>The whole layout as one band.</summary>

@@ -4,8 +4,8 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Documents.Drawings;
 
-/// <summary>Draws how the pieces of one cloth lie, to scale. Inside the group <c>cloth</c> every rectangle and corner stands at exactly
-/// the coordinates of the answer, in the answer's units; one transform of the group turns the cloth the right way up.</summary>
+/// <summary>Draws how the pieces of one fabric lie, to scale. Inside the group <c>fabric</c> every rectangle and corner stands at exactly
+/// the coordinates of the answer, in the answer's units; one transform of the group turns the fabric the right way up.</summary>
 internal static class LayoutDrawing
 {
     private const double Above = 13;
@@ -16,7 +16,7 @@ internal static class LayoutDrawing
     /// <param name="layout">The layout.</param>
     /// <param name="pieces">The answer's pieces; their order gives the numbers.</param>
     /// <param name="units">The unit of every length.</param>
-    /// <param name="yardage">What is bought of the cloth; null where the answer does not say.</param>
+    /// <param name="yardage">What is bought of the fabric; null where the answer does not say.</param>
     /// <returns>A well-formed SVG document.</returns>
     public static string Draw(LayoutAnswer layout, IReadOnlyList<PieceAnswer> pieces, Units units, YardageLine? yardage = null) =>
         Draw(
@@ -36,9 +36,9 @@ internal static class LayoutDrawing
     public static string Draw(LayoutScene scene, LayoutScale scale, Band band)
     {
         (LayoutAnswer layout, double mm) = (scene.Layout, scale.Mm);
-        double before = RulerRoom + ClothLayer.Selvedge;
-        var corner = new Spot((scale.Turned ? 4 : before) * mm, (scale.Turned ? Above + 7 + ClothLayer.Selvedge : Above) * mm);
-        var view = new ClothView(layout.Width, band.From, band.To, scale.Turned, corner);
+        double before = RulerRoom + FabricLayer.Selvedge;
+        var corner = new Spot((scale.Turned ? 4 : before) * mm, (scale.Turned ? Above + 7 + FabricLayer.Selvedge : Above) * mm);
+        var view = new FabricView(layout.Width, band.From, band.To, scale.Turned, corner);
         List<PlacedPiece> placed = PlacedPieces.In(scene, band, view, mm);
         Legend legend = LayoutLegend.For(scene, placed, band != Band.Whole(layout));
         double below = scale.Turned ? BoltRoom : 3;
@@ -61,10 +61,10 @@ internal static class LayoutDrawing
             ("data-to", Canvas.Exact(band.To))
         );
         Header(canvas, scene, band);
-        ClothLayer.Draw(canvas, view, layout.Length);
+        FabricLayer.Draw(canvas, view, layout.Length);
         Pieces(canvas, view, scene, placed, band != Band.Whole(layout));
-        SaleRuler.Draw(canvas, view, new OrderUnits(scene.Units), SoldUnit(scene), ClothLayer.Selvedge + 0.6);
-        ClothLayer.DrawBoltArrow(canvas, view);
+        SaleRuler.Draw(canvas, view, new OrderUnits(scene.Units), SoldUnit(scene), FabricLayer.Selvedge + 0.6);
+        FabricLayer.DrawBoltArrow(canvas, view);
         legend.Draw(canvas, new Spot(0, view.Frame.Bottom + below * mm));
         return canvas.Finish();
     }
@@ -79,7 +79,7 @@ internal static class LayoutDrawing
     }
 
     // A part of a layout is clipped, outside the turned group and so in the drawing's own coordinates; the whole needs none.
-    private static void Pieces(Canvas canvas, ClothView view, LayoutScene scene, List<PlacedPiece> placed, bool clipped)
+    private static void Pieces(Canvas canvas, FabricView view, LayoutScene scene, List<PlacedPiece> placed, bool clipped)
     {
         if (clipped)
         {
@@ -91,7 +91,7 @@ internal static class LayoutDrawing
         canvas.Open("g", clipped ? [("clip-path", $"url(#{canvas.Id}-band)")] : []);
         canvas.Open(
             "g",
-            ("class", "cloth"),
+            ("class", "fabric"),
             ("transform", view.Transform),
             ("fill", "#fff"),
             ("stroke", Stroke.Cut.Colour),

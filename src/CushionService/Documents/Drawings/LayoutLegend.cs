@@ -15,7 +15,7 @@ internal static class LayoutLegend
         ];
         if (continues)
         {
-            items.Add(new("the cloth goes on in the next part", (canvas, box) => Line(canvas, box, Stroke.Torn)));
+            items.Add(new("the fabric goes on in the next part", (canvas, box) => Line(canvas, box, Stroke.Torn)));
         }
 
         if (scene.Lattice is not null)

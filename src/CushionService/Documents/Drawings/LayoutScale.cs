@@ -10,7 +10,7 @@ internal sealed record LayoutScale(bool Turned, double Mm)
     /// <summary>Width of a drawing, in millimetres: what A4 and Letter both hold between margins of 12 mm.</summary>
     public const double PageWidth = 186;
 
-    private const double UprightCloth = 156;
+    private const double UprightFabric = 156;
     private const double TallestUpright = 175;
     private const double TurnedRun = 170;
     private const double NarrowestTurned = 72;
@@ -19,9 +19,9 @@ internal sealed record LayoutScale(bool Turned, double Mm)
     /// <summary>The scale of a layout: upright where it is about as long as it is wide, else turned.</summary>
     public static LayoutScale For(LayoutAnswer layout)
     {
-        if (layout.Length * UprightCloth <= TallestUpright * layout.Width)
+        if (layout.Length * UprightFabric <= TallestUpright * layout.Width)
         {
-            return new LayoutScale(false, layout.Width / UprightCloth);
+            return new LayoutScale(false, layout.Width / UprightFabric);
         }
 
         double fitted = TurnedRun / layout.Length * layout.Width;

@@ -15,17 +15,17 @@ internal sealed record LayoutScene
     /// <summary>The unit of every length.</summary>
     public required Units Units { get; init; }
 
-    /// <summary>What is bought of the cloth; null where the answer does not say.</summary>
+    /// <summary>What is bought of the fabric; null where the answer does not say.</summary>
     public YardageLine? Yardage { get; init; }
 
-    /// <summary>The repeat of the cloth's motif; null where there is none.</summary>
+    /// <summary>The repeat of the fabric's motif; null where there is none.</summary>
     public MotifLattice? Lattice
     {
         get => field ?? (Layout.Motif is { } motif ? new MotifLattice(motif.Length, motif.Width, motif.Drop, motif.Start) : null);
         init;
     }
 
-    /// <summary>Prefix of every id in the drawing, unique within its document; the cloth's own when left out.</summary>
+    /// <summary>Prefix of every id in the drawing, unique within its document; the fabric's own when left out.</summary>
     public string IdPrefix
     {
         get => field ?? $"layout-{Layout.Fabric}";

@@ -15,7 +15,7 @@ internal static class MarkSigns
     /// <param name="piece">The piece.</param>
     /// <param name="shown">Marks outside this box are left out.</param>
     /// <returns>The boxes of the signs and letters, in user units.</returns>
-    public static IReadOnlyList<Box> Draw(Canvas canvas, ClothView view, PieceAnswer piece, Box shown)
+    public static IReadOnlyList<Box> Draw(Canvas canvas, FabricView view, PieceAnswer piece, Box shown)
     {
         List<Box> taken = [];
         List<(string Letter, Spot At, Spot Inward)> anchors = [];

@@ -1,19 +1,19 @@
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Documents.Drawings;
 
-/// <summary>Where the motif of a cloth repeats, in the answer's units.</summary>
-/// <param name="Length">Along the cloth, above 0.</param>
-/// <param name="Width">Across the cloth, one motif standing on the centre line; null when nothing is matched across.</param>
+/// <summary>Where the motif of a fabric repeats, in the answer's units.</summary>
+/// <param name="Length">Along the fabric, above 0.</param>
+/// <param name="Width">Across the fabric, one motif standing on the centre line; null when nothing is matched across.</param>
 /// <param name="Drop">How the motif moves from column to column.</param>
-/// <param name="Start">Where the first row of the centre column stands along the cloth.</param>
+/// <param name="Start">Where the first row of the centre column stands along the fabric.</param>
 internal sealed record MotifLattice(double Length, double? Width, DropKind Drop, double Start = 0)
 {
     private const double FinestPitch = 1.5;
 
-    /// <summary>Draws its rows as lines across each column, and its columns as lines along the cloth; nothing where the lines would
+    /// <summary>Draws its rows as lines across each column, and its columns as lines along the fabric; nothing where the lines would
     /// run together in print.</summary>
-    public void Draw(Canvas canvas, ClothView view)
+    public void Draw(Canvas canvas, FabricView view)
     {
         if (Math.Min(Length, Width ?? Length) < FinestPitch * canvas.Mm)
         {
@@ -44,7 +44,7 @@ internal sealed record MotifLattice(double Length, double? Width, DropKind Drop,
         canvas.Close();
     }
 
-    private void Rows(Canvas canvas, ClothView view, double left, double right, double start)
+    private void Rows(Canvas canvas, FabricView view, double left, double right, double start)
     {
         int last = (int)Math.Floor((view.To - start) / Length);
         for (int row = (int)Math.Ceiling((view.From - start) / Length); row <= last; row++)

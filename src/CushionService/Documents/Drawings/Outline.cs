@@ -5,7 +5,7 @@ namespace CushionService.Documents.Drawings;
 /// <summary>Closed outlines of straight edges.</summary>
 internal static class Outline
 {
-    /// <summary>A piece's corners on the cloth, turned counter-clockwise and moved as its placement says.</summary>
+    /// <summary>A piece's corners on the fabric, turned counter-clockwise and moved as its placement says.</summary>
     public static Spot[] Placed(PieceAnswer piece, PlacementAnswer placement)
     {
         IReadOnlyList<PointAnswer> points = piece.Points!;

@@ -35,7 +35,7 @@ internal static class PieceDrawing
         bool turned = piece.Length > piece.Width;
         (double across, double down) = turned ? (piece.Length, piece.Width) : (piece.Width, piece.Length);
         double mm = Math.Max(across / Width, down / Height);
-        var view = new ClothView(piece.Width, 0, piece.Length, turned, new Spot(Beside * mm, Above * mm));
+        var view = new FabricView(piece.Width, 0, piece.Length, turned, new Spot(Beside * mm, Above * mm));
         List<string> list = scene.ListsMarks ? MarkWords.Lines(piece, units, LayoutScale.PageWidth / MarkWords.Type) : [];
         double height = view.Frame.Bottom / mm + Below + list.Count * MarkWords.Type * Label.Pitch;
         var canvas = new Canvas(
@@ -51,7 +51,7 @@ internal static class PieceDrawing
         canvas.Text(new Spot(0, 4 * mm), title, 3.4 * mm, bold: true);
         canvas.Open(
             "g",
-            ("class", "cloth"),
+            ("class", "fabric"),
             ("transform", view.Transform),
             ("fill", "#fff"),
             ("stroke", Stroke.Cut.Colour),
@@ -71,7 +71,7 @@ internal static class PieceDrawing
         return canvas.Finish();
     }
 
-    private static void Dimensions(Canvas canvas, ClothView view, PieceAnswer piece, OrderUnits units)
+    private static void Dimensions(Canvas canvas, FabricView view, PieceAnswer piece, OrderUnits units)
     {
         Box frame = view.Frame;
         (double along, double across) = view.Turned ? (piece.Length, piece.Width) : (piece.Width, piece.Length);
@@ -81,7 +81,7 @@ internal static class PieceDrawing
     }
 
     // The sign and the cut size stand in the middle, where marks leave them room.
-    private static void Inside(Canvas canvas, PieceScene scene, ClothView view, IReadOnlyList<Box> taken)
+    private static void Inside(Canvas canvas, PieceScene scene, FabricView view, IReadOnlyList<Box> taken)
     {
         Spot[] outline = [.. Outline.Of(scene.Piece).Select(corner => view.At(corner.X, corner.Y))];
         Box room = LabelRoom.Within(outline, view.Frame);

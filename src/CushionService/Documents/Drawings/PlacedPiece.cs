@@ -6,12 +6,12 @@ namespace CushionService.Documents.Drawings;
 /// <param name="Number">The piece's number.</param>
 /// <param name="Piece">The piece.</param>
 /// <param name="Placement">Where it lies.</param>
-/// <param name="Corners">Its outline on the cloth; null for a rectangle.</param>
+/// <param name="Corners">Its outline on the fabric; null for a rectangle.</param>
 /// <param name="Up">Its own up in the drawing.</param>
 /// <param name="Caption">What stands on it.</param>
 internal sealed record PlacedPiece(string Number, PieceAnswer Piece, PlacementAnswer Placement, Spot[]? Corners, Spot Up, Caption Caption)
 {
-    /// <summary>Draws the outline, in the coordinates of the cloth.</summary>
+    /// <summary>Draws the outline, in the coordinates of the fabric.</summary>
     public void DrawOutline(Canvas canvas)
     {
         canvas.Open(

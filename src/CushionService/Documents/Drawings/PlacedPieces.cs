@@ -5,7 +5,7 @@ namespace CushionService.Documents.Drawings;
 /// <summary>The placements that show in a view, with their captions. Copies that lie alike share the work of finding room.</summary>
 internal static class PlacedPieces
 {
-    public static List<PlacedPiece> In(LayoutScene scene, Band band, ClothView view, double mm)
+    public static List<PlacedPiece> In(LayoutScene scene, Band band, FabricView view, double mm)
     {
         var units = new OrderUnits(scene.Units);
         Dictionary<(string Piece, int Rotation), (Caption Caption, Box At)> whole = [];
@@ -41,7 +41,7 @@ internal static class PlacedPieces
         return placed;
     }
 
-    // Counter-clockwise as one looks at the cloth; the drawing's y runs down, the view does not mirror.
+    // Counter-clockwise as one looks at the fabric; the drawing's y runs down, the view does not mirror.
     private static Spot Turn(Spot up, int rotation) =>
         rotation switch
         {

@@ -2,7 +2,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Documents.Drawings;
 
-/// <summary>The length of the cloth in the unit that it is sold in, marked along its side by eighths of a yard or tenths of a metre.</summary>
+/// <summary>The length of the fabric in the unit that it is sold in, marked along its side by eighths of a yard or tenths of a metre.</summary>
 internal static class SaleRuler
 {
     private const double ClosestTicks = 1.1;
@@ -10,13 +10,13 @@ internal static class SaleRuler
     private const double LongTick = 2;
     private const double ShortTick = 1.1;
 
-    /// <summary>Draws the ruler beside the left side of the cloth.</summary>
+    /// <summary>Draws the ruler beside the left side of the fabric.</summary>
     /// <param name="canvas">The drawing.</param>
-    /// <param name="view">The cloth.</param>
+    /// <param name="view">The fabric.</param>
     /// <param name="units">The answer's units.</param>
     /// <param name="sold">Yards or metres.</param>
-    /// <param name="gap">From the cloth to the ruler, in millimetres.</param>
-    public static void Draw(Canvas canvas, ClothView view, OrderUnits units, SaleUnit sold, double gap)
+    /// <param name="gap">From the fabric to the ruler, in millimetres.</param>
+    public static void Draw(Canvas canvas, FabricView view, OrderUnits units, SaleUnit sold, double gap)
     {
         LengthUnit unit = sold == SaleUnit.M ? LengthUnit.Metre : LengthUnit.Yard;
         Length step = Length.From(unit == LengthUnit.Metre ? 0.1m : 0.125m, unit);

@@ -1,6 +1,6 @@
 namespace CushionService.Documents.Drawings;
 
-/// <summary>A point of a drawing or of the cloth.</summary>
+/// <summary>A point of a drawing or of the fabric.</summary>
 internal readonly record struct Spot(double X, double Y)
 {
     public static Spot operator +(Spot a, Spot b) => new(a.X + b.X, a.Y + b.Y);

@@ -17,7 +17,7 @@ internal static class TruePattern
     {
         var orderUnits = new OrderUnits(units);
         double scale = orderUnits.Millimetres;
-        var view = new ClothView(piece.Width * scale, 0, piece.Length * scale, false, new Spot(0, 0));
+        var view = new FabricView(piece.Width * scale, 0, piece.Length * scale, false, new Spot(0, 0));
         PieceAnswer inMillimetres = InMillimetres(piece, scale);
         var grid = new TileGrid(paper, view.Frame);
         List<Tile> tiles = grid.Holding(Lines(inMillimetres, view));
@@ -45,7 +45,7 @@ internal static class TruePattern
             canvas.Open("g", ("clip-path", $"url(#{canvas.Id}-shown)"));
             canvas.Open(
                 "g",
-                ("class", "cloth"),
+                ("class", "fabric"),
                 ("transform", here.Transform),
                 ("fill", "none"),
                 ("stroke", Stroke.Ink),
@@ -69,7 +69,7 @@ internal static class TruePattern
         }
     }
 
-    private static List<(Spot From, Spot To)> Lines(PieceAnswer piece, ClothView view)
+    private static List<(Spot From, Spot To)> Lines(PieceAnswer piece, FabricView view)
     {
         Spot[] corners = [.. Outline.Of(piece).Select(corner => view.At(corner.X, corner.Y))];
         return

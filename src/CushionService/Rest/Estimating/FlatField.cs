@@ -7,7 +7,7 @@ using CushionService.Validation;
 
 namespace CushionService.Rest.Estimating;
 
-/// <summary>A field of an order of one cushion and one cloth, as a parameter of a query.</summary>
+/// <summary>A field of an order of one cushion and one fabric, as a parameter of a query.</summary>
 /// <remarks>The names come from the records: a field of the cushion or of its outline keeps its name, any other stands behind the name of its record, and a
 /// record's kind takes the record's own name. A new field of the contract needs no code here.</remarks>
 /// <param name="Name">The parameter.</param>
@@ -15,7 +15,7 @@ namespace CushionService.Rest.Estimating;
 /// <param name="Property">The member that it fills.</param>
 internal sealed record FlatField(string Name, string Pointer, PropertyInfo Property)
 {
-    // What names things, what is bought but not cut, and what only an order of several cloths needs.
+    // What names things, what is bought but not cut, and what only an order of several fabrics needs.
     private static readonly ImmutableHashSet<Type> LeftOut = [typeof(CushionFabrics), typeof(Fill), typeof(Price)];
     private static readonly ImmutableHashSet<string> LeftOutNames = ["Id", "Label", "Fabric", "Reference", "Currency", "PriceBook", "Item"];
 
@@ -34,7 +34,7 @@ internal sealed record FlatField(string Name, string Pointer, PropertyInfo Prope
     /// <summary>Whether it takes several values, separated by commas.</summary>
     public bool IsList { get; } = IsListType(Property.PropertyType);
 
-    /// <summary>Whether it says how the cloth is sold, in the unit of sale.</summary>
+    /// <summary>Whether it says how the fabric is sold, in the unit of sale.</summary>
     public bool IsOfSale { get; } = Property.DeclaringType == typeof(Sale);
 
     private static IEnumerable<FlatField> Of(Type record, string at, string prefix)

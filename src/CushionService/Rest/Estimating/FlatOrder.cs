@@ -7,11 +7,12 @@ using CushionService.Contract;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 using Microsoft.Extensions.Primitives;
 
 namespace CushionService.Rest.Estimating;
 
-/// <summary>An order of one cushion and one cloth, read from the parameters of a query.</summary>
+/// <summary>An order of one cushion and one fabric, read from the parameters of a query.</summary>
 internal sealed class FlatOrder
 {
     private static readonly FrozenDictionary<string, int> IndexOf = FlatField
@@ -69,7 +70,7 @@ internal sealed class FlatOrder
     /// <summary>The unit of lengths; null when it is not said, or is none.</summary>
     public Units? Units => Words<Units>.Named(_values[UnitsAt] ?? "");
 
-    /// <summary>The unit in which the cloth is sold; null when it is none.</summary>
+    /// <summary>The unit in which the fabric is sold; null when it is none.</summary>
     public SaleUnit? SaleUnit => Words<SaleUnit>.Named(_values[SoldUnitAt]!);
 
     /// <summary>The order; its violations name the parameters.</summary>
@@ -91,7 +92,7 @@ internal sealed class FlatOrder
         };
     }
 
-    // A page asks for cloth; how the cover opens and how the cloth is sold it may leave to custom.
+    // A page asks for fabric; how the cover opens and how the fabric is sold it may leave to custom.
     private void TakeForGranted()
     {
         _values[EffortAt] ??= "quick";
@@ -108,7 +109,7 @@ internal sealed class FlatOrder
     private JsonObject Nested()
     {
         JsonObject cushion = new() { ["id"] = "cushion" },
-            fabric = new() { ["id"] = "cloth" };
+            fabric = new() { ["id"] = "fabric" };
         JsonObject order = new() { ["cushions"] = new JsonArray(cushion), ["fabrics"] = new JsonArray(fabric) };
         for (int i = 0; i < _values.Length; i++)
         {

@@ -1,4 +1,4 @@
-// A whole order: what to buy, what it costs, and the drawing of each cloth.
+// A whole order: what to buy, what it costs, and the drawing of each fabric.
 
 import { send } from "./service.js";
 import { table } from "./table.js";
@@ -29,7 +29,7 @@ function said(order, { pieces, layouts, cost }) {
   const cushions = order.cushions.reduce((sum, { quantity = 1 }) => sum + quantity, 0);
   const cut = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   const count = (number, one, many) => `${number} ${number === 1 ? one : many}`;
-  return `${count(cushions, "cushion", "cushions")}, ${count(cut, "piece", "pieces")} on ${count(layouts.length, "cloth", "cloths")}, ${money(cost.total, cost.currency)} without tax.`;
+  return `${count(cushions, "cushion", "cushions")}, ${count(cut, "piece", "pieces")} on ${count(layouts.length, "fabric", "fabrics")}, ${money(cost.total, cost.currency)} without tax.`;
 }
 
 const money = (text, currency) => Number(text).toLocaleString("en", { style: "currency", currency });

@@ -1,0 +1,170 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Nesting;
+using CushionService.Nesting.Solving;
+
+namespace CushionService.Engine.Layouts;
+
+/// <summary>Lays the pieces of one fabric: turns the fabric's rules into a nesting problem, and the answer back into lengths.</summary>
+public static class FabricNesting
+{
+    private const int MostStarts = 3;
+
+    /// <summary>Lays every piece.</summary>
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="pieces">At least one piece of that fabric, each of which fits it (see <see cref="Fits"/>).</param>
+    /// <param name="effort">How hard to search.</param>
+    /// <param name="cancellation">Gives up the search.</param>
+    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    public static FabricLayout LayOut(
+        FabricSpecification fabric,
+        IReadOnlyList<CutPiece> pieces,
+        Effort effort,
+        CancellationToken cancellation
+    )
+    {
+        Grid grid = GridFor(fabric, pieces);
+        (StripLayout layout, long start) = fabric.Repeat is null
+            ? (Nester.Nest(Problem(fabric, pieces, grid), effort, cancellation), 0)
+            : Matched(Problem(fabric, pieces, grid), effort, cancellation);
+        return new FabricLayout
+        {
+            Fabric = fabric,
+            MotifStart = grid.Back(start),
+            Length = grid.Back(layout.Length),
+            LowerBound = grid.Back(layout.LowerBound),
+            ProvenMinimal = layout.ProvenMinimal,
+            Proof = layout.Proof,
+            ProofFigures = layout.ProofFigures,
+            Placements = ImmutableArray.CreateRange(
+                layout.Placements,
+                static (placed, fabric) =>
+                    new LaidPiece(
+                        fabric.pieces[placed.Piece],
+                        placed.Copy + 1,
+                        fabric.grid.Back(placed.X),
+                        fabric.grid.Back(placed.Y),
+                        placed.Turn
+                    ),
+                (pieces, grid)
+            ),
+            Steps = layout.Steps,
+        };
+    }
+
+    /// <summary>Whether a piece fits the fabric's usable width in one of its turns.</summary>
+    public static bool Fits(FabricSpecification fabric, CutPiece piece) =>
+        piece.Width <= fabric.UsableWidth || (piece.Rotations == Rotations.QuarterTurns && piece.Length <= fabric.UsableWidth);
+
+    /// <summary>Whether a piece is matched to the fabric's repeat.</summary>
+    public static bool IsMatched(FabricSpecification fabric, CutPiece piece) =>
+        MotifMatch.Corner(piece, fabric) is { } corner && MotifMatch.FitsAcross(piece, corner, fabric);
+
+    // The bolt may be cut anywhere in its repeat, and a repeat is bought for that, so the layout may start anywhere in it too: it starts where
+    // one of the matched pieces does. What can be proven of every start is what holds without matching.
+    private static (StripLayout Layout, long Start) Matched(StripProblem problem, Effort effort, CancellationToken cancellation)
+    {
+        StripLayout free = Nester.Nest(
+            problem with
+            {
+                Pieces = [.. problem.Pieces.Select(piece => piece with { Alignment = null })],
+            },
+            Effort.Quick,
+            cancellation
+        );
+        (StripLayout? Layout, long Start) best = (null, 0);
+        foreach (long phase in problem.Pieces.Select(piece => piece.Alignment?.PhaseY ?? 0).Distinct().Take(MostStarts))
+        {
+            StripLayout layout = Nester.Nest(
+                problem with
+                {
+                    Pieces = [.. problem.Pieces.Select(piece => piece with { Alignment = Later(piece.Alignment, -phase) })],
+                },
+                effort,
+                cancellation
+            );
+            if (best.Layout is null || layout.Length < best.Layout.Length)
+            {
+                best = (layout, Modulo(-phase));
+            }
+        }
+
+        bool proven = free.ProvenMinimal && problem.Sale.RungFor(free.LowerBound) == problem.Sale.RungFor(best.Layout!.Length);
+        return (
+            best.Layout! with
+            {
+                LowerBound = Math.Min(free.LowerBound, best.Layout.Length),
+                ProvenMinimal = proven,
+                Proof = proven ? free.Proof : ProofKind.None,
+                ProofFigures = proven ? free.ProofFigures : "",
+            },
+            best.Start
+        );
+
+        Alignment? Later(Alignment? alignment, long by) => alignment is { } at ? at with { PhaseY = Modulo(at.PhaseY + by) } : null;
+
+        long Modulo(long length) => ((length % problem.Repeat!.Length) + problem.Repeat.Length) % problem.Repeat.Length;
+    }
+
+    internal static StripProblem Problem(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces, Grid grid) =>
+        new()
+        {
+            Width = grid.Down(fabric.UsableWidth),
+            Pieces = [.. pieces.Select(piece => ToNest(fabric, piece, grid))],
+            Repeat = MotifMatch.Lattice(fabric, grid),
+            Sale = FabricSale.Ladder(fabric, grid.Unit),
+        };
+
+    internal static NestingPiece ToNest(FabricSpecification fabric, CutPiece piece, Grid grid)
+    {
+        Point? corner = IsMatched(fabric, piece) ? MotifMatch.Corner(piece, fabric) : null;
+        return new NestingPiece
+        {
+            Width = grid.Up(piece.Width),
+            Length = grid.Up(piece.Length),
+            Quantity = piece.Quantity,
+            Rotations = corner is null ? piece.Rotations : Rotations.None,
+            Outline = ImmutableArray.CreateRange(
+                piece.Outline,
+                static (at, grid) => new GridPoint(grid.Nearest(at.X), grid.Nearest(at.Y)),
+                grid
+            ),
+            Alignment = corner is { } at ? new Alignment(grid.Down(at.X), grid.Down(at.Y)) : null,
+        };
+    }
+
+    internal static Grid GridFor(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces)
+    {
+        var lengths = new List<Length>(2 * pieces.Count);
+        var total = fabric.UsableWidth;
+        foreach (CutPiece piece in pieces)
+        {
+            lengths.Add(piece.Width);
+            lengths.Add(piece.Length);
+            foreach (Point at in piece.Outline)
+            {
+                lengths.Add(at.X);
+                lengths.Add(at.Y);
+            }
+
+            total += piece.Quantity * Length.Max(piece.Width, piece.Length);
+            if (MotifMatch.Corner(piece, fabric) is { } corner)
+            {
+                lengths.Add(corner.X);
+                lengths.Add(corner.Y);
+                total += piece.Quantity * fabric.Repeat!.Length;
+            }
+        }
+
+        if (fabric.Repeat is { } repeat)
+        {
+            lengths.Add(repeat.Length.HalfUp());
+            lengths.Add(repeat.Width ?? Length.Zero);
+        }
+
+        return Grid.For(lengths, total);
+    }
+}

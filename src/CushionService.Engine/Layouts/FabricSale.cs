@@ -1,0 +1,40 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Layouts;
+
+/// <summary>From the length that pieces take to the length that is bought: shrinkage, then the start of the repeat, then squaring, then up once
+/// to the sale step, and no less than the minimum.</summary>
+/// <remarks>What is washed before cutting keeps 1 − p of its length, so need / (1 − p) is bought (general arithmetic). The bolt may begin
+/// anywhere in the repeat, so one repeat is added. The order is common practice, no source.</remarks>
+public static class FabricSale
+{
+    /// <summary>The length that must be bought, before the sale step.</summary>
+    public static Length Needed(FabricSpecification fabric, Length layout) =>
+        Fixed(fabric)
+        + (
+            fabric.LengthShrinkage.Numerator == 0
+                ? layout
+                : Length.FromNanometres(FabricSpecification.Kept(fabric.LengthShrinkage).Inverse().CeilingOf(layout.Nanometres))
+        );
+
+    /// <summary>The length that is bought.</summary>
+    public static Length Sold(FabricSpecification fabric, Length layout) => fabric.Sold.Sell(Needed(fabric, layout));
+
+    /// <summary>The layout lengths at which the next saleable length begins.</summary>
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="unit">Nanometres in a grid unit.</param>
+    internal static SaleLadder Ladder(FabricSpecification fabric, long unit)
+    {
+        Fraction kept = FabricSpecification.Kept(fabric.LengthShrinkage);
+        return new SaleLadder(
+            (fabric.Sold.Least - Fixed(fabric)).Nanometres,
+            fabric.Sold.Step.Nanometres,
+            (long)kept.Numerator,
+            (long)kept.Denominator * unit
+        );
+    }
+
+    private static Length Fixed(FabricSpecification fabric) => (fabric.Repeat?.Length ?? Length.Zero) + fabric.Squaring;
+}

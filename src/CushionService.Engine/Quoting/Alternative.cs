@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Quoting;
+
+/// <summary>One way to make an order, quoted: as a whole, or in parts that are each cut from a length of their own.</summary>
+/// <param name="Quotes">The quotes of the parts, at least one.</param>
+public sealed record Alternative(ImmutableArray<Quote> Quotes)
+{
+    /// <summary>Length of fabric to buy, over all fabrics and parts.</summary>
+    public Length Sold { get; } = Quotes.SelectMany(quote => quote.Yardages).Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold);
+
+    /// <summary>What the priced materials cost, without tax; null when the order names no currency.</summary>
+    public Money? Total { get; } = Quotes.Select(quote => quote.Cost?.Total).Aggregate((sum, part) => sum + part);
+
+    /// <summary>Items without a price, which the total leaves out.</summary>
+    public ImmutableArray<string> Unpriced { get; } = [.. Quotes.SelectMany(quote => quote.Cost?.Unpriced ?? []).Distinct()];
+
+    /// <summary>Whether every fabric has a price, so that the total may be held against another's. What else is unpriced is so in every alternative.</summary>
+    public bool IsPriced =>
+        Total is not null && !Quotes.SelectMany(quote => quote.Yardages).Any(yardage => Unpriced.Contains(yardage.Layout.Fabric.Id));
+
+    /// <summary>Cheapest first: priced alternatives by their totals, then the others by the length sold; equals stay as they stand.</summary>
+    public static int ByCost(Alternative one, Alternative other) =>
+        one.IsPriced != other.IsPriced ? (one.IsPriced ? -1 : 1)
+        : one.IsPriced ? one.Total!.Value.Amount.CompareTo(other.Total!.Value.Amount)
+        : one.Sold.CompareTo(other.Sold);
+}

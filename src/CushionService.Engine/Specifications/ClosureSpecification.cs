@@ -1,9 +1,0 @@
-namespace CushionService.Engine.Specifications;
-
-/// <summary>How a cover opens.</summary>
-/// <param name="Side">Where it stands.</param>
-public abstract record ClosureSpecification(Side Side)
-{
-    /// <summary>The kind of closure.</summary>
-    public abstract ClosureKind Kind { get; }
-}

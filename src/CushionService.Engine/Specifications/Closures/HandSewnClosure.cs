@@ -1,0 +1,9 @@
+namespace CushionService.Engine.Specifications.Closures;
+
+/// <summary>A gap in a seam, closed by hand.</summary>
+/// <param name="Side">Where it stands.</param>
+public sealed record HandSewnClosure(Side Side) : ClosureSpecification(Side)
+{
+    /// <inheritdoc />
+    public override ClosureKind Kind => ClosureKind.HandSewn;
+}

@@ -1,0 +1,22 @@
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Specifications.Closures;
+
+/// <summary>Two hemmed strips or flaps that overlap, held by pairs of ties.</summary>
+/// <param name="Side">Where it stands.</param>
+/// <param name="Return">How far its section runs round each corner.</param>
+/// <param name="Fold">Depth of each turn of the hems.</param>
+/// <param name="Overlap">How far they overlap.</param>
+/// <param name="TieLength">Finished length of each tie.</param>
+public sealed record TieClosure(Side Side, Length Return, Length Fold, Length Overlap, Length TieLength)
+    : OverlappingClosure(Side, Return, Fold, Overlap)
+{
+    /// <inheritdoc />
+    public override ClosureKind Kind => ClosureKind.Ties;
+
+    /// <summary>Furthest distance between pairs: 6 in (common practice, no source).</summary>
+    public static Length Spacing { get; } = Length.FromInches(6);
+
+    /// <summary>Finished width of each tie: 1/2 in (common practice, no source).</summary>
+    public static Length Width { get; } = Length.FromInches(0.5m);
+}

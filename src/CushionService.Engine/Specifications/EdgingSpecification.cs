@@ -1,7 +1,0 @@
-using System.Collections.Immutable;
-
-namespace CushionService.Engine.Specifications;
-
-/// <summary>What stands in the seams round the faces.</summary>
-/// <param name="At">The seams, at least one, each once.</param>
-public abstract record EdgingSpecification(ImmutableArray<EdgingPlace> At);

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Pricing;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Specifications.Fabrics;
+
+/// <summary>A fabric on the bolt.</summary>
+public sealed record FabricSpecification
+{
+    /// <summary>Distinct within the order.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Where it stands in the order, as a JSON Pointer.</summary>
+    public string Pointer { get; init; } = "";
+
+    /// <summary>Stated width, selvedge to selvedge.</summary>
+    public required Length Width { get; init; }
+
+    /// <summary>Width of each selvedge.</summary>
+    public Length Selvedge { get; init; }
+
+    /// <summary>Whether nap, pile or print run one way.</summary>
+    public bool OneWay { get; init; }
+
+    /// <summary>The turns that pieces may be laid in.</summary>
+    public Rotations Rotations { get; init; } = Rotations.HalfTurn;
+
+    /// <summary>The motif's repeat; null for none.</summary>
+    public RepeatSpecification? Repeat { get; init; }
+
+    /// <summary>Share of its length that it loses in the wash, from 0 up to but not including 1.</summary>
+    public Fraction LengthShrinkage { get; init; }
+
+    /// <summary>Share of its width that it loses in the wash, from 0 up to but not including 1.</summary>
+    public Fraction WidthShrinkage { get; init; }
+
+    /// <summary>Length lost to squaring the ends.</summary>
+    public Length Squaring { get; init; }
+
+    /// <summary>How it is sold.</summary>
+    public required SaleRule Sold { get; init; }
+
+    /// <summary>What one unit of sale costs; null when unknown.</summary>
+    public ItemPriceSpecification? Price { get; init; }
+
+    /// <summary>What one has of it, for a fit; empty when it is to be bought.</summary>
+    public ImmutableArray<OffcutSpecification> OnHand { get; init; } = [];
+
+    /// <summary>The width that pieces can be laid on: without selvedges, after shrinkage, down to the nanometre.</summary>
+    /// <remarks>Usable width is the stated width less two selvedges (common practice, no source); what is washed before cutting
+    /// keeps the share 1 − p.</remarks>
+    public Length UsableWidth =>
+        WidthShrinkage.Numerator == 0
+            ? Width - 2 * Selvedge
+            : Length.FromNanometres(Kept(WidthShrinkage).FloorOf((Width - 2 * Selvedge).Nanometres));
+
+    /// <summary>The share that is left after a loss.</summary>
+    public static Fraction Kept(Fraction loss) => Fraction.Of(loss.Denominator - loss.Numerator, loss.Denominator);
+}

@@ -1,0 +1,15 @@
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Specifications.Fillings;
+
+/// <summary>What fills a cushion.</summary>
+/// <param name="Kind">Foam or loose fill.</param>
+/// <param name="Item">The item that is bought.</param>
+/// <param name="Density">Kilograms a cubic metre; null when not known (foam only).</param>
+/// <param name="Oversize">How much larger than the cover foam is cut, in width and depth.</param>
+/// <param name="Plumpness">Share of the bag's full volume that a loose fill takes.</param>
+public sealed record FillSpecification(FillKind Kind, string Item, decimal? Density, Length Oversize, decimal Plumpness)
+{
+    /// <summary>Batting round the foam; null for none.</summary>
+    public WrapSpecification? Wrap { get; init; }
+}

@@ -1,9 +1,0 @@
-using System.Collections.Immutable;
-using CushionService.Engine.Measures;
-
-namespace CushionService.Engine.Specifications;
-
-/// <summary>A flange set into a seam: a flat strip, folded lengthwise, its corners mitred.</summary>
-/// <param name="At">The seams in which it stands.</param>
-/// <param name="Depth">How far it stands out, finished.</param>
-public sealed record FlangeStripSpecification(ImmutableArray<EdgingPlace> At, Length Depth) : EdgingSpecification(At);

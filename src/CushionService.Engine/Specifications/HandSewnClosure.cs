@@ -1,9 +1,0 @@
-namespace CushionService.Engine.Specifications;
-
-/// <summary>A gap in a seam, closed by hand.</summary>
-/// <param name="Side">Where it stands.</param>
-public sealed record HandSewnClosure(Side Side) : ClosureSpecification(Side)
-{
-    /// <inheritdoc />
-    public override ClosureKind Kind => ClosureKind.HandSewn;
-}

@@ -1,0 +1,35 @@
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Specifications.Trimmings;
+
+/// <summary>Channels of equal width stitched into a top, from front to back.</summary>
+/// <param name="Count">At least 2.</param>
+/// <param name="Crown">How far each channel rises over its chord, at most half the chord; zero for channels that are stitched flat.</param>
+/// <param name="TakeUp">What flat stitching draws in, as a share of the finished size in each direction.</param>
+public sealed record ChannelSpecification(int Count, Length Crown, Fraction TakeUp)
+{
+    /// <summary>Fabric over one channel.</summary>
+    /// <param name="chord">Finished width of a channel.</param>
+    /// <param name="crown">Its rise, above zero.</param>
+    /// <remarks>R = (c²/4 + k²) / 2k, arc = 2R asin(c / 2R) (general geometry).</remarks>
+    public static Length Arc(Length chord, Length crown)
+    {
+        double c = chord.Nanometres,
+            k = crown.Nanometres,
+            radius = ((c * c / 4) + (k * k)) / (2 * k);
+        return Length.FromNanometres((long)Math.Ceiling(2 * radius * Math.Asin(Math.Min(1, c / (2 * radius)))));
+    }
+
+    /// <summary>How much more fabric a top takes across.</summary>
+    /// <param name="width">Finished width of the top.</param>
+    public Length Across(Length width) =>
+        Crown > Length.Zero
+            ? Count * Arc(Length.FromNanometres(width.Nanometres / Count), Crown) - Length.FromNanometres(width.Nanometres / Count * Count)
+            : TakenUp(width);
+
+    /// <summary>How much more fabric a top takes along; a crown takes none.</summary>
+    /// <param name="depth">Finished depth of the top.</param>
+    public Length Along(Length depth) => Crown > Length.Zero ? Length.Zero : TakenUp(depth);
+
+    private Length TakenUp(Length size) => Length.FromNanometres(TakeUp.CeilingOf(size.Nanometres));
+}

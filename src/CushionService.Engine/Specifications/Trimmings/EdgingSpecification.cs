@@ -1,0 +1,7 @@
+using System.Collections.Immutable;
+
+namespace CushionService.Engine.Specifications.Trimmings;
+
+/// <summary>What stands in the seams round the faces.</summary>
+/// <param name="At">The seams, at least one, each once.</param>
+public abstract record EdgingSpecification(ImmutableArray<EdgingPlace> At);
