@@ -13,6 +13,12 @@ switch (args)
     case ["outlines-cushions"]:
         CushionSavings.Run();
         break;
+    case ["outlines-budget", .. var rest]:
+        Budgets.Run(rest);
+        break;
+    case ["outlines-pairs"]:
+        PairCosts.Run();
+        break;
     case ["circles"]:
         DiscOptima.Run();
         break;

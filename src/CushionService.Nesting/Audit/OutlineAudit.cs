@@ -1,9 +1,7 @@
-using System.Collections.Immutable;
-using CushionService.Nesting.Outlines.NoFit;
-
 namespace CushionService.Nesting.Audit;
 
-/// <summary>Checks a strip layout of outlines against its problem, exactly, on integers. It shares no code with the search.</summary>
+/// <summary>Checks a strip layout of outlines against its problem, exactly, on integers. It shares no code with the search, and its method
+/// is another: outlines are cut into convex parts, and two parts are apart when the line of an edge parts them.</summary>
 internal static class OutlineAudit
 {
     /// <summary>Returns when the layout keeps every invariant.</summary>
@@ -11,50 +9,72 @@ internal static class OutlineAudit
     public static void Check(StripProblem problem, StripLayout layout)
     {
         var boxes = StripAudit.CheckPlaces(problem, layout);
-        var outlines = layout.Placements.Select(placement => Placed(problem.Pieces[placement.Piece], placement)).ToList();
-        foreach (var flaw in problem.Flaws.IsDefault ? [] : problem.Flaws)
-        {
-            outlines.Add(Rectangle(flaw.X, flaw.Y, flaw.Width, flaw.Length));
-        }
+        var flaws = problem.Flaws.IsDefault ? [] : problem.Flaws;
+        var placed = Placed(problem, layout, boxes);
+        Array.Sort(placed, static (one, other) => (one.Box.Y, one.Number).CompareTo((other.Box.Y, other.Number)));
 
-        var overlap = new OutlineOverlap();
-        for (var copy = 0; copy < boxes.Length; copy++)
+        // In the order of their lower edges, each is looked at beside those that begin before it ends.
+        for (var first = 0; first < placed.Length; first++)
         {
-            for (var other = copy + 1; other < outlines.Count; other++)
+            var one = placed[first];
+            for (var second = first + 1; second < placed.Length && placed[second].Box.Y < one.Box.Y + one.Box.Length; second++)
             {
-                if (overlap.InteriorsMeet(outlines[copy], outlines[other]))
+                var other = placed[second];
+                var (copy, thing) = one.Number < other.Number ? (one.Number, other.Number) : (other.Number, one.Number);
+                if (copy < boxes.Length && one.Meets(other))
                 {
                     throw new LayoutAuditException(
-                        other < boxes.Length
-                            ? $"Two copies overlap: {layout.Placements[copy]} and {layout.Placements[other]}."
-                            : $"A copy lies on a flaw: {layout.Placements[copy]} and {problem.Flaws[other - boxes.Length]}."
+                        thing < boxes.Length
+                            ? $"Two copies overlap: {layout.Placements[copy]} and {layout.Placements[thing]}."
+                            : $"A copy lies on a flaw: {layout.Placements[copy]} and {flaws[thing - boxes.Length]}."
                     );
                 }
             }
         }
     }
 
-    /// <summary>The corners of a piece where it lies, read from the problem's own outline.</summary>
-    public static GridPoint[] Placed(NestingPiece piece, Placement placement)
+    /// <summary>Every copy where it lies, in the order of the placements, and after them the flaws.</summary>
+    private static PlacedParts[] Placed(StripProblem problem, StripLayout layout, GridRectangle[] boxes)
     {
-        ImmutableArray<GridPoint> drawn = piece.Outline.IsDefaultOrEmpty ? [.. Rectangle(0, 0, piece.Width, piece.Length)] : piece.Outline;
-        var placed = new GridPoint[drawn.Length];
-        for (var corner = 0; corner < drawn.Length; corner++)
+        var flaws = problem.Flaws.IsDefault ? [] : problem.Flaws;
+        var cut = new Dictionary<(int Piece, int Turn), ConvexPart[]>();
+        var placed = new PlacedParts[boxes.Length + flaws.Length];
+        for (var index = 0; index < boxes.Length; index++)
         {
-            var (x, y) = drawn[corner];
-            var (turnedX, turnedY) = placement.Turn switch
+            var (piece, turn) = (layout.Placements[index].Piece, layout.Placements[index].Turn);
+            if (!cut.TryGetValue((piece, turn), out var parts))
             {
-                0 => (x, y),
-                90 => (piece.Length - y, x),
-                180 => (piece.Width - x, piece.Length - y),
-                _ => (y, piece.Width - x),
-            };
-            placed[corner] = new GridPoint(placement.X + turnedX, placement.Y + turnedY);
+                cut[(piece, turn)] = parts = ConvexCut.Of(Turned(problem.Pieces[piece], turn));
+            }
+
+            placed[index] = new(index, boxes[index], parts);
+        }
+
+        for (var flaw = 0; flaw < flaws.Length; flaw++)
+        {
+            var here = boxes.Length + flaw;
+            placed[here] = new(here, flaws[flaw], ConvexCut.Of(Rectangle(flaws[flaw].Width, flaws[flaw].Length)));
         }
 
         return placed;
     }
 
-    private static GridPoint[] Rectangle(long x, long y, long width, long length) =>
-        [new(x, y), new(x + width, y), new(x + width, y + length), new(x, y + length)];
+    /// <summary>The corners of a piece turned counter-clockwise, its bounding box at the origin, read from the problem's own outline.</summary>
+    private static GridPoint[] Turned(NestingPiece piece, int turn)
+    {
+        GridPoint[] drawn = piece.Outline.IsDefaultOrEmpty ? Rectangle(piece.Width, piece.Length) : [.. piece.Outline];
+        return Array.ConvertAll(
+            drawn,
+            corner =>
+                turn switch
+                {
+                    0 => corner,
+                    90 => new GridPoint(piece.Length - corner.Y, corner.X),
+                    180 => new GridPoint(piece.Width - corner.X, piece.Length - corner.Y),
+                    _ => new GridPoint(corner.Y, piece.Width - corner.X),
+                }
+        );
+    }
+
+    private static GridPoint[] Rectangle(long width, long length) => [new(0, 0), new(width, 0), new(width, length), new(0, length)];
 }

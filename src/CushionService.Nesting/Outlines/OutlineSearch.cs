@@ -4,15 +4,18 @@ using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines;
 
-/// <summary>Takes the best of the bounding boxes' layout and of bottom-left fills in several orders, and of equal
-/// discs in rows, then shortens it.</summary>
+/// <summary>Takes the best of the bounding boxes' layout, of equal discs in rows, and of bottom-left fills in several orders, then shortens
+/// it. Each part is left out where the steps do not suffice for it, so that an answer never waits for one.</summary>
 internal sealed class OutlineSearch
 {
-    // The search keeps a weight for every pair; beyond this the bounding boxes' layout stands.
-    private const int MostOutlines = 1500;
+    // The separation keeps a weight for every pair of copies; more than this would take too much memory, or most of the steps to fill.
+    private const int MostCopies = 1_500;
+    private const int PairsPerStep = 16;
 
-    // Likewise where to learn how outlines fit each other would take far longer than the search itself.
-    private const long OperationsPerStep = 16;
+    // What the parts before the descents may take of all steps, one part in so many.
+    private const int ForNoFit = 2;
+    private const int ForRows = 4;
+    private const int ForFills = 4;
 
     private readonly Copies _copies;
     private readonly SaleLadder _sale;
@@ -25,7 +28,7 @@ internal sealed class OutlineSearch
     {
         (_copies, _sale, _bound, _budget) = (copies, sale, bound, budget);
         _current = new Arrangement(copies);
-        _exact = new ExactTest(copies);
+        _exact = new ExactTest(copies, budget);
         Best = new Arrangement(copies);
     }
 
@@ -35,9 +38,10 @@ internal sealed class OutlineSearch
     /// <summary>Its length.</summary>
     public double Length { get; private set; } = double.PositiveInfinity;
 
-    private bool IsLowest => _sale.RungFor((long)Length) <= _sale.RungFor(_bound);
+    private bool IsLowest => IsAtBound(Length);
 
-    public void Run(StripLayout floor, int threads, CancellationToken cancellation)
+    /// <summary>Takes over a layout of the bounding boxes, which is free of overlaps.</summary>
+    public void Start(StripLayout floor)
     {
         foreach (var placement in floor.Placements)
         {
@@ -46,23 +50,30 @@ internal sealed class OutlineSearch
         }
 
         Keep(_current);
-        if (_current.All > MostOutlines || !_copies.Book.IsMadeWithin(OperationsPerStep * _budget.Limit))
-        {
-            return;
-        }
+    }
 
-        Fill();
+    /// <summary>Learns how the outlines fit each other; whether the steps suffice for that.</summary>
+    public bool Prepare() => _copies.Book.TryMakeAll(_budget, (_budget.Limit - _budget.Spent) / ForNoFit);
+
+    /// <summary>Shortens the layout it started from, after <see cref="Prepare"/>.</summary>
+    public void Run(int threads, CancellationToken cancellation)
+    {
         var rows = IsLowest ? null : LaidInRows();
-        if (rows is not null && _sale.RungFor((long)rows.Length) <= _sale.RungFor(_bound))
+        if (rows is not null && IsAtBound(rows.Length))
         {
             Keep(rows);
             return;
         }
 
-        if (!IsLowest && !_budget.Exhausted)
+        long all = _current.All;
+        if (all <= MostCopies && PairsPerStep * all * all <= _budget.Limit)
         {
-            _budget.Spend(new Descents(_copies, _sale, _bound, cancellation).Run(Best, _budget.Limit - _budget.Spent, threads));
-            Length = Best.Length;
+            Fill();
+            if (!IsLowest && !_budget.Exhausted)
+            {
+                _budget.Spend(new Descents(_copies, _sale, _bound, cancellation).Run(Best, _budget.Limit - _budget.Spent, threads));
+                Length = Best.Length;
+            }
         }
 
         // Rows do not lead the search, so it cannot end longer for them.
@@ -72,11 +83,14 @@ internal sealed class OutlineSearch
         }
     }
 
+    private bool IsAtBound(double length) => _sale.RungFor((long)length) <= _sale.RungFor(_bound);
+
     private void Fill()
     {
         var fill = new BottomLeftFill(_copies, _current, _budget);
+        var until = _budget.Spent + (_budget.Limit - _budget.Spent) / ForFills;
         var (order, keys) = (new int[_copies.Count], new double[_copies.Count]);
-        for (var rule = 0; rule < 3 && 4 * _budget.Spent <= _budget.Limit && !IsLowest; rule++)
+        for (var rule = 0; rule < 3 && _budget.Spent < until && !IsLowest; rule++)
         {
             for (var copy = 0; copy < order.Length; copy++)
             {
@@ -90,7 +104,7 @@ internal sealed class OutlineSearch
             }
 
             Array.Sort(keys, order);
-            if (fill.Run(order, Length - 1) && _exact.IsApart(_current))
+            if (fill.Run(order, Length - 1, until) && _exact.IsApart(_current))
             {
                 Keep(_current);
             }
@@ -106,7 +120,7 @@ internal sealed class OutlineSearch
         }
 
         var rows = new DiscRows(_copies);
-        if (rows.Steps > (_budget.Limit - _budget.Spent) / 4)
+        if (rows.Steps > (_budget.Limit - _budget.Spent) / ForRows)
         {
             return null;
         }

@@ -1,6 +1,7 @@
 using CushionService.Nesting;
 using CushionService.Nesting.Audit;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Geometries.Utilities;
 
 namespace CushionService.Benchmarks.Outlines;
 
@@ -17,9 +18,7 @@ internal static class OverlapOracle
     public static double Check(StripProblem problem, StripLayout layout)
     {
         OutlineAudit.Check(problem, layout);
-        var placed = layout
-            .Placements.Select(placement => ToPolygon(OutlineAudit.Placed(problem.Pieces[placement.Piece], placement)))
-            .ToList();
+        var placed = layout.Placements.Select(placement => Placed(problem.Pieces[placement.Piece], placement)).ToList();
         var largest = 0.0;
         for (var one = 0; one < placed.Count; one++)
         {
@@ -37,6 +36,16 @@ internal static class OverlapOracle
             : throw new InvalidOperationException($"NetTopologySuite finds {largest} square units shared by two outlines.");
     }
 
-    private static Polygon ToPolygon(GridPoint[] corners) =>
-        Factory.CreatePolygon([.. corners.Append(corners[0]).Select(corner => new Coordinate(corner.X, corner.Y))]);
+    private static Geometry Placed(NestingPiece piece, Placement placement)
+    {
+        GridPoint[] drawn = piece.Outline.IsDefaultOrEmpty
+            ? [new(0, 0), new(piece.Width, 0), new(piece.Width, piece.Length), new(0, piece.Length)]
+            : [.. piece.Outline];
+        var polygon = Factory.CreatePolygon([.. drawn.Append(drawn[0]).Select(corner => new Coordinate(corner.X, corner.Y))]);
+        var (sine, cosine) = ((double[])[0, 1, 0, -1], (double[])[1, 0, -1, 0]);
+        var quarter = placement.Turn / 90;
+        var turned = new AffineTransformation(cosine[quarter], -sine[quarter], 0, sine[quarter], cosine[quarter], 0).Transform(polygon);
+        var (left, lower) = (turned.EnvelopeInternal.MinX, turned.EnvelopeInternal.MinY);
+        return AffineTransformation.TranslationInstance(placement.X - left, placement.Y - lower).Transform(turned);
+    }
 }

@@ -1,5 +1,4 @@
 using CushionService.Nesting.Audit;
-using CushionService.Nesting.Outlines.NoFit;
 using CushionService.Nesting.Solving;
 using CushionService.Tests.Architecture;
 
@@ -30,9 +29,6 @@ public sealed class FolderFacts
         "Solving",
     ];
 
-    /// <summary>What the audit borrows from the search: to be removed when the audit of outlines has geometry of its own.</summary>
-    private static readonly Type[] Borrowed = [typeof(OutlineOverlap)];
-
     private static readonly Type[] Types =
     [
         .. typeof(Nester).Assembly.GetTypes().Where(type => type.Namespace?.StartsWith(Root, StringComparison.Ordinal) == true),
@@ -51,7 +47,7 @@ public sealed class FolderFacts
             from user in Types
             where Folder(user) == "Audit"
             from used in UsedTypes.Of(user)
-            where used.Assembly == user.Assembly && Folder(used) is not ("" or "Audit") && !Borrowed.Contains(used)
+            where used.Assembly == user.Assembly && Folder(used) is not ("" or "Audit")
             select $"{user} uses {used}"
         );
 

@@ -103,13 +103,14 @@ public sealed class OutlineRunFacts
         Assert.Throws<OperationCanceledException>(() => Nester.Nest(Problem, Effort.Thorough, source.Token));
     }
 
-    // A hundred corners in and out give thousands of segments for each pair: more than a quick search has steps for.
+    // A hundred corners in and out give thousands of segments for each pair: more than a quick search has steps for, while hulls are cheap.
     [Fact]
-    public void Outlines_too_jagged_for_the_effort_lie_as_their_bounding_boxes_do()
+    public void Outlines_too_jagged_for_the_effort_are_laid_by_their_convex_hulls()
     {
         var jagged = new StripProblem { Width = 2_000, Pieces = [.. Enumerable.Range(1, 3).Select(Star)] };
 
-        Assert.Equal(Nester.Nest(Boxed(jagged), Effort.Quick).Length, Nester.Nest(jagged, Effort.Quick).Length);
+        var layout = Nester.Nest(jagged, Effort.Quick);
+        Assert.InRange(layout.Length, layout.LowerBound, Nester.Nest(Boxed(jagged), Effort.Quick).Length - 1);
 
         static NestingPiece Star(int number)
         {

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
-using CushionService.Nesting.Audit;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Geometries.Utilities;
 
 namespace CushionService.Nesting.Tests.Outlines;
 
@@ -69,14 +69,33 @@ internal static class Shapes
     public static Polygon ToPolygon(GridPoint[] corners) =>
         Factory.CreatePolygon([.. corners.Append(corners[0]).Select(corner => new Coordinate(corner.X, corner.Y))]);
 
+    /// <summary>A piece where it lies, turned and moved by NetTopologySuite.</summary>
+    public static Geometry Placed(NestingPiece piece, Placement placement)
+    {
+        GridPoint[] drawn = piece.Outline.IsDefaultOrEmpty
+            ? [new(0, 0), new(piece.Width, 0), new(piece.Width, piece.Length), new(0, piece.Length)]
+            : [.. piece.Outline];
+        var (sine, cosine) = ((double[])[0, 1, 0, -1], (double[])[1, 0, -1, 0]);
+        var turned = new AffineTransformation(
+            cosine[placement.Turn / 90],
+            -sine[placement.Turn / 90],
+            0,
+            sine[placement.Turn / 90],
+            cosine[placement.Turn / 90],
+            0
+        ).Transform(ToPolygon(drawn));
+        var (left, lower) = (turned.EnvelopeInternal.MinX, turned.EnvelopeInternal.MinY);
+        return AffineTransformation.TranslationInstance(placement.X - left, placement.Y - lower).Transform(turned);
+    }
+
     /// <summary>The largest area that any two placed outlines share, by NetTopologySuite.</summary>
     public static double LargestSharedArea(StripProblem problem, StripLayout layout)
     {
         var placed = layout
-            .Placements.Select(placement => ToPolygon(OutlineAudit.Placed(problem.Pieces[placement.Piece], placement)))
+            .Placements.Select(placement => Placed(problem.Pieces[placement.Piece], placement))
             .Concat(
                 problem.Flaws.Select(flaw =>
-                    ToPolygon([
+                    (Geometry)ToPolygon([
                         new(flaw.X, flaw.Y),
                         new(flaw.X + flaw.Width, flaw.Y),
                         new(flaw.X + flaw.Width, flaw.Y + flaw.Length),

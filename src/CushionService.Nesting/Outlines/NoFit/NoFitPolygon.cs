@@ -17,4 +17,23 @@ internal sealed class NoFitPolygon(SliceIndex columns, SliceIndex rows)
         var across = along > 0 ? Rows.Depth(y, x) : 0;
         return across > 0 ? along * across / (along + across) : 0;
     }
+
+    /// <summary>The no-fit polygon of the same two outlines when both are turned together. Offsets lie between the lower left corners of
+    /// bounding boxes, so that with extents w and l, a quarter turn takes (x, y) to (l − l' − y, x), a half turn to
+    /// (w − w' − x, l − l' − y), and three quarters to (y, w − w' − x).</summary>
+    /// <param name="quarters">Quarter turns counter-clockwise, 0 to 3.</param>
+    /// <param name="lying">The lying outline before it is turned.</param>
+    /// <param name="moving">The moving outline before it is turned.</param>
+    public NoFitPolygon Turned(int quarters, OutlineShape lying, OutlineShape moving)
+    {
+        double wide = lying.Width - moving.Width,
+            high = lying.Length - moving.Length;
+        return quarters switch
+        {
+            0 => this,
+            1 => new(Rows.Mirrored(high, null), Columns.Mirrored(null, high)),
+            2 => new(Columns.Mirrored(wide, high), Rows.Mirrored(high, wide)),
+            _ => new(Rows.Mirrored(null, wide), Columns.Mirrored(wide, null)),
+        };
+    }
 }

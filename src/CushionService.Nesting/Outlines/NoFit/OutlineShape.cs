@@ -10,6 +10,12 @@ internal sealed class OutlineShape
         Corners = corners;
         Width = corners.Max(corner => corner.X);
         Length = corners.Max(corner => corner.Y);
+        IsConvex = EveryCornerTurnsLeft(corners);
+        foreach (var corner in corners)
+        {
+            Hash = unchecked(31 * Hash + corner.X.GetHashCode());
+            Hash = unchecked(31 * Hash + corner.Y.GetHashCode());
+        }
     }
 
     /// <summary>Corners counter-clockwise, no three in line, starting at the lowest and there leftmost.</summary>
@@ -20,22 +26,10 @@ internal sealed class OutlineShape
     public long Length { get; }
 
     /// <summary>Whether every corner turns left.</summary>
-    public bool IsConvex
-    {
-        get
-        {
-            for (var index = 0; index < Corners.Length; index++)
-            {
-                var (a, b, c) = (Corners[index], Corners[(index + 1) % Corners.Length], Corners[(index + 2) % Corners.Length]);
-                if ((Int128)(b.X - a.X) * (c.Y - b.Y) < (Int128)(b.Y - a.Y) * (c.X - b.X))
-                {
-                    return false;
-                }
-            }
+    public bool IsConvex { get; }
 
-            return true;
-        }
-    }
+    /// <summary>Equal for equal outlines.</summary>
+    public int Hash { get; }
 
     /// <summary>Twice the enclosed area, in square grid units.</summary>
     public Int128 DoubleArea
@@ -74,11 +68,58 @@ internal sealed class OutlineShape
             .ToArray();
         var (left, lower) = (turned.Min(corner => corner.X), turned.Min(corner => corner.Y));
         var corners = WithoutStraightCorners([.. turned.Select(corner => new GridPoint(corner.X - left, corner.Y - lower))]);
+        return Starting(corners);
+    }
+
+    public bool IsSameAs(OutlineShape other) => Corners.AsSpan().SequenceEqual(other.Corners);
+
+    /// <summary>The convex hull, by Andrew's monotone chain (Information Processing Letters 9(5), 1979): it holds the outline, and its box is the
+    /// same.</summary>
+    public OutlineShape Hull()
+    {
+        GridPoint[] sorted = [.. Corners.OrderBy(corner => corner.X).ThenBy(corner => corner.Y)];
+        var hull = new List<GridPoint>();
+        for (var pass = 0; pass < 2; pass++, Array.Reverse(sorted))
+        {
+            var start = hull.Count;
+            foreach (var corner in sorted)
+            {
+                while (hull.Count >= start + 2 && Turn(hull[^2], hull[^1], corner) <= 0)
+                {
+                    hull.RemoveAt(hull.Count - 1);
+                }
+
+                hull.Add(corner);
+            }
+
+            hull.RemoveAt(hull.Count - 1);
+        }
+
+        return Starting([.. hull]);
+    }
+
+    private static OutlineShape Starting(GridPoint[] corners)
+    {
         var first = Array.IndexOf(corners, corners.MinBy(corner => (corner.Y, corner.X)));
         return new OutlineShape([.. corners[first..], .. corners[..first]]);
     }
 
-    public bool IsSameAs(OutlineShape other) => Corners.AsSpan().SequenceEqual(other.Corners);
+    private static bool EveryCornerTurnsLeft(GridPoint[] corners)
+    {
+        for (var index = 0; index < corners.Length; index++)
+        {
+            if (Turn(corners[index], corners[(index + 1) % corners.Length], corners[(index + 2) % corners.Length]) < 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>1 when the way a, b, c turns left at b, −1 when right, 0 when it goes straight on or back.</summary>
+    private static int Turn(GridPoint a, GridPoint b, GridPoint c) =>
+        ((Int128)(b.X - a.X) * (c.Y - b.Y)).CompareTo((Int128)(b.Y - a.Y) * (c.X - b.X));
 
     private static GridPoint[] WithoutStraightCorners(ImmutableArray<GridPoint> corners)
     {

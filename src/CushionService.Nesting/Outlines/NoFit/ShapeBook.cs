@@ -1,16 +1,26 @@
+using System.Diagnostics;
 using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines.NoFit;
 
-/// <summary>The distinct outlines of a problem and, made when first asked for by any thread, the no-fit polygon of each pair.</summary>
+/// <summary>The distinct outlines of a problem and the no-fit polygon of each pair. Two outlines turned together keep their no-fit polygon,
+/// turned: it is made once, and moved for the other turns.</summary>
+/// <param name="cancellation">Observed while no-fit polygons are made.</param>
 internal sealed class ShapeBook(CancellationToken cancellation)
 {
+    /// <summary>Segments of convolutions, for all pairs; each takes about 400 bytes once it is cut into slices.</summary>
+    private const long MostSegments = 500_000;
+
     private readonly List<OutlineShape> _shapes = [];
+    private readonly List<(int Family, int Quarter)> _origins = [];
+    private readonly Dictionary<int, List<int>> _byHash = [];
+    private readonly Dictionary<(int, int, int), (int Lying, int Moving)> _made = [];
     private readonly List<ConvolutionSegment> _segments = [];
     private readonly List<Slot> _slots = [];
-    private readonly SlotFinder _finder = new();
+    private readonly SlotFinder _finder = new(cancellation);
     private readonly SliceBuilder _builder = new(cancellation);
     private NoFitPolygon?[][] _pairs = [];
+    private int _moving;
 
     public int Count => _shapes.Count;
 
@@ -32,64 +42,107 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     }
 
     /// <summary>The number of the shape; the same for equal outlines.</summary>
-    public int Add(OutlineShape shape)
+    /// <param name="shape">The outline as it lies.</param>
+    /// <param name="family">The same number for the turns of one outline; −1 for an outline by itself.</param>
+    /// <param name="quarter">How many quarter turns counter-clockwise it is from the family's first.</param>
+    public int Add(OutlineShape shape, int family = -1, int quarter = 0)
     {
-        var known = _shapes.FindIndex(shape.IsSameAs);
-        if (known >= 0)
+        var hash = shape.Hash;
+        if (!_byHash.TryGetValue(hash, out var same))
         {
-            return known;
+            _byHash[hash] = same = [];
         }
 
+        foreach (var known in same)
+        {
+            if (shape.IsSameAs(_shapes[known]))
+            {
+                return known;
+            }
+        }
+
+        same.Add(_shapes.Count);
+        _origins.Add(family < 0 ? (-1 - _shapes.Count, 0) : (family, quarter & 3));
         _shapes.Add(shape);
         return _shapes.Count - 1;
     }
 
     /// <summary>Call once every shape is known.</summary>
-    public void Close()
+    /// <param name="moving">How many shapes, from the first on, belong to copies; those after them are flaws, which never meet each other.</param>
+    public void Close(int moving = int.MaxValue)
     {
-        _pairs = new NoFitPolygon?[_shapes.Count][];
-        for (var shape = 0; shape < _pairs.Length; shape++)
+        _moving = Math.Min(moving, _shapes.Count);
+    }
+
+    /// <summary>Room for the pairs; only once it is known that they are not too many.</summary>
+    private void MakeRoom()
+    {
+        if (_pairs.Length == 0)
         {
-            _pairs[shape] = new NoFitPolygon?[_shapes.Count];
+            _pairs = new NoFitPolygon?[_shapes.Count][];
+            for (var shape = 0; shape < _pairs.Length; shape++)
+            {
+                _pairs[shape] = new NoFitPolygon?[_shapes.Count];
+            }
         }
     }
 
-    /// <summary>Whether all no-fit polygons can be made in about so many operations: for convex outlines as many as they have corners, for others
-    /// the square of the segments of their convolution, which jagged outlines have by thousands.</summary>
-    public bool IsMadeWithin(long operations)
+    /// <summary>Makes all no-fit polygons that a search can ask for, if that takes no more than the given steps, and counts them. Jagged
+    /// outlines have convolutions of thousands of segments, and many different outlines very many pairs.</summary>
+    /// <returns>Whether they are made; if not, no more than the given steps are spent.</returns>
+    public bool TryMakeAll(StepBudget budget, long most)
     {
-        lock (_segments)
+        var start = budget.Spent;
+        if ((long)_moving * _shapes.Count > most / 100)
         {
-            for (var one = 0; one < Count; one++)
+            return false;
+        }
+
+        MakeRoom();
+        long segments = 0;
+        for (var one = 0; one < _moving; one++)
+        {
+            for (var other = one; other < Count; other++)
             {
-                for (var other = one; other < Count && operations >= 0; other++)
+                if (_pairs[one][other] is not null)
                 {
-                    operations -= Operations(_shapes[one], _shapes[other]);
+                    continue;
+                }
+
+                segments += Trace(one, other, budget);
+                if (budget.Spent - start + Cost(one, other) > most || segments > MostSegments)
+                {
+                    return false;
+                }
+
+                if (!TryTurn(one, other, budget))
+                {
+                    budget.Spend(Cost(one, other));
+                    Keep(one, other, Made(one, other));
                 }
             }
         }
 
-        return operations >= 0;
-    }
-
-    private long Operations(OutlineShape one, OutlineShape other)
-    {
-        var (m, n) = ((long)one.Corners.Length, (long)other.Corners.Length);
-        if (one.IsConvex && other.IsConvex)
-        {
-            return m + n;
-        }
-
-        Convolution.Trace(one, other, _segments);
-        return m * n + (long)_segments.Count * _segments.Count;
+        return true;
     }
 
     /// <summary>The no-fit polygons of one shape with each other; those not made yet are null.</summary>
     public NoFitPolygon?[] Around(int shape) => _pairs[shape];
 
     /// <summary>The no-fit polygon of two shapes, either way round: of the two, the one of the lower number lies and the other
-    /// moves. Where it is the other way, offsets change their sign.</summary>
-    public NoFitPolygon Pair(int one, int other) => _pairs[one][other] ?? Make(Math.Min(one, other), Math.Max(one, other));
+    /// moves. Where it is the other way, offsets change their sign. It is made here if it was not before.</summary>
+    public NoFitPolygon Pair(int one, int other)
+    {
+        MakeRoom();
+        if (_pairs[one][other] is { } known)
+        {
+            return known;
+        }
+
+        var (lying, moving) = (Math.Min(one, other), Math.Max(one, other));
+        Convolution.Trace(_shapes[lying], _shapes[moving], _segments);
+        return Keep(lying, moving, Made(lying, moving));
+    }
 
     /// <summary>How deep a moving shape overlaps a lying one at an offset.</summary>
     public double Depth(int lying, int moving, double x, double y)
@@ -98,22 +151,55 @@ internal sealed class ShapeBook(CancellationToken cancellation)
         return lying <= moving ? pair.Depth(x, y) : pair.Depth(-x, -y);
     }
 
-    private NoFitPolygon Make(int lying, int moving)
+    /// <summary>The convolution of two shapes, unless it is not needed; the number of its segments.</summary>
+    private int Trace(int one, int other, StepBudget budget)
     {
-        lock (_segments)
-        {
-            return _pairs[moving][lying] ?? MakeAlone(lying, moving);
-        }
+        var (m, n) = (_shapes[one].Corners.Length, _shapes[other].Corners.Length);
+        budget.Spend(2L * m * n);
+        cancellation.ThrowIfCancellationRequested();
+        Convolution.Trace(_shapes[one], _shapes[other], _segments);
+        return _segments.Count;
     }
 
-    private NoFitPolygon MakeAlone(int lying, int moving)
+    /// <summary>The steps for a no-fit polygon whose convolution was traced, as measured: slicing grows with the square of the segments, and for
+    /// thousands of them, which cross each other everywhere, faster.</summary>
+    private long Cost(int one, int other)
+    {
+        long segments = _segments.Count;
+        return _shapes[one].IsConvex && _shapes[other].IsConvex
+            ? 160 * segments
+            : 400 * segments + segments * segments * (2 + segments / 3_500);
+    }
+
+    /// <summary>Takes the no-fit polygon of the same two outlines in other turns, if that is known, and turns it.</summary>
+    private bool TryTurn(int one, int other, StepBudget budget)
+    {
+        var ((family, quarter), (otherFamily, otherQuarter)) = (_origins[one], _origins[other]);
+        var key = (family, otherFamily, (otherQuarter - quarter) & 3);
+        if (!_made.TryGetValue(key, out var known))
+        {
+            _made[key] = (one, other);
+            return false;
+        }
+
+        budget.Spend(8L * _segments.Count);
+        var turns = (quarter - _origins[known.Lying].Quarter) & 3;
+        Keep(one, other, _pairs[known.Lying][known.Moving]!.Turned(turns, _shapes[known.Lying], _shapes[known.Moving]));
+        return true;
+    }
+
+    /// <summary>Slices the convolution that was traced last.</summary>
+    private NoFitPolygon Made(int lying, int moving)
     {
         cancellation.ThrowIfCancellationRequested();
-        Convolution.Trace(_shapes[lying], _shapes[moving], _segments);
         _finder.Find(_shapes[lying], _shapes[moving], _segments, _slots);
-        var made = new NoFitPolygon(_builder.Build(_segments, _slots, byRows: false), _builder.Build(_segments, _slots, byRows: true));
-        _pairs[moving][lying] = made;
-        _pairs[lying][moving] = made;
-        return made;
+        return new NoFitPolygon(_builder.Build(_segments, _slots, byRows: false), _builder.Build(_segments, _slots, byRows: true));
+    }
+
+    private NoFitPolygon Keep(int lying, int moving, NoFitPolygon pair)
+    {
+        Debug.Assert(lying <= moving, "the shape of the lower number lies");
+        _pairs[moving][lying] = pair;
+        return _pairs[lying][moving] = pair;
     }
 }

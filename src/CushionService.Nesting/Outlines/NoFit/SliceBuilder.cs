@@ -125,6 +125,7 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
         _order.Sort();
         for (var index = 1; index < _order.Count; index++)
         {
+            cancellation.ThrowIfCancellationRequested();
             var here = _order[index];
             var at = index;
             for (; at > 0 && _order[at - 1].AtEnd > here.AtEnd; at--)

@@ -4,7 +4,7 @@ namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>Finds the offsets at which an outline fits another without play. There two stretches of the convolution run along each other
 /// in opposite directions, or two of its corners meet; whether the offset is free there, whole numbers decide.</summary>
-internal sealed class SlotFinder
+internal sealed class SlotFinder(CancellationToken cancellation)
 {
     private readonly record struct Stretch(long DirectionX, long DirectionY, Int128 Offset, long From, long To, bool Ahead, int Segment)
         : IComparable<Stretch>
@@ -46,6 +46,7 @@ internal sealed class SlotFinder
         _stretches.Sort();
         for (var one = 0; one < _stretches.Count; one++)
         {
+            cancellation.ThrowIfCancellationRequested();
             for (
                 var other = one + 1;
                 other < _stretches.Count && _stretches[other].IsInLineWith(_stretches[one]) && _stretches[other].From < _stretches[one].To;

@@ -19,8 +19,12 @@ internal sealed class BottomLeftFill
         _lines = new LineSearch(copies, arrangement, new double[arrangement.All * arrangement.All], budget);
     }
 
-    /// <summary>Lays all copies in the given order; whether every one found a place that ends by <paramref name="limit"/>.</summary>
-    public bool Run(ReadOnlySpan<int> order, double limit)
+    /// <summary>Lays all copies in the given order.</summary>
+    /// <param name="order">Which copy comes when.</param>
+    /// <param name="limit">Where each copy must end, grid units.</param>
+    /// <param name="until">When so many steps are spent in all, it stops.</param>
+    /// <returns>Whether every copy found a place.</returns>
+    public bool Run(ReadOnlySpan<int> order, double limit, long until)
     {
         foreach (var copy in order)
         {
@@ -29,7 +33,7 @@ internal sealed class BottomLeftFill
 
         foreach (var copy in order)
         {
-            if (_budget.Exhausted || !(_copies.Aligned[copy] is { } phase ? LayOnLattice(copy, phase, limit) : Lay(copy, limit)))
+            if (_budget.Spent >= until || !(_copies.Aligned[copy] is { } phase ? LayOnLattice(copy, phase, limit) : Lay(copy, limit)))
             {
                 return false;
             }

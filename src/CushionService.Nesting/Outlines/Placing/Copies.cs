@@ -10,9 +10,14 @@ internal sealed class Copies
     private readonly int[][] _turnByQuarter;
     private readonly (int Piece, int Copy)[] _names;
     private readonly int[] _firstCopy;
+    private readonly bool _hulls;
 
-    public Copies(StripProblem problem, CancellationToken cancellation)
+    /// <param name="problem">A problem that passed the check.</param>
+    /// <param name="cancellation">Observed while no-fit polygons are made.</param>
+    /// <param name="hulls">Whether every outline counts as its convex hull, which is coarser and far less work.</param>
+    public Copies(StripProblem problem, CancellationToken cancellation, bool hulls = false)
     {
+        _hulls = hulls;
         Width = problem.Width;
         Lattice = problem.Repeat;
         Book = new ShapeBook(cancellation);
@@ -23,19 +28,21 @@ internal sealed class Copies
         for (var (piece, next) = (0, 0); piece < problem.Pieces.Length; piece++)
         {
             _firstCopy[piece] = next;
-            var (turns, byQuarter) = TurnsOf(problem.Pieces[piece]);
+            var (turns, byQuarter) = TurnsOf(problem.Pieces[piece], piece);
+            var area = (double)Book[turns[0].Shape].DoubleArea / 2;
             for (var copy = 0; copy < problem.Pieces[piece].Quantity; copy++, next++)
             {
                 _names[next] = (piece, copy);
                 (_turns[next], _turnByQuarter[next]) = (turns, byQuarter);
                 Aligned[next] = problem.Pieces[piece].Alignment;
-                Areas[next] = (double)Book[turns[0].Shape].DoubleArea / 2;
+                Areas[next] = area;
             }
         }
 
+        var moving = Book.Count;
         Flaws = problem.Flaws.IsDefault ? [] : [.. problem.Flaws];
         FlawShapes = Array.ConvertAll(Flaws, flaw => Book.Add(OutlineShape.Rectangle(flaw.Width, flaw.Length)));
-        Book.Close();
+        Book.Close(moving);
         DrawnOn = Math.Max(1, Book.CommonStep / 2);
         Across = new double[Book.Count];
         Along = new double[Book.Count];
@@ -87,7 +94,7 @@ internal sealed class Copies
     public Placement Place(int copy, int turn, double x, double y) =>
         new(_names[copy].Piece, _names[copy].Copy, 0, (long)x, (long)y, _turns[copy][turn].Degrees);
 
-    private ((int Shape, int Degrees)[] Turns, int[] ByQuarter) TurnsOf(NestingPiece piece)
+    private ((int Shape, int Degrees)[] Turns, int[] ByQuarter) TurnsOf(NestingPiece piece, int family)
     {
         ReadOnlySpan<int> allowed = piece.Rotations switch
         {
@@ -100,12 +107,13 @@ internal sealed class Copies
         foreach (var degrees in allowed)
         {
             var shape = OutlineShape.Of(piece, degrees);
+            shape = _hulls ? shape.Hull() : shape;
             if (shape.Width > Width)
             {
                 continue;
             }
 
-            var number = Book.Add(shape);
+            var number = Book.Add(shape, family, degrees / 90);
             var known = turns.FindIndex(turn => turn.Shape == number);
             byQuarter[degrees / 90] = known < 0 ? turns.Count : known;
             if (known < 0)

@@ -1,4 +1,5 @@
 using CushionService.Nesting.Outlines.NoFit;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines.Placing;
 
@@ -6,12 +7,15 @@ namespace CushionService.Nesting.Outlines.Placing;
 internal sealed class ExactTest
 {
     private readonly Copies _copies;
+    private readonly StepBudget _budget;
     private readonly OutlineOverlap _overlap = new();
     private readonly GridPoint[] _moved;
+    private readonly int[] _order;
+    private readonly double[] _lower;
 
-    public ExactTest(Copies copies)
+    public ExactTest(Copies copies, StepBudget budget)
     {
-        _copies = copies;
+        (_copies, _budget) = (copies, budget);
         var most = 0;
         for (var shape = 0; shape < copies.Book.Count; shape++)
         {
@@ -19,15 +23,29 @@ internal sealed class ExactTest
         }
 
         _moved = new GridPoint[most];
+        var all = copies.Count + copies.Flaws.Length;
+        (_order, _lower) = (new int[all], new double[all]);
     }
 
+    /// <summary>Whether no two interiors meet. In the order of their lower edges, each is looked at beside those that begin before it ends.</summary>
     public bool IsApart(Arrangement arrangement)
     {
-        for (var copy = 0; copy < _copies.Count; copy++)
+        _budget.Spend(1 + arrangement.All);
+        for (var index = 0; index < arrangement.All; index++)
         {
-            for (var other = copy + 1; other < arrangement.All; other++)
+            (_order[index], _lower[index]) = (index, arrangement.Y[index]);
+        }
+
+        Array.Sort(_lower, _order);
+        for (var first = 0; first < arrangement.All; first++)
+        {
+            var one = _order[first];
+            var upper = arrangement.Y[one] + arrangement.Along[one];
+            for (var second = first + 1; second < arrangement.All && _lower[second] < upper; second++)
             {
-                if (Meet(arrangement, copy, other))
+                _budget.Spend(1);
+                var other = _order[second];
+                if ((one < _copies.Count || other < _copies.Count) && Meet(arrangement, one, other))
                 {
                     return false;
                 }
@@ -47,6 +65,8 @@ internal sealed class ExactTest
             return false;
         }
 
+        // Every edge of one is looked at beside every edge of the other.
+        _budget.Spend((long)one.Corners.Length * two.Corners.Length);
         for (var corner = 0; corner < two.Corners.Length; corner++)
         {
             _moved[corner] = new GridPoint(two.Corners[corner].X + dx, two.Corners[corner].Y + dy);

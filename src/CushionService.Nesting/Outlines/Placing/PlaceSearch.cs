@@ -4,7 +4,7 @@ namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Looks for a place where one copy overlaps the others less: from where it is and from places drawn at random,
 /// slides along the strip and across it in turns until neither helps.</summary>
-internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSearch lines, double[] weights)
+internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSearch lines, double[] weights, StepBudget budget)
 {
     private const int MostSlides = 6;
 
@@ -86,12 +86,14 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
         var shape = copies.TurnsOf(copy)[turn].Shape;
         var row = copy * arrangement.All;
         var (across, along) = (copies.Across[shape], copies.Along[shape]);
+        budget.Spend(2 + arrangement.All / 4);
         var cost = 0.0;
         for (var other = 0; other < arrangement.All; other++)
         {
             var (dx, dy) = (x - arrangement.X[other], y - arrangement.Y[other]);
             if (dx > -across && dx < arrangement.Across[other] && dy > -along && dy < arrangement.Along[other] && other != copy)
             {
+                budget.Spend(2);
                 cost += weights[row + other] * copies.Book.Depth(arrangement.Shape[other], shape, dx, dy);
                 if (cost >= Cost)
                 {

@@ -1,23 +1,34 @@
+using System.Diagnostics;
 using CushionService.Nesting.Outlines.Placing;
 using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines.Searching;
 
-/// <summary>One way down from a first layout, with chances of its own: asks again and again for a little less length and pulls apart the
-/// overlaps that this makes. It shares nothing that it writes to with others, so that they may run at the same time.</summary>
+/// <summary>One way down from a first layout, with chances of its own, in two phases (Gardeyn and Wauters, arXiv 2509.13329). To explore, it takes
+/// some length away and pulls the overlaps apart; where that fails, it goes on from a near miss, two copies exchanged. To compress, it
+/// takes very little away, always from the best layout. It shares nothing that it writes to with others, so that they may run at the
+/// same time.</summary>
 internal sealed class Descent
 {
-    /// <summary>The share of the length that is asked for at first.</summary>
+    /// <summary>The share of the length that is taken away at first, while exploring.</summary>
     private const double FirstShrink = 0.02;
+
+    /// <summary>The share to which exploring and the start of compressing come down.</summary>
     private const double LeastShrink = 0.001;
-    private const int FailsBeforeRest = 2;
+
+    /// <summary>The share at the end of compressing.</summary>
+    private const double LastShrink = 0.0001;
+
+    /// <summary>After so many failures the share is halved.</summary>
+    private const int FailsBeforeLess = 3;
 
     private readonly SaleLadder _sale;
     private readonly long _bound;
     private readonly StepBudget _budget;
     private readonly Arrangement _current;
     private readonly Separation _separation;
-    private readonly Squeeze _squeeze;
+    private readonly Shortening _shortening;
+    private readonly NearMisses _misses;
     private readonly ExactTest _exact;
     private double _shrink = FirstShrink;
     private int _fails;
@@ -28,7 +39,8 @@ internal sealed class Descent
         (_sale, _bound, _budget, _random) = (sale, bound, budget, new Xorshift(seed));
         (Best, Length, _current) = (new Arrangement(copies), start.Length, new Arrangement(copies));
         Best.CopyFrom(start);
-        (_separation, _squeeze, _exact) = (new(copies, _current, budget), new(copies, _current), new(copies));
+        (_separation, _shortening) = (new(copies, _current, budget), new(copies, _current));
+        (_misses, _exact) = (new(copies), new(copies, budget));
     }
 
     /// <summary>The shortest layout that it found; no two copies overlap.</summary>
@@ -43,43 +55,95 @@ internal sealed class Descent
     /// <summary>Steps that it has spent so far.</summary>
     public long Spent => _budget.Spent;
 
-    /// <summary>Goes on until so many steps are spent in all, its budget is used up, or nothing shorter could be sold.</summary>
+    /// <summary>Looks for other arrangements, until so many steps are spent in all, its budget is used up, or nothing shorter could be sold.</summary>
     /// <param name="until">The steps.</param>
     /// <param name="goOn">Asked before every try.</param>
-    public void Run(long until, Func<bool> goOn)
+    public void Explore(long until, Func<bool> goOn)
     {
-        _current.CopyFrom(Best);
-        while (_budget.Spent < until && !_budget.Exhausted && !IsLowest && goOn())
+        for (var fromBest = true; MayTry(until, goOn); )
         {
-            // To measure every pair is work too, and counts even when nothing needs to move.
-            _budget.Spend(1 + (long)_current.All * _current.All / 4);
-            var target = NextTarget();
-            if (!_squeeze.Into(target, ref _random))
+            if (fromBest)
+            {
+                _current.CopyFrom(Best);
+                _misses.Clear();
+            }
+
+            var target = Target(_shrink);
+            if (!_shortening.CutTo(target, ref _random))
             {
                 return;
             }
 
-            if (_separation.Run(target, ref _random) && _exact.IsApart(_current))
+            fromBest = Apart(target);
+            if (fromBest)
             {
-                Best.CopyFrom(_current);
-                (Length, _fails) = (_current.Length, 0);
                 continue;
             }
 
-            if (++_fails % FailsBeforeRest == 0)
+            if (++_fails % FailsBeforeLess == 0 && _shrink > LeastShrink)
             {
                 _shrink = Math.Max(LeastShrink, _shrink / 2);
-                _current.CopyFrom(Best);
+                fromBest = true;
+                continue;
             }
 
-            _squeeze.Swap(target, ref _random);
+            // Where only whole numbers see an overlap, there is no depth to compare.
+            if (_separation.Overlap > 0)
+            {
+                _misses.Add(_current, _separation.Overlap);
+                _current.CopyFrom(_misses.Pick(ref _random));
+            }
+
+            _shortening.Exchange(target, ref _random);
         }
     }
 
-    /// <summary>The longest layout that is the wanted share shorter and can be bought cheaper.</summary>
-    private long NextTarget()
+    /// <summary>Takes less and less away from the best layout, with the same ends as <see cref="Explore"/>.</summary>
+    /// <param name="until">The steps.</param>
+    /// <param name="goOn">Asked before every try.</param>
+    public void Compress(long until, Func<bool> goOn)
     {
-        var wanted = Math.Max(_bound, (long)(Length * (1 - _shrink)));
-        return _sale.Reach(Math.Min(_sale.RungFor(wanted), _sale.RungFor((long)Length) - 1));
+        var start = _budget.Spent;
+        while (MayTry(until, goOn))
+        {
+            var passed = Math.Min(1, (_budget.Spent - start) / (double)Math.Max(1, until - start));
+            _current.CopyFrom(Best);
+            var target = Target(LeastShrink * Math.Pow(LastShrink / LeastShrink, passed));
+            if (!_shortening.CutTo(target, ref _random))
+            {
+                return;
+            }
+
+            Apart(target);
+        }
     }
+
+    private bool MayTry(long until, Func<bool> goOn)
+    {
+        if (_budget.Spent >= until || _budget.Exhausted || IsLowest || !goOn())
+        {
+            return false;
+        }
+
+        // To copy and to cut is work too, and counts even when nothing needs to move.
+        _budget.Spend(1 + _current.All);
+        return true;
+    }
+
+    /// <summary>Whether the copies come apart within the target; if so, that is the best layout.</summary>
+    private bool Apart(double target)
+    {
+        if (!_separation.Run(target, ref _random) || !_exact.IsApart(_current))
+        {
+            return false;
+        }
+
+        Debug.Assert(_current.Length <= target && target < Length, "a separated arrangement is shorter than the best");
+        Best.CopyFrom(_current);
+        (Length, _fails) = (_current.Length, 0);
+        return true;
+    }
+
+    /// <summary>A length that is the wanted share shorter, at least a unit, not below the bound.</summary>
+    private double Target(double shrink) => Math.Max(_bound, Math.Min(Length - 1, Math.Floor(Length * (1 - shrink))));
 }

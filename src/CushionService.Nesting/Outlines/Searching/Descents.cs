@@ -1,26 +1,29 @@
+using System.Diagnostics;
 using CushionService.Nesting.Outlines.Placing;
 using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines.Searching;
 
 /// <summary>Shortens a layout. Where one descent ends is much a matter of chance, so a long search begins several, and after each round
-/// of equal work gives up the longer half, until two are left (sequential halving: Karnin, Koren and Somekh, "Almost optimal exploration in
-/// multi-armed bandits", 2013). Several descents run on two threads. Each counts its own steps, so the answer is the same
-/// on one.</summary>
+/// of equal work drops the longer half, until two are left (sequential halving: Karnin, Koren and Somekh, "Almost optimal exploration in
+/// multi-armed bandits", 2013); these compress at the end. Several descents run on two threads. Each counts its own steps, so the answer
+/// is the same on one.</summary>
 internal sealed class Descents(Copies copies, SaleLadder sale, long bound, CancellationToken cancellation)
 {
     private const ulong Seed = 7919;
     private const ulong BetweenSeeds = 7777;
-    private const long StepsPerDescentAndCopy = 5_000_000;
-    private const int MostDescents = 8;
+
+    /// <summary>The part of the last round's steps that compresses.</summary>
+    private const double CompressingShare = 0.3;
 
     /// <summary>Shortens <paramref name="best"/>, which is free of overlaps.</summary>
     /// <param name="best">Holds the shortest layout afterwards.</param>
-    /// <param name="steps">How many steps to spend; a descent that is given up may finish its try.</param>
+    /// <param name="steps">How many steps to spend; a descent that is dropped may finish its try.</param>
     /// <param name="threads">1 or 2.</param>
     /// <returns>The steps that were spent.</returns>
     public long Run(Arrangement best, long steps, int threads)
     {
+        Debug.Assert(threads is 1 or 2, "a search runs on one thread or on two");
         var descents = new Descent[CountFor(steps)];
         var rounds = Math.Max(1, (int)Math.Log2(descents.Length));
         var mostForOne = 0L;
@@ -44,9 +47,12 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
         var until = 0L;
         for (var (round, going) = (0, descents.Length); round < rounds; round++, going /= 2)
         {
-            until += steps / rounds / going;
+            var last = round == rounds - 1;
+            var share = steps / rounds / going;
+            until += share;
             var before = Array.ConvertAll(descents, descent => descent.Spent);
-            var lowest = RunRound(descents.AsMemory(0, going), until, threads);
+            var exploreUntil = last ? until - (long)(CompressingShare * share) : until;
+            var lowest = RunRound(descents.AsMemory(0, going), exploreUntil, until, threads);
             if (lowest < going)
             {
                 best.CopyFrom(descents[lowest].Best);
@@ -60,12 +66,19 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
         return descents.Sum(descent => descent.Spent);
     }
 
-    /// <summary>As many as there are steps for: 1, or a power of two.</summary>
-    private int CountFor(long steps) => 1 << (int)Math.Log2(Math.Clamp(steps / (StepsPerDescentAndCopy * copies.Count), 1, MostDescents));
+    /// <summary>How many descents the steps suffice for: a power of two. Two at least as soon as each has enough to get anywhere, for two threads.</summary>
+    private int CountFor(long steps) =>
+        (steps / copies.Count) switch
+        {
+            < 2_000_000 => 1,
+            < 20_000_000 => 2,
+            < 40_000_000 => 4,
+            _ => 8,
+        };
 
     /// <summary>The first that cannot be beaten, or their number. It cuts short those behind it alone, so that what those before it do, and
     /// the steps that are counted, do not depend on which thread is faster.</summary>
-    private static int RunRound(ReadOnlyMemory<Descent> descents, long until, int threads)
+    private static int RunRound(ReadOnlyMemory<Descent> descents, long exploreUntil, long until, int threads)
     {
         var lowest = descents.Length;
         if (threads == 1 || descents.Length == 1)
@@ -85,7 +98,8 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
             {
                 var here = number;
                 var descent = descents.Span[number];
-                descent.Run(until, () => here < Volatile.Read(ref lowest));
+                descent.Explore(exploreUntil, () => here < Volatile.Read(ref lowest));
+                descent.Compress(until, () => here < Volatile.Read(ref lowest));
                 for (var known = Volatile.Read(ref lowest); descent.IsLowest && number < known; known = Volatile.Read(ref lowest))
                 {
                     Interlocked.CompareExchange(ref lowest, number, known);

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.Nesting.Outlines.Placing;
 using CushionService.Nesting.Search;
 
@@ -11,6 +12,9 @@ internal sealed class Separation
     private const int Samples = 1;
     private const int Patience = 60;
     private const int Strikes = 2;
+
+    /// <summary>So many numbers are added up in the time of a step.</summary>
+    private const int StepShare = 8;
     private const double Progress = 0.98;
     private const double LeastGain = 1.2;
     private const double MostGain = 2;
@@ -31,7 +35,7 @@ internal sealed class Separation
         (_copies, _arrangement, _budget) = (copies, arrangement, budget);
         _weights = new double[arrangement.All * arrangement.All];
         _depths = new double[arrangement.All * arrangement.All];
-        _places = new PlaceSearch(copies, arrangement, new LineSearch(copies, arrangement, _weights, budget), _weights);
+        _places = new PlaceSearch(copies, arrangement, new LineSearch(copies, arrangement, _weights, budget), _weights, budget);
         _least = new Arrangement(copies);
         _order = new int[copies.Count];
         _firstWeights = new double[_weights.Length];
@@ -46,14 +50,29 @@ internal sealed class Separation
         }
     }
 
-    /// <summary>Whether the copies came apart; if not, they are left where they overlapped least.</summary>
+    /// <summary>The sum of all depths after a run, grid units; 0 when the copies came apart.</summary>
+    public double Overlap { get; private set; }
+
+    /// <summary>Moves copies until they are apart, or until many rounds have not helped.</summary>
+    /// <param name="length">The length within which all copies lie, before and after; grid units.</param>
+    /// <param name="random">The order of moves, and places to look at.</param>
+    /// <returns>Whether the copies came apart; if not, they are left where they overlapped least.</returns>
     public bool Run(double length, ref Xorshift random)
     {
+        Debug.Assert(_arrangement.Length <= length, "every copy lies within the length");
+        Overlap = Pull(length, ref random);
+        Debug.Assert(_arrangement.Length <= length, "no move leaves the length");
+        return Overlap == 0;
+    }
+
+    private double Pull(double length, ref Xorshift random)
+    {
+        _budget.Spend(_weights.Length / StepShare);
         _firstWeights.CopyTo(_weights, 0);
         var least = Measure();
         if (least == 0)
         {
-            return true;
+            return 0;
         }
 
         _least.CopyFrom(_arrangement);
@@ -66,7 +85,7 @@ internal sealed class Separation
                 var total = Reweigh();
                 if (total == 0)
                 {
-                    return true;
+                    return 0;
                 }
 
                 if (total < least)
@@ -85,7 +104,7 @@ internal sealed class Separation
             }
         }
 
-        return false;
+        return least;
     }
 
     private void MoveAll(double length, ref Xorshift random)
@@ -120,6 +139,7 @@ internal sealed class Separation
 
     private double CostOf(int copy)
     {
+        _budget.Spend(1 + _arrangement.All / StepShare);
         var cost = 0.0;
         var row = copy * _arrangement.All;
         for (var other = 0; other < _arrangement.All; other++)
@@ -147,6 +167,7 @@ internal sealed class Separation
 
     private void MeasureOne(int copy)
     {
+        _budget.Spend(1 + _arrangement.All / 2);
         for (var other = 0; other < _arrangement.All; other++)
         {
             if (other != copy)
@@ -161,6 +182,7 @@ internal sealed class Separation
     /// <summary>Overlaps gain weight, the deepest most; others lose it slowly. Returns the total depth.</summary>
     private double Reweigh()
     {
+        _budget.Spend((long)_arrangement.All * _arrangement.All / StepShare);
         var (total, deepest) = (0.0, 0.0);
         for (var copy = 0; copy < _copies.Count; copy++)
         {
