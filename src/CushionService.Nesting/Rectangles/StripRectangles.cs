@@ -50,10 +50,10 @@ internal static class StripRectangles
         StepBudget budget
     )
     {
-        var best = new ConstrainedSearch(problem, set, budget);
+        var best = RepeatSearch.Start(problem, set, bound.Goal, budget);
         if (!budget.Exhausted)
         {
-            best.Run(bound.Goal);
+            best.Improve(bound.Goal, budget.Limit - budget.Spent);
             bound.Relax(problem.Sale.Reach(problem.Sale.RungFor(best.Length) - 1));
         }
 

@@ -11,7 +11,7 @@ internal static class StripSearch
 {
     public static SequenceSearch Run(RectangleSet set, SaleLadder sale, ProvenBound bound, StepBudget budget)
     {
-        var layouts = new SequenceSearch(set, sale, budget);
+        var layouts = SequenceSearch.OnSkyline(set, sale, budget);
         layouts.Start(bound.Goal);
         BoxBeams? beams = null;
         bool turns = Array.IndexOf(set.Turns, true) >= 0;

@@ -3,7 +3,6 @@ using CushionService.Nesting.Outlines;
 using CushionService.Nesting.Rectangles;
 using CushionService.Nesting.Rectangles.Repeats;
 using CushionService.Nesting.Rectangles.Skylines;
-using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Solving;
 
@@ -38,11 +37,7 @@ public static class Nester
 
     /// <summary>The length of the rule of thumb for repeats: every aligned cut rounded up to whole repeats.</summary>
     internal static long RuleOfThumb(StripProblem problem) =>
-        new ConstrainedSearch(
-            problem,
-            new RectangleSet(problem.Pieces, problem.Width),
-            new StepBudget(0, CancellationToken.None)
-        ).RuleOfThumb;
+        RepeatSearch.RuleOfThumb(problem, new RectangleSet(problem.Pieces, problem.Width));
 
     /// <summary>Lays the pieces on stock sheets, as cheaply as it can.</summary>
     /// <param name="problem">The sheets and the pieces.</param>

@@ -27,6 +27,10 @@ internal static class NestingVerb
             {
                 RepeatOrders.Print(run);
             }
+            else if (family == "budgets")
+            {
+                StepBudgets.Print(run);
+            }
             else if (family == "cancellation")
             {
                 Cancellations.Print();

@@ -1,3 +1,5 @@
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Rectangles.Repeats;
 
 /// <summary>The positions at which a copy may lie: anywhere, or on its phase of the repeat's lattice.</summary>
@@ -8,6 +10,12 @@ internal readonly struct LatticePhase(RepeatLattice? lattice, Alignment? alignme
     private readonly long _drop = alignment is null ? 0 : lattice!.Drop;
     private readonly long _phaseX = alignment is null || lattice!.Width == 0 ? 0 : alignment.Value.PhaseX;
     private readonly long _phaseY = alignment?.PhaseY ?? 0;
+
+    /// <summary>Distance from one column of positions to the next, in grid units.</summary>
+    public long StepX => _stepX;
+
+    /// <summary>After so many columns the heights repeat: 1 unless the repeat drops.</summary>
+    public long Period => _drop == 0 ? 1 : _stepY / Divisors.Greatest(_stepY, _drop);
 
     /// <summary>The first x at or after the given one, at least 0.</summary>
     public long NextX(long from)

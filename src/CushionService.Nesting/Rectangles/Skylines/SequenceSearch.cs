@@ -9,7 +9,7 @@ internal sealed class SequenceSearch
 {
     private readonly RectangleSet _set;
     private readonly SaleLadder _sale;
-    private readonly SkylinePass _pass;
+    private readonly ISequencePass _pass;
     private readonly StepBudget _budget;
     private const int MovesPerMemory = 10;
     private const int InsertionShare = 40;
@@ -17,40 +17,49 @@ internal sealed class SequenceSearch
     private const int LeftToOrder = 500;
     private const int KeptBack = 70;
     private const int MostMemory = 4096;
+    private const int Sizes = 4;
     private readonly int[] _copies;
+    private readonly int[] _alike;
     private readonly int[] _order;
     private long[] _history = [];
     private Xorshift _random = new(1);
     private long _slice;
     private long _stride = 2;
 
-    public SequenceSearch(RectangleSet set, SaleLadder sale, StepBudget budget)
+    /// <summary>A search that lays the copies with a pass.</summary>
+    /// <param name="set">All copies.</param>
+    /// <param name="copies">Those that the search orders; the pass knows where the others lie.</param>
+    /// <param name="alike">Copies of one number here are exchanged in vain.</param>
+    /// <param name="pass">Lays a sequence.</param>
+    /// <param name="sale">The lengths that can be bought.</param>
+    /// <param name="budget">Pays for the steps.</param>
+    public SequenceSearch(RectangleSet set, int[] copies, int[] alike, ISequencePass pass, SaleLadder sale, StepBudget budget)
     {
-        (_set, _sale, _budget) = (set, sale, budget);
+        (_set, _copies, _alike, _pass, _sale, _budget) = (set, copies, alike, pass, sale, budget);
         Layout = new RectangleLayout(set);
+        _order = [.. copies];
+        _slice = 20L * copies.Length * copies.Length;
+    }
+
+    /// <summary>A search on a skyline. Of a very large order nearly nothing is lost while there is much to choose from: only its end
+    /// needs a search.</summary>
+    public static SequenceSearch OnSkyline(RectangleSet set, SaleLadder sale, StepBudget budget)
+    {
         if (set.Copies <= MostInOrder)
         {
-            _pass = new SkylinePass(set, set.Width, set.Copies);
-            _copies = new int[set.Copies];
-            for (var copy = 0; copy < _copies.Length; copy++)
-            {
-                _copies[copy] = copy;
-            }
-        }
-        else
-        {
-            // Nearly nothing is lost while there is much to choose from: only the end of a very large order needs a search.
-            var skyline = new Skyline(set.Width, set.Copies);
-            var bulk = new BulkPass(set);
-            long lost = bulk.Run(skyline, LeftToOrder, KeptBack, Layout, budget);
-            _copies = bulk.Left();
-            _pass = new SkylinePass(set, set.Width, _copies.Length + skyline.Segments());
-            _pass.Layout.CopyFrom(Layout);
-            _pass.StartFrom(skyline, lost);
+            int[] all = [.. Enumerable.Range(0, set.Copies)];
+            return new SequenceSearch(set, all, set.KindOf, new SkylinePass(set, set.Width, set.Copies), sale, budget);
         }
 
-        _order = [.. _copies];
-        _slice = 20L * _copies.Length * _copies.Length;
+        var skyline = new Skyline(set.Width, set.Copies);
+        var bulk = new BulkPass(set);
+        var layout = new RectangleLayout(set);
+        long lost = bulk.Run(skyline, LeftToOrder, KeptBack, layout, budget);
+        int[] left = bulk.Left();
+        var pass = new SkylinePass(set, set.Width, left.Length + skyline.Segments());
+        pass.Layout.CopyFrom(layout);
+        pass.StartFrom(skyline, lost);
+        return new SequenceSearch(set, left, set.KindOf, pass, sale, budget);
     }
 
     /// <summary>Length of the best layout.</summary>
@@ -60,14 +69,16 @@ internal sealed class SequenceSearch
     public RectangleLayout Layout { get; }
 
     /// <summary>Lays the copies from large to small, by several measures of size; at least one pass is made.</summary>
-    public void Start(long goal)
+    /// <param name="goal">A layout up to this length is good enough.</param>
+    /// <param name="first">Copies that are laid before all others in the first passes; null for none.</param>
+    public void Start(long goal, bool[]? first = null)
     {
         var (sizes, order) = (new long[_copies.Length], new int[_copies.Length]);
-        for (var rule = 0; rule < 4 && Length > goal && (rule == 0 || !_budget.Exhausted); rule++)
+        int rules = first is null ? Sizes : 2 * Sizes;
+        for (var rule = 0; rule < rules && Length > goal && (rule == 0 || !_budget.Exhausted); rule++)
         {
-            Order(rule, sizes, order);
-            _pass.Run(order, _budget);
-            if (Keep())
+            Order(rule % Sizes, rule < Sizes ? first : null, sizes, order);
+            if (_pass.Lay(order, Skyline.Wall, 0, _budget) == 0 && Keep())
             {
                 order.CopyTo(_order, 0);
             }
@@ -117,7 +128,7 @@ internal sealed class SequenceSearch
         {
             int a = _random.Next(_order.Length);
             int b = _random.Next(_order.Length);
-            if (_set.KindOf[_order[a]] == _set.KindOf[_order[b]])
+            if (_alike[_order[a]] == _alike[_order[b]])
             {
                 _budget.Spend(1);
                 continue;
@@ -183,22 +194,23 @@ internal sealed class SequenceSearch
     }
 
     /// <summary>The copies from large to small by area, by longer side, by width, or by perimeter.</summary>
-    private void Order(int rule, long[] sizes, int[] order)
+    private void Order(int rule, bool[]? first, long[] sizes, int[] order)
     {
         _copies.CopyTo(order, 0);
         for (var index = 0; index < order.Length; index++)
         {
             int kind = _set.KindOf[order[index]];
             var (across, along) = (_set.Across[kind], _set.Along[kind]);
-            sizes[index] = -(
-                rule switch
-                {
-                    0 => across * along,
-                    1 => Math.Max(across, along),
-                    2 => across,
-                    _ => across + along,
-                }
-            );
+            long size = rule switch
+            {
+                0 => across * along,
+                1 => Math.Max(across, along),
+                2 => across,
+                _ => across + along,
+            };
+
+            // Sizes are far below half of what a number holds.
+            sizes[index] = (first is not null && first[order[index]] ? long.MinValue / 2 : 0) - size;
         }
 
         Array.Sort(sizes, order);

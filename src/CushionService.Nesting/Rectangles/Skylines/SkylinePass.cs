@@ -6,7 +6,7 @@ namespace CushionService.Nesting.Rectangles.Skylines;
 /// <summary>Lays all copies in one pass: on the lowest segment of the skyline goes the copy that fits it best, the first
 /// in the given order among equals (best fit of Burke, Kendall and Whitwell 2004, with the fitness of Leung, Zhang and
 /// Sim 2011: exact width before level top before order). Allocates nothing.</summary>
-internal sealed class SkylinePass
+internal sealed class SkylinePass : ISequencePass
 {
     private const int PerfectFit = 6;
     private readonly RectangleSet _set;
@@ -31,7 +31,7 @@ internal sealed class SkylinePass
         Layout = new RectangleLayout(set);
     }
 
-    /// <summary>Where the copies lie after a pass.</summary>
+    /// <inheritdoc/>
     public RectangleLayout Layout { get; }
 
     /// <summary>Lets every pass start on a skyline under which some copies lie and some area is lost.</summary>
@@ -41,19 +41,10 @@ internal sealed class SkylinePass
         (_startTop, _startLost) = (skyline.Top(), lost);
     }
 
-    /// <summary>Lays every copy.</summary>
-    /// <returns>The length used.</returns>
-    public long Run(int[] order, StepBudget budget)
-    {
-        Lay(order, Skyline.Wall, long.MaxValue, budget);
-        return Length;
-    }
-
-    /// <summary>The length used by the last pass.</summary>
+    /// <inheritdoc/>
     public long Length { get; private set; }
 
-    /// <summary>Lays what fits up to <paramref name="limit"/>, but gives up once more area than <paramref name="most"/> must stay out.</summary>
-    /// <returns>The area that stayed out, or <see cref="long.MaxValue"/> when it gave up.</returns>
+    /// <inheritdoc/>
     public long Lay(int[] order, long limit, long most, StepBudget budget)
     {
         _skyline.Reset();

@@ -1,0 +1,123 @@
+using System.Diagnostics;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
+namespace CushionService.Nesting.Rectangles.Repeats;
+
+/// <summary>The free part of a strip as its maximal empty rectangles, which overlap each other (Lai and Chan 1997). Every position at
+/// which a rectangle may lie is within one of them, so that whatever forbids a position, a copy or a flaw, is cut out once
+/// and never compared again.</summary>
+/// <param name="width">Width of the strip, in grid units.</param>
+internal sealed class FreeSpace(long width)
+{
+    // Beyond so many, holes that are closed on all sides are forgotten: a layout of thousands has holes enough.
+    private const int MostClosed = 256;
+    private FreeRectangle[] _all = new FreeRectangle[64];
+    private FreeRectangle[] _cut = new FreeRectangle[64];
+    private int _count;
+    private int _cuts;
+
+    /// <summary>The maximal empty rectangles.</summary>
+    public ReadOnlySpan<FreeRectangle> All => _all.AsSpan(0, _count);
+
+    /// <summary>An empty strip.</summary>
+    public void Clear()
+    {
+        _all[0] = new FreeRectangle(0, 0, width, Skyline.Wall);
+        _count = 1;
+    }
+
+    /// <summary>Cuts a rectangle out.</summary>
+    /// <param name="taken">The rectangle; it may stick out of the strip.</param>
+    /// <param name="leastAcross">What is narrower is of no use any more.</param>
+    /// <param name="leastAlong">What is lower is of no use any more.</param>
+    /// <param name="budget">Pays a step for each rectangle that is looked at.</param>
+    public void Take(in FreeRectangle taken, long leastAcross, long leastAlong, StepBudget budget)
+    {
+        var kept = 0;
+        _cuts = 0;
+        for (var index = 0; index < _count; index++)
+        {
+            var free = _all[index];
+            if (!free.Meets(taken))
+            {
+                _all[kept++] = free;
+                continue;
+            }
+
+            Cut(free with { Right = taken.Left }, leastAcross, leastAlong);
+            Cut(free with { Left = taken.Right }, leastAcross, leastAlong);
+            Cut(free with { Upper = taken.Lower }, leastAcross, leastAlong);
+            Cut(free with { Lower = taken.Upper }, leastAcross, leastAlong);
+        }
+
+        budget.Spend(_count + (long)_cuts * (kept + _cuts));
+        _count = kept;
+        for (var index = 0; index < _cuts; index++)
+        {
+            if (!IsCovered(index, kept) && (_count < MostClosed || _cut[index].Upper == Skyline.Wall))
+            {
+                if (_count == _all.Length)
+                {
+                    Array.Resize(ref _all, 2 * _count);
+                }
+
+                _all[_count++] = _cut[index];
+            }
+        }
+
+        Debug.Assert(!Meets(taken), "What is taken is still free.");
+    }
+
+    private void Cut(FreeRectangle part, long leastAcross, long leastAlong)
+    {
+        if (part.Right - part.Left < leastAcross || part.Upper - part.Lower < leastAlong)
+        {
+            return;
+        }
+
+        Debug.Assert(part.Left >= 0 && part.Right <= width, "A free rectangle lies outside the strip.");
+        if (_cuts == _cut.Length)
+        {
+            Array.Resize(ref _cut, 2 * _cuts);
+        }
+
+        _cut[_cuts++] = part;
+    }
+
+    /// <summary>Whether a cut part lies within another free rectangle; of two that are equal, the later does.</summary>
+    private bool IsCovered(int index, int kept)
+    {
+        ref readonly var part = ref _cut[index];
+        for (var other = 0; other < kept; other++)
+        {
+            if (_all[other].Holds(part))
+            {
+                return true;
+            }
+        }
+
+        for (var other = 0; other < _cuts; other++)
+        {
+            if (other != index && _cut[other].Holds(part) && (other < index || _cut[other] != part))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool Meets(FreeRectangle taken)
+    {
+        foreach (ref readonly var free in All)
+        {
+            if (free.Meets(taken))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,48 @@
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
+namespace CushionService.Nesting.Rectangles.Repeats;
+
+/// <summary>Begins a search where a repeat or flaws forbid most positions. It starts from the trade's rule of thumb (round every aligned
+/// cut up to whole repeats), so that its answer is never longer.</summary>
+internal static class RepeatSearch
+{
+    /// <summary>A search that holds the best of the rule of thumb and of the first passes.</summary>
+    /// <param name="problem">The strip, its repeat and its flaws.</param>
+    /// <param name="set">The problem's copies.</param>
+    /// <param name="goal">A layout up to this length is good enough.</param>
+    /// <param name="budget">Pays for the steps; one pass is made whatever it holds.</param>
+    /// <exception cref="ArgumentException">A piece fits the strip on no phase of the repeat.</exception>
+    public static SequenceSearch Start(StripProblem problem, RectangleSet set, long goal, StepBudget budget)
+    {
+        var pass = new RepeatPass(problem, set);
+        int[] copies = [.. Enumerable.Range(0, set.Copies)];
+        int[] alike = Array.ConvertAll(copies, set.PieceOf);
+        bool[] aligned = Array.ConvertAll(copies, copy => problem.Pieces[set.PieceOf(copy)].Alignment is not null);
+        if (pass.RuleOfThumb(ByArea(set, aligned), budget) == long.MaxValue)
+        {
+            throw new ArgumentException("A piece fits the strip on no phase of the repeat.", nameof(problem));
+        }
+
+        var search = new SequenceSearch(set, copies, alike, pass, problem.Sale, budget);
+        search.Adopt(pass.Layout);
+        search.Start(goal, aligned);
+        return search;
+    }
+
+    /// <summary>The length of the rule of thumb, in grid units.</summary>
+    public static long RuleOfThumb(StripProblem problem, RectangleSet set)
+    {
+        bool[] aligned = [.. Enumerable.Range(0, set.Copies).Select(copy => problem.Pieces[set.PieceOf(copy)].Alignment is not null)];
+        return new RepeatPass(problem, set).RuleOfThumb(ByArea(set, aligned), new StepBudget(0, CancellationToken.None));
+    }
+
+    /// <summary>Aligned copies first, and of each sort the largest first.</summary>
+    private static int[] ByArea(RectangleSet set, bool[] aligned) =>
+        [
+            .. Enumerable
+                .Range(0, set.Copies)
+                .OrderByDescending(copy => aligned[copy])
+                .ThenByDescending(copy => set.Across[set.KindOf[copy]] * set.Along[set.KindOf[copy]]),
+        ];
+}
