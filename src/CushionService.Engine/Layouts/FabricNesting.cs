@@ -155,11 +155,11 @@ public static class FabricNesting
             {
                 lengths.Add(corner.X);
                 lengths.Add(corner.Y);
-                total += piece.Quantity * fabric.Repeat!.Length;
+                total += piece.Quantity * fabric.LaidRepeat!.Length;
             }
         }
 
-        if (fabric.Repeat is { } repeat)
+        if (fabric.LaidRepeat is { } repeat)
         {
             lengths.Add(repeat.Length.HalfUp());
             lengths.Add(repeat.Width ?? Length.Zero);

@@ -13,14 +13,14 @@ internal static class MotifMatch
 {
     /// <summary>The lattice of a fabric's repeat on a grid; null when it has none.</summary>
     public static RepeatLattice? Lattice(FabricSpecification fabric, Grid grid) =>
-        fabric.Repeat is { } repeat
+        fabric.LaidRepeat is { } repeat
             ? new RepeatLattice(repeat.Width is { } width ? grid.Down(width) : 0, grid.Down(repeat.Length), grid.Down(Drop(repeat)))
             : null;
 
     /// <summary>Where the lower left corner of a piece must lie, modulo the repeat; null when the piece is not matched.</summary>
     public static Point? Corner(CutPiece piece, FabricSpecification fabric)
     {
-        if (fabric.Repeat is not { } repeat || piece.Panel?.Match is not { } match)
+        if (fabric.LaidRepeat is not { } repeat || piece.Panel?.Match is not { } match)
         {
             return null;
         }

@@ -125,7 +125,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                     Proof = layout.Proof,
                     ProofFigures = layout.ProofFigures,
                     Used = Math.Round(layout.Used, 4),
-                    Motif = layout.Fabric.Repeat is { } repeat
+                    Motif = layout.Fabric.LaidRepeat is { } repeat
                         ? new MotifAnswer
                         {
                             Start = Number(layout.MotifStart),

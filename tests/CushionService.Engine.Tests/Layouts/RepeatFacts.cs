@@ -21,6 +21,42 @@ public sealed class RepeatFacts
         Assert.Equal(2.625m, yardage.SoldUnits);
     }
 
+    [Fact]
+    public void The_repeat_shrinks_with_the_fabric_before_pieces_are_matched_to_it()
+    {
+        // Sources.Practice: a 20 in repeat is 18 in after a wash of 10 %, so cuts of 19 start 36 apart: 3 × 36 + 19 = 127 in laid,
+        // 127 / 0.9 + 20 = 161.1 in bought, 4 1/2 yd.
+        FabricSpecification fabric = Fabric with
+        {
+            LengthShrinkage = Percent(10),
+            Repeat = new RepeatSpecification(In(20), In(20), DropKind.Straight),
+        };
+        Yardage yardage = Quote(Order(KnifeEdge(18, 18, HandSewn) with { Quantity = 2 }, fabric)).Yardages[0];
+
+        Assert.Equal(In(127), yardage.Layout.Length);
+        Assert.Equal(161.1m, decimal.Round(FabricSale.Needed(fabric, yardage.Layout.Length).In(LengthUnit.Inch), 1));
+        Assert.Equal(4.5m, yardage.SoldUnits);
+        Assert.StartsWith("127 in laid out ÷ (1 − 10 % shrinkage) + 20 in", yardage.Because(LengthUnit.Inch), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(5, 16)]
+    [InlineData(10, 16)]
+    public void A_repeat_across_shrinks_with_the_width(int percent, int repeat)
+    {
+        // Sources.Mathematics: two motifs across stand R (1 − p) apart, and the usable width is Fw (1 − p).
+        FabricSpecification fabric = Fabric with
+        {
+            WidthShrinkage = Percent(percent),
+            Repeat = new RepeatSpecification(In(12), In(repeat), DropKind.Straight),
+        };
+        FabricLayout layout = Quote(Order(KnifeEdge(11, 11, HandSewn) with { Quantity = 4 }, fabric)).Yardages[0].Layout;
+        Length[] starts = [.. layout.Placements.Select(laid => laid.X).Distinct().Order()];
+
+        Assert.Equal(3, starts.Length);
+        Assert.All(starts, start => Assert.Equal(0, (start - starts[0]).Nanometres % (In(repeat).Nanometres * (100 - percent) / 100)));
+    }
+
     [Theory]
     [InlineData(DropKind.Straight)]
     [InlineData(DropKind.Half)]

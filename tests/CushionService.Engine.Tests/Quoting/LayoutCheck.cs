@@ -62,7 +62,7 @@ internal static class LayoutCheck
     // micrometres both ends are rounded.
     private static void MatchesTheRepeat(LaidPiece laid, FabricSpecification fabric, Length start)
     {
-        if (fabric.Repeat is not { } repeat || laid.Piece.Panel?.Match is not { } match || !FabricNesting.IsMatched(fabric, laid.Piece))
+        if (fabric.LaidRepeat is not { } repeat || laid.Piece.Panel?.Match is not { } match || !FabricNesting.IsMatched(fabric, laid.Piece))
         {
             return;
         }
