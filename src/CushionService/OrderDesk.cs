@@ -6,10 +6,9 @@ using CushionService.Engine.Layouts;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Fitting;
+using CushionService.Intake;
 using CushionService.PriceBooks;
-using CushionService.Specifying;
 using CushionService.Telemetry;
-using CushionService.Validation;
 using CushionService.Wording;
 
 namespace CushionService;

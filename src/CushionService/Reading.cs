@@ -1,7 +1,7 @@
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
-using CushionService.Validation;
+using CushionService.Intake;
 
 namespace CushionService;
 

@@ -1,7 +1,7 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
+using CushionService.Intake;
 using CushionService.Nesting;
-using CushionService.Validation;
 
 namespace CushionService.Access;
 

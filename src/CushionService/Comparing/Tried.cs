@@ -3,8 +3,7 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
-using CushionService.Specifying;
-using CushionService.Validation;
+using CushionService.Intake;
 
 namespace CushionService.Comparing;
 

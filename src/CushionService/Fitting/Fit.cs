@@ -6,9 +6,8 @@ using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Pricing;
+using CushionService.Intake;
 using CushionService.Nesting;
-using CushionService.Specifying;
-using CushionService.Validation;
 
 namespace CushionService.Fitting;
 

@@ -2,7 +2,7 @@ using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Specifying;
+using CushionService.Intake;
 using Outline = CushionService.Contract.Orders.Outline;
 
 namespace CushionService.Fitting;

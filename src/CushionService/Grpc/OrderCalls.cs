@@ -3,8 +3,8 @@ using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
+using CushionService.Intake;
 using CushionService.Streaming;
-using CushionService.Validation;
 using Google.Protobuf;
 using Grpc.Core;
 

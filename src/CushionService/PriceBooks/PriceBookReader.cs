@@ -6,9 +6,8 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
+using CushionService.Intake;
 using CushionService.Rest;
-using CushionService.Specifying;
-using CushionService.Validation;
 
 namespace CushionService.PriceBooks;
 

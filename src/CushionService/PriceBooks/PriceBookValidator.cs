@@ -1,5 +1,5 @@
 using CushionService.Contract.Orders;
-using CushionService.Validation;
+using CushionService.Intake;
 
 namespace CushionService.PriceBooks;
 

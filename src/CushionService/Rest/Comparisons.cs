@@ -2,7 +2,7 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
-using CushionService.Validation;
+using CushionService.Intake;
 
 namespace CushionService.Rest;
 

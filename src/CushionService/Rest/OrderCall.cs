@@ -2,7 +2,7 @@ using System.Text.Json.Serialization.Metadata;
 using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract.Orders;
-using CushionService.Validation;
+using CushionService.Intake;
 
 namespace CushionService.Rest;
 

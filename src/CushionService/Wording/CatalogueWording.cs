@@ -7,8 +7,7 @@ using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications.Outlines;
-using CushionService.Specifying;
-using CushionService.Validation;
+using CushionService.Intake;
 
 namespace CushionService.Wording;
 

@@ -5,8 +5,8 @@ using System.Text;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
+using CushionService.Intake;
 using CushionService.Nesting;
-using CushionService.Specifying;
 using CushionService.Wording;
 
 namespace CushionService.Rest.Estimating;

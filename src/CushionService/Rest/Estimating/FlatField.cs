@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 using System.Reflection;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
-using CushionService.Validation;
+using CushionService.Intake;
 
 namespace CushionService.Rest.Estimating;
 

@@ -1,0 +1,14 @@
+namespace CushionService.Intake;
+
+/// <summary>What an order is sent for; some fields have a meaning in one call only.</summary>
+public enum Purpose
+{
+    /// <summary>To be made as it stands.</summary>
+    Making,
+
+    /// <summary>To be compared with candidates.</summary>
+    Comparing,
+
+    /// <summary>To be held against the fabric on hand.</summary>
+    Fitting,
+}

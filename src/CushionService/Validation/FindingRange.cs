@@ -1,4 +1,0 @@
-namespace CushionService.Validation;
-
-/// <summary>The range that a value broke, in the order's units.</summary>
-internal sealed record FindingRange(double? Minimum, double? Maximum);
