@@ -119,7 +119,7 @@ public sealed class OrderDesk(IPriceBooks books)
             ? new Refusal(check.Violations)
             : FitWording.Of(
                 order,
-                Fitting.Fit.Of(order, drafting.Order.PriceBook, null, cancellation)!,
+                Fitting.Fit.Of(order, drafting.Order.PriceBook, null, 1, cancellation)!,
                 LargestCushions.Of(order, drafting.Order, cancellation)
             );
     }

@@ -21,11 +21,18 @@ public sealed record OffcutFit(
     /// <param name="fabric">A fabric with offcuts.</param>
     /// <param name="pieces">At least one piece of that fabric.</param>
     /// <param name="effort">How hard to search; at <see cref="Effort.Thorough"/>, in more than one way.</param>
+    /// <param name="sharedBy">How many fabrics, or trials of sizes, share the effort's steps.</param>
     /// <param name="cancellation">Gives up the search.</param>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
-    public static OffcutFit Of(FabricSpecification fabric, ImmutableArray<CutPiece> pieces, Effort effort, CancellationToken cancellation)
+    public static OffcutFit Of(
+        FabricSpecification fabric,
+        ImmutableArray<CutPiece> pieces,
+        Effort effort,
+        int sharedBy,
+        CancellationToken cancellation
+    )
     {
-        var search = new OffcutSearch(OffcutRoom.Of(fabric), pieces, cancellation);
+        var search = new OffcutSearch(OffcutRoom.Of(fabric), pieces, sharedBy, cancellation);
         FitVerdict verdict = search.Run(effort);
         return new OffcutFit(fabric, verdict, search.Layouts(), search.Unplaced());
     }

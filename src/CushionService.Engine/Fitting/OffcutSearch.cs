@@ -9,11 +9,22 @@ namespace CushionService.Engine.Fitting;
 
 /// <summary>Lays pieces onto offcuts. One offcut is a strip that ends; several are stock sheets, and where the sheets' kernel finds no place for
 /// everything, or the fabric has a repeat, they are strips again, filled one after another.</summary>
-internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableArray<CutPiece> pieces, CancellationToken cancellation)
+internal sealed class OffcutSearch(
+    ImmutableArray<OffcutRoom> rooms,
+    ImmutableArray<CutPiece> pieces,
+    int sharedBy,
+    CancellationToken cancellation
+)
 {
-    // Filling by turns weighs a strip for each copy; above this it would keep a page waiting for minutes.
+    // Filling by turns lays a strip for each group of copies that it tries; above these it would keep a page waiting.
     private const int MostByTurns = 60;
-    private const int FewByTurns = 12;
+    private const int MostTrials = 100;
+    private const int MostTrialsAtThorough = 400;
+
+    // What a trial takes of the steps of an effort lower than the order's.
+    private const int TrialsSharing = 20;
+
+    private int _trials;
 
     private readonly ImmutableArray<LaidPiece>[] _laid = [.. rooms.Select(_ => ImmutableArray<LaidPiece>.Empty)];
 
@@ -68,7 +79,12 @@ internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableAr
         || (piece.Rotations == Rotations.QuarterTurns && piece.Length <= room.Width && piece.Width <= room.Length);
 
     // The kernel stops at the first layout that the strip holds; its bound says when there is none.
-    private (FitVerdict Verdict, ImmutableArray<LaidPiece> Laid) Strip(OffcutRoom room, IReadOnlyList<CutPiece> chosen, Effort effort)
+    private (FitVerdict Verdict, ImmutableArray<LaidPiece> Laid) Strip(
+        OffcutRoom room,
+        IReadOnlyList<CutPiece> chosen,
+        Effort effort,
+        int sharing = 1
+    )
     {
         Grid grid = FabricNesting.GridFor(room.Fabric, chosen);
         long reach = grid.Down(room.Length);
@@ -78,7 +94,7 @@ internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableAr
         }
 
         StripProblem problem = FabricNesting.Problem(room.Fabric, chosen, grid) with { Sale = new SaleLadder(reach, 1, 1, 1) };
-        StripLayout layout = Nester.Nest(problem, effort, cancellation);
+        StripLayout layout = Nester.Nest(problem, effort, sharedBy * sharing, cancellation);
         return layout.Length <= reach
             ? (FitVerdict.Fits, [.. layout.Placements.Select(placed => Laid(chosen[placed.Piece], placed, grid))])
             : (layout.LowerBound > reach ? FitVerdict.Impossible : FitVerdict.NotFound, []);
@@ -116,7 +132,8 @@ internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableAr
         return layout.Unplaced.IsEmpty;
     }
 
-    // Offcut after offcut takes, of the copies that are left, the largest first, every one that the kernel finds a place for beside the others.
+    // Offcut after offcut takes, of the copies that are left, the largest first, as many as the kernel finds a place for beside the others. Copies are
+    // tried in groups, twice as many after each success and half as many after each failure; a piece of which not one copy fits is passed over.
     private bool FillByTurns(Effort effort, bool smallestFirst)
     {
         var left = pieces
@@ -128,27 +145,10 @@ internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableAr
             return false;
         }
 
-        Effort each = effort == Effort.Thorough && left.Count <= FewByTurns ? Effort.Standard : Effort.Quick;
         var laid = new ImmutableArray<LaidPiece>[rooms.Length];
         foreach (int i in Enumerable.Range(0, rooms.Length).OrderBy(i => (smallestFirst ? 1 : -1) * rooms[i].Area.SquareNanometres))
         {
-            (laid[i], List<CutPiece> chosen) = ([], []);
-            foreach (CutPiece copy in left.ToArray())
-            {
-                CutPiece[] trial =
-                [
-                    .. chosen.Append(copy).GroupBy(piece => piece.Id).Select(group => group.First() with { Quantity = group.Count() }),
-                ];
-                bool small =
-                    trial.Aggregate(default(Area), (sum, piece) => sum + piece.Quantity * piece.Area).SquareNanometres
-                    <= rooms[i].Area.SquareNanometres;
-                if (small && Strip(rooms[i], trial, each) is { Verdict: FitVerdict.Fits } strip)
-                {
-                    laid[i] = strip.Laid;
-                    chosen.Add(copy);
-                    left.Remove(copy);
-                }
-            }
+            laid[i] = Fill(rooms[i], left, effort);
         }
 
         if (left.Count > 0 && laid.Sum(room => room.Length) <= _laid.Sum(room => room.Length))
@@ -158,6 +158,42 @@ internal sealed class OffcutSearch(ImmutableArray<OffcutRoom> rooms, ImmutableAr
 
         Number(laid);
         return left.Count == 0;
+    }
+
+    private ImmutableArray<LaidPiece> Fill(OffcutRoom room, List<CutPiece> left, Effort effort)
+    {
+        (ImmutableArray<LaidPiece> laid, List<CutPiece> chosen) = ([], []);
+        (Effort each, int most) = effort == Effort.Thorough ? (Effort.Standard, MostTrialsAtThorough) : (Effort.Quick, MostTrials);
+        var (group, waiting) = (1, new List<CutPiece>(left));
+        while (waiting.Count > 0 && _trials < most)
+        {
+            List<CutPiece> taken = waiting[..Math.Min(group, waiting.Count)];
+            CutPiece[] trial =
+            [
+                .. chosen.Concat(taken).GroupBy(piece => piece.Id).Select(same => same.First() with { Quantity = same.Count() }),
+            ];
+            bool small =
+                trial.Aggregate(default(Area), (sum, piece) => sum + piece.Quantity * piece.Area).SquareNanometres
+                <= room.Area.SquareNanometres;
+            if (small && ++_trials > 0 && Strip(room, trial, each, TrialsSharing) is { Verdict: FitVerdict.Fits } strip)
+            {
+                laid = strip.Laid;
+                chosen.AddRange(taken);
+                taken.ForEach(copy => left.Remove(copy));
+                waiting.RemoveRange(0, taken.Count);
+                group *= 2;
+            }
+            else if (taken.Count > 1)
+            {
+                group = taken.Count / 2;
+            }
+            else
+            {
+                waiting.RemoveAll(copy => copy.Id == taken[0].Id);
+            }
+        }
+
+        return laid;
     }
 
     // Copies are counted over all offcuts.

@@ -17,19 +17,21 @@ public static class FabricNesting
     /// <param name="fabric">The fabric.</param>
     /// <param name="pieces">At least one piece of that fabric, each of which fits it (see <see cref="Fits"/>).</param>
     /// <param name="effort">How hard to search.</param>
+    /// <param name="sharedBy">How many fabrics share the effort's steps.</param>
     /// <param name="cancellation">Gives up the search.</param>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
     public static FabricLayout LayOut(
         FabricSpecification fabric,
         IReadOnlyList<CutPiece> pieces,
         Effort effort,
+        int sharedBy,
         CancellationToken cancellation
     )
     {
         Grid grid = GridFor(fabric, pieces);
         (StripLayout layout, long start) = fabric.Repeat is null
-            ? (Nester.Nest(Problem(fabric, pieces, grid), effort, cancellation), 0)
-            : Matched(Problem(fabric, pieces, grid), effort, cancellation);
+            ? (Nester.Nest(Problem(fabric, pieces, grid), effort, sharedBy, cancellation), 0)
+            : Matched(Problem(fabric, pieces, grid), effort, sharedBy, cancellation);
         return new FabricLayout
         {
             Fabric = fabric,
@@ -65,7 +67,12 @@ public static class FabricNesting
 
     // The bolt may be cut anywhere in its repeat, and a repeat is bought for that, so the layout may start anywhere in it too: it starts where
     // one of the matched pieces does. What can be proven of every start is what holds without matching.
-    private static (StripLayout Layout, long Start) Matched(StripProblem problem, Effort effort, CancellationToken cancellation)
+    private static (StripLayout Layout, long Start) Matched(
+        StripProblem problem,
+        Effort effort,
+        int sharedBy,
+        CancellationToken cancellation
+    )
     {
         StripLayout free = Nester.Nest(
             problem with
@@ -73,10 +80,12 @@ public static class FabricNesting
                 Pieces = [.. problem.Pieces.Select(piece => piece with { Alignment = null })],
             },
             Effort.Quick,
+            sharedBy,
             cancellation
         );
         (StripLayout? Layout, long Start) best = (null, 0);
-        foreach (long phase in problem.Pieces.Select(piece => piece.Alignment?.PhaseY ?? 0).Distinct().Take(MostStarts))
+        long[] phases = [.. problem.Pieces.Select(piece => piece.Alignment?.PhaseY ?? 0).Distinct().Take(MostStarts)];
+        foreach (long phase in phases)
         {
             StripLayout layout = Nester.Nest(
                 problem with
@@ -84,6 +93,7 @@ public static class FabricNesting
                     Pieces = [.. problem.Pieces.Select(piece => piece with { Alignment = Later(piece.Alignment, -phase) })],
                 },
                 effort,
+                sharedBy * phases.Length,
                 cancellation
             );
             if (best.Layout is null || layout.Length < best.Layout.Length)

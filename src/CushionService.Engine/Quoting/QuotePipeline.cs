@@ -19,12 +19,13 @@ public static class QuotePipeline
     public static ImmutableArray<Yardage> LayOut(Drafting drafting, CancellationToken cancellation)
     {
         var yardages = ImmutableArray.CreateBuilder<Yardage>();
+        int used = drafting.Order.Fabrics.Count(fabric => drafting.Pieces.Any(piece => piece.Fabric == fabric.Id));
         foreach (FabricSpecification fabric in drafting.Order.Fabrics)
         {
             ImmutableArray<CutPiece> pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
             if (pieces.Length > 0)
             {
-                yardages.Add(new Yardage(FabricNesting.LayOut(fabric, pieces, drafting.Order.Effort, cancellation)));
+                yardages.Add(new Yardage(FabricNesting.LayOut(fabric, pieces, drafting.Order.Effort, used, cancellation)));
             }
         }
 

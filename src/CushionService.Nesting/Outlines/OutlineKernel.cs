@@ -18,10 +18,11 @@ internal static class OutlineKernel
     private const long ThoroughShare = 100_000_000;
     private const long ThoroughMost = 3_000_000_000;
 
-    public static StripLayout Nest(StripProblem problem, Effort effort, CancellationToken cancellation)
+    /// <summary>Nests at an effort, whose steps so many problems share.</summary>
+    public static StripLayout Nest(StripProblem problem, Effort effort, int sharedBy, CancellationToken cancellation)
     {
         OutlineCheck.Check(problem);
-        var floor = StripRectangles.Nest(problem, effort == Effort.Quick ? Effort.Quick : Effort.Standard, cancellation);
+        var floor = StripRectangles.Nest(problem, effort == Effort.Quick ? Effort.Quick : Effort.Standard, sharedBy, cancellation);
         long copies = problem.Pieces.Sum(piece => piece.Quantity);
         var steps = effort switch
         {
@@ -29,7 +30,7 @@ internal static class OutlineKernel
             Effort.Standard => Math.Min(copies * StandardShare, StandardMost),
             _ => Math.Min(copies * ThoroughShare, ThoroughMost),
         };
-        return Search(problem, floor, steps, cancellation);
+        return Search(problem, floor, steps / sharedBy, cancellation);
     }
 
     /// <summary>Shortens a layout of the bounding boxes in so many steps; the answer is not audited.</summary>

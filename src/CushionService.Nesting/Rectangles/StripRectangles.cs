@@ -10,11 +10,11 @@ namespace CushionService.Nesting.Rectangles;
 /// <summary>The kernel for rectangles on a strip: bound, search, proof.</summary>
 internal static class StripRectangles
 {
-    /// <summary>Nests at an effort; null is the floor, a single pass.</summary>
-    public static StripLayout Nest(StripProblem problem, Effort? effort, CancellationToken cancellation)
+    /// <summary>Nests at an effort, whose steps so many problems share; null is the floor, a single pass.</summary>
+    public static StripLayout Nest(StripProblem problem, Effort? effort, int sharedBy, CancellationToken cancellation)
     {
         var set = new RectangleSet(problem.Pieces, problem.Width);
-        var budget = new StepBudget(StepBudget.StepsFor(effort, set.Copies), cancellation);
+        var budget = new StepBudget(StepBudget.StepsFor(effort, set.Copies) / sharedBy, cancellation);
         bool free = problem.Flaws.IsDefaultOrEmpty && problem.Pieces.All(piece => piece.Alignment is null);
         var bound = new ProvenBound(set, problem.Sale, budget);
         var (length, placements) = free ? Free(problem, set, bound, budget) : Constrained(problem, set, bound, budget);

@@ -16,24 +16,36 @@ public static class Nester
     /// <returns>An audited layout.</returns>
     /// <exception cref="ArgumentException">The problem is ill-formed, or a piece fits the strip in no allowed turn.</exception>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
-    public static StripLayout Nest(StripProblem problem, Effort effort, CancellationToken cancellation = default)
+    public static StripLayout Nest(StripProblem problem, Effort effort, CancellationToken cancellation = default) =>
+        Nest(problem, effort, 1, cancellation);
+
+    /// <summary>Lays every piece on a strip with a share of an effort's steps.</summary>
+    /// <param name="problem">The strip and its pieces.</param>
+    /// <param name="effort">How many steps to spend.</param>
+    /// <param name="sharedBy">How many problems share the effort's steps, 1 at least: the fabrics of an order, or trials of one.</param>
+    /// <param name="cancellation">Observed at least every 20 ms of work.</param>
+    /// <returns>An audited layout.</returns>
+    /// <exception cref="ArgumentException">The problem is ill-formed, or a piece fits the strip in no allowed turn.</exception>
+    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    public static StripLayout Nest(StripProblem problem, Effort effort, int sharedBy, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(problem);
+        ArgumentOutOfRangeException.ThrowIfLessThan(sharedBy, 1);
         cancellation.ThrowIfCancellationRequested();
         WellFormed.Check(problem);
         if (problem.Pieces.Any(piece => !piece.Outline.IsDefaultOrEmpty))
         {
-            var outlines = OutlineKernel.Nest(problem, effort, cancellation);
+            var outlines = OutlineKernel.Nest(problem, effort, sharedBy, cancellation);
             OutlineAudit.Check(problem, outlines);
             return outlines;
         }
 
-        return Audited(problem, StripRectangles.Nest(problem, effort, cancellation));
+        return Audited(problem, StripRectangles.Nest(problem, effort, sharedBy, cancellation));
     }
 
     /// <summary>The layout of a single pass: the floor against which a search is measured.</summary>
     internal static StripLayout OnePass(StripProblem problem) =>
-        Audited(problem, StripRectangles.Nest(problem, null, CancellationToken.None));
+        Audited(problem, StripRectangles.Nest(problem, null, 1, CancellationToken.None));
 
     /// <summary>The length of the rule of thumb for repeats: every aligned cut rounded up to whole repeats.</summary>
     internal static long RuleOfThumb(StripProblem problem) =>

@@ -25,7 +25,7 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
 
     /// <summary>Lays an order onto the fabric on hand.</summary>
     /// <returns>The fit; null when the order breaks a rule.</returns>
-    public static Fit? Of(Order order, PriceBookSpecification? book, Effort? effort, CancellationToken cancellation)
+    public static Fit? Of(Order order, PriceBookSpecification? book, Effort? effort, int sharedBy, CancellationToken cancellation)
     {
         var reading = new OrderReading(order, book);
         (ImmutableArray<Violation> violations, ImmutableArray<Violation> warnings) = OrderCheck.Run(order, reading);
@@ -43,7 +43,15 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
             ImmutableArray<CutPiece> pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
             if (!pieces.IsEmpty)
             {
-                fits.Add(OffcutFit.Of(fabric, pieces, effort ?? specified.Effort, cancellation));
+                fits.Add(
+                    OffcutFit.Of(
+                        fabric,
+                        pieces,
+                        effort ?? specified.Effort,
+                        sharedBy * specified.Fabrics.Count(used => !used.OnHand.IsEmpty),
+                        cancellation
+                    )
+                );
             }
         }
 

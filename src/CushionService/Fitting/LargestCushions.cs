@@ -13,6 +13,9 @@ internal static class LargestCushions
     // Each size that is tried is an order of its own; more cushions would keep a page waiting.
     private const int Most = 4;
 
+    // A dozen ways to size cushions share the steps of one thorough search, and what each way tries those of a few quick ones.
+    private const int WaysSharing = 12;
+
     /// <summary>The largest cushions of an order that keeps its rules.</summary>
     /// <param name="order">The order, with fabric on hand.</param>
     /// <param name="specified">The same, specified.</param>
@@ -25,8 +28,8 @@ internal static class LargestCushions
             {
                 var found = LargestStep.Find(
                     sizes.Steps,
-                    steps => Verdict(sizes.At(steps), Effort.Quick) == FitVerdict.Fits,
-                    steps => Verdict(sizes.At(steps), Effort.Thorough)
+                    steps => Verdict(sizes.At(steps), Effort.Quick, 1) == FitVerdict.Fits,
+                    steps => Verdict(sizes.At(steps), Effort.Thorough, WaysSharing)
                 );
                 if (found is var (steps, next))
                 {
@@ -44,7 +47,7 @@ internal static class LargestCushions
         }
 
         // A size that breaks a rule cannot be made, whatever fabric there is.
-        FitVerdict Verdict(Order sized, Effort effort) =>
-            Fit.Of(sized, specified.PriceBook, effort, cancellation)?.Verdict ?? FitVerdict.Impossible;
+        FitVerdict Verdict(Order sized, Effort effort, int sharedBy) =>
+            Fit.Of(sized, specified.PriceBook, effort, sharedBy, cancellation)?.Verdict ?? FitVerdict.Impossible;
     }
 }

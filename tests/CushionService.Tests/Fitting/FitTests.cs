@@ -67,7 +67,7 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
                 ["depth"] = 9,
             };
             Order read = OrderBody.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())).Order!;
-            Fit fit = CushionService.Fitting.Fit.Of(read, null, null, CancellationToken.None)!;
+            Fit fit = CushionService.Fitting.Fit.Of(read, null, null, 1, CancellationToken.None)!;
             fitting += fit.Verdict == FitVerdict.Fits ? 1 : 0;
             foreach (OffcutFit fabric in fit.Fabrics)
             {
@@ -153,11 +153,11 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
     private static readonly Length Millimetre = Length.FromMillimetres(1);
 
     private static FitVerdict Verdict(Order order, Effort effort) =>
-        CushionService.Fitting.Fit.Of(order, null, effort, CancellationToken.None)?.Verdict ?? FitVerdict.Impossible;
+        CushionService.Fitting.Fit.Of(order, null, effort, 1, CancellationToken.None)?.Verdict ?? FitVerdict.Impossible;
 
     private static bool LiesOnOffcut(Order order)
     {
-        if (CushionService.Fitting.Fit.Of(order, null, Effort.Quick, CancellationToken.None) is not { } fit)
+        if (CushionService.Fitting.Fit.Of(order, null, Effort.Quick, 1, CancellationToken.None) is not { } fit)
         {
             return false;
         }
