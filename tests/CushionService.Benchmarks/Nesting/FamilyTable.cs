@@ -79,13 +79,17 @@ internal static class FamilyTable
             Sale = sale,
             Pieces =
             [
-                .. instance.Items.Select(item => new NestingPiece
-                {
-                    Width = item.W,
-                    Length = item.H,
-                    Quantity = item.N,
-                    Rotations = turns,
-                }),
+                .. instance.Items.Select(
+                    (item, index) =>
+                        new NestingPiece
+                        {
+                            // Where turns are allowed, every other piece is given turned.
+                            Width = turns == Rotations.QuarterTurns && index % 2 == 1 ? item.H : item.W,
+                            Length = turns == Rotations.QuarterTurns && index % 2 == 1 ? item.W : item.H,
+                            Quantity = item.N,
+                            Rotations = turns,
+                        }
+                ),
             ],
         };
 

@@ -35,7 +35,7 @@ internal static class NestingVerb
             {
                 Cancellations.Print();
             }
-            else if (OpenData.Family(family) is { } instances)
+            else if ((Puzzles.Family(family) ?? OpenData.Family(family)) is { } instances)
             {
                 FamilyTable.Print(family, instances, family == "cushions" ? EighthYards : SaleLadder.EveryUnit, run);
             }

@@ -19,6 +19,7 @@ public sealed class FolderFacts
         "Rectangles.Sheets",
         "Rectangles.Beams",
         "Rectangles.Proofs",
+        "Rectangles.PerfectBoxes",
         "Rectangles",
         "Outlines.NoFit",
         "Outlines.Placing",

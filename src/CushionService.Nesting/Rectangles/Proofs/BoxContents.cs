@@ -9,6 +9,9 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// <param name="Height">Extent of the box along.</param>
 internal sealed record BoxContents(int[] Across, int[] Along, bool[] Turns, int[] Count, int Width, int Height)
 {
+    /// <summary>Extents of a kind across and along the box.</summary>
+    public (int Across, int Along) Size(int kind, bool turned) => turned ? (Along[kind], Across[kind]) : (Across[kind], Along[kind]);
+
     /// <summary>The same with the axes exchanged.</summary>
     public BoxContents Sideways => new(Along, Across, Turns, Count, Height, Width);
 }

@@ -74,7 +74,7 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
 
         if (whole.Run(end - budget.Spent) == BoxOutcome.Found)
         {
-            Read(whole.Finder, whole.FoundSideways);
+            whole.Finder.Laid.Read(grid, whole.FoundSideways, Layout);
         }
 
         return whole.Outcome;
@@ -92,23 +92,6 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
         }
 
         return _whole;
-    }
-
-    private void Read(BoxSearch search, bool sideways)
-    {
-        var next = new int[_set.Kinds];
-        for (int copy = _set.Copies - 1; copy >= 0; copy--)
-        {
-            next[_set.KindOf[copy]] = copy;
-        }
-
-        for (var index = 0; index < search.Laid; index++)
-        {
-            var (kind, x, y, turned) = search[index];
-            int copy = next[kind]++;
-            var (across, along) = sideways ? (y, x) : (x, y);
-            Layout.Put(copy, across * grid.UnitX, along * grid.UnitY, turned);
-        }
     }
 
     /// <summary>The first kinds by area, by longer and by shorter side, and all kinds but one.</summary>

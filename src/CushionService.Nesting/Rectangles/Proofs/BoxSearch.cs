@@ -22,15 +22,11 @@ internal sealed class BoxSearch
     private readonly int[] _candidate;
     private readonly long[] _worth;
     private readonly ulong[] _seen;
-    private readonly int[] _laidKind;
-    private readonly int[] _laidX;
-    private readonly int[] _laidY;
-    private readonly bool[] _laidTurned;
+    private readonly LaidRectangles _laid;
     private readonly long _area;
     private readonly int _height;
     private readonly StepBudget _budget;
     private long _stop;
-    private int _laid;
 
     /// <summary>Sizes everything once.</summary>
     /// <param name="box">The rectangles and the box.</param>
@@ -49,7 +45,7 @@ internal sealed class BoxSearch
         _skylines = new BoxSkylines(_copies + 3, depths, _room.Width, _height);
         _seen = new ulong[2 << seenLog];
         budget.Spend(_seen.Length / WordsPerStep);
-        (_laidKind, _laidX, _laidY, _laidTurned) = (new int[_copies], new int[_copies], new int[_copies], new bool[_copies]);
+        _laid = new LaidRectangles(_copies);
         for (var kind = 0; kind < _kinds; kind++)
         {
             _area += (long)_across[kind] * _along[kind] * _left[kind];
@@ -59,11 +55,8 @@ internal sealed class BoxSearch
         _worth = new long[2 * _kinds * depths];
     }
 
-    /// <summary>How many rectangles are laid after a layout was found.</summary>
-    public int Laid => _laid;
-
-    /// <summary>Kind, corner and turn of a laid rectangle.</summary>
-    public (int Kind, int X, int Y, bool Turned) this[int index] => (_laidKind[index], _laidX[index], _laidY[index], _laidTurned[index]);
+    /// <summary>The rectangles, after a layout was found.</summary>
+    public LaidRectangles Laid => _laid;
 
     /// <summary>Searches for at most so many steps.</summary>
     public BoxOutcome Run(long steps)
@@ -76,14 +69,14 @@ internal sealed class BoxSearch
 
         _stop = _budget.Spent + steps;
         _skylines.Clear();
-        _laid = 0;
+        _laid.Clear();
         return Explore(0, 1, slack);
     }
 
     private BoxOutcome Explore(int depth, int segments, long slack)
     {
-        Debug.Assert(_laid + _left.Sum() == _copies, "Copies laid and copies left are not all copies.");
-        if (_laid == _copies)
+        Debug.Assert(_laid.Count + _left.Sum() == _copies, "Copies laid and copies left are not all copies.");
+        if (_laid.Count == _copies)
         {
             return BoxOutcome.Found;
         }
@@ -169,15 +162,14 @@ internal sealed class BoxSearch
         var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
         int next = _skylines.Lay(at, segments, gap, offset, across, along);
         _left[kind]--;
-        (_laidKind[_laid], _laidX[_laid], _laidY[_laid], _laidTurned[_laid]) = (kind, x, floor, turned);
-        _laid++;
+        _laid.Push(kind, x, floor, turned);
         var outcome = Explore(depth + 1, next, slack - lost);
         if (outcome == BoxOutcome.Found)
         {
             return outcome;
         }
 
-        _laid--;
+        _laid.Pop();
         _left[kind]++;
         return outcome;
     }

@@ -67,6 +67,22 @@ internal sealed class BoxSkylines(int stride, int rows, int width, int height)
         return Rest(at, segments, gap, to, count);
     }
 
+    /// <summary>Writes the skyline after laying a rectangle at one end of a gap into the next row. Returns the number of segments.</summary>
+    public int Lay(int at, int segments, int gap, int across, int along, bool atRight)
+    {
+        if (!atRight)
+        {
+            return Lay(at, segments, gap, 0, across, along);
+        }
+
+        int to = at + stride;
+        int count = Begin(at, gap, to);
+        int right = X[at + gap + 1] - across;
+        count = right > X[at + gap] ? Append(to, count, X[at + gap], Y[at + gap]) : count;
+        count = Append(to, count, right, Y[at + gap] + along);
+        return Rest(at, segments, gap, to, count);
+    }
+
     /// <summary>Writes the skyline after giving a gap up to a level into the next row. Returns the number of segments.</summary>
     public int Raise(int at, int segments, int gap, int level)
     {

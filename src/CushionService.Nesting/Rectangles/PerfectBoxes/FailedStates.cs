@@ -1,0 +1,51 @@
+using CushionService.Nesting.Rectangles.Proofs;
+
+namespace CushionService.Nesting.Rectangles.PerfectBoxes;
+
+/// <summary>States that were searched through in vain, by 64-bit hashes in a table of fixed size; a newer state replaces an older one.
+/// A clash may hide a layout, which a search that proves nothing can afford.</summary>
+internal sealed class FailedStates
+{
+    private readonly ulong[] _keys;
+    private readonly ulong[] _salt;
+
+    /// <param name="log">Binary logarithm of the number of states.</param>
+    /// <param name="kinds">Number of kinds.</param>
+    public FailedStates(int log, int kinds)
+    {
+        _keys = new ulong[1 << log];
+        _salt = new ulong[kinds];
+        ulong salt = 0;
+        for (var kind = 0; kind < kinds; kind++)
+        {
+            salt += 0x9E3779B97F4A7C15UL;
+            _salt[kind] = ((salt ^ (salt >> 30)) * 0xBF58476D1CE4E5B9UL) | 1;
+        }
+    }
+
+    /// <summary>The hash of a skyline and the copies left; never 0.</summary>
+    public ulong Key(BoxSkylines skylines, int at, int segments, int[] left)
+    {
+        ulong key = 0xCBF29CE484222325UL;
+        for (var segment = 0; segment < segments; segment++)
+        {
+            key = (key ^ (((ulong)(uint)skylines.X[at + segment] << 32) | (uint)skylines.Y[at + segment])) * 0x9E3779B97F4A7C15UL;
+            key ^= key >> 29;
+        }
+
+        for (var kind = 0; kind < left.Length; kind++)
+        {
+            key += _salt[kind] * (ulong)left[kind];
+        }
+
+        return key | 1;
+    }
+
+    /// <summary>Whether a state is known to fail.</summary>
+    public bool Holds(ulong key) => _keys[Slot(key)] == key;
+
+    /// <summary>Notes that a state fails.</summary>
+    public void Add(ulong key) => _keys[Slot(key)] = key;
+
+    private int Slot(ulong key) => (int)(key >> 32) & (_keys.Length - 1);
+}

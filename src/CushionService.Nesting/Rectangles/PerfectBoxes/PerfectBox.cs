@@ -1,0 +1,147 @@
+using System.Diagnostics;
+using CushionService.Nesting.Rectangles.Proofs;
+using CushionService.Nesting.Search;
+
+namespace CushionService.Nesting.Rectangles.PerfectBoxes;
+
+/// <summary>Looks depth first for a layout of a box that is full or nearly so. What makes such a box hard for a beam makes it easy here: with
+/// next to no area to lose, nearly every wrong step shows at once (Lesh, Marks, McMahon and Mitzenmacher 2004). Each node
+/// takes the gap with the fewest candidates. It is a heuristic: it tries only corners, so that a search without a result proves nothing.</summary>
+internal sealed class PerfectBox
+{
+    private const int WordsPerStep = 12;
+    private readonly BoxContents _box;
+    private readonly int[] _left;
+    private readonly int _copies;
+    private readonly long _area;
+    private readonly BoxSkylines _skylines;
+    private readonly BoxLosses _losses;
+    private readonly LaidRectangles _laid;
+    private readonly FailedStates _failed;
+    private readonly GapCandidates _candidates;
+    private readonly StepBudget _budget;
+    private long _nodesLeft;
+
+    /// <summary>Sizes everything once.</summary>
+    /// <param name="box">The rectangles and the box.</param>
+    /// <param name="failedLog">Binary logarithm of how many failed states are kept.</param>
+    /// <param name="budget">Pays for the steps.</param>
+    public PerfectBox(BoxContents box, int failedLog, StepBudget budget)
+    {
+        (_box, _left, _budget) = (box, [.. box.Count], budget);
+        _copies = _left.Sum();
+        int depths = 2 * _copies + 4;
+        _skylines = new BoxSkylines(_copies + 3, depths, box.Width, box.Height);
+        _losses = new BoxLosses(box, _left);
+        _laid = new LaidRectangles(_copies);
+        _failed = new FailedStates(failedLog, _left.Length);
+        _candidates = new GapCandidates(box, _left, depths, _losses);
+        for (var kind = 0; kind < _left.Length; kind++)
+        {
+            _area += (long)box.Across[kind] * box.Along[kind] * _left[kind];
+        }
+    }
+
+    /// <summary>The rectangles, after a layout was found.</summary>
+    public LaidRectangles Laid => _laid;
+
+    /// <summary>Area that may be lost.</summary>
+    public long Slack => (long)_box.Width * _box.Height - _area;
+
+    /// <summary>Searches from the empty box for so many nodes.</summary>
+    /// <param name="nodes">Number of nodes.</param>
+    /// <param name="noise">How far the liking of kinds and turns goes up and down: 0 for none, 1 for half of the worth.</param>
+    /// <param name="random">Draws the likings.</param>
+    /// <returns><see cref="BoxOutcome.Impossible"/> when nothing is left to try, which is no proof.</returns>
+    public BoxOutcome Run(long nodes, double noise, ref Xorshift random)
+    {
+        if (Slack < 0)
+        {
+            return BoxOutcome.Impossible;
+        }
+
+        _box.Count.CopyTo(_left, 0);
+        _laid.Clear();
+        _skylines.Clear();
+        _candidates.DrawLikings(noise, ref random);
+        _nodesLeft = nodes;
+        return Explore(0, 1, Slack);
+    }
+
+    private BoxOutcome Explore(int depth, int segments, long slack)
+    {
+        Debug.Assert(_laid.Count + _left.Sum() == _copies, "Copies laid and copies left are not all copies.");
+        if (_laid.Count == _copies)
+        {
+            return BoxOutcome.Found;
+        }
+
+        if (_nodesLeft-- <= 0)
+        {
+            return BoxOutcome.Unknown;
+        }
+
+        int at = _skylines.Row(depth);
+        _budget.Spend(4 + segments);
+        ulong key = _failed.Key(_skylines, at, segments, _left);
+        if (_failed.Holds(key))
+        {
+            return BoxOutcome.Impossible;
+        }
+
+        var outcome = Open(depth, segments, slack);
+        if (outcome == BoxOutcome.Impossible)
+        {
+            _failed.Add(key);
+        }
+
+        return outcome;
+    }
+
+    private BoxOutcome Open(int depth, int segments, long slack)
+    {
+        int at = _skylines.Row(depth);
+        _budget.Spend(_losses.Tally() / WordsPerStep);
+        slack -= _losses.RaiseColumns(_skylines, at, ref segments);
+        if (slack < 0 || !_losses.RowsAreAffordable(_skylines, at, segments, slack))
+        {
+            return BoxOutcome.Impossible;
+        }
+
+        int gap = _candidates.Tightest(_skylines, at, segments, slack, _budget);
+        int floor = _skylines.Y[at + gap];
+        int leftEnd = _skylines.X[at + gap];
+        int extent = _skylines.X[at + gap + 1] - leftEnd;
+        int leftWall = _skylines.LeftWall(at, gap);
+        int rightWall = _skylines.RightWall(at, gap, segments);
+        int first = _candidates.First(depth);
+        int last = _candidates.List(depth, new BoxGap(extent, floor, leftWall, rightWall), slack);
+        for (int index = first; index < last; index++)
+        {
+            var (kind, turned) = _candidates[index];
+            var (across, along) = _box.Size(kind, turned);
+            bool atRight = slack == 0 && floor + along == rightWall && floor + along != leftWall;
+            int next = _skylines.Lay(at, segments, gap, across, along, atRight);
+            _left[kind]--;
+            _laid.Push(kind, atRight ? leftEnd + extent - across : leftEnd, floor, turned);
+            var outcome = Explore(depth + 1, next, slack);
+            if (outcome == BoxOutcome.Found)
+            {
+                return outcome;
+            }
+
+            _laid.Pop();
+            _left[kind]++;
+            if (outcome == BoxOutcome.Unknown)
+            {
+                return outcome;
+            }
+        }
+
+        int wall = Math.Min(leftWall, rightWall);
+        long given = (long)extent * (wall - floor);
+        return given <= slack && segments > 1
+            ? Explore(depth + 1, _skylines.Raise(at, segments, gap, wall), slack - given)
+            : BoxOutcome.Impossible;
+    }
+}
