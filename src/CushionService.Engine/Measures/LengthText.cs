@@ -18,7 +18,8 @@ public static class LengthText
     {
         length = default;
         text = text.Trim();
-        if (text.Length is 0 or > LongestText)
+        // The framework's parsers read on over null characters at a number's end.
+        if (text.Length is 0 or > LongestText || text.Contains('\0'))
         {
             return false;
         }

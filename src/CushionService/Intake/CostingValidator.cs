@@ -6,8 +6,10 @@ using CushionService.Engine.Specifications.Pricing;
 namespace CushionService.Intake;
 
 /// <summary>The rules of what is charged beyond materials.</summary>
-internal sealed partial class CostingValidator : RecordValidator<Costing>
+internal sealed class CostingValidator : RecordValidator<Costing>
 {
+    private static readonly Regex IsAmount = TextPattern.Of(Amount.Pattern);
+
     public CostingValidator()
         : base(
             AttributeRules.Of<Costing>(),
@@ -22,7 +24,7 @@ internal sealed partial class CostingValidator : RecordValidator<Costing>
 
                 if (
                     costing.Rounding?.Step is { } step
-                    && IsAmount().IsMatch(step)
+                    && IsAmount.IsMatch(step)
                     && findings.Reading.Currency is { } currency
                     && !IsCoins(PriceReading.Amount(step, currency))
                 )
@@ -39,9 +41,6 @@ internal sealed partial class CostingValidator : RecordValidator<Costing>
         ) { }
 
     private static bool IsCoins(Money step) => step.Amount > 0 && step == step.RoundHalfUp();
-
-    [GeneratedRegex(Amount.Pattern)]
-    private static partial Regex IsAmount();
 
     private sealed class LabourValidator : RecordValidator<Labour>
     {

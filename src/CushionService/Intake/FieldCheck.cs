@@ -108,8 +108,9 @@ internal abstract class FieldCheck<T>
     {
         private readonly Func<T, string?> _get = Getters.Of<T, string?>(property);
         private readonly int? _longest = property.GetCustomAttribute<MaxLengthAttribute>()?.Length;
+        private readonly string? _pattern = property.GetCustomAttribute<RegularExpressionAttribute>()?.Pattern;
         private readonly Regex? _form = property.GetCustomAttribute<RegularExpressionAttribute>() is { } form
-            ? new Regex(form.Pattern, RegexOptions.NonBacktracking)
+            ? TextPattern.Of(form.Pattern)
             : null;
 
         public override void Run(T record, Findings findings)
@@ -124,7 +125,7 @@ internal abstract class FieldCheck<T>
             }
             else if (_form is not null && !_form.IsMatch(text))
             {
-                findings.Refuse(Name, "bad-form", $"{Words} must match {_form}.");
+                findings.Refuse(Name, "bad-form", $"{Words} must match {_pattern}.");
             }
         }
     }

@@ -4,5 +4,5 @@ namespace CushionService.Contract.Orders;
 internal static class Amount
 {
     /// <summary>A decimal number, at least 0, with at most 6 decimals.</summary>
-    public const string Pattern = @"^\d{1,9}(\.\d{1,6})?$";
+    public const string Pattern = @"^[0-9]{1,9}(\.[0-9]{1,6})?$";
 }

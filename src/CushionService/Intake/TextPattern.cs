@@ -1,0 +1,17 @@
+using System.Text.RegularExpressions;
+
+namespace CushionService.Intake;
+
+/// <summary>The contract's patterns as regular expressions of .NET.</summary>
+/// <remarks>The contract publishes patterns as JSON Schema does (ECMA 262), where <c>$</c> is the end of the text. To .NET <c>$</c> also matches before a
+/// newline at the end, which amounts and ids must not have; <c>\z</c> does not.</remarks>
+internal static class TextPattern
+{
+    /// <summary>A pattern that matches the same texts as the published one.</summary>
+    /// <param name="pattern">A pattern from <c>^</c> to <c>$</c>.</param>
+    /// <exception cref="ArgumentException">The pattern leaves an end open.</exception>
+    public static Regex Of(string pattern) =>
+        pattern is ['^', .. var inner, '$']
+            ? new Regex($@"\A{inner}\z", RegexOptions.NonBacktracking | RegexOptions.CultureInvariant)
+            : throw new ArgumentException("A pattern says what the whole text is, from ^ to $.", nameof(pattern));
+}
