@@ -1,6 +1,7 @@
 using CushionService.Nesting.Outlines.Bounding;
 using CushionService.Nesting.Outlines.Placing;
 using CushionService.Nesting.Rectangles;
+using CushionService.Nesting.Rectangles.Skylines;
 using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines;
@@ -10,13 +11,18 @@ namespace CushionService.Nesting.Outlines;
 /// them. A thorough search leaves its steps to the outlines.</remarks>
 internal static class OutlineKernel
 {
-    // Steps for each copy, and for all copies at most. A step takes about 8 ns on one core of a small server.
-    private const long QuickShare = 450_000;
-    private const long QuickMost = 9_000_000;
+    // Steps for each copy, and for all copies at most. A step takes about 5 ns on one of two cores, and 8 ns where both search.
+    private const long QuickShare = 500_000;
+    private const long QuickMost = 10_000_000;
     private const long StandardShare = 4_000_000;
-    private const long StandardMost = 100_000_000;
-    private const long ThoroughShare = 100_000_000;
-    private const long ThoroughMost = 3_000_000_000;
+    private const long StandardMost = 160_000_000;
+    private const long ThoroughShare = 150_000_000;
+    private const long ThoroughMost = 4_000_000_000;
+
+    // What a proof may take: one part in so many of the steps, and no more than so many; and the most different pieces.
+    private const int ForProof = 20;
+    private const long MostForProof = 20_000_000;
+    private const int MostBoundedPieces = 60;
 
     /// <summary>Nests at an effort, whose steps so many problems share.</summary>
     public static StripLayout Nest(StripProblem problem, Effort effort, int sharedBy, CancellationToken cancellation)
@@ -33,16 +39,29 @@ internal static class OutlineKernel
         return Search(problem, floor, steps / sharedBy, cancellation);
     }
 
-    /// <summary>Shortens a layout of the bounding boxes in so many steps; the answer is not audited.</summary>
-    public static StripLayout Search(StripProblem problem, StripLayout floor, long steps, CancellationToken cancellation, int threads = 2)
+    /// <summary>Shortens a layout of the bounding boxes; the answer is not audited.</summary>
+    /// <param name="problem">The problem, checked.</param>
+    /// <param name="floor">A layout of the bounding boxes.</param>
+    /// <param name="steps">How many steps to spend.</param>
+    /// <param name="cancellation">Observed at least every 20 ms of work.</param>
+    /// <param name="threads">1 or 2; the answer is the same.</param>
+    /// <param name="seed">Begins the chances of the search; benchmarks try several.</param>
+    public static StripLayout Search(
+        StripProblem problem,
+        StripLayout floor,
+        long steps,
+        CancellationToken cancellation,
+        int threads = 2,
+        ulong seed = 7919
+    )
     {
         var copies = new Copies(problem, cancellation);
         var budget = new StepBudget(steps, cancellation);
-        var inner = InnerRectangles.Of(problem);
-        var bound = OutlineBound.Of(copies).Raised(inner, Below(floor.Length), budget);
-        var search = Searched(problem, copies, floor, bound.Length, budget, threads, cancellation);
+        var inner = InnerSets(problem);
+        var bound = Raised(OutlineBound.Of(copies), floor.Length);
+        var search = Searched(problem, copies, floor, bound.Length, budget, threads, seed, cancellation);
         var (best, length) = (search.Best, (long)search.Length);
-        bound = length < floor.Length ? bound.Raised(inner, Below(length), budget) : bound;
+        bound = length < floor.Length ? Raised(bound, length) : bound;
         var proven = problem.Sale.RungFor(length) == problem.Sale.RungFor(bound.Length);
         return new StripLayout
         {
@@ -58,8 +77,22 @@ internal static class OutlineKernel
             Steps = floor.Steps + budget.Spent,
         };
 
-        long Below(long longer) => problem.Sale.Reach(problem.Sale.RungFor(longer) - 1);
+        // The longest layout that would be sold shorter is to be ruled out.
+        OutlineBound Raised(OutlineBound known, long longer)
+        {
+            var shorter = problem.Sale.Reach(problem.Sale.RungFor(longer) - 1);
+            foreach (var set in inner)
+            {
+                known = known.Raised(set, problem.Sale, shorter, Math.Min(MostForProof, steps / ForProof), budget);
+            }
+
+            return known;
+        }
     }
+
+    /// <summary>Rectangles within the pieces, chosen in several ways; none where the pieces are too many to be bounded so.</summary>
+    private static RectangleSet?[] InnerSets(StripProblem problem) =>
+        problem.Pieces.Length <= MostBoundedPieces ? [InnerRectangles.Of(problem), InnerBands.Of(problem)] : [];
 
     /// <summary>Searches with the outlines; with their convex hulls where they are too jagged for the steps; and where even these are too many
     /// for them, the layout of the bounding boxes is the answer.</summary>
@@ -70,6 +103,7 @@ internal static class OutlineKernel
         long bound,
         StepBudget budget,
         int threads,
+        ulong seed,
         CancellationToken cancellation
     )
     {
@@ -77,7 +111,7 @@ internal static class OutlineKernel
         search.Start(floor);
         if (search.Prepare())
         {
-            search.Run(threads, cancellation);
+            search.Run(threads, seed, cancellation);
             return search;
         }
 
@@ -85,7 +119,7 @@ internal static class OutlineKernel
         coarse.Start(floor);
         if (coarse.Prepare())
         {
-            coarse.Run(threads, cancellation);
+            coarse.Run(threads, seed, cancellation);
             return coarse;
         }
 

@@ -56,7 +56,7 @@ internal sealed class OutlineSearch
     public bool Prepare() => _copies.Book.TryMakeAll(_budget, (_budget.Limit - _budget.Spent) / ForNoFit);
 
     /// <summary>Shortens the layout it started from, after <see cref="Prepare"/>.</summary>
-    public void Run(int threads, CancellationToken cancellation)
+    public void Run(int threads, ulong seed, CancellationToken cancellation)
     {
         var rows = IsLowest ? null : LaidInRows();
         if (rows is not null && IsAtBound(rows.Length))
@@ -71,7 +71,7 @@ internal sealed class OutlineSearch
             Fill();
             if (!IsLowest && !_budget.Exhausted)
             {
-                _budget.Spend(new Descents(_copies, _sale, _bound, cancellation).Run(Best, _budget.Limit - _budget.Spent, threads));
+                _budget.Spend(new Descents(_copies, _sale, _bound, cancellation).Run(Best, _budget.Limit - _budget.Spent, threads, seed));
                 Length = Best.Length;
             }
         }

@@ -43,6 +43,8 @@ public sealed class OutlineRunFacts
         ],
     };
 
+    private const int Tries = 10;
+
     [Fact]
     public void The_same_problem_gives_the_same_layout_again_and_on_two_threads_at_once()
     {
@@ -89,8 +91,10 @@ public sealed class OutlineRunFacts
         var floor = Nester.OnePass(problem);
         Allocated(fewer / 10);
 
-        // Millions of steps more, and no more than a small object of the runtime's own.
-        Assert.InRange(Allocated(more) - Allocated(fewer), -256, 256);
+        // Millions of steps more, and no more than a small object. The runtime allocates for itself now and then, as when it compiles anew; an
+        // allocation of ours would be there in every try.
+        var differences = Enumerable.Range(0, Tries).Select(_ => Allocated(more) - Allocated(fewer));
+        Assert.Contains(differences, difference => difference is >= -256 and <= 256);
 
         long Allocated(long steps) =>
             Allocation.Least(() => OutlineKernel.Search(problem, floor, steps, CancellationToken.None, threads: 1));

@@ -32,9 +32,27 @@ internal readonly record struct OutlineBound(long Length, ProofKind Kind, string
             : new(longest, ProofKind.Area, $"one piece alone is {longest} long");
     }
 
-    /// <summary>Rules out a length, if the rectangles within the pieces do.</summary>
-    public OutlineBound Raised(RectangleSet? inner, long length, StepBudget budget) =>
-        inner is not null && length >= Length && new DualFeasible(inner).RulesOut(length, budget) is { } figures
-            ? new(length + 1, ProofKind.DualFeasible, $"rectangles within the pieces: {figures}")
-            : this;
+    /// <summary>Rules out a length, if the rectangles within the pieces do: by dual feasible functions, by relaxations, or for so many steps by a
+    /// search through all their layouts.</summary>
+    /// <param name="inner">Rectangles within the pieces, such as are never all there where the pieces do not fit; null for none.</param>
+    /// <param name="sale">What can be bought.</param>
+    /// <param name="length">The length to rule out, grid units.</param>
+    /// <param name="searching">Steps for the search.</param>
+    /// <param name="budget">Counts all steps.</param>
+    public OutlineBound Raised(RectangleSet? inner, SaleLadder sale, long length, long searching, StepBudget budget)
+    {
+        if (inner is null || length < Length)
+        {
+            return this;
+        }
+
+        var bound = new ProvenBound(inner, sale, budget);
+        bound.Relax(length);
+        if (bound.Length <= length && searching > 0)
+        {
+            bound.Decide(length, searching);
+        }
+
+        return bound.Length > length ? new(bound.Length, bound.Kind, $"rectangles within the pieces: {bound.Figures}") : this;
+    }
 }

@@ -11,7 +11,7 @@ namespace CushionService.Nesting.Outlines.Searching;
 internal sealed class Descent
 {
     /// <summary>The share of the length that is taken away at first, while exploring.</summary>
-    private const double FirstShrink = 0.02;
+    private const double FirstShrink = 0.04;
 
     /// <summary>The share to which exploring and the start of compressing come down.</summary>
     private const double LeastShrink = 0.001;

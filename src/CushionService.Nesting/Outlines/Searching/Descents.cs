@@ -10,7 +10,6 @@ namespace CushionService.Nesting.Outlines.Searching;
 /// is the same on one.</summary>
 internal sealed class Descents(Copies copies, SaleLadder sale, long bound, CancellationToken cancellation)
 {
-    private const ulong Seed = 7919;
     private const ulong BetweenSeeds = 7777;
 
     /// <summary>The part of the last round's steps that compresses.</summary>
@@ -20,8 +19,9 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
     /// <param name="best">Holds the shortest layout afterwards.</param>
     /// <param name="steps">How many steps to spend; a descent that is dropped may finish its try.</param>
     /// <param name="threads">1 or 2.</param>
+    /// <param name="seed">Begins the chances of the first descent.</param>
     /// <returns>The steps that were spent.</returns>
-    public long Run(Arrangement best, long steps, int threads)
+    public long Run(Arrangement best, long steps, int threads, ulong seed)
     {
         Debug.Assert(threads is 1 or 2, "a search runs on one thread or on two");
         var descents = new Descent[CountFor(steps)];
@@ -40,7 +40,7 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
                 sale,
                 bound,
                 new StepBudget(mostForOne, cancellation),
-                Seed + BetweenSeeds * (ulong)number
+                seed + BetweenSeeds * (ulong)number
             );
         }
 
