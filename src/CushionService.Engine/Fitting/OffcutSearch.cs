@@ -51,7 +51,7 @@ internal sealed class OffcutSearch(
         bool found =
             (plain && OnSheets(effort))
             || (
-                (effort == Effort.Thorough || !plain)
+                (effort >= Effort.Thorough || !plain)
                 && (FillByTurns(effort, smallestFirst: true) || FillByTurns(effort, smallestFirst: false))
             );
         return found ? FitVerdict.Fits : FitVerdict.NotFound;
@@ -163,7 +163,7 @@ internal sealed class OffcutSearch(
     private ImmutableArray<LaidPiece> Fill(OffcutRoom room, List<CutPiece> left, Effort effort)
     {
         (ImmutableArray<LaidPiece> laid, List<CutPiece> chosen) = ([], []);
-        (Effort each, int most) = effort == Effort.Thorough ? (Effort.Standard, MostTrialsAtThorough) : (Effort.Quick, MostTrials);
+        (Effort each, int most) = effort >= Effort.Thorough ? (Effort.Standard, MostTrialsAtThorough) : (Effort.Quick, MostTrials);
         var (group, waiting) = (1, new List<CutPiece>(left));
         while (waiting.Count > 0 && _trials < most)
         {

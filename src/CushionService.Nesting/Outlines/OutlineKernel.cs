@@ -18,6 +18,8 @@ internal static class OutlineKernel
     private const long StandardMost = 160_000_000;
     private const long ThoroughShare = 150_000_000;
     private const long ThoroughMost = 4_000_000_000;
+    private const long OvernightShare = 500_000_000;
+    private const long OvernightMost = 12_000_000_000;
 
     // What a proof may take: one part in so many of the steps, and no more than so many; and the most different pieces.
     private const int ForProof = 20;
@@ -34,7 +36,8 @@ internal static class OutlineKernel
         {
             Effort.Quick => Math.Min(copies * QuickShare, QuickMost),
             Effort.Standard => Math.Min(copies * StandardShare, StandardMost),
-            _ => Math.Min(copies * ThoroughShare, ThoroughMost),
+            Effort.Thorough => Math.Min(copies * ThoroughShare, ThoroughMost),
+            _ => Math.Min(copies * OvernightShare, OvernightMost),
         };
         return Search(problem, floor, steps / sharedBy, cancellation);
     }

@@ -69,7 +69,7 @@ internal sealed class AccessControl(
     {
         string? name = principal.FindFirstValue("client_id") ?? principal.FindFirstValue("azp") ?? principal.FindFirstValue("sub");
         IEnumerable<string> scopes = principal.FindAll(claim => claim.Type is "scope" or "scp").SelectMany(claim => claim.Value.Split(' '));
-        return name is null ? null : new Caller("token " + name, limits with { Scopes = ScopeNames.Named(scopes) });
+        return name is null ? null : new Caller("token " + name, limits with { Scopes = ScopeNames.Named(scopes) }) { IsKnown = true };
     }
 
     private static bool HasToken(HttpContext http) =>

@@ -5,6 +5,9 @@ namespace CushionService.Access;
 /// <param name="Grant">What it may do.</param>
 internal sealed record Caller(string Name, Grant Grant)
 {
+    /// <summary>Whether it showed a key or a token.</summary>
+    public bool IsKnown { get; init; }
+
     /// <summary>The service itself, which asks whether it is ready.</summary>
     public static Caller Self { get; } = new("self", new Grant(Scopes.All, int.MaxValue, int.MaxValue, int.MaxValue, int.MaxValue));
 

@@ -18,10 +18,19 @@ internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int
 
     /// <summary>Everything in an order that goes beyond the grant. An order is refused and never quietly worked on with less effort: the same
     /// order has the same answer for everyone who gets one.</summary>
-    public IReadOnlyList<Violation> Forbids(Order order)
+    /// <param name="order">The order.</param>
+    /// <param name="overnight">Whether the search for repeated production orders may be asked for: by a caller that is known, in a stream.</param>
+    public IReadOnlyList<Violation> Forbids(Order order, bool overnight)
     {
         List<Violation>? found = null;
-        if (order.Effort > Effort)
+        if (order.Effort == Effort.Overnight)
+        {
+            if (!overnight || !Scopes.HasFlag(Scopes.Batch))
+            {
+                Add("/effort", $"The effort overnight needs a key with the scope {ScopeNames.Of(Scopes.Batch)}, and an order in a stream.");
+            }
+        }
+        else if (order.Effort > Effort)
         {
             Add("/effort", $"The effort {Words<Effort>.Of(order.Effort.Value)} needs the scope {ScopeNames.Of(Scopes.Quote)}.");
         }

@@ -59,7 +59,7 @@ internal sealed class Register
             {
                 faults.Add($"{place}:Sha256 must be 64 hexadecimal digits.");
             }
-            else if (!keys.TryAdd(digest.ToUpperInvariant(), (new Caller("key " + key.Name, grant), key.NotAfter)))
+            else if (!keys.TryAdd(digest.ToUpperInvariant(), (new Caller("key " + key.Name, grant) { IsKnown = true }, key.NotAfter)))
             {
                 faults.Add($"{place}:Sha256 stands twice.");
             }

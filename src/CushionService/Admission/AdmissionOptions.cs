@@ -25,6 +25,10 @@ internal sealed class AdmissionOptions
     [Range(1, 3_600)]
     public int DeadlineSeconds { get; init; } = 30;
 
+    /// <summary>The same for an order with the effort overnight, whose search takes up to a minute on two cores.</summary>
+    [Range(1, 3_600)]
+    public int OvernightDeadlineSeconds { get; init; } = 180;
+
     /// <summary>Seconds after which a caller that was turned away may well come again.</summary>
     [Range(1, 3_600)]
     public int RetryAfterSeconds { get; init; } = 1;

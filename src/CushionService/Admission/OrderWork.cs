@@ -1,5 +1,6 @@
 using CushionService.Access;
 using CushionService.Engine.Specifications;
+using CushionService.Nesting;
 using CushionService.Telemetry;
 using Microsoft.Extensions.Options;
 
@@ -16,6 +17,7 @@ internal sealed class OrderWork(Workbench bench, IOptions<AdmissionOptions> opti
     ]);
 
     private readonly TimeSpan _time = TimeSpan.FromSeconds(options.Value.DeadlineSeconds);
+    private readonly TimeSpan _overnight = TimeSpan.FromSeconds(options.Value.OvernightDeadlineSeconds);
 
     /// <summary>Works on a call's order.</summary>
     /// <param name="caller">Who asks.</param>
@@ -50,7 +52,7 @@ internal sealed class OrderWork(Workbench bench, IOptions<AdmissionOptions> opti
         where T : class
     {
         Outcome<T> outcome;
-        if (reading.Order is { } order && caller.Grant.Forbids(order) is { Count: > 0 } forbidden)
+        if (reading.Order is { } order && caller.Grant.Forbids(order, caller.IsKnown && inTurn) is { Count: > 0 } forbidden)
         {
             outcome = new Refusal(forbidden);
         }
@@ -58,7 +60,8 @@ internal sealed class OrderWork(Workbench bench, IOptions<AdmissionOptions> opti
         {
             try
             {
-                Task<Outcome<T>>? answer = inTurn ? bench.DoInTurn(Work, cancellation, _time) : bench.TryDo(Work, cancellation, _time);
+                TimeSpan time = reading.Order?.Effort == Effort.Overnight ? _overnight : _time;
+                Task<Outcome<T>>? answer = inTurn ? bench.DoInTurn(Work, cancellation, time) : bench.TryDo(Work, cancellation, time);
                 outcome = answer is null ? Busy : await answer;
             }
             catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)

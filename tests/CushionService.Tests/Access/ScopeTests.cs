@@ -121,6 +121,23 @@ public sealed class ScopeTests : IDisposable
     }
 
     [Fact]
+    public async Task Overnight_is_for_the_orders_of_a_stream_whose_caller_has_a_key()
+    {
+        string order = Callers
+            .Pillow.ReplaceLineEndings("")
+            .Replace("\"effort\":\"quick\"", "\"effort\":\"overnight\"", StringComparison.Ordinal);
+        using HttpResponseMessage alone = await _service.SendAsync("quotes", QuoteKey, order);
+        using HttpResponseMessage streamed = await _service.SendAsync("quotes/stream", BatchKey, order + "\n");
+        using RunningService open = new();
+        using HttpResponseMessage unknown = await open.SendAsync("quotes/stream", null, order + "\n");
+
+        Assert.Equal(HttpStatusCode.Forbidden, alone.StatusCode);
+        Assert.Equal(["/effort not-allowed"], (await alone.ProblemAsync()).Violations());
+        Assert.Contains("\"soldLength\"", await streamed.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Contains("not-allowed", await unknown.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Every_call_of_either_door_needs_a_scope()
     {
         RouteEndpoint[] calls =
