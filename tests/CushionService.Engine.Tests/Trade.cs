@@ -4,6 +4,7 @@ using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Trimmings;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests;
@@ -34,6 +35,9 @@ internal static class Trade
 
     public static HookAndLoopClosure HookAndLoop(decimal fold, decimal overlap, Side side = Side.Back) =>
         new(side, Length.Zero, In(fold), In(overlap), In(0.75m));
+
+    /// <summary>A folded strap of 1 1/4 by 10 1/2 in whose ends are sewn 9 3/4 in apart.</summary>
+    public static HandleSpecification Strap { get; } = new(HandleKind.FoldedStrap, Side.Front, In(1.25m), In(10.5m), In(9.75m));
 
     public static CushionSpecification Boxed(
         decimal width,

@@ -15,7 +15,7 @@ export const STRINGS = {
   "needed": "Still needed: {fields}.",
   "working": "Working it out…",
   "refused": "Please check: {count}",
-  "outage": "The calculator cannot be reached. What you entered is kept.",
+  "outage": "The service cannot be reached. What you entered is kept.",
   "retry": "Try again",
   "layout": "Layout on {fabric}: {count} pieces, {length} long on {width} of usable width",
   "pieces": "Pieces to cut: {count}",

@@ -26,10 +26,16 @@ public sealed class CutListFacts
             }
         ),
         ["box 17 × 15 × 4, hook-and-loop with hems 1/2 + 1/2, overlap 1"] = Order(Boxed(17, 15, 4, HookAndLoop(0.5m, 1))),
-        ["box 17 × 15 × 3, hook-and-loop with hems 3/4 + 3/4, overlap 3/4"] = Order(Boxed(17, 15, 3, HookAndLoop(0.75m, 0.75m))),
-        ["box 17 × 15 × 4, hook-and-loop with hems 1 + 1, overlap 1"] = Order(Boxed(17, 15, 4, HookAndLoop(1, 1))),
-        ["box 17 × 15 × 3, hook-and-loop with hems 1 + 1, overlap 1"] = Order(Boxed(17, 15, 3, HookAndLoop(1, 1))),
-        ["box 17 × 15 × 5, hook-and-loop with hems 1 + 1, overlap 1"] = Order(Boxed(17, 15, 5, HookAndLoop(1, 1))),
+        ["box 22 × 20 × 3, hook-and-loop with hems 1/2 + 1/2, overlap 1 1/4, strap 1 1/4 × 10 1/2"] = Order(
+            Boxed(22, 20, 3, HookAndLoop(0.5m, 1.25m)) with
+            {
+                Handle = Strap,
+            }
+        ),
+        ["box 22 × 20 × 3, hook-and-loop with hems 3/4 + 3/4, overlap 3/4"] = Order(Boxed(22, 20, 3, HookAndLoop(0.75m, 0.75m))),
+        ["box 22 × 20 × 4, hook-and-loop with hems 1 + 1, overlap 1"] = Order(Boxed(22, 20, 4, HookAndLoop(1, 1))),
+        ["box 22 × 20 × 3, hook-and-loop with hems 1 + 1, overlap 1"] = Order(Boxed(22, 20, 3, HookAndLoop(1, 1))),
+        ["box 22 × 20 × 5, hook-and-loop with hems 1 + 1, overlap 1"] = Order(Boxed(22, 20, 5, HookAndLoop(1, 1))),
         ["box 12 × 12 × 3, hand-sewn"] = Order(Boxed(12, 12, 3, HandSewn)),
         ["box 12 × 12 × 3, hand-sewn, wrapped"] = Order(Boxed(12, 12, 3, HandSewn, BoxingJoins.Back)),
         ["box 18 × 18 × 3, envelope underneath"] = Order(Boxed(18, 18, 3, new EnvelopeClosure(Side.Bottom, In(0.5m), In(4)))),
@@ -63,23 +69,29 @@ public sealed class CutListFacts
         Sources.Practice
     )]
     [InlineData(
-        "box 17 × 15 × 3, hook-and-loop with hems 3/4 + 3/4, overlap 3/4",
-        "top 18 × 16; bottom 18 × 16; front 18 × 4; right 16 × 4; closure-upper 18 × 3 7/8; closure-lower 18 × 3 7/8; left 16 × 4",
+        "box 22 × 20 × 3, hook-and-loop with hems 1/2 + 1/2, overlap 1 1/4, strap 1 1/4 × 10 1/2",
+        "top 23 × 21; bottom 23 × 21; front 23 × 4; right 21 × 4; closure-upper 23 × 3 5/8; closure-lower 23 × 3 5/8; left 21 × 4; "
+            + "handle 5 × 11 1/2",
         Sources.Derived
     )]
     [InlineData(
-        "box 17 × 15 × 4, hook-and-loop with hems 1 + 1, overlap 1",
-        "top 18 × 16; bottom 18 × 16; front 18 × 5; right 16 × 5; closure-upper 18 × 5; closure-lower 18 × 5; left 16 × 5",
+        "box 22 × 20 × 3, hook-and-loop with hems 3/4 + 3/4, overlap 3/4",
+        "top 23 × 21; bottom 23 × 21; front 23 × 4; right 21 × 4; closure-upper 23 × 3 7/8; closure-lower 23 × 3 7/8; left 21 × 4",
         Sources.Derived
     )]
     [InlineData(
-        "box 17 × 15 × 3, hook-and-loop with hems 1 + 1, overlap 1",
-        "top 18 × 16; bottom 18 × 16; front 18 × 4; right 16 × 4; closure-upper 18 × 4 1/2; closure-lower 18 × 4 1/2; left 16 × 4",
+        "box 22 × 20 × 4, hook-and-loop with hems 1 + 1, overlap 1",
+        "top 23 × 21; bottom 23 × 21; front 23 × 5; right 21 × 5; closure-upper 23 × 5; closure-lower 23 × 5; left 21 × 5",
         Sources.Derived
     )]
     [InlineData(
-        "box 17 × 15 × 5, hook-and-loop with hems 1 + 1, overlap 1",
-        "top 18 × 16; bottom 18 × 16; front 18 × 6; right 16 × 6; closure-upper 18 × 5 1/2; closure-lower 18 × 5 1/2; left 16 × 6",
+        "box 22 × 20 × 3, hook-and-loop with hems 1 + 1, overlap 1",
+        "top 23 × 21; bottom 23 × 21; front 23 × 4; right 21 × 4; closure-upper 23 × 4 1/2; closure-lower 23 × 4 1/2; left 21 × 4",
+        Sources.Derived
+    )]
+    [InlineData(
+        "box 22 × 20 × 5, hook-and-loop with hems 1 + 1, overlap 1",
+        "top 23 × 21; bottom 23 × 21; front 23 × 6; right 21 × 6; closure-upper 23 × 5 1/2; closure-lower 23 × 5 1/2; left 21 × 6",
         Sources.Derived
     )]
     [InlineData(

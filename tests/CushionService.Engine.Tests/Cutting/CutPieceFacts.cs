@@ -4,7 +4,6 @@ using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
-using CushionService.Engine.Specifications.Trimmings;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Cutting;
@@ -65,10 +64,10 @@ public sealed class CutPieceFacts
     public void Each_part_is_cut_from_its_own_fabric()
     {
         OrderSpecification order = Order(
-            Boxed(17, 15, 2, HandSewn) with
+            Boxed(22, 20, 3, HandSewn) with
             {
                 Fabrics = new FabricRoles("linen", "lining", "trim", "webbing"),
-                Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m)),
+                Handle = Strap,
             }
         );
         order = order with { Fabrics = [.. new[] { "linen", "lining", "trim", "webbing" }.Select(id => Fabric with { Id = id })] };

@@ -18,8 +18,8 @@ public sealed class DerivationFacts
     [Fact]
     public void A_hem_counts_each_of_its_folds() =>
         Assert.Equal(
-            "17 in + 2 × 1/2 in seam by 2 1/2 in + 2 × 1/2 in hem + 1/2 in seam",
-            Derivation.Of(Piece(Boxed(17, 15, 4, HookAndLoop(0.5m, 1)), "closure-upper"), LengthUnit.Inch)
+            "22 in + 2 × 1/2 in seam by 2 1/2 in + 2 × 1/2 in hem + 1/2 in seam",
+            Derivation.Of(Piece(Boxed(22, 20, 4, HookAndLoop(0.5m, 1)), "closure-upper"), LengthUnit.Inch)
         );
 
     [Fact]

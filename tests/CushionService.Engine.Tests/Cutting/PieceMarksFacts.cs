@@ -9,13 +9,14 @@ namespace CushionService.Engine.Tests.Cutting;
 
 public sealed class PieceMarksFacts
 {
-    private static readonly HandleSpecification Strap = new(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m));
+    // Sources.Practice
+    private static readonly HandleSpecification PractisedStrap = new(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m));
 
     [Fact]
     public void The_ends_of_a_strap_of_span_8_1_2_stand_4_3_4_from_each_end_of_a_strip_of_18()
     {
         // Sources.Practice
-        CutPiece front = Piece(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Handle = Strap }, "front");
+        CutPiece front = Piece(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Handle = PractisedStrap }, "front");
         PieceMark[] ends = [.. PieceMarks.Of(front, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.HandleEnd)];
 
         Assert.Equal([In(4.75m), front.Width - In(4.75m)], ends.Select(mark => mark.From.X));
@@ -31,7 +32,7 @@ public sealed class PieceMarksFacts
     [InlineData(Side.Right, "right")]
     public void A_strap_is_centred_on_its_side(Side side, string part)
     {
-        CutPiece strip = Piece(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Handle = Strap with { Side = side } }, part);
+        CutPiece strip = Piece(Boxed(22, 20, 3, HookAndLoop(0.5m, 1.25m)) with { Handle = Strap with { Side = side } }, part);
         PieceMark[] ends = [.. PieceMarks.Of(strip, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.HandleEnd)];
 
         Assert.Equal(2, ends.Length);
@@ -42,7 +43,7 @@ public sealed class PieceMarksFacts
     public void A_strap_is_folded_at_the_quarters_and_turned_in_half_an_inch_at_each_end()
     {
         // Sources.Practice: 4 × 10 in of fabric makes a strap of 1 × 9 in.
-        CutPiece strap = Piece(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Handle = Strap }, "handle");
+        CutPiece strap = Piece(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Handle = PractisedStrap }, "handle");
         PieceMark[] folds = [.. PieceMarks.Of(strap, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.FoldLine)];
 
         Assert.Equal((In(4), In(10)), (strap.Width, strap.Length));
@@ -54,8 +55,8 @@ public sealed class PieceMarksFacts
     [Fact]
     public void A_double_hem_has_two_fold_lines_on_its_own_edge()
     {
-        CutPiece upper = Piece(Boxed(17, 15, 4, HookAndLoop(0.5m, 1)), "closure-upper"),
-            lower = Piece(Boxed(17, 15, 4, HookAndLoop(0.5m, 1)), "closure-lower");
+        CutPiece upper = Piece(Boxed(22, 20, 4, HookAndLoop(0.5m, 1)), "closure-upper"),
+            lower = Piece(Boxed(22, 20, 4, HookAndLoop(0.5m, 1)), "closure-lower");
 
         Assert.Equal([In(0.5m), In(1)], Folds(upper));
         Assert.Equal([In(3), In(3.5m)], Folds(lower));
@@ -89,11 +90,11 @@ public sealed class PieceMarksFacts
     public void Notches_that_are_sewn_together_stand_at_the_same_distance_from_the_corner()
     {
         // The middle of the front, on the face and on the strip.
-        CushionSpecification cushion = Boxed(17, 15, 2, HookAndLoop(0.5m, 1));
+        CushionSpecification cushion = Boxed(22, 20, 3, HookAndLoop(0.5m, 1.25m));
         Length onFace = Middle(Piece(cushion, "top"), "middle of front;"),
             onStrip = Middle(Piece(cushion, "front"), "middle of front-top;");
 
-        Assert.Equal(In(9), onFace);
+        Assert.Equal(In(11.5m), onFace);
         Assert.Equal(onFace, onStrip);
 
         static Length Middle(CutPiece piece, string which) =>

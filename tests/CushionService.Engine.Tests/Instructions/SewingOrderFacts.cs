@@ -3,7 +3,6 @@ using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fillings;
-using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Instructions;
 
@@ -27,19 +26,12 @@ public sealed class SewingOrderFacts
     [Fact]
     public void A_hook_and_loop_box_is_hemmed_and_its_strips_basted_before_the_loop_is_joined() =>
         InOrder(
-            Quote(
-                Order(
-                    Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with
-                    {
-                        Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m)),
-                    }
-                )
-            ),
+            Quote(Order(Boxed(22, 20, 3, HookAndLoop(0.5m, 1.25m)) with { Handle = Strap })),
             "edge of closure-upper 2 times by 1/2 in",
             "edge of closure-lower 2 times by 1/2 in",
-            "lay them over each other by 1 in, and baste",
+            "lay them over each other by 1 1/4 in, and baste",
             "fold it in half",
-            "Sew each end of the handle to front at its marks, 8 1/2 in apart, with a boxed X",
+            "Sew each end of the handle to front at its marks, 9 3/4 in apart, with a boxed X",
             "4 joins with 1/2 in seams",
             "turn the cover right side out"
         );
@@ -70,7 +62,7 @@ public sealed class SewingOrderFacts
             CushionSpecification cushion in new[]
             {
                 Boxed(50, 40, 4, BackZipper, BoxingJoins.Back),
-                Boxed(17, 15, 2, HookAndLoop(0.5m, 1)),
+                Boxed(22, 20, 3, HookAndLoop(0.5m, 1.25m)),
                 KnifeEdge(18, 18, new EnvelopeClosure(Side.Bottom, In(0.5m), In(4))),
             }
         )

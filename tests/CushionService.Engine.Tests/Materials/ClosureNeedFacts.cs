@@ -108,10 +108,14 @@ public sealed class ClosureNeedFacts
             Width = In((decimal)width),
             Sold = new UnitSale(SaleUnit.Yd, 0.25m, 1),
         };
-        OrderSpecification order = Order(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Pointer = "/cushions/0" }) with { Stocks = [tape] };
+        OrderSpecification order = Order(Boxed(22, 20, 3, HookAndLoop(0.5m, 1.25m)) with { Pointer = "/cushions/0" }) with
+        {
+            Stocks = [tape],
+        };
         Material bought = Quote(order).Materials.Single(material => material.Kind == MaterialKind.HookAndLoopTape);
 
-        Assert.Equal((item, warned ? 0.5m : 1m), (bought.Item, bought.Quantity));
+        // 22 in less 1 in is 21 in, up to the next 1/8 yd of the customary sale, or the least of 1 yd of the stock.
+        Assert.Equal((item, warned ? 0.625m : 1m), (bought.Item, bought.Quantity));
         Assert.Equal(
             warned,
             Drafting.Of(order).Warnings.Any(warning => warning is { Code: "not-stocked", Pointer: "/cushions/0/closure/tapeWidth" })

@@ -2,7 +2,6 @@ using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
-using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Materials;
 
@@ -113,17 +112,14 @@ public sealed class ThreadingFacts
     [Fact]
     public void Hems_and_a_handle_are_sewn_too()
     {
-        // Two faces 2 × 64, four corners (two of 2 + 1, two that overlap as high), hems 2 × 17, the strap's edges 2 × 9 and two boxed Xs.
-        CushionSpecification box = Boxed(17, 15, 2, HookAndLoop(0.5m, 1));
+        // Two faces 2 × 84, four corners (two of 3 + 1, two that overlap as high), hems 2 × 22, the strap's edges 2 × 10 1/2 and two boxed Xs.
+        CushionSpecification box = Boxed(22, 20, 3, HookAndLoop(0.5m, 1.25m));
         Length plain = Threading.Stitching(box, Drafting.Of(Order(box)).Patterns[0]);
-        CushionSpecification handled = box with
-        {
-            Handle = new HandleSpecification(HandleKind.FoldedStrap, Side.Front, In(1), In(9), In(8.5m)),
-        };
+        CushionSpecification handled = box with { Handle = Strap };
 
-        Assert.Equal(In(128 + (4 * 3) + 34), plain);
+        Assert.Equal(In(168 + (4 * 4) + 44), plain);
         Assert.Equal(
-            plain + In(18) + 2 * Threading.BoxedX(In(1), In(1)),
+            plain + In(21) + 2 * Threading.BoxedX(In(1.25m), In(1.25m)),
             Threading.Stitching(handled, Drafting.Of(Order(handled)).Patterns[0])
         );
     }

@@ -112,9 +112,7 @@ public sealed class AdditionFacts
     )
     {
         // Sources.ChapeReplacement: webbing ends are turned under 1/2 in; 10 in is sold as 3/8 yd.
-        Quote quote = Trade.Quote(
-            Order(Boxed(18, 15, 2, HandSewn) with { Handle = new HandleSpecification(kind, Side.Front, In(1), In(9), In(8.5m)) })
-        );
+        Quote quote = Trade.Quote(Order(Boxed(18, 15, 2, HandSewn) with { Handle = Strap with { Kind = kind } }));
 
         Assert.Equal(strap, quote.Drafting.Pieces.Any(piece => piece.Part == "handle"));
         Assert.Equal(

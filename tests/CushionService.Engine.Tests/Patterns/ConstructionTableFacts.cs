@@ -4,15 +4,14 @@ using CushionService.Engine.Patterns;
 
 namespace CushionService.Engine.Tests.Patterns;
 
-/// <summary>The developers' table of what the catalogue offers is made here, and is the one that stands in DEVELOPERS.md.</summary>
+/// <summary>The developers' table of what the catalogue offers is made here, and is the one in their tables.</summary>
 public sealed class ConstructionTableFacts
 {
-    private const string Start =
-        "<!-- constructions: made by ConstructionTableFacts; set CUSHION_WRITE_TABLE=1 and run it to write it anew -->";
+    private const string Start = "<!-- made: constructions -->";
     private const string End = "<!-- end of constructions -->";
 
     [Fact]
-    public void DEVELOPERS_lists_what_is_offered_and_the_file_that_drafts_it()
+    public void The_table_lists_what_is_offered_and_the_file_that_drafts_it()
     {
         string root = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(root, "CushionService.sln")))
@@ -20,13 +19,13 @@ public sealed class ConstructionTableFacts
             root = Path.GetDirectoryName(root)!;
         }
 
-        string page = Path.Combine(root, "DEVELOPERS.md"),
+        string page = Path.Combine(root, "src", "CushionService", "docs", "developers", "tables.md"),
             text = File.ReadAllText(page),
             table = Table(root);
         int from = text.IndexOf(Start, StringComparison.Ordinal) + Start.Length,
             to = text.IndexOf(End, StringComparison.Ordinal);
-        Assert.True(from > Start.Length && to > from, "DEVELOPERS.md has no place for the table.");
-        if (Environment.GetEnvironmentVariable("CUSHION_WRITE_TABLE") == "1")
+        Assert.True(from > Start.Length && to > from, "tables.md has no place for the table.");
+        if (Environment.GetEnvironmentVariable("CUSHION_WRITE") == "1")
         {
             File.WriteAllText(page, text[..from] + table + text[to..]);
         }

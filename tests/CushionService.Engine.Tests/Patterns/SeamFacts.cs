@@ -9,7 +9,7 @@ namespace CushionService.Engine.Tests.Patterns;
 public sealed class SeamFacts
 {
     [Theory]
-    [InlineData(17, 15, 2, 64, Sources.Mathematics)]
+    [InlineData(22, 20, 3, 84, Sources.Mathematics)]
     [InlineData(24, 22, 4, 92, Sources.Mathematics)]
     [InlineData(12, 12, 3, 48, Sources.Mathematics)]
     public void Boxing_length_is_the_seam_line_perimeter(int width, int depth, int thickness, int perimeter, string source)
@@ -36,7 +36,7 @@ public sealed class SeamFacts
     [Fact]
     public void Two_hemmed_strips_make_the_boxing_s_height_but_for_their_overlap()
     {
-        Pattern pattern = Drafting.Of(Order(Boxed(17, 15, 4, HookAndLoop(0.5m, 1)))).Patterns[0];
+        Pattern pattern = Drafting.Of(Order(Boxed(22, 20, 4, HookAndLoop(0.5m, 1)))).Patterns[0];
         Seam corner = pattern.Seams.First(seam => seam.Lap > Length.Zero);
 
         Assert.Equal(In(1), corner.Lap);

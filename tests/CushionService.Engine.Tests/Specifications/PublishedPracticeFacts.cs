@@ -62,12 +62,9 @@ public sealed class PublishedPracticeFacts
         Assert.Equal(6.82843, (double)Threading.BoxedX(In(1), In(1)).In(LengthUnit.Inch), 0.00001);
 
         var bare = Boxed(18, 15, 2, HandSewn);
-        CushionSpecification carried = bare with
-        {
-            Handle = new HandleSpecification(HandleKind.Webbing, Side.Front, In(1), In(9), In(8.5m)),
-        };
+        CushionSpecification carried = bare with { Handle = Strap with { Kind = HandleKind.Webbing, Width = In(1) } };
         Length more = Stitching(carried) - Stitching(bare);
-        Assert.Equal((2 * 9) + (2 * 6.82843), (double)more.In(LengthUnit.Inch), 0.0001);
+        Assert.Equal((2 * 10.5) + (2 * 6.82843), (double)more.In(LengthUnit.Inch), 0.0001);
     }
 
     [Fact]

@@ -11,12 +11,12 @@ internal static class Requests
 {
     /// <summary>The query of one cushion.</summary>
     public const string Estimate =
-        "/v1/estimate?units=in&construction=boxed&outline=rectangle&width=17&depth=15&thickness=2&fabricWidth=54";
+        "/v1/estimate?units=in&construction=boxed&outline=rectangle&width=44&depth=18&thickness=3&fabricWidth=54";
 
     /// <summary>One cushion, at quick.</summary>
     public const string OneCushion = """
-        {"reference":"nook-seat","units":"in","effort":"quick","cushions":[{"id":"seat","construction":"boxed","outline":{"kind":"rectangle","width":17,"depth":15},
-        "thickness":2,"closure":{"kind":"zipper","side":"back"}}],"fabrics":[{"id":"main","width":54,"selvedge":"1/2","sold":{"unit":"yd","step":"1/8"}}]}
+        {"reference":"nook-seat","units":"in","effort":"quick","cushions":[{"id":"seat","construction":"boxed","outline":{"kind":"rectangle","width":22,"depth":20},
+        "thickness":3,"closure":{"kind":"zipper","side":"back"}}],"fabrics":[{"id":"main","width":54,"selvedge":"1/2","sold":{"unit":"yd","step":"1/8"}}]}
         """;
 
     /// <summary>The same cushion for gRPC.</summary>
@@ -37,10 +37,10 @@ internal static class Requests
                         Outline = new Outline
                         {
                             Kind = OutlineKind.Rectangle,
-                            Width = new Measure { Number = 17 },
-                            Depth = new Measure { Number = 15 },
+                            Width = new Measure { Number = 22 },
+                            Depth = new Measure { Number = 20 },
                         },
-                        Thickness = new Measure { Number = 2 },
+                        Thickness = new Measure { Number = 3 },
                         Closure = new Closure { Kind = ClosureKind.Zipper, Side = Side.Back },
                     },
                 },

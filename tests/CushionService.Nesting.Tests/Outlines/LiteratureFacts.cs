@@ -62,21 +62,6 @@ public sealed class LiteratureFacts(ITestOutputHelper output)
         };
     }
 
-    private static string? Folder()
-    {
-        if (Environment.GetEnvironmentVariable("CUSHION_DATA") is { Length: > 0 } named)
-        {
-            return Directory.Exists(named) ? named : null;
-        }
-
-        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-        {
-            if (Directory.Exists(Path.Combine(folder.FullName, "shared", "data")))
-            {
-                return Path.Combine(folder.FullName, "shared", "data");
-            }
-        }
-
-        return null;
-    }
+    private static string? Folder() =>
+        Environment.GetEnvironmentVariable("CUSHION_DATA") is { Length: > 0 } named && Directory.Exists(named) ? named : null;
 }

@@ -7,7 +7,7 @@ namespace CushionService.Tests.Estimating;
 /// <summary>One cushion from flat parameters, as a page or a cache asks for it.</summary>
 public sealed class EstimateTests(RunningService service) : IClassFixture<RunningService>
 {
-    private const string Pad = "units=in&construction=boxed&outline=rectangle&width=17&depth=15&thickness=2&fabricWidth=54";
+    private const string Pad = "units=in&construction=boxed&outline=rectangle&width=44&depth=18&thickness=3&fabricWidth=54";
 
     [Fact]
     public async Task It_says_what_the_same_order_takes_in_a_call_of_its_own()
@@ -19,7 +19,7 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
             "yardage",
             """
             {"units":"in","effort":"standard",
-             "cushions":[{"id":"cushion","quantity":3,"construction":"boxed","outline":{"kind":"rectangle","width":17,"depth":15},"thickness":2,"closure":{"kind":"hook-and-loop"}}],
+             "cushions":[{"id":"cushion","quantity":3,"construction":"boxed","outline":{"kind":"rectangle","width":44,"depth":18},"thickness":3,"closure":{"kind":"hook-and-loop"}}],
              "fabrics":[{"id":"fabric","width":54,"selvedge":"1/2","shrinkage":{"length":0.03},"sold":{"unit":"yd","step":"1/8"}}]}
             """
         );
@@ -34,19 +34,19 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
     }
 
     [Theory]
-    [InlineData("width=17.0")]
-    [InlineData("width=17 in")]
-    [InlineData("width=431.8 mm")]
-    [InlineData("width=17&fabricSoldUnit=yd&fabricSoldStep=0.125")]
-    [InlineData("width=17&quantity=1.0")]
-    [InlineData("width=17&fabricShrinkageLength=0.030")]
+    [InlineData("width=44.0")]
+    [InlineData("width=44 in")]
+    [InlineData("width=1117.6 mm")]
+    [InlineData("width=44&fabricSoldUnit=yd&fabricSoldStep=0.125")]
+    [InlineData("width=44&quantity=1.0")]
+    [InlineData("width=44&fabricShrinkageLength=0.030")]
     public async Task Other_spellings_have_the_same_tag_and_answer(string spelling)
     {
         string plain =
             spelling.Contains("quantity", StringComparison.Ordinal) ? Pad + "&quantity=1"
             : spelling.Contains("Shrinkage", StringComparison.Ordinal) ? Pad + "&fabricShrinkageLength=0.03"
             : Pad;
-        string other = plain.Replace("width=17", spelling, StringComparison.Ordinal);
+        string other = plain.Replace("width=44", spelling, StringComparison.Ordinal);
         other = string.Join('&', other.Split('&').DistinctBy(part => part.Split('=')[0]).Reverse());
         using HttpResponseMessage one = await GetAsync(plain),
             two = await GetAsync(other);
@@ -63,8 +63,8 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
         string[] queries =
         [
             Pad,
-            Pad.Replace("17", "17.125", StringComparison.Ordinal),
-            Pad.Replace("17", "17 cm", StringComparison.Ordinal),
+            Pad.Replace("44", "44.125", StringComparison.Ordinal),
+            Pad.Replace("44", "44 cm", StringComparison.Ordinal),
             Pad + "&quantity=2",
             Pad + "&fabricRotation=quarter-turns",
             Pad + "&fabricSoldStep=1/4",
@@ -115,19 +115,19 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
     [InlineData(Pad + "&colour=blue&fold=1", 422, "/colour unknown-field", "/fold unknown-field")]
     [InlineData(Pad + "&depth=12", 422, "/depth duplicate-field")]
     [InlineData(
-        "units=in&construction=boxed&outline=rectangle&width=about&depth=15&fabricWidth=540",
+        "units=in&construction=boxed&outline=rectangle&width=about&depth=18&fabricWidth=540",
         422,
         "/fabricWidth out-of-range",
         "/thickness required",
         "/width not-a-length"
     )]
-    [InlineData("construction=boxed&outline=rectangle&width=17&depth=15&thickness=2&fabricWidth=54", 422, "/units required")]
+    [InlineData("construction=boxed&outline=rectangle&width=44&depth=18&thickness=3&fabricWidth=54", 422, "/units required")]
     [InlineData("units=in&fabricWidth=54", 422, "/closure required", "/construction required", "/outline required")]
     [InlineData(Pad + "&quantity=two", 400, "/quantity wrong-type")]
     [InlineData(Pad + "&quantity=0", 422, "/quantity out-of-range")]
     [InlineData(Pad + "&closure=buttoned", 422, "/closure unknown-value")]
     [InlineData(Pad + "&fabricOneWay=true&fabricRotation=half-turn", 422, "/fabricRotation not-combinable")]
-    [InlineData("units=in&construction=boxed&outline=rectangle&width=170&depth=150&thickness=2&fabricWidth=54", 422, " wider-than-fabric")]
+    [InlineData("units=in&construction=boxed&outline=rectangle&width=144&depth=118&thickness=3&fabricWidth=54", 422, " wider-than-fabric")]
     public async Task A_fault_is_told_by_its_parameter(string query, int status, params string[] expected)
     {
         using HttpResponseMessage response = await GetAsync(query);

@@ -48,24 +48,25 @@ public sealed class DemoTests
     [Fact]
     public void The_floor_cushion_is_cut_from()
     {
-        // Common practice, no source: the front strip's handle marks stand 4 3/4 in from each end.
+        // Sizes and 1/2 in seams; hemmed strips (3 + 1 1/4) / 2 + 2 × 1/2 + 1/2; strap 4 × 1 1/4 by 10 1/2 + 2 × 1/2;
+        // its marks (23 − 9 3/4) / 2 from each end of the front strip.
         PieceAnswer[] pieces = [.. Quote("reading-nook.json").Pieces.Where(piece => piece.Cushion == "floor")];
 
         Assert.Equal(
             [
-                "top 18 × 16",
-                "bottom 18 × 16",
-                "front 18 × 3",
-                "right 16 × 3",
-                "closure-upper 18 × 3",
-                "closure-lower 18 × 3",
-                "left 16 × 3",
-                "handle 4 × 10",
+                "top 23 × 21",
+                "bottom 23 × 21",
+                "front 23 × 4",
+                "right 21 × 4",
+                "closure-upper 23 × 3.625",
+                "closure-lower 23 × 3.625",
+                "left 21 × 4",
+                "handle 5 × 11.5",
             ],
             pieces.Select(piece => FormattableString.Invariant($"{piece.Part} {piece.Width} × {piece.Length}"))
         );
         Assert.Equal(
-            [4.75, 13.25],
+            [6.625, 16.375],
             pieces
                 .Single(piece => piece.Part == "front")
                 .Marks.Where(mark => mark.Kind == Engine.Patterns.MarkKind.HandleEnd)

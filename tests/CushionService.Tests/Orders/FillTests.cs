@@ -36,15 +36,15 @@ public sealed class FillTests
     public void Foam_that_no_sheet_holds_is_refused()
     {
         const string Sheets =
-            """ "/stocks": [{ "id": "sheet", "kind": "foam", "width": 16, "length": 72, "thickness": 2, "density": 30, "firmness": 150 }] """;
+            """ "/stocks": [{ "id": "sheet", "kind": "foam", "width": 21, "length": 72, "thickness": 3, "density": 30, "firmness": 150 }] """;
 
-        // 17 × 15 of the cover lies on 16 × 72 turned; with a depth of 16 1/4 it does not.
+        // 22 × 20 of the cover lies on 21 × 72 turned; with a depth of 21 1/4 it does not.
         Assert.Empty(SampleOrder.Validate($$"""{ {{Sheets}}, "/cushions/0/fill": { "kind": "foam", "stock": "sheet" } }""").Violations);
         Assert.Equal(
             ["/cushions/0/fill/stock larger-than-sheet"],
             SampleOrder
                 .Validate(
-                    $$"""{ {{Sheets}}, "/cushions/0/outline/depth": "16 1/4", "/cushions/0/fill": { "kind": "foam", "stock": "sheet" } }"""
+                    $$"""{ {{Sheets}}, "/cushions/0/outline/depth": "21 1/4", "/cushions/0/fill": { "kind": "foam", "stock": "sheet" } }"""
                 )
                 .Violations.Select(SampleOrder.Written)
         );

@@ -67,16 +67,16 @@ public sealed class RuleTests
         """{ "/cushions/1/closure": { "kind": "zipper", "side": "back" }, "/cushions/1/outline/width": 4 }""",
         "/cushions/1/closure/side side-too-short"
     )]
-    [InlineData("""{ "/cushions/0/closure/overlap": "7/8" }""", "/cushions/0/closure/overlap overlap-too-narrow 1..2")]
-    [InlineData("""{ "/cushions/0/closure/overlap": 2.5 }""", "/cushions/0/closure/overlap overlap-too-deep ..2")]
+    [InlineData("""{ "/cushions/0/closure/overlap": "7/8" }""", "/cushions/0/closure/overlap overlap-too-narrow 1..3")]
+    [InlineData("""{ "/cushions/0/closure/overlap": 3.5 }""", "/cushions/0/closure/overlap overlap-too-deep ..3")]
     [InlineData(
         """{ "/cushions/1/closure/overlap": 10, "/cushions/1/outline/depth": 9 }""",
         "/cushions/1/closure/overlap overlap-too-deep ..9"
     )]
-    [InlineData("""{ "/cushions/0/closure/fold": 1.5 }""", "/cushions/0/closure/fold hem-too-deep ..1.5")]
-    [InlineData("""{ "/cushions/0/handle/width": 2.5 }""", "/cushions/0/handle/width out-of-range ..2")]
-    [InlineData("""{ "/cushions/0/handle/span": 9 }""", "/cushions/0/handle/span out-of-range ..9")]
-    [InlineData("""{ "/cushions/0/handle/span": 18, "/cushions/0/handle/length": 19 }""", "/cushions/0/handle/span out-of-range ..17")]
+    [InlineData("""{ "/cushions/0/closure/fold": 1.5, "/cushions/0/thickness": 1.75 }""", "/cushions/0/closure/fold hem-too-deep ..1.5")]
+    [InlineData("""{ "/cushions/0/handle/width": 3.5 }""", "/cushions/0/handle/width out-of-range ..3")]
+    [InlineData("""{ "/cushions/0/handle/span": 10.5 }""", "/cushions/0/handle/span out-of-range ..10.5")]
+    [InlineData("""{ "/cushions/0/handle/span": 23, "/cushions/0/handle/length": 24 }""", "/cushions/0/handle/span out-of-range ..22")]
     [InlineData(
         """{ "/cushions/2/handle": { "kind": "folded-strap", "side": "left", "width": 1, "length": 17, "span": 16 } }""",
         "/cushions/2/handle/span out-of-range ..15"

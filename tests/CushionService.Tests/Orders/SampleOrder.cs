@@ -15,10 +15,10 @@ internal static class SampleOrder
         {
           "units": "in", "currency": "USD",
           "cushions": [
-            { "id": "seat", "construction": "boxed", "outline": { "kind": "rectangle", "width": 17, "depth": 15 }, "thickness": 2,
+            { "id": "seat", "construction": "boxed", "outline": { "kind": "rectangle", "width": 22, "depth": 20 }, "thickness": 3,
               "boxing": { "joins": "corners" },
-              "closure": { "kind": "hook-and-loop", "side": "back", "fold": "1/2", "overlap": 1, "tapeWidth": "3/4" },
-              "handle": { "kind": "folded-strap", "side": "front", "width": 1, "length": 9, "span": 8.5 },
+              "closure": { "kind": "hook-and-loop", "side": "back", "fold": "1/2", "overlap": "1 1/4", "tapeWidth": "3/4" },
+              "handle": { "kind": "folded-strap", "side": "front", "width": 1.25, "length": 10.5, "span": 9.75 },
               "fabrics": { "top": "main" }, "fill": { "kind": "foam", "density": 30, "oversize": "1/4" } },
             { "id": "pillow", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 18, "depth": 18 },
               "closure": { "kind": "envelope", "fold": "1/2", "overlap": 4 },

@@ -6,6 +6,6 @@ public enum HookAndLoopStrips
     /// <summary>As high as the overlap asks.</summary>
     ByOverlap,
 
-    /// <summary>As high as the other sides, the shop's shortcut; the overlap is what that leaves.</summary>
+    /// <summary>As high as the other sides, a common shortcut; the overlap is what that leaves.</summary>
     AsSides,
 }

@@ -10,8 +10,8 @@ internal static class Stylesheet
         $$"""
             @page {
               size: {{paper.Name}}; margin: 12mm 12mm 15mm;
-              @bottom-left { content: {{CssText.Quoted(foot)}}; font: 8pt Arial, sans-serif; }
-              @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt Arial, sans-serif; }
+              @bottom-left { content: {{CssText.Quoted(foot)}}; font: 8pt sans-serif; }
+              @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; }
             }
             {{Rules}}
             """;
@@ -19,7 +19,7 @@ internal static class Stylesheet
     private const string Rules = """
         :root { color: #111; background: #fff; }
         * { box-sizing: border-box; }
-        body { margin: 0 auto; width: 186mm; max-width: 100%; font: 9.5pt/1.35 Arial, Helvetica, "Liberation Sans", sans-serif; overflow-wrap: anywhere; }
+        body { margin: 0 auto; width: 186mm; max-width: 100%; font: 9.5pt/1.35 sans-serif; overflow-wrap: anywhere; }
         h1 { font-size: 17pt; margin: 0 0 1mm; }
         h2 { font-size: 12.5pt; margin: 6mm 0 2mm; border-bottom: 0.5mm solid #111; break-after: avoid; }
         h3 { font-size: 10.5pt; margin: 3mm 0 1mm; break-after: avoid; }

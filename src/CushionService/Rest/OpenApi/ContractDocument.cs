@@ -60,7 +60,11 @@ internal static class ContractDocument
                 {
                     options.RoutePrefix = "docs";
                     options.DocumentTitle = "CushionService";
-                    options.SwaggerEndpoint($"/openapi/{Version}.json", "CushionService v1");
+                    // Without the bar across the top, and on a page of our own.
+                    options.ConfigObject.AdditionalItems["layout"] = "BaseLayout";
+                    options.ConfigObject.AdditionalItems["url"] = $"/openapi/{Version}.json";
+                    options.IndexStream = static () =>
+                        File.OpenRead(Path.Combine(AppContext.BaseDirectory, "wwwroot", "site", "docs.html"));
                     options.EnableValidator(null);
                 })
         );

@@ -18,9 +18,9 @@ internal sealed class EstimateParameters : IOperationFilter
         ["units"] = "in",
         ["construction"] = "boxed",
         ["outline"] = "rectangle",
-        ["width"] = "17",
-        ["depth"] = "15",
-        ["thickness"] = "2",
+        ["width"] = "44",
+        ["depth"] = "18",
+        ["thickness"] = "3",
         ["fabricWidth"] = "54",
     };
 

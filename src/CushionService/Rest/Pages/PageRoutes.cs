@@ -33,6 +33,7 @@ internal static class PageRoutes
         app.MapGet(widget.Path, (HttpContext http) => Module(http, widget)).ExcludeFromDescription();
         app.UseStaticFiles(Files("wwwroot", ""));
         app.UseStaticFiles(Files("Demo", "/demo"));
+        app.MapGuide();
     }
 
     private static StaticFileOptions Files(string folder, string at) =>

@@ -4,16 +4,12 @@ using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Documents;
 using CushionService.Rest;
-using CushionService.Tests.Hosting;
 
-namespace CushionService.Tests.Orders;
+namespace CushionService.Tests.Pages;
 
 /// <summary>The page on materials quotes the basket of the reading nook's order, and it is the one that the service answers.</summary>
 public sealed class BasketTests
 {
-    private const string Start = "<!-- basket: made by BasketTests; set CUSHION_WRITE_TABLE=1 and run it to write it anew -->";
-    private const string End = "<!-- end of basket -->";
-
     private static readonly QuoteAnswer Nook = new OrderDesk()
         .Quote(
             JsonSerializer.Deserialize<Order>(
@@ -25,23 +21,8 @@ public sealed class BasketTests
         .Answer!;
 
     [Fact]
-    public void The_page_quotes_the_basket_that_the_service_answers()
-    {
-        string page = Path.Combine(Repository.Root, "src", "CushionService", "docs", "basket.md"),
-            text = File.ReadAllText(page),
-            table = Table();
-        int from = text.IndexOf(Start, StringComparison.Ordinal) + Start.Length,
-            to = text.IndexOf(End, StringComparison.Ordinal);
-        Assert.True(from > Start.Length && to >= from, "The page has no place for the basket.");
-        if (Environment.GetEnvironmentVariable("CUSHION_WRITE_TABLE") == "1")
-        {
-            File.WriteAllText(page, text[..from] + table + text[to..]);
-        }
-        else
-        {
-            Assert.Equal(table, text[from..to]);
-        }
-    }
+    public void The_page_quotes_the_basket_that_the_service_answers() =>
+        WrittenPart.IsUpToDate("src/CushionService/docs/basket.md", "basket", Table());
 
     [Fact]
     public void Every_line_has_an_item_of_its_own_a_reason_and_a_price()
@@ -60,7 +41,7 @@ public sealed class BasketTests
 
     private static string Table()
     {
-        var table = new StringBuilder("\n| item | quantity | unit | how it comes about | price | amount |\n|---|---|---|---|---|---|\n");
+        var table = new StringBuilder("| item | quantity | unit | how it comes about | price | amount |\n|---|---|---|---|---|---|\n");
         foreach ((MaterialAnswer material, CostLineAnswer line) in Nook.Materials.Zip(Nook.Cost!.Lines))
         {
             string unit = Words<Engine.Measures.SaleUnit>.Of(material.Unit);

@@ -1,0 +1,60 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using CushionService.Contract.Orders;
+using CushionService.Rest;
+
+namespace CushionService.Tests.Pages;
+
+/// <summary>The README's order is one of the examples; what it and the guide show of the answer is what the service answers.</summary>
+public sealed class ReadmeTests
+{
+    private const string Readme = "README.md",
+        Answer = "src/CushionService/docs/answer.md",
+        Grpc = "src/CushionService/docs/grpc.md";
+
+    [Fact]
+    public void The_order_is_the_example_of_a_pillow() =>
+        Assert.True(
+            JsonNode.DeepEquals(Order(), JsonNode.Parse(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Demo", "pillow.json"))))
+        );
+
+    [Fact]
+    public void The_part_of_the_answer_is_the_service_s_own()
+    {
+        const string Start = "```json\n",
+            End = "\n```";
+        JsonNode shown = JsonNode.Parse(WrittenPart.Read(Readme, Start, End))!;
+        WrittenPart.Between(Readme, Start, End, ExampleJson.Text(ExampleJson.Part(shown, Answered())!));
+    }
+
+    [Fact]
+    public void The_guide_shows_the_whole_answer() =>
+        WrittenPart.IsUpToDate(
+            Answer,
+            "answer",
+            $"```json\n{Answered().ToJsonString(new JsonSerializerOptions(Json.Options) { WriteIndented = true, NewLine = "\n" })}\n```\n"
+        );
+
+    [Fact]
+    public void The_client_of_gRPC_prints_the_same_yardage()
+    {
+        IEnumerable<string> members = Answered()["yardage"]![0]!
+            .AsObject()
+            .Select(member => $"  {member.Key}: {Printed(member.Key, member.Value!)}");
+        WrittenPart.IsUpToDate(Grpc, "yardage", $"```\n{{\n{string.Join(",\n", members)}\n}}\n```\n");
+    }
+
+    // As Node.js prints a message: text in single quotes, an enumeration by the name of its value.
+    private static string Printed(string name, JsonNode value) =>
+        name == "soldUnit" ? $"'SALE_UNIT_{value.GetValue<string>().ToUpperInvariant()}'"
+        : value.GetValueKind() == JsonValueKind.String ? $"'{value.GetValue<string>()}'"
+        : value.ToJsonString();
+
+    private static JsonNode Order() => JsonNode.Parse(WrittenPart.Read(Readme, "-d '\n", "\n'"))!;
+
+    private static JsonNode Answered() =>
+        JsonSerializer.SerializeToNode(
+            new OrderDesk().Quote(Order().Deserialize<Order>(Json.Options)!, CancellationToken.None).Answer,
+            Json.Options
+        )!;
+}
