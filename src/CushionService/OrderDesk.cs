@@ -106,9 +106,7 @@ public sealed class OrderDesk(IPriceBooks books)
     public Outcome<ComparisonAnswer> Compare(Order order, CancellationToken cancellation)
     {
         Checked check = Check(order, Purpose.Comparing);
-        return check.Drafting is not { } drafting
-            ? new Refusal(check.Violations)
-            : Comparison.Of(order, drafting.Order.PriceBook, cancellation);
+        return check.Drafting is null ? new Refusal(check.Violations) : Comparison.Of(order, check.Taken, cancellation);
     }
 
     /// <summary>Whether the order can be cut from the fabric on hand.</summary>
@@ -119,7 +117,7 @@ public sealed class OrderDesk(IPriceBooks books)
             ? new Refusal(check.Violations)
             : FitWording.Of(
                 order,
-                Fitting.Fit.Of(order, drafting.Order.PriceBook, null, 1, cancellation)!,
+                Fitting.Fit.Of(drafting.Order, check.Taken.Warnings, drafting.Order.Effort, 1, cancellation),
                 LargestCushions.Of(order, drafting.Order, cancellation)
             );
     }
@@ -147,18 +145,21 @@ public sealed class OrderDesk(IPriceBooks books)
     // A price book is looked up once, so that all of an answer is priced by one version of it.
     private Checked Check(Order order, Purpose purpose = Purpose.Making)
     {
-        var reading = new OrderReading(order, order.PriceBook is { } name ? books.Find(name) : null);
-        (ImmutableArray<Violation> violations, ImmutableArray<Violation> warnings) = OrderCheck.Run(order, reading);
-        violations = [.. violations, .. PurposeRules.Check(order, reading, purpose), .. PriceRules.Check(order, reading)];
-        if (!violations.IsEmpty)
+        IntakeResult taken = OrderIntake.Read(order, order.PriceBook is { } name ? books.Find(name) : null, purpose);
+        if (taken.Specification is not { } specification)
         {
-            return new Checked(null, violations, warnings);
+            return new Checked(taken, null, taken.Violations, taken.Warnings);
         }
 
-        Drafting drafting = Drafting.Of(Specify.Order(reading));
+        Drafting drafting = Drafting.Of(specification);
         bool asItStands = purpose == Purpose.Making;
-        return new Checked(drafting, asItStands ? drafting.Violations : [], warnings.AddRange(drafting.Warnings));
+        return new Checked(taken, drafting, asItStands ? drafting.Violations : [], taken.Warnings.AddRange(drafting.Warnings));
     }
 
-    private sealed record Checked(Drafting? Drafting, ImmutableArray<Violation> Violations, ImmutableArray<Violation> Warnings);
+    private sealed record Checked(
+        IntakeResult Taken,
+        Drafting? Drafting,
+        ImmutableArray<Violation> Violations,
+        ImmutableArray<Violation> Warnings
+    );
 }

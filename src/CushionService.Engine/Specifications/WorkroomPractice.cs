@@ -19,6 +19,11 @@ public sealed record WorkroomPractice
             TapeMargin = Length.FromInches(0.125m),
             EdgeDistance = Length.FromInches(0.125m),
             Kerf = Length.FromInches(0.25m),
+            Closures = ClosurePractice.Imperial,
+            Shapes = ShapePractice.Imperial,
+            Trims = TrimPractice.Imperial,
+            Fills = FillPractice.Imperial,
+            Stitches = StitchPractice.Imperial,
         };
 
     /// <summary>The defaults of a workroom that measures in millimetres.</summary>
@@ -33,7 +38,30 @@ public sealed record WorkroomPractice
             TapeMargin = Length.FromInches(0.125m),
             EdgeDistance = Length.FromMillimetres(3),
             Kerf = Length.FromMillimetres(6),
+            Closures = ClosurePractice.Metric,
+            Shapes = ShapePractice.Metric,
+            Trims = TrimPractice.Metric,
+            Fills = FillPractice.Metric,
+            Stitches = StitchPractice.Metric,
         };
+
+    /// <summary>The defaults of a workroom that measures in a unit.</summary>
+    public static WorkroomPractice Of(LengthUnit unit) => unit is LengthUnit.Inch or LengthUnit.Yard ? Imperial : Metric;
+
+    /// <summary>The sizes of closures where an order does not say.</summary>
+    public required ClosurePractice Closures { get; init; }
+
+    /// <summary>The sizes of what belongs to one construction, where an order does not say.</summary>
+    public required ShapePractice Shapes { get; init; }
+
+    /// <summary>The sizes of what is added to a cover, where an order does not say.</summary>
+    public required TrimPractice Trims { get; init; }
+
+    /// <summary>How fills are fitted where an order does not say.</summary>
+    public required FillPractice Fills { get; init; }
+
+    /// <summary>The sizes of a stitch where an order does not say.</summary>
+    public required StitchPractice Stitches { get; init; }
 
     /// <summary>Seam allowance for each edge.</summary>
     public required Length SeamAllowance { get; init; }

@@ -42,7 +42,7 @@ internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int
 
         if (!Scopes.HasFlag(Scopes.InlinePrices))
         {
-            foreach (string place in PriceRules.Brought(order))
+            foreach (string place in OwnPrices.Brought(order))
             {
                 Add(place, $"Prices that come with the order need the scope {ScopeNames.Of(Scopes.InlinePrices)}.");
             }

@@ -3,6 +3,7 @@ using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
+using CushionService.Intake;
 using CushionService.Wording;
 
 namespace CushionService.Comparing;
@@ -11,10 +12,14 @@ namespace CushionService.Comparing;
 internal static class Comparison
 {
     /// <summary>Compares a sound order's candidates.</summary>
-    public static ComparisonAnswer Of(Order order, PriceBookSpecification? book, CancellationToken cancellation)
+    /// <param name="order">The order as written.</param>
+    /// <param name="taken">The same, checked and specified: a fabric's candidates are no part of it.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    public static ComparisonAnswer Of(Order order, IntakeResult taken, CancellationToken cancellation)
     {
         Order given = order with { Candidates = null };
-        Tried asGiven = Tried.Of(given, book, separate: false, cancellation);
+        PriceBookSpecification? book = taken.Specification?.PriceBook;
+        Tried asGiven = Tried.Of(taken, separate: false, cancellation);
         List<(Tried Tried, OptionAnswer Answer)> options = [];
         foreach ((int c, Candidate candidate) in order.Candidates!.Index())
         {
@@ -63,15 +68,8 @@ internal static class Comparison
             Id = replaced,
             Item = option.Item ?? option.Id,
         };
-        Tried tried = Tried.Of(
-            given with
-            {
-                Fabrics = [.. given.Fabrics!.Select((own, i) => i == at ? fabric : own)],
-            },
-            book,
-            separate,
-            cancellation
-        );
+        Order changed = given with { Fabrics = [.. given.Fabrics!.Select((own, i) => i == at ? fabric : own)] };
+        Tried tried = Tried.Of(OrderIntake.Read(changed, book, Purpose.Making), separate, cancellation);
         string change = ChangeWording.Of(given.Fabrics![at], fabric, separate, asGiven.Alternative, tried.Alternative);
         return (
             tried,

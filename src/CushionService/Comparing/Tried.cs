@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using CushionService.Contract.Orders;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
-using CushionService.Engine.Specifications.Pricing;
 using CushionService.Intake;
 
 namespace CushionService.Comparing;
@@ -13,19 +11,20 @@ namespace CushionService.Comparing;
 /// <param name="Warnings">What is allowed but unwise.</param>
 internal sealed record Tried(Alternative? Alternative, ImmutableArray<Violation> Violations, ImmutableArray<Violation> Warnings)
 {
-    public static Tried Of(Order order, PriceBookSpecification? book, bool separate, CancellationToken cancellation)
+    /// <summary>Tries an order.</summary>
+    /// <param name="taken">The order, checked and specified.</param>
+    /// <param name="separate">Whether each cushion is cut from fabric of its own.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    public static Tried Of(IntakeResult taken, bool separate, CancellationToken cancellation)
     {
-        var reading = new OrderReading(order, book);
-        (ImmutableArray<Violation> violations, ImmutableArray<Violation> warnings) = OrderCheck.Run(order, reading);
-        if (!violations.IsEmpty)
+        if (taken.Specification is not { } whole)
         {
-            return new Tried(null, violations, warnings);
+            return new Tried(null, taken.Violations, taken.Warnings);
         }
 
-        OrderSpecification whole = Specify.Order(reading);
         ImmutableArray<Drafting> parts = [.. (separate ? SeparateCutting.Of(whole) : [whole]).Select(Drafting.Of)];
-        violations = [.. parts.SelectMany(part => part.Violations)];
-        warnings = warnings.AddRange(parts.SelectMany(part => part.Warnings));
+        ImmutableArray<Violation> violations = [.. parts.SelectMany(part => part.Violations)];
+        ImmutableArray<Violation> warnings = taken.Warnings.AddRange(parts.SelectMany(part => part.Warnings));
         return violations.IsEmpty
             ? new Tried(new Alternative([.. parts.Select(part => QuotePipeline.Of(part, cancellation))]), [], warnings)
             : new Tried(null, violations, warnings);

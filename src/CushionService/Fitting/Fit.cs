@@ -1,12 +1,9 @@
 using System.Collections.Immutable;
-using CushionService.Contract.Orders;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Fitting;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
-using CushionService.Engine.Specifications.Pricing;
-using CushionService.Intake;
 using CushionService.Nesting;
 
 namespace CushionService.Fitting;
@@ -24,18 +21,20 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
         : FitVerdict.Fits;
 
     /// <summary>Lays an order onto the fabric on hand.</summary>
-    /// <returns>The fit; null when the order breaks a rule.</returns>
-    public static Fit? Of(Order order, PriceBookSpecification? book, Effort? effort, int sharedBy, CancellationToken cancellation)
+    /// <param name="specified">The order.</param>
+    /// <param name="warnings">What is unwise in it.</param>
+    /// <param name="effort">How hard to search.</param>
+    /// <param name="sharedBy">How many fits share the steps of that effort.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    public static Fit Of(
+        OrderSpecification specified,
+        ImmutableArray<Violation> warnings,
+        Effort effort,
+        int sharedBy,
+        CancellationToken cancellation
+    )
     {
-        var reading = new OrderReading(order, book);
-        (ImmutableArray<Violation> violations, ImmutableArray<Violation> warnings) = OrderCheck.Run(order, reading);
-        if (!violations.IsEmpty)
-        {
-            return null;
-        }
-
         // Strips are joined to suit what there is, not the bolt.
-        OrderSpecification specified = Specify.Order(reading);
         Drafting drafting = Drafting.Of(specified with { Fabrics = [.. specified.Fabrics.Select(OffcutRoom.Widest)] });
         var fits = ImmutableArray.CreateBuilder<OffcutFit>();
         foreach (FabricSpecification fabric in specified.Fabrics.Where(fabric => !fabric.OnHand.IsEmpty))
@@ -44,13 +43,7 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
             if (!pieces.IsEmpty)
             {
                 fits.Add(
-                    OffcutFit.Of(
-                        fabric,
-                        pieces,
-                        effort ?? specified.Effort,
-                        sharedBy * specified.Fabrics.Count(used => !used.OnHand.IsEmpty),
-                        cancellation
-                    )
+                    OffcutFit.Of(fabric, pieces, effort, sharedBy * specified.Fabrics.Count(used => !used.OnHand.IsEmpty), cancellation)
                 );
             }
         }

@@ -3,6 +3,7 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Fitting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Intake;
 using CushionService.Nesting;
 
 namespace CushionService.Fitting;
@@ -24,7 +25,7 @@ internal static class LargestCushions
     {
         for (int at = 0; at < Math.Min(order.Cushions?.Count ?? 0, Most); at++)
         {
-            foreach ((FreeSize free, SizedCushion sizes) in SizedCushion.Ways(order, at))
+            foreach ((FreeSize free, SizedCushion sizes) in SizedCushion.Ways(order, specified, at))
             {
                 var found = LargestStep.Find(
                     sizes.Steps,
@@ -33,7 +34,7 @@ internal static class LargestCushions
                 );
                 if (found is var (steps, next))
                 {
-                    (Length width, Length depth) = SizedCushion.SizesOf(sizes.At(steps), at);
+                    (Length width, Length depth) = sizes.SizesAt(steps);
                     yield return new LargestAnswer
                     {
                         Cushion = order.Cushions![at].Id!,
@@ -48,6 +49,8 @@ internal static class LargestCushions
 
         // A size that breaks a rule cannot be made, whatever fabric there is.
         FitVerdict Verdict(Order sized, Effort effort, int sharedBy) =>
-            Fit.Of(sized, specified.PriceBook, effort, sharedBy, cancellation)?.Verdict ?? FitVerdict.Impossible;
+            OrderIntake.Read(sized, specified.PriceBook, Purpose.Fitting) is { Specification: { } whole } taken
+                ? Fit.Of(whole, taken.Warnings, effort, sharedBy, cancellation).Verdict
+                : FitVerdict.Impossible;
     }
 }

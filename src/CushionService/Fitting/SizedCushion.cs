@@ -2,6 +2,7 @@ using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
 using CushionService.Intake;
 using Outline = CushionService.Contract.Orders.Outline;
 
@@ -13,14 +14,14 @@ internal sealed class SizedCushion
     private readonly Order _order;
     private readonly int _at;
     private readonly FreeSize _free;
-    private readonly OrderReading _reading;
+    private readonly OrderSpecification _specified;
     private readonly Outline _outline;
     private readonly Length _leading;
 
-    private SizedCushion(Order order, int at, FreeSize free)
+    private SizedCushion(Order order, OrderSpecification specified, int at, FreeSize free)
     {
-        (_order, _at, _free, _reading, _outline) = (order, at, free, new OrderReading(order), order.Cushions![at].Outline!);
-        Engine.Specifications.Outlines.Outline drawn = OutlineReading.Read(_outline, _reading)!;
+        (_order, _specified, _at, _free, _outline) = (order, specified, at, free, order.Cushions![at].Outline!);
+        Engine.Specifications.Outlines.Outline drawn = specified.Cushions[at].Outline;
         _leading = free switch
         {
             FreeSize.Width => drawn.Width,
@@ -33,24 +34,38 @@ internal sealed class SizedCushion
     /// <summary>The size as ordered, down to whole steps.</summary>
     public int Steps { get; }
 
-    private Length Step => _reading.Practice.CuttingStep;
+    private Length Step => _specified.Workroom.CuttingStep;
 
     /// <summary>Each way to size a cushion of a sound order.</summary>
-    public static IEnumerable<(FreeSize Free, SizedCushion Sizes)> Ways(Order order, int at)
+    public static IEnumerable<(FreeSize Free, SizedCushion Sizes)> Ways(Order order, OrderSpecification specified, int at)
     {
-        yield return (FreeSize.Both, new SizedCushion(order, at, FreeSize.Both));
+        yield return (FreeSize.Both, new SizedCushion(order, specified, at, FreeSize.Both));
         if (order.Cushions![at].Outline is { Width: not null, Depth: not null })
         {
-            yield return (FreeSize.Width, new SizedCushion(order, at, FreeSize.Width));
-            yield return (FreeSize.Depth, new SizedCushion(order, at, FreeSize.Depth));
+            yield return (FreeSize.Width, new SizedCushion(order, specified, at, FreeSize.Width));
+            yield return (FreeSize.Depth, new SizedCushion(order, specified, at, FreeSize.Depth));
         }
     }
 
     /// <summary>The order with the cushion's leading size of so many cutting steps; in proportion, every other size goes down to a whole step.</summary>
-    public Order At(int steps)
+    public Order At(int steps) =>
+        _order with
+        {
+            Cushions = [.. _order.Cushions!.Select((cushion, i) => i == _at ? cushion with { Outline = OutlineAt(steps) } : cushion)],
+        };
+
+    /// <summary>Finished width and depth over all with so many cutting steps, of a size that keeps every rule.</summary>
+    public (Length Width, Length Depth) SizesAt(int steps)
+    {
+        Findings findings = new(_specified.Unit, new FindingList());
+        Engine.Specifications.Outlines.Outline drawn = OutlineIntake.Read(OutlineAt(steps), findings)!;
+        return (drawn.Width, drawn.Depth);
+    }
+
+    private Outline OutlineAt(int steps)
     {
         Length leading = steps * Step;
-        Outline sized = _free switch
+        return _free switch
         {
             FreeSize.Width => _outline with { Width = Written(leading) },
             FreeSize.Depth => _outline with { Depth = Written(leading) },
@@ -73,10 +88,6 @@ internal sealed class SizedCushion
                     : null,
             },
         };
-        return _order with
-        {
-            Cushions = [.. _order.Cushions!.Select((cushion, i) => i == _at ? cushion with { Outline = sized } : cushion)],
-        };
 
         Measure? Scaled(Measure? size) =>
             Times(size) is { } scaled ? Written(Length.FromNanometres(scaled - scaled % Step.Nanometres)) : null;
@@ -84,14 +95,9 @@ internal sealed class SizedCushion
         Measure? Exactly(Measure? coordinate) => Times(coordinate) is { } scaled ? Written(Length.FromNanometres(scaled)) : null;
 
         long? Times(Measure? size) =>
-            _reading.Length(size) is { } length ? (long)((Int128)length.Nanometres * leading.Nanometres / _leading.Nanometres) : null;
-    }
-
-    /// <summary>Finished width and depth over all.</summary>
-    public static (Length Width, Length Depth) SizesOf(Order order, int at)
-    {
-        Engine.Specifications.Outlines.Outline drawn = OutlineReading.Read(order.Cushions![at].Outline!, new OrderReading(order))!;
-        return (drawn.Width, drawn.Depth);
+            size is { } written && written.TryRead(_specified.Unit, out Length length)
+                ? (long)((Int128)length.Nanometres * leading.Nanometres / _leading.Nanometres)
+                : null;
     }
 
     private static Measure Written(Length length) => Measure.Of(FormattableString.Invariant($"{length.In(LengthUnit.Millimetre)} mm"));

@@ -34,4 +34,7 @@ internal static class FieldNames
         words[0] = char.ToUpperInvariant(words[0][0]) + words[0][1..];
         return string.Join(' ', words);
     }
+
+    /// <summary>The last property of a path at the start of a sentence: <c>Ends.Tail</c> is "Tail".</summary>
+    public static string LastWords(string path) => Words(path[(path.LastIndexOf('.') + 1)..]);
 }

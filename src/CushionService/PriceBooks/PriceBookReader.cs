@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
-using CushionService.Contract;
-using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
@@ -39,16 +37,16 @@ internal static class PriceBookReader
         }
 
         (PriceBookFile? book, IReadOnlyList<Violation> faults) = Diagnosis.Of(text, FileType);
-        OrderReading reading = new(new Order { Units = book?.Units ?? Units.In, Currency = book?.Currency });
-        IEnumerable<Violation> broken = book is null ? [] : OrderCheck.Broken(Validator.Check(book, reading));
+        FindingList found = new();
+        PriceBookSpecification? specification = book is null ? null : Of(name, book, found);
         // What the form took out of the book may be missed by a rule: the form has said why.
         ImmutableArray<Violation> all =
         [
             .. faults,
-            .. broken.ExceptBy(faults.Select(fault => fault.Pointer), violation => violation.Pointer),
+            .. found.Violations.ExceptBy(faults.Select(fault => fault.Pointer), violation => violation.Pointer),
         ];
         return all.IsEmpty
-            ? (Of(name, book!, reading), [])
+            ? (specification, [])
             : (
                 null,
                 [
@@ -62,16 +60,30 @@ internal static class PriceBookReader
             );
     }
 
-    private static PriceBookSpecification Of(string name, PriceBookFile book, OrderReading reading)
+    // Null without a currency, which is then missing or no currency.
+    private static PriceBookSpecification? Of(string name, PriceBookFile book, FindingList found)
     {
-        Currency currency = new(book.Currency!);
-        return new PriceBookSpecification(
-            name,
-            book.Version,
+        Findings findings = new(OrderContext.UnitOf(book.Units), found);
+        bool sound = RecordForm<PriceBookFile>.Read(book, findings).IsSound;
+        findings.Report(Validator.Validate(book));
+        Currency? currency = sound ? new Currency(book.Currency!) : null;
+        StockSpecification?[] stocks = StockIntake.Read(book.Stocks, nameof(book.Stocks), findings);
+        StockNames.UnitsAgree(book.Stocks, book.Prices, nameof(book.Prices), findings);
+        ImmutableDictionary<string, ItemPriceSpecification> prices = PriceIntake.Read(
+            book.Prices,
+            ImmutableDictionary<string, ItemPriceSpecification>.Empty,
             currency,
-            PriceReading.Of(book.Prices!, PriceReading.None, currency),
-            StockReading.Of(book.Stocks ?? [], reading),
-            CostingReading.Of(book.Costing, CostingSpecification.None, currency)
+            nameof(book.Prices),
+            findings
         );
+        CostingSpecification costing = CostingIntake.Read(
+            book.Costing,
+            CostingSpecification.None,
+            currency,
+            findings.Within(nameof(book.Costing))
+        );
+        return currency is { } known
+            ? new PriceBookSpecification(name, book.Version, known, prices, [.. stocks.OfType<StockSpecification>()], costing)
+            : null;
     }
 }

@@ -1,34 +1,17 @@
 using CushionService.Contract.Orders;
 using CushionService.Intake;
+using FluentValidation;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>The rules of a price book: those of an order's prices, stocks and costing.</summary>
-internal sealed class PriceBookValidator : RecordValidator<PriceBookFile>
+/// <summary>The rules of a price book as a whole: no item has two prices, and no stock two entries.</summary>
+internal sealed class PriceBookValidator : AbstractValidator<PriceBookFile>
 {
     public PriceBookValidator()
-        : base(
-            AttributeRules.Of<PriceBookFile>(),
-            Rules.Entries(nameof(PriceBookFile.Prices), (PriceBookFile book) => book.Prices, new ItemPriceValidator()),
-            Rules.Entries(nameof(PriceBookFile.Stocks), (PriceBookFile book) => book.Stocks, new StockValidator()),
-            Rules.Part(nameof(PriceBookFile.Costing), (PriceBookFile book) => book.Costing, new CostingValidator()),
-            (book, findings) =>
-            {
-                Distinct(book.Prices?.Select(price => price.Item), nameof(PriceBookFile.Prices), nameof(ItemPrice.Item), findings);
-                Distinct(book.Stocks?.Select(stock => stock.Id), nameof(PriceBookFile.Stocks), nameof(Stock.Id), findings);
-                StockRules.UnitsAgree(book.Stocks, book.Prices, nameof(PriceBookFile.Prices), findings);
-            }
-        ) { }
-
-    private static void Distinct(IEnumerable<string?>? names, string list, string field, Findings findings)
     {
-        HashSet<string> seen = [];
-        foreach ((int index, string? name) in (names ?? []).Index())
-        {
-            if (name is not null && !seen.Add(name))
-            {
-                findings.Refuse($"{list}[{index}].{field}", "duplicate", $"{field} {name} stands twice in {FieldNames.Json(list)}.");
-            }
-        }
+        RuleForEach(book => book.Prices).NotNull().WithErrorCode("required").WithMessage("A price may not be null. Leave it out.");
+        RuleForEach(book => book.Stocks).NotNull().WithErrorCode("required").WithMessage("A stock may not be null. Leave it out.");
+        RuleFor(book => book.Prices).Distinct(price => price?.Item, nameof(ItemPrice.Item));
+        RuleFor(book => book.Stocks).Distinct(stock => stock?.Id, nameof(Stock.Id));
     }
 }

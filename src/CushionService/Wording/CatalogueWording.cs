@@ -25,11 +25,11 @@ internal static class CatalogueWording
 
     private static OutlineAnswer Of(OutlineKind kind)
     {
-        string[] optional = OutlineReading.Optional(kind) is { } field ? [field] : [];
+        string[] optional = OutlineFields.Optional(kind) is { } field ? [field] : [];
         return new()
         {
             Kind = kind,
-            Fields = [.. OutlineReading.Required(kind).Select(name => Field(name, true)), .. optional.Select(name => Field(name, false))],
+            Fields = [.. OutlineFields.Required(kind).Select(name => Field(name, true)), .. optional.Select(name => Field(name, false))],
         };
 
         static OutlineFieldAnswer Field(string name, bool required) =>

@@ -6,6 +6,7 @@ using CushionService.Engine.Fitting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Fitting;
+using CushionService.Intake;
 using CushionService.Nesting;
 using CushionService.Rest;
 using CushionService.Tests.Hosting;
@@ -27,7 +28,7 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
         for (int number = 0; number < Count; number++)
         {
             Order order = OrderBody.Parse(Encoding.UTF8.GetBytes(WhatIfOrders.OnHand(number, 1).ToJsonString())).Order!;
-            (FreeSize Free, SizedCushion Sizes)[] ways = [.. SizedCushion.Ways(order, 0)];
+            (FreeSize Free, SizedCushion Sizes)[] ways = [.. SizedCushion.Ways(order, Taken(order).Specification!, 0)];
             SizedCushion sizes = ways[number % ways.Length].Sizes;
             if (
                 LargestStep.Find(
@@ -67,7 +68,7 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
                 ["depth"] = 9,
             };
             Order read = OrderBody.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())).Order!;
-            Fit fit = CushionService.Fitting.Fit.Of(read, null, null, 1, CancellationToken.None)!;
+            Fit fit = FitOf(read, null)!;
             fitting += fit.Verdict == FitVerdict.Fits ? 1 : 0;
             foreach (OffcutFit fabric in fit.Fabrics)
             {
@@ -152,12 +153,19 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
     // Sold by the millimetre, a layout is searched for until it is short, not until it is short enough for a shop.
     private static readonly Length Millimetre = Length.FromMillimetres(1);
 
-    private static FitVerdict Verdict(Order order, Effort effort) =>
-        CushionService.Fitting.Fit.Of(order, null, effort, 1, CancellationToken.None)?.Verdict ?? FitVerdict.Impossible;
+    private static FitVerdict Verdict(Order order, Effort effort) => FitOf(order, effort)?.Verdict ?? FitVerdict.Impossible;
+
+    private static IntakeResult Taken(Order order) => OrderIntake.Read(order, null, Purpose.Fitting);
+
+    // Null for an order that breaks a rule.
+    private static Fit? FitOf(Order order, Effort? effort) =>
+        Taken(order) is { Specification: { } specified } taken
+            ? CushionService.Fitting.Fit.Of(specified, taken.Warnings, effort ?? specified.Effort, 1, CancellationToken.None)
+            : null;
 
     private static bool LiesOnOffcut(Order order)
     {
-        if (CushionService.Fitting.Fit.Of(order, null, Effort.Quick, 1, CancellationToken.None) is not { } fit)
+        if (FitOf(order, Effort.Quick) is not { } fit)
         {
             return false;
         }

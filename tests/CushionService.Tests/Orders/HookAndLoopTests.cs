@@ -35,10 +35,26 @@ public sealed class HookAndLoopTests
     }
 
     [Theory]
-    [InlineData(1.875, "1/2", "overlap by 7/8 in on a boxing of 1 7/8 in; from 2 in upwards")]
-    [InlineData(1, "1/2", "overlap by 0 in on a boxing of 1 in; from 2 in upwards")]
-    [InlineData(3, "1", "overlap by 0 in on a boxing of 3 in; from 4 in upwards")]
-    [InlineData(2, "1", "overlap by -1 in on a boxing of 2 in; from 4 in upwards")]
+    [InlineData(
+        1.875,
+        "1/2",
+        "overlap by 7/8 in on a boxing of 1 7/8 in. They need 1 in, the tape's width and 1/8 in at each edge: a boxing of 2 in or more."
+    )]
+    [InlineData(
+        1,
+        "1/2",
+        "overlap by 0 in on a boxing of 1 in. They need 1 in, the tape's width and 1/8 in at each edge: a boxing of 2 in or more."
+    )]
+    [InlineData(
+        3,
+        "1",
+        "overlap by 0 in on a boxing of 3 in. They need 1 in, the tape's width and 1/8 in at each edge: a boxing of 4 in or more."
+    )]
+    [InlineData(
+        2,
+        "1",
+        "overlap by -1 in on a boxing of 2 in. They need 1 in, the tape's width and 1/8 in at each edge: a boxing of 4 in or more."
+    )]
     public void Below_its_limit_the_shortcut_is_a_violation_and_never_a_wrong_strip(double thickness, string fold, string words)
     {
         Outcome<PiecesAnswer> outcome = Ask(thickness, fold, "as-sides");

@@ -68,14 +68,14 @@ public sealed class RangeTests
     }
 
     [Fact]
-    public void A_range_is_told_in_the_unit_of_the_order()
+    public void A_range_is_a_round_figure_in_the_unit_of_the_order()
     {
         Engine.Specifications.Violation violation = SampleOrder
             .Validate("""{ "/units": "cm", "/cushions/0/thickness": 100 }""")
             .Violations.Single(found => found.Pointer == "/cushions/0/thickness");
 
-        Assert.Equal((0.635, 60.96), (violation.Minimum, violation.Maximum));
-        Assert.Equal("Thickness must be between 0.635 cm and 60.96 cm.", violation.Detail);
+        Assert.Equal((0.6, 61), (violation.Minimum, violation.Maximum));
+        Assert.Equal("Thickness must be between 0.6 cm and 61 cm.", violation.Detail);
     }
 
     private static void IsBounded(string pointer, double minimum, double maximum, double beyond)

@@ -8,6 +8,9 @@ namespace CushionService.Engine.Specifications.Outlines;
 /// the back most squarely are the back.</summary>
 public sealed record PolygonOutline : Outline
 {
+    /// <summary>How far from zero a corner may be: 2 000 in (a limit of ours; larger than any outline).</summary>
+    public static Length Furthest { get; } = Length.FromInches(2000);
+
     private readonly ImmutableArray<Point> _corners;
     private readonly Length _radius;
 

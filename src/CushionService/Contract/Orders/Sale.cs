@@ -12,8 +12,10 @@ public sealed record Sale
 
     /// <summary>The step that the shop cuts by, in the unit of sale: <c>"1/8"</c>, <c>"1/3"</c>, 0.1.</summary>
     [Required]
+    [LengthRange("10 mm", "10 m")]
     public Measure? Step { get; init; }
 
     /// <summary>The least that is sold, in the unit of sale; one step when left out.</summary>
+    [LengthRange("0 m", "100 m", Default = "one step")]
     public Measure? Minimum { get; init; }
 }

@@ -3,8 +3,8 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using CushionService.Contract;
-using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Intake;
 using CushionService.Nesting;
 using CushionService.Wording;
@@ -33,8 +33,8 @@ internal static class EstimateTag
             return null;
         }
 
-        LengthUnit unit = new OrderReading(new Order { Units = flat.Units }).Unit,
-            sale = SaleReading.UnitOf(new Sale { Unit = flat.SaleUnit });
+        LengthUnit unit = OrderContext.UnitOf(flat.Units),
+            sale = FabricTrade.LengthOf(flat.SaleUnit ?? SaleUnit.Yd);
         StringBuilder canonical = new(Engine, 1024);
         for (int i = 0; i < FlatField.All.Length; i++)
         {
@@ -58,7 +58,7 @@ internal static class EstimateTag
         canonical.Append('\n').Append(field.Name).Append('=');
         if (field.Type == typeof(Measure))
         {
-            if (OrderReading.Length(Measure.Of(value), field.IsOfSale ? sale : unit) is not { } length)
+            if (!Measure.Of(value).TryRead(field.IsOfSale ? sale : unit, out Length length))
             {
                 return false;
             }

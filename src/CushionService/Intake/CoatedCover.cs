@@ -1,0 +1,39 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Intake;
+
+/// <summary>What is unwise in a cushion all of coated fabric: it neither gives nor lets air through.</summary>
+internal static class CoatedCover
+{
+    /// <summary>Reports what is unwise.</summary>
+    public static void Check(Cushion cushion, FillSpecification? fill, ConstructionOffer offer, OrderContext order, Findings findings)
+    {
+        if (fill is null || !IsCoated(cushion, order))
+        {
+            return;
+        }
+
+        if (fill.Kind == FillKind.Foam && fill.Oversize > order.Practice.Fills.LargestCoatedOversize)
+        {
+            string most = findings.Text(order.Practice.Fills.LargestCoatedOversize);
+            string detail = $"Coated fabric does not stretch: foam more than {most} larger than its cover strains the seams.";
+            findings.Warn("Fill.Oversize", "foam-too-large-for-coated", detail);
+        }
+
+        if (cushion.Vents is null or 0 && offer.Additions.Contains(AdditionKind.Vents))
+        {
+            string detail = "A cushion all of coated fabric needs vents, or the air cannot leave it.";
+            findings.Warn(nameof(cushion.Vents), "coated-without-vents", detail);
+        }
+    }
+
+    private static bool IsCoated(Cushion cushion, OrderContext order)
+    {
+        string? top = cushion.Fabrics?.Top ?? order.OnlyFabric;
+        string?[] parts = [top, cushion.Fabrics?.Bottom ?? top, cushion.Fabrics?.Sides ?? top];
+        return parts.All(id => order.Fabric(id) is { Coated: true });
+    }
+}

@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using CushionService.Contract;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Outlines;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks the corners of a polygon, and reads them.</summary>
+internal static class CornerIntake
+{
+    // The nesting kernels' finest grid, 1 µm; no workroom cuts finer.
+    private const long Grid = 1000;
+
+    /// <summary>The corners, counter-clockwise; null when one of them cannot be read or is too far away, or there are fewer than three.</summary>
+    /// <param name="points">The corners as written; gaps are reported.</param>
+    /// <param name="list">The property that holds them.</param>
+    /// <param name="findings">Takes what is wrong.</param>
+    public static ImmutableArray<Point>? Read(IReadOnlyList<Corner?> points, string list, Findings findings)
+    {
+        var corners = ImmutableArray.CreateBuilder<Point>(points.Count);
+        for (int i = 0; i < points.Count; i++)
+        {
+            Findings at = findings.Within(list, i);
+            if (points[i] is not { } point)
+            {
+                at.Refuse("", "required", "A corner may not be null. Give its x and y.");
+            }
+            else if ((Read(point.X, nameof(point.X), at), Read(point.Y, nameof(point.Y), at)) is ({ } x, { } y))
+            {
+                corners.Add(new Point(x, y));
+            }
+        }
+
+        if (corners.Count < Math.Max(points.Count, 3))
+        {
+            return null;
+        }
+
+        ImmutableArray<Point> drawn = corners.ToImmutable();
+        return Polygon.Area(drawn).SquareNanometres < 0 ? [.. drawn.Reverse()] : drawn;
+    }
+
+    private static Length? Read(Measure? measure, string field, Findings findings)
+    {
+        Length furthest = PolygonOutline.Furthest;
+        if (measure is not { } written)
+        {
+            findings.Refuse(field, "required", $"{field} is required.");
+        }
+        else if (!written.TryRead(findings.Unit, out Length length))
+        {
+            findings.Refuse(field, "not-a-length", FieldCheck<Corner>.NotALength(field));
+        }
+        else if (length > furthest || length < -furthest)
+        {
+            string detail = $"{field} must be between {findings.Text(-furthest)} and {findings.Text(furthest)}.";
+            findings.RefuseRange(field, "out-of-range", detail, -furthest, furthest);
+        }
+        else
+        {
+            return Length.FromNanometres((long)Math.Round(length.Nanometres / (double)Grid) * Grid);
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Pricing;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks what is charged beyond materials, and specifies it; what it leaves out is a usual costing's.</summary>
+internal static class CostingIntake
+{
+    private static readonly CostingValidator Validator = new();
+
+    /// <summary>The costing; the usual one where there is none, or it was refused.</summary>
+    /// <param name="costing">The costing as written; null for none.</param>
+    /// <param name="usual">What a price book says.</param>
+    /// <param name="currency">The currency of the amounts; null where none is known.</param>
+    /// <param name="findings">Takes what is wrong with the costing.</param>
+    public static CostingSpecification Read(Costing? costing, CostingSpecification usual, Currency? currency, Findings findings)
+    {
+        if (costing is null)
+        {
+            return usual;
+        }
+
+        bool sound = RecordForm<Costing>.Read(costing, findings).IsSound;
+        LabourSpecification? labour = costing.Labour is { } work
+            ? ReadLabour(work, usual.Labour, currency, findings.Within(nameof(costing.Labour)))
+            : usual.Labour;
+        RoundingSpecification? rounding = costing.Rounding is { } rounded
+            ? ReadRounding(rounded, currency, findings.Within(nameof(costing.Rounding)))
+            : usual.Rounding;
+        findings.Report(Validator.Validate(costing));
+        if (!sound || currency is not { } money)
+        {
+            return usual;
+        }
+
+        // One gain takes the place of the other.
+        bool gains = costing.Markup is not null || costing.Margin is not null;
+        return new CostingSpecification
+        {
+            Labour = labour,
+            Contingency = (decimal?)costing.Contingency ?? usual.Contingency,
+            Overhead = (decimal?)costing.Overhead ?? usual.Overhead,
+            OverheadHourly = costing.OverheadHourly is { } hourly ? PriceIntake.Amount(hourly, money) : usual.OverheadHourly,
+            Markup = gains ? (decimal)(costing.Markup ?? 0) : usual.Markup,
+            Margin = gains ? (decimal)(costing.Margin ?? 0) : usual.Margin,
+            Rounding = rounding,
+        };
+    }
+
+    private static LabourSpecification? ReadLabour(Labour labour, LabourSpecification? usual, Currency? currency, Findings findings)
+    {
+        bool sound = RecordForm<Labour>.Read(labour, findings).IsSound;
+        ImmutableDictionary<Operation, decimal>.Builder minutes = (
+            usual?.Minutes ?? ImmutableDictionary<Operation, decimal>.Empty
+        ).ToBuilder();
+        for (int i = 0; i < labour.Operations?.Count; i++)
+        {
+            if (
+                labour.Operations[i] is { } time
+                && RecordForm<OperationTime>.Read(time, findings.Within(nameof(labour.Operations), i)).IsSound
+            )
+            {
+                minutes[new Operation(time.Operation!)] = (decimal)time.Minutes!.Value;
+            }
+        }
+
+        return sound && currency is { } money
+            ? new LabourSpecification(
+                PriceIntake.Amount(labour.HourlyRate!, money),
+                minutes.ToImmutable(),
+                (decimal?)labour.Matching ?? usual?.Matching ?? 0
+            )
+            : null;
+    }
+
+    private static RoundingSpecification? ReadRounding(PriceRounding rounding, Currency? currency, Findings findings)
+    {
+        if (!RecordForm<PriceRounding>.Read(rounding, findings).IsSound || currency is not { } money)
+        {
+            return null;
+        }
+
+        Money step = PriceIntake.Amount(rounding.Step!, money);
+        if (step.Amount <= 0 || step != step.RoundHalfUp())
+        {
+            double coin = Math.Pow(10, -money.Decimals);
+            string detail = $"Step must be in whole coins of {money.Code}, and at least one.";
+            findings.Refuse(nameof(rounding.Step), "out-of-range", detail, new FindingRange(coin, null));
+        }
+
+        return new RoundingSpecification(step, rounding.Direction ?? RoundingDirection.Nearest);
+    }
+}

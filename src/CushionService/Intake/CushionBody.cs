@@ -1,0 +1,98 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
+using Outline = CushionService.Engine.Specifications.Outlines.Outline;
+
+namespace CushionService.Intake;
+
+/// <summary>What has been read of a cushion by the time that its closure and its additions are: its construction, its sizes, its sides.</summary>
+/// <param name="Written">The cushion as written.</param>
+/// <param name="Offer">What its construction offers.</param>
+/// <param name="Outline">Its outline; null where that was refused.</param>
+/// <param name="Thickness">Its thickness; null where it has none, or that was refused.</param>
+/// <param name="SeamAllowance">Its seam allowance; null where that was refused.</param>
+/// <param name="Practice">How the workroom sews.</param>
+/// <param name="At">Takes what is wrong with the cushion.</param>
+internal sealed record CushionBody(
+    Cushion Written,
+    ConstructionOffer Offer,
+    Outline? Outline,
+    Length? Thickness,
+    Length? SeamAllowance,
+    WorkroomPractice Practice,
+    Findings At
+)
+{
+    private readonly Side? _closureSide =
+        Written.Closure?.Side ?? (Written.Closure?.Kind is { } kind && Offer.SidesFor(kind) is [var first, ..] ? first : null);
+
+    /// <summary>Finished height of the boxing.</summary>
+    public Length? BoxingHeight => Thickness - Practice.BoxingTautness;
+
+    /// <summary>Its closure's kind; null where it names none.</summary>
+    public ClosureKind? Closure => Written.Closure?.Kind;
+
+    /// <summary>Where its closure is; null where its construction does not take the closure.</summary>
+    public Side? ClosureSide => _closureSide;
+
+    /// <summary>Whether the closure is a section of the boxing of its own.</summary>
+    public bool OpensBoxing =>
+        ClosureSide != Side.Bottom && Closure is ClosureKind.Zipper or ClosureKind.HookAndLoop or ClosureKind.Buttons or ClosureKind.Ties;
+
+    /// <summary>Whether its boxing is joined at all.</summary>
+    public bool HasJoins => !Offer.Joins.IsEmpty;
+
+    /// <summary>A zipper at the back has a section of its own that a wrapped strip meets, and a curved boxing has no corners; other boxings join
+    /// at the corners.</summary>
+    public BoxingJoins Joins =>
+        Written.Boxing?.Joins
+        ?? (
+            Outline is { HasCorners: false } || (Closure == ClosureKind.Zipper && ClosureSide == Side.Back)
+                ? BoxingJoins.Back
+                : BoxingJoins.Corners
+        );
+
+    /// <summary>Whether the closure may run on round the corners beside it.</summary>
+    public bool HasReturns => HasJoins && Joins == BoxingJoins.Back && OpensBoxing;
+
+    /// <summary>Whether the closure is a zipper in a seam, and not in a section of its own.</summary>
+    public bool ZipsSeam => Closure == ClosureKind.Zipper && Offer.ZipperInSeam && ClosureSide != Side.Bottom;
+
+    /// <summary>How far the closure runs on round each corner; null where that was refused, or until it has been read.</summary>
+    public Length? Return { get; set; }
+
+    /// <summary>Where its handle would be.</summary>
+    public Side HandleSide => Written.Handle?.Side ?? Side.Front;
+
+    /// <summary>Whether top and bottom meet at the front: a wedge that ends in an edge.</summary>
+    public bool IsSharp => Offer.Takes(ConstructionField.FrontThickness) && (FrontThickness ?? Length.Zero) == Length.Zero;
+
+    /// <summary>Its thickness at the front; null where it has none.</summary>
+    public Length? FrontThickness { get; init; }
+
+    /// <summary>Whether its ends are drawn up or tied, and no seam runs round them.</summary>
+    public bool HasOpenEnds => Offer.Kind == Construction.Bolster && Written.Ends is { Kind: not null and not BolsterEndKind.Flat };
+
+    /// <summary>Whether the outline has a side; true where the outline is not known.</summary>
+    public bool HasSide(Side side) => side != Side.Bottom && Outline?.Sides.Any(stretch => stretch.Side == side) != false;
+
+    /// <summary>Finished length of what belongs to a side.</summary>
+    public Length? SideLength(Side side) =>
+        Outline?.Sides.Where(stretch => stretch.Side == side).Aggregate(Length.Zero, (sum, stretch) => sum + stretch.Length);
+
+    /// <summary>Finished length of a side, less what the closure's returns take of it.</summary>
+    public Length? FreeLength(Side side) => HasReturns && side is Side.Left or Side.Right ? SideLength(side) - Return : SideLength(side);
+
+    /// <summary>Reports a side that the outline does not have.</summary>
+    public void NeedsSide(Side side, string field)
+    {
+        if (side == Side.Bottom || !HasSide(side))
+        {
+            string name = Outline is { } known ? $"Outline {Words<OutlineKind>.Of(known.Kind)}" : "The cushion";
+            At.Refuse(field, "not-combinable", $"{name} has no {Words<Side>.Of(side)} side to hold it.");
+        }
+    }
+}

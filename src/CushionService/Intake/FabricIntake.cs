@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Pricing;
+using CushionService.Nesting;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks a fabric, and specifies it.</summary>
+internal static class FabricIntake
+{
+    private static readonly LengthField<Fabric> Width = RecordForm<Fabric>.Length(nameof(Fabric.Width)),
+        Selvedge = RecordForm<Fabric>.Length(nameof(Fabric.Selvedge)),
+        Squaring = RecordForm<Fabric>.Length(nameof(Fabric.Squaring));
+
+    private static readonly LengthField<Repeat> RepeatLength = RecordForm<Repeat>.Length(nameof(Repeat.Length)),
+        RepeatWidth = RecordForm<Repeat>.Length(nameof(Repeat.Width));
+
+    /// <summary>The fabric; null where anything that it cannot do without was refused.</summary>
+    public static FabricSpecification? Read(Fabric fabric, int index, OrderContext order, Purpose purpose, Findings findings)
+    {
+        Fields<Fabric> fields = RecordForm<Fabric>.Read(fabric, findings);
+        RepeatSpecification? repeat = fabric.Repeat is { } drawn ? ReadRepeat(drawn, findings.Within(nameof(fabric.Repeat))) : null;
+        (Fraction along, Fraction across) = ReadShrinkage(fabric.Shrinkage, findings.Within(nameof(fabric.Shrinkage)));
+        (SaleRule? sold, ItemPriceSpecification? price) = FabricPricing.Of(fabric, order, findings);
+        ImmutableArray<OffcutSpecification> offcuts = OffcutIntake.Read(fabric.OnHand, fields[Width], purpose, findings);
+        bool oneWay = fabric.OneWay ?? false;
+        if (oneWay && fabric.Rotation is not (null or Rotations.None))
+        {
+            const string Detail = "Pieces of a one-way fabric may not be turned. Set rotation to none.";
+            findings.Refuse(nameof(fabric.Rotation), "not-combinable", Detail);
+        }
+
+        if (fields[Width] is not { } width || fields.Or(Selvedge, Length.Zero) is not { } selvedge)
+        {
+            return null;
+        }
+
+        if (width - 2 * selvedge < FabricTrade.NarrowestUsable)
+        {
+            string detail = $"The selvedges leave less than {findings.Text(FabricTrade.NarrowestUsable)} of the width.";
+            Length widest = Length.FromNanometres((width - FabricTrade.NarrowestUsable).Nanometres / 2);
+            findings.RefuseRange(nameof(fabric.Selvedge), "out-of-range", detail, null, widest);
+        }
+
+        return fabric.Id is not { } id || sold is null || fields.Or(Squaring, order.Practice.Squaring) is not { } squaring
+            ? null
+            : new FabricSpecification
+            {
+                Id = id,
+                Pointer = $"/fabrics/{index}",
+                Width = width,
+                Selvedge = selvedge,
+                OneWay = oneWay,
+                Rotations = fabric.Rotation ?? (oneWay ? Rotations.None : Rotations.HalfTurn),
+                Repeat = repeat,
+                LengthShrinkage = along,
+                WidthShrinkage = across,
+                Squaring = squaring,
+                Sold = sold,
+                OnHand = offcuts,
+                Price = price,
+            };
+    }
+
+    private static RepeatSpecification? ReadRepeat(Repeat repeat, Findings findings)
+    {
+        Fields<Repeat> fields = RecordForm<Repeat>.Read(repeat, findings);
+        if (repeat is { Drop: DropKind.Half, Width: null })
+        {
+            findings.Refuse(nameof(repeat.Width), "required", "Width is required for a half drop.");
+        }
+
+        return fields[RepeatLength] is { } length
+            ? new RepeatSpecification(length, fields[RepeatWidth], repeat.Drop ?? DropKind.Straight)
+            : null;
+    }
+
+    private static (Fraction Length, Fraction Width) ReadShrinkage(Shrinkage? shrinkage, Findings findings) =>
+        shrinkage is not null && RecordForm<Shrinkage>.Read(shrinkage, findings).IsSound
+            ? (Shares.Of(shrinkage.Length) ?? default, Shares.Of(shrinkage.Width) ?? default)
+            : default;
+}

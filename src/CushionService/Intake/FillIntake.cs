@@ -1,0 +1,116 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Pricing;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks what fills a cushion, and specifies it: its own figures first, then its stock's, then the trade's.</summary>
+internal static class FillIntake
+{
+    private static readonly LengthField<Fill> Oversize = RecordForm<Fill>.Length(nameof(Fill.Oversize));
+
+    /// <summary>The fill; null for none, or where it was refused.</summary>
+    public static FillSpecification? Read(Fill? fill, OrderContext order, Findings findings)
+    {
+        if (fill is null)
+        {
+            return null;
+        }
+
+        Fields<Fill> fields = RecordForm<Fill>.Read(fill, findings);
+        WrapSpecification? wrap = fill.Wrap is { } wrapped ? ReadWrap(wrapped, order, findings.Within(nameof(fill.Wrap))) : null;
+        if (fill.Kind is not { } kind || !Enum.IsDefined(kind))
+        {
+            return null;
+        }
+
+        FieldsApply(fill, kind, findings);
+        NamedStock? stock = kind == FillKind.None ? null : FromStock(fill, kind, order, findings);
+        if (fields.Or(Oversize, fill.Wrap is null ? order.Practice.FoamOversize : Length.Zero) is not { } oversize || !fields.IsSound)
+        {
+            return null;
+        }
+
+        FitsCover(fill, oversize, order.Practice.Fills, findings);
+        LooseFill material = fill.Material ?? LooseFill.PolyesterFibre;
+        return kind == FillKind.None
+            ? null
+            : new FillSpecification(
+                kind,
+                fill.Stock ?? (kind == FillKind.Foam ? "foam" : Words<LooseFill>.Of(material)),
+                (decimal?)fill.Density ?? stock?.Density ?? (kind == FillKind.Loose ? Filling.PackedDensity(material) : null),
+                oversize,
+                (decimal?)fill.Plumpness ?? order.Practice.Fills.Plumpness
+            )
+            {
+                Wrap = wrap,
+            };
+    }
+
+    private static WrapSpecification? ReadWrap(Wrap wrap, OrderContext order, Findings findings)
+    {
+        bool sound = RecordForm<Wrap>.Read(wrap, findings).IsSound;
+        StockNames.Check(wrap.Stock, MaterialKind.Batting, nameof(wrap.Stock), order, findings);
+        return sound ? new WrapSpecification(wrap.Stock ?? OnlyBatting(order), wrap.Sides ?? WrapSides.ThreeSides, wrap.Layers ?? 1) : null;
+    }
+
+    private static void FieldsApply(Fill fill, FillKind kind, Findings findings)
+    {
+        Only(FillKind.Foam, fill.Oversize is not null, nameof(fill.Oversize));
+        Only(FillKind.Foam, fill.Wrap is not null, nameof(fill.Wrap));
+        Only(FillKind.Loose, fill.Material is not null, nameof(fill.Material));
+        Only(FillKind.Loose, fill.Plumpness is not null, nameof(fill.Plumpness));
+        if (kind == FillKind.None)
+        {
+            Only(FillKind.Foam, fill.Density is not null, nameof(fill.Density));
+            Only(FillKind.Foam, fill.Stock is not null, nameof(fill.Stock));
+        }
+
+        void Only(FillKind taker, bool given, string field)
+        {
+            if (given && kind != taker)
+            {
+                findings.NotApplicable(field, $"fill {Words<FillKind>.Of(kind)}");
+            }
+        }
+    }
+
+    private static NamedStock? FromStock(Fill fill, FillKind kind, OrderContext order, Findings findings)
+    {
+        MaterialKind material = kind == FillKind.Foam ? MaterialKind.Foam : MaterialKind.LooseFill;
+        StockNames.Check(fill.Stock, material, nameof(fill.Stock), order, findings);
+        NamedStock? stock = order.Stock(fill.Stock);
+        if (fill.Density is not null && stock is { HasDensity: true })
+        {
+            string detail = $"Stock {stock.Id} has its own density. Leave out the density here.";
+            findings.Refuse(nameof(fill.Density), "not-combinable", detail);
+        }
+
+        return stock;
+    }
+
+    private static void FitsCover(Fill fill, Length oversize, FillPractice practice, Findings findings)
+    {
+        if (fill.Oversize is null)
+        {
+            return;
+        }
+
+        if (oversize > practice.LargestOversize)
+        {
+            string detail =
+                $"Foam more than {findings.Text(practice.LargestOversize)} larger than its cover is hard to put in and strains the seams.";
+            findings.Warn(Oversize.Name, "foam-too-large", detail);
+        }
+        else if (fill.Wrap is not null && oversize > Length.Zero)
+        {
+            findings.Warn(Oversize.Name, "foam-too-large", "Under a wrap cut the foam to the cover's size: the wrap fills the cover out.");
+        }
+    }
+
+    private static string OnlyBatting(OrderContext order) =>
+        order.Stocks.Where(stock => stock.Kind == MaterialKind.Batting).ToArray() is [{ Id: { } only }] ? only : "batting";
+}

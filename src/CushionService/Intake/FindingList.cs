@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Intake;
+
+/// <summary>What the rules have found in an order so far.</summary>
+internal sealed class FindingList
+{
+    private const string NotApplicable = "not-applicable";
+
+    private readonly List<Violation> _violations = [];
+    private readonly List<Violation> _warnings = [];
+
+    /// <summary>Whether no rule is broken.</summary>
+    public bool IsSound => _violations.Count == 0;
+
+    /// <summary>Every rule that is broken, by pointer; of a field that does not apply nothing else is said.</summary>
+    public ImmutableArray<Violation> Violations => IsSound ? [] : Sorted(WithoutEcho(_violations));
+
+    /// <summary>Everything that is allowed but unwise, by pointer.</summary>
+    public ImmutableArray<Violation> Warnings => _warnings.Count == 0 ? [] : Sorted(_warnings);
+
+    /// <summary>Adds a broken rule.</summary>
+    public void Refuse(Violation violation) => _violations.Add(violation);
+
+    /// <summary>Adds something unwise.</summary>
+    public void Warn(Violation warning) => _warnings.Add(warning);
+
+    private static IEnumerable<Violation> WithoutEcho(List<Violation> violations)
+    {
+        string[] pointless = [.. violations.Where(found => found.Code == NotApplicable).Select(found => found.Pointer)];
+        return violations.Where(found => !pointless.Any(pointer => Echoes(found, pointer)));
+    }
+
+    private static bool Echoes(Violation found, string pointer) =>
+        found.Pointer.StartsWith(pointer, StringComparison.Ordinal)
+        && (found.Pointer.Length == pointer.Length ? found.Code != NotApplicable : found.Pointer[pointer.Length] == '/');
+
+    private static ImmutableArray<Violation> Sorted(IEnumerable<Violation> found) =>
+        [
+            .. found
+                .DistinctBy(violation => (violation.Pointer, violation.Code))
+                .OrderBy(violation => violation.Pointer, StringComparer.Ordinal)
+                .ThenBy(violation => violation.Code, StringComparer.Ordinal),
+        ];
+}

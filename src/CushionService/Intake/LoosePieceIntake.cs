@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Outlines;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks a piece of the maker's own, and specifies it.</summary>
+internal static class LoosePieceIntake
+{
+    // What the contract takes at most.
+    private const int MostCorners = 500;
+
+    private static readonly LengthField<LoosePiece> Width = RecordForm<LoosePiece>.Length(nameof(LoosePiece.Width)),
+        PieceLength = RecordForm<LoosePiece>.Length(nameof(LoosePiece.Length));
+
+    /// <summary>The piece; null where anything that it cannot do without was refused.</summary>
+    public static LoosePieceSpecification? Read(LoosePiece piece, int index, OrderContext order, Findings findings)
+    {
+        Fields<LoosePiece> fields = RecordForm<LoosePiece>.Read(piece, findings);
+        SizesApply(piece, findings);
+        ImmutableArray<Point>? corners = piece.Points is { } points ? Corners(points, findings) : [];
+        string? fabric = piece.Fabric ?? order.OnlyFabric;
+        if (!fields.IsSound || corners is not { } drawn || fabric is null)
+        {
+            return null;
+        }
+
+        Point low = drawn.IsEmpty ? default : new Point(drawn.Min(corner => corner.X), drawn.Min(corner => corner.Y));
+        Length? width = drawn.IsEmpty ? fields[Width] : drawn.Max(corner => corner.X) - low.X,
+            length = drawn.IsEmpty ? fields[PieceLength] : drawn.Max(corner => corner.Y) - low.Y;
+        return width is { } across && length is { } along
+            ? new LoosePieceSpecification(
+                piece.Id!,
+                $"/pieces/{index}",
+                fabric,
+                piece.Quantity ?? 1,
+                across,
+                along,
+                piece.Rotation,
+                [.. drawn.Select(corner => corner.Moved(-low.X, -low.Y))]
+            )
+            : null;
+    }
+
+    private static void SizesApply(LoosePiece piece, Findings findings)
+    {
+        bool polygon = piece.Points is not null;
+        Size(piece.Width is not null, nameof(piece.Width));
+        Size(piece.Length is not null, nameof(piece.Length));
+
+        void Size(bool given, string field)
+        {
+            if (given && polygon)
+            {
+                findings.NotApplicable(field, "a piece with points");
+            }
+            else if (!given && !polygon)
+            {
+                findings.Refuse(field, "required", $"{FieldNames.Words(field)} is required, unless the piece has points.");
+            }
+        }
+    }
+
+    private static ImmutableArray<Point>? Corners(IReadOnlyList<Corner> points, Findings findings)
+    {
+        ImmutableArray<Point>? corners = CornerIntake.Read(points, nameof(LoosePiece.Points), findings);
+        // A list beyond its limits is not drawn: its form has been refused.
+        if (corners is not { Length: <= MostCorners } drawn)
+        {
+            return null;
+        }
+
+        bool sound = true;
+        foreach (OutlineFault fault in new PolygonOutline(drawn, Length.Zero).Faults())
+        {
+            findings.Refuse(fault.Field, "not-a-shape", fault.Reason);
+            sound = false;
+        }
+
+        return sound ? drawn : null;
+    }
+}

@@ -1,0 +1,10 @@
+using CushionService.Engine.Specifications.Pricing;
+
+namespace CushionService.Intake;
+
+/// <summary>A stock that parts of an order may name.</summary>
+/// <param name="Id">Its name; null where it has none.</param>
+/// <param name="Kind">What it is; null where it does not say.</param>
+/// <param name="Density">Its density in kg/m³; null where it is not known, or was refused.</param>
+/// <param name="HasDensity">Whether the order or the price book gives it a density.</param>
+internal sealed record NamedStock(string? Id, MaterialKind? Kind, decimal? Density, bool HasDensity);

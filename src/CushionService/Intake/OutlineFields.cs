@@ -1,0 +1,75 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Numerics;
+using System.Reflection;
+using CushionService.Engine.Specifications.Outlines;
+using Outline = CushionService.Contract.Orders.Outline;
+
+namespace CushionService.Intake;
+
+/// <summary>Which fields each kind of outline takes.</summary>
+internal static class OutlineFields
+{
+    private static readonly FrozenDictionary<OutlineKind, ImmutableArray<string>> RequiredByKind = new Dictionary<
+        OutlineKind,
+        ImmutableArray<string>
+    >
+    {
+        [OutlineKind.Rectangle] = [nameof(Outline.Width), nameof(Outline.Depth)],
+        [OutlineKind.RoundedRectangle] = [nameof(Outline.Width), nameof(Outline.Depth), nameof(Outline.CornerRadius)],
+        [OutlineKind.Circle] = [nameof(Outline.Diameter)],
+        [OutlineKind.Oval] = [nameof(Outline.Width), nameof(Outline.Depth)],
+        [OutlineKind.HalfRound] = [nameof(Outline.Width)],
+        [OutlineKind.DShape] = [nameof(Outline.Width), nameof(Outline.Depth)],
+        [OutlineKind.Stadium] = [nameof(Outline.Width), nameof(Outline.Depth)],
+        [OutlineKind.Trapezoid] = [nameof(Outline.FrontWidth), nameof(Outline.BackWidth), nameof(Outline.Depth)],
+        [OutlineKind.Tee] = [nameof(Outline.Width), nameof(Outline.Depth), nameof(Outline.EarWidth), nameof(Outline.EarDepth)],
+        [OutlineKind.Ell] = [nameof(Outline.Width), nameof(Outline.Depth), nameof(Outline.NotchWidth), nameof(Outline.NotchDepth)],
+        [OutlineKind.U] = [nameof(Outline.Width), nameof(Outline.Depth), nameof(Outline.NotchWidth), nameof(Outline.NotchDepth)],
+        [OutlineKind.RegularPolygon] = [nameof(Outline.SideCount), nameof(Outline.SideLength)],
+        [OutlineKind.Polygon] = [nameof(Outline.Points)],
+    }.ToFrozenDictionary();
+
+    private static readonly FrozenDictionary<OutlineKind, string> OptionalByKind = new Dictionary<OutlineKind, string>
+    {
+        [OutlineKind.Trapezoid] = nameof(Outline.BackOffset),
+        [OutlineKind.Ell] = nameof(Outline.NotchSide),
+        [OutlineKind.Polygon] = nameof(Outline.CornerRadius),
+    }.ToFrozenDictionary();
+
+    private static readonly PropertyInfo[] Fields =
+    [
+        .. typeof(Outline).GetProperties().Where(property => property.Name != nameof(Outline.Kind)),
+    ];
+    private static readonly ImmutableArray<string> Names = [.. Fields.Select(property => property.Name)];
+    private static readonly Func<Outline, ulong> Given = Getters.Given<Outline>(Fields);
+
+    /// <summary>The fields that a kind must have.</summary>
+    public static ImmutableArray<string> Required(OutlineKind kind) => RequiredByKind[kind];
+
+    /// <summary>The field that a kind may have besides; null when there is none.</summary>
+    public static string? Optional(OutlineKind kind) => OptionalByKind.GetValueOrDefault(kind);
+
+    /// <summary>Reports each field that the kind needs and is not there, and each that means nothing to it.</summary>
+    public static void Check(Outline outline, OutlineKind kind, Findings findings)
+    {
+        ulong given = Given(outline);
+        ImmutableArray<string> required = Required(kind);
+        foreach (string name in required)
+        {
+            if ((given & (1UL << Names.IndexOf(name))) == 0)
+            {
+                findings.Refuse(name, "required", $"{FieldNames.Words(name)} is required for outline {Words<OutlineKind>.Of(kind)}.");
+            }
+        }
+
+        for (ulong rest = given; rest != 0; rest &= rest - 1)
+        {
+            string name = Names[BitOperations.TrailingZeroCount(rest)];
+            if (!required.Contains(name) && Optional(kind) != name)
+            {
+                findings.NotApplicable(name, $"outline {Words<OutlineKind>.Of(kind)}");
+            }
+        }
+    }
+}

@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
+using DrawnOutline = CushionService.Engine.Specifications.Outlines.Outline;
+using Outline = CushionService.Contract.Orders.Outline;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks an order's outline, and draws it.</summary>
+internal static class OutlineIntake
+{
+    private static readonly LengthField<Outline> Width = RecordForm<Outline>.Length(nameof(Outline.Width)),
+        Depth = RecordForm<Outline>.Length(nameof(Outline.Depth)),
+        Diameter = RecordForm<Outline>.Length(nameof(Outline.Diameter)),
+        CornerRadius = RecordForm<Outline>.Length(nameof(Outline.CornerRadius)),
+        FrontWidth = RecordForm<Outline>.Length(nameof(Outline.FrontWidth)),
+        BackWidth = RecordForm<Outline>.Length(nameof(Outline.BackWidth)),
+        BackOffset = RecordForm<Outline>.Length(nameof(Outline.BackOffset)),
+        EarWidth = RecordForm<Outline>.Length(nameof(Outline.EarWidth)),
+        EarDepth = RecordForm<Outline>.Length(nameof(Outline.EarDepth)),
+        NotchWidth = RecordForm<Outline>.Length(nameof(Outline.NotchWidth)),
+        NotchDepth = RecordForm<Outline>.Length(nameof(Outline.NotchDepth)),
+        SideLength = RecordForm<Outline>.Length(nameof(Outline.SideLength));
+
+    /// <summary>The outline; null where it is missing, or is no shape.</summary>
+    public static DrawnOutline? Read(Outline? outline, Findings findings)
+    {
+        if (outline is null)
+        {
+            return null;
+        }
+
+        Fields<Outline> fields = RecordForm<Outline>.Read(outline, findings);
+        ImmutableArray<Point>? points = outline.Points is { } corners ? CornerIntake.Read(corners, nameof(outline.Points), findings) : null;
+        if (outline.Kind is not { } kind || !Enum.IsDefined(kind))
+        {
+            return null;
+        }
+
+        OutlineFields.Check(outline, kind, findings);
+        if (kind == OutlineKind.Ell && outline.NotchSide is not (null or Side.Right or Side.Left))
+        {
+            findings.Refuse(nameof(outline.NotchSide), "not-combinable", "The notch of an ell is at the right or at the left.");
+        }
+
+        return Drawn(outline, kind, fields, points) is { } drawn && IsShape(drawn, findings) ? drawn : null;
+    }
+
+    private static DrawnOutline? Drawn(Outline outline, OutlineKind kind, Fields<Outline> fields, ImmutableArray<Point>? points) =>
+        (kind, fields[Width], fields[Depth]) switch
+        {
+            (OutlineKind.Rectangle, { } width, { } depth) => new RectangleOutline(width, depth),
+            (OutlineKind.RoundedRectangle, { } width, { } depth) => fields[CornerRadius] is { } radius
+                ? new RoundedRectangleOutline(width, depth, radius)
+                : null,
+            (OutlineKind.Oval, { } width, { } depth) => new OvalOutline(width, depth),
+            (OutlineKind.DShape, { } width, { } depth) => new DShapeOutline(width, depth),
+            (OutlineKind.Stadium, { } width, { } depth) => new StadiumOutline(width, depth),
+            (OutlineKind.Tee, { } width, { } depth) => (fields[EarWidth], fields[EarDepth]) is ({ } across, { } along)
+                ? new TeeOutline(width, depth, across, along)
+                : null,
+            (OutlineKind.Ell, { } width, { } depth) => (fields[NotchWidth], fields[NotchDepth]) is ({ } across, { } along)
+                ? new EllOutline(width, depth, across, along, outline.NotchSide ?? Side.Right)
+                : null,
+            (OutlineKind.U, { } width, { } depth) => (fields[NotchWidth], fields[NotchDepth]) is ({ } across, { } along)
+                ? new UOutline(width, depth, across, along)
+                : null,
+            (OutlineKind.HalfRound, { } width, _) => new HalfRoundOutline(width),
+            (OutlineKind.Trapezoid, _, { } depth) => (fields[FrontWidth], fields[BackWidth]) is ({ } front, { } back)
+            && fields.Or(BackOffset, TrapezoidOutline.Centred(front, back)) is { } offset
+                ? new TrapezoidOutline(front, back, depth, offset)
+                : null,
+            (OutlineKind.Circle, _, _) => fields[Diameter] is { } diameter ? new CircleOutline(diameter) : null,
+            (OutlineKind.RegularPolygon, _, _) => fields[SideLength] is { } side && outline.SideCount is >= 3 and <= 24 and var count
+                ? new RegularPolygonOutline(count, side)
+                : null,
+            (OutlineKind.Polygon, _, _) => points is { } drawn && fields.IsSound && fields.Or(CornerRadius, Length.Zero) is { } radius
+                ? new PolygonOutline(drawn, radius)
+                : null,
+            _ => null,
+        };
+
+    private static bool IsShape(DrawnOutline drawn, Findings findings)
+    {
+        bool sound = true;
+        foreach (OutlineFault fault in drawn.Faults())
+        {
+            sound = false;
+            if (fault.Below is { } limit)
+            {
+                string detail = $"{FieldNames.Words(fault.Field)} must be less than {fault.Reason}, {findings.Text(limit)}.";
+                findings.RefuseRange(fault.Field, "out-of-range", detail, null, limit);
+            }
+            else
+            {
+                findings.Refuse(fault.Field, "not-a-shape", fault.Reason);
+            }
+        }
+
+        return sound;
+    }
+}

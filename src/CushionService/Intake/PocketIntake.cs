@@ -1,0 +1,45 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks a pocket against the side of the boxing that it is on, and specifies it.</summary>
+internal static class PocketIntake
+{
+    private static readonly LengthField<Pocket> Width = RecordForm<Pocket>.Length(nameof(Pocket.Width)),
+        Height = RecordForm<Pocket>.Length(nameof(Pocket.Height));
+
+    /// <summary>The side that a pocket is on: the right where it does not say.</summary>
+    public static Side SideOf(Pocket pocket) => pocket.Side ?? Side.Right;
+
+    /// <summary>The pocket; null where it was refused.</summary>
+    public static PocketSpecification? Read(Pocket pocket, CushionBody body, Findings findings)
+    {
+        Fields<Pocket> fields = RecordForm<Pocket>.Read(pocket, findings);
+        Side side = SideOf(pocket);
+        body.NeedsSide(side, $"{nameof(Cushion.Pocket)}.{nameof(pocket.Side)}");
+        if (side == body.ClosureSide && body.OpensBoxing)
+        {
+            findings.Refuse(nameof(pocket.Side), "not-combinable", "The closure opens this side. Choose another side for the pocket.");
+        }
+        else if (body.Written.Handle is not null && side == body.HandleSide)
+        {
+            findings.Refuse(nameof(pocket.Side), "not-combinable", "The handle is on this side. Choose another side for the pocket.");
+        }
+
+        if (fields[Height] is { } tall && body.BoxingHeight is { } boxing && tall > boxing)
+        {
+            string detail = $"A pocket may be at most as high as the boxing, {findings.Text(boxing)}.";
+            findings.RefuseRange(Height.Name, "out-of-range", detail, null, boxing);
+        }
+
+        if (fields[Width] is { } wide && body.FreeLength(side) is { } free && wide > free)
+        {
+            string detail = $"A pocket must fit the side, of which {findings.Text(free)} is free.";
+            findings.RefuseRange(Width.Name, "out-of-range", detail, null, free);
+        }
+
+        return fields[Width] is { } width && fields[Height] is { } height ? new PocketSpecification(side, width, height) : null;
+    }
+}

@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Pricing;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks prices, and specifies them.</summary>
+internal static class PriceIntake
+{
+    /// <summary>Prices by item, each instead of a usual one; those that were refused are left out.</summary>
+    /// <param name="prices">The prices as written; null for none.</param>
+    /// <param name="usual">What a price book says.</param>
+    /// <param name="currency">The currency of the amounts; null where none is known.</param>
+    /// <param name="list">The property that holds them.</param>
+    /// <param name="findings">Takes what is wrong.</param>
+    public static ImmutableDictionary<string, ItemPriceSpecification> Read(
+        IReadOnlyList<ItemPrice?>? prices,
+        ImmutableDictionary<string, ItemPriceSpecification> usual,
+        Currency? currency,
+        string list,
+        Findings findings
+    )
+    {
+        if (prices is not { Count: > 0 })
+        {
+            return usual;
+        }
+
+        ImmutableDictionary<string, ItemPriceSpecification>.Builder specified = usual.ToBuilder();
+        for (int i = 0; i < prices.Count; i++)
+        {
+            if (prices[i] is { } price && OfItem(price, currency, findings.Within(list, i)) is { } one)
+            {
+                specified[price.Item!] = one;
+            }
+        }
+
+        return specified.ToImmutable();
+    }
+
+    /// <summary>The price of a fabric; null where it was refused.</summary>
+    public static ItemPriceSpecification? OfFabric(Price price, Currency? currency, Findings findings)
+    {
+        bool sound = RecordForm<Price>.Read(price, findings).IsSound;
+        sound &= BreaksAreSound(price.Breaks, findings);
+        return sound && currency is { } known ? Of(price.Amount!, price.Per!.Value, price.Breaks, price.CutFee, known) : null;
+    }
+
+    /// <summary>An amount, which has passed its form, as a number.</summary>
+    public static decimal Number(string amount) => decimal.Parse(amount, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+
+    /// <summary>An amount, which has passed its form, in a currency.</summary>
+    public static Money Amount(string amount, Currency currency) => new(Number(amount), currency);
+
+    private static ItemPriceSpecification? OfItem(ItemPrice price, Currency? currency, Findings findings)
+    {
+        bool sound = RecordForm<ItemPrice>.Read(price, findings).IsSound;
+        sound &= BreaksAreSound(price.Breaks, findings);
+        return sound && currency is { } known
+            ? Of(price.Amount!, price.Per!.Value, price.Breaks, price.CutFee, known) with
+            {
+                Step = (decimal?)price.Step,
+                Minimum = (decimal?)price.Minimum,
+            }
+            : null;
+    }
+
+    private static bool BreaksAreSound(IReadOnlyList<PriceBreak?>? breaks, Findings findings)
+    {
+        bool sound = true;
+        for (int i = 0; i < breaks?.Count; i++)
+        {
+            Findings at = findings.Within(nameof(Price.Breaks), i);
+            if (breaks[i] is not { } step)
+            {
+                at.Refuse("", "required", "A break may not be null. Give its quantity and amount.");
+                sound = false;
+                continue;
+            }
+
+            sound &= RecordForm<PriceBreak>.Read(step, at).IsSound;
+            if (i > 0 && step.From <= breaks[i - 1]?.From)
+            {
+                at.Refuse(nameof(step.From), "not-rising", "Each break must start at a larger quantity than the one before.");
+                sound = false;
+            }
+        }
+
+        return sound;
+    }
+
+    private static ItemPriceSpecification Of(
+        string amount,
+        SaleUnit per,
+        IReadOnlyList<PriceBreak>? breaks,
+        string? cutFee,
+        Currency currency
+    ) =>
+        new(Amount(amount, currency), per)
+        {
+            Breaks = [.. (breaks ?? []).Select(step => new QuantityBreak((decimal)step.From!.Value, Amount(step.Amount!, currency)))],
+            CutFee = cutFee is null ? null : Amount(cutFee, currency),
+        };
+}

@@ -1,0 +1,13 @@
+using CushionService.Engine.Measures;
+
+namespace CushionService.Intake;
+
+/// <summary>Numbers that say how much of something: shrinkage, take-up, fullness.</summary>
+internal static class Shares
+{
+    // Finer than a millionth is noise, and would outgrow exact arithmetic.
+    private const int Decimals = 6;
+
+    /// <summary>A number that has passed its range, to the nearest millionth; null where it is left out.</summary>
+    public static Fraction? Of(double? share) => share is { } number ? Fraction.Of(decimal.Round((decimal)number, Decimals)) : null;
+}

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Pricing;
+
+namespace CushionService.Intake;
+
+/// <summary>A stock's fields: which sizes each kind has, which of them it cannot do without, and by which units it is sold.</summary>
+internal static class StockFields
+{
+    private static readonly ImmutableDictionary<MaterialKind, ImmutableArray<string>> FieldsByKind = new Dictionary<
+        MaterialKind,
+        ImmutableArray<string>
+    >
+    {
+        [MaterialKind.Foam] =
+        [
+            nameof(Stock.Width),
+            nameof(Stock.Length),
+            nameof(Stock.Thickness),
+            nameof(Stock.Density),
+            nameof(Stock.Firmness),
+            nameof(Stock.SupportFactor),
+        ],
+        [MaterialKind.Batting] = [nameof(Stock.Width), nameof(Stock.Length), nameof(Stock.Thickness)],
+        [MaterialKind.LooseFill] = [nameof(Stock.Density), nameof(Stock.Weight)],
+        [MaterialKind.Zipper] = [nameof(Stock.Length)],
+        [MaterialKind.Slider] = [],
+        [MaterialKind.HookAndLoopTape] = [nameof(Stock.Width), nameof(Stock.Length)],
+        [MaterialKind.Thread] = [nameof(Stock.Length)],
+        [MaterialKind.Cord] = [nameof(Stock.Diameter), nameof(Stock.Length)],
+        [MaterialKind.Webbing] = [nameof(Stock.Width), nameof(Stock.Length)],
+        [MaterialKind.Button] = [nameof(Stock.Diameter)],
+        [MaterialKind.Twine] = [nameof(Stock.Length)],
+        [MaterialKind.AntiSlip] = [nameof(Stock.Width), nameof(Stock.Length)],
+        [MaterialKind.Eyelet] = [],
+        [MaterialKind.Adhesive] = [nameof(Stock.Coverage)],
+    }.ToImmutableDictionary();
+
+    private static ImmutableArray<string> AllFields { get; } = [.. FieldsByKind.Values.SelectMany(fields => fields).Distinct()];
+
+    // The sizes that a stock cannot do without, given what it has.
+    private static string[] Required(Stock stock) =>
+        stock.Kind switch
+        {
+            MaterialKind.Foam when stock.SupportFactor is not null && stock.Firmness is null => [nameof(Stock.Firmness)],
+            MaterialKind.Foam when stock.Width is not null || stock.Length is not null =>
+            [
+                nameof(Stock.Width),
+                nameof(Stock.Length),
+                nameof(Stock.Thickness),
+            ],
+            MaterialKind.Batting => [nameof(Stock.Width), .. Roll(stock)],
+            MaterialKind.LooseFill when stock.Sold?.Unit == SaleUnit.Each => [nameof(Stock.Weight)],
+            MaterialKind.HookAndLoopTape or MaterialKind.Thread or MaterialKind.Cord or MaterialKind.Webbing or MaterialKind.Twine => Roll(
+                stock
+            ),
+            MaterialKind.AntiSlip when stock.Width is not null => Roll(stock),
+            MaterialKind.Adhesive when stock.Sold?.Unit is not (null or SaleUnit.SqYd or SaleUnit.SqM) => [nameof(Stock.Coverage)],
+            _ => [],
+        };
+
+    // The units by which a stock may be sold; the usual one first.
+    private static ImmutableArray<SaleUnit> Units(Stock stock) =>
+        stock.Kind switch
+        {
+            MaterialKind.Foam when stock.Width is not null => [SaleUnit.Each],
+            MaterialKind.Foam => [SaleUnit.Each, SaleUnit.Lb, SaleUnit.Kg],
+            MaterialKind.LooseFill => [SaleUnit.Lb, SaleUnit.Kg, SaleUnit.Each],
+            MaterialKind.Zipper when stock.Length is not null => [SaleUnit.Each],
+            MaterialKind.Slider or MaterialKind.Button or MaterialKind.Eyelet => [SaleUnit.Each],
+            MaterialKind.AntiSlip when stock.Width is null => [SaleUnit.SqYd, SaleUnit.SqM],
+            MaterialKind.Adhesive => stock.Coverage is null ? [SaleUnit.SqYd, SaleUnit.SqM] : [SaleUnit.Each, SaleUnit.Lb, SaleUnit.Kg],
+            _ => [SaleUnit.Yd, SaleUnit.M, SaleUnit.Each],
+        };
+
+    /// <summary>Reports each size that the kind needs and is not there, each that means nothing to it, and a unit that it is not sold by.</summary>
+    /// <returns>Whether nothing is wrong.</returns>
+    public static bool Check(Stock stock, MaterialKind kind, Findings findings)
+    {
+        if (!FieldsByKind.TryGetValue(kind, out ImmutableArray<string> fields))
+        {
+            findings.Refuse(nameof(stock.Kind), "not-combinable", "List fabric in fabrics, not in stocks.");
+            return false;
+        }
+
+        bool sound = true;
+        string word = Words<MaterialKind>.Of(kind);
+        foreach (string field in AllFields.Where(field => !fields.Contains(field) && IsGiven(stock, field)))
+        {
+            findings.NotApplicable(field, $"stock of kind {word}");
+            sound = false;
+        }
+
+        foreach (string field in Required(stock).Where(field => !IsGiven(stock, field)))
+        {
+            findings.Refuse(field, "required", $"{FieldNames.Words(field)} is required for stock of kind {word} that is sold like this.");
+            sound = false;
+        }
+
+        if (stock.Sold?.Unit is { } unit && Enum.IsDefined(unit) && Units(stock) is var units && !units.Contains(unit))
+        {
+            string choices = string.Join(", ", units.Select(Words<SaleUnit>.Of));
+            findings.Refuse("Sold.Unit", "not-combinable", $"Stock of kind {word} with these sizes must be sold by one of {choices}.");
+            sound = false;
+        }
+
+        return sound;
+    }
+
+    private static bool IsGiven(Stock stock, string field) =>
+        field switch
+        {
+            nameof(Stock.Width) => stock.Width is not null,
+            nameof(Stock.Length) => stock.Length is not null,
+            nameof(Stock.Thickness) => stock.Thickness is not null,
+            nameof(Stock.Diameter) => stock.Diameter is not null,
+            nameof(Stock.Density) => stock.Density is not null,
+            nameof(Stock.Firmness) => stock.Firmness is not null,
+            nameof(Stock.SupportFactor) => stock.SupportFactor is not null,
+            nameof(Stock.Weight) => stock.Weight is not null,
+            nameof(Stock.Coverage) => stock.Coverage is not null,
+            _ => throw new ArgumentOutOfRangeException(nameof(field)),
+        };
+
+    // What is sold each by length is a spool or a roll, and holds so much.
+    private static string[] Roll(Stock stock) => stock.Sold?.Unit == SaleUnit.Each ? [nameof(Stock.Length)] : [];
+}

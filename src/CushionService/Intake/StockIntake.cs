@@ -1,0 +1,75 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Pricing;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks a stock, and specifies it: the sizes that its kind has, and how it is sold.</summary>
+internal static class StockIntake
+{
+    private static readonly LengthField<Stock> Width = RecordForm<Stock>.Length(nameof(Stock.Width)),
+        StockLength = RecordForm<Stock>.Length(nameof(Stock.Length)),
+        Thickness = RecordForm<Stock>.Length(nameof(Stock.Thickness)),
+        Diameter = RecordForm<Stock>.Length(nameof(Stock.Diameter));
+
+    /// <summary>The stocks in their order, null for each that was refused.</summary>
+    public static StockSpecification?[] Read(IReadOnlyList<Stock?>? stocks, string list, Findings findings)
+    {
+        var specified = new StockSpecification?[stocks?.Count ?? 0];
+        for (int i = 0; i < specified.Length; i++)
+        {
+            specified[i] = stocks![i] is { } stock ? One(stock, findings.Within(list, i)) : null;
+        }
+
+        return specified;
+    }
+
+    private static StockSpecification? One(Stock stock, Findings findings)
+    {
+        Fields<Stock> fields = RecordForm<Stock>.Read(stock, findings);
+        bool sound = fields.IsSound & (stock.Sold is null || IsSold(stock.Sold, findings.Within(nameof(stock.Sold))));
+        if (stock.Kind is not { } kind || !Enum.IsDefined(kind) || !StockFields.Check(stock, kind, findings) || !sound)
+        {
+            return null;
+        }
+
+        // Density is no measure of firmness: neither is given without the other (PFA InTouch, volume 4, number 3).
+        if (kind == MaterialKind.Foam && (stock.Density is null) != (stock.Firmness is null))
+        {
+            string missing = stock.Density is null ? nameof(stock.Density) : nameof(stock.Firmness);
+            string detail = "Density says nothing about firmness, nor firmness about density. Give both, so that a foam can be chosen.";
+            findings.Warn(missing, "foam-half-described", detail);
+        }
+
+        return new StockSpecification
+        {
+            Id = stock.Id!,
+            Kind = kind,
+            Width = fields[Width],
+            Length = fields[StockLength],
+            Thickness = fields[Thickness],
+            Diameter = fields[Diameter],
+            Density = (decimal?)stock.Density,
+            Firmness = stock.Firmness is { } newtons ? new Force((decimal)newtons) : null,
+            SupportFactor = (decimal?)stock.SupportFactor,
+            Weight = stock.Weight is { } kilograms ? new Mass((decimal)kilograms * 1000) : null,
+            Coverage = (decimal?)stock.Coverage,
+            Sold = stock.Sold is { Unit: { } unit } sold
+                ? new UnitSale(unit, sold.Step is { } step ? (decimal)step : UnitSale.UsualStep(unit), (decimal)(sold.Minimum ?? 0))
+                : null,
+        };
+    }
+
+    private static bool IsSold(StockSale sale, Findings findings)
+    {
+        bool sound = RecordForm<StockSale>.Read(sale, findings).IsSound;
+        if (sale is { Unit: SaleUnit.Each, Step: { } step } && step != Math.Truncate(step))
+        {
+            const string Detail = "What is sold each comes in whole steps, at least 1.";
+            findings.Refuse(nameof(sale.Step), "out-of-range", Detail, new FindingRange(1, null));
+            return false;
+        }
+
+        return sound;
+    }
+}

@@ -1,0 +1,43 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Pricing;
+
+namespace CushionService.Intake;
+
+/// <summary>What an order's stocks ask of the prices and the fills that name them.</summary>
+internal static class StockNames
+{
+    /// <summary>Refuses the name of a stock that is of another kind, or that an order with stocks of the kind does not have.</summary>
+    public static void Check(string? name, MaterialKind kind, string field, OrderContext order, Findings findings)
+    {
+        if (name is null)
+        {
+            return;
+        }
+
+        bool wrong = order.Stock(name) is { Kind: { } other } ? other != kind : order.Stocks.Any(stock => stock.Kind == kind);
+        if (wrong)
+        {
+            findings.Refuse(field, "unknown-stock", $"No stock of kind {Words<MaterialKind>.Of(kind)} with id {name} in this order.");
+        }
+    }
+
+    /// <summary>Refuses a price that is for another unit than its stock is sold by.</summary>
+    public static void UnitsAgree(IReadOnlyList<Stock?>? stocks, IReadOnlyList<ItemPrice?>? prices, string list, Findings findings)
+    {
+        Dictionary<string, Stock?> known = [];
+        foreach (Stock? stock in stocks ?? [])
+        {
+            known.TryAdd(stock?.Id ?? "", stock);
+        }
+
+        foreach ((int i, ItemPrice? price) in (prices ?? []).Index())
+        {
+            if (price is { Item: { } item, Per: { } per } && known.GetValueOrDefault(item) is { Sold.Unit: { } unit } && unit != per)
+            {
+                string word = Words<SaleUnit>.Of(unit);
+                findings.Refuse($"{list}[{i}].Per", "not-combinable", $"Stock {item} is sold by {word}. Give its price per {word}.");
+            }
+        }
+    }
+}

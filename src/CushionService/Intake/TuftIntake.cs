@@ -1,0 +1,71 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Trimmings;
+using Outline = CushionService.Engine.Specifications.Outlines.Outline;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks tufts against the face that they are spread over, and specifies them.</summary>
+internal static class TuftIntake
+{
+    private static readonly LengthField<Tufts> ButtonDiameter = RecordForm<Tufts>.Length(nameof(Tufts.ButtonDiameter)),
+        PullDepth = RecordForm<Tufts>.Length(nameof(Tufts.PullDepth));
+
+    /// <summary>The tufts; null where they were refused.</summary>
+    public static TuftSpecification? Read(Tufts tufts, CushionBody body, Findings findings)
+    {
+        Fields<Tufts> fields = RecordForm<Tufts>.Read(tufts, findings);
+        if (body.ClosureSide == Side.Bottom)
+        {
+            string detail = "Tufts would sew the closure across the underside shut. Choose another side for the closure.";
+            findings.Refuse("", "not-combinable", detail);
+        }
+
+        if (
+            body.Outline is not { } outline
+            || !fields.IsSound
+            || tufts is not { Rows: { } rows, Columns: { } columns }
+            || fields.Or(ButtonDiameter, body.Practice.Trims.TuftButton) is not { } button
+            || fields.Or(PullDepth, Length.Zero) is not { } pull
+        )
+        {
+            return null;
+        }
+
+        if (outline.Kind is not (OutlineKind.Rectangle or OutlineKind.RoundedRectangle))
+        {
+            string detail = $"Tufts need outline rectangle or rounded-rectangle, not {Words<OutlineKind>.Of(outline.Kind)}.";
+            findings.Refuse("", "not-combinable", detail);
+        }
+
+        Length across = Length.FromNanometres(outline.Width.Nanometres / columns),
+            along = Length.FromNanometres(outline.Depth.Nanometres / rows),
+            interval = Length.Min(across, along);
+        if (interval < 2 * button)
+        {
+            string detail =
+                $"Tufts {findings.Text(interval)} apart leave too little between buttons of {findings.Text(button)}. They need "
+                + $"{findings.Text(2 * button)}: order fewer tufts or smaller buttons.";
+            findings.Refuse("", "tufts-too-close", detail);
+        }
+
+        IsNotTooDeep(pull, outline, body, findings);
+        return new TuftSpecification(rows, columns, tufts.Grid ?? TuftGrid.Square, button, tufts.Covered ?? false, pull);
+    }
+
+    private static void IsNotTooDeep(Length pull, Outline outline, CushionBody body, Findings findings)
+    {
+        if (pull > Length.Zero && (outline.Kind != OutlineKind.Rectangle || !body.Offer.Thickness))
+        {
+            findings.Refuse(PullDepth.Name, "not-combinable", "Deep tufts need outline rectangle and a construction with a thickness.");
+        }
+        else if (body.Thickness is { } thickness && 2 * pull >= thickness)
+        {
+            var half = Length.FromNanometres(thickness.Nanometres / 2);
+            string detail = $"Pull depth must be less than half of the thickness, {findings.Text(half)}.";
+            findings.RefuseRange(PullDepth.Name, "out-of-range", detail, Length.Zero, half);
+        }
+    }
+}

@@ -1,0 +1,72 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks a zipper against the seam or the boxing that it opens, and specifies it.</summary>
+internal static class ZipperIntake
+{
+    private static readonly LengthField<Closure> TurnUnder = RecordForm<Closure>.Length(nameof(Closure.TurnUnder)),
+        Lap = RecordForm<Closure>.Length(nameof(Closure.Lap));
+
+    /// <summary>The zipper; null where one of its lengths was refused.</summary>
+    public static ZipperClosure? Read(Fields<Closure> fields, Side side, CushionBody body, Findings findings)
+    {
+        if (
+            body.Return is not { } turn
+            || fields.Or(TurnUnder, body.Practice.ZipperTurnUnder) is not { } under
+            || fields.Or(Lap, Length.Zero) is not { } lap
+        )
+        {
+            return null;
+        }
+
+        if (body.ZipsSeam)
+        {
+            FitsSeam(side, lap, body, findings);
+        }
+        else if (lap >= Across(side, body))
+        {
+            Length across = Across(side, body)!.Value;
+            string detail = $"Lap must be less than the {findings.Text(across)} that it lies across.";
+            findings.RefuseRange(Lap.Name, "out-of-range", detail, Length.Zero, across);
+        }
+
+        // The fold that hides the zipper is stitched down through its own turn-under.
+        Length stitched = lap + body.Practice.EdgeDistance;
+        if (lap > Length.Zero && stitched > under)
+        {
+            string detail =
+                $"A lap of {findings.Text(lap)} needs a turn-under of {findings.Text(stitched)} to be stitched to. It has {findings.Text(under)}.";
+            findings.RefuseRange(Lap.Name, "lap-too-deep", detail, Length.Zero, under - body.Practice.EdgeDistance);
+        }
+
+        return new ZipperClosure(side, turn, under, lap);
+    }
+
+    private static void FitsSeam(Side side, Length lap, CushionBody body, Findings findings)
+    {
+        // A gathered corner shortens the seam by half its radius at each end.
+        Length? seam = body.Offer.Kind == Construction.GatheredCorner ? body.SideLength(side) - body.Thickness : body.SideLength(side);
+        if (seam is { } length && Closing.ZipperInSeam(length) < body.Practice.Closures.ShortestZipper)
+        {
+            string detail = $"A side of {findings.Text(length)} is too short for a zipper in its seam. Choose a longer side.";
+            findings.Refuse(nameof(Closure.Side), "side-too-short", detail);
+        }
+
+        if (lap > Length.Zero && body.Outline is { HasCorners: false } curved)
+        {
+            string detail = $"A lapped zipper in a seam needs straight sides, not outline {Words<OutlineKind>.Of(curved.Kind)}.";
+            findings.Refuse(Lap.Name, "not-combinable", detail);
+        }
+    }
+
+    private static Length? Across(Side side, CushionBody body) =>
+        side == Side.Bottom ? body.Outline?.Depth
+        : body.Offer.Thickness ? body.BoxingHeight
+        : body.Outline?.Perimeter;
+}
