@@ -44,7 +44,8 @@ internal static class ConvexCut
         return area == 0 ? [.. parts] : throw new LayoutAuditException("The parts of an outline do not add up to its area.");
     }
 
-    /// <summary>A corner that can be cut off: it turns left and no other corner lies in its triangle; or it lies on a straight edge.</summary>
+    /// <summary>A corner that can be cut off: it turns left and no other corner lies in its triangle; or it lies on a straight
+    /// edge.</summary>
     private static int Ear(List<GridPoint> left)
     {
         for (var ear = 0; ear < left.Count; ear++)

@@ -59,7 +59,8 @@ internal static class OutlineAudit
         return placed;
     }
 
-    /// <summary>The corners of a piece turned counter-clockwise, its bounding box at the origin, read from the problem's own outline.</summary>
+    /// <summary>The corners of a piece turned counter-clockwise, its bounding box at the origin, read from the problem's own
+    /// outline.</summary>
     private static GridPoint[] Turned(NestingPiece piece, int turn)
     {
         GridPoint[] drawn = piece.Outline.IsDefaultOrEmpty ? Rectangle(piece.Width, piece.Length) : [.. piece.Outline];

@@ -7,40 +7,49 @@ using CushionService.Nesting.Search;
 namespace CushionService.Nesting.Outlines;
 
 /// <summary>The kernel for problems with outlines on a strip: bound, floor, search.</summary>
-/// <remarks>The floor is the layout of the bounding boxes, so an answer always exists and is never longer than what a quick or standard search finds for
+/// <remarks>The floor is the layout of the bounding boxes, so an answer always exists and is never longer than what a quick or standard
+/// search finds for
 /// them. A thorough search leaves its steps to the outlines.</remarks>
 internal static class OutlineKernel
 {
     // Steps for each copy, and for all copies at most. A step takes about 5 ns on one of two cores, and 8 ns where both search.
-    private const long QuickShare = 500_000;
-    private const long QuickMost = 10_000_000;
+    private const long QuickShare = 600_000;
+    private const long QuickMost = 12_000_000;
     private const long StandardShare = 4_000_000;
-    private const long StandardMost = 160_000_000;
-    private const long ThoroughShare = 150_000_000;
-    private const long ThoroughMost = 4_000_000_000;
-    private const long OvernightShare = 500_000_000;
-    private const long OvernightMost = 12_000_000_000;
+    private const long StandardMost = 260_000_000;
+    private const long ThoroughShare = 250_000_000;
+    private const long ThoroughMost = 6_000_000_000;
+    private const long OvernightShare = 750_000_000;
+    private const long OvernightMost = 18_000_000_000;
 
-    // What a proof may take: one part in so many of the steps, and no more than so many; and the most different pieces.
+    // What a proof may take: one part in this many of the steps, and a number of steps at most; and the most different pieces.
     private const int ForProof = 20;
     private const long MostForProof = 20_000_000;
     private const int MostBoundedPieces = 60;
 
-    /// <summary>Nests at an effort, whose steps so many problems share.</summary>
+    /// <summary>Nests at an effort.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="effort">How many steps to spend.</param>
+    /// <param name="sharedBy">How many problems share these steps.</param>
+    /// <param name="cancellation">Observed at least every 20 ms of work.</param>
+    /// <exception cref="ArgumentException">An outline is not what a piece's outline must be.</exception>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static StripLayout Nest(StripProblem problem, Effort effort, int sharedBy, CancellationToken cancellation)
     {
         OutlineCheck.Check(problem);
         var floor = StripRectangles.Nest(problem, effort == Effort.Quick ? Effort.Quick : Effort.Standard, sharedBy, cancellation);
-        long copies = problem.Pieces.Sum(piece => piece.Quantity);
-        var steps = effort switch
+        return Search(problem, floor, StepsFor(effort, problem.Pieces.Sum(piece => piece.Quantity)) / sharedBy, cancellation);
+    }
+
+    /// <summary>The steps of an effort for a number of copies.</summary>
+    internal static long StepsFor(Effort effort, long copies) =>
+        effort switch
         {
             Effort.Quick => Math.Min(copies * QuickShare, QuickMost),
             Effort.Standard => Math.Min(copies * StandardShare, StandardMost),
             Effort.Thorough => Math.Min(copies * ThoroughShare, ThoroughMost),
             _ => Math.Min(copies * OvernightShare, OvernightMost),
         };
-        return Search(problem, floor, steps / sharedBy, cancellation);
-    }
 
     /// <summary>Shortens a layout of the bounding boxes; the answer is not audited.</summary>
     /// <param name="problem">The problem, checked.</param>
@@ -97,7 +106,8 @@ internal static class OutlineKernel
     private static RectangleSet?[] InnerSets(StripProblem problem) =>
         problem.Pieces.Length <= MostBoundedPieces ? [InnerRectangles.Of(problem), InnerBands.Of(problem)] : [];
 
-    /// <summary>Searches with the outlines; with their convex hulls where they are too jagged for the steps; and where even these are too many
+    /// <summary>Searches with the outlines; with their convex hulls where they are too jagged for the steps; and where even these are too
+    /// many
     /// for them, the layout of the bounding boxes is the answer.</summary>
     private static OutlineSearch Searched(
         StripProblem problem,

@@ -12,7 +12,7 @@ internal sealed class OutlineSearch
     private const int MostCopies = 1_500;
     private const int PairsPerStep = 16;
 
-    // What the parts before the descents may take of all steps, one part in so many.
+    // What the parts before the descents may take of all steps: one part in this many.
     private const int ForNoFit = 2;
     private const int ForRows = 4;
     private const int ForFills = 4;

@@ -4,7 +4,8 @@ using CushionService.Nesting.Solving;
 
 namespace CushionService.Benchmarks.Outlines;
 
-/// <summary>The verb <c>outlines-budget [effort] [words...]</c>: what every hard order takes at an effort, beside its bounding boxes.</summary>
+/// <summary>The verb <c>outlines-budget [effort] [words...]</c>: what every hard order takes at an effort, beside its bounding
+/// boxes.</summary>
 internal static class Budgets
 {
     /// <summary>No order may take longer; what does is cancelled and said.</summary>

@@ -22,7 +22,7 @@ internal static class CushionSavings
             }
 
             var (times, processor, boxTimes) = (new List<double>(), new List<double>(), new List<double>());
-            var (used, sold, shorter, longer) = (0.0, 0.0, 0, 0);
+            var (used, sold, shorter, longer, proven) = (0.0, 0.0, 0, 0, 0);
             foreach (var order in orders)
             {
                 var clock = Stopwatch.StartNew();
@@ -40,12 +40,13 @@ internal static class CushionSavings
                 var (rung, boxRung) = (order.Sale.RungFor(outlines.Length), order.Sale.RungFor(boxes.Length));
                 sold += 1 - (double)rung / boxRung;
                 shorter += rung < boxRung ? 1 : 0;
+                proven += outlines.ProvenMinimal ? 1 : 0;
                 longer += rung > boxRung || outlines.Length > boxes.Length ? 1 : 0;
             }
 
             Console.WriteLine(
                 $"{effort, -8} {Orders} orders, {orders.Average(order => order.Pieces.Sum(piece => piece.Quantity)):F1} pieces: "
-                    + $"length saved {100 * used / Orders:F2} %, fabric bought saved {100 * sold / Orders:F2} %, fewer rungs {shorter}, worse {longer}; "
+                    + $"length saved {100 * used / Orders:F2} %, fabric bought saved {100 * sold / Orders:F2} %, fewer rungs {shorter}, worse {longer}, proven minimal {proven}; "
                     + $"median {Median(times):F2} ms, nine in ten {Percentile(times, 0.9):F2} ms, processor median {Median(processor):F2} ms; bounding boxes {Median(boxTimes):F2} ms"
             );
         }

@@ -2,7 +2,8 @@ using CushionService.Nesting;
 
 namespace CushionService.Benchmarks.Outlines;
 
-/// <summary>Orders that once ran out of time, and worse ones: rounds on a repeat, tiny repeats, hundreds of discs, jagged outlines.</summary>
+/// <summary>Orders that once ran out of time, and worse ones: rounds on a repeat, tiny repeats, hundreds of discs, jagged
+/// outlines.</summary>
 internal static class HardOrders
 {
     private const double Inch = 25_400;

@@ -8,7 +8,7 @@ internal static class OutlinePieces
 {
     private const double Flatness = 400;
 
-    /// <summary>A disc as a polygon round it, whose corners stand at most 0.4 mm out.</summary>
+    /// <summary>A disc as a polygon round it, whose corners lie at most 0.4 mm out.</summary>
     public static NestingPiece Disc(double diameter, int quantity)
     {
         var radius = diameter / 2;

@@ -13,7 +13,8 @@ internal static class OverlapOracle
 
     private static readonly GeometryFactory Factory = new();
 
-    /// <summary>The largest area that two placed outlines share, in square grid units; the layout has passed our own audit once more.</summary>
+    /// <summary>The largest area that two placed outlines share, in square grid units; the layout has passed our own audit once
+    /// more.</summary>
     /// <exception cref="InvalidOperationException">Two outlines share more than rounding explains.</exception>
     public static double Check(StripProblem problem, StripLayout layout)
     {

@@ -5,15 +5,14 @@ using CushionService.Nesting.Outlines.Placing;
 
 namespace CushionService.Benchmarks.Outlines;
 
-/// <summary>The verb <c>outlines-pairs</c>: what it takes to make the no-fit polygons, in time and bytes, beside what is counted for it.</summary>
+/// <summary>The verb <c>outlines-pairs</c>: what it takes to make the no-fit polygons, in time and bytes, beside what is counted for
+/// it.</summary>
 internal static class PairCosts
 {
     public static void Run()
     {
         foreach (var instance in OutlineInstances.Read() ?? [])
         {
-            Measure(instance.Name, instance.Problem);
-            Measure(instance.Name, instance.Problem);
             Measure(instance.Name, instance.Problem);
         }
 

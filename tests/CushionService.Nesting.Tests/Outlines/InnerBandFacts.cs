@@ -41,7 +41,8 @@ public sealed class InnerBandFacts
             iter: 2_000
         );
 
-    // Arms as wide as the strip, and stems of more than half of it: nothing lies beside anything, so three tees need 3 × (30 + 60) along. Their
+    // Arms as wide as the strip, and stems of more than half of it: nothing lies beside anything, so three tees need 3 × (30 + 60) along.
+    // Their
     // area alone needs 3 × (90 × 30 + 50 × 60) / 90 = 190.
     [Fact]
     public void Bands_prove_a_length_that_area_does_not()

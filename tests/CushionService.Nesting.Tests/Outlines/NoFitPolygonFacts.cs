@@ -1,5 +1,6 @@
 using CsCheck;
 using CushionService.Nesting.Outlines.NoFit;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Tests.Outlines;
 
@@ -31,6 +32,43 @@ public sealed class NoFitPolygonFacts
                 },
                 seed: "0000000000001",
                 iter: 60
+            );
+
+    [Fact]
+    public void Two_outlines_turned_together_keep_their_no_fit_polygon() =>
+        Gen.Select(Shapes.GenPiece, Shapes.GenPiece)
+            .Sample(
+                (lying, moving) =>
+                {
+                    // All turns of both: the first pair of turns is sliced, the others are that one turned.
+                    var book = new ShapeBook(CancellationToken.None);
+                    var ones = Enumerable
+                        .Range(0, 4)
+                        .Select(quarter => book.Add(OutlineShape.Of(lying, 90 * quarter), 0, quarter))
+                        .ToList();
+                    var others = Enumerable
+                        .Range(0, 4)
+                        .Select(quarter => book.Add(OutlineShape.Of(moving, 90 * quarter), 1, quarter))
+                        .ToList();
+                    book.Close();
+                    Assert.True(book.TryMakeAll(new StepBudget(long.MaxValue, CancellationToken.None), long.MaxValue));
+                    for (var quarter = 0; quarter < 4; quarter++)
+                    {
+                        var (first, second) = (ones[quarter], others[(quarter + 1) % 4]);
+                        var sliced = new ShapeBook(CancellationToken.None);
+                        var (alone, beside) = (sliced.Add(book[first]), sliced.Add(book[second]));
+                        sliced.Close();
+                        for (var x = -book[second].Width + 0.5; x <= book[first].Width; x += 3)
+                        {
+                            for (var y = -book[second].Length + 0.25; y <= book[first].Length; y++)
+                            {
+                                Assert.Equal(sliced.Depth(alone, beside, x, y), book.Depth(first, second, x, y), 1e-6);
+                            }
+                        }
+                    }
+                },
+                seed: "0000000000001",
+                iter: 40
             );
 
     [Fact]

@@ -91,7 +91,8 @@ public sealed class OutlineRunFacts
         var floor = Nester.OnePass(problem);
         Allocated(fewer / 10);
 
-        // Millions of steps more, and no more than a small object. The runtime allocates for itself now and then, as when it compiles anew; an
+        // Millions of steps more, and no more than a small object. The runtime allocates for itself now and then, as when it compiles
+        // anew; an
         // allocation of ours would be there in every try.
         var differences = Enumerable.Range(0, Tries).Select(_ => Allocated(more) - Allocated(fewer));
         Assert.Contains(differences, difference => difference is >= -256 and <= 256);

@@ -5,7 +5,8 @@ using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines.Bounding;
 
-/// <summary>A length that no layout can beat: the outlines' area over the width, the longest copy as it lies shortest, and what the rectangles within
+/// <summary>A length that no layout can beat: the outlines' area over the width, the longest copy as it lies shortest, and what the
+/// rectangles within
 /// the pieces need.</summary>
 internal readonly record struct OutlineBound(long Length, ProofKind Kind, string Figures)
 {
@@ -32,12 +33,12 @@ internal readonly record struct OutlineBound(long Length, ProofKind Kind, string
             : new(longest, ProofKind.Area, $"one piece alone is {longest} long");
     }
 
-    /// <summary>Rules out a length, if the rectangles within the pieces do: by dual feasible functions, by relaxations, or for so many steps by a
+    /// <summary>Rules out a length, if the rectangles within the pieces do: by dual feasible functions, by relaxations, or by a
     /// search through all their layouts.</summary>
     /// <param name="inner">Rectangles within the pieces, such as are never all there where the pieces do not fit; null for none.</param>
     /// <param name="sale">What can be bought.</param>
     /// <param name="length">The length to rule out, grid units.</param>
-    /// <param name="searching">Steps for the search.</param>
+    /// <param name="searching">Steps for the search through layouts; 0 for none.</param>
     /// <param name="budget">Counts all steps.</param>
     public OutlineBound Raised(RectangleSet? inner, SaleLadder sale, long length, long searching, StepBudget budget)
     {

@@ -6,7 +6,7 @@ internal readonly record struct ConvolutionSegment(double FromX, double FromY, d
 /// <summary>The convolution of a lying outline with the point reflection of a moving one. The winding number of the
 /// closed curves that it is made of is above 0 exactly at the offsets (moving minus lying) where the two overlap
 /// (Guibas, Ramshaw and Stolfi, "A kinetic framework for computational geometry", 1983).
-/// Parallel edges are kept apart by thinking of the lying outline as turned a hair counter-clockwise.</summary>
+/// Parallel edges are kept apart by thinking of the lying outline as turned by an infinitesimal angle counter-clockwise.</summary>
 internal static class Convolution
 {
     public static void Trace(OutlineShape lying, OutlineShape moving, List<ConvolutionSegment> segments)

@@ -21,8 +21,10 @@ internal sealed class OutlineShape
     /// <summary>Corners counter-clockwise, no three in line, starting at the lowest and there leftmost.</summary>
     public GridPoint[] Corners { get; }
 
+    /// <summary>Extent across, grid units.</summary>
     public long Width { get; }
 
+    /// <summary>Extent along, grid units.</summary>
     public long Length { get; }
 
     /// <summary>Whether every corner turns left.</summary>
@@ -71,9 +73,11 @@ internal sealed class OutlineShape
         return Starting(corners);
     }
 
+    /// <summary>Whether the corners are the same.</summary>
     public bool IsSameAs(OutlineShape other) => Corners.AsSpan().SequenceEqual(other.Corners);
 
-    /// <summary>The convex hull, by Andrew's monotone chain (Information Processing Letters 9(5), 1979): it holds the outline, and its box is the
+    /// <summary>The convex hull, by Andrew's monotone chain (Information Processing Letters 9(5), 1979): it holds the outline, and its box
+    /// is the
     /// same.</summary>
     public OutlineShape Hull()
     {

@@ -68,7 +68,8 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     }
 
     /// <summary>Call once every shape is known.</summary>
-    /// <param name="moving">How many shapes, from the first on, belong to copies; those after them are flaws, which never meet each other.</param>
+    /// <param name="moving">How many shapes, from the first on, belong to copies; those after them are flaws, which never meet each
+    /// other.</param>
     public void Close(int moving = int.MaxValue)
     {
         _moving = Math.Min(moving, _shapes.Count);
@@ -161,7 +162,8 @@ internal sealed class ShapeBook(CancellationToken cancellation)
         return _segments.Count;
     }
 
-    /// <summary>The steps for a no-fit polygon whose convolution was traced, as measured: slicing grows with the square of the segments, and for
+    /// <summary>The steps for a no-fit polygon whose convolution was traced, as measured: slicing grows with the square of the segments,
+    /// and for
     /// thousands of them, which cross each other everywhere, faster.</summary>
     private long Cost(int one, int other)
     {

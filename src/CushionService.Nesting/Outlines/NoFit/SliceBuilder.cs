@@ -5,7 +5,8 @@ namespace CushionService.Nesting.Outlines.NoFit;
 /// <param name="cancellation">Observed in every slab: jagged outlines have very many.</param>
 internal sealed class SliceBuilder(CancellationToken cancellation)
 {
-    private const double Hair = 1e-9;
+    /// <summary>Doubles are taken for equal when they differ by less than this share of the extent.</summary>
+    private const double RoundingShare = 1e-9;
 
     private readonly record struct Line(double Start, double End, double Value, double Slope, int Sign)
     {
@@ -20,10 +21,7 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
     private readonly List<(double Value, int Sign, int Line)> _crossings = [];
     private readonly List<(double Start, double End, double From, double To)> _slots = [];
     private readonly List<Band> _slab = [];
-    private readonly List<Band> _last = [];
-    private readonly List<double> _breaks = [];
-    private readonly List<int> _first = [];
-    private readonly List<Band> _bands = [];
+    private readonly SlabList _slabs = new();
     private double _tolerance;
 
     /// <param name="segments">The convolution.</param>
@@ -63,19 +61,16 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
             _events.Add(t1);
         }
 
-        _tolerance = Hair * extent;
+        _tolerance = RoundingShare * extent;
         _lines.Sort((one, other) => one.Start.CompareTo(other.Start));
         _events.Sort();
         Sweep();
-        return Assemble();
+        return _slabs.Assemble(_slots);
     }
 
     private void Sweep()
     {
-        _breaks.Clear();
-        _first.Clear();
-        _bands.Clear();
-        _last.Clear();
+        _slabs.Clear(_tolerance);
         _active.Clear();
         var next = 0;
         for (var index = 0; index + 1 < _events.Count; index++)
@@ -106,8 +101,7 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
             }
         }
 
-        _breaks.Add(_events[^1]);
-        _first.Add(_bands.Count);
+        _slabs.Close(_events[^1]);
     }
 
     /// <summary>The ends of the slab and every crossing within: lines that an insertion sort from their order at the start to that at the
@@ -176,16 +170,10 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
 
         Keep(low, high, start, middle);
         SplitAlongSlots(start, end);
-        if (_breaks.Count > 0 && !IsEndOfSlot(start) && ContinuesLast(start))
+        if (IsEndOfSlot(start) || !_slabs.ContinuesLast(start, _slab))
         {
-            return;
+            _slabs.Add(start, _slab);
         }
-
-        _breaks.Add(start);
-        _first.Add(_bands.Count);
-        _bands.AddRange(_slab);
-        _last.Clear();
-        _last.AddRange(_slab);
     }
 
     private bool IsEndOfSlot(double t)
@@ -228,123 +216,11 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
         }
     }
 
-    /// <summary>Takes out of the bands exactly on a break what slots leave free there.</summary>
-    private void CutAtSlots(double t, List<Band> bands, int first)
-    {
-        foreach (var (from, to, u0, u1) in _slots)
-        {
-            if (from > t || to < t)
-            {
-                continue;
-            }
-
-            var across = from == to ? 0 : (u1 - u0) * (t - from) / (to - from);
-            var (low, high) = from == to ? (u0, u1) : (u0 + across, u0 + across);
-            for (var index = first; index < bands.Count; index++)
-            {
-                var band = bands[index];
-                if (high <= band.Low + _tolerance || low >= band.High - _tolerance)
-                {
-                    continue;
-                }
-
-                bands.RemoveAt(index--);
-                if (low > band.Low + _tolerance)
-                {
-                    bands.Insert(++index, new(band.Low, 0, low, 0));
-                }
-
-                if (high < band.High - _tolerance)
-                {
-                    bands.Insert(++index, new(high, 0, band.High, 0));
-                }
-            }
-        }
-    }
-
     private void Keep(int low, int high, double start, double middle)
     {
         if (low >= 0 && _active[high].At(middle) - _active[low].At(middle) > _tolerance)
         {
             _slab.Add(new(_active[low].At(start), _active[low].Slope, _active[high].At(start), _active[high].Slope));
-        }
-    }
-
-    private bool ContinuesLast(double start)
-    {
-        if (_slab.Count != _last.Count)
-        {
-            return false;
-        }
-
-        var distance = start - _breaks[^1];
-        for (var index = 0; index < _slab.Count; index++)
-        {
-            var (before, now) = (_last[index], _slab[index]);
-            if (
-                Math.Abs(before.LowAt(distance) - now.Low) > _tolerance
-                || Math.Abs(before.HighAt(distance) - now.High) > _tolerance
-                || Math.Abs(before.LowSlope - now.LowSlope) > Hair * (1 + Math.Abs(now.LowSlope))
-                || Math.Abs(before.HighSlope - now.HighSlope) > Hair * (1 + Math.Abs(now.HighSlope))
-            )
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    /// <summary>Adds the lists exactly on the breaks: forbidden there is what is forbidden on both sides.</summary>
-    private SliceIndex Assemble()
-    {
-        var slabs = new Slab[_breaks.Count - 1];
-        var all = new List<Band>(2 * _bands.Count);
-        all.AddRange(_bands);
-        for (var slab = 0; slab < slabs.Length; slab++)
-        {
-            var firstAtStart = all.Count;
-            if (slab > 0)
-            {
-                Intersect(slab, all);
-                CutAtSlots(_breaks[slab], all, firstAtStart);
-            }
-
-            var (first, count) = (_first[slab], _first[slab + 1] - _first[slab]);
-            slabs[slab] = new(
-                _breaks[slab],
-                _breaks[slab + 1],
-                count > 0 ? all[first] : default,
-                count,
-                first,
-                firstAtStart,
-                all.Count - firstAtStart
-            );
-        }
-
-        return new SliceIndex(slabs, [.. all]);
-    }
-
-    private void Intersect(int index, List<Band> common)
-    {
-        var distance = _breaks[index] - _breaks[index - 1];
-        for (int left = _first[index - 1], right = _first[index]; left < _first[index] && right < _first[index + 1]; )
-        {
-            var (one, other) = (_bands[left], _bands[right]);
-            var (low, high) = (Math.Max(one.LowAt(distance), other.Low), Math.Min(one.HighAt(distance), other.High));
-            if (high - low > _tolerance)
-            {
-                common.Add(new(low, 0, high, 0));
-            }
-
-            if (one.HighAt(distance) < other.High)
-            {
-                left++;
-            }
-            else
-            {
-                right++;
-            }
         }
     }
 }

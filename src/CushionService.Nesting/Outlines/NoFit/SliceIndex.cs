@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Runtime.CompilerServices;
 
 namespace CushionService.Nesting.Outlines.NoFit;
@@ -16,6 +17,7 @@ internal sealed class SliceIndex
     /// <param name="bands">The lists of all slabs, each ascending.</param>
     public SliceIndex(Slab[] slabs, Band[] bands)
     {
+        Debug.Assert(slabs.Length > 0 && slabs[0].Start < slabs[^1].End, "slices have an extent");
         (_slabs, _bands) = (slabs, bands);
         (Min, Max) = (slabs[0].Start, slabs[^1].End);
         _buckets = new int[2 * slabs.Length + 2];
@@ -79,6 +81,7 @@ internal sealed class SliceIndex
         }
 
         ref readonly var slab = ref From(Guess(t, out var end), end, t);
+        Debug.Assert(slab.Start <= t && t < slab.End, "the slab holds the offset");
         var distance = t - slab.Start;
         foreach (ref readonly var band in Bands(slab, distance))
         {

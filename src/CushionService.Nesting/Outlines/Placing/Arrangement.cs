@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Where every copy lies at the moment, overlaps allowed; the flaws follow the copies and never move.</summary>
@@ -30,8 +32,10 @@ internal sealed class Arrangement
     /// <summary>Lower edges of the bounding boxes, whole grid units.</summary>
     public double[] Y { get; }
 
+    /// <summary>Which of its turns each copy lies in, an index into <see cref="Copies.TurnsOf(int)"/>.</summary>
     public int[] Turn { get; }
 
+    /// <summary>The shape that each copy is in that turn.</summary>
     public int[] Shape { get; }
 
     /// <summary>Extents across the strip.</summary>
@@ -55,12 +59,20 @@ internal sealed class Arrangement
         }
     }
 
+    /// <summary>Lays a copy somewhere.</summary>
+    /// <param name="copy">Which.</param>
+    /// <param name="turn">One of its turns.</param>
+    /// <param name="x">Left edge of its box, whole grid units, at least 0.</param>
+    /// <param name="y">Lower edge of its box, likewise.</param>
     public void Put(int copy, int turn, double x, double y)
     {
+        Debug.Assert(x >= 0 && y >= 0 && x == Math.Floor(x) && y == Math.Floor(y), "places are whole and on the strip");
+        Debug.Assert(x + _copies.Across[_copies.TurnsOf(copy)[turn].Shape] <= _copies.Width, "a copy lies within the width");
         (X[copy], Y[copy], Turn[copy]) = (x, y, turn);
         Take(copy, _copies.TurnsOf(copy)[turn].Shape);
     }
 
+    /// <summary>Takes over where all copies of another lie.</summary>
     public void CopyFrom(Arrangement other)
     {
         Array.Copy(other.X, X, All);

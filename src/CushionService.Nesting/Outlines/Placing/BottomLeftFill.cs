@@ -4,7 +4,7 @@ using CushionService.Nesting.Search;
 namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Lays the copies one after the other, each as low as it will go, then as far left: the lowest free place on
-/// columns where the copy stands beside another or at an edge of the strip.</summary>
+/// columns where the copy lies beside another or at an edge of the strip.</summary>
 internal sealed class BottomLeftFill
 {
     private readonly Copies _copies;
@@ -22,7 +22,7 @@ internal sealed class BottomLeftFill
     /// <summary>Lays all copies in the given order.</summary>
     /// <param name="order">Which copy comes when.</param>
     /// <param name="limit">Where each copy must end, grid units.</param>
-    /// <param name="until">When so many steps are spent in all, it stops.</param>
+    /// <param name="until">The steps after which it stops, of all that are spent.</param>
     /// <returns>Whether every copy found a place.</returns>
     public bool Run(ReadOnlySpan<int> order, double limit, long until)
     {
@@ -42,6 +42,7 @@ internal sealed class BottomLeftFill
         return true;
     }
 
+    /// <summary>The lowest free place of any turn, then the leftmost; whether there is one.</summary>
     private bool Lay(int copy, double limit)
     {
         var (bestTurn, bestX, bestY, bestTop) = (-1, 0.0, 0.0, double.PositiveInfinity);
@@ -71,7 +72,7 @@ internal sealed class BottomLeftFill
         return true;
     }
 
-    /// <summary>Where the copy stands at an edge of the strip, or beside a copy or a flaw.</summary>
+    /// <summary>Where the copy lies at an edge of the strip, or beside a copy or a flaw.</summary>
     private void CollectColumns(int shape, double roomX)
     {
         _columns.Clear();
@@ -100,6 +101,7 @@ internal sealed class BottomLeftFill
         _columns.RemoveRange(kept, _columns.Count - kept);
     }
 
+    /// <summary>The lowest free point of the copy's lattice; whether there is one by the limit.</summary>
     private bool LayOnLattice(int copy, Alignment phase, double limit)
     {
         var shape = _copies.TurnsOf(copy)[0].Shape;

@@ -5,7 +5,8 @@ namespace CushionService.Nesting.Outlines.Placing;
 /// <summary>Lays equal discs in rows across the strip, each as low upon the last as its offset allows: the shortest stack of rows,
 /// found by dynamic programming over the number of discs and the uppermost row. Rows that alternate make the square and
 /// the hexagonal lattice, spread to fill the width, along or across the strip; stacks may change from one to another.</summary>
-/// <remarks>Discs are polygons, so their no-fit polygon says how low a row may lie. Rows are at least half a disc apart; rows two apart are clear then. Denser
+/// <remarks>Discs are polygons, so their no-fit polygon says how low a row may lie. Rows are at least half a disc apart; rows two apart
+/// are clear then. Denser
 /// rows would gain nothing, since a gap wide enough for them holds another disc.</remarks>
 internal sealed class DiscRows
 {
@@ -89,7 +90,7 @@ internal sealed class DiscRows
         }
     }
 
-    /// <summary>How low a row may lie as the uppermost of so many discs, and upon which row.</summary>
+    /// <summary>How low a row may lie as the uppermost of the discs laid, and upon which row.</summary>
     private (double Height, int Under) Lowest(double[,] heights, int laid, int row)
     {
         var below = laid - _rows[row].Lefts.Length;

@@ -27,7 +27,8 @@ internal sealed class ExactTest
         (_order, _lower) = (new int[all], new double[all]);
     }
 
-    /// <summary>Whether no two interiors meet. In the order of their lower edges, each is looked at beside those that begin before it ends.</summary>
+    /// <summary>Whether no two interiors meet. In the order of their lower edges, each is looked at beside those that begin before it
+    /// ends.</summary>
     public bool IsApart(Arrangement arrangement)
     {
         _budget.Spend(1 + arrangement.All);

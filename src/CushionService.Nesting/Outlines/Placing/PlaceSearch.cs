@@ -6,14 +6,19 @@ namespace CushionService.Nesting.Outlines.Placing;
 /// slides along the strip and across it in turns until neither helps.</summary>
 internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSearch lines, double[] weights, StepBudget budget)
 {
+    /// <summary>Slides in turns, at most, before a place is weighed.</summary>
     private const int MostSlides = 6;
 
+    /// <summary>The turn of the best place.</summary>
     public int Turn { get; private set; }
 
+    /// <summary>Its left edge, grid units.</summary>
     public double X { get; private set; }
 
+    /// <summary>Its lower edge, grid units.</summary>
     public double Y { get; private set; }
 
+    /// <summary>What overlaps weigh there.</summary>
     public double Cost { get; private set; }
 
     /// <summary>Finds the best place for a copy within the length; whether it costs less than <paramref name="limit"/>.</summary>
@@ -55,10 +60,12 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
         return Cost < limit;
     }
 
+    /// <summary>A random place within the room, on the grid on which the outlines were drawn.</summary>
     private double Draw(double room, ref Xorshift random) => OnGrid(room * (random.Next(1 << 30) / (double)((1 << 30) - 1)));
 
     private double OnGrid(double place) => Math.Floor(place / copies.DrawnOn) * copies.DrawnOn;
 
+    /// <summary>Slides a copy from a place and weighs where it ends.</summary>
     private void Slide(int copy, int turn, double x, double y, double roomX, double roomY, ref Xorshift random)
     {
         var shape = copies.TurnsOf(copy)[turn].Shape;
@@ -81,6 +88,7 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
         Weigh(copy, turn, x, y);
     }
 
+    /// <summary>Keeps a place if its overlaps weigh less than those of the best so far.</summary>
     private void Weigh(int copy, int turn, double x, double y)
     {
         var shape = copies.TurnsOf(copy)[turn].Shape;

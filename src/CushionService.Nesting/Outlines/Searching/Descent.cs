@@ -4,7 +4,8 @@ using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines.Searching;
 
-/// <summary>One way down from a first layout, with chances of its own, in two phases (Gardeyn and Wauters, arXiv 2509.13329). To explore, it takes
+/// <summary>One way down from a first layout, with chances of its own, in two phases (Gardeyn and Wauters, arXiv 2509.13329). To explore,
+/// it takes
 /// some length away and pulls the overlaps apart; where that fails, it goes on from a near miss, two copies exchanged. To compress, it
 /// takes very little away, always from the best layout. It shares nothing that it writes to with others, so that they may run at the
 /// same time.</summary>
@@ -19,7 +20,7 @@ internal sealed class Descent
     /// <summary>The share at the end of compressing.</summary>
     private const double LastShrink = 0.0001;
 
-    /// <summary>After so many failures the share is halved.</summary>
+    /// <summary>After this many failures the share is halved.</summary>
     private const int FailsBeforeLess = 3;
 
     private readonly SaleLadder _sale;
@@ -55,7 +56,8 @@ internal sealed class Descent
     /// <summary>Steps that it has spent so far.</summary>
     public long Spent => _budget.Spent;
 
-    /// <summary>Looks for other arrangements, until so many steps are spent in all, its budget is used up, or nothing shorter could be sold.</summary>
+    /// <summary>Looks for other arrangements, until the given steps are spent in all, its budget is used up, or nothing shorter could be
+    /// sold.</summary>
     /// <param name="until">The steps.</param>
     /// <param name="goOn">Asked before every try.</param>
     public void Explore(long until, Func<bool> goOn)

@@ -13,7 +13,7 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
     private const ulong BetweenSeeds = 7777;
 
     /// <summary>The part of the last round's steps that compresses.</summary>
-    private const double CompressingShare = 0.3;
+    private const double CompressingShare = 0.2;
 
     /// <summary>Shortens <paramref name="best"/>, which is free of overlaps.</summary>
     /// <param name="best">Holds the shortest layout afterwards.</param>
@@ -66,7 +66,8 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
         return descents.Sum(descent => descent.Spent);
     }
 
-    /// <summary>How many descents the steps suffice for: a power of two. Two at least as soon as each has enough to get anywhere, for two threads.</summary>
+    /// <summary>How many descents the steps suffice for: a power of two. Two at least as soon as each has enough to get anywhere, for two
+    /// threads.</summary>
     private int CountFor(long steps) =>
         (steps / copies.Count) switch
         {

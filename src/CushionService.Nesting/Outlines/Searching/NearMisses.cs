@@ -4,7 +4,8 @@ using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines.Searching;
 
-/// <summary>A small pool of arrangements that nearly came apart at one length, the least overlapping first. All room is made once.</summary>
+/// <summary>A small pool of arrangements that were nearly apart at one length, the least overlapping first. All room is made
+/// once.</summary>
 internal sealed class NearMisses
 {
     private const int Most = 12;

@@ -9,15 +9,26 @@ namespace CushionService.Nesting.Outlines.Searching;
 /// (Egeblad, Nielsen and Odgaard 2007; Umetani et al. 2009; Gardeyn and Wauters, arXiv 2509.13329).</summary>
 internal sealed class Separation
 {
+    /// <summary>Random places that a copy tries beside its own.</summary>
     private const int Samples = 1;
+
+    /// <summary>Rounds without progress after which the weights begin anew from the best arrangement.</summary>
     private const int Patience = 60;
+
+    /// <summary>Beginnings without progress after which it stops.</summary>
     private const int Strikes = 2;
 
-    /// <summary>So many numbers are added up in the time of a step.</summary>
+    /// <summary>How many numbers are added up in the time of a step.</summary>
     private const int StepShare = 8;
+
+    /// <summary>Less than this share of the overlap counts as progress.</summary>
     private const double Progress = 0.98;
+
+    /// <summary>What an overlap's weight grows by in a round: the least, and for the deepest overlap.</summary>
     private const double LeastGain = 1.2;
     private const double MostGain = 2;
+
+    /// <summary>What the weight of a pair that is apart falls by in a round.</summary>
     private const double Decay = 0.95;
 
     private readonly Copies _copies;
@@ -50,13 +61,13 @@ internal sealed class Separation
         }
     }
 
-    /// <summary>The sum of all depths after a run, grid units; 0 when the copies came apart.</summary>
+    /// <summary>The sum of all depths after a run, grid units; 0 when the copies are apart.</summary>
     public double Overlap { get; private set; }
 
     /// <summary>Moves copies until they are apart, or until many rounds have not helped.</summary>
     /// <param name="length">The length within which all copies lie, before and after; grid units.</param>
     /// <param name="random">The order of moves, and places to look at.</param>
-    /// <returns>Whether the copies came apart; if not, they are left where they overlapped least.</returns>
+    /// <returns>Whether the copies are apart; if not, they are left where they overlapped least.</returns>
     public bool Run(double length, ref Xorshift random)
     {
         Debug.Assert(_arrangement.Length <= length, "every copy lies within the length");
@@ -107,6 +118,7 @@ internal sealed class Separation
         return least;
     }
 
+    /// <summary>Every copy that overlaps moves once, in a random order.</summary>
     private void MoveAll(double length, ref Xorshift random)
     {
         var count = 0;
@@ -137,6 +149,7 @@ internal sealed class Separation
         }
     }
 
+    /// <summary>The weighted depths of a copy's overlaps.</summary>
     private double CostOf(int copy)
     {
         _budget.Spend(1 + _arrangement.All / StepShare);
@@ -150,6 +163,7 @@ internal sealed class Separation
         return cost;
     }
 
+    /// <summary>Measures every pair; the sum of all depths.</summary>
     private double Measure()
     {
         var total = 0.0;
@@ -165,6 +179,7 @@ internal sealed class Separation
         return total;
     }
 
+    /// <summary>Measures a copy against all others, after it moved.</summary>
     private void MeasureOne(int copy)
     {
         _budget.Spend(1 + _arrangement.All / 2);
@@ -173,6 +188,7 @@ internal sealed class Separation
             if (other != copy)
             {
                 var depth = _arrangement.Depth(copy, other);
+                Debug.Assert(depth >= 0 && double.IsFinite(depth), "a depth is a length");
                 _depths[copy * _arrangement.All + other] = depth;
                 _depths[other * _arrangement.All + copy] = depth;
             }

@@ -1,0 +1,163 @@
+using System.Diagnostics;
+
+namespace CushionService.Nesting.Outlines.NoFit;
+
+/// <summary>The slabs of one axis as a sweep finds them, from the first on; a slab that goes on as the last one did is joined to it. In
+/// the end
+/// they become a <see cref="SliceIndex"/>.</summary>
+internal sealed class SlabList
+{
+    /// <summary>Slopes are taken for equal when they differ by less than this share.</summary>
+    private const double RoundingShare = 1e-9;
+
+    private readonly List<Band> _last = [];
+    private readonly List<double> _breaks = [];
+    private readonly List<int> _first = [];
+    private readonly List<Band> _bands = [];
+    private double _tolerance;
+
+    /// <summary>Begins anew.</summary>
+    /// <param name="tolerance">Rounding error that is taken for touching, grid units.</param>
+    public void Clear(double tolerance)
+    {
+        _tolerance = tolerance;
+        _breaks.Clear();
+        _first.Clear();
+        _bands.Clear();
+        _last.Clear();
+    }
+
+    /// <summary>Begins a slab.</summary>
+    /// <param name="start">Where; above where the last one started.</param>
+    /// <param name="slab">Its bands, ascending.</param>
+    public void Add(double start, List<Band> slab)
+    {
+        Debug.Assert(_breaks.Count == 0 || start > _breaks[^1], "slabs ascend");
+        _breaks.Add(start);
+        _first.Add(_bands.Count);
+        _bands.AddRange(slab);
+        _last.Clear();
+        _last.AddRange(slab);
+    }
+
+    /// <summary>Ends the last slab.</summary>
+    public void Close(double end)
+    {
+        Debug.Assert(_breaks.Count > 0 && end > _breaks[^1], "a slab has an extent");
+        _breaks.Add(end);
+        _first.Add(_bands.Count);
+    }
+
+    /// <summary>Whether bands at a start go on as those of the last slab do.</summary>
+    public bool ContinuesLast(double start, List<Band> slab)
+    {
+        if (_breaks.Count == 0 || slab.Count != _last.Count)
+        {
+            return false;
+        }
+
+        var distance = start - _breaks[^1];
+        for (var index = 0; index < slab.Count; index++)
+        {
+            var (before, now) = (_last[index], slab[index]);
+            if (
+                Math.Abs(before.LowAt(distance) - now.Low) > _tolerance
+                || Math.Abs(before.HighAt(distance) - now.High) > _tolerance
+                || Math.Abs(before.LowSlope - now.LowSlope) > RoundingShare * (1 + Math.Abs(now.LowSlope))
+                || Math.Abs(before.HighSlope - now.HighSlope) > RoundingShare * (1 + Math.Abs(now.HighSlope))
+            )
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Adds the lists exactly on the breaks: forbidden there is what is forbidden on both sides.</summary>
+    public SliceIndex Assemble(List<(double Start, double End, double From, double To)> slots)
+    {
+        var slabs = new Slab[_breaks.Count - 1];
+        var all = new List<Band>(2 * _bands.Count);
+        all.AddRange(_bands);
+        for (var slab = 0; slab < slabs.Length; slab++)
+        {
+            var firstAtStart = all.Count;
+            if (slab > 0)
+            {
+                Intersect(slab, all);
+                CutAtSlots(_breaks[slab], slots, all, firstAtStart);
+            }
+
+            var (first, count) = (_first[slab], _first[slab + 1] - _first[slab]);
+            slabs[slab] = new(
+                _breaks[slab],
+                _breaks[slab + 1],
+                count > 0 ? all[first] : default,
+                count,
+                first,
+                firstAtStart,
+                all.Count - firstAtStart
+            );
+        }
+
+        return new SliceIndex(slabs, [.. all]);
+    }
+
+    /// <summary>Takes out of the bands exactly on a break what slots leave free there.</summary>
+    private void CutAtSlots(double t, List<(double Start, double End, double From, double To)> slots, List<Band> bands, int first)
+    {
+        foreach (var (from, to, u0, u1) in slots)
+        {
+            if (from > t || to < t)
+            {
+                continue;
+            }
+
+            var across = from == to ? 0 : (u1 - u0) * (t - from) / (to - from);
+            var (low, high) = from == to ? (u0, u1) : (u0 + across, u0 + across);
+            for (var index = first; index < bands.Count; index++)
+            {
+                var band = bands[index];
+                if (high <= band.Low + _tolerance || low >= band.High - _tolerance)
+                {
+                    continue;
+                }
+
+                bands.RemoveAt(index--);
+                if (low > band.Low + _tolerance)
+                {
+                    bands.Insert(++index, new(band.Low, 0, low, 0));
+                }
+
+                if (high < band.High - _tolerance)
+                {
+                    bands.Insert(++index, new(high, 0, band.High, 0));
+                }
+            }
+        }
+    }
+
+    private void Intersect(int index, List<Band> common)
+    {
+        var distance = _breaks[index] - _breaks[index - 1];
+        for (int left = _first[index - 1], right = _first[index]; left < _first[index] && right < _first[index + 1]; )
+        {
+            var (one, other) = (_bands[left], _bands[right]);
+            var (low, high) = (Math.Max(one.LowAt(distance), other.Low), Math.Min(one.HighAt(distance), other.High));
+            if (high - low > _tolerance)
+            {
+                common.Add(new(low, 0, high, 0));
+            }
+
+            if (one.HighAt(distance) < other.High)
+            {
+                left++;
+            }
+            else
+            {
+                right++;
+            }
+        }
+    }
+}
