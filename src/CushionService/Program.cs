@@ -1,13 +1,13 @@
-using CushionService;
 using CushionService.Access;
 using CushionService.Admission;
+using CushionService.Desk;
 using CushionService.Grpc;
-using CushionService.Lifetime;
+using CushionService.Operations;
 using CushionService.PriceBooks;
+using CushionService.Rejections;
 using CushionService.Rest;
 using CushionService.Rest.OpenApi;
 using CushionService.Streaming;
-using CushionService.Telemetry;
 
 if (args is [HealthProbe.Option])
 {
@@ -42,6 +42,7 @@ app.UseWhen(
     }
 );
 app.UseAccess();
+app.UseAdmission();
 app.MapRestDoor();
 app.MapGrpcDoor();
 app.MapTelemetry();

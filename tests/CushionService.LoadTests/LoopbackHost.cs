@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using CushionService.Desk;
 
 namespace CushionService.LoadTests;
 

@@ -1,7 +1,7 @@
 using System.Net;
 using System.Net.Sockets;
 using System.Security.Claims;
-using CushionService.Admission;
+using CushionService.Rejections;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.JwtBearer;
 
@@ -10,7 +10,7 @@ namespace CushionService.Access;
 /// <summary>Finds out who calls, and lets in who may. REST and gRPC alike: a key or a token is a header to both.</summary>
 internal sealed class AccessControl(
     RequestDelegate next,
-    Registers registers,
+    AccessPolicyMonitor registers,
     TimeProvider clock,
     IAuthenticationSchemeProvider? tokens = null
 )
@@ -23,12 +23,12 @@ internal sealed class AccessControl(
     // Nothing waits here but a token's check: most calls pass through without a state to keep.
     public Task InvokeAsync(HttpContext http)
     {
-        if (http.GetEndpoint()?.Metadata.GetMetadata<NeedsAttribute>() is not { } needs)
+        if (http.GetEndpoint()?.Metadata.GetMetadata<RequiresScopeAttribute>() is not { } needs)
         {
             return next(http);
         }
 
-        Register register = registers.Current;
+        AccessPolicy register = registers.Current;
         bool hasToken = HasToken(http);
         if (http.Request.Headers.TryGetValue(KeyHeader, out Microsoft.Extensions.Primitives.StringValues key))
         {
@@ -41,24 +41,24 @@ internal sealed class AccessControl(
             : LetInAsync(http, needs, new Caller(AddressOf(http), register.Anonymous), anonymous: true);
     }
 
-    private async Task IdentifyAsync(HttpContext http, NeedsAttribute needs, Register register)
+    private async Task IdentifyAsync(HttpContext http, RequiresScopeAttribute needs, AccessPolicy register)
     {
         // Without an authority there is none who could vouch for a token.
         AuthenticateResult? token = tokens is null ? null : await http.AuthenticateAsync(JwtBearerDefaults.AuthenticationScheme);
         await LetInAsync(http, needs, token is { Succeeded: true } ? Holder(token.Principal, register.Tokens) : null);
     }
 
-    private Task LetInAsync(HttpContext http, NeedsAttribute needs, Caller? caller, bool anonymous = false)
+    private Task LetInAsync(HttpContext http, RequiresScopeAttribute needs, Caller? caller, bool anonymous = false)
     {
         if (caller is null)
         {
-            return TurnAway.UnknownAsync(http, "The key or the token is not known here, or no longer.");
+            return RejectionWriter.UnknownAsync(http, "The key or the token is not known here, or no longer.");
         }
 
         if (!caller.Grant.Scopes.HasFlag(needs.Scope))
         {
             string scope = $"The call needs the scope {ScopeNames.Of(needs.Scope)}.";
-            return anonymous ? TurnAway.UnknownAsync(http, scope) : TurnAway.ForbiddenAsync(http, scope);
+            return anonymous ? RejectionWriter.UnknownAsync(http, scope) : RejectionWriter.ForbiddenAsync(http, scope);
         }
 
         http.Features.Set(caller);

@@ -1,4 +1,3 @@
-using CushionService.Admission;
 using Microsoft.AspNetCore.HttpOverrides;
 
 namespace CushionService.Access;
@@ -14,7 +13,7 @@ internal static class AccessSetup
             builder.Configuration.AddJsonFile(Path.GetFullPath(file), optional: false, reloadOnChange: true);
         }
 
-        builder.Services.AddSingleton<Registers>();
+        builder.Services.AddSingleton<AccessPolicyMonitor>();
         builder.Services.AddSingleton(TimeProvider.System);
         builder.AddOrigins();
         TokenOptions tokens = builder.Configuration.GetSection("Access:Tokens").Get<TokenOptions>() ?? new();
@@ -68,8 +67,7 @@ internal static class AccessSetup
     public static void UseAccess(this WebApplication app)
     {
         // Wrong configuration stops the start, and not the first call.
-        _ = app.Services.GetRequiredService<Registers>();
+        _ = app.Services.GetRequiredService<AccessPolicyMonitor>();
         app.UseMiddleware<AccessControl>();
-        app.UseMiddleware<AdmissionControl>();
     }
 }

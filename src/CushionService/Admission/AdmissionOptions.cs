@@ -10,7 +10,7 @@ internal sealed class AdmissionOptions
 
     /// <summary>Orders worked on at the same time; as many as there are processors when left out.</summary>
     [Range(1, 1024)]
-    public int Hands { get; init; } = Environment.ProcessorCount;
+    public int Workers { get; init; } = Environment.ProcessorCount;
 
     /// <summary>Calls are turned away while those that wait would keep a new one waiting for longer than this, in milliseconds, judged by what orders took of late. A
     /// public service sets it to some tens of milliseconds, so that what is accepted is answered as fast as ever.</summary>

@@ -10,8 +10,10 @@ internal static class AdmissionSetup
             .BindConfiguration(AdmissionOptions.Section)
             .ValidateDataAnnotations()
             .ValidateOnStart();
-        builder.Services.AddSingleton<Workbench>();
+        builder.Services.AddSingleton<WorkerPool>();
         builder.Services.AddSingleton<RateLimits>();
-        builder.Services.AddSingleton<OrderWork>();
+        builder.Services.AddSingleton<OrderDispatcher>();
     }
+
+    public static void UseAdmission(this WebApplication app) => app.UseMiddleware<AdmissionControl>();
 }

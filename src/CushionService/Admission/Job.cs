@@ -2,7 +2,7 @@ using System.Diagnostics;
 
 namespace CushionService.Admission;
 
-/// <summary>A piece of work that waits for a hand.</summary>
+/// <summary>A piece of work that waits for a worker.</summary>
 internal abstract class Job
 {
     /// <summary>When it came, in ticks of <see cref="Stopwatch"/>.</summary>
@@ -10,7 +10,7 @@ internal abstract class Job
 
     /// <summary>Does the work. Its exceptions are its caller's.</summary>
     /// <param name="ending">Ends it when its time is up, or its caller gives up.</param>
-    public abstract void Do(Ending ending);
+    public abstract void Do(Deadline ending);
 }
 
 /// <summary>A piece of work with an answer.</summary>
@@ -20,15 +20,15 @@ internal abstract class Job
 /// <param name="cancellation">Gives it up, also while it waits.</param>
 internal sealed class Job<T>(Func<CancellationToken, T> work, TimeSpan time, bool fromTurn, CancellationToken cancellation) : Job
 {
-    // The caller goes on on a thread of its own: a hand is for orders.
+    // The caller goes on on a thread of its own: a worker is for orders.
     private readonly TaskCompletionSource<T> _answer = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private readonly ExecutionContext? _context = ExecutionContext.Capture();
-    private Ending? _ending;
+    private Deadline? _ending;
 
     /// <summary>The answer.</summary>
     public Task<T> Answer => _answer.Task;
 
-    public override void Do(Ending ending)
+    public override void Do(Deadline ending)
     {
         _ending = ending;
         if (_context is null)

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using CushionService.Contract;
 using Google.Protobuf.WellKnownTypes;
 using Google.Rpc;
 using Grpc.Core;

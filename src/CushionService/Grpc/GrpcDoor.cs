@@ -1,3 +1,4 @@
+using CushionService.Contract;
 using Grpc.AspNetCore.Server;
 
 namespace CushionService.Grpc;

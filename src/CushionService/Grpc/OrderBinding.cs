@@ -8,9 +8,9 @@ internal static class OrderBinding
 {
     /// <summary>Tells the server of the calls.</summary>
     public static void Bind(ServiceBinderBase binder, V1.CushionService.CushionServiceBase? calls) =>
-        V1.CushionService.BindService(new Reading(binder), calls);
+        V1.CushionService.BindService(new CheckedBinder(binder), calls);
 
-    private sealed class Reading(ServiceBinderBase binder) : ServiceBinderBase
+    private sealed class CheckedBinder(ServiceBinderBase binder) : ServiceBinderBase
     {
         public override void AddMethod<TRequest, TResponse>(
             Method<TRequest, TResponse> method,

@@ -1,6 +1,9 @@
 using CushionService.Access;
 using CushionService.Admission;
+using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+using CushionService.Desk;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
 using CushionService.Intake;
@@ -12,9 +15,10 @@ namespace CushionService.Grpc;
 
 /// <summary>The gRPC calls: each reads the order, sends it to the desk, and writes what comes back.</summary>
 [BindServiceMethod(typeof(OrderBinding), nameof(OrderBinding.Bind))]
-internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream stream, Faults faults) : V1.CushionService.CushionServiceBase
+internal sealed class OrderCalls(OrderDesk desk, OrderDispatcher work, QuoteStream stream, Faults faults)
+    : V1.CushionService.CushionServiceBase
 {
-    [Needs(Scopes.Estimate)]
+    [RequiresScope(Scopes.Estimate)]
     public override Task<ValidateResponse> Validate(ValidateRequest request, ServerCallContext context) =>
         WorkAsync<ValidationAnswer, ValidateResponse>(
             request.Order,
@@ -22,7 +26,7 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
             context
         );
 
-    [Needs(Scopes.Quote)]
+    [RequiresScope(Scopes.Quote)]
     public override Task<ListPiecesResponse> ListPieces(ListPiecesRequest request, ServerCallContext context) =>
         Send<PiecesAnswer, ListPiecesResponse>(
             request.Order,
@@ -30,11 +34,11 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
             context
         );
 
-    [Needs(Scopes.Quote)]
+    [RequiresScope(Scopes.Quote)]
     public override Task<LayOutResponse> LayOut(LayOutRequest request, ServerCallContext context) =>
         Send<LayoutsAnswer, LayOutResponse>(request.Order, static (desk, order, cancellation) => desk.LayOut(order, cancellation), context);
 
-    [Needs(Scopes.Estimate)]
+    [RequiresScope(Scopes.Estimate)]
     public override Task<EstimateYardageResponse> EstimateYardage(EstimateYardageRequest request, ServerCallContext context) =>
         Send<YardageAnswer, EstimateYardageResponse>(
             request.Order,
@@ -42,11 +46,11 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
             context
         );
 
-    [Needs(Scopes.Quote)]
+    [RequiresScope(Scopes.Quote)]
     public override Task<QuoteResponse> Quote(QuoteRequest request, ServerCallContext context) =>
         Send<QuoteAnswer, QuoteResponse>(request.Order, static (desk, order, cancellation) => desk.Quote(order, cancellation), context);
 
-    [Needs(Scopes.Quote)]
+    [RequiresScope(Scopes.Quote)]
     public override Task<CompareResponse> Compare(CompareRequest request, ServerCallContext context) =>
         Send<ComparisonAnswer, CompareResponse>(
             request.Order,
@@ -55,7 +59,7 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
             Purpose.Comparing
         );
 
-    [Needs(Scopes.Quote)]
+    [RequiresScope(Scopes.Quote)]
     public override Task<FitResponse> Fit(FitRequest request, ServerCallContext context) =>
         Send<FitAnswer, FitResponse>(
             request.Order,
@@ -64,7 +68,7 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
             Purpose.Fitting
         );
 
-    [Needs(Scopes.Batch)]
+    [RequiresScope(Scopes.Batch)]
     public override async Task QuoteMany(
         IAsyncStreamReader<QuoteManyRequest> requests,
         IServerStreamWriter<QuoteManyResponse> responses,
@@ -86,7 +90,7 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
         }
     }
 
-    [Needs(Scopes.Estimate)]
+    [RequiresScope(Scopes.Estimate)]
     public override Task<GetCatalogueResponse> GetCatalogue(GetCatalogueRequest request, ServerCallContext context) =>
         Task.FromResult(Answer<CatalogueAnswer, GetCatalogueResponse>(desk.GetCatalogue(), context));
 
@@ -102,7 +106,7 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
 
     private async Task<TResponse> WorkAsync<TAnswer, TResponse>(
         V1.Order? order,
-        Func<Reading, CancellationToken, Outcome<TAnswer>> ask,
+        Func<ReceivedOrder, CancellationToken, Outcome<TAnswer>> ask,
         ServerCallContext context
     )
         where TAnswer : class
@@ -110,7 +114,7 @@ internal sealed class OrderCalls(OrderDesk desk, OrderWork work, QuoteStream str
     {
         try
         {
-            Reading reading = OrderMessage.Read(order);
+            ReceivedOrder reading = OrderMessage.Read(order);
             Outcome<TAnswer> outcome = await work.DoAsync(Caller.Of(context.GetHttpContext()), reading, ask, context.CancellationToken);
             return Answer<TAnswer, TResponse>(outcome, context);
         }

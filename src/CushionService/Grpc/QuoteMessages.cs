@@ -1,9 +1,11 @@
 using System.Runtime.CompilerServices;
+using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
 using CushionService.Streaming;
 using Grpc.Core;
+using Refusal = CushionService.Contract.Refusal;
 
 namespace CushionService.Grpc;
 

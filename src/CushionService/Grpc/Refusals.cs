@@ -1,8 +1,10 @@
+using CushionService.Contract;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
 using Google.Protobuf.WellKnownTypes;
 using Google.Rpc;
 using Grpc.Core;
+using Refusal = CushionService.Contract.Refusal;
 
 namespace CushionService.Grpc;
 

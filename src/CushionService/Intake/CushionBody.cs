@@ -1,3 +1,4 @@
+using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;

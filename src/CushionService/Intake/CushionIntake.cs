@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;

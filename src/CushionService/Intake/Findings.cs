@@ -1,4 +1,5 @@
 using System.Globalization;
+using CushionService.Contract;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using FluentValidation;

@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Numerics;
 using System.Reflection;
+using CushionService.Contract;
 using CushionService.Engine.Specifications.Outlines;
 using Outline = CushionService.Contract.Orders.Outline;
 

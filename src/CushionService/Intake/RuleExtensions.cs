@@ -1,3 +1,4 @@
+using CushionService.Contract;
 using FluentValidation;
 using FluentValidation.Results;
 

@@ -5,7 +5,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
 using CushionService.Intake;
-using CushionService.Rest;
+using CushionService.Json;
 
 namespace CushionService.PriceBooks;
 
@@ -13,7 +13,7 @@ namespace CushionService.PriceBooks;
 internal static class PriceBookReader
 {
     private static readonly JsonTypeInfo<PriceBookFile> FileType =
-        (JsonTypeInfo<PriceBookFile>)Json.Options.GetTypeInfo(typeof(PriceBookFile));
+        (JsonTypeInfo<PriceBookFile>)ContractJson.Options.GetTypeInfo(typeof(PriceBookFile));
     private static readonly PriceBookValidator Validator = new();
 
     /// <summary>The book that a text holds; null when it has faults.</summary>

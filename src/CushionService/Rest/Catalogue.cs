@@ -1,5 +1,8 @@
 using CushionService.Access;
 using CushionService.Contract.Answers;
+using CushionService.Desk;
+using CushionService.Json;
+using CushionService.Rejections;
 
 namespace CushionService.Rest;
 
@@ -14,9 +17,9 @@ internal static class Catalogue
 
     /// <summary>List what can be ordered</summary>
     /// <remarks>The constructions with what they combine with, and every field of an order with its range: enough to draw a form from.</remarks>
-    [Needs(Scopes.Estimate)]
+    [RequiresScope(Scopes.Estimate)]
     private static Task GetCatalogue(HttpContext http, OrderDesk desk) =>
-        Accepted.Choose(http.Request.Headers.Accept, ["application/json"]) < 0
+        AcceptHeader.Choose(http.Request.Headers.Accept, ["application/json"]) < 0
             ? Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, "The catalogue comes as application/json.")
-            : http.Response.WriteAsJsonAsync(desk.GetCatalogue(), Json.Options, "application/json", http.RequestAborted);
+            : http.Response.WriteAsJsonAsync(desk.GetCatalogue(), ContractJson.Options, "application/json", http.RequestAborted);
 }

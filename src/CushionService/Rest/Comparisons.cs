@@ -2,6 +2,7 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
 using CushionService.Intake;
 
 namespace CushionService.Rest;
@@ -19,6 +20,6 @@ internal static class Comparisons
     /// <summary>Compare fabrics for an order</summary>
     /// <remarks>The order is quoted as given and with each of its `candidates` in place of one fabric: other fabrics, widths or rotations, and, where asked,
     /// with every cushion cut from a length of its own. Cheapest first; an option that cannot be made is listed with the reasons.</remarks>
-    [Needs(Scopes.Quote)]
-    private static Task Compare(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);
+    [RequiresScope(Scopes.Quote)]
+    private static Task Compare(HttpContext http, OrderDesk desk, OrderDispatcher work) => Call.AnswerAsync(http, desk, work);
 }

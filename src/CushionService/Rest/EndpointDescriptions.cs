@@ -1,4 +1,5 @@
 using CushionService.Contract.Orders;
+using CushionService.Rejections;
 
 namespace CushionService.Rest;
 

@@ -1,6 +1,10 @@
 using CushionService.Access;
 using CushionService.Admission;
+using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Desk;
+using CushionService.Json;
+using CushionService.Rejections;
 using CushionService.Rest.Estimating;
 using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
@@ -34,10 +38,10 @@ internal static class Estimates
     /// <remarks>One cushion of one fabric, from flat parameters. The answer carries a strong entity tag that is the same for every spelling of the same
     /// order, and may be kept by any cache; If-None-Match is answered with 304 before anything is laid out. When left out: effort is quick, the closure is
     /// a zipper where the construction takes one, and fabric is sold by 1/8 yd, or by 0.1 m in a metric order.</remarks>
-    [Needs(Scopes.Estimate)]
-    private static async Task Estimate(HttpContext http, OrderDesk desk, OrderWork work)
+    [RequiresScope(Scopes.Estimate)]
+    private static async Task Estimate(HttpContext http, OrderDesk desk, OrderDispatcher work)
     {
-        if (Accepted.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
+        if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
         {
             await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Estimates come as {MediaType}.");
             return;
@@ -52,14 +56,14 @@ internal static class Estimates
         }
         else if (
             tag is null
-            || flat.Reading is not { Order: not null, Violations.Count: 0 }
+            || flat.Order is not { Order: not null, Violations.Count: 0 }
             || HttpMethods.IsHead(http.Request.Method)
             || HoldsAny(http.Request)
         )
         {
             Outcome<ValidationAnswer> checks = await work.DoAsync(
                 Caller.Of(http),
-                flat.Reading,
+                flat.Order,
                 (read, cancellation) => read.Validate(desk, FlatOrder.Flat, cancellation),
                 http.RequestAborted
             );
@@ -76,7 +80,7 @@ internal static class Estimates
         {
             Outcome<YardageAnswer> outcome = await work.DoAsync(
                 Caller.Of(http),
-                flat.Reading,
+                flat.Order,
                 (read, cancellation) => desk.EstimateYardage(read.Order!, cancellation),
                 http.RequestAborted
             );
@@ -87,7 +91,7 @@ internal static class Estimates
             else
             {
                 Answer(http, tag, StatusCodes.Status200OK);
-                await http.Response.WriteAsJsonAsync(Of(outcome.Answer), Json.Options, MediaType, http.RequestAborted);
+                await http.Response.WriteAsJsonAsync(Of(outcome.Answer), ContractJson.Options, MediaType, http.RequestAborted);
             }
         }
     }

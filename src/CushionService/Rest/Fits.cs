@@ -2,6 +2,7 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
 using CushionService.Intake;
 
 namespace CushionService.Rest;
@@ -19,6 +20,6 @@ internal static class Fits
     /// <summary>Fit an order onto the fabric on hand</summary>
     /// <remarks>Whether the pieces fit onto what `onHand` lists, all offcuts of a fabric together; how they lie, what is left, and the largest cushion that
     /// would fit. Fabrics without `onHand` are to be bought and are not looked at.</remarks>
-    [Needs(Scopes.Quote)]
-    private static Task Fit(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);
+    [RequiresScope(Scopes.Quote)]
+    private static Task Fit(HttpContext http, OrderDesk desk, OrderDispatcher work) => Call.AnswerAsync(http, desk, work);
 }

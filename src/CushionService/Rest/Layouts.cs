@@ -2,6 +2,7 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
 using CushionService.Documents.Drawings;
 
 namespace CushionService.Rest;
@@ -11,7 +12,11 @@ internal static class Layouts
 {
     private static readonly OrderCall<LayoutsAnswer> Call = new(
         (OrderDesk desk, Order order, CancellationToken cancellation) => desk.LayOut(order, cancellation),
-        new Form<LayoutsAnswer>("image/svg+xml", Draw, "A drawing is of one fabric: name one that the order uses, as in ?fabric=main.")
+        new Representation<LayoutsAnswer>(
+            "image/svg+xml",
+            Draw,
+            "A drawing is of one fabric: name one that the order uses, as in ?fabric=main."
+        )
     );
 
     public static void MapLayouts(this IEndpointRouteBuilder v1) =>
@@ -23,8 +28,8 @@ internal static class Layouts
     /// <param name="desk">The desk.</param>
     /// <param name="work">Where the order is worked on.</param>
     /// <param name="fabric">For a drawing: the fabric's id; may be left out when one fabric is used.</param>
-    [Needs(Scopes.Quote)]
-    private static Task LayOut(HttpContext http, OrderDesk desk, OrderWork work, string? fabric) =>
+    [RequiresScope(Scopes.Quote)]
+    private static Task LayOut(HttpContext http, OrderDesk desk, OrderDispatcher work, string? fabric) =>
         Call.AnswerAsync(http, desk, work, fabric);
 
     private static string? Draw(LayoutsAnswer answer, string? fabric) =>

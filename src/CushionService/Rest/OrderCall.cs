@@ -1,8 +1,12 @@
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Access;
 using CushionService.Admission;
+using CushionService.Contract;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
 using CushionService.Intake;
+using CushionService.Json;
+using CushionService.Rejections;
 
 namespace CushionService.Rest;
 
@@ -13,31 +17,31 @@ internal sealed class OrderCall<TAnswer>
 {
     private const string JsonMediaType = "application/json";
 
-    private readonly Func<Reading, OrderDesk, CancellationToken, Outcome<TAnswer>> _ask;
-    private readonly JsonTypeInfo<TAnswer> _type = (JsonTypeInfo<TAnswer>)Json.Options.GetTypeInfo(typeof(TAnswer));
-    private readonly Form<TAnswer>? _form;
+    private readonly Func<ReceivedOrder, OrderDesk, CancellationToken, Outcome<TAnswer>> _ask;
+    private readonly JsonTypeInfo<TAnswer> _type = (JsonTypeInfo<TAnswer>)ContractJson.Options.GetTypeInfo(typeof(TAnswer));
+    private readonly Representation<TAnswer>? _form;
     private readonly string[] _offered;
 
     /// <summary>A call that hands a sound order to the desk.</summary>
     public OrderCall(
         Func<OrderDesk, Order, CancellationToken, Outcome<TAnswer>> ask,
-        Form<TAnswer>? form = null,
+        Representation<TAnswer>? form = null,
         Purpose purpose = Purpose.Making
     )
-        : this((Reading reading, OrderDesk desk, CancellationToken cancellation) => reading.Send(desk, ask, cancellation, purpose)) =>
+        : this((ReceivedOrder reading, OrderDesk desk, CancellationToken cancellation) => reading.Send(desk, ask, cancellation, purpose)) =>
         (_form, _offered) = (form, form is null ? _offered : [JsonMediaType, form.MediaType]);
 
     /// <summary>A call that has its own way with an order at fault.</summary>
-    public OrderCall(Func<Reading, OrderDesk, CancellationToken, Outcome<TAnswer>> ask) => (_ask, _offered) = (ask, [JsonMediaType]);
+    public OrderCall(Func<ReceivedOrder, OrderDesk, CancellationToken, Outcome<TAnswer>> ask) => (_ask, _offered) = (ask, [JsonMediaType]);
 
     /// <summary>Answers a request.</summary>
     /// <param name="http">The request and its response.</param>
     /// <param name="desk">The desk.</param>
     /// <param name="work">Where the order is worked on.</param>
     /// <param name="part">The part of the answer that the call names, for a form of one part.</param>
-    public async Task AnswerAsync(HttpContext http, OrderDesk desk, OrderWork work, string? part = null)
+    public async Task AnswerAsync(HttpContext http, OrderDesk desk, OrderDispatcher work, string? part = null)
     {
-        int chosen = Accepted.Choose(http.Request.Headers.Accept, _offered);
+        int chosen = AcceptHeader.Choose(http.Request.Headers.Accept, _offered);
         if (chosen < 0)
         {
             await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {string.Join(" or ", _offered)}.");
@@ -66,7 +70,7 @@ internal sealed class OrderCall<TAnswer>
         }
     }
 
-    private static Task WriteAsync(HttpContext http, TAnswer answer, Form<TAnswer> form, string? part)
+    private static Task WriteAsync(HttpContext http, TAnswer answer, Representation<TAnswer> form, string? part)
     {
         if (form.Write(answer, part) is not { } text)
         {

@@ -1,6 +1,8 @@
 using System.Buffers;
 using System.IO.Pipelines;
 using System.Runtime.CompilerServices;
+using CushionService.Contract;
+using CushionService.Json;
 using CushionService.Streaming;
 
 namespace CushionService.Rest;
@@ -54,7 +56,7 @@ internal static class OrderLines
     private static NumberedOrder? Order(ReadOnlySequence<byte> line, long number, bool passing) =>
         passing || line.Length > Limits.OrderBytes ? new NumberedOrder(number, null)
         : IsBlank(line) ? null
-        : new NumberedOrder(number, OrderBody.Parse(line.IsSingleSegment ? line.First : line.ToArray()));
+        : new NumberedOrder(number, OrderText.Parse(line.IsSingleSegment ? line.First : line.ToArray()));
 
     private static bool IsBlank(ReadOnlySequence<byte> line)
     {

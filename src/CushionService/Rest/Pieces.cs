@@ -2,6 +2,7 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
 
 namespace CushionService.Rest;
 
@@ -16,6 +17,6 @@ internal static class Pieces
 
     /// <summary>List the pieces to cut</summary>
     /// <remarks>The cut pieces with their derivations, marks and seams.</remarks>
-    [Needs(Scopes.Quote)]
-    private static Task ListPieces(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);
+    [RequiresScope(Scopes.Quote)]
+    private static Task ListPieces(HttpContext http, OrderDesk desk, OrderDispatcher work) => Call.AnswerAsync(http, desk, work);
 }

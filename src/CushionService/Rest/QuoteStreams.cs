@@ -3,6 +3,8 @@ using System.Text.Json.Serialization.Metadata;
 using CushionService.Access;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Json;
+using CushionService.Rejections;
 using CushionService.Streaming;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
@@ -21,9 +23,10 @@ internal static class QuoteStreams
     // A caller may think between two orders, or before it reads on; one that moves nothing for minutes is gone.
     private static readonly MinDataRate Patience = new(1, TimeSpan.FromMinutes(5));
 
-    private static readonly JsonTypeInfo<QuoteAnswer> QuoteType = (JsonTypeInfo<QuoteAnswer>)Json.Options.GetTypeInfo(typeof(QuoteAnswer));
-    private static readonly JsonTypeInfo<Problem> ProblemType = (JsonTypeInfo<Problem>)Json.Options.GetTypeInfo(typeof(Problem));
-    private static readonly JsonWriterOptions Writing = new() { Encoder = Json.Options.Encoder, SkipValidation = true };
+    private static readonly JsonTypeInfo<QuoteAnswer> QuoteType =
+        (JsonTypeInfo<QuoteAnswer>)ContractJson.Options.GetTypeInfo(typeof(QuoteAnswer));
+    private static readonly JsonTypeInfo<Problem> ProblemType = (JsonTypeInfo<Problem>)ContractJson.Options.GetTypeInfo(typeof(Problem));
+    private static readonly JsonWriterOptions Writing = new() { Encoder = ContractJson.Options.Encoder, SkipValidation = true };
 
     public static void MapQuoteStream(this IEndpointRouteBuilder v1) =>
         v1.MapPost("/quotes/stream", QuoteMany)
@@ -40,10 +43,10 @@ internal static class QuoteStreams
     /// <remarks>One order a line in, one answer a line out, in order, each as soon as it and those before it are ready. A line that cannot be quoted
     /// is answered in its place with the problem, which names the line; blank lines are passed over. Any number of orders: the service reads only
     /// a few lines ahead of what the caller has taken back, so a caller must read the answers while it sends.</remarks>
-    [Needs(Scopes.Batch)]
+    [RequiresScope(Scopes.Batch)]
     private static async Task QuoteMany(HttpContext http, QuoteStream stream)
     {
-        if (Accepted.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
+        if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
         {
             await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {MediaType}.");
         }

@@ -1,3 +1,4 @@
+using CushionService.Json;
 using CushionService.Rest.OpenApi;
 using CushionService.Rest.Pages;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
@@ -9,7 +10,7 @@ internal static class RestDoor
 {
     public static void AddRestDoor(this WebApplicationBuilder builder)
     {
-        builder.Services.ConfigureHttpJsonOptions(options => Json.Configure(options.SerializerOptions));
+        builder.Services.ConfigureHttpJsonOptions(options => ContractJson.Configure(options.SerializerOptions));
         builder.Services.AddContractDocument();
     }
 

@@ -2,6 +2,7 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
 
 namespace CushionService.Rest;
 
@@ -16,6 +17,6 @@ internal static class Yardage
 
     /// <summary>Say how much fabric to buy</summary>
     /// <remarks>The length of each fabric to buy, and nothing else.</remarks>
-    [Needs(Scopes.Estimate)]
-    private static Task EstimateYardage(HttpContext http, OrderDesk desk, OrderWork work) => Call.AnswerAsync(http, desk, work);
+    [RequiresScope(Scopes.Estimate)]
+    private static Task EstimateYardage(HttpContext http, OrderDesk desk, OrderDispatcher work) => Call.AnswerAsync(http, desk, work);
 }

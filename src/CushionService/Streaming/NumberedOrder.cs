@@ -1,6 +1,9 @@
+using CushionService.Contract;
+using CushionService.Contract.Orders;
+
 namespace CushionService.Streaming;
 
 /// <summary>An order of a stream.</summary>
 /// <param name="Number">Its line, or its place among the messages, from 1.</param>
-/// <param name="Reading">The order as the door read it; null when it was longer than <see cref="Limits.OrderBytes"/> and so left unread.</param>
-internal readonly record struct NumberedOrder(long Number, Reading? Reading);
+/// <param name="Order">The order as it arrived; null when it was longer than <see cref="Limits.OrderBytes"/> and so left unread.</param>
+internal readonly record struct NumberedOrder(long Number, ReceivedOrder? Order);

@@ -1,3 +1,4 @@
+using CushionService.Contract;
 using CushionService.Contract.Answers;
 
 namespace CushionService.Streaming;

@@ -9,7 +9,7 @@ internal static class OrderedWindow
     /// <summary>Entries taken and not yet written, at most.</summary>
     public const int Size = 4;
 
-    private const int Hands = 2;
+    private const int Workers = 2;
 
     /// <summary>Answers every entry.</summary>
     /// <param name="entries">Asked for its next entry only when the window has room.</param>
@@ -25,7 +25,7 @@ internal static class OrderedWindow
     {
         using CancellationTokenSource ending = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         using SemaphoreSlim room = new(Size);
-        using SemaphoreSlim hands = new(Hands);
+        using SemaphoreSlim workers = new(Workers);
         Channel<Task<TAnswer>> underway = Channel.CreateUnbounded<Task<TAnswer>>(
             new UnboundedChannelOptions { SingleReader = true, SingleWriter = true }
         );
@@ -75,14 +75,14 @@ internal static class OrderedWindow
 
         async Task<TAnswer> WorkAsync(TEntry entry, CancellationToken token)
         {
-            await hands.WaitAsync(token);
+            await workers.WaitAsync(token);
             try
             {
                 return await answer(entry, token);
             }
             finally
             {
-                hands.Release();
+                workers.Release();
             }
         }
     }

@@ -1,12 +1,14 @@
 using CushionService.Access;
 using CushionService.Admission;
+using CushionService.Contract;
+using CushionService.Desk;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Streaming;
 
 /// <summary>Quotes any number of orders, one after another: the room behind both doors' streams. An order that cannot be quoted is refused in its
 /// place and does not end the stream.</summary>
-internal sealed partial class QuoteStream(OrderDesk desk, OrderWork work, ILogger<QuoteStream> log)
+internal sealed partial class QuoteStream(OrderDesk desk, OrderDispatcher work, ILogger<QuoteStream> log)
 {
     /// <summary>Quotes every order, in order.</summary>
     /// <param name="caller">Who sends them.</param>
@@ -22,7 +24,7 @@ internal sealed partial class QuoteStream(OrderDesk desk, OrderWork work, ILogge
 
     private async Task<NumberedQuote> QuoteAsync(Caller caller, NumberedOrder order, CancellationToken cancellation)
     {
-        if (order.Reading is not { } reading)
+        if (order.Order is not { } reading)
         {
             return Refused(order.Number, "order-too-long", $"An order may have {Limits.OrderBytes} bytes at most.");
         }

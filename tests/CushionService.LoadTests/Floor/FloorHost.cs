@@ -1,3 +1,4 @@
+using CushionService.Desk;
 using CushionService.LoadTests.Floor;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
@@ -38,7 +39,7 @@ public sealed class FloorHost : IHostingStartup, IStartupFilter
                         .UseRouting()
                         .UseEndpoints(endpoints =>
                         {
-                            endpoints.MapPost(Path, (Contract.Orders.Order order) => Results.Json(order, Rest.Json.Options));
+                            endpoints.MapPost(Path, (Contract.Orders.Order order) => Results.Json(order, Json.ContractJson.Options));
                             endpoints.MapGrpcService<FloorCalls>();
                         })
             );

@@ -1,8 +1,11 @@
 using System.Text;
+using CushionService.Contract;
+using CushionService.Contract.Orders;
+using CushionService.Desk;
 using CushionService.Engine.Measures;
 using CushionService.Grpc.Mapping;
+using CushionService.Json;
 using CushionService.LoadTests.Generating;
-using CushionService.Rest;
 using CushionService.Rest.Estimating;
 using Google.Protobuf;
 using Microsoft.AspNetCore.WebUtilities;
@@ -65,7 +68,7 @@ internal static class ParserTarget
         switch (input[0])
         {
             case Json:
-                Check(OrderBody.Parse(rest));
+                Check(OrderText.Parse(rest));
                 break;
             case Message:
                 try
@@ -81,7 +84,7 @@ internal static class ParserTarget
             case Query:
                 FlatOrder flat = new(QueryHelpers.ParseQuery(Encoding.UTF8.GetString(rest)));
                 _ = EstimateTag.Of(flat);
-                Check(flat.Reading);
+                Check(flat.Order);
                 break;
             case Text:
                 LengthText.TryParse(Encoding.UTF8.GetString(rest), LengthUnit.Inch, out _);
@@ -92,5 +95,5 @@ internal static class ParserTarget
     private static global::CushionService.Grpc.V1.EstimateYardageRequest V1Request(byte[] bytes) =>
         global::CushionService.Grpc.V1.EstimateYardageRequest.Parser.ParseFrom(bytes);
 
-    private static void Check(Reading reading) => reading.Validate(Desk, CancellationToken.None);
+    private static void Check(ReceivedOrder reading) => reading.Validate(Desk, CancellationToken.None);
 }

@@ -58,7 +58,7 @@ internal static class Callers
     public static (string, string)[] Settings(int index, string name, string key, params string[] scopes) =>
         [
             ($"Access:Keys:{index}:Name", name),
-            ($"Access:Keys:{index}:Sha256", Register.DigestOf(key)),
+            ($"Access:Keys:{index}:Sha256", AccessPolicy.DigestOf(key)),
             .. scopes.Select((scope, i) => ($"Access:Keys:{index}:Scopes:{i}", scope)),
         ];
 

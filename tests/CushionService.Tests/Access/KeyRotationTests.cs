@@ -109,7 +109,7 @@ public sealed class KeyRotationTests : IDisposable
                         Keys = keys.Select(key => new
                         {
                             Name = "shop",
-                            Sha256 = Register.DigestOf(key),
+                            Sha256 = AccessPolicy.DigestOf(key),
                             Scopes = new[] { "quote" },
                         }),
                     },

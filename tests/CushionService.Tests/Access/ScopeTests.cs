@@ -158,7 +158,7 @@ public sealed class ScopeTests : IDisposable
             calls,
             call =>
                 Assert.True(
-                    call.Metadata.GetMetadata<NeedsAttribute>() is { Scope: not Scopes.None },
+                    call.Metadata.GetMetadata<RequiresScopeAttribute>() is { Scope: not Scopes.None },
                     $"{call.DisplayName} needs no scope."
                 )
         );

@@ -13,7 +13,7 @@ public sealed class OverloadTests : IDisposable
     private readonly RunningService _service = new(
         _ => { },
         false,
-        ("Admission:Hands", "1"),
+        ("Admission:Workers", "1"),
         ("Admission:LongestWaitMs", "1"),
         ("Admission:DeadlineSeconds", "1")
     );
@@ -21,13 +21,13 @@ public sealed class OverloadTests : IDisposable
     [Fact]
     public async Task A_full_bench_turns_away_and_health_is_heard()
     {
-        Workbench bench = _service.Services.GetRequiredService<Workbench>();
+        WorkerPool pool = _service.Services.GetRequiredService<WorkerPool>();
         using ManualResetEventSlim done = new();
         await Task.WhenAll(
             Enumerable
                 .Range(0, 16)
                 .Select(_ =>
-                    bench.TryDo(
+                    pool.TryDo(
                         _ =>
                         {
                             Thread.Sleep(5);
@@ -42,7 +42,7 @@ public sealed class OverloadTests : IDisposable
             .. Enumerable
                 .Range(0, 4)
                 .Select(_ =>
-                    bench.TryDo(
+                    pool.TryDo(
                         cancellation =>
                         {
                             done.Wait(cancellation);
@@ -77,9 +77,9 @@ public sealed class OverloadTests : IDisposable
     [Fact]
     public async Task An_order_that_waits_beyond_its_time_is_given_up()
     {
-        Workbench bench = _service.Services.GetRequiredService<Workbench>();
+        WorkerPool pool = _service.Services.GetRequiredService<WorkerPool>();
         using ManualResetEventSlim done = new();
-        Task<int> held = bench.TryDo(
+        Task<int> held = pool.TryDo(
             cancellation =>
             {
                 done.Wait(cancellation);
@@ -88,7 +88,7 @@ public sealed class OverloadTests : IDisposable
             default
         )!;
         Task<HttpResponseMessage> late = _service.PostAsync("yardage", Callers.Pillow);
-        while (bench.Waiting == 0)
+        while (pool.Waiting == 0)
         {
             await Task.Delay(10);
         }

@@ -3,7 +3,8 @@ using System.Net;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using CushionService.Rest;
+using CushionService.Desk;
+using CushionService.Json;
 using CushionService.Tests.Hosting;
 using CushionService.Tests.Orders;
 
@@ -22,14 +23,14 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
         {
             JsonObject order = WhatIfOrders.Compared(number);
             if (
-                new OrderDesk().Compare(OrderBody.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())).Order!, CancellationToken.None).Answer
+                new OrderDesk().Compare(OrderText.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())).Order!, CancellationToken.None).Answer
                 is not { } compared
             )
             {
                 continue;
             }
 
-            JsonNode answer = JsonSerializer.SerializeToNode(compared, Json.Options)!;
+            JsonNode answer = JsonSerializer.SerializeToNode(compared, ContractJson.Options)!;
             JsonObject[] options = [.. answer["options"]!.AsArray().Select(option => option!.AsObject())];
             int asked =
                 order["candidates"]![0]!["options"]!.AsArray().Count * (order["candidates"]![0]!["separate"]!.GetValue<bool>() ? 2 : 1);

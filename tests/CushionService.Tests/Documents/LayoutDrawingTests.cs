@@ -2,9 +2,10 @@ using System.Text;
 using System.Xml.Linq;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
 using CushionService.Documents.Drawings;
 using CushionService.Engine.Specifications.Fabrics;
-using CushionService.Rest;
+using CushionService.Json;
 using CushionService.Tests.Orders;
 
 namespace CushionService.Tests.Documents;
@@ -31,7 +32,7 @@ public sealed class LayoutDrawingTests
         int drawn = 0;
         for (int number = 0; drawn < Layouts; number++)
         {
-            Order order = OrderBody.Parse(Encoding.UTF8.GetBytes(OrderGenerator.Sound(number).ToJsonString())).Order!;
+            Order order = OrderText.Parse(Encoding.UTF8.GetBytes(OrderGenerator.Sound(number).ToJsonString())).Order!;
             if (new OrderDesk().LayOut(order, CancellationToken.None).Answer is { } answer)
             {
                 drawn++;

@@ -2,13 +2,13 @@ using System.Text;
 using System.Text.Json.Nodes;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
 using CushionService.Engine.Fitting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
-using CushionService.Fitting;
 using CushionService.Intake;
+using CushionService.Json;
 using CushionService.Nesting;
-using CushionService.Rest;
 using CushionService.Tests.Hosting;
 using CushionService.Tests.Orders;
 
@@ -27,7 +27,7 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
             impossible = 0;
         for (int number = 0; number < Count; number++)
         {
-            Order order = OrderBody.Parse(Encoding.UTF8.GetBytes(WhatIfOrders.OnHand(number, 1).ToJsonString())).Order!;
+            Order order = OrderText.Parse(Encoding.UTF8.GetBytes(WhatIfOrders.OnHand(number, 1).ToJsonString())).Order!;
             (FreeSize Free, SizedCushion Sizes)[] ways = [.. SizedCushion.Ways(order, Taken(order).Specification!, 0)];
             SizedCushion sizes = ways[number % ways.Length].Sizes;
             if (
@@ -67,7 +67,7 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
                 ["width"] = 10,
                 ["depth"] = 9,
             };
-            Order read = OrderBody.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())).Order!;
+            Order read = OrderText.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())).Order!;
             Fit fit = FitOf(read, null)!;
             fitting += fit.Verdict == FitVerdict.Fits ? 1 : 0;
             foreach (OffcutFit fabric in fit.Fabrics)
@@ -160,7 +160,7 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
     // Null for an order that breaks a rule.
     private static Fit? FitOf(Order order, Effort? effort) =>
         Taken(order) is { Specification: { } specified } taken
-            ? CushionService.Fitting.Fit.Of(specified, taken.Warnings, effort ?? specified.Effort, 1, CancellationToken.None)
+            ? CushionService.Desk.Fit.Of(specified, taken.Warnings, effort ?? specified.Effort, 1, CancellationToken.None)
             : null;
 
     private static bool LiesOnOffcut(Order order)

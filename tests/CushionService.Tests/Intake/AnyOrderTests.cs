@@ -3,8 +3,9 @@ using System.Text.Json.Nodes;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
 using CushionService.Intake;
-using CushionService.Rest;
+using CushionService.Json;
 using CushionService.Tests.Orders;
 
 namespace CushionService.Tests.Intake;
@@ -73,7 +74,7 @@ public sealed class AnyOrderTests
         {
             JsonNode changed = Changed(new Random(number));
             byte[] body = Encoding.UTF8.GetBytes(changed.ToJsonString());
-            Order? order = Diagnosis.Of(body, (JsonTypeInfo<Order>)Json.Options.GetTypeInfo(typeof(Order))).Read;
+            Order? order = Diagnosis.Of(body, (JsonTypeInfo<Order>)ContractJson.Options.GetTypeInfo(typeof(Order))).Read;
             if (order is null)
             {
                 continue;

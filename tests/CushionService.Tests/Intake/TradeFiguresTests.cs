@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using CushionService.Contract.Answers;
+using CushionService.Desk;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Tests.Hosting;

@@ -1,8 +1,10 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
-using CushionService.Rest;
+using CushionService.Desk;
+using CushionService.Json;
 using CushionService.Tests.PriceBooks;
 
 namespace CushionService.Tests.Orders;
@@ -89,7 +91,7 @@ public sealed class DemoTests
             .. typeof(Order)
                 .Assembly.GetTypes()
                 .Where(type => type.Namespace == typeof(Order).Namespace && type is { IsPublic: true, IsClass: true })
-                .SelectMany(type => Json.Options.GetTypeInfo(type).Properties.Select(property => $"{type.Name}.{property.Name}")),
+                .SelectMany(type => ContractJson.Options.GetTypeInfo(type).Properties.Select(property => $"{type.Name}.{property.Name}")),
         ];
         // What one has and what one might take belong to the calls that ask whether it fits and what is cheaper; a quote refuses them.
         Assert.DoesNotContain(
@@ -103,14 +105,14 @@ public sealed class DemoTests
 
     private static void Collect(JsonElement element, Type type, HashSet<string> used)
     {
-        if (Json.ElementOf(type) is { } item)
+        if (ContractJson.ElementOf(type) is { } item)
         {
             foreach (JsonElement entry in element.EnumerateArray())
             {
                 Collect(entry, item, used);
             }
         }
-        else if (Json.Options.GetTypeInfo(type) is { Kind: JsonTypeInfoKind.Object } record)
+        else if (ContractJson.Options.GetTypeInfo(type) is { Kind: JsonTypeInfoKind.Object } record)
         {
             foreach (JsonProperty member in element.EnumerateObject())
             {
@@ -121,7 +123,7 @@ public sealed class DemoTests
     }
 
     private static Order Read(string file) =>
-        JsonSerializer.Deserialize<Order>(File.ReadAllText(Path.Combine(Folder, file)), Json.Options)!;
+        JsonSerializer.Deserialize<Order>(File.ReadAllText(Path.Combine(Folder, file)), ContractJson.Options)!;
 
     private static QuoteAnswer Quote(string file)
     {

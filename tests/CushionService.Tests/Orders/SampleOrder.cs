@@ -3,8 +3,9 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
 using CushionService.Engine.Specifications;
-using CushionService.Rest;
+using CushionService.Json;
 
 namespace CushionService.Tests.Orders;
 
@@ -50,7 +51,7 @@ internal static class SampleOrder
             Set(order, pointer, value);
         }
 
-        return order.Deserialize<Order>(Json.Options)!;
+        return order.Deserialize<Order>(ContractJson.Options)!;
     }
 
     public static string Written(Violation violation) =>

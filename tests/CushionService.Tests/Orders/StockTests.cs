@@ -1,3 +1,5 @@
+using CushionService.Contract;
+
 namespace CushionService.Tests.Orders;
 
 /// <summary>What a stock must say of itself, by its kind.</summary>

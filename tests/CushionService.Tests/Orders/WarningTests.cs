@@ -1,4 +1,6 @@
+using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Desk;
 
 namespace CushionService.Tests.Orders;
 

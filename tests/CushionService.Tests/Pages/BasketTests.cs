@@ -1,9 +1,11 @@
 using System.Text;
 using System.Text.Json;
+using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
 using CushionService.Documents;
-using CushionService.Rest;
+using CushionService.Json;
 
 namespace CushionService.Tests.Pages;
 
@@ -14,7 +16,7 @@ public sealed class BasketTests
         .Quote(
             JsonSerializer.Deserialize<Order>(
                 File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Demo", "reading-nook.json")),
-                Json.Options
+                ContractJson.Options
             )!,
             CancellationToken.None
         )

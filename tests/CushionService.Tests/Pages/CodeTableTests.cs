@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using CushionService.Contract;
 using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Pages;

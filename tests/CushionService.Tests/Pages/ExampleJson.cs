@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using CushionService.Rest;
+using CushionService.Json;
 
 namespace CushionService.Tests.Pages;
 
@@ -36,6 +36,6 @@ internal static class ExampleJson
             JsonObject members => $"{{ {string.Join(", ", members.Select(member => $"\"{member.Key}\": {Line(member.Value)}"))} }}",
             JsonArray elements => $"[{string.Join(", ", elements.Select(Line))}]",
             null => "null",
-            _ => value.ToJsonString(Json.Options),
+            _ => value.ToJsonString(ContractJson.Options),
         };
 }

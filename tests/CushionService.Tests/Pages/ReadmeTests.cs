@@ -1,7 +1,8 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CushionService.Contract.Orders;
-using CushionService.Rest;
+using CushionService.Desk;
+using CushionService.Json;
 
 namespace CushionService.Tests.Pages;
 
@@ -32,7 +33,7 @@ public sealed class ReadmeTests
         WrittenPart.IsUpToDate(
             Answer,
             "answer",
-            $"```json\n{Answered().ToJsonString(new JsonSerializerOptions(Json.Options) { WriteIndented = true, NewLine = "\n" })}\n```\n"
+            $"```json\n{Answered().ToJsonString(new JsonSerializerOptions(ContractJson.Options) { WriteIndented = true, NewLine = "\n" })}\n```\n"
         );
 
     [Fact]
@@ -54,7 +55,7 @@ public sealed class ReadmeTests
 
     private static JsonNode Answered() =>
         JsonSerializer.SerializeToNode(
-            new OrderDesk().Quote(Order().Deserialize<Order>(Json.Options)!, CancellationToken.None).Answer,
-            Json.Options
+            new OrderDesk().Quote(Order().Deserialize<Order>(ContractJson.Options)!, CancellationToken.None).Answer,
+            ContractJson.Options
         )!;
 }

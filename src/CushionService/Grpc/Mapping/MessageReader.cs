@@ -10,13 +10,13 @@ namespace CushionService.Grpc.Mapping;
 internal static class MessageReader<TWire, TContract>
     where TWire : IMessage<TWire>, new()
 {
-    private static readonly Func<TWire, Doubts, TContract> Compiled = Compile();
+    private static readonly Func<TWire, MappingErrors, TContract> Compiled = Compile();
 
     /// <summary>The record that a message holds. What cannot be read is left out and is a doubt.</summary>
-    public static TContract Read(TWire message, Doubts doubts) => Compiled(message, doubts);
+    public static TContract Read(TWire message, MappingErrors doubts) => Compiled(message, doubts);
 
     /// <summary>The records that a list of messages holds; null for none, since a message cannot tell an empty list from a missing one.</summary>
-    public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> messages, Doubts doubts)
+    public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> messages, MappingErrors doubts)
     {
         if (messages.Count == 0)
         {
@@ -32,15 +32,19 @@ internal static class MessageReader<TWire, TContract>
         return records;
     }
 
-    private static Func<TWire, Doubts, TContract> Compile()
+    private static Func<TWire, MappingErrors, TContract> Compile()
     {
         ParameterExpression message = Expression.Parameter(typeof(TWire));
-        ParameterExpression doubts = Expression.Parameter(typeof(Doubts));
+        ParameterExpression doubts = Expression.Parameter(typeof(MappingErrors));
         IEnumerable<MemberAssignment> members = Members
             .Pair(new TWire().Descriptor, typeof(TContract))
             .Select(pair => Expression.Bind(pair.Member, Value(message, doubts, pair.Field, pair.Member)));
         return Expression
-            .Lambda<Func<TWire, Doubts, TContract>>(Expression.MemberInit(Expression.New(typeof(TContract)), members), message, doubts)
+            .Lambda<Func<TWire, MappingErrors, TContract>>(
+                Expression.MemberInit(Expression.New(typeof(TContract)), members),
+                message,
+                doubts
+            )
             .Compile();
     }
 

@@ -4,7 +4,7 @@ namespace CushionService.Grpc.Mapping;
 internal static class Numbers
 {
     /// <summary>The number; null, which is a doubt, when it is infinite or not a number.</summary>
-    public static double? Read(double number, Doubts doubts)
+    public static double? Read(double number, MappingErrors doubts)
     {
         bool finite = double.IsFinite(number);
         doubts.Any |= !finite;

@@ -13,7 +13,7 @@ internal static class WordNumbers<TWire, TContract>
     private static readonly EqualityComparer<TContract> SameContract = EqualityComparer<TContract>.Default;
 
     /// <summary>The contract's member; null for the number zero, and for one that is not known, which is a doubt.</summary>
-    public static TContract? Read(TWire wire, Doubts doubts)
+    public static TContract? Read(TWire wire, MappingErrors doubts)
     {
         for (int i = 0; i < Wires.Length; i++)
         {
@@ -29,7 +29,7 @@ internal static class WordNumbers<TWire, TContract>
 
     /// <summary>The contract's members of a list, those left out that are not known; null for none, since a message cannot tell an empty list
     /// from a missing one.</summary>
-    public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> wires, Doubts doubts)
+    public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> wires, MappingErrors doubts)
     {
         doubts.Any |= wires.Contains(default);
         return wires.Count == 0 ? null : [.. wires.Select(wire => Read(wire, doubts)).OfType<TContract>()];

@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 using System.Reflection;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
-using CushionService.Intake;
 
 namespace CushionService.Rest.Estimating;
 

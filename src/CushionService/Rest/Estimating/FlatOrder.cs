@@ -4,10 +4,12 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CushionService.Contract;
+using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Json;
 using Microsoft.Extensions.Primitives;
 
 namespace CushionService.Rest.Estimating;
@@ -31,7 +33,7 @@ internal sealed class FlatOrder
 
     private readonly string?[] _values = new string?[FlatField.All.Length];
     private readonly List<Violation> _faults = [];
-    private Reading? _reading;
+    private ReceivedOrder? _reading;
 
     /// <summary>Reads the parameters.</summary>
     public FlatOrder(IEnumerable<KeyValuePair<string, StringValues>> query)
@@ -74,12 +76,12 @@ internal sealed class FlatOrder
     public SaleUnit? SaleUnit => Words<SaleUnit>.Named(_values[SoldUnitAt]!);
 
     /// <summary>The order; its violations name the parameters.</summary>
-    public Reading Reading => _reading ??= Read();
+    public ReceivedOrder Order => _reading ??= Read();
 
-    private Reading Read()
+    private ReceivedOrder Read()
     {
-        Reading reading = OrderBody.Parse(JsonSerializer.SerializeToUtf8Bytes(Nested()));
-        return new Reading(reading.Order, [.. _faults, .. reading.Violations.Select(Flat)]);
+        ReceivedOrder reading = OrderText.Parse(JsonSerializer.SerializeToUtf8Bytes(Nested()));
+        return new ReceivedOrder(reading.Order, [.. _faults, .. reading.Violations.Select(Flat)]);
     }
 
     /// <summary>A violation of the order as one of the parameters.</summary>

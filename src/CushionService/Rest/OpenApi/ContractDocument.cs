@@ -32,8 +32,8 @@ internal static class ContractDocument
                 }
             );
             options.AddServer(new OpenApiServer { Url = "/", Description = "This service." });
-            options.CustomOperationIds(Operations.IdOf);
-            options.TagActionsBy(description => [Operations.TagOf(description)]);
+            options.CustomOperationIds(OperationDescriptions.IdOf);
+            options.TagActionsBy(description => [OperationDescriptions.TagOf(description)]);
             options.SupportNonNullableReferenceTypes();
             options.NonNullableReferenceTypesAsRequired();
             foreach (Assembly assembly in Documented)
@@ -43,7 +43,7 @@ internal static class ContractDocument
 
             options.SchemaFilter<ContractSchemas>();
             options.OperationFilter<EstimateParameters>();
-            options.OperationFilter<Operations>();
+            options.OperationFilter<OperationDescriptions>();
             options.OperationFilter<Examples>();
             options.DocumentFilter<SecuritySchemes>();
             options.OperationFilter<SecuritySchemes>();

@@ -4,6 +4,7 @@ using System.Text.RegularExpressions;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Json;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -46,7 +47,7 @@ internal sealed partial class ContractSchemas : ISchemaFilter
     {
         bool ordered = record.Namespace == typeof(Order).Namespace;
         schema.AdditionalPropertiesAllowed = !ordered;
-        foreach (JsonPropertyInfo member in Json.Options.GetTypeInfo(record).Properties)
+        foreach (JsonPropertyInfo member in ContractJson.Options.GetTypeInfo(record).Properties)
         {
             PropertyInfo property = (PropertyInfo)member.AttributeProvider!;
             IOpenApiSchema described = members[member.Name];

@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using CushionService.Contract;
 
 namespace CushionService.Rest.OpenApi;
 

@@ -1,7 +1,11 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
+using CushionService.Json;
+using CushionService.Rejections;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -13,7 +17,7 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
     private static readonly byte[] Text = ReadText();
 
     /// <summary>The order.</summary>
-    public static Order Nook { get; } = OrderBody.Parse(Text).Order!;
+    public static Order Nook { get; } = OrderText.Parse(Text).Order!;
 
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
@@ -46,7 +50,7 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
             && form is OpenApiMediaType content
         )
         {
-            content.Example = JsonSerializer.SerializeToNode(example, Json.Options);
+            content.Example = JsonSerializer.SerializeToNode(example, ContractJson.Options);
         }
     }
 

@@ -39,7 +39,7 @@ internal sealed class SecuritySchemes : IDocumentFilter, IOperationFilter
 
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
-        if (context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<NeedsAttribute>().LastOrDefault() is { } needs)
+        if (context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<RequiresScopeAttribute>().LastOrDefault() is { } needs)
         {
             // An operator may open a call to everyone; hence the empty requirement beside the two.
             List<string> scopes = [.. ScopeNames.Of(needs.Scope).Split(' ')];

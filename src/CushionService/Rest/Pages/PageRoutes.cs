@@ -1,3 +1,4 @@
+using CushionService.Widget;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.Extensions.FileProviders;
 

@@ -1,0 +1,10 @@
+namespace CushionService.Access;
+
+/// <summary>The scope that a call of either door needs. What needs none is open to everyone: health, the contract, the pages.</summary>
+/// <param name="scope">The scope.</param>
+[AttributeUsage(AttributeTargets.Method)]
+internal sealed class RequiresScopeAttribute(Scopes scope) : Attribute
+{
+    /// <summary>The scope.</summary>
+    public Scopes Scope { get; } = scope;
+}

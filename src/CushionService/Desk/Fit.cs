@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Fitting;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Nesting;
+
+namespace CushionService.Desk;
+
+/// <summary>An order held against the fabric on hand.</summary>
+/// <param name="Drafting">The order, drafted for the fabric on hand.</param>
+/// <param name="Fabrics">Each fabric on hand of which pieces are cut.</param>
+/// <param name="Warnings">What is allowed but unwise.</param>
+internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics, ImmutableArray<Violation> Warnings)
+{
+    /// <summary>Whether everything fits; where not, whether a bound says so.</summary>
+    public FitVerdict Verdict =>
+        Fabrics.Any(fabric => fabric.Verdict == FitVerdict.Impossible) ? FitVerdict.Impossible
+        : Fabrics.Any(fabric => fabric.Verdict == FitVerdict.NotFound) ? FitVerdict.NotFound
+        : FitVerdict.Fits;
+
+    /// <summary>Lays an order onto the fabric on hand.</summary>
+    /// <param name="specified">The order.</param>
+    /// <param name="warnings">What is unwise in it.</param>
+    /// <param name="effort">How hard to search.</param>
+    /// <param name="sharedBy">How many fits share the steps of that effort.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    public static Fit Of(
+        OrderSpecification specified,
+        ImmutableArray<Violation> warnings,
+        Effort effort,
+        int sharedBy,
+        CancellationToken cancellation
+    )
+    {
+        // Strips are joined to suit what there is, not the bolt.
+        Drafting drafting = Drafting.Of(specified with { Fabrics = [.. specified.Fabrics.Select(OffcutRoom.Widest)] });
+        var fits = ImmutableArray.CreateBuilder<OffcutFit>();
+        foreach (FabricSpecification fabric in specified.Fabrics.Where(fabric => !fabric.OnHand.IsEmpty))
+        {
+            ImmutableArray<CutPiece> pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
+            if (!pieces.IsEmpty)
+            {
+                fits.Add(
+                    OffcutFit.Of(fabric, pieces, effort, sharedBy * specified.Fabrics.Count(used => !used.OnHand.IsEmpty), cancellation)
+                );
+            }
+        }
+
+        return new Fit(drafting, fits.ToImmutable(), warnings.AddRange(drafting.Warnings));
+    }
+}

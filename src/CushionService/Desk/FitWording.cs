@@ -1,0 +1,59 @@
+using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Fitting;
+using CushionService.Engine.Measures;
+using CushionService.Wording;
+
+namespace CushionService.Desk;
+
+/// <summary>Puts a fit into the contract's records.</summary>
+internal static class FitWording
+{
+    public static FitAnswer Of(Order order, Fit fit, IEnumerable<LargestAnswer> largest)
+    {
+        LengthUnit unit = fit.Drafting.Order.Unit;
+        var words = new AnswerWording(unit, fit.Warnings);
+        HashSet<string> onHand = [.. fit.Fabrics.Select(fabric => fabric.Fabric.Id)];
+        return new FitAnswer
+        {
+            Reference = order.Reference,
+            Units = order.Units!.Value,
+            Engine = EngineVersion.Current,
+            Fits = fit.Verdict == FitVerdict.Fits,
+            Fabrics = [.. fit.Fabrics.Select(fabric => Of(fabric, words, unit))],
+            Largest = [.. largest],
+            Pieces = [.. words.Pieces(fit.Drafting).Where(piece => onHand.Contains(piece.Fabric))],
+            Warnings = words.Warnings,
+        };
+    }
+
+    private static FabricFitAnswer Of(OffcutFit fit, AnswerWording words, LengthUnit unit) =>
+        new()
+        {
+            Fabric = fit.Fabric.Id,
+            Verdict = fit.Verdict,
+            Offcuts =
+            [
+                .. fit.Layouts.Select(
+                    (layout, i) =>
+                        new OffcutAnswer
+                        {
+                            Number = i + 1,
+                            Width = (double)layout.Room.Width.In(unit),
+                            Length = (double)layout.Room.Length.In(unit),
+                            Placements = [.. layout.Placements.Select(words.Placement)],
+                            Left =
+                            [
+                                .. layout.Left.Select(left => new EmptyAnswer(
+                                    (double)left.X.In(unit),
+                                    (double)left.Y.In(unit),
+                                    (double)left.Width.In(unit),
+                                    (double)left.Length.In(unit)
+                                )),
+                            ],
+                        }
+                ),
+            ],
+            Unplaced = [.. fit.Unplaced.Select(rest => new UnplacedAnswer(rest.Piece.Id, rest.Copies))],
+        };
+}

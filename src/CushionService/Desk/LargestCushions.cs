@@ -1,0 +1,56 @@
+using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Fitting;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+using CushionService.Intake;
+using CushionService.Nesting;
+
+namespace CushionService.Desk;
+
+/// <summary>Finds how large each cushion of an order could be on the fabric on hand. Every size is drafted, cut and laid by the pipeline of any order.</summary>
+internal static class LargestCushions
+{
+    // Each size that is tried is an order of its own; more cushions would keep a page waiting.
+    private const int Most = 4;
+
+    // A dozen ways to size cushions share the steps of one thorough search, and what each way tries those of a few quick ones.
+    private const int WaysSharing = 12;
+
+    /// <summary>The largest cushions of an order that keeps its rules.</summary>
+    /// <param name="order">The order, with fabric on hand.</param>
+    /// <param name="specified">The same, specified.</param>
+    /// <param name="cancellation">Gives up the search.</param>
+    public static IEnumerable<LargestAnswer> Of(Order order, OrderSpecification specified, CancellationToken cancellation)
+    {
+        for (int at = 0; at < Math.Min(order.Cushions?.Count ?? 0, Most); at++)
+        {
+            foreach ((FreeSize free, SizedCushion sizes) in SizedCushion.Ways(order, specified, at))
+            {
+                var found = LargestStep.Find(
+                    sizes.Steps,
+                    steps => Verdict(sizes.At(steps), Effort.Quick, 1) == FitVerdict.Fits,
+                    steps => Verdict(sizes.At(steps), Effort.Thorough, WaysSharing)
+                );
+                if (found is var (steps, next))
+                {
+                    (Length width, Length depth) = sizes.SizesAt(steps);
+                    yield return new LargestAnswer
+                    {
+                        Cushion = order.Cushions![at].Id!,
+                        Free = free,
+                        Width = (double)width.In(specified.Unit),
+                        Depth = (double)depth.In(specified.Unit),
+                        Next = next,
+                    };
+                }
+            }
+        }
+
+        // A size that breaks a rule cannot be made, whatever fabric there is.
+        FitVerdict Verdict(Order sized, Effort effort, int sharedBy) =>
+            OrderIntake.Read(sized, specified.PriceBook, Purpose.Fitting) is { Specification: { } whole } taken
+                ? Fit.Of(whole, taken.Warnings, effort, sharedBy, cancellation).Verdict
+                : FitVerdict.Impossible;
+    }
+}

@@ -1,0 +1,90 @@
+using System.Text.Json;
+using CushionService.Contract;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Json;
+
+/// <summary>JSON as text: whether it is JSON at all, and the names of what is in it.</summary>
+internal static class JsonText
+{
+    /// <summary>Why a text is not JSON that is read here; null when it is.</summary>
+    public static Violation? FaultOf(ReadOnlySpan<byte> text)
+    {
+        if (text.Trim(" \t\r\n"u8).IsEmpty)
+        {
+            return new Violation("", "not-json", "The body is empty; it must be an order in JSON.");
+        }
+
+        // Depth is counted here, so that nesting that is too deep can be told from text that is not JSON.
+        Utf8JsonReader reader = new(text, new JsonReaderOptions { MaxDepth = Limits.OrderBytes });
+        try
+        {
+            while (reader.Read())
+            {
+                if (
+                    reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray
+                    && reader.CurrentDepth >= ContractJson.MaxDepth
+                )
+                {
+                    return new Violation(
+                        "",
+                        "too-deep",
+                        $"Objects and lists may stand within each other {ContractJson.MaxDepth} deep, and not deeper."
+                    );
+                }
+            }
+        }
+        catch (JsonException fault)
+        {
+            return new Violation(
+                "",
+                "not-json",
+                $"The body is not JSON: the fault is in line {fault.LineNumber + 1}, at byte {fault.BytePositionInLine + 1}."
+            );
+        }
+
+        return null;
+    }
+
+    /// <summary>The text of a string; null when it holds half of a surrogate pair, which no text can.</summary>
+    public static string? Of(JsonElement text)
+    {
+        try
+        {
+            return text.GetString();
+        }
+        catch (InvalidOperationException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>The name of a member; as it is written when it holds half of a surrogate pair.</summary>
+    public static string NameOf(JsonProperty member)
+    {
+        try
+        {
+            return member.Name;
+        }
+        catch (InvalidOperationException)
+        {
+            return member.ToString().Split('"')[1];
+        }
+    }
+
+    /// <summary>A name as a step of a JSON Pointer (RFC 6901, section 3).</summary>
+    public static string Escape(string name) =>
+        name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
+
+    /// <summary>What a value is, with its article.</summary>
+    public static string KindOf(JsonElement value) =>
+        value.ValueKind switch
+        {
+            JsonValueKind.Object => "an object",
+            JsonValueKind.Array => "a list",
+            JsonValueKind.String => "text",
+            JsonValueKind.Number => "a number",
+            JsonValueKind.True or JsonValueKind.False => "true or false",
+            _ => "null",
+        };
+}

@@ -1,0 +1,79 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using CushionService.Contract;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Json;
+
+/// <summary>Holds a single JSON value against the type of its member.</summary>
+internal static class ValueCheck
+{
+    /// <summary>What is wrong with a value; null when nothing is.</summary>
+    /// <param name="value">The value, not null.</param>
+    /// <param name="type">The type that the contract gives it.</param>
+    /// <param name="pointer">Its place.</param>
+    /// <param name="property">The member that holds it, for its range; null in a list.</param>
+    public static Violation? FaultOf(JsonElement value, Type type, string pointer, JsonPropertyInfo? property)
+    {
+        type = Nullable.GetUnderlyingType(type) ?? type;
+        bool text = value.ValueKind == JsonValueKind.String;
+        bool number = value.ValueKind == JsonValueKind.Number;
+        if (text && JsonText.Of(value) is null)
+        {
+            return new Violation(pointer, "bad-encoding", "The text holds half of a surrogate pair.");
+        }
+
+        if (type.IsEnum)
+        {
+            IReadOnlyList<string> words = WordsOf(type);
+            return !text ? WrongType(value, pointer, "text")
+                : words.Contains(JsonText.Of(value)!) ? null
+                : new Violation(pointer, "unknown-value", $"The value must be one of {string.Join(", ", words)}.");
+        }
+
+        return type == typeof(string) ? (text ? null : WrongType(value, pointer, "text"))
+            : type == typeof(bool)
+                ? (value.ValueKind is JsonValueKind.True or JsonValueKind.False ? null : WrongType(value, pointer, "true or false"))
+            : type == typeof(Measure) ? (text || number ? null : WrongType(value, pointer, "a number, or text with a length"))
+            : type == typeof(Corner) ? (IsPair(value) ? null : WrongType(value, pointer, "a list of two lengths"))
+            : !number ? WrongType(value, pointer, "a number")
+            : NumberFault(value, type, pointer, property);
+    }
+
+    private static bool IsPair(JsonElement value) =>
+        value.ValueKind == JsonValueKind.Array
+        && value.GetArrayLength() == 2
+        && value.EnumerateArray().All(coordinate => coordinate.ValueKind is JsonValueKind.Number or JsonValueKind.String);
+
+    private static Violation? NumberFault(JsonElement value, Type type, string pointer, JsonPropertyInfo? property)
+    {
+        if (!value.TryGetDouble(out double number) || !double.IsFinite(number))
+        {
+            return new Violation(pointer, "not-finite", "The number is too large to be read.");
+        }
+
+        if (type == typeof(double) || (type == typeof(int) && value.TryGetInt32(out _)))
+        {
+            return null;
+        }
+
+        if (Math.Abs(number) <= int.MaxValue)
+        {
+            return new Violation(pointer, "wrong-type", "The value must be a whole number, written without a decimal point or exponent.");
+        }
+
+        NumberRangeAttribute? range = property
+            ?.AttributeProvider?.GetCustomAttributes(typeof(NumberRangeAttribute), false)
+            .OfType<NumberRangeAttribute>()
+            .FirstOrDefault();
+        string detail = range is null ? "The number is out of range." : $"The number must be between {range.Minimum} and {range.Maximum}.";
+        return new Violation(pointer, "out-of-range", detail, range?.Minimum, range?.Maximum);
+    }
+
+    private static Violation WrongType(JsonElement value, string pointer, string wanted) =>
+        new(pointer, "wrong-type", $"The value must be {wanted}, not {JsonText.KindOf(value)}.");
+
+    private static IReadOnlyList<string> WordsOf(Type type) =>
+        (IReadOnlyList<string>)typeof(Words<>).MakeGenericType(type).GetProperty(nameof(Words<DayOfWeek>.All))!.GetValue(null)!;
+}

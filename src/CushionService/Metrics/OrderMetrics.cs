@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using System.Diagnostics.Metrics;
+using CushionService.Contract;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Metrics;
+
+/// <summary>Counts what becomes of orders: answers, refusals by code, and how good the layouts are. Nothing of an order's content is told.</summary>
+internal static class OrderMetrics
+{
+    private static readonly Counter<long> Orders = ServiceMeter.Meter.CreateCounter<long>(
+        "cushionservice.orders",
+        "{order}",
+        "Orders worked on, by whether they were answered."
+    );
+
+    private static readonly Counter<long> Refusals = ServiceMeter.Meter.CreateCounter<long>(
+        "cushionservice.refusals",
+        "{violation}",
+        "Violations told, by code."
+    );
+
+    private static readonly Counter<long> Layouts = ServiceMeter.Meter.CreateCounter<long>(
+        "cushionservice.layouts",
+        "{layout}",
+        "Layouts made, by whether none could be sold shorter."
+    );
+
+    private static readonly Counter<long> Steps = ServiceMeter.Meter.CreateCounter<long>(
+        "cushionservice.search.steps",
+        "{step}",
+        "Steps of search."
+    );
+
+    private static readonly Counter<double> Sold = ServiceMeter.Meter.CreateCounter<double>(
+        "cushionservice.fabric.sold",
+        "m",
+        "Fabric to buy."
+    );
+
+    private static readonly Counter<double> Saved = ServiceMeter.Meter.CreateCounter<double>(
+        "cushionservice.fabric.saved",
+        "m",
+        "Fabric that need not be bought, compared with laying the pieces on shelves (next fit, decreasing height)."
+    );
+
+    private static readonly KeyValuePair<string, object?> Answered = new("outcome", "answered"),
+        Refused = new("outcome", "refused");
+    private static readonly KeyValuePair<string, object?> Proven = new("proven", true),
+        Open = new("proven", false);
+
+    /// <summary>Counts an order that was answered.</summary>
+    public static void Count() => Orders.Add(1, Answered);
+
+    /// <summary>Counts an order that was refused.</summary>
+    public static void Count(Refusal refusal)
+    {
+        Orders.Add(1, Refused);
+        if (Refusals.Enabled)
+        {
+            foreach (Violation violation in refusal.Violations)
+            {
+                Refusals.Add(1, new KeyValuePair<string, object?>("code", violation.Code));
+            }
+        }
+    }
+
+    /// <summary>Counts the layouts of an order.</summary>
+    public static void Count(ImmutableArray<Yardage> yardages)
+    {
+        if (!Layouts.Enabled)
+        {
+            return;
+        }
+
+        foreach (Yardage yardage in yardages)
+        {
+            Layouts.Add(1, yardage.Layout.ProvenMinimal ? Proven : Open);
+            Steps.Add(yardage.Layout.Steps);
+            Sold.Add(Metres(yardage.Sold));
+            Saved.Add(Metres(ShelfLength.Saved(yardage)));
+        }
+    }
+
+    private static double Metres(Length length) => length.Nanometres / (double)Length.NanometresIn(LengthUnit.Metre);
+}

@@ -1,0 +1,26 @@
+namespace CushionService.Operations;
+
+/// <summary>Asks the service in the same container whether it lives: an image without a shell has nothing else that could ask.</summary>
+internal static class HealthProbe
+{
+    /// <summary>The option of the command line.</summary>
+    public const string Option = "--check-health";
+
+    /// <summary>Asks.</summary>
+    /// <returns>The exit code: 0 when it lives.</returns>
+    public static async Task<int> AskAsync()
+    {
+        string url = (Environment.GetEnvironmentVariable("ASPNETCORE_URLS") ?? "http://localhost:8080").Split(';')[0];
+        int port = BindingAddress.Parse(url).Port;
+        using HttpClient http = new() { Timeout = TimeSpan.FromSeconds(4) };
+        try
+        {
+            using HttpResponseMessage answer = await http.GetAsync(new Uri($"http://127.0.0.1:{port}/health/live"));
+            return answer.IsSuccessStatusCode ? 0 : 1;
+        }
+        catch (Exception fault) when (fault is HttpRequestException or TaskCanceledException)
+        {
+            return 1;
+        }
+    }
+}

@@ -1,0 +1,57 @@
+using CushionService.Admission;
+using CushionService.Metrics;
+using OpenTelemetry;
+using OpenTelemetry.Logs;
+using OpenTelemetry.Metrics;
+using OpenTelemetry.Resources;
+using OpenTelemetry.Trace;
+using Serilog;
+
+namespace CushionService.Operations;
+
+/// <summary>Logs, traces and metrics. Metrics are always kept, for <c>/metrics</c>; traces, and logs beside the console, are sent where
+/// <c>OTEL_EXPORTER_OTLP_ENDPOINT</c> says (OpenTelemetry Protocol), and not made when it says nothing.</summary>
+internal static class TelemetrySetup
+{
+    // What .NET counts of the server and of its own memory and threads.
+    private static readonly string[] Meters =
+    [
+        ServiceMeter.Name,
+        "Microsoft.AspNetCore.Hosting",
+        "Microsoft.AspNetCore.Server.Kestrel",
+        "System.Runtime",
+    ];
+
+    public static void AddTelemetry(this WebApplicationBuilder builder)
+    {
+        builder.Logging.ClearProviders();
+        // No logger of the whole process: each of two hosts in one keeps to its own.
+        builder.Services.AddSerilog(
+            logger => logger.ReadFrom.Configuration(builder.Configuration),
+            preserveStaticLogger: true,
+            writeToProviders: true
+        );
+        OpenTelemetryBuilder telemetry = builder
+            .Services.AddOpenTelemetry()
+            .ConfigureResource(resource => resource.AddService("cushionservice", serviceVersion: Wording.EngineVersion.Current))
+            .WithMetrics(metrics => metrics.AddMeter(Meters).AddPrometheusExporter());
+        if (builder.Configuration["OTEL_EXPORTER_OTLP_ENDPOINT"] is not null)
+        {
+            telemetry.WithMetrics(metrics => metrics.AddOtlpExporter());
+            telemetry.WithTracing(traces =>
+                traces
+                    .AddAspNetCoreInstrumentation(options =>
+                        options.Filter = http => !http.Request.Path.StartsWithSegments("/health") && http.Request.Path != "/metrics"
+                    )
+                    .AddOtlpExporter()
+            );
+            telemetry.WithLogging(logs => logs.AddOtlpExporter());
+        }
+    }
+
+    public static void MapTelemetry(this WebApplication app)
+    {
+        QueueMetrics.Watch(app.Services.GetRequiredService<WorkerPool>());
+        app.MapPrometheusScrapingEndpoint("/metrics");
+    }
+}

@@ -1,0 +1,60 @@
+using Microsoft.Extensions.Primitives;
+using Microsoft.Net.Http.Headers;
+
+namespace CushionService.Rest;
+
+/// <summary>Chooses among media types by what a caller accepts (RFC 9110, section 12.5.1).</summary>
+internal static class AcceptHeader
+{
+    private const StringComparison IgnoreCase = StringComparison.OrdinalIgnoreCase;
+
+    /// <summary>The offered type that the caller prefers.</summary>
+    /// <param name="accept">The header; absent means anything.</param>
+    /// <param name="offered">The types on offer, ours first.</param>
+    /// <returns>The index of the type; -1 when the caller accepts none.</returns>
+    public static int Choose(StringValues accept, ReadOnlySpan<string> offered)
+    {
+        if (StringValues.IsNullOrEmpty(accept) || (accept.Count == 1 && (accept[0] == "*/*" || accept[0] == offered[0])))
+        {
+            return 0;
+        }
+
+        int best = -1;
+        double quality = 0;
+        if (MediaTypeHeaderValue.TryParseList(accept, out IList<MediaTypeHeaderValue>? ranges))
+        {
+            for (int i = 0; i < offered.Length; i++)
+            {
+                double q = QualityOf(offered[i], ranges);
+                if (q > quality)
+                {
+                    (best, quality) = (i, q);
+                }
+            }
+        }
+
+        return best;
+    }
+
+    // The most specific range that matches decides, not the one of the highest quality.
+    private static double QualityOf(string offered, IList<MediaTypeHeaderValue> ranges)
+    {
+        MediaTypeHeaderValue type = MediaTypeHeaderValue.Parse(offered);
+        (int Rank, double Quality) best = (-1, 0);
+        foreach (MediaTypeHeaderValue range in ranges)
+        {
+            int rank =
+                range.MatchesAllTypes ? 0
+                : range.MatchesAllSubTypes ? 1
+                : 2;
+            bool matches =
+                rank == 0 || (rank == 1 ? range.Type.Equals(type.Type, IgnoreCase) : range.MediaType.Equals(type.MediaType, IgnoreCase));
+            if (matches && rank > best.Rank)
+            {
+                best = (rank, range.Quality ?? 1);
+            }
+        }
+
+        return best.Quality;
+    }
+}

@@ -1,0 +1,62 @@
+using System.Reflection;
+using System.Text.Json;
+using Microsoft.AspNetCore.Mvc.ApiExplorer;
+using Microsoft.OpenApi;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace CushionService.Rest.OpenApi;
+
+/// <summary>Names the operations after their handlers, and says what each status means.</summary>
+internal sealed class OperationDescriptions : IOperationFilter
+{
+    private static readonly Dictionary<string, string> Meanings = new()
+    {
+        ["200"] = "The answer.",
+        ["304"] = "The caller holds the answer already.",
+        ["400"] = "The order cannot be read: not JSON, or not of the contract's types.",
+        ["401"] = "The call needs a key or a token, or the one that came is not known here.",
+        ["403"] = "The caller is known but may not do this, or not with this order.",
+        ["406"] = "The caller accepts no form that this answer comes in.",
+        ["413"] = "The order is longer than 1 MiB.",
+        ["415"] = "The order is not application/json in UTF-8.",
+        ["422"] = "The order can be read but breaks rules; each is told with its place.",
+        ["429"] =
+            "The caller calls too often. Retry-After says in how many seconds to call again; RateLimit on every answer says what is left.",
+        ["500"] = "The service failed. The problem names a code and the trace, and nothing else.",
+        ["503"] = "More to do than can be done, or an order that took too long. Retry-After says in how many seconds to call again.",
+    };
+
+    private static readonly OpenApiHeader SecondsToWait = new()
+    {
+        Description = "Seconds after which to call again.",
+        Required = true,
+        Schema = new OpenApiSchema { Type = JsonSchemaType.Integer },
+    };
+
+    public static string IdOf(ApiDescription description) => JsonNamingPolicy.CamelCase.ConvertName(HandlerOf(description).Name);
+
+    public static string TagOf(ApiDescription description) => HandlerOf(description).DeclaringType!.Name;
+
+    public void Apply(OpenApiOperation operation, OperationFilterContext context)
+    {
+        foreach ((string status, IOpenApiResponse response) in operation.Responses ?? [])
+        {
+            response.Description = Meanings[status];
+            if (status is "429" or "503")
+            {
+                ((OpenApiResponse)response).Headers = new Dictionary<string, IOpenApiHeader> { ["Retry-After"] = SecondsToWait };
+            }
+
+            foreach ((string mediaType, IOpenApiMediaType content) in response.Content ?? new Dictionary<string, IOpenApiMediaType>())
+            {
+                if (!mediaType.EndsWith("json", StringComparison.Ordinal))
+                {
+                    ((OpenApiMediaType)content).Schema = new OpenApiSchema { Type = JsonSchemaType.String };
+                }
+            }
+        }
+    }
+
+    private static MethodInfo HandlerOf(ApiDescription description) =>
+        description.ActionDescriptor.EndpointMetadata.OfType<MethodInfo>().First();
+}
