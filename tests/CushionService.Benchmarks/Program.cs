@@ -19,6 +19,9 @@ switch (args)
     case ["outlines-pairs"]:
         PairCosts.Run();
         break;
+    case ["pictures", var folder]:
+        SearchPictures.Write(folder);
+        break;
     case ["circles"]:
         DiscOptima.Run();
         break;
