@@ -48,7 +48,7 @@ public sealed record CutPiece
     public Point Origin { get; init; }
 
     /// <summary>What it becomes.</summary>
-    public string Part => Panel?.Part ?? "piece";
+    public PartName Part => Panel?.Part ?? new PartName(PartKind.Piece);
 
     /// <summary>Area of one copy.</summary>
     public Area Area => Outline.IsEmpty ? Area.Of(Width, Length) : Polygon.Area(Outline);

@@ -9,9 +9,9 @@ namespace CushionService.Engine.Cutting;
 internal sealed class JoinedPanel
 {
     private readonly Panel _whole;
-    private readonly Dictionary<string, ImmutableArray<EdgeRef>> _edges;
+    private readonly Dictionary<EdgeName, ImmutableArray<EdgeRef>> _edges;
 
-    private JoinedPanel(Panel whole, ImmutableArray<Panel> parts, Dictionary<string, ImmutableArray<EdgeRef>> edges) =>
+    private JoinedPanel(Panel whole, ImmutableArray<Panel> parts, Dictionary<EdgeName, ImmutableArray<EdgeRef>> edges) =>
         (_whole, Parts, _edges) = (whole, parts, edges);
 
     public ImmutableArray<Panel> Parts { get; }
@@ -25,26 +25,26 @@ internal sealed class JoinedPanel
     {
         var join = EdgeFinish.Seam(seam);
         var parts = ImmutableArray.CreateBuilder<Panel>();
-        var edges = panel.Edges.ToDictionary(edge => edge.Name, edge => ImmutableArray.Create(new EdgeRef("", edge.Name)));
+        var edges = panel.Edges.ToDictionary(edge => edge.Name, edge => ImmutableArray.Create(new EdgeRef(default, edge.Name)));
         (ImmutableArray<Edge> rest, Length from) = (panel.Edges, Length.Zero);
         foreach (Length at in joins)
         {
-            if (Parting.Plumb(rest, at, ("end", join), ("start", join)) is not { } parting)
+            if (Parting.Plumb(rest, at, (EdgeName.End, join), (EdgeName.Start, join)) is not { } parting)
             {
                 return null;
             }
 
-            string name = $"{panel.Part}-{parts.Count + 1}";
-            foreach ((string edge, ImmutableArray<EdgeRef> stretches) in edges)
+            PartName name = panel.Part with { Stretch = parts.Count + 1 };
+            foreach ((EdgeName edge, ImmutableArray<EdgeRef> stretches) in edges)
             {
                 edges[edge] =
                 [
                     .. stretches.SelectMany(stretch =>
-                        stretch.Part.Length > 0
+                        stretch.Part != default
                             ? [stretch]
                             : parting
                                 .Stretches.Where(parted => parted.Of == stretch.Edge)
-                                .Select(parted => new EdgeRef(parted.IsAfter ? "" : name, parted.Name))
+                                .Select(parted => new EdgeRef(parted.IsAfter ? default : name, parted.Name))
                     ),
                 ];
             }
@@ -53,7 +53,7 @@ internal sealed class JoinedPanel
             (rest, from) = (parting.After, parting.At);
         }
 
-        string last = $"{panel.Part}-{parts.Count + 1}";
+        PartName last = panel.Part with { Stretch = parts.Count + 1 };
         parts.Add(Part(panel, last, rest, from, panel.Width));
         return new JoinedPanel(
             panel,
@@ -62,7 +62,7 @@ internal sealed class JoinedPanel
                 edge => edge.Key,
                 edge =>
                     ImmutableArray.CreateRange(
-                        edge.Value.Select(stretch => stretch.Part.Length > 0 ? stretch : stretch with { Part = last })
+                        edge.Value.Select(stretch => stretch.Part != default ? stretch : stretch with { Part = last })
                     )
             )
         );
@@ -75,7 +75,7 @@ internal sealed class JoinedPanel
             [.. refs.SelectMany(edge => edge.Part == _whole.Part ? _edges[edge.Edge] : [edge])];
         IEnumerable<Seam> joins = Parts.Zip(
             Parts.Skip(1),
-            (left, right) => new Seam(SeamKind.StripJoin, new EdgeRef(left.Part, "end"), new EdgeRef(right.Part, "start"))
+            (left, right) => new Seam(SeamKind.StripJoin, new EdgeRef(left.Part, EdgeName.End), new EdgeRef(right.Part, EdgeName.Start))
         );
         return new Pattern(
             [.. pattern.Panels.SelectMany(panel => panel.Part == _whole.Part ? Parts : [panel])],
@@ -84,7 +84,7 @@ internal sealed class JoinedPanel
     }
 
     // From its own lower left corner.
-    private static Panel Part(Panel panel, string name, ImmutableArray<Edge> edges, Length from, Length to)
+    private static Panel Part(Panel panel, PartName name, ImmutableArray<Edge> edges, Length from, Length to)
     {
         Point[] ends = [.. edges.SelectMany(edge => edge.Path.Select(segment => segment.To))];
         Length left = -ends.Min(end => end.X),

@@ -65,7 +65,7 @@ public static class PieceMarks
         {
             Point from = Placed(piece, mark.From);
             Point? to = mark.To is { } end ? Placed(piece, end) : null;
-            marks.Add(new PieceMark(mark.Kind, from, to, $"{mark.Purpose}; {Distances(piece, from, unit)}"));
+            marks.Add(new PieceMark(mark.Kind, from, to, $"{MarkWords.Of(mark.Purpose)}; {Distances(piece, from, unit)}"));
         }
 
         if (piece.Rotations == Nesting.Rotations.None)

@@ -16,7 +16,7 @@ internal static class WeltPieces
         WeltSupply supply = StraightSupply.ForWelt(need, fabric.UsableWidth, step);
         var panel = new Panel
         {
-            Part = "welt",
+            Part = new PartName(PartKind.Welt),
             Role = FabricRole.Edging,
             Edges = supply.Kind == WeltSupplyKind.BiasStrips ? Slanted(supply) : Rectangle(supply),
             Marks = Marks(supply),
@@ -51,10 +51,10 @@ internal static class WeltPieces
             highLeft = new(Length.Zero, along);
         return
         [
-            new Edge("lower", lowLeft, lowRight, EdgeFinish.Raw),
-            new Edge("right", lowRight, highRight, EdgeFinish.Raw),
-            new Edge("upper", highRight, highLeft, EdgeFinish.Raw),
-            new Edge("left", highLeft, lowLeft, EdgeFinish.Raw),
+            new Edge(EdgeName.Lower, lowLeft, lowRight, EdgeFinish.Raw),
+            new Edge(EdgeName.Right, lowRight, highRight, EdgeFinish.Raw),
+            new Edge(EdgeName.Upper, highRight, highLeft, EdgeFinish.Raw),
+            new Edge(EdgeName.Left, highLeft, lowLeft, EdgeFinish.Raw),
         ];
     }
 
@@ -65,7 +65,7 @@ internal static class WeltPieces
             WeltSupplyKind.StraightStrips => [],
             WeltSupplyKind.ContinuousSquare =>
             [
-                new PanelMark(MarkKind.CutLine, default, new Point(supply.Width, supply.Length), "Cut on the diagonal into two triangles"),
+                new PanelMark(MarkKind.CutLine, default, new Point(supply.Width, supply.Length), MarkPurpose.CutDiagonal),
             ],
             _ =>
             [
@@ -76,7 +76,7 @@ internal static class WeltPieces
                         MarkKind.CutLine,
                         new Point(Length.Zero, at),
                         new Point(supply.Width, supply.Width + at),
-                        "Cut the strips apart"
+                        MarkPurpose.CutStripsApart
                     )),
             ],
         };

@@ -11,21 +11,21 @@ namespace CushionService.Engine.Instructions;
 internal sealed class AdditionSteps(CushionSpecification cushion, Pattern pattern, LengthUnit unit)
 {
     /// <summary>What is done before the seams.</summary>
-    public IEnumerable<(string Text, ImmutableArray<string> Parts)> BeforeSeams()
+    public IEnumerable<(string Text, ImmutableArray<PartName> Parts)> BeforeSeams()
     {
         TrimSpecification trim = cushion.Trim;
         if (trim.Pocket is { } pocket)
         {
-            string side = Bearing(MarkKind.StitchLine);
+            PartName side = Marked(MarkPurpose.SewPocket);
             yield return (
                 $"Hem the mouth of the pocket twice by {Text(PocketSpecification.HemFold)}, turn its other edges under by {Text(PocketSpecification.TurnUnder)}, and edge-stitch it to {side} on its lines, {Text(pocket.Width)} apart; back-tack the ends at the mouth.",
-                ["pocket", side]
+                [new(PartKind.Pocket), side]
             );
         }
 
         if (trim.Vents > 0)
         {
-            string side = Bearing(MarkKind.Vent);
+            PartName side = Marked(MarkPurpose.SetEyelet);
             yield return ($"Set {trim.Vents} eyelets in {side} at their marks, a scrap of the fabric behind each.", [side]);
         }
 
@@ -33,19 +33,22 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
         {
             yield return (
                 $"Turn one end of each tie in by {Text(TieSpecification.EndFold)}. {Make("tie", 2 * ties.Pairs, ties.Make, ties.Width)}.",
-                ["tie"]
+                [new(PartKind.Tie)]
             );
-            string face = Bearing(MarkKind.TieEnd, "Catch a pair");
-            yield return ($"Baste the ties, two by two, to the raw edge of {face} at their marks, pointing inward.", ["tie", face]);
+            PartName face = Marked(MarkPurpose.CatchTies);
+            yield return (
+                $"Baste the ties, two by two, to the raw edge of {face} at their marks, pointing inward.",
+                [new(PartKind.Tie), face]
+            );
         }
 
         if (trim.Straps is { } straps)
         {
-            yield return ($"{Make("strap", straps.Count, straps.Make, straps.Width)}.", ["strap"]);
-            string face = Bearing(MarkKind.TieEnd, "Catch an end");
+            yield return ($"{Make("strap", straps.Count, straps.Make, straps.Width)}.", [new(PartKind.Strap)]);
+            PartName face = Marked(MarkPurpose.CatchStrap);
             yield return (
                 $"Lay the {(straps.Count == 1 ? "strap" : "straps")} across the right side of {face} and baste both ends to its raw edges at their marks.",
-                ["strap", face]
+                [new(PartKind.Strap), face]
             );
         }
 
@@ -53,13 +56,13 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
         {
             yield return (
                 "Cut the anti-slip base like bottom, lay it on the right side of bottom, grip outward, and baste it round inside the allowance.",
-                ["bottom"]
+                [PartName.Bottom]
             );
         }
     }
 
     /// <summary>What is done once the cover is filled.</summary>
-    public IEnumerable<(string Text, ImmutableArray<string> Parts)> AfterFilling()
+    public IEnumerable<(string Text, ImmutableArray<PartName> Parts)> AfterFilling()
     {
         if (cushion.Trim.Tufts is not { } tufts)
         {
@@ -70,14 +73,14 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
         {
             yield return (
                 $"Cut the button covers round, {Text(2 * tufts.ButtonDiameter)} across, and cover {2 * tufts.Count} buttons.",
-                ["button-cover"]
+                [new(PartKind.ButtonCover)]
             );
         }
 
         string depth = tufts.PullDepth > Length.Zero ? $" {Text(tufts.PullDepth)} deep" : "";
         yield return (
             $"Tuft through the marks from the middle outward: twine through a button above and one below, pulled{depth} alike at all {tufts.Count} tufts and knotted.",
-            ["top", "bottom"]
+            [PartName.Top, PartName.Bottom]
         );
     }
 
@@ -89,10 +92,7 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
             : $"Sew {them} into a tube with a {Text(TieSpecification.TubeSeam)} seam, turn it right side out and press it to {Text(width)}";
     }
 
-    private string Bearing(MarkKind kind, string purpose = "") =>
-        pattern
-            .Panels.First(panel => panel.Marks.Any(mark => mark.Kind == kind && mark.Purpose.StartsWith(purpose, StringComparison.Ordinal)))
-            .Part;
+    private PartName Marked(MarkPurpose purpose) => pattern.Panels.First(panel => panel.Marks.Any(mark => mark.Purpose == purpose)).Part;
 
     private string Text(Length length) => LengthText.Format(length, unit);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
@@ -21,7 +22,7 @@ internal sealed class CoverSteps(
     public void Add()
     {
         Hem();
-        foreach ((string text, string part) in PanelSteps.Before(cushion, pattern, unit))
+        foreach ((string text, PartName part) in PanelSteps.Before(cushion, pattern, unit))
         {
             Say(text, part);
         }
@@ -35,7 +36,7 @@ internal sealed class CoverSteps(
         SewHandle();
         var additions = new AdditionSteps(cushion, pattern, unit);
         foreach (
-            (string text, ImmutableArray<string> parts) in additions.BeforeSeams().Concat(EdgingSteps.Of(cushion, pattern, pieces, unit))
+            (string text, ImmutableArray<PartName> parts) in additions.BeforeSeams().Concat(EdgingSteps.Of(cushion, pattern, pieces, unit))
         )
         {
             Say(text, [.. parts]);
@@ -53,7 +54,7 @@ internal sealed class CoverSteps(
             : cushion.Closure is HandSewnClosure ? "Clip the corners, turn the cover right side out through the gap and press it"
             : "Open the closure, clip the corners, turn the cover right side out and press it";
         Say($"{opening}.");
-        foreach ((string text, string part) in PanelSteps.After(cushion, pattern, unit))
+        foreach ((string text, PartName part) in PanelSteps.After(cushion, pattern, unit))
         {
             Say(text, part);
         }
@@ -61,7 +62,7 @@ internal sealed class CoverSteps(
         string close = cushion.Closure is HandSewnClosure ? " and close the gap by hand with a ladder stitch" : "";
         string fill = cushion.Fabrics.InnerCover is not null ? "Put the filled inner cover in" : "Fill the cover";
         Say(cushion.Fill is null ? $"Check the finished size{close}." : $"{fill}{close}, and check the finished size.");
-        foreach ((string text, ImmutableArray<string> parts) in additions.AfterFilling())
+        foreach ((string text, ImmutableArray<PartName> parts) in additions.AfterFilling())
         {
             Say(text, [.. parts]);
         }
@@ -85,7 +86,7 @@ internal sealed class CoverSteps(
 
         if (cushion.Closure is HookAndLoopClosure hook)
         {
-            ImmutableArray<string> hemmed =
+            ImmutableArray<PartName> hemmed =
             [
                 .. pattern
                     .Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem))
@@ -98,7 +99,7 @@ internal sealed class CoverSteps(
         }
         else if (cushion.Closure is OverlappingClosure overlapping)
         {
-            ImmutableArray<string> hemmed =
+            ImmutableArray<PartName> hemmed =
             [
                 .. pattern
                     .Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge => edge.Finish.Kind == FinishKind.Hem))
@@ -112,7 +113,7 @@ internal sealed class CoverSteps(
         }
     }
 
-    private void Fasten(ImmutableArray<string> hemmed)
+    private void Fasten(ImmutableArray<PartName> hemmed)
     {
         if (cushion.Closure is ButtonClosure buttons)
         {
@@ -125,7 +126,7 @@ internal sealed class CoverSteps(
         {
             Say(
                 "Fold the long edges of each tie to the middle, turn its ends in, fold it in half and edge-stitch it; sew a tie to each hem at every mark.",
-                ["closure-tie", .. hemmed]
+                [new PartName(PartKind.ClosureTie), .. hemmed]
             );
         }
     }
@@ -150,9 +151,13 @@ internal sealed class CoverSteps(
         string inside = handle.HasWebbing ? "lay the webbing inside, " : "";
         Say(
             $"Fold the ends of the handle in by {Text(HandleSpecification.EndFold)} and its long edges to the middle, {inside}fold it in half, and edge-stitch it {Text(edgeDistance)} from the edge.",
-            "handle"
+            new PartName(PartKind.Handle)
         );
-        Say($"Sew each end of the handle to {marked.Part} at its marks, {Text(handle.Span)} apart, with a boxed X.", "handle", marked.Part);
+        Say(
+            $"Sew each end of the handle to {marked.Part} at its marks, {Text(handle.Span)} apart, with a boxed X.",
+            new PartName(PartKind.Handle),
+            marked.Part
+        );
     }
 
     // Seams that follow each other between the same kind of neighbours are sewn in one go.
@@ -176,12 +181,12 @@ internal sealed class CoverSteps(
         }
     }
 
-    private (bool Join, bool Zipper, string Face) Task(Seam seam) =>
+    private (bool Join, bool Zipper, PartName Face) Task(Seam seam) =>
         seam.Kind switch
         {
             SeamKind.StripJoin => (true, false, FaceOf(seam)),
-            SeamKind.Zipper when InSection(seam) => (false, true, ""),
-            _ => (false, false, seam.Other[0].Part.Split('-')[0]),
+            SeamKind.Zipper when InSection(seam) => (false, true, default),
+            _ => (false, false, Neighbour(seam.Other[0].Part)),
         };
 
     // A zipper with edges turned under for it, not one in a seam.
@@ -193,14 +198,24 @@ internal sealed class CoverSteps(
         seam.One.Length > 1 && seam.One.Select(edge => edge.Part).SequenceEqual(seam.Other.Select(edge => edge.Part));
 
     // A face is whole before anything is basted to it.
-    private static bool JoinsFace(ImmutableArray<Seam> run) => run[0].Kind == SeamKind.StripJoin && FaceOf(run[0]).Length > 0;
+    private static bool JoinsFace(ImmutableArray<Seam> run) => run[0].Kind == SeamKind.StripJoin && FaceOf(run[0]) != default;
 
-    private static string FaceOf(Seam seam) =>
-        seam.Other[0].Part.Split('-')[0] is "top" or "bottom" ? seam.Other[0].Part.Split('-')[0] : "";
+    private static PartName FaceOf(Seam seam) => seam.Other[0].Part is { IsFace: true } face ? new PartName(face.Kind) : default;
+
+    // Panels on one side of the cushion are one neighbour, and so are both strips of a closure, all gores, and all of an inner cover.
+    private static PartName Neighbour(PartName part) =>
+        part switch
+        {
+            { IsInner: true } => new PartName(PartKind.None) { IsInner = true },
+            { Kind: PartKind.Side or PartKind.End } => PartName.Side(new EdgeName(part.Run.First)),
+            { Kind: PartKind.ZipperLower } => new PartName(PartKind.ZipperUpper),
+            { Kind: PartKind.ClosureLower } => new PartName(PartKind.ClosureUpper),
+            _ => new PartName(part.Kind),
+        };
 
     private Step Sew(ImmutableArray<Seam> run, bool closesLoop, bool last)
     {
-        ImmutableArray<string> parts = [.. run.SelectMany(seam => seam.One.Concat(seam.Other)).Select(edge => edge.Part).Distinct()];
+        ImmutableArray<PartName> parts = [.. run.SelectMany(seam => seam.One.Concat(seam.Other)).Select(edge => edge.Part).Distinct()];
         Length length = run.Aggregate(Length.Zero, (sum, seam) => sum + pattern.LengthOf(seam));
         string allowance = Text(cushion.SeamAllowance);
         string text = run[0].Kind switch
@@ -228,29 +243,23 @@ internal sealed class CoverSteps(
 
     private static string Joins(int count) => count == 1 ? "1 join" : $"{count} joins";
 
-    private void Say(string text, params ReadOnlySpan<string> parts) => steps.Add(Of(text, parts));
+    private void Say(string text, params ReadOnlySpan<PartName> parts) => steps.Add(Of(text, parts));
 
-    private Step Of(string text, ReadOnlySpan<string> parts)
+    private Step Of(string text, ReadOnlySpan<PartName> parts)
     {
         var ids = ImmutableArray.CreateBuilder<string>();
-        foreach (string part in parts)
+        foreach (PartName part in parts)
         {
-            // A part that is joined from several is named by all of them.
-            string id = $"{cushion.Id}/{part}";
-            ids.AddRange(
-                pieces
-                    .Where(piece =>
-                        piece.Id == id || (piece.Id.StartsWith($"{id}-", StringComparison.Ordinal) && pieces.All(other => other.Id != id))
-                    )
-                    .Select(piece => piece.Id)
-            );
+            // A part that is joined from several, or divided for a closure, is named by all of them.
+            bool isWhole = pieces.Any(piece => piece.Part == part);
+            ids.AddRange(pieces.Where(piece => piece.Part == part || (!isWhole && piece.Part.IsOf(part))).Select(piece => piece.Id));
         }
 
         return new Step($"{cushion.Id}: {text}", ids.ToImmutable());
     }
 
-    private static string List(ImmutableArray<string> parts) =>
-        parts.Length == 1 ? parts[0] : $"{string.Join(", ", parts[..^1])} and {parts[^1]}";
+    private static string List(ImmutableArray<PartName> parts) =>
+        parts.Length == 1 ? parts[0].ToString() : $"{string.Join(", ", parts[..^1])} and {parts[^1]}";
 
     private string Text(Length length) => LengthText.Format(length, unit);
 }

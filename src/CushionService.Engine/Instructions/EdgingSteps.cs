@@ -15,7 +15,7 @@ internal static class EdgingSteps
     /// <param name="pattern">Its pattern.</param>
     /// <param name="pieces">The pieces of the cushion.</param>
     /// <param name="unit">The unit of lengths in words.</param>
-    public static IEnumerable<(string Text, ImmutableArray<string> Parts)> Of(
+    public static IEnumerable<(string Text, ImmutableArray<PartName> Parts)> Of(
         CushionSpecification cushion,
         Pattern pattern,
         IReadOnlyList<CutPiece> pieces,
@@ -23,13 +23,13 @@ internal static class EdgingSteps
     ) =>
         cushion.Trim.Edging switch
         {
-            WeltSpecification welt => Welt(welt, cushion, pattern, pieces.First(piece => piece.Part == "welt"), unit),
+            WeltSpecification welt => Welt(welt, cushion, pattern, pieces.First(piece => piece.Part.Kind == PartKind.Welt), unit),
             RuffleSpecification ruffle => Ruffle(ruffle, pattern, unit),
             FlangeStripSpecification flange => Flange(flange, pattern, unit),
             _ => [],
         };
 
-    private static IEnumerable<(string Text, ImmutableArray<string> Parts)> Welt(
+    private static IEnumerable<(string Text, ImmutableArray<PartName> Parts)> Welt(
         WeltSpecification welt,
         CushionSpecification cushion,
         Pattern pattern,
@@ -41,7 +41,7 @@ internal static class EdgingSteps
         WeltSupply supply = piece.Welt!;
         string join = Text(WeltSpecification.JoinAllowance);
         string covers = cushion.Quantity == 1 ? "" : $" It serves all {cushion.Quantity} covers.";
-        ImmutableArray<string> made = ["welt"];
+        ImmutableArray<PartName> made = [new(PartKind.Welt)];
         yield return (
             supply.Kind switch
             {
@@ -66,21 +66,18 @@ internal static class EdgingSteps
                 : !loop.IsClosed
                     ? $"Baste a length of welt to the right side of each side of {where}, raw edges together, {Text(loop.Length)} in all, its ends running into the corners."
                 : $"Baste the welt to the right side of {where}, raw edges together, {Text(loop.Length)} round; clip its allowance at corners and curves, begin away from a corner, and lay the ends over each other by {Text(WeltSpecification.ClosingOverlap)}.",
-                ["welt", .. Faces(pattern, loop)]
+                [new(PartKind.Welt), .. Faces(pattern, loop)]
             );
         }
     }
 
-    private static IEnumerable<(string Text, ImmutableArray<string> Parts)> Flange(
+    private static IEnumerable<(string Text, ImmutableArray<PartName> Parts)> Flange(
         FlangeStripSpecification flange,
         Pattern pattern,
         LengthUnit unit
     )
     {
-        ImmutableArray<string> strips =
-        [
-            .. pattern.Panels.Select(panel => panel.Part).Where(part => part.StartsWith("flange-", StringComparison.Ordinal)),
-        ];
+        ImmutableArray<PartName> strips = [.. pattern.Panels.Select(panel => panel.Part).Where(part => part.Kind == PartKind.Flange)];
         foreach (EdgingLoop loop in flange.At.Select(place => EdgingLoop.Of(pattern, place)))
         {
             yield return (
@@ -94,7 +91,7 @@ internal static class EdgingSteps
         }
     }
 
-    private static IEnumerable<(string Text, ImmutableArray<string> Parts)> Ruffle(
+    private static IEnumerable<(string Text, ImmutableArray<PartName> Parts)> Ruffle(
         RuffleSpecification ruffle,
         Pattern pattern,
         LengthUnit unit
@@ -104,7 +101,7 @@ internal static class EdgingSteps
         foreach (EdgingLoop loop in ruffle.At.Select(place => EdgingLoop.Of(pattern, place)))
         {
             Seam gathering = pattern.Seams.First(seam => seam.Kind == SeamKind.Gathered && seam.One.SequenceEqual(loop.Edges));
-            ImmutableArray<string> strips = [.. gathering.Other.Select(edge => edge.Part)],
+            ImmutableArray<PartName> strips = [.. gathering.Other.Select(edge => edge.Part)],
                 faces = [.. Faces(pattern, loop)];
             string finish =
                 ruffle.Lining == RuffleLining.Folded
@@ -126,8 +123,8 @@ internal static class EdgingSteps
             ? $"the {place.ToString().ToLowerInvariant()} side"
             : $"the {place.ToString().ToLowerInvariant()}";
 
-    private static IEnumerable<string> Faces(Pattern pattern, EdgingLoop loop) =>
+    private static IEnumerable<PartName> Faces(Pattern pattern, EdgingLoop loop) =>
         loop.Place == EdgingPlace.Corners
             ? loop.Edges.Select(edge => edge.Part).Distinct()
-            : pattern.Panels.Select(panel => panel.Part).Where(part => EdgingLoop.Bears(pattern, new EdgeRef(part, ""), loop.Place));
+            : pattern.Panels.Select(panel => panel.Part).Where(part => EdgingLoop.Bears(pattern, new EdgeRef(part, default), loop.Place));
 }

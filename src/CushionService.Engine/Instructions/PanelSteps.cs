@@ -11,7 +11,7 @@ internal static class PanelSteps
     private static readonly Length Row = Length.FromInches(0.125m);
 
     /// <summary>Trimming, channels and gathers, each with the panel that it is done to.</summary>
-    public static IEnumerable<(string Text, string Part)> Before(CushionSpecification cushion, Pattern pattern, LengthUnit unit)
+    public static IEnumerable<(string Text, PartName Part)> Before(CushionSpecification cushion, Pattern pattern, LengthUnit unit)
     {
         foreach (Panel panel in pattern.Panels)
         {
@@ -46,7 +46,7 @@ internal static class PanelSteps
     }
 
     /// <summary>Ends that are drawn up or tied, and the line round a flanged body.</summary>
-    public static IEnumerable<(string Text, string Part)> After(CushionSpecification cushion, Pattern pattern, LengthUnit unit)
+    public static IEnumerable<(string Text, PartName Part)> After(CushionSpecification cushion, Pattern pattern, LengthUnit unit)
     {
         if (cushion.Ends is { Kind: not BolsterEndKind.Flat } ends)
         {

@@ -70,8 +70,8 @@ internal sealed class Bolster : IConstruction
                 [
                     new Seam(
                         cushion.Closure is ZipperClosure ? SeamKind.Zipper : SeamKind.Gap,
-                        new EdgeRef(body.Part, "end"),
-                        new EdgeRef(body.Part, "start")
+                        new EdgeRef(body.Part, EdgeName.End),
+                        new EdgeRef(body.Part, EdgeName.Start)
                     ),
                 ];
         if (ends.Kind != BolsterEndKind.Flat)
@@ -79,14 +79,14 @@ internal sealed class Bolster : IConstruction
             return new Pattern([body], [.. around]).Closed();
         }
 
-        Face left = Face.Whole("left-end", FabricRole.Sides, runs, seam),
-            right = Face.Whole("right-end", FabricRole.Sides, cushion.Outline.FromBelow(runs), seam);
+        Face left = Face.Whole(PartName.End(EdgeName.Left), FabricRole.Sides, runs, seam),
+            right = Face.Whole(PartName.End(EdgeName.Right), FabricRole.Sides, cushion.Outline.FromBelow(runs), seam);
         return new Pattern(
             [body, .. left.Panels, .. right.Panels],
             [
                 .. around,
-                .. left.SewnTo(run => new EdgeRef(body.Part, $"{run.Name}-left"), _ => SeamKind.Plain),
-                .. right.SewnTo(run => new EdgeRef(body.Part, $"{run.Name}-right"), _ => SeamKind.Plain),
+                .. left.SewnTo(run => new EdgeRef(body.Part, run.Name.With(EdgeWord.Left)), _ => SeamKind.Plain),
+                .. right.SewnTo(run => new EdgeRef(body.Part, run.Name.With(EdgeWord.Right)), _ => SeamKind.Plain),
             ]
         ).Closed();
     }
@@ -98,17 +98,20 @@ internal sealed class Bolster : IConstruction
     private static Panel Body(ImmutableArray<OutlineSide> runs, Length height, Length lap, EdgeFinish along, EdgeFinish end)
     {
         // An end that is sewn to nothing is one edge; on one that is sewn, what laps over is caught in the seam below it.
-        (string Name, Length Length, EdgeFinish Finish)[] rim = end.Joins
-            ? [.. runs.Select(run => ($"{run.Name}-", run.Length, end)), ("lap-", lap, EdgeFinish.Caught(end.Depth))]
-            : [("", runs.Aggregate(lap, (sum, run) => sum + run.Length), end)];
-        PanelOutline walk = rim.Aggregate(new PanelOutline(), (walk, run) => walk.East($"{run.Name}left", run.Length, run.Finish))
-            .North("end", height, along);
+        (EdgeName Name, Length Length, EdgeFinish Finish)[] rim = end.Joins
+            ? [.. runs.Select(run => (run.Name, run.Length, end)), (new EdgeName(EdgeWord.Lap), lap, EdgeFinish.Caught(end.Depth))]
+            : [(default(EdgeName), runs.Aggregate(lap, (sum, run) => sum + run.Length), end)];
+        PanelOutline walk = rim.Aggregate(
+                new PanelOutline(),
+                (walk, run) => walk.East(run.Name.With(EdgeWord.Left), run.Length, run.Finish)
+            )
+            .North(EdgeName.End, height, along);
         walk = rim.Reverse()
-            .Aggregate(walk, (walk, run) => walk.West($"{run.Name}right", run.Length, run.Finish))
-            .South("start", height, along);
+            .Aggregate(walk, (walk, run) => walk.West(run.Name.With(EdgeWord.Right), run.Length, run.Finish))
+            .South(EdgeName.Start, height, along);
         return new Panel
         {
-            Part = "body",
+            Part = new PartName(PartKind.Body),
             Role = FabricRole.Top,
             Edges = walk.Edges(),
             Stretches = [.. runs.Select(run => new StripStretch(run.Length, run.Side == Side.Front)), new StripStretch(lap, false)],
@@ -120,6 +123,6 @@ internal sealed class Bolster : IConstruction
             MarkKind.FoldLine,
             new Point(Length.Zero, y),
             new Point(body.Width, y),
-            kind == BolsterEndKind.Tied ? "Tie the body here" : "The edge of the end"
+            kind == BolsterEndKind.Tied ? MarkPurpose.TieBody : MarkPurpose.EdgeOfEnd
         );
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
@@ -12,6 +13,8 @@ namespace CushionService.Engine.Patterns;
 internal sealed class Boxed : IConstruction
 {
     private static readonly ImmutableArray<Side> AnySide = [Side.Back, Side.Front, Side.Left, Side.Right];
+
+    private static readonly EdgeName FrontTop = EdgeName.Front.With(EdgeWord.Top);
 
     public ConstructionOffer Offer { get; } =
         new()
@@ -57,7 +60,7 @@ internal sealed class Boxed : IConstruction
         [
             .. cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, circuit, seam) : Cornered(cushion, circuit, seam),
         ];
-        Face top = Face.Whole("top", FabricRole.Top, runs, seam);
+        Face top = Face.Whole(PartName.Top, FabricRole.Top, runs, seam);
         Face bottom = Face.Bottom(cushion, runs, seam, top);
 
         var seams = ImmutableArray.CreateBuilder<Seam>(1 + (2 * boxing.Length) + (2 * runs.Length));
@@ -118,14 +121,14 @@ internal sealed class Boxed : IConstruction
     }
 
     // The strip over the longest stretch of a side, and where the stretch's middle lies along it.
-    private static (string Part, Length Middle)? MiddleOf(Pattern pattern, Circuit circuit, Side side)
+    private static (PartName Part, Length Middle)? MiddleOf(Pattern pattern, Circuit circuit, Side side)
     {
         OutlineSide? stretch = circuit.All.Where(run => run.Side == side).MaxBy(run => run.Length);
         foreach (Panel panel in pattern.Panels)
         {
             foreach (Edge edge in panel.Edges)
             {
-                if (edge.Name == $"{stretch?.Name}-top")
+                if (edge.Name == stretch?.Name.With(EdgeWord.Top))
                 {
                     return (panel.Part, edge.Middle.X);
                 }
@@ -140,7 +143,7 @@ internal sealed class Boxed : IConstruction
     {
         foreach (Edge edge in panel.Edges)
         {
-            if (edge.Name == "front-top")
+            if (edge.Name == FrontTop)
             {
                 return panel with { Match = edge.Middle.Moved(Length.Zero, cushion.Depth.HalfUp()) };
             }
@@ -162,12 +165,12 @@ internal sealed class Boxed : IConstruction
     {
         if (!Opens(cushion.Closure) && !cushion.Outline.HasCorners)
         {
-            yield return BoxingSection.Plain("boxing", [.. circuit.Section, .. circuit.Rest], cushion.BoxingHeight, seam);
+            yield return BoxingSection.Plain(PartName.Boxing, [.. circuit.Section, .. circuit.Rest], cushion.BoxingHeight, seam);
             yield break;
         }
 
-        yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.BoxingHeight, "back", seam);
-        yield return BoxingSection.Plain("boxing", circuit.Rest, cushion.BoxingHeight, seam);
+        yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.BoxingHeight, PartName.Side(EdgeName.Back), seam);
+        yield return BoxingSection.Plain(PartName.Boxing, circuit.Rest, cushion.BoxingHeight, seam);
     }
 
     // A panel for each stretch, but one section for the whole of an opening closure.
@@ -177,11 +180,11 @@ internal sealed class Boxed : IConstruction
         {
             if (!Opens(cushion.Closure) || !circuit.Section.Contains(run))
             {
-                yield return BoxingSection.Plain(run.Name, [run], cushion.BoxingHeight, seam);
+                yield return BoxingSection.Plain(PartName.Side(run.Name), [run], cushion.BoxingHeight, seam);
             }
             else if (run == circuit.Section[0])
             {
-                yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.BoxingHeight, "", seam);
+                yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.BoxingHeight, default, seam);
             }
         }
     }

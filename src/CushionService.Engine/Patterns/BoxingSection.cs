@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
@@ -15,9 +16,9 @@ internal sealed record BoxingSection
     /// <summary>The runs, counter-clockwise; from left to right as one looks at the outside.</summary>
     public required ImmutableArray<OutlineSide> Runs { get; init; }
 
-    public required string UpperPart { get; init; }
+    public required PartName UpperPart { get; init; }
 
-    public required string LowerPart { get; init; }
+    public required PartName LowerPart { get; init; }
 
     /// <summary>How far the two strips overlap.</summary>
     public Length Lap { get; init; }
@@ -25,12 +26,12 @@ internal sealed record BoxingSection
     /// <summary>The seam between the two strips; null when there is none.</summary>
     public Seam? Middle { get; init; }
 
-    public ImmutableArray<EdgeRef> Start => Ends("start");
+    public ImmutableArray<EdgeRef> Start => Ends(EdgeName.Start);
 
-    public ImmutableArray<EdgeRef> End => Ends("end");
+    public ImmutableArray<EdgeRef> End => Ends(EdgeName.End);
 
     /// <summary>One strip as high as the boxing.</summary>
-    public static BoxingSection Plain(string part, ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam) =>
+    public static BoxingSection Plain(PartName part, ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam) =>
         Of(Strip(part, runs, height, seam, seam, seam), runs);
 
     /// <summary>One panel of any shape, its edges named as those of a strip.</summary>
@@ -53,7 +54,7 @@ internal sealed record BoxingSection
         ClosureSpecification closure,
         ImmutableArray<OutlineSide> runs,
         Length height,
-        string part,
+        PartName part,
         EdgeFinish seam
     ) =>
         closure switch
@@ -73,14 +74,18 @@ internal sealed record BoxingSection
         {
             Panels =
             [
-                Strip("zipper-upper", runs, height - lower + zipper.Lap, inner, seam, seam, "lower"),
-                Strip("zipper-lower", runs, lower, seam, inner, seam, null, "upper"),
+                Strip(new PartName(PartKind.ZipperUpper), runs, height - lower + zipper.Lap, inner, seam, seam, EdgeName.Lower),
+                Strip(new PartName(PartKind.ZipperLower), runs, lower, seam, inner, seam, null, EdgeName.Upper),
             ],
             Runs = runs,
-            UpperPart = "zipper-upper",
-            LowerPart = "zipper-lower",
+            UpperPart = new PartName(PartKind.ZipperUpper),
+            LowerPart = new PartName(PartKind.ZipperLower),
             Lap = zipper.Lap,
-            Middle = new Seam(SeamKind.Zipper, new EdgeRef("zipper-upper", "lower"), new EdgeRef("zipper-lower", "upper")),
+            Middle = new Seam(
+                SeamKind.Zipper,
+                new EdgeRef(new PartName(PartKind.ZipperUpper), EdgeName.Lower),
+                new EdgeRef(new PartName(PartKind.ZipperLower), EdgeName.Upper)
+            ),
         };
     }
 
@@ -94,12 +99,12 @@ internal sealed record BoxingSection
         {
             Panels =
             [
-                Strip("closure-upper", runs, upper, hem, seam, seam, "lower"),
-                Strip("closure-lower", runs, lower, seam, hem, seam, null, "upper"),
+                Strip(new PartName(PartKind.ClosureUpper), runs, upper, hem, seam, seam, EdgeName.Lower),
+                Strip(new PartName(PartKind.ClosureLower), runs, lower, seam, hem, seam, null, EdgeName.Upper),
             ],
             Runs = runs,
-            UpperPart = "closure-upper",
-            LowerPart = "closure-lower",
+            UpperPart = new PartName(PartKind.ClosureUpper),
+            LowerPart = new PartName(PartKind.ClosureLower),
             Lap = closure.Overlap,
         };
     }
@@ -112,43 +117,22 @@ internal sealed record BoxingSection
     public Seam JoinedTo(BoxingSection next) =>
         Panels.Length == 1 ? new Seam(SeamKind.StripJoin, End, next.Start, next.Lap) : new Seam(SeamKind.StripJoin, next.Start, End, Lap);
 
-    // The sides that nearly all cushions have, and a closure's returns, share their names.
-    private static string UpperEdge(string run) =>
-        run switch
-        {
-            "front" => "front-top",
-            "right" => "right-top",
-            "back" => "back-top",
-            "left" => "left-top",
-            "right-return" => "right-return-top",
-            "left-return" => "left-return-top",
-            _ => run + "-top",
-        };
+    private static EdgeName UpperEdge(EdgeName run) => run.With(EdgeWord.Top);
 
-    private static string LowerEdge(string run) =>
-        run switch
-        {
-            "front" => "front-bottom",
-            "right" => "right-bottom",
-            "back" => "back-bottom",
-            "left" => "left-bottom",
-            "right-return" => "right-return-bottom",
-            "left-return" => "left-return-bottom",
-            _ => run + "-bottom",
-        };
+    private static EdgeName LowerEdge(EdgeName run) => run.With(EdgeWord.Bottom);
 
-    private ImmutableArray<EdgeRef> Ends(string edge) =>
+    private ImmutableArray<EdgeRef> Ends(EdgeName edge) =>
         ImmutableArray.CreateRange(Panels, (panel, name) => new EdgeRef(panel.Part, name), edge);
 
     private static Panel Strip(
-        string part,
+        PartName part,
         ImmutableArray<OutlineSide> runs,
         Length height,
         EdgeFinish lower,
         EdgeFinish upper,
         EdgeFinish ends,
-        string? wholeLower = null,
-        string? wholeUpper = null
+        EdgeName? wholeLower = null,
+        EdgeName? wholeUpper = null
     )
     {
         var length = Length.Zero;
@@ -165,10 +149,10 @@ internal sealed record BoxingSection
 
         if (wholeLower is not null)
         {
-            outline.East(wholeLower, length, lower);
+            outline.East(wholeLower.Value, length, lower);
         }
 
-        outline.North("end", height, ends);
+        outline.North(EdgeName.End, height, ends);
         for (int i = wholeUpper is null ? runs.Length - 1 : -1; i >= 0; i--)
         {
             outline.West(UpperEdge(runs[i].Name), runs[i].Length, upper);
@@ -176,14 +160,14 @@ internal sealed record BoxingSection
 
         if (wholeUpper is not null)
         {
-            outline.West(wholeUpper, length, upper);
+            outline.West(wholeUpper.Value, length, upper);
         }
 
         return new Panel
         {
             Part = part,
             Role = FabricRole.Sides,
-            Edges = outline.South("start", height, ends).Edges(),
+            Edges = outline.South(EdgeName.Start, height, ends).Edges(),
             Stretches = ImmutableArray.CreateRange(runs, run => new StripStretch(run.Length, run.Side == Side.Front)),
         };
     }

@@ -15,7 +15,7 @@ internal static class Channels
             return pattern;
         }
 
-        Panel top = pattern["top"];
+        Panel top = pattern[PartName.Top];
         Length At(int line) => Length.FromNanometres((long)((Int128)top.Width.Nanometres * line / channels.Count));
         IEnumerable<PanelMark> lines = Enumerable
             .Range(1, channels.Count - 1)
@@ -23,7 +23,7 @@ internal static class Channels
                 MarkKind.StitchLine,
                 new Point(At(line), Length.Zero),
                 new Point(At(line), top.Height),
-                "Stitch between two channels"
+                MarkPurpose.StitchChannel
             ));
         return pattern with
         {

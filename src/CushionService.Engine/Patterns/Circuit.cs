@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Outlines;
@@ -44,10 +45,10 @@ internal sealed record Circuit(ImmutableArray<OutlineSide> Section, ImmutableArr
                 before = rest[^1];
             (var near, var far) = after.Split(turn);
             rest[0] = after with { Path = far };
-            after = after with { Name = $"{after.Name}-return", Path = near };
+            after = after with { Name = after.Name.With(EdgeWord.Return), Path = near };
             (far, near) = rest[^1].Split(rest[^1].Length - turn);
             rest[^1] = rest[^1] with { Path = far };
-            before = before with { Name = $"{before.Name}-{(rest.Length == 1 ? "start" : "return")}", Path = near };
+            before = before with { Name = before.Name.With(rest.Length == 1 ? EdgeWord.Start : EdgeWord.Return), Path = near };
             section = [before, .. section, after];
         }
 
@@ -55,7 +56,7 @@ internal sealed record Circuit(ImmutableArray<OutlineSide> Section, ImmutableArr
     }
 
     // What the outline starts with may have become the section's: then all starts with the section.
-    private static ImmutableArray<OutlineSide> FromStart(ReadOnlySpan<OutlineSide> all, string name)
+    private static ImmutableArray<OutlineSide> FromStart(ReadOnlySpan<OutlineSide> all, EdgeName name)
     {
         var start = 0;
         for (var i = all.Length - 1; i >= 0; i--)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Outlines;
 
@@ -40,8 +41,8 @@ public static class ClosureLine
     /// <summary>Parts a face: the first parting's near part is the front panel, the second's far part the back one.</summary>
     internal static (Parting Front, Parting Back)? Part(ImmutableArray<Edge> edges, Length depth, Length lap, EdgeFinish inner)
     {
-        Parting? front = Parting.Level(edges, depth.HalfUp() + lap.HalfUp(), ("upper", inner), ("lower", inner));
-        Parting? back = front is null ? null : Parting.Level(edges, front.At - lap, ("upper", inner), ("lower", inner));
+        Parting? front = Parting.Level(edges, depth.HalfUp() + lap.HalfUp(), (EdgeName.Upper, inner), (EdgeName.Lower, inner));
+        Parting? back = front is null ? null : Parting.Level(edges, front.At - lap, (EdgeName.Upper, inner), (EdgeName.Lower, inner));
         return front is null || back is null ? null : (front, back);
     }
 }

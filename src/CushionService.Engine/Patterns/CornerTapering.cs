@@ -17,7 +17,7 @@ internal static class CornerTapering
             return pattern;
         }
 
-        Panel top = pattern["top"];
+        Panel top = pattern[PartName.Top];
         (Length width, Length depth) = (top.Width, top.Height);
         Length across = Length.FromNanometres(width.Nanometres / 4),
             along = Length.FromNanometres(depth.Nanometres / 4);
@@ -30,5 +30,5 @@ internal static class CornerTapering
         return pattern with { Panels = pattern.Panels.Replace(top, top with { Marks = [.. top.Marks, .. lines] }) };
     }
 
-    private static PanelMark Line(Point from, Point to) => new(MarkKind.TaperLine, from, to, "New seam line to the drawn-in corner");
+    private static PanelMark Line(Point from, Point to) => new(MarkKind.TaperLine, from, to, MarkPurpose.TaperCorner);
 }

@@ -12,7 +12,16 @@ internal static class CrossStraps
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, StrapSpecification straps)
     {
         var caught = EdgeFinish.Caught(cushion.SeamAllowance);
-        Panel strap = NarrowStrip.Of("strap", FabricRole.Straps, straps.Count, straps.Make, straps.Width, straps.Length, caught, caught);
+        Panel strap = NarrowStrip.Of(
+            new PartName(PartKind.Strap),
+            FabricRole.Straps,
+            straps.Count,
+            straps.Make,
+            straps.Width,
+            straps.Length,
+            caught,
+            caught
+        );
         foreach (Side side in (Side[])[Side.Left, Side.Right])
         {
             EdgeRef edge = FaceEdge.Of(pattern, cushion, side);
@@ -20,7 +29,7 @@ internal static class CrossStraps
             IEnumerable<Length> evenly = Enumerable
                 .Range(1, straps.Count)
                 .Select(i => Length.FromNanometres((long)((Int128)length.Nanometres * i / (straps.Count + 1))));
-            pattern = NarrowStrip.Marked(pattern, edge, evenly, "Catch an end of a strap in the seam here");
+            pattern = NarrowStrip.Marked(pattern, edge, evenly, MarkPurpose.CatchStrap);
         }
 
         return pattern with

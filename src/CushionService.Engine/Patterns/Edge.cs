@@ -8,14 +8,14 @@ namespace CushionService.Engine.Patterns;
 public sealed record Edge
 {
     /// <summary>An edge of lines and arcs.</summary>
-    public Edge(string name, ImmutableArray<Segment> path, EdgeFinish finish) => (Name, Path, Finish) = (name, path, finish);
+    public Edge(EdgeName name, ImmutableArray<Segment> path, EdgeFinish finish) => (Name, Path, Finish) = (name, path, finish);
 
     /// <summary>A straight edge.</summary>
-    public Edge(string name, Point from, Point to, EdgeFinish finish)
+    public Edge(EdgeName name, Point from, Point to, EdgeFinish finish)
         : this(name, [new Segment(from, to)], finish) { }
 
     /// <summary>Distinct within the panel.</summary>
-    public string Name { get; init; }
+    public EdgeName Name { get; init; }
 
     /// <summary>Its lines and arcs, each starting where the one before ends; at least one.</summary>
     public ImmutableArray<Segment> Path

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Trimmings;
@@ -48,10 +49,12 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
         {
             EdgingPlace.Top => pattern[edge.Part].Role == FabricRole.Top,
             EdgingPlace.Bottom => pattern[edge.Part].Role == FabricRole.Bottom,
-            EdgingPlace.Left => edge.Part is "left" or "left-end",
-            EdgingPlace.Right => edge.Part is "right" or "right-end",
+            EdgingPlace.Left => IsOn(edge.Part, EdgeName.Left),
+            EdgingPlace.Right => IsOn(edge.Part, EdgeName.Right),
             _ => false,
         };
+
+    private static bool IsOn(PartName part, EdgeName run) => part.Kind is PartKind.Side or PartKind.End && part.Run == run;
 
     private static Length DrawnUp(Pattern pattern, EdgeRef edge)
     {

@@ -12,18 +12,18 @@ namespace CushionService.Engine.Patterns;
 internal sealed class Face
 {
     private readonly ImmutableArray<OutlineSide> _runs;
-    private readonly string _part;
+    private readonly PartName _part;
 
-    private Face(ImmutableArray<Panel> panels, ImmutableArray<OutlineSide> runs, string part) =>
+    private Face(ImmutableArray<Panel> panels, ImmutableArray<OutlineSide> runs, PartName part) =>
         (Panels, _runs, _part) = (panels, runs, part);
 
     public ImmutableArray<Panel> Panels { get; }
 
     /// <summary>A face in one panel.</summary>
-    public static Face Whole(string part, FabricRole role, ImmutableArray<OutlineSide> runs, EdgeFinish seam) =>
+    public static Face Whole(PartName part, FabricRole role, ImmutableArray<OutlineSide> runs, EdgeFinish seam) =>
         Whole(part, role, runs, ImmutableArray.CreateRange(runs, (run, finish) => new Edge(run.Name, run.Path, finish), seam));
 
-    private static Face Whole(string part, FabricRole role, ImmutableArray<OutlineSide> runs, ImmutableArray<Edge> edges)
+    private static Face Whole(PartName part, FabricRole role, ImmutableArray<OutlineSide> runs, ImmutableArray<Edge> edges)
     {
         Point extent = Panel.ExtentOf(edges);
         return new Face(
@@ -55,8 +55,8 @@ internal sealed class Face
         ImmutableArray<OutlineSide> below = cushion.Outline.FromBelow(runs);
         Face whole =
             below == top?._runs && top is { Panels: [var panel] }
-                ? Whole("bottom", FabricRole.Bottom, below, panel.Edges)
-                : Whole("bottom", FabricRole.Bottom, below, seam);
+                ? Whole(PartName.Bottom, FabricRole.Bottom, below, panel.Edges)
+                : Whole(PartName.Bottom, FabricRole.Bottom, below, seam);
         return Divided(whole, cushion.Closure);
     }
 
@@ -81,8 +81,8 @@ internal sealed class Face
             ?? throw new InvalidPatternException($"The closure does not divide the {whole.Part} in two.");
         return new Face(
             [
-                Of(whole with { Part = $"{whole.Part}-front", Edges = front.Before }),
-                Of(whole with { Part = $"{whole.Part}-back", Edges = back.After }),
+                Of(whole with { Part = whole.Part with { Half = FaceHalf.Front }, Edges = front.Before }),
+                Of(whole with { Part = whole.Part with { Half = FaceHalf.Back }, Edges = back.After }),
             ],
             face._runs,
             face._part
@@ -106,7 +106,7 @@ internal sealed class Face
     public (ImmutableArray<EdgeRef> Edges, Length Lap) On(OutlineSide run)
     {
         ImmutableArray<EdgeRef> edges = [];
-        string again = Panels.Length > 1 ? run.Name + Parting.Again : run.Name;
+        EdgeName again = Panels.Length > 1 ? run.Name.With(Parting.Again) : run.Name;
         Length laid = -run.Length;
         foreach (Panel panel in Panels)
         {
@@ -125,8 +125,8 @@ internal sealed class Face
 
     /// <summary>The zipper between the two panels of a divided face; nothing when there is none.</summary>
     public ImmutableArray<Seam> Zipper =>
-        Panels is [var front, var back] && front["upper"].Finish.Joins
-            ? [new Seam(SeamKind.Zipper, new EdgeRef(front.Part, "upper"), new EdgeRef(back.Part, "lower"))]
+        Panels is [var front, var back] && front[EdgeName.Upper].Finish.Joins
+            ? [new Seam(SeamKind.Zipper, new EdgeRef(front.Part, EdgeName.Upper), new EdgeRef(back.Part, EdgeName.Lower))]
             : [];
 
     /// <summary>Sews the face to the lower edges of a boxing, where it has one.</summary>

@@ -13,7 +13,7 @@ internal static class FaceEdge
             OutlineSide stretch in cushion.Outline.Sides.Where(stretch => stretch.Side == side).OrderByDescending(stretch => stretch.Length)
         )
         {
-            foreach (string part in (string[])["bottom", "bottom-back", "top"])
+            foreach (PartName part in (PartName[])[PartName.Bottom, PartName.Bottom with { Half = FaceHalf.Back }, PartName.Top])
             {
                 if (pattern.Panels.FirstOrDefault(panel => panel.Part == part)?.Edges.Any(edge => edge.Name == stretch.Name) == true)
                 {

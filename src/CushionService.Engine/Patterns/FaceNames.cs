@@ -15,19 +15,22 @@ internal static class FaceNames
             ? pattern
             : pattern with
             {
-                Panels = [.. pattern.Panels.Select(panel => panel.Part is "top" or "bottom" ? Named(panel) : panel)],
+                Panels =
+                [
+                    .. pattern.Panels.Select(panel => panel.Part == PartName.Top || panel.Part == PartName.Bottom ? Named(panel) : panel),
+                ],
             };
 
     // An inch inside the middle of the front, or of the first edge where no edge is called so.
     private static Panel Named(Panel panel)
     {
-        Edge edge = panel.Edges.FirstOrDefault(edge => edge.Name == "front") ?? panel.Edges[0];
+        Edge edge = panel.Edges.FirstOrDefault(edge => edge.Name == EdgeName.Front) ?? panel.Edges[0];
         (Point at, double direction) = edge.At(Length.FromNanometres(edge.Length.Nanometres / 2));
         Point within = at.Moved(
             Length.FromNanometres((long)Math.Round(-Inside * Math.Sin(direction))),
             Length.FromNanometres((long)Math.Round(Inside * Math.Cos(direction)))
         );
-        string words = panel.Part == "top" ? "TOP, right side up" : "UNDERSIDE, right side up: the mirror image of the top";
-        return panel with { Marks = panel.Marks.Add(new PanelMark(MarkKind.FaceName, within, null, words)) };
+        MarkPurpose purpose = panel.Part.Kind == PartKind.Top ? MarkPurpose.NameTop : MarkPurpose.NameUnderside;
+        return panel with { Marks = panel.Marks.Add(new PanelMark(MarkKind.FaceName, within, null, purpose)) };
     }
 }

@@ -13,6 +13,16 @@ public static class Fastenings
     /// <summary>How many buttons the closure of a finished pattern has: each is marked on both hems.</summary>
     public static int Buttons(Pattern pattern) => pattern.Panels.Sum(panel => panel.Marks.Count(mark => mark.Kind == MarkKind.Button)) / 2;
 
+    private static readonly EdgeName[] Overlapping =
+    [
+        EdgeName.Upper,
+        EdgeName.Lower,
+        EdgeName.Upper.With(EdgeWord.Middle),
+        EdgeName.Lower.With(EdgeWord.Middle),
+        EdgeName.Start,
+        EdgeName.End,
+    ];
+
     /// <summary>Finished length of the overlap in a pattern with an overlapping closure.</summary>
     public static Length Run(Pattern pattern) => pattern.Panels.SelectMany(Hems).First().Length;
 
@@ -31,7 +41,7 @@ public static class Fastenings
             ?
             [
                 NarrowStrip.Of(
-                    "closure-tie",
+                    new PartName(PartKind.ClosureTie),
                     FabricRole.Ties,
                     2 * count,
                     StrapMake.Folded,
@@ -63,17 +73,12 @@ public static class Fastenings
                         Length.FromNanometres((long)Math.Round(inward * Math.Cos(direction)))
                     ),
                     null,
-                    ties ? "Sew a tie of the closure on here" : "Button or buttonhole"
+                    ties ? MarkPurpose.SewClosureTie : MarkPurpose.Button
                 );
             });
     }
 
     // The hems that overlap: those across a panel or along a body, of a flange's the part at the body; a tied end's hem is none of them.
     private static IEnumerable<Edge> Hems(Panel panel) =>
-        panel.IsAddition
-            ? []
-            : panel.Edges.Where(edge =>
-                edge.Finish.Kind == FinishKind.Hem
-                && edge.Name is "upper" or "lower" or "upper-middle" or "lower-middle" or "start" or "end"
-            );
+        panel.IsAddition ? [] : panel.Edges.Where(edge => edge.Finish.Kind == FinishKind.Hem && Overlapping.Contains(edge.Name));
 }

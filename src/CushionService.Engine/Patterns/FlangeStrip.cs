@@ -32,7 +32,7 @@ public static class FlangeStrip
     internal static Pattern AddTo(Pattern pattern, CushionSpecification cushion, FlangeStripSpecification flange)
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
-        Panel top = pattern["top"];
+        Panel top = pattern[PartName.Top];
         ImmutableArray<Edge> sides = top.Edges;
         var strips = ImmutableArray.CreateBuilder<Panel>();
         var seams = ImmutableArray.CreateBuilder<Seam>();
@@ -48,11 +48,23 @@ public static class FlangeStrip
                 seam
             );
             strips.Add(strip);
-            string next = Named((i + 1) % sides.Length);
-            seams.Add(new Seam(SeamKind.Plain, new EdgeRef(strip.Part, "end-lower"), new EdgeRef(next, "start-lower")));
-            seams.Add(new Seam(SeamKind.Plain, new EdgeRef(strip.Part, "end-upper"), new EdgeRef(next, "start-upper")));
-            seams.Add(new Seam(SeamKind.Inset, new EdgeRef("top", side.Name), new EdgeRef(strip.Part, "inner")));
-            seams.Add(new Seam(SeamKind.Inset, new EdgeRef("top", side.Name), new EdgeRef(strip.Part, "outer")));
+            PartName next = Named((i + 1) % sides.Length);
+            seams.Add(
+                new Seam(
+                    SeamKind.Plain,
+                    new EdgeRef(strip.Part, EdgeName.End.With(EdgeWord.Lower)),
+                    new EdgeRef(next, EdgeName.Start.With(EdgeWord.Lower))
+                )
+            );
+            seams.Add(
+                new Seam(
+                    SeamKind.Plain,
+                    new EdgeRef(strip.Part, EdgeName.End.With(EdgeWord.Upper)),
+                    new EdgeRef(next, EdgeName.Start.With(EdgeWord.Upper))
+                )
+            );
+            seams.Add(new Seam(SeamKind.Inset, new EdgeRef(PartName.Top, side.Name), new EdgeRef(strip.Part, EdgeName.Inner)));
+            seams.Add(new Seam(SeamKind.Inset, new EdgeRef(PartName.Top, side.Name), new EdgeRef(strip.Part, EdgeName.Outer)));
         }
 
         return pattern with
@@ -61,7 +73,7 @@ public static class FlangeStrip
             Seams = pattern.Seams.AddRange(seams),
         };
 
-        string Named(int side) => $"flange-{sides[side].Name}";
+        PartName Named(int side) => new(PartKind.Flange) { Run = sides[side].Name };
     }
 
     // How much longer the fold is than the seam line at a corner; below zero at an inside corner.
@@ -71,16 +83,16 @@ public static class FlangeStrip
         return Length.FromNanometres((long)Math.Round(depth.Nanometres * Math.Tan(turn / 2)));
     }
 
-    private static Panel Strip(string part, Length side, Length atStart, Length atEnd, Length depth, EdgeFinish seam)
+    private static Panel Strip(PartName part, Length side, Length atStart, Length atEnd, Length depth, EdgeFinish seam)
     {
         Length x = Length.Max(atStart, Length.Zero);
         ImmutableArray<Edge> edges = new PanelOutline(x, Length.Zero)
-            .East("inner", side, seam)
-            .Towards("end-lower", x + side + atEnd, depth, seam)
-            .Towards("end-upper", x + side, 2 * depth, seam)
-            .West("outer", side, seam)
-            .Towards("start-upper", x - atStart, depth, seam)
-            .Towards("start-lower", x, Length.Zero, seam)
+            .East(EdgeName.Inner, side, seam)
+            .Towards(EdgeName.End.With(EdgeWord.Lower), x + side + atEnd, depth, seam)
+            .Towards(EdgeName.End.With(EdgeWord.Upper), x + side, 2 * depth, seam)
+            .West(EdgeName.Outer, side, seam)
+            .Towards(EdgeName.Start.With(EdgeWord.Upper), x - atStart, depth, seam)
+            .Towards(EdgeName.Start.With(EdgeWord.Lower), x, Length.Zero, seam)
             .Edges();
         Length left = x - atStart,
             right = x + side + atEnd;
@@ -90,8 +102,8 @@ public static class FlangeStrip
             Role = FabricRole.Edging,
             Edges = edges,
             LayersAlong = 2,
-            Stretches = [new StripStretch(Length.Max(right, x + side), part == "flange-front")],
-            Marks = [new PanelMark(MarkKind.FoldLine, new Point(left, depth), new Point(right, depth), "Fold lengthwise, right side out")],
+            Stretches = [new StripStretch(Length.Max(right, x + side), part.Run == EdgeName.Front)],
+            Marks = [new PanelMark(MarkKind.FoldLine, new Point(left, depth), new Point(right, depth), MarkPurpose.FoldLengthwise)],
             Because = unit => $"{LengthText.Format(side, unit)} of seam, its fold {LengthText.Format(right - left, unit)}, mitred",
         };
     }

@@ -36,12 +36,12 @@ internal sealed class Flanged : IConstruction
     public Pattern Draft(CushionSpecification cushion)
     {
         FlangeSpecification flange = cushion.Flange ?? throw new InvalidPatternException("A flanged cushion has no flange.");
-        FlangedFace top = FlangedFace.Whole("top", FabricRole.Top, cushion, flange);
+        FlangedFace top = FlangedFace.Whole(PartName.Top, FabricRole.Top, cushion, flange);
         FlangedFace[] bottom = cushion.Closure switch
         {
             ZipperClosure zipper => FlangedFace.Divided(cushion, flange, zipper.Lap, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder)),
             OverlappingClosure flaps => FlangedFace.Divided(cushion, flange, flaps.Overlap, EdgeFinish.DoubleHem(flaps.Fold)),
-            _ => [FlangedFace.Whole("bottom", FabricRole.Bottom, cushion, flange)],
+            _ => [FlangedFace.Whole(PartName.Bottom, FabricRole.Bottom, cushion, flange)],
         };
         Panel named = top.Panel with { Marks = [.. top.Panel.Marks, .. BodyLine(top.Panel, cushion)] };
         IEnumerable<Seam> opening =
@@ -49,7 +49,7 @@ internal sealed class Flanged : IConstruction
                 ?
                 [
                     .. FlangedFace.Thirds.Select(third => new Seam(
-                        third == "middle" ? SeamKind.Zipper : SeamKind.Plain,
+                        third == EdgeWord.Middle ? SeamKind.Zipper : SeamKind.Plain,
                         front.Inner(third),
                         back.Inner(third)
                     )),
@@ -68,13 +68,13 @@ internal sealed class Flanged : IConstruction
 
     private static IEnumerable<Seam> Around(FlangedFace[] bottom, CushionSpecification cushion)
     {
-        foreach (string side in FlangedFace.Sides)
+        foreach (EdgeName side in FlangedFace.Sides)
         {
             EdgeRef[] edges = [.. bottom.SelectMany(face => face.On(side))];
             Length lap = edges.Length > 1 ? Overlap(cushion.Closure) : Length.Zero;
             yield return new Seam(
-                cushion.Closure is HandSewnClosure && side == "back" ? SeamKind.Gap : SeamKind.Plain,
-                [new EdgeRef("top", side)],
+                cushion.Closure is HandSewnClosure && side == EdgeName.Back ? SeamKind.Gap : SeamKind.Plain,
+                [new EdgeRef(PartName.Top, side)],
                 [.. edges],
                 lap
             );
@@ -95,11 +95,6 @@ internal sealed class Flanged : IConstruction
         Length x = Length.FromNanometres((panel.Width - cushion.Width).Nanometres / 2),
             y = Length.FromNanometres((panel.Height - cushion.Depth).Nanometres / 2);
         Point[] corners = [new(x, y), new(x + cushion.Width, y), new(x + cushion.Width, y + cushion.Depth), new(x, y + cushion.Depth)];
-        return
-        [
-            .. corners.Select(
-                (corner, i) => new PanelMark(MarkKind.StitchLine, corner, corners[(i + 1) % 4], "Stitch the body's edge through all layers")
-            ),
-        ];
+        return [.. corners.Select((corner, i) => new PanelMark(MarkKind.StitchLine, corner, corners[(i + 1) % 4], MarkPurpose.StitchBody))];
     }
 }

@@ -12,42 +12,52 @@ namespace CushionService.Engine.Patterns;
 internal sealed class FlangedFace
 {
     /// <summary>The sides of a face.</summary>
-    public static readonly ImmutableArray<string> Sides = ["front", "right", "back", "left"];
+    public static readonly ImmutableArray<EdgeName> Sides = [EdgeName.Front, EdgeName.Right, EdgeName.Back, EdgeName.Left];
 
     /// <summary>The thirds of the edge at the closure.</summary>
-    public static readonly ImmutableArray<string> Thirds = ["left", "right", "middle"];
+    public static readonly ImmutableArray<EdgeWord> Thirds = [EdgeWord.Left, EdgeWord.Right, EdgeWord.Middle];
 
-    private readonly string _inner;
+    private readonly EdgeName _inner;
 
-    private FlangedFace(Panel panel, string inner) => (Panel, _inner) = (panel, inner);
+    private FlangedFace(Panel panel, EdgeName inner) => (Panel, _inner) = (panel, inner);
 
     public Panel Panel { get; }
 
     /// <summary>The two halves of each corner, sewn to each other.</summary>
     public IEnumerable<Seam> Mitres =>
         Panel
-            .Edges.Where(edge => edge.Name.EndsWith("-mitre", StringComparison.Ordinal))
-            .Select(edge => new Seam(SeamKind.Plain, new EdgeRef(Panel.Part, edge.Name), new EdgeRef(Panel.Part, $"{edge.Name}-other")));
+            .Edges.Where(edge => edge.Name.Last == EdgeWord.Mitre)
+            .Select(edge => new Seam(
+                SeamKind.Plain,
+                new EdgeRef(Panel.Part, edge.Name),
+                new EdgeRef(Panel.Part, edge.Name.With(EdgeWord.Other))
+            ));
 
-    public static FlangedFace Whole(string part, FabricRole role, CushionSpecification cushion, FlangeSpecification flange) =>
-        new(Draw(part, role, cushion, flange, null), "");
+    public static FlangedFace Whole(PartName part, FabricRole role, CushionSpecification cushion, FlangeSpecification flange) =>
+        new(Draw(part, role, cushion, flange, null), default);
 
     /// <summary>The bottom in a front and a back part, each half as deep and half the overlap more.</summary>
     public static FlangedFace[] Divided(CushionSpecification cushion, FlangeSpecification flange, Length lap, EdgeFinish inner) =>
         [
-            new(Draw("bottom-front", FabricRole.Bottom, cushion, flange, (true, lap, inner)), "upper"),
-            new(Draw("bottom-back", FabricRole.Bottom, cushion, flange, (false, lap, inner)), "lower"),
+            new(
+                Draw(PartName.Bottom with { Half = FaceHalf.Front }, FabricRole.Bottom, cushion, flange, (true, lap, inner)),
+                EdgeName.Upper
+            ),
+            new(
+                Draw(PartName.Bottom with { Half = FaceHalf.Back }, FabricRole.Bottom, cushion, flange, (false, lap, inner)),
+                EdgeName.Lower
+            ),
         ];
 
     /// <summary>A third of the edge at the closure: the body's width, or the flange at its left or right.</summary>
-    public EdgeRef Inner(string third) => new(Panel.Part, $"{_inner}-{third}");
+    public EdgeRef Inner(EdgeWord third) => new(Panel.Part, _inner.With(third));
 
     /// <summary>The edge on a side; none when the part does not reach it.</summary>
-    public IEnumerable<EdgeRef> On(string side) =>
+    public IEnumerable<EdgeRef> On(EdgeName side) =>
         Panel.Edges.Where(edge => edge.Name == side).Select(edge => new EdgeRef(Panel.Part, side));
 
     private static Panel Draw(
-        string part,
+        PartName part,
         FabricRole role,
         CushionSpecification cushion,
         FlangeSpecification flange,
@@ -69,29 +79,29 @@ internal sealed class FlangedFace
         var walk = new Walk(hasFront ? cut : Length.Zero, seam);
         if (hasFront)
         {
-            walk.To("front", width - cut, Length.Zero, outer).Corner("front-right", width, cut, cut);
+            walk.To(EdgeName.Front, width - cut, Length.Zero, outer).Corner(EdgeName.Front.With(EdgeWord.Right), width, cut, cut);
         }
         else
         {
-            walk.InThirds("lower", beyond, cushion.Width, 1, division!.Value.Finish);
+            walk.InThirds(EdgeName.Lower, beyond, cushion.Width, 1, division!.Value.Finish);
         }
 
-        walk.To("right", width, hasBack ? height - cut : height, outer);
+        walk.To(EdgeName.Right, width, hasBack ? height - cut : height, outer);
         if (hasBack)
         {
-            walk.Corner("back-right", width - cut, height, cut)
-                .To("back", cut, height, outer)
-                .Corner("back-left", Length.Zero, height - cut, cut);
+            walk.Corner(EdgeName.Back.With(EdgeWord.Right), width - cut, height, cut)
+                .To(EdgeName.Back, cut, height, outer)
+                .Corner(EdgeName.Back.With(EdgeWord.Left), Length.Zero, height - cut, cut);
         }
         else
         {
-            walk.InThirds("upper", beyond, cushion.Width, -1, division!.Value.Finish);
+            walk.InThirds(EdgeName.Upper, beyond, cushion.Width, -1, division!.Value.Finish);
         }
 
-        walk.To("left", Length.Zero, hasFront ? cut : Length.Zero, outer);
+        walk.To(EdgeName.Left, Length.Zero, hasFront ? cut : Length.Zero, outer);
         if (hasFront)
         {
-            walk.Corner("front-left", cut, Length.Zero, cut);
+            walk.Corner(EdgeName.Front.With(EdgeWord.Left), cut, Length.Zero, cut);
         }
 
         IEnumerable<PanelMark> folds = folded ? Folds(flange.Width, width, height, hasFront, hasBack) : [];
@@ -111,7 +121,7 @@ internal sealed class FlangedFace
         Length low = hasFront ? flange : Length.Zero,
             high = hasBack ? height - flange : height;
         PanelMark Fold(Length fromX, Length fromY, Length toX, Length toY) =>
-            new(MarkKind.FoldLine, new(fromX, fromY), new(toX, toY), "Fold the flange back");
+            new(MarkKind.FoldLine, new(fromX, fromY), new(toX, toY), MarkPurpose.FoldFlangeBack);
         return
         [
             Fold(flange, low, flange, high),
@@ -129,7 +139,7 @@ internal sealed class FlangedFace
 
         public ImmutableArray<Edge> Edges => _edges.ToImmutable();
 
-        public Walk To(string name, Length x, Length y, EdgeFinish finish)
+        public Walk To(EdgeName name, Length x, Length y, EdgeFinish finish)
         {
             var to = new Point(x, y);
             _edges.Add(new Edge(name, _at, to, finish));
@@ -138,7 +148,7 @@ internal sealed class FlangedFace
         }
 
         // Cut off through the corner of the fold, and sewn half to half; a single flange has square corners.
-        public Walk Corner(string name, Length x, Length y, Length cut)
+        public Walk Corner(EdgeName name, Length x, Length y, Length cut)
         {
             if (cut == Length.Zero)
             {
@@ -147,16 +157,16 @@ internal sealed class FlangedFace
 
             Length midX = Length.FromNanometres((_at.X + x).Nanometres / 2),
                 midY = Length.FromNanometres((_at.Y + y).Nanometres / 2);
-            return To($"{name}-mitre", midX, midY, seam).To($"{name}-mitre-other", x, y, seam);
+            return To(name.With(EdgeWord.Mitre), midX, midY, seam).To(name.With(EdgeWord.Mitre).With(EdgeWord.Other), x, y, seam);
         }
 
-        public Walk InThirds(string name, Length beyond, Length body, int way, EdgeFinish finish)
+        public Walk InThirds(EdgeName name, Length beyond, Length body, int way, EdgeFinish finish)
         {
-            (string first, string last) = way > 0 ? ("left", "right") : ("right", "left");
+            (EdgeWord first, EdgeWord last) = way > 0 ? (EdgeWord.Left, EdgeWord.Right) : (EdgeWord.Right, EdgeWord.Left);
             Length y = _at.Y;
-            return To($"{name}-{first}", _at.X + way * beyond, y, finish)
-                .To($"{name}-middle", _at.X + way * body, y, finish)
-                .To($"{name}-{last}", _at.X + way * beyond, y, finish);
+            return To(name.With(first), _at.X + way * beyond, y, finish)
+                .To(name.With(EdgeWord.Middle), _at.X + way * body, y, finish)
+                .To(name.With(last), _at.X + way * beyond, y, finish);
         }
     }
 }

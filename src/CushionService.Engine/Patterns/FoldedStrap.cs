@@ -18,14 +18,18 @@ internal static class FoldedStrap
     /// <param name="pattern">The cover.</param>
     /// <param name="cushion">The cushion; nothing is added when it has no handle.</param>
     /// <param name="middleOf">The panel that covers a side, and where the side's middle lies along it.</param>
-    public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, Func<Pattern, Side, (string Part, Length Middle)?> middleOf)
+    public static Pattern AddTo(
+        Pattern pattern,
+        CushionSpecification cushion,
+        Func<Pattern, Side, (PartName Part, Length Middle)?> middleOf
+    )
     {
         if (cushion.Handle is not { } handle)
         {
             return pattern;
         }
 
-        (string part, Length middle) =
+        (PartName part, Length middle) =
             middleOf(pattern, handle.Side)
             ?? throw new InvalidPatternException($"No single panel covers the {handle.Side} side for a handle.");
         Panel panel = pattern[part];
@@ -42,12 +46,7 @@ internal static class FoldedStrap
     private static PanelMark EndMark(Panel panel, HandleSpecification handle, Length x)
     {
         Length low = panel.Height.HalfUp() - handle.Width.HalfUp();
-        return new PanelMark(
-            MarkKind.HandleEnd,
-            new Point(x, low),
-            new Point(x, low + handle.Width),
-            "Sew an end of the handle down here with a boxed X"
-        );
+        return new PanelMark(MarkKind.HandleEnd, new Point(x, low), new Point(x, low + handle.Width), MarkPurpose.SewHandleEnd);
     }
 
     private static Panel Strap(HandleSpecification handle)
@@ -57,7 +56,7 @@ internal static class FoldedStrap
         var side = new EdgeFinish(FinishKind.TurnIn, 0, Length.Zero);
         return new Panel
         {
-            Part = "handle",
+            Part = new PartName(PartKind.Handle),
             Role = FabricRole.Handle,
             Layers = Layers,
             Edges = PanelOutline.Rectangle(width, handle.Length, end, side, end, side),
@@ -66,5 +65,5 @@ internal static class FoldedStrap
     }
 
     private static PanelMark Fold(Length x, Length length) =>
-        new(MarkKind.FoldLine, new Point(x, Length.Zero), new Point(x, length), "Fold the long edges to the middle, then fold in half");
+        new(MarkKind.FoldLine, new Point(x, Length.Zero), new Point(x, length), MarkPurpose.FoldInFour);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
@@ -41,13 +42,13 @@ internal sealed class GatheredCorner : IConstruction
             .. new RoundedRectangleOutline(cushion.Width + thickness, cushion.Depth + thickness, thickness).Sides.SelectMany(Apart),
         ];
         ImmutableArray<Gather> gathers = [.. runs.Where(run => !run.IsStraight).Select(run => new Gather(run.Name, thickness))];
-        Face top = Face.Whole("top", FabricRole.Top, runs, seam),
-            bottom = Face.Whole("bottom", FabricRole.Bottom, runs, seam);
+        Face top = Face.Whole(PartName.Top, FabricRole.Top, runs, seam),
+            bottom = Face.Whole(PartName.Bottom, FabricRole.Bottom, runs, seam);
         return LappedZipper
             .AddTo(
                 new Pattern(
                     [.. top.Panels.Concat(bottom.Panels).Select(panel => panel with { Gathers = gathers })],
-                    [.. bottom.SewnTo(run => new EdgeRef("top", run.Name), run => KindOn(run, cushion.Closure))]
+                    [.. bottom.SewnTo(run => new EdgeRef(PartName.Top, run.Name), run => KindOn(run, cushion.Closure))]
                 ),
                 cushion
             )
@@ -70,7 +71,7 @@ internal sealed class GatheredCorner : IConstruction
             [
                 side with
                 {
-                    Name = side.Side == Side.Right ? "front-right" : "back-left",
+                    Name = side.Side == Side.Right ? EdgeName.Front.With(EdgeWord.Right) : EdgeName.Back.With(EdgeWord.Left),
                     Path = [side.Path[0]],
                 },
                 side with
@@ -79,7 +80,7 @@ internal sealed class GatheredCorner : IConstruction
                 },
                 side with
                 {
-                    Name = side.Side == Side.Right ? "back-right" : "front-left",
+                    Name = side.Side == Side.Right ? EdgeName.Back.With(EdgeWord.Right) : EdgeName.Front.With(EdgeWord.Left),
                     Path = [side.Path[2]],
                 },
             ];

@@ -10,8 +10,6 @@ namespace CushionService.Engine.Patterns;
 /// Department of Agriculture, Making Cushions, Te Ao Hou, April 1956, page 60: a calico inner of the same size and shape).</summary>
 internal static class InnerCover
 {
-    private const string Prefix = "inner-";
-
     /// <summary>Adds the inner cover's panels and seams; nothing when the cushion has none.</summary>
     /// <param name="pattern">The cover.</param>
     /// <param name="construction">The cover's construction; a flange is left out of the inner cover.</param>
@@ -28,7 +26,14 @@ internal static class InnerCover
         return new Pattern(
             [
                 .. pattern.Panels,
-                .. inner.Panels.Select(panel => panel with { Part = Prefix + panel.Part, Role = FabricRole.InnerCover, Match = null }),
+                .. inner.Panels.Select(panel =>
+                    panel with
+                    {
+                        Part = panel.Part with { IsInner = true },
+                        Role = FabricRole.InnerCover,
+                        Match = null,
+                    }
+                ),
             ],
             [.. pattern.Seams, .. inner.Seams.Select(seam => seam with { One = Named(seam.One), Other = Named(seam.Other) })]
         ).Closed();
@@ -59,5 +64,5 @@ internal static class InnerCover
         };
 
     private static ImmutableArray<EdgeRef> Named(ImmutableArray<EdgeRef> edges) =>
-        [.. edges.Select(edge => edge with { Part = Prefix + edge.Part })];
+        [.. edges.Select(edge => edge with { Part = edge.Part with { IsInner = true } })];
 }

@@ -43,9 +43,9 @@ internal sealed class KnifeEdge : IConstruction
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
         ImmutableArray<OutlineSide> runs = cushion.Outline.Sides;
-        Face top = Face.Whole("top", FabricRole.Top, runs, seam);
+        Face top = Face.Whole(PartName.Top, FabricRole.Top, runs, seam);
         Face bottom = Face.Bottom(cushion, runs, seam, top);
-        IEnumerable<Seam> around = bottom.SewnTo(run => new EdgeRef("top", run.Name), run => KindOn(run, cushion.Closure));
+        IEnumerable<Seam> around = bottom.SewnTo(run => new EdgeRef(PartName.Top, run.Name), run => KindOn(run, cushion.Closure));
         var pillow = new Pattern([.. top.Panels, .. bottom.Panels], [.. bottom.Zipper, .. around]);
         return CornerTapering.AddTo(Channels.AddTo(LappedZipper.AddTo(pillow, cushion), cushion), cushion).Closed();
     }

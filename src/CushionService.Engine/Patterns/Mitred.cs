@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
@@ -15,12 +16,12 @@ namespace CushionService.Engine.Patterns;
 internal sealed class Mitred : IConstruction
 {
     private static readonly ImmutableArray<Side> SideSeams = [Side.Back, Side.Front, Side.Left, Side.Right];
-    private static readonly ImmutableArray<(string Name, string Corner)> Round =
+    private static readonly ImmutableArray<(EdgeName Name, EdgeName Corner)> Round =
     [
-        ("front", "front-right"),
-        ("right", "back-right"),
-        ("back", "back-left"),
-        ("left", "front-left"),
+        (EdgeName.Front, EdgeName.Front.With(EdgeWord.Right)),
+        (EdgeName.Right, EdgeName.Back.With(EdgeWord.Right)),
+        (EdgeName.Back, EdgeName.Back.With(EdgeWord.Left)),
+        (EdgeName.Left, EdgeName.Front.With(EdgeWord.Left)),
     ];
 
     public ConstructionOffer Offer { get; } =
@@ -50,11 +51,11 @@ internal sealed class Mitred : IConstruction
         // The two halves of the thickness make it up to the nanometre.
         Length upper = cushion.Thickness.HalfUp(),
             lower = cushion.Thickness - upper;
-        Panel top = Sheet("top", FabricRole.Top, cushion, upper),
-            below = Sheet("bottom", FabricRole.Bottom, cushion, lower);
+        Panel top = Sheet(PartName.Top, FabricRole.Top, cushion, upper),
+            below = Sheet(PartName.Bottom, FabricRole.Bottom, cushion, lower);
         Face bottom = Face.Divided(Face.Of(below), cushion.Closure);
         IEnumerable<Seam> sides = bottom
-            .SewnTo(run => new EdgeRef("top", run.Name), run => KindOn(run.Name, cushion.Closure))
+            .SewnTo(run => new EdgeRef(PartName.Top, run.Name), run => KindOn(run.Name, cushion.Closure))
             .Where(seam => Round.Any(round => round.Name == seam.One[0].Edge));
         return LappedZipper
             .AddTo(
@@ -63,7 +64,11 @@ internal sealed class Mitred : IConstruction
                     [
                         .. bottom.Zipper,
                         .. sides,
-                        .. Round.Select(round => new Seam(SeamKind.Plain, Both($"{round.Corner}-1"), Both($"{round.Corner}-2"))),
+                        .. Round.Select(round => new Seam(
+                            SeamKind.Plain,
+                            Both(round.Corner.With(EdgeWord.First)),
+                            Both(round.Corner.With(EdgeWord.Second))
+                        )),
                     ]
                 ),
                 cushion
@@ -71,35 +76,48 @@ internal sealed class Mitred : IConstruction
             .Closed();
 
         // The notches lie off the closure's lines, so that each edge is whole.
-        ImmutableArray<EdgeRef> Both(string edge) =>
-            [new EdgeRef("top", edge), new EdgeRef(bottom.Panels.First(panel => panel.Edges.Any(known => known.Name == edge)).Part, edge)];
+        ImmutableArray<EdgeRef> Both(EdgeName edge) =>
+            [
+                new EdgeRef(PartName.Top, edge),
+                new EdgeRef(bottom.Panels.First(panel => panel.Edges.Any(known => known.Name == edge)).Part, edge),
+            ];
     }
 
-    private static SeamKind KindOn(string side, ClosureSpecification closure) =>
-        (closure, side.Equals(closure.Side.ToString(), StringComparison.OrdinalIgnoreCase)) switch
+    private static SeamKind KindOn(EdgeName run, ClosureSpecification closure) =>
+        (closure, run == EdgeOf(closure.Side)) switch
         {
             (ZipperClosure, true) => SeamKind.Zipper,
             (HandSewnClosure, true) => SeamKind.Gap,
             _ => SeamKind.Plain,
         };
 
-    private static Panel Sheet(string part, FabricRole role, CushionSpecification cushion, Length half)
+    private static EdgeName EdgeOf(Side side) =>
+        side switch
+        {
+            Side.Front => EdgeName.Front,
+            Side.Right => EdgeName.Right,
+            Side.Back => EdgeName.Back,
+            Side.Left => EdgeName.Left,
+            _ => default,
+        };
+
+    private static Panel Sheet(PartName part, FabricRole role, CushionSpecification cushion, Length half)
     {
         (Length width, Length depth) = (cushion.Width, cushion.Depth);
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
         ImmutableArray<Edge> edges = new PanelOutline(half, Length.Zero)
-            .East("front", width, seam)
-            .North("front-right-1", half, seam)
-            .East("front-right-2", half, seam)
-            .North("right", depth, seam)
-            .West("back-right-1", half, seam)
-            .North("back-right-2", half, seam)
-            .West("back", width, seam)
-            .South("back-left-1", half, seam)
-            .West("back-left-2", half, seam)
-            .South("left", depth, seam)
-            .East("front-left-1", half, seam)
-            .South("front-left-2", half, seam)
+            .East(EdgeName.Front, width, seam)
+            .North(EdgeName.Front.With(EdgeWord.Right).With(EdgeWord.First), half, seam)
+            .East(EdgeName.Front.With(EdgeWord.Right).With(EdgeWord.Second), half, seam)
+            .North(EdgeName.Right, depth, seam)
+            .West(EdgeName.Back.With(EdgeWord.Right).With(EdgeWord.First), half, seam)
+            .North(EdgeName.Back.With(EdgeWord.Right).With(EdgeWord.Second), half, seam)
+            .West(EdgeName.Back, width, seam)
+            .South(EdgeName.Back.With(EdgeWord.Left).With(EdgeWord.First), half, seam)
+            .West(EdgeName.Back.With(EdgeWord.Left).With(EdgeWord.Second), half, seam)
+            .South(EdgeName.Left, depth, seam)
+            .East(EdgeName.Front.With(EdgeWord.Left).With(EdgeWord.First), half, seam)
+            .South(EdgeName.Front.With(EdgeWord.Left).With(EdgeWord.Second), half, seam)
             .Edges();
         return new Panel
         {

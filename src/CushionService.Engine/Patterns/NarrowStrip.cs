@@ -21,7 +21,7 @@ internal static class NarrowStrip
     /// <param name="start">The finish of its lower end.</param>
     /// <param name="end">The finish of its upper end.</param>
     public static Panel Of(
-        string part,
+        PartName part,
         FabricRole role,
         int copies,
         StrapMake make,
@@ -48,7 +48,7 @@ internal static class NarrowStrip
                         MarkKind.FoldLine,
                         new Point(i * width, Length.Zero),
                         new Point(i * width, length),
-                        make == StrapMake.Folded ? "Fold the long edges to the middle, then fold in half" : "Fold in half, right side in"
+                        make == StrapMake.Folded ? MarkPurpose.FoldInFour : MarkPurpose.FoldTube
                     )),
             ],
         };
@@ -59,7 +59,7 @@ internal static class NarrowStrip
     /// <param name="edge">The edge.</param>
     /// <param name="distances">From the start of the edge.</param>
     /// <param name="purpose">What is caught there.</param>
-    public static Pattern Marked(Pattern pattern, EdgeRef edge, IEnumerable<Length> distances, string purpose)
+    public static Pattern Marked(Pattern pattern, EdgeRef edge, IEnumerable<Length> distances, MarkPurpose purpose)
     {
         Panel panel = pattern[edge.Part];
         Edge at = panel[edge.Edge];

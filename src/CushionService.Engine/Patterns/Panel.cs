@@ -9,7 +9,7 @@ namespace CushionService.Engine.Patterns;
 public sealed record Panel
 {
     /// <summary>What it becomes; distinct within the pattern.</summary>
-    public required string Part { get; init; }
+    public required PartName Part { get; init; }
 
     /// <summary>The role that chooses its fabric.</summary>
     public required FabricRole Role { get; init; }
@@ -74,11 +74,11 @@ public sealed record Panel
 
     /// <summary>The edge of that name.</summary>
     /// <exception cref="InvalidPatternException">There is none.</exception>
-    public Edge this[string name] => Edges[IndexOf(name)];
+    public Edge this[EdgeName name] => Edges[IndexOf(name)];
 
     /// <summary>Where the edge of that name stands among the edges.</summary>
     /// <exception cref="InvalidPatternException">There is none.</exception>
-    internal int IndexOf(string name)
+    internal int IndexOf(EdgeName name)
     {
         for (var i = 0; i < Edges.Length; i++)
         {

@@ -6,5 +6,5 @@ namespace CushionService.Engine.Patterns;
 /// <param name="Kind">What it is.</param>
 /// <param name="From">Where it is, or where its line starts.</param>
 /// <param name="To">Where its line ends; null for a point.</param>
-/// <param name="Purpose">What it is for, in a few words.</param>
-public sealed record PanelMark(MarkKind Kind, Point From, Point? To, string Purpose);
+/// <param name="Purpose">What it is for.</param>
+public sealed record PanelMark(MarkKind Kind, Point From, Point? To, MarkPurpose Purpose);

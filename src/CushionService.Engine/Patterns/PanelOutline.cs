@@ -26,26 +26,26 @@ internal sealed class PanelOutline(Point start = default, int edges = 4)
         EdgeFinish left
     ) =>
         new PanelOutline()
-            .East("lower", width, lower)
-            .North("right", height, right)
-            .West("upper", width, upper)
-            .South("left", height, left)
+            .East(EdgeName.Lower, width, lower)
+            .North(EdgeName.Right, height, right)
+            .West(EdgeName.Upper, width, upper)
+            .South(EdgeName.Left, height, left)
             .Edges();
 
-    public PanelOutline East(string name, Length length, EdgeFinish finish) => Go(name, length, Length.Zero, finish);
+    public PanelOutline East(EdgeName name, Length length, EdgeFinish finish) => Go(name, length, Length.Zero, finish);
 
-    public PanelOutline North(string name, Length length, EdgeFinish finish) => Go(name, Length.Zero, length, finish);
+    public PanelOutline North(EdgeName name, Length length, EdgeFinish finish) => Go(name, Length.Zero, length, finish);
 
-    public PanelOutline West(string name, Length length, EdgeFinish finish) => Go(name, -length, Length.Zero, finish);
+    public PanelOutline West(EdgeName name, Length length, EdgeFinish finish) => Go(name, -length, Length.Zero, finish);
 
-    public PanelOutline South(string name, Length length, EdgeFinish finish) => Go(name, Length.Zero, -length, finish);
+    public PanelOutline South(EdgeName name, Length length, EdgeFinish finish) => Go(name, Length.Zero, -length, finish);
 
     /// <summary>Straight to a point.</summary>
-    public PanelOutline Towards(string name, Length x, Length y, EdgeFinish finish) => Go(name, x - _at.X, y - _at.Y, finish);
+    public PanelOutline Towards(EdgeName name, Length x, Length y, EdgeFinish finish) => Go(name, x - _at.X, y - _at.Y, finish);
 
     public ImmutableArray<Edge> Edges() => _edges.DrainToImmutable();
 
-    private PanelOutline Go(string name, Length right, Length up, EdgeFinish finish)
+    private PanelOutline Go(EdgeName name, Length right, Length up, EdgeFinish finish)
     {
         if (right != Length.Zero || up != Length.Zero)
         {

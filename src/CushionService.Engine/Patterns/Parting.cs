@@ -12,7 +12,7 @@ namespace CushionService.Engine.Patterns;
 internal sealed record Parting(Length At, ImmutableArray<Edge> Before, ImmutableArray<Edge> After, ImmutableArray<PartedEdge> Stretches)
 {
     /// <summary>What is added to the name of an edge's second stretch on one side of the line.</summary>
-    public const string Again = "-again";
+    public const EdgeWord Again = EdgeWord.Again;
 
     private const int Tries = 64;
     private const long Sliver = 1000;
@@ -26,8 +26,8 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
     public static Parting? Plumb(
         ImmutableArray<Edge> edges,
         Length at,
-        (string Name, EdgeFinish Finish) before,
-        (string Name, EdgeFinish Finish) after
+        (EdgeName Name, EdgeFinish Finish) before,
+        (EdgeName Name, EdgeFinish Finish) after
     ) =>
         Nearest(
             at,
@@ -39,8 +39,8 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
     public static Parting? Level(
         ImmutableArray<Edge> edges,
         Length at,
-        (string Name, EdgeFinish Finish) before,
-        (string Name, EdgeFinish Finish) after
+        (EdgeName Name, EdgeFinish Finish) before,
+        (EdgeName Name, EdgeFinish Finish) after
     ) =>
         Nearest(
             at,
@@ -76,8 +76,8 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
         Length at,
         Func<Point, long> beyond,
         double direction,
-        (string Name, EdgeFinish Finish) before,
-        (string Name, EdgeFinish Finish) after
+        (EdgeName Name, EdgeFinish Finish) before,
+        (EdgeName Name, EdgeFinish Finish) after
     )
     {
         var stretches = new List<(Edge Edge, Segment Path, bool IsAfter)>();
@@ -129,7 +129,7 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
         return new Parting(at, low, high, [.. named.Values]);
 
         // An edge that is met twice on one side of the line has two names there.
-        ImmutableArray<Edge> Closed(IEnumerable<int> run, (string Name, EdgeFinish Finish) line)
+        ImmutableArray<Edge> Closed(IEnumerable<int> run, (EdgeName Name, EdgeFinish Finish) line)
         {
             var edges = ImmutableArray.CreateBuilder<Edge>();
             Edge? last = null;
@@ -142,7 +142,7 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
                     continue;
                 }
 
-                string name = edges.Any(known => known.Name == edge.Name) ? edge.Name + Again : edge.Name;
+                EdgeName name = edges.Any(known => known.Name == edge.Name) ? edge.Name.With(Again) : edge.Name;
                 named[i] = new PartedEdge(edge.Name, name, isAfter);
                 edges.Add(edge with { Name = name, Path = [path] });
                 last = edge;

@@ -24,7 +24,7 @@ internal static class PatchPocket
         var turn = EdgeFinish.TurnIn(PocketSpecification.TurnUnder);
         var patch = new Panel
         {
-            Part = "pocket",
+            Part = new PartName(PartKind.Pocket),
             Role = FabricRole.Pocket,
             Edges = PanelOutline.Rectangle(
                 pocket.Width,
@@ -44,5 +44,5 @@ internal static class PatchPocket
         return pattern with { Panels = pattern.Panels.Replace(strip, strip with { Marks = strip.Marks.AddRange(lines) }).Add(patch) };
     }
 
-    private static PanelMark Line(Point from, Point to) => new(MarkKind.StitchLine, from, to, "Sew the pocket down on this line");
+    private static PanelMark Line(Point from, Point to) => new(MarkKind.StitchLine, from, to, MarkPurpose.SewPocket);
 }

@@ -12,7 +12,7 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
 
     /// <summary>The panel of that part.</summary>
     /// <exception cref="InvalidPatternException">There is none.</exception>
-    public Panel this[string part] => Panels[IndexOf(part)];
+    public Panel this[PartName part] => Panels[IndexOf(part)];
 
     /// <summary>Finished length of a seam.</summary>
     public Length LengthOf(Seam seam) => Sum(seam.One);
@@ -124,7 +124,7 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         }
     }
 
-    private int IndexOf(string part)
+    private int IndexOf(PartName part)
     {
         for (var i = 0; i < Panels.Length; i++)
         {
@@ -137,7 +137,7 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         throw Missing(part);
     }
 
-    private static InvalidPatternException Missing(string part) => new($"The pattern has no panel {part}.");
+    private static InvalidPatternException Missing(PartName part) => new($"The pattern has no panel {part}.");
 
     private Length Sum(ImmutableArray<EdgeRef> edges)
     {

@@ -43,16 +43,25 @@ internal sealed class Pouf : IConstruction
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
         int gores = cushion.Gores;
-        Panel[] sectors = [.. Enumerable.Range(1, gores).Select(gore => Sector($"gore-{gore}", cushion.Width, gores, seam))];
+        Panel[] sectors = [.. Enumerable.Range(1, gores).Select(gore => Sector(gore, cushion.Width, gores, seam))];
         IEnumerable<OutlineSide> runs =
             gores == 0
                 ? cushion.Outline.Sides
-                : sectors.Select(sector => new OutlineSide(sector.Part, Side.Front, Path(sector["rim"].Length)));
+                : sectors.Select(sector => new OutlineSide(
+                    new EdgeName(EdgeWord.Gore, sector.Part.Number),
+                    Side.Front,
+                    Path(sector[EdgeName.Rim].Length)
+                ));
         BoxingSection[] wall =
             gores == 0
-                ? [BoxingSection.Plain("wall", [.. runs], cushion.Thickness, seam)]
-                : [.. runs.Select((run, i) => BoxingSection.Plain($"wall-{i + 1}", [run], cushion.Thickness, seam))];
-        Face disc = Face.Whole("top", FabricRole.Top, cushion.Outline.Sides, seam);
+                ? [BoxingSection.Plain(new PartName(PartKind.Wall), [.. runs], cushion.Thickness, seam)]
+                :
+                [
+                    .. runs.Select(
+                        (run, i) => BoxingSection.Plain(new PartName(PartKind.Wall) { Number = i + 1 }, [run], cushion.Thickness, seam)
+                    ),
+                ];
+        Face disc = Face.Whole(PartName.Top, FabricRole.Top, cushion.Outline.Sides, seam);
         Length round = runs.Aggregate(Length.Zero, (sum, run) => sum + run.Length);
         ImmutableArray<Panel> bottom = PoufBase.Of(cushion, round, seam);
 
@@ -65,7 +74,7 @@ internal sealed class Pouf : IConstruction
                 ? disc.SewnTo(run => wall[0].Upper(run), _ => SeamKind.Plain)
                 : sectors.Zip(
                     wall,
-                    (sector, section) => new Seam(SeamKind.Plain, section.Upper(section.Runs[0]), new EdgeRef(sector.Part, "rim"))
+                    (sector, section) => new Seam(SeamKind.Plain, section.Upper(section.Runs[0]), new EdgeRef(sector.Part, EdgeName.Rim))
                 ),
             .. PoufBase.Opening(bottom),
             PoufBase.SewnTo(bottom, [.. rim], round, cushion.Closure),
@@ -92,11 +101,12 @@ internal sealed class Pouf : IConstruction
             yield return Between(sectors[^1], sectors[0]);
         }
 
-        static Seam Between(Panel one, Panel next) => new(SeamKind.Plain, new EdgeRef(one.Part, "right"), new EdgeRef(next.Part, "left"));
+        static Seam Between(Panel one, Panel next) =>
+            new(SeamKind.Plain, new EdgeRef(one.Part, EdgeName.Right), new EdgeRef(next.Part, EdgeName.Left));
     }
 
     // A sector of the top, its point upwards.
-    private static Panel Sector(string part, Length diameter, int gores, EdgeFinish seam)
+    private static Panel Sector(int number, Length diameter, int gores, EdgeFinish seam)
     {
         double radius = diameter.Nanometres / 2.0,
             half = Math.PI / gores;
@@ -108,13 +118,13 @@ internal sealed class Pouf : IConstruction
             tip = new(across, diameter.HalfUp());
         ImmutableArray<Edge> edges =
         [
-            new Edge("rim", [new Segment(left, middle, half), new Segment(middle, right, half)], seam),
-            new Edge("right", right, tip, seam),
-            new Edge("left", tip, left, seam),
+            new Edge(EdgeName.Rim, [new Segment(left, middle, half), new Segment(middle, right, half)], seam),
+            new Edge(EdgeName.Right, right, tip, seam),
+            new Edge(EdgeName.Left, tip, left, seam),
         ];
         return new Panel
         {
-            Part = part,
+            Part = new PartName(PartKind.Gore) { Number = number },
             Role = FabricRole.Top,
             Edges = edges,
             Match = tip,

@@ -24,14 +24,17 @@ internal static class PoufBase
 
     /// <summary>The zipper between the halves; nothing when there is none.</summary>
     public static IEnumerable<Seam> Opening(ImmutableArray<Panel> bottom) =>
-        bottom is [var front, var back] && front["upper"].Finish.Joins
-            ? [new Seam(SeamKind.Zipper, new EdgeRef(front.Part, "upper"), new EdgeRef(back.Part, "lower"))]
+        bottom is [var front, var back] && front[EdgeName.Upper].Finish.Joins
+            ? [new Seam(SeamKind.Zipper, new EdgeRef(front.Part, EdgeName.Upper), new EdgeRef(back.Part, EdgeName.Lower))]
             : [];
 
     /// <summary>The seam between the wall and the base; flaps lie over each other where the halves overlap.</summary>
     public static Seam SewnTo(ImmutableArray<Panel> bottom, ImmutableArray<EdgeRef> wall, Length rim, ClosureSpecification closure)
     {
-        Edge[] round = [.. bottom.SelectMany(panel => panel.Edges.Where(edge => edge.Name is not ("upper" or "lower")))];
+        Edge[] round =
+        [
+            .. bottom.SelectMany(panel => panel.Edges.Where(edge => edge.Name != EdgeName.Upper && edge.Name != EdgeName.Lower)),
+        ];
         Length laid = round.Aggregate(Length.Zero, (sum, edge) => sum + edge.Length);
         return new Seam(
             closure is HandSewnClosure ? SeamKind.Gap : SeamKind.Plain,
@@ -53,9 +56,9 @@ internal static class PoufBase
             right = new(diameter, radius),
             back = new(radius, diameter);
         return Half(
-            "bottom",
-            new Edge("front", [Quarter(left, front, rim, 0), Quarter(front, right, rim, 1)], seam),
-            new Edge("back", [Quarter(right, back, rim, 2), Quarter(back, left, rim, 3)], seam)
+            PartName.Bottom,
+            new Edge(EdgeName.Front, [Quarter(left, front, rim, 0), Quarter(front, right, rim, 1)], seam),
+            new Edge(EdgeName.Back, [Quarter(right, back, rim, 2), Quarter(back, left, rim, 3)], seam)
         );
     }
 
@@ -90,12 +93,26 @@ internal static class PoufBase
 
         return
         [
-            Half("bottom-front", new Edge("rim", Rim(point => point, 0), seam), new Edge("upper", upperRight, upperLeft, inner)),
-            Half("bottom-back", new Edge("lower", Turned(upperRight), Turned(upperLeft), inner), new Edge("rim", Rim(Turned, 2), seam)),
+            Half(
+                PartName.Bottom with
+                {
+                    Half = FaceHalf.Front,
+                },
+                new Edge(EdgeName.Rim, Rim(point => point, 0), seam),
+                new Edge(EdgeName.Upper, upperRight, upperLeft, inner)
+            ),
+            Half(
+                PartName.Bottom with
+                {
+                    Half = FaceHalf.Back,
+                },
+                new Edge(EdgeName.Lower, Turned(upperRight), Turned(upperLeft), inner),
+                new Edge(EdgeName.Rim, Rim(Turned, 2), seam)
+            ),
         ];
     }
 
-    private static Panel Half(string part, params ImmutableArray<Edge> edges) =>
+    private static Panel Half(PartName part, params ImmutableArray<Edge> edges) =>
         new()
         {
             Part = part,

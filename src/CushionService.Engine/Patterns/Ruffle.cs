@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
@@ -20,8 +21,8 @@ internal static class Ruffle
         Length height = folded ? 2 * ruffle.Depth : ruffle.Depth;
         foreach (EdgingLoop loop in ruffle.At.Select(place => EdgingLoop.Of(pattern, place)))
         {
-            string part = ruffle.At.Length == 1 ? "ruffle" : $"ruffle-{loop.Place.ToString().ToLowerInvariant()}";
-            var gathering = new Seam(SeamKind.Gathered, loop.Edges, [new EdgeRef(part, "inner")]) { Fullness = ruffle.Fullness };
+            var part = new PartName(PartKind.Ruffle) { Place = ruffle.At.Length == 1 ? null : loop.Place };
+            var gathering = new Seam(SeamKind.Gathered, loop.Edges, [new EdgeRef(part, EdgeName.Inner)]) { Fullness = ruffle.Fullness };
             Length strip = gathering.OtherFor(loop.Length);
             var panel = new Panel
             {
@@ -29,19 +30,19 @@ internal static class Ruffle
                 Role = FabricRole.Edging,
                 LayersAlong = folded ? 2 : 1,
                 Edges = new PanelOutline()
-                    .East("inner", strip, seam)
-                    .North("end", height, seam)
-                    .West("outer", strip, folded ? seam : EdgeFinish.DoubleHem(RuffleSpecification.HemFold))
-                    .South("start", height, seam)
+                    .East(EdgeName.Inner, strip, seam)
+                    .North(EdgeName.End, height, seam)
+                    .West(EdgeName.Outer, strip, folded ? seam : EdgeFinish.DoubleHem(RuffleSpecification.HemFold))
+                    .South(EdgeName.Start, height, seam)
                     .Edges(),
                 Stretches = [new StripStretch(strip, false)],
                 Because = unit =>
                     $"fullness {Text(ruffle.Fullness)} × {LengthText.Format(loop.Length, unit)} of seam = {LengthText.Format(strip, unit)}",
                 Marks = folded ? [Fold(strip, ruffle.Depth)] : [],
             };
-            var closing = new Seam(SeamKind.StripJoin, new EdgeRef(part, "end"), new EdgeRef(part, "start"));
+            var closing = new Seam(SeamKind.StripJoin, new EdgeRef(part, EdgeName.End), new EdgeRef(part, EdgeName.Start));
             ImmutableArray<Seam> seams = folded
-                ? [closing, gathering, gathering with { Other = [new EdgeRef(part, "outer")] }]
+                ? [closing, gathering, gathering with { Other = [new EdgeRef(part, EdgeName.Outer)] }]
                 : [closing, gathering];
             pattern = pattern with { Panels = pattern.Panels.Add(panel), Seams = pattern.Seams.AddRange(seams) };
         }
@@ -50,7 +51,7 @@ internal static class Ruffle
     }
 
     private static PanelMark Fold(Length strip, Length depth) =>
-        new(MarkKind.FoldLine, new Geometry.Point(Length.Zero, depth), new Geometry.Point(strip, depth), "Fold lengthwise, right side out");
+        new(MarkKind.FoldLine, new Geometry.Point(Length.Zero, depth), new Geometry.Point(strip, depth), MarkPurpose.FoldLengthwise);
 
     private static string Text(Fraction fullness) =>
         FormattableString.Invariant($"{(decimal)fullness.Numerator / (decimal)fullness.Denominator:0.###}");

@@ -13,7 +13,7 @@ internal static class Ties
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, TieSpecification ties)
     {
         Panel tie = NarrowStrip.Of(
-            "tie",
+            new PartName(PartKind.Tie),
             FabricRole.Ties,
             2 * ties.Pairs,
             ties.Make,
@@ -24,7 +24,7 @@ internal static class Ties
         );
         EdgeRef edge = FaceEdge.Of(pattern, cushion, ties.Side);
         Length side = pattern[edge.Part][edge.Edge].Length;
-        Pattern marked = NarrowStrip.Marked(pattern, edge, Spread(ties.Pairs, side), "Catch a pair of ties in the seam here");
+        Pattern marked = NarrowStrip.Marked(pattern, edge, Spread(ties.Pairs, side), MarkPurpose.CatchTies);
         return marked with { Panels = marked.Panels.Add(tie) };
     }
 

@@ -20,8 +20,8 @@ internal static class Tufting
         IEnumerable<Panel> panels = pattern.Panels.Select(panel =>
             panel.Part switch
             {
-                "top" => Marked(panel, grid, across, along),
-                "bottom" => Marked(
+                { Kind: PartKind.Top, IsInner: false, Half: FaceHalf.Whole } => Marked(panel, grid, across, along),
+                { Kind: PartKind.Bottom, IsInner: false, Half: FaceHalf.Whole } => Marked(
                     panel,
                     cushion.Outline.IsSymmetric ? grid : [.. grid.Select(point => point with { X = cushion.Width - point.X })],
                     across,
@@ -36,7 +36,7 @@ internal static class Tufting
     private static Panel Marked(Panel panel, ImmutableArray<Point> grid, Length across, Length along) =>
         panel with
         {
-            Marks = panel.Marks.AddRange(grid.Select(point => new PanelMark(MarkKind.Tuft, point, null, "Tuft"))),
+            Marks = panel.Marks.AddRange(grid.Select(point => new PanelMark(MarkKind.Tuft, point, null, MarkPurpose.Tuft))),
             TakeUpAcross = panel.TakeUpAcross + across,
             TakeUpAlong = panel.TakeUpAlong + along,
             Match = panel.Match?.Moved(across.HalfUp(), along.HalfUp()),
@@ -46,7 +46,7 @@ internal static class Tufting
     private static Panel Cover(TuftSpecification tufts) =>
         new()
         {
-            Part = "button-cover",
+            Part = new PartName(PartKind.ButtonCover),
             Role = FabricRole.Buttons,
             Copies = 2 * tufts.Count,
             Edges = PanelOutline.Rectangle(

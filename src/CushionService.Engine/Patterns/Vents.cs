@@ -21,7 +21,7 @@ internal static class Vents
                 MarkKind.Vent,
                 new Point(start + Length.FromNanometres((long)((Int128)side.Length.Nanometres * i / (count + 1))), strip.Height.HalfUp()),
                 null,
-                "Set an eyelet here"
+                MarkPurpose.SetEyelet
             ));
         return pattern with { Panels = pattern.Panels.Replace(strip, strip with { Marks = strip.Marks.AddRange(marks) }) };
     }

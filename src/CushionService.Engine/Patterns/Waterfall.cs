@@ -39,18 +39,23 @@ internal sealed class Waterfall : IConstruction
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
         OutlineSide rear = cushion.Outline.Sides.First(run => run.Side == Side.Back);
-        Panel right = SidePanel("right", cushion, seam),
-            left = right with { Part = "left", Edges = [.. right.Edges.Reverse().Select(edge => Mirrored(edge, right.Width))] };
+        Panel right = SidePanel(PartName.Side(EdgeName.Right), cushion, seam),
+            left =
+                right with
+                {
+                    Part = PartName.Side(EdgeName.Left),
+                    Edges = [.. right.Edges.Reverse().Select(edge => Mirrored(edge, right.Width))],
+                };
         Panel main = Main(cushion.Width, right, seam);
-        BoxingSection back = BoxingSection.Closing(cushion.Closure, [rear], cushion.Thickness, "back", seam);
+        BoxingSection back = BoxingSection.Closing(cushion.Closure, [rear], cushion.Thickness, PartName.Side(EdgeName.Back), seam);
         BoxingSection atRight = BoxingSection.Of(right),
             atLeft = BoxingSection.Of(left);
 
         IEnumerable<Seam> sides = new[] { right, left }.SelectMany(side =>
-            side.Edges.Where(edge => edge.Name is not ("end" or "start"))
+            side.Edges.Where(edge => edge.Name != EdgeName.End && edge.Name != EdgeName.Start)
                 .Select(edge => new Seam(
                     SeamKind.Plain,
-                    new EdgeRef("main", $"{side.Part}-{edge.Name}"),
+                    new EdgeRef(new PartName(PartKind.Main), side.Part.Run.With(edge.Name)),
                     new EdgeRef(side.Part, edge.Name)
                 ))
         );
@@ -67,11 +72,11 @@ internal sealed class Waterfall : IConstruction
                 {
                     Kind = SeamKind.Plain,
                 },
-                new Seam(SeamKind.Plain, back.Upper(rear), new EdgeRef("main", "upper")),
+                new Seam(SeamKind.Plain, back.Upper(rear), new EdgeRef(new PartName(PartKind.Main), EdgeName.Upper)),
                 new Seam(
                     cushion.Closure is HandSewnClosure ? SeamKind.Gap : SeamKind.Plain,
                     back.Lower(rear),
-                    new EdgeRef("main", "lower")
+                    new EdgeRef(new PartName(PartKind.Main), EdgeName.Lower)
                 ),
             ]
         ).Closed();
@@ -89,7 +94,7 @@ internal sealed class Waterfall : IConstruction
     }
 
     // As one looks at it from the right: the front at the left, in two halves, so that its middle is notched.
-    private static Panel SidePanel(string part, CushionSpecification cushion, EdgeFinish seam)
+    private static Panel SidePanel(PartName part, CushionSpecification cushion, EdgeFinish seam)
     {
         (Length depth, Length thickness) = (cushion.Depth, cushion.Thickness);
         Length half = Length.FromNanometres(thickness.Nanometres / 2),
@@ -104,11 +109,11 @@ internal sealed class Waterfall : IConstruction
             Role = FabricRole.Sides,
             Edges =
             [
-                new Edge("bottom", low, new(depth, Length.Zero), seam),
-                new Edge("end", new(depth, Length.Zero), new(depth, thickness), seam),
-                new Edge("top", new(depth, thickness), high, seam),
-                new Edge("front-upper", [new Segment(high, tip, quarter)], seam),
-                new Edge("front-lower", [new Segment(tip, low, quarter)], seam),
+                new Edge(new(EdgeWord.Bottom), low, new(depth, Length.Zero), seam),
+                new Edge(EdgeName.End, new(depth, Length.Zero), new(depth, thickness), seam),
+                new Edge(new(EdgeWord.Top), new(depth, thickness), high, seam),
+                new Edge(EdgeName.Front.With(EdgeWord.Upper), [new Segment(high, tip, quarter)], seam),
+                new Edge(EdgeName.Front.With(EdgeWord.Lower), [new Segment(tip, low, quarter)], seam),
             ],
         };
     }
@@ -117,24 +122,30 @@ internal sealed class Waterfall : IConstruction
     private static Edge Mirrored(Edge edge, Length width) =>
         edge with
         {
-            Name = edge.Name == "end" ? "start" : edge.Name,
+            Name = edge.Name == EdgeName.End ? EdgeName.Start : edge.Name,
             Path = [.. edge.Path.Reverse().Select(segment => segment.Mirrored(width))],
         };
 
     // From the underside's back edge, round the front, to the top's back edge.
     private static Panel Main(Length width, Panel side, EdgeFinish seam)
     {
-        ImmutableArray<string> path = ["bottom", "front-lower", "front-upper", "top"];
+        ImmutableArray<EdgeName> path =
+        [
+            new(EdgeWord.Bottom),
+            EdgeName.Front.With(EdgeWord.Lower),
+            EdgeName.Front.With(EdgeWord.Upper),
+            new(EdgeWord.Top),
+        ];
         PanelOutline walk = path.Aggregate(
-                new PanelOutline().East("lower", width, seam),
-                (walk, name) => walk.North($"right-{name}", side[name].Length, seam)
+                new PanelOutline().East(EdgeName.Lower, width, seam),
+                (walk, name) => walk.North(EdgeName.Right.With(name), side[name].Length, seam)
             )
-            .West("upper", width, seam);
+            .West(EdgeName.Upper, width, seam);
         return new Panel
         {
-            Part = "main",
+            Part = new PartName(PartKind.Main),
             Role = FabricRole.Top,
-            Edges = path.Reverse().Aggregate(walk, (walk, name) => walk.South($"left-{name}", side[name].Length, seam)).Edges(),
+            Edges = path.Reverse().Aggregate(walk, (walk, name) => walk.South(EdgeName.Left.With(name), side[name].Length, seam)).Edges(),
             Inverts = true,
         };
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
@@ -48,13 +49,13 @@ internal sealed class Wedge : IConstruction
         ImmutableArray<OutlineSide> below = cushion.Outline.Sides;
         OutlineSide On(Side side) => below.First(run => run.Side == side);
 
-        BoxingSection right = Sloping("right", On(Side.Right), front, rear, seam),
-            left = Sloping("left", On(Side.Left), rear, front, seam);
-        BoxingSection back = BoxingSection.Closing(cushion.Closure, [On(Side.Back)], rear, "back", seam);
-        BoxingSection? low = front > Length.Zero ? BoxingSection.Plain("front", [On(Side.Front)], front, seam) : null;
+        BoxingSection right = Sloping(EdgeName.Right, On(Side.Right), front, rear, seam),
+            left = Sloping(EdgeName.Left, On(Side.Left), rear, front, seam);
+        BoxingSection back = BoxingSection.Closing(cushion.Closure, [On(Side.Back)], rear, PartName.Side(EdgeName.Back), seam);
+        BoxingSection? low = front > Length.Zero ? BoxingSection.Plain(PartName.Side(EdgeName.Front), [On(Side.Front)], front, seam) : null;
 
-        var slope = new RectangleOutline(cushion.Width, right.Panels[0]["right-top"].Length);
-        Face top = Face.Whole("top", FabricRole.Top, slope.Sides, seam),
+        var slope = new RectangleOutline(cushion.Width, right.Panels[0][EdgeName.Right.With(EdgeWord.Top)].Length);
+        Face top = Face.Whole(PartName.Top, FabricRole.Top, slope.Sides, seam),
             bottom = Face.Bottom(cushion, below, seam);
         BoxingSection? SectionOf(OutlineSide run) =>
             run.Side switch
@@ -85,18 +86,18 @@ internal sealed class Wedge : IConstruction
         FillBlock.Prism(cushion.Outline.Area, cushion.Outline.Perimeter, (cushion.Thickness + cushion.FrontThickness).HalfUp(), oversize);
 
     // A side as one looks at its outside, from its start to its end; one of the two heights may be nothing.
-    private static BoxingSection Sloping(string part, OutlineSide run, Length start, Length end, EdgeFinish seam)
+    private static BoxingSection Sloping(EdgeName side, OutlineSide run, Length start, Length end, EdgeFinish seam)
     {
         ImmutableArray<Edge> edges = new PanelOutline()
-            .East($"{part}-bottom", run.Length, seam)
-            .North("end", end, seam)
-            .Towards($"{part}-top", Length.Zero, start, seam)
-            .South("start", start, seam)
+            .East(side.With(EdgeWord.Bottom), run.Length, seam)
+            .North(EdgeName.End, end, seam)
+            .Towards(side.With(EdgeWord.Top), Length.Zero, start, seam)
+            .South(EdgeName.Start, start, seam)
             .Edges();
         return BoxingSection.Of(
             new Panel
             {
-                Part = part,
+                Part = PartName.Side(side),
                 Role = FabricRole.Sides,
                 Edges = edges,
             },

@@ -68,7 +68,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             {
                 Id = piece.Id,
                 Cushion = piece.Cushion?.Id,
-                Part = piece.Part,
+                Part = piece.Part.ToString(),
                 Fabric = piece.Fabric,
                 Quantity = piece.Quantity,
                 Width = Number(piece.Width),

@@ -30,5 +30,5 @@ public sealed class DerivationFacts
         );
 
     private static CutPiece Piece(CushionSpecification cushion, string part) =>
-        Drafting.Of(Order(cushion)).Pieces.Single(piece => piece.Part == part);
+        Drafting.Of(Order(cushion)).Pieces.Single(piece => piece.Part.ToString() == part);
 }

@@ -26,7 +26,7 @@ public sealed class FaceJoiningFacts
     {
         // Sources.Derived: 54 − 2 × 1/2 = 53 in the middle, (72 − 53) / 2 = 9 1/2 at each side.
         Drafting drafting = Drafting.Of(Order(Joined));
-        CutPiece[] top = [.. drafting.Pieces.Where(piece => piece.Part.StartsWith("top-", StringComparison.Ordinal))];
+        CutPiece[] top = [.. drafting.Pieces.Where(piece => piece.Part.ToString().StartsWith("top-", StringComparison.Ordinal))];
 
         Assert.Equal([In(10.5m), In(54), In(10.5m)], top.Select(piece => piece.Width));
         Assert.Equal(2, drafting.Warnings.Count(warning => warning.Code == "joined-face"));
@@ -43,7 +43,7 @@ public sealed class FaceJoiningFacts
         };
         Drafting railroaded = Drafting.Of(Order(shallow, Fabric with { Rotations = Rotations.QuarterTurns }));
 
-        Assert.Contains(railroaded.Pieces, piece => piece.Part == "top");
+        Assert.Contains(railroaded.Pieces, piece => piece.Part.ToString() == "top");
         Assert.DoesNotContain(railroaded.Warnings, warning => warning.Code == "joined-face");
     }
 
@@ -55,7 +55,7 @@ public sealed class FaceJoiningFacts
             Drafting drafting = Drafting.Of(
                 Order(Joined with { Outline = new Engine.Specifications.Outlines.RectangleOutline(In(width), In(60)) })
             );
-            CutPiece[] top = [.. drafting.Pieces.Where(piece => piece.Part.StartsWith("top-", StringComparison.Ordinal))];
+            CutPiece[] top = [.. drafting.Pieces.Where(piece => piece.Part.ToString().StartsWith("top-", StringComparison.Ordinal))];
 
             Assert.Equal(1, top.Length % 2);
             Assert.All(top, piece => Assert.True(piece.Width <= In(54), $"{width}"));

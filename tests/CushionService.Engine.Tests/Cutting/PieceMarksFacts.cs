@@ -102,5 +102,5 @@ public sealed class PieceMarksFacts
     }
 
     private static CutPiece Piece(CushionSpecification cushion, string part) =>
-        Drafting.Of(Order(cushion)).Pieces.Single(piece => piece.Part == part);
+        Drafting.Of(Order(cushion)).Pieces.Single(piece => piece.Part.ToString() == part);
 }

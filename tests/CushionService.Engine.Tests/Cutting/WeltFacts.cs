@@ -198,6 +198,6 @@ public sealed class WeltFacts
         var welt = new WeltSpecification([EdgingPlace.Top, EdgingPlace.Bottom], In(0.15625m), cut);
         return Drafting
             .Of(Order(cushion with { Trim = new TrimSpecification { Edging = welt } }))
-            .Pieces.Single(piece => piece.Part == "welt");
+            .Pieces.Single(piece => piece.Part.ToString() == "welt");
     }
 }

@@ -65,9 +65,9 @@ public sealed class ConstructionStepFacts
 
         Assert.Equal(
             ["1-2", "3-4", "5-6", "7-8", "2-3", "6-7", "4-5", "8-1"],
-            pattern.Seams.Take(8).Select(seam => $"{seam.One[0].Part[5..]}-{seam.Other[0].Part[5..]}")
+            pattern.Seams.Take(8).Select(seam => $"{seam.One[0].Part.ToString()[5..]}-{seam.Other[0].Part.ToString()[5..]}")
         );
-        Assert.Equal("bottom-front", pattern.Seams[^1].Other[0].Part);
+        Assert.Equal("bottom-front", pattern.Seams[^1].Other[0].Part.ToString());
         InOrder(pouf, "gore-1", "end to end", "zipper between bottom-front and bottom-back", "Sew wall-1");
     }
 
@@ -108,7 +108,7 @@ public sealed class ConstructionStepFacts
             PieceMark[] folds = [.. PieceMarks.Of(piece, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.FoldLine)];
             int fold = folds.Count(mark => mark.Because.StartsWith("Fold the flange back", StringComparison.Ordinal));
 
-            Assert.Equal(piece.Part == "top" ? 4 : 3, fold);
+            Assert.Equal(piece.Part.ToString() == "top" ? 4 : 3, fold);
             Assert.Equal(folds.Length, folds.Select(mark => (mark.From, mark.To)).Distinct().Count());
         }
     }
@@ -139,7 +139,7 @@ public sealed class ConstructionStepFacts
     public void A_taper_starts_at_a_quarter_of_the_side_and_ends_half_an_inch_in()
     {
         // 4 1/2 in from the seam corner of an 18 in side.
-        Panel top = Drafting.Of(Order(KnifeEdge(18, 18, HandSewn) with { CornerTaper = In(0.5m) })).Patterns[0]["top"];
+        Panel top = Drafting.Of(Order(KnifeEdge(18, 18, HandSewn) with { CornerTaper = In(0.5m) })).Patterns[0].Panel("top");
         PanelMark first = top.Marks.First(mark => mark.Kind == MarkKind.TaperLine);
 
         Assert.Equal((In(4.5m), Length.Zero), (first.From.X, first.From.Y));
@@ -177,7 +177,7 @@ public sealed class ConstructionStepFacts
         // Sources.CanvasWork
         CutPiece side = Drafting
             .Of(Order(Boxed(24, 20, 4, HandSewn) with { Construction = Construction.Waterfall, Front = FrontShape.BullNose }))
-            .Pieces.Single(piece => piece.Part == "right");
+            .Pieces.Single(piece => piece.Part.ToString() == "right");
         string[] notches =
         [
             .. PieceMarks

@@ -87,8 +87,8 @@ public sealed class RepeatFacts
         // The strip's seam line lies half a depth below the face's centre: both at the same phase of the repeat, across and along.
         var repeat = new RepeatSpecification(In(12), In(9), DropKind.Straight);
         FabricLayout layout = Quote(Order(Boxed(14, 14, 3, HandSewn), Fabric with { Repeat = repeat })).Yardages[0].Layout;
-        LaidPiece face = layout.Placements.First(laid => laid.Piece.Part == "top"),
-            front = layout.Placements.Single(laid => laid.Piece.Part == "front");
+        LaidPiece face = layout.Placements.First(laid => laid.Piece.Part.ToString() == "top"),
+            front = layout.Placements.Single(laid => laid.Piece.Part.ToString() == "front");
         Length faceSeam = face.Y + In(0.5m),
             frontSeam = front.Y + In(0.5m) + In(3);
 
@@ -116,7 +116,7 @@ public sealed class RepeatFacts
 
         Assert.Equal("not-matched", warning.Code);
         Assert.Contains("seat/boxing-2", warning.Detail, StringComparison.Ordinal);
-        Assert.Contains(Quote(order).Yardages[0].Layout.Placements, laid => laid.Piece.Part == "boxing-2");
+        Assert.Contains(Quote(order).Yardages[0].Layout.Placements, laid => laid.Piece.Part.ToString() == "boxing-2");
     }
 
     [Fact]

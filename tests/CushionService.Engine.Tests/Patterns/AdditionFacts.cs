@@ -35,11 +35,11 @@ public sealed class AdditionFacts
             KnifeEdge(16, 16, HandSewn),
             new TrimSpecification { Ties = new TieSpecification(2, Side.Back, In(12), In(0.5m), StrapMake.Folded) }
         );
-        CutPiece tie = pad.Pieces.Single(piece => piece.Part == "tie");
+        CutPiece tie = pad.Pieces.Single(piece => piece.Part.ToString() == "tie");
 
         Assert.Equal((4, In(13)), (tie.Quantity, tie.Length));
         Assert.Equal("4 layers of 1/2 in by 12 in + 1/2 in seam + 1/2 in turn-in", Derivation.Of(tie, LengthUnit.Inch));
-        Assert.Equal([In(15), In(1)], pad.Patterns[0]["bottom"].Marks.Select(mark => mark.From.X));
+        Assert.Equal([In(15), In(1)], pad.Patterns[0].Panel("bottom").Marks.Select(mark => mark.From.X));
     }
 
     [Theory]
@@ -53,8 +53,8 @@ public sealed class AdditionFacts
 
         Assert.Equal(count, tufts.Count);
         Assert.Equal(count, tufts.On(In(24), In(18)).Distinct().Count());
-        Assert.Equal(count, cushion.Patterns[0]["top"].Marks.Count(mark => mark.Kind == MarkKind.Tuft));
-        Assert.Equal(count, cushion.Patterns[0]["bottom"].Marks.Count(mark => mark.Kind == MarkKind.Tuft));
+        Assert.Equal(count, cushion.Patterns[0].Panel("top").Marks.Count(mark => mark.Kind == MarkKind.Tuft));
+        Assert.Equal(count, cushion.Patterns[0].Panel("bottom").Marks.Count(mark => mark.Kind == MarkKind.Tuft));
     }
 
     [Fact]
@@ -96,7 +96,7 @@ public sealed class AdditionFacts
 
         Assert.Equal(36, Bought(quote, MaterialKind.Button).Quantity);
         Assert.Equal(10, Bought(quote, MaterialKind.Twine).Quantity);
-        CutPiece cover = quote.Drafting.Pieces.Single(piece => piece.Part == "button-cover");
+        CutPiece cover = quote.Drafting.Pieces.Single(piece => piece.Part.ToString() == "button-cover");
         Assert.Equal((36, In(1.75m)), (cover.Quantity, cover.Width));
         Assert.Contains(quote.Cautions, caution => caution.Code == "buttons");
     }
@@ -114,12 +114,12 @@ public sealed class AdditionFacts
         // Sources.ChapeReplacement: webbing ends are turned under 1/2 in; 10 in is sold as 3/8 yd.
         Quote quote = Trade.Quote(Order(Boxed(18, 15, 2, HandSewn) with { Handle = Strap with { Kind = kind } }));
 
-        Assert.Equal(strap, quote.Drafting.Pieces.Any(piece => piece.Part == "handle"));
+        Assert.Equal(strap, quote.Drafting.Pieces.Any(piece => piece.Part.ToString() == "handle"));
         Assert.Equal(
             (decimal)yards,
             quote.Materials.Where(material => material.Kind == MaterialKind.Webbing).Sum(material => material.Quantity)
         );
-        Assert.Equal(2, quote.Drafting.Patterns[0]["front"].Marks.Count(mark => mark.Kind == MarkKind.HandleEnd));
+        Assert.Equal(2, quote.Drafting.Patterns[0].Panel("front").Marks.Count(mark => mark.Kind == MarkKind.HandleEnd));
     }
 
     [Fact]
@@ -164,7 +164,7 @@ public sealed class AdditionFacts
     public void Vents_stand_evenly_along_the_middle_of_their_side()
     {
         Drafting cushion = Draft(Boxed(20, 18, 3, HandSewn), new TrimSpecification { Vents = 3, VentSide = Side.Left });
-        PanelMark[] vents = [.. cushion.Patterns[0]["left"].Marks.Where(mark => mark.Kind == MarkKind.Vent)];
+        PanelMark[] vents = [.. cushion.Patterns[0].Panel("left").Marks.Where(mark => mark.Kind == MarkKind.Vent)];
 
         Assert.Equal([In(4.5m), In(9), In(13.5m)], vents.Select(mark => mark.From.X));
         Assert.All(vents, mark => Assert.Equal(In(1.5m), mark.From.Y));
@@ -196,7 +196,7 @@ public sealed class AdditionFacts
     private static Drafting Draft(CushionSpecification cushion, TrimSpecification trim) => Drafting.Of(Order(cushion with { Trim = trim }));
 
     private static CutPiece Piece(string part, CushionSpecification cushion, TrimSpecification trim) =>
-        Draft(cushion, trim).Pieces.Single(piece => piece.Part == part);
+        Draft(cushion, trim).Pieces.Single(piece => piece.Part.ToString() == part);
 
     private static Quote Quoted(CushionSpecification cushion, TrimSpecification trim) => Trade.Quote(Order(cushion with { Trim = trim }));
 

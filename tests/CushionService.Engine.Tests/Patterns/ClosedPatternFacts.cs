@@ -38,7 +38,7 @@ public sealed class ClosedPatternFacts
     [Fact]
     public void A_panel_a_nanometre_too_short_is_refused()
     {
-        Panel top = Pillow["top"];
+        Panel top = Pillow.Panel("top");
         ImmutableArray<Edge> shorter =
         [
             .. top.Edges.Select(edge => edge with { Path = [new Segment(Nearer(edge.From), Nearer(edge.To))] }),
@@ -51,7 +51,7 @@ public sealed class ClosedPatternFacts
     [Fact]
     public void An_outline_that_does_not_return_to_its_start_is_refused()
     {
-        Panel top = Pillow["top"];
+        Panel top = Pillow.Panel("top");
 
         Refused(
             "does not meet the next edge",
@@ -65,8 +65,8 @@ public sealed class ClosedPatternFacts
     [Fact]
     public void A_hem_is_in_no_seam()
     {
-        Panel top = Pillow["top"];
-        Edge front = top["front"];
+        Panel top = Pillow.Panel("top");
+        Edge front = top.Edge("front");
         Panel hemmed = top with { Edges = top.Edges.Replace(front, front with { Finish = EdgeFinish.DoubleHem(In(0.5m)) }) };
 
         Refused("is not finished for one", Pillow with { Panels = Pillow.Panels.Replace(top, hemmed) });
@@ -78,7 +78,13 @@ public sealed class ClosedPatternFacts
             "has no edge",
             Pillow with
             {
-                Seams = Pillow.Seams.Add(new Seam(SeamKind.Plain, new EdgeRef("top", "middle"), new EdgeRef("bottom", "front"))),
+                Seams = Pillow.Seams.Add(
+                    new Seam(
+                        SeamKind.Plain,
+                        new EdgeRef(PartName.Top, new EdgeName(EdgeWord.Middle)),
+                        new EdgeRef(PartName.Bottom, EdgeName.Front)
+                    )
+                ),
             }
         );
 

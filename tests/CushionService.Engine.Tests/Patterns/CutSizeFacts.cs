@@ -151,7 +151,7 @@ public sealed class CutSizeFacts
     public void The_side_of_a_wedge_is_a_trapezoid_and_of_a_triangle_is_truncated()
     {
         // Sources.Mathematics: 80 in², an angle of 11.30993°; the tip would reach s cot(α/2) and is cut off at 2s.
-        Panel side = Drafting.Of(Order(Wedge(24, 20, 2, 6))).Patterns[0]["left"];
+        Panel side = Drafting.Of(Order(Wedge(24, 20, 2, 6))).Patterns[0].Panel("left");
         CutPiece sharp = Cut(Wedge(24, 20, 0, 4), "right");
 
         Assert.Equal(80, Geometry(side), 1e-6);
@@ -165,7 +165,7 @@ public sealed class CutSizeFacts
     {
         // Sources.Mathematics: 8 × 7.85398 = 62.83185; straight-edged sectors give 61.22935.
         Pattern pouf = Drafting.Of(Order(Pouf(8))).Patterns[0];
-        Length rim = pouf["gore-1"]["rim"].Length;
+        Length rim = pouf.Panel("gore-1").Edge("rim").Length;
 
         Assert.True(Near(7.85398, rim) && Near(62.83185, 8 * rim));
         Assert.Equal(61.22935, 8 * 20 * Math.Sin(Math.PI / 8), 1e-5);
@@ -194,7 +194,7 @@ public sealed class CutSizeFacts
         OrderSpecification order = Order(cushion, Fabric with { Width = In(118) });
         return Drafting
             .Of(order with { Workroom = order.Workroom with { CuttingStep = Mm(0.01m) } })
-            .Pieces.First(piece => piece.Part == part);
+            .Pieces.First(piece => piece.Part.ToString() == part);
     }
 
     // A round template is cut along tangents, no more than 0.4 mm outside its arc.

@@ -17,7 +17,7 @@ public sealed class RuffleFacts
     public void A_ruffle_is_as_long_as_its_fullness_times_the_seam_line(double fullness, int length, int strips, string source)
     {
         Drafting drafting = Ruffled((decimal)fullness, RuffleLining.Folded);
-        CutPiece[] ruffle = [.. drafting.Pieces.Where(piece => piece.Part.StartsWith("ruffle", StringComparison.Ordinal))];
+        CutPiece[] ruffle = [.. drafting.Pieces.Where(piece => piece.Part.ToString().StartsWith("ruffle", StringComparison.Ordinal))];
 
         Assert.Equal(strips, ruffle.Length);
         Assert.Equal(In(length), ruffle.Aggregate(Length.Zero, (sum, piece) => sum + piece.Panel!.Width));
@@ -32,7 +32,7 @@ public sealed class RuffleFacts
         Assert.Equal(
             In(21),
             Ruffled(2, RuffleLining.Folded)
-                .Pieces.Where(piece => piece.Part.StartsWith("ruffle", StringComparison.Ordinal))
+                .Pieces.Where(piece => piece.Part.ToString().StartsWith("ruffle", StringComparison.Ordinal))
                 .Aggregate(Length.Zero, (sum, piece) => sum + piece.Length)
         );
     }
@@ -41,14 +41,14 @@ public sealed class RuffleFacts
     public void A_single_ruffle_is_cut_its_depth_a_seam_and_a_double_hem_wide() =>
         // Sources.Derived: 3 + 1/2 + 2 × 1/4.
         Assert.All(
-            Ruffled(2, RuffleLining.Single).Pieces.Where(piece => piece.Part.StartsWith("ruffle", StringComparison.Ordinal)),
+            Ruffled(2, RuffleLining.Single).Pieces.Where(piece => piece.Part.ToString().StartsWith("ruffle", StringComparison.Ordinal)),
             piece => Assert.Equal(In(4), piece.Length)
         );
 
     [Fact]
     public void Its_derivation_names_fullness_layers_and_seams()
     {
-        CutPiece piece = Ruffled(2, RuffleLining.Folded).Pieces.First(piece => piece.Part == "ruffle-1");
+        CutPiece piece = Ruffled(2, RuffleLining.Folded).Pieces.First(piece => piece.Part.ToString() == "ruffle-1");
 
         Assert.Equal(
             "fullness 2 × 64 in of seam = 128 in; 42.6667 in + 2 × 1/2 in seam, up to 43 3/4 in by 2 layers of 3 in + 2 × 1/2 in seam",

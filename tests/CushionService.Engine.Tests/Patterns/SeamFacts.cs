@@ -1,3 +1,4 @@
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
@@ -25,7 +26,7 @@ public sealed class SeamFacts
                 .Patterns[0];
             Length OfFace(string face) =>
                 pattern
-                    .Seams.Where(seam => seam.Other.All(edge => edge.Part == face))
+                    .Seams.Where(seam => seam.Other.All(edge => edge.Part.ToString() == face))
                     .Aggregate(Length.Zero, (sum, seam) => sum + pattern.LengthOf(seam));
 
             Assert.Equal(In(perimeter), OfFace("top"));
@@ -50,7 +51,7 @@ public sealed class SeamFacts
         // Sources.Derived: 2 (12 1/2 − 1/2 − 1) − 4 = 18.
         Pattern pattern = Drafting.Of(Order(KnifeEdge(18, 18, new EnvelopeClosure(Side.Bottom, In(0.5m), In(4))))).Patterns[0];
 
-        Assert.Equal(In(22), pattern["bottom-front"].Height + pattern["bottom-back"].Height);
+        Assert.Equal(In(22), pattern.Panel("bottom-front").Height + pattern.Panel("bottom-back").Height);
         Assert.Equal(2, pattern.Seams.Count(seam => seam.Lap == In(4)));
     }
 
@@ -66,7 +67,7 @@ public sealed class SeamFacts
         )
         {
             Seam gap = Assert.Single(Drafting.Of(Order(cushion)).Patterns[0].Seams, seam => seam.Kind == SeamKind.Gap);
-            Assert.Equal(new EdgeRef("bottom", "left"), Assert.Single(gap.Other));
+            Assert.Equal(new EdgeRef(PartName.Bottom, EdgeName.Left), Assert.Single(gap.Other));
         }
     }
 }

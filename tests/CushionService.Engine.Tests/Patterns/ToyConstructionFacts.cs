@@ -45,7 +45,7 @@ public sealed class ToyConstructionFacts
                 [
                     new Panel
                     {
-                        Part = "sheet",
+                        Part = new PartName(PartKind.Main),
                         Role = FabricRole.Top,
                         Edges = PanelOutline.Rectangle(cushion.Width, cushion.Depth, hem, hem, hem, hem),
                     },

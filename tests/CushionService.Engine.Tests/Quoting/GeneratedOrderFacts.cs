@@ -58,7 +58,9 @@ public sealed class GeneratedOrderFacts
         Assert.InRange(cushions.Count(cushion => cushion.Handle is not null), 100, Orders);
         Assert.InRange(orders.Count(order => order.Fabrics.Any(fabric => fabric.Repeat is not null)), 100, Orders);
         Assert.InRange(
-            orders.Count(order => Drafting.Of(order).Pieces.Any(piece => piece.Part.StartsWith("boxing-", StringComparison.Ordinal))),
+            orders.Count(order =>
+                Drafting.Of(order).Pieces.Any(piece => piece.Part.ToString().StartsWith("boxing-", StringComparison.Ordinal))
+            ),
             20,
             Orders
         );

@@ -44,8 +44,8 @@ public sealed class FastenedClosureFacts
     {
         // Sources.Derived: (18 + 1 1/4)/2 + 1/2 + 1 = 11 1/8, the other as much.
         Quote quote = Quote(Order(KnifeEdge(18, 18, Buttons)));
-        CutPiece front = quote.Drafting.Pieces.Single(piece => piece.Part == "bottom-front"),
-            back = quote.Drafting.Pieces.Single(piece => piece.Part == "bottom-back");
+        CutPiece front = quote.Drafting.Pieces.Single(piece => piece.Part.ToString() == "bottom-front"),
+            back = quote.Drafting.Pieces.Single(piece => piece.Part.ToString() == "bottom-back");
 
         Assert.Equal((In(11.125m), In(11.125m)), (front.Length, back.Length));
         Assert.Equal(5, quote.Materials.Single(material => material.Kind == MaterialKind.Button).Quantity);
@@ -63,7 +63,7 @@ public sealed class FastenedClosureFacts
         var closure = new TieClosure(Side.Back, Length.Zero, In(0.5m), In(1.5m), In(8));
         Quote quote = Quote(Order(Boxed(18, 16, 4, closure)));
 
-        Assert.Equal(6, quote.Drafting.Pieces.Single(piece => piece.Part == "closure-tie").Quantity);
+        Assert.Equal(6, quote.Drafting.Pieces.Single(piece => piece.Part.ToString() == "closure-tie").Quantity);
         Assert.Contains(quote.Cautions, caution => caution.Code == "ties-and-cords");
     }
 
@@ -76,7 +76,7 @@ public sealed class FastenedClosureFacts
             BoxingTautness = In(0.25m),
         };
 
-        Assert.Equal(In(4.75m), Drafting.Of(Order(taut)).Pieces.First(piece => piece.Part == "front").Length);
+        Assert.Equal(In(4.75m), Drafting.Of(Order(taut)).Pieces.First(piece => piece.Part.ToString() == "front").Length);
         Assert.Equal(Filling.Foam(taut with { BoxingTautness = Length.Zero }, Length.Zero), Filling.Foam(taut, Length.Zero));
     }
 
@@ -85,7 +85,7 @@ public sealed class FastenedClosureFacts
     {
         var zipper = new ZipperClosure(Side.Back, Length.Zero, In(0.75m));
         Drafting drafting = Drafting.Of(Order(Boxed(20, 18, 4, zipper) with { Joins = BoxingJoins.Corners, BoxingTautness = In(0.25m) }));
-        Length Height(string part) => drafting.Pieces.Single(piece => piece.Part == part).Panel!.Height;
+        Length Height(string part) => drafting.Pieces.Single(piece => piece.Part.ToString() == part).Panel!.Height;
 
         Assert.Equal(In(3.75m), Height("front"));
         Assert.Equal(In(3.75m), Height("zipper-upper") + Height("zipper-lower"));
@@ -100,7 +100,7 @@ public sealed class FastenedClosureFacts
 
         Assert.Equal(In(21.125m), Drafting.Of(order).Pieces[0].Width);
         Assert.Equal(In(21), Drafting.Of(nearest).Pieces[0].Width);
-        Assert.Equal(In(4.125m), Drafting.Of(nearest).Pieces.First(piece => piece.Part == "front").Length);
+        Assert.Equal(In(4.125m), Drafting.Of(nearest).Pieces.First(piece => piece.Part.ToString() == "front").Length);
     }
 
     private static Length[] Heights(CutPiece piece) =>

@@ -27,8 +27,8 @@ public sealed record CircleOutline(Length Diameter) : Outline
         const double quarter = Math.PI / 2;
         return
         [
-            new("front", Side.Front, [new Segment(left, front, quarter), new Segment(front, right, quarter)]),
-            new("back", Side.Back, [new Segment(right, back, quarter), new Segment(back, left, quarter)]),
+            new(EdgeName.Front, Side.Front, [new Segment(left, front, quarter), new Segment(front, right, quarter)]),
+            new(EdgeName.Back, Side.Back, [new Segment(right, back, quarter), new Segment(back, left, quarter)]),
         ];
     }
 }

@@ -31,10 +31,10 @@ public sealed record DShapeOutline(Length Width, Length Depth) : Outline
             right = At(Width, radius);
         return
         [
-            new("front", Side.Front, [new Segment(left, front, quarter), new Segment(front, right, quarter)]),
-            new("right", Side.Right, right, At(Width, Depth)),
-            new("back", Side.Back, At(Width, Depth), At(Length.Zero, Depth)),
-            new("left", Side.Left, At(Length.Zero, Depth), left),
+            new(EdgeName.Front, Side.Front, [new Segment(left, front, quarter), new Segment(front, right, quarter)]),
+            new(EdgeName.Right, Side.Right, right, At(Width, Depth)),
+            new(EdgeName.Back, Side.Back, At(Width, Depth), At(Length.Zero, Depth)),
+            new(EdgeName.Left, Side.Left, At(Length.Zero, Depth), left),
         ];
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Outlines;
@@ -34,12 +35,12 @@ public sealed record EllOutline(Length Width, Length Depth, Length NotchWidth, L
             stepY = Depth - NotchDepth;
         ImmutableArray<OutlineSide> right =
         [
-            new("front", Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
-            new("right", Side.Right, At(Width, Length.Zero), At(Width, stepY)),
-            new("step", Side.Right, At(Width, stepY), At(stepX, stepY)),
-            new("inner", Side.Right, At(stepX, stepY), At(stepX, Depth)),
-            new("back", Side.Back, At(stepX, Depth), At(Length.Zero, Depth)),
-            new("left", Side.Left, At(Length.Zero, Depth), At(Length.Zero, Length.Zero)),
+            new(EdgeName.Front, Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
+            new(EdgeName.Right, Side.Right, At(Width, Length.Zero), At(Width, stepY)),
+            new(new EdgeName(EdgeWord.Step), Side.Right, At(Width, stepY), At(stepX, stepY)),
+            new(EdgeName.Inner, Side.Right, At(stepX, stepY), At(stepX, Depth)),
+            new(EdgeName.Back, Side.Back, At(stepX, Depth), At(Length.Zero, Depth)),
+            new(EdgeName.Left, Side.Left, At(Length.Zero, Depth), At(Length.Zero, Length.Zero)),
         ];
         if (NotchAt != Side.Left)
         {
@@ -50,11 +51,11 @@ public sealed record EllOutline(Length Width, Length Depth, Length NotchWidth, L
             .Reverse()
             .Select(side => side.Mirrored(Width))
             .Select(side =>
-                side.Name switch
+                side.Name.Last switch
                 {
-                    "left" => side with { Name = "right", Side = Side.Right },
-                    "right" => side with { Name = "left", Side = Side.Left },
-                    "step" or "inner" => side with { Side = Side.Left },
+                    EdgeWord.Left => side with { Name = EdgeName.Right, Side = Side.Right },
+                    EdgeWord.Right => side with { Name = EdgeName.Left, Side = Side.Left },
+                    EdgeWord.Step or EdgeWord.Inner => side with { Side = Side.Left },
                     _ => side,
                 }
             );

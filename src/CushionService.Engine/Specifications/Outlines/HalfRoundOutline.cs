@@ -26,8 +26,8 @@ public sealed record HalfRoundOutline(Length Width) : Outline
             right = At(Width, Depth);
         return
         [
-            new("front", Side.Front, [new Segment(left, front, quarter), new Segment(front, right, quarter)]),
-            new("back", Side.Back, right, left),
+            new(EdgeName.Front, Side.Front, [new Segment(left, front, quarter), new Segment(front, right, quarter)]),
+            new(EdgeName.Back, Side.Back, right, left),
         ];
     }
 }

@@ -8,14 +8,14 @@ namespace CushionService.Engine.Specifications.Outlines;
 public sealed record OutlineSide
 {
     /// <summary>A side of lines and arcs.</summary>
-    public OutlineSide(string name, Side side, ImmutableArray<Segment> path) => (Name, Side, Path) = (name, side, path);
+    public OutlineSide(EdgeName name, Side side, ImmutableArray<Segment> path) => (Name, Side, Path) = (name, side, path);
 
     /// <summary>A straight side.</summary>
-    public OutlineSide(string name, Side side, Point from, Point to)
+    public OutlineSide(EdgeName name, Side side, Point from, Point to)
         : this(name, side, [new Segment(from, to)]) { }
 
     /// <summary>Names it, and the edges that are sewn to it; distinct within the outline.</summary>
-    public string Name { get; init; }
+    public EdgeName Name { get; init; }
 
     /// <summary>The side of the cushion that it belongs to.</summary>
     public Side Side { get; init; }

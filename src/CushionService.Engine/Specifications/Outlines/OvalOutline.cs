@@ -22,7 +22,10 @@ public sealed record OvalOutline(Length Width, Length Depth) : Outline
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw() =>
-        [new("front", Side.Front, Arcs(2 * ArcsInQuarter, 4 * ArcsInQuarter)), new("back", Side.Back, Arcs(0, 2 * ArcsInQuarter))];
+        [
+            new(EdgeName.Front, Side.Front, Arcs(2 * ArcsInQuarter, 4 * ArcsInQuarter)),
+            new(EdgeName.Back, Side.Back, Arcs(0, 2 * ArcsInQuarter)),
+        ];
 
     private ImmutableArray<Segment> Arcs(int from, int to) =>
         [.. Enumerable.Range(from, to - from).Select(i => new Segment(Corner(i), Corner(i + 1), Direction(i + 1) - Direction(i)))];

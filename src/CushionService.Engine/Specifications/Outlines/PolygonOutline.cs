@@ -51,7 +51,7 @@ public sealed record PolygonOutline : Outline
             .. Enumerable
                 .Range(0, count)
                 .Select(i => new OutlineSide(
-                    $"side-{i + 1}",
+                    new EdgeName(EdgeWord.Side, i + 1),
                     Math.Sin(facing[i]) > back - 1e-6 ? Side.Back
                         : Math.Sin(facing[i]) < front + 1e-6 ? Side.Front
                         : Math.Cos(facing[i]) > 0 ? Side.Right

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Outlines;
@@ -20,9 +21,9 @@ public sealed record RectangleOutline(Length Width, Length Depth) : Outline
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw() =>
         [
-            new("front", Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
-            new("right", Side.Right, At(Width, Length.Zero), At(Width, Depth)),
-            new("back", Side.Back, At(Width, Depth), At(Length.Zero, Depth)),
-            new("left", Side.Left, At(Length.Zero, Depth), At(Length.Zero, Length.Zero)),
+            new(EdgeName.Front, Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
+            new(EdgeName.Right, Side.Right, At(Width, Length.Zero), At(Width, Depth)),
+            new(EdgeName.Back, Side.Back, At(Width, Depth), At(Length.Zero, Depth)),
+            new(EdgeName.Left, Side.Left, At(Length.Zero, Depth), At(Length.Zero, Length.Zero)),
         ];
 }

@@ -35,9 +35,9 @@ public sealed record RoundedRectangleOutline(Length Width, Length Depth, Length 
             farY = Depth - near;
         return
         [
-            new("front", Side.Front, At(near, Length.Zero), At(farX, Length.Zero)),
+            new(EdgeName.Front, Side.Front, At(near, Length.Zero), At(farX, Length.Zero)),
             new(
-                "right",
+                EdgeName.Right,
                 Side.Right,
                 [
                     new Segment(At(farX, Length.Zero), At(Width, near), quarter),
@@ -45,9 +45,9 @@ public sealed record RoundedRectangleOutline(Length Width, Length Depth, Length 
                     new Segment(At(Width, farY), At(farX, Depth), quarter),
                 ]
             ),
-            new("back", Side.Back, At(farX, Depth), At(near, Depth)),
+            new(EdgeName.Back, Side.Back, At(farX, Depth), At(near, Depth)),
             new(
-                "left",
+                EdgeName.Left,
                 Side.Left,
                 [
                     new Segment(At(near, Depth), At(Length.Zero, farY), quarter),

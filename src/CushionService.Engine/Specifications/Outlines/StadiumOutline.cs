@@ -29,15 +29,15 @@ public sealed record StadiumOutline(Length Width, Length Depth) : Outline
             far = Width - radius;
         return
         [
-            new("front", Side.Front, At(radius, Length.Zero), At(far, Length.Zero)),
+            new(EdgeName.Front, Side.Front, At(radius, Length.Zero), At(far, Length.Zero)),
             new(
-                "right",
+                EdgeName.Right,
                 Side.Right,
                 [new Segment(At(far, Length.Zero), At(Width, radius), quarter), new Segment(At(Width, radius), At(far, Depth), quarter)]
             ),
-            new("back", Side.Back, At(far, Depth), At(radius, Depth)),
+            new(EdgeName.Back, Side.Back, At(far, Depth), At(radius, Depth)),
             new(
-                "left",
+                EdgeName.Left,
                 Side.Left,
                 [
                     new Segment(At(radius, Depth), At(Length.Zero, radius), quarter),

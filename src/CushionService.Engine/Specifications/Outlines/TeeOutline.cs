@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Outlines;
@@ -29,14 +30,14 @@ public sealed record TeeOutline(Length Width, Length Depth, Length EarWidth, Len
         Length right = Width - EarWidth;
         return
         [
-            new("front", Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
-            new("right-ear", Side.Right, At(Width, Length.Zero), At(Width, EarDepth)),
-            new("right-step", Side.Right, At(Width, EarDepth), At(right, EarDepth)),
-            new("right", Side.Right, At(right, EarDepth), At(right, Depth)),
-            new("back", Side.Back, At(right, Depth), At(EarWidth, Depth)),
-            new("left", Side.Left, At(EarWidth, Depth), At(EarWidth, EarDepth)),
-            new("left-step", Side.Left, At(EarWidth, EarDepth), At(Length.Zero, EarDepth)),
-            new("left-ear", Side.Left, At(Length.Zero, EarDepth), At(Length.Zero, Length.Zero)),
+            new(EdgeName.Front, Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
+            new(EdgeName.Right.With(EdgeWord.Ear), Side.Right, At(Width, Length.Zero), At(Width, EarDepth)),
+            new(EdgeName.Right.With(EdgeWord.Step), Side.Right, At(Width, EarDepth), At(right, EarDepth)),
+            new(EdgeName.Right, Side.Right, At(right, EarDepth), At(right, Depth)),
+            new(EdgeName.Back, Side.Back, At(right, Depth), At(EarWidth, Depth)),
+            new(EdgeName.Left, Side.Left, At(EarWidth, Depth), At(EarWidth, EarDepth)),
+            new(EdgeName.Left.With(EdgeWord.Step), Side.Left, At(EarWidth, EarDepth), At(Length.Zero, EarDepth)),
+            new(EdgeName.Left.With(EdgeWord.Ear), Side.Left, At(Length.Zero, EarDepth), At(Length.Zero, Length.Zero)),
         ];
     }
 }

@@ -37,10 +37,10 @@ public sealed record TrapezoidOutline(Length FrontWidth, Length BackWidth, Lengt
             backLeft = At(BackOffset - Left, Depth);
         return
         [
-            new("front", Side.Front, frontLeft, frontRight),
-            new("right", Side.Right, frontRight, backRight),
-            new("back", Side.Back, backRight, backLeft),
-            new("left", Side.Left, backLeft, frontLeft),
+            new(EdgeName.Front, Side.Front, frontLeft, frontRight),
+            new(EdgeName.Right, Side.Right, frontRight, backRight),
+            new(EdgeName.Back, Side.Back, backRight, backLeft),
+            new(EdgeName.Left, Side.Left, backLeft, frontLeft),
         ];
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Outlines;
@@ -31,14 +32,14 @@ public sealed record UOutline(Length Width, Length Depth, Length NotchWidth, Len
             floor = Depth - NotchDepth;
         return
         [
-            new("front", Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
-            new("right", Side.Right, At(Width, Length.Zero), At(Width, Depth)),
-            new("right-end", Side.Right, At(Width, Depth), At(right, Depth)),
-            new("right-inner", Side.Right, At(right, Depth), At(right, floor)),
-            new("back", Side.Back, At(right, floor), At(left, floor)),
-            new("left-inner", Side.Left, At(left, floor), At(left, Depth)),
-            new("left-end", Side.Left, At(left, Depth), At(Length.Zero, Depth)),
-            new("left", Side.Left, At(Length.Zero, Depth), At(Length.Zero, Length.Zero)),
+            new(EdgeName.Front, Side.Front, At(Length.Zero, Length.Zero), At(Width, Length.Zero)),
+            new(EdgeName.Right, Side.Right, At(Width, Length.Zero), At(Width, Depth)),
+            new(EdgeName.Right.With(EdgeWord.End), Side.Right, At(Width, Depth), At(right, Depth)),
+            new(EdgeName.Right.With(EdgeWord.Inner), Side.Right, At(right, Depth), At(right, floor)),
+            new(EdgeName.Back, Side.Back, At(right, floor), At(left, floor)),
+            new(EdgeName.Left.With(EdgeWord.Inner), Side.Left, At(left, floor), At(left, Depth)),
+            new(EdgeName.Left.With(EdgeWord.End), Side.Left, At(left, Depth), At(Length.Zero, Depth)),
+            new(EdgeName.Left, Side.Left, At(Length.Zero, Depth), At(Length.Zero, Length.Zero)),
         ];
     }
 }
