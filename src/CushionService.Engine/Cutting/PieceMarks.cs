@@ -183,6 +183,6 @@ public static class PieceMarks
             lower = point.Y <= piece.Length - point.Y;
         string across = LengthText.Format(left ? point.X : piece.Width - point.X, unit);
         string along = LengthText.Format(lower ? point.Y : piece.Length - point.Y, unit);
-        return $"{across} from the {(left ? "left" : "right")} end, {along} from the {(lower ? "lower" : "upper")} edge";
+        return $"{across} from the {(left ? EdgeName.Left : EdgeName.Right)} end, {along} from the {(lower ? EdgeName.Lower : EdgeName.Upper)} edge";
     }
 }

@@ -32,7 +32,7 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
         if (trim.Ties is { } ties)
         {
             yield return (
-                $"Turn one end of each tie in by {Text(TieSpecification.EndFold)}. {Make("tie", 2 * ties.Pairs, ties.Make, ties.Width)}.",
+                $"Turn one end of each tie in by {Text(TieSpecification.EndFold)}. {Make(PartKind.Tie, 2 * ties.Pairs, ties.Make, ties.Width)}.",
                 [new(PartKind.Tie)]
             );
             PartName face = Marked(MarkPurpose.CatchTies);
@@ -44,10 +44,10 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
 
         if (trim.Straps is { } straps)
         {
-            yield return ($"{Make("strap", straps.Count, straps.Make, straps.Width)}.", [new(PartKind.Strap)]);
+            yield return ($"{Make(PartKind.Strap, straps.Count, straps.Make, straps.Width)}.", [new(PartKind.Strap)]);
             PartName face = Marked(MarkPurpose.CatchStrap);
             yield return (
-                $"Lay the {(straps.Count == 1 ? "strap" : "straps")} across the right side of {face} and baste both ends to its raw edges at their marks.",
+                $"Lay the {new PartName(PartKind.Strap)}{(straps.Count == 1 ? "" : "s")} across the right side of {face} and baste both ends to its raw edges at their marks.",
                 [new(PartKind.Strap), face]
             );
         }
@@ -84,9 +84,9 @@ internal sealed class AdditionSteps(CushionSpecification cushion, Pattern patter
         );
     }
 
-    private string Make(string what, int count, StrapMake make, Length width)
+    private string Make(PartKind kind, int count, StrapMake make, Length width)
     {
-        string them = count == 1 ? $"the {what}" : $"each {what}";
+        string them = $"{(count == 1 ? "the" : "each")} {new PartName(kind)}";
         return make == StrapMake.Folded
             ? $"Fold the long edges of {them} to the middle, fold it in half to {Text(width)}, and edge-stitch it"
             : $"Sew {them} into a tube with a {Text(TieSpecification.TubeSeam)} seam, turn it right side out and press it to {Text(width)}";
