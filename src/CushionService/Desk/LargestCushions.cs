@@ -14,8 +14,8 @@ internal static class LargestCushions
     // Each size that is tried is an order of its own; more cushions would keep a page waiting.
     private const int Most = 4;
 
-    // A dozen ways to size cushions share the steps of one thorough search, and what each way tries those of a few quick ones.
-    private const int WaysSharing = 12;
+    // Three trials for each of a dozen ways to size cushions share the steps of one thorough search.
+    private const int WaysSharing = 36;
 
     /// <summary>The largest cushions of an order that keeps its rules.</summary>
     /// <param name="order">The order, with fabric on hand.</param>
