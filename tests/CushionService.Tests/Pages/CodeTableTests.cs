@@ -62,7 +62,7 @@ public sealed partial class CodeTableTests
 
     [GeneratedRegex(
         """
-            "(?<code>[a-z]+(-[a-z]+)*)"\s*,
+            "(?<code>[a-z]+(-[a-z]+)*)"\s*[,)]
             """
     )]
     private static partial Regex Literal();
@@ -70,7 +70,7 @@ public sealed partial class CodeTableTests
     [GeneratedRegex(@"\b(?<name>[A-Z]\w*)\(")]
     private static partial Regex Call();
 
-    [GeneratedRegex("^(Refuse|RefuseRange|Refused|Warn|Violation)$")]
+    [GeneratedRegex("^(Refuse|RefuseRange|Refused|Fails|WithErrorCode|Warn|Violation)$")]
     private static partial Regex Maker();
 
     [GeneratedRegex("(?<!^)[A-Z]")]
