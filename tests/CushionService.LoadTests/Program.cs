@@ -27,6 +27,9 @@ switch (args)
     case ["throughput"] or ["throughput", _]:
         await ThroughputRun.RunAsync(number == 0 ? 5 : number);
         return 0;
+    case ["intake"] or ["intake", _]:
+        IntakeRun.Run(number == 0 ? 20_000 : number);
+        return 0;
     case ["overload"] or ["overload", _]:
         await OverloadRun.RunAsync(number == 0 ? 60 : number);
         return 0;
@@ -53,6 +56,7 @@ switch (args)
               stream [orders]       sends that many orders (100000) through each stream, one in a hundred of them bad
               prices [seconds]      sends 500 quotes a second while the price book that they name is replaced each second (20)
               throughput [seconds]  compares the widget's calls with a floor that parses and echoes, in runs of that length (5)
+              intake [calls]        measures the taking in of an order beside the rest of the call (20000)
               overload [seconds]    sends five times what the service can do (60)
               soak [minutes]        sends half of what the service can do (20)
               fuzz [requests]       sends that many spoilt orders through both doors (1000000)
