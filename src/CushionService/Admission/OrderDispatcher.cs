@@ -14,10 +14,6 @@ internal sealed class OrderDispatcher(WorkerPool pool, IOptions<AdmissionOptions
     private static readonly Refusal Busy = new([
         new Violation("", "busy", "The service has more to do than it can; send the order again later."),
     ]);
-    private static readonly Refusal TooSlow = new([
-        new Violation("", "too-slow", "The order was given up: it took longer than there is time."),
-    ]);
-
     private readonly TimeSpan _time = TimeSpan.FromSeconds(options.Value.DeadlineSeconds);
     private readonly TimeSpan _overnight = TimeSpan.FromSeconds(options.Value.OvernightDeadlineSeconds);
 
@@ -62,13 +58,13 @@ internal sealed class OrderDispatcher(WorkerPool pool, IOptions<AdmissionOptions
         {
             try
             {
-                TimeSpan time = reading.Order?.Effort == Effort.Overnight ? _overnight : _time;
+                TimeSpan time = TimeOf(reading);
                 Task<Outcome<T>>? answer = inTurn ? pool.DoInTurn(Work, cancellation, time) : pool.TryDo(Work, cancellation, time);
                 outcome = answer is null ? Busy : await answer;
             }
             catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
             {
-                outcome = TooSlow;
+                outcome = TooSlow(TimeOf(reading));
             }
         }
 
@@ -85,4 +81,19 @@ internal sealed class OrderDispatcher(WorkerPool pool, IOptions<AdmissionOptions
 
         Outcome<T> Work(CancellationToken ending) => work(reading, ending);
     }
+
+    private TimeSpan TimeOf(ReceivedOrder reading) => reading.Order?.Effort == Effort.Overnight ? _overnight : _time;
+
+    // The same order would take as long again: it is the order that must change, not the moment.
+    private static Refusal TooSlow(TimeSpan time) =>
+        new([
+            new Violation(
+                "",
+                "too-slow",
+                $"The order had no answer after {time.TotalSeconds:0} seconds, which is the limit. "
+                    + "Send fewer pieces in one order, or ask for the effort quick.",
+                null,
+                time.TotalSeconds
+            ),
+        ]);
 }

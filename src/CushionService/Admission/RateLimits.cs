@@ -27,16 +27,15 @@ internal sealed class RateLimits : IDisposable
         )
     );
 
-    /// <summary>Counts a call, and tells its caller in the header what is left (draft-ietf-httpapi-ratelimit-headers-10).</summary>
+    /// <summary>Counts a call, and reports in the header what is left of the burst (draft-ietf-httpapi-ratelimit-headers-10).</summary>
     /// <returns>Whether the caller may make it.</returns>
     public bool Take(Caller caller, HttpResponse response)
     {
         using RateLimitLease lease = _calls.AttemptAcquire(caller);
         Grant grant = caller.Grant;
         long left = _calls.GetStatistics(caller)?.CurrentAvailablePermits ?? 0;
-        int window = Math.Max(1, grant.Burst / grant.Rate);
-        response.Headers["RateLimit-Policy"] = $"\"calls\";q={grant.Burst};w={window}";
-        response.Headers["RateLimit"] = $"\"calls\";r={left};t={(grant.Burst - left + grant.Rate - 1) / grant.Rate}";
+        response.Headers["RateLimit-Policy"] = $"\"calls\";q={grant.Rate};w=1, \"burst\";q={grant.Burst}";
+        response.Headers["RateLimit"] = $"\"burst\";r={left};t={(grant.Burst - left + grant.Rate - 1) / grant.Rate}";
         if (!lease.IsAcquired)
         {
             response.Headers[HeaderNames.RetryAfter] = "1";

@@ -43,19 +43,21 @@ internal static class Statuses
     }
 
     /// <summary>Whether the same order may be answered when it is sent again a little later.</summary>
-    public static bool ComesAgain(Refusal refusal) => Of(refusal).Http == StatusCodes.Status503ServiceUnavailable;
+    public static bool ComesAgain(Refusal refusal) => refusal.Violations.Any(violation => violation.Code == "busy");
 
     /// <summary>A stable word for the kind of refusal.</summary>
     public static string Kind(Refusal refusal) =>
-        Of(refusal).Http switch
-        {
-            StatusCodes.Status400BadRequest => "unreadable-order",
-            StatusCodes.Status403Forbidden => "forbidden",
-            StatusCodes.Status413PayloadTooLarge => "order-too-long",
-            StatusCodes.Status503ServiceUnavailable => "service-unavailable",
-            StatusCodes.Status500InternalServerError => "internal",
-            _ => "invalid-order",
-        };
+        refusal.Violations.Any(violation => violation.Code == "too-slow")
+            ? "too-slow"
+            : Of(refusal).Http switch
+            {
+                StatusCodes.Status400BadRequest => "unreadable-order",
+                StatusCodes.Status403Forbidden => "forbidden",
+                StatusCodes.Status413PayloadTooLarge => "order-too-long",
+                StatusCodes.Status503ServiceUnavailable => "service-unavailable",
+                StatusCodes.Status500InternalServerError => "internal",
+                _ => "invalid-order",
+            };
 
     /// <summary>The sentence that heads a refusal.</summary>
     public static string Title(Refusal refusal) =>

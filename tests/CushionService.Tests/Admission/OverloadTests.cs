@@ -100,7 +100,7 @@ public sealed class OverloadTests : IDisposable
         using HttpResponseMessage response = await late;
 
         Assert.Equal(HttpStatusCode.ServiceUnavailable, response.StatusCode);
-        Assert.Equal("1", response.Headers.GetValues("Retry-After").Single());
+        Assert.False(response.Headers.Contains("Retry-After"));
         Assert.Equal([" too-slow"], (await response.ProblemAsync()).Violations());
     }
 

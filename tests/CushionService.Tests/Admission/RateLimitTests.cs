@@ -32,7 +32,7 @@ public sealed class RateLimitTests : IDisposable
         {
             using HttpResponseMessage response = await _service.SendAsync("yardage", Greedy);
             statuses.Add(response.StatusCode);
-            Assert.Equal("\"calls\";q=3;w=3", response.Headers.GetValues("RateLimit-Policy").Single());
+            Assert.Equal("\"calls\";q=1;w=1, \"burst\";q=3", response.Headers.GetValues("RateLimit-Policy").Single());
         }
 
         Assert.All(statuses, status => Assert.Equal(HttpStatusCode.OK, status));
@@ -46,7 +46,7 @@ public sealed class RateLimitTests : IDisposable
 
         Assert.Equal(HttpStatusCode.TooManyRequests, last.StatusCode);
         Assert.Equal("1", last.Headers.GetValues("Retry-After").Single());
-        Assert.StartsWith("\"calls\";r=0;", last.Headers.GetValues("RateLimit").Single(), StringComparison.Ordinal);
+        Assert.StartsWith("\"burst\";r=0;", last.Headers.GetValues("RateLimit").Single(), StringComparison.Ordinal);
         await last.ProblemAsync();
         last.Dispose();
 

@@ -17,6 +17,9 @@ namespace CushionService.Rest.Estimating;
 /// <summary>An order of one cushion and one fabric, read from the parameters of a query.</summary>
 internal sealed class FlatOrder
 {
+    // A query of two bytes a parameter must not be answered with hundreds of bytes for each.
+    private const int MostFaults = 20;
+
     private static readonly FrozenDictionary<string, int> IndexOf = FlatField
         .All.Select((field, i) => (field.Name, i))
         .ToFrozenDictionary(field => field.Name, field => field.i);
@@ -42,11 +45,7 @@ internal sealed class FlatOrder
         {
             if (!IndexOf.TryGetValue(name, out int index))
             {
-                Fault(
-                    name,
-                    "unknown-field",
-                    $"There is no such parameter; the parameters are {string.Join(", ", FlatField.All.Select(field => field.Name))}."
-                );
+                Fault(name, "unknown-field", "There is no parameter of this name; /openapi/v1.json lists the parameters of an estimate.");
             }
             else if (given.Count != 1)
             {
@@ -60,7 +59,13 @@ internal sealed class FlatOrder
 
         TakeForGranted();
 
-        void Fault(string name, string code, string detail) => _faults.Add(new Violation("/" + JsonText.Escape(name), code, detail));
+        void Fault(string name, string code, string detail)
+        {
+            if (_faults.Count < MostFaults)
+            {
+                _faults.Add(new Violation("/" + JsonText.Escape(name), code, detail));
+            }
+        }
     }
 
     /// <summary>What was said or taken for granted of a field of <see cref="FlatField.All"/>; null for nothing.</summary>

@@ -1,21 +1,22 @@
 using System.Reflection;
+using System.Text;
 using CushionService.Engine.Measures;
 using CushionService.Nesting;
 using Microsoft.OpenApi;
-using Swashbuckle.AspNetCore.Swagger;
 
 namespace CushionService.Rest.OpenApi;
 
 /// <summary>The OpenAPI document: made from the endpoints, the contract's records and their XML documentation.</summary>
 internal static class ContractDocument
 {
-    private const string Version = "v1";
+    internal const string Version = "v1";
     private const string Option = "--write-openapi";
 
     private static readonly Assembly[] Documented = [typeof(ContractDocument).Assembly, typeof(Length).Assembly, typeof(Effort).Assembly];
 
     public static void AddContractDocument(this IServiceCollection services)
     {
+        services.AddSingleton<RenderedContract>();
         services.AddEndpointsApiExplorer();
         services.AddSwaggerGen(options =>
         {
@@ -52,7 +53,16 @@ internal static class ContractDocument
 
     public static void MapContractDocument(this WebApplication app)
     {
-        app.MapSwagger("/openapi/{documentName}.json", options => options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1);
+        app.MapMethods(
+                $"/openapi/{Version}.json",
+                [HttpMethods.Get, HttpMethods.Head],
+                static async (RenderedContract contract) =>
+                {
+                    RenderedContract.Text text = await contract.Document;
+                    return Results.Bytes(text.Bytes, "application/json; charset=utf-8", entityTag: text.Tag);
+                }
+            )
+            .ExcludeFromDescription();
         app.UseWhen(
             static http => http.Request.Path.StartsWithSegments("/docs"),
             docs =>
@@ -82,8 +92,7 @@ internal static class ContractDocument
         // The endpoints are known to the rest of the house once a pipeline uses them; nothing is started, and no port opened.
         app.UseRouting();
         app.UseEndpoints(_ => { });
-        OpenApiDocument document = await app.Services.GetRequiredService<IAsyncSwaggerProvider>().GetSwaggerAsync(Version, null, null);
-        string text = await document.SerializeAsJsonAsync(OpenApiSpecVersion.OpenApi3_1) + "\n";
+        string text = Encoding.UTF8.GetString((await app.Services.GetRequiredService<RenderedContract>().Document).Bytes) + "\n";
         if (!File.Exists(path) || await File.ReadAllTextAsync(path) != text)
         {
             Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);

@@ -19,11 +19,12 @@ internal sealed class OperationDescriptions : IOperationFilter
         ["406"] = "The caller accepts no form that this answer comes in.",
         ["413"] = "The order is longer than 1 MiB.",
         ["415"] = "The order is not application/json in UTF-8.",
-        ["422"] = "The order can be read but breaks rules; each is told with its place.",
+        ["422"] = "The order can be read but breaks rules; each is listed with its place.",
         ["429"] =
             "The caller calls too often. Retry-After says in how many seconds to call again; RateLimit on every answer says what is left.",
         ["500"] = "The service failed. The problem names a code and the trace, and nothing else.",
-        ["503"] = "More to do than can be done, or an order that took too long. Retry-After says in how many seconds to call again.",
+        ["503"] =
+            "More to do than can be done, or an order without an answer at its deadline (too-slow). Where it helps to call again, Retry-After says in how many seconds to call again.",
     };
 
     private static readonly OpenApiHeader SecondsToWait = new()
