@@ -35,6 +35,12 @@ public sealed record CutPiece
     /// <summary>Cut length, along the fabric.</summary>
     public required Length Length { get; init; }
 
+    /// <summary>The terms of the cut width; nothing for a loose piece.</summary>
+    public CutSize Across { get; init; }
+
+    /// <summary>The terms of the cut length; nothing for a loose piece.</summary>
+    public CutSize Along { get; init; }
+
     /// <summary>The turns that it may be laid in.</summary>
     public required Rotations Rotations { get; init; }
 
@@ -53,7 +59,8 @@ public sealed record CutPiece
     /// <summary>Area of one copy.</summary>
     public Area Area => Outline.IsEmpty ? Area.Of(Width, Length) : Polygon.Area(Outline);
 
-    /// <summary>Cuts a panel: its outline moved outward edge by edge by each edge's allowance; a rectangle then up to the workroom's cutting step, or a face to the nearest.</summary>
+    /// <summary>Cuts a panel: its outline moved outward edge by edge by each edge's allowance; a rectangle then up to the
+    /// workroom's cutting step, or a face to the nearest.</summary>
     /// <remarks>A rectangle offset by s at every edge is 2s larger both ways (general geometry).</remarks>
     public static CutPiece Of(
         Panel panel,
@@ -63,9 +70,23 @@ public sealed record CutPiece
         FaceRounding faces = FaceRounding.Up
     )
     {
-        (Length width, Length length, Point origin, ImmutableArray<Point> outline) = panel.IsRectangle
-            ? Square(panel, cuttingStep, !panel.IsAddition && panel.Role != FabricRole.Sides ? faces : FaceRounding.Up)
-            : Template(panel);
+        FaceRounding rounding = !panel.IsAddition && panel.Role != FabricRole.Sides ? faces : FaceRounding.Up;
+        (CutSize across, CutSize along) = (CutSize.Across(panel), CutSize.Along(panel));
+        (Point origin, ImmutableArray<Point> outline) = (default, []);
+        if (panel.IsRectangle)
+        {
+            (across, along) = (across.Rounded(cuttingStep, rounding), along.Rounded(cuttingStep, rounding));
+            origin = new Point(
+                across.First.Allowance + (across.Cut - across.Exact).HalfUp(),
+                along.First.Allowance + (along.Cut - along.Exact).HalfUp()
+            );
+        }
+        else
+        {
+            (Length width, Length length, origin, outline) = Template(panel);
+            (across, along) = (across with { Cut = width }, along with { Cut = length });
+        }
+
         return new CutPiece
         {
             Id = $"{cushion.Id}/{panel.Part}",
@@ -74,8 +95,10 @@ public sealed record CutPiece
             Pointer = cushion.Pointer,
             Fabric = fabric.Id,
             Quantity = cushion.Quantity * panel.Copies,
-            Width = width,
-            Length = length,
+            Width = across.Cut,
+            Length = along.Cut,
+            Across = across,
+            Along = along,
             Origin = origin,
             Outline = outline,
             Rotations = fabric.Rotations,
@@ -95,26 +118,6 @@ public sealed record CutPiece
             Rotations = fabric.OneWay ? Rotations.None : piece.Rotations ?? fabric.Rotations,
             Outline = piece.Outline,
         };
-
-    private static (Length Width, Length Length, Point Origin, ImmutableArray<Point> Outline) Square(
-        Panel panel,
-        Length cuttingStep,
-        FaceRounding rounding
-    )
-    {
-        Length left = panel.Allowance(EdgeFacing.Left),
-            right = panel.Allowance(EdgeFacing.Right);
-        Length lower = panel.Allowance(EdgeFacing.Down),
-            upper = panel.Allowance(EdgeFacing.Up);
-        Length exactWidth = left + panel.Width + panel.TakeUpAcross + right,
-            exactLength = lower + panel.Height + panel.TakeUpAlong + upper;
-        Length width = Rounded(exactWidth, cuttingStep, rounding),
-            length = Rounded(exactLength, cuttingStep, rounding);
-        return (width, length, new Point(left + (width - exactWidth).HalfUp(), lower + (length - exactLength).HalfUp()), []);
-    }
-
-    private static Length Rounded(Length exact, Length step, FaceRounding rounding) =>
-        rounding == FaceRounding.Up ? exact.RoundUpTo(step) : (exact - Length.FromNanometres(step.Nanometres / 2)).RoundUpTo(step);
 
     // A template is cut along its own line, so its corners are not rounded to the cutting step.
     private static (Length Width, Length Length, Point Origin, ImmutableArray<Point> Outline) Template(Panel panel)

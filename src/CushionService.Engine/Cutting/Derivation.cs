@@ -21,49 +21,37 @@ public static class Derivation
             line.Append(because(unit)).Append("; ");
         }
 
-        AppendSide(line, panel, panel.Width, panel.TakeUpAcross, piece.Width, EdgeFacing.Left, EdgeFacing.Right, panel.Layers, unit);
+        AppendSide(line, piece.Across, unit);
         line.Append(" by ");
-        AppendSide(line, panel, panel.Height, panel.TakeUpAlong, piece.Length, EdgeFacing.Down, EdgeFacing.Up, panel.LayersAlong, unit);
+        AppendSide(line, piece.Along, unit);
         return line.ToString();
     }
 
-    private static void AppendSide(
-        StringBuilder line,
-        Panel panel,
-        Length finished,
-        Length takeUp,
-        Length cut,
-        EdgeFacing first,
-        EdgeFacing second,
-        int layers,
-        LengthUnit unit
-    )
+    private static void AppendSide(StringBuilder line, in CutSize size, LengthUnit unit)
     {
         line.Append(
-            layers == 1
-                ? LengthText.Format(finished, unit)
-                : $"{layers} layers of {LengthText.Format(Length.FromNanometres(finished.Nanometres / layers), unit)}"
+            size.Layers == 1
+                ? LengthText.Format(size.Finished, unit)
+                : $"{size.Layers} layers of {LengthText.Format(Length.FromNanometres(size.Finished.Nanometres / size.Layers), unit)}"
         );
-        if (takeUp > Length.Zero)
+        if (size.TakeUp > Length.Zero)
         {
-            line.Append(" + ").Append(LengthText.Format(takeUp, unit)).Append(" drawn in by stitching");
+            line.Append(" + ").Append(LengthText.Format(size.TakeUp, unit)).Append(" drawn in by stitching");
         }
 
-        EdgeFinish one = Finish(panel, first),
-            other = Finish(panel, second);
-        if (one == other)
+        if (size.First == size.Second)
         {
-            Append(line, one, 2 * one.Turns, unit);
+            Append(line, size.First, 2 * size.First.Turns, unit);
         }
         else
         {
-            Append(line, one, one.Turns, unit);
-            Append(line, other, other.Turns, unit);
+            Append(line, size.First, size.First.Turns, unit);
+            Append(line, size.Second, size.Second.Turns, unit);
         }
 
-        if (cut != finished + takeUp + one.Allowance + other.Allowance)
+        if (size.Cut != size.Exact)
         {
-            line.Append(", up to ").Append(LengthText.Format(cut, unit));
+            line.Append(size.Cut > size.Exact ? ", up to " : ", down to ").Append(LengthText.Format(size.Cut, unit));
         }
     }
 
@@ -77,19 +65,5 @@ public static class Derivation
                 .Append(' ')
                 .Append(finish.Name);
         }
-    }
-
-    private static EdgeFinish Finish(Panel panel, EdgeFacing facing)
-    {
-        EdgeFinish deepest = default;
-        foreach (Edge edge in panel.Edges)
-        {
-            if (edge.Facing == facing && (edge.Finish.Allowance > deepest.Allowance || deepest == default))
-            {
-                deepest = edge.Finish;
-            }
-        }
-
-        return deepest;
     }
 }

@@ -28,11 +28,16 @@ public static class FabricSale
     internal static SaleLadder Ladder(FabricSpecification fabric, long unit)
     {
         Fraction kept = FabricSpecification.Kept(fabric.LengthShrinkage);
+        (Fraction step, Int128 whole) = (fabric.Sold.StepInUnits, Length.NanometresIn(fabric.Sold.LengthUnit));
+        // Steps of whole nanometres need no finer scale; a third of a metre is counted in thirds of a nanometre.
+        Fraction nanometres = Fraction.Of(step.Numerator * whole, step.Denominator);
+        var scale = (long)nanometres.Denominator;
+        var rung = (long)nanometres.Numerator;
         return new SaleLadder(
-            (fabric.Sold.Least - Fixed(fabric)).Nanometres,
-            fabric.Sold.Step.Nanometres,
+            checked((fabric.Sold.LeastSteps * rung) - (scale * Fixed(fabric).Nanometres)),
+            rung,
             (long)kept.Numerator,
-            (long)kept.Denominator * unit
+            checked((long)kept.Denominator * unit * scale)
         );
     }
 

@@ -10,22 +10,32 @@ public sealed record Yardage(FabricLayout Layout)
     /// <summary>The length to buy.</summary>
     public Length Sold { get; } = FabricSale.Sold(Layout.Fabric, Layout.Length);
 
-    /// <summary>The length to buy, in the fabric's unit of sale.</summary>
-    public decimal SoldUnits => Sold.In(Layout.Fabric.Sold.LengthUnit);
+    /// <summary>The length to buy, in the fabric's unit of sale, to 28 digits.</summary>
+    public decimal SoldUnits
+    {
+        get
+        {
+            Fraction units = Layout.Fabric.Sold.Units(SoldSteps);
+            return (decimal)units.Numerator / (decimal)units.Denominator;
+        }
+    }
+
+    private long SoldSteps => Layout.Fabric.Sold.StepsFor(FabricSale.Needed(Layout.Fabric, Layout.Length));
 
     /// <summary>How the length comes about, in one line.</summary>
     /// <param name="unit">The unit of the lengths laid out.</param>
     public string Because(LengthUnit unit)
     {
         FabricSpecification fabric = Layout.Fabric;
-        LengthUnit sale = fabric.Sold.LengthUnit;
+        SaleRule sale = fabric.Sold;
         Length needed = FabricSale.Needed(fabric, Layout.Length);
         string shrunk = fabric.LengthShrinkage.Numerator > 0 ? $" ÷ (1 − {Percent(fabric.LengthShrinkage)} shrinkage)" : "";
         string started = fabric.Repeat is { } repeat ? $" + {LengthText.Format(repeat.Length, unit)} to start the repeat" : "";
         string squared = fabric.Squaring > Length.Zero ? $" + {LengthText.Format(fabric.Squaring, unit)} to square the ends" : "";
         string sum = needed != Layout.Length ? $" = {LengthText.Format(needed, unit)}" : "";
-        string least = Sold > needed.RoundUpTo(fabric.Sold.Step) ? " and the least that is sold" : "";
-        return $"{LengthText.Format(Layout.Length, unit)} laid out{shrunk}{started}{squared}{sum}, up to the next {LengthText.Format(fabric.Sold.Step, sale)}{least}: {LengthText.Format(Sold, sale)}";
+        string least = SoldSteps == sale.LeastSteps && Sold - needed >= sale.Step ? " and the least that is sold" : "";
+        return $"{LengthText.Format(Layout.Length, unit)} laid out{shrunk}{started}{squared}{sum}"
+            + $", up to the next {sale.Text(1)}{least}: {sale.Text(SoldSteps)}";
     }
 
     private static string Percent(Fraction share)

@@ -34,6 +34,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
         string fits =
             zipper.Shortened ? $"shortened to {Text(zipper.Room)}"
             : zipper.Stock.Length > zipper.Room ? "its ends caught in the seam"
+            : zipper.IsTooShort ? $"{Text(zipper.Shortfall)} shorter than the {Text(zipper.Room)} that fit"
             : $"at most {Text(zipper.Room)} fit";
         return new Need(
             cushion.Id,

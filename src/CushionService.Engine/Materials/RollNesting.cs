@@ -5,12 +5,13 @@ using CushionService.Nesting.Solving;
 
 namespace CushionService.Engine.Materials;
 
-/// <summary>Lays rectangles on a roll, turned as they fit best.</summary>
+/// <summary>Lays rectangles on a roll, turned as they fit best. What is wider than the roll either way is butted from equal strips, along its
+/// longer or its shorter side, whichever takes less of the roll (common practice, no source).</summary>
 internal static class RollNesting
 {
     /// <summary>The length of roll that they take.</summary>
     /// <param name="width">Width of the roll.</param>
-    /// <param name="pieces">Their sizes and how many of each; one that is wider than the roll either way is butted from equal strips.</param>
+    /// <param name="pieces">Their sizes and how many of each; one that is wider than the roll either way is butted.</param>
     /// <param name="effort">How hard to search.</param>
     /// <param name="cancellation">Gives up the search.</param>
     public static Length Lay(
@@ -20,7 +21,20 @@ internal static class RollNesting
         CancellationToken cancellation
     )
     {
-        (Length Width, Length Length, int Count)[] cut = [.. pieces.Select(piece => Butted(piece, width))];
+        (Length Width, Length Length, int Count)[] whole = [.. pieces];
+        (Length Width, Length Length, int Count)[] along = [.. whole.Select(piece => Butted(piece, width, alongLonger: true))],
+            least = [.. whole.Select(piece => Least(piece, width))];
+        Length first = Nested(width, along, effort, cancellation);
+        return least.AsSpan().SequenceEqual(along) ? first : Length.Min(first, Nested(width, least, effort, cancellation));
+    }
+
+    private static Length Nested(
+        Length width,
+        (Length Width, Length Length, int Count)[] cut,
+        Effort effort,
+        CancellationToken cancellation
+    )
+    {
         Grid grid = Grid.For(
             [width, .. cut.SelectMany(piece => new[] { piece.Width, piece.Length })],
             cut.Aggregate(width, (sum, piece) => sum + piece.Count * Length.Max(piece.Width, piece.Length))
@@ -46,11 +60,40 @@ internal static class RollNesting
         return grid.Back(layout.Length);
     }
 
-    private static (Length Width, Length Length, int Count) Butted((Length Width, Length Length, int Count) piece, Length roll)
+    // Strips as long as the piece, or as long as it is wide; those that fill whole rows of the roll better.
+    private static (Length Width, Length Length, int Count) Least((Length Width, Length Length, int Count) piece, Length roll)
+    {
+        if (Length.Min(piece.Width, piece.Length) <= roll)
+        {
+            return piece;
+        }
+
+        (Length, Length, int) along = Butted(piece, roll, alongLonger: true),
+            across = Butted(piece, roll, alongLonger: false);
+        return Rows(across, roll) < Rows(along, roll) ? across : along;
+    }
+
+    private static Length Rows((Length Width, Length Length, int Count) strips, Length roll)
+    {
+        long across = roll.Nanometres / strips.Width.Nanometres;
+        return (strips.Count + across - 1) / across * strips.Length;
+    }
+
+    private static (Length Width, Length Length, int Count) Butted(
+        (Length Width, Length Length, int Count) piece,
+        Length roll,
+        bool alongLonger
+    )
     {
         Length shorter = Length.Min(piece.Width, piece.Length),
             longer = Length.Max(piece.Width, piece.Length);
-        int strips = (int)((shorter.Nanometres + roll.Nanometres - 1) / roll.Nanometres);
-        return strips == 1 ? piece : (Length.FromNanometres((shorter.Nanometres + strips - 1) / strips), longer, piece.Count * strips);
+        if (shorter <= roll)
+        {
+            return piece;
+        }
+
+        (Length split, Length kept) = alongLonger ? (shorter, longer) : (longer, shorter);
+        var strips = (int)((split.Nanometres + roll.Nanometres - 1) / roll.Nanometres);
+        return (Length.FromNanometres((split.Nanometres + strips - 1) / strips), kept, piece.Count * strips);
     }
 }

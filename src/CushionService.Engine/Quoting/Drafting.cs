@@ -5,6 +5,7 @@ using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Fillings;
 
@@ -26,7 +27,7 @@ public sealed record Drafting
             .. pieces.Where(piece => !FabricNesting.Fits(Fabric(piece), piece)).Select(TooWide),
             .. StockFaults.Violations(order),
         ];
-        Warnings = [.. joined, .. Unmatched(), .. Inverted(), .. TooTight(), .. StockFaults.Warnings(order)];
+        Warnings = [.. joined, .. Unmatched(), .. Inverted(), .. TooTight(), .. TooShortZippers(), .. StockFaults.Warnings(order)];
     }
 
     /// <summary>The order.</summary>
@@ -174,6 +175,26 @@ public sealed record Drafting
                     "print-inverted",
                     $"The one-way fabric {piece.Fabric} stands upside down on the underside of {piece.Id}."
                 ));
+
+    private IEnumerable<Violation> TooShortZippers()
+    {
+        foreach ((CushionSpecification cushion, Pattern pattern) in Order.Cushions.Zip(Patterns))
+        {
+            if (
+                cushion.Closure is ZipperClosure
+                && ClosedZipper.For(cushion, InnerCover.Apart(pattern).Cover, Order.Stocks) is { IsTooShort: true } zipper
+            )
+            {
+                string Text(Length length) => LengthText.Format(length, Order.Unit);
+                yield return new Violation(
+                    $"{cushion.Pointer}/closure",
+                    "zipper-too-short",
+                    $"The zipper of {cushion.Id} has room for {Text(zipper.Room)}; the nearest in stock, {zipper.Stock.Id}, is "
+                        + $"{Text(zipper.Opening)}, {Text(zipper.Shortfall)} too short. Stock a longer one, or one by length."
+                );
+            }
+        }
+    }
 
     // A block of foam is put in through the closure; a loose fill is poured.
     private IEnumerable<Violation> TooTight() =>

@@ -2,6 +2,7 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Tests.Cutting;
 
@@ -28,6 +29,22 @@ public sealed class DerivationFacts
             "18.01 in + 2 × 1/2 in seam, up to 19 1/8 in by 20 in + 2 × 1/2 in seam",
             Derivation.Of(Piece(KnifeEdge(18.01m, 20, HandSewn), "top"), LengthUnit.Inch)
         );
+
+    [Theory]
+    [InlineData(18.125, 0.25, "18 1/8 in + 2 × 1/2 in seam, down to 19 in")]
+    [InlineData(18.1875, 0.25, "18 3/16 in + 2 × 1/2 in seam, up to 19 1/4 in")]
+    [InlineData(18.125, 0.125, "18 1/8 in + 2 × 1/2 in seam")]
+    [InlineData(18.0625, 0.125, "18 1/16 in + 2 × 1/2 in seam, down to 19 in")]
+    public void A_face_cut_to_the_nearest_step_says_which_way_it_was_rounded(double side, double step, string half)
+    {
+        // Sources.Mathematics: 19 1/8 to the nearest quarter is 19, halves go down.
+        OrderSpecification order = Order(KnifeEdge((decimal)side, (decimal)side, HandSewn));
+        order = order with { Workroom = order.Workroom with { CuttingStep = In((decimal)step), FaceRounding = FaceRounding.Nearest } };
+        CutPiece face = Drafting.Of(order).Pieces[0];
+
+        Assert.Equal($"{half} by {half}", Derivation.Of(face, LengthUnit.Inch));
+        Assert.Equal((face.Width, face.Length), (face.Across.Cut, face.Along.Cut));
+    }
 
     private static CutPiece Piece(CushionSpecification cushion, string part) =>
         Drafting.Of(Order(cushion)).Pieces.Single(piece => piece.Part.ToString() == part);

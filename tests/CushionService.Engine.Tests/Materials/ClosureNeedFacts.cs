@@ -19,7 +19,7 @@ public sealed class ClosureNeedFacts
 
     [Theory]
     [InlineData("12 14 22 29 30", 29, false)]
-    [InlineData("12 14 22 30 31", 22, false)]
+    [InlineData("12 14 22 30 31", 30, false)]
     [InlineData("12 14 30 31", 30, false)]
     [InlineData("12 14 32", 32, true)]
     [InlineData("12 14", 14, false)]
@@ -94,6 +94,26 @@ public sealed class ClosureNeedFacts
             warning => warning.Code == "opening-too-small"
         );
         Assert.Contains(Drafting.Of(order with { Stocks = [.. Closed("14")] }).Warnings, warning => warning.Code == "opening-too-small");
+    }
+
+    [Theory]
+    [InlineData("14 24", "The zipper of seat has room for 45 in; the nearest in stock, zip-24, is 24 in, 21 in too short.")]
+    [InlineData("14 24 40", "The zipper of seat has room for 45 in; the nearest in stock, zip-40, is 40 in, 5 in too short.")]
+    [InlineData("14 24 44", null)]
+    [InlineData("14 24 48", null)]
+    public void A_stock_length_too_short_for_the_opening_is_never_used_silently(string stocked, string? said)
+    {
+        // Sources.Practice: 40 × 20 × 3, a section of 40 + 2 × 3 in takes 45 at most; the next stock length below is within 2 in.
+        OrderSpecification order = Order(Boxed(40, 20, 3, BackZipper, BoxingJoins.Back) with { Pointer = "/cushions/0" }, Wide) with
+        {
+            Stocks = [.. Closed(stocked)],
+        };
+        Violation? warning = Drafting.Of(order).Warnings.SingleOrDefault(one => one.Code == "zipper-too-short");
+        string bought = Quote(order).Materials.Single(material => material.Kind == MaterialKind.Zipper).Because;
+
+        Assert.Equal(said is null, warning is null);
+        Assert.StartsWith(said ?? "", warning?.Detail ?? "", StringComparison.Ordinal);
+        Assert.Equal(said is not null, bought.Contains("shorter than the 45 in that fit", StringComparison.Ordinal));
     }
 
     [Theory]

@@ -55,6 +55,17 @@ public sealed class WrappingFacts
     }
 
     [Fact]
+    public void Wraps_wider_than_the_roll_are_turned_where_that_takes_less()
+    {
+        // Sources.Derived: each 28 × 48 off 27 in: two strips of 14 by 48 leave 13 in beside them, 4 × 48 = 192 in; two of 24 by 28 take
+        // 4 × 28 = 112 in, 3 1/8 yd by quarters 3 1/4.
+        Material batting = Batting(Wrapped(24, 22, 4, WrapSides.ThreeSides, 1) with { Quantity = 2 }, Roll with { Width = In(27) });
+
+        Assert.Contains("112 in off a roll 27 in wide", batting.Because, StringComparison.Ordinal);
+        Assert.Equal(3.25m, batting.Quantity);
+    }
+
+    [Fact]
     public void Without_a_roll_batting_is_bought_by_its_area()
     {
         // Sources.Derived: 28 × 52 in is 1.1235 yd².

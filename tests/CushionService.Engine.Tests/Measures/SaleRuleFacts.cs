@@ -33,6 +33,48 @@ public sealed class SaleRuleFacts
         Assert.Equal(decimal.Parse(sold), rule.Sell(Read(needed, LengthUnit.Inch)).In(rule.LengthUnit));
     }
 
+    [Theory]
+    [InlineData("20 cm", SaleUnit.M, "1/3", "1", "1 m", 1)]
+    [InlineData("1.0001 m", SaleUnit.M, "1/3", "1", "1 1/3 m", 1.3333333333333333)]
+    [InlineData("20 cm", SaleUnit.M, "1/7", "2/7", "2/7 m", 0.2857142857142857)]
+    [InlineData("1 m", SaleUnit.M, "2/7", "0", "1 1/7 m", 1.1428571428571428)]
+    [InlineData("36 in", SaleUnit.Yd, "1/7", "0", "1 yd", 1)]
+    [InlineData("36 in", SaleUnit.Yd, "1/8", "0", "1 yd", 1)]
+    [InlineData("41 cm", SaleUnit.M, "0.1", "0", "0.5 m", 0.5)]
+    public void Steps_are_exact_fractions_of_the_unit(string needed, SaleUnit unit, string step, string minimum, string text, double units)
+    {
+        // Sources.Mathematics: three thirds of a metre are 1 m, not 0.999999999 m and another third.
+        LengthUnit of = unit == SaleUnit.Yd ? LengthUnit.Yard : LengthUnit.Metre;
+        var rule = new SaleRule(unit, Read(step, of), Read(minimum, of));
+        long steps = rule.StepsFor(Read(needed, LengthUnit.Inch));
+        Fraction sold = rule.Units(steps);
+
+        Assert.Equal(text, rule.Text(steps));
+        Assert.Equal(units, (double)sold.Numerator / (double)sold.Denominator, 1e-15);
+    }
+
+    [Fact]
+    public void As_many_steps_as_make_whole_units_are_whole_units()
+    {
+        // Every fraction p/q to q = 64 of either unit: q steps of p/q hold p units exactly, and one nanometre more takes another step.
+        foreach (SaleUnit unit in new[] { SaleUnit.Yd, SaleUnit.M })
+        {
+            LengthUnit of = unit == SaleUnit.Yd ? LengthUnit.Yard : LengthUnit.Metre;
+            for (int denominator = 1; denominator <= 64; denominator++)
+            {
+                for (int numerator = 1; numerator <= denominator; numerator++)
+                {
+                    var rule = new SaleRule(unit, Read($"{numerator}/{denominator}", of), Length.Zero);
+                    Length whole = Length.From(numerator, of);
+
+                    Assert.Equal(denominator, rule.StepsFor(whole));
+                    Assert.Equal(denominator + 1, rule.StepsFor(whole + Length.FromNanometres(1)));
+                    Assert.Equal(whole, rule.Sell(whole));
+                }
+            }
+        }
+    }
+
     private static Length Read(string text, LengthUnit unit) =>
         LengthText.TryParse(text, unit, out Length length) ? length : throw new FormatException(text);
 }
