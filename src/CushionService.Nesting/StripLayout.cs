@@ -11,7 +11,7 @@ public sealed record StripLayout
     /// <summary>A length, in grid units, that no layout can beat.</summary>
     public required long LowerBound { get; init; }
 
-    /// <summary>Whether no layout could be sold shorter: the lower bound stands on the same rung as the length.</summary>
+    /// <summary>Whether no layout could be sold shorter: the lower bound is sold as the length is.</summary>
     public required bool ProvenMinimal { get; init; }
 
     /// <summary>The argument behind <see cref="ProvenMinimal"/>; <see cref="ProofKind.None"/> when not proven.</summary>

@@ -10,7 +10,7 @@ namespace CushionService.Nesting.Rectangles;
 /// <summary>The kernel for rectangles on a strip: bound, search, proof.</summary>
 internal static class StripRectangles
 {
-    /// <summary>Nests at an effort, whose steps so many problems share; null is the floor, a single pass.</summary>
+    /// <summary>Nests at an effort, whose steps several problems share; null is the floor, a single pass.</summary>
     public static StripLayout Nest(StripProblem problem, Effort? effort, int sharedBy, CancellationToken cancellation)
     {
         var set = new RectangleSet(problem.Pieces, problem.Width);

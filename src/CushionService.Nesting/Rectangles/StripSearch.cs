@@ -6,8 +6,9 @@ using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Rectangles;
 
-/// <summary>Closes the gap between a layout and a bound, from both ends, until they stand on the same saleable length or the
-/// steps are spent: passes, relaxations, then turns of local search, beams and exact search on the rung below.</summary>
+/// <summary>Closes the gap between a layout and a bound, from both ends, until they are sold as the same length or the
+/// steps are spent: passes, relaxations, then in turns the box at the bound where it is nearly full, local search, beams,
+/// and exact search on the rung below.</summary>
 internal static class StripSearch
 {
     // Steps for each copy, below which a search is a quick one.

@@ -6,6 +6,7 @@ namespace CushionService.Nesting.Search;
 /// cancellation now and then. One step is one fit that was weighed.</summary>
 internal sealed class StepBudget(long limit, CancellationToken cancellation)
 {
+    // About 0.1 ms.
     private const long BetweenLooks = 1 << 14;
 
     // For each copy, and for all copies at most.
@@ -38,11 +39,11 @@ internal sealed class StepBudget(long limit, CancellationToken cancellation)
         };
 
     /// <summary>Looks for the caller's cancellation at once, before work that takes long for its steps.</summary>
-    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public void Look() => cancellation.ThrowIfCancellationRequested();
 
     /// <summary>Counts steps.</summary>
-    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public void Spend(long steps)
     {
         Debug.Assert(steps >= 0, "Steps are given back.");

@@ -15,7 +15,7 @@ public static class Nester
     /// <param name="cancellation">Observed at least every 20 ms of work.</param>
     /// <returns>An audited layout.</returns>
     /// <exception cref="ArgumentException">The problem is ill-formed, or a piece fits the strip in no allowed turn.</exception>
-    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static StripLayout Nest(StripProblem problem, Effort effort, CancellationToken cancellation = default) =>
         Nest(problem, effort, 1, cancellation);
 
@@ -26,7 +26,7 @@ public static class Nester
     /// <param name="cancellation">Observed at least every 20 ms of work.</param>
     /// <returns>An audited layout.</returns>
     /// <exception cref="ArgumentException">The problem is ill-formed, or a piece fits the strip in no allowed turn.</exception>
-    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static StripLayout Nest(StripProblem problem, Effort effort, int sharedBy, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(problem);
@@ -57,7 +57,7 @@ public static class Nester
     /// <param name="cancellation">Observed at least every 20 ms of work.</param>
     /// <returns>An audited layout; copies for which the sheets had no room are listed, not refused.</returns>
     /// <exception cref="ArgumentException">The problem is ill-formed.</exception>
-    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static SheetLayout Nest(SheetProblem problem, Effort effort, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(problem);

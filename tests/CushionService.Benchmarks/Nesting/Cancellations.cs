@@ -6,7 +6,8 @@ using CushionService.Nesting.Solving;
 
 namespace CushionService.Benchmarks.Nesting;
 
-/// <summary>How long a thorough search goes on once its caller has given up, at many moments of it. The promise is 20 ms on a processor that is free.</summary>
+/// <summary>How long a thorough search goes on once its caller has cancelled, at many moments of it. The promise is 20 ms on a processor
+/// that is free.</summary>
 internal static class Cancellations
 {
     private const int Moments = 24;
@@ -16,7 +17,7 @@ internal static class Cancellations
     public static void Print()
     {
         Console.WriteLine(
-            string.Create(CultureInfo.InvariantCulture, $"cancellation: thorough, given up at {Moments} moments within {LastMoment} ms")
+            string.Create(CultureInfo.InvariantCulture, $"cancellation: thorough, cancelled at {Moments} moments within {LastMoment} ms")
         );
         Console.WriteLine("  order                          median ms     most ms  of");
         foreach (int count in new[] { 16, 20, 60, 250, 1_000, 5_000, 10_000 })
@@ -60,7 +61,7 @@ internal static class Cancellations
         );
     }
 
-    /// <summary>Milliseconds from giving up to the search's end; null when it was done before.</summary>
+    /// <summary>Milliseconds from cancelling to the search's end; null when it was done before.</summary>
     private static double? After(Action<CancellationToken> search, int milliseconds)
     {
         using CancellationTokenSource caller = new();

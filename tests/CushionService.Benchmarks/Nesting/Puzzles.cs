@@ -1,6 +1,7 @@
 namespace CushionService.Benchmarks.Nesting;
 
-/// <summary>Squares of 200 to 400 units, cut at arbitrary points into 17 to 200 rectangles without waste, so that the optimum is known. Every
+/// <summary>Squares of 200 to 400 units, cut at arbitrary points into 17 to 200 rectangles without waste, so that the optimum is known.
+/// Every
 /// other one is cut from edge to edge only; the others are cut into pinwheels too, which no such cuts undo.</summary>
 internal static class Puzzles
 {
@@ -20,7 +21,7 @@ internal static class Puzzles
 
     private static OpenInstance Instance((string Name, int Fewest, int Most) size, int seed)
     {
-        // Seeds are told apart by class, too.
+        // Each class has seeds of its own.
         var random = new Random(1_000 * size.Most + seed);
         int side = random.Next(200, 401);
         int count = random.Next(size.Fewest, size.Most + 1);

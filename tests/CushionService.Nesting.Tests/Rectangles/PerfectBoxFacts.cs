@@ -4,7 +4,8 @@ using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Tests.Rectangles;
 
-/// <summary>The search for boxes without waste, on squares that are cut from edge to edge, and on pinwheels, which no such cuts undo.</summary>
+/// <summary>The search for boxes without waste, on squares that are cut from edge to edge, and on pinwheels, which no such cuts
+/// undo.</summary>
 public sealed class PerfectBoxFacts
 {
     private const long Plenty = 3_000_000;

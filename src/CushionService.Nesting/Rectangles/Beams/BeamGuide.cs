@@ -4,7 +4,7 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// <param name="Segments">For each level segment of the skyline.</param>
 /// <param name="Steps">For each upright edge of the skyline, in sides of an average square.</param>
 /// <param name="Noise">Range of the liking or dislike that each kind gets for one run.</param>
-/// <param name="GivesUp">Whether a gap may be given up although something fits it.</param>
+/// <param name="GivesUp">Whether a gap may be closed although something fits it.</param>
 internal readonly record struct BeamGuide(double Segments, double Steps, double Noise, bool GivesUp = false)
 {
     /// <summary>The area that can no longer be covered, in average rectangles.</summary>

@@ -3,7 +3,7 @@ using CushionService.Nesting.Rectangles.Skylines;
 
 namespace CushionService.Nesting.Rectangles.Beams;
 
-/// <summary>How each state of each depth came about, so that a finished layout can be read back.</summary>
+/// <summary>How each state of each depth was made, so that a finished layout can be read back.</summary>
 internal sealed class BeamHistory(RectangleSet set, int states)
 {
     private readonly Step[] _steps = new Step[set.Copies * states];
@@ -13,7 +13,7 @@ internal sealed class BeamHistory(RectangleSet set, int states)
     public void Note(int depth, int state, int parent, int kind, bool turned, long x, long y) =>
         _steps[depth * states + state] = new Step(parent, kind, turned, x, y);
 
-    /// <summary>Notes that a state came about as another one of its depth did.</summary>
+    /// <summary>Notes that a state was made as another one of its depth did.</summary>
     public void NoteTwin(int depth, int state, int twin) => _steps[depth * states + state] = _steps[depth * states + twin];
 
     /// <summary>Reads the first layout of the last depth; sideways, the box's axes are exchanged.</summary>

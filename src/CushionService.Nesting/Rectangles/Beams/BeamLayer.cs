@@ -96,7 +96,7 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
         (Segments[state], Waste[state], Remaining[state]) = (Segments[from], Waste[from], Remaining[from]);
     }
 
-    /// <summary>Gives up a gap: raises it to its lower wall, in a box of the given height.</summary>
+    /// <summary>Closes a gap: raises it to its lower wall, in a box of the given height.</summary>
     public void Raise(int state, int gap, long height)
     {
         int at = state * Stride;

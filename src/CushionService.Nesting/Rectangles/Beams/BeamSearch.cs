@@ -9,6 +9,7 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// stay different. A partial layout ends once it has lost more area than the box can spare.</summary>
 internal sealed class BeamSearch
 {
+    // Children of one state that go on, so that one good state does not fill the layer.
     private const int KeptOfParent = 2;
     private readonly RectangleSet _set;
     private readonly StepBudget _budget;
@@ -124,7 +125,8 @@ internal sealed class BeamSearch
         return true;
     }
 
-    /// <summary>Adds a state like another one, but for its gap, which is given up although something fits; false when that loses too much.</summary>
+    /// <summary>Adds a state like another one, but for its gap, which is closed although something fits; false when that loses too
+    /// much.</summary>
     private bool GiveUp(BeamLayer layer, int like, int state, int depth)
     {
         if (layer.Segments[like] == 1)
@@ -144,7 +146,7 @@ internal sealed class BeamSearch
         return true;
     }
 
-    /// <summary>Gives up the gaps that no copy fits; false when that loses too much.</summary>
+    /// <summary>Closes the gaps that no copy fits; false when that loses too much.</summary>
     private bool Settle(BeamLayer layer, int state, ReadOnlySpan<int> left)
     {
         while (layer.Remaining[state] > 0)

@@ -8,6 +8,7 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// The best few of each state become candidates of the whole layer.</summary>
 internal sealed class BeamWeighing
 {
+    // Candidates of one state that compete in the layer; more find no more.
     private const int KeptOfState = 4;
     private readonly RectangleSet _set;
     private readonly StepBudget _budget;

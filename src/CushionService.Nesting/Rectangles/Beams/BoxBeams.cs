@@ -7,9 +7,16 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// Many narrow beams that differ find more than a wide one in small orders, and less in large ones: they take turns.</summary>
 internal sealed class BoxBeams
 {
+    // A wide beam; wider ones cost more steps than they save.
     private const int MostStates = 480;
+
+    // A narrow beam, of which several that differ fit the same steps.
     private const int NarrowStates = 120;
+
+    // With fewer a beam is a single greedy pass.
     private const int LeastStates = 12;
+
+    // A layer of more copies costs more than the local search needs for as much.
     private const int MostCopies = 250;
     private readonly RectangleSet _set;
     private readonly SaleLadder _sale;

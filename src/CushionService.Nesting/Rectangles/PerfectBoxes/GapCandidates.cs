@@ -8,8 +8,13 @@ namespace CushionService.Nesting.Rectangles.PerfectBoxes;
 /// fill at a price that the slack pays, is no candidate.</summary>
 internal sealed class GapCandidates
 {
+    // What a level end adds to the worth of an area, for each mark.
     private const double LevelWorth = 0.5;
+
+    // A unit of area lost weighs as much as so many laid.
     private const double LossWorth = 4;
+
+    // Kinds that are looked at in the time of a step.
     private const int KindsPerStep = 4;
     private readonly BoxContents _box;
     private readonly int[] _left;

@@ -5,12 +5,18 @@ using CushionService.Nesting.Search;
 namespace CushionService.Nesting.Rectangles.PerfectBoxes;
 
 /// <summary>Restarts of the search for a box that is full or nearly so, along the box and across it in turn. Where a search
-/// ends is much a matter of its first choices, so that many short runs and a few long ones find more than one run does: their lengths follow
+/// ends is much a matter of its first choices, so that many short runs and a few long ones find more than one run does: their lengths
+/// follow
 /// Luby's sequence (Luby, Sinclair and Zuckerman 1993). What failed once is remembered.</summary>
 internal sealed class PerfectBoxRestarts
 {
+    // Shortest run; runs of half or twice as many did as well.
     private const long UnitNodes = 500;
+
+    // 131 072 states, a megabyte for each direction.
     private const int FailedLog = 17;
+
+    // Above this share of the box too much can be lost for wrong steps to show early.
     private const double MostSlack = 0.002;
     private readonly BoxGrid _grid;
     private readonly StepBudget _budget;

@@ -5,6 +5,7 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// relaxation (Scheithauer 1999). All in whole numbers, so that the bound is exact whatever the linear program did.</summary>
 internal sealed class AxisWeights
 {
+    // Weights are whole parts of this.
     private const double Scale = 1 << 20;
 
     /// <summary>The weights of the bar relaxation along the width, or the extents themselves.</summary>
@@ -112,7 +113,7 @@ internal sealed class AxisWeights
             choices.Clear();
             for (var kind = 0; kind < kinds; kind++)
             {
-                // Copies that lie alike are taken by ones, twos, fours; those that may turn one by one.
+                // Copies that lie the same way are taken by ones, twos, fours; those that may turn one by one.
                 int rest = Math.Min(count[kind], limit / Math.Min(extent[kind], turns[kind] ? other[kind] : extent[kind]));
                 for (var copies = 1; rest > 0; rest -= copies, copies = Math.Min(rest, turns[kind] ? 1 : 2 * copies))
                 {

@@ -7,6 +7,7 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// for tables over its width.</summary>
 internal sealed class BoxGrid
 {
+    // Tables over the width and the length stay within a processor's cache.
     private const int MostUnits = 4096;
 
     public BoxGrid(RectangleSet set)

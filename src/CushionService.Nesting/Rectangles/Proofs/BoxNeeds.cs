@@ -18,7 +18,8 @@ internal sealed class BoxNeeds
         int kinds = box.Count.Length;
         (_area, _rows, _columns, _both) = (new long[kinds], new long[kinds], new long[kinds], new long[kinds]);
 
-        // One turn serves rows and columns at once: the sum of the two needs, each scaled by the other's room, in the turn where it is least.
+        // One turn serves rows and columns at once: the sum of the two needs, each scaled by the other's room, in the turn where it is
+        // least.
         _rowFactor = Math.Max(1, columnWeights.Best[box.Height] * box.Width >> 20);
         _columnFactor = Math.Max(1, rowWeights.Best[box.Width] * box.Height >> 20);
         for (var kind = 0; kind < kinds; kind++)

@@ -8,11 +8,20 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// cannot; so sets of the larger kinds are tried first, each with growing shares of the steps.</summary>
 internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget)
 {
+    // Sets of kinds grow fast with their number; beyond this all kinds are searched together.
     private const int MostKindsInParts = 10;
+
+    // A linear program of more kinds takes longer than a page can wait.
     private const int MostKindsRelaxed = 14;
+
+    // Half of the steps for branches on turns, half for turning each copy as it is laid.
     private const int TurnedShare = 2;
+
+    // With fewer steps the whole order alone is searched.
     private const long LeastForParts = 60_000;
     private readonly RectangleSet _set = grid.Set;
+
+    // Binary logarithm of the states that the search of a part remembers.
     private const int SeenByPart = 12;
     private readonly List<int[]> _subsets = Subsets(grid);
     private BoxPart?[] _parts = [];

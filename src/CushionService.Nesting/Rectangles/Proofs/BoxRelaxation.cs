@@ -5,7 +5,10 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// <summary>The weights of a box's rows and of its columns, and whether they rule it out: alone, or both axes together.</summary>
 internal sealed class BoxRelaxation
 {
+    // Operations of a linear program in the time of a step.
     private const int OperationsPerStep = 8;
+
+    // After so many rounds the weights of both axes hardly change.
     private const int RoundsTogether = 3;
 
     /// <summary>Finds the weights; when they are not to be solved for, the extents themselves are taken.</summary>

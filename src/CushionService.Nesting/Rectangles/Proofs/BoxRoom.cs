@@ -73,8 +73,9 @@ internal sealed class BoxRoom
         }
     }
 
-    /// <summary>Gives up what nothing that is left can use, and takes it from the slack: of each column, what sums of extents do not reach
-    /// from above, since all that is left could be pushed up; and gaps too narrow or too low for any. Returns the number of segments.</summary>
+    /// <summary>Closes what nothing that is left can use, and takes it from the slack: of each column, what sums of extents do not reach
+    /// from above, since all that is left could be pushed up; and gaps too narrow or too low for any. Returns the number of
+    /// segments.</summary>
     public int Settle(BoxSkylines skylines, int at, int segments, ref long slack)
     {
         int[] x = skylines.X;

@@ -10,6 +10,7 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// wall. The area that may be lost is the box less the rectangles, which ends most branches early.</summary>
 internal sealed class BoxSearch
 {
+    // Words of a table that are cleared in the time of a step.
     private const int WordsPerStep = 64;
     private readonly int[] _across;
     private readonly int[] _along;
@@ -174,7 +175,7 @@ internal sealed class BoxSearch
         return outcome;
     }
 
-    /// <summary>The rectangles that stand on the floor under an overhang, to the right of the gap's corner.</summary>
+    /// <summary>The rectangles that lie on the floor under an overhang, to the right of the gap's corner.</summary>
     private BoxOutcome Overhangs(int depth, int segments, int gap, long slack)
     {
         int at = _skylines.Row(depth);

@@ -67,7 +67,8 @@ internal sealed class BoxSkylines(int stride, int rows, int width, int height)
         return Rest(at, segments, gap, to, count);
     }
 
-    /// <summary>Writes the skyline after laying a rectangle at one end of a gap into the next row. Returns the number of segments.</summary>
+    /// <summary>Writes the skyline after laying a rectangle at one end of a gap into the next row. Returns the number of
+    /// segments.</summary>
     public int Lay(int at, int segments, int gap, int across, int along, bool atRight)
     {
         if (!atRight)
@@ -83,7 +84,7 @@ internal sealed class BoxSkylines(int stride, int rows, int width, int height)
         return Rest(at, segments, gap, to, count);
     }
 
-    /// <summary>Writes the skyline after giving a gap up to a level into the next row. Returns the number of segments.</summary>
+    /// <summary>Writes the skyline after closing a gap up to a level into the next row. Returns the number of segments.</summary>
     public int Raise(int at, int segments, int gap, int level)
     {
         Debug.Assert(level > Y[at + gap] && level <= height, "A gap is raised downwards, or out of the box.");

@@ -5,7 +5,10 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// repairs it after each new row (Lemke 1954). It only proposes weights: what is proven with them is checked in whole numbers.</summary>
 internal sealed class CuttingPlanes
 {
+    // What is nearer to 0 counts as 0.
     private const double Small = 1e-9;
+
+    // The program only proposes weights, so that an optimum missed costs a bound, never a wrong one.
     private const int MostPivots = 200;
     private readonly int _variables;
     private readonly List<double[]> _rows = [];

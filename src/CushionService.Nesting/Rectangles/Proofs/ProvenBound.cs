@@ -8,6 +8,7 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// with them too.</summary>
 internal sealed class ProvenBound
 {
+    // Above so many copies no search through all layouts has ever ended.
     private const int MostCopiesForBox = 60;
     private readonly RectangleSet _set;
     private readonly SaleLadder _sale;

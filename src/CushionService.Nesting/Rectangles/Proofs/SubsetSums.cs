@@ -8,6 +8,7 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// What remains is named by a state number; the sets of the states met are kept where the states are few.</summary>
 internal sealed class SubsetSums
 {
+    // Two megabytes: the sets of all states are kept up to here, one set beyond.
     private const long MostWords = 1 << 18;
     private readonly int _words;
     private readonly ulong[] _bits;

@@ -8,6 +8,7 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// relaxation; the others are searched one after the other, each with growing shares of the steps.</summary>
 internal sealed class TurnBranches
 {
+    // More branches than this are not searched one by one.
     private const int MostOpen = 400;
     private const int Undecided = -1;
     private readonly RectangleSet _set;

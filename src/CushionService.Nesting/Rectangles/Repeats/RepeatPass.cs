@@ -88,7 +88,8 @@ internal sealed class RepeatPass : ISequencePass
         return outside;
     }
 
-    /// <summary>Empties the strip but for its flaws, and notes the least extents of what is still to come at each place of the order.</summary>
+    /// <summary>Empties the strip but for its flaws, and notes the least extents of what is still to come at each place of the
+    /// order.</summary>
     private void Begin(int[] order, StepBudget budget)
     {
         (_leastAcross[order.Length], _leastAlong[order.Length]) = (long.MaxValue, long.MaxValue);

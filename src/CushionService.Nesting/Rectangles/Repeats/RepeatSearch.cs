@@ -17,14 +17,14 @@ internal static class RepeatSearch
     {
         var pass = new RepeatPass(problem, set);
         int[] copies = [.. Enumerable.Range(0, set.Copies)];
-        int[] alike = Array.ConvertAll(copies, set.PieceOf);
+        int[] same = Array.ConvertAll(copies, set.PieceOf);
         bool[] aligned = Array.ConvertAll(copies, copy => problem.Pieces[set.PieceOf(copy)].Alignment is not null);
         if (pass.RuleOfThumb(ByArea(set, aligned), budget) == long.MaxValue)
         {
             throw new ArgumentException("A piece fits the strip on no phase of the repeat.", nameof(problem));
         }
 
-        var search = new SequenceSearch(set, copies, alike, pass, problem.Sale, budget);
+        var search = new SequenceSearch(set, copies, same, pass, problem.Sale, budget);
         search.Adopt(pass.Layout);
         search.Start(goal, aligned);
         return search;

@@ -8,6 +8,7 @@ namespace CushionService.Nesting.Rectangles.Skylines;
 /// and Whitwell 2004). While many sizes are left, almost nothing is lost.</summary>
 internal sealed class BulkPass
 {
+    // Pairs that fill a gap together are looked for among so many of the widest.
     private const int PairsTried = 32;
     private readonly RectangleSet _set;
     private readonly long[] _extents;

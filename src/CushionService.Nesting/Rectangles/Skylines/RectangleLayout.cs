@@ -3,7 +3,7 @@ using System.Diagnostics;
 
 namespace CushionService.Nesting.Rectangles.Skylines;
 
-/// <summary>A place for every copy of a set. A search owns one and writes into it; what it hands on is copied, so that no two searches
+/// <summary>A place for every copy of a set. A search owns one and writes into it; what it passes on is copied, so that no two searches
 /// write to the same. It is sized once and allocates nothing afterwards.</summary>
 /// <param name="set">The copies.</param>
 internal sealed class RectangleLayout(RectangleSet set)

@@ -4,7 +4,7 @@ using System.Diagnostics;
 namespace CushionService.Nesting.Rectangles.Skylines;
 
 /// <summary>The copies to be laid as flat arrays. Copies of equal size and equal turns share a kind, whichever piece
-/// they came from, so that a search never tells equal rectangles apart.</summary>
+/// they came from, so that a search never treats equal rectangles as different.</summary>
 internal sealed class RectangleSet
 {
     // So few are found faster one by one.

@@ -11,15 +11,29 @@ internal sealed class SequenceSearch
     private readonly SaleLadder _sale;
     private readonly ISequencePass _pass;
     private readonly StepBudget _budget;
+
+    // A memory of a tenth of the moves that a try can make; longer ones end before they have forgotten their start.
     private const int MovesPerMemory = 10;
+
+    // Of a hundred moves, so many take one copy to another place; the others exchange two.
     private const int InsertionShare = 40;
+
+    // Above so many copies a move costs more than it finds, so that only the end of the order is searched.
     private const int MostInOrder = 400;
+
+    // The end of a very large order that is searched.
     private const int LeftToOrder = 500;
+
+    // The smallest copies are kept for the end, where they fill what is left.
     private const int KeptBack = 70;
+
+    // Longest memory of late acceptance, in moves.
     private const int MostMemory = 4096;
+
+    // Area, longer side, width, perimeter.
     private const int Sizes = 4;
     private readonly int[] _copies;
-    private readonly int[] _alike;
+    private readonly int[] _same;
     private readonly int[] _order;
     private long[] _history = [];
     private Xorshift _random = new(1);
@@ -29,13 +43,13 @@ internal sealed class SequenceSearch
     /// <summary>A search that lays the copies with a pass.</summary>
     /// <param name="set">All copies.</param>
     /// <param name="copies">Those that the search orders; the pass knows where the others lie.</param>
-    /// <param name="alike">Copies of one number here are exchanged in vain.</param>
+    /// <param name="same">Copies of one number here are exchanged in vain.</param>
     /// <param name="pass">Lays a sequence.</param>
     /// <param name="sale">The lengths that can be bought.</param>
     /// <param name="budget">Pays for the steps.</param>
-    public SequenceSearch(RectangleSet set, int[] copies, int[] alike, ISequencePass pass, SaleLadder sale, StepBudget budget)
+    public SequenceSearch(RectangleSet set, int[] copies, int[] same, ISequencePass pass, SaleLadder sale, StepBudget budget)
     {
-        (_set, _copies, _alike, _pass, _sale, _budget) = (set, copies, alike, pass, sale, budget);
+        (_set, _copies, _same, _pass, _sale, _budget) = (set, copies, same, pass, sale, budget);
         Layout = new RectangleLayout(set);
         _order = [.. copies];
         _slice = 20L * copies.Length * copies.Length;
@@ -128,7 +142,7 @@ internal sealed class SequenceSearch
         {
             int a = _random.Next(_order.Length);
             int b = _random.Next(_order.Length);
-            if (_alike[_order[a]] == _alike[_order[b]])
+            if (_same[_order[a]] == _same[_order[b]])
             {
                 _budget.Spend(1);
                 continue;

@@ -134,11 +134,11 @@ internal sealed class Skyline
         return lowest;
     }
 
-    /// <summary>Gives up the segment: raises it to its lower neighbour. Returns the area lost.</summary>
+    /// <summary>Closes the segment: raises it to its lower neighbour. Returns the area lost.</summary>
     public long Raise(int segment)
     {
         long to = Math.Min(LeftWall(segment), RightWall(segment));
-        Debug.Assert(to > _y[segment] && to < Wall, "Only a valley between two walls can be given up.");
+        Debug.Assert(to > _y[segment] && to < Wall, "Only a valley between two walls can be closed.");
         long lost = Extent(segment) * (to - _y[segment]);
         _y[segment] = to;
         Join(segment);

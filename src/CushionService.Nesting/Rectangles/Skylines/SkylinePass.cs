@@ -8,6 +8,7 @@ namespace CushionService.Nesting.Rectangles.Skylines;
 /// Sim 2011: exact width before level top before order). Allocates nothing.</summary>
 internal sealed class SkylinePass : ISequencePass
 {
+    // A fit of the gap's own width that is level with both walls.
     private const int PerfectFit = 6;
     private readonly RectangleSet _set;
     private readonly Skyline _skyline;
