@@ -29,20 +29,29 @@ public sealed record CutPiece
     /// <summary>How many are cut, at least 1.</summary>
     public required int Quantity { get; init; }
 
-    /// <summary>Cut width, across the fabric.</summary>
+    /// <summary>Cut width as drawn: across the fabric, or along it when railroaded.</summary>
     public required Length Width { get; init; }
 
-    /// <summary>Cut length, along the fabric.</summary>
+    /// <summary>Cut length as drawn: along the fabric, or across it when railroaded.</summary>
     public required Length Length { get; init; }
 
     /// <summary>The terms of the cut width; nothing for a loose piece.</summary>
-    public CutSize Across { get; init; }
+    public CutSize WidthTerms { get; init; }
 
     /// <summary>The terms of the cut length; nothing for a loose piece.</summary>
-    public CutSize Along { get; init; }
+    public CutSize LengthTerms { get; init; }
 
-    /// <summary>The turns that it may be laid in.</summary>
+    /// <summary>The turns that it may be laid in, from as drawn or, when railroaded, from a quarter turn.</summary>
     public required Rotations Rotations { get; init; }
+
+    /// <summary>Whether it is laid a quarter turn counter-clockwise from as drawn.</summary>
+    public bool IsRailroaded { get; init; }
+
+    /// <summary>Extent across the fabric as its grain asks.</summary>
+    public Length Across => IsRailroaded ? Length : Width;
+
+    /// <summary>Extent along the fabric as its grain asks.</summary>
+    public Length Along => IsRailroaded ? Width : Length;
 
     /// <summary>Corners of the cut outline, counter-clockwise, within the cut width and length; empty for a rectangle.</summary>
     public ImmutableArray<Point> Outline { get; init; } = [];
@@ -52,6 +61,9 @@ public sealed record CutPiece
 
     /// <summary>Where the panel's (0, 0) lies within the cut piece.</summary>
     public Point Origin { get; init; }
+
+    /// <summary>Where a point of the drawn piece lies from the lower left corner of the piece as its grain asks.</summary>
+    public Point AsLaid(Point drawn) => IsRailroaded ? new Point(Length - drawn.Y, drawn.X) : drawn;
 
     /// <summary>What it becomes.</summary>
     public PartName Part => Panel?.Part ?? new PartName(PartKind.Piece);
@@ -87,6 +99,7 @@ public sealed record CutPiece
             (across, along) = (across with { Cut = width }, along with { Cut = length });
         }
 
+        bool free = TurnsFreely(panel.Role, fabric);
         return new CutPiece
         {
             Id = $"{cushion.Id}/{panel.Part}",
@@ -97,11 +110,12 @@ public sealed record CutPiece
             Quantity = cushion.Quantity * panel.Copies,
             Width = across.Cut,
             Length = along.Cut,
-            Across = across,
-            Along = along,
+            WidthTerms = across,
+            LengthTerms = along,
             Origin = origin,
             Outline = outline,
-            Rotations = fabric.Rotations,
+            Rotations = free ? Rotations.QuarterTurns : fabric.Turns,
+            IsRailroaded = !free && cushion.IsRailroaded(fabric),
         };
     }
 
@@ -115,9 +129,15 @@ public sealed record CutPiece
             Quantity = piece.Quantity,
             Width = piece.Width,
             Length = piece.Length,
-            Rotations = fabric.OneWay ? Rotations.None : piece.Rotations ?? fabric.Rotations,
+            Rotations = fabric.OneWay
+                ? Rotations.None
+                : piece.Rotations ?? (fabric.Grain == Grain.Either ? Rotations.QuarterTurns : Rotations.HalfTurn),
             Outline = piece.Outline,
         };
+
+    // What is hidden turns freely, and so do small parts on which no one sees which way they run (common practice, no source).
+    private static bool TurnsFreely(FabricRole role, FabricSpecification fabric) =>
+        role == FabricRole.InnerCover || (role is FabricRole.Ties or FabricRole.Buttons && !fabric.OneWay);
 
     // A template is cut along its own line, so its corners are not rounded to the cutting step.
     private static (Length Width, Length Length, Point Origin, ImmutableArray<Point> Outline) Template(Panel panel)

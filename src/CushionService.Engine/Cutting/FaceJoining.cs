@@ -6,8 +6,9 @@ namespace CushionService.Engine.Cutting;
 
 /// <summary>Where a face that is wider than its fabric is joined: a whole breadth in the middle and a panel at each side, so that no join
 /// meets the front's centre.</summary>
-/// <remarks>Common practice, no source; a side panel is not made narrower than a sixth of the breadth where the face leaves it more. Where
-/// a join would meet a corner, or a panel not fit the fabric, the middle is made narrower.</remarks>
+/// <remarks>Common practice, no source. An ell, a tee or a U is split at its inside corners where that makes panels that fit. Else a side panel
+/// is not made narrower than a sixth of the breadth where the face leaves it more; where a join would meet a corner, or a panel not fit the
+/// fabric, the middle is made narrower.</remarks>
 public static class FaceJoining
 {
     private const int MostBreadths = 25;
@@ -26,6 +27,12 @@ public static class FaceJoining
         if (most <= 2 * seam)
         {
             return [];
+        }
+
+        ImmutableArray<Length> inside = InsideCorners(face);
+        if (!inside.IsEmpty && JoinedPanel.Of(face, inside, seam) is { } split && split.Parts.All(fits))
+        {
+            return inside;
         }
 
         // An odd number of panels keeps the centre whole.
@@ -54,6 +61,33 @@ public static class FaceJoining
         }
 
         return [];
+    }
+
+    // Where an ell, a tee or a U turns inward between straight edges: a join from there runs on in line with an edge.
+    private static ImmutableArray<Length> InsideCorners(Panel face)
+    {
+        var corners = new SortedSet<Length>(Comparer<Length>.Create((one, other) => one.CompareTo(other)));
+        for (var i = 0; i < face.Edges.Length; i++)
+        {
+            Edge edge = face.Edges[i],
+                next = face.Edges[(i + 1) % face.Edges.Length];
+            bool inward =
+                (edge.Facing, next.Facing)
+                is
+                    (EdgeFacing.Up, EdgeFacing.Right)
+                    or
+                    (EdgeFacing.Right, EdgeFacing.Down)
+                    or
+                    (EdgeFacing.Down, EdgeFacing.Left)
+                    or
+                    (EdgeFacing.Left, EdgeFacing.Up);
+            if (inward)
+            {
+                corners.Add(edge.To.X);
+            }
+        }
+
+        return [.. corners];
     }
 
     private static long Odd(Length width, Length most)

@@ -17,6 +17,8 @@ internal static class PiecedPattern
     public static Pattern Of(Pattern pattern, Length seam, Func<FabricRole, Length> usableFor, Func<Panel, ImmutableArray<Length>> joinsOf)
     {
         Pattern pieced = pattern;
+        ImmutableArray<Length> underFace = [];
+        // Faces first, in the pattern's order: a joined front lies under the joins of its face.
         foreach (Panel panel in pattern.Panels)
         {
             Length usable = usableFor(panel.Role);
@@ -24,14 +26,30 @@ internal static class PiecedPattern
             Length tips = panel.IsRectangle ? Length.Zero : 2 * seam;
             ImmutableArray<Length> joins =
                 panel.Stretches is not { } stretches ? joinsOf(panel)
-                : usable - tips > 4 * seam && panel.Width + 2 * seam > usable - tips ? StripPiecing.Joins(stretches, usable - tips, seam)
+                : usable - tips > 4 * seam && panel.Width + 2 * seam > usable - tips
+                    ? StripPiecing.Joins(stretches, usable - tips, seam, underFace)
                 : [];
             if (!joins.IsEmpty && JoinedPanel.Of(panel, joins, seam) is { } joined)
             {
                 pieced = joined.In(pieced);
+                underFace = underFace.IsEmpty ? AlongFront(panel, joins) : underFace;
             }
         }
 
         return ReferenceEquals(pieced, pattern) ? pattern : pieced.Closed();
+    }
+
+    // A face's joins from the left end of its front; nothing where it has no straight front.
+    private static ImmutableArray<Length> AlongFront(Panel face, ImmutableArray<Length> joins)
+    {
+        foreach (Edge edge in face.Edges)
+        {
+            if (face.Stretches is null && edge is { Name: "front", Facing: EdgeFacing.Down })
+            {
+                return [.. joins.Select(join => join - edge.From.X)];
+            }
+        }
+
+        return [];
     }
 }

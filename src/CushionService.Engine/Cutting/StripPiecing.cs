@@ -4,13 +4,16 @@ using CushionService.Engine.Patterns;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>Joins a strip that is longer than the fabric is wide from shorter ones.</summary>
+/// <summary>Joins a strip that is longer than the fabric allows from shorter ones, where the eye does not look.</summary>
 /// <remarks>n pieces end to end need at least n = ⌈X / (Fw − 2s)⌉ for a finished length X, and their cut lengths sum to X + 2sn (follows from each
-/// piece carrying two allowances). Joins stay off the front and a little away from corners where the fabric allows; a front that
-/// would be joined is cut by itself, from corner to corner (common practice, no source).</remarks>
+/// piece carrying two allowances). A strip round a front starts and ends at the closure: one join lies as near to an end as the fabric lets it; more
+/// joins lie in pairs alike on both sides of the front, which stays whole. A front longer than the fabric is joined in pairs that lie under the joins
+/// of the face, or else alike from its middle; none is off-centre (common practice, no source).</remarks>
 public static class StripPiecing
 {
     private static readonly Length CornerClearance = Length.FromInches(2);
+    private static readonly Length ShortestPatch = Length.FromInches(3);
+    private static readonly Length Rounding = Length.FromNanometres(100);
 
     /// <summary>How many pieces a strip takes.</summary>
     /// <param name="finished">Finished length, above zero.</param>
@@ -27,134 +30,180 @@ public static class StripPiecing
     /// <param name="stretches">The stretches of the strip, end to end.</param>
     /// <param name="usable">Usable width of the fabric, more than two allowances.</param>
     /// <param name="seam">Seam allowance at each end of each piece.</param>
-    public static ImmutableArray<Length> Joins(ImmutableArray<StripStretch> stretches, Length usable, Length seam)
+    /// <param name="underFace">Joins of the face above the front, from the front's left end; empty where it is whole.</param>
+    public static ImmutableArray<Length> Joins(
+        ImmutableArray<StripStretch> stretches,
+        Length usable,
+        Length seam,
+        ImmutableArray<Length> underFace = default
+    )
     {
-        var finished = stretches.Aggregate(Length.Zero, (sum, stretch) => sum + stretch.Length);
-        Length most = usable - 2 * seam;
-        int pieces = PiecesFor(finished, usable, seam);
+        Length[] corners = Corners(stretches);
+        Length total = corners[^1],
+            most = usable - 2 * seam;
+        int pieces = PiecesFor(total, usable, seam);
         if (pieces == 1)
         {
             return [];
         }
 
-        // One piece more is better than a join in the front, and a corner is a better place for one than the front is.
-        List<(Length, Length)> sides = Sides(stretches, CornerClearance),
-            wholeFront = [.. sides, .. FrontCorners(stretches)],
-            offCentre = OffCentre(stretches);
-        return Within(sides, finished, most, pieces)
-            ?? Within(wholeFront, finished, most, pieces)
-            ?? Within(sides, finished, most, pieces + 1)
-            ?? Within(wholeFront, finished, most, pieces + 1)
-            ?? Within(offCentre, finished, most, pieces)
-            ?? Within(offCentre, finished, most, pieces + 1)
-            ?? Equal(finished, pieces % 2 == 1 ? pieces : pieces + 1);
+        int first = stretches.IndexOf(stretches.FirstOrDefault(stretch => stretch.IsFront));
+        if (first < 0)
+        {
+            return pieces == 2 ? [AtCorner(corners, most) ?? total.HalfUp()] : Equal(total, pieces);
+        }
+
+        int last = stretches.LastIndexOf(stretches.Last(stretch => stretch.IsFront));
+        (Length from, Length to) = (corners[first], corners[last + 1]);
+        if (to - from > most)
+        {
+            ImmutableArray<Length> within = Covers(underFace, to - from, most) ? underFace : Pairs(to - from, most);
+            return Outward([.. within.Select(join => from + join)], total, most);
+        }
+
+        return pieces == 2 && NearestEnd(corners, from, to, most) is { } join
+            ? [join]
+            : Outward(RoundFront(from, to, total, most), total, most);
     }
 
-    // An odd number of pieces keeps the joins off the middle.
+    /// <summary>Joins alike from the middle of a stretch that is longer than the fabric: an odd number of pieces, so that its middle stays whole.</summary>
+    private static ImmutableArray<Length> Pairs(Length front, Length most)
+    {
+        long pieces = (front.Nanometres + most.Nanometres - 1) / most.Nanometres;
+        pieces += pieces % 2 == 0 ? 1 : 0;
+        Length narrowest = Length.Min(Length.FromNanometres(most.Nanometres / 6), Length.FromNanometres(front.Nanometres / pieces));
+        Length inner = Length.Min(most, Length.FromNanometres((front - 2 * narrowest).Nanometres / (pieces - 2)));
+        Length side = (front - (pieces - 2) * inner).HalfUp();
+        var joins = ImmutableArray.CreateBuilder<Length>();
+        for (var i = 0; i < pieces / 2; i++)
+        {
+            joins.Add(side + i * inner);
+        }
+
+        for (var i = (int)(pieces / 2) - 1; i >= 0; i--)
+        {
+            joins.Add(front - joins[i]);
+        }
+
+        return joins.ToImmutable();
+    }
+
+    // A face that is joined alike from its middle gives its joins to the front below it.
+    private static bool Covers(ImmutableArray<Length> joins, Length front, Length most)
+    {
+        if (joins.IsDefaultOrEmpty || joins[0] <= Length.Zero || joins[^1] >= front)
+        {
+            return false;
+        }
+
+        Length before = Length.Zero;
+        for (var i = 0; i < joins.Length; i++)
+        {
+            bool isPaired = Apart(joins[i] + joins[joins.Length - 1 - i], front) <= Rounding;
+            if (!isPaired || joins[i] - before > most)
+            {
+                return false;
+            }
+
+            before = joins[i];
+        }
+
+        return front - before <= most;
+    }
+
+    // The piece over the front reaches round both its corners alike; near to a corner it ends at the corner.
+    private static ImmutableArray<Length> RoundFront(Length from, Length to, Length total, Length most)
+    {
+        Length reach = Length.FromNanometres((most - (to - from)).Nanometres / 2),
+            patch = Patch(most);
+        foreach (Length side in new[] { from, total - to })
+        {
+            reach = side > reach && side - reach < patch ? Length.Max(side - patch, Length.Zero) : reach;
+        }
+
+        reach = reach < CornerClearance ? Length.Zero : reach;
+        return [.. from > reach ? [from - reach] : Array.Empty<Length>(), .. total - to > reach ? [to + reach] : Array.Empty<Length>()];
+    }
+
+    // From the outermost joins to the ends of the strip in pieces as long as the fabric, the short one at the end.
+    private static ImmutableArray<Length> Outward(ImmutableArray<Length> joins, Length total, Length most)
+    {
+        Length patch = Patch(most);
+        while (joins[0] > most)
+        {
+            joins = joins.Insert(0, Length.Max(joins[0] - most, patch));
+        }
+
+        while (total - joins[^1] > most)
+        {
+            joins = joins.Add(Length.Min(joins[^1] + most, total - patch));
+        }
+
+        return joins;
+    }
+
+    // One join, outside the front, at a corner or clear of it.
+    private static Length? NearestEnd(Length[] corners, Length from, Length to, Length most)
+    {
+        Length total = corners[^1],
+            low = Length.Max(total - most, Patch(most)),
+            high = Length.Min(most, total - Patch(most));
+        Length? best = null;
+        foreach (
+            Length join in corners
+                .SelectMany(corner => new[] { corner, corner - CornerClearance, corner + CornerClearance })
+                .Append(low)
+                .Append(high)
+        )
+        {
+            bool allowed =
+                join >= low
+                && join <= high
+                && (join <= from || join >= to)
+                && (corners.Contains(join) || corners[1..^1].All(corner => Apart(join, corner) >= CornerClearance));
+            if (allowed && (best is not { } known || ToEnd(join) < ToEnd(known) || (ToEnd(join) == ToEnd(known) && join > known)))
+            {
+                best = join;
+            }
+        }
+
+        return best;
+
+        Length ToEnd(Length join) => Length.Min(join, total - join);
+    }
+
+    // A strip that passes no front is joined at the corner that parts it most evenly.
+    private static Length? AtCorner(Length[] corners, Length most)
+    {
+        Length total = corners[^1];
+        Length? best = null;
+        foreach (Length corner in corners[1..^1])
+        {
+            bool reaches = corner <= most && total - corner <= most;
+            if (reaches && (best is not { } known || Apart(2 * corner, total) < Apart(2 * known, total)))
+            {
+                best = corner;
+            }
+        }
+
+        return best;
+    }
+
     private static ImmutableArray<Length> Equal(Length finished, int pieces) =>
         [.. Enumerable.Range(1, pieces - 1).Select(i => Length.FromNanometres((long)((Int128)finished.Nanometres * i / pieces)))];
 
-    // As near to equal pieces as the allowed zones let them be; null when a piece would be longer than the fabric.
-    private static ImmutableArray<Length>? Within(List<(Length From, Length To)> zones, Length finished, Length most, int pieces)
+    private static Length[] Corners(ImmutableArray<StripStretch> stretches)
     {
-        if (zones.Count == 0)
+        var corners = new Length[stretches.Length + 1];
+        for (var i = 0; i < stretches.Length; i++)
         {
-            return null;
+            corners[i + 1] = corners[i] + stretches[i].Length;
         }
 
-        var joins = ImmutableArray.CreateBuilder<Length>(pieces - 1);
-        var before = Length.Zero;
-        for (var i = 1; i <= pieces; i++)
-        {
-            if (i == pieces)
-            {
-                return finished - before <= most ? joins.ToImmutable() : null;
-            }
-
-            // A join may come no later than the fabric reaches, and no earlier than what is left can be covered.
-            Length earliest = finished - (pieces - i) * most,
-                latest = before + most;
-            Length equal = before + Length.FromNanometres((finished - before).Nanometres / (pieces - i + 1));
-            Length? best = null;
-            foreach ((Length from, Length to) in zones)
-            {
-                (Length low, Length high) = (Length.Max(from, earliest), Length.Min(to, latest));
-                if (low <= high && high > before)
-                {
-                    Length nearest = Length.Min(Length.Max(equal, low), high);
-                    best = best is { } known && Distance(known, equal) <= Distance(nearest, equal) ? known : nearest;
-                }
-            }
-
-            if (best is not { } join)
-            {
-                return null;
-            }
-
-            joins.Add(join);
-            before = join;
-        }
-
-        return null;
+        return corners;
     }
 
-    private static Length Distance(Length a, Length b) => a > b ? a - b : b - a;
+    private static Length Patch(Length most) => Length.Min(ShortestPatch, Length.FromNanometres(Math.Max(most.Nanometres / 4, 1)));
 
-    private static List<(Length From, Length To)> Sides(ImmutableArray<StripStretch> stretches, Length clearance)
-    {
-        var zones = new List<(Length, Length)>();
-        var at = Length.Zero;
-        foreach (StripStretch stretch in stretches)
-        {
-            if (!stretch.IsFront && stretch.Length >= 2 * clearance)
-            {
-                zones.Add((at + clearance, at + stretch.Length - clearance));
-            }
-
-            at += stretch.Length;
-        }
-
-        return zones;
-    }
-
-    private static IEnumerable<(Length From, Length To)> FrontCorners(ImmutableArray<StripStretch> stretches)
-    {
-        var at = Length.Zero;
-        foreach (StripStretch stretch in stretches)
-        {
-            Length end = at + stretch.Length;
-            if (stretch.IsFront)
-            {
-                yield return (at, at);
-                yield return (end, end);
-            }
-
-            at = end;
-        }
-    }
-
-    // The middle third of a front stays whole.
-    private static List<(Length From, Length To)> OffCentre(ImmutableArray<StripStretch> stretches)
-    {
-        var zones = new List<(Length, Length)>();
-        var at = Length.Zero;
-        foreach (StripStretch stretch in stretches)
-        {
-            Length end = at + stretch.Length,
-                third = Length.FromNanometres(stretch.Length.Nanometres / 3);
-            if (stretch.IsFront)
-            {
-                zones.Add((at, at + third));
-                zones.Add((end - third, end));
-            }
-            else
-            {
-                zones.Add((at, end));
-            }
-
-            at = end;
-        }
-
-        return zones;
-    }
+    private static Length Apart(Length a, Length b) => a > b ? a - b : b - a;
 }

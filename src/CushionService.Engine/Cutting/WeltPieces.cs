@@ -4,6 +4,8 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
+using CushionService.Nesting;
 
 namespace CushionService.Engine.Cutting;
 
@@ -22,7 +24,14 @@ internal static class WeltPieces
             Marks = Marks(supply),
             Because = unit => $"{need.Because(unit)}; {need.BecauseWidth(cushion.SeamAllowance, unit)}; {Because(supply, unit)}",
         };
-        return CutPiece.Of(panel, cushion, fabric, step) with { Quantity = supply.Pieces, Welt = supply };
+        return CutPiece.Of(panel, cushion, fabric, step) with
+        {
+            Quantity = supply.Pieces,
+            Welt = supply,
+            // Bias runs across both thread systems, whichever way it is turned; straight strips keep to the cut that was asked for.
+            Rotations = need.Welt.Cut == WeltCut.Bias && !fabric.OneWay ? Rotations.QuarterTurns : fabric.Turns,
+            IsRailroaded = false,
+        };
     }
 
     private static string Because(WeltSupply supply, LengthUnit unit)

@@ -75,8 +75,8 @@ internal sealed class OffcutSearch(
     }
 
     private static bool Fits(CutPiece piece, OffcutRoom room) =>
-        (piece.Width <= room.Width && piece.Length <= room.Length)
-        || (piece.Rotations == Rotations.QuarterTurns && piece.Length <= room.Width && piece.Width <= room.Length);
+        (piece.Across <= room.Width && piece.Along <= room.Length)
+        || (piece.Rotations == Rotations.QuarterTurns && piece.Along <= room.Width && piece.Across <= room.Length);
 
     // The kernel stops at the first layout that the strip holds; its bound says when there is none.
     private (FitVerdict Verdict, ImmutableArray<LaidPiece> Laid) Strip(
@@ -96,7 +96,7 @@ internal sealed class OffcutSearch(
         StripProblem problem = FabricNesting.Problem(room.Fabric, chosen, grid) with { Sale = new SaleLadder(reach, 1, 1, 1) };
         StripLayout layout = Nester.Nest(problem, effort, sharedBy * sharing, cancellation);
         return layout.Length <= reach
-            ? (FitVerdict.Fits, [.. layout.Placements.Select(placed => Laid(chosen[placed.Piece], placed, grid))])
+            ? (FitVerdict.Fits, [.. layout.Placements.Select(placed => FabricNesting.Laid(chosen[placed.Piece], placed, grid))])
             : (layout.LowerBound > reach ? FitVerdict.Impossible : FitVerdict.NotFound, []);
     }
 
@@ -125,7 +125,9 @@ internal sealed class OffcutSearch(
         {
             _laid[used[layout.Sheets[sheet]]] =
             [
-                .. layout.Placements.Where(placed => placed.Sheet == sheet).Select(placed => Laid(pieces[placed.Piece], placed, grid)),
+                .. layout
+                    .Placements.Where(placed => placed.Sheet == sheet)
+                    .Select(placed => FabricNesting.Laid(pieces[placed.Piece], placed, grid)),
             ];
         }
 
@@ -205,7 +207,4 @@ internal sealed class OffcutSearch(
             _laid[i] = [.. laid[i].Select(one => one with { Copy = counts[one.Piece.Id] = counts.GetValueOrDefault(one.Piece.Id) + 1 })];
         }
     }
-
-    private static LaidPiece Laid(CutPiece piece, Placement placed, Grid grid) =>
-        new(piece, placed.Copy + 1, grid.Back(placed.X), grid.Back(placed.Y), placed.Turn);
 }

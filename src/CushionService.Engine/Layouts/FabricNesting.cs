@@ -43,14 +43,7 @@ public static class FabricNesting
             ProofFigures = layout.ProofFigures,
             Placements = ImmutableArray.CreateRange(
                 layout.Placements,
-                static (placed, fabric) =>
-                    new LaidPiece(
-                        fabric.pieces[placed.Piece],
-                        placed.Copy + 1,
-                        fabric.grid.Back(placed.X),
-                        fabric.grid.Back(placed.Y),
-                        placed.Turn
-                    ),
+                static (placed, fabric) => Laid(fabric.pieces[placed.Piece], placed, fabric.grid),
                 (pieces, grid)
             ),
             Steps = layout.Steps,
@@ -59,7 +52,11 @@ public static class FabricNesting
 
     /// <summary>Whether a piece fits the fabric's usable width in one of its turns.</summary>
     public static bool Fits(FabricSpecification fabric, CutPiece piece) =>
-        piece.Width <= fabric.UsableWidth || (piece.Rotations == Rotations.QuarterTurns && piece.Length <= fabric.UsableWidth);
+        piece.Across <= fabric.UsableWidth || (piece.Rotations == Rotations.QuarterTurns && piece.Along <= fabric.UsableWidth);
+
+    /// <summary>A placed copy in lengths; a railroaded piece lies a quarter turn from as drawn.</summary>
+    internal static LaidPiece Laid(CutPiece piece, Placement placed, Grid grid) =>
+        new(piece, placed.Copy + 1, grid.Back(placed.X), grid.Back(placed.Y), piece.IsRailroaded ? (placed.Turn + 90) % 360 : placed.Turn);
 
     /// <summary>Whether a piece is matched to the fabric's repeat.</summary>
     public static bool IsMatched(FabricSpecification fabric, CutPiece piece) =>
@@ -133,18 +130,20 @@ public static class FabricNesting
         Point? corner = IsMatched(fabric, piece) ? MotifMatch.Corner(piece, fabric) : null;
         return new NestingPiece
         {
-            Width = grid.Up(piece.Width),
-            Length = grid.Up(piece.Length),
+            Width = grid.Up(piece.Across),
+            Length = grid.Up(piece.Along),
             Quantity = piece.Quantity,
             Rotations = corner is null ? piece.Rotations : Rotations.None,
             Outline = ImmutableArray.CreateRange(
                 piece.Outline,
-                static (at, grid) => new GridPoint(grid.Nearest(at.X), grid.Nearest(at.Y)),
-                grid
+                static (at, laid) => OnGrid(laid.piece.AsLaid(at), laid.grid),
+                (piece, grid)
             ),
             Alignment = corner is { } at ? new Alignment(grid.Down(at.X), grid.Down(at.Y)) : null,
         };
     }
+
+    private static GridPoint OnGrid(Point at, Grid grid) => new(grid.Nearest(at.X), grid.Nearest(at.Y));
 
     internal static Grid GridFor(FabricSpecification fabric, IReadOnlyList<CutPiece> pieces)
     {

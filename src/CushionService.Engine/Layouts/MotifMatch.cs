@@ -25,7 +25,8 @@ internal static class MotifMatch
             return null;
         }
 
-        Point corner = new Point(fabric.UsableWidth.HalfUp(), Length.Zero).Moved(-match.X - piece.Origin.X, -match.Y - piece.Origin.Y);
+        Point point = piece.AsLaid(match.Moved(piece.Origin.X, piece.Origin.Y));
+        Point corner = new Point(fabric.UsableWidth.HalfUp(), Length.Zero).Moved(-point.X, -point.Y);
         if (repeat.Width is not { } width)
         {
             return new Point(Length.Zero, Modulo(corner.Y, repeat.Length));
@@ -38,7 +39,8 @@ internal static class MotifMatch
     }
 
     /// <summary>Whether a matched piece finds a place across the fabric at all.</summary>
-    public static bool FitsAcross(CutPiece piece, Point corner, FabricSpecification fabric) => corner.X + piece.Width <= fabric.UsableWidth;
+    public static bool FitsAcross(CutPiece piece, Point corner, FabricSpecification fabric) =>
+        corner.X + piece.Across <= fabric.UsableWidth;
 
     private static Length Drop(RepeatSpecification repeat) =>
         repeat is { Drop: DropKind.Half, Width: not null } ? repeat.Length.HalfUp() : Length.Zero;

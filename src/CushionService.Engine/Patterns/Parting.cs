@@ -22,7 +22,7 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
     /// <param name="at">Where the line lies, to within some nanometres: the parts of a slanted edge must be as long together as the edge.</param>
     /// <param name="before">Names and finishes the line's edge of the first part.</param>
     /// <param name="after">The same of the second part.</param>
-    /// <returns>Null where the line does not cross the outline exactly twice, or runs along an edge.</returns>
+    /// <returns>Null where the line does not part the outline in two. It may run on along an edge, which stays with its own side.</returns>
     public static Parting? Plumb(
         ImmutableArray<Edge> edges,
         Length at,
@@ -98,12 +98,12 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
                         beyond(part.At(0.5)),
                         SegmentCrossing.Beyond(part.To, beyond)
                     );
-                    if (from == 0 && middle == 0 && to == 0)
-                    {
-                        return null;
-                    }
-
-                    stretches.Add((edge, part, from + to > 0 || (from + to == 0 && middle > 0)));
+                    // Counter-clockwise, the panel lies on the left of an edge: an edge on the line belongs to the side that lies there.
+                    bool isAfter =
+                        from == 0 && middle == 0 && to == 0
+                            ? part.To.Y < part.From.Y || part.To.X > part.From.X
+                            : from + to > 0 || (from + to == 0 && middle > 0);
+                    stretches.Add((edge, part, isAfter));
                 }
             }
         }

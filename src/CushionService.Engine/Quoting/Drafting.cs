@@ -14,11 +14,13 @@ namespace CushionService.Engine.Quoting;
 /// <summary>An order drafted and cut, on paper: the patterns of its cushions and all pieces, with what cannot be made and what is unwise.</summary>
 public sealed record Drafting
 {
+    private static readonly Length Endless = Length.FromInches(1_000_000);
+
     private Drafting(
         OrderSpecification order,
         ImmutableArray<Pattern> patterns,
         ImmutableArray<CutPiece> pieces,
-        ImmutableArray<Violation> joined
+        ImmutableArray<Violation> said
     )
     {
         (Order, Patterns, Pieces) = (order, patterns, pieces);
@@ -27,7 +29,7 @@ public sealed record Drafting
             .. pieces.Where(piece => !FabricNesting.Fits(Fabric(piece), piece)).Select(TooWide),
             .. StockFaults.Violations(order),
         ];
-        Warnings = [.. joined, .. Unmatched(), .. Inverted(), .. TooTight(), .. TooShortZippers(), .. StockFaults.Warnings(order)];
+        Warnings = [.. said, .. Unmatched(), .. Inverted(), .. TooTight(), .. TooShortZippers(), .. StockFaults.Warnings(order)];
     }
 
     /// <summary>The order.</summary>
@@ -53,14 +55,34 @@ public sealed record Drafting
     /// <param name="constructions">The constructions that draft it.</param>
     public static Drafting Of(OrderSpecification order, ImmutableArray<IConstruction> constructions)
     {
+        (OrderSpecification decided, ImmutableArray<Violation> said) = GrainChoice.IsNeeded(order)
+            ? GrainChoice.Of(order, constructions)
+            : (order, []);
+        return Decided(decided, constructions, said);
+    }
+
+    /// <summary>Drafts an order whose every grain is decided.</summary>
+    internal static Drafting Decided(OrderSpecification order, ImmutableArray<IConstruction> constructions, ImmutableArray<Violation> said)
+    {
         var patterns = ImmutableArray.CreateBuilder<Pattern>(order.Cushions.Length);
         var pieces = ImmutableArray.CreateBuilder<CutPiece>();
         var joined = ImmutableArray.CreateBuilder<Violation>();
-        foreach (CushionSpecification cushion in order.Cushions)
+        CushionSpecification[]? shortened = null;
+        for (var i = 0; i < order.Cushions.Length; i++)
         {
+            CushionSpecification cushion = order.Cushions[i];
             FabricSpecification FabricOf(FabricRole role) => Fabric(order, cushion.Fabrics[role]);
             IConstruction construction = Constructions.Of(cushion.Construction, constructions);
             Length StepsOf(FabricRole role) => WholeSteps(FabricOf(role).UsableWidth, order.Workroom.CuttingStep);
+            // Railroaded, a strip runs along the bolt and is never too long for it.
+            Length LongestOf(FabricRole role) =>
+                role != FabricRole.InnerCover && cushion.IsRailroaded(FabricOf(role)) ? Endless : StepsOf(role);
+            if (ShorterReturns.Of(cushion, LongestOf(FabricRole.Sides)) is var shorter && !ReferenceEquals(shorter, cushion))
+            {
+                joined.Add(ShorterReturns.Said(shorter, order.Unit));
+                cushion = (shortened ??= [.. order.Cushions])[i] = shorter;
+            }
+
             ImmutableArray<Length> JoinsOf(Panel panel)
             {
                 bool may =
@@ -90,7 +112,7 @@ public sealed record Drafting
             Pattern pattern = PiecedPattern.Of(
                 InnerCover.AddTo(FaceNames.AddTo(Trim.AddTo(construction.Draft(cushion), cushion), cushion), construction, cushion),
                 cushion.SeamAllowance,
-                StepsOf,
+                LongestOf,
                 JoinsOf
             );
             patterns.Add(pattern);
@@ -110,7 +132,8 @@ public sealed record Drafting
             pieces.Add(CutPiece.Of(loose, Fabric(order, loose.Fabric)));
         }
 
-        return new Drafting(order, patterns.ToImmutable(), pieces.ToImmutable(), joined.ToImmutable());
+        order = shortened is null ? order : order with { Cushions = [.. shortened] };
+        return new Drafting(order, patterns.ToImmutable(), pieces.ToImmutable(), [.. said, .. joined]);
     }
 
     /// <summary>The fabric of a piece.</summary>
@@ -143,12 +166,16 @@ public sealed record Drafting
     private Violation TooWide(CutPiece piece)
     {
         FabricSpecification fabric = Fabric(piece);
-        Length narrowest = piece.Rotations == Nesting.Rotations.QuarterTurns ? Length.Min(piece.Width, piece.Length) : piece.Width;
+        Length narrowest = piece.Rotations == Nesting.Rotations.QuarterTurns ? Length.Min(piece.Width, piece.Length) : piece.Across;
+        string turned =
+            piece.Cushion is null || piece.Along > fabric.UsableWidth ? ""
+            : piece.IsRailroaded ? " Up the bolt it would fit."
+            : " Railroaded it would fit.";
         string Text(Length length) => LengthText.Format(length, Order.Unit);
         return new Violation(
             piece.Pointer,
             "wider-than-fabric",
-            $"Piece {piece.Id} is {Text(narrowest)} wide at its narrowest allowed turn; the usable width of {fabric.Id} is {Text(fabric.UsableWidth)}, {Text(narrowest - fabric.UsableWidth)} too little."
+            $"Piece {piece.Id} is {Text(narrowest)} wide at its narrowest allowed turn; the usable width of {fabric.Id} is {Text(fabric.UsableWidth)}, {Text(narrowest - fabric.UsableWidth)} too little.{turned}"
         );
     }
 

@@ -79,6 +79,21 @@ public sealed record CushionSpecification
     /// <summary>The fabric of each part.</summary>
     public required FabricRoles Fabrics { get; init; }
 
+    /// <summary>Which way its fabrics run; null for each as the fabric says.</summary>
+    public Grain? Grain { get; init; }
+
+    /// <summary>Whether it is railroaded where either way will do.</summary>
+    public bool RailroadedWhereOpen { get; init; }
+
+    /// <summary>Whether a fabric is railroaded on it. All its visible pieces of that fabric run this way.</summary>
+    public bool IsRailroaded(FabricSpecification fabric) =>
+        (Grain ?? fabric.Grain) switch
+        {
+            Specifications.Fabrics.Grain.Railroaded => true,
+            Specifications.Fabrics.Grain.Either => RailroadedWhereOpen,
+            _ => false,
+        };
+
     /// <summary>Extent from left to right.</summary>
     public Length Width => Outline.Width;
 

@@ -21,6 +21,9 @@ public sealed record OrderSpecification
     /// <summary>The cushions, by distinct ids.</summary>
     public ImmutableArray<CushionSpecification> Cushions { get; init; } = [];
 
+    /// <summary>Cushions that lie beside each other; no cushion is in two rows.</summary>
+    public ImmutableArray<RowSpecification> Rows { get; init; } = [];
+
     /// <summary>The maker's own pieces, by distinct ids.</summary>
     public ImmutableArray<LoosePieceSpecification> Pieces { get; init; } = [];
 

@@ -20,13 +20,33 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
         : Fabrics.Any(fabric => fabric.Verdict == FitVerdict.NotFound) ? FitVerdict.NotFound
         : FitVerdict.Fits;
 
-    /// <summary>Lays an order onto the fabric on hand.</summary>
+    /// <summary>Lays an order onto the fabric on hand; where its fabric may run either way, first up the bolt, then railroaded.</summary>
     /// <param name="specified">The order.</param>
     /// <param name="warnings">What is unwise in it.</param>
     /// <param name="effort">How hard to search.</param>
     /// <param name="sharedBy">How many fits share the steps of that effort.</param>
     /// <param name="cancellation">Ends the search.</param>
     public static Fit Of(
+        OrderSpecification specified,
+        ImmutableArray<Violation> warnings,
+        Effort effort,
+        int sharedBy,
+        CancellationToken cancellation
+    )
+    {
+        ImmutableArray<OrderSpecification> trials = GrainTrials.Of(specified);
+        Fit best = OneWay(trials[0], warnings, effort, sharedBy * trials.Length, cancellation);
+        foreach (OrderSpecification trial in best.Verdict == FitVerdict.Fits ? [] : trials[1..])
+        {
+            // What was not found in one way is not impossible.
+            Fit fit = OneWay(trial, warnings, effort, sharedBy * trials.Length, cancellation);
+            best = fit.Verdict == FitVerdict.Fits || best.Verdict == FitVerdict.Impossible ? fit : best;
+        }
+
+        return best;
+    }
+
+    private static Fit OneWay(
         OrderSpecification specified,
         ImmutableArray<Violation> warnings,
         Effort effort,

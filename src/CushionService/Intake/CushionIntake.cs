@@ -75,6 +75,7 @@ internal static class CushionIntake
                     Trim = trim,
                     Fill = fill,
                     Fabrics = Roles(cushion, top),
+                    Grain = cushion.Grain,
                 }
             );
     }

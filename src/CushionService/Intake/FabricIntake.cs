@@ -3,7 +3,6 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Pricing;
-using CushionService.Nesting;
 
 namespace CushionService.Intake;
 
@@ -25,13 +24,6 @@ internal static class FabricIntake
         (Fraction along, Fraction across) = ReadShrinkage(fabric.Shrinkage, findings.Within(nameof(fabric.Shrinkage)));
         (SaleRule? sold, ItemPriceSpecification? price) = FabricPricing.Of(fabric, order, findings);
         ImmutableArray<OffcutSpecification> offcuts = OffcutIntake.Read(fabric.OnHand, fields[Width], purpose, findings);
-        bool oneWay = fabric.OneWay ?? false;
-        if (oneWay && fabric.Rotation is not (null or Rotations.None))
-        {
-            const string Detail = "Pieces of a one-way fabric may not be turned. Set rotation to none.";
-            findings.Refuse(nameof(fabric.Rotation), "not-combinable", Detail);
-        }
-
         if (fields[Width] is not { } width || fields.Or(Selvedge, Length.Zero) is not { } selvedge)
         {
             return null;
@@ -52,8 +44,8 @@ internal static class FabricIntake
                 Pointer = $"/fabrics/{index}",
                 Width = width,
                 Selvedge = selvedge,
-                OneWay = oneWay,
-                Rotations = fabric.Rotation ?? (oneWay ? Rotations.None : Rotations.HalfTurn),
+                OneWay = fabric.OneWay ?? false,
+                Grain = fabric.Grain ?? Grain.UpTheBolt,
                 Repeat = repeat,
                 LengthShrinkage = along,
                 WidthShrinkage = across,

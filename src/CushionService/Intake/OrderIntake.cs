@@ -59,6 +59,7 @@ internal static class OrderIntake
                 (cushion, i, at) => CushionIntake.Read(cushion, i, context, at),
                 findings
             ),
+            Rows = RowIntake.Read(order, findings),
             Pieces = Each<LoosePiece, LoosePieceSpecification>(
                 order.Pieces,
                 nameof(order.Pieces),

@@ -13,6 +13,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
     public OrderValidator()
     {
         RuleForEach(order => order.Cushions).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Cushions)));
+        RuleForEach(order => order.Rows).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Rows)));
         RuleForEach(order => order.Pieces).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Pieces)));
         RuleForEach(order => order.Fabrics).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Fabrics)));
         RuleForEach(order => order.Stocks).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Stocks)));
@@ -20,6 +21,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         RuleForEach(order => order.Candidates).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Candidates)));
 
         RuleFor(order => order.Cushions).Distinct(cushion => cushion?.Id, nameof(Cushion.Id));
+        RuleFor(order => order.Rows).Distinct(row => row?.Id, nameof(Row.Id));
         RuleFor(order => order.Pieces).Distinct(piece => piece?.Id, nameof(LoosePiece.Id));
         RuleFor(order => order.Fabrics).Distinct(fabric => fabric?.Id, nameof(Fabric.Id));
         RuleFor(order => order.Stocks).Distinct(stock => stock?.Id, nameof(Stock.Id));

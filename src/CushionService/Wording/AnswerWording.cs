@@ -8,6 +8,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Wording;
@@ -77,6 +78,10 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                     ? null
                     : [.. piece.Outline.Select(corner => new PointAnswer(Number(corner.X), Number(corner.Y)))],
                 Rotation = FabricNesting.IsMatched(drafting.Fabric(piece), piece) ? Nesting.Rotations.None : piece.Rotations,
+                Grain =
+                    piece.IsRailroaded ? Grain.Railroaded
+                    : piece.Rotations == Nesting.Rotations.QuarterTurns ? Grain.Either
+                    : Grain.UpTheBolt,
                 Because = Derivation.Of(piece, unit),
                 Marks =
                 [

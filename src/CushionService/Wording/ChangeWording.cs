@@ -91,7 +91,8 @@ internal static class ChangeWording
     private static string Text(object? value) =>
         value switch
         {
-            null => "none",
+            null or false or 0d => "none",
+            Enum choice when Convert.ToInt32(choice, CultureInfo.InvariantCulture) == 0 => "none",
             Measure measure => Plain(measure.Text),
             string text => Plain(text),
             Enum choice => JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString()),

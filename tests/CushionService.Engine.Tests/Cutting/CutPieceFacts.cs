@@ -39,12 +39,11 @@ public sealed class CutPieceFacts
     }
 
     [Theory]
-    [InlineData(Rotations.None)]
-    [InlineData(Rotations.HalfTurn)]
-    [InlineData(Rotations.QuarterTurns)]
-    public void A_piece_turns_as_its_fabric_allows_and_a_loose_piece_as_it_says(Rotations turns)
+    [InlineData(true, Rotations.None)]
+    [InlineData(false, Rotations.HalfTurn)]
+    public void A_piece_keeps_the_grain_of_its_fabric_and_a_loose_piece_turns_as_it_says(bool oneWay, Rotations turns)
     {
-        FabricSpecification fabric = Fabric with { Rotations = turns };
+        FabricSpecification fabric = Fabric with { OneWay = oneWay };
 
         Assert.All(Drafting.Of(Order(KnifeEdge(18, 18, HandSewn), fabric)).Pieces, piece => Assert.Equal(turns, piece.Rotations));
         Assert.Equal(turns, Drafting.Of(Order(fabric, Piece("runner", 1, 12, 40))).Pieces[0].Rotations);

@@ -12,7 +12,7 @@ public sealed class DerivationFacts
     [InlineData("top", "24 in + 2 × 1/2 in seam by 22 in + 2 × 1/2 in seam")]
     [InlineData("zipper-upper", "30 in + 2 × 1/2 in seam by 2 in + 3/4 in zipper turn-under + 1/2 in seam")]
     [InlineData("zipper-lower", "30 in + 2 × 1/2 in seam by 2 in + 1/2 in seam + 3/4 in zipper turn-under")]
-    [InlineData("boxing-1", "17 in + 2 × 1/2 in seam by 4 in + 2 × 1/2 in seam")]
+    [InlineData("boxing-1", "53 in + 2 × 1/2 in seam by 4 in + 2 × 1/2 in seam")]
     public void A_cut_size_is_told_in_one_line(string part, string line) =>
         Assert.Equal(line, Derivation.Of(Piece(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), part), LengthUnit.Inch));
 

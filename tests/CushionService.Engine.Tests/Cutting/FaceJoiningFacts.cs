@@ -4,7 +4,6 @@ using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Trimmings;
-using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Cutting;
 
@@ -34,6 +33,53 @@ public sealed class FaceJoiningFacts
     }
 
     [Fact]
+    public void An_ell_is_split_at_its_inside_corner()
+    {
+        // Sources.Practice: 60 × 60 with arms of 20 has one seam, in line with the inner edge of an arm: 20 × 60 and 40 × 20.
+        CushionSpecification ell = Joined with
+        {
+            Outline = new Engine.Specifications.Outlines.EllOutline(In(60), In(60), In(40), In(40), Side.Right),
+        };
+        Drafting drafting = Drafting.Of(Order(ell));
+        CutPiece[] top = [.. drafting.Pieces.Where(piece => piece.Part.StartsWith("top", StringComparison.Ordinal))];
+
+        Assert.Empty(drafting.Violations);
+        Assert.Equal(2, top.Length);
+        Assert.Equal(
+            [(20m, 60m), (40m, 20m)],
+            top.Select(piece => (piece.Panel!.Width.In(LengthUnit.Inch), piece.Panel.Height.In(LengthUnit.Inch))).Order()
+        );
+    }
+
+    [Fact]
+    public void A_joined_front_boxing_lies_under_its_face_s_seams()
+    {
+        Drafting drafting = Drafting.Of(Order(Joined));
+        Length[] Joins(string part) =>
+            [
+                .. drafting
+                    .Pieces.Where(piece => piece.Part.StartsWith(part + "-", StringComparison.Ordinal))
+                    .Select(piece => piece.Panel!.Width),
+            ];
+
+        Assert.Equal(Joins("top"), Joins("front"));
+    }
+
+    [Fact]
+    public void Shorter_returns_come_before_a_join_through_the_zipper()
+    {
+        // Sources.Practice: 50 + 2 × 3 in is too long for 53 in; with returns of 1 1/2 in the section is whole.
+        Drafting drafting = Drafting.Of(Order(Boxed(50, 22, 4, BackZipper, BoxingJoins.Back)));
+
+        Assert.Contains(drafting.Pieces, piece => piece.Part == "zipper-upper" && piece.Width == In(54));
+        Assert.Contains(drafting.Warnings, warning => warning.Code == "returns-shortened" && warning.Detail.Contains("1 1/2 in"));
+        Assert.DoesNotContain(
+            Drafting.Of(Order(Boxed(46, 22, 4, BackZipper, BoxingJoins.Back))).Warnings,
+            warning => warning.Code == "returns-shortened"
+        );
+    }
+
+    [Fact]
     public void Fabric_that_may_be_railroaded_needs_no_join()
     {
         // 4.8, Sources.Practice: turned, the fabric's width limits the depth instead of the width.
@@ -41,7 +87,7 @@ public sealed class FaceJoiningFacts
         {
             Outline = new Engine.Specifications.Outlines.RectangleOutline(In(72), In(40)),
         };
-        Drafting railroaded = Drafting.Of(Order(shallow, Fabric with { Rotations = Rotations.QuarterTurns }));
+        Drafting railroaded = Drafting.Of(Order(shallow, Fabric with { Grain = Grain.Railroaded }));
 
         Assert.Contains(railroaded.Pieces, piece => piece.Part.ToString() == "top");
         Assert.DoesNotContain(railroaded.Warnings, warning => warning.Code == "joined-face");

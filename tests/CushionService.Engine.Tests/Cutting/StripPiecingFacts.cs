@@ -84,13 +84,62 @@ public sealed class StripPiecingFacts
         );
     }
 
-    // Sources.Practice: a matched front is whole, by itself with seams at the front corners where the fabric reaches no further. One side
-    // and the front are wider than the fabric here, so that two pieces would be joined in the front.
+    // Sources.Practice: a front is whole, its joins alike behind both corners as far as the fabric reaches, at the corners where it reaches no
+    // further. One side and the front are wider than the fabric here, so that two pieces would be joined in the front.
     [Theory]
-    [InlineData(44, 13, 61)]
-    [InlineData(49, 15, 64)]
-    public void A_front_stays_whole_for_one_join_more(int front, int first, int second) =>
-        Assert.Equal([In(first), In(second)], StripPiecing.Joins(Sides(15, front, 15), In(51.9375m), Seam).AsEnumerable());
+    [InlineData(44, "11.53125", "62.46875")]
+    [InlineData(49, "15", "64")]
+    public void A_front_stays_whole_for_one_join_more(int front, string first, string second) =>
+        Assert.Equal(
+            [In(decimal.Parse(first)), In(decimal.Parse(second))],
+            StripPiecing.Joins(Sides(15, front, 15), In(51.9375m), Seam).AsEnumerable()
+        );
+
+    [Theory]
+    [InlineData(19, 24, 19, 54, 53)] // 24 × 22 × 4 with returns of 3: 53 in in one piece, 9 in next to the zipper's section.
+    [InlineData(26, 24, 26, 60, 59)]
+    [InlineData(15, 24, 15, 54, 51)] // 54 in: the patch at the closure is no shorter than 3 in.
+    public void The_one_join_lies_as_near_to_the_closure_s_end_as_the_fabric_lets_it(int left, int front, int right, int width, int join) =>
+        Assert.Equal([In(join)], StripPiecing.Joins(Sides(left, front, right), In(width), Seam).AsEnumerable());
+
+    [Theory]
+    [InlineData(72, 54, "9.5", "62.5")]
+    [InlineData(72, 45, "14", "58")]
+    [InlineData(60, 54, "8.8333333", "51.1666667")] // no side piece narrower than a sixth of the breadth
+    public void A_front_longer_than_the_fabric_is_joined_in_a_pair_alike_from_its_middle(int front, int width, string first, string second)
+    {
+        Length[] joins = [.. StripPiecing.Joins([new(In(front), true)], In(width), Seam)];
+
+        Assert.Equal([first, second], joins.Select(join => decimal.Round(join.In(LengthUnit.Inch), 7).ToString()));
+    }
+
+    [Fact]
+    public void A_front_is_joined_under_its_face_s_seams()
+    {
+        ImmutableArray<Length> underFace = [In(12), In(60)];
+
+        Assert.Equal([In(12), In(60)], StripPiecing.Joins([new(In(72), true)], In(54), Seam, underFace).AsEnumerable());
+        Assert.Equal([In(32), In(80)], StripPiecing.Joins(Sides(20, 72, 20), In(54), Seam, underFace).AsEnumerable());
+        // What is not alike from the middle is not copied.
+        Assert.Equal([In(9.5m), In(62.5m)], StripPiecing.Joins([new(In(72), true)], In(54), Seam, [In(30)]).AsEnumerable());
+    }
+
+    [Fact]
+    public void A_joined_front_is_alike_on_both_sides_for_any_size_and_fabric()
+    {
+        var random = new Random(14);
+        for (var i = 0; i < 2000; i++)
+        {
+            Length front = In(random.Next(80, 1900) / 8m),
+                width = In(random.Next(60, 960) / 8m),
+                side = In(random.Next(1, 400) / 8m);
+            ImmutableArray<Length> joins = StripPiecing.Joins([new(side, false), new(front, true), new(side, false)], width, Seam);
+            Length[] onFront = [.. joins.Where(join => join > side && join < side + front)];
+
+            Assert.All(onFront.Zip(onFront.Reverse()), pair => Assert.Equal(2 * side + front, pair.First + pair.Second));
+            Assert.True(onFront.Length % 2 == 0, $"{front} on {width}");
+        }
+    }
 
     [Fact]
     public void Any_strip_on_any_fabric_is_covered_without_a_piece_too_long()

@@ -9,7 +9,6 @@ using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Trimmings;
-using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Instructions;
 
@@ -204,9 +203,7 @@ public sealed class ConstructionStepFacts
 
         Assert.Equal(
             ["print-inverted"],
-            Drafting
-                .Of(Order(waterfall, Fabric with { OneWay = true, Rotations = Rotations.None }))
-                .Warnings.Select(warning => warning.Code)
+            Drafting.Of(Order(waterfall, Fabric with { OneWay = true })).Warnings.Select(warning => warning.Code)
         );
         Assert.Equal(["opening-too-small"], Drafting.Of(Order(tight)).Warnings.Select(warning => warning.Code));
         Assert.Empty(Drafting.Of(Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back) with { Fill = Foam })).Warnings);

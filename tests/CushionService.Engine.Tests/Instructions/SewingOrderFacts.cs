@@ -17,8 +17,8 @@ public sealed class SewingOrderFacts
             "Join boxing-1 and boxing-2 end to end, 1 join with 1/2 in seams.",
             "sew the zipper between zipper-upper and zipper-lower, 30 in along each tape",
             "2 joins with 1/2 in seams, and measure the loop against the face",
-            "Sew boxing-2, top, zipper-upper and boxing-1 together, matching notches, 92 in in all with 1/2 in seams.",
-            "Sew boxing-2, bottom, zipper-lower and boxing-1 together, matching notches, 92 in in all with 1/2 in seams; open the closure",
+            "Sew boxing-1, top, boxing-2 and zipper-upper together, matching notches, 92 in in all with 1/2 in seams.",
+            "Sew boxing-1, bottom, boxing-2 and zipper-lower together, matching notches, 92 in in all with 1/2 in seams; open the closure",
             "turn the cover right side out",
             "Check the finished size"
         );

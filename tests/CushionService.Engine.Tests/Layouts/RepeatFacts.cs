@@ -115,23 +115,23 @@ public sealed class RepeatFacts
         Violation warning = Assert.Single(Drafting.Of(order).Warnings);
 
         Assert.Equal("not-matched", warning.Code);
-        Assert.Contains("seat/boxing-2", warning.Detail, StringComparison.Ordinal);
-        Assert.Contains(Quote(order).Yardages[0].Layout.Placements, laid => laid.Piece.Part.ToString() == "boxing-2");
+        Assert.Contains("seat/boxing-1", warning.Detail, StringComparison.Ordinal);
+        Assert.Contains(Quote(order).Yardages[0].Layout.Placements, laid => laid.Piece.Part.ToString() == "boxing-1");
     }
 
     [Fact]
-    public void A_face_that_fits_only_when_it_is_turned_is_laid_unmatched()
+    public void A_railroaded_face_is_matched_as_it_lies()
     {
-        // Matching forbids the turn, so it gives way, with a warning.
+        // Sources.Practice: railroading turns the whole cushion, its motifs too.
         FabricSpecification fabric = Fabric with
         {
-            Rotations = Nesting.Rotations.QuarterTurns,
+            Grain = Grain.Railroaded,
             Repeat = new RepeatSpecification(In(12), null, DropKind.Straight),
         };
         OrderSpecification order = Order(KnifeEdge(60, 20, HandSewn), fabric);
 
-        Assert.All(Drafting.Of(order).Warnings, warning => Assert.Equal("not-matched", warning.Code));
-        Assert.All(Quote(order).Yardages[0].Layout.Placements, laid => Assert.Equal(In(21), laid.Width));
+        Assert.Empty(Drafting.Of(order).Warnings);
+        Assert.All(Quote(order).Yardages[0].Layout.Placements, laid => Assert.Equal((90, In(21)), (laid.Turn, laid.Width)));
     }
 
     [Fact]

@@ -129,7 +129,7 @@ public sealed class GeneratedOrderFacts
 
     private static bool CannotLie(Drafting drafting) =>
         drafting.Pieces.Any(piece =>
-            piece.Width > drafting.Fabric(piece).UsableWidth
+            (piece.IsRailroaded ? piece.Length : piece.Width) > drafting.Fabric(piece).UsableWidth
             && !(piece.Rotations == Nesting.Rotations.QuarterTurns && piece.Length <= drafting.Fabric(piece).UsableWidth)
         );
 

@@ -151,7 +151,7 @@ internal sealed class GeneratedOrders
             Width = Pick(In(45), In(54), In(60), Mm(1370), Mm(1500), In(118)),
             Selvedge = Chance(50) ? Tenths(2, 8) : Length.Zero,
             OneWay = oneWay,
-            Rotations = oneWay ? Rotations.None : Pick(Rotations.None, Rotations.HalfTurn, Rotations.QuarterTurns),
+            Grain = Pick(Grain.UpTheBolt, Grain.Railroaded, Grain.Either),
             Repeat = repeat
                 ? new RepeatSpecification(
                     Tenths(20, 300),

@@ -54,8 +54,10 @@ internal static class LayoutCheck
             Rotations.HalfTurn => [0, 180],
             _ => [0, 90, 180, 270],
         };
-        Assert.Contains(laid.Turn, allowed);
-        Assert.True(!fabric.OneWay || laid.Turn == 0, $"{laid.Piece.Id} is turned on one-way fabric.");
+        int grain = laid.Piece.IsRailroaded ? 90 : 0;
+        Assert.Contains((laid.Turn + 360 - grain) % 360, allowed);
+        bool mayTurn = !fabric.OneWay || laid.Turn == grain || laid.Piece.Panel?.Role == FabricRole.InnerCover;
+        Assert.True(mayTurn, $"{laid.Piece.Id} is turned on one-way fabric.");
     }
 
     // The matching point lies on a motif: one stands on the centre line where the layout says, and every repeat from there. On a grid of
@@ -68,8 +70,9 @@ internal static class LayoutCheck
         }
 
         const long Rounding = 60_000;
-        Assert.Equal(0, laid.Turn);
-        Point motif = match.Moved(laid.X + laid.Piece.Origin.X, laid.Y + laid.Piece.Origin.Y);
+        Assert.Equal(laid.Piece.IsRailroaded ? 90 : 0, laid.Turn);
+        Point drawn = match.Moved(laid.Piece.Origin.X, laid.Piece.Origin.Y);
+        Point motif = laid.Turn == 90 ? new Point(laid.X + laid.Piece.Length - drawn.Y, laid.Y + drawn.X) : drawn.Moved(laid.X, laid.Y);
         long across = (motif.X - fabric.UsableWidth.HalfUp()).Nanometres,
             phase = 0;
         if (repeat.Width is { } width)

@@ -92,7 +92,7 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
              "candidates":[{"fabric":"main","options":[
                {"id":"wide","width":60,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"24.00","per":"yd"}},
                {"id":"narrow","width":20,"sold":{"unit":"yd","step":"1/8"}},
-               {"id":"railroaded","width":54,"rotation":"quarter-turns","sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}},
+               {"id":"railroaded","width":54,"grain":"either","sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}},
                {"id":"unpriced","width":60,"sold":{"unit":"yd","step":"1/8"}}]}]}
             """
         );

@@ -4,6 +4,7 @@ using CushionService.Engine.Costing;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Pricing;
 using CushionService.Nesting;
 
@@ -189,6 +190,7 @@ internal static class Scenarios
             Width = width,
             Length = length,
             Rotation = rotation,
+            Grain = rotation == Rotations.QuarterTurns ? Grain.Either : Grain.UpTheBolt,
             Because = because,
             Marks = marks,
         };

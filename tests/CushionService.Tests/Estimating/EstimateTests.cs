@@ -66,7 +66,7 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
             Pad.Replace("44", "44.125", StringComparison.Ordinal),
             Pad.Replace("44", "44 cm", StringComparison.Ordinal),
             Pad + "&quantity=2",
-            Pad + "&fabricRotation=quarter-turns",
+            Pad + "&fabricGrain=railroaded",
             Pad + "&fabricSoldStep=1/4",
             Pad + "&effort=standard",
             Pad + "&closure=hand-sewn",
@@ -126,7 +126,7 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
     [InlineData(Pad + "&quantity=two", 400, "/quantity wrong-type")]
     [InlineData(Pad + "&quantity=0", 422, "/quantity out-of-range")]
     [InlineData(Pad + "&closure=buttoned", 422, "/closure unknown-value")]
-    [InlineData(Pad + "&fabricOneWay=true&fabricRotation=half-turn", 422, "/fabricRotation not-combinable")]
+    [InlineData(Pad + "&fabricGrain=sideways", 422, "/fabricGrain unknown-value")]
     [InlineData("units=in&construction=boxed&outline=rectangle&width=144&depth=118&thickness=3&fabricWidth=54", 422, " wider-than-fabric")]
     public async Task A_fault_is_told_by_its_parameter(string query, int status, params string[] expected)
     {

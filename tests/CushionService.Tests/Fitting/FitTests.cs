@@ -92,7 +92,7 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
             "fits",
             """
             {"units":"in","cushions":[{"id":"pad","construction":"knife-edge","outline":{"kind":"rectangle","width":18,"depth":18},"closure":{"kind":"hand-sewn"}}],
-             "fabrics":[{"id":"main","width":54,"rotation":"quarter-turns","sold":{"unit":"yd","step":"1/8"},"onHand":[{"width":40,"length":20}]}]}
+             "fabrics":[{"id":"main","width":54,"grain":"either","sold":{"unit":"yd","step":"1/8"},"onHand":[{"width":40,"length":20}]}]}
             """
         );
         JsonObject answer = await response.JsonAsync();

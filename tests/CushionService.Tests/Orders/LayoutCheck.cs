@@ -38,8 +38,9 @@ internal static class LayoutCheck
             bool turned = box.Rotation is 90 or 270;
             Assert.Equal(turned ? length : width, box.Width, Slack);
             Assert.Equal(turned ? width : length, box.Length, Slack);
+            int grain = piece["grain"]!.GetValue<string>() == "railroaded" ? 90 : 0;
             Assert.Contains(
-                box.Rotation,
+                (box.Rotation + 360 - grain) % 360,
                 piece["rotation"]!.GetValue<string>() switch
                 {
                     "none" => new[] { 0 },

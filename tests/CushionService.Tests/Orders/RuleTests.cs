@@ -56,7 +56,8 @@ public sealed class RuleTests
     [InlineData("""{ "/cushions/0/handle/side": "bottom" }""", "/cushions/0/handle/side not-combinable")]
     [InlineData("""{ "/cushions/0/handle/side": "back" }""", "/cushions/0/handle/side not-combinable")]
     [InlineData("""{ "/cushions/1/fill": { "kind": "foam" } }""", "/cushions/1/fill/kind not-combinable")]
-    [InlineData("""{ "/fabrics/0/oneWay": true, "/fabrics/0/rotation": "half-turn" }""", "/fabrics/0/rotation not-combinable")]
+    [InlineData("""{ "/rows": [{ "id": "bay", "cushions": ["nobody"] }] }""", "/rows/0/cushions/0 unknown-cushion")]
+    [InlineData("""{ "/rows": [{ "id": "bay", "cushions": ["bench", "bench"] }] }""", "/rows/0/cushions/1 duplicate")]
     [InlineData("""{ "/fabrics/0/price/per": "m" }""", "/fabrics/0/price/per not-combinable")]
     [InlineData("""{ "/fabrics/1/sold/unit": "lb" }""", "/fabrics/1/sold/unit not-combinable")]
     public void What_cannot_be_combined(string changes, string violation) => Breaks(changes, violation);

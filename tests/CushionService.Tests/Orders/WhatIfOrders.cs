@@ -34,7 +34,7 @@ internal static class WhatIfOrders
                             {
                                 ["id"] = $"option-{option}",
                                 ["width"] = random.Next(8) == 0 ? "5 in" : $"{random.Next(36, 72)} in",
-                                ["rotation"] = random.Next(3) == 0 ? "quarter-turns" : "half-turn",
+                                ["grain"] = random.Next(3) == 0 ? "either" : "up-the-bolt",
                                 ["sold"] = new JsonObject { ["unit"] = unit, ["step"] = "1/8" },
                                 ["price"] =
                                     random.Next(5) == 0
@@ -79,7 +79,7 @@ internal static class WhatIfOrders
                     ["id"] = "fabric-1",
                     ["width"] = 54,
                     ["selvedge"] = "1/2",
-                    ["rotation"] = random.Next(2) == 0 ? "quarter-turns" : "half-turn",
+                    ["grain"] = random.Next(2) == 0 ? "railroaded" : "up-the-bolt",
                     ["shrinkage"] = random.Next(4) == 0 ? new JsonObject { ["length"] = 0.03 } : null,
                     ["sold"] = new JsonObject { ["unit"] = "yd", ["step"] = "1/8" },
                     ["onHand"] = new JsonArray([

@@ -23,8 +23,11 @@ public sealed record FabricSpecification
     /// <summary>Whether nap, pile or print run one way.</summary>
     public bool OneWay { get; init; }
 
-    /// <summary>The turns that pieces may be laid in.</summary>
-    public Rotations Rotations { get; init; } = Rotations.HalfTurn;
+    /// <summary>Which way it runs on a cushion that does not say so itself.</summary>
+    public Grain Grain { get; init; }
+
+    /// <summary>The turns that keep the grain: none on one-way fabric, else a half turn.</summary>
+    public Rotations Turns => OneWay ? Rotations.None : Rotations.HalfTurn;
 
     /// <summary>The motif's repeat as measured on the bolt; null for none.</summary>
     public RepeatSpecification? Repeat { get; init; }

@@ -1,3 +1,4 @@
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Nesting;
 
 namespace CushionService.Contract.Answers;
@@ -20,17 +21,20 @@ public sealed record PieceAnswer
     /// <summary>How many are cut, over all cushions made alike.</summary>
     public required int Quantity { get; init; }
 
-    /// <summary>Cut width, across the fabric.</summary>
+    /// <summary>Cut width as drawn: across the fabric, or along it when railroaded.</summary>
     public required double Width { get; init; }
 
-    /// <summary>Cut length, along the fabric.</summary>
+    /// <summary>Cut length as drawn: along the fabric, or across it when railroaded.</summary>
     public required double Length { get; init; }
 
     /// <summary>Corners of the cut outline, counter-clockwise; null for a rectangle.</summary>
     public IReadOnlyList<PointAnswer>? Points { get; init; }
 
-    /// <summary>The turns that it may be laid in.</summary>
+    /// <summary>The turns that it may be laid in, from as drawn or, when railroaded, from a quarter turn counter-clockwise.</summary>
     public required Rotations Rotation { get; init; }
+
+    /// <summary>Which way the fabric runs on it: up the bolt as drawn, or railroaded; either where it may be laid in any quarter turn.</summary>
+    public required Grain Grain { get; init; }
 
     /// <summary>How its size comes about, in one line.</summary>
     public required string Because { get; init; }

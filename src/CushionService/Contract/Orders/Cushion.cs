@@ -106,6 +106,9 @@ public sealed record Cushion
     /// <summary>Which fabric each part is made of; may be left out when the order has one fabric.</summary>
     public CushionFabrics? Fabrics { get; init; }
 
+    /// <summary>Which way its fabrics run, one way for all that is seen of it; as each fabric says when left out.</summary>
+    public Grain? Grain { get; init; }
+
     /// <summary>What fills the cushion; nothing when left out.</summary>
     public Fill? Fill { get; init; }
 }

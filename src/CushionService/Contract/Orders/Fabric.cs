@@ -1,5 +1,5 @@
 using System.ComponentModel.DataAnnotations;
-using CushionService.Nesting;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Contract.Orders;
 
@@ -24,11 +24,11 @@ public sealed record Fabric
     [LengthRange("0 in", "4 in", Default = "0 in")]
     public Measure? Selvedge { get; init; }
 
-    /// <summary>Whether nap, pile or print run one way, so that no piece may be turned.</summary>
+    /// <summary>Whether nap, pile or print run one way, so that all pieces of a cushion lie the same way up.</summary>
     public bool? OneWay { get; init; }
 
-    /// <summary>The turns that its pieces may be laid in: none on one-way fabric, else a half turn, when left out.</summary>
-    public Rotations? Rotation { get; init; }
+    /// <summary>Which way it runs on cushions that do not say so themselves; up the bolt when left out.</summary>
+    public Grain? Grain { get; init; }
 
     /// <summary>The repeat of its motif, to which faces and front boxing are matched; none when left out.</summary>
     public Repeat? Repeat { get; init; }

@@ -25,6 +25,10 @@ public sealed record Order
     [NumberRange(0, 200)]
     public IReadOnlyList<Cushion>? Cushions { get; init; }
 
+    /// <summary>Cushions that lie beside each other; none when left out.</summary>
+    [NumberRange(0, 200)]
+    public IReadOnlyList<Row>? Rows { get; init; }
+
     /// <summary>The maker's own pieces, laid out beside those of the cushions.</summary>
     [NumberRange(0, 500)]
     public IReadOnlyList<LoosePiece>? Pieces { get; init; }

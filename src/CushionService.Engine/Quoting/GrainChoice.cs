@@ -1,0 +1,169 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Quoting;
+
+/// <summary>Decides which way the fabric runs on the cushions whose grain is left open: the way that sells shorter.</summary>
+/// <remarks>It lays the order quickly with all of them up the bolt and with all of them railroaded, then turns one at a time from the better of
+/// the two. Cushions of a row turn together.</remarks>
+internal sealed class GrainChoice
+{
+    private const int MostTurned = 8;
+
+    // All layouts that are tried take about as many steps as one quick search.
+    private const int Sharing = 2 + MostTurned;
+
+    private readonly OrderSpecification _order;
+    private readonly ImmutableArray<IConstruction> _constructions;
+    private readonly int[] _groups;
+    private readonly bool[] _isOpen;
+
+    private GrainChoice(OrderSpecification order, ImmutableArray<IConstruction> constructions)
+    {
+        (_order, _constructions) = (order, constructions);
+        _isOpen = [.. order.Cushions.Select(cushion => Open(cushion, order).Any())];
+        _groups = new int[order.Cushions.Length];
+        for (var i = 0; i < _groups.Length; i++)
+        {
+            string id = order.Cushions[i].Id;
+            int row = RowOf(order, id);
+            _groups[i] = row >= 0 ? row : order.Rows.Length + i;
+        }
+    }
+
+    /// <summary>Whether a cushion of the order may run either way.</summary>
+    public static bool IsNeeded(OrderSpecification order)
+    {
+        foreach (FabricSpecification fabric in order.Fabrics)
+        {
+            if (fabric.Grain == Grain.Either)
+            {
+                return order.Cushions.Length > 0;
+            }
+        }
+
+        foreach (CushionSpecification cushion in order.Cushions)
+        {
+            if (cushion.Grain == Grain.Either)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The order with every grain decided, and what was decided for each cushion that was open.</summary>
+    public static (OrderSpecification Order, ImmutableArray<Violation> Said) Of(
+        OrderSpecification order,
+        ImmutableArray<IConstruction> constructions
+    ) => new GrainChoice(order, constructions).Decide();
+
+    private (OrderSpecification, ImmutableArray<Violation>) Decide()
+    {
+        bool[] up = new bool[_groups.Length],
+            railroaded = [.. _isOpen.Select(_ => true)];
+        Keep(up);
+        Keep(railroaded);
+        (Length? Sold, bool[] Way) best = (Sold(up), up),
+            other = (Sold(railroaded), railroaded);
+        (Length? allUp, Length? allRailroaded) = (best.Sold, other.Sold);
+        best = IsShorter(other.Sold, best.Sold) ? other : best;
+        int[] open = [.. _groups.Where((_, i) => _isOpen[i]).Distinct()];
+        foreach (int group in open.Length > 1 ? open.Take(MostTurned) : [])
+        {
+            bool[] turned = [.. best.Way.Select((way, i) => _groups[i] == group ? !way : way)];
+            Keep(turned);
+            Length? sold = turned.SequenceEqual(best.Way) ? best.Sold : Sold(turned);
+            best = IsShorter(sold, best.Sold) ? (sold, turned) : best;
+        }
+
+        return (With(best.Way), [.. Enumerable.Range(0, _isOpen.Length).Where(i => _isOpen[i]).Select(Said)]);
+
+        Violation Said(int i) =>
+            new(
+                $"{_order.Cushions[i].Pointer}/grain",
+                "grain-chosen",
+                $"{_order.Cushions[i].Id} is cut {(best.Way[i] ? "railroaded" : "up the bolt")}: the order then takes {Text(best.Sold)}; "
+                    + $"all up the bolt {Text(allUp)}, all railroaded {Text(allRailroaded)}."
+            );
+    }
+
+    private static bool IsShorter(Length? one, Length? other) => one is { } sold && (other is not { } known || sold < known);
+
+    private string Text(Length? sold) =>
+        sold is { } length ? LengthText.Format(length, _order.Fabrics[0].Sold.LengthUnit) : "it cannot be cut";
+
+    // A row takes the grain of those of its cushions that leave no choice.
+    private void Keep(bool[] way)
+    {
+        for (var i = 0; i < way.Length; i++)
+        {
+            if (!_isOpen[i])
+            {
+                way[i] = _order.Cushions[i].IsRailroaded(Find(_order, _order.Cushions[i].Fabrics.Top));
+                for (var j = 0; j < way.Length; j++)
+                {
+                    way[j] = _isOpen[j] && _groups[j] == _groups[i] ? way[i] : way[j];
+                }
+            }
+        }
+    }
+
+    private static int RowOf(OrderSpecification order, string cushion)
+    {
+        for (var i = 0; i < order.Rows.Length; i++)
+        {
+            if (order.Rows[i].Cushions.Contains(cushion))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    // What is sold of the fabrics of open cushions; null where a piece does not fit.
+    private Length? Sold(bool[] way)
+    {
+        Drafting drafting = Drafting.Decided(With(way) with { Effort = Effort.Quick }, _constructions, []);
+        if (!drafting.Violations.IsEmpty)
+        {
+            return null;
+        }
+
+        var sold = Length.Zero;
+        foreach (FabricSpecification fabric in _order.Fabrics)
+        {
+            CutPiece[] pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
+            if (pieces.Length > 0 && _order.Cushions.Any(cushion => Open(cushion, _order).Contains(fabric)))
+            {
+                sold += new Yardage(FabricNesting.LayOut(fabric, pieces, Effort.Quick, Sharing, CancellationToken.None)).Sold;
+            }
+        }
+
+        return sold;
+    }
+
+    private OrderSpecification With(bool[] way) =>
+        _order with
+        {
+            Cushions = [.. _order.Cushions.Select((cushion, i) => cushion with { RailroadedWhereOpen = way[i] })],
+        };
+
+    // The fabrics that may run either way on a cushion.
+    private static IEnumerable<FabricSpecification> Open(CushionSpecification cushion, OrderSpecification order) =>
+        Enum.GetValues<FabricRole>()
+            .Where(role => role != FabricRole.InnerCover)
+            .Select(role => Find(order, cushion.Fabrics[role]))
+            .Where(fabric => (cushion.Grain ?? fabric.Grain) == Grain.Either)
+            .Distinct();
+
+    private static FabricSpecification Find(OrderSpecification order, string id) => order.Fabrics.First(fabric => fabric.Id == id);
+}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks rows, and specifies them: each names cushions that the order has, no cushion lies in two, and the fabric runs one way on all of a row.</summary>
+internal static class RowIntake
+{
+    /// <summary>The rows; without those that were refused.</summary>
+    public static ImmutableArray<RowSpecification> Read(Order order, Findings findings)
+    {
+        if (order.Rows is not { Count: > 0 } rows)
+        {
+            return [];
+        }
+
+        foreach ((int r, Row? row) in rows.Index())
+        {
+            if (row is not null)
+            {
+                RecordForm<Row>.Read(row, findings.Within(nameof(order.Rows), r));
+            }
+        }
+
+        var rowOf = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach ((int r, Row? row) in rows.Index())
+        {
+            Grain? common = null;
+            foreach ((int c, string? name) in (row?.Cushions ?? []).Index())
+            {
+                string place = $"{nameof(Order.Rows)}[{r}].{nameof(Row.Cushions)}[{c}]";
+                if (order.Cushions?.FirstOrDefault(cushion => cushion?.Id is { } id && id == name) is not { } cushion)
+                {
+                    findings.Refuse(place, "unknown-cushion", $"No cushion with id {name} in this order.");
+                }
+                else if (!rowOf.TryAdd(name!, row!.Id ?? ""))
+                {
+                    findings.Refuse(place, "duplicate", $"The cushion {name} lies in a row already; a cushion lies in one row, once.");
+                }
+                else if (GrainOf(cushion, order) is var grain and not Grain.Either)
+                {
+                    if (common is { } known && known != grain)
+                    {
+                        findings.Refuse(
+                            place,
+                            "not-combinable",
+                            $"The fabric of {name} runs another way than that of the cushions before it in the row; a row has one grain."
+                        );
+                    }
+
+                    common ??= grain;
+                }
+            }
+        }
+
+        return
+        [
+            .. rows.Where(row => row is { Id: not null, Cushions: not null })
+                .Select(row => new RowSpecification(row!.Id!, [.. row.Cushions!])),
+        ];
+    }
+
+    private static Grain GrainOf(Cushion cushion, Order order)
+    {
+        string? top = cushion.Fabrics?.Top ?? (order.Fabrics is { Count: > 0 } fabrics ? fabrics[0]?.Id : null);
+        return cushion.Grain ?? order.Fabrics?.FirstOrDefault(fabric => fabric?.Id == top)?.Grain ?? Grain.UpTheBolt;
+    }
+}
