@@ -5,7 +5,8 @@ using System.Text.Json;
 
 namespace CushionService.LoadTests;
 
-/// <summary>Sends quotes at a constant rate while the price book that they name is replaced, and checks that none fails and none mixes two versions.</summary>
+/// <summary>Sends quotes at a constant rate while the price book that they name is replaced, and checks that none fails and none mixes two
+/// versions.</summary>
 internal static class PriceBookRun
 {
     private const int Rate = 500;

@@ -2,7 +2,8 @@ using System.Diagnostics;
 
 namespace CushionService.LoadTests;
 
-/// <summary>Sends numbered orders through a stream and checks every answer: in order, one for each, a refusal exactly for the bad ones.</summary>
+/// <summary>Sends numbered orders through a stream and checks every answer: in order, one for each, a refusal exactly for the bad
+/// ones.</summary>
 internal static class StreamRun
 {
     /// <summary>Whether an order is one of the bad: one in a hundred.</summary>

@@ -11,7 +11,8 @@ namespace CushionService.Engine.Costing;
 /// <param name="Unpriced">Items without a price.</param>
 internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, ImmutableArray<string> Unpriced)
 {
-    /// <summary>Prices a bill of materials: each line half up to the smallest coin (common practice, no source). A quantity break counts all that is
+    /// <summary>Prices a bill of materials: each line half up to the smallest coin (common practice, no source). A quantity break counts
+    /// all that is
     /// bought of an item.</summary>
     public static MaterialPricing Of(OrderSpecification order, ImmutableArray<Material> materials)
     {

@@ -21,9 +21,9 @@ public static class Derivation
             line.Append(because(unit)).Append("; ");
         }
 
-        AppendSide(line, piece.Across, unit);
+        AppendSide(line, piece.WidthTerms, unit);
         line.Append(" by ");
-        AppendSide(line, piece.Along, unit);
+        AppendSide(line, piece.LengthTerms, unit);
         return line.ToString();
     }
 

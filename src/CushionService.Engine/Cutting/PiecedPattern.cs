@@ -1,11 +1,13 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns;
 using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>Replaces the strips of a pattern that are too long for their fabric, and the faces that may be joined, by narrower panels and the
+/// <summary>Replaces the strips of a pattern that are too long for their fabric, and the faces that may be joined, by narrower panels and
+/// the
 /// seams that join them.</summary>
 internal static class PiecedPattern
 {
@@ -44,7 +46,7 @@ internal static class PiecedPattern
     {
         foreach (Edge edge in face.Edges)
         {
-            if (face.Stretches is null && edge is { Name: "front", Facing: EdgeFacing.Down })
+            if (face.Stretches is null && edge.Name == EdgeName.Front && edge.Facing == EdgeFacing.Down)
             {
                 return [.. joins.Select(join => join - edge.From.X)];
             }

@@ -5,10 +5,13 @@ using CushionService.Engine.Patterns;
 namespace CushionService.Engine.Cutting;
 
 /// <summary>Joins a strip that is longer than the fabric allows from shorter ones, where the eye does not look.</summary>
-/// <remarks>n pieces end to end need at least n = ⌈X / (Fw − 2s)⌉ for a finished length X, and their cut lengths sum to X + 2sn (follows from each
-/// piece carrying two allowances). A strip round a front starts and ends at the closure: one join lies as near to an end as the fabric lets it; more
-/// joins lie in pairs alike on both sides of the front, which stays whole. A front longer than the fabric is joined in pairs that lie under the joins
-/// of the face, or else alike from its middle; none is off-centre (common practice, no source).</remarks>
+/// <remarks>n pieces end to end need at least n = ⌈X / (Fw − 2s)⌉ for a finished length X, and their cut lengths sum to X + 2sn (follows
+/// from each
+/// piece carrying two allowances). A strip round a front starts and ends at the closure: one join lies as near to an end as the fabric lets
+/// it; more
+/// joins lie in pairs on both sides of the front, which stays whole. A front longer than the fabric is joined in pairs that lie under
+/// the joins
+/// of the face, or else symmetrically from its middle; none is off-centre (common practice, no source).</remarks>
 public static class StripPiecing
 {
     private static readonly Length CornerClearance = Length.FromInches(2);
@@ -66,7 +69,8 @@ public static class StripPiecing
             : Outward(RoundFront(from, to, total, most), total, most);
     }
 
-    /// <summary>Joins alike from the middle of a stretch that is longer than the fabric: an odd number of pieces, so that its middle stays whole.</summary>
+    /// <summary>Joins symmetric about the middle of a stretch that is longer than the fabric: an odd number of pieces, so that its middle stays
+    /// whole.</summary>
     private static ImmutableArray<Length> Pairs(Length front, Length most)
     {
         long pieces = (front.Nanometres + most.Nanometres - 1) / most.Nanometres;
@@ -88,7 +92,7 @@ public static class StripPiecing
         return joins.ToImmutable();
     }
 
-    // A face that is joined alike from its middle gives its joins to the front below it.
+    // A face that is joined symmetrically gives its joins to the front below it.
     private static bool Covers(ImmutableArray<Length> joins, Length front, Length most)
     {
         if (joins.IsDefaultOrEmpty || joins[0] <= Length.Zero || joins[^1] >= front)
@@ -111,7 +115,7 @@ public static class StripPiecing
         return front - before <= most;
     }
 
-    // The piece over the front reaches round both its corners alike; near to a corner it ends at the corner.
+    // The piece over the front reaches equally far round both its corners; near to a corner it ends at the corner.
     private static ImmutableArray<Length> RoundFront(Length from, Length to, Length total, Length most)
     {
         Length reach = Length.FromNanometres((most - (to - from)).Nanometres / 2),

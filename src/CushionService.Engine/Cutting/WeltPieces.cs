@@ -9,7 +9,8 @@ using CushionService.Nesting;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>The pieces that a welt is cut from: straight strips, a square for a continuous bias strip, or a slanted block of whole bias strips.</summary>
+/// <summary>The pieces that a welt is cut from: straight strips, a square for a continuous bias strip, or a slanted block of whole bias
+/// strips.</summary>
 internal static class WeltPieces
 {
     /// <summary>The piece, in as many copies as all covers of a line take together.</summary>

@@ -7,7 +7,8 @@ namespace CushionService.Engine.Fitting;
 /// <summary>The ways in which an order can be held against the fabric on hand, where its fabric may run either way.</summary>
 public static class GrainTrials
 {
-    /// <summary>The order as it is when every grain is given; else all that is open up the bolt, then all that is open railroaded.</summary>
+    /// <summary>The order as it is when every grain is given; else all that is open up the bolt, then all that is open
+    /// railroaded.</summary>
     public static ImmutableArray<OrderSpecification> Of(OrderSpecification order) =>
         order.Fabrics.Any(fabric => fabric.Grain == Grain.Either) || order.Cushions.Any(cushion => cushion.Grain == Grain.Either)
             ? [With(order, Grain.UpTheBolt), With(order, Grain.Railroaded)]

@@ -8,7 +8,8 @@ public static class LargestStep
     /// <param name="fits">A quick test, taken to be monotone: above a size that does not fit, none does.</param>
     /// <param name="decide">The same test at full effort, which decides at the boundary.</param>
     /// <returns>The largest size, in steps, with how the next was decided; null when not even one step fits.</returns>
-    /// <remarks>Doubles the stride until one fits and one does not, then bisects. At the boundary the full effort has the last word: while it finds
+    /// <remarks>Doubles the stride until one fits and one does not, then bisects. At the boundary the full effort has the last word: while
+    /// it finds
     /// room for one step more, that is taken.</remarks>
     public static (int Steps, FitVerdict Next)? Find(int start, Func<int, bool> fits, Func<int, FitVerdict> decide)
     {

@@ -1,7 +1,9 @@
 namespace CushionService.Engine.Geometry;
 
-/// <summary>Names an edge of an outline or a panel by words from the general to the particular: the right side, its return, the top of it.</summary>
-/// <remarks>Up to eight words, a byte each, the first lowest. Names are compared as one number; their text is made for answers only.</remarks>
+/// <summary>Names an edge of an outline or a panel by words from the general to the particular: the right side, its return, the top of
+/// it.</summary>
+/// <remarks>Up to eight words, a byte each, the first lowest. Names are compared as one number; their text is made for answers
+/// only.</remarks>
 public readonly record struct EdgeName
 {
     private const int MostWords = 8;

@@ -6,7 +6,8 @@ namespace CushionService.Engine.Geometry;
 /// <summary>Measures of a simple polygon.</summary>
 public static class Polygon
 {
-    /// <summary>The area inside counter-clockwise corners, by the shoelace formula (general geometry), down to a square nanometre.</summary>
+    /// <summary>The area inside counter-clockwise corners, by the shoelace formula (general geometry), down to a square
+    /// nanometre.</summary>
     /// <param name="corners">In order; clockwise corners give a negative area.</param>
     public static Area Area(ImmutableArray<Point> corners)
     {

@@ -42,7 +42,8 @@ public readonly record struct Segment(Point From, Point To, double Sweep = 0)
     /// <param name="to">Where it ends.</param>
     /// <param name="sweep">The angle that it turns through, before the ends were rounded to a nanometre.</param>
     /// <param name="length">Its length, a few nanometres from that of the arc of that sweep.</param>
-    /// <remarks>Ends that are rounded to a nanometre leave arcs of one radius a nanometre apart; the sweep takes up the difference.</remarks>
+    /// <remarks>Ends that are rounded to a nanometre leave arcs of one radius a nanometre apart; the sweep takes up the
+    /// difference.</remarks>
     public static Segment Arc(Point from, Point to, double sweep, Length length)
     {
         var arc = new Segment(from, to, sweep);

@@ -6,8 +6,10 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Instructions;
 
-/// <summary>The steps of what is added to a cover: what is sewn on or basted before the seams, and what is done once it is filled.</summary>
-/// <remarks>Ties, straps and handles are basted to the raw edge before the seam that catches them, and point inward (common practice, no source).</remarks>
+/// <summary>The steps of what is added to a cover: what is sewn on or basted before the seams, and what is done once it is
+/// filled.</summary>
+/// <remarks>Ties, straps and handles are basted to the raw edge before the seam that catches them, and point inward (common practice, no
+/// source).</remarks>
 internal sealed class AdditionSteps(CushionSpecification cushion, Pattern pattern, LengthUnit unit)
 {
     /// <summary>What is done before the seams.</summary>

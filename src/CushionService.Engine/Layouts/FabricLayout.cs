@@ -11,7 +11,8 @@ public sealed record FabricLayout
     /// <summary>The fabric.</summary>
     public required FabricSpecification Fabric { get; init; }
 
-    /// <summary>How far from the start of the layout a row of motifs must stand on the fabric's centre line, less than a repeat; zero without one.</summary>
+    /// <summary>How far from the start of the layout a row of motifs must stand on the fabric's centre line, less than a repeat; zero
+    /// without one.</summary>
     public Length MotifStart { get; init; }
 
     /// <summary>Length that the pieces take.</summary>

@@ -5,7 +5,8 @@ namespace CushionService.Engine.Layouts;
 /// <summary>What a layout saves against the plainest way of laying the same pieces.</summary>
 public static class ShelfLength
 {
-    /// <summary>Length that the pieces take on shelves, turned as they lie: in decreasing length, a new shelf begun when one does not fit (next fit
+    /// <summary>Length that the pieces take on shelves, turned as they lie: in decreasing length, a new shelf begun when one does not fit
+    /// (next fit
     /// decreasing height; Coffman, Garey, Johnson, Tarjan 1980).</summary>
     /// <param name="layout">The layout; where its pieces must match a repeat, shelves are not a way to lay them.</param>
     public static Length Of(FabricLayout layout)

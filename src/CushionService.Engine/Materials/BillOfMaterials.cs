@@ -10,7 +10,8 @@ namespace CushionService.Engine.Materials;
 /// <summary>Everything to buy for an order.</summary>
 public static class BillOfMaterials
 {
-    /// <summary>Lists fabric, fill, closures with trimmings, and thread, in that order; what several cushions need of an item is one line.</summary>
+    /// <summary>Lists fabric, fill, closures with trimmings, and thread, in that order; what several cushions need of an item is one
+    /// line.</summary>
     /// <param name="order">The order.</param>
     /// <param name="patterns">The pattern of each cushion, in the order's order.</param>
     /// <param name="yardages">How much of each fabric to buy.</param>

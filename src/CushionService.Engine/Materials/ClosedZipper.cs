@@ -20,14 +20,17 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
     /// <summary>The opening that it makes.</summary>
     public Length Opening => Length.Min(Stock.Length!.Value, Room);
 
-    /// <summary>By how much the opening falls short of the room; that much of the seam is sewn shut, or a longer zipper is bought.</summary>
+    /// <summary>By how much the opening falls short of the room; that much of the seam is sewn shut, or a longer zipper is
+    /// bought.</summary>
     public Length Shortfall => Room - Opening;
 
     /// <summary>Whether it is shorter than the next stock length below the room would be.</summary>
     public bool IsTooShort => Shortfall > StockStep;
 
-    /// <summary>The next stock length at or below a section of Z less 1 in, or the longest zipper of a side seam; where the next below is more
-    /// than 2 in short, the shortest that is longer, shortened when it is beyond Z + 2 seam allowances; else the longest there is, which is too
+    /// <summary>The next stock length at or below a section of Z less 1 in, or the longest zipper of a side seam; where the next below is
+    /// more
+    /// than 2 in short, the shortest that is longer, shortened when it is beyond Z + 2 seam allowances; else the longest there is, which is
+    /// too
     /// short (common practice, no source).</summary>
     /// <returns>Null where no zipper with closed ends is stocked.</returns>
     public static ClosedZipper? For(CushionSpecification cushion, Pattern pattern, IEnumerable<StockSpecification> stocks)

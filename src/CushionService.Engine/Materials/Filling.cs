@@ -25,11 +25,13 @@ public static class Filling
         return new Volume(width * width * width * (decimal)share);
     }
 
-    /// <summary>The room that a loose fill has when the cover is as full as can be: the block, or the bag of a cushion without thickness.</summary>
+    /// <summary>The room that a loose fill has when the cover is as full as can be: the block, or the bag of a cushion without
+    /// thickness.</summary>
     public static Volume Room(CushionSpecification cushion) =>
         Foam(cushion, Length.Zero) is { CubicMillimetres: > 0 } block ? block : Bag(cushion.Width, cushion.Depth);
 
-    /// <summary>Density of a loose fill at sitting firmness, in kilograms a cubic metre (common practice, no source: the middle of 0.9 to 1.6,
+    /// <summary>Density of a loose fill at sitting firmness, in kilograms a cubic metre (common practice, no source: the middle of 0.9 to
+    /// 1.6,
     /// 2.5 to 4 and 1.5 to 3 lb/ft³).</summary>
     public static decimal PackedDensity(LooseFill fill) =>
         fill switch

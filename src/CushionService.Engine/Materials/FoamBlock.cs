@@ -15,7 +15,8 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
 {
     /// <summary>The blocks of a cushion line that is filled with foam. A bolster lies on its side.</summary>
     /// <param name="cushion">The cushion.</param>
-    /// <param name="paired">Whether two wedges come from one block as high as front and back together, cut along the slope (common practice, no
+    /// <param name="paired">Whether two wedges come from one block as high as front and back together, cut along the slope (common
+    /// practice, no
     /// source).</param>
     public static IEnumerable<FoamBlock> Of(CushionSpecification cushion, bool paired)
     {
@@ -52,7 +53,8 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
     /// <param name="layer">Thickness of the stock, above zero.</param>
     public int Layers(Length layer) => (int)((Height.Nanometres + layer.Nanometres - 1) / layer.Nanometres);
 
-    /// <summary>Square millimetres of adhesive in all blocks: both faces of each joint between layers (common practice, no source).</summary>
+    /// <summary>Square millimetres of adhesive in all blocks: both faces of each joint between layers (common practice, no
+    /// source).</summary>
     public decimal Glued(Length layer) => 2m * Count * (Layers(layer) - 1) * Footprint;
 
     /// <summary>Area of its base, in square millimetres.</summary>

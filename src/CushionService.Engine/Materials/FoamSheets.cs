@@ -17,7 +17,8 @@ public sealed record FoamSheets(int Count, int Least)
     /// <param name="kerf">Width of a cut.</param>
     /// <param name="effort">How hard to search.</param>
     /// <param name="cancellation">Gives up the search.</param>
-    /// <remarks>Piece and sheet grow by one kerf each way: then pieces that touch are a kerf apart, and one at the sheet's edge loses nothing.</remarks>
+    /// <remarks>Piece and sheet grow by one kerf each way: then pieces that touch are a kerf apart, and one at the sheet's edge loses
+    /// nothing.</remarks>
     public static FoamSheets Of(
         StockSpecification stock,
         IReadOnlyList<FoamBlock> blocks,

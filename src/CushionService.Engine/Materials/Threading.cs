@@ -8,7 +8,8 @@ namespace CushionService.Engine.Materials;
 /// <summary>How much is sewn, and how much thread that takes.</summary>
 public static class Threading
 {
-    /// <summary>The length of all machine stitching in a cover: each seam once, strip joins from raw edge to raw edge, a zipper along both its
+    /// <summary>The length of all machine stitching in a cover: each seam once, strip joins from raw edge to raw edge, a zipper along both
+    /// its
     /// tapes, hems, stitching lines, gathering rows, the run round a welt's cord, and the handle's edges and boxed Xs.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="pattern">Its pattern.</param>
@@ -59,7 +60,8 @@ public static class Threading
     }
 
     /// <summary>Thread in one unit of seam by stitch type, from the geometry of the stitch (textilecalculations.com, calculate amount of
-    /// sewing thread consumption): 101: 3 + 2TS; 301: 2 + 2TS; 401: 4 + 2TS; 504: 3 + 4WS + 4TS; 515 is 401 and 504 side by side (ISO 4915, as in
+    /// sewing thread consumption): 101: 3 + 2TS; 301: 2 + 2TS; 401: 4 + 2TS; 504: 3 + 4WS + 4TS; 515 is 401 and 504 side by side (ISO 4915,
+    /// as in
     /// the IASRI course on stitches).</summary>
     /// <param name="type">The stitch.</param>
     /// <param name="thickness">T, thickness of what is sewn, in the unit of the seam.</param>
@@ -77,7 +79,8 @@ public static class Threading
             _ => throw new ArgumentOutOfRangeException(nameof(type)),
         };
 
-    /// <summary>Thread in a length of seam, as a multiple of it: the workroom's own figure, or that of its stitch, or the lockstitch's.</summary>
+    /// <summary>Thread in a length of seam, as a multiple of it: the workroom's own figure, or that of its stitch, or the
+    /// lockstitch's.</summary>
     public static decimal Ratio(WorkroomPractice workroom) =>
         workroom switch
         {

@@ -8,7 +8,8 @@ namespace CushionService.Engine.Materials;
 /// <summary>The batting that wraps a block of foam.</summary>
 public static class Wrapping
 {
-    /// <summary>The pieces of one layer round one block W × D × T. A wrap that goes round is W + T wide and 2D + T long, or 2(D + T) with the
+    /// <summary>The pieces of one layer round one block W × D × T. A wrap that goes round is W + T wide and 2D + T long, or 2(D + T) with
+    /// the
     /// back; the whole skin is two pieces W × D, two W × T and two D × T, 2(WD + WT + DT) in all (follow from the block).</summary>
     /// <param name="width">W.</param>
     /// <param name="depth">D.</param>
@@ -27,7 +28,8 @@ public static class Wrapping
             _ => [(width, depth, 2), (width, thickness, 2), (depth, thickness, 2)],
         };
 
-    /// <summary>The pieces round one cushion's foam; a bolster's goes once round the roll, its ends left bare or with a square over each.</summary>
+    /// <summary>The pieces round one cushion's foam; a bolster's goes once round the roll, its ends left bare or with a square over
+    /// each.</summary>
     public static ImmutableArray<(Length Width, Length Length, int Count)> Pieces(CushionSpecification cushion, WrapSpecification wrap)
     {
         Length over = cushion.Fill!.Oversize;

@@ -46,7 +46,8 @@ public static class LengthText
             : TryReadNumber(text[..end], Length.NanometresIn(unit), out length);
     }
 
-    /// <summary>Prints a length with its unit: inches and yards as fractions down to 1/64 where they are exact, else at most four decimals.</summary>
+    /// <summary>Prints a length with its unit: inches and yards as fractions down to 1/64 where they are exact, else at most four
+    /// decimals.</summary>
     public static string Format(Length length, LengthUnit unit) => $"{FormatNumber(length, unit)} {Symbol(unit)}";
 
     /// <summary>Prints a length without its unit, as <see cref="Format"/> does.</summary>

@@ -64,7 +64,8 @@ internal sealed record BoxingSection
             _ => Plain(part, runs, height, seam),
         };
 
-    /// <summary>Two strips with a zipper between them: each T/2 high, and the turn-under more when cut; the upper one a lap more, which hides the
+    /// <summary>Two strips with a zipper between them: each T/2 high, and the turn-under more when cut; the upper one a lap more, which
+    /// hides the
     /// zipper (common practice, no source).</summary>
     public static BoxingSection Zippered(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, ZipperClosure zipper)
     {

@@ -10,7 +10,8 @@ public static class ClosureLine
 {
     private static readonly Length Clearance = Length.FromInches(2);
 
-    /// <summary>Whether both lines part an outline in two: each crosses it exactly twice, 2 in or more from an inside corner, and runs along no edge.</summary>
+    /// <summary>Whether both lines part an outline in two: each crosses it exactly twice, 2 in or more from an inside corner, and runs
+    /// along no edge.</summary>
     /// <param name="outline">The face's outline.</param>
     /// <param name="lap">How far the two panels lie over each other; zero where they meet.</param>
     /// <param name="alike">Whether the lines must be equally long, as a zipper's edges must.</param>

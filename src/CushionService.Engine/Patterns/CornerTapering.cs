@@ -5,7 +5,8 @@ using CushionService.Engine.Specifications;
 namespace CushionService.Engine.Patterns;
 
 /// <summary>Draws in the corners of a knife-edge cushion, so that they do not stand out like ears when it is filled: from a quarter of each
-/// side to a point a little in from the corner both ways (common practice, no source). Marked on the top, which is the template for the bottom.</summary>
+/// side to a point a little in from the corner both ways (common practice, no source). Marked on the top, which is the template for the
+/// bottom.</summary>
 internal static class CornerTapering
 {
     /// <summary>Marks a rectangular top; nothing changes when the corners are not tapered.</summary>

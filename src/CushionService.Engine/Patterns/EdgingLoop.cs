@@ -10,14 +10,17 @@ namespace CushionService.Engine.Patterns;
 /// <param name="Place">Which.</param>
 /// <param name="Edges">The edges on the seam line, without laps.</param>
 /// <param name="Length">Finished length, gathered edges as they are drawn up.</param>
-/// <param name="IsClosed">Whether it returns to its start; otherwise each edge has an edging of its own, whose ends are caught in other seams.</param>
+/// <param name="IsClosed">Whether it returns to its start; otherwise each edge has an edging of its own, whose ends are caught in other
+/// seams.</param>
 public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges, Length Length, bool IsClosed)
 {
-    /// <summary>Length of a welt: a closed one's ends lie over each other, one of its own for each edge runs from raw edge to raw edge.</summary>
+    /// <summary>Length of a welt: a closed one's ends lie over each other, one of its own for each edge runs from raw edge to raw
+    /// edge.</summary>
     /// <param name="seam">Seam allowance.</param>
     public Length WeltLength(Length seam) => Length + (IsClosed ? WeltSpecification.ClosingOverlap : 2L * Edges.Length * seam);
 
-    /// <summary>The seam line: every seam that joins an edge of the face to something that is not of it, or every corner of the boxing.</summary>
+    /// <summary>The seam line: every seam that joins an edge of the face to something that is not of it, or every corner of the
+    /// boxing.</summary>
     /// <exception cref="InvalidPatternException">The pattern has no such seam.</exception>
     public static EdgingLoop Of(Pattern pattern, EdgingPlace place)
     {

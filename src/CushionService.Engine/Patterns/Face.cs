@@ -61,7 +61,8 @@ internal sealed class Face
     }
 
     /// <summary>A face in a front and a back panel, each half as deep and half the lap more, where a closure stands across it.</summary>
-    /// <exception cref="InvalidPatternException">The closure's lines do not part the outline in two (see <see cref="ClosureLine"/>).</exception>
+    /// <exception cref="InvalidPatternException">The closure's lines do not part the outline in two (see
+    /// <see cref="ClosureLine"/>).</exception>
     public static Face Divided(Face face, ClosureSpecification closure)
     {
         (Length lap, EdgeFinish inner) = closure switch

@@ -4,7 +4,8 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>Names the faces of a lopsided cushion on their right sides: the bottom is the mirror image of the top, and another piece.</summary>
+/// <summary>Names the faces of a lopsided cushion on their right sides: the bottom is the mirror image of the top, and another
+/// piece.</summary>
 internal static class FaceNames
 {
     private const double Inside = 25_400_000;

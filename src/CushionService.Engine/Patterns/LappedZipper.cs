@@ -4,10 +4,12 @@ using CushionService.Engine.Specifications.Closures;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>A lapped zipper in a seam: its edges are cut with the zipper's turn-under, so that the fold that covers it has fabric to be stitched to.</summary>
+/// <summary>A lapped zipper in a seam: its edges are cut with the zipper's turn-under, so that the fold that covers it has fabric to be
+/// stitched to.</summary>
 internal static class LappedZipper
 {
-    /// <summary>Widens the allowance on both sides of the zipper's seam; nothing changes for a centred one, or one in a section of its own.</summary>
+    /// <summary>Widens the allowance on both sides of the zipper's seam; nothing changes for a centred one, or one in a section of its
+    /// own.</summary>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion)
     {
         if (cushion.Closure is not ZipperClosure { Lap.Nanometres: > 0 } zipper)

@@ -5,7 +5,8 @@ using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>A finished outline, from (0, 0) upwards and to the right, with what happens at each edge. Its grain and its "up" run along y.</summary>
+/// <summary>A finished outline, from (0, 0) upwards and to the right, with what happens at each edge. Its grain and its "up" run along
+/// y.</summary>
 public sealed record Panel
 {
     /// <summary>What it becomes; distinct within the pattern.</summary>
@@ -28,10 +29,12 @@ public sealed record Panel
     /// <summary>Marks that its edges do not show.</summary>
     public ImmutableArray<PanelMark> Marks { get; init; } = [];
 
-    /// <summary>The point, on the panel or beyond it, that must lie on a motif for the panel to match its neighbours; null when it need not match.</summary>
+    /// <summary>The point, on the panel or beyond it, that must lie on a motif for the panel to match its neighbours; null when it need not
+    /// match.</summary>
     public Point? Match { get; init; }
 
-    /// <summary>Whether it is a strip that may be joined from shorter ones, and then where joins are best kept away from (along x); null when it may not.</summary>
+    /// <summary>Whether it is a strip that may be joined from shorter ones, and then where joins are best kept away from (along x); null
+    /// when it may not.</summary>
     public ImmutableArray<StripStretch>? Stretches { get; init; }
 
     /// <summary>Layers that it is folded into across its width; 1 when it lies flat.</summary>

@@ -4,7 +4,8 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>Parts an outline along one plumb or level line that crosses it twice, as a face is joined from panels or divided for a closure.</summary>
+/// <summary>Parts an outline along one plumb or level line that crosses it twice, as a face is joined from panels or divided for a
+/// closure.</summary>
 /// <param name="At">Where the line lies.</param>
 /// <param name="Before">The edges left of a plumb line or below a level one, counter-clockwise, the line's own edge last.</param>
 /// <param name="After">The edges beyond the line, likewise.</param>
@@ -19,7 +20,8 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
 
     /// <summary>Parts along a plumb line.</summary>
     /// <param name="edges">The outline, counter-clockwise.</param>
-    /// <param name="at">Where the line lies, to within some nanometres: the parts of a slanted edge must be as long together as the edge.</param>
+    /// <param name="at">Where the line lies, to within some nanometres: the parts of a slanted edge must be as long together as the
+    /// edge.</param>
     /// <param name="before">Names and finishes the line's edge of the first part.</param>
     /// <param name="after">The same of the second part.</param>
     /// <returns>Null where the line does not part the outline in two. It may run on along an edge, which stays with its own side.</returns>

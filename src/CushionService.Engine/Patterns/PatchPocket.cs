@@ -7,7 +7,8 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns;
 
-/// <summary>A patch pocket: turned under at three edges, a double hem at its mouth, sewn down in the middle of a side of the boxing.</summary>
+/// <summary>A patch pocket: turned under at three edges, a double hem at its mouth, sewn down in the middle of a side of the
+/// boxing.</summary>
 internal static class PatchPocket
 {
     /// <summary>Adds the pocket, and the lines on the side that it is sewn down on.</summary>

@@ -11,7 +11,8 @@ namespace CushionService.Engine.Patterns;
 
 /// <summary>A round floor cushion. A drum has a disc on a wall in one strip; a gored pouf has a top of n sectors on a wall of n panels. The
 /// base is a disc, or two halves with the closure between them.</summary>
-/// <remarks>The wall is πD round; a sector's rim is πD/n, a curved one, so that the rim of all sectors is the circle's (general geometry).</remarks>
+/// <remarks>The wall is πD round; a sector's rim is πD/n, a curved one, so that the rim of all sectors is the circle's (general
+/// geometry).</remarks>
 internal sealed class Pouf : IConstruction
 {
     public ConstructionOffer Offer { get; } =

@@ -13,7 +13,8 @@ public sealed record Seam(SeamKind Kind, ImmutableArray<EdgeRef> One, ImmutableA
     // Boxed: few seams are gathered, and every order makes many seams.
     private readonly object? _fullness;
 
-    /// <summary>Finished length of the other side for each length of this one, where the other is gathered; null where they agree.</summary>
+    /// <summary>Finished length of the other side for each length of this one, where the other is gathered; null where they
+    /// agree.</summary>
     public Fraction? Fullness
     {
         get => (Fraction?)_fullness;

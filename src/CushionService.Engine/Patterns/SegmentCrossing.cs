@@ -10,7 +10,8 @@ internal static class SegmentCrossing
     private const int Halvings = 62;
     private const long Sliver = 1000;
 
-    /// <summary>How far a point lies beyond the crossing line, in nanometres; zero all but on it, within a thousandth of a millimetre, so that no sliver is parted off.</summary>
+    /// <summary>How far a point lies beyond the crossing line, in nanometres; zero all but on it, within a thousandth of a millimetre, so
+    /// that no sliver is parted off.</summary>
     /// <param name="point">An end of a segment, or where an arc turns back.</param>
     /// <param name="beyond">The exact distance.</param>
     public static long Beyond(Point point, Func<Point, long> beyond) => beyond(point) is var off && Math.Abs(off) < Sliver ? 0 : off;

@@ -10,7 +10,8 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Engine.Patterns;
 
 /// <summary>A box that is lower at the front than at the back, or a full triangle without a front at all.</summary>
-/// <remarks>The top is as deep as the slope, √(D² + (Tr − Tf)²); each side is a trapezoid of depth D and heights Tf and Tr (general geometry).</remarks>
+/// <remarks>The top is as deep as the slope, √(D² + (Tr − Tf)²); each side is a trapezoid of depth D and heights Tf and Tr (general
+/// geometry).</remarks>
 internal sealed class Wedge : IConstruction
 {
     public ConstructionOffer Offer { get; } =

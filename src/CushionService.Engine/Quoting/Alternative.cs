@@ -16,11 +16,13 @@ public sealed record Alternative(ImmutableArray<Quote> Quotes)
     /// <summary>Items without a price, which the total leaves out.</summary>
     public ImmutableArray<string> Unpriced { get; } = [.. Quotes.SelectMany(quote => quote.Cost?.Unpriced ?? []).Distinct()];
 
-    /// <summary>Whether every fabric has a price, so that the total may be held against another's. What else is unpriced is so in every alternative.</summary>
+    /// <summary>Whether every fabric has a price, so that the total may be held against another's. What else is unpriced is so in every
+    /// alternative.</summary>
     public bool IsPriced =>
         Total is not null && !Quotes.SelectMany(quote => quote.Yardages).Any(yardage => Unpriced.Contains(yardage.Layout.Fabric.Id));
 
-    /// <summary>Cheapest first: priced alternatives by their totals, then the others by the length sold; equals stay as they stand.</summary>
+    /// <summary>Cheapest first: priced alternatives by their totals, then the others by the length sold; equals stay as they
+    /// stand.</summary>
     public static int ByCost(Alternative one, Alternative other) =>
         one.IsPriced != other.IsPriced ? (one.IsPriced ? -1 : 1)
         : one.IsPriced ? one.Total!.Value.Amount.CompareTo(other.Total!.Value.Amount)

@@ -11,7 +11,8 @@ using CushionService.Engine.Specifications.Fillings;
 
 namespace CushionService.Engine.Quoting;
 
-/// <summary>An order drafted and cut, on paper: the patterns of its cushions and all pieces, with what cannot be made and what is unwise.</summary>
+/// <summary>An order drafted and cut, on paper: the patterns of its cushions and all pieces, with what cannot be made and what is
+/// unwise.</summary>
 public sealed record Drafting
 {
     private static readonly Length Endless = Length.FromInches(1_000_000);

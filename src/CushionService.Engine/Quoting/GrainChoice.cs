@@ -10,7 +10,8 @@ using CushionService.Nesting;
 namespace CushionService.Engine.Quoting;
 
 /// <summary>Decides which way the fabric runs on the cushions whose grain is left open: the way that sells shorter.</summary>
-/// <remarks>It lays the order quickly with all of them up the bolt and with all of them railroaded, then turns one at a time from the better of
+/// <remarks>It lays the order quickly with all of them up the bolt and with all of them railroaded, then turns one at a time from the
+/// better of
 /// the two. Cushions of a row turn together.</remarks>
 internal sealed class GrainChoice
 {

@@ -23,7 +23,8 @@ public static class OpeningTest
         return sizes[0] + sizes[1].HalfUp();
     }
 
-    /// <summary>How long the closure opens: a zipper's section or a tape less 1/2 in at each end, a zipper in a seam or with closed ends as long as
+    /// <summary>How long the closure opens: a zipper's section or a tape less 1/2 in at each end, a zipper in a seam or with closed ends as
+    /// long as
     /// it is, a gap 2 in short of each corner, flaps as wide as they are.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="cover">Its cover, without an inner one.</param>

@@ -4,14 +4,17 @@ using CushionService.Engine.Specifications.Closures;
 
 namespace CushionService.Engine.Quoting;
 
-/// <summary>Shortens the returns of a closure's section that the fabric is too narrow for, so that no join passes through the closure.</summary>
-/// <remarks>A section along a side W with returns r is cut W + 2r + 2s long (follows from the seam line). Shorter returns come before a joined
+/// <summary>Shortens the returns of a closure's section that the fabric is too narrow for, so that no join passes through the
+/// closure.</summary>
+/// <remarks>A section along a side W with returns r is cut W + 2r + 2s long (follows from the seam line). Shorter returns come before a
+/// joined
 /// section (common practice, no source).</remarks>
 internal static class ShorterReturns
 {
     private static readonly Length Shortest = Length.FromInches(1);
 
-    /// <summary>The cushion with returns that its fabric takes; the same cushion where they fit, or where the side alone is too long.</summary>
+    /// <summary>The cushion with returns that its fabric takes; the same cushion where they fit, or where the side alone is too
+    /// long.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="usable">How long a strip of its sides' fabric may be cut.</param>
     public static CushionSpecification Of(CushionSpecification cushion, Length usable)

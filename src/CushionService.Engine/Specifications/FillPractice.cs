@@ -3,7 +3,8 @@ using CushionService.Engine.Measures;
 namespace CushionService.Engine.Specifications;
 
 /// <summary>How foam and loose fills are fitted where an order does not say, and where a fit becomes unwise.</summary>
-/// <remarks>Common practice, no source. How much larger foam is cut is the workroom's <see cref="WorkroomPractice.FoamOversize"/>.</remarks>
+/// <remarks>Common practice, no source. How much larger foam is cut is the workroom's
+/// <see cref="WorkroomPractice.FoamOversize"/>.</remarks>
 public sealed record FillPractice
 {
     /// <summary>A workroom that measures in inches.</summary>

@@ -71,7 +71,8 @@ internal sealed class AccessPolicy
     }
 
     /// <summary>The caller that a key makes known; null when it is none of ours, or ended.</summary>
-    /// <remarks>Found by its digest: how long that takes says nothing about the key. A key is 256 random bits, so that a plain digest cannot be guessed back.</remarks>
+    /// <remarks>Found by its digest: how long that takes says nothing about the key. A key is 256 random bits, so that a plain digest
+    /// cannot be guessed back.</remarks>
     public Caller? Holder(string key, DateTimeOffset now) =>
         key.Length <= LongestKey
         && _keys.TryGetValue(DigestOf(key), out (Caller Caller, DateTimeOffset? NotAfter) found)

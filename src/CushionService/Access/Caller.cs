@@ -1,7 +1,8 @@
 namespace CushionService.Access;
 
 /// <summary>Who calls.</summary>
-/// <param name="Name">Tells callers apart for their limits and in the log: the name of a key or of a token's client, never the key; or an address.</param>
+/// <param name="Name">Tells callers apart for their limits and in the log: the name of a key or of a token's client, never the key; or an
+/// address.</param>
 /// <param name="Grant">What it may do.</param>
 internal sealed record Caller(string Name, Grant Grant)
 {

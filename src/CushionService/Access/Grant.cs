@@ -17,10 +17,12 @@ internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int
     /// <summary>The hardest search that it may ask for: a page gets no more than a quote's.</summary>
     public Effort Effort => Scopes.HasFlag(Scopes.Quote) ? Effort.Thorough : Effort.Standard;
 
-    /// <summary>Everything in an order that goes beyond the grant. An order is refused and never quietly worked on with less effort: the same
+    /// <summary>Everything in an order that goes beyond the grant. An order is refused and never quietly worked on with less effort: the
+    /// same
     /// order has the same answer for everyone who gets one.</summary>
     /// <param name="order">The order.</param>
-    /// <param name="overnight">Whether the search for repeated production orders may be asked for: by a caller that is known, in a stream.</param>
+    /// <param name="overnight">Whether the search for repeated production orders may be asked for: by a caller that is known, in a
+    /// stream.</param>
     public IReadOnlyList<Violation> Forbids(Order order, bool overnight)
     {
         List<Violation>? found = null;

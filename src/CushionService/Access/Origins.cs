@@ -2,7 +2,8 @@ using Microsoft.Net.Http.Headers;
 
 namespace CushionService.Access;
 
-/// <summary>The pages of other sites that may call from a browser: those on the list <c>Access:Origins</c>, and no others (Fetch standard, CORS).</summary>
+/// <summary>The pages of other sites that may call from a browser: those on the list <c>Access:Origins</c>, and no others (Fetch standard,
+/// CORS).</summary>
 internal static class Origins
 {
     public static void AddOrigins(this WebApplicationBuilder builder)

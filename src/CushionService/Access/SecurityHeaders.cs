@@ -2,7 +2,8 @@ using Microsoft.Net.Http.Headers;
 
 namespace CushionService.Access;
 
-/// <summary>What every answer tells a browser (OWASP Secure Headers Project): nothing is guessed, framed or loaded from elsewhere.</summary>
+/// <summary>What every answer tells a browser (OWASP Secure Headers Project): nothing is guessed, framed or loaded from
+/// elsewhere.</summary>
 internal static class SecurityHeaders
 {
     // Our pages have scripts and styles of their own and nothing inline; an answer that is not a page needs nothing at all.

@@ -1,6 +1,7 @@
 namespace CushionService.Access;
 
-/// <summary>Whose tokens (JSON Web Tokens, RFC 9068) are taken. A change takes effect at the next start. Scopes come from the token; the limits stand here.</summary>
+/// <summary>Whose tokens (JSON Web Tokens, RFC 9068) are taken. A change takes effect at the next start. Scopes come from the token; the
+/// limits stand here.</summary>
 internal sealed class TokenOptions : GrantOptions
 {
     /// <summary>The issuer's address; its keys are found there (OpenID Connect Discovery). No tokens are taken when left out.</summary>

@@ -8,7 +8,8 @@ using Microsoft.Extensions.Options;
 
 namespace CushionService.Admission;
 
-/// <summary>Sends the work of an order to the pool, for both doors: within what its caller may ask for, and within the time that there is.</summary>
+/// <summary>Sends the work of an order to the pool, for both doors: within what its caller may ask for, and within the time that there
+/// is.</summary>
 internal sealed class OrderDispatcher(WorkerPool pool, IOptions<AdmissionOptions> options)
 {
     private static readonly Refusal Busy = new([

@@ -8,7 +8,8 @@ using CushionService.Nesting;
 
 namespace CushionService.Desk;
 
-/// <summary>Finds how large each cushion of an order could be on the fabric on hand. Every size is drafted, cut and laid by the pipeline of any order.</summary>
+/// <summary>Finds how large each cushion of an order could be on the fabric on hand. Every size is drafted, cut and laid by the pipeline of
+/// any order.</summary>
 internal static class LargestCushions
 {
     // Each size that is tried is an order of its own; more cushions would keep a page waiting.

@@ -17,7 +17,8 @@ internal static class Readings
         Purpose purpose = Purpose.Making
     ) => reading.Validate(desk, violation => violation, cancellation, purpose);
 
-    /// <summary>Says whether the order can be made, the places of the rules that it breaks being those that the door knows them by.</summary>
+    /// <summary>Says whether the order can be made, the places of the rules that it breaks being those that the door knows them
+    /// by.</summary>
     public static Outcome<ValidationAnswer> Validate(
         this ReceivedOrder reading,
         OrderDesk desk,
@@ -41,7 +42,8 @@ internal static class Readings
             };
     }
 
-    /// <summary>Sends the order to the desk; one that the door found fault with is refused, with the rules that it breaks besides.</summary>
+    /// <summary>Sends the order to the desk; one that the door found fault with is refused, with the rules that it breaks
+    /// besides.</summary>
     public static Outcome<TAnswer> Send<TAnswer>(
         this ReceivedOrder reading,
         OrderDesk desk,

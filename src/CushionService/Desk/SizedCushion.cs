@@ -47,7 +47,8 @@ internal sealed class SizedCushion
         }
     }
 
-    /// <summary>The order with the cushion's leading size of so many cutting steps; in proportion, every other size goes down to a whole step.</summary>
+    /// <summary>The order with the cushion's leading size of so many cutting steps; in proportion, every other size goes down to a whole
+    /// step.</summary>
     public Order At(int steps) =>
         _order with
         {

@@ -2,7 +2,8 @@ using Grpc.Core;
 
 namespace CushionService.Grpc;
 
-/// <summary>Binds the calls so that bytes which are no message are the caller's fault, and told as such: without it the framework takes them for a failure
+/// <summary>Binds the calls so that bytes which are no message are the caller's fault, and told as such: without it the framework takes
+/// them for a failure
 /// of ours.</summary>
 internal static class OrderBinding
 {

@@ -10,7 +10,8 @@ using Outline = CushionService.Engine.Specifications.Outlines.Outline;
 
 namespace CushionService.Intake;
 
-/// <summary>Checks how a cushion opens, and specifies it: what its construction offers, which fields apply, and what its sizes allow.</summary>
+/// <summary>Checks how a cushion opens, and specifies it: what its construction offers, which fields apply, and what its sizes
+/// allow.</summary>
 internal static class ClosureIntake
 {
     private static readonly LengthField<Closure> Return = RecordForm<Closure>.Length(nameof(Closure.Return));

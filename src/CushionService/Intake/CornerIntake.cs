@@ -13,7 +13,8 @@ internal static class CornerIntake
     // The nesting kernels' finest grid, 1 µm; no workroom cuts finer.
     private const long Grid = 1000;
 
-    /// <summary>The corners, counter-clockwise; null when one of them cannot be read or is too far away, or there are fewer than three.</summary>
+    /// <summary>The corners, counter-clockwise; null when one of them cannot be read or is too far away, or there are fewer than
+    /// three.</summary>
     /// <param name="points">The corners as written; gaps are reported.</param>
     /// <param name="list">The property that holds them.</param>
     /// <param name="findings">Takes what is wrong.</param>

@@ -9,7 +9,8 @@ using Outline = CushionService.Engine.Specifications.Outlines.Outline;
 
 namespace CushionService.Intake;
 
-/// <summary>What has been read of a cushion by the time that its closure and its additions are: its construction, its sizes, its sides.</summary>
+/// <summary>What has been read of a cushion by the time that its closure and its additions are: its construction, its sizes, its
+/// sides.</summary>
 /// <param name="Written">The cushion as written.</param>
 /// <param name="Offer">What its construction offers.</param>
 /// <param name="Outline">Its outline; null where that was refused.</param>
@@ -46,7 +47,8 @@ internal sealed record CushionBody(
     /// <summary>Whether its boxing is joined at all.</summary>
     public bool HasJoins => !Offer.Joins.IsEmpty;
 
-    /// <summary>A zipper at the back has a section of its own that a wrapped strip meets, and a curved boxing has no corners; other boxings join
+    /// <summary>A zipper at the back has a section of its own that a wrapped strip meets, and a curved boxing has no corners; other boxings
+    /// join
     /// at the corners.</summary>
     public BoxingJoins Joins =>
         Written.Boxing?.Joins

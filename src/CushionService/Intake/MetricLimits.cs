@@ -3,7 +3,8 @@ using CushionService.Engine.Measures;
 namespace CushionService.Intake;
 
 /// <summary>Limits that are said in inches, as a metric order reads them: the next round figure outward.</summary>
-/// <remarks>Hundredths of a millimetre below 0.1 mm, tenths below 1 mm, whole millimetres below 50 mm, 5 mm below 200 mm, and whole centimetres from there on.</remarks>
+/// <remarks>Hundredths of a millimetre below 0.1 mm, tenths below 1 mm, whole millimetres below 50 mm, 5 mm below 200 mm, and whole
+/// centimetres from there on.</remarks>
 internal static class MetricLimits
 {
     /// <summary>A smallest length, rounded down.</summary>

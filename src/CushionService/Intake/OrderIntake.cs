@@ -7,7 +7,8 @@ using CushionService.Nesting;
 
 namespace CushionService.Intake;
 
-/// <summary>Checks an order and specifies it, in one pass: each field is read once, and the value that passed its check is the one that is specified.</summary>
+/// <summary>Checks an order and specifies it, in one pass: each field is read once, and the value that passed its check is the one that is
+/// specified.</summary>
 internal static class OrderIntake
 {
     private static readonly OrderValidator Validator = new();

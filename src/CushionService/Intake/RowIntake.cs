@@ -5,7 +5,8 @@ using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Intake;
 
-/// <summary>Checks rows, and specifies them: each names cushions that the order has, no cushion lies in two, and the fabric runs one way on all of a row.</summary>
+/// <summary>Checks rows, and specifies them: each names cushions that the order has, no cushion lies in two, and the fabric runs one way on
+/// all of a row.</summary>
 internal static class RowIntake
 {
     /// <summary>The rows; without those that were refused.</summary>

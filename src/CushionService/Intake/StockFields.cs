@@ -75,7 +75,8 @@ internal static class StockFields
             _ => [SaleUnit.Yd, SaleUnit.M, SaleUnit.Each],
         };
 
-    /// <summary>Reports each size that the kind needs and is not there, each that means nothing to it, and a unit that it is not sold by.</summary>
+    /// <summary>Reports each size that the kind needs and is not there, each that means nothing to it, and a unit that it is not sold
+    /// by.</summary>
     /// <returns>Whether nothing is wrong.</returns>
     public static bool Check(Stock stock, MaterialKind kind, Findings findings)
     {

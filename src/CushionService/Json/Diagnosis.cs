@@ -7,7 +7,8 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Json;
 
-/// <summary>Finds every fault in the form of an order's JSON, each with its place, by holding the text against the contract's types.</summary>
+/// <summary>Finds every fault in the form of an order's JSON, each with its place, by holding the text against the contract's
+/// types.</summary>
 /// <remarks>A sound copy of the order is written on the way, without the members at fault: when every fault is one of names or words, the
 /// copy is read in its place, so that the rules it breaks can be told at the same time.</remarks>
 internal sealed class Diagnosis

@@ -7,7 +7,8 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Metrics;
 
-/// <summary>Counts what becomes of orders: answers, refusals by code, and how good the layouts are. Nothing of an order's content is told.</summary>
+/// <summary>Counts what becomes of orders: answers, refusals by code, and how good the layouts are. Nothing of an order's content is
+/// told.</summary>
 internal static class OrderMetrics
 {
     private static readonly Counter<long> Orders = ServiceMeter.Meter.CreateCounter<long>(

@@ -4,7 +4,8 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 
 namespace CushionService.Operations;
 
-/// <summary>Where the service listens: HTTP/1.1 where <c>ASPNETCORE_URLS</c> says, gRPC on HTTP/2 in clear text where <c>GRPC_URLS</c> says. One
+/// <summary>Where the service listens: HTTP/1.1 where <c>ASPNETCORE_URLS</c> says, gRPC on HTTP/2 in clear text where <c>GRPC_URLS</c>
+/// says. One
 /// clear-text port cannot speak both; an https address does.</summary>
 internal static class Ports
 {
@@ -12,7 +13,8 @@ internal static class Ports
     {
         string[] rest = Split(builder.Configuration[WebHostDefaults.ServerUrlsKey] ?? "http://localhost:8080");
         string[] grpc = Split(builder.Configuration["GRPC_URLS"] ?? "http://localhost:8081");
-        // The addresses are listened on one by one, with their protocols: to the host the list is empty, and not missing, which has a default.
+        // The addresses are listened on one by one, with their protocols: to the host the list is empty, and not missing, which has a
+        // default.
         builder.Configuration.AddInMemoryCollection([new(WebHostDefaults.ServerUrlsKey, ";")]);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {

@@ -5,7 +5,8 @@ using CushionService.Rest.OpenApi;
 
 namespace CushionService.Operations;
 
-/// <summary>Works on an order some times before the service hears callers, so that the first of them does not wait for the compiler, nor is turned away
+/// <summary>Works on an order some times before the service hears callers, so that the first of them does not wait for the compiler, nor is
+/// turned away
 /// while others do.</summary>
 internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleService
 {

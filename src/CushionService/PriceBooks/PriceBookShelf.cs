@@ -3,7 +3,8 @@ using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>The price books of a folder. Readers see one whole version of each; a version with faults is refused, and the one before it stays.</summary>
+/// <summary>The price books of a folder. Readers see one whole version of each; a version with faults is refused, and the one before it
+/// stays.</summary>
 public sealed class PriceBookShelf : IPriceBooks
 {
     private readonly string? _folder;
@@ -21,7 +22,8 @@ public sealed class PriceBookShelf : IPriceBooks
     /// <inheritdoc />
     public PriceBookSpecification? Find(string name) => _books.GetValueOrDefault(name);
 
-    /// <summary>Reads every file of the folder anew. What changed takes effect at once and together; a book whose file is gone is gone.</summary>
+    /// <summary>Reads every file of the folder anew. What changed takes effect at once and together; a book whose file is gone is
+    /// gone.</summary>
     /// <returns>The faults for which files were refused.</returns>
     internal IReadOnlyList<PriceBookFault> Reload()
     {

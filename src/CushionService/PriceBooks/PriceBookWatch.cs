@@ -3,7 +3,8 @@ using Microsoft.Extensions.Primitives;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>Reloads the shelf when a file of its folder changes. It looks every few seconds, since a mounted volume need not tell.</summary>
+/// <summary>Reloads the shelf when a file of its folder changes. It looks every few seconds, since a mounted volume need not
+/// tell.</summary>
 internal sealed partial class PriceBookWatch(PriceBookShelf shelf, string folder, ILogger<PriceBookWatch> log) : IHostedService, IDisposable
 {
     private readonly PhysicalFileProvider _files = new(folder) { UsePollingFileWatcher = true, UseActivePolling = true };

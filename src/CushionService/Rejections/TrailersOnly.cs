@@ -5,7 +5,8 @@ using Grpc.Core;
 
 namespace CushionService.Rejections;
 
-/// <summary>A gRPC answer without a message, for calls that are turned away before gRPC hears of them (gRPC over HTTP/2, "Trailers-Only").</summary>
+/// <summary>A gRPC answer without a message, for calls that are turned away before gRPC hears of them (gRPC over HTTP/2,
+/// "Trailers-Only").</summary>
 internal static class TrailersOnly
 {
     private const string MediaType = "application/grpc";

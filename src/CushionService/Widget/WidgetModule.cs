@@ -7,7 +7,8 @@ using CushionService.Wording;
 
 namespace CushionService.Widget;
 
-/// <summary>The element <c>cushion-estimate</c> as one ES module: its parts, each after what it imports, without comments and indents.</summary>
+/// <summary>The element <c>cushion-estimate</c> as one ES module: its parts, each after what it imports, without comments and
+/// indents.</summary>
 internal sealed partial class WidgetModule
 {
     private const string Root = "cushion-estimate.js";

@@ -9,7 +9,8 @@ using CushionService.Engine.Quoting;
 
 namespace CushionService.Wording;
 
-/// <summary>Says in one line what an option changes against the order as given: what is other about the fabric, and what that does.</summary>
+/// <summary>Says in one line what an option changes against the order as given: what is other about the fabric, and what that
+/// does.</summary>
 internal static class ChangeWording
 {
     public static string Of(Fabric given, Fabric option, bool separate, Alternative? asGiven, Alternative? tried)

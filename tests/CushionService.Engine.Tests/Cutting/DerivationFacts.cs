@@ -43,7 +43,7 @@ public sealed class DerivationFacts
         CutPiece face = Drafting.Of(order).Pieces[0];
 
         Assert.Equal($"{half} by {half}", Derivation.Of(face, LengthUnit.Inch));
-        Assert.Equal((face.Width, face.Length), (face.Across.Cut, face.Along.Cut));
+        Assert.Equal((face.Width, face.Length), (face.WidthTerms.Cut, face.LengthTerms.Cut));
     }
 
     private static CutPiece Piece(CushionSpecification cushion, string part) =>

@@ -41,7 +41,7 @@ public sealed class FaceJoiningFacts
             Outline = new Engine.Specifications.Outlines.EllOutline(In(60), In(60), In(40), In(40), Side.Right),
         };
         Drafting drafting = Drafting.Of(Order(ell));
-        CutPiece[] top = [.. drafting.Pieces.Where(piece => piece.Part.StartsWith("top", StringComparison.Ordinal))];
+        CutPiece[] top = [.. drafting.Pieces.Where(piece => piece.Part.ToString().StartsWith("top", StringComparison.Ordinal))];
 
         Assert.Empty(drafting.Violations);
         Assert.Equal(2, top.Length);
@@ -58,7 +58,7 @@ public sealed class FaceJoiningFacts
         Length[] Joins(string part) =>
             [
                 .. drafting
-                    .Pieces.Where(piece => piece.Part.StartsWith(part + "-", StringComparison.Ordinal))
+                    .Pieces.Where(piece => piece.Part.ToString().StartsWith(part + "-", StringComparison.Ordinal))
                     .Select(piece => piece.Panel!.Width),
             ];
 
@@ -71,7 +71,7 @@ public sealed class FaceJoiningFacts
         // Sources.Practice: 50 + 2 × 3 in is too long for 53 in; with returns of 1 1/2 in the section is whole.
         Drafting drafting = Drafting.Of(Order(Boxed(50, 22, 4, BackZipper, BoxingJoins.Back)));
 
-        Assert.Contains(drafting.Pieces, piece => piece.Part == "zipper-upper" && piece.Width == In(54));
+        Assert.Contains(drafting.Pieces, piece => piece.Part.ToString() == "zipper-upper" && piece.Width == In(54));
         Assert.Contains(drafting.Warnings, warning => warning.Code == "returns-shortened" && warning.Detail.Contains("1 1/2 in"));
         Assert.DoesNotContain(
             Drafting.Of(Order(Boxed(46, 22, 4, BackZipper, BoxingJoins.Back))).Warnings,

@@ -84,7 +84,8 @@ public sealed class StripPiecingFacts
         );
     }
 
-    // Sources.Practice: a front is whole, its joins alike behind both corners as far as the fabric reaches, at the corners where it reaches no
+    // Sources.Practice: a front is whole, its joins equally far behind both corners as far as the fabric reaches, at the corners where it reaches
+    // no
     // further. One side and the front are wider than the fabric here, so that two pieces would be joined in the front.
     [Theory]
     [InlineData(44, "11.53125", "62.46875")]
@@ -106,7 +107,12 @@ public sealed class StripPiecingFacts
     [InlineData(72, 54, "9.5", "62.5")]
     [InlineData(72, 45, "14", "58")]
     [InlineData(60, 54, "8.8333333", "51.1666667")] // no side piece narrower than a sixth of the breadth
-    public void A_front_longer_than_the_fabric_is_joined_in_a_pair_alike_from_its_middle(int front, int width, string first, string second)
+    public void A_front_longer_than_the_fabric_is_joined_in_a_pair_symmetric_about_its_middle(
+        int front,
+        int width,
+        string first,
+        string second
+    )
     {
         Length[] joins = [.. StripPiecing.Joins([new(In(front), true)], In(width), Seam)];
 
@@ -120,12 +126,12 @@ public sealed class StripPiecingFacts
 
         Assert.Equal([In(12), In(60)], StripPiecing.Joins([new(In(72), true)], In(54), Seam, underFace).AsEnumerable());
         Assert.Equal([In(32), In(80)], StripPiecing.Joins(Sides(20, 72, 20), In(54), Seam, underFace).AsEnumerable());
-        // What is not alike from the middle is not copied.
+        // What is not symmetric about the middle is not copied.
         Assert.Equal([In(9.5m), In(62.5m)], StripPiecing.Joins([new(In(72), true)], In(54), Seam, [In(30)]).AsEnumerable());
     }
 
     [Fact]
-    public void A_joined_front_is_alike_on_both_sides_for_any_size_and_fabric()
+    public void A_joined_front_is_the_same_on_both_sides_for_any_size_and_fabric()
     {
         var random = new Random(14);
         for (var i = 0; i < 2000; i++)

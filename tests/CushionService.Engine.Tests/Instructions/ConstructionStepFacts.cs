@@ -12,7 +12,8 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Instructions;
 
-/// <summary>The order of sewing, the marks and the fill of the rarer constructions (common practice, no source, where no other is named).</summary>
+/// <summary>The order of sewing, the marks and the fill of the rarer constructions (common practice, no source, where no other is
+/// named).</summary>
 public sealed class ConstructionStepFacts
 {
     private static readonly FillSpecification Foam = new(FillKind.Foam, "foam", 28.8332m, Length.Zero, 0.9m);

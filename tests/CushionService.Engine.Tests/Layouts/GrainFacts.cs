@@ -18,7 +18,7 @@ public sealed class GrainFacts
         Assert.Contains(Drafting.Of(Order(seat)).Violations, violation => violation.Code == "wider-than-fabric");
         Drafting drafting = Drafting.Of(Order(seat, Fabric with { Grain = Grain.Railroaded }));
         Assert.Empty(drafting.Violations);
-        Assert.Equal(["top", "bottom", "zipper-upper", "zipper-lower", "boxing"], drafting.Pieces.Select(piece => piece.Part));
+        Assert.Equal(["top", "bottom", "zipper-upper", "zipper-lower", "boxing"], drafting.Pieces.Select(piece => piece.Part.ToString()));
         Assert.All(drafting.Pieces, piece => Assert.True(piece.IsRailroaded));
     }
 
@@ -94,7 +94,7 @@ public sealed class GrainFacts
 
         Assert.All(plain.Pieces.Where(IsFree), piece => Assert.Equal(Nesting.Rotations.QuarterTurns, piece.Rotations));
         Assert.All(plain.Pieces.Where(piece => !IsFree(piece)), piece => Assert.True(piece.IsRailroaded));
-        Assert.Equal(Nesting.Rotations.None, pile.Pieces.Single(piece => piece.Part == "welt").Rotations);
+        Assert.Equal(Nesting.Rotations.None, pile.Pieces.Single(piece => piece.Part.ToString() == "welt").Rotations);
 
         static bool IsFree(CutPiece piece) => piece.Panel!.Role is FabricRole.InnerCover or FabricRole.Edging;
     }

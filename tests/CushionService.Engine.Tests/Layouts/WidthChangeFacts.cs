@@ -18,7 +18,8 @@ public sealed class WidthChangeFacts
         string source
     )
     {
-        // 36 patches of 9 in fill 2 1/4 yd of 36 in. By area they need 1.8 yd of 45 in, where five lie across and the chart's 1 3/4 falls short.
+        // 36 patches of 9 in fill 2 1/4 yd of 36 in. By area they need 1.8 yd of 45 in, where five lie across and the chart's 1 3/4 falls
+        // short.
         FabricSpecification fabric = Fabric with
         {
             Width = In(width),

@@ -112,7 +112,8 @@ public sealed class ThreadingFacts
     [Fact]
     public void Hems_and_a_handle_are_sewn_too()
     {
-        // Two faces 2 × 84, four corners (two of 3 + 1, two that overlap as high), hems 2 × 22, the strap's edges 2 × 10 1/2 and two boxed Xs.
+        // Two faces 2 × 84, four corners (two of 3 + 1, two that overlap as high), hems 2 × 22, the strap's edges 2 × 10 1/2 and two boxed
+        // Xs.
         CushionSpecification box = Boxed(22, 20, 3, HookAndLoop(0.5m, 1.25m));
         Length plain = Threading.Stitching(box, Drafting.Of(Order(box)).Patterns[0]);
         CushionSpecification handled = box with { Handle = Strap };

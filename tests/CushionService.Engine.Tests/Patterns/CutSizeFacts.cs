@@ -9,7 +9,8 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Patterns;
 
-/// <summary>What each construction cuts, in inches, widths before lengths; cut to a hundredth of a millimetre, so that nothing is rounded away.</summary>
+/// <summary>What each construction cuts, in inches, widths before lengths; cut to a hundredth of a millimetre, so that nothing is rounded
+/// away.</summary>
 public sealed class CutSizeFacts
 {
     private static readonly CushionSpecification Plain = Boxed(24, 22, 4, HandSewn);

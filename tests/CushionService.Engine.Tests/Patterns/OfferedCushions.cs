@@ -9,7 +9,8 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Patterns;
 
-/// <summary>Cushions of generated sizes for every combination that the constructions offer; the same number always makes the same one.</summary>
+/// <summary>Cushions of generated sizes for every combination that the constructions offer; the same number always makes the same
+/// one.</summary>
 internal sealed class OfferedCushions
 {
     private readonly Random _random;

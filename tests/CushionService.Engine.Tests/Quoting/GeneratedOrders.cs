@@ -172,7 +172,8 @@ internal sealed class GeneratedOrders
         };
     }
 
-    // Tenths of an inch as a maker would write them in the order's unit: eighths of an inch, halves of a centimetre, millimetres, and now and then neither.
+    // Tenths of an inch as a maker would write them in the order's unit: eighths of an inch, halves of a centimetre, millimetres, and now
+    // and then neither.
     private Length Tenths(int least, int most)
     {
         decimal inches = _random.Next(least, most + 1) / 10m;

@@ -6,7 +6,8 @@ using Grpc.Net.Client;
 
 namespace CushionService.LoadTests.Fuzzing;
 
-/// <summary>Sends spoilt orders through both doors: whatever comes, the service answers or refuses, soon, and neither fails nor grows.</summary>
+/// <summary>Sends spoilt orders through both doors: whatever comes, the service answers or refuses, soon, and neither fails nor
+/// grows.</summary>
 internal static class FuzzRun
 {
     private const int Workers = 8;
@@ -18,7 +19,8 @@ internal static class FuzzRun
     private static readonly string[] Rest = ["validations", "pieces", "layouts", "yardage", "quotes", "comparisons", "fits"];
     private static readonly string[] Grpc = ["Validate", "ListPieces", "LayOut", "EstimateYardage", "Quote", "Compare", "Fit"];
 
-    // One cushion or piece at a time: a fault shows in a small order as well as in a large one, and a million small ones are sent in minutes.
+    // One cushion or piece at a time: a fault shows in a small order as well as in a large one, and a million small ones are sent in
+    // minutes.
     private static IEnumerable<string> Parts(string order)
     {
         foreach (string list in (string[])["cushions", "pieces"])

@@ -2,7 +2,8 @@ using System.Diagnostics;
 
 namespace CushionService.LoadTests.Generating;
 
-/// <summary>Sends requests to a host: as many as it takes (closed model), or at a constant rate whether it takes them or not (open model).</summary>
+/// <summary>Sends requests to a host: as many as it takes (closed model), or at a constant rate whether it takes them or not (open
+/// model).</summary>
 /// <param name="host">Whose processor time is measured; null where there are several, or one that ends.</param>
 /// <param name="connect">Makes a connection.</param>
 internal sealed class Generator(LoopbackHost? host, Func<IConnection> connect)

@@ -2,7 +2,8 @@ using System.Net.Sockets;
 
 namespace CushionService.LoadTests.Generating;
 
-/// <summary>One connection of HTTP/1.1 that sends prepared requests: cheap, since the generator shares the processors with the service.</summary>
+/// <summary>One connection of HTTP/1.1 that sends prepared requests: cheap, since the generator shares the processors with the
+/// service.</summary>
 internal sealed class RestConnection(Uri at) : IConnection
 {
     private const int LongestAnswer = 1 << 20;

@@ -8,7 +8,8 @@ using CushionService.LoadTests.Generating;
 
 namespace CushionService.LoadTests.Runs;
 
-/// <summary>What it costs to take an order in, beside the whole yardage of it, and beside FluentValidation's rules for its fields alone.</summary>
+/// <summary>What it costs to take an order in, beside the whole yardage of it, and beside FluentValidation's rules for its fields
+/// alone.</summary>
 internal static class IntakeRun
 {
     private const int Rounds = 7;

@@ -5,7 +5,8 @@ using CushionService.Nesting.Solving;
 
 namespace CushionService.Tests.Architecture;
 
-/// <summary>Dependence runs one way: host, engine, nesting; and in each from the later folder to the earlier. Read from the compiled code.</summary>
+/// <summary>Dependence runs one way: host, engine, nesting; and in each from the later folder to the earlier. Read from the compiled
+/// code.</summary>
 public sealed class FolderTests
 {
     private static readonly FolderOrder Host = new(

@@ -8,7 +8,8 @@ using Measure = CushionService.Grpc.V1.Measure;
 
 namespace CushionService.Tests.BothDoors;
 
-/// <summary>The test's own translation between the contract's JSON and messages, by descriptors alone; it shares no code with the service's.</summary>
+/// <summary>The test's own translation between the contract's JSON and messages, by descriptors alone; it shares no code with the
+/// service's.</summary>
 internal static class Wire
 {
     /// <summary>The message that says what a JSON object says.</summary>
@@ -55,7 +56,8 @@ internal static class Wire
         return json;
     }
 
-    /// <summary>JSON in one form for both doors: no member is missing that the other writes, no empty list stands for none, amounts are numbers.</summary>
+    /// <summary>JSON in one form for both doors: no member is missing that the other writes, no empty list stands for none, amounts are
+    /// numbers.</summary>
     public static JsonNode? Plain(JsonNode? node, string name = "") =>
         node switch
         {

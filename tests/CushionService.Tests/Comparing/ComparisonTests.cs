@@ -101,7 +101,8 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
             .AsArray()
             .ToDictionary(option => option!["option"]!.GetValue<string>(), option => option!);
 
-        // By hand: 80 in side after side is 2 1/4 yd, 45.00; two across 60 in are 40 in, 1 1/8 yd, 27.00; turned, 40 across and 60 along, 1 3/4 yd, 35.00.
+        // By hand: 80 in side after side is 2 1/4 yd, 45.00; two across 60 in are 40 in, 1 1/8 yd, 27.00; turned, 40 across and 60 along, 1
+        // 3/4 yd, 35.00.
         Assert.Equal("45.00", answer["given"]!["total"]!.GetValue<string>());
         Assert.Equal(
             ["wide", "railroaded", "unpriced", "narrow"],

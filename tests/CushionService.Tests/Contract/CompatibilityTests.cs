@@ -3,7 +3,8 @@ using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Contract;
 
-/// <summary>Callers of the previous release go on working: what it promised is still promised. A release replaces the baseline by its own document.</summary>
+/// <summary>Callers of the previous release go on working: what it promised is still promised. A release replaces the baseline by its own
+/// document.</summary>
 public sealed class CompatibilityTests
 {
     private static JsonNode Baseline => JsonNode.Parse(Repository.Read("tests", "contract", "baseline", "v1.json"))!;

@@ -10,7 +10,8 @@ using CushionService.Tests.Orders;
 
 namespace CushionService.Tests.Intake;
 
-/// <summary>No rule throws, whatever an order holds: a sound order with one to four fields changed to something that a caller might send.</summary>
+/// <summary>No rule throws, whatever an order holds: a sound order with one to four fields changed to something that a caller might
+/// send.</summary>
 public sealed class AnyOrderTests
 {
     private const int Orders = 6000;

@@ -8,7 +8,8 @@ using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Intake;
 
-/// <summary>The figures of the trade are in the engine, each once: the intake has none, and the contract states those that are used.</summary>
+/// <summary>The figures of the trade are in the engine, each once: the intake has none, and the contract states those that are
+/// used.</summary>
 public sealed partial class TradeFiguresTests
 {
     private static readonly WorkroomPractice Inches = WorkroomPractice.Imperial,

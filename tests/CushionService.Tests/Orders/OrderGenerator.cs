@@ -25,7 +25,8 @@ internal sealed class OrderGenerator
     /// <summary>An order whose parts are each within their ranges.</summary>
     public static JsonObject Sound(int number) => new OrderGenerator(number, careless: false).Order();
 
-    /// <summary>An order of the contract's types in which one part in twenty is out of its range, missing, or does not go with the rest.</summary>
+    /// <summary>An order of the contract's types in which one part in twenty is out of its range, missing, or does not go with the
+    /// rest.</summary>
     public static JsonObject Careless(int number) => new OrderGenerator(number, careless: true).Order();
 
     private JsonObject Order()

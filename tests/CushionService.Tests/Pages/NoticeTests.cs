@@ -5,7 +5,8 @@ using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Pages;
 
-/// <summary>The file NOTICE lists the packages that run in the service, and the assets of the page to try the calls, with their licences.</summary>
+/// <summary>The file NOTICE lists the packages that run in the service, and the assets of the page to try the calls, with their
+/// licences.</summary>
 public sealed class NoticeTests
 {
     private const string Head = """

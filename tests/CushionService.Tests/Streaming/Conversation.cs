@@ -4,7 +4,8 @@ using System.Text;
 
 namespace CushionService.Tests.Streaming;
 
-/// <summary>A stream of orders over HTTP/1.1 on a socket, of which the caller sends one when it likes and hears the answers when it likes.</summary>
+/// <summary>A stream of orders over HTTP/1.1 on a socket, of which the caller sends one when it likes and hears the answers when it
+/// likes.</summary>
 internal sealed class Conversation : IDisposable
 {
     private readonly TcpClient _socket;

@@ -32,8 +32,10 @@ public sealed record FabricSpecification
     /// <summary>The motif's repeat as measured on the bolt; null for none.</summary>
     public RepeatSpecification? Repeat { get; init; }
 
-    /// <summary>The motif's repeat as pieces are laid on it: after the wash, which takes its share of the repeat too; null for none.</summary>
-    /// <remarks>Pieces are cut after washing, so the repeat R that they are matched to is R × (1 − p), both ways (general arithmetic).</remarks>
+    /// <summary>The motif's repeat as pieces are laid on it: after the wash, which takes its share of the repeat too; null for
+    /// none.</summary>
+    /// <remarks>Pieces are cut after washing, so the repeat R that they are matched to is R × (1 − p), both ways (general
+    /// arithmetic).</remarks>
     public RepeatSpecification? LaidRepeat => Repeat?.Washed(LengthShrinkage, WidthShrinkage);
 
     /// <summary>Share of its length that it loses in the wash, from 0 up to but not including 1.</summary>

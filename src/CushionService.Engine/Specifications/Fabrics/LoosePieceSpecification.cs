@@ -12,7 +12,8 @@ namespace CushionService.Engine.Specifications.Fabrics;
 /// <param name="Quantity">At least 1.</param>
 /// <param name="Width">Across the fabric, above zero.</param>
 /// <param name="Length">Along the fabric, above zero.</param>
-/// <param name="Rotations">The turns allowed; null for those that keep the grain, or for quarter turns where the fabric may run either way.</param>
+/// <param name="Rotations">The turns allowed; null for those that keep the grain, or for quarter turns where the fabric may run either
+/// way.</param>
 /// <param name="Outline">Corners of a simple polygon, counter-clockwise, within the width and length; empty for a rectangle.</param>
 public sealed record LoosePieceSpecification(
     string Id,

@@ -4,7 +4,8 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Outlines;
 
-/// <summary>A rectangle with half a circle before it, its straight side at the back: P = W + 2k + πW/2 with k = D − W/2 (general geometry).</summary>
+/// <summary>A rectangle with half a circle before it, its straight side at the back: P = W + 2k + πW/2 with k = D − W/2 (general
+/// geometry).</summary>
 /// <param name="Width">From left to right, above zero.</param>
 /// <param name="Depth">From front to back, more than half the width.</param>
 public sealed record DShapeOutline(Length Width, Length Depth) : Outline

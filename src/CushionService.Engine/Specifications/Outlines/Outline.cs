@@ -4,7 +4,8 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Outlines;
 
-/// <summary>The finished outline of a face, on the seam line, from (0, 0) to (<see cref="Width"/>, <see cref="Depth"/>); front at the bottom.</summary>
+/// <summary>The finished outline of a face, on the seam line, from (0, 0) to (<see cref="Width"/>, <see cref="Depth"/>); front at the
+/// bottom.</summary>
 public abstract record Outline
 {
     private ImmutableArray<OutlineSide> _sides;
@@ -18,7 +19,8 @@ public abstract record Outline
     /// <summary>Extent from front to back.</summary>
     public abstract Length Depth { get; }
 
-    /// <summary>Its sides, counter-clockwise from the front. A curve is split where it reaches furthest left, right, front or back.</summary>
+    /// <summary>Its sides, counter-clockwise from the front. A curve is split where it reaches furthest left, right, front or
+    /// back.</summary>
     public ImmutableArray<OutlineSide> Sides => _sides.IsDefault ? _sides = Draw() : _sides;
 
     /// <summary>Finished length all round.</summary>
@@ -30,7 +32,8 @@ public abstract record Outline
     /// <summary>Whether it looks the same from below, so that top and bottom are cut alike.</summary>
     public virtual bool IsSymmetric => true;
 
-    /// <summary>Area inside the seam line, by the shoelace formula and the circle's segments (general geometry), to the square nanometre.</summary>
+    /// <summary>Area inside the seam line, by the shoelace formula and the circle's segments (general geometry), to the square
+    /// nanometre.</summary>
     public Area Area
     {
         get

@@ -4,7 +4,8 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Outlines;
 
-/// <summary>Any simple polygon, its corners sharp or rounded alike. A side belongs to the side of the cushion that it faces; those that face
+/// <summary>Any simple polygon, its corners sharp or rounded alike. A side belongs to the side of the cushion that it faces; those that
+/// face
 /// the back most squarely are the back.</summary>
 public sealed record PolygonOutline : Outline
 {

@@ -11,7 +11,8 @@ public sealed record CostingSpecification
     /// <summary>The workroom's time; null when it is not charged.</summary>
     public LabourSpecification? Labour { get; init; }
 
-    /// <summary>Share of the materials' cost that is added for spoilt material, at least 0 (common practice, no source: 5 to 10 %).</summary>
+    /// <summary>Share of the materials' cost that is added for spoilt material, at least 0 (common practice, no source: 5 to 10
+    /// %).</summary>
     public decimal Contingency { get; init; }
 
     /// <summary>Share of materials, contingency and labour that is added for the running of the shop, at least 0.</summary>

@@ -2,7 +2,8 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Pricing;
 
-/// <summary>A material other than fabric as a shop stocks it: its sizes, and how it is sold. A size that its kind does not have is null.</summary>
+/// <summary>A material other than fabric as a shop stocks it: its sizes, and how it is sold. A size that its kind does not have is
+/// null.</summary>
 public sealed record StockSpecification
 {
     /// <summary>Distinct within the order; what prices and answers name it by.</summary>

@@ -15,7 +15,8 @@ public sealed record WeltSpecification(ImmutableArray<EdgingPlace> At, Length Co
     /// <summary>Allowance of a join between strips, on each: 1/4 in (common practice, no source).</summary>
     public static Length JoinAllowance { get; } = Length.FromInches(0.25m);
 
-    /// <summary>Width of the strip before it is rounded up to the cutting step: w = πd + 2s (general geometry), outward to the nanometre.</summary>
+    /// <summary>Width of the strip before it is rounded up to the cutting step: w = πd + 2s (general geometry), outward to the
+    /// nanometre.</summary>
     /// <param name="cordDiameter">Diameter of the cord, d.</param>
     /// <param name="seam">Seam allowance, s.</param>
     public static Length StripWidth(Length cordDiameter, Length seam) =>

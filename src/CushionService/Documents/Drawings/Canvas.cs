@@ -4,7 +4,8 @@ using System.Xml;
 
 namespace CushionService.Documents.Drawings;
 
-/// <summary>Writes one SVG drawing. User units are the answer's own; sizes of print are given in millimetres of the nominal print.</summary>
+/// <summary>Writes one SVG drawing. User units are the answer's own; sizes of print are given in millimetres of the nominal
+/// print.</summary>
 internal sealed class Canvas
 {
     private const string Namespace = "http://www.w3.org/2000/svg";

@@ -2,7 +2,8 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Documents.Drawings;
 
-/// <summary>The length of the fabric in the unit that it is sold in, marked along its side by eighths of a yard or tenths of a metre.</summary>
+/// <summary>The length of the fabric in the unit that it is sold in, marked along its side by eighths of a yard or tenths of a
+/// metre.</summary>
 internal static class SaleRuler
 {
     private const double ClosestTicks = 1.1;

@@ -21,7 +21,8 @@ internal static class TextWidth
         return bold ? sum * BoldGain : sum;
     }
 
-    /// <summary>The text, cut short with an ellipsis where it is wider than <paramref name="ems"/>; empty when not even that fits.</summary>
+    /// <summary>The text, cut short with an ellipsis where it is wider than <paramref name="ems"/>; empty when not even that
+    /// fits.</summary>
     public static string Shorten(string text, double ems, bool bold = false)
     {
         if (Of(text, bold) <= ems)

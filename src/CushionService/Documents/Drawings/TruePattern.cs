@@ -4,7 +4,8 @@ using CushionService.Contract.Answers;
 
 namespace CushionService.Documents.Drawings;
 
-/// <summary>Draws a piece at true size on as many sheets of paper as it takes, to be laid edge to edge by their registration marks.</summary>
+/// <summary>Draws a piece at true size on as many sheets of paper as it takes, to be laid edge to edge by their registration
+/// marks.</summary>
 internal static class TruePattern
 {
     /// <summary>The sheets of a piece, row by row from its top, those left out that hold no line or mark of it.</summary>

@@ -8,7 +8,8 @@ internal static class Amounts
 {
     private const int NanosInUnit = 1_000_000_000;
 
-    /// <summary>The amount as decimal text; null for none, and for one that is no amount of the order's currency, which is a doubt.</summary>
+    /// <summary>The amount as decimal text; null for none, and for one that is no amount of the order's currency, which is a
+    /// doubt.</summary>
     public static string? Read(Money? money, MappingErrors doubts)
     {
         if (money is null)

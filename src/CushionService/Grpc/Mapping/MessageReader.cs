@@ -6,7 +6,8 @@ using Google.Protobuf.Reflection;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Reads a message as the contract's record, member by member of the same name. Compiled once a type: a new field needs no code here.</summary>
+/// <summary>Reads a message as the contract's record, member by member of the same name. Compiled once a type: a new field needs no code
+/// here.</summary>
 internal static class MessageReader<TWire, TContract>
     where TWire : IMessage<TWire>, new()
 {
@@ -15,7 +16,8 @@ internal static class MessageReader<TWire, TContract>
     /// <summary>The record that a message holds. What cannot be read is left out and is a doubt.</summary>
     public static TContract Read(TWire message, MappingErrors doubts) => Compiled(message, doubts);
 
-    /// <summary>The records that a list of messages holds; null for none, since a message cannot tell an empty list from a missing one.</summary>
+    /// <summary>The records that a list of messages holds; null for none, since a message cannot tell an empty list from a missing
+    /// one.</summary>
     public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> messages, MappingErrors doubts)
     {
         if (messages.Count == 0)

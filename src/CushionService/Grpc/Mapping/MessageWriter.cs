@@ -5,7 +5,8 @@ using Google.Protobuf.Reflection;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Writes a record of the contract as a message, member by member of the same name. Compiled once a type: a new field needs no code here.</summary>
+/// <summary>Writes a record of the contract as a message, member by member of the same name. Compiled once a type: a new field needs no
+/// code here.</summary>
 internal static class MessageWriter<TContract, TWire>
     where TWire : IMessage<TWire>, new()
 {

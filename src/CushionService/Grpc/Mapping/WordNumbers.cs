@@ -27,7 +27,8 @@ internal static class WordNumbers<TWire, TContract>
         return null;
     }
 
-    /// <summary>The contract's members of a list, those left out that are not known; null for none, since a message cannot tell an empty list
+    /// <summary>The contract's members of a list, those left out that are not known; null for none, since a message cannot tell an empty
+    /// list
     /// from a missing one.</summary>
     public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> wires, MappingErrors doubts)
     {
