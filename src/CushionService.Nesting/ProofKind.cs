@@ -9,7 +9,8 @@ public enum ProofKind
     /// <summary>The area of the pieces fills the width to that length.</summary>
     Area,
 
-    /// <summary>A dual feasible function of the sizes does (Fekete and Schepers).</summary>
+    // Fekete and Schepers (2004), A general framework for bounds for higher-dimensional orthogonal packing problems.
+    /// <summary>A dual feasible function of the sizes does.</summary>
     DualFeasible,
 
     /// <summary>A one-dimensional relaxation does (bars, or a single machine).</summary>

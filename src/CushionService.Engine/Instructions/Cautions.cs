@@ -54,6 +54,7 @@ public static class Cautions
                 "Cut away from the body and close the blade's guard; test the iron on a scrap first, and keep it off foam, vinyl and pile."
             )
         ),
+        (_ => true, new("local-codes", "These cautions are general. Local codes and licensed practice come first.")),
     ];
 
     /// <summary>The cautions that apply to an order.</summary>

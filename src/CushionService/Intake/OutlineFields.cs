@@ -22,7 +22,7 @@ internal static class OutlineFields
         [OutlineKind.Oval] = [nameof(Outline.Width), nameof(Outline.Depth)],
         [OutlineKind.HalfRound] = [nameof(Outline.Width)],
         [OutlineKind.DShape] = [nameof(Outline.Width), nameof(Outline.Depth)],
-        [OutlineKind.Stadium] = [nameof(Outline.Width), nameof(Outline.Depth)],
+        [OutlineKind.RoundEnded] = [nameof(Outline.Width), nameof(Outline.Depth)],
         [OutlineKind.Trapezoid] = [nameof(Outline.FrontWidth), nameof(Outline.BackWidth), nameof(Outline.Depth)],
         [OutlineKind.Tee] = [nameof(Outline.Width), nameof(Outline.Depth), nameof(Outline.EarWidth), nameof(Outline.EarDepth)],
         [OutlineKind.Ell] = [nameof(Outline.Width), nameof(Outline.Depth), nameof(Outline.NotchWidth), nameof(Outline.NotchDepth)],

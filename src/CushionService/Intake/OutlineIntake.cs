@@ -58,7 +58,7 @@ internal static class OutlineIntake
                 : null,
             (OutlineKind.Oval, { } width, { } depth) => new OvalOutline(width, depth),
             (OutlineKind.DShape, { } width, { } depth) => new DShapeOutline(width, depth),
-            (OutlineKind.Stadium, { } width, { } depth) => new StadiumOutline(width, depth),
+            (OutlineKind.RoundEnded, { } width, { } depth) => new RoundEndedOutline(width, depth),
             (OutlineKind.Tee, { } width, { } depth) => (fields[EarWidth], fields[EarDepth]) is ({ } across, { } along)
                 ? new TeeOutline(width, depth, across, along)
                 : null,

@@ -43,7 +43,14 @@ public sealed class CautionsFacts
 
     [Fact]
     public void Plain_cutting_still_has_blades_and_irons() =>
-        Assert.Equal(["blades-and-irons"], Codes(Order(Fabric, Piece("runner", 1, 12, 40))));
+        Assert.Equal(["blades-and-irons", "local-codes"], Codes(Order(Fabric, Piece("runner", 1, 12, 40))));
+
+    [Fact]
+    public void Local_codes_and_licensed_practice_end_every_list()
+    {
+        Assert.Equal("local-codes", Codes(Order(Boxed(18, 18, 3, HandSewn) with { Handle = Strap }))[^1]);
+        Assert.Equal("local-codes", Codes(Order(Fabric, Piece("runner", 1, 12, 40)))[^1]);
+    }
 
     private static string[] Codes(OrderSpecification order) => [.. Cautions.For(order).Select(caution => caution.Code)];
 }

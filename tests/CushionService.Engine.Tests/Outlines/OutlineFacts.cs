@@ -17,8 +17,14 @@ public sealed class OutlineFacts
                 520.27433,
                 Sources.Mathematics
             },
-            { "stadium of 30 by 14", new StadiumOutline(In(30), In(14)), 75.98230, 377.93804, Sources.Mathematics },
-            { "stadium of 31 by 15", new StadiumOutline(In(31), In(15)), 79.12389, 16 * 15 + (Math.PI * 15 * 15 / 4), Sources.Mathematics },
+            { "round-ended, 30 by 14", new RoundEndedOutline(In(30), In(14)), 75.98230, 377.93804, Sources.Mathematics },
+            {
+                "round-ended, 31 by 15",
+                new RoundEndedOutline(In(31), In(15)),
+                79.12389,
+                16 * 15 + (Math.PI * 15 * 15 / 4),
+                Sources.Mathematics
+            },
             {
                 "D of 20 by 4 and half a disc",
                 new DShapeOutline(In(20), In(14)),

@@ -77,7 +77,7 @@ internal sealed class OfferedCushions
                 or OutlineKind.Oval
                 or OutlineKind.HalfRound
                 or OutlineKind.RoundedRectangle
-                or OutlineKind.Stadium
+                or OutlineKind.RoundEnded
                 or OutlineKind.DShape
                 or OutlineKind.Polygon;
 
@@ -168,7 +168,7 @@ internal sealed class OfferedCushions
             OutlineKind.Oval => new OvalOutline(width, depth),
             OutlineKind.HalfRound => new HalfRoundOutline(width),
             OutlineKind.DShape => new DShapeOutline(width, width.HalfUp() + Tenths(20, 100)),
-            OutlineKind.Stadium => new StadiumOutline(depth + Tenths(30, 200), depth),
+            OutlineKind.RoundEnded => new RoundEndedOutline(depth + Tenths(30, 200), depth),
             OutlineKind.Trapezoid => new TrapezoidOutline(width, width - Tenths(-60, 60), depth, Tenths(-60, 60)),
             OutlineKind.Tee => new TeeOutline(width, depth, Tenths(20, 40), Tenths(20, 60)),
             OutlineKind.Ell => new EllOutline(width, depth, Tenths(30, 60), Tenths(30, 60), Chance(50) ? Side.Left : Side.Right),

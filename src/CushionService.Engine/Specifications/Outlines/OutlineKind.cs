@@ -22,7 +22,7 @@ public enum OutlineKind
     DShape,
 
     /// <summary>A rectangle with half a circle at its left and right ends.</summary>
-    Stadium,
+    RoundEnded,
 
     /// <summary>Front and back of different widths, for bays; it may lean to one side.</summary>
     Trapezoid,

@@ -10,16 +10,16 @@ internal static class Amounts
 
     /// <summary>The amount as decimal text; null for none, and for one that is no amount of the order's currency, which is a
     /// doubt.</summary>
-    public static string? Read(Money? money, MappingErrors doubts)
+    public static string? Read(Money? money, MappingErrors errors)
     {
         if (money is null)
         {
             return null;
         }
 
-        if (FaultOf(money, doubts.Currency) is not null)
+        if (FaultOf(money, errors.Currency) is not null)
         {
-            doubts.Any = true;
+            errors.Any = true;
             return null;
         }
 

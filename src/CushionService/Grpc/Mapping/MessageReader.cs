@@ -14,11 +14,11 @@ internal static class MessageReader<TWire, TContract>
     private static readonly Func<TWire, MappingErrors, TContract> Compiled = Compile();
 
     /// <summary>The record that a message holds. What cannot be read is left out and is a doubt.</summary>
-    public static TContract Read(TWire message, MappingErrors doubts) => Compiled(message, doubts);
+    public static TContract Read(TWire message, MappingErrors errors) => Compiled(message, errors);
 
     /// <summary>The records that a list of messages holds; null for none, since a message cannot tell an empty list from a missing
     /// one.</summary>
-    public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> messages, MappingErrors doubts)
+    public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> messages, MappingErrors errors)
     {
         if (messages.Count == 0)
         {
@@ -28,7 +28,7 @@ internal static class MessageReader<TWire, TContract>
         TContract[] records = new TContract[messages.Count];
         for (int i = 0; i < records.Length; i++)
         {
-            records[i] = Compiled(messages[i], doubts);
+            records[i] = Compiled(messages[i], errors);
         }
 
         return records;
@@ -37,31 +37,31 @@ internal static class MessageReader<TWire, TContract>
     private static Func<TWire, MappingErrors, TContract> Compile()
     {
         ParameterExpression message = Expression.Parameter(typeof(TWire));
-        ParameterExpression doubts = Expression.Parameter(typeof(MappingErrors));
+        ParameterExpression errors = Expression.Parameter(typeof(MappingErrors));
         IEnumerable<MemberAssignment> members = Members
             .Pair(new TWire().Descriptor, typeof(TContract))
-            .Select(pair => Expression.Bind(pair.Member, Value(message, doubts, pair.Field, pair.Member)));
+            .Select(pair => Expression.Bind(pair.Member, Value(message, errors, pair.Field, pair.Member)));
         return Expression
             .Lambda<Func<TWire, MappingErrors, TContract>>(
                 Expression.MemberInit(Expression.New(typeof(TContract)), members),
                 message,
-                doubts
+                errors
             )
             .Compile();
     }
 
-    private static Expression Value(Expression message, Expression doubts, FieldDescriptor field, PropertyInfo member)
+    private static Expression Value(Expression message, Expression errors, FieldDescriptor field, PropertyInfo member)
     {
         Expression value = Expression.Property(message, field.PropertyName);
         Type type = member.PropertyType;
         if (field.FieldType == FieldType.Message)
         {
-            return type == typeof(string) ? Call(typeof(Amounts), nameof(Amounts.Read), value, doubts)
+            return type == typeof(string) ? Call(typeof(Amounts), nameof(Amounts.Read), value, errors)
                 : type == typeof(Contract.Measure?) ? Call(typeof(Numbers), nameof(Numbers.Read), value)
-                : field.IsRepeated ? Call(ReaderOf(field, type.GetGenericArguments()[0]), nameof(ReadAll), value, doubts)
+                : field.IsRepeated ? Call(ReaderOf(field, type.GetGenericArguments()[0]), nameof(ReadAll), value, errors)
                 : WhenSet(
                     Expression.NotEqual(value, Expression.Constant(null, value.Type)),
-                    Call(ReaderOf(field, type), nameof(Read), value, doubts)
+                    Call(ReaderOf(field, type), nameof(Read), value, errors)
                 );
         }
 
@@ -71,14 +71,14 @@ internal static class MessageReader<TWire, TContract>
                 typeof(WordNumbers<,>).MakeGenericType(Members.TypeOf(field), type.GetGenericArguments()[0]),
                 "ReadAll",
                 value,
-                doubts
+                errors
             );
         }
 
         Expression read =
             field.FieldType == FieldType.Enum
-                ? Call(typeof(WordNumbers<,>).MakeGenericType(value.Type, Nullable.GetUnderlyingType(type)!), "Read", value, doubts)
-            : type == typeof(double?) ? Call(typeof(Numbers), nameof(Numbers.Read), value, doubts)
+                ? Call(typeof(WordNumbers<,>).MakeGenericType(value.Type, Nullable.GetUnderlyingType(type)!), "Read", value, errors)
+            : type == typeof(double?) ? Call(typeof(Numbers), nameof(Numbers.Read), value, errors)
             : Expression.Convert(value, type);
         return WhenSet(Expression.Property(message, "Has" + field.PropertyName), read);
     }

@@ -4,10 +4,10 @@ namespace CushionService.Grpc.Mapping;
 internal static class Numbers
 {
     /// <summary>The number; null, which is a doubt, when it is infinite or not a number.</summary>
-    public static double? Read(double number, MappingErrors doubts)
+    public static double? Read(double number, MappingErrors errors)
     {
         bool finite = double.IsFinite(number);
-        doubts.Any |= !finite;
+        errors.Any |= !finite;
         return finite ? number : null;
     }
 

@@ -13,8 +13,8 @@ internal static class OrderMessage
             return new ReceivedOrder(null, [new Violation("", "wrong-type", "The call has no order.")]);
         }
 
-        MappingErrors doubts = new(message.Currency);
-        Contract.Orders.Order order = MessageReader<V1.Order, Contract.Orders.Order>.Read(message, doubts);
-        return new ReceivedOrder(order, doubts.Any ? [.. MessageDiagnosis.FaultsOf(message, message.Currency)] : []);
+        MappingErrors errors = new(message.Currency);
+        Contract.Orders.Order order = MessageReader<V1.Order, Contract.Orders.Order>.Read(message, errors);
+        return new ReceivedOrder(order, errors.Any ? [.. MessageDiagnosis.FaultsOf(message, message.Currency)] : []);
     }
 }

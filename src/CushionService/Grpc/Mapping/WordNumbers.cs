@@ -13,7 +13,7 @@ internal static class WordNumbers<TWire, TContract>
     private static readonly EqualityComparer<TContract> SameContract = EqualityComparer<TContract>.Default;
 
     /// <summary>The contract's member; null for the number zero, and for one that is not known, which is a doubt.</summary>
-    public static TContract? Read(TWire wire, MappingErrors doubts)
+    public static TContract? Read(TWire wire, MappingErrors errors)
     {
         for (int i = 0; i < Wires.Length; i++)
         {
@@ -23,17 +23,17 @@ internal static class WordNumbers<TWire, TContract>
             }
         }
 
-        doubts.Any |= !SameWire.Equals(wire, default);
+        errors.Any |= !SameWire.Equals(wire, default);
         return null;
     }
 
     /// <summary>The contract's members of a list, those left out that are not known; null for none, since a message cannot tell an empty
     /// list
     /// from a missing one.</summary>
-    public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> wires, MappingErrors doubts)
+    public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> wires, MappingErrors errors)
     {
-        doubts.Any |= wires.Contains(default);
-        return wires.Count == 0 ? null : [.. wires.Select(wire => Read(wire, doubts)).OfType<TContract>()];
+        errors.Any |= wires.Contains(default);
+        return wires.Count == 0 ? null : [.. wires.Select(wire => Read(wire, errors)).OfType<TContract>()];
     }
 
     /// <summary>The message's number.</summary>

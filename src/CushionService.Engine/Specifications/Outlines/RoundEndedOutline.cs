@@ -7,10 +7,10 @@ namespace CushionService.Engine.Specifications.Outlines;
 /// <summary>A rectangle with half a circle at its left and right ends: P = 2(W − D) + πD (general geometry).</summary>
 /// <param name="Width">From left to right over all, more than the depth.</param>
 /// <param name="Depth">From front to back, above zero.</param>
-public sealed record StadiumOutline(Length Width, Length Depth) : Outline
+public sealed record RoundEndedOutline(Length Width, Length Depth) : Outline
 {
     /// <inheritdoc />
-    public override OutlineKind Kind => OutlineKind.Stadium;
+    public override OutlineKind Kind => OutlineKind.RoundEnded;
 
     /// <inheritdoc />
     public override Length Width { get; } = Width;
