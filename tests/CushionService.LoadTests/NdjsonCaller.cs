@@ -6,8 +6,7 @@ using System.Text.Json;
 namespace CushionService.LoadTests;
 
 /// <summary>Sends orders as lines over HTTP/1.1 and reads the answers at the same time, over a socket: a client that sends the whole body
-/// before it reads
-/// would wait for ever on a service that reads no further than it is read.</summary>
+/// before it reads would wait for ever on a service that reads no further than it is read.</summary>
 internal static class NdjsonCaller
 {
     private const int LinesInChunk = 50;

@@ -6,8 +6,7 @@ namespace CushionService.Engine.Costing;
 
 /// <summary>Shares an amount so that the shares sum to it exactly.</summary>
 /// <remarks>The method of largest remainders (Hamilton's): every share is its quota down to whole coins; the coins that are left go one
-/// each to the
-/// largest remainders, the earlier share first among equals. No share is a coin or more from its quota.</remarks>
+/// each to the largest remainders, the earlier share first among equals. No share is a coin or more from its quota.</remarks>
 public static class Allotment
 {
     /// <summary>The shares of an amount.</summary>

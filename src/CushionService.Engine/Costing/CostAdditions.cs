@@ -6,8 +6,7 @@ using CushionService.Engine.Specifications.Pricing;
 namespace CushionService.Engine.Costing;
 
 /// <summary>What is charged on top of materials and labour, in this order: contingency on the materials, overhead, the gain on or in all of
-/// that,
-/// and the rounding of the price. Each is rounded half up to the smallest coin. The order is common practice, no source.</summary>
+/// that, and the rounding of the price. Each is rounded half up to the smallest coin. The order is common practice, no source.</summary>
 internal static class CostAdditions
 {
     /// <summary>The additions of a costing, without those that are nothing.</summary>

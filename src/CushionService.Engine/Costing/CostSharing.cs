@@ -8,8 +8,8 @@ using CushionService.Engine.Specifications.Pricing;
 namespace CushionService.Engine.Costing;
 
 /// <summary>Allots every line and addition of a cost to the cushions: fabric by the area of their pieces in the common layout, other
-/// materials by what
-/// each takes, labour to whom it is for, contingency by materials, hourly overhead by labour, and the rest by all before it.</summary>
+/// materials by what each takes, labour to whom it is for, contingency by materials, hourly overhead by labour, and the rest by all before
+/// it.</summary>
 internal sealed class CostSharing
 {
     private const decimal Millionth = 1_000_000;

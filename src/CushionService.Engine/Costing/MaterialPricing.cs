@@ -12,8 +12,7 @@ namespace CushionService.Engine.Costing;
 internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, ImmutableArray<string> Unpriced)
 {
     /// <summary>Prices a bill of materials: each line half up to the smallest coin (common practice, no source). A quantity break counts
-    /// all that is
-    /// bought of an item.</summary>
+    /// all that is bought of an item.</summary>
     public static MaterialPricing Of(OrderSpecification order, ImmutableArray<Material> materials)
     {
         var lines = ImmutableArray.CreateBuilder<CostLine>();

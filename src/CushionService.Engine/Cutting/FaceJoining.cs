@@ -7,9 +7,8 @@ namespace CushionService.Engine.Cutting;
 /// <summary>Where a face that is wider than its fabric is joined: a whole breadth in the middle and a panel at each side, so that no join
 /// meets the front's centre.</summary>
 /// <remarks>Common practice, no source. An ell, a tee or a U is split at its inside corners where that makes panels that fit. Else a side
-/// panel
-/// is not made narrower than a sixth of the breadth where the face leaves it more; where a join would meet a corner, or a panel not fit the
-/// fabric, the middle is made narrower.</remarks>
+/// panel is not made narrower than a sixth of the breadth where the face leaves it more; where a join would meet a corner, or a panel not
+/// fit the fabric, the middle is made narrower.</remarks>
 public static class FaceJoining
 {
     private const int MostBreadths = 25;

@@ -6,9 +6,8 @@ namespace CushionService.Engine.Cutting;
 
 /// <summary>Moves a panel's outline outward, edge by edge, by each edge's allowance.</summary>
 /// <remarks>Corners are mitred: an edge between interior angles a and b grows by s (cot(a/2) + cot(b/2)) (general geometry). A point so
-/// sharp
-/// that its mitre would reach further than two allowances is truncated there (common practice, no source). Arcs become chords that never
-/// cut
+/// sharp that its mitre would reach further than two allowances is truncated there (common practice, no source). Arcs become chords that
+/// never cut
 /// inside: tangents round an outward arc, secants across a hollow one. Corners are
 /// rounded outward to whole micrometres.</remarks>
 internal static class OutlineOffset

@@ -7,8 +7,7 @@ using CushionService.Engine.Specifications.Fabrics;
 namespace CushionService.Engine.Cutting;
 
 /// <summary>Replaces the strips of a pattern that are too long for their fabric, and the faces that may be joined, by narrower panels and
-/// the
-/// seams that join them.</summary>
+/// the seams that join them.</summary>
 internal static class PiecedPattern
 {
     /// <summary>The pattern with every strip no longer than its fabric allows.</summary>

@@ -6,12 +6,10 @@ namespace CushionService.Engine.Cutting;
 
 /// <summary>Joins a strip that is longer than the fabric allows from shorter ones, where the eye does not look.</summary>
 /// <remarks>n pieces end to end need at least n = ⌈X / (Fw − 2s)⌉ for a finished length X, and their cut lengths sum to X + 2sn (follows
-/// from each
-/// piece carrying two allowances). A strip round a front starts and ends at the closure: one join lies as near to an end as the fabric lets
-/// it; more
+/// from each piece carrying two allowances). A strip round a front starts and ends at the closure: one join lies as near to an end as the
+/// fabric lets it; more
 /// joins lie in pairs on both sides of the front, which stays whole. A front longer than the fabric is joined in pairs that lie under
-/// the joins
-/// of the face, or else symmetrically from its middle; none is off-centre (common practice, no source).</remarks>
+/// the joins of the face, or else symmetrically from its middle; none is off-centre (common practice, no source).</remarks>
 public static class StripPiecing
 {
     private static readonly Length CornerClearance = Length.FromInches(2);

@@ -20,8 +20,7 @@ public readonly record struct EmptyRectangle(Length X, Length Y, Length Width, L
 
     /// <summary>Takes the largest empty rectangle, then the largest of what is left beside it, and so on.</summary>
     /// <remarks>The maximal empty rectangles are kept as a list; each piece laid splits those that it touches into at most four (the
-    /// maximal
-    /// rectangles of Jylänki 2010). A piece that is no rectangle counts as its bounding box.</remarks>
+    /// maximal rectangles of Jylänki 2010). A piece that is no rectangle counts as its bounding box.</remarks>
     public static ImmutableArray<EmptyRectangle> Largest(OffcutRoom room, IEnumerable<LaidPiece> laid)
     {
         List<EmptyRectangle> empty = room.IsEmpty ? [] : [new(Length.Zero, Length.Zero, room.Width, room.Length)];

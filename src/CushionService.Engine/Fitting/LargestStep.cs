@@ -9,8 +9,7 @@ public static class LargestStep
     /// <param name="decide">The same test at full effort, which decides at the boundary.</param>
     /// <returns>The largest size, in steps, with how the next was decided; null when not even one step fits.</returns>
     /// <remarks>Doubles the stride until one fits and one does not, then bisects. At the boundary the full effort has the last word: while
-    /// it finds
-    /// room for one step more, that is taken.</remarks>
+    /// it finds room for one step more, that is taken.</remarks>
     public static (int Steps, FitVerdict Next)? Find(int start, Func<int, bool> fits, Func<int, FitVerdict> decide)
     {
         (int low, int high) = (0, start);

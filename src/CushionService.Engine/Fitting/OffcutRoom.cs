@@ -7,9 +7,8 @@ namespace CushionService.Engine.Fitting;
 
 /// <summary>What an offcut gives to lay pieces on.</summary>
 /// <remarks>It is cut by the same rules as fabric from the bolt (see <see cref="FabricSale"/>), read backwards: what is lost to squaring
-/// the ends and to the
-/// start of the repeat, then to the wash. An offcut that is narrower than the fabric without its selvedges counts as free of them; where
-/// the fabric has a
+/// the ends and to the start of the repeat, then to the wash. An offcut that is narrower than the fabric without its selvedges counts as
+/// free of them; where the fabric has a
 /// repeat across, up to one repeat of a narrower offcut's width goes to bring a motif to its middle (common practice, no source).</remarks>
 public sealed record OffcutRoom
 {

@@ -8,8 +8,7 @@ using CushionService.Nesting.Solving;
 namespace CushionService.Engine.Fitting;
 
 /// <summary>Lays pieces onto offcuts. One offcut is a strip that ends; several are stock sheets, and where the sheets' kernel finds no
-/// place for
-/// everything, or the fabric has a repeat, they are strips again, filled one after another.</summary>
+/// place for everything, or the fabric has a repeat, they are strips again, filled one after another.</summary>
 internal sealed class OffcutSearch(
     ImmutableArray<OffcutRoom> rooms,
     ImmutableArray<CutPiece> pieces,
@@ -136,9 +135,8 @@ internal sealed class OffcutSearch(
     }
 
     // Offcut after offcut takes, of the copies that are left, the largest first, as many as the kernel finds a place for beside the others.
-    // Copies are
-    // tried in groups, twice as many after each success and half as many after each failure; a piece of which not one copy fits is passed
-    // over.
+    // Copies are tried in groups, twice as many after each success and half as many after each failure; a piece of which not one copy fits
+    // is passed over.
     private bool FillByTurns(Effort effort, bool smallestFirst)
     {
         var left = pieces

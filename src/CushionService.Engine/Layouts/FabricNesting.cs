@@ -63,8 +63,7 @@ public static class FabricNesting
         MotifMatch.Corner(piece, fabric) is { } corner && MotifMatch.FitsAcross(piece, corner, fabric);
 
     // The bolt may be cut anywhere in its repeat, and a repeat is bought for that, so the layout may start anywhere in it too: it starts
-    // where
-    // one of the matched pieces does. What can be proven of every start is what holds without matching.
+    // where one of the matched pieces does. What can be proven of every start is what holds without matching.
     private static (StripLayout Layout, long Start) Matched(
         StripProblem problem,
         Effort effort,

@@ -5,8 +5,7 @@ using CushionService.Nesting;
 namespace CushionService.Engine.Layouts;
 
 /// <summary>From the length that pieces take to the length that is bought: shrinkage, then the start of the repeat, then squaring, then up
-/// once
-/// to the sale step, and no less than the minimum.</summary>
+/// once to the sale step, and no less than the minimum.</summary>
 /// <remarks>What is washed before cutting keeps 1 − p of its length, so need / (1 − p) is bought (general arithmetic). The bolt may begin
 /// anywhere in the repeat, so one repeat is added. The order is common practice, no source.</remarks>
 public static class FabricSale

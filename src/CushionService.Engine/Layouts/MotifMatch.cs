@@ -8,7 +8,7 @@ namespace CushionService.Engine.Layouts;
 
 /// <summary>Where a piece must lie so that a motif falls on its matching point: faces carry one in their middle, and the front boxing
 /// carries the face's pattern on over the edge.</summary>
-/// <remarks>Piece origin = motif − matching point, modulo the repeat. One motif stands on the fabric's centre line (common practice, no
+/// <remarks>Piece origin = motif − matching point, modulo the repeat. One motif is on the fabric's centre line (common practice, no
 /// source).</remarks>
 internal static class MotifMatch
 {

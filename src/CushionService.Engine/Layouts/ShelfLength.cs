@@ -6,8 +6,7 @@ namespace CushionService.Engine.Layouts;
 public static class ShelfLength
 {
     /// <summary>Length that the pieces take on shelves, turned as they lie: in decreasing length, a new shelf begun when one does not fit
-    /// (next fit
-    /// decreasing height; Coffman, Garey, Johnson, Tarjan 1980).</summary>
+    /// (next fit decreasing height; Coffman, Garey, Johnson, Tarjan 1980).</summary>
     /// <param name="layout">The layout; where its pieces must match a repeat, shelves are not a way to lay them.</param>
     public static Length Of(FabricLayout layout)
     {

@@ -20,6 +20,9 @@ public sealed record Yardage(FabricLayout Layout)
         }
     }
 
+    /// <summary>The length to buy in words, in the fabric's unit of sale: "1 1/2 yd", "3 1/3 m".</summary>
+    public string SoldText => Layout.Fabric.Sold.Text(SoldSteps);
+
     private long SoldSteps => Layout.Fabric.Sold.StepsFor(FabricSale.Needed(Layout.Fabric, Layout.Length));
 
     /// <summary>How the length comes about, in one line.</summary>
@@ -35,7 +38,7 @@ public sealed record Yardage(FabricLayout Layout)
         string sum = needed != Layout.Length ? $" = {LengthText.Format(needed, unit)}" : "";
         string least = SoldSteps == sale.LeastSteps && Sold - needed >= sale.Step ? " and the least that is sold" : "";
         return $"{LengthText.Format(Layout.Length, unit)} laid out{shrunk}{started}{squared}{sum}"
-            + $", up to the next {sale.Text(1)}{least}: {sale.Text(SoldSteps)}";
+            + $", up to the next {sale.Text(1)}{least}: {SoldText}";
     }
 
     private static string Percent(Fraction share)

@@ -28,9 +28,8 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
     public bool IsTooShort => Shortfall > StockStep;
 
     /// <summary>The next stock length at or below a section of Z less 1 in, or the longest zipper of a side seam; where the next below is
-    /// more
-    /// than 2 in short, the shortest that is longer, shortened when it is beyond Z + 2 seam allowances; else the longest there is, which is
-    /// too
+    /// more than 2 in short, the shortest that is longer, shortened when it is beyond Z + 2 seam allowances; else the longest there is,
+    /// which is too
     /// short (common practice, no source).</summary>
     /// <returns>Null where no zipper with closed ends is stocked.</returns>
     public static ClosedZipper? For(CushionSpecification cushion, Pattern pattern, IEnumerable<StockSpecification> stocks)

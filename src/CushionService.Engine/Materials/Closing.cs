@@ -10,8 +10,7 @@ public static class Closing
     private static readonly Length KeptClosed = Length.FromInches(2.5m);
 
     /// <summary>Length of zipper chain for one cover. In a section of its own it runs from raw edge to raw edge, and its ends are caught in
-    /// the
-    /// joins; in a side seam it is 2 1/2 in shorter than the side, centred (common practice, no source).</summary>
+    /// the joins; in a side seam it is 2 1/2 in shorter than the side, centred (common practice, no source).</summary>
     /// <param name="cushion">A cushion with a zipper.</param>
     /// <param name="pattern">Its pattern.</param>
     public static Length ZipperChain(CushionSpecification cushion, Pattern pattern)

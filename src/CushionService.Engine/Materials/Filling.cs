@@ -31,8 +31,7 @@ public static class Filling
         Foam(cushion, Length.Zero) is { CubicMillimetres: > 0 } block ? block : Bag(cushion.Width, cushion.Depth);
 
     /// <summary>Density of a loose fill at sitting firmness, in kilograms a cubic metre (common practice, no source: the middle of 0.9 to
-    /// 1.6,
-    /// 2.5 to 4 and 1.5 to 3 lb/ft³).</summary>
+    /// 1.6, 2.5 to 4 and 1.5 to 3 lb/ft³).</summary>
     public static decimal PackedDensity(LooseFill fill) =>
         fill switch
         {

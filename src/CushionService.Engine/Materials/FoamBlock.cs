@@ -16,8 +16,7 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
     /// <summary>The blocks of a cushion line that is filled with foam. A bolster lies on its side.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="paired">Whether two wedges come from one block as high as front and back together, cut along the slope (common
-    /// practice, no
-    /// source).</param>
+    /// practice, no source).</param>
     public static IEnumerable<FoamBlock> Of(CushionSpecification cushion, bool paired)
     {
         Length over = cushion.Fill!.Oversize;

@@ -6,8 +6,7 @@ using CushionService.Nesting.Solving;
 namespace CushionService.Engine.Materials;
 
 /// <summary>Lays rectangles on a roll, turned as they fit best. What is wider than the roll either way is butted from equal strips, along
-/// its
-/// longer or its shorter side, whichever takes less of the roll (common practice, no source).</summary>
+/// its longer or its shorter side, whichever takes less of the roll (common practice, no source).</summary>
 internal static class RollNesting
 {
     /// <summary>The length of roll that they take.</summary>

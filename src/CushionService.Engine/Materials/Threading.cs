@@ -9,8 +9,7 @@ namespace CushionService.Engine.Materials;
 public static class Threading
 {
     /// <summary>The length of all machine stitching in a cover: each seam once, strip joins from raw edge to raw edge, a zipper along both
-    /// its
-    /// tapes, hems, stitching lines, gathering rows, the run round a welt's cord, and the handle's edges and boxed Xs.</summary>
+    /// its tapes, hems, stitching lines, gathering rows, the run round a welt's cord, and the handle's edges and boxed Xs.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="pattern">Its pattern.</param>
     public static Length Stitching(CushionSpecification cushion, Pattern pattern)
@@ -61,8 +60,7 @@ public static class Threading
 
     /// <summary>Thread in one unit of seam by stitch type, from the geometry of the stitch (textilecalculations.com, calculate amount of
     /// sewing thread consumption): 101: 3 + 2TS; 301: 2 + 2TS; 401: 4 + 2TS; 504: 3 + 4WS + 4TS; 515 is 401 and 504 side by side (ISO 4915,
-    /// as in
-    /// the IASRI course on stitches).</summary>
+    /// as in the IASRI course on stitches).</summary>
     /// <param name="type">The stitch.</param>
     /// <param name="thickness">T, thickness of what is sewn, in the unit of the seam.</param>
     /// <param name="stitches">S, stitches in one unit of seam.</param>

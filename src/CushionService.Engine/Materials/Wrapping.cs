@@ -9,8 +9,7 @@ namespace CushionService.Engine.Materials;
 public static class Wrapping
 {
     /// <summary>The pieces of one layer round one block W × D × T. A wrap that goes round is W + T wide and 2D + T long, or 2(D + T) with
-    /// the
-    /// back; the whole skin is two pieces W × D, two W × T and two D × T, 2(WD + WT + DT) in all (follow from the block).</summary>
+    /// the back; the whole skin is two pieces W × D, two W × T and two D × T, 2(WD + WT + DT) in all (follow from the block).</summary>
     /// <param name="width">W.</param>
     /// <param name="depth">D.</param>
     /// <param name="thickness">T.</param>

@@ -10,8 +10,7 @@ public sealed record UnitSale(SaleUnit Unit, decimal Step, decimal Minimum)
     public decimal Sell(decimal needed) => Math.Max(Math.Ceiling(Math.Max(needed, Minimum) / Step), 1) * Step;
 
     /// <summary>The usual steps: an eighth of a yard and a tenth of a metre, which measures show (NIST Handbook 44, section 5.52), a
-    /// hundredth of a
-    /// weight or an area, and one by one (common practice, no source).</summary>
+    /// hundredth of a weight or an area, and one by one (common practice, no source).</summary>
     public static UnitSale Usual(SaleUnit unit) => new(unit, UsualStep(unit), 0);
 
     /// <summary>The usual step of a unit, in the unit.</summary>

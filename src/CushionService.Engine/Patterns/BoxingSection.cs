@@ -65,8 +65,7 @@ internal sealed record BoxingSection
         };
 
     /// <summary>Two strips with a zipper between them: each T/2 high, and the turn-under more when cut; the upper one a lap more, which
-    /// hides the
-    /// zipper (common practice, no source).</summary>
+    /// hides the zipper (common practice, no source).</summary>
     public static BoxingSection Zippered(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, ZipperClosure zipper)
     {
         var inner = EdgeFinish.ZipperTurnUnder(zipper.TurnUnder);

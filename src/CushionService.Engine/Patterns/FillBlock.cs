@@ -12,8 +12,7 @@ public static class FillBlock
     /// <param name="height">Its height.</param>
     /// <param name="oversize">How much larger than the cover it is, in width and depth.</param>
     /// <remarks>A smooth outline of area A and perimeter P grows to A + aP + πa² when moved by a, a rectangle to A + aP + 4a² (general
-    /// geometry);
-    /// the rectangle's rule is taken, which is never too little.</remarks>
+    /// geometry); the rectangle's rule is taken, which is never too little.</remarks>
     public static Volume Prism(Area area, Length perimeter, Length height, Length oversize)
     {
         decimal half = oversize.In(LengthUnit.Millimetre) / 2;

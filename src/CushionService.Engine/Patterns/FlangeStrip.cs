@@ -11,8 +11,7 @@ namespace CushionService.Engine.Patterns;
 /// <summary>A flange set into the seam round the top: for each side a strip twice its depth, folded lengthwise, its ends mitred to the
 /// next.</summary>
 /// <remarks>On a side of length e between interior angles a and b the fold is e + f (cot(a/2) + cot(b/2)) long for a depth f, as the offset
-/// of
-/// an outline is (general geometry).</remarks>
+/// of an outline is (general geometry).</remarks>
 public static class FlangeStrip
 {
     /// <summary>Whether every strip has a fold, so that no inside corner uses one up; false on curves, which a flat strip cannot

@@ -7,8 +7,7 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Engine.Patterns;
 
 /// <summary>The strip of a tie or a strap: cut four times as wide as it is finished when folded to the middle, or twice and two narrow
-/// seams
-/// as a turned tube.</summary>
+/// seams as a turned tube.</summary>
 /// <remarks>General geometry; the narrow seam is common practice, no source.</remarks>
 internal static class NarrowStrip
 {

@@ -201,7 +201,7 @@ public sealed record Drafting
                 .Select(piece => new Violation(
                     piece.Pointer,
                     "print-inverted",
-                    $"The one-way fabric {piece.Fabric} stands upside down on the underside of {piece.Id}."
+                    $"The one-way fabric {piece.Fabric} is upside down on the underside of {piece.Id}."
                 ));
 
     private IEnumerable<Violation> TooShortZippers()

@@ -11,8 +11,7 @@ namespace CushionService.Engine.Quoting;
 
 /// <summary>Decides which way the fabric runs on the cushions whose grain is left open: the way that sells shorter.</summary>
 /// <remarks>It lays the order quickly with all of them up the bolt and with all of them railroaded, then turns one at a time from the
-/// better of
-/// the two. Cushions of a row turn together.</remarks>
+/// better of the two. Cushions of a row turn together.</remarks>
 internal sealed class GrainChoice
 {
     private const int MostTurned = 8;
@@ -72,16 +71,16 @@ internal sealed class GrainChoice
             railroaded = [.. _isOpen.Select(_ => true)];
         Keep(up);
         Keep(railroaded);
-        (Length? Sold, bool[] Way) best = (Sold(up), up),
+        (Trial? Sold, bool[] Way) best = (Sold(up), up),
             other = (Sold(railroaded), railroaded);
-        (Length? allUp, Length? allRailroaded) = (best.Sold, other.Sold);
+        (Trial? allUp, Trial? allRailroaded) = (best.Sold, other.Sold);
         best = IsShorter(other.Sold, best.Sold) ? other : best;
         int[] open = [.. _groups.Where((_, i) => _isOpen[i]).Distinct()];
         foreach (int group in open.Length > 1 ? open.Take(MostTurned) : [])
         {
             bool[] turned = [.. best.Way.Select((way, i) => _groups[i] == group ? !way : way)];
             Keep(turned);
-            Length? sold = turned.SequenceEqual(best.Way) ? best.Sold : Sold(turned);
+            Trial? sold = turned.SequenceEqual(best.Way) ? best.Sold : Sold(turned);
             best = IsShorter(sold, best.Sold) ? (sold, turned) : best;
         }
 
@@ -91,15 +90,14 @@ internal sealed class GrainChoice
             new(
                 $"{_order.Cushions[i].Pointer}/grain",
                 "grain-chosen",
-                $"{_order.Cushions[i].Id} is cut {(best.Way[i] ? "railroaded" : "up the bolt")}: the order then takes {Text(best.Sold)}; "
-                    + $"all up the bolt {Text(allUp)}, all railroaded {Text(allRailroaded)}."
+                $"{_order.Cushions[i].Id} is cut {(best.Way[i] ? "railroaded" : "up the bolt")}. The order takes {Text(best.Sold)}. "
+                    + $"All up the bolt: {Text(allUp)}. All railroaded: {Text(allRailroaded)}."
             );
     }
 
-    private static bool IsShorter(Length? one, Length? other) => one is { } sold && (other is not { } known || sold < known);
+    private static bool IsShorter(Trial? one, Trial? other) => one is not null && (other is null || one.Sold < other.Sold);
 
-    private string Text(Length? sold) =>
-        sold is { } length ? LengthText.Format(length, _order.Fabrics[0].Sold.LengthUnit) : "it cannot be cut";
+    private static string Text(Trial? trial) => trial?.Text ?? "it cannot be cut";
 
     // A row takes the grain of those of its cushions that leave no choice.
     private void Keep(bool[] way)
@@ -131,7 +129,7 @@ internal sealed class GrainChoice
     }
 
     // What is sold of the fabrics of open cushions; null where a piece does not fit.
-    private Length? Sold(bool[] way)
+    private Trial? Sold(bool[] way)
     {
         Drafting drafting = Drafting.Decided(With(way) with { Effort = Effort.Quick }, _constructions, []);
         if (!drafting.Violations.IsEmpty)
@@ -140,16 +138,19 @@ internal sealed class GrainChoice
         }
 
         var sold = Length.Zero;
+        var texts = new List<string>();
         foreach (FabricSpecification fabric in _order.Fabrics)
         {
             CutPiece[] pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
             if (pieces.Length > 0 && _order.Cushions.Any(cushion => Open(cushion, _order).Contains(fabric)))
             {
-                sold += new Yardage(FabricNesting.LayOut(fabric, pieces, Effort.Quick, Sharing, CancellationToken.None)).Sold;
+                var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort.Quick, Sharing, CancellationToken.None));
+                sold += yardage.Sold;
+                texts.Add($"{yardage.SoldText} of {fabric.Id}");
             }
         }
 
-        return sold;
+        return new Trial(sold, string.Join(" and ", texts));
     }
 
     private OrderSpecification With(bool[] way) =>
@@ -167,4 +168,7 @@ internal sealed class GrainChoice
             .Distinct();
 
     private static FabricSpecification Find(OrderSpecification order, string id) => order.Fabrics.First(fabric => fabric.Id == id);
+
+    // What an order takes of the fabrics of open cushions, one way.
+    private sealed record Trial(Length Sold, string Text);
 }

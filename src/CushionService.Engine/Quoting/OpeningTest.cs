@@ -24,8 +24,7 @@ public static class OpeningTest
     }
 
     /// <summary>How long the closure opens: a zipper's section or a tape less 1/2 in at each end, a zipper in a seam or with closed ends as
-    /// long as
-    /// it is, a gap 2 in short of each corner, flaps as wide as they are.</summary>
+    /// long as it is, a gap 2 in short of each corner, flaps as wide as they are.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="cover">Its cover, without an inner one.</param>
     /// <param name="stocks">What the shop stocks, zippers with closed ends among it.</param>

@@ -7,8 +7,7 @@ namespace CushionService.Engine.Quoting;
 /// <summary>Shortens the returns of a closure's section that the fabric is too narrow for, so that no join passes through the
 /// closure.</summary>
 /// <remarks>A section along a side W with returns r is cut W + 2r + 2s long (follows from the seam line). Shorter returns come before a
-/// joined
-/// section (common practice, no source).</remarks>
+/// joined section (common practice, no source).</remarks>
 internal static class ShorterReturns
 {
     private static readonly Length Shortest = Length.FromInches(1);

@@ -20,8 +20,7 @@ internal sealed class ConvexPart
     }
 
     /// <summary>Whether the interiors meet when the other is moved by the offset. Two convex polygons are apart exactly when the line of
-    /// an edge
-    /// of one has all of the other on its outer side (the separating axis theorem, after Minkowski).</summary>
+    /// an edge of one has all of the other on its outer side (the separating axis theorem, after Minkowski).</summary>
     /// <param name="other">The other part.</param>
     /// <param name="dx">Offset across, grid units.</param>
     /// <param name="dy">Offset along, grid units.</param>

@@ -8,8 +8,7 @@ namespace CushionService.Nesting.Outlines;
 
 /// <summary>The kernel for problems with outlines on a strip: bound, floor, search.</summary>
 /// <remarks>The floor is the layout of the bounding boxes, so an answer always exists and is never longer than what a quick or standard
-/// search finds for
-/// them. A thorough search leaves its steps to the outlines.</remarks>
+/// search finds for them. A thorough search leaves its steps to the outlines.</remarks>
 internal static class OutlineKernel
 {
     // Steps for each copy, and for all copies at most. A step takes about 5 ns on one of two cores, and 8 ns where both search.
@@ -107,8 +106,7 @@ internal static class OutlineKernel
         problem.Pieces.Length <= MostBoundedPieces ? [InnerRectangles.Of(problem), InnerBands.Of(problem)] : [];
 
     /// <summary>Searches with the outlines; with their convex hulls where they are too jagged for the steps; and where even these are too
-    /// many
-    /// for them, the layout of the bounding boxes is the answer.</summary>
+    /// many for them, the layout of the bounding boxes is the answer.</summary>
     private static OutlineSearch Searched(
         StripProblem problem,
         Copies copies,

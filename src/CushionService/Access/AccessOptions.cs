@@ -8,8 +8,7 @@ internal sealed class AccessOptions
     public const string Section = "Access";
 
     /// <summary>What a caller without a key or a token may do. When left out: everything, as long as no key and no authority is configured,
-    /// and then
-    /// what a shop's page needs.</summary>
+    /// and then what a shop's page needs.</summary>
     public GrantOptions? Anonymous { get; init; }
 
     /// <summary>The API keys.</summary>

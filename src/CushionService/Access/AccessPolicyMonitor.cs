@@ -4,8 +4,7 @@ using Microsoft.Extensions.Primitives;
 namespace CushionService.Access;
 
 /// <summary>Holds the register in force. A change of the configuration replaces it at once for the calls that come after; a change that is
-/// wrong is
-/// told in the log, and the register that holds goes on holding.</summary>
+/// wrong is told in the log, and the register that holds goes on holding.</summary>
 internal sealed partial class AccessPolicyMonitor : IDisposable
 {
     private readonly IConfiguration _section;

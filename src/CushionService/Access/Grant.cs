@@ -18,8 +18,7 @@ internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int
     public Effort Effort => Scopes.HasFlag(Scopes.Quote) ? Effort.Thorough : Effort.Standard;
 
     /// <summary>Everything in an order that goes beyond the grant. An order is refused and never quietly worked on with less effort: the
-    /// same
-    /// order has the same answer for everyone who gets one.</summary>
+    /// same order has the same answer for everyone who gets one.</summary>
     /// <param name="order">The order.</param>
     /// <param name="overnight">Whether the search for repeated production orders may be asked for: by a caller that is known, in a
     /// stream.</param>

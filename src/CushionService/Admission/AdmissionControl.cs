@@ -6,8 +6,7 @@ using Microsoft.Extensions.Options;
 namespace CushionService.Admission;
 
 /// <summary>Turns calls away before their bodies are read: those of a caller that calls too often, and all that would wait too long, so
-/// that those let in
-/// are answered as fast as ever.</summary>
+/// that those let in are answered as fast as ever.</summary>
 internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, WorkerPool pool, IOptions<AdmissionOptions> options)
 {
     public Task InvokeAsync(HttpContext http)

@@ -12,9 +12,9 @@ internal sealed class AdmissionOptions
     [Range(1, 1024)]
     public int Workers { get; init; } = Environment.ProcessorCount;
 
-    /// <summary>Calls are turned away while those that wait would keep a new one waiting for longer than this, in milliseconds, judged by
-    /// what orders took of late. A
-    /// public service sets it to some tens of milliseconds, so that what is accepted is answered as fast as ever.</summary>
+    /// <summary>Calls are rejected while those that wait would keep a new one waiting for longer than this, in milliseconds, judged by
+    /// what orders took of late. A public service sets it to some tens of milliseconds, so that what is accepted is answered as fast as
+    /// ever.</summary>
     [Range(1, 60_000)]
     public int LongestWaitMs { get; init; } = 10_000;
 

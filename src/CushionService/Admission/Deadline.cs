@@ -1,8 +1,7 @@
 namespace CushionService.Admission;
 
 /// <summary>Ends a worker's work when its time is up, or its caller gives up. One source of cancellation and its timer serve order after
-/// order until one
-/// is ended: an order that is done in microseconds would wait for the making of its own.</summary>
+/// order until one is ended: an order that is done in microseconds would wait for the making of its own.</summary>
 internal sealed class Deadline : IDisposable
 {
     private CancellationTokenSource _source = new();

@@ -4,8 +4,7 @@ using Microsoft.Extensions.Options;
 namespace CushionService.Admission;
 
 /// <summary>Where orders are worked on: a few workers, each a thread of its own, so that a search never holds up the threads that hear
-/// callers. Calls come
-/// first; the orders of streams take every fourth turn, and all turns that are left.</summary>
+/// callers. Calls come first; the orders of streams take every fourth turn, and all turns that are left.</summary>
 internal sealed class WorkerPool : IDisposable
 {
     private const int TurnOfStreams = 4;

@@ -5,8 +5,7 @@ namespace CushionService.Documents;
 
 /// <summary>Prints an answer's lengths as its workroom reads them: fractions of an inch to 1/64, or metric decimals; what needs
 /// more than three decimals (the extent of a curve) stands to the nearest 1/64 in or 0.1 mm, which is as fine as a rule shows. No line
-/// breaks
-/// between a whole number, its fraction and its unit.</summary>
+/// breaks between a whole number, its fraction and its unit.</summary>
 internal sealed class OrderUnits(Units units)
 {
     /// <summary>The unit of every length in the answer.</summary>

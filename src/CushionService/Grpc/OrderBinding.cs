@@ -3,8 +3,7 @@ using Grpc.Core;
 namespace CushionService.Grpc;
 
 /// <summary>Binds the calls so that bytes which are no message are the caller's fault, and told as such: without it the framework takes
-/// them for a failure
-/// of ours.</summary>
+/// them for a failure of ours.</summary>
 internal static class OrderBinding
 {
     /// <summary>Tells the server of the calls.</summary>

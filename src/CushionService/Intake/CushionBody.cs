@@ -48,8 +48,7 @@ internal sealed record CushionBody(
     public bool HasJoins => !Offer.Joins.IsEmpty;
 
     /// <summary>A zipper at the back has a section of its own that a wrapped strip meets, and a curved boxing has no corners; other boxings
-    /// join
-    /// at the corners.</summary>
+    /// join at the corners.</summary>
     public BoxingJoins Joins =>
         Written.Boxing?.Joins
         ?? (

@@ -4,8 +4,7 @@ using CushionService.Contract;
 namespace CushionService.Intake;
 
 /// <summary>The form of a contract record as its attributes state it: what is required, ranges of lengths and numbers, patterns of text.
-/// The OpenAPI
-/// document and the catalogue read the same attributes.</summary>
+/// The OpenAPI document and the catalogue read the same attributes.</summary>
 /// <typeparam name="T">The record.</typeparam>
 internal static class RecordForm<T>
 {

@@ -4,8 +4,7 @@ namespace CushionService.Intake;
 
 /// <summary>The contract's patterns as regular expressions of .NET.</summary>
 /// <remarks>The contract publishes patterns as JSON Schema does (ECMA 262), where <c>$</c> is the end of the text. To .NET <c>$</c> also
-/// matches before a
-/// newline at the end, which amounts and ids must not have; <c>\z</c> does not.</remarks>
+/// matches before a newline at the end, which amounts and ids must not have; <c>\z</c> does not.</remarks>
 internal static class TextPattern
 {
     /// <summary>A pattern that matches the same texts as the published one.</summary>

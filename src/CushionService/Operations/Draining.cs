@@ -1,8 +1,7 @@
 namespace CushionService.Operations;
 
 /// <summary>The way out: told to end, the service first says that it is no longer ready, goes on answering while the balancers learn of it,
-/// and only then
-/// stops hearing and finishes what it is at.</summary>
+/// and only then stops hearing and finishes what it is at.</summary>
 internal sealed partial class Draining(IConfiguration configuration, ILogger<Draining> log) : IHostedLifecycleService
 {
     // Longer than a balancer takes to see an instance as not ready; a person at a terminal does not wait.

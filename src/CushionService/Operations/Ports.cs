@@ -5,8 +5,7 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 namespace CushionService.Operations;
 
 /// <summary>Where the service listens: HTTP/1.1 where <c>ASPNETCORE_URLS</c> says, gRPC on HTTP/2 in clear text where <c>GRPC_URLS</c>
-/// says. One
-/// clear-text port cannot speak both; an https address does.</summary>
+/// says. One clear-text port cannot speak both; an https address does.</summary>
 internal static class Ports
 {
     public static void ListenOnBothPorts(this WebApplicationBuilder builder)

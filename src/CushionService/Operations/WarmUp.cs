@@ -6,8 +6,7 @@ using CushionService.Rest.OpenApi;
 namespace CushionService.Operations;
 
 /// <summary>Works on an order some times before the service hears callers, so that the first of them does not wait for the compiler, nor is
-/// turned away
-/// while others do.</summary>
+/// turned away while others do.</summary>
 internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleService
 {
     // After thirty calls a method is compiled anew, for speed.

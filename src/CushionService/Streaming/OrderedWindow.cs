@@ -3,8 +3,7 @@ using System.Threading.Channels;
 namespace CushionService.Streaming;
 
 /// <summary>Answers a stream in its own order. It takes no more than a small window ahead of what is written, so that neither a fast caller
-/// nor
-/// a slow one makes memory grow, and works on two entries at the same time.</summary>
+/// nor a slow one makes memory grow, and works on two entries at the same time.</summary>
 internal static class OrderedWindow
 {
     /// <summary>Entries taken and not yet written, at most.</summary>

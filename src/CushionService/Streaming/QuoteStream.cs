@@ -7,8 +7,7 @@ using CushionService.Engine.Specifications;
 namespace CushionService.Streaming;
 
 /// <summary>Quotes any number of orders, one after another: the room behind both doors' streams. An order that cannot be quoted is refused
-/// in its
-/// place and does not end the stream.</summary>
+/// in its place and does not end the stream.</summary>
 internal sealed partial class QuoteStream(OrderDesk desk, OrderDispatcher work, ILogger<QuoteStream> log)
 {
     /// <summary>Quotes every order, in order.</summary>

@@ -1,8 +1,7 @@
 namespace CushionService.Benchmarks.Nesting;
 
 /// <summary>Squares of 200 to 400 units, cut at arbitrary points into 17 to 200 rectangles without waste, so that the optimum is known.
-/// Every
-/// other one is cut from edge to edge only; the others are cut into pinwheels too, which no such cuts undo.</summary>
+/// Every other one is cut from edge to edge only; the others are cut into pinwheels too, which no such cuts undo.</summary>
 internal static class Puzzles
 {
     private const int Each = 32;

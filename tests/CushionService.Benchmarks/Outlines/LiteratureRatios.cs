@@ -6,8 +6,7 @@ using CushionService.Nesting.Solving;
 namespace CushionService.Benchmarks.Outlines;
 
 /// <summary>The verb <c>outlines [instance, effort or number of seeds...]</c>: length over the best known, beside that of the bounding
-/// boxes. Without an
-/// effort named, the three that a single order may ask for.</summary>
+/// boxes. Without an effort named, the three that a single order may ask for.</summary>
 internal static class LiteratureRatios
 {
     public static void Run(IReadOnlyList<string> arguments)

@@ -4,8 +4,7 @@ using Microsoft.Playwright;
 namespace CushionService.BrowserTests.Hosting;
 
 /// <summary>A browser that is installed, driven without a window, and the service as a process of its own. Without a browser every test
-/// says that
-/// it skipped; where <c>CUSHION_BROWSER_REQUIRED</c> is set, as in the continuous run, it fails.</summary>
+/// says that it skipped; where <c>CUSHION_BROWSER_REQUIRED</c> is set, as in the continuous run, it fails.</summary>
 public sealed class BrowserOfThisMachine : IAsyncLifetime
 {
     // Debian's name first. A browser elsewhere is named by CUSHION_BROWSER.

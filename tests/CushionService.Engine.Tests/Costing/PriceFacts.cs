@@ -90,8 +90,7 @@ public sealed class PriceFacts
     public void Contingency_is_on_materials_and_overhead_on_everything_before_the_gain()
     {
         // Sources.Practice. Materials 52.80 and labour 45.00: 5 % of 52.80 = 2.64; 10 % of 100.44 = 10.04; 90 min at 12 = 18.00; 50 % of
-        // 128.48 = 64.24;
-        // 192.72 up to the next whole.
+        // 128.48 = 64.24; 192.72 up to the next whole.
         Cost cost = Costed(
             new CostingSpecification
             {

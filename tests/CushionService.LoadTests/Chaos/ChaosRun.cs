@@ -4,8 +4,7 @@ using CushionService.LoadTests.Generating;
 namespace CushionService.LoadTests.Chaos;
 
 /// <summary>Two instances behind nginx at 300 requests a second: one is killed, both are restarted one after the other, and callers come
-/// that never finish
-/// what they say.</summary>
+/// that never finish what they say.</summary>
 internal static class ChaosRun
 {
     private const double Rate = 300;

@@ -10,8 +10,7 @@ using Microsoft.Extensions.DependencyInjection;
 namespace CushionService.LoadTests.Floor;
 
 /// <summary>The service with the floor beside it: calls that parse the same body and echo it, so that figures are ratios. They pass no
-/// limit, no access
-/// check and no hand.</summary>
+/// limit, no access check and no hand.</summary>
 public sealed class FloorHost : IHostingStartup, IStartupFilter
 {
     /// <summary>The path of the floor for REST.</summary>

@@ -14,8 +14,7 @@ using SharpFuzz;
 namespace CushionService.LoadTests.Fuzzing;
 
 /// <summary>The parsers and the rules behind them, as a fuzzer drives them that is led by the branches an input takes (AFL++, through
-/// SharpFuzz). Whatever the
-/// bytes, nothing is thrown. The first byte chooses the parser.</summary>
+/// SharpFuzz). Whatever the bytes, nothing is thrown. The first byte chooses the parser.</summary>
 internal static class ParserTarget
 {
     private const byte Json = (byte)'j',

@@ -4,8 +4,7 @@ using System.Text.Json.Nodes;
 namespace CushionService.LoadTests.Fuzzing;
 
 /// <summary>Spoils orders with their structure in mind: values beyond every range, fields of other places, lists without end, and bytes
-/// that are no JSON
-/// at all. The same seed makes the same orders.</summary>
+/// that are no JSON at all. The same seed makes the same orders.</summary>
 internal sealed class Spoiler(IReadOnlyList<string> orders, int seed)
 {
     private static readonly string[] Texts =

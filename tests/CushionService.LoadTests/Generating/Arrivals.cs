@@ -4,8 +4,7 @@ using System.Diagnostics;
 namespace CushionService.LoadTests.Generating;
 
 /// <summary>Requests that arrive at a constant rate, whatever becomes of those before them. The thread that keeps the time sends them
-/// itself: the
-/// generator shares the processors with the service, and is to take as little of them as it can.</summary>
+/// itself: the generator shares the processors with the service, and is to take as little of them as it can.</summary>
 internal sealed class Arrivals(Func<int, byte[]> request, IConnection[] connections) : IDisposable
 {
     private readonly ConcurrentStack<IConnection> _free = new(connections);

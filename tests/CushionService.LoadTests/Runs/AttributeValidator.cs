@@ -11,8 +11,7 @@ using FluentValidation;
 namespace CushionService.LoadTests.Runs;
 
 /// <summary>The form of a contract record as FluentValidation's documentation writes it: a rule for each field, a validator for each part.
-/// The intake
-/// does not use it; <see cref="IntakeRun"/> measures what it would cost.</summary>
+/// The intake does not use it; <see cref="IntakeRun"/> measures what it would cost.</summary>
 /// <typeparam name="T">The record.</typeparam>
 internal sealed class AttributeValidator<T> : AbstractValidator<T>
 {

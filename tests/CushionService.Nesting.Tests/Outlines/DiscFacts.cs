@@ -6,8 +6,7 @@ namespace CushionService.Nesting.Tests.Outlines;
 
 /// <summary>Equal discs of diameter d on a strip of width w, where plane geometry gives the least length exactly. Let
 /// a = min(w − d, 2d) be the room between centres across the strip; the length is d plus the least extent of the centres
-/// along it, every two of which are at least d apart.
-/// Two: they lie at opposite edges, √(d² − a²) apart along, or side by side when a ≥ d.
+/// along it, every two of which are at least d apart. Two: they lie at opposite edges, √(d² − a²) apart along, or side by side when a ≥ d.
 /// Three, a ≥ d: two at the edges, level, the third between them touching both: √(d² − a²/4).
 /// Three, a ≤ d √3/2: a zigzag, 2 √(d² − a²), or d when the outer two touch.
 /// Three, between: an equilateral triangle turned until it fills the room: d cos(30° − acos(a/d)).</summary>

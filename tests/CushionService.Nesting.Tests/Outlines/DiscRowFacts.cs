@@ -9,8 +9,7 @@ namespace CushionService.Nesting.Tests.Outlines;
 /// <summary>Rows of equal discs of diameter d on a strip of width w (plane geometry). Rows of k and k − 1 discs in turn, the wider
 /// ones spread over the width: gaps of s = (w − d) / (k − 1) between centres, each row √(d² − s²/4) above the last, or d/2 where
 /// that is more. Rows of k with half a gap free at one edge and the other in turn: s = (w − d) / (k − 1/2). Both need s ≥ d. Square rows:
-/// k = ⌊w / d⌋,
-/// d above the last.</summary>
+/// k = ⌊w / d⌋, d above the last.</summary>
 public sealed class DiscRowFacts
 {
     private const double Diameter = 400_000;

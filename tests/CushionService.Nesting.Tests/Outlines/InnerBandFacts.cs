@@ -42,8 +42,7 @@ public sealed class InnerBandFacts
         );
 
     // Arms as wide as the strip, and stems of more than half of it: nothing lies beside anything, so three tees need 3 × (30 + 60) along.
-    // Their
-    // area alone needs 3 × (90 × 30 + 50 × 60) / 90 = 190.
+    // Their area alone needs 3 × (90 × 30 + 50 × 60) / 90 = 190.
     [Fact]
     public void Bands_prove_a_length_that_area_does_not()
     {

@@ -92,8 +92,7 @@ public sealed class OutlineRunFacts
         Allocated(fewer / 10);
 
         // Millions of steps more, and no more than a small object. The runtime allocates for itself now and then, as when it compiles
-        // anew; an
-        // allocation of ours would be there in every try.
+        // anew; an allocation of ours would be there in every try.
         var differences = Enumerable.Range(0, Tries).Select(_ => Allocated(more) - Allocated(fewer));
         Assert.Contains(differences, difference => difference is >= -256 and <= 256);
 

@@ -6,8 +6,7 @@ using CushionService.Nesting.Search;
 namespace CushionService.Nesting.Tests.Rectangles;
 
 /// <summary>Boxes that are cut into rectangles: what fits is never ruled out, and what does not for want of area is. On the finest
-/// grids, where the
-/// products need more than 64 bits, as on coarse ones.</summary>
+/// grids, where the products need more than 64 bits, as on coarse ones.</summary>
 public sealed class DualFeasibleFacts
 {
     [Theory]

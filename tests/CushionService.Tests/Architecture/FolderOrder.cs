@@ -5,8 +5,7 @@ namespace CushionService.Tests.Architecture;
 /// <summary>The folders of one project in an order: each may use itself and those before it.</summary>
 /// <param name="assembly">The compiled project.</param>
 /// <param name="folders">The folders, first the one that uses no other. A name is the namespace without the project's own; the empty name
-/// is the
-/// project's root. A folder within a listed one belongs to it, unless it is listed itself.</param>
+/// is the project's root. A folder within a listed one belongs to it, unless it is listed itself.</param>
 internal sealed class FolderOrder(Assembly assembly, params string[] folders)
 {
     private readonly string _root = assembly.GetName().Name!;

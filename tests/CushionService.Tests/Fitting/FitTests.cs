@@ -87,8 +87,7 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
     public async Task An_offcut_is_told_by_its_layout_what_is_left_and_the_largest_cushion()
     {
         // Two 19 in squares (finished 18 in, 1/2 in seams) side by side on 40 in by 20 in leave 2 in by 20 in and 38 in by 1 in; 19 1/2 in
-        // would still fit side
-        // by side, 20 in tall: the larger finished square is 19 in.
+        // would still fit side by side, 20 in tall: the larger finished square is 19 in.
         using HttpResponseMessage response = await service.PostAsync(
             "fits",
             """

@@ -5,8 +5,7 @@ using CushionService.Desk;
 namespace CushionService.Tests.Orders;
 
 /// <summary>Strips cut as high as the other sides overlap by T + 2s − 4f: a shortcut that is right from a certain height on, and refused
-/// below it
-/// (follows from each strip being cut (T + o)/2 + s + 2f high; the sizes are common practice, no source).</summary>
+/// below it (follows from each strip being cut (T + o)/2 + s + 2f high; the sizes are common practice, no source).</summary>
 public sealed class HookAndLoopTests
 {
     [Theory]

@@ -5,8 +5,7 @@ using CushionService.Engine.Measures;
 namespace CushionService.Engine.Specifications.Outlines;
 
 /// <summary>Any simple polygon, its corners sharp or rounded alike. A side belongs to the side of the cushion that it faces; those that
-/// face
-/// the back most squarely are the back.</summary>
+/// face the back most squarely are the back.</summary>
 public sealed record PolygonOutline : Outline
 {
     /// <summary>How far from zero a corner may be: 2 000 in (a limit of ours; larger than any outline).</summary>

@@ -21,8 +21,7 @@ public sealed record ItemPriceSpecification(Money Amount, SaleUnit Per)
     public Money? CutFee { get; init; }
 
     /// <summary>The price of one unit when so many are bought: that of the last break that the quantity reaches, for all of them (common
-    /// practice,
-    /// no source).</summary>
+    /// practice, no source).</summary>
     public Money UnitPrice(decimal quantity)
     {
         Money price = Amount;

@@ -6,8 +6,7 @@ using CushionService.Nesting.Search;
 namespace CushionService.Nesting.Outlines.Bounding;
 
 /// <summary>A length that no layout can beat: the outlines' area over the width, the longest copy as it lies shortest, and what the
-/// rectangles within
-/// the pieces need.</summary>
+/// rectangles within the pieces need.</summary>
 internal readonly record struct OutlineBound(long Length, ProofKind Kind, string Figures)
 {
     public static OutlineBound Of(Copies copies)

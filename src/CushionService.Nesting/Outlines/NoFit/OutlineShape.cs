@@ -77,8 +77,7 @@ internal sealed class OutlineShape
     public bool IsSameAs(OutlineShape other) => Corners.AsSpan().SequenceEqual(other.Corners);
 
     /// <summary>The convex hull, by Andrew's monotone chain (Information Processing Letters 9(5), 1979): it holds the outline, and its box
-    /// is the
-    /// same.</summary>
+    /// is the same.</summary>
     public OutlineShape Hull()
     {
         GridPoint[] sorted = [.. Corners.OrderBy(corner => corner.X).ThenBy(corner => corner.Y)];

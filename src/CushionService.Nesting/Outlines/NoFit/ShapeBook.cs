@@ -163,8 +163,7 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     }
 
     /// <summary>The steps for a no-fit polygon whose convolution was traced, as measured: slicing grows with the square of the segments,
-    /// and for
-    /// thousands of them, which cross each other everywhere, faster.</summary>
+    /// and for thousands of them, which cross each other everywhere, faster.</summary>
     private long Cost(int one, int other)
     {
         long segments = _segments.Count;

@@ -3,8 +3,7 @@ using System.Diagnostics;
 namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>The slabs of one axis as a sweep finds them, from the first on; a slab that goes on as the last one did is joined to it. In
-/// the end
-/// they become a <see cref="SliceIndex"/>.</summary>
+/// the end they become a <see cref="SliceIndex"/>.</summary>
 internal sealed class SlabList
 {
     /// <summary>Slopes are taken for equal when they differ by less than this share.</summary>

@@ -6,8 +6,7 @@ namespace CushionService.Nesting.Outlines.Placing;
 /// found by dynamic programming over the number of discs and the uppermost row. Rows that alternate make the square and
 /// the hexagonal lattice, spread to fill the width, along or across the strip; stacks may change from one to another.</summary>
 /// <remarks>Discs are polygons, so their no-fit polygon says how low a row may lie. Rows are at least half a disc apart; rows two apart
-/// are clear then. Denser
-/// rows would gain nothing, since a gap wide enough for them holds another disc.</remarks>
+/// are clear then. Denser rows would gain nothing, since a gap wide enough for them holds another disc.</remarks>
 internal sealed class DiscRows
 {
     // An outline counts as a disc when its extents, and its area from the ellipse of these extents, differ by no more than this share.

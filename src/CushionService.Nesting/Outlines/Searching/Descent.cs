@@ -5,10 +5,9 @@ using CushionService.Nesting.Search;
 namespace CushionService.Nesting.Outlines.Searching;
 
 /// <summary>One way down from a first layout, with chances of its own, in two phases (Gardeyn and Wauters, arXiv 2509.13329). To explore,
-/// it takes
-/// some length away and pulls the overlaps apart; where that fails, it goes on from a near miss, two copies exchanged. To compress, it
-/// takes very little away, always from the best layout. It shares nothing that it writes to with others, so that they may run at the
-/// same time.</summary>
+/// it takes some length away and pulls the overlaps apart; where that fails, it goes on from a near miss, two copies exchanged. To
+/// compress, it takes very little away, always from the best layout. It shares nothing that it writes to with others, so that they may run
+/// at the same time.</summary>
 internal sealed class Descent
 {
     /// <summary>The share of the length that is taken away at first, while exploring.</summary>

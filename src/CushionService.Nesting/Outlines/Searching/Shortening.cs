@@ -23,8 +23,7 @@ internal sealed class Shortening
     }
 
     /// <summary>Cuts the arrangement across at a random place and moves what lies beyond it in, so that all ends by the target: overlaps
-    /// arise
-    /// at the cut alone, and the rest keeps its good places.</summary>
+    /// arise at the cut alone, and the rest keeps its good places.</summary>
     /// <param name="target">The wanted length, grid units; at least what every copy needs in some turn.</param>
     /// <param name="random">Where to cut.</param>
     /// <returns>Whether every copy lies by the target; a matched copy may have no such place.</returns>

@@ -5,8 +5,7 @@ using CushionService.Nesting.Search;
 namespace CushionService.Nesting.Rectangles.PerfectBoxes;
 
 /// <summary>Looks depth first for a layout of a box that is full or nearly so. What makes such a box hard for a beam makes it easy here:
-/// with
-/// next to no area to lose, nearly every wrong step shows at once (Lesh, Marks, McMahon and Mitzenmacher 2004). Each node
+/// with next to no area to lose, nearly every wrong step shows at once (Lesh, Marks, McMahon and Mitzenmacher 2004). Each node
 /// takes the gap with the fewest candidates. It is a heuristic: it tries only corners, so that a search without a result proves
 /// nothing.</summary>
 internal sealed class PerfectBox

@@ -6,8 +6,7 @@ namespace CushionService.Nesting.Rectangles.PerfectBoxes;
 
 /// <summary>Restarts of the search for a box that is full or nearly so, along the box and across it in turn. Where a search
 /// ends is much a matter of its first choices, so that many short runs and a few long ones find more than one run does: their lengths
-/// follow
-/// Luby's sequence (Luby, Sinclair and Zuckerman 1993). What failed once is remembered.</summary>
+/// follow Luby's sequence (Luby, Sinclair and Zuckerman 1993). What failed once is remembered.</summary>
 internal sealed class PerfectBoxRestarts
 {
     // Shortest run; runs of half or twice as many did as well.

@@ -6,8 +6,7 @@ using CushionService.Nesting.Search;
 namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>Proves by dual feasible functions that rectangles do not fit: a product of two, one for each axis, is an area that no layout
-/// exceeds. A
-/// rectangle that may turn counts in the turn where it is least.</summary>
+/// exceeds. A rectangle that may turn counts in the turn where it is least.</summary>
 internal sealed class DualFeasible(RectangleSet set)
 {
     // All pairs of functions of more kinds take longer than a page can wait.

@@ -4,8 +4,7 @@ using CushionService.Nesting.Rectangles.Skylines;
 namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>A dual feasible function of an axis: numbers given to extents such that extents which fit side by side into a whole never
-/// add up to more
-/// than the whole's number.</summary>
+/// add up to more than the whole's number.</summary>
 /// <param name="Family">Which rule gives the number.</param>
 /// <param name="Parameter">The rule's parameter; positive.</param>
 internal readonly record struct DualFunction(DualFunction.Rule Family, long Parameter)

@@ -8,7 +8,7 @@ public sealed record Ends
     /// <summary>How they are closed; flat when left out.</summary>
     public BolsterEndKind? Kind { get; init; }
 
-    /// <summary>Fabric that stands out beyond each tie of tied ends; 6 in when left out.</summary>
+    /// <summary>Fabric that extends beyond each tie of tied ends; 6 in when left out.</summary>
     [LengthRange("1 in", "24 in", Default = "6 in")]
     public Measure? Tail { get; init; }
 

@@ -11,7 +11,7 @@ public sealed record Repeat
     [LengthRange("1/4 in", "72 in")]
     public Measure? Length { get; init; }
 
-    /// <summary>Across the fabric, one motif standing on its centre line; nothing is matched across when left out.</summary>
+    /// <summary>Across the fabric, one motif on its centre line; nothing is matched across when left out.</summary>
     [LengthRange("1/4 in", "120 in")]
     public Measure? Width { get; init; }
 

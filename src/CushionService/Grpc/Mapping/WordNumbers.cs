@@ -28,8 +28,7 @@ internal static class WordNumbers<TWire, TContract>
     }
 
     /// <summary>The contract's members of a list, those left out that are not known; null for none, since a message cannot tell an empty
-    /// list
-    /// from a missing one.</summary>
+    /// list from a missing one.</summary>
     public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> wires, MappingErrors errors)
     {
         errors.Any |= wires.Contains(default);

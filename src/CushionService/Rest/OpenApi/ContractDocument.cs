@@ -70,12 +70,9 @@ internal static class ContractDocument
                 {
                     options.RoutePrefix = "docs";
                     options.DocumentTitle = "CushionService";
-                    // Without the bar across the top, and on a page of our own.
-                    options.ConfigObject.AdditionalItems["layout"] = "BaseLayout";
-                    options.ConfigObject.AdditionalItems["url"] = $"/openapi/{Version}.json";
+                    // A page and a start script of our own: the library's script adds a bar with its maker's name.
                     options.IndexStream = static () =>
                         File.OpenRead(Path.Combine(AppContext.BaseDirectory, "wwwroot", "site", "docs.html"));
-                    options.EnableValidator(null);
                 })
         );
     }
