@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Costing;
 

@@ -1,5 +1,5 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Cutting;

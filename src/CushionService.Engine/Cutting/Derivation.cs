@@ -1,6 +1,6 @@
 using System.Text;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Engine.Cutting;
 

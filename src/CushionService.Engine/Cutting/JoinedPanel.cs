@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Patterns.Sections;
 
 namespace CushionService.Engine.Cutting;
 

@@ -1,5 +1,5 @@
 using CushionService.Engine.Geometry;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Engine.Cutting;
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Trimmings;

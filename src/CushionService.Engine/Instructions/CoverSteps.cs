@@ -2,9 +2,12 @@ using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Additions;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Instructions;

@@ -1,7 +1,8 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Instructions;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Constructions;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 
@@ -39,7 +40,7 @@ public static class SewingOrder
             (Pattern cover, Pattern? inner) = InnerCover.Apart(patterns[i]);
             if (inner is not null)
             {
-                CushionSpecification plain = InnerCover.Plain(cushion, Constructions.Of(cushion.Construction));
+                CushionSpecification plain = InnerCover.Plain(cushion, ConstructionRegistry.Of(cushion.Construction));
                 new CoverSteps(
                     order.Unit,
                     plain with

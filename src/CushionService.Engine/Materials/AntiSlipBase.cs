@@ -1,9 +1,9 @@
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Materials;

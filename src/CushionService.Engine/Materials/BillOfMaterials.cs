@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Layouts;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Materials;
 

@@ -1,8 +1,9 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Additions;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Materials;
 

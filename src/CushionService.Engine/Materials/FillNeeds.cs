@@ -1,7 +1,7 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Materials;
 

@@ -1,5 +1,5 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
 
@@ -10,7 +10,7 @@ public static class Filling
 {
     /// <summary>The foam: a block that fills the cover, larger by the oversize in width and depth.</summary>
     public static Volume Foam(CushionSpecification cushion, Length oversize) =>
-        Constructions.Of(cushion.Construction).Block(cushion, oversize);
+        ConstructionRegistry.Of(cushion.Construction).Block(cushion, oversize);
 
     /// <summary>What a sealed flat bag of a material that bends but does not stretch holds:
     /// V = w³ (h / (πw) − 0.142 (1 − 10^(−h/w))) for w ≤ h (the paper bag problem, A. C. Robin, Mathematics Today, June 2004).</summary>

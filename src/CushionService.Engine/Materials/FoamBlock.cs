@@ -1,6 +1,7 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Materials;
 
@@ -46,7 +47,7 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
 
     /// <summary>What the fill of one cushion weighs; less than its block where the outline is no rectangle.</summary>
     public static Mass Weight(CushionSpecification cushion, decimal kilogramsPerCubicMetre) =>
-        Constructions.Of(cushion.Construction).Block(cushion, cushion.Fill!.Oversize).At(kilogramsPerCubicMetre);
+        ConstructionRegistry.Of(cushion.Construction).Block(cushion, cushion.Fill!.Oversize).At(kilogramsPerCubicMetre);
 
     /// <summary>How many layers of a stock make one block; the last is slit where they would come out higher.</summary>
     /// <param name="layer">Thickness of the stock, above zero.</param>

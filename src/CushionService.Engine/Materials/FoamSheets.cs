@@ -1,6 +1,6 @@
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Nesting;
 using CushionService.Nesting.Solving;
 

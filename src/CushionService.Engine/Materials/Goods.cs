@@ -1,5 +1,5 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Materials;
 

@@ -1,6 +1,6 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Materials;
 

@@ -2,7 +2,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fillings;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Materials;

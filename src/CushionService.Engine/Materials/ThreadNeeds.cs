@@ -1,7 +1,8 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Practices;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Materials;
 

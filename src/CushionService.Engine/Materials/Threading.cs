@@ -1,6 +1,8 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Additions;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Materials;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Materials;
 

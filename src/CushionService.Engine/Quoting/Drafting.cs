@@ -3,7 +3,10 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Additions;
+using CushionService.Engine.Patterns.Constructions;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Patterns.Sections;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
@@ -49,7 +52,7 @@ public sealed record Drafting
     public ImmutableArray<Violation> Warnings { get; }
 
     /// <summary>Drafts every cushion by the engine's constructions, and cuts every panel.</summary>
-    public static Drafting Of(OrderSpecification order) => Of(order, Constructions.All);
+    public static Drafting Of(OrderSpecification order) => Of(order, ConstructionRegistry.All);
 
     /// <summary>Drafts every cushion and cuts every panel.</summary>
     /// <param name="order">The order.</param>
@@ -73,7 +76,7 @@ public sealed record Drafting
         {
             CushionSpecification cushion = order.Cushions[i];
             FabricSpecification FabricOf(FabricRole role) => Fabric(order, cushion.Fabrics[role]);
-            IConstruction construction = Constructions.Of(cushion.Construction, constructions);
+            IConstruction construction = ConstructionRegistry.Of(cushion.Construction, constructions);
             Length StepsOf(FabricRole role) => WholeSteps(FabricOf(role).UsableWidth, order.Workroom.CuttingStep);
             // Railroaded, a strip runs along the bolt and is never too long for it.
             Length LongestOf(FabricRole role) =>

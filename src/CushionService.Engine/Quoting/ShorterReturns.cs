@@ -1,6 +1,7 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Quoting;
 

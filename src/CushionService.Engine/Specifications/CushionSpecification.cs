@@ -3,6 +3,7 @@ using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Specifications;

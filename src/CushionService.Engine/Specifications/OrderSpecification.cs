@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Specifications;

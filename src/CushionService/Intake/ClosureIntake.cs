@@ -2,10 +2,11 @@ using System.Collections.Immutable;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Patterns.Constructions;
+using CushionService.Engine.Patterns.Sections;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 using Outline = CushionService.Engine.Specifications.Outlines.Outline;
 
 namespace CushionService.Intake;

@@ -1,5 +1,5 @@
 using CushionService.Contract.Orders;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Trimmings;
 

@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 using Outline = CushionService.Engine.Specifications.Outlines.Outline;
 
@@ -43,7 +44,7 @@ internal static class CushionIntake
             return null;
         }
 
-        ConstructionOffer offer = Constructions.Of(kind).Offer;
+        ConstructionOffer offer = ConstructionRegistry.Of(kind).Offer;
         Length? seam = fields.Or(SeamAllowance, order.Practice.SeamAllowance);
         CushionBody body = new(cushion, offer, outline, fields[Thickness], seam, order.Practice, findings)
         {

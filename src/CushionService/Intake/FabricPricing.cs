@@ -2,7 +2,7 @@ using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Fabrics;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Intake;
 

@@ -2,9 +2,9 @@ using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Practices;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Intake;
 

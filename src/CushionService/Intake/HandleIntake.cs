@@ -1,7 +1,7 @@
 using CushionService.Contract;
 using CushionService.Contract.Orders;
-using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Intake;

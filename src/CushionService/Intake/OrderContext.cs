@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Intake;
 

@@ -3,6 +3,7 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Nesting;
 
 namespace CushionService.Intake;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using CushionService.Contract;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Outlines;
 using DrawnOutline = CushionService.Engine.Specifications.Outlines.Outline;
 using Outline = CushionService.Contract.Orders.Outline;

@@ -1,7 +1,8 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
 
 namespace CushionService.Intake;
 

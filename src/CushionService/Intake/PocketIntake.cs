@@ -1,5 +1,5 @@
 using CushionService.Contract.Orders;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Intake;

@@ -2,10 +2,11 @@ using System.Collections.Immutable;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Intake;

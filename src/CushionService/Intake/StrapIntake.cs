@@ -1,6 +1,7 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Intake;

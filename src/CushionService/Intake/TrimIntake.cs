@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
-using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Intake;

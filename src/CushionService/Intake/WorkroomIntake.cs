@@ -1,7 +1,7 @@
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Practices;
 
 namespace CushionService.Intake;
 

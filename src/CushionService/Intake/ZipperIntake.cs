@@ -2,9 +2,9 @@ using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Intake;
 

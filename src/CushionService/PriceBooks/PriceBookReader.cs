@@ -4,6 +4,7 @@ using System.Text.Json.Serialization.Metadata;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Intake;
 using CushionService.Json;
 

@@ -5,7 +5,7 @@ using CushionService.Engine.Costing;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;

@@ -5,7 +5,7 @@ using System.Text.Json;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Intake;
 
@@ -18,7 +18,7 @@ internal static class CatalogueWording
         new()
         {
             Engine = EngineVersion.Current,
-            Constructions = [.. Constructions.All.Select(construction => Of(construction.Offer))],
+            Constructions = [.. ConstructionRegistry.All.Select(construction => Of(construction.Offer))],
             Outlines = [.. Enum.GetValues<OutlineKind>().Select(Of)],
             Fields = [.. FieldsOf(typeof(Order), "", new ContractComments())],
         };

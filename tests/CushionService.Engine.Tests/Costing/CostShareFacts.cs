@@ -2,7 +2,7 @@ using CushionService.Engine.Costing;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Tests.Costing;
 

@@ -8,6 +8,8 @@ using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Costing;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Engine.Tests.Quoting;
 
 namespace CushionService.Engine.Tests.Costing;

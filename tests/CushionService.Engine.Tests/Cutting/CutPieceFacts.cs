@@ -4,6 +4,7 @@ using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Cutting;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Engine.Tests.Cutting;
 

@@ -3,6 +3,7 @@ using CushionService.Engine.Layouts;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Layouts;
@@ -62,7 +63,7 @@ public sealed class GrainFacts
         Assert.All(drafting.Pieces, piece => Assert.Equal(railroaded, piece.IsRailroaded));
         Assert.Equal("grain-chosen", said.Code);
         Assert.StartsWith(
-            $"seat is cut {(railroaded ? "railroaded" : "up the bolt")}: the order then takes {taken};",
+            $"seat is cut {(railroaded ? "railroaded" : "up the bolt")}. The order takes {taken} of ",
             said.Detail,
             StringComparison.Ordinal
         );

@@ -3,6 +3,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Tests.Layouts;
 

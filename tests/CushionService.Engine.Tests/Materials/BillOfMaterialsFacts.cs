@@ -3,7 +3,8 @@ using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Tests.Materials;
 

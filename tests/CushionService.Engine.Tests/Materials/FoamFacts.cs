@@ -4,7 +4,8 @@ using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Materials;

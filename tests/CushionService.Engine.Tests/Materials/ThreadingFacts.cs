@@ -2,6 +2,8 @@ using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Practices;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Tests.Materials;
 

@@ -38,7 +38,7 @@ public sealed class OutlineFacts
             { "tee within 26 by 22", new TeeOutline(In(26), In(22), In(3), In(6)), 96, (26 * 22) - (2 * 3 * 16), Sources.Mathematics },
             {
                 "ell of 60 by 60, arms 20 deep",
-                new EllOutline(In(60), In(60), In(40), In(40), Engine.Specifications.Side.Right),
+                new EllOutline(In(60), In(60), In(40), In(40), Engine.Specifications.Outlines.Side.Right),
                 240,
                 2000,
                 Sources.Mathematics

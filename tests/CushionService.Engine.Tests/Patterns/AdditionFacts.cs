@@ -1,10 +1,11 @@
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Patterns;

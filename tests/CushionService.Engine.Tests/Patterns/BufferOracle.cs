@@ -1,6 +1,6 @@
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
 

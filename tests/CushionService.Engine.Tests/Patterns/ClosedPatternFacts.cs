@@ -1,15 +1,16 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Patterns.Constructions;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Tests.Patterns;
 
 /// <summary>A pattern that would not close is refused by the engine itself.</summary>
 public sealed class ClosedPatternFacts
 {
-    private static readonly Pattern Pillow = Constructions.Of(Construction.KnifeEdge).Draft(KnifeEdge(18, 14, HandSewn));
+    private static readonly Pattern Pillow = ConstructionRegistry.Of(Construction.KnifeEdge).Draft(KnifeEdge(18, 14, HandSewn));
 
     [Fact]
     public void A_pillow_closes() => Assert.Same(Pillow, Pillow.Closed());

@@ -1,6 +1,6 @@
 using System.Text;
 using System.Text.Json;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Constructions;
 
 namespace CushionService.Engine.Tests.Patterns;
 
@@ -38,10 +38,10 @@ public sealed class ConstructionTableFacts
     private static string Table(string root)
     {
         var table = new StringBuilder("\n| construction | outlines | closures | fields of its own | file |\n|---|---|---|---|---|\n");
-        foreach (IConstruction construction in Constructions.All)
+        foreach (IConstruction construction in ConstructionRegistry.All)
         {
             ConstructionOffer offer = construction.Offer;
-            string file = $"src/CushionService.Engine/Patterns/{construction.GetType().Name}.cs";
+            string file = $"src/CushionService.Engine/Patterns/Constructions/{construction.GetType().Name}.cs";
             Assert.True(File.Exists(Path.Combine(root, file)), $"{file} is not there.");
             string outlines =
                 offer.Outlines.Length == Enum.GetValues<Engine.Specifications.Outlines.OutlineKind>().Length

@@ -2,11 +2,12 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Tests.Patterns;
 

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Constructions;
+using CushionService.Engine.Patterns.Sections;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Patterns;
@@ -27,7 +29,7 @@ internal sealed class OfferedCushions
         EdgingKind Edging
     )> Combinations { get; } =
     [
-        .. from construction in Constructions.All
+        .. from construction in ConstructionRegistry.All
         let offer = construction.Offer
         from outline in offer.Outlines
         from closure in offer.Closures

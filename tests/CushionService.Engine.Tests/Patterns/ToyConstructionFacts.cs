@@ -1,8 +1,11 @@
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Constructions;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Tests.Patterns;
 
@@ -15,9 +18,9 @@ public sealed class ToyConstructionFacts
     public void A_new_construction_is_found_drafted_cut_and_sewn_by_its_one_file()
     {
         OrderSpecification order = Order(KnifeEdge(40, 24, HandSewn) with { Construction = Mat });
-        Drafting drafting = Drafting.Of(order, Constructions.In(typeof(HemmedMat).Assembly));
+        Drafting drafting = Drafting.Of(order, ConstructionRegistry.In(typeof(HemmedMat).Assembly));
 
-        Assert.DoesNotContain(Constructions.All, construction => construction is HemmedMat);
+        Assert.DoesNotContain(ConstructionRegistry.All, construction => construction is HemmedMat);
         Assert.Equal((In(42), In(26)), (drafting.Pieces.Single().Width, drafting.Pieces.Single().Length));
         Assert.Contains(
             Engine.Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces),

@@ -1,11 +1,14 @@
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Constructions;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Tests.Specifications;
@@ -45,7 +48,7 @@ public sealed class PublishedPracticeFacts
         {
             Outline = new CircleOutline(In(diameter)),
         };
-        Pattern pattern = Constructions.Of(Construction.Boxed).Draft(round);
+        Pattern pattern = ConstructionRegistry.Of(Construction.Boxed).Draft(round);
         Length strip = pattern
             .Panels.Where(panel => panel.Role == FabricRole.Sides)
             .Aggregate(Length.Zero, (sum, panel) => sum + panel.Width);

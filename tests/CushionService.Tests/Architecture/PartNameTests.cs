@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using CushionService.Engine.Geometry;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Architecture;

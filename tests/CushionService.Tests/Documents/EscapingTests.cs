@@ -101,7 +101,7 @@ public sealed class EscapingTests
             [
                 new MarkAnswer
                 {
-                    Kind = Engine.Patterns.MarkKind.Notch,
+                    Kind = Engine.Patterns.Panels.MarkKind.Notch,
                     X = 215,
                     Y = 0,
                     Because = text,

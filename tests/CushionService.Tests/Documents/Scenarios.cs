@@ -2,10 +2,10 @@ using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Engine.Costing;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Nesting;
 
 namespace CushionService.Tests.Documents;

@@ -50,7 +50,7 @@ public sealed class TruePatternTests
             [
                 new MarkAnswer
                 {
-                    Kind = Engine.Patterns.MarkKind.HandleEnd,
+                    Kind = Engine.Patterns.Panels.MarkKind.HandleEnd,
                     X = 12,
                     Y = 12,
                     Because = "inside",

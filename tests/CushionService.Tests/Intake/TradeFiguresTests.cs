@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 using CushionService.Contract.Answers;
 using CushionService.Desk;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Intake;

@@ -1,7 +1,7 @@
 using System.Net;
 using System.Text.Json.Nodes;
-using CushionService.Engine.Patterns;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Patterns.Constructions;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Orders;
@@ -122,7 +122,7 @@ public sealed class ConstructionTests(RunningService service) : IClassFixture<Ru
         HashSet<string> fields = [.. catalogue["fields"]!.AsArray().Select(field => field!["pointer"]!.GetValue<string>())];
         JsonArray constructions = catalogue["constructions"]!.AsArray();
 
-        Assert.Equal(Constructions.All.Length, constructions.Count);
+        Assert.Equal(ConstructionRegistry.All.Length, constructions.Count);
         Assert.All(
             constructions.SelectMany(construction => construction!["fields"]!.AsArray()),
             field => Assert.Contains(field!["pointer"]!.GetValue<string>(), fields)

@@ -71,7 +71,7 @@ public sealed class DemoTests
             [6.625, 16.375],
             pieces
                 .Single(piece => piece.Part == "front")
-                .Marks.Where(mark => mark.Kind == Engine.Patterns.MarkKind.HandleEnd)
+                .Marks.Where(mark => mark.Kind == Engine.Patterns.Panels.MarkKind.HandleEnd)
                 .Select(mark => mark.X)
         );
     }

@@ -46,7 +46,7 @@ public sealed class StockTests
     [Fact]
     public void Every_kind_but_fabric_can_be_stocked()
     {
-        foreach (string kind in Words<Engine.Specifications.Pricing.MaterialKind>.All.Except(["fabric"]))
+        foreach (string kind in Words<Engine.Specifications.Stocks.MaterialKind>.All.Except(["fabric"]))
         {
             string width = kind == "batting" ? ", \"width\": 48" : "";
             Assert.Empty(

@@ -37,7 +37,7 @@ public sealed class BasketTests
         Assert.All(Nook.Materials, material => Assert.NotEmpty(material.Because));
         Assert.Equal(
             ["fabric", "fabric", "foam", "batting", "foam", "adhesive", "loose-fill", "zipper", "slider", "hook-and-loop-tape", "thread"],
-            Nook.Materials.Select(material => Words<Engine.Specifications.Pricing.MaterialKind>.Of(material.Kind))
+            Nook.Materials.Select(material => Words<Engine.Specifications.Stocks.MaterialKind>.Of(material.Kind))
         );
     }
 

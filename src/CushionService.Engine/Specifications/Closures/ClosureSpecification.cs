@@ -1,3 +1,5 @@
+using CushionService.Engine.Specifications.Outlines;
+
 namespace CushionService.Engine.Specifications.Closures;
 
 /// <summary>How a cover opens.</summary>

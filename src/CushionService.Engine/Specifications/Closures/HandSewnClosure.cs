@@ -1,3 +1,5 @@
+using CushionService.Engine.Specifications.Outlines;
+
 namespace CushionService.Engine.Specifications.Closures;
 
 /// <summary>A gap in a seam, closed by hand.</summary>

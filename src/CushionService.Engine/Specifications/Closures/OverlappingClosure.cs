@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Specifications.Closures;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Specifications.Fabrics;

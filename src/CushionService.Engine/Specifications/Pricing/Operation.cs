@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Specifications.Pricing;

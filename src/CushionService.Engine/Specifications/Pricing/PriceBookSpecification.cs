@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Specifications.Pricing;
 

@@ -1,5 +1,5 @@
-using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Contract.Answers;
 

@@ -1,5 +1,5 @@
-using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Contract.Answers;

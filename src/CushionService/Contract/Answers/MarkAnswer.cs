@@ -1,4 +1,4 @@
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Contract.Answers;
 

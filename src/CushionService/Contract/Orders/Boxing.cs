@@ -1,4 +1,4 @@
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Contract.Orders;
 

@@ -1,6 +1,6 @@
 using System.ComponentModel.DataAnnotations;
-using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Contract.Orders;
 

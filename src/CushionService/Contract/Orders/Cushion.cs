@@ -1,6 +1,6 @@
 using System.ComponentModel.DataAnnotations;
-using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Contract.Orders;

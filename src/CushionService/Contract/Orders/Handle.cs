@@ -1,5 +1,5 @@
 using System.ComponentModel.DataAnnotations;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Contract.Orders;

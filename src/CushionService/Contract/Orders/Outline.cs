@@ -56,7 +56,7 @@ public sealed record Outline
     public Measure? NotchDepth { get; init; }
 
     /// <summary>The side on which an ell lacks its back corner: right or left; right when left out.</summary>
-    public Engine.Specifications.Side? NotchSide { get; init; }
+    public Engine.Specifications.Outlines.Side? NotchSide { get; init; }
 
     /// <summary>Number of sides of a regular polygon.</summary>
     [NumberRange(3, 24)]

@@ -1,5 +1,5 @@
 using System.ComponentModel.DataAnnotations;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Contract.Orders;
 

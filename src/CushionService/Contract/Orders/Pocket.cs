@@ -1,5 +1,5 @@
 using System.ComponentModel.DataAnnotations;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Contract.Orders;
 

@@ -1,4 +1,4 @@
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Contract.Orders;

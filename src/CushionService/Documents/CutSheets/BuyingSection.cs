@@ -1,6 +1,6 @@
 using CushionService.Contract.Answers;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications.Pricing;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Documents.CutSheets;
 

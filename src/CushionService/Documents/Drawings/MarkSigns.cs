@@ -1,5 +1,5 @@
 using CushionService.Contract.Answers;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Documents.Drawings;
 

@@ -6,9 +6,10 @@ using System.Text.Json.Nodes;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Json;
 using Microsoft.Extensions.Primitives;
 
@@ -107,7 +108,7 @@ internal sealed class FlatOrder
         _values[SoldStepAt] ??= _values[SoldUnitAt] == "m" ? "0.1" : "1/8";
         if (_values[ClosureAt] is null && Words<Construction>.Named(_values[ConstructionAt] ?? "") is { } construction)
         {
-            ImmutableArray<ClosureOffer> offers = Constructions.Of(construction).Offer.Closures;
+            ImmutableArray<ClosureOffer> offers = ConstructionRegistry.Of(construction).Offer.Closures;
             bool zips = offers.Any(offer => offer.Kind == ClosureKind.Zipper);
             _values[ClosureAt] = Words<ClosureKind>.Of(zips ? ClosureKind.Zipper : offers[0].Kind);
         }

@@ -1,0 +1,42 @@
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Patterns.Additions;
+
+/// <summary>Channels stitched into a rectangular top from front to back: the stitching lines, and the fabric that they draw in.</summary>
+internal static class Channels
+{
+    /// <summary>Marks the top; nothing changes when the cushion has no channels.</summary>
+    public static Pattern AddTo(Pattern pattern, CushionSpecification cushion)
+    {
+        if (cushion.Channels is not { } channels)
+        {
+            return pattern;
+        }
+
+        Panel top = pattern[PartName.Top];
+        Length At(int line) => Length.FromNanometres((long)((Int128)top.Width.Nanometres * line / channels.Count));
+        IEnumerable<PanelMark> lines = Enumerable
+            .Range(1, channels.Count - 1)
+            .Select(line => new PanelMark(
+                MarkKind.StitchLine,
+                new Point(At(line), Length.Zero),
+                new Point(At(line), top.Height),
+                MarkPurpose.StitchChannel
+            ));
+        return pattern with
+        {
+            Panels = pattern.Panels.Replace(
+                top,
+                top with
+                {
+                    Marks = [.. top.Marks, .. lines],
+                    TakeUpAcross = channels.Across(top.Width),
+                    TakeUpAlong = channels.Along(top.Height),
+                }
+            ),
+        };
+    }
+}

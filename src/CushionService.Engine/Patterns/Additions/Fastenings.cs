@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Engine.Patterns.Additions;
+
+/// <summary>Buttons or pairs of ties along the hems of an overlapping closure: marks on both hems, and the ties themselves.</summary>
+public static class Fastenings
+{
+    /// <summary>How many buttons the closure of a finished pattern has: each is marked on both hems.</summary>
+    public static int Buttons(Pattern pattern) => pattern.Panels.Sum(panel => panel.Marks.Count(mark => mark.Kind == MarkKind.Button)) / 2;
+
+    private static readonly EdgeName[] Overlapping =
+    [
+        EdgeName.Upper,
+        EdgeName.Lower,
+        EdgeName.Upper.With(EdgeWord.Middle),
+        EdgeName.Lower.With(EdgeWord.Middle),
+        EdgeName.Start,
+        EdgeName.End,
+    ];
+
+    /// <summary>Finished length of the overlap in a pattern with an overlapping closure.</summary>
+    public static Length Run(Pattern pattern) => pattern.Panels.SelectMany(Hems).First().Length;
+
+    /// <summary>Adds the marks, and the ties where there are any.</summary>
+    public static Pattern AddTo(Pattern pattern, OverlappingClosure closure)
+    {
+        bool ties = closure is TieClosure;
+        int count = OverlappingClosure.FasteningsOn(Run(pattern), ties ? TieClosure.Spacing : ButtonClosure.Spacing);
+        IEnumerable<Panel> panels = pattern.Panels.Select(panel =>
+            panel with
+            {
+                Marks = [.. panel.Marks, .. Hems(panel).SelectMany(hem => Marks(hem, closure, count, ties))],
+            }
+        );
+        ImmutableArray<Panel> added = closure is TieClosure tie
+            ?
+            [
+                NarrowStrip.Of(
+                    new PartName(PartKind.ClosureTie),
+                    FabricRole.Ties,
+                    2 * count,
+                    StrapMake.Folded,
+                    TieClosure.Width,
+                    tie.TieLength,
+                    EdgeFinish.TurnIn(TieSpecification.EndFold),
+                    EdgeFinish.TurnIn(TieSpecification.EndFold)
+                ),
+            ]
+            : [];
+        return pattern with { Panels = [.. panels, .. added] };
+    }
+
+    // Ties stand on the hems' edges; buttons and their holes half the overlap in.
+    private static IEnumerable<PanelMark> Marks(Edge hem, OverlappingClosure closure, int count, bool ties)
+    {
+        long inward = ties ? 0 : closure.Overlap.HalfUp().Nanometres;
+        return Enumerable
+            .Range(0, count)
+            .Select(i =>
+            {
+                (Point at, double direction) = hem.At(
+                    Length.FromNanometres((long)((Int128)hem.Length.Nanometres * ((2 * i) + 1) / (2 * count)))
+                );
+                return new PanelMark(
+                    ties ? MarkKind.TieEnd : MarkKind.Button,
+                    at.Moved(
+                        Length.FromNanometres((long)Math.Round(-inward * Math.Sin(direction))),
+                        Length.FromNanometres((long)Math.Round(inward * Math.Cos(direction)))
+                    ),
+                    null,
+                    ties ? MarkPurpose.SewClosureTie : MarkPurpose.Button
+                );
+            });
+    }
+
+    // The hems that overlap: those across a panel or along a body, of a flange's the part at the body; a tied end's hem is none of them.
+    private static IEnumerable<Edge> Hems(Panel panel) =>
+        panel.IsAddition ? [] : panel.Edges.Where(edge => edge.Finish.Kind == FinishKind.Hem && Overlapping.Contains(edge.Name));
+}

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Engine.Patterns.Additions;
+
+/// <summary>A handle: a strip of fabric folded in four, cut four times as wide as it is finished and an end fold longer at each end; or
+/// webbing, which is bought by length and leaves only its marks; or webbing within the strip.</summary>
+/// <remarks>Common practice, no source.</remarks>
+internal static class FoldedStrap
+{
+    private const int Layers = 4;
+
+    /// <summary>Adds the strap, and the marks where its ends are sewn down on the panel that covers its side.</summary>
+    /// <param name="pattern">The cover.</param>
+    /// <param name="cushion">The cushion; nothing is added when it has no handle.</param>
+    /// <param name="middleOf">The panel that covers a side, and where the side's middle lies along it.</param>
+    public static Pattern AddTo(
+        Pattern pattern,
+        CushionSpecification cushion,
+        Func<Pattern, Side, (PartName Part, Length Middle)?> middleOf
+    )
+    {
+        if (cushion.Handle is not { } handle)
+        {
+            return pattern;
+        }
+
+        (PartName part, Length middle) =
+            middleOf(pattern, handle.Side)
+            ?? throw new InvalidPatternException($"No single panel covers the {handle.Side} side for a handle.");
+        Panel panel = pattern[part];
+        Panel marked = panel with
+        {
+            Marks = panel
+                .Marks.Add(EndMark(panel, handle, middle - handle.Span.HalfUp()))
+                .Add(EndMark(panel, handle, middle - handle.Span.HalfUp() + handle.Span)),
+        };
+        ImmutableArray<Panel> panels = pattern.Panels.Replace(panel, marked);
+        return pattern with { Panels = handle.HasStrap ? panels.Add(Strap(handle)) : panels };
+    }
+
+    private static PanelMark EndMark(Panel panel, HandleSpecification handle, Length x)
+    {
+        Length low = panel.Height.HalfUp() - handle.Width.HalfUp();
+        return new PanelMark(MarkKind.HandleEnd, new Point(x, low), new Point(x, low + handle.Width), MarkPurpose.SewHandleEnd);
+    }
+
+    private static Panel Strap(HandleSpecification handle)
+    {
+        Length width = Layers * handle.Width;
+        var end = new EdgeFinish(FinishKind.TurnIn, 1, HandleSpecification.EndFold);
+        var side = new EdgeFinish(FinishKind.TurnIn, 0, Length.Zero);
+        return new Panel
+        {
+            Part = new PartName(PartKind.Handle),
+            Role = FabricRole.Handle,
+            Layers = Layers,
+            Edges = PanelOutline.Rectangle(width, handle.Length, end, side, end, side),
+            Marks = [.. Enumerable.Range(1, Layers - 1).Select(quarter => Fold(quarter * handle.Width, handle.Length))],
+        };
+    }
+
+    private static PanelMark Fold(Length x, Length length) =>
+        new(MarkKind.FoldLine, new Point(x, Length.Zero), new Point(x, length), MarkPurpose.FoldInFour);
+}

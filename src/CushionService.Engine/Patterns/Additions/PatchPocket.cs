@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Patterns.Sections;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Engine.Patterns.Additions;
+
+/// <summary>A patch pocket: turned under at three edges, a double hem at its mouth, sewn down in the middle of a side of the
+/// boxing.</summary>
+internal static class PatchPocket
+{
+    /// <summary>Adds the pocket, and the lines on the side that it is sewn down on.</summary>
+    public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, PocketSpecification pocket)
+    {
+        BoxingSide side =
+            BoxingSide.Of(pattern, cushion, pocket.Side)
+            ?? throw new InvalidPatternException($"No single panel covers the {pocket.Side} side for a pocket.");
+        Panel strip = pattern[side.Part];
+        Length left = side.Middle - pocket.Width.HalfUp(),
+            low = (strip.Height - pocket.Height).HalfUp();
+        Point lowLeft = new(left, low),
+            lowRight = lowLeft.Moved(pocket.Width, Length.Zero);
+        var turn = EdgeFinish.TurnIn(PocketSpecification.TurnUnder);
+        var patch = new Panel
+        {
+            Part = new PartName(PartKind.Pocket),
+            Role = FabricRole.Pocket,
+            Edges = PanelOutline.Rectangle(
+                pocket.Width,
+                pocket.Height,
+                turn,
+                turn,
+                EdgeFinish.DoubleHem(PocketSpecification.HemFold),
+                turn
+            ),
+        };
+        ImmutableArray<PanelMark> lines =
+        [
+            Line(lowLeft.Moved(Length.Zero, pocket.Height), lowLeft),
+            Line(lowLeft, lowRight),
+            Line(lowRight, lowRight.Moved(Length.Zero, pocket.Height)),
+        ];
+        return pattern with { Panels = pattern.Panels.Replace(strip, strip with { Marks = strip.Marks.AddRange(lines) }).Add(patch) };
+    }
+
+    private static PanelMark Line(Point from, Point to) => new(MarkKind.StitchLine, from, to, MarkPurpose.SewPocket);
+}

@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Patterns.Sections;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Engine.Patterns.Constructions;
+
+/// <summary>A roll: a body that goes once round the outline, closed in a seam of its own, with an end of that outline at the left and the
+/// right, or run on to be gathered or tied there. Half a circle makes a half bolster.</summary>
+/// <remarks>The body is as wide as the outline is long round: πD, or πD/2 + D for a half bolster (general geometry). A gathered body is D/2
+/// longer at each end, so that it reaches the middle; a tied one a tail more besides (follows from the radius). A closure whose edges lie
+/// over each other makes it wider by so much.</remarks>
+internal sealed class Bolster : IConstruction
+{
+    public ConstructionOffer Offer { get; } =
+        new()
+        {
+            Kind = Construction.Bolster,
+            Description = "A roll with flat, gathered or tied ends; half a circle makes a half bolster.",
+            Outlines = [OutlineKind.Circle, OutlineKind.HalfRound],
+            Closures =
+            [
+                new(ClosureKind.Zipper, [Side.Back]),
+                new(ClosureKind.HookAndLoop, [Side.Back]),
+                new(ClosureKind.HandSewn, [Side.Back]),
+                new(ClosureKind.Buttons, [Side.Back]),
+                new(ClosureKind.Ties, [Side.Back]),
+            ],
+            Thickness = false,
+            Edgings =
+            [
+                new(EdgingKind.Welt, [EdgingPlace.Left, EdgingPlace.Right]),
+                new(EdgingKind.Ruffle, [EdgingPlace.Left, EdgingPlace.Right]),
+            ],
+            Fields = [new(ConstructionField.Length, Required: true), new(ConstructionField.Ends), new(ConstructionField.InnerCover)],
+        };
+
+    public Pattern Draft(CushionSpecification cushion)
+    {
+        BolsterEnds ends = cushion.Ends ?? new BolsterEnds(BolsterEndKind.Flat, Length.Zero, Length.Zero);
+        var seam = EdgeFinish.Seam(cushion.SeamAllowance);
+        (EdgeFinish along, Length lap) = cushion.Closure switch
+        {
+            ZipperClosure zipper => (EdgeFinish.ZipperTurnUnder(zipper.TurnUnder), zipper.Lap),
+            OverlappingClosure hems => (EdgeFinish.DoubleHem(hems.Fold), hems.Overlap),
+            _ => (seam, Length.Zero),
+        };
+        EdgeFinish end = ends.Kind switch
+        {
+            BolsterEndKind.Gathered => new EdgeFinish(FinishKind.Drawn, 1, ends.Turning),
+            BolsterEndKind.Tied => EdgeFinish.DoubleHem(ends.Turning.HalfUp()),
+            _ => seam,
+        };
+        Length beyond = ends.Kind == BolsterEndKind.Flat ? Length.Zero : cushion.Width.HalfUp() + ends.Tail;
+        ImmutableArray<OutlineSide> runs = cushion.Outline.Sides;
+        Panel body = Body(runs, cushion.Length + 2 * beyond, lap, along, end);
+        if (beyond > Length.Zero)
+        {
+            body = body with { Marks = [Tie(body, beyond, ends.Kind), Tie(body, body.Height - beyond, ends.Kind)] };
+        }
+
+        Seam[] around =
+            cushion.Closure is OverlappingClosure
+                ? []
+                :
+                [
+                    new Seam(
+                        cushion.Closure is ZipperClosure ? SeamKind.Zipper : SeamKind.Gap,
+                        new EdgeRef(body.Part, EdgeName.End),
+                        new EdgeRef(body.Part, EdgeName.Start)
+                    ),
+                ];
+        if (ends.Kind != BolsterEndKind.Flat)
+        {
+            return new Pattern([body], [.. around]).Closed();
+        }
+
+        Face left = Face.Whole(PartName.End(EdgeName.Left), FabricRole.Sides, runs, seam),
+            right = Face.Whole(PartName.End(EdgeName.Right), FabricRole.Sides, cushion.Outline.FromBelow(runs), seam);
+        return new Pattern(
+            [body, .. left.Panels, .. right.Panels],
+            [
+                .. around,
+                .. left.SewnTo(run => new EdgeRef(body.Part, run.Name.With(EdgeWord.Left)), _ => SeamKind.Plain),
+                .. right.SewnTo(run => new EdgeRef(body.Part, run.Name.With(EdgeWord.Right)), _ => SeamKind.Plain),
+            ]
+        ).Closed();
+    }
+
+    /// <summary>A roll as long as the bolster: π D²/4 × length (general geometry).</summary>
+    public Volume Block(CushionSpecification cushion, Length oversize) =>
+        FillBlock.Prism(cushion.Outline.Area, cushion.Outline.Perimeter, cushion.Length, oversize);
+
+    private static Panel Body(ImmutableArray<OutlineSide> runs, Length height, Length lap, EdgeFinish along, EdgeFinish end)
+    {
+        // An end that is sewn to nothing is one edge; on one that is sewn, what laps over is caught in the seam below it.
+        (EdgeName Name, Length Length, EdgeFinish Finish)[] rim = end.Joins
+            ? [.. runs.Select(run => (run.Name, run.Length, end)), (new EdgeName(EdgeWord.Lap), lap, EdgeFinish.Caught(end.Depth))]
+            : [(default(EdgeName), runs.Aggregate(lap, (sum, run) => sum + run.Length), end)];
+        PanelOutline walk = rim.Aggregate(
+                new PanelOutline(),
+                (walk, run) => walk.East(run.Name.With(EdgeWord.Left), run.Length, run.Finish)
+            )
+            .North(EdgeName.End, height, along);
+        walk = rim.Reverse()
+            .Aggregate(walk, (walk, run) => walk.West(run.Name.With(EdgeWord.Right), run.Length, run.Finish))
+            .South(EdgeName.Start, height, along);
+        return new Panel
+        {
+            Part = new PartName(PartKind.Body),
+            Role = FabricRole.Top,
+            Edges = walk.Edges(),
+            Stretches = [.. runs.Select(run => new StripStretch(run.Length, run.Side == Side.Front)), new StripStretch(lap, false)],
+        };
+    }
+
+    private static PanelMark Tie(Panel body, Length y, BolsterEndKind kind) =>
+        new(
+            MarkKind.FoldLine,
+            new Point(Length.Zero, y),
+            new Point(body.Width, y),
+            kind == BolsterEndKind.Tied ? MarkPurpose.TieBody : MarkPurpose.EdgeOfEnd
+        );
+}

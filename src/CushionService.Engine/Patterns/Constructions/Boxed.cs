@@ -1,0 +1,198 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Additions;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Patterns.Sections;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Engine.Patterns.Constructions;
+
+/// <summary>A box cushion: a top, a bottom, and a boxing between them that is measured on the seam line.</summary>
+internal sealed class Boxed : IConstruction
+{
+    private static readonly ImmutableArray<Side> AnySide = [Side.Back, Side.Front, Side.Left, Side.Right];
+
+    private static readonly EdgeName FrontTop = EdgeName.Front.With(EdgeWord.Top);
+
+    public ConstructionOffer Offer { get; } =
+        new()
+        {
+            Kind = Construction.Boxed,
+            Description = "Two faces joined by a boxing as high as the cushion is thick.",
+            Outlines = [.. Enum.GetValues<OutlineKind>()],
+            Closures =
+            [
+                new(ClosureKind.Zipper, [.. AnySide, Side.Bottom]),
+                new(ClosureKind.HookAndLoop, [.. AnySide, Side.Bottom]),
+                new(ClosureKind.Envelope, [Side.Bottom]),
+                new(ClosureKind.HandSewn, AnySide),
+                new(ClosureKind.Buttons, [.. AnySide, Side.Bottom]),
+                new(ClosureKind.Ties, [.. AnySide, Side.Bottom]),
+            ],
+            Thickness = true,
+            Joins = [BoxingJoins.Corners, BoxingJoins.Back],
+            Handles = [HandleKind.FoldedStrap, HandleKind.Webbing, HandleKind.StrapAndWebbing],
+            Edgings =
+            [
+                new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom, EdgingPlace.Corners])
+                {
+                    Usual = [EdgingPlace.Top, EdgingPlace.Bottom],
+                },
+                new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Top] },
+                new(EdgingKind.Flange, [EdgingPlace.Top]),
+            ],
+            Additions = [.. Enum.GetValues<AdditionKind>()],
+            Fields = [new(ConstructionField.Channels), new(ConstructionField.InnerCover)],
+        };
+
+    public Pattern Draft(CushionSpecification cushion)
+    {
+        var seam = EdgeFinish.Seam(cushion.SeamAllowance);
+        Circuit circuit = Circuit.Of(
+            cushion.Outline,
+            cushion.Closure.Side == Side.Bottom ? Side.Back : cushion.Closure.Side,
+            Return(cushion.Closure)
+        );
+        ImmutableArray<OutlineSide> runs = circuit.All;
+        ImmutableArray<BoxingSection> boxing =
+        [
+            .. cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, circuit, seam) : Cornered(cushion, circuit, seam),
+        ];
+        Face top = Face.Whole(PartName.Top, FabricRole.Top, runs, seam);
+        Face bottom = Face.Bottom(cushion, runs, seam, top);
+
+        var seams = ImmutableArray.CreateBuilder<Seam>(1 + (2 * boxing.Length) + (2 * runs.Length));
+        seams.AddRange(bottom.Zipper);
+        var strips = 0;
+        foreach (BoxingSection section in boxing)
+        {
+            strips += section.Panels.Length;
+            if (section.Middle is { } middle)
+            {
+                seams.Add(middle);
+            }
+        }
+
+        for (var i = 0; i < boxing.Length; i++)
+        {
+            Seam join = boxing[i].JoinedTo(boxing[(i + 1) % boxing.Length]);
+            seams.Add(cushion.Joins == BoxingJoins.Corners ? join with { IsCorner = true } : join);
+        }
+
+        BoxingSection SectionOf(OutlineSide run)
+        {
+            foreach (BoxingSection section in boxing)
+            {
+                foreach (OutlineSide known in section.Runs)
+                {
+                    if (known.Name == run.Name)
+                    {
+                        return section;
+                    }
+                }
+            }
+
+            throw new InvalidPatternException($"No section of the boxing runs along {run.Name}.");
+        }
+
+        seams.AddRange(top.SewnTo(run => SectionOf(run).Upper(run), _ => SeamKind.Plain));
+        seams.AddRange(
+            bottom.SewnTo(
+                run => SectionOf(run).Lower(run),
+                run => cushion.Closure is HandSewnClosure closure && run.Side == closure.Side ? SeamKind.Gap : SeamKind.Plain
+            )
+        );
+
+        var panels = ImmutableArray.CreateBuilder<Panel>(top.Panels.Length + bottom.Panels.Length + strips);
+        panels.AddRange(top.Panels);
+        panels.AddRange(bottom.Panels);
+        foreach (BoxingSection section in boxing)
+        {
+            foreach (Panel panel in section.Panels)
+            {
+                panels.Add(MatchedToFront(panel, cushion));
+            }
+        }
+
+        Pattern box = Channels.AddTo(new Pattern(panels.DrainToImmutable(), seams.DrainToImmutable()), cushion);
+        return FoldedStrap.AddTo(box, cushion, (pattern, side) => MiddleOf(pattern, circuit, side)).Closed();
+    }
+
+    // The strip over the longest stretch of a side, and where the stretch's middle lies along it.
+    private static (PartName Part, Length Middle)? MiddleOf(Pattern pattern, Circuit circuit, Side side)
+    {
+        OutlineSide? stretch = circuit.All.Where(run => run.Side == side).MaxBy(run => run.Length);
+        foreach (Panel panel in pattern.Panels)
+        {
+            foreach (Edge edge in panel.Edges)
+            {
+                if (edge.Name == stretch?.Name.With(EdgeWord.Top))
+                {
+                    return (panel.Part, edge.Middle.X);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    // The front boxing carries the face's pattern down over the edge: the face's centre lies half a depth above the strip.
+    private static Panel MatchedToFront(Panel panel, CushionSpecification cushion)
+    {
+        foreach (Edge edge in panel.Edges)
+        {
+            if (edge.Name == FrontTop)
+            {
+                return panel with { Match = edge.Middle.Moved(Length.Zero, cushion.Depth.HalfUp()) };
+            }
+        }
+
+        return panel;
+    }
+
+    private static Length Return(ClosureSpecification closure) =>
+        closure switch
+        {
+            ZipperClosure { Side: not Side.Bottom } zipper => zipper.Return,
+            OverlappingClosure { Side: not Side.Bottom } overlapping => overlapping.Return,
+            _ => Length.Zero,
+        };
+
+    // The closure's section, and one strip from its end round the rest to its start; one strip all round a curve that does not open.
+    private static IEnumerable<BoxingSection> Wrapped(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
+    {
+        if (!Opens(cushion.Closure) && !cushion.Outline.HasCorners)
+        {
+            yield return BoxingSection.Plain(PartName.Boxing, [.. circuit.Section, .. circuit.Rest], cushion.BoxingHeight, seam);
+            yield break;
+        }
+
+        yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.BoxingHeight, PartName.Side(EdgeName.Back), seam);
+        yield return BoxingSection.Plain(PartName.Boxing, circuit.Rest, cushion.BoxingHeight, seam);
+    }
+
+    // A panel for each stretch, but one section for the whole of an opening closure.
+    private static IEnumerable<BoxingSection> Cornered(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
+    {
+        foreach (OutlineSide run in circuit.All)
+        {
+            if (!Opens(cushion.Closure) || !circuit.Section.Contains(run))
+            {
+                yield return BoxingSection.Plain(PartName.Side(run.Name), [run], cushion.BoxingHeight, seam);
+            }
+            else if (run == circuit.Section[0])
+            {
+                yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.BoxingHeight, default, seam);
+            }
+        }
+    }
+
+    private static bool Opens(ClosureSpecification closure) =>
+        closure is ZipperClosure or OverlappingClosure && closure.Side != Side.Bottom;
+}

@@ -1,0 +1,48 @@
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Patterns.Panels;
+
+/// <summary>What happens at a panel's edge, and how much fabric it takes beyond the finished line.</summary>
+/// <param name="Kind">What happens.</param>
+/// <param name="Turns">How many times the depth is added: 2 for a double-folded hem.</param>
+/// <param name="Depth">Depth of one turn, at least zero.</param>
+public readonly record struct EdgeFinish(FinishKind Kind, int Turns, Length Depth)
+{
+    /// <summary>Fabric beyond the finished line.</summary>
+    public Length Allowance => Turns * Depth;
+
+    /// <summary>Whether the edge must stand in exactly one seam.</summary>
+    public bool Joins => Kind is FinishKind.Seam or FinishKind.ZipperTurnUnder;
+
+    /// <summary>An edge sewn to another.</summary>
+    public static EdgeFinish Seam(Length allowance) => new(FinishKind.Seam, 1, allowance);
+
+    /// <summary>An edge turned under at a zipper.</summary>
+    public static EdgeFinish ZipperTurnUnder(Length depth) => new(FinishKind.ZipperTurnUnder, 1, depth);
+
+    /// <summary>A double-folded hem.</summary>
+    public static EdgeFinish DoubleHem(Length fold) => new(FinishKind.Hem, 2, fold);
+
+    /// <summary>An edge that is caught in another seam.</summary>
+    public static EdgeFinish Caught(Length allowance) => new(FinishKind.Caught, 1, allowance);
+
+    /// <summary>An edge that is turned in and sewn down.</summary>
+    public static EdgeFinish TurnIn(Length depth) => new(FinishKind.TurnIn, 1, depth);
+
+    /// <summary>An edge that nothing happens to.</summary>
+    public static EdgeFinish Raw { get; } = new(FinishKind.Raw, 0, Length.Zero);
+
+    /// <summary>The edge in the trade's words.</summary>
+    public string Name =>
+        Kind switch
+        {
+            FinishKind.Seam => "seam",
+            FinishKind.ZipperTurnUnder => "zipper turn-under",
+            FinishKind.Hem => "hem",
+            FinishKind.TurnIn => "turn-in",
+            FinishKind.Caught => "seam",
+            FinishKind.Raw => "raw edge",
+            FinishKind.Drawn => "turning",
+            _ => throw new ArgumentOutOfRangeException(nameof(Kind)),
+        };
+}

@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Patterns.Panels;
+
+/// <summary>Walks round a panel counter-clockwise from its lower left corner, or from where it is told to, edge by edge. Stretches without
+/// length are left out.</summary>
+/// <param name="start">Where it starts.</param>
+/// <param name="edges">How many edges it has, as far as is known.</param>
+internal sealed class PanelOutline(Point start = default, int edges = 4)
+{
+    private readonly ImmutableArray<Edge>.Builder _edges = ImmutableArray.CreateBuilder<Edge>(edges);
+    private Point _at = start;
+
+    public PanelOutline(Length x, Length y)
+        : this(new Point(x, y)) { }
+
+    /// <summary>An edge with a finish of the same kind on each of its four sides.</summary>
+    public static ImmutableArray<Edge> Rectangle(
+        Length width,
+        Length height,
+        EdgeFinish lower,
+        EdgeFinish right,
+        EdgeFinish upper,
+        EdgeFinish left
+    ) =>
+        new PanelOutline()
+            .East(EdgeName.Lower, width, lower)
+            .North(EdgeName.Right, height, right)
+            .West(EdgeName.Upper, width, upper)
+            .South(EdgeName.Left, height, left)
+            .Edges();
+
+    public PanelOutline East(EdgeName name, Length length, EdgeFinish finish) => Go(name, length, Length.Zero, finish);
+
+    public PanelOutline North(EdgeName name, Length length, EdgeFinish finish) => Go(name, Length.Zero, length, finish);
+
+    public PanelOutline West(EdgeName name, Length length, EdgeFinish finish) => Go(name, -length, Length.Zero, finish);
+
+    public PanelOutline South(EdgeName name, Length length, EdgeFinish finish) => Go(name, Length.Zero, -length, finish);
+
+    /// <summary>Straight to a point.</summary>
+    public PanelOutline Towards(EdgeName name, Length x, Length y, EdgeFinish finish) => Go(name, x - _at.X, y - _at.Y, finish);
+
+    public ImmutableArray<Edge> Edges() => _edges.DrainToImmutable();
+
+    private PanelOutline Go(EdgeName name, Length right, Length up, EdgeFinish finish)
+    {
+        if (right != Length.Zero || up != Length.Zero)
+        {
+            Point to = _at.Moved(right, up);
+            _edges.Add(new Edge(name, _at, to, finish));
+            _at = to;
+        }
+
+        return this;
+    }
+}
