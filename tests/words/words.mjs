@@ -7,7 +7,7 @@ const root = execFileSync("git", ["rev-parse", "--show-toplevel"], { encoding: "
 const lines = (path) => readFileSync(path, "utf8").split("\n");
 const listed = (path) => lines(new URL(path, import.meta.url)).filter((line) => line !== "" && !line.startsWith("#"));
 const columns = 140;
-const text = /(\.(cs|csproj|props|md|js|mjs|ts|css|html|proto|yaml|json|http|sln)|\/run|Dockerfile)$/;
+const text = /(\.(cs|csproj|props|resx|md|js|mjs|ts|css|html|proto|yaml|json|http|sln)|\/run|Dockerfile)$/;
 const made = /^(openapi\/|CushionService\.sln|src\/CushionService\/docs\/(answer|basket)\.md|src\/CushionService\/docs\/developers\/tables\.md)|package-lock\.json|^tests\/(words\/|contract\/baseline\/)/;
 const wide = /\.(md|html|json|css)$/;
 

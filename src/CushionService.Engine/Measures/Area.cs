@@ -4,8 +4,17 @@ namespace CushionService.Engine.Measures;
 /// <param name="SquareNanometres">The area as a whole number of square nanometres.</param>
 public readonly record struct Area(Int128 SquareNanometres)
 {
+    private const decimal SquareNanometresInSquareMillimetre = 1_000_000_000_000m;
+
     /// <summary>The area of a rectangle.</summary>
     public static Area Of(Length width, Length length) => new((Int128)width.Nanometres * length.Nanometres);
+
+    /// <summary>An area of square millimetres, to the square nanometre.</summary>
+    public static Area FromSquareMillimetres(decimal squareMillimetres) =>
+        new((Int128)decimal.Round(squareMillimetres * SquareNanometresInSquareMillimetre));
+
+    /// <summary>The area in square millimetres.</summary>
+    public decimal SquareMillimetres => (decimal)SquareNanometres / SquareNanometresInSquareMillimetre;
 
     /// <summary>The area in squares of a unit.</summary>
     public double In(LengthUnit unit)

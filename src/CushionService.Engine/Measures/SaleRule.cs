@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace CushionService.Engine.Measures;
 
 /// <summary>How something is sold by length. Steps and minimums are exact fractions of the unit: three thirds of a metre are 1 m.</summary>
@@ -37,18 +35,7 @@ public sealed record SaleRule(SaleUnit Unit, Length Step, Length Minimum)
     public Fraction Units(long steps) => Fraction.Of(steps * StepInUnits.Numerator, StepInUnits.Denominator);
 
     /// <summary>A number of steps with the unit, as measures show it: "1 1/8 yd", "1/3 m", "0.7 m".</summary>
-    public string Text(long steps)
-    {
-        Fraction units = Units(steps);
-        Int128 whole = units.Numerator / units.Denominator,
-            rest = units.Numerator % units.Denominator;
-        string number =
-            rest == 0 ? whole.ToString(CultureInfo.InvariantCulture)
-            : Unit == SaleUnit.M && 10_000 % units.Denominator == 0
-                ? ((decimal)units.Numerator / (decimal)units.Denominator).ToString("0.####", CultureInfo.InvariantCulture)
-            : string.Create(CultureInfo.InvariantCulture, $"{(whole == 0 ? "" : $"{whole} ")}{rest}/{units.Denominator}");
-        return $"{number} {LengthText.Symbol(LengthUnit)}";
-    }
+    public string Text(long steps) => new SaleAmount(Units(steps), Unit).ToString();
 
     private static LengthUnit LengthOf(SaleUnit unit) => unit == SaleUnit.Yd ? LengthUnit.Yard : LengthUnit.Metre;
 

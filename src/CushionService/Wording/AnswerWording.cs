@@ -5,6 +5,7 @@ using CushionService.Engine.Costing;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
@@ -16,6 +17,8 @@ namespace CushionService.Wording;
 /// <summary>Puts the engine's results into the contract's records, with lengths as numbers in the order's unit.</summary>
 internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> warnings)
 {
+    private readonly MessageWriter _writer = new(Language.English, unit);
+
     public ImmutableArray<Violation> Warnings => warnings;
 
     public QuoteAnswer Quote(Order order, Quote quote) =>
@@ -59,7 +62,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                         }
                 ),
             ],
-            Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, caution.Text))],
+            Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, _writer.Text(caution.Text)))],
             Warnings = [.. warnings, .. quote.Cost is { Unpriced.IsEmpty: false } partial ? [Unpriced(partial)] : Array.Empty<Violation>()],
         };
 

@@ -1,7 +1,6 @@
 using System.Globalization;
-using CushionService.Engine.Measures;
 
-namespace CushionService.Engine.Materials;
+namespace CushionService.Engine.Measures;
 
 /// <summary>Prints areas, weights and numbers in the system of units of an order.</summary>
 internal static class AmountText
@@ -26,6 +25,10 @@ internal static class AmountText
         unit == LengthUnit.Inch
             ? FormattableString.Invariant($"{force.Pounds:0} lbf")
             : FormattableString.Invariant($"{force.Newtons:0} N");
+
+    /// <summary>A volume in cubic feet, or in litres.</summary>
+    public static string Volume(Volume volume, LengthUnit unit) =>
+        unit == LengthUnit.Inch ? $"{Number(volume.CubicFeet)} ft³" : $"{Number(volume.CubicMillimetres / 1_000_000)} l";
 
     /// <summary>A number with at most three decimals.</summary>
     public static string Number(decimal number) => number.ToString("0.###", CultureInfo.InvariantCulture);

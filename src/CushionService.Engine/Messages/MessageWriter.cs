@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Messages;
+
+/// <summary>Puts messages into words: the last step before a person reads them.</summary>
+/// <param name="language">The reader's language.</param>
+/// <param name="unit">The order's unit of length; with inches go feet, pounds and pounds of force, else litres, kilograms and
+/// newtons.</param>
+public sealed class MessageWriter(Language language, LengthUnit unit)
+{
+    private const string Separator = ", ";
+
+    /// <summary>The text of a message.</summary>
+    public string Text(Message message)
+    {
+        ImmutableArray<MessagePart> parts = message.Template.In(language);
+        if (parts is [{ Form: PartForm.Text } only])
+        {
+            return only.Words;
+        }
+
+        var text = new StringBuilder();
+        Write(text, message);
+        return text.ToString();
+    }
+
+    private void Write(StringBuilder text, Message message) =>
+        Write(text, message.Template.In(language), message, message.Template.Written(language));
+
+    private void Write(StringBuilder text, ImmutableArray<MessagePart> parts, Message message, Language written)
+    {
+        foreach (MessagePart part in parts)
+        {
+            switch (part.Form)
+            {
+                case PartForm.Text:
+                    text.Append(part.Words);
+                    break;
+                case PartForm.Value:
+                    Write(text, message.Arguments[part.Argument], part.Conjunction, written);
+                    break;
+                case PartForm.Plural:
+                    Write(text, Case(part, (long)message.Arguments[part.Argument].Number, written), message, written);
+                    break;
+                default:
+                    Write(text, Case(part, KeyOf(message.Arguments[part.Argument])), message, written);
+                    break;
+            }
+        }
+    }
+
+    private void Write(StringBuilder text, in MessageArgument argument, Conjunction conjunction, Language written)
+    {
+        switch (argument.Kind)
+        {
+            case ArgumentKind.Message:
+                Write(text, (Message)argument.Value!);
+                break;
+            case ArgumentKind.List:
+                ImmutableArray<MessageArgument> values = ((ArgumentList)argument.Value!).Values;
+                for (var i = 0; i < values.Length; i++)
+                {
+                    text.Append(
+                        i == 0 ? ""
+                        : i == values.Length - 1 ? LanguageText.BeforeLast(written, conjunction)
+                        : Separator
+                    );
+                    Write(text, values[i], Conjunction.None, written);
+                }
+
+                break;
+            case ArgumentKind.Name or ArgumentKind.Word or ArgumentKind.Id or ArgumentKind.Field:
+                text.Append(argument.Value);
+                break;
+            default:
+                text.Append(LanguageText.Number(written, Measure(argument)));
+                break;
+        }
+    }
+
+    private string Measure(in MessageArgument argument) =>
+        argument.Kind switch
+        {
+            ArgumentKind.Length => LengthText.Format(Length.FromNanometres((long)argument.Number), unit),
+            ArgumentKind.Area => AmountText.Area(argument.Number, unit),
+            ArgumentKind.Volume => AmountText.Volume(new Volume(argument.Number), unit),
+            ArgumentKind.Mass => AmountText.Weight(new Mass(argument.Number), unit),
+            ArgumentKind.Force => AmountText.Firmness(new Force(argument.Number), unit),
+            ArgumentKind.Money => new Money(argument.Number, new Currency((string)argument.Value!)).ToString(),
+            ArgumentKind.Sale => argument.Value!.ToString()!,
+            ArgumentKind.Percent => $"{Decimal(argument.Number)} %",
+            ArgumentKind.Number => Decimal(argument.Number),
+            ArgumentKind.Count => argument.Number.ToString("0", CultureInfo.InvariantCulture),
+            _ => throw new InvalidOperationException($"An argument of kind {argument.Kind} cannot be written."),
+        };
+
+    private static string Decimal(decimal number) => number.ToString("0.####", CultureInfo.InvariantCulture);
+
+    private static string KeyOf(in MessageArgument argument) =>
+        argument.Kind switch
+        {
+            ArgumentKind.None => "none",
+            ArgumentKind.Flag => argument.Number == 0 ? "false" : "true",
+            ArgumentKind.Word => (string)argument.Value!,
+            ArgumentKind.List when ((ArgumentList)argument.Value!).Values.IsEmpty => "none",
+            _ => "other",
+        };
+
+    private static ImmutableArray<MessagePart> Case(MessagePart part, long count, Language written)
+    {
+        string category = PluralRules.Of(written, count) switch
+        {
+            PluralCategory.One => "one",
+            PluralCategory.Many => "many",
+            _ => "other",
+        };
+        foreach (MessageCase exact in part.Cases)
+        {
+            if (exact.Key[0] == '=' && long.Parse(exact.Key.AsSpan(1), CultureInfo.InvariantCulture) == count)
+            {
+                return exact.Parts;
+            }
+        }
+
+        return Case(part, category);
+    }
+
+    private static ImmutableArray<MessagePart> Case(MessagePart part, string key)
+    {
+        MessageCase? other = null;
+        foreach (MessageCase one in part.Cases)
+        {
+            if (one.Key == key)
+            {
+                return one.Parts;
+            }
+
+            other = one.Key == "other" ? one : other;
+        }
+
+        return other!.Parts;
+    }
+}
