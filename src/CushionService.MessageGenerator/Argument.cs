@@ -26,6 +26,9 @@ internal sealed class Argument
     /// <summary>The first word of its type: <c>length</c>, <c>word</c>.</summary>
     public string TypeName { get; }
 
+    /// <summary>Its C# type, or that of its entries.</summary>
+    public string Code => _type.Code;
+
     /// <summary>Whether it is a list of such values.</summary>
     public bool IsList { get; }
 

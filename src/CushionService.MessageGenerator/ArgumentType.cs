@@ -31,13 +31,14 @@ internal sealed class ArgumentType(string code, string factory = "Of")
     /// <summary>The function of <c>MessageArgument</c> that takes it.</summary>
     public string Factory => factory;
 
-    /// <summary>The type of a word of the comment; <c>word</c> is followed by the name of an enumeration.</summary>
+    /// <summary>The type of a word of the comment; <c>word</c> is followed by the name of an
+    /// enumeration, as <c>Engine.Specifications.Side</c>.</summary>
     /// <exception cref="MessageException">There is no such type.</exception>
     public static ArgumentType Of(string name)
     {
         if (name.StartsWith("word ", System.StringComparison.Ordinal))
         {
-            return new(name.Substring("word ".Length).Trim(), "Word");
+            return new($"global::CushionService.{name.Substring("word ".Length).Trim()}", "Word");
         }
 
         return Known.TryGetValue(name, out ArgumentType? type)

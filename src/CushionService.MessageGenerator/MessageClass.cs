@@ -19,6 +19,8 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
         ["es"] = "Language.Spanish",
     };
 
+    private readonly HashSet<string> _members = [];
+
     /// <summary>The source of the class.</summary>
     public string Source(string space)
     {
@@ -52,18 +54,24 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
             }
         }
 
-        return source.Append("}\n").ToString();
+        // A case that is no member of its enumeration does not compile.
+        string words = string.Join(" + ", _members.OrderBy(member => member, StringComparer.Ordinal).Select(member => $"nameof({member})"));
+        return source.Append($"    private const string Words = \"\"{(words.Length > 0 ? " + " : "")}{words};\n}}\n").ToString();
     }
 
     private string Member(ResxEntry entry, IEnumerable<(string Language, Dictionary<string, ResxEntry> Entries, ResxFile File)> others)
     {
         IReadOnlyList<Argument> arguments = Argument.In(entry.Comment);
-        var bodies = new List<string> { $"(Language.English, {TemplateReader.Read(entry.Value, arguments, usesAll: true)})" };
+        var bodies = new List<string> { $"(Language.English, {TemplateReader.Read(entry.Value, arguments, usesAll: true, _members)})" };
         foreach ((string language, Dictionary<string, ResxEntry> translated, ResxFile file) in others)
         {
             if (translated.TryGetValue(entry.Key, out ResxEntry? other))
             {
-                Try(file, other, () => bodies.Add($"({language}, {TemplateReader.Read(other.Value, arguments, usesAll: false)})"));
+                Try(
+                    file,
+                    other,
+                    () => bodies.Add($"({language}, {TemplateReader.Read(other.Value, arguments, usesAll: false, _members)})")
+                );
             }
         }
 
@@ -139,6 +147,7 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
         return $"{Regex.Replace(area, "(?<!^)([A-Z])", "-$1").ToLowerInvariant()}.{key}";
     }
 
-    private static string Pascal(string key) =>
+    /// <summary>A word in kebab case as C# names it.</summary>
+    internal static string Pascal(string key) =>
         string.Concat(key.Split('-').Select(word => char.ToUpperInvariant(word[0]) + word.Substring(1)));
 }

@@ -15,6 +15,7 @@ internal sealed class TemplateReader
     private readonly IReadOnlyList<Argument> _arguments;
     private readonly HashSet<string> _present = [];
     private readonly HashSet<string> _used = [];
+    private readonly HashSet<string> _members = [];
     private int _at;
 
     private TemplateReader(string text, IReadOnlyList<Argument> arguments) => (_text, _arguments) = (text, arguments);
@@ -23,8 +24,9 @@ internal sealed class TemplateReader
     /// <param name="text">The template.</param>
     /// <param name="arguments">What it may name.</param>
     /// <param name="usesAll">Whether it must name every one.</param>
+    /// <param name="members">Takes the members of enumerations whose words are cases; the compiler finds those that do not exist.</param>
     /// <exception cref="MessageException">The template is broken.</exception>
-    public static string Read(string text, IReadOnlyList<Argument> arguments, bool usesAll)
+    public static string Read(string text, IReadOnlyList<Argument> arguments, bool usesAll, ISet<string> members)
     {
         if (text.Length == 0)
         {
@@ -33,6 +35,7 @@ internal sealed class TemplateReader
 
         var reader = new TemplateReader(text, arguments);
         string parts = reader.Parts(counted: -1, isCase: false);
+        members.UnionWith(reader._members);
         return usesAll && arguments.FirstOrDefault(argument => !reader._used.Contains(argument.Name)) is { } unused
             ? throw new MessageException($"the argument '{unused.Name}' is declared and not used")
             : parts;
@@ -205,6 +208,11 @@ internal sealed class TemplateReader
             }
 
             _at++;
+            if (argument.TypeName == "word" && key is not ("none" or "other"))
+            {
+                _members.Add($"{argument.Code}.{MessageClass.Pascal(key)}");
+            }
+
             bool isNew = key != "none" && argument.IsOptional && _present.Add(argument.Name);
             string parts = Parts(counted, isCase: true);
             if (isNew)
