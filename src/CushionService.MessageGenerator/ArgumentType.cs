@@ -19,7 +19,7 @@ internal sealed class ArgumentType(string code, string factory = "Of")
         ["count"] = new("long"),
         ["flag"] = new("bool"),
         ["edge"] = new(Engine + "Geometry.EdgeName", "Name"),
-        ["part"] = new(Engine + "Patterns.PartName", "Name"),
+        ["part"] = new(Engine + "Patterns.Panels.PartName", "Name"),
         ["id"] = new("string", "Id"),
         ["field"] = new("string", "Field"),
         ["message"] = new(Engine + "Messages.Message"),
@@ -32,7 +32,7 @@ internal sealed class ArgumentType(string code, string factory = "Of")
     public string Factory => factory;
 
     /// <summary>The type of a word of the comment; <c>word</c> is followed by the name of an
-    /// enumeration, as <c>Engine.Specifications.Side</c>.</summary>
+    /// enumeration, as <c>Engine.Specifications.Outlines.Side</c>.</summary>
     /// <exception cref="MessageException">There is no such type.</exception>
     public static ArgumentType Of(string name)
     {

@@ -56,7 +56,7 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
 
         // A case that is no member of its enumeration does not compile.
         string words = string.Join(" + ", _members.OrderBy(member => member, StringComparer.Ordinal).Select(member => $"nameof({member})"));
-        return source.Append($"    private const string Words = \"\"{(words.Length > 0 ? " + " : "")}{words};\n}}\n").ToString();
+        return source.Append($"    private const string _words = \"\"{(words.Length > 0 ? " + " : "")}{words};\n}}\n").ToString();
     }
 
     private string Member(ResxEntry entry, IEnumerable<(string Language, Dictionary<string, ResxEntry> Entries, ResxFile File)> others)
@@ -93,7 +93,7 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
         {
             foreach (ResxEntry entry in file.Entries())
             {
-                if (!Kebab.IsMatch(entry.Key))
+                if (!IsKebab(entry.Key))
                 {
                     report(file, entry.Line, entry.Key, "a key must be in kebab case, as 'join-run'");
                 }
@@ -146,6 +146,9 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
             : english.Area;
         return $"{Regex.Replace(area, "(?<!^)([A-Z])", "-$1").ToLowerInvariant()}.{key}";
     }
+
+    /// <summary>Whether a word is in kebab case.</summary>
+    internal static bool IsKebab(string word) => Kebab.IsMatch(word);
 
     /// <summary>A word in kebab case as C# names it.</summary>
     internal static string Pascal(string key) =>

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using Microsoft.CodeAnalysis.CSharp;
 
 namespace CushionService.MessageGenerator;
@@ -9,16 +10,16 @@ namespace CushionService.MessageGenerator;
 /// One form is of our own: <c>{name, list, and}</c> and <c>{name, list, or}</c>, a list with that word before its last.</remarks>
 internal sealed class TemplateReader
 {
-    private static readonly string[] Categories = ["zero", "one", "two", "few", "many", "other"];
+    private static readonly Regex Count = new("^(=[0-9]{1,9}|one|many|other)$", RegexOptions.CultureInvariant);
 
-    private readonly string _text;
+    private readonly TemplateText _text;
     private readonly IReadOnlyList<Argument> _arguments;
     private readonly HashSet<string> _present = [];
     private readonly HashSet<string> _used = [];
-    private readonly HashSet<string> _members = [];
-    private int _at;
+    private readonly ISet<string> _members;
 
-    private TemplateReader(string text, IReadOnlyList<Argument> arguments) => (_text, _arguments) = (text, arguments);
+    private TemplateReader(string text, IReadOnlyList<Argument> arguments, ISet<string> members) =>
+        (_text, _arguments, _members) = (new TemplateText(text), arguments, members);
 
     /// <summary>The expression of a template's parts.</summary>
     /// <param name="text">The template.</param>
@@ -33,35 +34,29 @@ internal sealed class TemplateReader
             throw new MessageException("the template is empty");
         }
 
-        var reader = new TemplateReader(text, arguments);
+        var reader = new TemplateReader(text, arguments, members);
         string parts = reader.Parts(counted: -1, isCase: false);
-        members.UnionWith(reader._members);
         return usesAll && arguments.FirstOrDefault(argument => !reader._used.Contains(argument.Name)) is { } unused
             ? throw new MessageException($"the argument '{unused.Name}' is declared and not used")
             : parts;
     }
 
-    // Up to the end, or to the brace that ends a case.
+    // Up to the end, or to the brace that ends a case. Counted is the argument that # writes, -1 outside a plural.
     private string Parts(int counted, bool isCase)
     {
         var parts = new List<string>();
         var literal = new StringBuilder();
-        while (_at < _text.Length && _text[_at] != '}')
+        while (_text.Ahead is not ('}' or '\0'))
         {
-            char sign = _text[_at++];
-            if (sign == '\'' && _at < _text.Length && _text[_at] is '{' or '}' or '#' or '\'')
+            char sign = _text.Next();
+            if (sign == '\'' && _text.Ahead is '{' or '}' or '#' or '\'')
             {
-                Quoted(literal);
+                literal.Append(_text.Quoted());
             }
-            else if (sign == '{')
+            else if (sign == '{' || (sign == '#' && counted >= 0))
             {
                 EndLiteral();
-                parts.Add(Placeholder(counted));
-            }
-            else if (sign == '#' && counted >= 0)
-            {
-                EndLiteral();
-                parts.Add($"MessagePart.Value({counted})");
+                parts.Add(sign == '{' ? Placeholder(counted) : $"MessagePart.Value({counted})");
             }
             else
             {
@@ -69,9 +64,10 @@ internal sealed class TemplateReader
             }
         }
 
-        if (_at < _text.Length != isCase)
+        if (_text.Ahead == '}' != isCase)
         {
-            throw new MessageException(isCase ? "a brace is opened and not closed" : $"a brace is closed and not opened, at {_at + 1}");
+            string place = $"a brace is closed and not opened, at {_text.Position + 1}";
+            throw new MessageException(isCase ? "a brace is opened and not closed" : place);
         }
 
         EndLiteral();
@@ -81,55 +77,30 @@ internal sealed class TemplateReader
         {
             if (literal.Length > 0)
             {
-                parts.Add($"MessagePart.Text({SymbolDisplay.FormatLiteral(literal.ToString(), quote: true)})");
+                parts.Add($"MessagePart.Text({Quote(literal.ToString())})");
                 literal.Clear();
             }
         }
     }
 
-    // Two apostrophes are one; one before a sign of the grammar quotes up to the next.
-    private void Quoted(StringBuilder literal)
-    {
-        if (_text[_at] == '\'')
-        {
-            literal.Append('\'');
-            _at++;
-            return;
-        }
-
-        int end = _text.IndexOf('\'', _at);
-        if (end < 0)
-        {
-            throw new MessageException("an apostrophe before a brace or # begins a quotation that does not end");
-        }
-
-        literal.Append(_text, _at, end - _at);
-        _at = end + 1;
-    }
-
     private string Placeholder(int counted)
     {
-        string name = Word(',', '}');
-        int index = -1;
-        for (var i = 0; i < _arguments.Count; i++)
-        {
-            index = _arguments[i].Name == name ? i : index;
-        }
-
-        if (index < 0)
+        string name = _text.UpTo(',', '}');
+        int index = _arguments.TakeWhile(argument => argument.Name != name).Count();
+        if (index == _arguments.Count)
         {
             throw new MessageException($"'{{{name}}}' is not declared in the comment");
         }
 
         Argument argument = _arguments[index];
         _used.Add(name);
-        if (Next() == '}')
+        if (_text.Next() == '}')
         {
             return Plain(argument, index);
         }
 
-        string format = Word(',', '}');
-        if (Next() == '}')
+        string format = _text.UpTo(',', '}');
+        if (_text.Next() == '}')
         {
             throw new MessageException($"'{format}' of '{{{name}}}' lacks its cases");
         }
@@ -143,38 +114,24 @@ internal sealed class TemplateReader
         };
     }
 
-    private string Plain(Argument argument, int index)
-    {
-        if (argument.TypeName == "flag")
-        {
-            throw new MessageException($"the flag '{argument.Name}' can be selected by and not be printed");
-        }
-
-        if (argument.IsOptional && !_present.Contains(argument.Name))
-        {
-            throw new MessageException(
+    private string Plain(Argument argument, int index) =>
+        argument.TypeName == "flag" ? throw new MessageException($"the flag '{argument.Name}' can be selected by and not be printed")
+        : MayBeAbsent(argument)
+            ? throw new MessageException(
                 $"'{argument.Name}' may be absent: print it in the other case of {{{argument.Name}, select, none {{..}} ..}}"
-            );
-        }
+            )
+        : $"MessagePart.Value({index})";
 
-        return $"MessagePart.Value({index})";
-    }
-
-    private string Plural(Argument argument, int index)
-    {
-        if (argument.TypeName != "count" || argument.IsList || (argument.IsOptional && !_present.Contains(argument.Name)))
-        {
-            throw new MessageException($"a plural needs a count; '{argument.Name}' is none, or may be absent");
-        }
-
-        return $"MessagePart.Plural({index}, {Cases(argument, index, IsCategory)})";
-    }
+    private string Plural(Argument argument, int index) =>
+        argument.TypeName == "count" && !argument.IsList && !MayBeAbsent(argument)
+            ? $"MessagePart.Plural({index}, {Cases(argument, index, Count.IsMatch)})"
+            : throw new MessageException($"a plural needs a count; '{argument.Name}' is none, or may be absent");
 
     private string Select(Argument argument, int index, int counted)
     {
         Func<string, bool> allowed =
             argument.TypeName == "flag" ? key => key is "true" or "false" or "other"
-            : argument.TypeName == "word" && !argument.IsList ? key => key != "none" || argument.IsOptional
+            : argument.TypeName == "word" && !argument.IsList ? MessageClass.IsKebab
             : argument.IsOptional || argument.IsList ? key => key is "none" or "other"
             : throw new MessageException($"'{argument.Name}' cannot be selected by: it is no word, no flag, and never absent");
         return $"MessagePart.Select({index}, {Cases(argument, counted, allowed)})";
@@ -182,77 +139,58 @@ internal sealed class TemplateReader
 
     private string List(Argument argument, int index)
     {
-        string word = Word('}');
-        _at++;
+        string word = _text.UpTo('}');
+        _text.Next();
         return argument.IsList && word is "and" or "or"
-            ? $"MessagePart.List({index}, {(word == "and" ? "Conjunction.And" : "Conjunction.Or")})"
+            ? $"MessagePart.List({index}, Conjunction.{MessageClass.Pascal(word)})"
             : throw new MessageException($"'{argument.Name}, list' needs a list, and one of: and, or");
     }
 
     private string Cases(Argument argument, int counted, Func<string, bool> allowed)
     {
         var cases = new Dictionary<string, string>();
-        while (true)
+        for (_text.SkipSpace(); _text.Ahead != '}'; _text.SkipSpace())
         {
-            SkipSpace();
-            if (_at < _text.Length && _text[_at] == '}')
-            {
-                _at++;
-                break;
-            }
-
-            string key = Word('{');
+            string key = _text.UpTo('{');
             if (!allowed(key) || cases.ContainsKey(key))
             {
                 throw new MessageException($"'{key}' is no case of '{argument.Name}', or is there twice");
             }
 
-            _at++;
-            if (argument.TypeName == "word" && key is not ("none" or "other"))
-            {
-                _members.Add($"{argument.Code}.{MessageClass.Pascal(key)}");
-            }
-
-            bool isNew = key != "none" && argument.IsOptional && _present.Add(argument.Name);
+            _text.Next();
+            bool isAbsent = key == "none" && (argument.IsOptional || argument.IsList);
+            bool isNew = !isAbsent && MayBeAbsent(argument) && _present.Add(argument.Name);
             string parts = Parts(counted, isCase: true);
             if (isNew)
             {
                 _present.Remove(argument.Name);
             }
 
-            _at++;
-            cases.Add(key, $"new({SymbolDisplay.FormatLiteral(key, quote: true)}, {parts})");
+            _text.Next();
+            if (argument.TypeName == "word" && key != "other" && !isAbsent)
+            {
+                _members.Add($"{argument.Code}.{MessageClass.Pascal(key)}");
+            }
+
+            cases.Add(
+                key,
+                key == "other" ? $"MessageCase.Other({parts})"
+                    : isAbsent ? $"MessageCase.Absent({parts})"
+                    : $"new({Quote(key)}, {parts})"
+            );
         }
 
-        return cases.ContainsKey("other")
+        _text.Next();
+        string? missing =
+            !cases.ContainsKey("other") ? "other"
+            : MayBeAbsent(argument) && !cases.ContainsKey("none") ? "none"
+            : null;
+        return missing is null
             ? $"[{string.Join(", ", cases.Values)}]"
-            : throw new MessageException($"'{argument.Name}' lacks the case other");
+            : throw new MessageException($"'{argument.Name}' lacks the case {missing}");
     }
 
-    private static bool IsCategory(string key) =>
-        Categories.Contains(key) || (key.Length is > 1 and < 10 && key[0] == '=' && key.Skip(1).All(sign => sign is >= '0' and <= '9'));
+    private bool MayBeAbsent(Argument argument) => argument.IsOptional && !_present.Contains(argument.Name);
 
-    // The text up to one of the signs, which is not consumed.
-    private string Word(params char[] ends)
-    {
-        int end = _text.IndexOfAny(ends, _at);
-        if (end < 0)
-        {
-            throw new MessageException("a brace is opened and not closed");
-        }
-
-        string word = _text.Substring(_at, end - _at).Trim();
-        _at = end;
-        return word;
-    }
-
-    private char Next() => _text[_at++];
-
-    private void SkipSpace()
-    {
-        while (_at < _text.Length && char.IsWhiteSpace(_text[_at]))
-        {
-            _at++;
-        }
-    }
+    private static string Quote(string text) => SymbolDisplay.FormatLiteral(text, quote: true);
 }

@@ -1,7 +1,7 @@
 namespace CushionService.Engine.Messages;
 
 /// <summary>How languages write numbers and lists. The service runs without the system's cultures, so that every machine writes
-/// alike.</summary>
+/// the same.</summary>
 internal static class LanguageText
 {
     /// <summary>A number or a measure with a decimal point, as the language writes it.</summary>

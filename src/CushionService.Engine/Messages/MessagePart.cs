@@ -31,9 +31,9 @@ public sealed class MessagePart
     /// <summary>The entries of a list, with a conjunction before the last.</summary>
     public static MessagePart List(int argument, Conjunction conjunction) => new(PartForm.Value, argument) { Conjunction = conjunction };
 
-    /// <summary>The case of a count: its own, or its category's, or the last resort "other".</summary>
+    /// <summary>The case of a count: its own, or its category's, or the other one.</summary>
     public static MessagePart Plural(int argument, ImmutableArray<MessageCase> cases) => new(PartForm.Plural, argument) { Cases = cases };
 
-    /// <summary>The case of a word or a flag, "none" for what is absent or empty, or "other".</summary>
+    /// <summary>The case of a word or a flag, of what is absent, or the other one.</summary>
     public static MessagePart Select(int argument, ImmutableArray<MessageCase> cases) => new(PartForm.Select, argument) { Cases = cases };
 }

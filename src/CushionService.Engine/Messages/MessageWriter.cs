@@ -102,11 +102,11 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
     private static string KeyOf(in MessageArgument argument) =>
         argument.Kind switch
         {
-            ArgumentKind.None => "none",
+            ArgumentKind.None => MessageCase.AbsentKey,
             ArgumentKind.Flag => argument.Number == 0 ? "false" : "true",
             ArgumentKind.Word => (string)argument.Value!,
-            ArgumentKind.List when ((ArgumentList)argument.Value!).Values.IsEmpty => "none",
-            _ => "other",
+            ArgumentKind.List when ((ArgumentList)argument.Value!).Values.IsEmpty => MessageCase.AbsentKey,
+            _ => MessageCase.OtherKey,
         };
 
     private static ImmutableArray<MessagePart> Case(MessagePart part, long count, Language written)
@@ -115,7 +115,7 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
         {
             PluralCategory.One => "one",
             PluralCategory.Many => "many",
-            _ => "other",
+            _ => MessageCase.OtherKey,
         };
         foreach (MessageCase exact in part.Cases)
         {
@@ -138,7 +138,7 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
                 return one.Parts;
             }
 
-            other = one.Key == "other" ? one : other;
+            other = one.Key == MessageCase.OtherKey ? one : other;
         }
 
         return other!.Parts;

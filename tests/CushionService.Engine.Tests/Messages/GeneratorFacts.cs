@@ -30,6 +30,10 @@ public sealed class GeneratorFacts
     [InlineData("{n, select, none {{n}} other {}}", "n: length?", "'n' may be absent: print it in the other case of")]
     [InlineData("{n, select, none {} other {}}", "n: length", "'n' cannot be selected by: it is no word, no flag, and never absent")]
     [InlineData("{n, select, yes {} other {}}", "n: flag", "'yes' is no case of 'n', or is there twice")]
+    [InlineData("{n, select, other {{n}}}", "n: length?", "'n' lacks the case none")]
+    [InlineData("{n, select, Back {} other {}}", "n: word Engine.Side", "'Back' is no case of 'n', or is there twice")]
+    [InlineData("{n, select, {} other {}}", "n: word Engine.Side", "'' is no case of 'n', or is there twice")]
+    [InlineData("{n, plural, few {#} other {#}}", "n: count", "'few' is no case of 'n', or is there twice")]
     [InlineData("{n, list, and}", "n: length", "'n, list' needs a list, and one of: and, or")]
     [InlineData("{n, list, nor}", "n: id[]", "'n, list' needs a list, and one of: and, or")]
     public void A_broken_template_is_an_error(string template, string comment, string reason)
@@ -96,7 +100,7 @@ public sealed class GeneratorFacts
         Assert.Contains("namespace Trade.Instructions;", source, StringComparison.Ordinal);
         Assert.Contains("/// <summary>Join &lt;{run}&gt;{depth, select,", source, StringComparison.Ordinal);
         Assert.Contains(
-            "Message JoinRun(global::System.Collections.Generic.IEnumerable<global::CushionService.Engine.Patterns.PartName> @run, "
+            "Message JoinRun(global::System.Collections.Generic.IEnumerable<global::CushionService.Engine.Patterns.Panels.PartName> @run, "
                 + "global::CushionService.Engine.Measures.Length? @depth)",
             source,
             StringComparison.Ordinal

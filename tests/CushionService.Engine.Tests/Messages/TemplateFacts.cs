@@ -1,8 +1,8 @@
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
-using CushionService.Engine.Patterns;
-using CushionService.Engine.Specifications;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Tests.Messages;
 

@@ -5,7 +5,7 @@ using CushionService.Desk;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
-using CushionService.Engine.Patterns;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 
 namespace CushionService.Tests.Wording;
@@ -58,8 +58,7 @@ public sealed partial class EveryMessageTests
     public static TheoryData<string> Names => [.. Makers.Select(NameOf)];
 
     [Fact]
-    public void The_cautions_are_among_them() =>
-        Assert.Contains("CautionTexts.get_Infants", Makers.Select(NameOf));
+    public void The_cautions_are_among_them() => Assert.Contains("CautionTexts.get_Infants", Makers.Select(NameOf));
 
     [Theory]
     [MemberData(nameof(Names))]
