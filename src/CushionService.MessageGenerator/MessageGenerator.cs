@@ -5,7 +5,8 @@ using Microsoft.CodeAnalysis.Text;
 
 namespace CushionService.MessageGenerator;
 
-/// <summary>Makes a class of every resource file of messages. A broken message is an error of the build, at its place in the file.</summary>
+/// <summary>Makes a class of every resource file of messages. A broken message is an error of the build, at its place in the
+/// file.</summary>
 [Generator]
 public sealed class MessageGenerator : IIncrementalGenerator
 {

@@ -6,8 +6,8 @@ namespace CushionService.MessageGenerator;
 
 /// <summary>Reads a template and writes the C# expression of its parts.</summary>
 /// <remarks>The grammar is a subset of ICU MessageFormat's: <c>{name}</c>, <c>{name, plural, =0 {..} one {..} other {..}}</c> with
-/// <c>#</c> for the number, <c>{name, select, word {..} other {..}}</c>; an apostrophe before a brace or <c>#</c> quotes up to the next one.
-/// One form is of our own: <c>{name, list, and}</c> and <c>{name, list, or}</c>, a list with that word before its last.</remarks>
+/// <c>#</c> for the number, <c>{name, select, word {..} other {..}}</c>; an apostrophe before a brace or <c>#</c> quotes up to the next
+/// one. One form is of our own: <c>{name, list, and}</c> and <c>{name, list, or}</c>, a list with that word before its last.</remarks>
 internal sealed class TemplateReader
 {
     private static readonly Regex Count = new("^(=[0-9]{1,9}|one|many|other)$", RegexOptions.CultureInvariant);

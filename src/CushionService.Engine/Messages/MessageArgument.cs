@@ -15,8 +15,8 @@ public readonly record struct MessageArgument
     /// <summary>What it is; <see cref="ArgumentKind.None"/> for the default.</summary>
     public ArgumentKind Kind { get; }
 
-    /// <summary>Nanometres, square or cubic millimetres, grams, newtons, currency units, hundredths, or the number itself; 1 for a flag that
-    /// is set, else 0.</summary>
+    /// <summary>Nanometres, square or cubic millimetres, grams, newtons, currency units, hundredths, or the number itself; 1 for a flag
+    /// that is set, else 0.</summary>
     public decimal Number => _number;
 
     /// <summary>The currency's code, the sale's amount, the name, word, id or field, the message, or the list; null for what is a number
