@@ -4,11 +4,14 @@ using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Instructions;
 
-/// <summary>The steps of making the covers of an order. They follow from the edges and seams of each pattern, in the order in which the
-/// pattern lists them (common practice, no source: wash, square, cut, mark, hem, close, join, sew, turn, fill, check).</summary>
+/// <summary>The steps of making the covers of an order: each follows from the pattern, and comes once everything that it needs is
+/// done.</summary>
+/// <remarks>Common practice, no source: what is whole is edged, what is edged is sewn, and nothing is sewn shut that a later step must reach
+/// into.</remarks>
 public static class SewingOrder
 {
     /// <summary>The steps for an order.</summary>
@@ -20,16 +23,16 @@ public static class SewingOrder
         var steps = ImmutableArray.CreateBuilder<Step>();
         foreach (FabricSpecification fabric in order.Fabrics)
         {
-            ImmutableArray<CutPiece> cut = [.. pieces.Where(piece => piece.Fabric == fabric.Id)];
-            if (cut.Length > 0)
+            ImmutableArray<string> cut = [.. pieces.Where(piece => piece.Fabric == fabric.Id).Select(piece => piece.Id)];
+            int count = pieces.Where(piece => piece.Fabric == fabric.Id).Sum(piece => piece.Quantity);
+            if (count > 0)
             {
-                string wash = fabric.LengthShrinkage.Numerator > 0 || fabric.WidthShrinkage.Numerator > 0 ? "Wash, dry and press" : "Press";
-                steps.Add(
-                    new Step(
-                        $"{wash} the fabric {fabric.Id}, square its end, and cut its {cut.Sum(piece => piece.Quantity)} pieces as laid out; mark each piece.",
-                        [.. cut.Select(piece => piece.Id)]
-                    )
-                );
+                if (IsUnknown(order, fabric))
+                {
+                    steps.Add(new Step(StepTexts.WashSample(fabric.Id), []));
+                }
+
+                steps.Add(new Step(StepTexts.CutFabric(CareOf(fabric), fabric.Id, count), cut));
             }
         }
 
@@ -40,24 +43,37 @@ public static class SewingOrder
             (Pattern cover, Pattern? inner) = InnerCover.Apart(patterns[i]);
             if (inner is not null)
             {
-                CushionSpecification plain = InnerCover.Plain(cushion, ConstructionRegistry.Of(cushion.Construction));
-                new CoverSteps(
-                    order.Unit,
-                    plain with
-                    {
-                        Flange = null,
-                        Fabrics = cushion.Fabrics with { InnerCover = null },
-                    },
-                    inner,
-                    cut,
-                    order.Workroom.EdgeDistance,
-                    steps
-                ).Add();
+                CushionSpecification plain = InnerCover.Plain(cushion, ConstructionRegistry.Of(cushion.Construction)) with
+                {
+                    Flange = null,
+                    EdgeFinish = RawEdgeFinish.None,
+                    Fabrics = cushion.Fabrics with { InnerCover = null },
+                };
+                steps.AddRange(CoverSteps.Of(new CoverPlan(plain, inner, cut, order.Workroom, FabricCare.Press)));
             }
 
-            new CoverSteps(order.Unit, cushion, cover, cut, order.Workroom.EdgeDistance, steps).Add();
+            steps.AddRange(CoverSteps.Of(new CoverPlan(cushion, cover, cut, order.Workroom, CareOf(order, cushion))));
         }
 
         return steps.ToImmutable();
     }
+
+    /// <summary>Whether a cover that will be washed is made of a fabric whose shrinkage nobody has stated.</summary>
+    public static bool IsUnknown(OrderSpecification order, FabricSpecification fabric) =>
+        !fabric.IsShrinkageKnown
+        && !fabric.Coated
+        && order.Cushions.Any(cushion => cushion.IsWashable && cushion.Fabrics.Shell.Contains(fabric.Id));
+
+    private static FabricCare CareOf(OrderSpecification order, CushionSpecification cushion) =>
+        order.Fabrics.FirstOrDefault(fabric => fabric.Id == cushion.Fabrics.Top) is { } top ? CareOf(top) : FabricCare.Press;
+
+    private static FabricCare CareOf(FabricSpecification fabric) =>
+        (fabric.Coated, fabric.Pile, fabric.LengthShrinkage.Numerator > 0 || fabric.WidthShrinkage.Numerator > 0) switch
+        {
+            (true, _, _) => FabricCare.Roll,
+            (_, true, true) => FabricCare.WashPile,
+            (_, true, _) => FabricCare.Steam,
+            (_, _, true) => FabricCare.Wash,
+            _ => FabricCare.Press,
+        };
 }

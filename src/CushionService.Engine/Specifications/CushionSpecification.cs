@@ -68,6 +68,12 @@ public sealed record CushionSpecification
     /// <summary>How the cover opens.</summary>
     public required ClosureSpecification Closure { get; init; }
 
+    /// <summary>Whether the cover comes off to be washed: its closure opens again.</summary>
+    public bool IsWashable => Closure is not HandSewnClosure;
+
+    /// <summary>What is done to its raw edges; nothing to those of a cover that is sewn shut.</summary>
+    public RawEdgeFinish EdgeFinish { get; init; } = RawEdgeFinish.None;
+
     /// <summary>A handle; null for none.</summary>
     public HandleSpecification? Handle { get; init; }
 

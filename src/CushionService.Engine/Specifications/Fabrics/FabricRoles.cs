@@ -22,6 +22,9 @@ public sealed record FabricRoles(string Top, string Bottom, string Sides, string
     /// <summary>The inner cover's; null for a cushion without one.</summary>
     public string? InnerCover { get; init; }
 
+    /// <summary>The fabrics of the shell.</summary>
+    public IEnumerable<string> Shell => [Top, Bottom, Sides];
+
     /// <summary>The fabric of a part.</summary>
     public string this[FabricRole role] =>
         role switch

@@ -23,6 +23,12 @@ public sealed record FabricSpecification
     /// <summary>Whether nap, pile or print run one way.</summary>
     public bool OneWay { get; init; }
 
+    /// <summary>Whether it has a coating: it is not pressed, washed or pinned.</summary>
+    public bool Coated { get; init; }
+
+    /// <summary>Whether it has a pile, as velvet and corduroy have: it runs one way and is steamed from the back.</summary>
+    public bool Pile { get; init; }
+
     /// <summary>Which way it runs on a cushion that does not say so itself.</summary>
     public Grain Grain { get; init; }
 
@@ -43,6 +49,9 @@ public sealed record FabricSpecification
 
     /// <summary>Share of its width that it loses in the wash, from 0 up to but not including 1.</summary>
     public Fraction WidthShrinkage { get; init; }
+
+    /// <summary>Whether anyone has stated what it loses in the wash, were it nothing.</summary>
+    public bool IsShrinkageKnown { get; init; } = true;
 
     /// <summary>Length lost to squaring the ends.</summary>
     public Length Squaring { get; init; }

@@ -24,6 +24,7 @@ public sealed record WorkroomPractice
             Trims = TrimPractice.Imperial,
             Fills = FillPractice.Imperial,
             Stitches = StitchPractice.Imperial,
+            Sewing = SewingPractice.Imperial,
         };
 
     /// <summary>The defaults of a workroom that measures in millimetres.</summary>
@@ -43,6 +44,7 @@ public sealed record WorkroomPractice
             Trims = TrimPractice.Metric,
             Fills = FillPractice.Metric,
             Stitches = StitchPractice.Metric,
+            Sewing = SewingPractice.Metric,
         };
 
     /// <summary>The defaults of a workroom that measures in a unit.</summary>
@@ -62,6 +64,9 @@ public sealed record WorkroomPractice
 
     /// <summary>The sizes of a stitch where an order does not say.</summary>
     public required StitchPractice Stitches { get; init; }
+
+    /// <summary>The distances that a sewing step names.</summary>
+    public required SewingPractice Sewing { get; init; }
 
     /// <summary>Seam allowance for each edge.</summary>
     public required Length SeamAllowance { get; init; }

@@ -1,0 +1,75 @@
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>What is basted to a face and caught in its seam: the base, then the edging, then ties and straps.</summary>
+/// <remarks>A face is whole before anything is basted to it. The base is a layer of the face; ties and straps go on last, over the edging,
+/// and point inward (common practice, no source).</remarks>
+internal static class CaughtWork
+{
+    /// <summary>The work, without the edging's (see <see cref="EdgingWork"/>).</summary>
+    public static IEnumerable<Work> Of(CoverPlan plan) => [.. Base(plan), .. Ties(plan), .. Straps(plan)];
+
+    private static IEnumerable<Work> Base(CoverPlan plan)
+    {
+        if (plan.Cushion.Trim.Base == BaseKind.AntiSlip)
+        {
+            CoverUnit bottom = plan.UnitOf(PartName.Bottom);
+            yield return new Work(StepTexts.Base(PartName.Bottom), bottom.Parts)
+                .After(Whole(bottom))
+                .Making(bottom.Is(StateKind.Based));
+        }
+    }
+
+    private static IEnumerable<Work> Ties(CoverPlan plan)
+    {
+        if (plan.Cushion.Trim.Ties is not { } ties)
+        {
+            yield break;
+        }
+
+        PartName tie = new(PartKind.Tie),
+            face = plan.Marked(MarkPurpose.CatchTies);
+        var made = new State(StateKind.Made, tie);
+        yield return new Work(StepTexts.TieEnds(TieSpecification.EndFold, Strip(tie, 2 * ties.Pairs, ties.Make, ties.Width)), tie).Making(made);
+        yield return Caught(plan, face, StepTexts.BasteTies(face), tie).After(made);
+    }
+
+    private static IEnumerable<Work> Straps(CoverPlan plan)
+    {
+        if (plan.Cushion.Trim.Straps is not { } straps)
+        {
+            yield break;
+        }
+
+        PartName strap = new(PartKind.Strap),
+            face = plan.Marked(MarkPurpose.CatchStrap);
+        var made = new State(StateKind.Made, strap);
+        yield return new Work(Strip(strap, straps.Count, straps.Make, straps.Width), strap).Making(made);
+        yield return Caught(plan, face, StepTexts.BasteStraps(straps.Count, face), strap).After(made);
+    }
+
+    private static Work Caught(CoverPlan plan, PartName face, Message text, PartName strip)
+    {
+        CoverUnit unit = plan.UnitOf(face);
+        return new Work(text, strip, face)
+            .After([.. Whole(unit), unit.Is(StateKind.Based), unit.Is(StateKind.Edged)])
+            .Making(unit.Is(StateKind.Tied));
+    }
+
+    /// <summary>What makes a unit whole: its joins, its closure, its shape.</summary>
+    public static State[] Whole(CoverUnit unit) =>
+        [
+            new State(StateKind.RawEdges),
+            unit.Is(StateKind.Fastened),
+            unit.Is(StateKind.Shaped),
+            .. unit.Parts.Select(part => new State(StateKind.Joined, CoverSeams.Base(part))),
+        ];
+
+    private static Message Strip(PartName part, int count, StrapMake make, Measures.Length width) =>
+        make == StrapMake.Folded
+            ? StepTexts.StripFolded(count, part, width)
+            : StepTexts.StripTube(count, part, TieSpecification.TubeSeam, width);
+}

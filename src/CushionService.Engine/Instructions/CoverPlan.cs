@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>What every piece of work on one cover must know.</summary>
+internal sealed class CoverPlan
+{
+    // Less is a bend that needs no clip: about 11 degrees.
+    private const double LeastTurn = 0.2;
+
+    /// <summary>The plan of one cover.</summary>
+    /// <param name="cushion">The cushion.</param>
+    /// <param name="pattern">The cover's pattern, without an inner cover's.</param>
+    /// <param name="pieces">The pieces of the cushion.</param>
+    /// <param name="workroom">How the workroom sews.</param>
+    /// <param name="care">How its top is pressed.</param>
+    public CoverPlan(
+        CushionSpecification cushion,
+        Pattern pattern,
+        IReadOnlyList<CutPiece> pieces,
+        WorkroomPractice workroom,
+        FabricCare care
+    )
+    {
+        (Cushion, Pattern, Pieces, Workroom, Care) = (cushion, pattern, pieces, workroom, care);
+        Units = CoverUnits.Of(pattern);
+        Seams = [.. pattern.Seams.Select((seam, i) => (i, seam)).Where(one => !pattern[one.seam.Other[0].Part].IsAddition)];
+        double[] turns = [.. Turns(cushion.Outline)];
+        bool soft = pattern.Panels.Any(panel => !panel.Gathers.IsEmpty) || pattern.Seams.Any(CoverSeams.IsNotch);
+        HasCorners = !soft && turns.Any(turn => turn > LeastTurn);
+        HasInsideCorners = turns.Any(turn => turn < -LeastTurn);
+        HasCurves = !cushion.Outline.HasCorners;
+    }
+
+    public CushionSpecification Cushion { get; }
+
+    public Pattern Pattern { get; }
+
+    public IReadOnlyList<CutPiece> Pieces { get; }
+
+    public WorkroomPractice Workroom { get; }
+
+    public FabricCare Care { get; }
+
+    /// <summary>The units, in the pattern's order.</summary>
+    public ImmutableArray<CoverUnit> Units { get; }
+
+    /// <summary>The seams of the shell, with their numbers in the pattern.</summary>
+    public ImmutableArray<(int Number, Seam Seam)> Seams { get; }
+
+    /// <summary>Whether the seam line turns at outward corners.</summary>
+    public bool HasCorners { get; }
+
+    /// <summary>Whether the seam line turns at inward corners.</summary>
+    public bool HasInsideCorners { get; }
+
+    /// <summary>Whether a part of the seam line is curved.</summary>
+    public bool HasCurves { get; }
+
+    /// <summary>Whether joins are pressed with a finger, for an iron would melt the coating.</summary>
+    public bool ByFinger => Care == FabricCare.Roll;
+
+    /// <summary>Whether it is the cover within the cover.</summary>
+    public bool IsInner => Units[0].Name.IsInner;
+
+    /// <summary>Whether the cover opens and closes again.</summary>
+    public bool Opens => Cushion.Closure is not HandSewnClosure;
+
+    /// <summary>Whether it opens by a zipper.</summary>
+    public bool HasZipper => Cushion.Closure is ZipperClosure;
+
+    /// <summary>Seam allowance.</summary>
+    public Length Allowance => Cushion.SeamAllowance;
+
+    /// <summary>The unit of a part.</summary>
+    public CoverUnit UnitOf(PartName part) => Units.First(unit => unit.Has(part));
+
+    /// <summary>The panel that carries a mark.</summary>
+    public PartName Marked(MarkPurpose purpose) => Pattern.Panels.First(panel => panel.Marks.Any(mark => mark.Purpose == purpose)).Part;
+
+    /// <summary>Finished length of several seams.</summary>
+    public Length LengthOf(IEnumerable<(int Number, Seam Seam)> seams) =>
+        seams.Aggregate(Length.Zero, (sum, one) => sum + Pattern.LengthOf(one.Seam));
+
+    /// <summary>Where the gap for turning is left; null when no seam has one.</summary>
+    public Message? Gap(IEnumerable<(int Number, Seam Seam)> seams)
+    {
+        if (!seams.Any(one => one.Seam.Kind == SeamKind.Gap))
+        {
+            return null;
+        }
+
+        Side side = Cushion.Closure.Side;
+        Length apart = Workroom.Sewing.GapFromCorner;
+        return Cushion.Outline.Sides.Any(stretch => stretch.Side == side && !stretch.IsStraight)
+            ? StepTexts.GapRound(side, apart)
+            : StepTexts.Gap(side, apart);
+    }
+
+    // How far the seam line turns from each line or arc to the next: to the left is outward.
+    private static IEnumerable<double> Turns(Outline outline)
+    {
+        Geometry.Segment[] path = [.. outline.Sides.SelectMany(side => side.Path)];
+        for (var i = 0; i < path.Length; i++)
+        {
+            yield return Math.IEEERemainder(path[(i + 1) % path.Length].StartDirection - path[i].EndDirection, 2 * Math.PI);
+        }
+    }
+}

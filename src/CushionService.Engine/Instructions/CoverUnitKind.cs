@@ -1,0 +1,23 @@
+namespace CushionService.Engine.Instructions;
+
+/// <summary>What the parts of a cover are, once they are joined among themselves.</summary>
+internal enum CoverUnitKind
+{
+    /// <summary>One part, called by its name.</summary>
+    Single,
+
+    /// <summary>The upper face.</summary>
+    Top,
+
+    /// <summary>The underside.</summary>
+    Bottom,
+
+    /// <summary>The loop between the faces.</summary>
+    Boxing,
+
+    /// <summary>The strips of a closure that stand in no loop.</summary>
+    Section,
+
+    /// <summary>The tube of a bolster.</summary>
+    Body,
+}

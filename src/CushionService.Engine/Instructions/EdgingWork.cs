@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Additions;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>An edging made, and basted to what bears it before the seam that catches it.</summary>
+internal static class EdgingWork
+{
+    /// <summary>The work.</summary>
+    public static IEnumerable<Work> Of(CoverPlan plan) =>
+        plan.Cushion.Trim.Edging switch
+        {
+            WeltSpecification welt => Welt(plan, welt),
+            RuffleSpecification ruffle => Ruffle(plan, ruffle),
+            FlangeStripSpecification flange => Flange(plan, flange),
+            _ => [],
+        };
+
+    private static IEnumerable<Work> Welt(CoverPlan plan, WeltSpecification welt)
+    {
+        var part = new PartName(PartKind.Welt);
+        var made = new State(StateKind.Made, part);
+        WeltSupply supply = plan.Pieces.First(piece => piece.Part.Kind == PartKind.Welt).Welt!;
+        Length seam = WeltSpecification.JoinAllowance;
+        int covers = plan.Cushion.Quantity;
+        Message strips = supply.Kind switch
+        {
+            WeltSupplyKind.StraightStrips => StepTexts.WeltStraight(seam, covers),
+            WeltSupplyKind.BiasStrips => StepTexts.WeltBiasStrips(seam, covers),
+            _ => StepTexts.WeltContinuous(seam, supply.Strip, covers),
+        };
+        var joined = new State(StateKind.Joined, part);
+        yield return new Work(strips, part).Making(joined);
+        yield return new Work(StepTexts.WeltWrap(welt.CordDiameter), part).After(joined).Making(made);
+        foreach (EdgingLoop loop in welt.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
+        {
+            Message where = StepTexts.Place(loop.Place);
+            Message text =
+                loop.Place == EdgingPlace.Corners ? StepTexts.WeltCorners(loop.Length)
+                : !loop.IsClosed ? StepTexts.WeltSides(where, loop.Length)
+                : StepTexts.WeltRound(where, loop.Length, plan.HasCorners, WeltSpecification.ClosingOverlap);
+            yield return Basted(plan, loop, text, [part]).After(made);
+        }
+    }
+
+    private static IEnumerable<Work> Flange(CoverPlan plan, FlangeStripSpecification flange)
+    {
+        ImmutableArray<PartName> strips = [.. plan.Pattern.Panels.Select(panel => panel.Part).Where(part => part.Kind == PartKind.Flange)];
+        var made = new State(StateKind.Made, strips[0]);
+        yield return new Work(StepTexts.FlangeMake, strips).Making(made);
+        foreach (EdgingLoop loop in flange.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
+        {
+            yield return Basted(plan, loop, StepTexts.FlangeBaste(StepTexts.Place(loop.Place), loop.Length), strips).After(made);
+        }
+    }
+
+    private static IEnumerable<Work> Ruffle(CoverPlan plan, RuffleSpecification ruffle)
+    {
+        foreach (EdgingLoop loop in ruffle.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
+        {
+            Seam gathering = plan.Pattern.Seams.First(seam => seam.Kind == SeamKind.Gathered && seam.One.SequenceEqual(loop.Edges));
+            ImmutableArray<PartName> strips = [.. gathering.Other.Select(edge => edge.Part)];
+            var made = new State(StateKind.Made, strips[0]);
+            Length? hem = ruffle.Lining == RuffleLining.Folded ? null : RuffleSpecification.HemFold;
+            yield return new Work(StepTexts.RuffleMake(strips.Length, hem), strips).Making(made);
+            Message text = StepTexts.RuffleBaste(StepTexts.Place(loop.Place), gathering.OtherFor(loop.Length), loop.Length);
+            yield return Basted(plan, loop, text, strips).After(made);
+        }
+    }
+
+    private static Work Basted(CoverPlan plan, EdgingLoop loop, Message text, ImmutableArray<PartName> edging)
+    {
+        if (loop.Place == EdgingPlace.Corners)
+        {
+            ImmutableArray<PartName> panels = [.. loop.Edges.Select(edge => edge.Part).Distinct()];
+            return new Work(text, [.. edging, .. panels])
+                .After([
+                    new State(StateKind.RawEdges),
+                    .. panels.Select(part => plan.UnitOf(part).Is(StateKind.Fastened)),
+                    .. panels.Select(part => new State(StateKind.Joined, CoverSeams.Base(part))),
+                ])
+                .Making(new State(StateKind.Edged, PartName.Boxing));
+        }
+
+        CoverUnit[] bearers =
+        [
+            .. plan.Units.Where(unit => unit.Parts.Any(part => EdgingLoop.Bears(plan.Pattern, new EdgeRef(part, default), loop.Place))),
+        ];
+        return new Work(text, [.. edging, .. bearers.SelectMany(unit => unit.Parts)])
+            .After([.. bearers.SelectMany(CaughtWork.Whole), .. bearers.Select(unit => unit.Is(StateKind.Based))])
+            .Making([.. bearers.Select(unit => unit.Is(StateKind.Edged))]);
+    }
+}

@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>What is done once the seams are sewn: turning, closing, tufting, checking.</summary>
+internal static class FinishWork
+{
+    private static readonly State Turned = new(StateKind.Turned),
+        Lined = new(StateKind.Made, new PartName(PartKind.Body)),
+        Filled = new(StateKind.Filled),
+        Closed = new(StateKind.Closed);
+
+    /// <summary>The work.</summary>
+    public static IEnumerable<Work> Of(CoverPlan plan) =>
+        [TurnOut(plan), .. BodyLine(plan), .. Ends(plan), .. Closing(plan), .. Tufts(plan), Check(plan)];
+
+    private static Work TurnOut(CoverPlan plan)
+    {
+        OpeningWay way = plan.Cushion.Closure switch
+        {
+            HandSewnClosure => OpeningWay.Gap,
+            ZipperClosure => OpeningWay.Zipper,
+            EnvelopeClosure => OpeningWay.Envelope,
+            _ => OpeningWay.Closure,
+        };
+        Message text = plan.Cushion.Flange is { Layers: FlangeLayers.Double }
+            ? StepTexts.TurnFlanges
+            : StepTexts.TurnOut(plan.HasCorners, way, plan.Care);
+        return new Work(text)
+            .After([
+                .. plan.Seams.Select(one => new State(StateKind.Sewn, Seam: one.Number)),
+                .. plan.Units.Select(unit => unit.Is(StateKind.Fastened)),
+                .. plan.Units.SelectMany(unit => unit.Parts).Select(part => new State(StateKind.Hemmed, CoverSeams.Base(part))),
+            ])
+            .Making(Turned);
+    }
+
+    private static IEnumerable<Work> BodyLine(CoverPlan plan)
+    {
+        if (
+            plan.Cushion.Flange is not { } flange
+            || plan.Pattern.Panels.FirstOrDefault(panel => panel.Marks.Any(mark => mark.Kind == MarkKind.StitchLine)) is not { } face
+        )
+        {
+            yield break;
+        }
+
+        bool gap = plan.Cushion.Closure is HandSewnClosure;
+        ImmutableArray<PartName> faces = [.. plan.Units.SelectMany(unit => unit.Parts)];
+        yield return new Work(StepTexts.BodyLine(flange.Layers == FlangeLayers.Double, face.Part, flange.Width, gap), faces)
+            .After(Turned)
+            .Making(Lined);
+        if (gap)
+        {
+            yield return new Work(StepTexts.BodyLineRest, faces).After(Lined, Filled).Making(new State(StateKind.Made));
+        }
+    }
+
+    private static IEnumerable<Work> Ends(CoverPlan plan)
+    {
+        PartName body = plan.Pattern.Panels[0].Part;
+        if (plan.Cushion.Ends is { Kind: BolsterEndKind.Gathered } drawn)
+        {
+            yield return new Work(StepTexts.DrawEnds(body, drawn.Turning), body).After(Turned).Making(Lined);
+        }
+
+        if (plan.Cushion.Ends is { Kind: BolsterEndKind.Tied })
+        {
+            yield return new Work(StepTexts.TieBody(body), body).After(Turned, Filled).Making(Closed);
+        }
+    }
+
+    private static IEnumerable<Work> Closing(CoverPlan plan)
+    {
+        bool gap = plan.Seams.Any(one => one.Seam.Kind == SeamKind.Gap);
+        if (plan.Opens ? plan.Cushion.Closure is not EnvelopeClosure : gap)
+        {
+            yield return new Work(plan.Opens ? StepTexts.CloseClosure(plan.HasZipper) : StepTexts.CloseGap)
+                .After(Turned, Lined, Filled, new State(StateKind.Made))
+                .Making(Closed);
+        }
+    }
+
+    private static IEnumerable<Work> Tufts(CoverPlan plan)
+    {
+        if (plan.Cushion.Trim.Tufts is not { } tufts)
+        {
+            yield break;
+        }
+
+        var covered = new PartName(PartKind.ButtonCover);
+        var made = new State(StateKind.Made, covered);
+        if (tufts.Covered)
+        {
+            yield return new Work(StepTexts.ButtonCovers(2 * tufts.ButtonDiameter, 2 * tufts.Count), covered).After(Closed).Making(made);
+        }
+
+        ImmutableArray<PartName> faces = [.. plan.Units.Where(unit => unit.IsFace).SelectMany(unit => unit.Parts)];
+        Length? depth = tufts.PullDepth > Length.Zero ? tufts.PullDepth : null;
+        yield return new Work(StepTexts.Tufts(depth, tufts.Count), faces).After(Turned, Filled, Closed, made).Making(new State(StateKind.Edged));
+    }
+
+    private static Work Check(CoverPlan plan)
+    {
+        CushionSpecification cushion = plan.Cushion;
+        Length tolerance = plan.Workroom.Sewing.Tolerance;
+        Length? thickness = cushion.Thickness > Length.Zero ? cushion.Thickness : null;
+        Message text =
+            cushion.Construction == Construction.Bolster ? StepTexts.CheckRoll(cushion.Width, cushion.Length, tolerance)
+            : cushion.Outline is CircleOutline ? StepTexts.CheckRound(cushion.Width, thickness, tolerance)
+            : StepTexts.CheckBox(cushion.Width, cushion.Depth, thickness, tolerance);
+        return new Work(text).After(Turned, Lined, Filled, Closed, new State(StateKind.Edged));
+    }
+}

@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Panels;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>Panels joined to parts, gores to a top, strips to a loop.</summary>
+/// <remarks>Every joined run is a step of its own, so that no strip ends up in another's (common practice, no source).</remarks>
+internal static class JoinWork
+{
+    /// <summary>The work.</summary>
+    public static IEnumerable<Work> Of(CoverPlan plan) => [.. Runs(plan), .. Gores(plan), .. Loops(plan)];
+
+    private static IEnumerable<Work> Runs(CoverPlan plan) =>
+        plan
+            .Seams.Where(one => CoverSeams.IsRun(one.Seam))
+            .GroupBy(one => CoverSeams.Base(one.Seam.One[0].Part))
+            .Select(run =>
+                new Work(
+                    StepTexts.JoinRun(Chain(Parts(run).OrderBy(part => part.Stretch)), run.Count(), plan.Allowance, plan.ByFinger),
+                    Parts(run)
+                )
+                    .After(new State(StateKind.RawEdges))
+                    .Making([new State(StateKind.Joined, run.Key), .. Sewn(run)])
+            );
+
+    private static IEnumerable<Work> Gores(CoverPlan plan)
+    {
+        (int Number, Seam Seam)[] seams = [.. plan.Seams.Where(one => one.Seam.One[0].Part.Kind == PartKind.Gore && one.Seam.Other[0].Part.Kind == PartKind.Gore)];
+        if (seams.Length > 0)
+        {
+            CoverUnit top = plan.UnitOf(seams[0].Seam.One[0].Part);
+            yield return new Work(StepTexts.Gores(plan.LengthOf(seams), plan.Allowance), top.Parts)
+                .After(new State(StateKind.RawEdges))
+                .Making([top.Is(StateKind.Fastened), .. Sewn(seams)]);
+        }
+    }
+
+    private static IEnumerable<Work> Loops(CoverPlan plan) =>
+        plan
+            .Seams.Where(one => one.Seam.Kind == SeamKind.StripJoin && !CoverSeams.IsRun(one.Seam))
+            .GroupBy(one => plan.UnitOf(one.Seam.One[0].Part))
+            .Select(loop => Loop(plan, loop.Key, [.. loop]));
+
+    private static Work Loop(CoverPlan plan, CoverUnit unit, ImmutableArray<(int Number, Seam Seam)> seams)
+    {
+        // Both strips of a closure are one link of the chain; so are the panels that a strip was joined from.
+        IEnumerable<PartName> links = unit
+            .Parts.Where(part => part.Kind is not (PartKind.ZipperLower or PartKind.ClosureLower))
+            .Select(CoverSeams.Base)
+            .Distinct();
+        Length loop = Round(plan, unit);
+        Message text = StepTexts.CloseLoop(
+            Chain(links),
+            seams.Length,
+            plan.Allowance,
+            plan.ByFinger,
+            loop,
+            Length.FromNanometres(loop.Nanometres / 2)
+        );
+        return new Work(text, unit.Parts)
+            .After([
+                new State(StateKind.RawEdges),
+                unit.Is(StateKind.Fastened),
+                unit.Is(StateKind.Mounted),
+                new State(StateKind.Edged, PartName.Boxing),
+                .. unit.Parts.Select(part => new State(StateKind.Joined, CoverSeams.Base(part))),
+            ])
+            .Making([unit.Is(StateKind.Looped), .. Sewn(seams)]);
+    }
+
+    // Along the seam with the top, or with whatever face it has.
+    private static Length Round(CoverPlan plan, CoverUnit unit)
+    {
+        CoverUnit face = plan.Units.First(other => other.IsFace);
+        return plan.LengthOf(
+            plan.Seams.Where(one =>
+                one.Seam.Kind != SeamKind.StripJoin && one.Seam.One.Concat(one.Seam.Other) is var edges
+                && edges.Any(edge => unit.Has(edge.Part))
+                && edges.Any(edge => face.Has(edge.Part))
+            )
+        );
+    }
+
+    private static Message Chain(IEnumerable<PartName> parts) =>
+        parts.Aggregate((Message?)null, (before, part) => StepTexts.Chain(before, part))!;
+
+    private static ImmutableArray<PartName> Parts(IEnumerable<(int Number, Seam Seam)> seams) =>
+        [.. seams.SelectMany(one => one.Seam.One.Concat(one.Seam.Other)).Select(edge => edge.Part).Distinct()];
+
+    private static IEnumerable<State> Sewn(IEnumerable<(int Number, Seam Seam)> seams) =>
+        seams.Select(one => new State(StateKind.Sewn, Seam: one.Number));
+}

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Panels;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>What is done to panels by themselves: hems, stay-stitching, tapers, channels, gathers.</summary>
+internal static class PanelWork
+{
+    /// <summary>The work.</summary>
+    public static IEnumerable<Work> Of(CoverPlan plan) =>
+    [
+        .. Hems(plan),
+        .. StayStitching(plan),
+        .. plan.Pattern.Panels.Where(panel => !panel.IsAddition).SelectMany(panel => Shaping(plan, panel)),
+    ];
+
+    // The edges of one straight line are hemmed in one go, across the panels that a part was joined from.
+    private static IEnumerable<Work> Hems(CoverPlan plan) =>
+        from panel in plan.Pattern.Panels
+        where !panel.IsAddition
+        from edge in panel.Edges
+        where edge.Finish.Kind == FinishKind.Hem
+        let name = edge.Facing == EdgeFacing.Aslant ? edge.Name : new EdgeName(edge.Name.First)
+        group panel.Part by (Part: CoverSeams.Base(panel.Part), name, edge.Facing, edge.Finish) into line
+        select new Work(
+            StepTexts.Hem(line.Key.name, line.Key.Part, line.Key.Finish.Turns, line.Key.Finish.Depth),
+            [.. line.Distinct()]
+        )
+            .After(new State(StateKind.RawEdges), new State(StateKind.Joined, line.Key.Part))
+            .Making(new State(StateKind.Hemmed, line.Key.Part));
+
+    private static IEnumerable<Work> StayStitching(CoverPlan plan) =>
+        plan.HasInsideCorners
+            ? plan
+                .Units.Where(unit => unit.IsFace)
+                .Select(face => Shaped(plan, face, StepTexts.StayStitch(face.Words, plan.Workroom.Sewing.StayStitch), face.Parts))
+            : [];
+
+    private static IEnumerable<Work> Shaping(CoverPlan plan, Panel panel)
+    {
+        CoverUnit unit = plan.UnitOf(panel.Part);
+        if (panel.Marks.Any(mark => mark.Kind == MarkKind.TaperLine))
+        {
+            yield return Shaped(plan, unit, StepTexts.Taper(panel.Part), unit.Parts);
+        }
+
+        int lines = panel.Marks.Count(mark => mark.Kind == MarkKind.StitchLine);
+        if (panel.TakeUpAcross > Length.Zero && lines > 0)
+        {
+            yield return Shaped(plan, unit, StepTexts.Channels(panel.Part, lines, panel.Width, panel.Height), unit.Parts);
+        }
+
+        foreach (IGrouping<Length, Gather> gathers in panel.Gathers.GroupBy(gather => gather.To))
+        {
+            Message text = StepTexts.Gather(
+                gathers.Select(gather => gather.Edge),
+                panel.Part,
+                plan.Workroom.Sewing.GatheringRow,
+                panel[gathers.First().Edge].Length,
+                gathers.Key
+            );
+            yield return Shaped(plan, unit, text, unit.Parts);
+        }
+    }
+
+    private static Work Shaped(CoverPlan plan, CoverUnit unit, Message text, ImmutableArray<PartName> parts) =>
+        new Work(text, parts)
+            .After([
+                new State(StateKind.RawEdges),
+                unit.Is(StateKind.Fastened),
+                .. parts.Select(part => new State(StateKind.Joined, CoverSeams.Base(part))),
+            ])
+            .Making(unit.Is(StateKind.Shaped));
+}

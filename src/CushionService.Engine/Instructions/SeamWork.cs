@@ -1,0 +1,164 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Panels;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>The seams that make one cover of its units, in the order of the pattern.</summary>
+internal static class SeamWork
+{
+    /// <summary>The work.</summary>
+    public static IEnumerable<Work> Of(CoverPlan plan)
+    {
+        foreach (var own in plan.Seams.Where(one => IsOwn(plan, one.Seam)).GroupBy(one => plan.UnitOf(one.Seam.One[0].Part)))
+        {
+            yield return Own(plan, own.Key, [.. own]);
+        }
+
+        ImmutableArray<(int Number, Seam Seam)>[] groups = [.. Groups(plan)];
+        var before = ImmutableArray<State>.Empty;
+        for (var i = 0; i < groups.Length; i++)
+        {
+            foreach (Work work in Assembled(plan, groups[i], last: i == groups.Length - 1 && i > 0))
+            {
+                // What is assembled stays in the pattern's order.
+                yield return work.After(before.AsSpan());
+                before = [.. work.Makes];
+            }
+        }
+    }
+
+    // Edges of one unit that are sewn to each other: mitres, the ends of a closure, the seam of a body.
+    private static bool IsOwn(CoverPlan plan, Seam seam) =>
+        seam.Kind != SeamKind.StripJoin
+        && !CoverSeams.IsInSection(plan.Pattern, seam)
+        && !CoverSeams.IsNotch(seam)
+        && seam.One[0].Part.Kind != PartKind.Gore
+        && plan.UnitOf(seam.One[0].Part) == plan.UnitOf(seam.Other[0].Part);
+
+    private static Work Own(CoverPlan plan, CoverUnit unit, ImmutableArray<(int Number, Seam Seam)> seams)
+    {
+        Length length = plan.LengthOf(seams);
+        bool mitres = seams.All(one => one.Seam.One[0].Edge.Last is Geometry.EdgeWord.Mitre);
+        Message text =
+            mitres ? StepTexts.Mitres(unit.Parts, length, plan.Allowance)
+            : plan.HasZipper ? StepTexts.ZipperTails(unit.Parts, length, plan.Allowance)
+            : StepTexts.OwnEdges(unit.Parts, length, plan.Allowance, plan.Gap(seams));
+        Work work = new Work(text, unit.Parts).Making([.. seams.Select(one => new State(StateKind.Sewn, Seam: one.Number))]);
+        return mitres
+            ? work.After(CaughtWork.Whole(unit))
+            : work.After([new State(StateKind.RawEdges), .. unit.Parts.Select(part => new State(StateKind.Hemmed, CoverSeams.Base(part)))])
+                .Making(unit.Is(StateKind.Joined));
+    }
+
+    // Seams between the same two units that follow each other are sewn in one go.
+    private static IEnumerable<ImmutableArray<(int Number, Seam Seam)>> Groups(CoverPlan plan)
+    {
+        var group = ImmutableArray.CreateBuilder<(int Number, Seam Seam)>();
+        foreach ((int Number, Seam Seam) one in plan.Seams.Where(one => Joins(plan, one.Seam)))
+        {
+            if (group.Count > 0 && Key(plan, group[0].Seam) != Key(plan, one.Seam))
+            {
+                yield return group.ToImmutable();
+                group.Clear();
+            }
+
+            group.Add(one);
+        }
+
+        if (group.Count > 0)
+        {
+            yield return group.ToImmutable();
+        }
+    }
+
+    private static bool Joins(CoverPlan plan, Seam seam) =>
+        CoverSeams.IsNotch(seam) || plan.UnitOf(seam.One[0].Part) != plan.UnitOf(seam.Other[0].Part);
+
+    private static (bool Notch, PartName Section, PartName One, PartName Other) Key(CoverPlan plan, Seam seam)
+    {
+        CoverUnit one = plan.UnitOf(seam.One[0].Part),
+            other = plan.UnitOf(seam.Other[0].Part);
+        // The ends of a section are sewn to both sides in one go.
+        return Section(one, other) is { } section && WaterfallWork.IsEnd(one, other)
+            ? (false, section.Name, default, default)
+            : (CoverSeams.IsNotch(seam), default, one.Name, other.Name);
+    }
+
+    private static CoverUnit? Section(CoverUnit one, CoverUnit other) =>
+        WaterfallWork.IsSection(one) ? one
+        : WaterfallWork.IsSection(other) ? other
+        : null;
+
+    private static IEnumerable<Work> Assembled(CoverPlan plan, ImmutableArray<(int Number, Seam Seam)> seams, bool last)
+    {
+        CoverUnit one = plan.UnitOf(seams[0].Seam.One[0].Part),
+            other = plan.UnitOf(seams[0].Seam.Other[0].Part);
+        // A face is sewn to what goes round it.
+        (CoverUnit face, CoverUnit around) = one.IsFace && other.IsFace ? (Top(one, other), Bottom(one, other)) : other.IsFace ? (other, one) : (one, other);
+        bool opens = last && plan.Opens && plan.Cushion.Closure is not Specifications.Closures.EnvelopeClosure;
+        if (CoverSeams.IsNotch(seams[0].Seam))
+        {
+            (CoverUnit top, CoverUnit bottom) = (plan.Units.First(unit => unit.Kind == CoverUnitKind.Top), plan.Units.First(unit => unit.Kind == CoverUnitKind.Bottom));
+            return [Sewn(plan, seams, StepTexts.CornerNotches(top.Words, bottom.Words, plan.LengthOf(seams), plan.Allowance), top, bottom)];
+        }
+
+        if (plan.Pattern.Panels.Any(panel => panel.Part.Kind == PartKind.Main))
+        {
+            return [WaterfallWork.Of(plan, seams, opens)];
+        }
+
+        if (seams.Any(seam => seam.Seam.Kind == SeamKind.Zipper))
+        {
+            return SeamZipperWork.Of(plan, seams, face, around);
+        }
+
+        Message text = around.IsFace
+            ? StepTexts.Together(face.Words, around.Words, plan.LengthOf(seams), plan.Allowance, plan.HasCorners, plan.HasInsideCorners, plan.Gap(seams))
+            : ToBoxing(plan, seams, face, around, opens);
+        return [Sewn(plan, seams, text, face, around)];
+    }
+
+    private static Message ToBoxing(CoverPlan plan, ImmutableArray<(int Number, Seam Seam)> seams, CoverUnit face, CoverUnit around, bool opens)
+    {
+        // An end goes onto a body as a face goes onto a boxing.
+        (CoverUnit sewn, CoverUnit to) = face.Kind == CoverUnitKind.Body ? (around, face) : (face, around);
+        bool boxing = to.Kind == CoverUnitKind.Boxing;
+        return StepTexts.ToBoxing(
+            opens,
+            plan.HasZipper,
+            plan.HasCurves,
+            to.Words,
+            plan.Workroom.Sewing.ClipSpacing,
+            plan.Workroom.Sewing.ClipMargin,
+            sewn.Words,
+            plan.LengthOf(seams),
+            plan.Allowance,
+            boxing && plan.HasCorners,
+            boxing && plan.HasInsideCorners,
+            plan.Gap(seams)
+        );
+    }
+
+    /// <summary>Seams that join two units, each of which must be whole and bear all that the seam catches.</summary>
+    public static Work Sewn(CoverPlan plan, ImmutableArray<(int Number, Seam Seam)> seams, Message text, params CoverUnit[] units) =>
+        new Work(text, [.. units.SelectMany(unit => unit.Parts)])
+            .After([.. units.SelectMany(Ready)])
+            .Making([.. seams.Select(one => new State(StateKind.Sewn, Seam: one.Number))]);
+
+    /// <summary>What a unit must be before it is sewn to others.</summary>
+    public static State[] Ready(CoverUnit unit) =>
+        [
+            .. CaughtWork.Whole(unit),
+            unit.Is(StateKind.Mounted),
+            unit.Is(StateKind.Looped),
+            unit.Is(StateKind.Based),
+            unit.Is(StateKind.Edged),
+            unit.Is(StateKind.Tied),
+        ];
+
+    private static CoverUnit Top(CoverUnit one, CoverUnit other) => one.Kind == CoverUnitKind.Top ? one : other;
+
+    private static CoverUnit Bottom(CoverUnit one, CoverUnit other) => one.Kind == CoverUnitKind.Top ? other : one;
+}

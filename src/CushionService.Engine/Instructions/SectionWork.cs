@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Additions;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications.Closures;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>A closure between edges of its own: across the underside, in a section of the boxing, along a body.</summary>
+/// <remarks>Hook outside below, loop inside above, so that the upper strip laps down; the back flap over the front one (common practice, no
+/// source).</remarks>
+internal static class SectionWork
+{
+    /// <summary>The work; nothing where the closure stands in a seam of the cover.</summary>
+    public static IEnumerable<Work> Of(CoverPlan plan) =>
+        plan.Cushion.Closure switch
+        {
+            ZipperClosure zipper => Zipper(plan, zipper),
+            OverlappingClosure overlapping => Overlap(plan, overlapping),
+            _ => [],
+        };
+
+    private static IEnumerable<Work> Zipper(CoverPlan plan, ZipperClosure zipper)
+    {
+        (int Number, Seam Seam)[] seams = [.. plan.Seams.Where(one => CoverSeams.IsInSection(plan.Pattern, one.Seam))];
+        if (seams.Length == 0)
+        {
+            yield break;
+        }
+
+        CoverUnit unit = plan.UnitOf(seams[0].Seam.One[0].Part);
+        ImmutableArray<PartName> parts = [.. Edged(plan, edge => edge.Finish.Kind == FinishKind.ZipperTurnUnder)];
+        Length length = plan.LengthOf(seams);
+        Length? height = parts.Any(part => part.Kind == PartKind.ZipperUpper) ? plan.Cushion.BoxingHeight + 2 * plan.Allowance : null;
+        (Message over, Message under) = Sides(parts);
+        IEnumerable<PartName> named = parts.Select(CoverSeams.Base).Distinct();
+        Message text =
+            zipper.Lap > Length.Zero
+                ? StepTexts.ZipperLapped(named, zipper.TurnUnder, under, over, zipper.Lap, length, height)
+                : StepTexts.ZipperCentred(named, zipper.TurnUnder, length, height);
+        yield return Fastened(plan, unit, text, parts).Making([.. seams.Select(one => new State(StateKind.Sewn, Seam: one.Number))]);
+    }
+
+    private static IEnumerable<Work> Overlap(CoverPlan plan, OverlappingClosure closure)
+    {
+        ImmutableArray<PartName> parts =
+        [
+            .. Edged(plan, edge => edge.Finish.Kind == FinishKind.Hem).Where(part => plan.Pattern[part].Edges.Any(Fastenings.IsOverlapping)),
+        ];
+        CoverUnit unit = plan.UnitOf(parts[0]);
+        (Message over, Message under) = Sides(parts);
+        var made = new State(StateKind.Made, unit.Name);
+        switch (closure)
+        {
+            case HookAndLoopClosure hook:
+                Length margin = Length.FromNanometres((hook.Overlap - hook.TapeWidth).Nanometres / 2);
+                yield return Fastened(
+                    plan,
+                    unit,
+                    StepTexts.HookAndLoop(under, over, hook.TapeWidth, margin, Materials.Closing.TapeClearance, hook.Overlap),
+                    parts
+                );
+                yield break;
+            case ButtonClosure buttons:
+                yield return new Work(StepTexts.Buttons(Fastenings.Buttons(plan.Pattern), buttons.Buttonhole, over, under), parts)
+                    .After(Ready(parts))
+                    .Making(made);
+                break;
+            case TieClosure:
+                yield return new Work(StepTexts.ClosureTies, [new PartName(PartKind.ClosureTie), .. parts]).After(Ready(parts)).Making(made);
+                break;
+        }
+
+        yield return Fastened(plan, unit, StepTexts.Overlap(over, under, closure.Overlap), parts).After(made);
+    }
+
+    // The upper strip over the lower one, the back flap over the front one, one edge of a body over its other.
+    private static (Message Over, Message Under) Sides(ImmutableArray<PartName> parts)
+    {
+        PartName[] named = [.. parts.Select(CoverSeams.Base).Distinct()];
+        return named switch
+        {
+            [_] => (StepTexts.OneEdge, StepTexts.OtherEdge),
+            [{ Half: FaceHalf.Front } front, var back] => (StepTexts.ThePart(back), StepTexts.ThePart(front)),
+            [var upper, var lower, ..] => (StepTexts.ThePart(upper), StepTexts.ThePart(lower)),
+            _ => throw new InvalidPatternException("The closure has no edges."),
+        };
+    }
+
+    private static IEnumerable<PartName> Edged(CoverPlan plan, Func<Edge, bool> edge) =>
+        plan.Pattern.Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge)).Select(panel => panel.Part);
+
+    private static Work Fastened(CoverPlan plan, CoverUnit unit, Message text, ImmutableArray<PartName> parts) =>
+        new Work(text, parts).After(Ready(parts)).Making(unit.Is(StateKind.Fastened));
+
+    private static State[] Ready(ImmutableArray<PartName> parts) =>
+        [
+            new State(StateKind.RawEdges),
+            .. parts.Select(part => new State(StateKind.Hemmed, CoverSeams.Base(part))),
+            .. parts.Select(part => new State(StateKind.Joined, CoverSeams.Base(part))),
+        ];
+}

@@ -1,0 +1,9 @@
+using CushionService.Engine.Patterns.Panels;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>Something that one piece of work leaves done, and others need.</summary>
+/// <param name="Kind">What.</param>
+/// <param name="Part">The part or the unit that it is done to; none for the whole cover.</param>
+/// <param name="Seam">The seam's number in the pattern, where it is a seam.</param>
+internal readonly record struct State(StateKind Kind, PartName Part = default, int Seam = 0);

@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications.Shapes;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>The seams of a waterfall: each side from the front notch outward, the section's ends, then both back edges.</summary>
+internal static class WaterfallWork
+{
+    /// <summary>Whether a unit closes the back.</summary>
+    public static bool IsSection(CoverUnit unit) =>
+        unit.Kind == CoverUnitKind.Section
+        || (unit.Kind == CoverUnitKind.Single && unit.Name.Kind == PartKind.Side && unit.Name.Run.First == Geometry.EdgeWord.Back);
+
+    /// <summary>Whether a seam of two units joins an end of the section to a side.</summary>
+    public static bool IsEnd(CoverUnit one, CoverUnit other) =>
+        IsSection(one) != IsSection(other) && one.Name.Kind != PartKind.Main && other.Name.Kind != PartKind.Main;
+
+    /// <summary>The work of seams between the same units.</summary>
+    public static Work Of(CoverPlan plan, ImmutableArray<(int Number, Seam Seam)> seams, bool opens)
+    {
+        CoverUnit[] units = [.. seams.SelectMany(one => one.Seam.One.Concat(one.Seam.Other)).Select(edge => plan.UnitOf(edge.Part)).Distinct()];
+        var main = new PartName(PartKind.Main);
+        CoverUnit? section = units.FirstOrDefault(IsSection);
+        CoverUnit[] sides = [.. units.Where(unit => !IsSection(unit) && unit.Name != main)];
+        Message text =
+            section is null
+                ? StepTexts.WaterfallSide(
+                    sides[0].Name,
+                    main,
+                    plan.LengthOf(seams),
+                    plan.Allowance,
+                    plan.Cushion.Front == FrontShape.Square
+                )
+            : sides.Length > 0
+                ? StepTexts.WaterfallEnds(section.Words, sides.Select(side => side.Name), plan.LengthOf(seams), plan.Allowance)
+            : StepTexts.WaterfallBack(opens, plan.HasZipper, section.Words, main, plan.LengthOf(seams), plan.Allowance, plan.Gap(seams));
+        return SeamWork.Sewn(plan, seams, text, units);
+    }
+}

@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Panels;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>A piece of work on one cover, with what must be done before it.</summary>
+/// <param name="Text">What to do.</param>
+/// <param name="Parts">The parts that it handles.</param>
+internal sealed record Work(Message Text, params ImmutableArray<PartName> Parts)
+{
+    /// <summary>What must be done before. What no work of the cover does is not needed.</summary>
+    public ImmutableArray<State> Needs { get; init; } = [];
+
+    /// <summary>What it leaves done.</summary>
+    public ImmutableArray<State> Makes { get; init; } = [];
+
+    /// <summary>This work after more.</summary>
+    public Work After(params ReadOnlySpan<State> states) => this with { Needs = [.. Needs, .. states] };
+
+    /// <summary>This work, leaving more done.</summary>
+    public Work Making(params ReadOnlySpan<State> states) => this with { Makes = [.. Makes, .. states] };
+}
