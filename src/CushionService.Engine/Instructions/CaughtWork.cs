@@ -17,9 +17,7 @@ internal static class CaughtWork
         if (plan.Cushion.Trim.Base == BaseKind.AntiSlip)
         {
             CoverUnit bottom = plan.UnitOf(PartName.Bottom);
-            yield return new Work(StepTexts.Base(PartName.Bottom), bottom.Parts)
-                .After(Whole(bottom))
-                .Making(bottom.Is(StateKind.Based));
+            yield return new Work(StepTexts.Base(PartName.Bottom), bottom.Parts).After(Whole(bottom)).Making(bottom.Is(StateKind.Based));
         }
     }
 
@@ -33,7 +31,9 @@ internal static class CaughtWork
         PartName tie = new(PartKind.Tie),
             face = plan.Marked(MarkPurpose.CatchTies);
         var made = new State(StateKind.Made, tie);
-        yield return new Work(StepTexts.TieEnds(TieSpecification.EndFold, Strip(tie, 2 * ties.Pairs, ties.Make, ties.Width)), tie).Making(made);
+        yield return new Work(StepTexts.TieEnds(TieSpecification.EndFold, Strip(tie, 2 * ties.Pairs, ties.Make, ties.Width)), tie).Making(
+            made
+        );
         yield return Caught(plan, face, StepTexts.BasteTies(face), tie).After(made);
     }
 

@@ -39,10 +39,9 @@ internal static class CoverSteps
     {
         if (plan.Cushion.EdgeFinish != RawEdgeFinish.None && plan.Opens)
         {
-            yield return new Work(
-                StepTexts.FinishRawEdges(plan.Cushion.EdgeFinish),
-                [.. plan.Units.SelectMany(unit => unit.Parts)]
-            ).Making(new State(StateKind.RawEdges));
+            yield return new Work(StepTexts.FinishRawEdges(plan.Cushion.EdgeFinish), [.. plan.Units.SelectMany(unit => unit.Parts)]).Making(
+                new State(StateKind.RawEdges)
+            );
         }
     }
 

@@ -22,7 +22,14 @@ internal static class CoverUnits
         }
 
         // Flaps and hemmed strips lie over each other and have no seam between them; the panels of a face are one.
-        foreach (PartKind[] kinds in (PartKind[][])[[PartKind.Top, PartKind.Gore], [PartKind.Bottom], [PartKind.ClosureUpper, PartKind.ClosureLower]])
+        foreach (
+            PartKind[] kinds in (PartKind[][])
+                [
+                    [PartKind.Top, PartKind.Gore],
+                    [PartKind.Bottom],
+                    [PartKind.ClosureUpper, PartKind.ClosureLower],
+                ]
+        )
         {
             PartName[] alike = [.. parts.Where(part => kinds.Contains(part.Kind))];
             foreach (PartName part in alike)

@@ -1,6 +1,5 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
-using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Shapes;
@@ -28,9 +27,7 @@ internal static class FillWork
             yield return new Work(StepTexts.Wrap(wrap.Layers, wrap.Sides)).After(cut).Making(Ready);
         }
 
-        yield return Put(
-            plan.Cushion.Construction == Construction.Bolster ? StepTexts.InsertRoll : StepTexts.InsertFoam(plan.HasCorners)
-        )
+        yield return Put(plan.Cushion.Construction == Construction.Bolster ? StepTexts.InsertRoll : StepTexts.InsertFoam(plan.HasCorners))
             .After(cut, Ready);
     }
 

@@ -6,7 +6,6 @@ using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
-using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Instructions;
 
@@ -74,7 +73,7 @@ internal static class FinishWork
 
         if (plan.Cushion.Ends is { Kind: BolsterEndKind.Tied })
         {
-            yield return new Work(StepTexts.TieBody(body), body).After(Turned, Filled).Making(Closed);
+            yield return new Work(StepTexts.TieBody(body), body).After(Turned, Filled, Closed).Making(new State(StateKind.Edged));
         }
     }
 
@@ -105,7 +104,9 @@ internal static class FinishWork
 
         ImmutableArray<PartName> faces = [.. plan.Units.Where(unit => unit.IsFace).SelectMany(unit => unit.Parts)];
         Length? depth = tufts.PullDepth > Length.Zero ? tufts.PullDepth : null;
-        yield return new Work(StepTexts.Tufts(depth, tufts.Count), faces).After(Turned, Filled, Closed, made).Making(new State(StateKind.Edged));
+        yield return new Work(StepTexts.Tufts(depth, tufts.Count), faces)
+            .After(Turned, Filled, Closed, made)
+            .Making(new State(StateKind.Edged));
     }
 
     private static Work Check(CoverPlan plan)

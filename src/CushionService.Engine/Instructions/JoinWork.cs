@@ -18,7 +18,12 @@ internal static class JoinWork
             .GroupBy(one => CoverSeams.Base(one.Seam.One[0].Part))
             .Select(run =>
                 new Work(
-                    StepTexts.JoinRun(Chain(Parts(run).OrderBy(part => part.Stretch)), run.Count(), plan.Allowance, plan.ByFinger),
+                    StepTexts.JoinRun(
+                        Chain(Parts(run).OrderBy(part => part.Stretch).Select(StepTexts.ThePart)),
+                        run.Count(),
+                        plan.Allowance,
+                        plan.ByFinger
+                    ),
                     Parts(run)
                 )
                     .After(new State(StateKind.RawEdges))
@@ -27,7 +32,10 @@ internal static class JoinWork
 
     private static IEnumerable<Work> Gores(CoverPlan plan)
     {
-        (int Number, Seam Seam)[] seams = [.. plan.Seams.Where(one => one.Seam.One[0].Part.Kind == PartKind.Gore && one.Seam.Other[0].Part.Kind == PartKind.Gore)];
+        (int Number, Seam Seam)[] seams =
+        [
+            .. plan.Seams.Where(one => one.Seam.One[0].Part.Kind == PartKind.Gore && one.Seam.Other[0].Part.Kind == PartKind.Gore),
+        ];
         if (seams.Length > 0)
         {
             CoverUnit top = plan.UnitOf(seams[0].Seam.One[0].Part);
@@ -50,14 +58,15 @@ internal static class JoinWork
             .Parts.Where(part => part.Kind is not (PartKind.ZipperLower or PartKind.ClosureLower))
             .Select(CoverSeams.Base)
             .Distinct();
-        Length loop = Round(plan, unit);
+        (Length loop, Length below) = (Round(plan, unit, CoverUnitKind.Top), Round(plan, unit, CoverUnitKind.Bottom));
         Message text = StepTexts.CloseLoop(
-            Chain(links),
+            Chain(links.Select(link => Link(plan, link))),
             seams.Length,
             plan.Allowance,
             plan.ByFinger,
             loop,
-            Length.FromNanometres(loop.Nanometres / 2)
+            Length.FromNanometres(loop.Nanometres / 2),
+            below == loop || below == Length.Zero ? null : below
         );
         return new Work(text, unit.Parts)
             .After([
@@ -70,21 +79,23 @@ internal static class JoinWork
             .Making([unit.Is(StateKind.Looped), .. Sewn(seams)]);
     }
 
-    // Along the seam with the top, or with whatever face it has.
-    private static Length Round(CoverPlan plan, CoverUnit unit)
-    {
-        CoverUnit face = plan.Units.First(other => other.IsFace);
-        return plan.LengthOf(
-            plan.Seams.Where(one =>
-                one.Seam.Kind != SeamKind.StripJoin && one.Seam.One.Concat(one.Seam.Other) is var edges
-                && edges.Any(edge => unit.Has(edge.Part))
-                && edges.Any(edge => face.Has(edge.Part))
-            )
-        );
-    }
+    // Along the seam with a face.
+    private static Length Round(CoverPlan plan, CoverUnit unit, CoverUnitKind kind) =>
+        plan.Units.FirstOrDefault(other => other.Kind == kind) is not { } face
+            ? Length.Zero
+            : plan.LengthOf(
+                plan.Seams.Where(one =>
+                    one.Seam.Kind != SeamKind.StripJoin
+                    && one.Seam.One.Concat(one.Seam.Other).Any(edge => unit.Has(edge.Part))
+                    && one.Seam.One.Concat(one.Seam.Other).Any(edge => face.Has(edge.Part))
+                )
+            );
 
-    private static Message Chain(IEnumerable<PartName> parts) =>
-        parts.Aggregate((Message?)null, (before, part) => StepTexts.Chain(before, part))!;
+    private static Message Link(CoverPlan plan, PartName part) =>
+        part.Kind is PartKind.ZipperUpper or PartKind.ClosureUpper ? StepTexts.SectionOf(plan.HasZipper) : StepTexts.ThePart(part);
+
+    private static Message Chain(IEnumerable<Message> links) =>
+        links.Aggregate((Message?)null, (before, link) => StepTexts.Chain(before, link))!;
 
     private static ImmutableArray<PartName> Parts(IEnumerable<(int Number, Seam Seam)> seams) =>
         [.. seams.SelectMany(one => one.Seam.One.Concat(one.Seam.Other)).Select(edge => edge.Part).Distinct()];

@@ -56,11 +56,7 @@ internal static class MountWork
     {
         CoverUnit unit = plan.UnitOf(on);
         return new Work(text, [.. parts])
-            .After(
-                new State(StateKind.RawEdges),
-                new State(StateKind.Joined, CoverSeams.Base(on)),
-                unit.Is(StateKind.Fastened)
-            )
+            .After(new State(StateKind.RawEdges), new State(StateKind.Joined, CoverSeams.Base(on)), unit.Is(StateKind.Fastened))
             .Making(unit.Is(StateKind.Mounted));
     }
 }

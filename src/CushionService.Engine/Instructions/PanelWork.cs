@@ -11,11 +11,11 @@ internal static class PanelWork
 {
     /// <summary>The work.</summary>
     public static IEnumerable<Work> Of(CoverPlan plan) =>
-    [
-        .. Hems(plan),
-        .. StayStitching(plan),
-        .. plan.Pattern.Panels.Where(panel => !panel.IsAddition).SelectMany(panel => Shaping(plan, panel)),
-    ];
+        [
+            .. Hems(plan),
+            .. StayStitching(plan),
+            .. plan.Pattern.Panels.Where(panel => !panel.IsAddition).SelectMany(panel => Shaping(plan, panel)),
+        ];
 
     // The edges of one straight line are hemmed in one go, across the panels that a part was joined from.
     private static IEnumerable<Work> Hems(CoverPlan plan) =>
@@ -25,10 +25,7 @@ internal static class PanelWork
         where edge.Finish.Kind == FinishKind.Hem
         let name = edge.Facing == EdgeFacing.Aslant ? edge.Name : new EdgeName(edge.Name.First)
         group panel.Part by (Part: CoverSeams.Base(panel.Part), name, edge.Facing, edge.Finish) into line
-        select new Work(
-            StepTexts.Hem(line.Key.name, line.Key.Part, line.Key.Finish.Turns, line.Key.Finish.Depth),
-            [.. line.Distinct()]
-        )
+        select new Work(StepTexts.Hem(line.Key.name, line.Key.Part, line.Key.Finish.Turns, line.Key.Finish.Depth), [.. line.Distinct()])
             .After(new State(StateKind.RawEdges), new State(StateKind.Joined, line.Key.Part))
             .Making(new State(StateKind.Hemmed, line.Key.Part));
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Engine.Instructions;
@@ -11,9 +12,13 @@ internal static class SeamWork
     /// <summary>The work.</summary>
     public static IEnumerable<Work> Of(CoverPlan plan)
     {
-        foreach (var own in plan.Seams.Where(one => IsOwn(plan, one.Seam)).GroupBy(one => plan.UnitOf(one.Seam.One[0].Part)))
+        foreach (
+            var own in plan
+                .Seams.Where(one => IsOwn(plan, one.Seam))
+                .GroupBy(one => (Unit: plan.UnitOf(one.Seam.One[0].Part), IsMitre(one.Seam)))
+        )
         {
-            yield return Own(plan, own.Key, [.. own]);
+            yield return Own(plan, own.Key.Unit, [.. own]);
         }
 
         ImmutableArray<(int Number, Seam Seam)>[] groups = [.. Groups(plan)];
@@ -37,10 +42,12 @@ internal static class SeamWork
         && seam.One[0].Part.Kind != PartKind.Gore
         && plan.UnitOf(seam.One[0].Part) == plan.UnitOf(seam.Other[0].Part);
 
+    private static bool IsMitre(Seam seam) => seam.One[0].Edge.Last == Geometry.EdgeWord.Mitre;
+
     private static Work Own(CoverPlan plan, CoverUnit unit, ImmutableArray<(int Number, Seam Seam)> seams)
     {
         Length length = plan.LengthOf(seams);
-        bool mitres = seams.All(one => one.Seam.One[0].Edge.Last is Geometry.EdgeWord.Mitre);
+        bool mitres = IsMitre(seams[0].Seam);
         Message text =
             mitres ? StepTexts.Mitres(unit.Parts, length, plan.Allowance)
             : plan.HasZipper ? StepTexts.ZipperTails(unit.Parts, length, plan.Allowance)
@@ -96,11 +103,17 @@ internal static class SeamWork
         CoverUnit one = plan.UnitOf(seams[0].Seam.One[0].Part),
             other = plan.UnitOf(seams[0].Seam.Other[0].Part);
         // A face is sewn to what goes round it.
-        (CoverUnit face, CoverUnit around) = one.IsFace && other.IsFace ? (Top(one, other), Bottom(one, other)) : other.IsFace ? (other, one) : (one, other);
+        (CoverUnit face, CoverUnit around) =
+            one.IsFace && other.IsFace ? (Top(one, other), Bottom(one, other))
+            : other.IsFace ? (other, one)
+            : (one, other);
         bool opens = last && plan.Opens && plan.Cushion.Closure is not Specifications.Closures.EnvelopeClosure;
         if (CoverSeams.IsNotch(seams[0].Seam))
         {
-            (CoverUnit top, CoverUnit bottom) = (plan.Units.First(unit => unit.Kind == CoverUnitKind.Top), plan.Units.First(unit => unit.Kind == CoverUnitKind.Bottom));
+            (CoverUnit top, CoverUnit bottom) = (
+                plan.Units.First(unit => unit.Kind == CoverUnitKind.Top),
+                plan.Units.First(unit => unit.Kind == CoverUnitKind.Bottom)
+            );
             return [Sewn(plan, seams, StepTexts.CornerNotches(top.Words, bottom.Words, plan.LengthOf(seams), plan.Allowance), top, bottom)];
         }
 
@@ -115,31 +128,69 @@ internal static class SeamWork
         }
 
         Message text = around.IsFace
-            ? StepTexts.Together(face.Words, around.Words, plan.LengthOf(seams), plan.Allowance, plan.HasCorners, plan.HasInsideCorners, plan.Gap(seams))
+            ? StepTexts.Together(
+                face.Words,
+                around.Words,
+                plan.LengthOf(seams),
+                plan.Allowance,
+                plan.HasCorners,
+                plan.HasInsideCorners,
+                plan.Gap(seams),
+                IsEdged(plan, face, around)
+            )
             : ToBoxing(plan, seams, face, around, opens);
         return [Sewn(plan, seams, text, face, around)];
     }
 
-    private static Message ToBoxing(CoverPlan plan, ImmutableArray<(int Number, Seam Seam)> seams, CoverUnit face, CoverUnit around, bool opens)
+    private static Message ToBoxing(
+        CoverPlan plan,
+        ImmutableArray<(int Number, Seam Seam)> seams,
+        CoverUnit face,
+        CoverUnit around,
+        bool opens
+    )
     {
-        // An end goes onto a body as a face goes onto a boxing.
-        (CoverUnit sewn, CoverUnit to) = face.Kind == CoverUnitKind.Body ? (around, face) : (face, around);
-        bool boxing = to.Kind == CoverUnitKind.Boxing;
+        Specifications.Practices.SewingPractice practice = plan.Workroom.Sewing;
+        if (face.Kind == CoverUnitKind.Body || around.Kind == CoverUnitKind.Body)
+        {
+            (CoverUnit body, CoverUnit end) = face.Kind == CoverUnitKind.Body ? (face, around) : (around, face);
+            return StepTexts.ToBody(
+                opens,
+                plan.HasZipper,
+                body.Words,
+                practice.ClipSpacing,
+                practice.ClipMargin,
+                end.Words,
+                plan.LengthOf(seams),
+                plan.Allowance,
+                IsEdged(plan, end)
+            );
+        }
+
+        bool boxing = around.Kind == CoverUnitKind.Boxing;
         return StepTexts.ToBoxing(
             opens,
             plan.HasZipper,
             plan.HasCurves,
-            to.Words,
-            plan.Workroom.Sewing.ClipSpacing,
-            plan.Workroom.Sewing.ClipMargin,
-            sewn.Words,
+            around.Words,
+            practice.ClipSpacing,
+            practice.ClipMargin,
+            face.Words,
             plan.LengthOf(seams),
             plan.Allowance,
             boxing && plan.HasCorners,
             boxing && plan.HasInsideCorners,
-            plan.Gap(seams)
+            plan.Gap(seams),
+            IsEdged(plan, face)
         );
     }
+
+    /// <summary>Whether an edging is basted to one of these units.</summary>
+    public static bool IsEdged(CoverPlan plan, params CoverUnit[] units) =>
+        plan.Cushion.Trim.Edging is { } edging
+        && edging.At.Any(place =>
+            units.Any(unit => unit.Parts.Any(part => EdgingLoop.Bears(plan.Pattern, new EdgeRef(part, default), place)))
+        );
 
     /// <summary>Seams that join two units, each of which must be whole and bear all that the seam catches.</summary>
     public static Work Sewn(CoverPlan plan, ImmutableArray<(int Number, Seam Seam)> seams, Message text, params CoverUnit[] units) =>

@@ -23,7 +23,7 @@ internal static class SeamZipperWork
             rest = [.. seams.Where(one => one.Seam.Kind != SeamKind.Zipper)];
         Length side = plan.LengthOf(opening),
             open = Closing.ZipperInSeam(side);
-        bool edged = plan.Cushion.Trim.Edging is not null;
+        bool edged = SeamWork.IsEdged(plan, top, bottom);
         Message ends = StepTexts.SeamZipperEnds(
             zipper.Side,
             top.Words,
@@ -48,7 +48,8 @@ internal static class SeamZipperWork
                 plan.LengthOf(rest),
                 plan.Allowance,
                 plan.HasCorners,
-                plan.HasInsideCorners
+                plan.HasInsideCorners,
+                SeamWork.IsEdged(plan, top, bottom)
             );
             yield return SeamWork.Sewn(plan, rest, others, top, bottom);
         }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Additions;
@@ -47,7 +46,8 @@ internal static class SectionWork
     {
         ImmutableArray<PartName> parts =
         [
-            .. Edged(plan, edge => edge.Finish.Kind == FinishKind.Hem).Where(part => plan.Pattern[part].Edges.Any(Fastenings.IsOverlapping)),
+            .. Edged(plan, edge => edge.Finish.Kind == FinishKind.Hem)
+                .Where(part => plan.Pattern[part].Edges.Any(Fastenings.IsOverlapping)),
         ];
         CoverUnit unit = plan.UnitOf(parts[0]);
         (Message over, Message under) = Sides(parts);
@@ -69,7 +69,9 @@ internal static class SectionWork
                     .Making(made);
                 break;
             case TieClosure:
-                yield return new Work(StepTexts.ClosureTies, [new PartName(PartKind.ClosureTie), .. parts]).After(Ready(parts)).Making(made);
+                yield return new Work(StepTexts.ClosureTies, [new PartName(PartKind.ClosureTie), .. parts])
+                    .After(Ready(parts))
+                    .Making(made);
                 break;
         }
 

@@ -10,7 +10,7 @@ namespace CushionService.Engine.Instructions;
 
 /// <summary>The steps of making the covers of an order: each follows from the pattern, and comes once everything that it needs is
 /// done.</summary>
-/// <remarks>Common practice, no source: what is whole is edged, what is edged is sewn, and nothing is sewn shut that a later step must reach
+/// <remarks>Common practice, no source: what is whole is edged, what is edged is sewn, and nothing is shut that a later step must reach
 /// into.</remarks>
 public static class SewingOrder
 {

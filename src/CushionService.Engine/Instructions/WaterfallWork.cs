@@ -20,7 +20,10 @@ internal static class WaterfallWork
     /// <summary>The work of seams between the same units.</summary>
     public static Work Of(CoverPlan plan, ImmutableArray<(int Number, Seam Seam)> seams, bool opens)
     {
-        CoverUnit[] units = [.. seams.SelectMany(one => one.Seam.One.Concat(one.Seam.Other)).Select(edge => plan.UnitOf(edge.Part)).Distinct()];
+        CoverUnit[] units =
+        [
+            .. seams.SelectMany(one => one.Seam.One.Concat(one.Seam.Other)).Select(edge => plan.UnitOf(edge.Part)).Distinct(),
+        ];
         var main = new PartName(PartKind.Main);
         CoverUnit? section = units.FirstOrDefault(IsSection);
         CoverUnit[] sides = [.. units.Where(unit => !IsSection(unit) && unit.Name != main)];
@@ -31,7 +34,8 @@ internal static class WaterfallWork
                     main,
                     plan.LengthOf(seams),
                     plan.Allowance,
-                    plan.Cushion.Front == FrontShape.Square
+                    plan.Cushion.Front == FrontShape.Square,
+                    SeamWork.IsEdged(plan, sides[0])
                 )
             : sides.Length > 0
                 ? StepTexts.WaterfallEnds(section.Words, sides.Select(side => side.Name), plan.LengthOf(seams), plan.Allowance)

@@ -19,7 +19,9 @@ internal static class WorkOrder
             int next = left.FindIndex(work => !work.Needs.Any(state => missing.Contains(state) && !work.Makes.Contains(state)));
             if (next < 0)
             {
-                throw new InvalidPatternException($"Nothing can be done first of: {string.Join(" / ", left.Select(work => work.Text.Key))}.");
+                throw new InvalidPatternException(
+                    $"Nothing can be done first of: {string.Join(" / ", left.Select(work => work.Text.Key))}."
+                );
             }
 
             ordered.Add(left[next]);

@@ -3,6 +3,7 @@ using CushionService.Engine.Costing;
 using CushionService.Engine.Instructions;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Materials;
+using CushionService.Engine.Messages;
 
 namespace CushionService.Engine.Quoting;
 
@@ -20,4 +21,8 @@ public sealed record Quote(
     Cost? Cost,
     ImmutableArray<Step> Steps,
     ImmutableArray<Caution> Cautions
-);
+)
+{
+    /// <summary>How to clean the covers, a sentence for each kind among them; empty for an order without cushions.</summary>
+    public ImmutableArray<Message> Care { get; init; } = [];
+}

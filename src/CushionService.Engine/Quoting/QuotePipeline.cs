@@ -48,6 +48,9 @@ public static class QuotePipeline
             order.Currency is { } currency ? Cost.Of(order, yardages, materials, currency) : null,
             SewingOrder.Of(order, drafting.Patterns, drafting.Pieces),
             Cautions.For(order)
-        );
+        )
+        {
+            Care = Care.For(order),
+        };
     }
 }

@@ -30,7 +30,8 @@ internal static class CoatedCover
         }
     }
 
-    private static bool IsCoated(Cushion cushion, OrderContext order)
+    /// <summary>Whether every fabric of the shell is coated.</summary>
+    public static bool IsCoated(Cushion cushion, OrderContext order)
     {
         string? top = cushion.Fabrics?.Top ?? order.OnlyFabric;
         string?[] parts = [top, cushion.Fabrics?.Bottom ?? top, cushion.Fabrics?.Sides ?? top];

@@ -72,6 +72,7 @@ internal static class CushionIntake
                     SeamAllowance = allowance,
                     Joins = body.Joins,
                     Closure = closure,
+                    EdgeFinish = cushion.EdgeFinish ?? Usual(cushion, closure, order),
                     Handle = handle,
                     Trim = trim,
                     Fill = fill,
@@ -80,6 +81,10 @@ internal static class CushionIntake
                 }
             );
     }
+
+    // A cover that comes off is washed, and frays unless its edges are sewn over; coated fabric does not fray.
+    private static RawEdgeFinish Usual(Cushion cushion, ClosureSpecification closure, OrderContext order) =>
+        closure is HandSewnClosure || CoatedCover.IsCoated(cushion, order) ? RawEdgeFinish.None : RawEdgeFinish.Overedge;
 
     private static FabricRoles Roles(Cushion cushion, string top)
     {

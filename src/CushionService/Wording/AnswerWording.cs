@@ -57,11 +57,12 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                         new StepAnswer
                         {
                             Number = i + 1,
-                            Text = step.Text,
+                            Text = _writer.Text(step.Text),
                             Pieces = step.Pieces,
                         }
                 ),
             ],
+            Care = quote.Care.IsEmpty ? null : string.Join(' ', quote.Care.Select(_writer.Text)),
             Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, _writer.Text(caution.Text)))],
             Warnings = [.. warnings, .. quote.Cost is { Unpriced.IsEmpty: false } partial ? [Unpriced(partial)] : Array.Empty<Violation>()],
         };

@@ -264,7 +264,7 @@ public sealed class ConstructionStepFacts
         Drafting drafting = Drafting.Of(order);
         string steps = string.Join(
             '\n',
-            Engine.Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces).Select(step => step.Text)
+            Engine.Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces).Select(step => step.Text.ToString())
         );
         var from = 0;
         foreach (string part in parts)

@@ -53,7 +53,7 @@ public sealed class SewingOrderFacts
     public void Fabric_that_shrinks_is_washed_first() =>
         Assert.StartsWith(
             "Wash, dry and press",
-            Quote(Order(KnifeEdge(18, 18, HandSewn), Fabric with { WidthShrinkage = Percent(2) })).Steps[0].Text,
+            Quote(Order(KnifeEdge(18, 18, HandSewn), Fabric with { WidthShrinkage = Percent(2) })).Steps[0].Text.ToString(),
             StringComparison.Ordinal
         );
 
@@ -79,7 +79,7 @@ public sealed class SewingOrderFacts
 
     private static void InOrder(Quote quote, params string[] parts)
     {
-        string steps = string.Join('\n', quote.Steps.Select(step => step.Text));
+        string steps = string.Join('\n', quote.Steps.Select(step => step.Text.ToString()));
         var from = 0;
         foreach (string part in parts)
         {

@@ -24,7 +24,7 @@ public sealed class ToyConstructionFacts
         Assert.Equal((In(42), In(26)), (drafting.Pieces.Single().Width, drafting.Pieces.Single().Length));
         Assert.Contains(
             Engine.Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces),
-            step => step.Text.Contains("stitch the hem", StringComparison.Ordinal)
+            step => step.Text.ToString().Contains("stitch the hem", StringComparison.Ordinal)
         );
     }
 

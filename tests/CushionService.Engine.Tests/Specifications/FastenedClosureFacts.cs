@@ -56,7 +56,7 @@ public sealed class FastenedClosureFacts
         Assert.Equal(5, above.Length);
         Assert.All(above, y => Assert.Equal(front.Panel!.Height - Buttons.Overlap.HalfUp(), y));
         Assert.All(below, y => Assert.Equal(Buttons.Overlap.HalfUp(), y));
-        Assert.Contains(quote.Steps, step => step.Text.Contains("5 buttonholes", StringComparison.Ordinal));
+        Assert.Contains(quote.Steps, step => step.Text.ToString().Contains("5 buttonholes", StringComparison.Ordinal));
     }
 
     [Fact]

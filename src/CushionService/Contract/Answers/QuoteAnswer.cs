@@ -35,6 +35,9 @@ public sealed record QuoteAnswer
     /// <summary>What to do, in order.</summary>
     public required IReadOnlyList<StepAnswer> Steps { get; init; }
 
+    /// <summary>How to clean the covers; null for an order without cushions.</summary>
+    public string? Care { get; init; }
+
     /// <summary>The cautions that apply.</summary>
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 

@@ -109,6 +109,10 @@ public sealed record Cushion
     /// <summary>Which way its fabrics run, one way for all that is seen of it; as each fabric says when left out.</summary>
     public Grain? Grain { get; init; }
 
+    /// <summary>What is done to the raw edges of the cover; when left out they are overedged where the cover opens and a fabric of it
+    /// frays.</summary>
+    public RawEdgeFinish? EdgeFinish { get; init; }
+
     /// <summary>What fills the cushion; nothing when left out.</summary>
     public Fill? Fill { get; init; }
 }

@@ -50,6 +50,9 @@ public sealed record Fabric
     /// <summary>Whether it is coated, so that air does not pass through it; not when left out.</summary>
     public bool? Coated { get; init; }
 
+    /// <summary>Whether it has a pile, as velvet and corduroy have; then it is one-way. Not when left out.</summary>
+    public bool? Pile { get; init; }
+
     /// <summary>Its price; the price book's when left out, and without one the cost leaves it out, saying so.</summary>
     public Price? Price { get; init; }
 

@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>How covers are cleaned, by their closures and fabrics (common practice, no source).</summary>
+public static class Care
+{
+    /// <summary>A sentence for each kind of cover in an order; none for an order without cushions.</summary>
+    public static ImmutableArray<Message> For(OrderSpecification order) =>
+        [.. order.Cushions.Select(cushion => Of(order, cushion)).Distinct()];
+
+    private static Message Of(OrderSpecification order, CushionSpecification cushion)
+    {
+        FabricSpecification[] shell = [.. order.Fabrics.Where(fabric => cushion.Fabrics.Shell.Contains(fabric.Id))];
+        return shell.Any(fabric => fabric.Coated) ? CareTexts.Wipe
+            : cushion.IsWashable ? CareTexts.Wash(shell.Any(fabric => !fabric.IsShrinkageKnown))
+            : CareTexts.Sponge;
+    }
+}
