@@ -16,7 +16,7 @@ internal static class CaughtWork
     {
         if (plan.Cushion.Trim.Base == BaseKind.AntiSlip)
         {
-            CoverUnit bottom = plan.UnitOf(PartName.Bottom);
+            CoverUnit bottom = plan.Units.First(unit => unit.Kind == CoverUnitKind.Bottom);
             yield return new Work(StepTexts.Base(PartName.Bottom), bottom.Parts).After(Whole(bottom)).Making(bottom.Is(StateKind.Based));
         }
     }

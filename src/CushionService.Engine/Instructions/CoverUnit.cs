@@ -16,7 +16,7 @@ internal sealed record CoverUnit(CoverUnitKind Kind, ImmutableArray<PartName> Pa
     public bool IsFace => Kind is CoverUnitKind.Top or CoverUnitKind.Bottom;
 
     /// <summary>The unit in words.</summary>
-    public Message Words => StepTexts.Unit(Kind, Name);
+    public Message Words => StepTexts.Unit(Kind, Name, Name.IsInner && Kind != CoverUnitKind.Single);
 
     /// <summary>Whether it has a part.</summary>
     public bool Has(PartName part) => Parts.Contains(part);

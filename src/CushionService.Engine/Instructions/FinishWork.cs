@@ -13,7 +13,7 @@ namespace CushionService.Engine.Instructions;
 internal static class FinishWork
 {
     private static readonly State Turned = new(StateKind.Turned),
-        Lined = new(StateKind.Made, new PartName(PartKind.Body)),
+        Lined = new(StateKind.Lined),
         Filled = new(StateKind.Filled),
         Closed = new(StateKind.Closed);
 

@@ -56,7 +56,7 @@ internal static class SeamWork
         return mitres
             ? work.After(CaughtWork.Whole(unit))
             : work.After([new State(StateKind.RawEdges), .. unit.Parts.Select(part => new State(StateKind.Hemmed, CoverSeams.Base(part)))])
-                .Making(unit.Is(StateKind.Joined));
+                .Making(unit.Is(StateKind.Begun));
     }
 
     // Seams between the same two units that follow each other are sewn in one go.

@@ -95,7 +95,7 @@ internal static class SectionWork
         plan.Pattern.Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge)).Select(panel => panel.Part);
 
     private static Work Fastened(CoverPlan plan, CoverUnit unit, Message text, ImmutableArray<PartName> parts) =>
-        new Work(text, parts).After(Ready(parts)).Making(unit.Is(StateKind.Fastened));
+        new Work(text, parts).After([.. Ready(parts), unit.Is(StateKind.Begun)]).Making(unit.Is(StateKind.Fastened));
 
     private static State[] Ready(ImmutableArray<PartName> parts) =>
         [

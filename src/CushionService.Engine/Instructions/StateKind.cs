@@ -12,6 +12,9 @@ internal enum StateKind
     /// <summary>A hem of the part is stitched.</summary>
     Hemmed,
 
+    /// <summary>The edges of the closure are sewn beyond its ends.</summary>
+    Begun,
+
     /// <summary>The closure of the unit is in: what it divides is one again.</summary>
     Fastened,
 
@@ -41,6 +44,9 @@ internal enum StateKind
 
     /// <summary>The cover is turned right side out.</summary>
     Turned,
+
+    /// <summary>The line round the body is stitched, or the ends are drawn up.</summary>
+    Lined,
 
     /// <summary>The foam is cut and wrapped.</summary>
     Prepared,

@@ -28,6 +28,11 @@ internal static class OrderIntake
         PurposeIntake.Check(order, purpose, findings);
         BookIsKnown(order, book, findings);
         OrderSpecification specification = Specified(context, purpose, findings);
+        if (found.IsSound)
+        {
+            UnknownShrinkage.Check(specification, findings);
+        }
+
         return new IntakeResult(found.IsSound ? specification : null, found.Violations, found.Warnings);
     }
 

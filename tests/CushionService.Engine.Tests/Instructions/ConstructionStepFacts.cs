@@ -29,7 +29,13 @@ public sealed class ConstructionStepFacts
 
     [Fact]
     public void A_bolster_is_closed_to_a_tube_before_its_ends_are_sewn_in() =>
-        InOrder(Roll, "sew the zipper between the edges of body", "Sew body and left-end", "Sew body and right-end");
+        InOrder(
+            Roll,
+            "closure edges of body under by 3/4 in",
+            "Sew left-end to it, right sides together",
+            "Open the zipper halfway",
+            "Sew right-end to it"
+        );
 
     [Fact]
     public void A_gathered_roll_is_drawn_up_and_a_sweet_is_tied_once_it_is_filled()
@@ -49,6 +55,7 @@ public sealed class ConstructionStepFacts
             },
             "stitch the hem",
             "zipper",
+            "Close the zipper",
             "Once it is filled, tie body"
         );
     }
@@ -69,7 +76,14 @@ public sealed class ConstructionStepFacts
             pattern.Seams.Take(8).Select(seam => $"{seam.One[0].Part.ToString()[5..]}-{seam.Other[0].Part.ToString()[5..]}")
         );
         Assert.Equal("bottom-front", pattern.Seams[^1].Other[0].Part.ToString());
-        InOrder(pouf, "gore-1", "end to end", "zipper between bottom-front and bottom-back", "Sew wall-1");
+        InOrder(
+            pouf,
+            "Sew the gores right sides together, in pairs, the pairs into halves",
+            "into a loop",
+            "closure edges of bottom-front and bottom-back",
+            "Sew the top to the boxing",
+            "Sew the bottom to the boxing"
+        );
     }
 
     [Fact]
@@ -82,7 +96,9 @@ public sealed class ConstructionStepFacts
             },
             "leave a gap",
             "turn the cover right side out",
-            "Stitch round the body on the line of top, 2 in in from the edge, through all layers, leaving a gap"
+            "Stitch round the body on the line of top, 2 in from the edge, through all layers, leaving a gap",
+            "Stitch the rest of the line",
+            "Close the gap"
         );
 
     [Fact]
@@ -92,8 +108,8 @@ public sealed class ConstructionStepFacts
             {
                 Construction = Construction.Mitred,
             },
-            "Sew top and bottom",
-            "Open the notched corners of top and bottom, match their side seams, and sew across each, 12 in in all"
+            "Sew the top and the bottom together, right sides together",
+            "Open the notched corners of the top and the bottom, match their side seams, and sew across each, 12 in in all"
         );
 
     [Fact]
@@ -117,14 +133,14 @@ public sealed class ConstructionStepFacts
     [Fact]
     public void Corners_are_tapered_gathered_and_channels_stitched_before_the_seams()
     {
-        InOrder(KnifeEdge(18, 18, HandSewn) with { CornerTaper = In(0.5m) }, "Mark the taper lines of top", "Sew top");
+        InOrder(KnifeEdge(18, 18, HandSewn) with { CornerTaper = In(0.5m) }, "Mark the taper lines of top", "Sew the top");
         InOrder(
             Boxed(16, 16, 3, HandSewn) with
             {
                 Construction = Construction.GatheredCorner,
             },
-            "Run two gathering rows along front-right, back-right, back-left, front-left of top",
-            "Sew top"
+            "Run two gathering rows along front-right, back-right, back-left and front-left of top",
+            "Sew the top"
         );
         InOrder(
             Boxed(24, 20, 3, HandSewn) with
@@ -132,7 +148,7 @@ public sealed class ConstructionStepFacts
                 Channels = new ChannelSpecification(4, In(1), default),
             },
             "stitch its 3 channel lines",
-            "Sew front, top"
+            "Sew the top to the boxing"
         );
     }
 
@@ -238,7 +254,15 @@ public sealed class ConstructionStepFacts
 
         Assert.Equal("top 19 × 19; bottom 19 × 19; inner-top 19 × 19; inner-bottom 19 × 19", CutList(order));
         Assert.Equal(["main", "main", "calico", "calico"], Drafting.Of(order).Pieces.Select(piece => piece.Fabric));
-        InOrder(order, "Sew inner-top", "Fill the cover and close the gap by hand", "Sew top and bottom", "Put the filled inner cover in");
+        InOrder(
+            order,
+            "Fill the cover through the opening",
+            "Close the gap by hand",
+            "Sew the back seam of the top and the bottom",
+            "open the zipper halfway",
+            "Sew the other sides of the top and the bottom",
+            "Put the filled inner cover in"
+        );
     }
 
     [Fact]

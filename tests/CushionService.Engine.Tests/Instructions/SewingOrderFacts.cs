@@ -16,11 +16,13 @@ public sealed class SewingOrderFacts
         InOrder(
             Quote(Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back))),
             "square its end, and cut",
-            "Join boxing-1 and boxing-2 end to end, 1 join with 1/2 in seams.",
-            "sew the zipper between zipper-upper and zipper-lower, 30 in along each tape",
-            "2 joins with 1/2 in seams, and measure the loop against the face",
-            "Sew boxing-1, top, boxing-2 and zipper-upper together, matching notches, 92 in in all with 1/2 in seams.",
-            "Sew boxing-1, bottom, boxing-2 and zipper-lower together, matching notches, 92 in in all with 1/2 in seams; open the closure",
+            "Join boxing-1 to boxing-2, right sides together (1 join with 1/2 in seams)",
+            "closure edges of zipper-upper and zipper-lower under by 3/4 in",
+            "30 in along each tape. The section must measure 5 in from raw edge to raw edge",
+            "Join the section of the zipper to boxing into a loop, right sides together (2 joins with 1/2 in seams)",
+            "it must measure 92 in, 46 in lying double",
+            "Sew the top to the boxing, right sides together, 92 in on the seam line with 1/2 in seams",
+            "Open the zipper halfway. Sew the bottom to the boxing, right sides together, 92 in on the seam line",
             "turn the cover right side out",
             "Check the finished size"
         );
@@ -29,12 +31,13 @@ public sealed class SewingOrderFacts
     public void A_hook_and_loop_box_is_hemmed_and_its_strips_basted_before_the_loop_is_joined() =>
         InOrder(
             Quote(Order(Boxed(22, 20, 3, HookAndLoop(0.5m, 1.25m)) with { Handle = Strap })),
-            "edge of closure-upper 2 times by 1/2 in",
-            "edge of closure-lower 2 times by 1/2 in",
-            "lay them over each other by 1 1/4 in, and baste",
+            "edge of closure-upper twice by 1/2 in",
+            "edge of closure-lower twice by 1/2 in",
+            "Sew the hook tape to the right side of closure-lower and the loop tape to the wrong side of closure-upper",
+            "closure-upper lapping over closure-lower by 1 1/4 in, and baste",
             "fold it in half",
             "Sew each end of the handle to front at its marks, 9 3/4 in apart, with a boxed X",
-            "4 joins with 1/2 in seams",
+            "(4 joins with 1/2 in seams)",
             "turn the cover right side out"
         );
 
@@ -46,7 +49,9 @@ public sealed class SewingOrderFacts
             ),
             "leave a gap in the back seam",
             "through the gap",
-            "Fill the cover and close the gap by hand with a ladder stitch"
+            "Fill the cover through the opening, the corners first",
+            "Close the gap by hand with a ladder stitch",
+            "Check the finished size: 18 in by 18 in, each within 1/4 in"
         );
 
     [Fact]

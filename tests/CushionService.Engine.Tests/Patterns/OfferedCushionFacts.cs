@@ -16,7 +16,7 @@ public sealed class OfferedCushionFacts
 {
     private const int Cushions = 6000;
 
-    private static readonly FabricSpecification Wide = Fabric with { Width = In(118) };
+    internal static readonly FabricSpecification Wide = Fabric with { Width = In(118) };
 
     [Fact]
     public void Every_combination_closes_and_is_cut_no_smaller_than_its_outline_and_allowances()

@@ -146,7 +146,7 @@ public sealed class GeneratedOrderFacts
                         .Yardages.SelectMany(yardage => yardage.Layout.Placements)
                         .Select(laid => $"{laid.Piece.Id} {laid.Copy} {laid.X.Nanometres} {laid.Y.Nanometres} {laid.Turn}"),
                     .. quote.Materials.Select(material => material.Because),
-                    .. quote.Steps.Select(step => step.Text),
+                    .. quote.Steps.Select(step => step.Text.ToString()),
                 ]
         );
     }

@@ -32,7 +32,7 @@ internal static class SampleOrder
             { "id": "main", "width": 54, "selvedge": "1/2", "shrinkage": { "length": 0.03, "width": 0.02 }, "squaring": 1,
               "repeat": { "length": 13.5, "drop": "straight" },
               "sold": { "unit": "yd", "step": "1/8", "minimum": "1/2" }, "price": { "amount": "18.90", "per": "yd" } },
-            { "id": "trim", "width": 45, "sold": { "unit": "m", "step": 0.1 } }
+            { "id": "trim", "width": 45, "shrinkage": { "length": 0 }, "sold": { "unit": "m", "step": 0.1 } }
           ],
           "workroom": { "cuttingStep": "1/8" },
           "prices": [ { "item": "thread", "amount": "0.02", "per": "yd" } ]
