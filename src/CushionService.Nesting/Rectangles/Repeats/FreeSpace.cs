@@ -8,10 +8,16 @@ namespace CushionService.Nesting.Rectangles.Repeats;
 /// which a rectangle may lie is within one of them, so that whatever forbids a position, a copy or a flaw, is cut out once
 /// and never compared again.</summary>
 /// <param name="width">Width of the strip, in grid units.</param>
+/// <remarks>Invariant: no rectangle of the list lies within another, and none meets what was taken.
+/// After n takes there are O(n) of them in practice, O(n²) at worst, so that the closed ones are
+/// capped.</remarks>
 internal sealed class FreeSpace(long width)
 {
-    // Beyond so many, holes that are closed on all sides are forgotten: a layout of thousands has holes enough.
+    // Beyond this many, holes that are closed on all sides are forgotten: a layout of thousands has holes enough.
     private const int MostClosed = 256;
+
+    // The rectangles, and what is left of those that a take has cut. Both grow, are kept, and so
+    // allocate only until they have met their largest order.
     private FreeRectangle[] _all = new FreeRectangle[64];
     private FreeRectangle[] _cut = new FreeRectangle[64];
     private int _count;
@@ -51,6 +57,8 @@ internal sealed class FreeSpace(long width)
             Cut(free with { Lower = taken.Upper }, leastAcross, leastAlong);
         }
 
+        // Each rectangle is looked at once, and each cut part beside all that are kept and all other
+        // parts.
         budget.Spend(_count + (long)_cuts * (kept + _cuts));
         _count = kept;
         for (var index = 0; index < _cuts; index++)
@@ -69,6 +77,8 @@ internal sealed class FreeSpace(long width)
         Debug.Assert(!Meets(taken), "What is taken is still free.");
     }
 
+    /// <summary>Notes a part of a cut rectangle, unless it is too narrow or too low for all that is to
+    /// come.</summary>
     private void Cut(FreeRectangle part, long leastAcross, long leastAlong)
     {
         if (part.Right - part.Left < leastAcross || part.Upper - part.Lower < leastAlong)
@@ -108,6 +118,7 @@ internal sealed class FreeSpace(long width)
         return false;
     }
 
+    /// <summary>For assertions: whether anything that was taken is still free.</summary>
     private bool Meets(FreeRectangle taken)
     {
         foreach (ref readonly var free in All)

@@ -13,10 +13,13 @@ internal static class RepeatSearch
     /// <param name="goal">A layout up to this length is good enough.</param>
     /// <param name="budget">Pays for the steps; one pass is made whatever it holds.</param>
     /// <exception cref="ArgumentException">A piece fits the strip on no phase of the repeat.</exception>
+    /// <returns>Its layout is at most as long as the rule of thumb's.</returns>
     public static SequenceSearch Start(StripProblem problem, RectangleSet set, long goal, StepBudget budget)
     {
         var pass = new RepeatPass(problem, set);
         int[] copies = [.. Enumerable.Range(0, set.Copies)];
+        // Copies of one size may be aligned to different phases: only copies of one piece are exchanged
+        // in vain.
         int[] same = Array.ConvertAll(copies, set.PieceOf);
         bool[] aligned = Array.ConvertAll(copies, copy => problem.Pieces[set.PieceOf(copy)].Alignment is not null);
         if (pass.RuleOfThumb(ByArea(set, aligned), budget) == long.MaxValue)
@@ -31,6 +34,9 @@ internal static class RepeatSearch
     }
 
     /// <summary>The length of the rule of thumb, in grid units.</summary>
+    /// <param name="problem">The strip, its repeat and its flaws.</param>
+    /// <param name="set">The problem's copies.</param>
+    /// <returns><see cref="long.MaxValue"/> when a piece fits the strip on no phase.</returns>
     public static long RuleOfThumb(StripProblem problem, RectangleSet set)
     {
         bool[] aligned = [.. Enumerable.Range(0, set.Copies).Select(copy => problem.Pieces[set.PieceOf(copy)].Alignment is not null)];

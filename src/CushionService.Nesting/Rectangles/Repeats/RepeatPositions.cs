@@ -1,0 +1,93 @@
+using System.Diagnostics;
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
+namespace CushionService.Nesting.Rectangles.Repeats;
+
+/// <summary>Finds where a copy may lie in the free part of a strip: on its phase of the repeat, or anywhere when it is not
+/// aligned.</summary>
+/// <remarks>A copy whose lowest position lies within a maximal empty rectangle lies there at the lowest point of its lattice, so that one
+/// look at each rectangle and each column of the lattice is enough.</remarks>
+internal sealed class RepeatPositions
+{
+    private readonly StripProblem _problem;
+    private readonly RectangleSet _set;
+    private readonly FreeSpace _space;
+    private readonly LatticePhase[] _phase;
+
+    /// <summary>Sizes everything once.</summary>
+    /// <param name="problem">The strip and its repeat.</param>
+    /// <param name="set">The problem's copies.</param>
+    /// <param name="space">The free part of the strip, which the pass changes.</param>
+    public RepeatPositions(StripProblem problem, RectangleSet set, FreeSpace space)
+    {
+        (_problem, _set, _space) = (problem, set, space);
+        _phase = new LatticePhase[set.Copies];
+        for (var copy = 0; copy < set.Copies; copy++)
+        {
+            _phase[copy] = new LatticePhase(problem.Repeat, problem.Pieces[set.PieceOf(copy)].Alignment);
+        }
+    }
+
+    /// <summary>The extents that a copy takes by the rule of thumb: an aligned one takes whole repeats.</summary>
+    /// <param name="copy">Index into the set's copies.</param>
+    /// <param name="across">Its extent across the strip, in grid units.</param>
+    /// <param name="along">Its extent along the strip, in grid units.</param>
+    /// <returns>At least the extents given; the same for a copy that is not aligned.</returns>
+    public (long Across, long Along) RoundedUp(int copy, long across, long along)
+    {
+        if (_problem.Pieces[_set.PieceOf(copy)].Alignment is null)
+        {
+            return (across, along);
+        }
+
+        var lattice = _problem.Repeat!;
+        long whole = Math.Max(1, lattice.Width);
+        return ((across + whole - 1) / whole * whole, (along + lattice.Length - 1) / lattice.Length * lattice.Length);
+    }
+
+    /// <summary>The lowest position of a copy, the leftmost of equals. Of a copy that takes more than it is wide, the surplus may stick
+    /// out of the strip.</summary>
+    /// <param name="copy">Index into the set's copies.</param>
+    /// <param name="across">Its extent across the strip as it is to lie, in grid units.</param>
+    /// <param name="takenAcross">What it takes across, at least <paramref name="across"/>.</param>
+    /// <param name="takenAlong">What it takes along the strip.</param>
+    /// <param name="limit">The highest lower edge that is allowed.</param>
+    /// <param name="budget">Pays a step for each free rectangle and each column that is looked at.</param>
+    /// <returns>Its lower left corner; a y of <see cref="long.MaxValue"/> when there is none up to the limit.</returns>
+    public (long X, long Y) Lowest(int copy, long across, long takenAcross, long takenAlong, long limit, StepBudget budget)
+    {
+        var best = (X: 0L, Y: limit >= Skyline.Wall ? long.MaxValue : limit + 1);
+        long none = best.Y;
+        ref readonly var phase = ref _phase[copy];
+        long looks = 1;
+        foreach (ref readonly var free in _space.All)
+        {
+            long room = free.Right == _problem.Width ? across : takenAcross;
+            if (free.Lower > best.Y || free.Right - free.Left < room || free.Upper - free.Lower < takenAlong)
+            {
+                continue;
+            }
+
+            // Columns a period apart allow the same heights, so that the first of each will do.
+            long x = phase.NextX(free.Left);
+            for (var column = 0; column < phase.Period && x + room <= free.Right; column++, x += phase.StepX)
+            {
+                looks++;
+                long y = phase.NextY(x, free.Lower);
+                if (y + takenAlong <= free.Upper && (y < best.Y || (y == best.Y && x < best.X)))
+                {
+                    best = (x, y);
+                }
+            }
+        }
+
+        budget.Spend(looks + _space.All.Length);
+        return best.Y == none ? (0, long.MaxValue) : best;
+    }
+
+    /// <summary>Fails a debug build when a copy is put where its phase does not allow it.</summary>
+    [Conditional("DEBUG")]
+    public void AssertOnPhase(int copy, long x, long y) =>
+        Debug.Assert(_phase[copy].NextX(x) == x && _phase[copy].NextY(x, y) == y, "A copy is off its phase.");
+}
