@@ -16,7 +16,7 @@ internal static class StripSearch
 
     public static SequenceSearch Run(RectangleSet set, SaleLadder sale, ProvenBound bound, StepBudget budget)
     {
-        var layouts = SequenceSearch.OnSkyline(set, sale, budget);
+        var layouts = SkylineSearch.Start(set, sale, budget);
         layouts.Start(bound.Goal);
         BoxBeams? beams = null;
         PerfectBoxRestarts? perfect = null;

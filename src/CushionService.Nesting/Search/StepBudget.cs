@@ -28,7 +28,7 @@ internal sealed class StepBudget(long limit, CancellationToken cancellation)
     /// <summary>Whether the steps are used up.</summary>
     public bool Exhausted => Spent >= limit;
 
-    /// <summary>The steps of an effort for so many copies; none for no effort, which is a single pass.</summary>
+    /// <summary>The steps of an effort for a number of copies; none for no effort, which is a single pass.</summary>
     public static long StepsFor(Effort? effort, int copies) =>
         effort switch
         {

@@ -53,7 +53,9 @@ internal static class FamilyTable
                 Console.WriteLine(
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"    {instance.Name, -18} n {instance.Rectangles, 4} target {target, 6} length {layout.Length, 6} bound {layout.LowerBound, 6} {layout.Proof, -12} {ms, 9:F2} ms {layout.Steps, 12}"
+                        $"    {instance.Name, -18} n {instance.Rectangles, 4} target {target, 6} length "
+                            + $"{layout.Length, 6} bound {layout.LowerBound, 6} {layout.Proof, -12} {ms, 9:F2} ms "
+                            + $"{layout.Steps, 12}"
                     )
                 );
             }
@@ -64,7 +66,8 @@ internal static class FamilyTable
         Console.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"  {turns, -12} {name, -9} {gap / n, 11:F3}  {best, 4} of {n, -4} {proven, 4} ({100.0 * proven / n, 5:F1} %) {total / n, 9:F3} {longest, 8:F1} {steps / n, 12}"
+                $"  {turns, -12} {name, -9} {gap / n, 11:F3}  {best, 4} of {n, -4} {proven, 4} "
+                    + $"({100.0 * proven / n, 5:F1} %) {total / n, 9:F3} {longest, 8:F1} {steps / n, 12}"
             )
         );
     }

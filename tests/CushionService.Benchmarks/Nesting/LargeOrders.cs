@@ -24,14 +24,15 @@ internal static class LargeOrders
             {
                 foreach (var effort in run.Efforts)
                 {
-                    // The first layout is what a page would see of so many: it is made twice, and the second counts.
+                    // The first layout is what a page would see of that many: it is made twice, and the second counts.
                     _ = effort is null ? Timed(Problem(count, turns), null) : default;
                     var (layout, ms) = Timed(Problem(count, turns), effort);
                     long bound = layout.LowerBound;
                     Console.WriteLine(
                         string.Create(
                             CultureInfo.InvariantCulture,
-                            $"  {count, 6}  {turns, -12}  {effort?.ToString() ?? "one pass", -9} {100.0 * (layout.Length - bound) / bound, 9:F4} {ms, 9:F1} {layout.Steps, 12}"
+                            $"  {count, 6}  {turns, -12}  {effort?.ToString() ?? "one pass", -9} "
+                                + $"{100.0 * (layout.Length - bound) / bound, 9:F4} {ms, 9:F1} {layout.Steps, 12}"
                         )
                     );
                 }

@@ -13,7 +13,7 @@ internal static class StepBudgets
 
     public static void Print(FamilyRun run)
     {
-        Console.WriteLine($"budgets: {Orders} generated orders with repeats, 1 to 6 000 copies, on cloth 54 in wide, every {run.Every}");
+        Console.WriteLine($"budgets: {Orders} generated orders with repeats, 1 to 6 000 copies, on fabric 54 in wide, every {run.Every}");
         foreach (var effort in run.Efforts.OfType<Effort>())
         {
             var times = new List<(double Milliseconds, string Order)>();
@@ -28,7 +28,8 @@ internal static class StepBudgets
                 times.Add(
                     (
                         ms,
-                        $"order {seed}: {copies} copies, repeat {lattice.Width} x {lattice.Length}, drop {lattice.Drop}, {layout.Steps} steps"
+                        $"order {seed}: {copies} copies, repeat {lattice.Width} x {lattice.Length}, drop "
+                            + $"{lattice.Drop}, {layout.Steps} steps"
                     )
                 );
             }

@@ -34,7 +34,8 @@ internal static class StripPicture
     {
         Line(
             svg,
-            $"<rect x=\"{left}\" y=\"{height - layout.Length}\" width=\"{problem.Width}\" height=\"{layout.Length}\" fill=\"#f4f1ea\" stroke=\"#555\"/>"
+            $"<rect x=\"{left}\" y=\"{height - layout.Length}\" width=\"{problem.Width}\" height=\"{layout.Length}\" "
+                + $"fill=\"#f4f1ea\" stroke=\"#555\"/>"
         );
         foreach (var placed in layout.Placements)
         {

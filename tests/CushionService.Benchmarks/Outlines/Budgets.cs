@@ -32,7 +32,10 @@ internal static class Budgets
             using var limit = new CancellationTokenSource(Most);
             var outlines = Timed(problem, effort, limit.Token);
             Console.WriteLine(
-                $"{effort, -8} {name, -40} boxes {boxes.Milliseconds, 8:F0} ms {boxes.Layout?.Length, 12}   outlines {outlines.Milliseconds, 8:F0} ms (processor {outlines.Processor, 8:F0}) {outlines.Layout?.Length, 12} {outlines.Layout?.Steps, 14:N0} steps{(outlines.Layout?.ProvenMinimal == true ? " proven" : "")}"
+                $"{effort, -8} {name, -40} boxes {boxes.Milliseconds, 8:F0} ms {boxes.Layout?.Length, 12}   outlines "
+                    + $"{outlines.Milliseconds, 8:F0} ms (processor {outlines.Processor, 8:F0}) "
+                    + $"{outlines.Layout?.Length, 12} {outlines.Layout?.Steps, 14:N0} "
+                    + $"steps{(outlines.Layout?.ProvenMinimal == true ? " proven" : "")}"
             );
         }
     }

@@ -46,8 +46,10 @@ internal static class CushionSavings
 
             Console.WriteLine(
                 $"{effort, -8} {Orders} orders, {orders.Average(order => order.Pieces.Sum(piece => piece.Quantity)):F1} pieces: "
-                    + $"length saved {100 * used / Orders:F2} %, fabric bought saved {100 * sold / Orders:F2} %, fewer rungs {shorter}, worse {longer}, proven minimal {proven}; "
-                    + $"median {Median(times):F2} ms, nine in ten {Percentile(times, 0.9):F2} ms, processor median {Median(processor):F2} ms; bounding boxes {Median(boxTimes):F2} ms"
+                    + $"length saved {100 * used / Orders:F2} %, fabric bought saved {100 * sold / Orders:F2} %, "
+                    + $"fewer rungs {shorter}, worse {longer}, proven minimal {proven}; "
+                    + $"median {Median(times):F2} ms, nine in ten {Percentile(times, 0.9):F2} ms, processor median "
+                    + $"{Median(processor):F2} ms; bounding boxes {Median(boxTimes):F2} ms"
             );
         }
     }

@@ -30,7 +30,9 @@ internal static class DiscOptima
             }
 
             Console.WriteLine(
-                $"{discs, 2} discs, {count} widths: over {(discs <= 3 ? "the geometric optimum" : "ten times the steps")} {sum / count:F3} % in the mean, {worst:F3} % at most (at {at:F2} diameters)"
+                $"{discs, 2} discs, {count} widths: over "
+                    + $"{(discs <= 3 ? "the geometric optimum" : "ten times the steps")} {sum / count:F3} % in the mean, "
+                    + $"{worst:F3} % at most (at {at:F2} diameters)"
             );
         }
     }

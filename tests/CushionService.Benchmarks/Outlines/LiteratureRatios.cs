@@ -58,7 +58,8 @@ internal static class LiteratureRatios
         var shared = OverlapOracle.Check(instance.Problem, layout);
         var over = 100 * (layout.Length / instance.BestKnown - 1);
         Console.WriteLine(
-            $"{effort, -9} {instance.Name, -8} {layout.Placements.Length, 3} pieces  over best known {over, 6:F2} %  bounding boxes {100 * (boxes.Length / instance.BestKnown - 1), 6:F2} %"
+            $"{effort, -9} {instance.Name, -8} {layout.Placements.Length, 3} pieces  over best known {over, 6:F2} %  "
+                + $"bounding boxes {100 * (boxes.Length / instance.BestKnown - 1), 6:F2} %"
                 + $"  steps {layout.Steps, 11:N0}  {time.TotalMilliseconds, 9:F1} ms, processor {processor.TotalMilliseconds, 9:F1} ms"
                 + $"  audited, shared by NetTopologySuite's account {shared:F3} square units"
         );

@@ -51,7 +51,10 @@ internal static class PairCosts
         }
 
         Console.WriteLine(
-            $"{name, -40} {copies.Book.Count, 5} shapes {pairs, 8} pairs {clock.Elapsed.TotalMilliseconds, 8:F1} ms, most for one {most, 6:F1} ms, segments {(double)sum / pairs, 7:F0} a pair, squares {(double)squares / pairs, 10:F0}, {clock.Elapsed.TotalNanoseconds / 8 / squares, 6:F1} steps a square, {(GC.GetAllocatedBytesForCurrentThread() - before) / sum, 5} bytes a segment"
+            $"{name, -40} {copies.Book.Count, 5} shapes {pairs, 8} pairs {clock.Elapsed.TotalMilliseconds, 8:F1} ms, "
+                + $"most for one {most, 6:F1} ms, segments {(double)sum / pairs, 7:F0} a pair, squares "
+                + $"{(double)squares / pairs, 10:F0}, {clock.Elapsed.TotalNanoseconds / 8 / squares, 6:F1} steps a "
+                + $"square, {(GC.GetAllocatedBytesForCurrentThread() - before) / sum, 5} bytes a segment"
         );
     }
 }

@@ -40,7 +40,7 @@ public sealed class DualFeasibleFacts
 
     private static StepBudget Budget() => new(long.MaxValue, CancellationToken.None);
 
-    // Cuts a box from edge to edge, and one of the parts again, so many times.
+    // Cuts a box from edge to edge, and one of the parts again, that many times.
     private static List<(long Width, long Length)> Cut(long width, long length, int cuts, long scale, Random random)
     {
         List<(long Width, long Length)> parts = [(width, length)];

@@ -18,11 +18,10 @@ internal sealed class BeamSearch
     private readonly BeamHistory _history;
     private readonly StateMarks _marks;
     private readonly BeamWeighing _weighing;
+    private readonly BeamGaps _gaps;
     private readonly int[] _children;
     private long[] _across;
     private long[] _along;
-    private long _height;
-    private long _slack;
     private BeamGuide _guide;
     private int _abreast;
 
@@ -33,6 +32,7 @@ internal sealed class BeamSearch
         _history = new BeamHistory(set, states);
         _marks = new StateMarks(states, set.Kinds);
         _weighing = new BeamWeighing(set, states, budget);
+        _gaps = new BeamGaps(set);
         _children = new int[states];
         (_across, _along) = (set.Across, set.Along);
     }
@@ -40,20 +40,29 @@ internal sealed class BeamSearch
     /// <summary>How many partial layouts can go abreast.</summary>
     public int States => _states;
 
-    /// <summary>Searches once, along the box or across it, with so many partial layouts abreast, at most <see cref="States"/>.</summary>
-    /// <returns>Whether a layout was found; it is then written to <paramref name="layout"/>.</returns>
+    /// <summary>Searches once, along the box or across it.</summary>
+    /// <param name="abreast">How many partial layouts go abreast, at most <see cref="States"/>.</param>
+    /// <param name="length">Length of the box, in grid units.</param>
+    /// <param name="sideways">Whether the box's axes are exchanged, so that it is filled from its left wall.</param>
+    /// <param name="guide">What looks good.</param>
+    /// <param name="random">Draws the likings of the kinds.</param>
+    /// <param name="layout">Takes the layout, when one is found.</param>
+    /// <returns>Whether a layout was found.</returns>
     public bool Run(int abreast, long length, bool sideways, BeamGuide guide, ref Xorshift random, RectangleLayout layout)
     {
         _abreast = abreast;
         (_across, _along) = sideways ? (_set.Along, _set.Across) : (_set.Across, _set.Along);
         long width = sideways ? length : _set.Width;
-        (_height, _guide, _slack) = (sideways ? _set.Width : length, guide, _set.Width * length - _set.Area);
-        if (_slack < 0)
+        long height = sideways ? _set.Width : length;
+        long slack = _set.Width * length - _set.Area;
+        _guide = guide;
+        if (slack < 0)
         {
             return false;
         }
 
-        _weighing.Begin(sideways, _height, _slack, guide, ref random);
+        _gaps.Begin(sideways, height, slack);
+        _weighing.Begin(sideways, height, slack, guide, ref random);
         var (now, next) = (_layers[0], _layers[1]);
         now.Begin(_set, width);
         var states = 1;
@@ -116,7 +125,7 @@ internal sealed class BeamSearch
         now.Left.AsSpan(parent * _set.Kinds, _set.Kinds).CopyTo(left);
         left[kind]--;
         Debug.Assert(left[kind] >= 0, "A copy is laid that is not left.");
-        if (!Settle(next, state, left) || !_marks.Add(next, state, left))
+        if (!_gaps.Settle(next, state, left) || !_marks.Add(next, state, left))
         {
             return false;
         }
@@ -135,56 +144,14 @@ internal sealed class BeamSearch
         }
 
         layer.Copy(state, like);
-        layer.Raise(state, layer.Lowest(state), _height);
+        _gaps.CloseLowest(layer, state);
         var left = layer.Left.AsSpan(state * _set.Kinds, _set.Kinds);
-        if (!Settle(layer, state, left) || !_marks.Add(layer, state, left))
+        if (!_gaps.Settle(layer, state, left) || !_marks.Add(layer, state, left))
         {
             return false;
         }
 
         _history.NoteTwin(depth, state, like);
         return true;
-    }
-
-    /// <summary>Closes the gaps that no copy fits; false when that loses too much.</summary>
-    private bool Settle(BeamLayer layer, int state, ReadOnlySpan<int> left)
-    {
-        while (layer.Remaining[state] > 0)
-        {
-            int gap = layer.Lowest(state);
-            int at = state * layer.Stride + gap;
-            if (AnyFits(layer.X[at + 1] - layer.X[at], _height - layer.Y[at], left))
-            {
-                break;
-            }
-
-            if (layer.Segments[state] == 1)
-            {
-                return false;
-            }
-
-            layer.Raise(state, gap, _height);
-        }
-
-        return layer.Waste[state] <= _slack;
-    }
-
-    private bool AnyFits(long extent, long room, ReadOnlySpan<int> left)
-    {
-        for (var kind = 0; kind < left.Length; kind++)
-        {
-            if (
-                left[kind] > 0
-                && (
-                    (_across[kind] <= extent && _along[kind] <= room)
-                    || (_set.Turns[kind] && _along[kind] <= extent && _across[kind] <= room)
-                )
-            )
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 }

@@ -8,15 +8,12 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// The best few of each state become candidates of the whole layer.</summary>
 internal sealed class BeamWeighing
 {
-    // Candidates of one state that compete in the layer; more find no more.
-    private const int KeptOfState = 4;
     private readonly RectangleSet _set;
     private readonly StepBudget _budget;
     private readonly double[] _liking;
     private readonly double[] _score;
     private readonly int[] _move;
-    private readonly double[] _best = new double[KeptOfState];
-    private readonly int[] _bestMove = new int[KeptOfState];
+    private readonly BestMoves _best = new();
     private readonly double _meanArea;
     private readonly double _meanSide;
     private long[] _across;
@@ -29,7 +26,7 @@ internal sealed class BeamWeighing
     {
         (_set, _budget) = (set, budget);
         _liking = new double[set.Kinds];
-        (_score, _move) = (new double[states * KeptOfState], new int[states * KeptOfState]);
+        (_score, _move) = (new double[states * BestMoves.Most], new int[states * BestMoves.Most]);
         (_across, _along) = (set.Across, set.Along);
         _meanArea = (double)set.Area / set.Copies;
         _meanSide = Math.Sqrt(_meanArea);
@@ -61,7 +58,7 @@ internal sealed class BeamWeighing
         }
     }
 
-    /// <summary>Puts so many candidates in order, the best first.</summary>
+    /// <summary>Puts the first candidates in order, the best first.</summary>
     public void Sort(int candidates) => Array.Sort(_score, _move, 0, candidates);
 
     /// <summary>Weighs every rectangle on the state's gap and adds the best to the candidates found so far; returns how many there are
@@ -78,7 +75,7 @@ internal sealed class BeamWeighing
         var copies = now.Left.AsSpan(state * _set.Kinds, _set.Kinds);
         long narrowest = Narrowest(copies);
         Debug.Assert(extent > 0 && left >= 0 && right >= 0, "The lowest gap is not a gap.");
-        var kept = 0;
+        _best.Clear();
         var weighed = 1;
         for (var kind = 0; kind < copies.Length; kind++)
         {
@@ -127,36 +124,20 @@ internal sealed class BeamWeighing
                         + _guide.Steps * steps / _meanSide
                         + _liking[kind]
                         + (BeamGuide.Waste * waste + BeamGuide.Remaining * remaining) / _meanArea;
-                    kept = Insert(kept, score, new BeamMove(kind, turn == 1, atLeft).Code);
+                    _best.Add(score, new BeamMove(kind, turn == 1, atLeft).Code);
                 }
             }
         }
 
         _budget.Spend(weighed);
-        for (var index = 0; index < kept; index++)
+        for (var index = 0; index < _best.Count; index++)
         {
-            (_score[found], _move[found]) = (_best[index], state * _set.Kinds * 4 + _bestMove[index]);
+            var (score, move) = _best[index];
+            (_score[found], _move[found]) = (score, state * _set.Kinds * 4 + move);
             found++;
         }
 
         return found;
-    }
-
-    private int Insert(int kept, double score, int move)
-    {
-        if (kept == KeptOfState && score >= _best[KeptOfState - 1])
-        {
-            return kept;
-        }
-
-        int at = Math.Min(kept, KeptOfState - 1);
-        for (; at > 0 && _best[at - 1] > score; at--)
-        {
-            (_best[at], _bestMove[at]) = (_best[at - 1], _bestMove[at - 1]);
-        }
-
-        (_best[at], _bestMove[at]) = (score, move);
-        return Math.Min(kept + 1, KeptOfState);
     }
 
     private long Narrowest(ReadOnlySpan<int> left)

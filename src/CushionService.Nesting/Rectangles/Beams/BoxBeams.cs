@@ -38,7 +38,7 @@ internal sealed class BoxBeams
     /// <summary>Whether the order is small enough for beams.</summary>
     public bool Apply => _set.Copies <= MostCopies;
 
-    /// <summary>Aims at a length between the goal and the present one for about so many steps.</summary>
+    /// <summary>Aims at a length between the goal and the present one for about as many steps as are given.</summary>
     /// <returns>Whether a shorter layout was found.</returns>
     public bool Improve(long length, long goal, long steps)
     {

@@ -11,7 +11,7 @@ internal sealed class GapCandidates
     // What a level end adds to the worth of an area, for each mark.
     private const double LevelWorth = 0.5;
 
-    // A unit of area lost weighs as much as so many laid.
+    // A unit of area lost weighs as much as this many laid.
     private const double LossWorth = 4;
 
     // Kinds that are looked at in the time of a step.

@@ -50,7 +50,7 @@ internal sealed class PerfectBox
     /// <summary>Area that may be lost.</summary>
     public long Slack => (long)_box.Width * _box.Height - _area;
 
-    /// <summary>Searches from the empty box for so many nodes.</summary>
+    /// <summary>Searches from the empty box for a number of nodes.</summary>
     /// <param name="nodes">Number of nodes.</param>
     /// <param name="noise">How far the liking of kinds and turns goes up and down: 0 for none, 1 for half of the worth.</param>
     /// <param name="random">Draws the likings.</param>

@@ -42,7 +42,7 @@ internal sealed class PerfectBoxRestarts
         && slack >= 0
         && slack <= MostSlack * _grid.Set.Width * length;
 
-    /// <summary>Looks for a layout of a length for about so many steps.</summary>
+    /// <summary>Looks for a layout of a length for about as many steps as are given.</summary>
     /// <returns>Whether one was found.</returns>
     public bool Run(long length, long steps)
     {

@@ -1,194 +1,24 @@
 namespace CushionService.Nesting.Rectangles.Proofs;
 
-/// <summary>A weight for every extent along one axis such that no row of the box holds more than <see cref="Best"/> of
-/// its length: the discrete form of a dual feasible function (Fekete and Schepers 2001), found as the dual of the bar
-/// relaxation (Scheithauer 1999). All in whole numbers, so that the bound is exact whatever the linear program did.</summary>
+/// <summary>A weight for every extent along one axis such that no row of the box holds more than <see cref="Best"/> of its length: the
+/// discrete form of a dual feasible function (Fekete and Schepers 2001), found as the dual of the bar relaxation (Scheithauer
+/// 1999).</summary>
+/// <remarks>All in whole numbers, so that the bound is exact whatever the linear program did: it only proposes weights, and
+/// <see cref="Best"/> is counted afterwards for the weights as they were rounded.</remarks>
 internal sealed class AxisWeights
 {
-    // Weights are whole parts of this.
-    private const double Scale = 1 << 20;
-
-    /// <summary>The weights of the bar relaxation along the width, or the extents themselves.</summary>
-    public static AxisWeights Of(BoxContents box, bool solve) => solve ? new AxisWeights(box, null) : new AxisWeights(box);
-
-    /// <summary>The weights that go best with those of the other axis: of the two together, no box holds more than the product
-    /// (the conservative scales of Fekete and Schepers 2004).</summary>
-    public static AxisWeights Against(AxisWeights across, BoxContents box) => new(box, across);
-
-    private AxisWeights(BoxContents box)
-    {
-        Upright = box.Across;
-        Turned = [.. box.Along.Select((e, kind) => box.Turns[kind] ? e : 0)];
-        Best = new long[box.Width + 1];
-        for (var length = 0; length <= box.Width; length++)
-        {
-            Best[length] = length;
-        }
-
-        SumNeed(box);
-    }
-
-    /// <summary>Solves the bar relaxation by cutting planes: rows that the weights overfill are added until none is.</summary>
+    /// <summary>Weights that were chosen for a box, with what they prove.</summary>
     /// <param name="box">The rectangles and the box; the weights are for its width.</param>
-    /// <param name="across">The weights of the other axis; null for its extents themselves.</param>
-    private AxisWeights(BoxContents box, AxisWeights? across)
+    /// <param name="upright">Weight of each kind's extent across the box, at least 0.</param>
+    /// <param name="turned">Weight of each kind's extent along the box, for a kind that may turn; else 0.</param>
+    /// <param name="best">The most weight that a row of each length can hold, from length 0 to the box's width.</param>
+    /// <param name="work">What they cost to find, in operations.</param>
+    public AxisWeights(BoxContents box, int[] upright, int[] turned, long[] best, long work)
     {
-        var (extent, other, turns, count, limit, _) = box;
-        // Together with weights that are given, only those that rule the box out are of use.
-        double enough = across is null ? 0 : across.Best[^1] / Scale;
-        int kinds = extent.Length;
-        (Upright, Turned, Best) = (new int[kinds], new int[kinds], new long[limit + 1]);
-        int[] extents = [.. extent.Concat(other.Where((_, kind) => turns[kind])).Where(e => e <= limit).Distinct().Order()];
-        int variables = extents.Length + kinds;
-        var gain = new double[variables];
-        for (var kind = 0; kind < kinds; kind++)
+        (Upright, Turned, Best, Work) = (upright, turned, best, work);
+        for (var kind = 0; kind < box.Count.Length; kind++)
         {
-            gain[extents.Length + kind] = count[kind];
-        }
-
-        var program = new CuttingPlanes(gain);
-        var choices = new List<(int Kind, int Copies)>();
-        var marks = new List<byte[]>();
-        for (var kind = 0; kind < kinds; kind++)
-        {
-            bool turnedFits = turns[kind] && (across is null || extent[kind] < across.Best.Length);
-            if (across is null || other[kind] < across.Best.Length)
-            {
-                Limit(kind, extent[kind], across?.Upright[kind] / Scale ?? other[kind]);
-            }
-
-            if (turnedFits)
-            {
-                Limit(kind, other[kind], across?.Turned[kind] / Scale ?? extent[kind]);
-            }
-        }
-
-        for (var index = 0; index < extents.Length; index++)
-        {
-            var row = new double[variables];
-            row[index] = Math.Max(1, Math.Min(limit / extents[index], CopiesWith(extents[index])));
-            program.Add(row, 1);
-        }
-
-        for (var round = 0; round < 60; round++)
-        {
-            double[] solution = program.Solve();
-            for (var kind = 0; kind < kinds; kind++)
-            {
-                Upright[kind] = Weight(extent[kind]);
-                Turned[kind] = turns[kind] ? Weight(other[kind]) : 0;
-            }
-
-            double[]? overfull = Fill();
-            if (overfull is null || program.Value <= enough)
-            {
-                break;
-            }
-
-            program.Add(overfull, 1);
-
-            int Weight(int e) => (int)(solution[Math.Max(0, Array.BinarySearch(extents, e))] * Scale);
-        }
-
-        Work += program.Work;
-        SumNeed(box);
-
-        void Limit(int kind, int along, double worth)
-        {
-            if (along <= limit)
-            {
-                var row = new double[variables];
-                row[extents.Length + kind] = 1;
-                row[Array.BinarySearch(extents, along)] = -worth;
-                program.Add(row, 0);
-            }
-        }
-
-        int CopiesWith(int e) => Enumerable.Range(0, kinds).Sum(k => extent[k] == e || (turns[k] && other[k] == e) ? count[k] : 0);
-
-        // The fullest row under the current weights; null when it holds no more than a whole box's worth.
-        double[]? Fill()
-        {
-            Array.Clear(Best);
-            choices.Clear();
-            for (var kind = 0; kind < kinds; kind++)
-            {
-                // Copies that lie the same way are taken by ones, twos, fours; those that may turn one by one.
-                int rest = Math.Min(count[kind], limit / Math.Min(extent[kind], turns[kind] ? other[kind] : extent[kind]));
-                for (var copies = 1; rest > 0; rest -= copies, copies = Math.Min(rest, turns[kind] ? 1 : 2 * copies))
-                {
-                    Work += limit;
-                    if (marks.Count == choices.Count)
-                    {
-                        marks.Add(new byte[limit + 1]);
-                    }
-
-                    byte[] taken = marks[choices.Count];
-                    taken.AsSpan().Clear();
-                    choices.Add((kind, copies));
-                    if (turns[kind])
-                    {
-                        TakeEither(extent[kind], Upright[kind], other[kind], Turned[kind], Best, taken);
-                    }
-                    else
-                    {
-                        Take(copies * extent[kind], (long)copies * Upright[kind], Best, taken);
-                    }
-                }
-            }
-
-            if (Best[limit] <= (long)(Scale * 1.000001))
-            {
-                return null;
-            }
-
-            var row = new double[variables];
-            int free = limit;
-            for (int index = choices.Count - 1; index >= 0; index--)
-            {
-                var ((kind, copies), taken) = (choices[index], marks[index]);
-                if (taken[free] != 0)
-                {
-                    int e = taken[free] == 1 ? extent[kind] : other[kind];
-                    row[Array.BinarySearch(extents, e)] += copies;
-                    free -= copies * e;
-                }
-            }
-
-            return row;
-        }
-    }
-
-    // Smaller entries are still those without these copies, for the row is filled from its far end down.
-    private static void Take(int extent, long weight, long[] best, byte[] taken)
-    {
-        for (int at = best.Length - 1; at >= extent; at--)
-        {
-            long with = best[at - extent] + weight;
-            if (with > best[at])
-            {
-                (best[at], taken[at]) = (with, 1);
-            }
-        }
-    }
-
-    private static void TakeEither(int upright, int uprightWeight, int turned, int turnedWeight, long[] best, byte[] taken)
-    {
-        for (int at = best.Length - 1; at >= Math.Min(upright, turned); at--)
-        {
-            long either = best[at];
-            byte mark = 0;
-            if (upright <= at && best[at - upright] + uprightWeight > either)
-            {
-                (either, mark) = (best[at - upright] + uprightWeight, 1);
-            }
-
-            if (turned <= at && best[at - turned] + turnedWeight > either)
-            {
-                (either, mark) = (best[at - turned] + turnedWeight, 2);
-            }
-
-            (best[at], taken[at]) = (either, mark);
+            Need += box.Count[kind] * Share(kind, box);
         }
     }
 
@@ -201,13 +31,29 @@ internal sealed class AxisWeights
     /// <summary>The most weight that a free stretch of each length can hold.</summary>
     public long[] Best { get; }
 
-    /// <summary>The weight times the extent along the other axis of all copies, in the turn where that is least.</summary>
-    public long Need { get; private set; }
+    /// <summary>The weight times the extent along the other axis of all copies, in the turn where that is least. A box whose height times
+    /// <see cref="Best"/> of its width is less cannot hold them.</summary>
+    public long Need { get; }
 
     /// <summary>What the weights cost to find, in operations.</summary>
-    public long Work { get; private set; }
+    public long Work { get; }
 
-    /// <summary>The figures by which these weights and those of the other axis rule the box out together; null when they do not.</summary>
+    /// <summary>The weights of the bar relaxation along the width, or the extents themselves.</summary>
+    /// <param name="box">The rectangles and the box.</param>
+    /// <param name="solve">Whether the relaxation is solved, which takes a linear program of as many variables as there are
+    /// extents.</param>
+    public static AxisWeights Of(BoxContents box, bool solve) => solve ? new WeightProgram(box, null).Solve() : Extents(box);
+
+    /// <summary>The weights that go best with those of the other axis: of the two together, no box holds more than the product
+    /// (the conservative scales of Fekete and Schepers 2004).</summary>
+    /// <param name="across">The weights of the other axis.</param>
+    /// <param name="box">The rectangles and the box, its width along the axis wanted.</param>
+    public static AxisWeights Against(AxisWeights across, BoxContents box) => new WeightProgram(box, across).Solve();
+
+    /// <summary>The figures with which these weights and those of the other axis rule the box out together; null when they do
+    /// not.</summary>
+    /// <param name="across">The weights of the other axis.</param>
+    /// <param name="box">The rectangles and the box, its width along this axis.</param>
     public string? RuleOutWith(AxisWeights across, BoxContents box)
     {
         Int128 need = 0;
@@ -245,11 +91,15 @@ internal sealed class AxisWeights
             box.Turns[kind] && box.Along[kind] < Best.Length ? (long)Turned[kind] * box.Across[kind] : long.MaxValue
         );
 
-    private void SumNeed(BoxContents box)
+    /// <summary>The extents as their own weights: a row of a length holds no more than that length.</summary>
+    private static AxisWeights Extents(BoxContents box)
     {
-        for (var kind = 0; kind < box.Count.Length; kind++)
+        var best = new long[box.Width + 1];
+        for (var length = 0; length <= box.Width; length++)
         {
-            Need += box.Count[kind] * Share(kind, box);
+            best[length] = length;
         }
+
+        return new AxisWeights(box, box.Across, [.. box.Along.Select((e, kind) => box.Turns[kind] ? e : 0)], best, 0);
     }
 }

@@ -36,7 +36,7 @@ internal sealed class BoxNeeds
             Math.Max(row, column) == long.MaxValue ? long.MaxValue : row * _rowFactor + column * _columnFactor;
     }
 
-    /// <summary>The needs of so many copies of each kind.</summary>
+    /// <summary>The needs of a number of copies of each kind.</summary>
     public (long Area, long Rows, long Columns, long Both) Of(int[] copies)
     {
         long area = 0;

@@ -29,7 +29,7 @@ internal sealed class BoxPart
         Outcome = Figures is null ? BoxOutcome.Unknown : BoxOutcome.Impossible;
     }
 
-    /// <summary>The figures by which a relaxation rules the box out; null when none does.</summary>
+    /// <summary>The figures with which a relaxation rules the box out; null when none does.</summary>
     public string? Figures => _relaxation.Figures;
 
     /// <summary>What is known so far.</summary>
@@ -41,7 +41,7 @@ internal sealed class BoxPart
     /// <summary>Whether the layout was found with the box's axes exchanged.</summary>
     public bool FoundSideways { get; private set; }
 
-    /// <summary>Searches for at most so many steps.</summary>
+    /// <summary>Searches for at most as many steps as are given.</summary>
     public BoxOutcome Run(long steps)
     {
         long stop = _budget.Spent + steps;

@@ -8,9 +8,6 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// cannot; so sets of the larger kinds are tried first, each with growing shares of the steps.</summary>
 internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget)
 {
-    // Sets of kinds grow fast with their number; beyond this all kinds are searched together.
-    private const int MostKindsInParts = 10;
-
     // A linear program of more kinds takes longer than a page can wait.
     private const int MostKindsRelaxed = 14;
 
@@ -23,7 +20,7 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
 
     // Binary logarithm of the states that the search of a part remembers.
     private const int SeenByPart = 12;
-    private readonly List<int[]> _subsets = Subsets(grid);
+    private readonly List<int[]> _subsets = KindSubsets.Of(grid);
     private BoxPart?[] _parts = [];
     private BoxPart? _whole;
     private TurnBranches? _branches;
@@ -32,7 +29,7 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
     /// <summary>The layout, after one was found.</summary>
     public RectangleLayout Layout { get; } = new(grid.Set);
 
-    /// <summary>The figures by which a relaxation rules a box out; null when none does.</summary>
+    /// <summary>The figures with which a relaxation rules a box out; null when none does.</summary>
     public string? RelaxationRulesOut(long length)
     {
         if (grid.Height(length) is not { } height)
@@ -43,7 +40,7 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
         return grid.EachFits(height) ? Whole(height).Figures : "a piece does not fit";
     }
 
-    /// <summary>Searches for so many steps.</summary>
+    /// <summary>Searches for about as many steps as are given.</summary>
     public BoxOutcome Decide(long length, long steps)
     {
         if (grid.Height(length) is not { } height)
@@ -101,49 +98,5 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
         }
 
         return _whole;
-    }
-
-    /// <summary>The first kinds by area, by longer and by shorter side, and all kinds but one.</summary>
-    private static List<int[]> Subsets(BoxGrid grid)
-    {
-        var parts = new List<int[]>();
-        int kinds = grid.Set.Kinds;
-        if (kinds > MostKindsInParts)
-        {
-            return parts;
-        }
-
-        for (var rule = 0; rule < 3; rule++)
-        {
-            int[] order = [.. Enumerable.Range(0, kinds).OrderByDescending(kind => Size(kind, rule))];
-            for (var taken = 1; taken < kinds; taken++)
-            {
-                Propose(order[..taken]);
-            }
-        }
-
-        for (var dropped = 0; dropped < kinds && kinds > 2; dropped++)
-        {
-            Propose([.. Enumerable.Range(0, kinds).Where(kind => kind != dropped)]);
-        }
-
-        return parts;
-
-        long Size(int kind, int rule) =>
-            rule switch
-            {
-                0 => (long)grid.Across[kind] * grid.Along[kind],
-                1 => Math.Max(grid.Across[kind], grid.Along[kind]),
-                _ => Math.Min(grid.Across[kind], grid.Along[kind]),
-            };
-
-        void Propose(int[] part)
-        {
-            Array.Sort(part);
-            if (!parts.Any(other => other.SequenceEqual(part)))
-            {
-                parts.Add(part);
-            }
-        }
     }
 }

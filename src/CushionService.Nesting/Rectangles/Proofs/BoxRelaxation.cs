@@ -8,7 +8,7 @@ internal sealed class BoxRelaxation
     // Operations of a linear program in the time of a step.
     private const int OperationsPerStep = 8;
 
-    // After so many rounds the weights of both axes hardly change.
+    // After this many rounds the weights of both axes hardly change.
     private const int RoundsTogether = 3;
 
     /// <summary>Finds the weights; when they are not to be solved for, the extents themselves are taken.</summary>
@@ -42,6 +42,6 @@ internal sealed class BoxRelaxation
     /// <summary>The weights along the height.</summary>
     public AxisWeights Columns { get; }
 
-    /// <summary>The figures by which the box is ruled out; null when it is not.</summary>
+    /// <summary>The figures with which the box is ruled out; null when it is not.</summary>
     public string? Figures { get; }
 }

@@ -1,5 +1,3 @@
-using System.Diagnostics;
-
 namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>What the free part of a box can still hold of the copies that are left, row by row and column by column, in area and in
@@ -12,10 +10,7 @@ internal sealed class BoxRoom
     private readonly AxisWeights _rowWeights;
     private readonly AxisWeights _columnWeights;
     private readonly BoxNeeds _needs;
-    private readonly long[] _radix;
-    private readonly SubsetSums _rows;
-    private readonly SubsetSums _columns;
-    private readonly SubsetSums _positions;
+    private readonly LeftSums _sums;
 
     /// <summary>Sizes everything once.</summary>
     /// <param name="box">The rectangles and the box.</param>
@@ -26,20 +21,8 @@ internal sealed class BoxRoom
     {
         (_box, _left, _rowWeights, _columnWeights) = (box, left, rowWeights, columnWeights);
         _needs = new BoxNeeds(box, rowWeights, columnWeights);
-        long states = 1;
-        _radix = new long[left.Length];
-        for (var kind = 0; kind < left.Length; kind++)
-        {
-            (_radix[kind], states) = (states, Math.Min(states * (left[kind] + 1), int.MaxValue));
-        }
-
-        _rows = new SubsetSums(box.Width, states);
-        _columns = new SubsetSums(box.Height, states);
-        _positions = new SubsetSums(box.Width, 1);
-        Tally();
-        _positions.Recall(0);
-        Tally(_positions, box.Across, box.Along);
-        (Width, Height) = (_rows.Greatest(box.Width), _columns.Greatest(box.Height));
+        _sums = new LeftSums(box, left);
+        (Width, Height) = (_sums.Across(box.Width), _sums.Along(box.Height));
         _levels = new BoxSkylines(left.Sum() + 3, 1, Width, Height);
     }
 
@@ -50,28 +33,10 @@ internal sealed class BoxRoom
     public int Height { get; }
 
     /// <summary>Whether a left edge can lie there in a layout that is pushed left as far as it goes.</summary>
-    public bool IsPosition(int x) => _positions.Holds(x);
+    public bool IsPosition(int x) => _sums.IsPosition(x);
 
     /// <summary>Turns to the sums of the copies that are left.</summary>
-    public void Tally()
-    {
-        long state = 0;
-        for (var kind = 0; kind < _left.Length; kind++)
-        {
-            Debug.Assert(_left[kind] >= 0 && _left[kind] <= _box.Count[kind], "More copies are laid than there are.");
-            state += _left[kind] * _radix[kind];
-        }
-
-        if (!_rows.Recall(state))
-        {
-            Tally(_rows, _box.Across, _box.Along);
-        }
-
-        if (!_columns.Recall(state))
-        {
-            Tally(_columns, _box.Along, _box.Across);
-        }
-    }
+    public void Tally() => _sums.Tally();
 
     /// <summary>Closes what nothing that is left can use, and takes it from the slack: of each column, what sums of extents do not reach
     /// from above, since all that is left could be pushed up; and gaps too narrow or too low for any. Returns the number of
@@ -82,7 +47,7 @@ internal sealed class BoxRoom
         int[] y = skylines.Y;
         for (var segment = 0; segment < segments; segment++)
         {
-            int raised = Height - _columns.Greatest(Height - y[at + segment]);
+            int raised = Height - _sums.Along(Height - y[at + segment]);
             slack -= (long)(x[at + segment + 1] - x[at + segment]) * (raised - y[at + segment]);
             y[at + segment] = raised;
         }
@@ -107,24 +72,6 @@ internal sealed class BoxRoom
         return segments;
     }
 
-    private bool AnyFits(int extent, int room)
-    {
-        int[] across = _box.Across;
-        int[] along = _box.Along;
-        for (var kind = 0; kind < _left.Length; kind++)
-        {
-            if (
-                _left[kind] > 0
-                && ((across[kind] <= extent && along[kind] <= room) || (_box.Turns[kind] && along[kind] <= extent && across[kind] <= room))
-            )
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
     /// <summary>Whether the free rows or the free columns hold less than what is left to lay, in area or in weight.</summary>
     public bool IsTooSmall(BoxSkylines skylines, int at, int segments)
     {
@@ -138,7 +85,7 @@ internal sealed class BoxRoom
             (x[segment], y[segment]) = (skylines.X[at + segment], skylines.Y[at + segment]);
             int extent = skylines.X[at + segment + 1] - x[segment];
             int room = Height - y[segment];
-            columnArea += (long)extent * _columns.Greatest(room);
+            columnArea += (long)extent * _sums.Along(room);
             columnRoom += extent * _columnWeights.Best[room];
         }
 
@@ -156,7 +103,7 @@ internal sealed class BoxRoom
             int extent = x[low + 1] - x[low];
             int wall = Math.Min(_levels.LeftWall(0, low), _levels.RightWall(0, low, segments));
             int rows = wall - y[low];
-            rowArea += (long)rows * _rows.Greatest(extent);
+            rowArea += (long)rows * _sums.Across(extent);
             rowRoom += rows * _rowWeights.Best[extent];
             y[low] = wall;
             segments = _levels.Join(0, segments);
@@ -165,14 +112,21 @@ internal sealed class BoxRoom
         return rowArea < need.Area || rowRoom < need.Rows || _needs.Together(rowRoom, columnRoom) < need.Both;
     }
 
-    private void Tally(SubsetSums sums, int[] extent, int[] turned)
+    private bool AnyFits(int extent, int room)
     {
+        int[] across = _box.Across;
+        int[] along = _box.Along;
         for (var kind = 0; kind < _left.Length; kind++)
         {
-            for (int copy = _left[kind]; copy > 0; copy--)
+            if (
+                _left[kind] > 0
+                && ((across[kind] <= extent && along[kind] <= room) || (_box.Turns[kind] && along[kind] <= extent && across[kind] <= room))
+            )
             {
-                sums.Add(extent[kind], _box.Turns[kind] ? turned[kind] : extent[kind]);
+                return true;
             }
         }
+
+        return false;
     }
 }

@@ -12,17 +12,13 @@ internal sealed class BoxSearch
 {
     // Words of a table that are cleared in the time of a step.
     private const int WordsPerStep = 64;
-    private readonly int[] _across;
-    private readonly int[] _along;
-    private readonly bool[] _turns;
+    private readonly BoxContents _box;
     private readonly int[] _left;
-    private readonly int _kinds;
     private readonly int _copies;
     private readonly BoxSkylines _skylines;
     private readonly BoxRoom _room;
-    private readonly int[] _candidate;
-    private readonly long[] _worth;
-    private readonly ulong[] _seen;
+    private readonly CornerList _corners;
+    private readonly RuledOutStates _ruledOut;
     private readonly LaidRectangles _laid;
     private readonly long _area;
     private readonly int _height;
@@ -35,31 +31,38 @@ internal sealed class BoxSearch
     /// <param name="columnWeights">Weights along the height.</param>
     /// <param name="seenLog">Binary logarithm of how many states that were ruled out are kept.</param>
     /// <param name="budget">Pays for the steps.</param>
-    public BoxSearch(BoxContents box, AxisWeights rowWeights, AxisWeights columnWeights, int seenLog, StepBudget budget)
+    /// <param name="hashMask">Bits of the states' hash that count; a test takes them away so that states collide.</param>
+    public BoxSearch(
+        BoxContents box,
+        AxisWeights rowWeights,
+        AxisWeights columnWeights,
+        int seenLog,
+        StepBudget budget,
+        ulong hashMask = ulong.MaxValue
+    )
     {
-        (_across, _along, _turns, _left, _budget) = (box.Across, box.Along, box.Turns, [.. box.Count], budget);
-        _kinds = _across.Length;
+        (_box, _left, _budget) = (box, [.. box.Count], budget);
         _copies = _left.Sum();
+
+        // Each copy is laid once; between two copies a gap may be closed, and a step to the right wall of the box ends it.
         int depths = 3 * _copies + 4;
         _room = new BoxRoom(box, _left, rowWeights, columnWeights);
         _height = _room.Height;
         _skylines = new BoxSkylines(_copies + 3, depths, _room.Width, _height);
-        _seen = new ulong[2 << seenLog];
-        budget.Spend(_seen.Length / WordsPerStep);
+        _ruledOut = new RuledOutStates(_room.Width, _height, box.Count, depths, seenLog, hashMask);
+        budget.Spend(2 * _ruledOut.Slots / WordsPerStep);
         _laid = new LaidRectangles(_copies);
-        for (var kind = 0; kind < _kinds; kind++)
+        _corners = new CornerList(box, _left, _height, depths);
+        for (var kind = 0; kind < _left.Length; kind++)
         {
-            _area += (long)_across[kind] * _along[kind] * _left[kind];
+            _area += (long)box.Across[kind] * box.Along[kind] * _left[kind];
         }
-
-        _candidate = new int[2 * _kinds * depths];
-        _worth = new long[2 * _kinds * depths];
     }
 
     /// <summary>The rectangles, after a layout was found.</summary>
     public LaidRectangles Laid => _laid;
 
-    /// <summary>Searches for at most so many steps.</summary>
+    /// <summary>Searches for at most as many steps as are given.</summary>
     public BoxOutcome Run(long steps)
     {
         long slack = (long)_room.Width * _height - _area;
@@ -108,9 +111,7 @@ internal sealed class BoxSearch
             return BoxOutcome.Impossible;
         }
 
-        var (keyA, keyB) = Key(at, segments);
-        int slot = (int)(keyA & (ulong)(_seen.Length / 2 - 1)) * 2;
-        if (_seen[slot] == keyA && _seen[slot + 1] == keyB)
+        if (_ruledOut.Holds(depth, _skylines, at, segments, _left))
         {
             return BoxOutcome.Impossible;
         }
@@ -119,11 +120,11 @@ internal sealed class BoxSearch
         int extent = _skylines.X[at + gap + 1] - leftEnd;
         int leftWall = _skylines.LeftWall(at, gap);
         int rightWall = _skylines.RightWall(at, gap, segments);
-        int first = depth * 2 * _kinds;
-        int last = Corners(first, extent, floor, leftWall, rightWall);
-        for (int index = first; index < last; index++)
+        int last = _corners.Write(depth, extent, floor, leftWall, rightWall);
+        for (int index = _corners.First(depth); index < last; index++)
         {
-            var outcome = Branch(depth, segments, gap, _candidate[index] >> 1, (_candidate[index] & 1) == 1, 0, slack);
+            var (kind, turned) = _corners[index];
+            var outcome = Branch(depth, segments, gap, kind, turned, 0, slack);
             if (outcome != BoxOutcome.Impossible)
             {
                 return outcome;
@@ -150,7 +151,7 @@ internal sealed class BoxSearch
             }
         }
 
-        (_seen[slot], _seen[slot + 1]) = (keyA, keyB);
+        _ruledOut.Add(depth);
         return BoxOutcome.Impossible;
     }
 
@@ -160,7 +161,7 @@ internal sealed class BoxSearch
         int floor = _skylines.Y[at + gap];
         int x = _skylines.X[at + gap] + offset;
         int lost = offset * (_skylines.LeftWall(at, gap) - floor);
-        var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
+        var (across, along) = _box.Size(kind, turned);
         int next = _skylines.Lay(at, segments, gap, offset, across, along);
         _left[kind]--;
         _laid.Push(kind, x, floor, turned);
@@ -181,12 +182,12 @@ internal sealed class BoxSearch
         int at = _skylines.Row(depth);
         int lost = _skylines.Y[at + gap - 1] - _skylines.Y[at + gap];
         int extent = _skylines.X[at + gap + 1] - _skylines.X[at + gap];
-        for (var code = 0; code < 2 * _kinds; code++)
+        for (var code = 0; code < 2 * _left.Length; code++)
         {
             int kind = code >> 1;
             bool turned = (code & 1) == 1;
-            var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
-            if (_left[kind] == 0 || (turned && !_turns[kind]) || along <= lost || _skylines.Y[at + gap] + along > _height)
+            var (across, along) = _box.Size(kind, turned);
+            if (_left[kind] == 0 || (turned && !_box.Turns[kind]) || along <= lost || _skylines.Y[at + gap] + along > _height)
             {
                 continue;
             }
@@ -205,60 +206,5 @@ internal sealed class BoxSearch
         }
 
         return BoxOutcome.Impossible;
-    }
-
-    /// <summary>The rectangles that can lie in the gap's left corner, best fit first.</summary>
-    private int Corners(int first, int extent, int floor, int leftWall, int rightWall)
-    {
-        int count = first;
-        for (var code = 0; code < 2 * _kinds; code++)
-        {
-            int kind = code >> 1;
-            bool turned = (code & 1) == 1;
-            var (across, along) = turned ? (_along[kind], _across[kind]) : (_across[kind], _along[kind]);
-            if (_left[kind] == 0 || (turned && !_turns[kind]) || across > extent || floor + along > _height)
-            {
-                continue;
-            }
-
-            int rise = floor + along;
-            long level = (across == extent ? 4 : 0) + (rise == leftWall ? 2 : 0) + (rise == rightWall ? 1 : 0);
-            long worth = (level << 40) + (long)across * along;
-            int at = count++;
-            for (; at > first && _worth[at - 1] < worth; at--)
-            {
-                (_candidate[at], _worth[at]) = (_candidate[at - 1], _worth[at - 1]);
-            }
-
-            (_candidate[at], _worth[at]) = (code, worth);
-        }
-
-        return count;
-    }
-
-    /// <summary>128 bits that tell states apart: the skyline and what is left.</summary>
-    private (ulong A, ulong B) Key(int at, int segments)
-    {
-        var a = 0x9E3779B97F4A7C15UL;
-        ulong b = ~a;
-        for (var segment = 0; segment < segments; segment++)
-        {
-            Mix(((ulong)(uint)_skylines.X[at + segment] << 32) | (uint)_skylines.Y[at + segment]);
-        }
-
-        for (var kind = 0; kind < _kinds; kind++)
-        {
-            Mix((ulong)_left[kind] + 0x100000000UL * (ulong)(kind + 1) + (1UL << 63));
-        }
-
-        return (a, b);
-
-        void Mix(ulong value)
-        {
-            a = (a ^ value) * 0xFF51AFD7ED558CCDUL;
-            a ^= a >> 32;
-            b = (b + value) * 0xC4CEB9FE1A85EC53UL;
-            b ^= b >> 29;
-        }
     }
 }

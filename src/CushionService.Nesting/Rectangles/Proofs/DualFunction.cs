@@ -7,28 +7,12 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// add up to more than the whole's number.</summary>
 /// <param name="Family">Which rule gives the number.</param>
 /// <param name="Parameter">The rule's parameter; positive.</param>
-internal readonly record struct DualFunction(DualFunction.Rule Family, long Parameter)
+internal readonly record struct DualFunction(DualRule Family, long Parameter)
 {
     /// <summary>No function gives more than this many times the whole.</summary>
     public const int MostMultiple = 6;
 
-    /// <summary>The rules that give the numbers.</summary>
-    public enum Rule
-    {
-        /// <summary>The extent itself.</summary>
-        Extent,
-
-        /// <summary>u of Fekete and Schepers 2001.</summary>
-        Multiple,
-
-        /// <summary>The threshold function of Martello, Monaci and Vigo 2003.</summary>
-        Threshold,
-
-        /// <summary>The rounding function of Carlier, Clautiaux and Moukrim 2007.</summary>
-        Rounding,
-    }
-
-    /// <summary>How many functions <see cref="For"/> lists at most for so many kinds.</summary>
+    /// <summary>How many functions <see cref="For"/> lists at most for a number of kinds.</summary>
     public static int MostFor(int kinds) => 1 + MostMultiple + (8 * kinds);
 
     /// <summary>Lists the functions that may tell something about extents in a whole.</summary>
@@ -38,10 +22,10 @@ internal readonly record struct DualFunction(DualFunction.Rule Family, long Para
     /// <returns>How many there are.</returns>
     public static int For(RectangleSet set, long whole, Span<DualFunction> functions)
     {
-        functions[0] = new DualFunction(Rule.Extent, 1);
+        functions[0] = new DualFunction(DualRule.Extent, 1);
         for (var k = 1; k <= MostMultiple; k++)
         {
-            functions[k] = new DualFunction(Rule.Multiple, k);
+            functions[k] = new DualFunction(DualRule.Multiple, k);
         }
 
         int count = 1 + MostMultiple;
@@ -57,11 +41,11 @@ internal readonly record struct DualFunction(DualFunction.Rule Family, long Para
 
                 foreach (long threshold in (ReadOnlySpan<long>)[extent, whole - extent + 1])
                 {
-                    var function = new DualFunction(Rule.Threshold, threshold);
+                    var function = new DualFunction(DualRule.Threshold, threshold);
                     if (threshold > 0 && threshold <= whole / 2 && !functions[..count].Contains(function))
                     {
                         functions[count++] = function;
-                        functions[count++] = function with { Family = Rule.Rounding };
+                        functions[count++] = function with { Family = DualRule.Rounding };
                     }
                 }
             }
@@ -80,12 +64,12 @@ internal readonly record struct DualFunction(DualFunction.Rule Family, long Para
 
         switch (Family)
         {
-            case Rule.Extent:
+            case DualRule.Extent:
                 return extent;
-            case Rule.Multiple:
+            case DualRule.Multiple:
                 (long multiple, long rest) = Math.DivRem((Parameter + 1) * extent, whole);
                 return rest == 0 ? extent * Parameter : multiple * whole;
-            case Rule.Threshold:
+            case DualRule.Threshold:
                 return extent > whole - Parameter ? whole
                     : extent < Parameter ? 0
                     : extent;
@@ -99,9 +83,9 @@ internal readonly record struct DualFunction(DualFunction.Rule Family, long Para
     public override string ToString() =>
         Family switch
         {
-            Rule.Extent => "extent",
-            Rule.Multiple => string.Create(CultureInfo.InvariantCulture, $"u({Parameter})"),
-            Rule.Threshold => string.Create(CultureInfo.InvariantCulture, $"threshold({Parameter})"),
+            DualRule.Extent => "extent",
+            DualRule.Multiple => string.Create(CultureInfo.InvariantCulture, $"u({Parameter})"),
+            DualRule.Threshold => string.Create(CultureInfo.InvariantCulture, $"threshold({Parameter})"),
             _ => string.Create(CultureInfo.InvariantCulture, $"rounding({Parameter})"),
         };
 }

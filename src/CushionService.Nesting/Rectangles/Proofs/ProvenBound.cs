@@ -8,7 +8,7 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// with them too.</summary>
 internal sealed class ProvenBound
 {
-    // Above so many copies no search through all layouts has ever ended.
+    // Above this many copies no search through all layouts has ever ended.
     private const int MostCopiesForBox = 60;
     private readonly RectangleSet _set;
     private readonly SaleLadder _sale;
@@ -65,7 +65,7 @@ internal sealed class ProvenBound
         }
     }
 
-    /// <summary>Searches a box of the length for at most so many steps. Returns whether a layout was found.</summary>
+    /// <summary>Searches a box of the length for at most as many steps as are given. Returns whether a layout was found.</summary>
     public bool Decide(long length, long steps)
     {
         long before = _budget.Spent;

@@ -10,7 +10,6 @@ internal sealed class TurnBranches
 {
     // More branches than this are not searched one by one.
     private const int MostOpen = 400;
-    private const int Undecided = -1;
     private readonly RectangleSet _set;
     private readonly long _length;
     private readonly StepBudget _budget;
@@ -32,14 +31,14 @@ internal sealed class TurnBranches
                 .OrderByDescending(kind => set.Across[kind] * set.Along[kind] * set.Count[kind]),
         ];
         var turned = new int[set.Kinds];
-        Array.ForEach(_order, kind => turned[kind] = Undecided);
+        Array.ForEach(_order, kind => turned[kind] = SettledTurns.Undecided);
         Branch(turned);
     }
 
     /// <summary>What is known so far.</summary>
     public BoxOutcome Outcome { get; private set; }
 
-    /// <summary>Goes on for about so many steps; a layout that is found is written to <paramref name="layout"/>.</summary>
+    /// <summary>Goes on for about as many steps as are given; a layout that is found is written to <paramref name="layout"/>.</summary>
     public BoxOutcome Run(long steps, RectangleLayout layout)
     {
         long end = _budget.Spent + steps;
@@ -67,7 +66,7 @@ internal sealed class TurnBranches
             }
             else if (outcome == BoxOutcome.Found)
             {
-                Read(branch, box, layout);
+                SettledTurns.Read(_set, branch, box.Layout, layout);
                 Outcome = outcome;
             }
         }
@@ -78,7 +77,7 @@ internal sealed class TurnBranches
     /// <summary>Settles how many copies of the next kind lie turned, each number a branch.</summary>
     private void Branch(int[] turned)
     {
-        int kind = Array.Find(_order, kind => turned[kind] == Undecided);
+        int kind = Array.Find(_order, kind => turned[kind] == SettledTurns.Undecided);
         int least = _set.Along[kind] <= _length ? 0 : _set.Count[kind];
         int most = _set.Across[kind] <= _length ? _set.Count[kind] : 0;
         for (int count = least; count <= most; count++)
@@ -91,7 +90,7 @@ internal sealed class TurnBranches
 
     private void Consider(int[] turned)
     {
-        var branch = Settled(turned);
+        var branch = SettledTurns.Of(_set, turned);
         if (
             new DualFeasible(branch).RulesOut(_length, _budget) is not null
             || new BoxProblem(new BoxGrid(branch), 0, _budget).RelaxationRulesOut(_length) is not null
@@ -100,56 +99,13 @@ internal sealed class TurnBranches
             return;
         }
 
-        if (Array.Exists(_order, kind => turned[kind] == Undecided))
+        if (Array.Exists(_order, kind => turned[kind] == SettledTurns.Undecided))
         {
             Branch(turned);
         }
         else
         {
             _open.Add(branch);
-        }
-    }
-
-    /// <summary>The copies with their turns settled as far as they are: piece 2k holds the copies of kind k that lie upright or are
-    /// not settled, piece 2k + 1 those that lie turned.</summary>
-    private RectangleSet Settled(int[] turned)
-    {
-        var pieces = new NestingPiece[2 * _set.Kinds];
-        for (var kind = 0; kind < _set.Kinds; kind++)
-        {
-            var (across, along, over) = (_set.Across[kind], _set.Along[kind], Math.Max(0, turned[kind]));
-            var rotations = turned[kind] == Undecided ? Rotations.QuarterTurns : Rotations.None;
-            pieces[2 * kind] = new NestingPiece
-            {
-                Width = across,
-                Length = along,
-                Quantity = _set.Count[kind] - over,
-                Rotations = rotations,
-            };
-            pieces[2 * kind + 1] = new NestingPiece
-            {
-                Width = along,
-                Length = across,
-                Quantity = over,
-            };
-        }
-
-        return new RectangleSet([.. pieces], _set.Width);
-    }
-
-    private void Read(RectangleSet branch, BoxProblem box, RectangleLayout layout)
-    {
-        var next = new int[_set.Kinds];
-        for (int copy = _set.Copies - 1; copy >= 0; copy--)
-        {
-            next[_set.KindOf[copy]] = copy;
-        }
-
-        for (var copy = 0; copy < branch.Copies; copy++)
-        {
-            int piece = branch.PieceOf(copy);
-            int target = next[piece / 2]++;
-            layout.Put(target, box.Layout[copy].X, box.Layout[copy].Y, piece % 2 == 1);
         }
     }
 }

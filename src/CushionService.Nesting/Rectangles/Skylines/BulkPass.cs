@@ -8,46 +8,27 @@ namespace CushionService.Nesting.Rectangles.Skylines;
 /// and Whitwell 2004). While many sizes are left, almost nothing is lost.</summary>
 internal sealed class BulkPass
 {
-    // Pairs that fill a gap together are looked for among so many of the widest.
-    private const int PairsTried = 32;
     private readonly RectangleSet _set;
-    private readonly long[] _extents;
-    private readonly int[] _across;
-    private readonly int[] _along;
-    private readonly ExtentIndex _byAcross;
-    private readonly ExtentIndex _byAlong;
-    private readonly bool[] _laid;
-    private readonly int[] _ascending;
-    private int _least;
+    private readonly BulkChoice _choice;
 
+    /// <summary>Sorts the copies once.</summary>
     public BulkPass(RectangleSet set)
     {
         _set = set;
-        _laid = new bool[set.Copies];
-        _extents = [.. set.Across.Concat(set.Along).Distinct().Order()];
-        int[] acrossRank = [.. set.Across.Select(Rank)];
-        int[] alongRank = [.. set.Along.Select(Rank)];
-
-        // Option 2c is copy c as it is, option 2c + 1 the same turned; what may not turn has itself twice.
-        _across = new int[2 * set.Copies];
-        _along = new int[2 * set.Copies];
-        for (var copy = 0; copy < set.Copies; copy++)
-        {
-            int kind = set.KindOf[copy];
-            bool turns = set.Turns[kind];
-            (_across[2 * copy], _along[2 * copy]) = (acrossRank[kind], alongRank[kind]);
-            (_across[2 * copy + 1], _along[2 * copy + 1]) = turns
-                ? (alongRank[kind], acrossRank[kind])
-                : (acrossRank[kind], alongRank[kind]);
-        }
-
-        _byAcross = new ExtentIndex(_across, _along);
-        _byAlong = new ExtentIndex(_along, _across);
-        _ascending = [.. Enumerable.Range(0, 2 * set.Copies)];
-        Array.Sort((int[])_across.Clone(), _ascending);
+        _choice = new BulkChoice(set);
+        Left = [];
     }
 
-    /// <summary>Lays copies until so many are left, not counting those of the smallest that are kept back. Returns the area lost.</summary>
+    /// <summary>The copies that are left after a run, ascending.</summary>
+    public int[] Left { get; private set; }
+
+    /// <summary>Lays copies, until few are left.</summary>
+    /// <param name="skyline">Where they are laid.</param>
+    /// <param name="leave">How many copies are left, not counting those kept back.</param>
+    /// <param name="keepBack">How many of the smallest, by longer side, are kept back.</param>
+    /// <param name="layout">Takes the places.</param>
+    /// <param name="budget">Pays for the steps.</param>
+    /// <returns>The area lost under the skyline, in square grid units.</returns>
     public long Run(Skyline skyline, int leave, int keepBack, RectangleLayout layout, StepBudget budget)
     {
         long lost = 0;
@@ -55,7 +36,7 @@ internal sealed class BulkPass
         Array.Sort(_set.KindOf.Select(kind => Math.Max(_set.Across[kind], _set.Along[kind])).ToArray(), bySize);
         foreach (int copy in bySize.AsSpan(0, keepBack))
         {
-            Remove(copy);
+            _choice.Remove(copy);
         }
 
         leave += keepBack;
@@ -65,7 +46,7 @@ internal sealed class BulkPass
             int segment = skyline.Lowest();
             long floor = skyline.Y(segment);
             var (leftRise, rightRise) = (skyline.LeftWall(segment) - floor, skyline.RightWall(segment) - floor);
-            int option = Choose(skyline.Extent(segment), leftRise, rightRise);
+            int option = _choice.Choose(skyline.Extent(segment), leftRise, rightRise);
             if (option < 0)
             {
                 lost += skyline.Raise(segment);
@@ -73,113 +54,19 @@ internal sealed class BulkPass
             }
 
             int copy = option >> 1;
-            Debug.Assert(!_laid[copy], "A copy is laid twice.");
+            Debug.Assert(!_choice.IsGone(copy), "A copy is laid twice.");
             int kind = _set.KindOf[copy];
             bool turned = (option & 1) == 1 && _set.Turns[kind];
             var (across, along) = turned ? (_set.Along[kind], _set.Across[kind]) : (_set.Across[kind], _set.Along[kind]);
             bool atLeft = along == leftRise || (along != rightRise && leftRise >= rightRise);
             layout.Put(copy, skyline.Lay(segment, across, along, atLeft), floor, turned);
-            Remove(copy);
+            _choice.Remove(copy);
             left--;
         }
 
-        foreach (int copy in bySize.AsSpan(0, keepBack))
-        {
-            _laid[copy] = false;
-        }
-
+        // What was kept back was never laid.
+        var kept = new HashSet<int>(bySize[..keepBack]);
+        Left = [.. Enumerable.Range(0, _set.Copies).Where(copy => !_choice.IsGone(copy) || kept.Contains(copy))];
         return lost;
-    }
-
-    private void Remove(int copy)
-    {
-        foreach (int gone in (ReadOnlySpan<int>)[2 * copy, 2 * copy + 1])
-        {
-            _byAcross.Remove(gone);
-            _byAlong.Remove(gone);
-        }
-
-        _laid[copy] = true;
-    }
-
-    /// <summary>The copies that are left.</summary>
-    public int[] Left() => [.. Enumerable.Range(0, _set.Copies).Where(copy => !_laid[copy])];
-
-    private int Choose(long gap, long leftRise, long rightRise)
-    {
-        int rank = Rank(gap);
-        int widest = _byAcross.AtOrBelow(rank, int.MaxValue - 1);
-        if (widest < 0)
-        {
-            return -1;
-        }
-
-        long level = Math.Min(leftRise, rightRise);
-        long higher = Math.Max(leftRise, rightRise);
-        if (_extents[_across[widest]] == gap)
-        {
-            int exact = LevelAt(_byAcross, rank, level);
-            exact = exact >= 0 ? exact : LevelAt(_byAcross, rank, higher);
-            return exact >= 0 ? exact : widest;
-        }
-
-        long narrowest = Narrowest();
-        int beside = Beside(level, gap - narrowest);
-        beside = beside >= 0 ? beside : Beside(higher, gap - narrowest);
-        if (beside >= 0)
-        {
-            return beside;
-        }
-
-        int option = widest;
-        for (var tried = 0; tried < PairsTried && option >= 0; tried++)
-        {
-            long rest = gap - _extents[_across[option]];
-            int restRank = Rank(rest);
-            int partner = restRank >= 0 && _extents[restRank] == rest ? _byAcross.AtOrBelow(restRank, int.MaxValue - 1) : -1;
-            if (partner >= 0 && _across[partner] == restRank && partner >> 1 != option >> 1)
-            {
-                return option;
-            }
-
-            option = _byAcross.AtOrBelow(_across[option], -1);
-        }
-
-        int roomy = _byAcross.AtOrBelow(Rank(gap - narrowest), int.MaxValue - 1);
-        return roomy >= 0 ? roomy : widest;
-    }
-
-    /// <summary>An option of just that first rank whose second extent is just the given one.</summary>
-    private int LevelAt(ExtentIndex index, int rank, long rise)
-    {
-        int second = Rank(rise);
-        int option = second >= 0 && _extents[second] == rise ? index.AtOrBelow(rank, second) : -1;
-        return option >= 0 && _across[option] == rank && _along[option] == second ? option : -1;
-    }
-
-    /// <summary>The widest option up to a width whose rise is just the given one.</summary>
-    private int Beside(long rise, long width)
-    {
-        int first = Rank(rise);
-        int second = Rank(width);
-        int option = first >= 0 && second >= 0 && _extents[first] == rise ? _byAlong.AtOrBelow(first, second) : -1;
-        return option >= 0 && _along[option] == first ? option : -1;
-    }
-
-    private long Narrowest()
-    {
-        while (_laid[_ascending[_least] >> 1])
-        {
-            _least++;
-        }
-
-        return _extents[_across[_ascending[_least]]];
-    }
-
-    /// <summary>Rank of the greatest extent at or below a length; -1 when there is none.</summary>
-    private int Rank(long length)
-    {
-        int at = Array.BinarySearch(_extents, length);
-        return at >= 0 ? at : ~at - 1;
     }
 }

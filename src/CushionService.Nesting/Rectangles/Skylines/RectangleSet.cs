@@ -7,9 +7,6 @@ namespace CushionService.Nesting.Rectangles.Skylines;
 /// they came from, so that a search never treats equal rectangles as different.</summary>
 internal sealed class RectangleSet
 {
-    // So few are found faster one by one.
-    private const int FewPieces = 16;
-
     private readonly int[] _piece;
     private readonly int[] _copy;
     private readonly bool[] _swapped;
@@ -18,58 +15,25 @@ internal sealed class RectangleSet
     public RectangleSet(ImmutableArray<NestingPiece> pieces, long width)
     {
         Width = width;
-        var sizes = new List<(long Across, long Along, bool Turns)>(pieces.Length);
-        var kindOf = new int[pieces.Length];
-        var swapped = new bool[pieces.Length];
-        var count = new List<int>(pieces.Length);
-        var byKind = pieces.Length > FewPieces ? new Dictionary<(long, long, bool), int>() : null;
-        for (var piece = 0; piece < pieces.Length; piece++)
+        var kinds = new PieceKinds(pieces, width);
+        (Count, Across, Along, Turns) = (kinds.Count, kinds.Across, kinds.Along, kinds.Turns);
+        var next = new int[Count.Length];
+        for (var (kind, copies) = (0, 0); kind < Count.Length; copies += Count[kind++])
         {
-            var (across, along) = (pieces[piece].Width, pieces[piece].Length);
-            bool mayTurn = pieces[piece].Rotations == Rotations.QuarterTurns && across != along;
-            bool uprightFits = across <= width;
-            bool turns = mayTurn && uprightFits && along <= width;
-
-            // A rectangle that may turn is kept with its longer side along; one that fits in one turn only is kept in that turn.
-            swapped[piece] = mayTurn && (turns ? across > along : !uprightFits);
-            var size = swapped[piece] ? (along, across, turns) : (across, along, turns);
-            int kind = byKind is null ? sizes.IndexOf(size) : byKind.GetValueOrDefault(size, -1);
-            if (kind < 0 && pieces[piece].Quantity > 0)
-            {
-                kind = sizes.Count;
-                sizes.Add(size);
-                count.Add(0);
-                byKind?.Add(size, kind);
-            }
-
-            kindOf[piece] = kind;
-            if (kind >= 0)
-            {
-                count[kind] += pieces[piece].Quantity;
-            }
-        }
-
-        Count = [.. count];
-        Across = new long[sizes.Count];
-        Along = new long[sizes.Count];
-        Turns = new bool[sizes.Count];
-        var next = new int[sizes.Count];
-        for (var (kind, copies) = (0, 0); kind < sizes.Count; copies += Count[kind++])
-        {
-            (Across[kind], Along[kind], Turns[kind]) = sizes[kind];
             next[kind] = copies;
             Area += Across[kind] * Along[kind] * Count[kind];
         }
 
         // Kind by kind, and within a kind as the caller has them.
-        int all = count.Sum();
+        int all = Count.Sum();
         (KindOf, _piece, _copy, _swapped) = (new int[all], new int[all], new int[all], new bool[all]);
         for (var piece = 0; piece < pieces.Length; piece++)
         {
             for (var copy = 0; copy < pieces[piece].Quantity; copy++)
             {
-                int at = next[kindOf[piece]]++;
-                (KindOf[at], _piece[at], _copy[at], _swapped[at]) = (kindOf[piece], piece, copy, swapped[piece]);
+                int kind = kinds.Of[piece];
+                int at = next[kind]++;
+                (KindOf[at], _piece[at], _copy[at], _swapped[at]) = (kind, piece, copy, kinds.IsSwapped[piece]);
             }
         }
 

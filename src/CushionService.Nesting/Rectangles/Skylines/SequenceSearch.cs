@@ -15,23 +15,12 @@ internal sealed class SequenceSearch
     // A memory of a tenth of the moves that a try can make; longer ones end before they have forgotten their start.
     private const int MovesPerMemory = 10;
 
-    // Of a hundred moves, so many take one copy to another place; the others exchange two.
+    // Of a hundred moves, this many take one copy to another place; the others exchange two.
     private const int InsertionShare = 40;
-
-    // Above so many copies a move costs more than it finds, so that only the end of the order is searched.
-    private const int MostInOrder = 400;
-
-    // The end of a very large order that is searched.
-    private const int LeftToOrder = 500;
-
-    // The smallest copies are kept for the end, where they fill what is left.
-    private const int KeptBack = 70;
 
     // Longest memory of late acceptance, in moves.
     private const int MostMemory = 4096;
 
-    // Area, longer side, width, perimeter.
-    private const int Sizes = 4;
     private readonly int[] _copies;
     private readonly int[] _same;
     private readonly int[] _order;
@@ -55,27 +44,6 @@ internal sealed class SequenceSearch
         _slice = 20L * copies.Length * copies.Length;
     }
 
-    /// <summary>A search on a skyline. Of a very large order nearly nothing is lost while there is much to choose from: only its end
-    /// needs a search.</summary>
-    public static SequenceSearch OnSkyline(RectangleSet set, SaleLadder sale, StepBudget budget)
-    {
-        if (set.Copies <= MostInOrder)
-        {
-            int[] all = [.. Enumerable.Range(0, set.Copies)];
-            return new SequenceSearch(set, all, set.KindOf, new SkylinePass(set, set.Width, set.Copies), sale, budget);
-        }
-
-        var skyline = new Skyline(set.Width, set.Copies);
-        var bulk = new BulkPass(set);
-        var layout = new RectangleLayout(set);
-        long lost = bulk.Run(skyline, LeftToOrder, KeptBack, layout, budget);
-        int[] left = bulk.Left();
-        var pass = new SkylinePass(set, set.Width, left.Length + skyline.Segments());
-        pass.Layout.CopyFrom(layout);
-        pass.StartFrom(skyline, lost);
-        return new SequenceSearch(set, left, set.KindOf, pass, sale, budget);
-    }
-
     /// <summary>Length of the best layout.</summary>
     public long Length { get; private set; } = long.MaxValue;
 
@@ -88,10 +56,10 @@ internal sealed class SequenceSearch
     public void Start(long goal, bool[]? first = null)
     {
         var (sizes, order) = (new long[_copies.Length], new int[_copies.Length]);
-        int rules = first is null ? Sizes : 2 * Sizes;
+        int rules = first is null ? SizeOrder.Rules : 2 * SizeOrder.Rules;
         for (var rule = 0; rule < rules && Length > goal && (rule == 0 || !_budget.Exhausted); rule++)
         {
-            Order(rule % Sizes, rule < Sizes ? first : null, sizes, order);
+            SizeOrder.Write(_set, _copies, rule % SizeOrder.Rules, rule < SizeOrder.Rules ? first : null, sizes, order);
             if (_pass.Lay(order, Skyline.Wall, 0, _budget) == 0 && Keep())
             {
                 order.CopyTo(_order, 0);
@@ -149,7 +117,7 @@ internal sealed class SequenceSearch
             }
 
             bool insert = _random.Next(100) < InsertionShare;
-            Change(a, b, insert);
+            SequenceMove.Make(_order, a, b, insert);
             long bar = Math.Max(current, _history[turn]);
             long outside = _pass.Lay(_order, limit, bar, _budget);
             if (outside <= bar)
@@ -158,40 +126,13 @@ internal sealed class SequenceSearch
             }
             else
             {
-                Change(b, a, insert);
+                SequenceMove.Make(_order, b, a, insert);
             }
 
             _history[turn] = current;
         }
 
         return current == 0 && Keep();
-    }
-
-    private void Change(int a, int b, bool insert)
-    {
-        if (insert)
-        {
-            Move(a, b);
-        }
-        else
-        {
-            (_order[a], _order[b]) = (_order[b], _order[a]);
-        }
-    }
-
-    private void Move(int from, int to)
-    {
-        int copy = _order[from];
-        if (from < to)
-        {
-            Array.Copy(_order, from + 1, _order, from, to - from);
-        }
-        else
-        {
-            Array.Copy(_order, to, _order, to + 1, from - to);
-        }
-
-        _order[to] = copy;
     }
 
     private bool Keep()
@@ -205,28 +146,5 @@ internal sealed class SequenceSearch
         Layout.CopyFrom(_pass.Layout);
         Debug.Assert(_copies.Length < _set.Copies || Layout.End() == Length, "A pass reports another length than its layout has.");
         return true;
-    }
-
-    /// <summary>The copies from large to small by area, by longer side, by width, or by perimeter.</summary>
-    private void Order(int rule, bool[]? first, long[] sizes, int[] order)
-    {
-        _copies.CopyTo(order, 0);
-        for (var index = 0; index < order.Length; index++)
-        {
-            int kind = _set.KindOf[order[index]];
-            var (across, along) = (_set.Across[kind], _set.Along[kind]);
-            long size = rule switch
-            {
-                0 => across * along,
-                1 => Math.Max(across, along),
-                2 => across,
-                _ => across + along,
-            };
-
-            // Sizes are far below half of what a number holds.
-            sizes[index] = (first is not null && first[order[index]] ? long.MinValue / 2 : 0) - size;
-        }
-
-        Array.Sort(sizes, order);
     }
 }

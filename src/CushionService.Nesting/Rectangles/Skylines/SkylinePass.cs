@@ -8,12 +8,9 @@ namespace CushionService.Nesting.Rectangles.Skylines;
 /// Sim 2011: exact width before level top before order). Allocates nothing.</summary>
 internal sealed class SkylinePass : ISequencePass
 {
-    // A fit of the gap's own width that is level with both walls.
-    private const int PerfectFit = 6;
     private readonly RectangleSet _set;
     private readonly Skyline _skyline;
-    private readonly int[] _next;
-    private readonly Sides[] _sides;
+    private readonly BestFit _fit;
     private long _startTop;
     private long _startLost;
 
@@ -21,14 +18,7 @@ internal sealed class SkylinePass : ISequencePass
     {
         _set = set;
         _skyline = new Skyline(width, atOnce);
-        _next = new int[set.Copies + 1];
-        _sides = new Sides[set.Copies];
-        for (var copy = 0; copy < _sides.Length; copy++)
-        {
-            int kind = set.KindOf[copy];
-            _sides[copy] = new Sides(set.Across[kind], set.Along[kind], kind, set.Turns[kind]);
-        }
-
+        _fit = new BestFit(set, _skyline);
         Layout = new RectangleLayout(set);
     }
 
@@ -49,13 +39,7 @@ internal sealed class SkylinePass : ISequencePass
     public long Lay(int[] order, long limit, long most, StepBudget budget)
     {
         _skyline.Reset();
-        int head = _set.Copies;
-        for (int at = 0, previous = head; at < order.Length; previous = order[at++])
-        {
-            _next[previous] = order[at];
-        }
-
-        _next[order[^1]] = head;
+        _fit.Begin(order);
         bool open = limit >= Skyline.Wall;
         long slack = open ? long.MaxValue : _set.Width * limit - _set.Area - _startLost + most;
         long left = 0;
@@ -68,7 +52,7 @@ internal sealed class SkylinePass : ISequencePass
         while (left > 0)
         {
             int segment = _skyline.Lowest();
-            if (!Choose(segment, head, limit, budget, out int previous, out bool turned, out bool atLeft))
+            if (!_fit.Choose(segment, limit, budget, out int previous, out bool turned, out bool atLeft))
             {
                 if (Math.Min(_skyline.LeftWall(segment), _skyline.RightWall(segment)) >= Skyline.Wall)
                 {
@@ -84,8 +68,7 @@ internal sealed class SkylinePass : ISequencePass
                 continue;
             }
 
-            int copy = _next[previous];
-            _next[previous] = _next[copy];
+            int copy = _fit.TakeAfter(previous);
             Length = Math.Max(Length, Put(copy, segment, turned, atLeft));
             left -= _set.Across[_set.KindOf[copy]] * _set.Along[_set.KindOf[copy]];
             Debug.Assert(open || Length <= limit, "A copy ends above the limit.");
@@ -100,20 +83,12 @@ internal sealed class SkylinePass : ISequencePass
     public int Fill(Span<int> order, long limit, StepBudget budget)
     {
         _skyline.Reset();
-        int head = _set.Copies;
-        var previousCopy = head;
-        foreach (int copy in order)
-        {
-            _next[previousCopy] = copy;
-            previousCopy = copy;
-        }
-
-        _next[previousCopy] = head;
+        _fit.Begin(order);
         var laid = 0;
         while (laid < order.Length)
         {
             int segment = _skyline.Lowest();
-            if (!Choose(segment, head, limit, budget, out int previous, out bool turned, out bool atLeft))
+            if (!_fit.Choose(segment, limit, budget, out int previous, out bool turned, out bool atLeft))
             {
                 if (Math.Min(_skyline.LeftWall(segment), _skyline.RightWall(segment)) >= Skyline.Wall)
                 {
@@ -124,17 +99,12 @@ internal sealed class SkylinePass : ISequencePass
                 continue;
             }
 
-            int copy = _next[previous];
-            _next[previous] = _next[copy];
+            int copy = _fit.TakeAfter(previous);
             Put(copy, segment, turned, atLeft);
             order[laid++] = copy;
         }
 
-        for (int copy = _next[head], at = laid; copy != head; copy = _next[copy])
-        {
-            order[at++] = copy;
-        }
-
+        _fit.CopyRest(order[laid..]);
         return laid;
     }
 
@@ -146,77 +116,4 @@ internal sealed class SkylinePass : ISequencePass
         Layout.Put(copy, _skyline.Lay(segment, across, along, atLeft), y, turned);
         return y + along;
     }
-
-    private bool Choose(int segment, int head, long limit, StepBudget budget, out int bestPrevious, out bool bestTurned, out bool atLeft)
-    {
-        long gap = _skyline.Extent(segment);
-        long y = _skyline.Y(segment);
-        long left = _skyline.LeftWall(segment) - y;
-        long right = _skyline.RightWall(segment) - y;
-        long room = limit - y;
-
-        // No fit is better than one of the gap's own width that is level with as many walls as can be level at once.
-        int most = left == right ? PerfectFit : PerfectFit - 1;
-        var (best, weighed) = (-1, 0);
-        (bestPrevious, bestTurned) = (-1, false);
-        var lastKind = -1;
-        int[] next = _next;
-        Sides[] sides = _sides;
-        for (int previous = head, copy = next[head]; copy != head; previous = copy, copy = next[copy])
-        {
-            ref readonly var side = ref sides[copy];
-            if (side.Kind == lastKind)
-            {
-                continue;
-            }
-
-            lastKind = side.Kind;
-            weighed++;
-            if (side.Across <= gap && side.Along <= room)
-            {
-                int fitness = Fitness(side.Across, side.Along, gap, left, right);
-                if (fitness > best)
-                {
-                    (best, bestPrevious, bestTurned) = (fitness, previous, false);
-                }
-            }
-
-            if (side.Turns && side.Along <= gap && side.Across <= room)
-            {
-                int fitness = Fitness(side.Along, side.Across, gap, left, right);
-                if (fitness > best)
-                {
-                    (best, bestPrevious, bestTurned) = (fitness, previous, true);
-                }
-            }
-
-            if (best >= most)
-            {
-                break;
-            }
-        }
-
-        budget.Spend(weighed + 1);
-        if (best < 0)
-        {
-            atLeft = false;
-            return false;
-        }
-
-        int chosen = _set.KindOf[_next[bestPrevious]];
-        long rise = bestTurned ? _set.Across[chosen] : _set.Along[chosen];
-        atLeft = rise == left || (rise != right && left >= right);
-        return true;
-    }
-
-    private static int Fitness(long across, long along, long gap, long left, long right)
-    {
-        int level = (along == left ? 1 : 0) + (along == right ? 1 : 0);
-        return across == gap ? 4 + level
-            : level > 0 ? 2
-            : 0;
-    }
-
-    /// <summary>What the inner loop reads of a copy, side by side in memory.</summary>
-    private readonly record struct Sides(long Across, long Along, int Kind, bool Turns);
 }

@@ -1,0 +1,72 @@
+using CushionService.Nesting.Rectangles.Skylines;
+
+namespace CushionService.Nesting.Rectangles.Beams;
+
+/// <summary>Closes gaps of partial layouts: what nothing that is left can use is lost, and a layout that has lost more than the box can spare
+/// ends there.</summary>
+/// <param name="set">All copies.</param>
+internal sealed class BeamGaps(RectangleSet set)
+{
+    private long[] _across = set.Across;
+    private long[] _along = set.Along;
+    private long _height;
+    private long _slack;
+
+    /// <summary>Prepares a run.</summary>
+    /// <param name="sideways">Whether the box's axes are exchanged.</param>
+    /// <param name="height">Height of the box as the run sees it, in grid units.</param>
+    /// <param name="slack">Area that may be lost: the box less all copies, at least 0.</param>
+    public void Begin(bool sideways, long height, long slack)
+    {
+        (_across, _along) = sideways ? (set.Along, set.Across) : (set.Across, set.Along);
+        (_height, _slack) = (height, slack);
+    }
+
+    /// <summary>Closes the lowest gap of a state, though something may fit it.</summary>
+    public void CloseLowest(BeamLayer layer, int state) => layer.Raise(state, layer.Lowest(state), _height);
+
+    /// <summary>Closes the gaps that no copy fits; false when that loses too much.</summary>
+    /// <param name="layer">Holds the state.</param>
+    /// <param name="state">Which one.</param>
+    /// <param name="left">Its copies left of each kind.</param>
+    public bool Settle(BeamLayer layer, int state, ReadOnlySpan<int> left)
+    {
+        while (layer.Remaining[state] > 0)
+        {
+            int gap = layer.Lowest(state);
+            int at = state * layer.Stride + gap;
+            if (AnyFits(layer.X[at + 1] - layer.X[at], _height - layer.Y[at], left))
+            {
+                break;
+            }
+
+            if (layer.Segments[state] == 1)
+            {
+                return false;
+            }
+
+            layer.Raise(state, gap, _height);
+        }
+
+        return layer.Waste[state] <= _slack;
+    }
+
+    private bool AnyFits(long extent, long room, ReadOnlySpan<int> left)
+    {
+        for (var kind = 0; kind < left.Length; kind++)
+        {
+            if (
+                left[kind] > 0
+                && (
+                    (_across[kind] <= extent && _along[kind] <= room)
+                    || (set.Turns[kind] && _along[kind] <= extent && _across[kind] <= room)
+                )
+            )
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}
