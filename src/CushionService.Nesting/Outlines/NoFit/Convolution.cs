@@ -1,8 +1,5 @@
 namespace CushionService.Nesting.Outlines.NoFit;
 
-/// <summary>A directed segment of a convolution.</summary>
-internal readonly record struct ConvolutionSegment(double FromX, double FromY, double ToX, double ToY);
-
 /// <summary>The convolution of a lying outline with the point reflection of a moving one. The winding number of the
 /// closed curves that it is made of is above 0 exactly at the offsets (moving minus lying) where the two overlap
 /// (Guibas, Ramshaw and Stolfi, "A kinetic framework for computational geometry", 1983).

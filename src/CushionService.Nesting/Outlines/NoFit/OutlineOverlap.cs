@@ -10,15 +10,16 @@ internal sealed class OutlineOverlap
     /// <param name="first">Corners counter-clockwise, as placed; coordinates within 2^60.</param>
     /// <param name="second">The other polygon, likewise.</param>
     public bool InteriorsMeet(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second) =>
-        Box.Of(first).Meets(Box.Of(second)) && (EdgesCross(first, second) || StretchInside(first, second) || StretchInside(second, first));
+        PointBox.Of(first).Meets(PointBox.Of(second))
+        && (EdgesCross(first, second) || StretchInside(first, second) || StretchInside(second, first));
 
     private static bool EdgesCross(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second)
     {
-        var bounds = Box.Of(second);
+        var bounds = PointBox.Of(second);
         for (var edge = 0; edge < first.Length; edge++)
         {
             var (a, b) = (first[edge], first[(edge + 1) % first.Length]);
-            var box = Box.Of(a, b);
+            var box = PointBox.Of(a, b);
             if (!box.Touches(bounds))
             {
                 continue;
@@ -27,7 +28,7 @@ internal sealed class OutlineOverlap
             for (var other = 0; other < second.Length; other++)
             {
                 var (c, d) = (second[other], second[(other + 1) % second.Length]);
-                if (box.Touches(Box.Of(c, d)) && Side(a, b, c) * Side(a, b, d) < 0 && Side(c, d, a) * Side(c, d, b) < 0)
+                if (box.Touches(PointBox.Of(c, d)) && Side(a, b, c) * Side(a, b, d) < 0 && Side(c, d, a) * Side(c, d, b) < 0)
                 {
                     return true;
                 }
@@ -40,11 +41,11 @@ internal sealed class OutlineOverlap
     /// <summary>Cuts every edge of the first at the second's corners and looks where the middle of each stretch lies.</summary>
     private bool StretchInside(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second)
     {
-        var bounds = Box.Of(second);
+        var bounds = PointBox.Of(second);
         for (var edge = 0; edge < first.Length; edge++)
         {
             var (a, b) = (first[edge], first[(edge + 1) % first.Length]);
-            var box = Box.Of(a, b);
+            var box = PointBox.Of(a, b);
             if (!box.Touches(bounds))
             {
                 continue;
@@ -54,7 +55,7 @@ internal sealed class OutlineOverlap
             _cuts.Add(a);
             foreach (var corner in second)
             {
-                if (corner != a && corner != b && box.Touches(Box.Of(corner, corner)) && Side(a, b, corner) == 0)
+                if (corner != a && corner != b && box.Touches(PointBox.Of(corner, corner)) && Side(a, b, corner) == 0)
                 {
                     _cuts.Add(corner);
                 }
@@ -82,7 +83,7 @@ internal sealed class OutlineOverlap
         for (var edge = 0; edge < polygon.Length; edge++)
         {
             var (from, to) = (Doubled(polygon[edge]), Doubled(polygon[(edge + 1) % polygon.Length]));
-            if (Box.Of(from, to).Touches(Box.Of(point, point)) && Side(from, to, point) == 0)
+            if (PointBox.Of(from, to).Touches(PointBox.Of(point, point)) && Side(from, to, point) == 0)
             {
                 return (Int128)(to.X - from.X) * (b.X - a.X) + (Int128)(to.Y - from.Y) * (b.Y - a.Y) > 0;
             }
@@ -101,25 +102,4 @@ internal sealed class OutlineOverlap
     /// <summary>1 when c lies left of a → b, −1 right of it, 0 on its line.</summary>
     private static int Side(GridPoint a, GridPoint b, GridPoint c) =>
         ((Int128)(b.X - a.X) * (c.Y - a.Y)).CompareTo((Int128)(b.Y - a.Y) * (c.X - a.X));
-
-    private readonly record struct Box(long Left, long Lower, long Right, long Upper)
-    {
-        public static Box Of(GridPoint a, GridPoint b) =>
-            new(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Max(a.X, b.X), Math.Max(a.Y, b.Y));
-
-        public static Box Of(ReadOnlySpan<GridPoint> polygon)
-        {
-            var box = Of(polygon[0], polygon[0]);
-            foreach (var (x, y) in polygon)
-            {
-                box = new(Math.Min(box.Left, x), Math.Min(box.Lower, y), Math.Max(box.Right, x), Math.Max(box.Upper, y));
-            }
-
-            return box;
-        }
-
-        public bool Meets(Box other) => Left < other.Right && other.Left < Right && Lower < other.Upper && other.Lower < Upper;
-
-        public bool Touches(Box other) => Left <= other.Right && other.Left <= Right && Lower <= other.Upper && other.Lower <= Upper;
-    }
 }

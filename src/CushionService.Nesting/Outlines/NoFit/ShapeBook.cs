@@ -15,10 +15,7 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     private readonly List<(int Family, int Quarter)> _origins = [];
     private readonly Dictionary<int, List<int>> _byHash = [];
     private readonly Dictionary<(int, int, int), (int Lying, int Moving)> _made = [];
-    private readonly List<ConvolutionSegment> _segments = [];
-    private readonly List<Slot> _slots = [];
-    private readonly SlotFinder _finder = new(cancellation);
-    private readonly SliceBuilder _builder = new(cancellation);
+    private readonly NoFitMaker _maker = new(cancellation);
     private NoFitPolygon?[][] _pairs = [];
     private int _moving;
 
@@ -110,16 +107,16 @@ internal sealed class ShapeBook(CancellationToken cancellation)
                     continue;
                 }
 
-                segments += Trace(one, other, budget);
-                if (budget.Spent - start + Cost(one, other) > most || segments > MostSegments)
+                segments += _maker.Trace(_shapes[one], _shapes[other], budget);
+                if (budget.Spent - start + _maker.Cost > most || segments > MostSegments)
                 {
                     return false;
                 }
 
                 if (!TryTurn(one, other, budget))
                 {
-                    budget.Spend(Cost(one, other));
-                    Keep(one, other, Made(one, other));
+                    budget.Spend(_maker.Cost);
+                    Keep(one, other, _maker.Make());
                 }
             }
         }
@@ -141,8 +138,8 @@ internal sealed class ShapeBook(CancellationToken cancellation)
         }
 
         var (lying, moving) = (Math.Min(one, other), Math.Max(one, other));
-        Convolution.Trace(_shapes[lying], _shapes[moving], _segments);
-        return Keep(lying, moving, Made(lying, moving));
+        _maker.Trace(_shapes[lying], _shapes[moving]);
+        return Keep(lying, moving, _maker.Make());
     }
 
     /// <summary>How deep a moving shape overlaps a lying one at an offset.</summary>
@@ -150,26 +147,6 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     {
         var pair = Pair(lying, moving);
         return lying <= moving ? pair.Depth(x, y) : pair.Depth(-x, -y);
-    }
-
-    /// <summary>The convolution of two shapes, unless it is not needed; the number of its segments.</summary>
-    private int Trace(int one, int other, StepBudget budget)
-    {
-        var (m, n) = (_shapes[one].Corners.Length, _shapes[other].Corners.Length);
-        budget.Spend(2L * m * n);
-        cancellation.ThrowIfCancellationRequested();
-        Convolution.Trace(_shapes[one], _shapes[other], _segments);
-        return _segments.Count;
-    }
-
-    /// <summary>The steps for a no-fit polygon whose convolution was traced, as measured: slicing grows with the square of the segments,
-    /// and for thousands of them, which cross each other everywhere, faster.</summary>
-    private long Cost(int one, int other)
-    {
-        long segments = _segments.Count;
-        return _shapes[one].IsConvex && _shapes[other].IsConvex
-            ? 160 * segments
-            : 400 * segments + segments * segments * (2 + segments / 3_500);
     }
 
     /// <summary>Takes the no-fit polygon of the same two outlines in other turns, if that is known, and turns it.</summary>
@@ -183,18 +160,10 @@ internal sealed class ShapeBook(CancellationToken cancellation)
             return false;
         }
 
-        budget.Spend(8L * _segments.Count);
+        budget.Spend(8L * _maker.Segments);
         var turns = (quarter - _origins[known.Lying].Quarter) & 3;
         Keep(one, other, _pairs[known.Lying][known.Moving]!.Turned(turns, _shapes[known.Lying], _shapes[known.Moving]));
         return true;
-    }
-
-    /// <summary>Slices the convolution that was traced last.</summary>
-    private NoFitPolygon Made(int lying, int moving)
-    {
-        cancellation.ThrowIfCancellationRequested();
-        _finder.Find(_shapes[lying], _shapes[moving], _segments, _slots);
-        return new NoFitPolygon(_builder.Build(_segments, _slots, byRows: false), _builder.Build(_segments, _slots, byRows: true));
     }
 
     private NoFitPolygon Keep(int lying, int moving, NoFitPolygon pair)

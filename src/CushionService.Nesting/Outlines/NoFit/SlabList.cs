@@ -77,6 +77,7 @@ internal sealed class SlabList
     public SliceIndex Assemble(List<(double Start, double End, double From, double To)> slots)
     {
         var slabs = new Slab[_breaks.Count - 1];
+        var breaks = new SlabBreaks(_breaks, _first, _bands, _tolerance);
         var all = new List<Band>(2 * _bands.Count);
         all.AddRange(_bands);
         for (var slab = 0; slab < slabs.Length; slab++)
@@ -84,8 +85,8 @@ internal sealed class SlabList
             var firstAtStart = all.Count;
             if (slab > 0)
             {
-                Intersect(slab, all);
-                CutAtSlots(_breaks[slab], slots, all, firstAtStart);
+                breaks.Intersect(slab, all);
+                breaks.CutAtSlots(_breaks[slab], slots, all, firstAtStart);
             }
 
             var (first, count) = (_first[slab], _first[slab + 1] - _first[slab]);
@@ -101,62 +102,5 @@ internal sealed class SlabList
         }
 
         return new SliceIndex(slabs, [.. all]);
-    }
-
-    /// <summary>Takes out of the bands exactly on a break what slots leave free there.</summary>
-    private void CutAtSlots(double t, List<(double Start, double End, double From, double To)> slots, List<Band> bands, int first)
-    {
-        foreach (var (from, to, u0, u1) in slots)
-        {
-            if (from > t || to < t)
-            {
-                continue;
-            }
-
-            var across = from == to ? 0 : (u1 - u0) * (t - from) / (to - from);
-            var (low, high) = from == to ? (u0, u1) : (u0 + across, u0 + across);
-            for (var index = first; index < bands.Count; index++)
-            {
-                var band = bands[index];
-                if (high <= band.Low + _tolerance || low >= band.High - _tolerance)
-                {
-                    continue;
-                }
-
-                bands.RemoveAt(index--);
-                if (low > band.Low + _tolerance)
-                {
-                    bands.Insert(++index, new(band.Low, 0, low, 0));
-                }
-
-                if (high < band.High - _tolerance)
-                {
-                    bands.Insert(++index, new(high, 0, band.High, 0));
-                }
-            }
-        }
-    }
-
-    private void Intersect(int index, List<Band> common)
-    {
-        var distance = _breaks[index] - _breaks[index - 1];
-        for (int left = _first[index - 1], right = _first[index]; left < _first[index] && right < _first[index + 1]; )
-        {
-            var (one, other) = (_bands[left], _bands[right]);
-            var (low, high) = (Math.Max(one.LowAt(distance), other.Low), Math.Min(one.HighAt(distance), other.High));
-            if (high - low > _tolerance)
-            {
-                common.Add(new(low, 0, high, 0));
-            }
-
-            if (one.HighAt(distance) < other.High)
-            {
-                left++;
-            }
-            else
-            {
-                right++;
-            }
-        }
     }
 }

@@ -1,22 +1,9 @@
-using CushionService.Nesting.Search;
-
 namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>Finds the offsets at which an outline fits another without play. There two stretches of the convolution run along each other
 /// in opposite directions, or two of its corners meet; whether the offset is free there, whole numbers decide.</summary>
 internal sealed class SlotFinder(CancellationToken cancellation)
 {
-    private readonly record struct Stretch(long DirectionX, long DirectionY, Int128 Offset, long From, long To, bool Ahead, int Segment)
-        : IComparable<Stretch>
-    {
-        public bool IsInLineWith(Stretch other) => (DirectionX, DirectionY, Offset) == (other.DirectionX, other.DirectionY, other.Offset);
-
-        public int CompareTo(Stretch other) =>
-            (DirectionX, DirectionY, Offset, From, Segment).CompareTo(
-                (other.DirectionX, other.DirectionY, other.Offset, other.From, other.Segment)
-            );
-    }
-
     private readonly List<Stretch> _stretches = [];
     private readonly List<GridPoint> _corners = [];
     private readonly List<long> _cuts = [];
@@ -39,7 +26,7 @@ internal sealed class SlotFinder(CancellationToken cancellation)
         _corners.Clear();
         for (var index = 0; index < segments.Count; index++)
         {
-            _stretches.Add(StretchOf(segments[index], index));
+            _stretches.Add(Stretch.Of(segments[index], index));
             _corners.Add(new((long)segments[index].FromX, (long)segments[index].FromY));
         }
 
@@ -73,18 +60,6 @@ internal sealed class SlotFinder(CancellationToken cancellation)
                 slots.Add(new(here.X, here.Y, here.X, here.Y));
             }
         }
-    }
-
-    private static Stretch StretchOf(ConvolutionSegment segment, int index)
-    {
-        var (x, y) = ((long)(segment.ToX - segment.FromX), (long)(segment.ToY - segment.FromY));
-        var step = Divisors.Greatest(Math.Abs(x), Math.Abs(y));
-        var ahead = x > 0 || (x == 0 && y > 0);
-        var sign = ahead ? 1 : -1;
-        var (directionX, directionY) = (sign * x / step, sign * y / step);
-        var offset = (Int128)directionX * (long)segment.FromY - (Int128)directionY * (long)segment.FromX;
-        var (from, to) = x != 0 ? ((long)segment.FromX, (long)segment.ToX) : ((long)segment.FromY, (long)segment.ToY);
-        return new(directionX, directionY, offset, Math.Min(from, to), Math.Max(from, to), ahead, index);
     }
 
     /// <summary>Adds what is free of the part where two stretches run along each other. It is cut where another segment crosses, since it
