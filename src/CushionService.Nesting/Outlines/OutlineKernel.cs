@@ -11,16 +11,6 @@ namespace CushionService.Nesting.Outlines;
 /// search finds for them. A thorough search leaves its steps to the outlines.</remarks>
 internal static class OutlineKernel
 {
-    // Steps for each copy, and for all copies at most. A step takes about 5 ns on one of two cores, and 8 ns where both search.
-    private const long QuickShare = 600_000;
-    private const long QuickMost = 12_000_000;
-    private const long StandardShare = 4_000_000;
-    private const long StandardMost = 260_000_000;
-    private const long ThoroughShare = 250_000_000;
-    private const long ThoroughMost = 6_000_000_000;
-    private const long OvernightShare = 750_000_000;
-    private const long OvernightMost = 18_000_000_000;
-
     // What a proof may take: one part in this many of the steps, and a number of steps at most; and the most different pieces.
     private const int ForProof = 20;
     private const long MostForProof = 20_000_000;
@@ -37,18 +27,8 @@ internal static class OutlineKernel
     {
         OutlineCheck.Check(problem);
         var floor = StripRectangles.Nest(problem, effort == Effort.Quick ? Effort.Quick : Effort.Standard, sharedBy, cancellation);
-        return Search(problem, floor, StepsFor(effort, problem.Pieces.Sum(piece => piece.Quantity)) / sharedBy, cancellation);
+        return Search(problem, floor, OutlineSteps.For(effort, problem.Pieces.Sum(piece => piece.Quantity)) / sharedBy, cancellation);
     }
-
-    /// <summary>The steps of an effort for a number of copies.</summary>
-    internal static long StepsFor(Effort effort, long copies) =>
-        effort switch
-        {
-            Effort.Quick => Math.Min(copies * QuickShare, QuickMost),
-            Effort.Standard => Math.Min(copies * StandardShare, StandardMost),
-            Effort.Thorough => Math.Min(copies * ThoroughShare, ThoroughMost),
-            _ => Math.Min(copies * OvernightShare, OvernightMost),
-        };
 
     /// <summary>Shortens a layout of the bounding boxes; the answer is not audited.</summary>
     /// <param name="problem">The problem, checked.</param>

@@ -90,20 +90,9 @@ internal sealed class OutlineSearch
         var fill = new BottomLeftFill(_copies, _current, _budget);
         var until = _budget.Spent + (_budget.Limit - _budget.Spent) / ForFills;
         var (order, keys) = (new int[_copies.Count], new double[_copies.Count]);
-        for (var rule = 0; rule < 3 && _budget.Spent < until && !IsLowest; rule++)
+        for (var rule = 0; rule < FillOrder.Rules && _budget.Spent < until && !IsLowest; rule++)
         {
-            for (var copy = 0; copy < order.Length; copy++)
-            {
-                var shape = _copies.TurnsOf(copy)[0].Shape;
-                order[copy] = copy;
-                keys[copy] = -(
-                    rule == 0 ? _copies.Areas[copy]
-                    : rule == 1 ? _copies.Along[shape]
-                    : _copies.Across[shape]
-                );
-            }
-
-            Array.Sort(keys, order);
+            FillOrder.Write(_copies, rule, keys, order);
             if (fill.Run(order, Length - 1, until) && _exact.IsApart(_current))
             {
                 Keep(_current);

@@ -50,6 +50,12 @@ internal static class StripRectangles
         StepBudget budget
     )
     {
+        if (problem.Pieces.Any(piece => piece.Alignment is not null))
+        {
+            var repeats = new RepeatBound(problem, budget);
+            bound.RaiseTo(repeats.Length, repeats.Kind, repeats.Figures);
+        }
+
         var best = RepeatSearch.Start(problem, set, bound.Goal, budget);
         if (!budget.Exhausted)
         {

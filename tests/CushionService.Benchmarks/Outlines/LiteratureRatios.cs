@@ -76,7 +76,7 @@ internal static class LiteratureRatios
             },
             effort == Effort.Quick ? Effort.Quick : Effort.Standard
         );
-        var steps = OutlineKernel.StepsFor(effort, floor.Placements.Length);
+        var steps = OutlineSteps.For(effort, floor.Placements.Length);
         return OutlineKernel.Search(problem, floor, steps, CancellationToken.None, 2, 7919 + 104_729 * (ulong)seed);
     }
 }

@@ -88,7 +88,7 @@ public sealed class OutlineBudgetFacts
         using var limit = new CancellationTokenSource(FarTooLong);
         var copies = problem.Pieces.Sum(piece => piece.Quantity);
         var floor = Nester.OnePass(problem with { Pieces = [.. problem.Pieces.Select(piece => piece with { Outline = [] })] });
-        var steps = OutlineKernel.StepsFor(Effort.Quick, copies);
+        var steps = OutlineSteps.For(Effort.Quick, copies);
         var layout = OutlineKernel.Search(problem, floor, steps, limit.Token);
 
         // What is begun is finished: an exact test of all pairs, or a no-fit polygon.

@@ -38,7 +38,7 @@ internal static class InnerBands
     private static void AddBand(GridPoint[] corners, long from, long to, List<GridRectangle> bands)
     {
         // Between the cuts the boundary is straight, or bulges: its extremes lie at the cuts.
-        var (lower, upper) = (Crossings(corners, from, above: true), Crossings(corners, to, above: false));
+        var (lower, upper) = (LevelCrossings.Of(corners, from, above: true), LevelCrossings.Of(corners, to, above: false));
         Debug.Assert(lower.Count == upper.Count && lower.Count % 2 == 0, "what enters a band leaves it");
         var fresh = bands.Count;
         for (var side = 0; side + 1 < lower.Count; side += 2)
@@ -60,28 +60,5 @@ internal static class InnerBands
                 bands.Add(new(left, from, right - left, to - from));
             }
         }
-    }
-
-    /// <summary>Where the boundary crosses a level just above or just below it, from left to right, down and up to whole units.</summary>
-    private static List<(long Down, long Up)> Crossings(GridPoint[] corners, long level, bool above)
-    {
-        var crossings = new List<(long Down, long Up, double At, double Lean)>();
-        for (var index = 0; index < corners.Length; index++)
-        {
-            var (a, b) = (corners[index], corners[(index + 1) % corners.Length]);
-            (a, b) = a.Y < b.Y ? (a, b) : (b, a);
-            if (above ? a.Y <= level && level < b.Y : a.Y < level && level <= b.Y)
-            {
-                Int128 across = (Int128)(b.X - a.X) * (level - a.Y);
-                Int128 rise = b.Y - a.Y;
-                var down = a.X + (long)((across - (across % rise + rise) % rise) / rise);
-                var lean = (double)(b.X - a.X) / (b.Y - a.Y);
-                crossings.Add((down, across % rise == 0 ? down : down + 1, a.X + (double)across / (double)rise, above ? lean : -lean));
-            }
-        }
-
-        // Two that meet at the level part beyond it as they lean.
-        crossings.Sort(static (one, other) => (one.At, one.Lean).CompareTo((other.At, other.Lean)));
-        return [.. crossings.Select(crossing => (crossing.Down, crossing.Up))];
     }
 }

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines.Placing;
@@ -11,11 +10,12 @@ internal sealed class BottomLeftFill
     private readonly Arrangement _arrangement;
     private readonly LineSearch _lines;
     private readonly StepBudget _budget;
-    private readonly List<double> _columns = [];
+    private readonly FillColumns _columns;
 
     public BottomLeftFill(Copies copies, Arrangement arrangement, StepBudget budget)
     {
         (_copies, _arrangement, _budget) = (copies, arrangement, budget);
+        _columns = new FillColumns(copies, arrangement);
         _lines = new LineSearch(copies, arrangement, new double[arrangement.All * arrangement.All], budget);
     }
 
@@ -51,8 +51,7 @@ internal sealed class BottomLeftFill
         {
             var shape = turns[turn].Shape;
             var roomX = _copies.Width - _copies.Across[shape];
-            CollectColumns(shape, roomX);
-            foreach (var x in CollectionsMarshal.AsSpan(_columns))
+            foreach (var x in _columns.For(shape, roomX))
             {
                 var along = _copies.Along[shape];
                 var y = _lines.LowestFree(copy, shape, column: true, x, 0, Math.Min(limit, bestTop) - along);
@@ -70,35 +69,6 @@ internal sealed class BottomLeftFill
 
         _arrangement.Put(copy, bestTurn, bestX, bestY);
         return true;
-    }
-
-    /// <summary>Where the copy lies at an edge of the strip, or beside a copy or a flaw.</summary>
-    private void CollectColumns(int shape, double roomX)
-    {
-        _columns.Clear();
-        _columns.Add(0);
-        _columns.Add(roomX);
-        for (var other = 0; other < _arrangement.All; other++)
-        {
-            if (double.IsFinite(_arrangement.X[other]))
-            {
-                _columns.Add(_arrangement.X[other] - _copies.Across[shape]);
-                _columns.Add(_arrangement.X[other] + _arrangement.Across[other]);
-            }
-        }
-
-        _columns.Sort();
-        var kept = 0;
-        for (var index = 0; index < _columns.Count; index++)
-        {
-            var x = _columns[index];
-            if (x >= 0 && x <= roomX && (kept == 0 || x > _columns[kept - 1]))
-            {
-                _columns[kept++] = x;
-            }
-        }
-
-        _columns.RemoveRange(kept, _columns.Count - kept);
     }
 
     /// <summary>The lowest free point of the copy's lattice; whether there is one by the limit.</summary>

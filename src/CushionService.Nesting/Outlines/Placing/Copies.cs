@@ -10,14 +10,12 @@ internal sealed class Copies
     private readonly int[][] _turnByQuarter;
     private readonly (int Piece, int Copy)[] _names;
     private readonly int[] _firstCopy;
-    private readonly bool _hulls;
 
     /// <param name="problem">A problem that passed the check.</param>
     /// <param name="cancellation">Observed while no-fit polygons are made.</param>
     /// <param name="hulls">Whether every outline counts as its convex hull, which is coarser and far less work.</param>
     public Copies(StripProblem problem, CancellationToken cancellation, bool hulls = false)
     {
-        _hulls = hulls;
         Width = problem.Width;
         Lattice = problem.Repeat;
         Book = new ShapeBook(cancellation);
@@ -28,7 +26,7 @@ internal sealed class Copies
         for (var (piece, next) = (0, 0); piece < problem.Pieces.Length; piece++)
         {
             _firstCopy[piece] = next;
-            var (turns, byQuarter) = TurnsOf(problem.Pieces[piece], piece);
+            var (turns, byQuarter) = PieceTurns.Of(problem.Pieces[piece], piece, problem.Width, hulls, Book);
             var area = (double)Book[turns[0].Shape].DoubleArea / 2;
             for (var copy = 0; copy < problem.Pieces[piece].Quantity; copy++, next++)
             {
@@ -93,35 +91,4 @@ internal sealed class Copies
 
     public Placement Place(int copy, int turn, double x, double y) =>
         new(_names[copy].Piece, _names[copy].Copy, 0, (long)x, (long)y, _turns[copy][turn].Degrees);
-
-    private ((int Shape, int Degrees)[] Turns, int[] ByQuarter) TurnsOf(NestingPiece piece, int family)
-    {
-        ReadOnlySpan<int> allowed = piece.Rotations switch
-        {
-            Rotations.None => [0],
-            Rotations.HalfTurn => [0, 180],
-            _ => [0, 90, 180, 270],
-        };
-        var turns = new List<(int Shape, int Degrees)>();
-        int[] byQuarter = [-1, -1, -1, -1];
-        foreach (var degrees in allowed)
-        {
-            var shape = OutlineShape.Of(piece, degrees);
-            shape = _hulls ? shape.Hull() : shape;
-            if (shape.Width > Width)
-            {
-                continue;
-            }
-
-            var number = Book.Add(shape, family, degrees / 90);
-            var known = turns.FindIndex(turn => turn.Shape == number);
-            byQuarter[degrees / 90] = known < 0 ? turns.Count : known;
-            if (known < 0)
-            {
-                turns.Add((number, degrees));
-            }
-        }
-
-        return ([.. turns], byQuarter);
-    }
 }

@@ -1,5 +1,3 @@
-using CushionService.Nesting.Outlines.NoFit;
-
 namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Lays equal discs in rows across the strip, each as low upon the last as its offset allows: the shortest stack of rows,
@@ -62,7 +60,7 @@ internal sealed class DiscRows
     public void Run(Arrangement arrangement)
     {
         var shape = _copies.TurnsOf(0)[0].Shape;
-        MeasurePitches(_copies.Book.Pair(shape, shape).Columns, Math.Ceiling(_copies.Along[shape] / 2));
+        _pitch = DiscPitches.Of(_rows, _copies.Book.Pair(shape, shape).Columns, Math.Ceiling(_copies.Along[shape] / 2));
         var most = _copies.Count + _rows.Max(row => row.Lefts.Length);
         var (heights, under) = (new double[most, _rows.Count], new int[most, _rows.Count]);
         var (discs, top) = (0, 0);
@@ -101,27 +99,5 @@ internal sealed class DiscRows
         }
 
         return (height, under);
-    }
-
-    /// <summary>How far above one row another must lie, for every two.</summary>
-    private void MeasurePitches(SliceIndex columns, double least)
-    {
-        _pitch = new double[_rows.Count, _rows.Count];
-        for (var lower = 0; lower < _rows.Count; lower++)
-        {
-            for (var upper = 0; upper < _rows.Count; upper++)
-            {
-                var pitch = least;
-                foreach (var lying in _rows[lower].Lefts)
-                {
-                    foreach (var moving in _rows[upper].Lefts)
-                    {
-                        pitch = Math.Max(pitch, Math.Ceiling(columns.Highest(moving - lying) - SliceIndex.Tolerance));
-                    }
-                }
-
-                _pitch[lower, upper] = pitch;
-            }
-        }
     }
 }

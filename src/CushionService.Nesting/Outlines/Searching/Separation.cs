@@ -18,25 +18,13 @@ internal sealed class Separation
     /// <summary>Beginnings without progress after which it stops.</summary>
     private const int Strikes = 2;
 
-    /// <summary>How many numbers are added up in the time of a step.</summary>
-    private const int StepShare = 8;
-
     /// <summary>Less than this share of the overlap counts as progress.</summary>
     private const double Progress = 0.98;
-
-    /// <summary>What an overlap's weight grows by in a round: the least, and for the deepest overlap.</summary>
-    private const double LeastGain = 1.2;
-    private const double MostGain = 2;
-
-    /// <summary>What the weight of a pair that is apart falls by in a round.</summary>
-    private const double Decay = 0.95;
 
     private readonly Copies _copies;
     private readonly Arrangement _arrangement;
     private readonly StepBudget _budget;
-    private readonly double[] _weights;
-    private readonly double[] _firstWeights;
-    private readonly double[] _depths;
+    private readonly OverlapWeights _overlaps;
     private readonly PlaceSearch _places;
     private readonly Arrangement _least;
     private readonly int[] _order;
@@ -44,21 +32,11 @@ internal sealed class Separation
     public Separation(Copies copies, Arrangement arrangement, StepBudget budget)
     {
         (_copies, _arrangement, _budget) = (copies, arrangement, budget);
-        _weights = new double[arrangement.All * arrangement.All];
-        _depths = new double[arrangement.All * arrangement.All];
-        _places = new PlaceSearch(copies, arrangement, new LineSearch(copies, arrangement, _weights, budget), _weights, budget);
+        _overlaps = new OverlapWeights(copies, arrangement, budget);
+        var lines = new LineSearch(copies, arrangement, _overlaps.Weights, budget);
+        _places = new PlaceSearch(copies, arrangement, lines, _overlaps.Weights, budget);
         _least = new Arrangement(copies);
         _order = new int[copies.Count];
-        _firstWeights = new double[_weights.Length];
-        for (var copy = 0; copy < copies.Count; copy++)
-        {
-            for (var other = 0; other < arrangement.All; other++)
-            {
-                // Small pieces find a place later; a flaw weighs as much as the copy itself.
-                var area = other < copies.Count ? copies.Areas[other] : copies.Areas[copy];
-                _firstWeights[copy * arrangement.All + other] = Math.Sqrt(Math.Sqrt(copies.Areas[copy] * area));
-            }
-        }
     }
 
     /// <summary>The sum of all depths after a run, grid units; 0 when the copies are apart.</summary>
@@ -78,9 +56,8 @@ internal sealed class Separation
 
     private double Pull(double length, ref Xorshift random)
     {
-        _budget.Spend(_weights.Length / StepShare);
-        _firstWeights.CopyTo(_weights, 0);
-        var least = Measure();
+        _overlaps.Begin();
+        var least = _overlaps.Measure();
         if (least == 0)
         {
             return 0;
@@ -93,7 +70,7 @@ internal sealed class Separation
             for (var idle = 0; idle < Patience && !_budget.Exhausted; idle++)
             {
                 MoveAll(length, ref random);
-                var total = Reweigh();
+                var total = _overlaps.Reweigh();
                 if (total == 0)
                 {
                     return 0;
@@ -108,7 +85,7 @@ internal sealed class Separation
             }
 
             _arrangement.CopyFrom(_least);
-            Measure();
+            _overlaps.Measure();
             if (least < Progress * atStart)
             {
                 strike = -1;
@@ -124,7 +101,7 @@ internal sealed class Separation
         var count = 0;
         for (var copy = 0; copy < _copies.Count; copy++)
         {
-            if (CostOf(copy) > 0)
+            if (_overlaps.CostOf(copy) > 0)
             {
                 _order[count++] = copy;
             }
@@ -135,7 +112,7 @@ internal sealed class Separation
             var pick = index + random.Next(count - index);
             (_order[index], _order[pick]) = (_order[pick], _order[index]);
             var copy = _order[index];
-            var cost = CostOf(copy);
+            var cost = _overlaps.CostOf(copy);
             if (cost == 0)
             {
                 continue;
@@ -144,87 +121,8 @@ internal sealed class Separation
             if (_places.Improve(copy, length, cost, Samples, ref random))
             {
                 _arrangement.Put(copy, _places.Turn, _places.X, _places.Y);
-                MeasureOne(copy);
+                _overlaps.Measure(copy);
             }
         }
-    }
-
-    /// <summary>The weighted depths of a copy's overlaps.</summary>
-    private double CostOf(int copy)
-    {
-        _budget.Spend(1 + _arrangement.All / StepShare);
-        var cost = 0.0;
-        var row = copy * _arrangement.All;
-        for (var other = 0; other < _arrangement.All; other++)
-        {
-            cost += _weights[row + other] * _depths[row + other];
-        }
-
-        return cost;
-    }
-
-    /// <summary>Measures every pair; the sum of all depths.</summary>
-    private double Measure()
-    {
-        var total = 0.0;
-        for (var copy = 0; copy < _copies.Count; copy++)
-        {
-            MeasureOne(copy);
-            for (var other = copy + 1; other < _arrangement.All; other++)
-            {
-                total += _depths[copy * _arrangement.All + other];
-            }
-        }
-
-        return total;
-    }
-
-    /// <summary>Measures a copy against all others, after it moved.</summary>
-    private void MeasureOne(int copy)
-    {
-        _budget.Spend(1 + _arrangement.All / 2);
-        for (var other = 0; other < _arrangement.All; other++)
-        {
-            if (other != copy)
-            {
-                var depth = _arrangement.Depth(copy, other);
-                Debug.Assert(depth >= 0 && double.IsFinite(depth), "a depth is a length");
-                _depths[copy * _arrangement.All + other] = depth;
-                _depths[other * _arrangement.All + copy] = depth;
-            }
-        }
-    }
-
-    /// <summary>Overlaps gain weight, the deepest most; others lose it slowly. Returns the total depth.</summary>
-    private double Reweigh()
-    {
-        _budget.Spend((long)_arrangement.All * _arrangement.All / StepShare);
-        var (total, deepest) = (0.0, 0.0);
-        for (var copy = 0; copy < _copies.Count; copy++)
-        {
-            for (var other = copy + 1; other < _arrangement.All; other++)
-            {
-                var depth = _depths[copy * _arrangement.All + other];
-                total += depth;
-                deepest = Math.Max(deepest, depth);
-            }
-        }
-
-        for (var copy = 0; copy < _copies.Count && deepest > 0; copy++)
-        {
-            for (var other = copy + 1; other < _arrangement.All; other++)
-            {
-                var depth = _depths[copy * _arrangement.All + other];
-                var weight = _weights[copy * _arrangement.All + other];
-                weight =
-                    depth > 0
-                        ? weight * (LeastGain + (MostGain - LeastGain) * depth / deepest)
-                        : Math.Max(_firstWeights[copy * _arrangement.All + other], Decay * weight);
-                _weights[copy * _arrangement.All + other] = weight;
-                _weights[other * _arrangement.All + copy] = weight;
-            }
-        }
-
-        return total;
     }
 }

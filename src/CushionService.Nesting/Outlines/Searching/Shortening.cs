@@ -7,9 +7,7 @@ namespace CushionService.Nesting.Outlines.Searching;
 /// (Gardeyn and Wauters, arXiv 2509.13329).</summary>
 internal sealed class Shortening
 {
-    /// <summary>Copies count as large until they make up this share of the area.</summary>
-    private const double LargeShare = 0.75;
-
+    /// <summary>How often a partner of another shape is drawn.</summary>
     private const int ExchangeTries = 8;
 
     private readonly Copies _copies;
@@ -19,7 +17,7 @@ internal sealed class Shortening
     public Shortening(Copies copies, Arrangement arrangement)
     {
         (_copies, _arrangement) = (copies, arrangement);
-        _large = Large(copies);
+        _large = LargeCopies.Of(copies);
     }
 
     /// <summary>Cuts the arrangement across at a random place and moves what lies beyond it in, so that all ends by the target: overlaps
@@ -97,21 +95,6 @@ internal sealed class Shortening
 
     private double Share(double extent, ref Xorshift random) =>
         Math.Floor(extent * (random.Next(1 << 20) / (double)(1 << 20)) / _copies.DrawnOn) * _copies.DrawnOn;
-
-    /// <summary>The copies that may lie anywhere, from the largest on, until they make up the share of the area.</summary>
-    private static int[] Large(Copies copies)
-    {
-        int[] free = [.. Enumerable.Range(0, copies.Count).Where(copy => copies.Aligned[copy] is null)];
-        Array.Sort(Array.ConvertAll(free, copy => -copies.Areas[copy]), free);
-        var wanted = LargeShare * free.Sum(copy => copies.Areas[copy]);
-        var (count, area) = (0, 0.0);
-        for (; count < free.Length && area < wanted; count++)
-        {
-            area += copies.Areas[free[count]];
-        }
-
-        return free[..count];
-    }
 
     private void PutWithin(int copy, int turn, double x, double y, double target)
     {

@@ -81,6 +81,18 @@ internal sealed class ProvenBound
     /// <summary>The lowest length that is sold as short as the bound.</summary>
     public long Goal => _sale.Reach(_sale.RungFor(Length));
 
+    /// <summary>Takes over a bound from elsewhere, when it is better.</summary>
+    /// <param name="length">A length that no layout can beat, in grid units.</param>
+    /// <param name="kind">The argument.</param>
+    /// <param name="figures">Its figures in one line.</param>
+    public void RaiseTo(long length, ProofKind kind, string figures)
+    {
+        if (length > Length)
+        {
+            (Length, Kind, _figures) = (length, kind, figures);
+        }
+    }
+
     private void RuleOut(long length, ProofKind kind, string figures)
     {
         Debug.Assert(length >= Length, "A bound is lowered.");

@@ -1,0 +1,25 @@
+namespace CushionService.Nesting.Outlines;
+
+/// <summary>The steps of a search with outlines: for each copy, and for all copies at most. A step takes about 5 ns on one of two cores, and
+/// 8 ns where both search.</summary>
+internal static class OutlineSteps
+{
+    private const long QuickShare = 600_000;
+    private const long QuickMost = 12_000_000;
+    private const long StandardShare = 4_000_000;
+    private const long StandardMost = 260_000_000;
+    private const long ThoroughShare = 250_000_000;
+    private const long ThoroughMost = 6_000_000_000;
+    private const long OvernightShare = 750_000_000;
+    private const long OvernightMost = 18_000_000_000;
+
+    /// <summary>The steps of an effort for a number of copies, at least 1.</summary>
+    public static long For(Effort effort, long copies) =>
+        effort switch
+        {
+            Effort.Quick => Math.Min(copies * QuickShare, QuickMost),
+            Effort.Standard => Math.Min(copies * StandardShare, StandardMost),
+            Effort.Thorough => Math.Min(copies * ThoroughShare, ThoroughMost),
+            _ => Math.Min(copies * OvernightShare, OvernightMost),
+        };
+}

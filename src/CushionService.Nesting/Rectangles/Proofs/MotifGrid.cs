@@ -1,0 +1,62 @@
+namespace CushionService.Nesting.Rectangles.Proofs;
+
+/// <summary>A straight grid of test points on the fabric, a repeat apart each way, and how many of them a piece covers.</summary>
+/// <remarks>A rectangle covers a point when the point lies in it, its left and lower edges included. Two pieces that share no area cover no
+/// point together. An aligned piece lies at its phase plus whole repeats, so that it covers the same number of columns and rows of points
+/// wherever it lies. Any other piece covers at least one for each whole repeat of its extents.</remarks>
+/// <param name="Width">Distance of the columns, in grid units; 0 when nothing repeats across, where a piece takes its own width.</param>
+/// <param name="Length">Distance of the rows, in grid units, above 0.</param>
+/// <param name="X">The x of a column, from 0 and below <paramref name="Width"/>; without meaning when that is 0.</param>
+/// <param name="Y">The y of a row, from 0 and below <paramref name="Length"/>.</param>
+internal readonly record struct MotifGrid(long Width, long Length, long X, long Y)
+{
+    /// <summary>The columns that a strip has; its width where nothing repeats across.</summary>
+    /// <param name="strip">Width of the strip, in grid units.</param>
+    public long Columns(long strip) =>
+        Width == 0 ? strip
+        : strip > X ? (strip - 1 - X) / Width + 1
+        : 0;
+
+    /// <summary>The columns that a piece covers at least.</summary>
+    public long Across(NestingPiece piece) =>
+        Width == 0 ? Turned(piece, 1, piece.Width, piece.Length)
+        : piece.Alignment is { } phase ? Covered(X - phase.PhaseX, piece.Width, Width)
+        : Turned(piece, Width, piece.Width, piece.Length);
+
+    /// <summary>The rows that a piece covers at least.</summary>
+    public long Along(NestingPiece piece) =>
+        piece.Alignment is { } phase ? Covered(Y - phase.PhaseY, piece.Length, Length) : Turned(piece, Length, piece.Length, piece.Width);
+
+    /// <summary>Where a piece ends at least that covers a row of points or one further up.</summary>
+    /// <param name="piece">The piece; it covers a row.</param>
+    /// <param name="row">The row, from 0.</param>
+    /// <returns>Grid units. The end of an aligned piece is at a known place of the repeat, the first of which beyond the row is taken.</returns>
+    public long End(NestingPiece piece, long row)
+    {
+        long beyond = Y + row * Length + 1;
+        if (piece.Alignment is not { } phase)
+        {
+            return beyond;
+        }
+
+        long lowest = Modulo(phase.PhaseY, Length) + piece.Length;
+        return Math.Max(lowest, beyond + Modulo(lowest - beyond, Length));
+    }
+
+    /// <summary>The remainder from 0 up to less than the modulus.</summary>
+    public static long Modulo(long value, long modulus)
+    {
+        long rest = value % modulus;
+        return rest < 0 ? rest + modulus : rest;
+    }
+
+    // Points at 'first' from the edge and every repeat after it.
+    private static long Covered(long first, long extent, long repeat)
+    {
+        first = Modulo(first, repeat);
+        return extent > first ? (extent - 1 - first) / repeat + 1 : 0;
+    }
+
+    private static long Turned(NestingPiece piece, long repeat, long extent, long other) =>
+        (piece.Rotations == Rotations.QuarterTurns ? Math.Min(extent, other) : extent) / repeat;
+}

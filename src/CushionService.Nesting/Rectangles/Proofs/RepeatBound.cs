@@ -1,0 +1,149 @@
+using CushionService.Nesting.Rectangles.Skylines;
+using CushionService.Nesting.Search;
+
+namespace CushionService.Nesting.Rectangles.Proofs;
+
+/// <summary>A length that no layout can beat where pieces must lie on a repeat: aligned pieces take whole motifs, not just their
+/// area.</summary>
+/// <remarks>
+/// <para>Lay a <see cref="MotifGrid"/> of test points over the fabric. In any layout each piece covers a block of c columns by d rows of
+/// points, the same wherever it lies on its phase, and no two pieces cover one point. So the blocks lie apart on a strip of K columns, and
+/// whatever bounds such a strip bounds the rows R that they take: first R ≥ ⌈Σ n c d / K⌉, then dual feasible functions and
+/// relaxations.</para>
+/// <para>Some piece then covers row R − 1 or a higher one. If it is aligned at phase b with length l, it ends at a place b + l + i × repeat
+/// beyond that row; of these the first is at (R − d) × repeat + l above the lowest place of its phase, when the rows are those of its phase.
+/// Which piece it is is not known: the layout is at least as long as the least of these ends over all pieces.</para>
+/// <para>The argument holds for every choice of points. The best lie on the phases of the pieces: moved up from there, no piece covers more
+/// until the next phase. Pieces that are not aligned may be left out, which is better when one of them could be the last.</para>
+/// <para>On a drop repeat, heights repeat by the greatest common divisor of repeat and drop, whatever the column: the rows of points lie
+/// that far apart, and each piece takes its own width across. On any repeat the same may be done with the repeat's own length, which is
+/// better where motifs are narrow.</para>
+/// </remarks>
+internal sealed class RepeatBound
+{
+    // Different phases that are tried each way; more are more of the same.
+    private const int MostPhases = 12;
+
+    // Rows ruled out one after the other by functions and relaxations.
+    private const int MostRaises = 16;
+    private readonly StripProblem _problem;
+    private readonly StepBudget _budget;
+
+    /// <summary>Works the bound out.</summary>
+    /// <param name="problem">A strip with a repeat.</param>
+    /// <param name="budget">Pays a step for each piece and choice of points, and for the relaxations.</param>
+    public RepeatBound(StripProblem problem, StepBudget budget)
+    {
+        (_problem, _budget) = (problem, budget);
+        var lattice = problem.Repeat!;
+        NestingPiece[] aligned = [.. problem.Pieces.Where(piece => piece.Alignment is not null)];
+        long heights = Divisors.Greatest(lattice.Length, lattice.Drop);
+        Length = aligned.Select(piece => MotifGrid.Modulo(piece.Alignment!.Value.PhaseY, heights) + piece.Length).DefaultIfEmpty().Max();
+        (Kind, Figures) = (ProofKind.Area, $"a piece on its phase ends at {Length} or later");
+        if (lattice is { Width: > 0, Drop: 0 })
+        {
+            Consider(lattice.Width, lattice.Length, aligned);
+        }
+
+        Consider(0, heights, aligned);
+    }
+
+    /// <summary>The bound, in grid units; 0 when no piece is aligned.</summary>
+    public long Length { get; private set; }
+
+    /// <summary>The argument that bounds the rows.</summary>
+    public ProofKind Kind { get; private set; }
+
+    /// <summary>Its figures in one line.</summary>
+    public string Figures { get; private set; }
+
+    /// <summary>Tries the points on all phases by area, then raises the rows of the best.</summary>
+    private void Consider(long width, long length, NestingPiece[] aligned)
+    {
+        var best = (Grid: default(MotifGrid), Pieces: aligned, Length: 0L);
+        foreach (var pieces in aligned.Length == _problem.Pieces.Length ? [aligned] : new[] { aligned, [.. _problem.Pieces] })
+        {
+            foreach (long x in width == 0 ? [0] : Phases(aligned, width, _problem.Width % width, phase => phase.PhaseX))
+            {
+                foreach (long y in Phases(aligned, length, 0, phase => phase.PhaseY))
+                {
+                    var grid = new MotifGrid(width, length, x, y);
+                    long end = End(grid, pieces, RowsByArea(grid, pieces));
+                    best = end > best.Length ? (grid, pieces, end) : best;
+                }
+            }
+        }
+
+        if (best.Length > 0)
+        {
+            Raise(best.Grid, best.Pieces);
+        }
+    }
+
+    /// <summary>The distinct phases of the pieces within a repeat, and one more place.</summary>
+    private static IEnumerable<long> Phases(NestingPiece[] aligned, long repeat, long other, Func<Alignment, long> phase) =>
+        aligned.Select(piece => MotifGrid.Modulo(phase(piece.Alignment!.Value), repeat)).Prepend(other).Distinct().Take(MostPhases);
+
+    /// <summary>The rows that the points covered take at least; 0 when nothing covers a point, or a piece fits the strip nowhere.</summary>
+    private long RowsByArea(MotifGrid grid, NestingPiece[] pieces)
+    {
+        _budget.Spend(pieces.Length);
+        long columns = grid.Columns(_problem.Width);
+        Int128 points = 0;
+        long longest = 0;
+        foreach (var piece in pieces)
+        {
+            var (across, along) = (grid.Across(piece), grid.Along(piece));
+            if (across > columns)
+            {
+                return 0;
+            }
+
+            points += (Int128)across * along * piece.Quantity;
+            longest = across > 0 ? Math.Max(longest, along) : longest;
+        }
+
+        return columns == 0 ? 0 : Math.Max(longest, (long)((points + columns - 1) / columns));
+    }
+
+    /// <summary>Where a layout ends at least whose blocks take a number of rows; 0 for none.</summary>
+    private static long End(MotifGrid grid, NestingPiece[] pieces, long rows)
+    {
+        long end = long.MaxValue;
+        foreach (var piece in rows == 0 ? [] : pieces)
+        {
+            if (grid.Across(piece) > 0 && grid.Along(piece) > 0)
+            {
+                end = Math.Min(end, grid.End(piece, rows - 1));
+            }
+        }
+
+        return end == long.MaxValue ? 0 : end;
+    }
+
+    /// <summary>Bounds the rows as the length of a strip of its own, whose unit is a motif, and keeps what is better than before.</summary>
+    private void Raise(MotifGrid grid, NestingPiece[] pieces)
+    {
+        var blocks = pieces
+            .Select(piece => new NestingPiece
+            {
+                Width = grid.Across(piece),
+                Length = grid.Along(piece),
+                Quantity = piece.Quantity,
+            })
+            .Where(block => block.Width > 0 && block.Length > 0);
+        var rows = new ProvenBound(new RectangleSet([.. blocks], grid.Columns(_problem.Width)), SaleLadder.EveryUnit, _budget);
+        for (var (raise, before) = (0, 0L); raise < MostRaises && rows.Length > before; raise++)
+        {
+            before = rows.Length;
+            rows.Relax(before);
+        }
+
+        long end = End(grid, pieces, rows.Length);
+        if (end > Length)
+        {
+            (Length, Kind) = (end, rows.Kind);
+            Figures = $"in motifs, {rows.Figures}: {rows.Length} rows of {grid.Length}, the last of which ends at {end} or later";
+        }
+    }
+}
