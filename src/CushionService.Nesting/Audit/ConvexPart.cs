@@ -11,6 +11,8 @@ internal sealed class ConvexPart
     private readonly long _lower;
     private readonly long _upper;
 
+    /// <summary>Keeps the corners and their bounding box.</summary>
+    /// <param name="corners">Three at least, counter-clockwise, none turning right.</param>
     public ConvexPart(GridPoint[] corners)
     {
         Debug.Assert(corners.Length >= 3, "a part has an area");
@@ -24,6 +26,8 @@ internal sealed class ConvexPart
     /// <param name="other">The other part.</param>
     /// <param name="dx">Offset across, grid units.</param>
     /// <param name="dy">Offset along, grid units.</param>
+    /// <returns>Whether they share area; touching along an edge or at a corner is not
+    /// sharing.</returns>
     public bool Meets(ConvexPart other, long dx, long dy) =>
         other._left + dx < _right
         && _left < other._right + dx
@@ -33,6 +37,11 @@ internal sealed class ConvexPart
         && !other.IsPartedFrom(this, -dx, -dy);
 
     /// <summary>Whether the line of one of its own edges parts the two.</summary>
+    /// <param name="other">The other part.</param>
+    /// <param name="dx">Its offset across, grid units.</param>
+    /// <param name="dy">Its offset along, grid units.</param>
+    /// <remarks>For convex polygons it is enough to try the edges of both: the separating line can be
+    /// turned until it lies along one.</remarks>
     private bool IsPartedFrom(ConvexPart other, long dx, long dy)
     {
         var a = _corners[^1];

@@ -6,6 +6,8 @@ internal static class OutlineAudit
 {
     /// <summary>Returns when the layout keeps every invariant.</summary>
     /// <exception cref="LayoutAuditException">It does not; the message names the first that is broken.</exception>
+    /// <param name="problem">The problem that was given.</param>
+    /// <param name="layout">The layout that a search made of it.</param>
     public static void Check(StripProblem problem, StripLayout layout)
     {
         var boxes = StripAudit.CheckPlaces(problem, layout);
@@ -34,6 +36,10 @@ internal static class OutlineAudit
     }
 
     /// <summary>Every copy where it lies, in the order of the placements, and after them the flaws.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="layout">The layout; its placements name pieces and allowed turns.</param>
+    /// <param name="boxes">The bounding box of each placement.</param>
+    /// <remarks>Each piece is cut once for each turn in which it lies.</remarks>
     private static PlacedParts[] Placed(StripProblem problem, StripLayout layout, GridRectangle[] boxes)
     {
         var flaws = problem.Flaws.IsDefault ? [] : problem.Flaws;
@@ -61,6 +67,9 @@ internal static class OutlineAudit
 
     /// <summary>The corners of a piece turned counter-clockwise, its bounding box at the origin, read from the problem's own
     /// outline.</summary>
+    /// <param name="piece">The piece as drawn.</param>
+    /// <param name="turn">0, 90, 180 or 270 degrees.</param>
+    /// <returns>Corners counter-clockwise, in grid units.</returns>
     private static GridPoint[] Turned(NestingPiece piece, int turn)
     {
         GridPoint[] drawn = piece.Outline.IsDefaultOrEmpty ? Rectangle(piece.Width, piece.Length) : [.. piece.Outline];
@@ -77,5 +86,6 @@ internal static class OutlineAudit
         );
     }
 
+    /// <summary>A rectangle with its lower left corner at the origin.</summary>
     private static GridPoint[] Rectangle(long width, long length) => [new(0, 0), new(width, 0), new(width, length), new(0, length)];
 }

@@ -7,6 +7,9 @@ namespace CushionService.Nesting.Audit;
 internal readonly record struct PlacedParts(int Number, GridRectangle Box, ConvexPart[] Parts)
 {
     /// <summary>Whether the interiors meet; touching is allowed.</summary>
+    /// <param name="other">Another copy, or a flaw.</param>
+    /// <remarks>Boxes are compared first; only what shares a part of its box with another is compared
+    /// part by part.</remarks>
     public bool Meets(PlacedParts other)
     {
         var (dx, dy) = (other.Box.X - Box.X, other.Box.Y - Box.Y);

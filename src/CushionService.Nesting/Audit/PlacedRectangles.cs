@@ -7,6 +7,8 @@ internal static class PlacedRectangles
 {
     /// <summary>The rectangle that each placement covers, in the same order.</summary>
     /// <exception cref="LayoutAuditException">A placement names no piece, or turns one as it may not be turned.</exception>
+    /// <param name="pieces">The problem's pieces.</param>
+    /// <param name="placements">The layout's placements.</param>
     public static GridRectangle[] Of(ImmutableArray<NestingPiece> pieces, ImmutableArray<Placement> placements)
     {
         var rectangles = new GridRectangle[placements.Length];
@@ -45,6 +47,9 @@ internal static class PlacedRectangles
 
     /// <summary>Returns when every copy of every piece is among the placements, or among those said to be unplaced, exactly once.</summary>
     /// <exception cref="LayoutAuditException">A copy is missing, strange, or there twice.</exception>
+    /// <param name="pieces">The problem's pieces.</param>
+    /// <param name="placements">The copies that are laid.</param>
+    /// <param name="unplaced">The copies that are said to have found no room, on sheets.</param>
     public static void EveryCopyOnce(
         ImmutableArray<NestingPiece> pieces,
         ImmutableArray<Placement> placements,
@@ -58,6 +63,8 @@ internal static class PlacedRectangles
             starts[piece + 1] = starts[piece] + pieces[piece].Quantity;
         }
 
+        // As many places as there are copies: when each is met at most once and all are counted, each
+        // is met exactly once.
         var seen = new bool[starts[^1]];
         var count = 0;
         foreach (var placement in placements)

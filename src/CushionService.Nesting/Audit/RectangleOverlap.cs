@@ -6,9 +6,12 @@ namespace CushionService.Nesting.Audit;
 /// cheaper than a tree for as many as lie side by side on a strip.</summary>
 internal static class RectangleOverlap
 {
+    // Up to here the sweep's arrays lie on the stack: 64 rectangles take under 3 kB.
     private const int MostOnStack = 64;
 
     /// <summary>The indices of two rectangles that share area; null when none do.</summary>
+    /// <param name="rectangles">Any number, in grid units; extents above 0.</param>
+    /// <returns>Any two that overlap, not a certain two.</returns>
     public static (int First, int Second)? Find(ReadOnlySpan<GridRectangle> rectangles)
     {
         int count = rectangles.Length;
@@ -17,6 +20,11 @@ internal static class RectangleOverlap
             : Find(rectangles, new long[3 * count], new int[3 * count]);
     }
 
+    /// <param name="rectangles">The rectangles.</param>
+    /// <param name="places">Room for three numbers for each: left edges of the active ones, and
+    /// events.</param>
+    /// <param name="indices">Room for three indices for each: the active ones, and what each event is
+    /// of.</param>
     private static (int First, int Second)? Find(ReadOnlySpan<GridRectangle> rectangles, Span<long> places, Span<int> indices)
     {
         // Twice the y, plus one for a start: a rectangle that ends where another begins leaves first, for touching is not sharing.
@@ -39,6 +47,7 @@ internal static class RectangleOverlap
             int at = lefts[..count].BinarySearch(r.X);
             if (entry < 0)
             {
+                // It leaves: the block behind it moves up by one.
                 lefts[(at + 1)..count].CopyTo(lefts[at..]);
                 active[(at + 1)..count].CopyTo(active[at..]);
                 count--;
@@ -61,6 +70,7 @@ internal static class RectangleOverlap
                 return (index, active[at]);
             }
 
+            // It comes between its neighbours: the block behind it moves back by one.
             lefts[at..count].CopyTo(lefts[(at + 1)..]);
             active[at..count].CopyTo(active[(at + 1)..]);
             (lefts[at], active[at]) = (r.X, index);

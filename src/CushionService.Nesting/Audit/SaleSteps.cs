@@ -43,6 +43,7 @@ internal static class SaleSteps
     }
 
     // A layout fits when its length, unscaled, is at most the minimum sale and the steps after it.
+    /// <remarks>In whole numbers of any size, so that no product can overflow.</remarks>
     private static bool IsEnough(SaleLadder sale, BigInteger steps, long length) =>
         (sale.First + steps * sale.Step) * sale.Numerator >= (BigInteger)length * sale.Denominator;
 }

@@ -5,6 +5,11 @@ internal static class SheetAudit
 {
     /// <summary>Returns when the layout keeps every invariant.</summary>
     /// <exception cref="LayoutAuditException">It does not; the message names the first that is broken.</exception>
+    /// <param name="problem">The problem that was given.</param>
+    /// <param name="layout">The layout that a search made of it.</param>
+    /// <remarks>Invariants: allowed turns; every copy once, laid or said to be unplaced; each within
+    /// its sheet; no two of a sheet overlap; no more sheets than there are; the cost is theirs; the
+    /// bound does not exceed it.</remarks>
     public static void Check(SheetProblem problem, SheetLayout layout)
     {
         var rectangles = PlacedRectangles.Of(problem.Pieces, layout.Placements);
@@ -45,6 +50,7 @@ internal static class SheetAudit
         Demand(layout.LowerBound <= layout.Cost || !layout.Unplaced.IsEmpty, "The bound exceeds the cost.");
     }
 
+    /// <summary>Throws what is broken.</summary>
     private static void Demand(bool holds, string invariant)
     {
         if (!holds)

@@ -7,10 +7,19 @@ internal static class StripAudit
 {
     /// <summary>Returns when the layout keeps every invariant.</summary>
     /// <exception cref="LayoutAuditException">It does not; the message names the first that is broken.</exception>
+    /// <param name="problem">The problem that was given.</param>
+    /// <param name="layout">The layout that a search made of it.</param>
+    /// <remarks>Invariants: allowed turns; every copy once; on the strip, from 0 to its width and
+    /// length; aligned copies on their phase; the length is where the last copy ends; the bound does
+    /// not exceed it; minimal only when the bound is sold as the length is; no two overlap; none on a
+    /// flaw.</remarks>
     public static void Check(StripProblem problem, StripLayout layout) => NothingShared(CheckPlaces(problem, layout), problem.Flaws);
 
     /// <summary>Checks all but overlaps, and returns the bounding box of each placement.</summary>
     /// <exception cref="LayoutAuditException">As <see cref="Check"/>.</exception>
+    /// <param name="problem">The problem that was given.</param>
+    /// <param name="layout">The layout.</param>
+    /// <returns>In the order of the placements, grid units.</returns>
     public static GridRectangle[] CheckPlaces(StripProblem problem, StripLayout layout)
     {
         var rectangles = PlacedRectangles.Of(problem.Pieces, layout.Placements);
@@ -51,6 +60,7 @@ internal static class StripAudit
         return rectangles;
     }
 
+    /// <summary>Throws when two copies share area, or one lies on a flaw.</summary>
     private static void NothingShared(GridRectangle[] rectangles, ImmutableArray<GridRectangle> flaws)
     {
         if (RectangleOverlap.Find(rectangles) is var (first, second))
@@ -73,6 +83,8 @@ internal static class StripAudit
         }
     }
 
+    /// <summary>Throws when an aligned copy does not lie at its phase plus a point of the
+    /// lattice.</summary>
     private static void OnItsPhase(StripProblem problem, Placement placement)
     {
         if (problem.Pieces[placement.Piece].Alignment is not { } phase)
@@ -82,6 +94,7 @@ internal static class StripAudit
 
         var lattice = problem.Repeat!;
         long dx = placement.X - phase.PhaseX;
+        // Whole columns of the lattice from the phase: each drops the heights by the same amount.
         long column = lattice.Width == 0 ? 0 : dx / lattice.Width;
         bool acrossHolds = lattice.Width == 0 || dx % lattice.Width == 0;
         bool alongHolds = (placement.Y - phase.PhaseY - column * lattice.Drop) % lattice.Length == 0;

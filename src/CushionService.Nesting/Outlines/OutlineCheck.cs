@@ -10,6 +10,7 @@ internal static class OutlineCheck
 
     /// <exception cref="ArgumentException">An outline is no simple polygon, runs clockwise, does not fill its bounding box, or a
     /// piece is larger than 2^30.</exception>
+    /// <param name="problem">A problem that is well-formed but for its outlines.</param>
     public static void Check(StripProblem problem)
     {
         for (var index = 0; index < problem.Pieces.Length; index++)
@@ -44,6 +45,7 @@ internal static class OutlineCheck
         }
     }
 
+    /// <summary>Throws when a rule is broken.</summary>
     private static void Demand(bool holds, string message)
     {
         if (!holds)

@@ -37,6 +37,7 @@ internal static class OutlineKernel
     /// <param name="cancellation">Observed at least every 20 ms of work.</param>
     /// <param name="threads">1 or 2; the answer is the same.</param>
     /// <param name="seed">Begins the chances of the search; benchmarks try several.</param>
+    /// <returns>A layout that is at most as long as the floor.</returns>
     public static StripLayout Search(
         StripProblem problem,
         StripLayout floor,
@@ -82,11 +83,13 @@ internal static class OutlineKernel
     }
 
     /// <summary>Rectangles within the pieces, chosen in several ways; none where the pieces are too many to be bounded so.</summary>
+    /// <param name="problem">The problem, checked.</param>
     private static RectangleSet?[] InnerSets(StripProblem problem) =>
         problem.Pieces.Length <= MostBoundedPieces ? [InnerRectangles.Of(problem), InnerBands.Of(problem)] : [];
 
     /// <summary>Searches with the outlines; with their convex hulls where they are too jagged for the steps; and where even these are too
     /// many for them, the layout of the bounding boxes is the answer.</summary>
+    /// <returns>The search that holds the shortest layout.</returns>
     private static OutlineSearch Searched(
         StripProblem problem,
         Copies copies,

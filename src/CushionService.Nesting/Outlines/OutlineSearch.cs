@@ -21,9 +21,16 @@ internal sealed class OutlineSearch
     private readonly SaleLadder _sale;
     private readonly long _bound;
     private readonly StepBudget _budget;
+
+    // What a part works on; the best is copied from it.
     private readonly Arrangement _current;
     private readonly ExactTest _exact;
 
+    /// <summary>A search that has no layout yet.</summary>
+    /// <param name="copies">The copies and flaws.</param>
+    /// <param name="sale">The lengths that can be bought.</param>
+    /// <param name="bound">A length that no layout can beat, in grid units.</param>
+    /// <param name="budget">Pays for all parts.</param>
     public OutlineSearch(Copies copies, SaleLadder sale, long bound, StepBudget budget)
     {
         (_copies, _sale, _bound, _budget) = (copies, sale, bound, budget);
@@ -36,11 +43,13 @@ internal sealed class OutlineSearch
     public Arrangement Best { get; }
 
     /// <summary>Its length.</summary>
+    /// <remarks>Whole grid units; infinite before <see cref="Start"/>.</remarks>
     public double Length { get; private set; } = double.PositiveInfinity;
 
     private bool IsLowest => IsAtBound(Length);
 
     /// <summary>Takes over a layout of the bounding boxes, which is free of overlaps.</summary>
+    /// <param name="floor">Its placements name copies and turns of the problem.</param>
     public void Start(StripLayout floor)
     {
         foreach (var placement in floor.Placements)
@@ -53,9 +62,13 @@ internal sealed class OutlineSearch
     }
 
     /// <summary>Learns how the outlines fit each other; whether the steps suffice for that.</summary>
+    /// <remarks>Half of the steps that are left may go into this.</remarks>
     public bool Prepare() => _copies.Book.TryMakeAll(_budget, (_budget.Limit - _budget.Spent) / ForNoFit);
 
     /// <summary>Shortens the layout it started from, after <see cref="Prepare"/>.</summary>
+    /// <param name="threads">1 or 2; the answer is the same.</param>
+    /// <param name="seed">Begins the chances.</param>
+    /// <param name="cancellation">Observed at least every 20 ms of work.</param>
     public void Run(int threads, ulong seed, CancellationToken cancellation)
     {
         var rows = IsLowest ? null : LaidInRows();
@@ -83,8 +96,11 @@ internal sealed class OutlineSearch
         }
     }
 
+    /// <summary>Whether a length is sold as the bound is, so that nothing shorter could be
+    /// sold.</summary>
     private bool IsAtBound(double length) => _sale.RungFor((long)length) <= _sale.RungFor(_bound);
 
+    /// <summary>Bottom-left fills, each aiming below the best so far.</summary>
     private void Fill()
     {
         var fill = new BottomLeftFill(_copies, _current, _budget);
@@ -120,6 +136,7 @@ internal sealed class OutlineSearch
         return _exact.IsApart(laid) ? laid : null;
     }
 
+    /// <summary>Takes over an arrangement that is free of overlaps as the best.</summary>
     private void Keep(Arrangement arrangement)
     {
         Best.CopyFrom(arrangement);

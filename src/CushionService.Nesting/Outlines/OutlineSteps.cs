@@ -14,6 +14,8 @@ internal static class OutlineSteps
     private const long OvernightMost = 18_000_000_000;
 
     /// <summary>The steps of an effort for a number of copies, at least 1.</summary>
+    /// <param name="effort">How hard to search.</param>
+    /// <param name="copies">Number of copies.</param>
     public static long For(Effort effort, long copies) =>
         effort switch
         {

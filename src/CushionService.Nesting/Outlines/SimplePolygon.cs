@@ -26,6 +26,10 @@ internal static class SimplePolygon
     }
 
     /// <summary>Whether two edges that share an end lie on top of each other.</summary>
+    /// <param name="a">Where the first edge begins.</param>
+    /// <param name="b">Where it ends.</param>
+    /// <param name="c">Where the second begins.</param>
+    /// <param name="d">Where it ends.</param>
     private static bool TurnsBack(GridPoint a, GridPoint b, GridPoint c, GridPoint d)
     {
         var (shared, one, other) = b == c ? (b, a, d) : (a, b, c);

@@ -10,12 +10,15 @@ namespace CushionService.Nesting.Outlines.Bounding;
 internal static class InnerBands
 {
     /// <summary>Null when no piece has one.</summary>
+    /// <param name="problem">The problem, checked.</param>
     public static RectangleSet? Of(StripProblem problem)
     {
         var inner = problem.Pieces.SelectMany(Within).ToList();
         return inner.Count > 0 ? new RectangleSet([.. inner], problem.Width) : null;
     }
 
+    /// <summary>The bands of one piece, as pieces of its quantity and turns; a rectangle is its own
+    /// band.</summary>
     private static List<NestingPiece> Within(NestingPiece piece)
     {
         if (piece.Outline.IsDefaultOrEmpty)
@@ -35,6 +38,10 @@ internal static class InnerBands
     }
 
     /// <summary>Adds the rectangles of one band; one that goes on as the last band's did is joined to it.</summary>
+    /// <param name="corners">Corners of the outline, counter-clockwise.</param>
+    /// <param name="from">The level of the lower cut, grid units.</param>
+    /// <param name="to">The level of the upper cut.</param>
+    /// <param name="bands">The bands found so far, those of the band below last.</param>
     private static void AddBand(GridPoint[] corners, long from, long to, List<GridRectangle> bands)
     {
         // Between the cuts the boundary is straight, or bulges: its extremes lie at the cuts.
@@ -45,6 +52,7 @@ internal static class InnerBands
         {
             var left = Math.Max(lower[side].Up, upper[side].Up);
             var right = Math.Min(lower[side + 1].Down, upper[side + 1].Down);
+            // Between slanting edges there may be no room for a rectangle of the band's full height.
             if (left >= right)
             {
                 continue;

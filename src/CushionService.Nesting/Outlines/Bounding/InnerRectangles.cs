@@ -11,12 +11,15 @@ internal static class InnerRectangles
     private const long Whole = 1 << 20;
 
     /// <summary>Null when no piece has one.</summary>
+    /// <param name="problem">The problem, checked.</param>
     public static RectangleSet? Of(StripProblem problem)
     {
         var inner = problem.Pieces.Select(Within).OfType<NestingPiece>().ToList();
         return inner.Count > 0 ? new RectangleSet([.. inner], problem.Width) : null;
     }
 
+    /// <summary>The rectangle of one piece; null for an outline that is not convex, or too
+    /// thin.</summary>
     private static NestingPiece? Within(NestingPiece piece)
     {
         if (piece.Outline.IsDefaultOrEmpty)
@@ -30,6 +33,8 @@ internal static class InnerRectangles
             return null;
         }
 
+        // What is shrunk more lies within what is shrunk less, so that halving finds the greatest
+        // share.
         var (fits, fails) = (0L, Whole);
         while (fails - fits > 1)
         {
@@ -42,6 +47,10 @@ internal static class InnerRectangles
     }
 
     /// <summary>Whether the box of the share lies within a convex shape, in whole numbers 2 × Whole times as large.</summary>
+    /// <param name="shape">The convex outline.</param>
+    /// <param name="width">Extent of its bounding box across, grid units.</param>
+    /// <param name="length">Extent of its bounding box along.</param>
+    /// <param name="share">Parts of <see cref="Whole"/> that are left of the box.</param>
     private static bool Holds(OutlineShape shape, long width, long length, long share)
     {
         for (var edge = 0; edge < shape.Corners.Length; edge++)

@@ -7,8 +7,14 @@ namespace CushionService.Nesting.Outlines.Bounding;
 
 /// <summary>A length that no layout can beat: the outlines' area over the width, the longest copy as it lies shortest, and what the
 /// rectangles within the pieces need.</summary>
+/// <param name="Length">In grid units.</param>
+/// <param name="Kind">The argument.</param>
+/// <param name="Figures">Its figures in one line.</param>
 internal readonly record struct OutlineBound(long Length, ProofKind Kind, string Figures)
 {
+    /// <summary>The bound by area and by the longest copy.</summary>
+    /// <param name="copies">The copies and their turns.</param>
+    /// <returns>By area: rounded up, so that no layout is shorter by a fraction of a unit.</returns>
     public static OutlineBound Of(Copies copies)
     {
         Int128 doubleArea = 0;
@@ -39,6 +45,7 @@ internal readonly record struct OutlineBound(long Length, ProofKind Kind, string
     /// <param name="length">The length to rule out, grid units.</param>
     /// <param name="searching">Steps for the search through layouts; 0 for none.</param>
     /// <param name="budget">Counts all steps.</param>
+    /// <returns>The same bound when the length is not ruled out.</returns>
     public OutlineBound Raised(RectangleSet? inner, SaleLadder sale, long length, long searching, StepBudget budget)
     {
         if (inner is null || length < Length)

@@ -6,6 +6,10 @@ namespace CushionService.Nesting.Outlines.NoFit;
 /// Parallel edges are kept apart by thinking of the lying outline as turned by an infinitesimal angle counter-clockwise.</summary>
 internal static class Convolution
 {
+    /// <summary>Traces the convolution.</summary>
+    /// <param name="lying">The outline that lies still.</param>
+    /// <param name="moving">The outline that moves.</param>
+    /// <param name="segments">Takes the segments, in no order; emptied first.</param>
     public static void Trace(OutlineShape lying, OutlineShape moving, List<ConvolutionSegment> segments)
     {
         segments.Clear();
@@ -43,6 +47,8 @@ internal static class Convolution
         var before = corners[corner == 0 ? corners.Length - 1 : corner - 1];
         var after = corners[corner + 1 == corners.Length ? 0 : corner + 1];
         var (directionX, directionY) = (to.X - from.X, to.Y - from.Y);
+        // Cross products: how the edge's direction lies beside the edges that come into the corner and
+        // leave it. Coordinates within 2^30 keep them within 64 bits.
         long fromIncoming = (here.X - before.X) * directionY - (here.Y - before.Y) * directionX;
         long toOutgoing = directionX * (after.Y - here.Y) - directionY * (after.X - here.X);
         bool left = (here.X - before.X) * (after.Y - here.Y) - (here.Y - before.Y) * (after.X - here.X) > 0;
@@ -50,6 +56,7 @@ internal static class Convolution
         {
             segments.Add(new(from.X + here.X, from.Y + here.Y, to.X + here.X, to.Y + here.Y));
         }
+        // At a corner that turns right the curve is passed backwards, which lowers the winding number.
         else if (!left && (edgeIsAhead ? toOutgoing <= 0 && fromIncoming < 0 : toOutgoing < 0 && fromIncoming <= 0))
         {
             segments.Add(new(to.X + here.X, to.Y + here.Y, from.X + here.X, from.Y + here.Y));

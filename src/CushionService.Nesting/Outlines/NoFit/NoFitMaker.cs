@@ -37,6 +37,9 @@ internal sealed class NoFitMaker(CancellationToken cancellation)
 
     /// <summary>Traces the convolution of two outlines, and pays for it: every edge is looked at beside every corner.</summary>
     /// <returns>The number of its segments.</returns>
+    /// <param name="lying">The outline that lies still.</param>
+    /// <param name="moving">The outline that moves.</param>
+    /// <param name="budget">Pays for the edges and corners.</param>
     public int Trace(OutlineShape lying, OutlineShape moving, StepBudget budget)
     {
         budget.Spend(2L * lying.Corners.Length * moving.Corners.Length);

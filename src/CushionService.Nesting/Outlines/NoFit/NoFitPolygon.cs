@@ -1,6 +1,8 @@
 namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>The offsets of a moving outline from a lying one at which the two overlap, ready for slicing either way.</summary>
+/// <param name="columns">Slices along y.</param>
+/// <param name="rows">Slices along x.</param>
 internal sealed class NoFitPolygon(SliceIndex columns, SliceIndex rows)
 {
     /// <summary>Slices at a given x; intervals of y.</summary>
@@ -11,6 +13,10 @@ internal sealed class NoFitPolygon(SliceIndex columns, SliceIndex rows)
 
     /// <summary>How deep the two overlap: about how far the moving outline must go to be free, 0 when it is free. With
     /// the ways out along and across of a and b it is ab / (a + b), which is short wherever either is.</summary>
+    /// <param name="x">Offset across: left edge of the moving box less that of the lying one, grid
+    /// units.</param>
+    /// <param name="y">Offset along, likewise.</param>
+    /// <returns>Grid units; continuous in the offset, which a search by overlap needs.</returns>
     public double Depth(double x, double y)
     {
         var along = Columns.Depth(x, y);

@@ -13,6 +13,7 @@ internal sealed class OutlineOverlap
         PointBox.Of(first).Meets(PointBox.Of(second))
         && (EdgesCross(first, second) || StretchInside(first, second) || StretchInside(second, first));
 
+    /// <summary>Whether an edge of one crosses an edge of the other, each between its ends.</summary>
     private static bool EdgesCross(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second)
     {
         var bounds = PointBox.Of(second);
@@ -39,6 +40,8 @@ internal sealed class OutlineOverlap
     }
 
     /// <summary>Cuts every edge of the first at the second's corners and looks where the middle of each stretch lies.</summary>
+    /// <returns>Whether a stretch lies inside the second, or runs along its boundary with the insides
+    /// on the same side.</returns>
     private bool StretchInside(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second)
     {
         var bounds = PointBox.Of(second);
@@ -77,6 +80,10 @@ internal sealed class OutlineOverlap
     }
 
     /// <summary>Whether a point, given in half units, is inside the polygon, or on an edge that runs like a → b.</summary>
+    /// <param name="polygon">Corners counter-clockwise, in whole units.</param>
+    /// <param name="point">The point, in half units.</param>
+    /// <param name="a">Where the edge begins on which the point lies.</param>
+    /// <param name="b">Where it ends.</param>
     private static bool HoldsDoubled(ReadOnlySpan<GridPoint> polygon, GridPoint point, GridPoint a, GridPoint b)
     {
         var inside = false;
@@ -88,6 +95,8 @@ internal sealed class OutlineOverlap
                 return (Int128)(to.X - from.X) * (b.X - a.X) + (Int128)(to.Y - from.Y) * (b.Y - a.Y) > 0;
             }
 
+            // Counts the edges that a ray to the right crosses; each edge holds its lower end and not
+            // its upper one.
             if (from.Y > point.Y != to.Y > point.Y && Side(from, to, point) > 0 == to.Y > from.Y)
             {
                 inside = !inside;
@@ -97,9 +106,11 @@ internal sealed class OutlineOverlap
         return inside;
     }
 
+    /// <summary>A corner in half units.</summary>
     private static GridPoint Doubled(GridPoint point) => new(2 * point.X, 2 * point.Y);
 
     /// <summary>1 when c lies left of a → b, −1 right of it, 0 on its line.</summary>
+    /// <remarks>128-bit products: coordinates may be doubled and moved, and still be exact.</remarks>
     private static int Side(GridPoint a, GridPoint b, GridPoint c) =>
         ((Int128)(b.X - a.X) * (c.Y - a.Y)).CompareTo((Int128)(b.Y - a.Y) * (c.X - a.X));
 }

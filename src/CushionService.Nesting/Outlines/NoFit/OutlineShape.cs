@@ -3,6 +3,7 @@ namespace CushionService.Nesting.Outlines.NoFit;
 /// <summary>One simple polygon as it lies: a piece in one of its turns, its bounding box at the origin.</summary>
 internal sealed class OutlineShape
 {
+    /// <summary>Takes corners that are in their final order.</summary>
     private OutlineShape(GridPoint[] corners)
     {
         Corners = corners;
@@ -47,9 +48,12 @@ internal sealed class OutlineShape
         }
     }
 
+    /// <summary>A rectangle, such as a flaw.</summary>
     public static OutlineShape Rectangle(long width, long length) => new([new(0, 0), new(width, 0), new(width, length), new(0, length)]);
 
     /// <summary>The piece turned counter-clockwise by 0, 90, 180 or 270 degrees.</summary>
+    /// <param name="piece">The piece as drawn.</param>
+    /// <param name="turn">Degrees counter-clockwise.</param>
     public static OutlineShape Of(NestingPiece piece, int turn)
     {
         IEnumerable<GridPoint> drawn = piece.Outline.IsDefaultOrEmpty
@@ -72,11 +76,14 @@ internal sealed class OutlineShape
     }
 
     /// <summary>Whether the corners are the same.</summary>
+    /// <remarks>Corners start at the lowest and there leftmost, and none is straight, so that equal
+    /// outlines have equal lists.</remarks>
     public bool IsSameAs(OutlineShape other) => Corners.AsSpan().SequenceEqual(other.Corners);
 
     /// <summary>The convex hull: it holds the outline, and its box is the same.</summary>
     public OutlineShape Hull() => Starting(PolygonCorners.Hull(Corners));
 
+    /// <summary>The outline with its corners from the lowest on, and there from the leftmost.</summary>
     private static OutlineShape Starting(GridPoint[] corners)
     {
         var first = Array.IndexOf(corners, corners.MinBy(corner => (corner.Y, corner.X)));

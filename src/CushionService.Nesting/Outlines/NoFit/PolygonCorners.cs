@@ -5,6 +5,7 @@ namespace CushionService.Nesting.Outlines.NoFit;
 internal static class PolygonCorners
 {
     /// <summary>1 when the way a, b, c turns left at b, −1 when right, 0 when it goes straight on or back.</summary>
+    /// <returns>The sign of the cross product of the two ways.</returns>
     public static int Turn(GridPoint a, GridPoint b, GridPoint c) =>
         ((Int128)(b.X - a.X) * (c.Y - b.Y)).CompareTo((Int128)(b.Y - a.Y) * (c.X - b.X));
 

@@ -12,15 +12,22 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     private const long MostSegments = 500_000;
 
     private readonly List<OutlineShape> _shapes = [];
+
+    // Of each shape: which outline it is a turn of, and by how many quarters.
     private readonly List<(int Family, int Quarter)> _origins = [];
     private readonly Dictionary<int, List<int>> _byHash = [];
+
+    // Of each pair of outlines, and quarters between them: the shapes whose no-fit polygon was made
+    // first.
     private readonly Dictionary<(int, int, int), (int Lying, int Moving)> _made = [];
     private readonly NoFitMaker _maker = new(cancellation);
     private NoFitPolygon?[][] _pairs = [];
     private int _moving;
 
+    /// <summary>Number of shapes.</summary>
     public int Count => _shapes.Count;
 
+    /// <summary>A shape by its number.</summary>
     public OutlineShape this[int shape] => _shapes[shape];
 
     /// <summary>The largest step of which every corner of every shape is a multiple.</summary>
@@ -88,9 +95,12 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     /// <summary>Makes all no-fit polygons that a search can ask for, if that takes no more than the given steps, and counts them. Jagged
     /// outlines have convolutions of thousands of segments, and many different outlines very many pairs.</summary>
     /// <returns>Whether they are made; if not, no more than the given steps are spent.</returns>
+    /// <param name="budget">Pays for what is made.</param>
+    /// <param name="most">Steps that may be spent here.</param>
     public bool TryMakeAll(StepBudget budget, long most)
     {
         var start = budget.Spent;
+        // Even a pair of triangles takes some hundred steps.
         if ((long)_moving * _shapes.Count > most / 100)
         {
             return false;
@@ -125,10 +135,13 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     }
 
     /// <summary>The no-fit polygons of one shape with each other; those not made yet are null.</summary>
+    /// <param name="shape">Number of the shape.</param>
     public NoFitPolygon?[] Around(int shape) => _pairs[shape];
 
     /// <summary>The no-fit polygon of two shapes, either way round: of the two, the one of the lower number lies and the other
     /// moves. Where it is the other way, offsets change their sign. It is made here if it was not before.</summary>
+    /// <param name="one">Number of a shape.</param>
+    /// <param name="other">Number of another, or the same.</param>
     public NoFitPolygon Pair(int one, int other)
     {
         MakeRoom();
@@ -143,6 +156,10 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     }
 
     /// <summary>How deep a moving shape overlaps a lying one at an offset.</summary>
+    /// <param name="lying">Number of the shape that lies.</param>
+    /// <param name="moving">Number of the shape that moves.</param>
+    /// <param name="x">Left edge of the moving box less that of the lying one, grid units.</param>
+    /// <param name="y">Lower edge, likewise.</param>
     public double Depth(int lying, int moving, double x, double y)
     {
         var pair = Pair(lying, moving);
@@ -150,6 +167,10 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     }
 
     /// <summary>Takes the no-fit polygon of the same two outlines in other turns, if that is known, and turns it.</summary>
+    /// <param name="one">The shape of the lower number; its convolution with the other was traced
+    /// last.</param>
+    /// <param name="other">The shape of the higher number.</param>
+    /// <param name="budget">Pays a little for each segment.</param>
     private bool TryTurn(int one, int other, StepBudget budget)
     {
         var ((family, quarter), (otherFamily, otherQuarter)) = (_origins[one], _origins[other]);
@@ -166,6 +187,7 @@ internal sealed class ShapeBook(CancellationToken cancellation)
         return true;
     }
 
+    /// <summary>Keeps a no-fit polygon, to be found from either shape.</summary>
     private NoFitPolygon Keep(int lying, int moving, NoFitPolygon pair)
     {
         Debug.Assert(lying <= moving, "the shape of the lower number lies");

@@ -9,6 +9,10 @@ namespace CushionService.Nesting.Outlines.NoFit;
 internal sealed class SlabBreaks(List<double> breaks, List<int> starts, List<Band> all, double tolerance)
 {
     /// <summary>Takes out of the bands exactly on a break what slots leave free there.</summary>
+    /// <param name="t">Where the break is on the axis.</param>
+    /// <param name="slots">The slots, each ascending along the axis.</param>
+    /// <param name="bands">All bands; those of the break are the last.</param>
+    /// <param name="first">The place of the first band of the break.</param>
     public void CutAtSlots(double t, List<(double Start, double End, double From, double To)> slots, List<Band> bands, int first)
     {
         foreach (var (from, to, u0, u1) in slots)
@@ -18,6 +22,7 @@ internal sealed class SlabBreaks(List<double> breaks, List<int> starts, List<Ban
                 continue;
             }
 
+            // A slot across the axis frees a stretch of the break; any other frees one point of it.
             var across = from == to ? 0 : (u1 - u0) * (t - from) / (to - from);
             var (low, high) = from == to ? (u0, u1) : (u0 + across, u0 + across);
             for (var index = first; index < bands.Count; index++)
@@ -57,6 +62,7 @@ internal sealed class SlabBreaks(List<double> breaks, List<int> starts, List<Ban
                 common.Add(new(low, 0, high, 0));
             }
 
+            // The one that ends first can meet nothing more of the other side.
             if (one.HighAt(distance) < other.High)
             {
                 left++;

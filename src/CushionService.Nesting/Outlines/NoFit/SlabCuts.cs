@@ -6,6 +6,8 @@ namespace CushionService.Nesting.Outlines.NoFit;
 internal sealed class SlabCuts(CancellationToken cancellation)
 {
     private readonly List<double> _cuts = [];
+
+    // The values of each line at both ends of the slab, in the order of the first.
     private readonly List<(double AtStart, double AtEnd)> _order = [];
 
     /// <summary>The ends of the slab and every crossing within: lines that an insertion sort from their order at the start to that at the

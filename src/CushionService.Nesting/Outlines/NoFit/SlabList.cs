@@ -4,13 +4,20 @@ namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>The slabs of one axis as a sweep finds them, from the first on; a slab that goes on as the last one did is joined to it. In
 /// the end they become a <see cref="SliceIndex"/>.</summary>
+/// <remarks>Jagged outlines have slabs by the thousand, most of which go on as the last did: joining
+/// them keeps the index small and its search short.</remarks>
 internal sealed class SlabList
 {
     /// <summary>Slopes are taken for equal when they differ by less than this share.</summary>
     private const double RoundingShare = 1e-9;
 
+    // The bands of the last slab, at its start.
     private readonly List<Band> _last = [];
+
+    // Where each slab begins; at the end, also where the last one ends.
     private readonly List<double> _breaks = [];
+
+    // The place of each slab's first band in the list of all.
     private readonly List<int> _first = [];
     private readonly List<Band> _bands = [];
     private double _tolerance;
@@ -40,6 +47,7 @@ internal sealed class SlabList
     }
 
     /// <summary>Ends the last slab.</summary>
+    /// <param name="end">Where; above where it started.</param>
     public void Close(double end)
     {
         Debug.Assert(_breaks.Count > 0 && end > _breaks[^1], "a slab has an extent");
@@ -48,6 +56,9 @@ internal sealed class SlabList
     }
 
     /// <summary>Whether bands at a start go on as those of the last slab do.</summary>
+    /// <param name="start">Where the bands begin.</param>
+    /// <param name="slab">The bands, ascending.</param>
+    /// <returns>False at the first slab.</returns>
     public bool ContinuesLast(double start, List<Band> slab)
     {
         if (_breaks.Count == 0 || slab.Count != _last.Count)
@@ -74,6 +85,8 @@ internal sealed class SlabList
     }
 
     /// <summary>Adds the lists exactly on the breaks: forbidden there is what is forbidden on both sides.</summary>
+    /// <param name="slots">The slots, each ascending along the axis.</param>
+    /// <returns>An index of its own: the list may be used again.</returns>
     public SliceIndex Assemble(List<(double Start, double End, double From, double To)> slots)
     {
         var slabs = new Slab[_breaks.Count - 1];

@@ -3,15 +3,24 @@ namespace CushionService.Nesting.Outlines.NoFit;
 /// <summary>Sweeps the segments of a convolution along one axis and keeps, slab by slab, where the winding number is
 /// above 0, less the slots.</summary>
 /// <param name="cancellation">Observed in every slab: jagged outlines have very many.</param>
+/// <remarks>A sweep over the ends of all segments (Bentley and Ottmann 1979, but with the crossings
+/// between two ends found by sorting). Between two cuts no lines cross, so that the winding number
+/// changes at each line in turn; it is added up from below, and what lies where it is above 0 is
+/// forbidden.</remarks>
 internal sealed class SliceBuilder(CancellationToken cancellation)
 {
     /// <summary>Doubles are taken for equal when they differ by less than this share of the extent.</summary>
     private const double RoundingShare = 1e-9;
 
+    // All lines by where they begin; those that reach into the present slab.
     private readonly List<SweepLine> _lines = [];
     private readonly List<SweepLine> _active = [];
+
+    // Where lines and slots begin or end, ascending.
     private readonly List<double> _events = [];
     private readonly SlabCuts _cuts = new(cancellation);
+
+    // The lines of a slab by their value in its middle.
     private readonly List<(double Value, int Sign, int Line)> _crossings = [];
     private readonly SlotLines _slots = new();
     private readonly List<Band> _slab = [];
@@ -21,6 +30,8 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
     /// <param name="segments">The convolution.</param>
     /// <param name="slots">What is free on lines and at points that the winding number cannot see.</param>
     /// <param name="byRows">Whether slabs run along y (slices are rows); otherwise along x (slices are columns).</param>
+    /// <summary>Cuts a convolution into slices.</summary>
+    /// <returns>An index of its own: the builder may be used again.</returns>
     public SliceIndex Build(List<ConvolutionSegment> segments, List<Slot> slots, bool byRows)
     {
         _lines.Clear();
@@ -36,6 +47,7 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
         {
             var (t0, u0, t1, u1) = byRows ? (fromY, fromX, toY, toX) : (fromX, fromY, toX, toY);
             extent = Math.Max(extent, Math.Max(Math.Abs(t0), Math.Abs(u0)));
+            // A segment across the axis bounds slabs, but no interval within one.
             if (t0 == t1)
             {
                 continue;
@@ -59,6 +71,7 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
         return _slabs.Assemble(_slots.All);
     }
 
+    /// <summary>Goes through the events, slab by slab.</summary>
     private void Sweep()
     {
         _slabs.Clear(_tolerance);
@@ -96,6 +109,8 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
     }
 
     /// <summary>Adds up the winding number across the slab; a slab that goes on as the last one did is joined to it.</summary>
+    /// <param name="start">Where the slab begins.</param>
+    /// <param name="end">Where it ends; no lines cross in between.</param>
     private void CloseSlab(double start, double end)
     {
         var middle = (start + end) / 2;
@@ -110,6 +125,7 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
         var (winding, low, high) = (0, -1, -1);
         foreach (var (_, sign, line) in _crossings)
         {
+            // A gap narrower than the rounding is none: the interval goes on.
             if (winding == 0 && sign > 0 && (high < 0 || _active[line].At(middle) > _active[high].At(middle) + _tolerance))
             {
                 Keep(low, high, start, middle);
@@ -132,6 +148,11 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
         }
     }
 
+    /// <summary>Adds the interval between two lines, unless it is narrower than the rounding.</summary>
+    /// <param name="low">The lower line; below 0 when there is none.</param>
+    /// <param name="high">The upper line.</param>
+    /// <param name="start">Where the slab begins.</param>
+    /// <param name="middle">The middle of the slab, where lines are told apart.</param>
     private void Keep(int low, int high, double start, double middle)
     {
         if (low >= 0 && _active[high].At(middle) - _active[low].At(middle) > _tolerance)

@@ -8,6 +8,8 @@ namespace CushionService.Nesting.Outlines.NoFit;
 /// the ends of an interval are linear in t, so nothing is rounded.</summary>
 internal sealed class SliceIndex
 {
+    // Slabs in order, the bands of all of them, and for each of many equal buckets the slab in which a
+    // bucket begins.
     private readonly Slab[] _slabs;
     private readonly Band[] _bands;
     private readonly int[] _buckets;
@@ -15,6 +17,8 @@ internal sealed class SliceIndex
 
     /// <param name="slabs">Ascending, each beginning where the last one ends.</param>
     /// <param name="bands">The lists of all slabs, each ascending.</param>
+    /// <summary>Builds the buckets: two for each slab, so that a slab is found in one or two steps
+    /// where slabs are about equal.</summary>
     public SliceIndex(Slab[] slabs, Band[] bands)
     {
         Debug.Assert(slabs.Length > 0 && slabs[0].Start < slabs[^1].End, "slices have an extent");
@@ -45,6 +49,9 @@ internal sealed class SliceIndex
     public const double Tolerance = 1e-6;
 
     /// <summary>A slab at or before the one that holds <paramref name="t"/>, which lies strictly between Min and Max.</summary>
+    /// <param name="t">Place on the axis.</param>
+    /// <param name="end">Where the slab ends.</param>
+    /// <returns>Number of the slab.</returns>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public int Guess(double t, out double end)
     {
@@ -54,6 +61,9 @@ internal sealed class SliceIndex
     }
 
     /// <summary>The slab that holds t, starting at a guess.</summary>
+    /// <param name="guess">What <see cref="Guess"/> gave.</param>
+    /// <param name="end">What it gave with that.</param>
+    /// <param name="t">The place.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public ref readonly Slab From(int guess, double end, double t)
     {
@@ -66,6 +76,9 @@ internal sealed class SliceIndex
     }
 
     /// <summary>The forbidden intervals at a distance from the start of a slab.</summary>
+    /// <param name="slab">The slab.</param>
+    /// <param name="distance">From its start, at least 0; exactly at the start other bands
+    /// hold.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public ReadOnlySpan<Band> Bands(in Slab slab, double distance) =>
         distance == 0
@@ -73,6 +86,9 @@ internal sealed class SliceIndex
             : new ReadOnlySpan<Band>(_bands, slab.First, slab.Count);
 
     /// <summary>How far (t, u) must move along u to be free; 0 when it is free.</summary>
+    /// <param name="t">Place on the axis.</param>
+    /// <param name="u">Value across.</param>
+    /// <returns>Grid units; the shorter of the two ways out.</returns>
     public double Depth(double t, double u)
     {
         if (t <= Min || t >= Max)
@@ -96,6 +112,7 @@ internal sealed class SliceIndex
     }
 
     /// <summary>Where the forbidden offsets at <paramref name="t"/> end; negative infinity when there are none.</summary>
+    /// <param name="t">Place on the axis.</param>
     public double Highest(double t)
     {
         if (t <= Min || t >= Max)

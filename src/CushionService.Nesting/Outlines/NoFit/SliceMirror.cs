@@ -44,6 +44,10 @@ internal static class SliceMirror
     }
 
     /// <summary>Adds bands mirrored, ascending; those of a slab that is passed the other way start at its end.</summary>
+    /// <param name="bands">The bands, ascending.</param>
+    /// <param name="width">Width of the slab when its axis is mirrored; else 0.</param>
+    /// <param name="across">As above.</param>
+    /// <param name="mirrored">Takes the bands.</param>
     private static void Mirror(ReadOnlySpan<Band> bands, double width, double? across, List<Band> mirrored)
     {
         for (var index = 0; index < bands.Length; index++)

@@ -2,15 +2,28 @@ namespace CushionService.Nesting.Outlines.NoFit;
 
 /// <summary>Finds the offsets at which an outline fits another without play. There two stretches of the convolution run along each other
 /// in opposite directions, or two of its corners meet; whether the offset is free there, whole numbers decide.</summary>
+/// <param name="cancellation">Observed for every stretch: jagged outlines have very many.</param>
+/// <remarks>A tongue as wide as its slot can slide in, though both walls forbid the offsets on either
+/// side: without slots, a search would never find that place. Two convex outlines have none.</remarks>
 internal sealed class SlotFinder(CancellationToken cancellation)
 {
+    // The segments of the convolution by the line they lie on, and where they begin.
     private readonly List<Stretch> _stretches = [];
+
+    // Where segments begin; a place where two do may be free though all around it is forbidden.
     private readonly List<GridPoint> _corners = [];
     private readonly List<long> _cuts = [];
     private readonly OutlineOverlap _overlap = new();
+
+    // The outlines in half units; the moving one at the offset that is asked about.
     private GridPoint[] _lying = [];
     private GridPoint[] _moving = [];
 
+    /// <summary>Finds all slots of two outlines.</summary>
+    /// <param name="lying">The outline that lies still.</param>
+    /// <param name="moving">The outline that moves.</param>
+    /// <param name="segments">Their convolution.</param>
+    /// <param name="slots">Takes the slots; emptied first.</param>
     public void Find(OutlineShape lying, OutlineShape moving, List<ConvolutionSegment> segments, List<Slot> slots)
     {
         slots.Clear();
@@ -64,6 +77,11 @@ internal sealed class SlotFinder(CancellationToken cancellation)
 
     /// <summary>Adds what is free of the part where two stretches run along each other. It is cut where another segment crosses, since it
     /// can become free or forbidden only there.</summary>
+    /// <param name="moving">The outline that moves.</param>
+    /// <param name="segments">The whole convolution.</param>
+    /// <param name="one">A stretch.</param>
+    /// <param name="other">One of the same line that runs the other way, and meets it.</param>
+    /// <param name="slots">Takes what is free.</param>
     private void AddSlots(OutlineShape moving, List<ConvolutionSegment> segments, Stretch one, Stretch other, List<Slot> slots)
     {
         var (x, y, unit) =
@@ -89,6 +107,8 @@ internal sealed class SlotFinder(CancellationToken cancellation)
                 continue;
             }
 
+            // Rounded both ways, since the crossing need not be a whole number: between two cuts
+            // nothing changes.
             var share = ahead / (ahead - behind);
             var (crossX, crossY) = (
                 segment.FromX + share * (segment.ToX - segment.FromX),
@@ -110,6 +130,7 @@ internal sealed class SlotFinder(CancellationToken cancellation)
             }
         }
 
+        // Twice the area that a point makes with the line: its sign tells the side.
         double Side(double px, double py) => (double)one.DirectionX * (py - y) - (double)one.DirectionY * (px - x);
 
         void Cut(double at)
@@ -121,6 +142,10 @@ internal sealed class SlotFinder(CancellationToken cancellation)
         }
     }
 
+    /// <summary>Whether the outlines are apart at an offset, in whole numbers.</summary>
+    /// <param name="moving">The outline that moves.</param>
+    /// <param name="doubledX">Twice the offset across.</param>
+    /// <param name="doubledY">Twice the offset along.</param>
     private bool IsFree(OutlineShape moving, long doubledX, long doubledY)
     {
         for (var corner = 0; corner < _moving.Length; corner++)

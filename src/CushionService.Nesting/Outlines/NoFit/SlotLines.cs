@@ -23,6 +23,7 @@ internal sealed class SlotLines
     }
 
     /// <summary>Whether a slot begins or ends at a place on the axis.</summary>
+    /// <remarks>Slabs are never joined there: what slots free on the break would be lost.</remarks>
     public bool HasEndAt(double t)
     {
         foreach (var slot in All)

@@ -23,6 +23,8 @@ internal readonly record struct Stretch(long DirectionX, long DirectionY, Int128
         );
 
     /// <summary>The stretch of a segment, whose ends are whole numbers.</summary>
+    /// <param name="segment">A segment that is no point.</param>
+    /// <param name="index">Its number.</param>
     public static Stretch Of(ConvolutionSegment segment, int index)
     {
         var (x, y) = ((long)(segment.ToX - segment.FromX), (long)(segment.ToY - segment.FromY));

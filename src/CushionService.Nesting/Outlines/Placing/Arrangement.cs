@@ -7,10 +7,13 @@ internal sealed class Arrangement
 {
     private readonly Copies _copies;
 
+    /// <summary>Sizes everything once; the flaws are laid, the copies are not.</summary>
+    /// <param name="copies">The copies and flaws.</param>
     public Arrangement(Copies copies)
     {
         _copies = copies;
         All = copies.Count + copies.Flaws.Length;
+        // Vectors of four read these arrays to the end of the last block.
         var padded = (All + 3) & ~3;
         (X, Y) = (new double[padded], new double[padded]);
         (Turn, Shape) = (new int[All], new int[All]);
@@ -73,6 +76,7 @@ internal sealed class Arrangement
     }
 
     /// <summary>Takes over where all copies of another lie.</summary>
+    /// <param name="other">An arrangement of the same copies.</param>
     public void CopyFrom(Arrangement other)
     {
         Array.Copy(other.X, X, All);
@@ -84,6 +88,9 @@ internal sealed class Arrangement
     }
 
     /// <summary>How deep two copies (or a copy and a flaw) overlap.</summary>
+    /// <param name="one">A copy or a flaw.</param>
+    /// <param name="other">Another.</param>
+    /// <returns>Grid units; 0 when they are apart or touch.</returns>
     public double Depth(int one, int other)
     {
         var (dx, dy) = (X[other] - X[one], Y[other] - Y[one]);
@@ -95,6 +102,8 @@ internal sealed class Arrangement
         return _copies.Book.Depth(Shape[one], Shape[other], dx, dy);
     }
 
+    /// <summary>Takes over the shape of a copy, and its extents beside its place, where the search
+    /// reads them.</summary>
     private void Take(int copy, int shape)
     {
         (Shape[copy], Across[copy], Along[copy]) = (shape, _copies.Across[shape], _copies.Along[shape]);

@@ -4,6 +4,9 @@ namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Lays the copies one after the other, each as low as it will go, then as far left: the lowest free place on
 /// columns where the copy lies beside another or at an edge of the strip.</summary>
+/// <remarks>Bottom-left-fill of Baker, Coffman and Rivest (1980), with holes filled (Burke, Hellier,
+/// Kendall and Whitwell 2006). A copy that is not laid yet is at infinity, where it forbids
+/// nothing.</remarks>
 internal sealed class BottomLeftFill
 {
     private readonly Copies _copies;
@@ -12,6 +15,10 @@ internal sealed class BottomLeftFill
     private readonly StepBudget _budget;
     private readonly FillColumns _columns;
 
+    /// <summary>Sizes everything once.</summary>
+    /// <param name="copies">The copies and flaws.</param>
+    /// <param name="arrangement">Takes the places.</param>
+    /// <param name="budget">Pays for the lines that are looked at.</param>
     public BottomLeftFill(Copies copies, Arrangement arrangement, StepBudget budget)
     {
         (_copies, _arrangement, _budget) = (copies, arrangement, budget);
@@ -43,6 +50,8 @@ internal sealed class BottomLeftFill
     }
 
     /// <summary>The lowest free place of any turn, then the leftmost; whether there is one.</summary>
+    /// <param name="copy">A copy that may lie anywhere.</param>
+    /// <param name="limit">Where it must end, grid units.</param>
     private bool Lay(int copy, double limit)
     {
         var (bestTurn, bestX, bestY, bestTop) = (-1, 0.0, 0.0, double.PositiveInfinity);
@@ -72,6 +81,9 @@ internal sealed class BottomLeftFill
     }
 
     /// <summary>The lowest free point of the copy's lattice; whether there is one by the limit.</summary>
+    /// <param name="copy">A copy that is aligned.</param>
+    /// <param name="phase">Its phase.</param>
+    /// <param name="limit">Where it must end, grid units.</param>
     private bool LayOnLattice(int copy, Alignment phase, double limit)
     {
         var shape = _copies.TurnsOf(copy)[0].Shape;
@@ -82,6 +94,8 @@ internal sealed class BottomLeftFill
         {
             for (var y = points.RiseTo(column, 0); y <= room && y < bestY && !_budget.Exhausted; )
             {
+                // Where nothing repeats across, each height is a line across the strip; else each
+                // column is a line along it.
                 var anyX = _copies.Lattice!.Width == 0;
                 var x = anyX ? _lines.LowestFree(copy, shape, column: false, y, 0, roomX) : points.X(column);
                 var free = anyX ? y : _lines.LowestFree(copy, shape, column: true, x, y, room);

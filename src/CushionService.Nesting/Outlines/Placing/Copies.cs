@@ -6,8 +6,11 @@ namespace CushionService.Nesting.Outlines.Placing;
 /// positions to others.</summary>
 internal sealed class Copies
 {
+    // By copy: the distinct turns, and which of them a number of quarter turns is.
     private readonly (int Shape, int Degrees)[][] _turns;
     private readonly int[][] _turnByQuarter;
+
+    // By copy: the caller's piece and number; by piece: its first copy.
     private readonly (int Piece, int Copy)[] _names;
     private readonly int[] _firstCopy;
 
@@ -50,6 +53,7 @@ internal sealed class Copies
         }
     }
 
+    /// <summary>Width of the strip, grid units.</summary>
     public long Width { get; }
 
     /// <summary>Half the largest step of which every corner of every shape is a multiple; 1 at least. Places on multiples of it
@@ -59,15 +63,19 @@ internal sealed class Copies
     /// <summary>Number of copies.</summary>
     public int Count => _names.Length;
 
+    /// <summary>The shapes of all turns and flaws.</summary>
     public ShapeBook Book { get; }
 
     /// <summary>The alignment of each copy.</summary>
     public Alignment?[] Aligned { get; }
 
+    /// <summary>The fabric's repeat; not null when a copy is aligned.</summary>
     public RepeatLattice? Lattice { get; }
 
+    /// <summary>The flaws; they may overlap each other.</summary>
     public GridRectangle[] Flaws { get; }
 
+    /// <summary>The shape of each flaw.</summary>
     public int[] FlawShapes { get; }
 
     /// <summary>Extent across the strip by shape.</summary>
@@ -80,6 +88,7 @@ internal sealed class Copies
     public double[] Areas { get; }
 
     /// <summary>The distinct ways in which a copy may lie and fits the width.</summary>
+    /// <returns>Shape and degrees; one at least.</returns>
     public ReadOnlySpan<(int Shape, int Degrees)> TurnsOf(int copy) => _turns[copy];
 
     /// <summary>Which copy a placement lays, and in which of its <see cref="TurnsOf(int)"/>.</summary>
@@ -89,6 +98,11 @@ internal sealed class Copies
         return (copy, _turnByQuarter[copy][placement.Turn / 90]);
     }
 
+    /// <summary>Where a copy lies, in the caller's terms.</summary>
+    /// <param name="copy">Which.</param>
+    /// <param name="turn">One of its turns.</param>
+    /// <param name="x">Left edge of its box, whole grid units.</param>
+    /// <param name="y">Lower edge of its box, likewise.</param>
     public Placement Place(int copy, int turn, double x, double y) =>
         new(_names[copy].Piece, _names[copy].Copy, 0, (long)x, (long)y, _turns[copy][turn].Degrees);
 }

@@ -1,6 +1,7 @@
 namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Level discs across the strip: the left edges of their bounding boxes, ascending, whole grid units.</summary>
+/// <param name="Lefts">Ascending, at least a disc apart.</param>
 internal readonly record struct DiscRow(double[] Lefts)
 {
     /// <summary>The rows that fill a strip: for every number of discs whose gaps are too small for another, the row that spreads
@@ -39,6 +40,7 @@ internal readonly record struct DiscRow(double[] Lefts)
         return rows;
     }
 
+    /// <summary>A row of equal gaps, each disc rounded down to whole units.</summary>
     private static DiscRow Of(int discs, double first, double gap)
     {
         var lefts = new double[discs];

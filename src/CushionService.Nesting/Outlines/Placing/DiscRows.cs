@@ -14,6 +14,8 @@ internal sealed class DiscRows
     private const int MostDiscsAcross = 40;
 
     private readonly Copies _copies;
+
+    // The rows that may be used, and how far above one another two of them must lie.
     private readonly List<DiscRow> _rows;
     private double[,] _pitch = new double[0, 0];
 
@@ -36,6 +38,7 @@ internal sealed class DiscRows
     }
 
     /// <summary>Whether the copies are equal discs that may lie anywhere.</summary>
+    /// <param name="copies">The copies.</param>
     public static bool CanLay(Copies copies)
     {
         var shape = copies.TurnsOf(0)[0].Shape;
@@ -57,6 +60,9 @@ internal sealed class DiscRows
     }
 
     /// <summary>Lays all copies, in their order from the lowest row up.</summary>
+    /// <param name="arrangement">Takes the places; each is whole and on the strip.</param>
+    /// <remarks>Dynamic programming: the least height at which a row of each sort can lie as the
+    /// uppermost of a number of discs.</remarks>
     public void Run(Arrangement arrangement)
     {
         var shape = _copies.TurnsOf(0)[0].Shape;
@@ -88,6 +94,10 @@ internal sealed class DiscRows
     }
 
     /// <summary>How low a row may lie as the uppermost of the discs laid, and upon which row.</summary>
+    /// <param name="heights">By discs laid and uppermost row, for fewer discs.</param>
+    /// <param name="laid">Number of discs, those of the row included.</param>
+    /// <param name="row">The row.</param>
+    /// <returns>Infinite when that many discs cannot end with the row.</returns>
     private (double Height, int Under) Lowest(double[,] heights, int laid, int row)
     {
         var below = laid - _rows[row].Lefts.Length;

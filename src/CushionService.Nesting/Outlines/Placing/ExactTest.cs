@@ -4,6 +4,8 @@ using CushionService.Nesting.Search;
 namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Asks, pair by pair, whether an arrangement that the search takes for free of overlaps is so in whole numbers.</summary>
+/// <remarks>The search works in doubles, with a tolerance; a sliver that it cannot see would fail the
+/// audit.</remarks>
 internal sealed class ExactTest
 {
     private readonly Copies _copies;
@@ -13,6 +15,9 @@ internal sealed class ExactTest
     private readonly int[] _order;
     private readonly double[] _lower;
 
+    /// <summary>Sizes everything once.</summary>
+    /// <param name="copies">The copies and flaws.</param>
+    /// <param name="budget">Pays a step for each pair of edges.</param>
     public ExactTest(Copies copies, StepBudget budget)
     {
         (_copies, _budget) = (copies, budget);
@@ -29,6 +34,7 @@ internal sealed class ExactTest
 
     /// <summary>Whether no two interiors meet. In the order of their lower edges, each is looked at beside those that begin before it
     /// ends.</summary>
+    /// <param name="arrangement">Places are whole numbers.</param>
     public bool IsApart(Arrangement arrangement)
     {
         _budget.Spend(1 + arrangement.All);
@@ -56,6 +62,7 @@ internal sealed class ExactTest
         return true;
     }
 
+    /// <summary>Whether the interiors of two copies meet, or those of a copy and a flaw.</summary>
     private bool Meet(Arrangement arrangement, int copy, int other)
     {
         var (one, two) = (_copies.Book[arrangement.Shape[copy]], _copies.Book[arrangement.Shape[other]]);

@@ -8,6 +8,10 @@ internal readonly struct LatticePoints
     private readonly Alignment _phase;
     private readonly long _firstColumn;
 
+    /// <summary>The points for one copy.</summary>
+    /// <param name="lattice">The repeat.</param>
+    /// <param name="phase">The copy's phase.</param>
+    /// <param name="roomX">The greatest left edge that it may have, grid units.</param>
     public LatticePoints(RepeatLattice lattice, Alignment phase, long roomX)
     {
         (_lattice, _phase) = (lattice, phase);
@@ -22,14 +26,18 @@ internal readonly struct LatticePoints
     /// <summary>Distance from one point of a column to the next.</summary>
     public long Step => _lattice.Length;
 
+    /// <summary>The x of a column, grid units.</summary>
     public double X(int column) => _phase.PhaseX + (_firstColumn + column) * _lattice.Width;
 
     /// <summary>The lowest point of a column at or above y.</summary>
+    /// <param name="column">From 0, below <see cref="Columns"/>.</param>
+    /// <param name="y">Grid units, at least 0.</param>
     public double RiseTo(int column, double y)
     {
         var shift = (long)(((Int128)_phase.PhaseY + (Int128)(_firstColumn + column) * _lattice.Drop) % _lattice.Length);
         return shift + CeilingDivide((long)y - shift, _lattice.Length) * _lattice.Length;
     }
 
+    /// <summary>Rounds up, for negative dividends too; the divisor is above 0.</summary>
     private static long CeilingDivide(long dividend, long divisor) => dividend / divisor + (dividend % divisor > 0 ? 1 : 0);
 }

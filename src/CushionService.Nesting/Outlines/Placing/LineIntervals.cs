@@ -8,13 +8,20 @@ namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>The forbidden intervals of one copy on one line, from all others. The tables of the no-fit polygons are larger than a
 /// cache, so they are read in stages, each a loop of reads that do not wait for each other.</summary>
+/// <param name="copies">The copies and flaws.</param>
+/// <param name="arrangement">Where they lie.</param>
+/// <param name="weights">What overlaps weigh, by copy and other.</param>
 internal sealed class LineIntervals(Copies copies, Arrangement arrangement, double[] weights)
 {
+    // Of each other copy that the line comes near: its number, the slab guessed for it, the offset on
+    // the fixed axis, and where that slab ends.
     private readonly int[] _near = new int[arrangement.All];
     private readonly int[] _guess = new int[arrangement.All];
     private readonly double[] _offset = new double[arrangement.All];
     private readonly double[] _end = new double[arrangement.All];
 
+    /// <summary>Number of intervals gathered; the arrays go on with empty ones up to a multiple of
+    /// four.</summary>
     public int Count { get; private set; }
 
     /// <summary>Where each interval begins.</summary>
@@ -39,6 +46,8 @@ internal sealed class LineIntervals(Copies copies, Arrangement arrangement, doub
     {
         var count = 0;
         var around = copies.Book.Around(shape);
+        // First stage: who is near. Second: guesses, which read one table each. Third: the slabs
+        // themselves.
         var near = FindNear(copy, column ? copies.Across[shape] : copies.Along[shape], column, t);
         for (var index = 0; index < near; index++)
         {
@@ -87,6 +96,14 @@ internal sealed class LineIntervals(Copies copies, Arrangement arrangement, doub
     }
 
     /// <summary>Adds an interval if it reaches between 0 and the room; the new count. Room was made for it.</summary>
+    /// <param name="band">The interval in offsets.</param>
+    /// <param name="count">Number of intervals so far.</param>
+    /// <param name="start">Place of the other copy on the line.</param>
+    /// <param name="sign">−1 where the other copy is the one that moves in the no-fit polygon.</param>
+    /// <param name="distance">From the start of the slab.</param>
+    /// <param name="room">The largest coordinate on the line.</param>
+    /// <param name="weight">What the overlap weighs.</param>
+    /// <param name="wayOut">How far the way out is at a right angle, at most.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int Add(in Band band, int count, double start, double sign, double distance, double room, double weight, double wayOut)
     {
@@ -98,6 +115,11 @@ internal sealed class LineIntervals(Copies copies, Arrangement arrangement, doub
     }
 
     /// <summary>Collects the others that the line passes close enough to meet.</summary>
+    /// <param name="copy">The copy that slides.</param>
+    /// <param name="extent">Its extent on the fixed axis.</param>
+    /// <param name="column">Whether the line runs along the strip.</param>
+    /// <param name="t">The fixed coordinate.</param>
+    /// <returns>How many were found.</returns>
     private int FindNear(int copy, double extent, bool column, double t)
     {
         var count = 0;
@@ -122,6 +144,7 @@ internal sealed class LineIntervals(Copies copies, Arrangement arrangement, doub
         return count;
     }
 
+    /// <summary>Makes room for more intervals; after the first lines it has enough.</summary>
     private void Grow()
     {
         var size = 2 * Low.Length;
@@ -131,6 +154,7 @@ internal sealed class LineIntervals(Copies copies, Arrangement arrangement, doub
         Cap = Grown(Cap, size);
     }
 
+    /// <summary>A longer array with the same beginning.</summary>
     private static double[] Grown(double[] array, int size)
     {
         Array.Resize(ref array, size);

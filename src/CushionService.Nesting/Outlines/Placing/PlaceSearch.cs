@@ -4,6 +4,11 @@ namespace CushionService.Nesting.Outlines.Placing;
 
 /// <summary>Looks for a place where one copy overlaps the others less: from where it is and from places drawn at random,
 /// slides along the strip and across it in turns until neither helps.</summary>
+/// <param name="copies">The copies and flaws.</param>
+/// <param name="arrangement">Where they lie; not changed here.</param>
+/// <param name="lines">Finds the best place on a line.</param>
+/// <param name="weights">What overlaps weigh, by copy and other.</param>
+/// <param name="budget">Pays for places that are weighed.</param>
 internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSearch lines, double[] weights, StepBudget budget)
 {
     /// <summary>Slides in turns, at most, before a place is weighed.</summary>
@@ -22,6 +27,11 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
     public double Cost { get; private set; }
 
     /// <summary>Finds the best place for a copy within the length; whether it costs less than <paramref name="limit"/>.</summary>
+    /// <param name="copy">Which.</param>
+    /// <param name="length">Where it must end, grid units.</param>
+    /// <param name="limit">What its overlaps weigh now.</param>
+    /// <param name="samples">Random places to try.</param>
+    /// <param name="random">Draws them.</param>
     public bool Improve(int copy, double length, double limit, int samples, ref Xorshift random)
     {
         Cost = limit;
@@ -41,6 +51,7 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
                 continue;
             }
 
+            // A turned copy keeps its middle.
             var x = arrangement.X[copy] + OnGrid((copies.Across[arrangement.Shape[copy]] - copies.Across[shape]) / 2);
             var y = arrangement.Y[copy] + OnGrid((copies.Along[arrangement.Shape[copy]] - copies.Along[shape]) / 2);
             Slide(copy, turn, Math.Clamp(x, 0, roomX), Math.Clamp(y, 0, roomY), roomX, roomY, ref random);
@@ -61,11 +72,21 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
     }
 
     /// <summary>A random place within the room, on the grid on which the outlines were drawn.</summary>
+    /// <param name="room">The greatest place, grid units.</param>
+    /// <param name="random">Draws it.</param>
     private double Draw(double room, ref Xorshift random) => OnGrid(room * (random.Next(1 << 30) / (double)((1 << 30) - 1)));
 
+    /// <summary>The next lower place on the grid on which the outlines were drawn.</summary>
     private double OnGrid(double place) => Math.Floor(place / copies.DrawnOn) * copies.DrawnOn;
 
     /// <summary>Slides a copy from a place and weighs where it ends.</summary>
+    /// <param name="copy">Which.</param>
+    /// <param name="turn">One of its turns.</param>
+    /// <param name="x">Where it starts, grid units.</param>
+    /// <param name="y">Where it starts, likewise.</param>
+    /// <param name="roomX">The greatest left edge.</param>
+    /// <param name="roomY">The greatest lower edge.</param>
+    /// <param name="random">Which way first.</param>
     private void Slide(int copy, int turn, double x, double y, double roomX, double roomY, ref Xorshift random)
     {
         var shape = copies.TurnsOf(copy)[turn].Shape;
@@ -89,6 +110,10 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
     }
 
     /// <summary>Keeps a place if its overlaps weigh less than those of the best so far.</summary>
+    /// <param name="copy">Which.</param>
+    /// <param name="turn">One of its turns.</param>
+    /// <param name="x">Left edge, grid units.</param>
+    /// <param name="y">Lower edge, likewise.</param>
     private void Weigh(int copy, int turn, double x, double y)
     {
         var shape = copies.TurnsOf(copy)[turn].Shape;
@@ -114,6 +139,12 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
     }
 
     /// <summary>Tries points of the lattice: all of them when they are few, else as many drawn at random.</summary>
+    /// <param name="copy">Which; it is aligned.</param>
+    /// <param name="phase">Its phase.</param>
+    /// <param name="length">Where it must end, grid units.</param>
+    /// <param name="samples">Random places that a free copy would try; a point costs about an eighth of
+    /// one.</param>
+    /// <param name="random">Draws points.</param>
     private void OnLattice(int copy, Alignment phase, double length, int samples, ref Xorshift random)
     {
         var shape = copies.TurnsOf(copy)[0].Shape;

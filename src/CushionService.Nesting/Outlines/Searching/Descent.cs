@@ -25,6 +25,8 @@ internal sealed class Descent
     private readonly SaleLadder _sale;
     private readonly long _bound;
     private readonly StepBudget _budget;
+
+    // The arrangement that is pulled apart; it may overlap, and what works on it is made for it once.
     private readonly Arrangement _current;
     private readonly Separation _separation;
     private readonly Shortening _shortening;
@@ -34,6 +36,13 @@ internal sealed class Descent
     private int _fails;
     private Xorshift _random;
 
+    /// <summary>A descent from a layout.</summary>
+    /// <param name="copies">The copies and flaws.</param>
+    /// <param name="start">A layout without overlaps; copied.</param>
+    /// <param name="sale">The lengths that can be bought.</param>
+    /// <param name="bound">A length that no layout can beat, in grid units.</param>
+    /// <param name="budget">Its own steps.</param>
+    /// <param name="seed">Begins its chances.</param>
     public Descent(Copies copies, Arrangement start, SaleLadder sale, long bound, StepBudget budget, ulong seed)
     {
         (_sale, _bound, _budget, _random) = (sale, bound, budget, new Xorshift(seed));
@@ -119,6 +128,7 @@ internal sealed class Descent
         }
     }
 
+    /// <summary>Whether another try may begin; pays for beginning it.</summary>
     private bool MayTry(long until, Func<bool> goOn)
     {
         if (_budget.Spent >= until || _budget.Exhausted || IsLowest || !goOn())
@@ -132,6 +142,7 @@ internal sealed class Descent
     }
 
     /// <summary>Whether the copies come apart within the target; if so, that is the best layout.</summary>
+    /// <param name="target">Where all copies must end, grid units.</param>
     private bool Apart(double target)
     {
         if (!_separation.Run(target, ref _random) || !_exact.IsApart(_current))
@@ -146,5 +157,6 @@ internal sealed class Descent
     }
 
     /// <summary>A length that is the wanted share shorter, at least a unit, not below the bound.</summary>
+    /// <param name="shrink">A share of the length, from 0 to 1.</param>
     private double Target(double shrink) => Math.Max(_bound, Math.Min(Length - 1, Math.Floor(Length * (1 - shrink))));
 }

@@ -8,8 +8,13 @@ namespace CushionService.Nesting.Outlines.Searching;
 /// of equal work drops the longer half, until two are left (sequential halving: Karnin, Koren and Somekh, "Almost optimal exploration in
 /// multi-armed bandits", 2013); these compress at the end. Several descents run on two threads. Each counts its own steps, so the answer
 /// is the same on one.</summary>
+/// <param name="copies">The copies and flaws.</param>
+/// <param name="sale">The lengths that can be bought.</param>
+/// <param name="bound">A length that no layout can beat, in grid units.</param>
+/// <param name="cancellation">Observed by every descent.</param>
 internal sealed class Descents(Copies copies, SaleLadder sale, long bound, CancellationToken cancellation)
 {
+    // Keeps the chances of the descents apart.
     private const ulong BetweenSeeds = 7777;
 
     /// <summary>The part of the last round's steps that compresses.</summary>
@@ -68,6 +73,7 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
 
     /// <summary>How many descents the steps suffice for: a power of two. Two at least as soon as each has enough to get anywhere, for two
     /// threads.</summary>
+    /// <param name="steps">All steps of the search.</param>
     private int CountFor(long steps) =>
         (steps / copies.Count) switch
         {
@@ -79,6 +85,10 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
 
     /// <summary>The first that cannot be beaten, or their number. It cuts short those behind it alone, so that what those before it do, and
     /// the steps that are counted, do not depend on which thread is faster.</summary>
+    /// <param name="descents">Those that are still going.</param>
+    /// <param name="exploreUntil">Steps after which each compresses.</param>
+    /// <param name="until">Steps after which each stops.</param>
+    /// <param name="threads">1 or 2.</param>
     private static int RunRound(ReadOnlyMemory<Descent> descents, long exploreUntil, long until, int threads)
     {
         var lowest = descents.Length;
@@ -110,6 +120,7 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
     }
 
     /// <summary>Insertion keeps equals in order, so that every machine goes on with the same ones.</summary>
+    /// <param name="descents">The shortest comes first afterwards.</param>
     private static void SortByLength(Span<Descent> descents)
     {
         for (var number = 1; number < descents.Length; number++)

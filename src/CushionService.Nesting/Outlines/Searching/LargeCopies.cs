@@ -9,6 +9,8 @@ internal static class LargeCopies
     private const double LargeShare = 0.75;
 
     /// <summary>The copies that may lie anywhere, from the largest on, until they make up the share of the area.</summary>
+    /// <param name="copies">All copies.</param>
+    /// <returns>Their numbers, the largest first; none when every copy is aligned.</returns>
     public static int[] Of(Copies copies)
     {
         int[] free = [.. Enumerable.Range(0, copies.Count).Where(copy => copies.Aligned[copy] is null)];

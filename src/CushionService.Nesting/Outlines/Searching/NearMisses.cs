@@ -8,11 +8,14 @@ namespace CushionService.Nesting.Outlines.Searching;
 /// once.</summary>
 internal sealed class NearMisses
 {
+    // More are never picked: the worse half of a dozen hardly ever is.
     private const int Most = 12;
 
     private readonly Arrangement[] _kept;
     private readonly double[] _overlaps = new double[Most];
 
+    /// <summary>Makes all room once.</summary>
+    /// <param name="copies">The copies and flaws.</param>
     public NearMisses(Copies copies)
     {
         _kept = new Arrangement[Most];
@@ -51,6 +54,8 @@ internal sealed class NearMisses
     }
 
     /// <summary>One of those kept; the less it overlaps, the likelier.</summary>
+    /// <param name="random">Draws it; the square of a share favours the first.</param>
+    /// <returns>Not a copy: it stays in the pool.</returns>
     public Arrangement Pick(ref Xorshift random)
     {
         Debug.Assert(Count > 0, "there must be one to pick");

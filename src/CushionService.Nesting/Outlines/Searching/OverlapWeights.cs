@@ -60,6 +60,7 @@ internal sealed class OverlapWeights
     }
 
     /// <summary>The weighted depths of a copy's overlaps.</summary>
+    /// <param name="copy">Which.</param>
     public double CostOf(int copy)
     {
         _budget.Spend(1 + _arrangement.All / StepShare);
@@ -74,6 +75,7 @@ internal sealed class OverlapWeights
     }
 
     /// <summary>Measures every pair; the sum of all depths.</summary>
+    /// <returns>Grid units; each pair counts once.</returns>
     public double Measure()
     {
         var total = 0.0;
@@ -90,6 +92,7 @@ internal sealed class OverlapWeights
     }
 
     /// <summary>Measures a copy against all others, after it moved.</summary>
+    /// <param name="copy">Which.</param>
     public void Measure(int copy)
     {
         _budget.Spend(1 + _arrangement.All / 2);
@@ -106,6 +109,9 @@ internal sealed class OverlapWeights
     }
 
     /// <summary>Overlaps gain weight, the deepest most; others lose it slowly. Returns the total depth.</summary>
+    /// <remarks>An overlap's weight grows by a factor between the least and the most gain, in
+    /// proportion to its depth beside the deepest; that of a pair that is apart falls back towards its
+    /// first weight.</remarks>
     public double Reweigh()
     {
         _budget.Spend((long)_arrangement.All * _arrangement.All / StepShare);

@@ -29,6 +29,10 @@ internal sealed class Separation
     private readonly Arrangement _least;
     private readonly int[] _order;
 
+    /// <summary>Sizes everything once.</summary>
+    /// <param name="copies">The copies and flaws.</param>
+    /// <param name="arrangement">What is pulled apart, in place.</param>
+    /// <param name="budget">Pays for all moves.</param>
     public Separation(Copies copies, Arrangement arrangement, StepBudget budget)
     {
         (_copies, _arrangement, _budget) = (copies, arrangement, budget);
@@ -54,6 +58,8 @@ internal sealed class Separation
         return Overlap == 0;
     }
 
+    /// <summary>Rounds of moves with growing weights, until all are apart; returns the least overlap
+    /// that was met.</summary>
     private double Pull(double length, ref Xorshift random)
     {
         _overlaps.Begin();
@@ -96,6 +102,8 @@ internal sealed class Separation
     }
 
     /// <summary>Every copy that overlaps moves once, in a random order.</summary>
+    /// <param name="length">Where every copy must end, grid units.</param>
+    /// <param name="random">The order, and places to look at.</param>
     private void MoveAll(double length, ref Xorshift random)
     {
         var count = 0;
@@ -109,6 +117,7 @@ internal sealed class Separation
 
         for (var index = 0; index < count && !_budget.Exhausted; index++)
         {
+            // A shuffle as it goes (Fisher and Yates), so that no copy is always first.
             var pick = index + random.Next(count - index);
             (_order[index], _order[pick]) = (_order[pick], _order[index]);
             var copy = _order[index];

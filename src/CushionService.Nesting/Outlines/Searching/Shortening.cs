@@ -14,6 +14,9 @@ internal sealed class Shortening
     private readonly Arrangement _arrangement;
     private readonly int[] _large;
 
+    /// <summary>Moves for one arrangement.</summary>
+    /// <param name="copies">The copies and flaws.</param>
+    /// <param name="arrangement">What is changed, in place.</param>
     public Shortening(Copies copies, Arrangement arrangement)
     {
         (_copies, _arrangement) = (copies, arrangement);
@@ -93,9 +96,11 @@ internal sealed class Shortening
         PutWithin(one, turn, Share(_copies.Width, ref random), Share(target, ref random), target);
     }
 
+    /// <summary>A random part of an extent, on the grid on which the outlines were drawn.</summary>
     private double Share(double extent, ref Xorshift random) =>
         Math.Floor(extent * (random.Next(1 << 20) / (double)(1 << 20)) / _copies.DrawnOn) * _copies.DrawnOn;
 
+    /// <summary>Lays a copy as near to a place as the strip and the target allow.</summary>
     private void PutWithin(int copy, int turn, double x, double y, double target)
     {
         var shape = _copies.TurnsOf(copy)[turn].Shape;
@@ -104,6 +109,11 @@ internal sealed class Shortening
     }
 
     /// <summary>Lowers a copy that sticks out to a point of its lattice, of another column if need be.</summary>
+    /// <param name="copy">Which; it is aligned.</param>
+    /// <param name="phase">Its phase.</param>
+    /// <param name="target">Where it must end, grid units.</param>
+    /// <param name="random">Which column to try first.</param>
+    /// <returns>Whether there is such a point.</returns>
     private bool OntoLattice(int copy, Alignment phase, double target, ref Xorshift random)
     {
         var roomY = target - _arrangement.Along[copy];
