@@ -13,7 +13,7 @@ internal static class SheetAudit
     public static void Check(SheetProblem problem, SheetLayout layout)
     {
         var rectangles = PlacedRectangles.Of(problem.Pieces, layout.Placements);
-        PlacedRectangles.EveryCopyOnce(problem.Pieces, layout.Placements, layout.Unplaced);
+        EveryCopyOnce.Check(problem.Pieces, layout.Placements, layout.Unplaced);
         for (var index = 0; index < rectangles.Length; index++)
         {
             int used = layout.Placements[index].Sheet;

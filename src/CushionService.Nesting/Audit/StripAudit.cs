@@ -23,7 +23,7 @@ internal static class StripAudit
     public static GridRectangle[] CheckPlaces(StripProblem problem, StripLayout layout)
     {
         var rectangles = PlacedRectangles.Of(problem.Pieces, layout.Placements);
-        PlacedRectangles.EveryCopyOnce(problem.Pieces, layout.Placements);
+        EveryCopyOnce.Check(problem.Pieces, layout.Placements);
         long end = 0;
         for (var index = 0; index < rectangles.Length; index++)
         {
@@ -39,7 +39,7 @@ internal static class StripAudit
             }
 
             end = Math.Max(end, r.Y + r.Length);
-            OnItsPhase(problem, layout.Placements[index]);
+            RepeatPhase.Check(problem, layout.Placements[index]);
         }
 
         if (end != layout.Length)
@@ -80,27 +80,6 @@ internal static class StripAudit
                     throw new LayoutAuditException($"A copy lies on a flaw: {r} and {flaw}.");
                 }
             }
-        }
-    }
-
-    /// <summary>Throws when an aligned copy does not lie at its phase plus a point of the
-    /// lattice.</summary>
-    private static void OnItsPhase(StripProblem problem, Placement placement)
-    {
-        if (problem.Pieces[placement.Piece].Alignment is not { } phase)
-        {
-            return;
-        }
-
-        var lattice = problem.Repeat!;
-        long dx = placement.X - phase.PhaseX;
-        // Whole columns of the lattice from the phase: each drops the heights by the same amount.
-        long column = lattice.Width == 0 ? 0 : dx / lattice.Width;
-        bool acrossHolds = lattice.Width == 0 || dx % lattice.Width == 0;
-        bool alongHolds = (placement.Y - phase.PhaseY - column * lattice.Drop) % lattice.Length == 0;
-        if (!acrossHolds || !alongHolds)
-        {
-            throw new LayoutAuditException($"A copy is off its phase: {placement}.");
         }
     }
 }

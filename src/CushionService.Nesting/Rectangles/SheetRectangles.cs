@@ -10,8 +10,8 @@ internal static class SheetRectangles
     public static SheetLayout Nest(SheetProblem problem, Effort effort, CancellationToken cancellation)
     {
         var set = new RectangleSet(problem.Pieces, long.MaxValue);
-        var budget = new StepBudget(StepBudget.StepsFor(effort, set.Copies), cancellation);
-        long bound = LeastCost(problem, set.Area);
+        var budget = new StepBudget(RectangleSteps.For(effort, set.Copies), cancellation);
+        long bound = SheetCost.AtLeast(problem, set.Area);
         int[] order = [.. Enumerable.Range(0, set.Copies)];
         Array.Sort(set.KindOf.Select(kind => -set.Across[kind] * set.Along[kind]).ToArray(), order);
         var best = new SheetPlan(problem, set);
@@ -55,24 +55,4 @@ internal static class SheetRectangles
         plan.Laid != other.Laid ? plan.Laid > other.Laid
         : plan.Cost != other.Cost ? plan.Cost < other.Cost
         : plan.OnLast <= other.OnLast;
-
-    /// <summary>The cost of covering the area with the sheets that are cheapest for their area, the last in part.</summary>
-    private static long LeastCost(SheetProblem problem, Int128 area)
-    {
-        Int128 cost = 0;
-        foreach (var sheet in problem.Sheets.OrderBy(sheet => (double)sheet.Cost / sheet.Width / sheet.Length))
-        {
-            Int128 each = (Int128)sheet.Width * sheet.Length;
-            if (sheet.Available is { } available && available * each < area)
-            {
-                area -= available * each;
-                cost += (Int128)available * sheet.Cost;
-                continue;
-            }
-
-            return (long)(cost + (area * sheet.Cost + each - 1) / each);
-        }
-
-        return (long)cost;
-    }
 }

@@ -14,7 +14,7 @@ internal static class StripRectangles
     public static StripLayout Nest(StripProblem problem, Effort? effort, int sharedBy, CancellationToken cancellation)
     {
         var set = new RectangleSet(problem.Pieces, problem.Width);
-        var budget = new StepBudget(StepBudget.StepsFor(effort, set.Copies) / sharedBy, cancellation);
+        var budget = new StepBudget(RectangleSteps.For(effort, set.Copies) / sharedBy, cancellation);
         bool free = problem.Flaws.IsDefaultOrEmpty && problem.Pieces.All(piece => piece.Alignment is null);
         var bound = new ProvenBound(set, problem.Sale, budget);
         var (length, placements) = free ? Free(problem, set, bound, budget) : Constrained(problem, set, bound, budget);

@@ -11,9 +11,6 @@ namespace CushionService.Nesting.Rectangles;
 /// and exact search on the rung below.</summary>
 internal static class StripSearch
 {
-    // Steps for each copy, below which a search is a quick one.
-    private const long QuickOnly = 100_000;
-
     public static SequenceSearch Run(RectangleSet set, SaleLadder sale, ProvenBound bound, StepBudget budget)
     {
         var layouts = SkylineSearch.Start(set, sale, budget);
@@ -22,11 +19,7 @@ internal static class StripSearch
         PerfectBoxRestarts? perfect = null;
         bool turns = Array.IndexOf(set.Turns, true) >= 0;
 
-        // Few kinds or few copies can be searched through; many different ones are found sooner than ruled out.
-        double proving =
-            set.Kinds <= 10 ? 0.7
-            : set.Copies <= 24 ? 0.4
-            : 0.1;
+        double proving = SearchShares.ForProof(set);
         for (
             long share = Math.Max(budget.Limit / 64, 1);
             layouts.Length > bound.Goal && !budget.Exhausted;
@@ -41,7 +34,7 @@ internal static class StripSearch
                 break;
             }
 
-            double full = FullBoxShare(set, turns, budget.Limit);
+            double full = SearchShares.ForFullBox(set, turns, budget.Limit);
             perfect ??= full > 0 ? new PerfectBoxRestarts(set, budget) : null;
             if (perfect?.IsWorthwhile(bound.Goal) == true && perfect.Run(bound.Goal, (long)(steps * full)))
             {
@@ -79,13 +72,4 @@ internal static class StripSearch
 
         long Below() => sale.Reach(sale.RungFor(layouts.Length) - 1);
     }
-
-    /// <summary>The share of the steps for a box that is full, by what was measured: it finds what beams do not find up to some thirty
-    /// copies, and with turns up to twenty; a quick search has no steps for it above that.</summary>
-    private static double FullBoxShare(RectangleSet set, bool turns, long limit) =>
-        set.Copies <= 20 ? 0.5
-        : turns || limit < QuickOnly * set.Copies ? 0
-        : set.Copies <= 32 ? 0.5
-        : set.Copies <= 80 ? 0.15
-        : 0;
 }

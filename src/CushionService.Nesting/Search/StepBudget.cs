@@ -9,14 +9,6 @@ internal sealed class StepBudget(long limit, CancellationToken cancellation)
     // About 0.1 ms.
     private const long BetweenLooks = 1 << 14;
 
-    // For each copy, and for all copies at most.
-    private const long QuickShare = 15_000;
-    private const long QuickMost = 3_000_000;
-    private const long StandardShare = 500_000;
-    private const long StandardMost = 75_000_000;
-    private const long ThoroughShare = 15_000_000;
-    private const long ThoroughMost = 600_000_000;
-
     private long _nextLook = BetweenLooks;
 
     /// <summary>Steps spent so far.</summary>
@@ -27,16 +19,6 @@ internal sealed class StepBudget(long limit, CancellationToken cancellation)
 
     /// <summary>Whether the steps are used up.</summary>
     public bool Exhausted => Spent >= limit;
-
-    /// <summary>The steps of an effort for a number of copies; none for no effort, which is a single pass.</summary>
-    public static long StepsFor(Effort? effort, int copies) =>
-        effort switch
-        {
-            null => 0,
-            Effort.Quick => Math.Min(copies * QuickShare, QuickMost),
-            Effort.Standard => Math.Min(copies * StandardShare, StandardMost),
-            _ => Math.Min(copies * ThoroughShare, ThoroughMost),
-        };
 
     /// <summary>Looks for the caller's cancellation at once, before work that takes long for its steps.</summary>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>

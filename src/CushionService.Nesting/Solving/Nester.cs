@@ -32,7 +32,7 @@ public static class Nester
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentOutOfRangeException.ThrowIfLessThan(sharedBy, 1);
         cancellation.ThrowIfCancellationRequested();
-        WellFormed.Check(problem);
+        WellFormedStrip.Check(problem);
         if (problem.Pieces.Any(piece => !piece.Outline.IsDefaultOrEmpty))
         {
             var outlines = OutlineKernel.Nest(problem, effort, sharedBy, cancellation);
@@ -62,7 +62,7 @@ public static class Nester
     {
         ArgumentNullException.ThrowIfNull(problem);
         cancellation.ThrowIfCancellationRequested();
-        WellFormed.Check(problem);
+        WellFormedSheets.Check(problem);
         var layout = SheetRectangles.Nest(problem, effort, cancellation);
         SheetAudit.Check(problem, layout);
         return layout;

@@ -2,61 +2,14 @@ using System.Collections.Immutable;
 
 namespace CushionService.Nesting.Solving;
 
-/// <summary>Refuses problems that make no sense before a kernel sees them.</summary>
+/// <summary>The rules that strips and sheets have in common.</summary>
 internal static class WellFormed
 {
-    /// <summary>Keeps every area and every coordinate within 64 bits.</summary>
-    private const long Largest = 1L << 40;
+    /// <summary>The greatest extent, in grid units: keeps every area and every coordinate within 64 bits.</summary>
+    public const long Largest = 1L << 40;
 
-    public static void Check(StripProblem problem)
-    {
-        Demand(problem.Width is > 0 and <= Largest, "The strip's width must be from 1 to 2^40.");
-        Demand(!problem.Pieces.IsDefaultOrEmpty, "There must be at least one piece.");
-        Demand(problem.Sale is { Step: > 0, Numerator: > 0, Denominator: > 0 }, "The sale ladder's step and scale must be above 0.");
-        if (problem.Repeat is { } lattice)
-        {
-            Demand(lattice is { Width: >= 0, Length: > 0, Drop: >= 0 } && lattice.Drop < lattice.Length, "The repeat is ill-formed.");
-        }
-
-        foreach (var flaw in problem.Flaws.IsDefault ? [] : problem.Flaws)
-        {
-            Demand(flaw is { Width: > 0, Length: > 0 }, "A flaw must have an extent.");
-        }
-
-        CheckPieces(problem.Pieces);
-        for (var index = 0; index < problem.Pieces.Length; index++)
-        {
-            var piece = problem.Pieces[index];
-            bool fits = piece.Width <= problem.Width || (piece.Rotations == Rotations.QuarterTurns && piece.Length <= problem.Width);
-            Demand(fits, index, "is wider than the strip in every allowed turn");
-            Demand(
-                piece.Alignment is null || (problem.Repeat is not null && piece.Rotations == Rotations.None),
-                index,
-                "is aligned, but the fabric has no repeat or the piece may turn"
-            );
-        }
-    }
-
-    public static void Check(SheetProblem problem)
-    {
-        Demand(!problem.Pieces.IsDefaultOrEmpty, "There must be at least one piece.");
-        Demand(!problem.Sheets.IsDefaultOrEmpty, "There must be at least one sheet.");
-        CheckPieces(problem.Pieces);
-        foreach (var sheet in problem.Sheets)
-        {
-            Demand(
-                sheet is { Width: > 0 and <= Largest, Length: > 0 and <= Largest, Cost: >= 0, Available: null or >= 0 },
-                "A sheet must have an extent and a cost of at least 0."
-            );
-        }
-
-        foreach (var piece in problem.Pieces)
-        {
-            Demand(piece.Alignment is null, "Pieces on sheets are not aligned.");
-        }
-    }
-
-    private static void CheckPieces(ImmutableArray<NestingPiece> pieces)
+    /// <summary>Refuses pieces without an extent or a quantity, and more area than sums can hold.</summary>
+    public static void CheckPieces(ImmutableArray<NestingPiece> pieces)
     {
         Int128 area = 0;
         for (var index = 0; index < pieces.Length; index++)
@@ -70,7 +23,8 @@ internal static class WellFormed
         Demand(area <= long.MaxValue / 8, "The pieces' total area exceeds 64 bits.");
     }
 
-    private static void Demand(bool holds, int piece, string rule)
+    /// <summary>Refuses a piece, by its index, that breaks a rule.</summary>
+    public static void Demand(bool holds, int piece, string rule)
     {
         if (!holds)
         {
@@ -78,7 +32,8 @@ internal static class WellFormed
         }
     }
 
-    private static void Demand(bool holds, string message)
+    /// <summary>Refuses a problem that breaks a rule.</summary>
+    public static void Demand(bool holds, string message)
     {
         if (!holds)
         {

@@ -11,11 +11,10 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     /// <summary>Segments of convolutions, for all pairs; each takes about 400 bytes once it is cut into slices.</summary>
     private const long MostSegments = 500_000;
 
-    private readonly List<OutlineShape> _shapes = [];
+    private readonly ShapeList _shapes = new();
 
     // Of each shape: which outline it is a turn of, and by how many quarters.
     private readonly List<(int Family, int Quarter)> _origins = [];
-    private readonly Dictionary<int, List<int>> _byHash = [];
 
     // Of each pair of outlines, and quarters between them: the shapes whose no-fit polygon was made
     // first.
@@ -30,20 +29,8 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     /// <summary>A shape by its number.</summary>
     public OutlineShape this[int shape] => _shapes[shape];
 
-    /// <summary>The largest step of which every corner of every shape is a multiple.</summary>
-    public long CommonStep
-    {
-        get
-        {
-            long step = 0;
-            foreach (var corner in _shapes.SelectMany(shape => shape.Corners))
-            {
-                step = Divisors.Greatest(Divisors.Greatest(step, corner.X), corner.Y);
-            }
-
-            return step;
-        }
-    }
+    /// <summary>The largest step of which every corner of every shape is a multiple, in grid units.</summary>
+    public long CommonStep => _shapes.CommonStep;
 
     /// <summary>The number of the shape; the same for equal outlines.</summary>
     /// <param name="shape">The outline as it lies.</param>
@@ -51,24 +38,13 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     /// <param name="quarter">How many quarter turns counter-clockwise it is from the family's first.</param>
     public int Add(OutlineShape shape, int family = -1, int quarter = 0)
     {
-        var hash = shape.Hash;
-        if (!_byHash.TryGetValue(hash, out var same))
+        var (number, isNew) = _shapes.Add(shape);
+        if (isNew)
         {
-            _byHash[hash] = same = [];
+            _origins.Add(family < 0 ? (-1 - number, 0) : (family, quarter & 3));
         }
 
-        foreach (var known in same)
-        {
-            if (shape.IsSameAs(_shapes[known]))
-            {
-                return known;
-            }
-        }
-
-        same.Add(_shapes.Count);
-        _origins.Add(family < 0 ? (-1 - _shapes.Count, 0) : (family, quarter & 3));
-        _shapes.Add(shape);
-        return _shapes.Count - 1;
+        return number;
     }
 
     /// <summary>Call once every shape is known.</summary>

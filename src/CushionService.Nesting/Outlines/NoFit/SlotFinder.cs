@@ -13,11 +13,7 @@ internal sealed class SlotFinder(CancellationToken cancellation)
     // Where segments begin; a place where two do may be free though all around it is forbidden.
     private readonly List<GridPoint> _corners = [];
     private readonly List<long> _cuts = [];
-    private readonly OutlineOverlap _overlap = new();
-
-    // The outlines in half units; the moving one at the offset that is asked about.
-    private GridPoint[] _lying = [];
-    private GridPoint[] _moving = [];
+    private readonly FreeOffset _free = new();
 
     /// <summary>Finds all slots of two outlines.</summary>
     /// <param name="lying">The outline that lies still.</param>
@@ -32,9 +28,7 @@ internal sealed class SlotFinder(CancellationToken cancellation)
             return;
         }
 
-        // Twice as large, so that the middle between two corners is whole.
-        _lying = Array.ConvertAll(lying.Corners, corner => new GridPoint(2 * corner.X, 2 * corner.Y));
-        _moving = new GridPoint[moving.Corners.Length];
+        _free.Begin(lying, moving);
         _stretches.Clear();
         _corners.Clear();
         for (var index = 0; index < segments.Count; index++)
@@ -55,7 +49,7 @@ internal sealed class SlotFinder(CancellationToken cancellation)
             {
                 if (_stretches[one].Ahead != _stretches[other].Ahead)
                 {
-                    AddSlots(moving, segments, _stretches[one], _stretches[other], slots);
+                    AddSlots(segments, _stretches[one], _stretches[other], slots);
                 }
             }
         }
@@ -67,7 +61,7 @@ internal sealed class SlotFinder(CancellationToken cancellation)
             if (
                 here == _corners[index - 1]
                 && (index + 1 == _corners.Count || here != _corners[index + 1])
-                && IsFree(moving, 2 * here.X, 2 * here.Y)
+                && _free.Is(2 * here.X, 2 * here.Y)
             )
             {
                 slots.Add(new(here.X, here.Y, here.X, here.Y));
@@ -77,12 +71,11 @@ internal sealed class SlotFinder(CancellationToken cancellation)
 
     /// <summary>Adds what is free of the part where two stretches run along each other. It is cut where another segment crosses, since it
     /// can become free or forbidden only there.</summary>
-    /// <param name="moving">The outline that moves.</param>
     /// <param name="segments">The whole convolution.</param>
     /// <param name="one">A stretch.</param>
     /// <param name="other">One of the same line that runs the other way, and meets it.</param>
     /// <param name="slots">Takes what is free.</param>
-    private void AddSlots(OutlineShape moving, List<ConvolutionSegment> segments, Stretch one, Stretch other, List<Slot> slots)
+    private void AddSlots(List<ConvolutionSegment> segments, Stretch one, Stretch other, List<Slot> slots)
     {
         var (x, y, unit) =
             one.DirectionX != 0
@@ -124,7 +117,7 @@ internal sealed class SlotFinder(CancellationToken cancellation)
         for (var cut = 0; cut + 1 < _cuts.Count; cut++)
         {
             var (low, high) = (_cuts[cut], _cuts[cut + 1]);
-            if (low < high && IsFree(moving, 2 * x + (low + high) * one.DirectionX, 2 * y + (low + high) * one.DirectionY))
+            if (low < high && _free.Is(2 * x + (low + high) * one.DirectionX, 2 * y + (low + high) * one.DirectionY))
             {
                 slots.Add(new(x + low * one.DirectionX, y + low * one.DirectionY, x + high * one.DirectionX, y + high * one.DirectionY));
             }
@@ -140,19 +133,5 @@ internal sealed class SlotFinder(CancellationToken cancellation)
                 _cuts.Add((long)at);
             }
         }
-    }
-
-    /// <summary>Whether the outlines are apart at an offset, in whole numbers.</summary>
-    /// <param name="moving">The outline that moves.</param>
-    /// <param name="doubledX">Twice the offset across.</param>
-    /// <param name="doubledY">Twice the offset along.</param>
-    private bool IsFree(OutlineShape moving, long doubledX, long doubledY)
-    {
-        for (var corner = 0; corner < _moving.Length; corner++)
-        {
-            _moving[corner] = new(2 * moving.Corners[corner].X + doubledX, 2 * moving.Corners[corner].Y + doubledY);
-        }
-
-        return !_overlap.InteriorsMeet(_lying, _moving);
     }
 }

@@ -57,7 +57,7 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
             until += share;
             var before = Array.ConvertAll(descents, descent => descent.Spent);
             var exploreUntil = last ? until - (long)(CompressingShare * share) : until;
-            var lowest = RunRound(descents.AsMemory(0, going), exploreUntil, until, threads);
+            var lowest = DescentRound.Run(descents.AsMemory(0, going), exploreUntil, until, threads);
             if (lowest < going)
             {
                 best.CopyFrom(descents[lowest].Best);
@@ -82,42 +82,6 @@ internal sealed class Descents(Copies copies, SaleLadder sale, long bound, Cance
             < 40_000_000 => 4,
             _ => 8,
         };
-
-    /// <summary>The first that cannot be beaten, or their number. It cuts short those behind it alone, so that what those before it do, and
-    /// the steps that are counted, do not depend on which thread is faster.</summary>
-    /// <param name="descents">Those that are still going.</param>
-    /// <param name="exploreUntil">Steps after which each compresses.</param>
-    /// <param name="until">Steps after which each stops.</param>
-    /// <param name="threads">1 or 2.</param>
-    private static int RunRound(ReadOnlyMemory<Descent> descents, long exploreUntil, long until, int threads)
-    {
-        var lowest = descents.Length;
-        if (threads == 1 || descents.Length == 1)
-        {
-            RunEvery(0, 1);
-        }
-        else
-        {
-            SideThread.RunBoth(() => RunEvery(0, 2), () => RunEvery(1, 2));
-        }
-
-        return lowest;
-
-        void RunEvery(int first, int step)
-        {
-            for (var number = first; number < descents.Length && number < Volatile.Read(ref lowest); number += step)
-            {
-                var here = number;
-                var descent = descents.Span[number];
-                descent.Explore(exploreUntil, () => here < Volatile.Read(ref lowest));
-                descent.Compress(until, () => here < Volatile.Read(ref lowest));
-                for (var known = Volatile.Read(ref lowest); descent.IsLowest && number < known; known = Volatile.Read(ref lowest))
-                {
-                    Interlocked.CompareExchange(ref lowest, number, known);
-                }
-            }
-        }
-    }
 
     /// <summary>Insertion keeps equals in order, so that every machine goes on with the same ones.</summary>
     /// <param name="descents">The shortest comes first afterwards.</param>

@@ -58,7 +58,7 @@ internal sealed class PerfectBoxRestarts
         {
             bool sideways = (_runs & 1) == 1;
             var search = sideways ? _sideways! : _upright!;
-            long nodes = UnitNodes * Luby(_runs / 2 + 1);
+            long nodes = UnitNodes * LubySequence.At(_runs / 2 + 1);
             var outcome = search.Run(nodes, _runs < 2 ? 0 : 1, ref _random);
             if (outcome == BoxOutcome.Found)
             {
@@ -73,17 +73,5 @@ internal sealed class PerfectBoxRestarts
         }
 
         return false;
-    }
-
-    /// <summary>The i-th number, from 1, of 1, 1, 2, 1, 1, 2, 4, ...</summary>
-    private static long Luby(int i)
-    {
-        int power = 1;
-        while ((1 << power) - 1 < i)
-        {
-            power++;
-        }
-
-        return i == (1 << power) - 1 ? 1L << (power - 1) : Luby(i - (1 << (power - 1)) + 1);
     }
 }

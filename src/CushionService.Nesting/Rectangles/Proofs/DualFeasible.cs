@@ -23,10 +23,10 @@ internal sealed class DualFeasible(RectangleSet set)
             return null;
         }
 
-        Span<DualFunction> across = stackalloc DualFunction[DualFunction.MostFor(set.Kinds)],
+        Span<DualFunction> across = stackalloc DualFunction[DualFunctions.MostFor(set.Kinds)],
             along = stackalloc DualFunction[across.Length];
-        across = across[..DualFunction.For(set, set.Width, across)];
-        along = along[..DualFunction.For(set, length, along)];
+        across = across[..DualFunctions.For(set, set.Width, across)];
+        along = along[..DualFunctions.For(set, length, along)];
         budget.Spend((long)(across.Length + along.Length) * set.Kinds);
         for (var kind = 0; kind < set.Kinds; kind++)
         {

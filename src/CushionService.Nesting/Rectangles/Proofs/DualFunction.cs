@@ -1,5 +1,4 @@
 using System.Globalization;
-using CushionService.Nesting.Rectangles.Skylines;
 
 namespace CushionService.Nesting.Rectangles.Proofs;
 
@@ -11,48 +10,6 @@ internal readonly record struct DualFunction(DualRule Family, long Parameter)
 {
     /// <summary>No function gives more than this many times the whole.</summary>
     public const int MostMultiple = 6;
-
-    /// <summary>How many functions <see cref="For"/> lists at most for a number of kinds.</summary>
-    public static int MostFor(int kinds) => 1 + MostMultiple + (8 * kinds);
-
-    /// <summary>Lists the functions that may tell something about extents in a whole.</summary>
-    /// <param name="set">Whose extents, those of either side.</param>
-    /// <param name="whole">The whole.</param>
-    /// <param name="functions">Has room for <see cref="MostFor"/>.</param>
-    /// <returns>How many there are.</returns>
-    public static int For(RectangleSet set, long whole, Span<DualFunction> functions)
-    {
-        functions[0] = new DualFunction(DualRule.Extent, 1);
-        for (var k = 1; k <= MostMultiple; k++)
-        {
-            functions[k] = new DualFunction(DualRule.Multiple, k);
-        }
-
-        int count = 1 + MostMultiple;
-        for (var kind = 0; kind < set.Kinds; kind++)
-        {
-            foreach (long extent in (ReadOnlySpan<long>)[set.Across[kind], set.Along[kind]])
-            {
-                // With many kinds the pairs would outnumber what a page can wait for.
-                if (set.Kinds > 8 && count > 40)
-                {
-                    continue;
-                }
-
-                foreach (long threshold in (ReadOnlySpan<long>)[extent, whole - extent + 1])
-                {
-                    var function = new DualFunction(DualRule.Threshold, threshold);
-                    if (threshold > 0 && threshold <= whole / 2 && !functions[..count].Contains(function))
-                    {
-                        functions[count++] = function;
-                        functions[count++] = function with { Family = DualRule.Rounding };
-                    }
-                }
-            }
-        }
-
-        return count;
-    }
 
     /// <summary>The number of an extent, 0 for one that exceeds the whole.</summary>
     public long Of(long extent, long whole)

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Numerics;
 
 namespace CushionService.Nesting.Rectangles.Proofs;
@@ -11,8 +10,6 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// ring overwrites the oldest. What is forgotten is searched again, which costs steps but never a wrong answer.</remarks>
 internal sealed class RuledOutStates
 {
-    private const int WordBits = 64;
-
     // Words of the ring for each slot: what a skyline of some eight segments takes.
     private const int WordsPerSlot = 4;
     private readonly int _segmentBits;
@@ -45,7 +42,7 @@ internal sealed class RuledOutStates
         (_segmentBits, _xBits, _yBits) = (BitsFor(mostSegments), BitsFor(width), BitsFor(height));
         _leftBits = Array.ConvertAll(left, BitsFor);
         int mostBits = _segmentBits + mostSegments * (_xBits + _yBits) + _leftBits.Sum();
-        _mostWords = mostBits / WordBits + 1;
+        _mostWords = mostBits / BitWriter.WordBits + 1;
         (_packed, _words, _slot) = (new ulong[depths * _mostWords], new int[depths], new int[depths]);
         _starts = new long[1 << log];
 
@@ -125,37 +122,4 @@ internal sealed class RuledOutStates
     }
 
     private static int BitsFor(int most) => BitOperations.Log2((uint)Math.Max(most, 1)) + 1;
-
-    /// <summary>Writes numbers of given widths one behind the other, from the lowest bit of the first word up.</summary>
-    private ref struct BitWriter(Span<ulong> words)
-    {
-        private readonly Span<ulong> _words = words;
-        private ulong _word;
-        private int _bits;
-        private int _count;
-
-        public void Write(int value, int bits)
-        {
-            Debug.Assert(value >= 0 && value >> (bits - 1) <= 1, "A number is wider than its place: two states could look the same.");
-            _word |= (ulong)value << _bits;
-            _bits += bits;
-            if (_bits >= WordBits)
-            {
-                _words[_count++] = _word;
-                _bits -= WordBits;
-                _word = _bits == 0 ? 0 : (ulong)value >> (bits - _bits);
-            }
-        }
-
-        /// <summary>Ends the last word; the number of words.</summary>
-        public int Close()
-        {
-            if (_bits > 0)
-            {
-                _words[_count++] = _word;
-            }
-
-            return _count;
-        }
-    }
 }
