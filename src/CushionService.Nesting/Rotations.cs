@@ -7,6 +7,7 @@ public enum Rotations
     None,
 
     /// <summary>As drawn or upside down: the grain is kept.</summary>
+    /// <remarks>A rectangle is the same both ways, so that this matters for outlines alone.</remarks>
     HalfTurn,
 
     /// <summary>Any quarter turn: plain fabric that may be railroaded.</summary>

@@ -1,7 +1,7 @@
 namespace CushionService.Nesting.Outlines;
 
-/// <summary>The steps of a search with outlines: for each copy, and for all copies at most. A step takes about 5 ns on one of two cores, and
-/// 8 ns where both search.</summary>
+/// <summary>The steps of a search with outlines: for each copy, and for all copies at most. A step takes about 5 ns on one of two cores,
+/// and 8 ns where both search.</summary>
 internal static class OutlineSteps
 {
     private const long QuickShare = 600_000;

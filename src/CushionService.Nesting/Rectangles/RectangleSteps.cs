@@ -1,6 +1,7 @@
 namespace CushionService.Nesting.Rectangles;
 
-/// <summary>The steps of a search with rectangles: for each copy, and for all copies at most. A step takes about 6 ns on one core.</summary>
+/// <summary>The steps of a search with rectangles: for each copy, and for all copies at most. A step takes about 6 ns on one
+/// core.</summary>
 internal static class RectangleSteps
 {
     private const long QuickShare = 15_000;

@@ -5,8 +5,16 @@ using CushionService.Nesting.Search;
 namespace CushionService.Nesting.Rectangles;
 
 /// <summary>The kernel for rectangles on stock sheets: a local search over the order in which a plan takes the copies.</summary>
+/// <remarks>Two copies change places in the order, and what is no worse is kept: more copies laid, then
+/// a lower cost, then less on the last sheet. It ends at the bound, or when the steps are
+/// spent.</remarks>
 internal static class SheetRectangles
 {
+    /// <summary>Nests at an effort.</summary>
+    /// <param name="problem">The problem, checked.</param>
+    /// <param name="effort">How many steps to spend.</param>
+    /// <param name="cancellation">Observed at least every 20 ms of work.</param>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static SheetLayout Nest(SheetProblem problem, Effort effort, CancellationToken cancellation)
     {
         var set = new RectangleSet(problem.Pieces, long.MaxValue);
@@ -51,6 +59,7 @@ internal static class SheetRectangles
         };
     }
 
+    /// <summary>Whether a plan is at least as good as another.</summary>
     private static bool NoWorse(SheetPlan plan, SheetPlan other) =>
         plan.Laid != other.Laid ? plan.Laid > other.Laid
         : plan.Cost != other.Cost ? plan.Cost < other.Cost

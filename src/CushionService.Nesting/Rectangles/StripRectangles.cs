@@ -11,6 +11,13 @@ namespace CushionService.Nesting.Rectangles;
 internal static class StripRectangles
 {
     /// <summary>Nests at an effort, whose steps several problems share; null is the floor, a single pass.</summary>
+    /// <param name="problem">The problem, checked.</param>
+    /// <param name="effort">How many steps to spend; null for a single pass.</param>
+    /// <param name="sharedBy">How many problems share the steps.</param>
+    /// <param name="cancellation">Observed at least every 20 ms of work.</param>
+    /// <exception cref="ArgumentException">A piece fits the strip on no phase of its
+    /// repeat.</exception>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static StripLayout Nest(StripProblem problem, Effort? effort, int sharedBy, CancellationToken cancellation)
     {
         var set = new RectangleSet(problem.Pieces, problem.Width);
@@ -32,6 +39,7 @@ internal static class StripRectangles
         };
     }
 
+    /// <summary>Where pieces may lie anywhere: skylines, beams and exact search.</summary>
     private static (long Length, ImmutableArray<Placement> Placements) Free(
         StripProblem problem,
         RectangleSet set,
@@ -43,6 +51,8 @@ internal static class StripRectangles
         return (best.Length, best.Layout.Placements());
     }
 
+    /// <summary>Where a repeat or flaws forbid most positions. Both only forbid more, so that every
+    /// bound for free pieces holds here too.</summary>
     private static (long Length, ImmutableArray<Placement> Placements) Constrained(
         StripProblem problem,
         RectangleSet set,

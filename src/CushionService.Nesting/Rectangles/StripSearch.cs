@@ -11,6 +11,12 @@ namespace CushionService.Nesting.Rectangles;
 /// and exact search on the rung below.</summary>
 internal static class StripSearch
 {
+    /// <summary>Searches until the layout is sold as the bound is, or the steps are spent.</summary>
+    /// <param name="set">All copies.</param>
+    /// <param name="sale">The lengths that can be bought.</param>
+    /// <param name="bound">A length that no layout can beat; raised here.</param>
+    /// <param name="budget">Pays for the steps.</param>
+    /// <returns>Holds the best layout.</returns>
     public static SequenceSearch Run(RectangleSet set, SaleLadder sale, ProvenBound bound, StepBudget budget)
     {
         var layouts = SkylineSearch.Start(set, sale, budget);
@@ -20,6 +26,8 @@ internal static class StripSearch
         bool turns = Array.IndexOf(set.Turns, true) >= 0;
 
         double proving = SearchShares.ForProof(set);
+        // Rounds of growing shares: what is soon found or ruled out costs little, and no part waits for
+        // another to end.
         for (
             long share = Math.Max(budget.Limit / 64, 1);
             layouts.Length > bound.Goal && !budget.Exhausted;

@@ -6,6 +6,9 @@ namespace CushionService.Nesting.Search;
 internal static class SideThread
 {
     /// <summary>Returns when both have ended; throws what either threw, the first one's before the second's.</summary>
+    /// <param name="here">Runs on the caller's thread.</param>
+    /// <param name="aside">Runs on the other; it shares nothing with the first that either writes
+    /// to.</param>
     public static void RunBoth(Action here, Action aside)
     {
         ExceptionDispatchInfo? failure = null;

@@ -4,6 +4,8 @@ namespace CushionService.Nesting.Search;
 
 /// <summary>Counts the steps of a search, so that effort is a number and never a time, and looks for the caller's
 /// cancellation now and then. One step is one fit that was weighed.</summary>
+/// <param name="limit">Steps that may be spent.</param>
+/// <param name="cancellation">The caller's.</param>
 internal sealed class StepBudget(long limit, CancellationToken cancellation)
 {
     // About 0.1 ms.
@@ -26,6 +28,7 @@ internal sealed class StepBudget(long limit, CancellationToken cancellation)
 
     /// <summary>Counts steps.</summary>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    /// <param name="steps">At least 0.</param>
     public void Spend(long steps)
     {
         Debug.Assert(steps >= 0, "Steps are given back.");

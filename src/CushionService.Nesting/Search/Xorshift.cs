@@ -3,6 +3,8 @@ using System.Diagnostics;
 namespace CushionService.Nesting.Search;
 
 /// <summary>A small seeded generator (Marsaglia 2003, xorshift64*), so that a search takes the same path on every machine.</summary>
+/// <param name="seed">Any number; 0 is replaced, for it would give nothing but 0.</param>
+/// <remarks>A struct, so that a search keeps its own state; pass it by reference.</remarks>
 internal struct Xorshift(ulong seed)
 {
     private ulong _state = seed == 0 ? 0x9E3779B97F4A7C15UL : seed;

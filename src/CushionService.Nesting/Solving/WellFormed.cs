@@ -9,6 +9,7 @@ internal static class WellFormed
     public const long Largest = 1L << 40;
 
     /// <summary>Refuses pieces without an extent or a quantity, and more area than sums can hold.</summary>
+    /// <param name="pieces">At least one.</param>
     public static void CheckPieces(ImmutableArray<NestingPiece> pieces)
     {
         Int128 area = 0;

@@ -5,8 +5,8 @@ internal static class WellFormedStrip
 {
     /// <summary>Returns when the problem can be nested.</summary>
     /// <param name="problem">What a caller made.</param>
-    /// <exception cref="ArgumentException">A number is out of range, a piece fits the strip in no allowed turn, or it is aligned to a repeat
-    /// that is not there.</exception>
+    /// <exception cref="ArgumentException">A number is out of range, a piece fits the strip in no allowed turn, or it is aligned to a
+    /// repeat that is not there.</exception>
     public static void Check(StripProblem problem)
     {
         WellFormed.Demand(problem.Width is > 0 and <= WellFormed.Largest, "The strip's width must be from 1 to 2^40.");

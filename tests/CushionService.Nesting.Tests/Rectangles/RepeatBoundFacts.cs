@@ -81,7 +81,8 @@ public sealed class RepeatBoundFacts(ITestOutputHelper output)
         Assert.True(tight > Cases / 3 && better > Cases / 2, $"{tight} reached, {better} better than the area");
     }
 
-    /// <summary>One to three kinds, some of them aligned, on a straight repeat, a drop repeat, or one that does not repeat across.</summary>
+    /// <summary>One to three kinds, some of them aligned, on a straight repeat, a drop repeat, or one that does not repeat
+    /// across.</summary>
     private static StripProblem Problem(Random random)
     {
         var (width, along) = (random.Next(3, 9), random.Next(2, 5));

@@ -1,7 +1,7 @@
 namespace CushionService.Nesting.Outlines.NoFit;
 
-/// <summary>Asks, for one pair of outlines, whether they are apart at an offset, in whole numbers. All is twice as large, so that the middle
-/// between two offsets is whole.</summary>
+/// <summary>Asks, for one pair of outlines, whether they are apart at an offset, in whole numbers. All is twice as large, so that the
+/// middle between two offsets is whole.</summary>
 internal sealed class FreeOffset
 {
     private readonly OutlineOverlap _overlap = new();

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines.NoFit;
@@ -20,7 +19,7 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     // first.
     private readonly Dictionary<(int, int, int), (int Lying, int Moving)> _made = [];
     private readonly NoFitMaker _maker = new(cancellation);
-    private NoFitPolygon?[][] _pairs = [];
+    private readonly PairTable _pairs = new();
     private int _moving;
 
     /// <summary>Number of shapes.</summary>
@@ -55,19 +54,6 @@ internal sealed class ShapeBook(CancellationToken cancellation)
         _moving = Math.Min(moving, _shapes.Count);
     }
 
-    /// <summary>Room for the pairs; only once it is known that they are not too many.</summary>
-    private void MakeRoom()
-    {
-        if (_pairs.Length == 0)
-        {
-            _pairs = new NoFitPolygon?[_shapes.Count][];
-            for (var shape = 0; shape < _pairs.Length; shape++)
-            {
-                _pairs[shape] = new NoFitPolygon?[_shapes.Count];
-            }
-        }
-    }
-
     /// <summary>Makes all no-fit polygons that a search can ask for, if that takes no more than the given steps, and counts them. Jagged
     /// outlines have convolutions of thousands of segments, and many different outlines very many pairs.</summary>
     /// <returns>Whether they are made; if not, no more than the given steps are spent.</returns>
@@ -82,13 +68,13 @@ internal sealed class ShapeBook(CancellationToken cancellation)
             return false;
         }
 
-        MakeRoom();
+        _pairs.MakeRoom(_shapes.Count);
         long segments = 0;
         for (var one = 0; one < _moving; one++)
         {
             for (var other = one; other < Count; other++)
             {
-                if (_pairs[one][other] is not null)
+                if (_pairs[one, other] is not null)
                 {
                     continue;
                 }
@@ -102,7 +88,7 @@ internal sealed class ShapeBook(CancellationToken cancellation)
                 if (!TryTurn(one, other, budget))
                 {
                     budget.Spend(_maker.Cost);
-                    Keep(one, other, _maker.Make());
+                    _pairs.Keep(one, other, _maker.Make());
                 }
             }
         }
@@ -112,7 +98,7 @@ internal sealed class ShapeBook(CancellationToken cancellation)
 
     /// <summary>The no-fit polygons of one shape with each other; those not made yet are null.</summary>
     /// <param name="shape">Number of the shape.</param>
-    public NoFitPolygon?[] Around(int shape) => _pairs[shape];
+    public NoFitPolygon?[] Around(int shape) => _pairs.Around(shape);
 
     /// <summary>The no-fit polygon of two shapes, either way round: of the two, the one of the lower number lies and the other
     /// moves. Where it is the other way, offsets change their sign. It is made here if it was not before.</summary>
@@ -120,15 +106,15 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     /// <param name="other">Number of another, or the same.</param>
     public NoFitPolygon Pair(int one, int other)
     {
-        MakeRoom();
-        if (_pairs[one][other] is { } known)
+        _pairs.MakeRoom(_shapes.Count);
+        if (_pairs[one, other] is { } known)
         {
             return known;
         }
 
         var (lying, moving) = (Math.Min(one, other), Math.Max(one, other));
         _maker.Trace(_shapes[lying], _shapes[moving]);
-        return Keep(lying, moving, _maker.Make());
+        return _pairs.Keep(lying, moving, _maker.Make());
     }
 
     /// <summary>How deep a moving shape overlaps a lying one at an offset.</summary>
@@ -159,15 +145,7 @@ internal sealed class ShapeBook(CancellationToken cancellation)
 
         budget.Spend(8L * _maker.Segments);
         var turns = (quarter - _origins[known.Lying].Quarter) & 3;
-        Keep(one, other, _pairs[known.Lying][known.Moving]!.Turned(turns, _shapes[known.Lying], _shapes[known.Moving]));
+        _pairs.Keep(one, other, _pairs[known.Lying, known.Moving]!.Turned(turns, _shapes[known.Lying], _shapes[known.Moving]));
         return true;
-    }
-
-    /// <summary>Keeps a no-fit polygon, to be found from either shape.</summary>
-    private NoFitPolygon Keep(int lying, int moving, NoFitPolygon pair)
-    {
-        Debug.Assert(lying <= moving, "the shape of the lower number lies");
-        _pairs[moving][lying] = pair;
-        return _pairs[lying][moving] = pair;
     }
 }

@@ -1,7 +1,7 @@
 namespace CushionService.Nesting.Outlines.NoFit;
 
-/// <summary>What is forbidden exactly where one slab ends and the next begins. The forbidden offsets are open, so that on the break only what
-/// both sides forbid is forbidden; slots free some of that.</summary>
+/// <summary>What is forbidden exactly where one slab ends and the next begins. The forbidden offsets are open, so that on the break only
+/// what both sides forbid is forbidden; slots free some of that.</summary>
 /// <param name="breaks">Where the slabs begin and the last one ends, ascending.</param>
 /// <param name="starts">The place of each slab's first band among all.</param>
 /// <param name="all">The bands of all slabs.</param>

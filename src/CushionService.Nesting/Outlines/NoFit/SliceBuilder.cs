@@ -152,7 +152,7 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
     /// <param name="low">The lower line; below 0 when there is none.</param>
     /// <param name="high">The upper line.</param>
     /// <param name="start">Where the slab begins.</param>
-    /// <param name="middle">The middle of the slab, where lines are told apart.</param>
+    /// <param name="middle">The middle of the slab, where lines are compared.</param>
     private void Keep(int low, int high, double start, double middle)
     {
         if (low >= 0 && _active[high].At(middle) - _active[low].At(middle) > _tolerance)

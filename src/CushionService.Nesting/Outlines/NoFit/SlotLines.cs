@@ -1,6 +1,7 @@
 namespace CushionService.Nesting.Outlines.NoFit;
 
-/// <summary>The slots as a sweep along one axis sees them: free lines through forbidden bands, from one place on the axis to another.</summary>
+/// <summary>The slots as a sweep along one axis sees them: free lines through forbidden bands, from one place on the axis to
+/// another.</summary>
 internal sealed class SlotLines
 {
     /// <summary>Where each begins and ends on the axis, and its values across there; a point begins where it ends.</summary>

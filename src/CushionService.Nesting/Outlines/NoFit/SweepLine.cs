@@ -1,6 +1,7 @@
 namespace CushionService.Nesting.Outlines.NoFit;
 
-/// <summary>A segment of a convolution as the sweep sees it: over a stretch of the axis, a value across that is linear in the place.</summary>
+/// <summary>A segment of a convolution as the sweep sees it: over a stretch of the axis, a value across that is linear in the
+/// place.</summary>
 /// <param name="Start">Where it begins on the axis.</param>
 /// <param name="End">Where it ends, above the start.</param>
 /// <param name="Value">Its value at the start.</param>

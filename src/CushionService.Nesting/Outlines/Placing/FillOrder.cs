@@ -1,7 +1,7 @@
 namespace CushionService.Nesting.Outlines.Placing;
 
-/// <summary>Orders in which copies are laid one after the other, from large to small: by area, by extent along the strip, or by extent across
-/// it.</summary>
+/// <summary>Orders in which copies are laid one after the other, from large to small: by area, by extent along the strip, or by extent
+/// across it.</summary>
 internal static class FillOrder
 {
     /// <summary>The number of rules.</summary>

@@ -4,8 +4,8 @@ using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Outlines.Searching;
 
-/// <summary>How deep every two copies overlap, and what that weighs: overlaps that persist gain weight, so that a search does not stay where
-/// it is stuck (guided local search: Voudouris and Tsang 1999).</summary>
+/// <summary>How deep every two copies overlap, and what that weighs: overlaps that persist gain weight, so that a search does not stay
+/// where it is stuck (guided local search: Voudouris and Tsang 1999).</summary>
 /// <remarks>Both are square tables by copy and other, flaws after the copies, and the same either way round; the rows of flaws are never
 /// read.</remarks>
 internal sealed class OverlapWeights

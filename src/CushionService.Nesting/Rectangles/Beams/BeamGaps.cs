@@ -2,8 +2,8 @@ using CushionService.Nesting.Rectangles.Skylines;
 
 namespace CushionService.Nesting.Rectangles.Beams;
 
-/// <summary>Closes gaps of partial layouts: what nothing that is left can use is lost, and a layout that has lost more than the box can spare
-/// ends there.</summary>
+/// <summary>Closes gaps of partial layouts: what nothing that is left can use is lost, and a layout that has lost more than the box can
+/// spare ends there.</summary>
 /// <param name="set">All copies.</param>
 internal sealed class BeamGaps(RectangleSet set)
 {
@@ -51,6 +51,8 @@ internal sealed class BeamGaps(RectangleSet set)
         return layer.Waste[state] <= _slack;
     }
 
+    /// <summary>Whether a copy that is left fits a stretch of the floor, in any turn that it may
+    /// take.</summary>
     private bool AnyFits(long extent, long room, ReadOnlySpan<int> left)
     {
         for (var kind = 0; kind < left.Length; kind++)

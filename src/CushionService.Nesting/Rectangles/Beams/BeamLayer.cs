@@ -5,6 +5,9 @@ namespace CushionService.Nesting.Rectangles.Beams;
 
 /// <summary>The partial layouts of one depth: of each its skyline, the copies left of each kind, and the areas lost and left, all
 /// in flat arrays that are sized once.</summary>
+/// <param name="states">The most states of a layer.</param>
+/// <param name="copies">Copies of the order: a skyline has at most two segments more.</param>
+/// <param name="kinds">Kinds of the order.</param>
 internal sealed class BeamLayer(int states, int copies, int kinds)
 {
     /// <summary>How far apart the skylines of two states begin in <see cref="X"/> and <see cref="Y"/>.</summary>
@@ -29,6 +32,8 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
     public long[] Remaining { get; } = new long[states];
 
     /// <summary>The one state of an empty box.</summary>
+    /// <param name="set">All copies.</param>
+    /// <param name="width">Width of the box as the run sees it, grid units.</param>
     public void Begin(RectangleSet set, long width)
     {
         (X[0], X[1], Y[0], Segments[0], Waste[0], Remaining[0]) = (0, width, 0, 1, 0, set.Area);
@@ -36,6 +41,7 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
     }
 
     /// <summary>Index among its segments of the state's lowest, the leftmost of equals.</summary>
+    /// <param name="state">Which one.</param>
     public int Lowest(int state)
     {
         int at = state * Stride;
@@ -52,6 +58,13 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
     }
 
     /// <summary>Becomes, in one state, what another layer's state is after a rectangle was laid at one end of its gap.</summary>
+    /// <param name="state">The state that is written.</param>
+    /// <param name="from">The layer before.</param>
+    /// <param name="parent">Its state.</param>
+    /// <param name="gap">Index of the gap among the parent's segments.</param>
+    /// <param name="across">Extent of the rectangle across the gap, grid units.</param>
+    /// <param name="along">Extent along the box.</param>
+    /// <param name="atLeft">Whether it lies at the gap's left end, else at its right.</param>
     public void Lay(int state, BeamLayer from, int parent, int gap, long across, long along, bool atLeft)
     {
         Debug.Assert(across <= from.X[parent * Stride + gap + 1] - from.X[parent * Stride + gap], "A rectangle is wider than its gap.");
@@ -88,6 +101,8 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
     }
 
     /// <summary>Becomes, in one state, what another state of the layer is.</summary>
+    /// <param name="state">The state that is written.</param>
+    /// <param name="from">The state that is read.</param>
     public void Copy(int state, int from)
     {
         Array.Copy(X, from * Stride, X, state * Stride, Segments[from] + 1);
@@ -97,6 +112,9 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
     }
 
     /// <summary>Closes a gap: raises it to its lower wall, in a box of the given height.</summary>
+    /// <param name="state">Which one.</param>
+    /// <param name="gap">Index of its lowest segment.</param>
+    /// <param name="height">Height of the box, grid units.</param>
     public void Raise(int state, int gap, long height)
     {
         int at = state * Stride;
@@ -122,6 +140,7 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
         Segments[state] = count;
     }
 
+    /// <summary>Adds a segment, unless it is level with the last one and so goes on with it.</summary>
     private void Append(int state, long x, long y)
     {
         int at = state * Stride + Segments[state];
@@ -132,6 +151,7 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
         }
     }
 
+    /// <summary>Takes a segment out of a row: those behind it move up by one.</summary>
     private void Drop(int segment, int end)
     {
         Array.Copy(X, segment + 1, X, segment, end - segment);

@@ -25,6 +25,10 @@ internal sealed class BeamSearch
     private BeamGuide _guide;
     private int _abreast;
 
+    /// <summary>Sizes everything once.</summary>
+    /// <param name="set">All copies.</param>
+    /// <param name="states">The most partial layouts abreast.</param>
+    /// <param name="budget">Pays for the steps.</param>
     public BeamSearch(RectangleSet set, int states, StepBudget budget)
     {
         (_set, _states, _budget) = (set, states, budget);
@@ -56,6 +60,7 @@ internal sealed class BeamSearch
         long height = sideways ? _set.Width : length;
         long slack = _set.Width * length - _set.Area;
         _guide = guide;
+        // Less area than all copies have: nothing is to be found.
         if (slack < 0)
         {
             return false;
@@ -89,6 +94,10 @@ internal sealed class BeamSearch
     }
 
     /// <summary>Makes the next layer from the best candidates; returns its number of states.</summary>
+    /// <param name="now">The layer of the parents.</param>
+    /// <param name="next">The layer that is written.</param>
+    /// <param name="depth">How many copies the parents have laid.</param>
+    /// <param name="found">Number of candidates, the best first.</param>
     private int Advance(BeamLayer now, BeamLayer next, int depth, int found)
     {
         Array.Clear(_children);
@@ -113,6 +122,8 @@ internal sealed class BeamSearch
         return states;
     }
 
+    /// <summary>Makes one state of the next layer; false when it has lost too much or is there
+    /// already.</summary>
     private bool Follow(BeamLayer now, int parent, BeamMove move, BeamLayer next, int state, int depth)
     {
         var (kind, turned, atLeft) = move;
@@ -136,6 +147,10 @@ internal sealed class BeamSearch
 
     /// <summary>Adds a state like another one, but for its gap, which is closed although something fits; false when that loses too
     /// much.</summary>
+    /// <param name="layer">The layer that is being written.</param>
+    /// <param name="like">The state that it is like.</param>
+    /// <param name="state">The state that is added.</param>
+    /// <param name="depth">How many copies the parents have laid.</param>
     private bool GiveUp(BeamLayer layer, int like, int state, int depth)
     {
         if (layer.Segments[like] == 1)

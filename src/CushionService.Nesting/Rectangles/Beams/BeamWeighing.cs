@@ -10,6 +10,8 @@ internal sealed class BeamWeighing
 {
     private readonly RectangleSet _set;
     private readonly StepBudget _budget;
+
+    // The liking of each kind in this run; then, of all candidates of a layer, scores and moves.
     private readonly double[] _liking;
     private readonly double[] _score;
     private readonly int[] _move;
@@ -22,6 +24,10 @@ internal sealed class BeamWeighing
     private long _slack;
     private BeamGuide _guide;
 
+    /// <summary>Sizes everything once.</summary>
+    /// <param name="set">All copies.</param>
+    /// <param name="states">The most states of a layer.</param>
+    /// <param name="budget">Pays a step for each rectangle that is weighed.</param>
     public BeamWeighing(RectangleSet set, int states, StepBudget budget)
     {
         (_set, _budget) = (set, budget);
@@ -59,10 +65,14 @@ internal sealed class BeamWeighing
     }
 
     /// <summary>Puts the first candidates in order, the best first.</summary>
+    /// <param name="candidates">How many there are.</param>
     public void Sort(int candidates) => Array.Sort(_score, _move, 0, candidates);
 
     /// <summary>Weighs every rectangle on the state's gap and adds the best to the candidates found so far; returns how many there are
     /// then.</summary>
+    /// <param name="now">The layer.</param>
+    /// <param name="state">Its state.</param>
+    /// <param name="found">Candidates found so far.</param>
     public int Weigh(BeamLayer now, int state, int found)
     {
         int at = state * now.Stride;
@@ -93,6 +103,8 @@ internal sealed class BeamWeighing
                     continue;
                 }
 
+                // At the wall that it is level with; else at the higher one, where it leaves the
+                // plainer skyline.
                 bool atLeft = along == left || (along != right && left >= right);
                 var (near, far) = atLeft ? (left, right) : (right, left);
                 long rest = extent - across;
@@ -104,6 +116,7 @@ internal sealed class BeamWeighing
                     level -= along == far ? 1 : 0;
                     steps += Math.Abs(along - far) - far;
                 }
+                // What is left beside it can still be used: one segment more.
                 else if (rest >= narrowest)
                 {
                     level++;
@@ -111,6 +124,7 @@ internal sealed class BeamWeighing
                 }
                 else
                 {
+                    // Nothing fits beside it: that stretch is lost up to the lower of both.
                     long lost = Math.Min(along, far);
                     waste += rest * lost;
                     steps += along - 2 * lost;
@@ -140,6 +154,7 @@ internal sealed class BeamWeighing
         return found;
     }
 
+    /// <summary>The least width that any copy left can take.</summary>
     private long Narrowest(ReadOnlySpan<int> left)
     {
         long narrowest = long.MaxValue;

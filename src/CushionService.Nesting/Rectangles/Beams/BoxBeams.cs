@@ -21,11 +21,19 @@ internal sealed class BoxBeams
     private readonly RectangleSet _set;
     private readonly SaleLadder _sale;
     private readonly StepBudget _budget;
+
+    // Made when the steps first suffice for one, and made wider when they suffice for more.
     private BeamSearch? _search;
     private Xorshift _random = new(1);
     private int _runs;
+
+    // The part of the way to the goal that is aimed at: half, a quarter, down to one rung.
     private long _stride = 2;
 
+    /// <summary>Beams for an order.</summary>
+    /// <param name="set">All copies.</param>
+    /// <param name="sale">The lengths that can be bought.</param>
+    /// <param name="budget">Pays for the steps.</param>
     public BoxBeams(RectangleSet set, SaleLadder sale, StepBudget budget)
     {
         (_set, _sale, _budget) = (set, sale, budget);
@@ -40,6 +48,9 @@ internal sealed class BoxBeams
 
     /// <summary>Aims at a length between the goal and the present one for about as many steps as are given.</summary>
     /// <returns>Whether a shorter layout was found.</returns>
+    /// <param name="length">The present length, grid units.</param>
+    /// <param name="goal">A length that is good enough, below the present one.</param>
+    /// <param name="steps">Steps to spend.</param>
     public bool Improve(long length, long goal, long steps)
     {
         long stop = _budget.Spent + steps;
@@ -68,6 +79,7 @@ internal sealed class BoxBeams
     }
 
     /// <summary>Sizes the beam so that a few runs fit the steps; false when they are too few for any.</summary>
+    /// <param name="steps">Steps of the call.</param>
     private bool Widen(long steps)
     {
         long perState = (long)_set.Copies * Math.Max(1, _set.Kinds / 2);

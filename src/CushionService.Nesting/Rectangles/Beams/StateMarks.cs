@@ -1,28 +1,33 @@
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Rectangles.Beams;
 
 /// <summary>Tells whether a layer already holds a state of the same skyline and the same copies left, by 64-bit hashes: a rare
 /// clash costs one partial layout, never a wrong answer.</summary>
 internal sealed class StateMarks
 {
+    // Open addressing with at most a quarter of the places taken; 0 is an empty place.
     private readonly ulong[] _table;
     private readonly ulong[] _salt;
 
+    /// <summary>Sizes the table once.</summary>
+    /// <param name="states">The most states of a layer.</param>
+    /// <param name="kinds">Kinds of the order; each has a factor of its own.</param>
     public StateMarks(int states, int kinds)
     {
         _table = new ulong[(int)System.Numerics.BitOperations.RoundUpToPowerOf2((uint)states * 4)];
-        _salt = new ulong[kinds];
-        ulong salt = 0;
-        for (var kind = 0; kind < kinds; kind++)
-        {
-            salt += 0x9E3779B97F4A7C15UL;
-            _salt[kind] = (salt ^ (salt >> 30)) * 0xBF58476D1CE4E5B9UL;
-        }
+        _salt = KindSalts.Of(kinds);
     }
 
     /// <summary>Forgets every state.</summary>
     public void Clear() => Array.Clear(_table);
 
     /// <summary>Marks a state; false when its like was there.</summary>
+    /// <param name="layer">Holds the state.</param>
+    /// <param name="state">Which one.</param>
+    /// <param name="left">Its copies left of each kind.</param>
+    /// <remarks>Unlike the exact search, a beam proves nothing, so that the hash alone may
+    /// decide.</remarks>
     public bool Add(BeamLayer layer, int state, ReadOnlySpan<int> left)
     {
         ulong hash = 0xCBF29CE484222325UL;

@@ -44,12 +44,17 @@ internal sealed class BoxLosses
     }
 
     /// <summary>Width of a stretch that rows cannot fill.</summary>
+    /// <param name="extent">In units of the box, from 0 to its width.</param>
     public int LostAcross(int extent) => extent - _rows.Greatest(extent);
 
     /// <summary>Height of a stretch that columns cannot fill.</summary>
+    /// <param name="room">In units of the box, from 0 to its height.</param>
     public int LostAlong(int room) => room - _columns.Greatest(room);
 
     /// <summary>Raises each segment to where the columns can begin, as if what comes were pushed up; returns the area lost.</summary>
+    /// <param name="skylines">Holds the skyline, which is changed.</param>
+    /// <param name="at">Where it begins.</param>
+    /// <param name="segments">Its segments; fewer afterwards where neighbours became level.</param>
     public long RaiseColumns(BoxSkylines skylines, int at, ref int segments)
     {
         long lost = 0;
@@ -66,6 +71,10 @@ internal sealed class BoxLosses
 
     /// <summary>Whether the rows lose no more than the slack. Valleys are filled from the lowest up: each level stretch is a run of equal
     /// rows until it meets its lower wall.</summary>
+    /// <param name="skylines">Holds the skyline; it is copied, not changed.</param>
+    /// <param name="at">Where it begins.</param>
+    /// <param name="segments">Its segments.</param>
+    /// <param name="slack">Area that may be lost.</param>
     public bool RowsAreAffordable(BoxSkylines skylines, int at, int segments, long slack)
     {
         Array.Copy(skylines.X, at, _levels.X, 0, segments + 1);

@@ -1,4 +1,5 @@
 using CushionService.Nesting.Rectangles.Proofs;
+using CushionService.Nesting.Search;
 
 namespace CushionService.Nesting.Rectangles.PerfectBoxes;
 
@@ -14,16 +15,14 @@ internal sealed class FailedStates
     public FailedStates(int log, int kinds)
     {
         _keys = new ulong[1 << log];
-        _salt = new ulong[kinds];
-        ulong salt = 0;
-        for (var kind = 0; kind < kinds; kind++)
-        {
-            salt += 0x9E3779B97F4A7C15UL;
-            _salt[kind] = ((salt ^ (salt >> 30)) * 0xBF58476D1CE4E5B9UL) | 1;
-        }
+        _salt = Array.ConvertAll(KindSalts.Of(kinds), salt => salt | 1);
     }
 
     /// <summary>The hash of a skyline and the copies left; never 0.</summary>
+    /// <param name="skylines">Holds the skyline.</param>
+    /// <param name="at">Where it begins.</param>
+    /// <param name="segments">Its segments.</param>
+    /// <param name="left">Copies left of each kind.</param>
     public ulong Key(BoxSkylines skylines, int at, int segments, int[] left)
     {
         ulong key = 0xCBF29CE484222325UL;
@@ -42,10 +41,13 @@ internal sealed class FailedStates
     }
 
     /// <summary>Whether a state is known to fail.</summary>
+    /// <param name="key">What <see cref="Key"/> gave.</param>
     public bool Holds(ulong key) => _keys[Slot(key)] == key;
 
     /// <summary>Notes that a state fails.</summary>
+    /// <param name="key">What <see cref="Key"/> gave.</param>
     public void Add(ulong key) => _keys[Slot(key)] = key;
 
+    /// <summary>The place of a key: bits that the last mixing has reached.</summary>
     private int Slot(ulong key) => (int)(key >> 32) & (_keys.Length - 1);
 }

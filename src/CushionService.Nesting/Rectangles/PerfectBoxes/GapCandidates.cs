@@ -19,9 +19,10 @@ internal sealed class GapCandidates
     private readonly BoxContents _box;
     private readonly int[] _left;
     private readonly BoxLosses _losses;
+
+    // By depth, the candidates and how good they look.
     private readonly int[] _codes;
     private readonly double[] _worths;
-    private readonly double[] _likings;
 
     /// <param name="box">The rectangles and the box.</param>
     /// <param name="left">Copies left of each kind, which the search changes.</param>
@@ -31,8 +32,11 @@ internal sealed class GapCandidates
     {
         (_box, _left, _losses) = (box, left, losses);
         (_codes, _worths) = (new int[2 * left.Length * depths], new double[2 * left.Length * depths]);
-        _likings = new double[2 * left.Length];
+        Likings = new KindLikings(left.Length);
     }
+
+    /// <summary>What this run likes.</summary>
+    public KindLikings Likings { get; }
 
     /// <summary>Kind and turn of a listed candidate.</summary>
     public (int Kind, bool Turned) this[int index] => (_codes[index] >> 1, (_codes[index] & 1) != 0);
@@ -40,16 +44,14 @@ internal sealed class GapCandidates
     /// <summary>Where the list of a depth begins.</summary>
     public int First(int depth) => depth * 2 * _left.Length;
 
-    /// <summary>Gives each kind, in each turn, a liking for the coming run.</summary>
-    public void DrawLikings(double noise, ref Xorshift random)
-    {
-        for (var code = 0; code < _likings.Length; code++)
-        {
-            _likings[code] = 1 + noise * (random.Next(1 << 20) / (double)(1 << 20) - 0.5);
-        }
-    }
-
     /// <summary>The gap, a local minimum of the skyline, with the fewest candidates; the lowest of equals.</summary>
+    /// <param name="skylines">Holds the skyline.</param>
+    /// <param name="at">Where it begins.</param>
+    /// <param name="segments">Its segments.</param>
+    /// <param name="slack">Area that may be lost.</param>
+    /// <param name="budget">Pays for the kinds that are looked at.</param>
+    /// <returns>Index of the segment; with no candidate at all, the node is a dead end and the caller
+    /// closes the gap or gives it back.</returns>
     public int Tightest(BoxSkylines skylines, int at, int segments, long slack, StepBudget budget)
     {
         var (best, fewest, lowest) = (-1, int.MaxValue, int.MaxValue);
@@ -76,6 +78,9 @@ internal sealed class GapCandidates
     }
 
     /// <summary>Lists the candidates of a gap, the best first; returns where the list ends.</summary>
+    /// <param name="depth">Whose list is written.</param>
+    /// <param name="gap">The gap.</param>
+    /// <param name="slack">Area that may be lost.</param>
     public int List(int depth, BoxGap gap, long slack)
     {
         int first = First(depth);
@@ -95,7 +100,7 @@ internal sealed class GapCandidates
                 int top = gap.Floor + along;
                 bool whole = across == gap.Extent;
                 int level = (whole ? 4 : 0) + (top == gap.LeftWall ? 2 : 0) + (top == gap.RightWall && whole ? 2 : 0);
-                double worth = ((double)across * along * (1 + LevelWorth * level) - LossWorth * loss) * _likings[2 * kind + turn];
+                double worth = ((double)across * along * (1 + LevelWorth * level) - LossWorth * loss) * Likings[2 * kind + turn];
                 int place = last++;
                 for (; place > first && _worths[place - 1] < worth; place--)
                 {
@@ -128,6 +133,9 @@ internal sealed class GapCandidates
     }
 
     /// <summary>Area lost beside and above a rectangle on a gap; <see cref="long.MaxValue"/> when it does not fit.</summary>
+    /// <param name="gap">The gap.</param>
+    /// <param name="across">Extent of the rectangle across the gap.</param>
+    /// <param name="along">Extent along the box.</param>
     private long Loss(BoxGap gap, int across, int along)
     {
         int rest = gap.Extent - across;

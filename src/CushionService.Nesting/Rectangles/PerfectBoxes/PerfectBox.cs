@@ -18,6 +18,9 @@ internal sealed class PerfectBox
     private readonly long _area;
     private readonly BoxSkylines _skylines;
     private readonly BoxLosses _losses;
+
+    // What is laid, and the states that were searched in vain. The latter stay from run to run: a hash
+    // may be wrong, which costs a layout and never a proof.
     private readonly LaidRectangles _laid;
     private readonly FailedStates _failed;
     private readonly GapCandidates _candidates;
@@ -65,11 +68,15 @@ internal sealed class PerfectBox
         _box.Count.CopyTo(_left, 0);
         _laid.Clear();
         _skylines.Clear();
-        _candidates.DrawLikings(noise, ref random);
+        _candidates.Likings.Draw(noise, ref random);
         _nodesLeft = nodes;
         return Explore(0, 1, Slack);
     }
 
+    /// <summary>One node: a state that failed before is not opened again.</summary>
+    /// <param name="depth">Depth of the search.</param>
+    /// <param name="segments">Segments of its skyline.</param>
+    /// <param name="slack">Area that may still be lost.</param>
     private BoxOutcome Explore(int depth, int segments, long slack)
     {
         Debug.Assert(_laid.Count + _left.Sum() == _copies, "Copies laid and copies left are not all copies.");
@@ -100,6 +107,8 @@ internal sealed class PerfectBox
         return outcome;
     }
 
+    /// <summary>Lays each candidate on the tightest gap in turn, then closes the gap, if that can be
+    /// paid.</summary>
     private BoxOutcome Open(int depth, int segments, long slack)
     {
         int at = _skylines.Row(depth);
@@ -122,6 +131,8 @@ internal sealed class PerfectBox
         {
             var (kind, turned) = _candidates[index];
             var (across, along) = _box.Size(kind, turned);
+            // With nothing to lose, a rectangle level with the right wall alone lies there: the rest of
+            // the gap must be filled anyway.
             bool atRight = slack == 0 && floor + along == rightWall && floor + along != leftWall;
             int next = _skylines.Lay(at, segments, gap, across, along, atRight);
             _left[kind]--;

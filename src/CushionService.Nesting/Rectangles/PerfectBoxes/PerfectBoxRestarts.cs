@@ -19,12 +19,17 @@ internal sealed class PerfectBoxRestarts
     private const double MostSlack = 0.002;
     private readonly BoxGrid _grid;
     private readonly StepBudget _budget;
+
+    // One search along the box and one across it, for the length that was asked for last.
     private PerfectBox? _upright;
     private PerfectBox? _sideways;
     private Xorshift _random = new(1);
     private long _length;
     private int _runs;
 
+    /// <summary>Restarts for an order.</summary>
+    /// <param name="set">All copies.</param>
+    /// <param name="budget">Pays for the steps.</param>
     public PerfectBoxRestarts(RectangleSet set, StepBudget budget)
     {
         (_grid, _budget) = (new BoxGrid(set), budget);
@@ -35,6 +40,7 @@ internal sealed class PerfectBoxRestarts
     public RectangleLayout Layout { get; }
 
     /// <summary>Whether a box of a length is so full that this search is worth its steps.</summary>
+    /// <param name="length">In grid units.</param>
     public bool IsWorthwhile(long length) =>
         _grid.IsFine
         && _grid.Height(length) is not null
@@ -44,6 +50,8 @@ internal sealed class PerfectBoxRestarts
 
     /// <summary>Looks for a layout of a length for about as many steps as are given.</summary>
     /// <returns>Whether one was found.</returns>
+    /// <param name="length">In grid units; worthwhile.</param>
+    /// <param name="steps">Steps to spend; the last run may take some more.</param>
     public bool Run(long length, long steps)
     {
         if (_length != length)
@@ -66,6 +74,7 @@ internal sealed class PerfectBoxRestarts
                 return true;
             }
 
+            // Nothing is left to try in this direction, so that the other one would hardly find more.
             if (outcome == BoxOutcome.Impossible)
             {
                 break;

@@ -10,6 +10,8 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 internal sealed record BoxContents(int[] Across, int[] Along, bool[] Turns, int[] Count, int Width, int Height)
 {
     /// <summary>Extents of a kind across and along the box.</summary>
+    /// <param name="kind">Which.</param>
+    /// <param name="turned">Whether its sides are exchanged.</param>
     public (int Across, int Along) Size(int kind, bool turned) => turned ? (Along[kind], Across[kind]) : (Across[kind], Along[kind]);
 
     /// <summary>The same with the axes exchanged.</summary>

@@ -10,6 +10,8 @@ internal sealed class BoxGrid
     // Tables over the width and the length stay within a processor's cache.
     private const int MostUnits = 4096;
 
+    /// <summary>Finds the units: one each way, or one for both where a kind may turn.</summary>
+    /// <param name="set">All copies.</param>
     public BoxGrid(RectangleSet set)
     {
         Set = set;
@@ -31,25 +33,34 @@ internal sealed class BoxGrid
         Along = IsFine ? [.. set.Along.Select(extent => (int)Math.Min(extent / UnitY, int.MaxValue))] : [];
     }
 
+    /// <summary>The copies.</summary>
     public RectangleSet Set { get; }
 
     /// <summary>Whether tables over the width are small enough; nothing else is set when not.</summary>
     public bool IsFine { get; }
 
+    /// <summary>Grid units in a unit across the strip.</summary>
     public long UnitX { get; }
 
+    /// <summary>Grid units in a unit along the strip.</summary>
     public long UnitY { get; }
 
+    /// <summary>Width of the strip in units, rounded down: no edge of a layout that is pushed left lies
+    /// between units.</summary>
     public int Width { get; }
 
+    /// <summary>Extent of each kind across the strip, in units.</summary>
     public int[] Across { get; }
 
+    /// <summary>Extent of each kind along the strip, in units.</summary>
     public int[] Along { get; }
 
     /// <summary>The length in whole units; null when it is too long for tables.</summary>
+    /// <param name="length">In grid units; rounded down, as the width is.</param>
     public int? Height(long length) => length / UnitY <= MostUnits ? (int)(length / UnitY) : null;
 
     /// <summary>Whether every kind fits a box of that many units in some turn.</summary>
+    /// <param name="height">In units along the strip.</param>
     public bool EachFits(int height)
     {
         for (var kind = 0; kind < Set.Kinds; kind++)

@@ -12,6 +12,9 @@ internal sealed class BoxNeeds
     private readonly long _columnFactor;
 
     /// <summary>Works out what one copy of each kind needs.</summary>
+    /// <param name="box">The rectangles and the box.</param>
+    /// <param name="rowWeights">Weights along the width.</param>
+    /// <param name="columnWeights">Weights along the height.</param>
     public BoxNeeds(BoxContents box, AxisWeights rowWeights, AxisWeights columnWeights)
     {
         var sideways = box.Sideways;
@@ -37,6 +40,7 @@ internal sealed class BoxNeeds
     }
 
     /// <summary>The needs of a number of copies of each kind.</summary>
+    /// <param name="copies">Copies of each kind.</param>
     public (long Area, long Rows, long Columns, long Both) Of(int[] copies)
     {
         long area = 0;
@@ -55,5 +59,7 @@ internal sealed class BoxNeeds
     }
 
     /// <summary>The rooms of rows and columns, added as the needs of both are.</summary>
+    /// <param name="rowRoom">Weight that the free rows can hold.</param>
+    /// <param name="columnRoom">Weight that the free columns can hold.</param>
     public long Together(long rowRoom, long columnRoom) => rowRoom * _rowFactor + columnRoom * _columnFactor;
 }

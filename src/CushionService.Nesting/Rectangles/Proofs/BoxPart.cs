@@ -12,8 +12,18 @@ internal sealed class BoxPart
     private readonly StepBudget _budget;
     private BoxSearch? _upright;
     private BoxSearch? _sideways;
+
+    // Steps of the next turn of each search; doubled, so that going back costs at most as much again.
     private long _slice = 1000;
 
+    /// <summary>Sets the box up, and tries its relaxations.</summary>
+    /// <param name="grid">The copies.</param>
+    /// <param name="kinds">The kinds that are laid; the others are left out, which can only make it
+    /// easier.</param>
+    /// <param name="height">Height of the box, in units.</param>
+    /// <param name="relax">Whether relaxations are solved for.</param>
+    /// <param name="seenLog">Binary logarithm of the states that each search remembers.</param>
+    /// <param name="budget">Pays for the steps.</param>
     public BoxPart(BoxGrid grid, int[] kinds, int height, bool relax, int seenLog, StepBudget budget)
     {
         (_seenLog, _budget) = (seenLog, budget);
@@ -42,6 +52,7 @@ internal sealed class BoxPart
     public bool FoundSideways { get; private set; }
 
     /// <summary>Searches for at most as many steps as are given.</summary>
+    /// <param name="steps">Steps to spend.</param>
     public BoxOutcome Run(long steps)
     {
         long stop = _budget.Spent + steps;

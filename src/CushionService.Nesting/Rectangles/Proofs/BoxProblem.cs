@@ -6,6 +6,10 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>Asks whether all copies fit the strip up to a length. Some kinds alone often cannot, which is quicker to show than that all
 /// cannot; so sets of the larger kinds are tried first, each with growing shares of the steps.</summary>
+/// <param name="grid">The copies, on a grid that is fine enough.</param>
+/// <param name="mostSteps">All steps of the search; with more of them more states are
+/// remembered.</param>
+/// <param name="budget">Pays for the steps.</param>
 internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget)
 {
     // A linear program of more kinds takes longer than a page can wait.
@@ -30,6 +34,7 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
     public RectangleLayout Layout { get; } = new(grid.Set);
 
     /// <summary>The figures with which a relaxation rules a box out; null when none does.</summary>
+    /// <param name="length">In grid units.</param>
     public string? RelaxationRulesOut(long length)
     {
         if (grid.Height(length) is not { } height)
@@ -41,6 +46,10 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
     }
 
     /// <summary>Searches for about as many steps as are given.</summary>
+    /// <param name="length">In grid units.</param>
+    /// <param name="steps">Steps to spend.</param>
+    /// <returns><see cref="BoxOutcome.Unknown"/> when the steps ran out; a later call goes on from
+    /// there.</returns>
     public BoxOutcome Decide(long length, long steps)
     {
         if (grid.Height(length) is not { } height)
@@ -61,6 +70,7 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
             steps = end - budget.Spent;
         }
 
+        // Small parts first: a set of kinds that cannot fit is shown soon, or not at all.
         for (long share = Math.Max(steps / 1000, 2000); share < steps / 4; share *= 4)
         {
             for (var index = 0; index < _subsets.Count && steps > LeastForParts && budget.Spent < end - steps / 3; index++)
@@ -86,6 +96,7 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
         return whole.Outcome;
     }
 
+    /// <summary>All kinds in a box of a height; what was known of another height is dropped.</summary>
     private BoxPart Whole(int height)
     {
         if (_whole is null || height != _height)

@@ -12,6 +12,9 @@ internal sealed class BoxRelaxation
     private const int RoundsTogether = 3;
 
     /// <summary>Finds the weights; when they are not to be solved for, the extents themselves are taken.</summary>
+    /// <param name="box">The rectangles and the box.</param>
+    /// <param name="solve">Whether the weights are solved for.</param>
+    /// <param name="budget">Pays for the linear programs by their operations.</param>
     public BoxRelaxation(BoxContents box, bool solve, StepBudget budget)
     {
         budget.Look();

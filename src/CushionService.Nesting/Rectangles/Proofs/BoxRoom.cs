@@ -33,6 +33,7 @@ internal sealed class BoxRoom
     public int Height { get; }
 
     /// <summary>Whether a left edge can lie there in a layout that is pushed left as far as it goes.</summary>
+    /// <param name="x">In units of the box.</param>
     public bool IsPosition(int x) => _sums.IsPosition(x);
 
     /// <summary>Turns to the sums of the copies that are left.</summary>
@@ -41,6 +42,10 @@ internal sealed class BoxRoom
     /// <summary>Closes what nothing that is left can use, and takes it from the slack: of each column, what sums of extents do not reach
     /// from above, since all that is left could be pushed up; and gaps too narrow or too low for any. Returns the number of
     /// segments.</summary>
+    /// <param name="skylines">Holds the skyline, which is changed.</param>
+    /// <param name="at">Where it begins.</param>
+    /// <param name="segments">Its segments.</param>
+    /// <param name="slack">Area that may be lost; below 0 afterwards when it does not suffice.</param>
     public int Settle(BoxSkylines skylines, int at, int segments, ref long slack)
     {
         int[] x = skylines.X;
@@ -73,6 +78,9 @@ internal sealed class BoxRoom
     }
 
     /// <summary>Whether the free rows or the free columns hold less than what is left to lay, in area or in weight.</summary>
+    /// <param name="skylines">Holds the skyline; it is copied, not changed.</param>
+    /// <param name="at">Where it begins.</param>
+    /// <param name="segments">Its segments.</param>
     public bool IsTooSmall(BoxSkylines skylines, int at, int segments)
     {
         var need = _needs.Of(_left);
@@ -112,6 +120,8 @@ internal sealed class BoxRoom
         return rowArea < need.Area || rowRoom < need.Rows || _needs.Together(rowRoom, columnRoom) < need.Both;
     }
 
+    /// <summary>Whether a copy that is left fits a stretch of the floor, in any turn that it may
+    /// take.</summary>
     private bool AnyFits(int extent, int room)
     {
         int[] across = _box.Across;

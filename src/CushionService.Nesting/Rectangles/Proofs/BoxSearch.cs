@@ -8,6 +8,9 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// in its left corner; or the leftmost one on its floor touches an overhang from the left, so that it is taller than the
 /// left wall and what is left of it is lost up to that wall; or nothing lies on the floor and the gap is lost up to the lower
 /// wall. The area that may be lost is the box less the rectangles, which ends most branches early.</summary>
+/// <remarks>What ends with <see cref="BoxOutcome.Impossible"/> is a proof, so that nothing here may
+/// rest on chance: every bound is a whole number, every state is compared in full, and the three cases
+/// leave no layout out.</remarks>
 internal sealed class BoxSearch
 {
     // Words of a table that are cleared in the time of a step.
@@ -63,6 +66,8 @@ internal sealed class BoxSearch
     public LaidRectangles Laid => _laid;
 
     /// <summary>Searches for at most as many steps as are given.</summary>
+    /// <param name="steps">Steps to spend.</param>
+    /// <returns><see cref="BoxOutcome.Unknown"/> when they ran out.</returns>
     public BoxOutcome Run(long steps)
     {
         long slack = (long)_room.Width * _height - _area;
@@ -77,6 +82,11 @@ internal sealed class BoxSearch
         return Explore(0, 1, slack);
     }
 
+    /// <summary>One node: settles what nothing can use, then goes through the three cases of the lowest
+    /// gap.</summary>
+    /// <param name="depth">Depth of the search.</param>
+    /// <param name="segments">Segments of its skyline.</param>
+    /// <param name="slack">Area that may still be lost.</param>
     private BoxOutcome Explore(int depth, int segments, long slack)
     {
         Debug.Assert(_laid.Count + _left.Sum() == _copies, "Copies laid and copies left are not all copies.");
@@ -120,6 +130,7 @@ internal sealed class BoxSearch
         int extent = _skylines.X[at + gap + 1] - leftEnd;
         int leftWall = _skylines.LeftWall(at, gap);
         int rightWall = _skylines.RightWall(at, gap, segments);
+        // First case: a rectangle lies in the gap's left corner.
         int last = _corners.Write(depth, extent, floor, leftWall, rightWall);
         for (int index = _corners.First(depth); index < last; index++)
         {
@@ -131,6 +142,7 @@ internal sealed class BoxSearch
             }
         }
 
+        // Second case: there is a wall to the left that something could hang over.
         if (gap > 0)
         {
             var outcome = Overhangs(depth, segments, gap, slack);
@@ -140,6 +152,7 @@ internal sealed class BoxSearch
             }
         }
 
+        // Third case: nothing lies on the floor.
         int to = Math.Min(leftWall, rightWall);
         long given = (long)extent * (to - floor);
         if (given <= slack)
@@ -155,6 +168,8 @@ internal sealed class BoxSearch
         return BoxOutcome.Impossible;
     }
 
+    /// <summary>Lays a rectangle on the gap's floor, some way from its left end, and searches on; takes
+    /// it back unless a layout was found.</summary>
     private BoxOutcome Branch(int depth, int segments, int gap, int kind, bool turned, int offset, long slack)
     {
         int at = _skylines.Row(depth);
@@ -177,6 +192,8 @@ internal sealed class BoxSearch
     }
 
     /// <summary>The rectangles that lie on the floor under an overhang, to the right of the gap's corner.</summary>
+    /// <remarks>What hangs over must be taller than the left wall; left edges lie where sums of extents
+    /// can reach.</remarks>
     private BoxOutcome Overhangs(int depth, int segments, int gap, long slack)
     {
         int at = _skylines.Row(depth);

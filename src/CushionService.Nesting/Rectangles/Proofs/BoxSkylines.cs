@@ -17,12 +17,15 @@ internal sealed class BoxSkylines(int stride, int rows, int width, int height)
     public int[] Y { get; } = new int[stride * rows];
 
     /// <summary>Where a depth's row begins.</summary>
+    /// <param name="depth">From 0, below the number of rows.</param>
     public int Row(int depth) => depth * stride;
 
     /// <summary>Makes the first row the floor of an empty box.</summary>
     public void Clear() => (X[0], X[1], Y[0]) = (0, width, 0);
 
     /// <summary>Index in its row of the lowest segment, the leftmost of equals.</summary>
+    /// <param name="at">Where the row begins.</param>
+    /// <param name="segments">Its segments, 1 at least.</param>
     public int Lowest(int at, int segments)
     {
         var lowest = 0;
@@ -38,6 +41,7 @@ internal sealed class BoxSkylines(int stride, int rows, int width, int height)
     }
 
     /// <summary>Height to the left of a segment.</summary>
+    /// <remarks>The box's own height at its left wall: nothing rises above that.</remarks>
     public int LeftWall(int at, int segment) => segment > 0 ? Y[at + segment - 1] : height;
 
     /// <summary>Height to the right of a segment.</summary>
@@ -45,6 +49,12 @@ internal sealed class BoxSkylines(int stride, int rows, int width, int height)
 
     /// <summary>Writes the skyline after laying a rectangle into the next row; what lies left of it, under its offset, is lost up to
     /// the left wall. Returns the number of segments.</summary>
+    /// <param name="at">Where the row begins.</param>
+    /// <param name="segments">Its segments.</param>
+    /// <param name="gap">Index of the gap.</param>
+    /// <param name="offset">Distance from the gap's left end, at least 0.</param>
+    /// <param name="across">Extent of the rectangle across the gap.</param>
+    /// <param name="along">Extent along the box.</param>
     public int Lay(int at, int segments, int gap, int offset, int across, int along)
     {
         int to = at + stride;
@@ -69,6 +79,12 @@ internal sealed class BoxSkylines(int stride, int rows, int width, int height)
 
     /// <summary>Writes the skyline after laying a rectangle at one end of a gap into the next row. Returns the number of
     /// segments.</summary>
+    /// <param name="at">Where the row begins.</param>
+    /// <param name="segments">Its segments.</param>
+    /// <param name="gap">Index of the gap.</param>
+    /// <param name="across">Extent of the rectangle across the gap.</param>
+    /// <param name="along">Extent along the box.</param>
+    /// <param name="atRight">Whether it lies at the gap's right end.</param>
     public int Lay(int at, int segments, int gap, int across, int along, bool atRight)
     {
         if (!atRight)
@@ -85,6 +101,10 @@ internal sealed class BoxSkylines(int stride, int rows, int width, int height)
     }
 
     /// <summary>Writes the skyline after closing a gap up to a level into the next row. Returns the number of segments.</summary>
+    /// <param name="at">Where the row begins.</param>
+    /// <param name="segments">Its segments.</param>
+    /// <param name="gap">Index of the gap.</param>
+    /// <param name="level">The new height of its floor.</param>
     public int Raise(int at, int segments, int gap, int level)
     {
         Debug.Assert(level > Y[at + gap] && level <= height, "A gap is raised downwards, or out of the box.");
@@ -111,6 +131,7 @@ internal sealed class BoxSkylines(int stride, int rows, int width, int height)
         return count;
     }
 
+    /// <summary>Copies what lies to the left of a gap into the next row.</summary>
     private int Begin(int at, int gap, int to)
     {
         int count = to;
@@ -122,6 +143,8 @@ internal sealed class BoxSkylines(int stride, int rows, int width, int height)
         return count;
     }
 
+    /// <summary>Copies what lies to the right of a gap, and ends the row with the box's
+    /// width.</summary>
     private int Rest(int at, int segments, int gap, int to, int count)
     {
         for (int segment = gap + 1; segment < segments; segment++)
@@ -134,6 +157,7 @@ internal sealed class BoxSkylines(int stride, int rows, int width, int height)
         return count - to;
     }
 
+    /// <summary>Adds a segment, unless it is level with the last one and so goes on with it.</summary>
     private int Append(int to, int count, int x, int y)
     {
         if (count > to && Y[count - 1] == y)
@@ -145,6 +169,8 @@ internal sealed class BoxSkylines(int stride, int rows, int width, int height)
         return count + 1;
     }
 
+    /// <summary>For assertions: segments ascend from wall to wall, none is level with its
+    /// neighbour.</summary>
     private bool IsSkyline(int at, int segments)
     {
         for (var segment = 0; segment < segments; segment++)

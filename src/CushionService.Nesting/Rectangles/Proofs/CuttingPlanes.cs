@@ -11,12 +11,16 @@ internal sealed class CuttingPlanes
     // The program only proposes weights, so that an optimum missed costs a bound, never a wrong one.
     private const int MostPivots = 200;
     private readonly int _variables;
+
+    // The tableau: each row in the columns of the present basis, its limit last; the variable of each row and of each column.
     private readonly List<double[]> _rows = [];
     private readonly List<int> _basis = [];
     private readonly int[] _column;
     private readonly double[] _objective;
     private readonly double[] _solution;
 
+    /// <summary>A program without rows.</summary>
+    /// <param name="gain">What each variable adds for each unit.</param>
     public CuttingPlanes(double[] gain)
     {
         _variables = gain.Length;
@@ -32,6 +36,8 @@ internal sealed class CuttingPlanes
     public long Work { get; private set; }
 
     /// <summary>Adds a row, written in the columns of the present basis.</summary>
+    /// <param name="row">Coefficient of each variable.</param>
+    /// <param name="limit">What the row may come to, at least 0.</param>
     public void Add(double[] row, double limit)
     {
         // A tiny, growing excess keeps equal ratios, and so cycling, away.
@@ -133,6 +139,9 @@ internal sealed class CuttingPlanes
     }
 
     // The basic columns are kept implicitly: the leaving variable's column takes the entering one's place.
+    /// <param name="leave">Row of the variable that leaves the basis.</param>
+    /// <param name="enter">Column of the one that enters it.</param>
+    /// <returns>Always true: the tableau has changed.</returns>
     private bool Pivot(int leave, int enter)
     {
         Work += (long)_rows.Count * _variables;

@@ -7,6 +7,11 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>Proves by dual feasible functions that rectangles do not fit: a product of two, one for each axis, is an area that no layout
 /// exceeds. A rectangle that may turn counts in the turn where it is least.</summary>
+/// <param name="set">All copies.</param>
+/// <remarks>Fekete and Schepers, "A general framework for bounds for higher-dimensional orthogonal
+/// packing problems" (2004): of two functions f and g, the numbers f(w) g(l) of rectangles that fit
+/// side by side never add up to more than f(W) g(L). All pairs of the functions of
+/// <see cref="DualFunctions"/> are tried.</remarks>
 internal sealed class DualFeasible(RectangleSet set)
 {
     // All pairs of functions of more kinds take longer than a page can wait.
@@ -16,6 +21,9 @@ internal sealed class DualFeasible(RectangleSet set)
     private const int MostOnStack = 1024;
 
     /// <summary>An argument that the copies do not fit the strip up to a length; null when none is found.</summary>
+    /// <param name="length">In grid units, above 0.</param>
+    /// <param name="budget">Pays for the pairs and kinds.</param>
+    /// <returns>The figures in one line.</returns>
     public string? RulesOut(long length, StepBudget budget)
     {
         if (set.Kinds > MostKinds)
@@ -44,6 +52,7 @@ internal sealed class DualFeasible(RectangleSet set)
         return most <= long.MaxValue ? RulesOut<long>(across, along, length, budget) : RulesOut<Int128>(across, along, length, budget);
     }
 
+    /// <summary>Tries all pairs, with numbers that are wide enough for their products.</summary>
     private string? RulesOut<T>(Span<DualFunction> across, Span<DualFunction> along, long length, StepBudget budget)
         where T : struct, IBinaryInteger<T>
     {
@@ -115,7 +124,9 @@ internal sealed class DualFeasible(RectangleSet set)
         }
     }
 
+    /// <summary>Whether a kind fits the strip as it is kept.</summary>
     private bool FitsUpright(int kind, long length) => set.Across[kind] <= set.Width && set.Along[kind] <= length;
 
+    /// <summary>Whether a kind may turn and then fits.</summary>
     private bool FitsTurned(int kind, long length) => set.Turns[kind] && set.Along[kind] <= set.Width && set.Across[kind] <= length;
 }

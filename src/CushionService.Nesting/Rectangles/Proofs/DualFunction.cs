@@ -12,6 +12,9 @@ internal readonly record struct DualFunction(DualRule Family, long Parameter)
     public const int MostMultiple = 6;
 
     /// <summary>The number of an extent, 0 for one that exceeds the whole.</summary>
+    /// <param name="extent">Grid units, at least 0.</param>
+    /// <param name="whole">Grid units, above 0.</param>
+    /// <returns>At least 0, at most <see cref="MostMultiple"/> times the whole.</returns>
     public long Of(long extent, long whole)
     {
         if (extent > whole)
@@ -37,6 +40,7 @@ internal readonly record struct DualFunction(DualRule Family, long Parameter)
         }
     }
 
+    /// <summary>The function as the figures of a proof name it.</summary>
     public override string ToString() =>
         Family switch
         {

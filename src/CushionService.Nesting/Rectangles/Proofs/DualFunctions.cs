@@ -7,6 +7,7 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 internal static class DualFunctions
 {
     /// <summary>How many functions <see cref="For"/> lists at most for a number of kinds.</summary>
+    /// <param name="kinds">Number of kinds.</param>
     public static int MostFor(int kinds) => 1 + DualFunction.MostMultiple + (8 * kinds);
 
     /// <summary>Lists the functions that may tell something about extents in a whole.</summary>

@@ -1,7 +1,7 @@
 namespace CushionService.Nesting.Rectangles.Proofs;
 
-/// <summary>The families of dual feasible functions. Each gives a number to an extent, and to the whole, such that extents which fit side by
-/// side into the whole never add up to more than the whole's number.</summary>
+/// <summary>The families of dual feasible functions. Each gives a number to an extent, and to the whole, such that extents which fit side
+/// by side into the whole never add up to more than the whole's number.</summary>
 internal enum DualRule
 {
     /// <summary>The extent itself.</summary>

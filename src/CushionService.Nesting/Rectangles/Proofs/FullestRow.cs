@@ -35,6 +35,7 @@ internal sealed class FullestRow(BoxContents box, int[] extents, int variables, 
         return Best[box.Width] <= most ? null : ReadRow();
     }
 
+    /// <summary>Allows the copies of one kind.</summary>
     private void AddKind(int kind, int upright, int turned)
     {
         var (across, along, turns) = (box.Across[kind], box.Along[kind], box.Turns[kind]);
@@ -83,6 +84,7 @@ internal sealed class FullestRow(BoxContents box, int[] extents, int variables, 
     }
 
     // Smaller entries are still those without these copies, for the row is filled from its far end down.
+    /// <remarks>One choice of some copies, which is taken or left.</remarks>
     private static void Take(int extent, long weight, long[] best, byte[] taken)
     {
         for (int at = best.Length - 1; at >= extent; at--)
@@ -95,6 +97,7 @@ internal sealed class FullestRow(BoxContents box, int[] extents, int variables, 
         }
     }
 
+    /// <summary>One copy that may turn: taken upright, taken turned, or left.</summary>
     private static void TakeEither(int upright, int uprightWeight, int turned, int turnedWeight, long[] best, byte[] taken)
     {
         for (int at = best.Length - 1; at >= Math.Min(upright, turned); at--)

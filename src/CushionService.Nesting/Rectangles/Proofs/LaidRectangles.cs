@@ -7,6 +7,7 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// <param name="most">How many there can be.</param>
 internal sealed class LaidRectangles(int most)
 {
+    // A stack: what was laid first is at the bottom.
     private readonly (int Kind, int X, int Y, bool Turned)[] _laid = new (int, int, int, bool)[most];
 
     /// <summary>How many are laid.</summary>
@@ -16,6 +17,10 @@ internal sealed class LaidRectangles(int most)
     public void Clear() => Count = 0;
 
     /// <summary>Lays one: its kind, its lower left corner in the search's box, and whether its sides are exchanged.</summary>
+    /// <param name="kind">Which kind.</param>
+    /// <param name="x">Left edge, in units of the box.</param>
+    /// <param name="y">Lower edge.</param>
+    /// <param name="turned">Whether its sides are exchanged.</param>
     public void Push(int kind, int x, int y, bool turned) => _laid[Count++] = (kind, x, y, turned);
 
     /// <summary>Takes the last one back.</summary>

@@ -67,6 +67,7 @@ internal sealed class LeftSums
         }
     }
 
+    /// <summary>Forms the sums of the copies left, each with either extent where it may turn.</summary>
     private void Form(SubsetSums sums, int[] extent, int[] turned)
     {
         for (var kind = 0; kind < _left.Length; kind++)

@@ -18,19 +18,24 @@ internal readonly record struct MotifGrid(long Width, long Length, long X, long 
         : 0;
 
     /// <summary>The columns that a piece covers at least.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <returns>0 when it may lie between two columns.</returns>
     public long Across(NestingPiece piece) =>
         Width == 0 ? Turned(piece, 1, piece.Width, piece.Length)
         : piece.Alignment is { } phase ? Covered(X - phase.PhaseX, piece.Width, Width)
         : Turned(piece, Width, piece.Width, piece.Length);
 
     /// <summary>The rows that a piece covers at least.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <returns>0 when it may lie between two rows.</returns>
     public long Along(NestingPiece piece) =>
         piece.Alignment is { } phase ? Covered(Y - phase.PhaseY, piece.Length, Length) : Turned(piece, Length, piece.Length, piece.Width);
 
     /// <summary>Where a piece ends at least that covers a row of points or one further up.</summary>
     /// <param name="piece">The piece; it covers a row.</param>
     /// <param name="row">The row, from 0.</param>
-    /// <returns>Grid units. The end of an aligned piece is at a known place of the repeat, the first of which beyond the row is taken.</returns>
+    /// <returns>Grid units. The end of an aligned piece is at a known place of the repeat, the first of which beyond the row is
+    /// taken.</returns>
     public long End(NestingPiece piece, long row)
     {
         long beyond = Y + row * Length + 1;
@@ -57,6 +62,8 @@ internal readonly record struct MotifGrid(long Width, long Length, long X, long 
         return extent > first ? (extent - 1 - first) / repeat + 1 : 0;
     }
 
+    /// <summary>Whole repeats in an extent, or in the lesser of two for a piece that may
+    /// turn.</summary>
     private static long Turned(NestingPiece piece, long repeat, long extent, long other) =>
         (piece.Rotations == Rotations.QuarterTurns ? Math.Min(extent, other) : extent) / repeat;
 }

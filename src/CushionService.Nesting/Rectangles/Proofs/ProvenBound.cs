@@ -18,6 +18,10 @@ internal sealed class ProvenBound
     // Those of the first bound are put into words when someone asks; most are soon replaced.
     private string? _figures;
 
+    /// <summary>Begins with the area over the width, and the longest copy.</summary>
+    /// <param name="set">All copies.</param>
+    /// <param name="sale">The lengths that can be bought.</param>
+    /// <param name="budget">Pays for the steps.</param>
     public ProvenBound(RectangleSet set, SaleLadder sale, StepBudget budget)
     {
         (_set, _sale, _budget) = (set, sale, budget);
@@ -40,6 +44,7 @@ internal sealed class ProvenBound
     public BoxProblem? Box { get; private set; }
 
     /// <summary>Tries to rule out the length without a search.</summary>
+    /// <param name="length">A length that might be long enough, grid units; tried once.</param>
     public void Relax(long length)
     {
         if (length == _tried || length < Length)
@@ -66,6 +71,9 @@ internal sealed class ProvenBound
     }
 
     /// <summary>Searches a box of the length for at most as many steps as are given. Returns whether a layout was found.</summary>
+    /// <param name="length">A length that might be long enough, grid units.</param>
+    /// <param name="steps">Steps to spend.</param>
+    /// <remarks>A box that is searched through in vain raises the bound.</remarks>
     public bool Decide(long length, long steps)
     {
         long before = _budget.Spent;
@@ -93,6 +101,7 @@ internal sealed class ProvenBound
         }
     }
 
+    /// <summary>Notes that no layout is as short as a length.</summary>
     private void RuleOut(long length, ProofKind kind, string figures)
     {
         Debug.Assert(length >= Length, "A bound is lowered.");

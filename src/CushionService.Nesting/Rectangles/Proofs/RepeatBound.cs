@@ -11,8 +11,8 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// whatever bounds such a strip bounds the rows R that they take: first R ≥ ⌈Σ n c d / K⌉, then dual feasible functions and
 /// relaxations.</para>
 /// <para>Some piece then covers row R − 1 or a higher one. If it is aligned at phase b with length l, it ends at a place b + l + i × repeat
-/// beyond that row; of these the first is at (R − d) × repeat + l above the lowest place of its phase, when the rows are those of its phase.
-/// Which piece it is is not known: the layout is at least as long as the least of these ends over all pieces.</para>
+/// beyond that row; of these the first is at (R − d) × repeat + l above the lowest place of its phase, when the rows are those of its
+/// phase. Which piece it is is not known: the layout is at least as long as the least of these ends over all pieces.</para>
 /// <para>The argument holds for every choice of points. The best lie on the phases of the pieces: moved up from there, no piece covers more
 /// until the next phase. Pieces that are not aligned may be left out, which is better when one of them could be the last.</para>
 /// <para>On a drop repeat, heights repeat by the greatest common divisor of repeat and drop, whatever the column: the rows of points lie
@@ -58,6 +58,9 @@ internal sealed class RepeatBound
     public string Figures { get; private set; }
 
     /// <summary>Tries the points on all phases by area, then raises the rows of the best.</summary>
+    /// <param name="width">Distance of the columns of points; 0 for none.</param>
+    /// <param name="length">Distance of the rows.</param>
+    /// <param name="aligned">The pieces that are aligned.</param>
     private void Consider(long width, long length, NestingPiece[] aligned)
     {
         var best = (Grid: default(MotifGrid), Pieces: aligned, Length: 0L);

@@ -91,6 +91,7 @@ internal sealed class RuledOutStates
     /// <summary>Words from a place to the end of the ring.</summary>
     private int Rest(long place) => _ring.Length - (int)(place % _ring.Length);
 
+    /// <summary>Packs a state into the words of its depth.</summary>
     private void Pack(int depth, BoxSkylines skylines, int at, int segments, int[] left)
     {
         var writer = new BitWriter(_packed.AsSpan(depth * _mostWords, _mostWords));
@@ -109,6 +110,7 @@ internal sealed class RuledOutStates
         _words[depth] = writer.Close();
     }
 
+    /// <summary>Mixes the words, each with the multiplier of MurmurHash3's last step.</summary>
     private static ulong Hash(ReadOnlySpan<ulong> state)
     {
         var hash = 0x9E3779B97F4A7C15UL;
@@ -121,5 +123,6 @@ internal sealed class RuledOutStates
         return hash;
     }
 
+    /// <summary>Bits of a number from 0 to a greatest one.</summary>
     private static int BitsFor(int most) => BitOperations.Log2((uint)Math.Max(most, 1)) + 1;
 }

@@ -15,6 +15,9 @@ internal sealed class SubsetSums
     private readonly bool[] _known;
     private int _from;
 
+    /// <summary>Sizes everything once.</summary>
+    /// <param name="limit">The greatest length.</param>
+    /// <param name="states">Number of states that may be asked for.</param>
     public SubsetSums(int limit, long states)
     {
         _words = limit / 64 + 1;
@@ -24,6 +27,7 @@ internal sealed class SubsetSums
     }
 
     /// <summary>Turns to the set of a state. Returns whether it is known already; if not, it starts with nothing but 0.</summary>
+    /// <param name="state">From 0, below the number of states.</param>
     public bool Recall(long state)
     {
         int slot = state < _known.Length ? (int)state : 0;
@@ -40,6 +44,8 @@ internal sealed class SubsetSums
     }
 
     /// <summary>Allows one more copy, which fills either extent or none.</summary>
+    /// <param name="extent">One extent.</param>
+    /// <param name="otherExtent">Another one; the same for a copy that may not turn.</param>
     public void Add(int extent, int otherExtent)
     {
         for (int word = _words - 1; word >= 0; word--)
@@ -49,6 +55,7 @@ internal sealed class SubsetSums
     }
 
     /// <summary>The greatest sum that is at most <paramref name="length"/>.</summary>
+    /// <returns>At least 0, which is the sum of no copies.</returns>
     public int Greatest(int length)
     {
         Debug.Assert(length >= 0 && length >> 6 < _words, "A length lies outside the set.");
@@ -67,6 +74,7 @@ internal sealed class SubsetSums
     public bool Holds(int length) => (_bits[_from + (length >> 6)] >> (length & 63) & 1) != 0;
 
     // Reads only words at or below the one that is being written, downwards, so that a copy counts once.
+    /// <summary>A word of the set moved up by an extent.</summary>
     private ulong Shifted(int word, int extent)
     {
         int from = word - (extent >> 6);

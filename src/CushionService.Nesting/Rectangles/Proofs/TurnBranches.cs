@@ -13,6 +13,9 @@ internal sealed class TurnBranches
     private readonly RectangleSet _set;
     private readonly long _length;
     private readonly StepBudget _budget;
+
+    // Kinds that may turn, the largest in all first; branches that are not ruled out yet; those that
+    // are settled and open, in this round and the next.
     private readonly int[] _order;
     private readonly Stack<int[]> _branches = new();
     private List<RectangleSet> _open = [];
@@ -20,6 +23,10 @@ internal sealed class TurnBranches
     private long _share = 30_000;
     private int _at;
 
+    /// <summary>Begins with the branches of the first kind.</summary>
+    /// <param name="set">All copies; some may turn.</param>
+    /// <param name="length">Length of the box, grid units.</param>
+    /// <param name="budget">Pays for the steps.</param>
     public TurnBranches(RectangleSet set, long length, StepBudget budget)
     {
         (_set, _length, _budget) = (set, length, budget);
@@ -39,6 +46,8 @@ internal sealed class TurnBranches
     public BoxOutcome Outcome { get; private set; }
 
     /// <summary>Goes on for about as many steps as are given; a layout that is found is written to <paramref name="layout"/>.</summary>
+    /// <param name="steps">Steps to spend.</param>
+    /// <param name="layout">Takes the layout.</param>
     public BoxOutcome Run(long steps, RectangleLayout layout)
     {
         long end = _budget.Spent + steps;
@@ -75,6 +84,8 @@ internal sealed class TurnBranches
     }
 
     /// <summary>Settles how many copies of the next kind lie turned, each number a branch.</summary>
+    /// <param name="turned">For each kind how many copies lie turned; at least one is not
+    /// settled.</param>
     private void Branch(int[] turned)
     {
         int kind = Array.Find(_order, kind => turned[kind] == SettledTurns.Undecided);
@@ -88,6 +99,8 @@ internal sealed class TurnBranches
         }
     }
 
+    /// <summary>Rules a branch out by a relaxation, or settles its next kind, or keeps it for a
+    /// search.</summary>
     private void Consider(int[] turned)
     {
         var branch = SettledTurns.Of(_set, turned);

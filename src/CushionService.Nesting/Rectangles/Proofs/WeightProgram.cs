@@ -66,9 +66,11 @@ internal sealed class WeightProgram
         return new AxisWeights(_box, _upright, _turned, rows.Best, rows.Work + _program.Work);
     }
 
+    /// <summary>The weight that the solution proposes for an extent, in whole parts.</summary>
     private int Weight(double[] solution, int extent) => (int)(solution[Math.Max(0, Array.BinarySearch(_extents, extent))] * Scale);
 
-    /// <summary>What a copy adds is at most its weight times what it is worth along the other axis, in each turn that it can take.</summary>
+    /// <summary>What a copy adds is at most its weight times what it is worth along the other axis, in each turn that it can
+    /// take.</summary>
     private void LimitKinds()
     {
         for (var kind = 0; kind < _upright.Length; kind++)
@@ -87,6 +89,8 @@ internal sealed class WeightProgram
         }
     }
 
+    /// <summary>One turn of a kind: what a copy adds is no more than its weight times a
+    /// worth.</summary>
     private void Limit(int kind, int along, double worth)
     {
         if (along <= _box.Width)
@@ -109,6 +113,7 @@ internal sealed class WeightProgram
         }
     }
 
+    /// <summary>Copies that can have an extent along the axis.</summary>
     private int CopiesWith(int extent) =>
         Enumerable
             .Range(0, _upright.Length)

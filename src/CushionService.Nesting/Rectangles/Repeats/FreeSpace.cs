@@ -79,6 +79,9 @@ internal sealed class FreeSpace(long width)
 
     /// <summary>Notes a part of a cut rectangle, unless it is too narrow or too low for all that is to
     /// come.</summary>
+    /// <param name="part">What is left of a free rectangle.</param>
+    /// <param name="leastAcross">The least width of any use.</param>
+    /// <param name="leastAlong">The least height of any use.</param>
     private void Cut(FreeRectangle part, long leastAcross, long leastAlong)
     {
         if (part.Right - part.Left < leastAcross || part.Upper - part.Lower < leastAlong)
@@ -96,6 +99,8 @@ internal sealed class FreeSpace(long width)
     }
 
     /// <summary>Whether a cut part lies within another free rectangle; of two that are equal, the later does.</summary>
+    /// <param name="index">The part.</param>
+    /// <param name="kept">Free rectangles that were not cut.</param>
     private bool IsCovered(int index, int kept)
     {
         ref readonly var part = ref _cut[index];

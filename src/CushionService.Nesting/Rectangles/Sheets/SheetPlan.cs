@@ -10,11 +10,16 @@ internal sealed class SheetPlan
 {
     private readonly SheetProblem _problem;
     private readonly RectangleSet _set;
+
+    // A pass for each kind of sheet, and how many are left of each.
     private readonly SkylinePass[] _passes;
     private readonly int[] _trial;
     private readonly int[] _bestTrial;
     private readonly int[] _available;
 
+    /// <summary>Sizes everything once.</summary>
+    /// <param name="problem">The sheets.</param>
+    /// <param name="set">All copies.</param>
     public SheetPlan(SheetProblem problem, RectangleSet set)
     {
         (_problem, _set) = (problem, set);
@@ -47,6 +52,8 @@ internal sealed class SheetPlan
     public long OnLast { get; private set; }
 
     /// <summary>Lays what it can.</summary>
+    /// <param name="order">The copies, those to be laid first in front; not changed.</param>
+    /// <param name="budget">Pays for the passes.</param>
     public void Run(int[] order, StepBudget budget)
     {
         order.CopyTo(Order, 0);
@@ -88,6 +95,7 @@ internal sealed class SheetPlan
         }
     }
 
+    /// <summary>Uses a sheet for the next copies, as its pass laid them last.</summary>
     private void Take(int sheet, int count)
     {
         var pass = _passes[sheet];
@@ -105,12 +113,15 @@ internal sealed class SheetPlan
     }
 
     // A sheet that takes all that is left competes on its cost; otherwise the least cost for the area wins.
+    /// <remarks>Costs for their area are compared crosswise, in 128 bits, so that nothing is
+    /// rounded.</remarks>
     private bool Better(int sheet, bool takesAll, long area, int other, bool otherTakesAll, long otherArea)
     {
         var (cost, otherCost) = (_problem.Sheets[sheet].Cost, _problem.Sheets[other].Cost);
         return takesAll && otherTakesAll ? cost < otherCost : (Int128)cost * otherArea < (Int128)otherCost * area;
     }
 
+    /// <summary>The area of some copies, in square grid units.</summary>
     private long Area(ReadOnlySpan<int> copies)
     {
         long area = 0;

@@ -1,7 +1,7 @@
 namespace CushionService.Nesting.Rectangles.Skylines;
 
-/// <summary>Which of very many copies goes on a gap, found in log n: a copy of just its width, level with a wall if one is; else one that is
-/// level with a wall; else the wider of two that fill the gap together; else the widest.</summary>
+/// <summary>Which of very many copies goes on a gap, found in log n: a copy of just its width, level with a wall if one is; else one that
+/// is level with a wall; else the wider of two that fill the gap together; else the widest.</summary>
 /// <remarks>Option 2c is copy c as it is, option 2c + 1 the same turned; what may not turn has itself twice. Extents are named by their
 /// rank among all distinct ones.</remarks>
 internal sealed class BulkChoice
@@ -105,6 +105,10 @@ internal sealed class BulkChoice
     }
 
     /// <summary>An option of just that first rank whose second extent is just the given one.</summary>
+    /// <param name="index">Options by width.</param>
+    /// <param name="rank">Rank of the width.</param>
+    /// <param name="rise">The extent along the strip that is wanted, grid units.</param>
+    /// <returns>-1 when there is none.</returns>
     private int LevelAt(ExtentIndex index, int rank, long rise)
     {
         int second = Rank(rise);
@@ -113,6 +117,9 @@ internal sealed class BulkChoice
     }
 
     /// <summary>The widest option up to a width whose rise is just the given one.</summary>
+    /// <param name="rise">The extent along the strip that is wanted, grid units.</param>
+    /// <param name="width">The greatest width.</param>
+    /// <returns>-1 when there is none.</returns>
     private int Beside(long rise, long width)
     {
         int first = Rank(rise);
@@ -121,6 +128,7 @@ internal sealed class BulkChoice
         return option >= 0 && _along[option] == first ? option : -1;
     }
 
+    /// <summary>The least width of any option that is left, grid units.</summary>
     private long Narrowest()
     {
         while (_gone[_ascending[_least] >> 1])

@@ -6,12 +6,16 @@ namespace CushionService.Nesting.Rectangles.Skylines;
 /// log n; options that are gone are skipped by a disjoint-set forest (Tarjan 1975). Extents are named by rank.</summary>
 internal sealed class ExtentIndex
 {
+    // In order: both ranks as one number, and the option; for each option its place; for each place the
+    // nearest one at or below that is still there, 0 for none.
     private readonly ulong[] _keys;
     private readonly int[] _options;
     private readonly int[] _slot;
     private readonly int[] _present;
 
     /// <summary>Sorts the options by the first rank, then by the second.</summary>
+    /// <param name="firstRank">First rank of each option, at least 0.</param>
+    /// <param name="secondRank">Second rank of each option, at least 0.</param>
     public ExtentIndex(int[] firstRank, int[] secondRank)
     {
         _keys = new ulong[firstRank.Length];
@@ -33,6 +37,8 @@ internal sealed class ExtentIndex
     }
 
     /// <summary>The option with the greatest pair of ranks at or below the given one; -1 when there is none.</summary>
+    /// <param name="first">Greatest first rank; below 0 there is none.</param>
+    /// <param name="second">Greatest second rank for that first one.</param>
     public int AtOrBelow(int first, int second)
     {
         if (first < 0)
@@ -59,6 +65,8 @@ internal sealed class ExtentIndex
 
     private static ulong Key(int first, int second) => ((ulong)first << 32) | (uint)second;
 
+    /// <summary>The nearest place at or below that is still there; the way to it is shortened for the
+    /// next time.</summary>
     private int Present(int slot)
     {
         int root = slot;

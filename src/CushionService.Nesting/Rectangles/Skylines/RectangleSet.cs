@@ -84,6 +84,11 @@ internal sealed class RectangleSet
     public int PieceOf(int copy) => _piece[copy];
 
     /// <summary>Where a copy lies, in the caller's terms.</summary>
+    /// <param name="copy">Index into the copies.</param>
+    /// <param name="place">Where it lies, as the set keeps it.</param>
+    /// <param name="sheet">Which sheet it lies on.</param>
+    /// <remarks>A turn counts from the piece as drawn, so that it is undone where the set keeps the
+    /// piece with its sides exchanged.</remarks>
     public Placement Place(int copy, RectanglePlace place, int sheet = 0) =>
         new(_piece[copy], _copy[copy], sheet, place.X, place.Y, place.Turned != _swapped[copy] ? 90 : 0);
 }

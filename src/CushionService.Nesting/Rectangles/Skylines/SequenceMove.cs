@@ -21,6 +21,7 @@ internal static class SequenceMove
         }
     }
 
+    /// <summary>Takes one copy to another place; those between move by one.</summary>
     private static void Insert(int[] order, int from, int to)
     {
         int copy = order[from];

@@ -18,13 +18,10 @@ internal sealed class SequenceSearch
     // Of a hundred moves, this many take one copy to another place; the others exchange two.
     private const int InsertionShare = 40;
 
-    // Longest memory of late acceptance, in moves.
-    private const int MostMemory = 4096;
-
     private readonly int[] _copies;
     private readonly int[] _same;
     private readonly int[] _order;
-    private long[] _history = [];
+    private readonly LateAcceptance _accepted = new();
     private Xorshift _random = new(1);
     private long _slice;
     private long _stride = 2;
@@ -68,6 +65,8 @@ internal sealed class SequenceSearch
     }
 
     /// <summary>Aims at one shorter saleable length after the other, until the goal is met or the steps are spent.</summary>
+    /// <param name="goal">A layout up to this length is good enough, grid units.</param>
+    /// <param name="steps">Steps to spend.</param>
     public void Improve(long goal, long steps)
     {
         long stop = Math.Min(_budget.Spent + steps, _budget.Limit);
@@ -87,6 +86,7 @@ internal sealed class SequenceSearch
     }
 
     /// <summary>Takes over a layout that was found elsewhere.</summary>
+    /// <param name="layout">Of the same copies, and no longer.</param>
     public void Adopt(RectangleLayout layout)
     {
         Layout.CopyFrom(layout);
@@ -97,28 +97,30 @@ internal sealed class SequenceSearch
 
     /// <summary>Swaps and moves copies in the order to leave less area out of the box of the given length; late acceptance (Burke
     /// and Bykov 2017) compares with what was left out some moves ago.</summary>
+    /// <param name="limit">The length to aim at, grid units.</param>
+    /// <param name="steps">Steps to spend.</param>
+    /// <returns>Whether a layout of that length was found.</returns>
     private bool Aim(long limit, long steps)
     {
-        // Most small orders are done before they come here.
-        _history = _history.Length == 0 ? new long[MostMemory] : _history;
         long start = _budget.Spent;
         long stop = start + steps;
         long current = _pass.Lay(_order, limit, _set.Area, _budget);
-        int late = (int)Math.Clamp(steps / Math.Max(1, _budget.Spent - start) / MovesPerMemory, 1, _history.Length);
-        Array.Fill(_history, current, 0, late);
-        for (var turn = 0; current > 0 && _budget.Spent < stop; turn = turn + 1 == late ? 0 : turn + 1)
+        long tries = steps / Math.Max(1, _budget.Spent - start);
+        _accepted.Begin(current, tries / MovesPerMemory);
+        while (current > 0 && _budget.Spent < stop)
         {
             int a = _random.Next(_order.Length);
             int b = _random.Next(_order.Length);
             if (_same[_order[a]] == _same[_order[b]])
             {
                 _budget.Spend(1);
+                _accepted.Skip();
                 continue;
             }
 
             bool insert = _random.Next(100) < InsertionShare;
             SequenceMove.Make(_order, a, b, insert);
-            long bar = Math.Max(current, _history[turn]);
+            long bar = Math.Max(current, _accepted.Late);
             long outside = _pass.Lay(_order, limit, bar, _budget);
             if (outside <= bar)
             {
@@ -129,12 +131,13 @@ internal sealed class SequenceSearch
                 SequenceMove.Make(_order, b, a, insert);
             }
 
-            _history[turn] = current;
+            _accepted.Note(current);
         }
 
         return current == 0 && Keep();
     }
 
+    /// <summary>Takes the pass's layout over if it is shorter.</summary>
     private bool Keep()
     {
         if (_pass.Length >= Length)

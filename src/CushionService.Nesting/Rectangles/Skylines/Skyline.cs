@@ -4,6 +4,9 @@ namespace CushionService.Nesting.Rectangles.Skylines;
 
 /// <summary>The upper contour of what has been laid: level segments from left to right in a linked list over flat arrays
 /// that are sized once. Nothing is ever laid below it (Burke, Kendall and Whitwell 2004).</summary>
+/// <remarks>A segment is named by the number of its node. Two nodes are the walls, higher than
+/// anything; the others are taken from a list of free ones and given back when neighbours become
+/// level.</remarks>
 internal sealed class Skyline
 {
     /// <summary>Height of the two walls.</summary>
@@ -21,6 +24,8 @@ internal sealed class Skyline
     private Skyline? _marked;
 
     /// <summary>A level strip that takes up to <paramref name="copies"/> rectangles.</summary>
+    /// <param name="width">Grid units, above 0.</param>
+    /// <param name="copies">The most rectangles that are laid on it at once.</param>
     public Skyline(long width, int copies)
     {
         _width = width;
@@ -51,6 +56,7 @@ internal sealed class Skyline
     }
 
     /// <summary>Takes over another skyline of the same width as the start.</summary>
+    /// <param name="other">Of the same width, with no more segments than this one has room for.</param>
     public void StartFrom(Skyline other)
     {
         _marked = new Skyline(_width, _x.Length - 3);
@@ -91,6 +97,7 @@ internal sealed class Skyline
         return count;
     }
 
+    /// <summary>A level strip: one segment between the walls.</summary>
     private void Clear()
     {
         _freeCount = 0;
@@ -135,6 +142,7 @@ internal sealed class Skyline
     }
 
     /// <summary>Closes the segment: raises it to its lower neighbour. Returns the area lost.</summary>
+    /// <param name="segment">A valley: both neighbours are higher.</param>
     public long Raise(int segment)
     {
         long to = Math.Min(LeftWall(segment), RightWall(segment));
@@ -146,6 +154,10 @@ internal sealed class Skyline
     }
 
     /// <summary>Lays a rectangle on the segment, at its left or its right end. Returns its left edge.</summary>
+    /// <param name="segment">Where.</param>
+    /// <param name="across">Extent across, at most the segment's, grid units.</param>
+    /// <param name="along">Extent along the strip.</param>
+    /// <param name="atLeft">Whether at its left end.</param>
     public long Lay(int segment, long across, long along, bool atLeft)
     {
         long extent = Extent(segment);
@@ -176,6 +188,7 @@ internal sealed class Skyline
         return x;
     }
 
+    /// <summary>Joins a segment with neighbours that are level with it.</summary>
     private void Join(int segment)
     {
         int right = _next[segment];
@@ -212,6 +225,7 @@ internal sealed class Skyline
         return from == _width;
     }
 
+    /// <summary>Gives a node back.</summary>
     private void Drop(int node)
     {
         _next[_before[node]] = _next[node];

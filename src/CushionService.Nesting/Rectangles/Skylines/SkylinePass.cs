@@ -11,9 +11,16 @@ internal sealed class SkylinePass : ISequencePass
     private readonly RectangleSet _set;
     private readonly Skyline _skyline;
     private readonly BestFit _fit;
+
+    // What lies under the skyline from which every pass starts: its greatest height, and the area lost
+    // there.
     private long _startTop;
     private long _startLost;
 
+    /// <summary>Sizes everything once.</summary>
+    /// <param name="set">All copies.</param>
+    /// <param name="width">Width of the strip or sheet, grid units.</param>
+    /// <param name="atOnce">The most rectangles and segments on the skyline at once.</param>
     public SkylinePass(RectangleSet set, long width, int atOnce)
     {
         _set = set;
@@ -26,6 +33,8 @@ internal sealed class SkylinePass : ISequencePass
     public RectangleLayout Layout { get; }
 
     /// <summary>Lets every pass start on a skyline under which some copies lie and some area is lost.</summary>
+    /// <param name="skyline">The skyline.</param>
+    /// <param name="lost">Area lost under it, square grid units.</param>
     public void StartFrom(Skyline skyline, long lost)
     {
         _skyline.StartFrom(skyline);
@@ -39,7 +48,7 @@ internal sealed class SkylinePass : ISequencePass
     public long Lay(int[] order, long limit, long most, StepBudget budget)
     {
         _skyline.Reset();
-        _fit.Begin(order);
+        _fit.Left.Begin(order);
         bool open = limit >= Skyline.Wall;
         long slack = open ? long.MaxValue : _set.Width * limit - _set.Area - _startLost + most;
         long left = 0;
@@ -68,7 +77,7 @@ internal sealed class SkylinePass : ISequencePass
                 continue;
             }
 
-            int copy = _fit.TakeAfter(previous);
+            int copy = _fit.Left.TakeAfter(previous);
             Length = Math.Max(Length, Put(copy, segment, turned, atLeft));
             left -= _set.Across[_set.KindOf[copy]] * _set.Along[_set.KindOf[copy]];
             Debug.Assert(open || Length <= limit, "A copy ends above the limit.");
@@ -83,7 +92,7 @@ internal sealed class SkylinePass : ISequencePass
     public int Fill(Span<int> order, long limit, StepBudget budget)
     {
         _skyline.Reset();
-        _fit.Begin(order);
+        _fit.Left.Begin(order);
         var laid = 0;
         while (laid < order.Length)
         {
@@ -99,15 +108,16 @@ internal sealed class SkylinePass : ISequencePass
                 continue;
             }
 
-            int copy = _fit.TakeAfter(previous);
+            int copy = _fit.Left.TakeAfter(previous);
             Put(copy, segment, turned, atLeft);
             order[laid++] = copy;
         }
 
-        _fit.CopyRest(order[laid..]);
+        _fit.Left.CopyRest(order[laid..]);
         return laid;
     }
 
+    /// <summary>Lays a copy on a segment; returns where it ends.</summary>
     private long Put(int copy, int segment, bool turned, bool atLeft)
     {
         int kind = _set.KindOf[copy];
