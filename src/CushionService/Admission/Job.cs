@@ -2,66 +2,38 @@ using System.Diagnostics;
 
 namespace CushionService.Admission;
 
-/// <summary>A piece of work that waits for a worker.</summary>
-internal abstract class Job
+/// <summary>Work that waits in the queue for a worker thread, with a deadline.</summary>
+/// <param name="time">How long the work may take; <see cref="Timeout.InfiniteTimeSpan"/> for no limit.</param>
+/// <param name="inTurn">Whether the time runs from when a worker begins, as for the orders of a stream, and not from when the work arrived. A
+/// caller that waits for one answer counts the time in the queue; one that sends thousands of orders does not.</param>
+/// <param name="cancellation">The caller's: cancels the work, also while it waits.</param>
+internal abstract class Job(TimeSpan time, bool inTurn, CancellationToken cancellation)
 {
-    /// <summary>When it came, in ticks of <see cref="Stopwatch"/>.</summary>
-    public long Came { get; } = Stopwatch.GetTimestamp();
+    /// <summary>When the work arrived, in ticks of <see cref="Stopwatch"/>.</summary>
+    public long Arrived { get; } = Stopwatch.GetTimestamp();
 
-    /// <summary>Does the work. Its exceptions are its caller's.</summary>
-    /// <param name="ending">Ends it when its time is up, or its caller gives up.</param>
-    public abstract void Do(Deadline ending);
-}
-
-/// <summary>A piece of work with an answer.</summary>
-/// <param name="work">The work.</param>
-/// <param name="time">How long it may take, from when it came or, for work that waits its turn, from when it began.</param>
-/// <param name="fromTurn">Whether its time is counted from when it began.</param>
-/// <param name="cancellation">Gives it up, also while it waits.</param>
-internal sealed class Job<T>(Func<CancellationToken, T> work, TimeSpan time, bool fromTurn, CancellationToken cancellation) : Job
-{
-    // The caller goes on on a thread of its own: a worker is for orders.
-    private readonly TaskCompletionSource<T> _answer = new(TaskCreationOptions.RunContinuationsAsynchronously);
-    private readonly ExecutionContext? _context = ExecutionContext.Capture();
-    private Deadline? _ending;
-
-    /// <summary>The answer.</summary>
-    public Task<T> Answer => _answer.Task;
-
-    public override void Do(Deadline ending)
+    /// <summary>Does the work on the thread of a worker; work that is cancelled or past its deadline is not begun. Never throws: failures go
+    /// to the caller that waits for the answer.</summary>
+    public void Run()
     {
-        _ending = ending;
-        if (_context is null)
+        bool limited = time != Timeout.InfiniteTimeSpan;
+        TimeSpan left = inTurn || !limited ? time : time - Stopwatch.GetElapsedTime(Arrived);
+        if (cancellation.IsCancellationRequested || (limited && left <= TimeSpan.Zero))
         {
-            Work();
-        }
-        else
-        {
-            ExecutionContext.Run(_context, static job => ((Job<T>)job!).Work(), this);
-        }
-    }
-
-    private void Work()
-    {
-        bool ran = !fromTurn && time != Timeout.InfiniteTimeSpan;
-        TimeSpan waited = Stopwatch.GetElapsedTime(Came);
-        if (cancellation.IsCancellationRequested || (ran && waited >= time))
-        {
-            _answer.SetCanceled(cancellation);
+            Cancel(cancellation);
             return;
         }
 
-        try
-        {
-            _answer.SetResult(_ending!.Within(ran ? time - waited : time, work, cancellation));
-        }
-        catch (OperationCanceledException given)
-        {
-            _answer.SetCanceled(given.CancellationToken);
-        }
-        catch (Exception fault)
-        {
-            _answer.SetException(fault);
-        }
+        using CancellationTokenSource deadline = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        deadline.CancelAfter(left);
+        Work(deadline.Token);
     }
+
+    /// <summary>Does the work, and passes its answer or its exception to the caller.</summary>
+    /// <param name="deadline">Cancelled when the time is up, or by the caller.</param>
+    protected abstract void Work(CancellationToken deadline);
+
+    /// <summary>Tells the caller that the work was cancelled before it began.</summary>
+    /// <param name="cancellation">The caller's token; not cancelled when the deadline has passed.</param>
+    protected abstract void Cancel(CancellationToken cancellation);
 }

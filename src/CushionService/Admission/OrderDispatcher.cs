@@ -1,6 +1,7 @@
 using CushionService.Access;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
+using CushionService.Desk;
 using CushionService.Engine.Specifications;
 using CushionService.Metrics;
 using CushionService.Nesting;
@@ -8,82 +9,71 @@ using Microsoft.Extensions.Options;
 
 namespace CushionService.Admission;
 
-/// <summary>Sends the work of an order to the pool, for both doors: within what its caller may ask for, and within the time that there
-/// is.</summary>
-internal sealed class OrderDispatcher(WorkerPool pool, IOptions<AdmissionOptions> options)
+/// <summary>Sends an order to the desk by way of the worker pool: within what its caller may ask for, and within the deadline. REST, gRPC
+/// and streams all send their orders here.</summary>
+internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, IOptions<AdmissionOptions> options)
 {
     private static readonly Refusal Busy = new([
         new Violation("", "busy", "The service has more to do than it can; send the order again later."),
     ]);
-    private readonly TimeSpan _time = TimeSpan.FromSeconds(options.Value.DeadlineSeconds);
-    private readonly TimeSpan _overnight = TimeSpan.FromSeconds(options.Value.OvernightDeadlineSeconds);
+    private readonly TimeSpan _deadline = TimeSpan.FromSeconds(options.Value.DeadlineSeconds);
+    private readonly TimeSpan _overnightDeadline = TimeSpan.FromSeconds(options.Value.OvernightDeadlineSeconds);
 
-    /// <summary>Works on a call's order.</summary>
-    /// <param name="caller">Who asks.</param>
-    /// <param name="reading">The order.</param>
-    /// <param name="work">What is asked of it.</param>
-    /// <param name="cancellation">The caller gave up.</param>
-    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
-    public Task<Outcome<T>> DoAsync<T>(
+    /// <summary>Has a worker answer an order, and counts the outcome.</summary>
+    /// <param name="caller">Who sends the order.</param>
+    /// <param name="received">The order as it arrived.</param>
+    /// <param name="purpose">What it is sent for.</param>
+    /// <param name="cancellation">The caller's.</param>
+    /// <param name="inTurn">Whether it is an order of a stream, which waits its turn in a queue without an end and is never rejected as
+    /// busy.</param>
+    /// <returns>The answer, or a refusal: of what the grant does not cover (not-allowed), of a broken rule, for a full queue (busy), or at
+    /// the deadline (too-slow).</returns>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    public async Task<Outcome<TAnswer>> HandleAsync<TAnswer>(
         Caller caller,
-        ReceivedOrder reading,
-        Func<ReceivedOrder, CancellationToken, Outcome<T>> work,
-        CancellationToken cancellation
+        ReceivedOrder received,
+        Purpose<TAnswer> purpose,
+        CancellationToken cancellation,
+        bool inTurn = false
     )
-        where T : class => DoAsync(caller, reading, work, inTurn: false, cancellation);
+        where TAnswer : class
+    {
+        Outcome<TAnswer> outcome =
+            received.Order is { } order && caller.Grant.Forbids(order, caller.IsKnown && inTurn) is { Count: > 0 } forbidden
+                ? new Refusal(forbidden)
+                : await WorkAsync(received, purpose, inTurn, cancellation);
+        OrderMetrics.Count(outcome.Refusal);
+        return outcome;
+    }
 
-    /// <summary>Works on an order of a stream, which waits for its turn and is not turned away.</summary>
-    public Task<Outcome<T>> DoInTurnAsync<T>(
-        Caller caller,
-        ReceivedOrder reading,
-        Func<ReceivedOrder, CancellationToken, Outcome<T>> work,
-        CancellationToken cancellation
-    )
-        where T : class => DoAsync(caller, reading, work, inTurn: true, cancellation);
-
-    private async Task<Outcome<T>> DoAsync<T>(
-        Caller caller,
-        ReceivedOrder reading,
-        Func<ReceivedOrder, CancellationToken, Outcome<T>> work,
+    private async Task<Outcome<TAnswer>> WorkAsync<TAnswer>(
+        ReceivedOrder received,
+        Purpose<TAnswer> purpose,
         bool inTurn,
         CancellationToken cancellation
     )
-        where T : class
+        where TAnswer : class
     {
-        Outcome<T> outcome;
-        if (reading.Order is { } order && caller.Grant.Forbids(order, caller.IsKnown && inTurn) is { Count: > 0 } forbidden)
+        TimeSpan time = received.Order?.Effort == Effort.Overnight ? _overnightDeadline : _deadline;
+        OrderJob<TAnswer> job = new(desk, received, purpose, time, inTurn, cancellation);
+        if (inTurn)
         {
-            outcome = new Refusal(forbidden);
+            pool.EnqueueInTurn(job);
         }
-        else
+        else if (!pool.TryEnqueue(job))
         {
-            try
-            {
-                TimeSpan time = TimeOf(reading);
-                Task<Outcome<T>>? answer = inTurn ? pool.DoInTurn(Work, cancellation, time) : pool.TryDo(Work, cancellation, time);
-                outcome = answer is null ? Busy : await answer;
-            }
-            catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
-            {
-                outcome = TooSlow(TimeOf(reading));
-            }
+            return Busy;
         }
 
-        if (outcome.Answered)
+        try
         {
-            OrderMetrics.Count();
+            return await job.Outcome;
         }
-        else
+        catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
         {
-            OrderMetrics.Count(outcome.Refusal);
+            return TooSlow(time);
         }
-
-        return outcome;
-
-        Outcome<T> Work(CancellationToken ending) => work(reading, ending);
     }
-
-    private TimeSpan TimeOf(ReceivedOrder reading) => reading.Order?.Effort == Effort.Overnight ? _overnight : _time;
 
     // The same order would take as long again: it is the order that must change, not the moment.
     private static Refusal TooSlow(TimeSpan time) =>

@@ -3,27 +3,37 @@ using Microsoft.Extensions.Options;
 
 namespace CushionService.Admission;
 
-/// <summary>Where orders are worked on: a few workers, each a thread of its own, so that a search never holds up the threads that hear
-/// callers. Calls come first; the orders of streams take every fourth turn, and all turns that are left.</summary>
+/// <summary>The threads that work on orders, and the two queues in front of them. The workers are few, one for each processor, and apart from the
+/// thread pool, so that a search never holds up the threads that read requests and write answers.</summary>
+/// <remarks>Calls come first. The orders of streams take every fourth turn, and all turns that no call wants, so that neither can starve the
+/// other.</remarks>
 internal sealed class WorkerPool : IDisposable
 {
+    // One turn in four is a stream's while both queues hold work.
     private const int TurnOfStreams = 4;
 
-    private readonly object _door = new();
+    // The mean follows the last 16 orders or so.
+    private const int MeanOver = 16;
+
+    private readonly object _lock = new();
     private readonly Queue<Job> _calls = new();
     private readonly Queue<Job> _streamed = new();
     private readonly Thread[] _workers;
-    private readonly int _most;
+    private readonly int _capacity;
+
+    // In ticks of the stopwatch, as is the mean of what orders took recently.
     private readonly long _longestWait;
+    private long _meanTime;
+
+    private int _waiting;
     private int _turn;
     private bool _closed;
 
-    // What an order took of late: an exponential mean, in ticks of the stopwatch.
-    private long _mean;
-
+    /// <summary>Starts the workers.</summary>
+    /// <param name="options">How many, and how much may wait for them.</param>
     public WorkerPool(IOptions<AdmissionOptions> options)
     {
-        _most = options.Value.Queue;
+        _capacity = options.Value.Queue;
         _longestWait = options.Value.LongestWaitMs * Stopwatch.Frequency / 1_000;
         _workers =
         [
@@ -37,82 +47,78 @@ internal sealed class WorkerPool : IDisposable
         }
     }
 
-    /// <summary>Calls that wait for a worker now.</summary>
+    /// <summary>Calls that wait for a worker now; the orders of streams are not counted.</summary>
     public int Waiting => Volatile.Read(in _waiting);
 
-    private int _waiting;
-
-    /// <summary>Whether a call that came now would wait too long.</summary>
-    public bool IsFull =>
-        Waiting is > 0 and int waiting && (waiting >= _most || waiting * Volatile.Read(in _mean) / _workers.Length > _longestWait);
-
-    /// <summary>Takes on a call's work.</summary>
-    /// <param name="work">The work.</param>
-    /// <param name="cancellation">Gives it up.</param>
-    /// <param name="time">When it is given up, counted from now; never when left out.</param>
-    /// <returns>Its answer; null when the pool is full.</returns>
-    public Task<T>? TryDo<T>(Func<CancellationToken, T> work, CancellationToken cancellation, TimeSpan? time = null)
+    /// <summary>Whether a call that arrives now would find the queue full, or wait longer than <see cref="AdmissionOptions.LongestWaitMs"/>: the calls in
+    /// the queue times the mean time of an order, shared by the workers. A pool without a queue is never full, however slow its orders.</summary>
+    public bool IsFull
     {
-        Job<T> job = new(work, time ?? Timeout.InfiniteTimeSpan, fromTurn: false, cancellation);
-        lock (_door)
+        get
         {
-            if (_calls.Count >= _most || _closed)
+            int waiting = Waiting;
+            return waiting > 0 && (waiting >= _capacity || waiting * Volatile.Read(in _meanTime) / _workers.Length > _longestWait);
+        }
+    }
+
+    /// <summary>Puts the work of a call into the queue.</summary>
+    /// <returns>Whether it was taken; false when the queue is full, or the pool is closed.</returns>
+    public bool TryEnqueue(Job job)
+    {
+        lock (_lock)
+        {
+            if (_calls.Count >= _capacity || _closed)
             {
-                return null;
+                return false;
             }
 
             _calls.Enqueue(job);
             Volatile.Write(ref _waiting, _calls.Count);
-            Monitor.Pulse(_door);
+            Monitor.Pulse(_lock);
+            return true;
         }
-
-        return job.Answer;
     }
 
-    /// <summary>Takes on the work of a stream, which waits as long as it must.</summary>
-    /// <param name="work">The work.</param>
-    /// <param name="cancellation">Gives it up.</param>
-    /// <param name="time">When it is given up, counted from its turn; never when left out.</param>
-    public Task<T> DoInTurn<T>(Func<CancellationToken, T> work, CancellationToken cancellation, TimeSpan? time = null)
+    /// <summary>Puts an order of a stream into the queue, which waits as long as it must. A stream bounds how many it sends at the same
+    /// time.</summary>
+    /// <exception cref="ObjectDisposedException">The pool is closed.</exception>
+    public void EnqueueInTurn(Job job)
     {
-        Job<T> job = new(work, time ?? Timeout.InfiniteTimeSpan, fromTurn: true, cancellation);
-        lock (_door)
+        lock (_lock)
         {
             ObjectDisposedException.ThrowIf(_closed, this);
             _streamed.Enqueue(job);
-            Monitor.Pulse(_door);
+            Monitor.Pulse(_lock);
         }
-
-        return job.Answer;
     }
 
-    /// <summary>Lets the workers finish what they are at, and what waits.</summary>
+    /// <summary>Closes the queues. The workers finish what they do and what waits, and end.</summary>
     public void Dispose()
     {
-        lock (_door)
+        lock (_lock)
         {
             _closed = true;
-            Monitor.PulseAll(_door);
+            Monitor.PulseAll(_lock);
         }
     }
 
     private void Work()
     {
-        using Deadline ending = new();
         while (Next() is { } job)
         {
             long began = Stopwatch.GetTimestamp();
-            QueueMetrics.Waited(began - job.Came);
-            job.Do(ending);
+            QueueMetrics.Waited(began - job.Arrived);
+            job.Run();
             long took = Stopwatch.GetTimestamp() - began;
-            // Two workers may write at once; a mean that misses one order is as good.
-            Volatile.Write(ref _mean, _mean + ((took - _mean) / 16));
+            // Two workers may write at the same time; a mean that misses one order is as good.
+            Volatile.Write(ref _meanTime, _meanTime + ((took - _meanTime) / MeanOver));
         }
     }
 
+    // Waits for work; null when the pool is closed and both queues are empty.
     private Job? Next()
     {
-        lock (_door)
+        lock (_lock)
         {
             while (_calls.Count == 0 && _streamed.Count == 0)
             {
@@ -121,7 +127,7 @@ internal sealed class WorkerPool : IDisposable
                     return null;
                 }
 
-                Monitor.Wait(_door);
+                Monitor.Wait(_lock);
             }
 
             bool streams = _calls.Count == 0 || (_streamed.Count > 0 && ++_turn % TurnOfStreams == 0);

@@ -2,71 +2,47 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
-using CushionService.Contract.Orders;
 using CushionService.Desk;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
-using CushionService.Intake;
 using CushionService.Streaming;
+using CushionService.Wording;
 using Google.Protobuf;
 using Grpc.Core;
 
 namespace CushionService.Grpc;
 
-/// <summary>The gRPC calls: each reads the order, sends it to the desk, and writes what comes back.</summary>
+/// <summary>The gRPC calls: each reads the order, has it answered, and writes the answer.</summary>
 [BindServiceMethod(typeof(OrderBinding), nameof(OrderBinding.Bind))]
-internal sealed class OrderCalls(OrderDesk desk, OrderDispatcher work, QuoteStream stream, Faults faults)
-    : V1.CushionService.CushionServiceBase
+internal sealed class OrderCalls(OrderDispatcher orders, QuoteStream stream, Faults faults) : V1.CushionService.CushionServiceBase
 {
     [RequiresScope(Scopes.Estimate)]
     public override Task<ValidateResponse> Validate(ValidateRequest request, ServerCallContext context) =>
-        WorkAsync<ValidationAnswer, ValidateResponse>(
-            request.Order,
-            (reading, cancellation) => reading.Validate(desk, cancellation),
-            context
-        );
+        AnswerAsync<ValidationAnswer, ValidateResponse>(request.Order, Purposes.Validation, context);
 
     [RequiresScope(Scopes.Quote)]
     public override Task<ListPiecesResponse> ListPieces(ListPiecesRequest request, ServerCallContext context) =>
-        Send<PiecesAnswer, ListPiecesResponse>(
-            request.Order,
-            static (desk, order, cancellation) => desk.ListPieces(order, cancellation),
-            context
-        );
+        AnswerAsync<PiecesAnswer, ListPiecesResponse>(request.Order, Purposes.Pieces, context);
 
     [RequiresScope(Scopes.Quote)]
     public override Task<LayOutResponse> LayOut(LayOutRequest request, ServerCallContext context) =>
-        Send<LayoutsAnswer, LayOutResponse>(request.Order, static (desk, order, cancellation) => desk.LayOut(order, cancellation), context);
+        AnswerAsync<LayoutsAnswer, LayOutResponse>(request.Order, Purposes.Layout, context);
 
     [RequiresScope(Scopes.Estimate)]
     public override Task<EstimateYardageResponse> EstimateYardage(EstimateYardageRequest request, ServerCallContext context) =>
-        Send<YardageAnswer, EstimateYardageResponse>(
-            request.Order,
-            static (desk, order, cancellation) => desk.EstimateYardage(order, cancellation),
-            context
-        );
+        AnswerAsync<YardageAnswer, EstimateYardageResponse>(request.Order, Purposes.Yardage, context);
 
     [RequiresScope(Scopes.Quote)]
     public override Task<QuoteResponse> Quote(QuoteRequest request, ServerCallContext context) =>
-        Send<QuoteAnswer, QuoteResponse>(request.Order, static (desk, order, cancellation) => desk.Quote(order, cancellation), context);
+        AnswerAsync<QuoteAnswer, QuoteResponse>(request.Order, Purposes.Quote, context);
 
     [RequiresScope(Scopes.Quote)]
     public override Task<CompareResponse> Compare(CompareRequest request, ServerCallContext context) =>
-        Send<ComparisonAnswer, CompareResponse>(
-            request.Order,
-            static (desk, order, cancellation) => desk.Compare(order, cancellation),
-            context,
-            Purpose.Comparing
-        );
+        AnswerAsync<ComparisonAnswer, CompareResponse>(request.Order, Purposes.Comparison, context);
 
     [RequiresScope(Scopes.Quote)]
     public override Task<FitResponse> Fit(FitRequest request, ServerCallContext context) =>
-        Send<FitAnswer, FitResponse>(
-            request.Order,
-            static (desk, order, cancellation) => desk.Fit(order, cancellation),
-            context,
-            Purpose.Fitting
-        );
+        AnswerAsync<FitAnswer, FitResponse>(request.Order, Purposes.Fit, context);
 
     [RequiresScope(Scopes.Batch)]
     public override async Task QuoteMany(
@@ -92,42 +68,23 @@ internal sealed class OrderCalls(OrderDesk desk, OrderDispatcher work, QuoteStre
 
     [RequiresScope(Scopes.Estimate)]
     public override Task<GetCatalogueResponse> GetCatalogue(GetCatalogueRequest request, ServerCallContext context) =>
-        Task.FromResult(Answer<CatalogueAnswer, GetCatalogueResponse>(desk.GetCatalogue(), context));
+        Task.FromResult(MessageWriter<CatalogueAnswer, GetCatalogueResponse>.Write(CatalogueWording.Catalogue, ""));
 
-    private Task<TResponse> Send<TAnswer, TResponse>(
-        V1.Order? order,
-        Func<OrderDesk, Contract.Orders.Order, CancellationToken, Outcome<TAnswer>> call,
-        ServerCallContext context,
-        Purpose purpose = Purpose.Making
-    )
-        where TAnswer : class
-        where TResponse : class, IMessage<TResponse>, new() =>
-        WorkAsync<TAnswer, TResponse>(order, (reading, cancellation) => reading.Send(desk, call, cancellation, purpose), context);
-
-    private async Task<TResponse> WorkAsync<TAnswer, TResponse>(
-        V1.Order? order,
-        Func<ReceivedOrder, CancellationToken, Outcome<TAnswer>> ask,
-        ServerCallContext context
-    )
+    private async Task<TResponse> AnswerAsync<TAnswer, TResponse>(V1.Order? message, Purpose<TAnswer> purpose, ServerCallContext context)
         where TAnswer : class
         where TResponse : class, IMessage<TResponse>, new()
     {
         try
         {
-            ReceivedOrder reading = OrderMessage.Read(order);
-            Outcome<TAnswer> outcome = await work.DoAsync(Caller.Of(context.GetHttpContext()), reading, ask, context.CancellationToken);
-            return Answer<TAnswer, TResponse>(outcome, context);
+            Caller caller = Caller.Of(context.GetHttpContext());
+            Outcome<TAnswer> outcome = await orders.HandleAsync(caller, OrderMessage.Read(message), purpose, context.CancellationToken);
+            return outcome.Answered
+                ? MessageWriter<TAnswer, TResponse>.Write(outcome.Answer, "")
+                : throw Refusals.ToException(outcome.Refusal, context);
         }
         catch (Exception fault) when (fault is not RpcException)
         {
             throw faults.Told(fault, context);
         }
     }
-
-    private static TResponse Answer<TAnswer, TResponse>(Outcome<TAnswer> outcome, ServerCallContext context)
-        where TAnswer : class
-        where TResponse : class, IMessage<TResponse>, new() =>
-        outcome.Answered
-            ? MessageWriter<TAnswer, TResponse>.Write(outcome.Answer, "")
-            : throw Refusals.ToException(outcome.Refusal, context);
 }

@@ -52,19 +52,14 @@ internal static class OrderMetrics
     private static readonly KeyValuePair<string, object?> Proven = new("proven", true),
         Open = new("proven", false);
 
-    /// <summary>Counts an order that was answered.</summary>
-    public static void Count() => Orders.Add(1, Answered);
-
-    /// <summary>Counts an order that was refused.</summary>
-    public static void Count(Refusal refusal)
+    /// <summary>Counts an order and what became of it.</summary>
+    /// <param name="refusal">Why it has no answer; null for an order that was answered.</param>
+    public static void Count(Refusal? refusal)
     {
-        Orders.Add(1, Refused);
-        if (Refusals.Enabled)
+        Orders.Add(1, refusal is null ? Answered : Refused);
+        foreach (Violation violation in refusal?.Violations ?? [])
         {
-            foreach (Violation violation in refusal.Violations)
-            {
-                Refusals.Add(1, new KeyValuePair<string, object?>("code", violation.Code));
-            }
+            Refusals.Add(1, new KeyValuePair<string, object?>("code", violation.Code));
         }
     }
 

@@ -1,5 +1,6 @@
 using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
 using CushionService.Desk;
 using CushionService.Rest.OpenApi;
 using Microsoft.Extensions.Diagnostics.HealthChecks;
@@ -22,7 +23,7 @@ internal sealed class Readiness(OrderDesk desk, Draining draining) : IHealthChec
 
         if (!_answered)
         {
-            Outcome<YardageAnswer> outcome = desk.EstimateYardage(Examples.Nook, cancellationToken);
+            Outcome<YardageAnswer> outcome = desk.Handle(new ReceivedOrder(Examples.Nook, []), Purposes.Yardage, cancellationToken);
             if (!outcome.Answered)
             {
                 return Task.FromResult(HealthCheckResult.Unhealthy("The desk refuses a sound order."));

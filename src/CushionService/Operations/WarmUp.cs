@@ -26,7 +26,7 @@ internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleServic
                 for (int time = 0; time < Times; time++)
                 {
                     _ = JsonSerializer.SerializeToUtf8Bytes(
-                        desk.EstimateYardage(OrderText.Parse(order).Order!, cancellationToken).Answer,
+                        desk.Handle(OrderText.Parse(order), Purposes.Yardage, cancellationToken).Answer,
                         ContractJson.Options
                     );
                 }

@@ -1,6 +1,8 @@
+using CushionService.Admission;
 using CushionService.Json;
 using CushionService.Rest.OpenApi;
 using CushionService.Rest.Pages;
+using CushionService.Streaming;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 
 namespace CushionService.Rest;
@@ -8,25 +10,24 @@ namespace CushionService.Rest;
 /// <summary>The door for HTTP and JSON.</summary>
 internal static class RestDoor
 {
+    /// <summary>Adds what the calls and the OpenAPI document need.</summary>
     public static void AddRestDoor(this WebApplicationBuilder builder)
     {
         builder.Services.ConfigureHttpJsonOptions(options => ContractJson.Configure(options.SerializerOptions));
         builder.Services.AddContractDocument();
     }
 
+    /// <summary>Maps the calls, health, the document and the pages.</summary>
     public static void MapRestDoor(this WebApplication app)
     {
         RouteGroupBuilder v1 = app.MapGroup("/v1");
-        v1.MapValidations();
-        v1.MapPieces();
-        v1.MapLayouts();
-        v1.MapYardage();
-        v1.MapQuotes();
-        v1.MapComparisons();
-        v1.MapFits();
-        v1.MapQuoteStream();
-        v1.MapEstimate();
-        v1.MapCatalogue();
+        OrderDispatcher orders = app.Services.GetRequiredService<OrderDispatcher>();
+        foreach (Route route in RouteTable.Of(orders, app.Services.GetRequiredService<QuoteStream>()))
+        {
+            route.Map(v1);
+        }
+
+        // Alive means that the process answers at all; ready means that it may be sent calls.
         app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
         app.MapHealthChecks("/health/ready");
         app.MapContractDocument();

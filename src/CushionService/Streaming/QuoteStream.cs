@@ -8,19 +8,19 @@ namespace CushionService.Streaming;
 
 /// <summary>Quotes any number of orders, one after another: the room behind both doors' streams. An order that cannot be quoted is refused
 /// in its place and does not end the stream.</summary>
-internal sealed partial class QuoteStream(OrderDesk desk, OrderDispatcher work, ILogger<QuoteStream> log)
+internal sealed partial class QuoteStream(OrderDispatcher orders, ILogger<QuoteStream> log)
 {
     /// <summary>Quotes every order, in order.</summary>
     /// <param name="caller">Who sends them.</param>
-    /// <param name="orders">The orders as a door reads them.</param>
+    /// <param name="received">The orders as a door reads them.</param>
     /// <param name="write">Writes an answer; told whether the next is ready too.</param>
     /// <param name="cancellation">The caller gave up.</param>
     public Task AnswerAsync(
         Caller caller,
-        IAsyncEnumerable<NumberedOrder> orders,
+        IAsyncEnumerable<NumberedOrder> received,
         Func<NumberedQuote, bool, CancellationToken, ValueTask> write,
         CancellationToken cancellation
-    ) => OrderedWindow.AnswerAsync(orders, (order, ending) => QuoteAsync(caller, order, ending), write, cancellation);
+    ) => OrderedWindow.AnswerAsync(received, (order, ending) => QuoteAsync(caller, order, ending), write, cancellation);
 
     private async Task<NumberedQuote> QuoteAsync(Caller caller, NumberedOrder order, CancellationToken cancellation)
     {
@@ -31,15 +31,7 @@ internal sealed partial class QuoteStream(OrderDesk desk, OrderDispatcher work, 
 
         try
         {
-            return new NumberedQuote(
-                order.Number,
-                await work.DoInTurnAsync(
-                    caller,
-                    reading,
-                    (read, ending) => read.Send(desk, static (desk, order, cancellation) => desk.Quote(order, cancellation), ending),
-                    cancellation
-                )
-            );
+            return new NumberedQuote(order.Number, await orders.HandleAsync(caller, reading, Purposes.Quote, cancellation, inTurn: true));
         }
         catch (Exception fault) when (!cancellation.IsCancellationRequested)
         {

@@ -95,5 +95,5 @@ internal static class ParserTarget
     private static global::CushionService.Grpc.V1.EstimateYardageRequest V1Request(byte[] bytes) =>
         global::CushionService.Grpc.V1.EstimateYardageRequest.Parser.ParseFrom(bytes);
 
-    private static void Check(ReceivedOrder reading) => reading.Validate(Desk, CancellationToken.None);
+    private static void Check(ReceivedOrder order) => Desk.Handle(order, Purposes.Validation, CancellationToken.None);
 }

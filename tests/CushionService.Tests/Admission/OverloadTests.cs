@@ -7,7 +7,7 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace CushionService.Tests.Admission;
 
-/// <summary>A service with more to do than it can turns callers away at once, and stays alive.</summary>
+/// <summary>A service with more to do than it can rejects calls at once, and stays alive.</summary>
 public sealed class OverloadTests : IDisposable
 {
     private readonly RunningService _service = new(
@@ -19,7 +19,7 @@ public sealed class OverloadTests : IDisposable
     );
 
     [Fact]
-    public async Task A_full_bench_turns_away_and_health_is_heard()
+    public async Task A_full_pool_rejects_calls_and_health_is_answered()
     {
         WorkerPool pool = _service.Services.GetRequiredService<WorkerPool>();
         using ManualResetEventSlim done = new();
@@ -75,7 +75,7 @@ public sealed class OverloadTests : IDisposable
     }
 
     [Fact]
-    public async Task An_order_that_waits_beyond_its_time_is_given_up()
+    public async Task An_order_that_waits_beyond_its_time_is_cancelled()
     {
         WorkerPool pool = _service.Services.GetRequiredService<WorkerPool>();
         using ManualResetEventSlim done = new();

@@ -7,7 +7,7 @@ namespace CushionService.Tests.Admission;
 public sealed class WorkerPoolTests
 {
     [Fact]
-    public async Task Work_is_done_on_a_hand_and_not_on_the_threads_that_hear_callers()
+    public async Task Work_is_done_on_a_worker_and_not_on_the_threads_that_read_requests()
     {
         using WorkerPool pool = Pool();
 
@@ -16,7 +16,7 @@ public sealed class WorkerPoolTests
     }
 
     [Fact]
-    public async Task A_bench_whose_queue_would_keep_a_call_waiting_is_full_until_it_is_worked_off()
+    public async Task A_pool_whose_queue_would_keep_a_call_waiting_is_full_until_the_queue_is_empty()
     {
         using WorkerPool pool = Pool(longestWaitMs: 20);
         // It learns what an order takes of late.
@@ -111,7 +111,7 @@ public sealed class WorkerPoolTests
     }
 
     [Fact]
-    public async Task An_order_that_is_ended_ends_no_other_of_its_hand()
+    public async Task A_cancelled_order_cancels_no_other_of_its_worker()
     {
         using WorkerPool pool = Pool();
         using CancellationTokenSource caller = new();
@@ -133,7 +133,7 @@ public sealed class WorkerPoolTests
     }
 
     [Fact]
-    public async Task A_caller_that_gives_up_after_its_answer_ends_no_order_that_follows()
+    public async Task A_caller_that_cancels_after_its_answer_cancels_no_order_that_follows()
     {
         using WorkerPool pool = Pool();
         for (int order = 0; order < 1_000; order++)

@@ -23,7 +23,9 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
         {
             JsonObject order = WhatIfOrders.Compared(number);
             if (
-                new OrderDesk().Compare(OrderText.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())).Order!, CancellationToken.None).Answer
+                new OrderDesk()
+                    .Handle(OrderText.Parse(Encoding.UTF8.GetBytes(order.ToJsonString())), Purposes.Comparison, CancellationToken.None)
+                    .Answer
                 is not { } compared
             )
             {

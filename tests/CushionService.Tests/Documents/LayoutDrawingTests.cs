@@ -33,7 +33,7 @@ public sealed class LayoutDrawingTests
         for (int number = 0; drawn < Layouts; number++)
         {
             Order order = OrderText.Parse(Encoding.UTF8.GetBytes(OrderGenerator.Sound(number).ToJsonString())).Order!;
-            if (new OrderDesk().LayOut(order, CancellationToken.None).Answer is { } answer)
+            if (new OrderDesk().Handle(new(order, []), Purposes.Layout, CancellationToken.None).Answer is { } answer)
             {
                 drawn++;
                 Assert.All(answer.Layouts, layout => AssertDrawn(answer, layout));

@@ -7,6 +7,7 @@ using CushionService.Desk;
 using CushionService.Intake;
 using CushionService.Json;
 using CushionService.Tests.Orders;
+using CushionService.Wording;
 
 namespace CushionService.Tests.Intake;
 
@@ -64,7 +65,7 @@ public sealed class AnyOrderTests
         "{}",
     ];
 
-    private static readonly FieldAnswer[] Fields = [.. new OrderDesk().GetCatalogue().Fields];
+    private static readonly FieldAnswer[] Fields = [.. CatalogueWording.Catalogue.Fields];
 
     [Fact]
     public void No_rule_throws_on_any_order_that_can_be_read()
@@ -86,7 +87,8 @@ public sealed class AnyOrderTests
             {
                 try
                 {
-                    sound += new OrderDesk().Validate(order, purpose, CancellationToken.None).Answer!.Valid ? 1 : 0;
+                    Purpose<ValidationAnswer> checking = Purposes.Validation with { Rules = purpose };
+                    sound += new OrderDesk().Handle(new(order, []), checking, CancellationToken.None).Answer!.Valid ? 1 : 0;
                 }
                 catch (Exception fault)
                 {

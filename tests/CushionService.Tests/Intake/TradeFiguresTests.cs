@@ -1,10 +1,10 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using CushionService.Contract.Answers;
-using CushionService.Desk;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Practices;
 using CushionService.Tests.Hosting;
+using CushionService.Wording;
 
 namespace CushionService.Tests.Intake;
 
@@ -89,7 +89,7 @@ public sealed partial class TradeFiguresTests
         Assert.All(files, file => Assert.DoesNotMatch(Figure(), File.ReadAllText(file)));
     }
 
-    private static FieldAnswer Field(string pointer) => new OrderDesk().GetCatalogue().Fields.Single(field => field.Pointer == pointer);
+    private static FieldAnswer Field(string pointer) => CatalogueWording.Catalogue.Fields.Single(field => field.Pointer == pointer);
 
     private static decimal Number(Fraction fraction) => (decimal)fraction.Numerator / (decimal)fraction.Denominator;
 

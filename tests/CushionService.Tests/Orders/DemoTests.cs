@@ -127,7 +127,7 @@ public sealed class DemoTests
 
     private static QuoteAnswer Quote(string file)
     {
-        Outcome<QuoteAnswer> outcome = Desk.Quote(Read(file), CancellationToken.None);
+        Outcome<QuoteAnswer> outcome = Desk.Handle(new(Read(file), []), Purposes.Quote, CancellationToken.None);
         Assert.True(outcome.Answered, string.Join('\n', outcome.Refusal?.Violations.Select(violation => violation.Detail) ?? []));
         return outcome.Answer;
     }

@@ -1,5 +1,6 @@
 using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
 using CushionService.Desk;
 
 namespace CushionService.Tests.Orders;
@@ -77,19 +78,17 @@ public sealed class HookAndLoopTests
     private static Outcome<PiecesAnswer> Ask(double thickness, string fold, string strips)
     {
         string overlap = strips == "by-overlap" ? "\"overlap\": 1," : "";
-        return new OrderDesk().ListPieces(
-            SampleOrder.Changed(
-                FormattableString.Invariant(
-                    $$"""
-                    {
-                      "/cushions/0/thickness": {{thickness}},
-                      "/cushions/0/closure": { "kind": "hook-and-loop", {{overlap}} "fold": "{{fold}}", "strips": "{{strips}}" },
-                      "/cushions/0/handle/width": "1/2"
-                    }
-                    """
-                )
-            ),
-            CancellationToken.None
+        Order order = SampleOrder.Changed(
+            FormattableString.Invariant(
+                $$"""
+                {
+                  "/cushions/0/thickness": {{thickness}},
+                  "/cushions/0/closure": { "kind": "hook-and-loop", {{overlap}} "fold": "{{fold}}", "strips": "{{strips}}" },
+                  "/cushions/0/handle/width": "1/2"
+                }
+                """
+            )
         );
+        return new OrderDesk().Handle(new(order, []), Purposes.Pieces, CancellationToken.None);
     }
 }

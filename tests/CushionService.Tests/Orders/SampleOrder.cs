@@ -42,7 +42,8 @@ internal static class SampleOrder
     /// <summary>What the rules say of the order once it is changed.</summary>
     /// <param name="changes">A JSON object of JSON Pointers and the values that are set there; null removes, and the index that is a list's
     /// length adds.</param>
-    public static ValidationAnswer Validate(string changes) => new OrderDesk().Validate(Changed(changes), CancellationToken.None).Answer!;
+    public static ValidationAnswer Validate(string changes) =>
+        new OrderDesk().Handle(new(Changed(changes), []), Purposes.Validation, CancellationToken.None).Answer!;
 
     public static Order Changed(string changes)
     {

@@ -16,7 +16,11 @@ public sealed class WarningTests
     public void What_is_unwise_is_said_and_still_answered(string changes, string warning)
     {
         ValidationAnswer answer = SampleOrder.Validate(changes);
-        Outcome<QuoteAnswer> outcome = new OrderDesk().Quote(SampleOrder.Changed(changes), CancellationToken.None);
+        Outcome<QuoteAnswer> outcome = new OrderDesk().Handle(
+            new(SampleOrder.Changed(changes), []),
+            Purposes.Quote,
+            CancellationToken.None
+        );
 
         Assert.True(answer.Valid);
         Assert.Equal([warning], answer.Warnings.Select(SampleOrder.Written));
@@ -36,7 +40,7 @@ public sealed class WarningTests
     [Fact]
     public void A_total_that_leaves_something_out_says_what()
     {
-        QuoteAnswer quote = new OrderDesk().Quote(SampleOrder.Changed("{}"), CancellationToken.None).Answer!;
+        QuoteAnswer quote = new OrderDesk().Handle(new(SampleOrder.Changed("{}"), []), Purposes.Quote, CancellationToken.None).Answer!;
 
         Assert.Equal(["trim", "foam", "feather", "hook-and-loop-tape", "zipper"], quote.Cost!.Unpriced);
         Assert.Equal("unpriced", Assert.Single(quote.Warnings).Code);

@@ -1,8 +1,6 @@
 using System.Text;
-using System.Text.Json;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
-using CushionService.Contract.Orders;
 using CushionService.Desk;
 using CushionService.Documents;
 using CushionService.Json;
@@ -13,11 +11,9 @@ namespace CushionService.Tests.Pages;
 public sealed class BasketTests
 {
     private static readonly QuoteAnswer Nook = new OrderDesk()
-        .Quote(
-            JsonSerializer.Deserialize<Order>(
-                File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Demo", "reading-nook.json")),
-                ContractJson.Options
-            )!,
+        .Handle(
+            OrderText.Parse(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "Demo", "reading-nook.json"))),
+            Purposes.Quote,
             CancellationToken.None
         )
         .Answer!;

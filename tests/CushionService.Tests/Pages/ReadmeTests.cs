@@ -55,7 +55,9 @@ public sealed class ReadmeTests
 
     private static JsonNode Answered() =>
         JsonSerializer.SerializeToNode(
-            new OrderDesk().Quote(Order().Deserialize<Order>(ContractJson.Options)!, CancellationToken.None).Answer,
+            new OrderDesk()
+                .Handle(new(Order().Deserialize<Order>(ContractJson.Options), []), Purposes.Quote, CancellationToken.None)
+                .Answer,
             ContractJson.Options
         )!;
 }

@@ -1,8 +1,39 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Contract.Orders;
 
 /// <summary>An order as it arrived, over REST or gRPC.</summary>
 /// <param name="Order">What could be read; null when the order is not of the contract's types.</param>
-/// <param name="Violations">What the door itself found wrong; empty for an order that reads cleanly.</param>
-internal readonly record struct ReceivedOrder(Order? Order, IReadOnlyList<Violation> Violations);
+/// <param name="Violations">What was found wrong while it was read; empty for an order that reads cleanly.</param>
+internal readonly record struct ReceivedOrder(Order? Order, IReadOnlyList<Violation> Violations)
+{
+    /// <summary>What the caller calls the fields, by their JSON Pointers in the order; null when it knows them by the pointers themselves.
+    /// A field without an entry has no name, and a violation of it concerns the whole call.</summary>
+    public IReadOnlyDictionary<string, string>? Names { get; init; }
+
+    /// <summary>Findings of rules with the places as the caller knows them.</summary>
+    public ImmutableArray<Violation> Placed(ImmutableArray<Violation> findings)
+    {
+        if (Names is not { } names)
+        {
+            return findings;
+        }
+
+        return [.. findings.Select(finding => finding with { Pointer = names.GetValueOrDefault(finding.Pointer, "") })];
+    }
+
+    /// <summary>The violations of reading and those of the rules. What could not be read was left out of the order, and a rule may report it as
+    /// missing: one violation for each place is enough.</summary>
+    public ImmutableArray<Violation> WithRules(ImmutableArray<Violation> broken)
+    {
+        ImmutableArray<Violation> placed = Placed(broken);
+        if (Violations.Count == 0)
+        {
+            return placed;
+        }
+
+        HashSet<string> places = [.. Violations.Select(violation => violation.Pointer)];
+        return [.. Violations, .. placed.Where(violation => !places.Contains(violation.Pointer))];
+    }
+}

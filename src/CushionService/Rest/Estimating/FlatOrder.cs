@@ -21,13 +21,20 @@ internal sealed class FlatOrder
     // A query of two bytes a parameter must not be answered with hundreds of bytes for each.
     private const int MostFaults = 20;
 
+    private const string Kind = "/kind";
+
     private static readonly FrozenDictionary<string, int> IndexOf = FlatField
         .All.Select((field, i) => (field.Name, i))
         .ToFrozenDictionary(field => field.Name, field => field.i);
-    private static readonly FrozenDictionary<string, string> NameAt = FlatField.All.ToFrozenDictionary(
-        field => field.Pointer,
-        field => field.Name
-    );
+
+    // A record's kind takes the record's own name, so a violation of the record as a whole is one of that parameter too.
+    private static readonly FrozenDictionary<string, string> Names = FlatField
+        .All.SelectMany(field =>
+            field.Pointer.EndsWith(Kind, StringComparison.Ordinal)
+                ? [(field.Pointer, field.Name), (field.Pointer[..^Kind.Length], field.Name)]
+                : new[] { (field.Pointer, field.Name) }
+        )
+        .ToFrozenDictionary(entry => entry.Item1, entry => "/" + entry.Item2);
     private static readonly int UnitsAt = IndexOf["units"],
         ConstructionAt = IndexOf["construction"],
         ClosureAt = IndexOf["closure"];
@@ -87,17 +94,8 @@ internal sealed class FlatOrder
     private ReceivedOrder Read()
     {
         ReceivedOrder reading = OrderText.Parse(JsonSerializer.SerializeToUtf8Bytes(Nested()));
-        return new ReceivedOrder(reading.Order, [.. _faults, .. reading.Violations.Select(Flat)]);
-    }
-
-    /// <summary>A violation of the order as one of the parameters.</summary>
-    public static Violation Flat(Violation violation)
-    {
-        string pointer = violation.Pointer;
-        return violation with
-        {
-            Pointer = NameAt.TryGetValue(pointer, out string? name) || NameAt.TryGetValue(pointer + "/kind", out name) ? "/" + name : "",
-        };
+        ReceivedOrder named = reading with { Names = Names };
+        return named with { Violations = [.. _faults, .. named.Placed([.. reading.Violations])] };
     }
 
     // A page asks for fabric; how the cover opens and how the fabric is sold it may leave to custom.

@@ -33,8 +33,8 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
             "application/json",
             operation.OperationId switch
             {
-                "validate" => desk.Validate(Nook, default).Answer,
-                "estimateYardage" => desk.EstimateYardage(Nook, default).Answer,
+                "validate" => desk.Handle(Sent(Nook), Purposes.Validation, default).Answer,
+                "estimateYardage" => desk.Handle(Sent(Nook), Purposes.Yardage, default).Answer,
                 _ => null,
             }
         );
@@ -57,9 +57,11 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
     private Problem Refused()
     {
         Order thin = Nook with { Currency = null, Cushions = [Nook.Cushions![0] with { Thickness = Contract.Measure.Of(30) }] };
-        ValidationAnswer checks = desk.Validate(thin, default).Answer!;
+        ValidationAnswer checks = desk.Handle(Sent(thin), Purposes.Validation, default).Answer!;
         return Problems.Of(new Refusal(checks.Violations), "00-0af7651916cd43dd8448eb211c80319c-b7ad6b7169203331-00");
     }
+
+    private static ReceivedOrder Sent(Order order) => new(order, []);
 
     private static byte[] ReadText()
     {

@@ -1,5 +1,3 @@
-using System.Reflection;
-using System.Text.Json;
 using Microsoft.AspNetCore.Mvc.ApiExplorer;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
@@ -34,12 +32,28 @@ internal sealed class OperationDescriptions : IOperationFilter
         Schema = new OpenApiSchema { Type = JsonSchemaType.Integer },
     };
 
-    public static string IdOf(ApiDescription description) => JsonNamingPolicy.CamelCase.ConvertName(HandlerOf(description).Name);
+    public static string IdOf(ApiDescription description) => TextOf(description).Operation;
 
-    public static string TagOf(ApiDescription description) => HandlerOf(description).DeclaringType!.Name;
+    public static string TagOf(ApiDescription description) => TextOf(description).Tag;
 
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
+        OperationText text = TextOf(context.ApiDescription);
+        (operation.Summary, operation.Description) = (text.Summary, text.Description);
+        if (context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<PartParameter>().FirstOrDefault() is { } part)
+        {
+            operation.Parameters =
+            [
+                new OpenApiParameter
+                {
+                    Name = part.Name,
+                    In = ParameterLocation.Query,
+                    Description = part.Description,
+                    Schema = new OpenApiSchema { Type = JsonSchemaType.String },
+                },
+            ];
+        }
+
         foreach ((string status, IOpenApiResponse response) in operation.Responses ?? [])
         {
             response.Description = Meanings[status];
@@ -58,6 +72,6 @@ internal sealed class OperationDescriptions : IOperationFilter
         }
     }
 
-    private static MethodInfo HandlerOf(ApiDescription description) =>
-        description.ActionDescriptor.EndpointMetadata.OfType<MethodInfo>().First();
+    private static OperationText TextOf(ApiDescription description) =>
+        description.ActionDescriptor.EndpointMetadata.OfType<OperationText>().First();
 }

@@ -2,7 +2,6 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Access;
 using CushionService.Contract.Answers;
-using CushionService.Contract.Orders;
 using CushionService.Json;
 using CushionService.Rejections;
 using CushionService.Streaming;
@@ -13,9 +12,10 @@ using Microsoft.AspNetCore.Server.Kestrel.Core.Features;
 namespace CushionService.Rest;
 
 /// <summary>The call that quotes any number of orders, a line each.</summary>
-internal static class QuoteStreams
+internal sealed class QuoteStreamEndpoint(QuoteStream stream)
 {
-    private const string MediaType = "application/x-ndjson";
+    /// <summary>One JSON text on each line.</summary>
+    public const string MediaType = "application/x-ndjson";
 
     // Answers that are ready together leave together, up to this many bytes.
     private const int MostHeldBack = 32 * 1024;
@@ -28,23 +28,8 @@ internal static class QuoteStreams
     private static readonly JsonTypeInfo<Problem> ProblemType = (JsonTypeInfo<Problem>)ContractJson.Options.GetTypeInfo(typeof(Problem));
     private static readonly JsonWriterOptions Writing = new() { Encoder = ContractJson.Options.Encoder, SkipValidation = true };
 
-    public static void MapQuoteStream(this IEndpointRouteBuilder v1) =>
-        v1.MapPost("/quotes/stream", QuoteMany)
-            .Accepts<Order>(MediaType)
-            .Produces<QuoteAnswer>(StatusCodes.Status200OK, MediaType)
-            .TurnsAway()
-            .Refuses(
-                StatusCodes.Status406NotAcceptable,
-                StatusCodes.Status415UnsupportedMediaType,
-                StatusCodes.Status500InternalServerError
-            );
-
-    /// <summary>Quote many orders</summary>
-    /// <remarks>One order a line in, one answer a line out, in order, each as soon as it and those before it are ready. A line that cannot be quoted
-    /// is answered in its place with the problem, which names the line; blank lines are passed over. Any number of orders: the service reads only
-    /// a few lines ahead of what the caller has taken back, so a caller must read the answers while it sends.</remarks>
-    [RequiresScope(Scopes.Batch)]
-    private static async Task QuoteMany(HttpContext http, QuoteStream stream)
+    /// <summary>Answers a request. What is wrong with the call itself is a problem; what is wrong with an order is a line of the answer.</summary>
+    public async Task HandleAsync(HttpContext http)
     {
         if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
         {

@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using CushionService.Contract.Answers;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Quoting;
+using CushionService.Intake;
+using CushionService.Metrics;
+using CushionService.Wording;
+
+namespace CushionService.Desk;
+
+/// <summary>Every purpose that an order is sent for, with the method that answers it. REST, gRPC and streams choose from this list.</summary>
+internal static class Purposes
+{
+    /// <summary>Whether the order can be made, down to whether every piece fits its fabric.</summary>
+    public static Purpose<ValidationAnswer> Validation { get; } = new(Purpose.Making, Validate, AnswersUnsound: true);
+
+    /// <summary>What to cut, mark and sew together.</summary>
+    public static Purpose<PiecesAnswer> Pieces { get; } = new(Purpose.Making, ListPieces);
+
+    /// <summary>A layout for each fabric.</summary>
+    public static Purpose<LayoutsAnswer> Layout { get; } = new(Purpose.Making, LayOut);
+
+    /// <summary>How much of each fabric to buy.</summary>
+    public static Purpose<YardageAnswer> Yardage { get; } = new(Purpose.Making, EstimateYardage);
+
+    /// <summary>How much fabric to buy for one cushion of one fabric.</summary>
+    public static Purpose<EstimateAnswer> Estimate { get; } = new(Purpose.Making, EstimateOneFabric);
+
+    /// <summary>Pieces, layouts, materials, cost, steps and cautions.</summary>
+    public static Purpose<QuoteAnswer> Quote { get; } = new(Purpose.Making, QuoteAll);
+
+    /// <summary>The order with other fabrics instead of its own, cheapest first.</summary>
+    public static Purpose<ComparisonAnswer> Comparison { get; } =
+        new(Purpose.Comparing, static (order, cancellation) => Desk.Comparison.Of(order.Order, order.Intake, cancellation));
+
+    /// <summary>Whether the order can be cut from the fabric on hand.</summary>
+    public static Purpose<FitAnswer> Fit { get; } = new(Purpose.Fitting, FitOnHand);
+
+    private static ValidationAnswer Validate(CheckedOrder order, CancellationToken cancellation) =>
+        new()
+        {
+            Valid = order.Violations.IsEmpty,
+            Violations = order.Violations,
+            Warnings = order.Warnings,
+        };
+
+    private static PiecesAnswer ListPieces(CheckedOrder order, CancellationToken cancellation)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        AnswerWording words = WordsOf(order);
+        return new PiecesAnswer
+        {
+            Reference = order.Order.Reference,
+            Units = order.Order.Units!.Value,
+            Engine = EngineVersion.Current,
+            Pieces = words.Pieces(order.Drafting),
+            Seams = words.Seams(order.Drafting),
+            Warnings = words.Warnings,
+        };
+    }
+
+    private static LayoutsAnswer LayOut(CheckedOrder order, CancellationToken cancellation)
+    {
+        AnswerWording words = WordsOf(order);
+        return new LayoutsAnswer
+        {
+            Reference = order.Order.Reference,
+            Units = order.Order.Units!.Value,
+            Engine = EngineVersion.Current,
+            Layouts = words.Layouts(LaidOut(order, cancellation)),
+            Pieces = words.Pieces(order.Drafting),
+            Warnings = words.Warnings,
+        };
+    }
+
+    private static YardageAnswer EstimateYardage(CheckedOrder order, CancellationToken cancellation)
+    {
+        AnswerWording words = WordsOf(order);
+        return new YardageAnswer
+        {
+            Reference = order.Order.Reference,
+            Units = order.Order.Units!.Value,
+            Engine = EngineVersion.Current,
+            Yardage = words.Yardage(LaidOut(order, cancellation)),
+            Warnings = words.Warnings,
+        };
+    }
+
+    private static EstimateAnswer EstimateOneFabric(CheckedOrder order, CancellationToken cancellation)
+    {
+        YardageLine line = WordsOf(order).Yardage(LaidOut(order, cancellation)).Single();
+        return new EstimateAnswer
+        {
+            Units = order.Order.Units!.Value,
+            Engine = EngineVersion.Current,
+            SoldLength = line.SoldLength,
+            SoldUnit = line.SoldUnit,
+            LayoutLength = line.LayoutLength,
+            ProvenMinimal = line.ProvenMinimal,
+            Because = line.Because,
+            Warnings = order.Warnings,
+        };
+    }
+
+    private static QuoteAnswer QuoteAll(CheckedOrder order, CancellationToken cancellation)
+    {
+        Quote quote = QuotePipeline.Of(order.Drafting, cancellation);
+        OrderMetrics.Count(quote.Yardages);
+        return WordsOf(order).Quote(order.Order, quote);
+    }
+
+    private static FitAnswer FitOnHand(CheckedOrder order, CancellationToken cancellation)
+    {
+        Engine.Specifications.OrderSpecification specified = order.Drafting.Order;
+        Fit fit = Desk.Fit.Of(specified, order.Intake.Warnings, specified.Effort, 1, cancellation);
+        return FitWording.Of(order.Order, fit, LargestCushions.Of(order.Order, specified, cancellation));
+    }
+
+    private static AnswerWording WordsOf(CheckedOrder order) => new(order.Drafting.Order.Unit, order.Warnings);
+
+    private static ImmutableArray<Yardage> LaidOut(CheckedOrder order, CancellationToken cancellation)
+    {
+        ImmutableArray<Yardage> yardages = QuotePipeline.LayOut(order.Drafting, cancellation);
+        OrderMetrics.Count(yardages);
+        return yardages;
+    }
+}

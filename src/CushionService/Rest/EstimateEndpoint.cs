@@ -1,0 +1,92 @@
+using CushionService.Access;
+using CushionService.Admission;
+using CushionService.Contract;
+using CushionService.Contract.Answers;
+using CushionService.Desk;
+using CushionService.Json;
+using CushionService.Rejections;
+using CushionService.Rest.Estimating;
+using Microsoft.Net.Http.Headers;
+
+namespace CushionService.Rest;
+
+/// <summary>The call for the fabric of one cushion, from a query that a page or a cache can hold.</summary>
+/// <param name="orders">Answers the order.</param>
+internal sealed class EstimateEndpoint(OrderDispatcher orders)
+{
+    private const string MediaType = "application/json";
+
+    // The same query gets the same answer until the engine changes; a day bounds how long a page may show the old one.
+    private const string Caching = "public, max-age=86400";
+
+    /// <summary>Answers a request: 304 to a caller that holds the answer, the tag alone to HEAD, else the estimate.</summary>
+    public async Task HandleAsync(HttpContext http)
+    {
+        if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
+        {
+            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Estimates come as {MediaType}.");
+            return;
+        }
+
+        FlatOrder flat = new(http.Request.Query);
+        string? tag = EstimateTag.Of(flat);
+        IList<EntityTagHeaderValue> held = HeldBy(http.Request);
+        // Only a sound order was ever given its tag: for a caller that holds it there is nothing to check.
+        if (tag is not null && held.Any(one => one.Compare(EntityTagHeaderValue.Parse(tag), useStrongComparison: false)))
+        {
+            WriteHead(http, tag, StatusCodes.Status304NotModified);
+        }
+        else if (held.Contains(EntityTagHeaderValue.Any))
+        {
+            await CheckAsync(http, flat, tag, StatusCodes.Status304NotModified);
+        }
+        else if (HttpMethods.IsHead(http.Request.Method))
+        {
+            await CheckAsync(http, flat, tag, StatusCodes.Status200OK);
+        }
+        else
+        {
+            await EstimateAsync(http, flat, tag);
+        }
+    }
+
+    // Whether there is an answer shows before anything is laid out.
+    private async Task CheckAsync(HttpContext http, FlatOrder flat, string? tag, int status)
+    {
+        Outcome<ValidationAnswer> checks = await orders.HandleAsync(Caller.Of(http), flat.Order, Purposes.Validation, http.RequestAborted);
+        if (!checks.Answered || !checks.Answer.Valid)
+        {
+            await Problems.WriteAsync(http, checks.Refusal ?? new Refusal(checks.Answer!.Violations));
+        }
+        else
+        {
+            WriteHead(http, tag, status);
+        }
+    }
+
+    private async Task EstimateAsync(HttpContext http, FlatOrder flat, string? tag)
+    {
+        Outcome<EstimateAnswer> outcome = await orders.HandleAsync(Caller.Of(http), flat.Order, Purposes.Estimate, http.RequestAborted);
+        if (!outcome.Answered)
+        {
+            await Problems.WriteAsync(http, outcome.Refusal);
+        }
+        else
+        {
+            WriteHead(http, tag, StatusCodes.Status200OK);
+            await http.Response.WriteAsJsonAsync(outcome.Answer, ContractJson.Options, MediaType, http.RequestAborted);
+        }
+    }
+
+    private static void WriteHead(HttpContext http, string? tag, int status)
+    {
+        http.Response.StatusCode = status;
+        http.Response.Headers.ETag = tag;
+        http.Response.Headers.CacheControl = Caching;
+        http.Response.ContentType = status == StatusCodes.Status200OK ? MediaType : null;
+    }
+
+    // If-None-Match compares weakly, and a star means any answer that there is (RFC 9110, section 13.1.2).
+    private static IList<EntityTagHeaderValue> HeldBy(HttpRequest request) =>
+        EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out IList<EntityTagHeaderValue>? held) ? held : [];
+}

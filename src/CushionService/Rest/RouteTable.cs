@@ -1,0 +1,138 @@
+using CushionService.Access;
+using CushionService.Admission;
+using CushionService.Contract.Answers;
+using CushionService.Desk;
+using CushionService.Rest.OpenApi;
+using CushionService.Streaming;
+
+namespace CushionService.Rest;
+
+/// <summary>Every call under <c>/v1</c>. A new call is a row here, and a purpose in <see cref="Purposes"/>.</summary>
+internal static class RouteTable
+{
+    /// <summary>The calls.</summary>
+    /// <param name="orders">Answers orders.</param>
+    /// <param name="stream">Answers streams of orders.</param>
+    public static IReadOnlyList<Route> Of(OrderDispatcher orders, QuoteStream stream) =>
+        [
+            Route.OfOrder(
+                "/validations",
+                Scopes.Estimate,
+                new OrderEndpoint<ValidationAnswer>(orders, Purposes.Validation),
+                new OperationText(
+                    "validate",
+                    "Validations",
+                    "Check an order",
+                    "Answers 200 for every order that can be read, with all the rules that it breaks and all that is allowed but unwise."
+                )
+            ),
+            Route.OfOrder(
+                "/pieces",
+                Scopes.Quote,
+                new OrderEndpoint<PiecesAnswer>(orders, Purposes.Pieces),
+                new OperationText(
+                    "listPieces",
+                    "Pieces",
+                    "List the pieces to cut",
+                    "The cut pieces with their derivations, marks and seams."
+                )
+            ),
+            Route.OfOrder(
+                "/layouts",
+                Scopes.Quote,
+                new OrderEndpoint<LayoutsAnswer>(orders, Purposes.Layout, Representations.Drawing),
+                new OperationText(
+                    "layOut",
+                    "Layouts",
+                    "Lay the pieces out",
+                    "A layout for each fabric that is used, with a length that no layout can beat; as SVG the drawing of one fabric."
+                )
+            ),
+            Route.OfOrder(
+                "/yardage",
+                Scopes.Estimate,
+                new OrderEndpoint<YardageAnswer>(orders, Purposes.Yardage),
+                new OperationText(
+                    "estimateYardage",
+                    "Yardage",
+                    "Say how much fabric to buy",
+                    "The length of each fabric to buy, and nothing else."
+                )
+            ),
+            Route.OfOrder(
+                "/quotes",
+                Scopes.Quote,
+                new OrderEndpoint<QuoteAnswer>(orders, Purposes.Quote, Representations.CutSheet),
+                new OperationText(
+                    "quote",
+                    "Quotes",
+                    "Quote an order",
+                    "Pieces, seams, layouts, yardage, materials, cost, steps and cautions; as HTML the cut sheet to print."
+                )
+            ),
+            Route.OfOrder(
+                "/comparisons",
+                Scopes.Quote,
+                new OrderEndpoint<ComparisonAnswer>(orders, Purposes.Comparison),
+                new OperationText(
+                    "compare",
+                    "Comparisons",
+                    "Compare fabrics for an order",
+                    "The order is quoted as given and with each of its `candidates` in place of one fabric: other fabrics, widths or rotations, "
+                        + "and, where asked, with every cushion cut from a length of its own. Cheapest first; an option that cannot be made is "
+                        + "listed with the reasons."
+                )
+            ),
+            Route.OfOrder(
+                "/fits",
+                Scopes.Quote,
+                new OrderEndpoint<FitAnswer>(orders, Purposes.Fit),
+                new OperationText(
+                    "fit",
+                    "Fits",
+                    "Fit an order onto the fabric on hand",
+                    "Whether the pieces fit onto what `onHand` lists, all offcuts of a fabric together; how they lie, what is left, and the "
+                        + "largest cushion that would fit. Fabrics without `onHand` are to be bought and are not looked at."
+                )
+            ),
+            Route.OfOrderLines(
+                "/quotes/stream",
+                Scopes.Batch,
+                new QuoteStreamEndpoint(stream).HandleAsync,
+                new OperationText(
+                    "quoteMany",
+                    "QuoteStreams",
+                    "Quote many orders",
+                    "One order a line in, one answer a line out, in order, each as soon as it and those before it are ready. A line that cannot "
+                        + "be quoted is answered in its place with the problem, which names the line; blank lines are passed over. Any number "
+                        + "of orders: the service reads only a few lines ahead of what the caller has taken back, so a caller must read the "
+                        + "answers while it sends."
+                )
+            ),
+            .. Route.OfQuery(
+                "/estimate",
+                Scopes.Estimate,
+                new EstimateEndpoint(orders).HandleAsync,
+                new OperationText(
+                    "estimate",
+                    "Estimates",
+                    "Estimate the fabric for one cushion",
+                    "One cushion of one fabric, from flat parameters. The answer carries a strong entity tag that is the same for every spelling "
+                        + "of the same order, and may be kept by any cache; If-None-Match is answered with 304 before anything is laid out. "
+                        + "When left out: effort is quick, the closure is a zipper where the construction takes one, and fabric is sold by "
+                        + "1/8 yd, or by 0.1 m in a metric order."
+                )
+            ),
+            Route.OfList(
+                "/catalogue",
+                Scopes.Estimate,
+                CatalogueEndpoint.HandleAsync,
+                new OperationText(
+                    "getCatalogue",
+                    "Catalogue",
+                    "List what can be ordered",
+                    "The constructions with what they combine with, and every field of an order with its range: enough to draw a form from."
+                )
+            ),
+        ];
+}
