@@ -52,13 +52,13 @@ internal sealed class AccessControl(
     {
         if (caller is null)
         {
-            return RejectionWriter.UnknownAsync(http, "The key or the token is not known here, or no longer.");
+            return RejectionWriter.UnknownCallerAsync(http, "The key or the token is not known here, or no longer.");
         }
 
         if (!caller.Grant.Scopes.HasFlag(needs.Scope))
         {
             string scope = $"The call needs the scope {ScopeNames.Of(needs.Scope)}.";
-            return anonymous ? RejectionWriter.UnknownAsync(http, scope) : RejectionWriter.ForbiddenAsync(http, scope);
+            return anonymous ? RejectionWriter.UnknownCallerAsync(http, scope) : RejectionWriter.ForbiddenAsync(http, scope);
         }
 
         http.Features.Set(caller);

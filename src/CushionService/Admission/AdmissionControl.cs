@@ -1,39 +1,46 @@
 using System.Threading.RateLimiting;
 using CushionService.Access;
 using CushionService.Rejections;
-using Microsoft.Extensions.Options;
 
 namespace CushionService.Admission;
 
-/// <summary>Turns calls away before their bodies are read: those of a caller that calls too often, and all that would wait too long, so
-/// that those let in are answered as fast as ever.</summary>
-internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, WorkerPool pool, IOptions<AdmissionOptions> options)
+/// <summary>Rejects calls before their bodies are read: those of a caller that calls too often, and all that would wait too long, so that the
+/// calls that are admitted are answered as fast as ever.</summary>
+internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, WorkerPool pool, RetryDelay retry)
 {
-    public Task InvokeAsync(HttpContext http)
+    /// <summary>Passes a call on, or rejects it: with 429 at the caller's rate or its number of streams, with 503 when the queue is full.
+    /// What needs no scope, such as health and the pages, has no limits. A stream is admitted to a full queue: its orders wait.</summary>
+    public async Task InvokeAsync(HttpContext http)
     {
         if (http.GetEndpoint()?.Metadata.GetMetadata<RequiresScopeAttribute>() is not { } needs)
         {
-            return next(http);
+            await next(http);
+            return;
         }
 
         Caller caller = Caller.Of(http);
-        return !limits.Take(caller, http.Response)
-                ? RejectionWriter.TooOftenAsync(
-                    http,
-                    $"This caller may make {caller.Grant.Rate} calls a second, and {caller.Grant.Burst} at once."
-                )
-            : needs.Scope == Scopes.Batch ? StreamAsync(http, caller)
-            : pool.IsFull ? RejectionWriter.BusyAsync(http, options.Value.RetryAfterSeconds)
-            : next(http);
-    }
-
-    private async Task StreamAsync(HttpContext http, Caller caller)
-    {
-        using RateLimitLease stream = limits.OpenStream(caller);
-        await (
-            stream.IsAcquired
-                ? next(http)
-                : RejectionWriter.TooOftenAsync(http, $"This caller may have {caller.Grant.Streams} streams open.")
-        );
+        Grant grant = caller.Grant;
+        if (!limits.Take(caller, http.Response))
+        {
+            string why = $"This caller may make {grant.Rate} calls a second, and {grant.Burst} at once.";
+            await RejectionWriter.TooManyCallsAsync(http, why, retry.NextSeconds());
+        }
+        else if (needs.Scope == Scopes.Batch)
+        {
+            using RateLimitLease stream = limits.OpenStream(caller);
+            await (
+                stream.IsAcquired
+                    ? next(http)
+                    : RejectionWriter.TooManyCallsAsync(http, $"This caller may have {grant.Streams} streams open.", retry.NextSeconds())
+            );
+        }
+        else if (pool.IsFull)
+        {
+            await RejectionWriter.BusyAsync(http, retry.NextSeconds());
+        }
+        else
+        {
+            await next(http);
+        }
     }
 }

@@ -22,7 +22,7 @@ internal sealed class AdmissionOptions
     [Range(1, 100_000)]
     public int Queue { get; init; } = 1_024;
 
-    /// <summary>An order that has no answer after this many seconds is given up.</summary>
+    /// <summary>An order that has no answer after this many seconds is cancelled.</summary>
     [Range(1, 3_600)]
     public int DeadlineSeconds { get; init; } = 30;
 
@@ -30,7 +30,12 @@ internal sealed class AdmissionOptions
     [Range(1, 3_600)]
     public int OvernightDeadlineSeconds { get; init; } = 180;
 
-    /// <summary>Seconds after which a caller that was turned away may well come again.</summary>
+    /// <summary>Seconds after which a rejected caller may try again, at least. Written into <c>Retry-After</c>, and into
+    /// <c>RetryInfo</c> over gRPC.</summary>
     [Range(1, 3_600)]
     public int RetryAfterSeconds { get; init; } = 1;
+
+    /// <summary>Up to this many seconds are added at random, so that callers that were rejected together do not try again together.</summary>
+    [Range(0, 3_600)]
+    public int RetryJitterSeconds { get; init; } = 3;
 }

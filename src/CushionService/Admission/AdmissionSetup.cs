@@ -1,8 +1,9 @@
 namespace CushionService.Admission;
 
-/// <summary>Puts admission in its place.</summary>
+/// <summary>Registers admission: the limits, the queues and the workers.</summary>
 internal static class AdmissionSetup
 {
+    /// <summary>Adds the services. Options outside their range stop the start.</summary>
     public static void AddAdmission(this WebApplicationBuilder builder)
     {
         builder
@@ -10,10 +11,13 @@ internal static class AdmissionSetup
             .BindConfiguration(AdmissionOptions.Section)
             .ValidateDataAnnotations()
             .ValidateOnStart();
+        builder.Services.AddSingleton(Random.Shared);
+        builder.Services.AddSingleton<RetryDelay>();
         builder.Services.AddSingleton<WorkerPool>();
         builder.Services.AddSingleton<RateLimits>();
         builder.Services.AddSingleton<OrderDispatcher>();
     }
 
+    /// <summary>Rejects calls beyond the limits. Comes after access, since the limits are those of the caller.</summary>
     public static void UseAdmission(this WebApplication app) => app.UseMiddleware<AdmissionControl>();
 }

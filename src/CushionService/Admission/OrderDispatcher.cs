@@ -11,11 +11,8 @@ namespace CushionService.Admission;
 
 /// <summary>Sends an order to the desk by way of the worker pool: within what its caller may ask for, and within the deadline. REST, gRPC
 /// and streams all send their orders here.</summary>
-internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, IOptions<AdmissionOptions> options)
+internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, RetryDelay retry, IOptions<AdmissionOptions> options)
 {
-    private static readonly Refusal Busy = new([
-        new Violation("", "busy", "The service has more to do than it can; send the order again later."),
-    ]);
     private readonly TimeSpan _deadline = TimeSpan.FromSeconds(options.Value.DeadlineSeconds);
     private readonly TimeSpan _overnightDeadline = TimeSpan.FromSeconds(options.Value.OvernightDeadlineSeconds);
 
@@ -62,7 +59,7 @@ internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, IOptions<
         }
         else if (!pool.TryEnqueue(job))
         {
-            return Busy;
+            return Busy();
         }
 
         try
@@ -74,6 +71,12 @@ internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, IOptions<
             return TooSlow(time);
         }
     }
+
+    private Refusal Busy() =>
+        new([new Violation("", "busy", "The service has more to do than it can; send the order again later.")])
+        {
+            RetryAfterSeconds = retry.NextSeconds(),
+        };
 
     // The same order would take as long again: it is the order that must change, not the moment.
     private static Refusal TooSlow(TimeSpan time) =>

@@ -1,6 +1,5 @@
 using System.Threading.RateLimiting;
 using CushionService.Access;
-using Microsoft.Net.Http.Headers;
 
 namespace CushionService.Admission;
 
@@ -36,11 +35,6 @@ internal sealed class RateLimits : IDisposable
         long left = _calls.GetStatistics(caller)?.CurrentAvailablePermits ?? 0;
         response.Headers["RateLimit-Policy"] = $"\"calls\";q={grant.Rate};w=1, \"burst\";q={grant.Burst}";
         response.Headers["RateLimit"] = $"\"burst\";r={left};t={(grant.Burst - left + grant.Rate - 1) / grant.Rate}";
-        if (!lease.IsAcquired)
-        {
-            response.Headers[HeaderNames.RetryAfter] = "1";
-        }
-
         return lease.IsAcquired;
     }
 

@@ -4,4 +4,8 @@ namespace CushionService.Contract;
 
 /// <summary>Why an order gets no answer.</summary>
 /// <param name="Violations">Every rule that the order breaks; at least one.</param>
-public sealed record Refusal(IReadOnlyList<Violation> Violations);
+public sealed record Refusal(IReadOnlyList<Violation> Violations)
+{
+    /// <summary>Seconds after which the same order may be sent again; null when it would be refused again.</summary>
+    public int? RetryAfterSeconds { get; init; }
+}

@@ -42,9 +42,6 @@ internal static class Statuses
         return BrokenRule;
     }
 
-    /// <summary>Whether the same order may be answered when it is sent again a little later.</summary>
-    public static bool ComesAgain(Refusal refusal) => refusal.Violations.Any(violation => violation.Code == "busy");
-
     /// <summary>A stable word for the kind of refusal.</summary>
     public static string Kind(Refusal refusal) =>
         refusal.Violations.Any(violation => violation.Code == "too-slow")

@@ -16,7 +16,7 @@ internal static class GrpcDoor
             options.EnableDetailedErrors = false;
         });
         // Neither keeps anything of a call: one of each serves all.
-        builder.Services.AddSingleton<Faults>();
+        builder.Services.AddSingleton<CallErrors>();
         builder.Services.AddSingleton<OrderCalls>();
         builder.Services.AddGrpcReflection();
         builder.Services.AddGrpcHealthChecks();

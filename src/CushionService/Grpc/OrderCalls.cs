@@ -5,6 +5,7 @@ using CushionService.Contract.Answers;
 using CushionService.Desk;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
+using CushionService.Rejections;
 using CushionService.Streaming;
 using CushionService.Wording;
 using Google.Protobuf;
@@ -14,7 +15,7 @@ namespace CushionService.Grpc;
 
 /// <summary>The gRPC calls: each reads the order, has it answered, and writes the answer.</summary>
 [BindServiceMethod(typeof(OrderBinding), nameof(OrderBinding.Bind))]
-internal sealed class OrderCalls(OrderDispatcher orders, QuoteStream stream, Faults faults) : V1.CushionService.CushionServiceBase
+internal sealed class OrderCalls(OrderDispatcher orders, QuoteStream stream, CallErrors errors) : V1.CushionService.CushionServiceBase
 {
     [RequiresScope(Scopes.Estimate)]
     public override Task<ValidateResponse> Validate(ValidateRequest request, ServerCallContext context) =>
@@ -55,14 +56,15 @@ internal sealed class OrderCalls(OrderDispatcher orders, QuoteStream stream, Fau
         {
             await stream.AnswerAsync(
                 Caller.Of(context.GetHttpContext()),
+                Problems.TraceOf(context.GetHttpContext()),
                 QuoteMessages.ReadAsync(requests),
                 (quote, more, _) => QuoteMessages.WriteAsync(responses, quote, more),
                 context.CancellationToken
             );
         }
-        catch (Exception fault) when (fault is not RpcException)
+        catch (Exception exception) when (exception is not RpcException)
         {
-            throw faults.Told(fault, context);
+            throw errors.StatusOf(exception, context);
         }
     }
 
@@ -82,9 +84,9 @@ internal sealed class OrderCalls(OrderDispatcher orders, QuoteStream stream, Fau
                 ? MessageWriter<TAnswer, TResponse>.Write(outcome.Answer, "")
                 : throw Refusals.ToException(outcome.Refusal, context);
         }
-        catch (Exception fault) when (fault is not RpcException)
+        catch (Exception exception) when (exception is not RpcException)
         {
-            throw faults.Told(fault, context);
+            throw errors.StatusOf(exception, context);
         }
     }
 }

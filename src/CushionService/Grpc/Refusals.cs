@@ -46,11 +46,11 @@ internal static class Refusals
         {
             Code = (int)Statuses.Of(refusal).Grpc,
             Message = Statuses.Title(refusal) + rest,
-            Details = { Any.Pack(fields), Any.Pack(list), Any.Pack(Faults.Trace(context)) },
+            Details = { Any.Pack(fields), Any.Pack(list), Any.Pack(CallErrors.Trace(context)) },
         };
-        if (Statuses.ComesAgain(refusal))
+        if (refusal.RetryAfterSeconds is { } seconds)
         {
-            status.Details.Add(Any.Pack(new RetryInfo { RetryDelay = Duration.FromTimeSpan(TimeSpan.FromSeconds(1)) }));
+            status.Details.Add(Any.Pack(new RetryInfo { RetryDelay = Duration.FromTimeSpan(TimeSpan.FromSeconds(seconds)) }));
         }
 
         return status.ToRpcException();

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract;
@@ -19,7 +20,11 @@ internal static class Problems
     /// <summary>Makes a problem of every error status without a body and of every exception.</summary>
     public static void UseProblems(this IApplicationBuilder app)
     {
-        app.UseExceptionHandler(faults => faults.Run(InternalAsync));
+        // The framework would log the exception's text, which may quote the order: ExceptionLogger logs what may be logged.
+        app.UseExceptionHandler(
+            new ExceptionHandlerOptions { ExceptionHandler = InternalAsync, SuppressDiagnosticsCallback = static _ => true }
+        );
+        app.UseMiddleware<ExceptionLogger>();
         app.UseStatusCodePages(context => WriteAsync(context.HttpContext, context.HttpContext.Response.StatusCode));
     }
 
@@ -30,9 +35,9 @@ internal static class Problems
     /// <summary>Writes why an order gets no answer.</summary>
     public static Task WriteAsync(HttpContext http, Refusal refusal)
     {
-        if (Statuses.ComesAgain(refusal))
+        if (refusal.RetryAfterSeconds is { } seconds)
         {
-            http.Response.Headers.RetryAfter = "1";
+            http.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
         }
 
         return WriteAsync(http, Of(refusal, TraceOf(http)));
@@ -46,7 +51,7 @@ internal static class Problems
         return WriteAsync(http, Of(status, code, title ?? phrase, [], TraceOf(http)));
     }
 
-    // The middleware has logged the exception; the caller learns nothing but where to ask.
+    // The caller learns the trace to ask about, and nothing else.
     private static Task InternalAsync(HttpContext http) =>
         http.Features.Get<IExceptionHandlerFeature>()?.Error is BadHttpRequestException bad
             ? WriteAsync(http, bad.StatusCode)

@@ -1,33 +1,41 @@
+using System.Globalization;
 using Grpc.Core;
-using Microsoft.Net.Http.Headers;
 
 namespace CushionService.Rejections;
 
-/// <summary>Tells a caller of either door that its call is not let in, and why.</summary>
+/// <summary>Rejects calls before they reach REST or gRPC, in the form that the caller expects: a problem (RFC 9457), or a status of
+/// gRPC.</summary>
 internal static class RejectionWriter
 {
-    /// <summary>The caller says not, or not rightly, who it is.</summary>
-    public static Task UnknownAsync(HttpContext http, string why)
+    /// <summary>401: the caller is not known, or must say who it is.</summary>
+    /// <param name="http">The call.</param>
+    /// <param name="why">A sentence for people, in ASCII.</param>
+    public static Task UnknownCallerAsync(HttpContext http, string why)
     {
         http.Response.Headers.WWWAuthenticate = "Bearer";
         return WriteAsync(http, StatusCodes.Status401Unauthorized, StatusCode.Unauthenticated, why);
     }
 
-    /// <summary>The caller may not do this.</summary>
+    /// <summary>403: the caller is known, and may not do this.</summary>
     public static Task ForbiddenAsync(HttpContext http, string why) =>
         WriteAsync(http, StatusCodes.Status403Forbidden, StatusCode.PermissionDenied, why);
 
-    /// <summary>The caller calls too often.</summary>
-    public static Task TooOftenAsync(HttpContext http, string why)
+    /// <summary>429: the caller calls too often, or has too many streams open.</summary>
+    /// <param name="http">The call.</param>
+    /// <param name="why">The limit, as a sentence in ASCII.</param>
+    /// <param name="retryAfter">Seconds until the caller may try again.</param>
+    public static Task TooManyCallsAsync(HttpContext http, string why, int retryAfter)
     {
-        http.Response.Headers[HeaderNames.RetryAfter] = "1";
+        MayRetryAfter(http, retryAfter);
         return WriteAsync(http, StatusCodes.Status429TooManyRequests, StatusCode.ResourceExhausted, why);
     }
 
-    /// <summary>There is more to do than can be done.</summary>
-    public static Task BusyAsync(HttpContext http, int seconds)
+    /// <summary>503: the queue for the workers is full.</summary>
+    /// <param name="http">The call.</param>
+    /// <param name="retryAfter">Seconds until the caller may try again.</param>
+    public static Task BusyAsync(HttpContext http, int retryAfter)
     {
-        http.Response.Headers.RetryAfter = seconds.ToString();
+        MayRetryAfter(http, retryAfter);
         return WriteAsync(
             http,
             StatusCodes.Status503ServiceUnavailable,
@@ -35,6 +43,9 @@ internal static class RejectionWriter
             "The service has more to do than it can; call again later."
         );
     }
+
+    private static void MayRetryAfter(HttpContext http, int seconds) =>
+        http.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
 
     private static Task WriteAsync(HttpContext http, int status, StatusCode grpc, string why) =>
         TrailersOnly.Answers(http.Request) ? TrailersOnly.WriteAsync(http, grpc, why) : Problems.WriteAsync(http, status, why);

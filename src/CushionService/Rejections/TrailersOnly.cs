@@ -1,3 +1,4 @@
+using System.Globalization;
 using Google.Protobuf;
 using Google.Protobuf.WellKnownTypes;
 using Google.Rpc;
@@ -5,8 +6,7 @@ using Grpc.Core;
 
 namespace CushionService.Rejections;
 
-/// <summary>A gRPC answer without a message, for calls that are turned away before gRPC hears of them (gRPC over HTTP/2,
-/// "Trailers-Only").</summary>
+/// <summary>A gRPC answer without a message, for calls that are rejected before they reach gRPC (gRPC over HTTP/2, "Trailers-Only").</summary>
 internal static class TrailersOnly
 {
     private const string MediaType = "application/grpc";
@@ -15,21 +15,22 @@ internal static class TrailersOnly
     public static bool Answers(Microsoft.AspNetCore.Http.HttpRequest request) =>
         request.ContentType?.StartsWith(MediaType, StringComparison.OrdinalIgnoreCase) == true;
 
-    /// <summary>Writes the status, with when to come again where the head says so.</summary>
+    /// <summary>Writes the status, and when to try again as <c>RetryInfo</c> where the header <c>Retry-After</c> is set.</summary>
     /// <param name="http">The call.</param>
     /// <param name="code">The status.</param>
     /// <param name="message">Why, in ASCII.</param>
     public static Task WriteAsync(HttpContext http, StatusCode code, string message)
     {
         Google.Rpc.Status status = new() { Code = (int)code, Message = message };
-        if (int.TryParse(http.Response.Headers.RetryAfter, out int seconds))
+        if (int.TryParse(http.Response.Headers.RetryAfter, NumberStyles.None, CultureInfo.InvariantCulture, out int seconds))
         {
             status.Details.Add(Any.Pack(new RetryInfo { RetryDelay = Duration.FromTimeSpan(TimeSpan.FromSeconds(seconds)) }));
         }
 
+        // To HTTP the call has succeeded: gRPC says in its own status what became of it.
         http.Response.StatusCode = StatusCodes.Status200OK;
         http.Response.ContentType = MediaType;
-        http.Response.Headers["grpc-status"] = ((int)code).ToString();
+        http.Response.Headers["grpc-status"] = ((int)code).ToString(CultureInfo.InvariantCulture);
         http.Response.Headers["grpc-message"] = Uri.EscapeDataString(message);
         http.Response.Headers["grpc-status-details-bin"] = Convert.ToBase64String(status.ToByteArray());
         return http.Response.CompleteAsync();

@@ -52,6 +52,7 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
             using Utf8JsonWriter writer = new(http.Response.BodyWriter, Writing);
             await stream.AnswerAsync(
                 Caller.Of(http),
+                Problems.TraceOf(http),
                 OrderLines.ReadAsync(http.Request.BodyReader),
                 (quote, more, cancellation) => WriteAsync(http, writer, quote, more, cancellation),
                 http.RequestAborted

@@ -3,46 +3,48 @@ using CushionService.Admission;
 using CushionService.Contract;
 using CushionService.Desk;
 using CushionService.Engine.Specifications;
+using CushionService.Rejections;
 
 namespace CushionService.Streaming;
 
-/// <summary>Quotes any number of orders, one after another: the room behind both doors' streams. An order that cannot be quoted is refused
-/// in its place and does not end the stream.</summary>
-internal sealed partial class QuoteStream(OrderDispatcher orders, ILogger<QuoteStream> log)
+/// <summary>Quotes any number of orders, one after another, for the streams of REST and gRPC. An order that cannot be quoted is refused in its
+/// place and does not end the stream.</summary>
+internal sealed class QuoteStream(OrderDispatcher orders, ILogger<QuoteStream> log)
 {
-    /// <summary>Quotes every order, in order.</summary>
+    /// <summary>Quotes every order, in order, until the caller sends no more.</summary>
     /// <param name="caller">Who sends them.</param>
-    /// <param name="received">The orders as a door reads them.</param>
-    /// <param name="write">Writes an answer; told whether the next is ready too.</param>
-    /// <param name="cancellation">The caller gave up.</param>
+    /// <param name="traceId">Names the stream in the log, for orders that fail by a fault of ours.</param>
+    /// <param name="received">The orders as they are read; the next is read only when there is room for it.</param>
+    /// <param name="write">Writes an answer. The flag says that the next is ready too, so that the answer need not be flushed yet.</param>
+    /// <param name="cancellation">The caller's: ends the stream.</param>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    /// <exception cref="IOException">The connection was lost while an order was read or an answer written.</exception>
     public Task AnswerAsync(
         Caller caller,
+        string traceId,
         IAsyncEnumerable<NumberedOrder> received,
         Func<NumberedQuote, bool, CancellationToken, ValueTask> write,
         CancellationToken cancellation
-    ) => OrderedWindow.AnswerAsync(received, (order, ending) => QuoteAsync(caller, order, ending), write, cancellation);
+    ) => OrderedWindow.AnswerAsync(received, (order, token) => QuoteAsync(caller, traceId, order, token), write, cancellation);
 
-    private async Task<NumberedQuote> QuoteAsync(Caller caller, NumberedOrder order, CancellationToken cancellation)
+    private async Task<NumberedQuote> QuoteAsync(Caller caller, string traceId, NumberedOrder order, CancellationToken cancellation)
     {
-        if (order.Order is not { } reading)
+        if (order.Order is not { } received)
         {
             return Refused(order.Number, "order-too-long", $"An order may have {Limits.OrderBytes} bytes at most.");
         }
 
         try
         {
-            return new NumberedQuote(order.Number, await orders.HandleAsync(caller, reading, Purposes.Quote, cancellation, inTurn: true));
+            return new NumberedQuote(order.Number, await orders.HandleAsync(caller, received, Purposes.Quote, cancellation, inTurn: true));
         }
-        catch (Exception fault) when (!cancellation.IsCancellationRequested)
+        catch (Exception exception) when (!cancellation.IsCancellationRequested)
         {
-            LogFault(log, fault, order.Number);
+            log.OrderFailed(exception, order.Number, traceId);
             return Refused(order.Number, "internal", "The service failed; the fault is not the order's.");
         }
     }
 
     private static NumberedQuote Refused(long number, string code, string detail) =>
         new(number, new Refusal([new Violation("", code, detail)]));
-
-    [LoggerMessage(LogLevel.Error, "Order {Number} of a stream failed")]
-    private static partial void LogFault(ILogger log, Exception fault, long number);
 }

@@ -156,7 +156,7 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
         Assert.Equal("internal", status.GetDetail<ErrorInfo>().Reason);
         Assert.NotEmpty(status.GetDetail<RequestInfo>().RequestId);
         Assert.DoesNotContain(FailingBooks.Secret, status.ToString(), StringComparison.Ordinal);
-        Assert.Contains(FailingBooks.Secret, string.Join('\n', broken.Errors), StringComparison.Ordinal);
+        Assert.Contains(nameof(FailingBooks), Assert.Single(broken.Errors), StringComparison.Ordinal);
     }
 
     [Fact]
