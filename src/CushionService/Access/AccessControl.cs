@@ -4,13 +4,19 @@ using System.Security.Claims;
 using CushionService.Rejections;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.JwtBearer;
+using Microsoft.Extensions.Primitives;
 
 namespace CushionService.Access;
 
-/// <summary>Finds out who calls, and lets in who may. REST and gRPC alike: a key or a token is a header to both.</summary>
+/// <summary>Finds out who calls, and admits the call when the caller has its scope. The same for REST and gRPC: to both, a key or a token is a
+/// header.</summary>
+/// <param name="next">The rest of the pipeline.</param>
+/// <param name="policies">Who may call, as configured now.</param>
+/// <param name="clock">For keys that expire.</param>
+/// <param name="tokens">Present when an authority of tokens is configured.</param>
 internal sealed class AccessControl(
     RequestDelegate next,
-    AccessPolicyMonitor registers,
+    AccessPolicyMonitor policies,
     TimeProvider clock,
     IAuthenticationSchemeProvider? tokens = null
 )
@@ -20,52 +26,50 @@ internal sealed class AccessControl(
 
     private const string Bearer = "Bearer ";
 
-    // Nothing waits here but a token's check: most calls pass through without a state to keep.
-    public Task InvokeAsync(HttpContext http)
+    /// <summary>Passes a call on with its <see cref="Caller"/> among the features, or rejects it: with 401 when the caller is not known, or
+    /// has shown neither key nor token where one is needed; with 403 when a known caller lacks the scope.</summary>
+    public async Task InvokeAsync(HttpContext http)
     {
         if (http.GetEndpoint()?.Metadata.GetMetadata<RequiresScopeAttribute>() is not { } needs)
         {
-            return next(http);
+            await next(http);
+            return;
         }
 
-        AccessPolicy register = registers.Current;
-        bool hasToken = HasToken(http);
-        if (http.Request.Headers.TryGetValue(KeyHeader, out Microsoft.Extensions.Primitives.StringValues key))
-        {
-            // Two ways to say who one is are one too many.
-            return LetInAsync(http, needs, key.Count == 1 && !hasToken ? register.Holder(key.ToString(), clock.GetUtcNow()) : null);
-        }
-
-        return hasToken
-            ? IdentifyAsync(http, needs, register)
-            : LetInAsync(http, needs, new Caller(AddressOf(http), register.Anonymous), anonymous: true);
-    }
-
-    private async Task IdentifyAsync(HttpContext http, RequiresScopeAttribute needs, AccessPolicy register)
-    {
-        // Without an authority there is none who could vouch for a token.
-        AuthenticateResult? token = tokens is null ? null : await http.AuthenticateAsync(JwtBearerDefaults.AuthenticationScheme);
-        await LetInAsync(http, needs, token is { Succeeded: true } ? Holder(token.Principal, register.Tokens) : null);
-    }
-
-    private Task LetInAsync(HttpContext http, RequiresScopeAttribute needs, Caller? caller, bool anonymous = false)
-    {
+        bool isAnonymous = !http.Request.Headers.ContainsKey(KeyHeader) && !HasToken(http);
+        AccessPolicy policy = policies.Current;
+        Caller? caller = isAnonymous ? new Caller(AddressOf(http), policy.Anonymous) : await KnownAsync(http, policy);
         if (caller is null)
         {
-            return RejectionWriter.UnknownCallerAsync(http, "The key or the token is not known here, or no longer.");
+            await RejectionWriter.UnknownCallerAsync(http, "The key or the token is not known here, or no longer.");
         }
-
-        if (!caller.Grant.Scopes.HasFlag(needs.Scope))
+        else if (!caller.Grant.Scopes.HasFlag(needs.Scope))
         {
-            string scope = $"The call needs the scope {ScopeNames.Of(needs.Scope)}.";
-            return anonymous ? RejectionWriter.UnknownCallerAsync(http, scope) : RejectionWriter.ForbiddenAsync(http, scope);
+            string why = $"The call needs the scope {ScopeNames.Of(needs.Scope)}.";
+            await (isAnonymous ? RejectionWriter.UnknownCallerAsync(http, why) : RejectionWriter.ForbiddenAsync(http, why));
         }
-
-        http.Features.Set(caller);
-        return next(http);
+        else
+        {
+            http.Features.Set(caller);
+            await next(http);
+        }
     }
 
-    private static Caller? Holder(ClaimsPrincipal principal, Grant limits)
+    // The caller of a key or of a token; null when it is not valid. A call with both is ambiguous and counts as neither.
+    private async Task<Caller?> KnownAsync(HttpContext http, AccessPolicy policy)
+    {
+        if (http.Request.Headers.TryGetValue(KeyHeader, out StringValues key))
+        {
+            return key.Count == 1 && !HasToken(http) ? policy.CallerOf(key.ToString(), clock.GetUtcNow()) : null;
+        }
+
+        // Without an authority no token can be verified.
+        AuthenticateResult? token = tokens is null ? null : await http.AuthenticateAsync(JwtBearerDefaults.AuthenticationScheme);
+        return token is { Succeeded: true } ? CallerOf(token.Principal, policy.Tokens) : null;
+    }
+
+    // The client that the token was issued to, by the claims that authorities use for it (RFC 9068, section 2.2).
+    private static Caller? CallerOf(ClaimsPrincipal principal, Grant limits)
     {
         string? name = principal.FindFirstValue("client_id") ?? principal.FindFirstValue("azp") ?? principal.FindFirstValue("sub");
         IEnumerable<string> scopes = principal.FindAll(claim => claim.Type is "scope" or "scp").SelectMany(claim => claim.Value.Split(' '));
@@ -75,7 +79,7 @@ internal sealed class AccessControl(
     private static bool HasToken(HttpContext http) =>
         http.Request.Headers.Authorization.ToString().StartsWith(Bearer, StringComparison.OrdinalIgnoreCase);
 
-    // A household or a machine holds a whole /64 of addresses of version 6 (RFC 6177).
+    // A household or a machine has a whole /64 of addresses of version 6 (RFC 6177).
     private static string AddressOf(HttpContext http)
     {
         if (http.Connection.RemoteIpAddress is not { } address)

@@ -14,6 +14,6 @@ internal sealed class AccessOptions
     /// <summary>The API keys.</summary>
     public KeyOptions[] Keys { get; init; } = [];
 
-    /// <summary>Whose tokens are taken.</summary>
+    /// <summary>Whose tokens are accepted.</summary>
     public TokenOptions Tokens { get; init; } = new();
 }

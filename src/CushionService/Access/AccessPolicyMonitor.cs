@@ -3,8 +3,8 @@ using Microsoft.Extensions.Primitives;
 
 namespace CushionService.Access;
 
-/// <summary>Holds the register in force. A change of the configuration replaces it at once for the calls that come after; a change that is
-/// wrong is told in the log, and the register that holds goes on holding.</summary>
+/// <summary>Has the policy in force. When the configuration changes, the new policy holds for the calls that come after. A configuration that is
+/// wrong is reported in the log, and the policy stays as it was.</summary>
 internal sealed partial class AccessPolicyMonitor : IDisposable
 {
     private readonly IConfiguration _section;
@@ -12,37 +12,40 @@ internal sealed partial class AccessPolicyMonitor : IDisposable
     private readonly IDisposable _watch;
     private volatile AccessPolicy _current;
 
+    /// <summary>Reads the configuration, and watches it from then on.</summary>
+    /// <exception cref="OptionsValidationException">The configuration is wrong at the start.</exception>
     public AccessPolicyMonitor(IConfiguration configuration, ILogger<AccessPolicyMonitor> log)
     {
         (_section, _log) = (configuration.GetSection(AccessOptions.Section), log);
         _current = Read();
-        _watch = ChangeToken.OnChange(configuration.GetReloadToken, Renew);
+        _watch = ChangeToken.OnChange(configuration.GetReloadToken, Reload);
     }
 
-    /// <summary>The register in force.</summary>
+    /// <summary>The policy in force. A call takes it once, so that a change in between does not split it.</summary>
     public AccessPolicy Current => _current;
 
+    /// <summary>Stops watching.</summary>
     public void Dispose() => _watch.Dispose();
 
     private AccessPolicy Read() => AccessPolicy.Of(_section.Get<AccessOptions>() ?? new AccessOptions());
 
-    private void Renew()
+    private void Reload()
     {
         try
         {
             AccessPolicy next = Read();
             if (_current.IsGuarded && !next.IsGuarded)
             {
-                // A file that is half written reads as empty: it must not open the house.
+                // A file that is half written reads as empty: it must not open the service to everyone.
                 LogKept(_log, "no key and no authority is left in it. Restart the service to open it to everyone.");
                 return;
             }
 
             _current = next;
         }
-        catch (Exception fault) when (fault is OptionsValidationException or InvalidOperationException)
+        catch (Exception exception) when (exception is OptionsValidationException or InvalidOperationException)
         {
-            LogKept(_log, fault.Message);
+            LogKept(_log, exception.Message);
         }
     }
 

@@ -2,9 +2,10 @@ using Microsoft.AspNetCore.HttpOverrides;
 
 namespace CushionService.Access;
 
-/// <summary>Puts access in its place: who calls, from which pages, and what the answers tell a browser.</summary>
+/// <summary>Registers access: keys, tokens, the origins of pages, and the proxies that are believed.</summary>
 internal static class AccessSetup
 {
+    /// <summary>Adds the services. A wrong configuration stops the start.</summary>
     public static void AddAccess(this WebApplicationBuilder builder)
     {
         // A file of its own for keys, such as a mounted secret, is read after the rest and watched.
@@ -26,7 +27,9 @@ internal static class AccessSetup
                     options.Authority = tokens.Authority;
                     options.Audience = tokens.Audience;
                     options.MapInboundClaims = false;
+                    // Clocks of servers that keep network time differ by less.
                     options.TokenValidationParameters.ClockSkew = TimeSpan.FromSeconds(30);
+                    // Signatures with a public key alone: with a shared secret, who can verify a token could also make one.
                     options.TokenValidationParameters.ValidAlgorithms =
                     [
                         "RS256",
@@ -55,6 +58,8 @@ internal static class AccessSetup
         });
     }
 
+    /// <summary>Takes the caller's address and scheme from the headers of a known proxy. Comes first, since limits are counted by
+    /// address.</summary>
     public static void UseProxies(this WebApplication app)
     {
         // Without a known proxy no header is believed about where a call comes from.
@@ -64,9 +69,10 @@ internal static class AccessSetup
         }
     }
 
+    /// <summary>Authenticates callers, and rejects those without the scope of their call.</summary>
     public static void UseAccess(this WebApplication app)
     {
-        // Wrong configuration stops the start, and not the first call.
+        // Made now, so that a wrong configuration stops the start and not the first call.
         _ = app.Services.GetRequiredService<AccessPolicyMonitor>();
         app.UseMiddleware<AccessControl>();
     }

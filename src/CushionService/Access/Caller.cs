@@ -3,16 +3,17 @@ namespace CushionService.Access;
 /// <summary>Who calls.</summary>
 /// <param name="Name">Tells callers apart for their limits and in the log: the name of a key or of a token's client, never the key; or an
 /// address.</param>
-/// <param name="Grant">What it may do.</param>
+/// <param name="Grant">What the caller may do.</param>
 internal sealed record Caller(string Name, Grant Grant)
 {
-    /// <summary>Whether it showed a key or a token.</summary>
+    /// <summary>Whether the caller has shown a key or a token, and not only an address.</summary>
     public bool IsKnown { get; init; }
 
-    /// <summary>The service itself, which asks whether it is ready.</summary>
+    /// <summary>The service itself, without limits.</summary>
     public static Caller Self { get; } = new("self", new Grant(Scopes.All, int.MaxValue, int.MaxValue, int.MaxValue, int.MaxValue));
 
-    /// <summary>Who sent a request that <see cref="AccessControl"/> has let in.</summary>
+    /// <summary>Who sent a request that <see cref="AccessControl"/> has admitted.</summary>
+    /// <exception cref="InvalidOperationException">The endpoint names no scope, which every call that takes orders must.</exception>
     public static Caller Of(HttpContext http) =>
         http.Features.Get<Caller>()
         ?? throw new InvalidOperationException("A call without a needed scope has no caller: every call that takes orders names one.");

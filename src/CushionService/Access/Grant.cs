@@ -7,24 +7,25 @@ using CushionService.Nesting;
 namespace CushionService.Access;
 
 /// <summary>What a caller may ask for, and how much of it.</summary>
-/// <param name="Scopes">What it may do.</param>
-/// <param name="Pieces">Pieces of an order, at most, a cushion counting as ten.</param>
-/// <param name="Rate">Calls a second that it may keep up.</param>
-/// <param name="Burst">Calls that it may make at once after a rest.</param>
-/// <param name="Streams">Streams that it may have open at the same time.</param>
+/// <param name="Scopes">The calls, and what may come with an order.</param>
+/// <param name="Pieces">Pieces of an order, at most, a cushion counting as ten: 1 to 10 000.</param>
+/// <param name="Rate">Calls a second that the caller may keep up: 1 to 1 000 000.</param>
+/// <param name="Burst">Calls at once after a pause: 1 to 10 000 000.</param>
+/// <param name="Streams">Streams open at the same time: 1 to 1 000.</param>
 internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int Streams)
 {
-    /// <summary>The hardest search that it may ask for: a page gets no more than a quote's.</summary>
+    /// <summary>The greatest effort outside of streams: thorough with the scope quote, else standard.</summary>
     public Effort Effort => Scopes.HasFlag(Scopes.Quote) ? Effort.Thorough : Effort.Standard;
 
-    /// <summary>Everything in an order that goes beyond the grant. An order is refused and never quietly worked on with less effort: the
+    /// <summary>Everything in an order that goes beyond the grant. An order is refused and never quietly answered with less effort: the
     /// same order has the same answer for everyone who gets one.</summary>
-    /// <param name="order">The order.</param>
-    /// <param name="overnight">Whether the search for repeated production orders may be asked for: by a caller that is known, in a
+    /// <param name="order">The order; it need not be sound.</param>
+    /// <param name="overnight">Whether the effort for repeated production orders may be asked for: by a known caller, in a
     /// stream.</param>
+    /// <returns>A violation with the code not-allowed for each place; empty when the grant covers the order.</returns>
     public IReadOnlyList<Violation> Forbids(Order order, bool overnight)
     {
-        List<Violation>? found = null;
+        List<Violation> found = [];
         if (order.Effort == Effort.Overnight)
         {
             if (!overnight || !Scopes.HasFlag(Scopes.Batch))
@@ -50,9 +51,9 @@ internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int
             }
         }
 
-        return found ?? (IReadOnlyList<Violation>)[];
+        return found;
 
         void Add(string pointer, string detail, double? maximum = null) =>
-            (found ??= []).Add(new Violation(pointer, "not-allowed", detail, null, maximum));
+            found.Add(new Violation(pointer, "not-allowed", detail, null, maximum));
     }
 }

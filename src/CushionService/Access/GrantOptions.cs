@@ -1,9 +1,9 @@
 namespace CushionService.Access;
 
-/// <summary>A grant as it is configured; what is left out has a default.</summary>
+/// <summary>A grant as it is configured. What is left out has the default of its kind, which the operations page lists.</summary>
 internal class GrantOptions
 {
-    /// <summary>Names of scopes.</summary>
+    /// <summary>Names of scopes: estimate, quote, batch, prices:inline.</summary>
     public string[]? Scopes { get; init; }
 
     /// <summary>Pieces of an order, at most, 1 to 10 000.</summary>
@@ -12,23 +12,23 @@ internal class GrantOptions
     /// <summary>Calls a second, 1 to 1 000 000.</summary>
     public int? Rate { get; init; }
 
-    /// <summary>Calls at once after a rest, 1 to 10 000 000.</summary>
+    /// <summary>Calls at once after a pause, 1 to 10 000 000.</summary>
     public int? Burst { get; init; }
 
     /// <summary>Open streams, 1 to 1 000.</summary>
     public int? Streams { get; init; }
 
-    /// <summary>The grant, and what is wrong with its configuration.</summary>
-    /// <param name="otherwise">What it is where nothing is said.</param>
-    /// <param name="place">Where it stands, for the faults.</param>
-    /// <param name="faults">Gets every fault.</param>
-    public Grant Read(Grant otherwise, string place, List<string> faults)
+    /// <summary>Reads the grant. One with errors is returned too, since the caller gathers the errors of every grant first.</summary>
+    /// <param name="otherwise">The defaults.</param>
+    /// <param name="place">Where it is in the configuration, as <c>Access:Keys:0</c>.</param>
+    /// <param name="errors">Gets a sentence for each value out of its range.</param>
+    public Grant Read(Grant otherwise, string place, List<string> errors)
     {
         foreach (string name in Scopes ?? [])
         {
             if (ScopeNames.Named(name) == Access.Scopes.None)
             {
-                faults.Add($"{place}:Scopes: there is no scope {name}; the scopes are {ScopeNames.Of(Access.Scopes.All)}.");
+                errors.Add($"{place}:Scopes: there is no scope {name}; the scopes are {ScopeNames.Of(Access.Scopes.All)}.");
             }
         }
 
@@ -40,14 +40,14 @@ internal class GrantOptions
             Within(Streams, nameof(Streams), 1_000, otherwise.Streams)
         );
 
-        int Within(int? value, string name, int most, int unsaid)
+        int Within(int? value, string name, int most, int absent)
         {
             if (value < 1 || value > most)
             {
-                faults.Add($"{place}:{name} must be between 1 and {most}.");
+                errors.Add($"{place}:{name} must be between 1 and {most}.");
             }
 
-            return value ?? unsaid;
+            return value ?? absent;
         }
     }
 }

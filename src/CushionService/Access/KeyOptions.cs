@@ -1,15 +1,15 @@
 namespace CushionService.Access;
 
-/// <summary>An API key as it is configured. The key itself is nowhere: its digest is enough to know it by.</summary>
+/// <summary>An API key as it is configured. The key itself is nowhere: its digest is enough to recognise it.</summary>
 internal sealed class KeyOptions : GrantOptions
 {
-    /// <summary>Who holds the key. Two keys of one name share one limit, so that the old and the new may both hold while a caller changes
+    /// <summary>Who has the key. Two keys of one name share one limit, so that an old and a new key may both be valid while a caller changes
     /// over.</summary>
     public string? Name { get; init; }
 
-    /// <summary>SHA-256 of the key, in hexadecimal.</summary>
+    /// <summary>SHA-256 of the key, as 64 hexadecimal digits.</summary>
     public string? Sha256 { get; init; }
 
-    /// <summary>The key no longer holds from here on; never ends when left out.</summary>
+    /// <summary>From this time on the key is no longer valid; it never expires when left out.</summary>
     public DateTimeOffset? NotAfter { get; init; }
 }

@@ -6,6 +6,7 @@ namespace CushionService.Access;
 /// CORS).</summary>
 internal static class Origins
 {
+    /// <summary>Adds the policy. Without a list, no page of another site may call.</summary>
     public static void AddOrigins(this WebApplicationBuilder builder)
     {
         string[] allowed = builder.Configuration.GetSection("Access:Origins").Get<string[]>() ?? [];
@@ -22,6 +23,7 @@ internal static class Origins
                         AccessControl.KeyHeader
                     )
                     .WithExposedHeaders(HeaderNames.ETag, HeaderNames.RetryAfter, "RateLimit", "RateLimit-Policy")
+                    // A browser asks once an hour and page, and not before every call.
                     .SetPreflightMaxAge(TimeSpan.FromHours(1))
             )
         );

@@ -1,6 +1,6 @@
 namespace CushionService.Access;
 
-/// <summary>The names of the scopes.</summary>
+/// <summary>The names of the scopes in keys, tokens and answers.</summary>
 internal static class ScopeNames
 {
     private static readonly (string Name, Scopes Scope)[] Known =
@@ -11,7 +11,7 @@ internal static class ScopeNames
         ("prices:inline", Scopes.InlinePrices),
     ];
 
-    /// <summary>Every name, separated as in a token's scope (RFC 6749, section 3.3).</summary>
+    /// <summary>Every name, separated by spaces as in a token's scope (RFC 6749, section 3.3).</summary>
     public static string Of(Scopes scopes) =>
         string.Join(' ', Known.Where(known => scopes.HasFlag(known.Scope)).Select(known => known.Name));
 

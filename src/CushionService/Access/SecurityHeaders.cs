@@ -8,16 +8,19 @@ internal static class SecurityHeaders
 {
     // Our pages have scripts and styles of their own and nothing inline; an answer that is not a page needs nothing at all.
     private const string OfPages =
-        "default-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'; img-src 'self' data:; object-src 'none'; script-src 'self'; style-src 'self'";
+        "default-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'; img-src 'self' data:; object-src 'none'; "
+        + "script-src 'self'; style-src 'self'";
 
+    // The drawings and the cut sheet have their styles inline, and pictures of their own.
     private const string OfCalls =
         "default-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'; img-src data:; style-src 'unsafe-inline'";
 
-    // The page to try the contract writes its styles, and one script, into itself.
+    // The page to try the calls writes its styles, and one script, into itself.
     private const string OfDocs =
-        "default-src 'self'; base-uri 'none'; frame-ancestors 'none'; img-src 'self' data:; object-src 'none'; script-src 'self' 'unsafe-inline'; "
-        + "style-src 'self' 'unsafe-inline'";
+        "default-src 'self'; base-uri 'none'; frame-ancestors 'none'; img-src 'self' data:; object-src 'none'; "
+        + "script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'";
 
+    /// <summary>Writes the headers before anything else can write an answer.</summary>
     public static void UseSecurityHeaders(this IApplicationBuilder app)
     {
         app.UseHsts();

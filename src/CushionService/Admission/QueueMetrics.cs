@@ -4,9 +4,10 @@ using CushionService.Metrics;
 
 namespace CushionService.Admission;
 
-/// <summary>Measures of how long orders wait.</summary>
+/// <summary>Measures of the queue. A queue that grows, or waits that grow, say that there are too few workers.</summary>
 internal static class QueueMetrics
 {
+    // Most waits are below a millisecond; the upper boundaries show when calls are about to be rejected.
     private static readonly Histogram<double> Wait = ServiceMeter.Meter.CreateHistogram(
         "cushionservice.queue.wait",
         "s",
@@ -15,16 +16,11 @@ internal static class QueueMetrics
         new InstrumentAdvice<double> { HistogramBucketBoundaries = [0.0001, 0.001, 0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 1, 5] }
     );
 
-    /// <summary>Counts an order that waited, in ticks of the stopwatch.</summary>
-    public static void Waited(long ticks)
-    {
-        if (Wait.Enabled)
-        {
-            Wait.Record((double)ticks / Stopwatch.Frequency);
-        }
-    }
+    /// <summary>Records that an order has waited.</summary>
+    /// <param name="ticks">How long, in ticks of <see cref="Stopwatch"/>.</param>
+    public static void Waited(long ticks) => Wait.Record((double)ticks / Stopwatch.Frequency);
 
-    /// <summary>Tells how many wait.</summary>
+    /// <summary>Reports the length of a pool's queue, whenever the metrics are read.</summary>
     public static void Watch(WorkerPool pool) =>
         ServiceMeter.Meter.CreateObservableGauge(
             "cushionservice.queue.length",

@@ -8,32 +8,38 @@ using CushionService.Wording;
 
 namespace CushionService.Desk;
 
-/// <summary>Quotes an order as given, and with each candidate in its place, all by the one pipeline.</summary>
+/// <summary>Quotes an order as given, and once for each candidate with the candidate instead of one of its fabrics. Every quote is an order of
+/// its own to the engine, so that an option costs in the comparison what it would cost alone.</summary>
 internal static class Comparison
 {
     /// <summary>Compares a sound order's candidates.</summary>
-    /// <param name="order">The order as written.</param>
-    /// <param name="taken">The same, checked and specified: a fabric's candidates are no part of it.</param>
-    /// <param name="cancellation">Ends the search.</param>
-    public static ComparisonAnswer Of(Order order, IntakeResult taken, CancellationToken cancellation)
+    /// <param name="order">The order as it was sent, with at least one candidate.</param>
+    /// <param name="intake">The same, checked and specified: the candidates are no part of the specification.</param>
+    /// <param name="cancellation">Cancels the search.</param>
+    /// <returns>The order as given, and the options: the cheapest first, those that cannot be made last.</returns>
+    /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
+    public static ComparisonAnswer Of(Order order, IntakeResult intake, CancellationToken cancellation)
     {
         Order given = order with { Candidates = null };
-        PriceBookSpecification? book = taken.Specification?.PriceBook;
-        Tried asGiven = Tried.Of(taken, separate: false, cancellation);
-        List<(Tried Tried, OptionAnswer Answer)> options = [];
+        PriceBookSpecification? book = intake.Specification?.PriceBook;
+        QuoteAttempt asGiven = QuoteAttempt.Of(intake, separate: false, cancellation);
+        List<(QuoteAttempt Attempt, OptionAnswer Answer)> options = [];
         foreach ((int c, Candidate candidate) in order.Candidates!.Index())
         {
             foreach ((int o, Fabric option) in candidate.Options!.Index())
             {
+                string pointer = $"/candidates/{c}/options/{o}";
                 foreach (bool separate in candidate.Separate == true ? [false, true] : new[] { false })
                 {
-                    options.Add(
-                        Try(given, book, asGiven, candidate.Fabric!, option, $"/candidates/{c}/options/{o}", separate, cancellation)
-                    );
+                    options.Add(Quote(given, book, asGiven, candidate.Fabric!, option, pointer, separate, cancellation));
                 }
             }
         }
 
+        // Sorting is stable: options of the same cost stay in the order of the candidates.
+        IEnumerable<(QuoteAttempt, OptionAnswer Answer)> sorted = options.Order(
+            Comparer<(QuoteAttempt Attempt, OptionAnswer)>.Create((one, other) => QuoteAttempt.ByCost(one.Attempt, other.Attempt))
+        );
         return new ComparisonAnswer
         {
             Reference = order.Reference,
@@ -41,19 +47,15 @@ internal static class Comparison
             Engine = EngineVersion.Current,
             Currency = order.Currency ?? book?.Currency.Code,
             Given = Word(asGiven, "as given", asGiven.Violations),
-            Options =
-            [
-                .. options
-                    .Order(Comparer<(Tried Tried, OptionAnswer Answer)>.Create((one, other) => Tried.ByCost(one.Tried, other.Tried)))
-                    .Select(option => option.Answer),
-            ],
+            Options = [.. sorted.Select(option => option.Answer)],
         };
     }
 
-    private static (Tried, OptionAnswer) Try(
+    // One option, with its findings placed in the candidate: the caller has sent no order in which the option is a fabric.
+    private static (QuoteAttempt, OptionAnswer) Quote(
         Order given,
         PriceBookSpecification? book,
-        Tried asGiven,
+        QuoteAttempt asGiven,
         string replaced,
         Fabric option,
         string pointer,
@@ -62,24 +64,24 @@ internal static class Comparison
     )
     {
         int at = given.Fabrics!.Index().First(fabric => fabric.Item.Id == replaced).Index;
-        // In a price book it stands under its own name.
+        // The cushions name the fabric by its id. In a price book the option is under its own name.
         Fabric fabric = option with
         {
             Id = replaced,
             Item = option.Item ?? option.Id,
         };
         Order changed = given with { Fabrics = [.. given.Fabrics!.Select((own, i) => i == at ? fabric : own)] };
-        Tried tried = Tried.Of(OrderIntake.Read(changed, book, Purpose.Making), separate, cancellation);
-        string change = ChangeWording.Of(given.Fabrics![at], fabric, separate, asGiven.Alternative, tried.Alternative);
+        QuoteAttempt attempt = QuoteAttempt.Of(OrderIntake.Read(changed, book, Purpose.Making), separate, cancellation);
+        string change = ChangeWording.Of(given.Fabrics![at], fabric, separate, asGiven.Alternative, attempt.Alternative);
         return (
-            tried,
-            Word(tried, change, Placed(tried.Violations)) with
+            attempt,
+            Word(attempt, change, Placed(attempt.Violations)) with
             {
                 Pointer = pointer,
                 Fabric = replaced,
                 Option = option.Id ?? replaced,
                 Separate = separate,
-                Warnings = Placed(tried.Warnings),
+                Warnings = Placed(attempt.Warnings),
             }
         );
 
@@ -96,18 +98,18 @@ internal static class Comparison
             ];
     }
 
-    private static OptionAnswer Word(Tried tried, string change, ImmutableArray<Violation> violations) =>
+    private static OptionAnswer Word(QuoteAttempt attempt, string change, ImmutableArray<Violation> violations) =>
         new()
         {
             Pointer = "",
             Separate = false,
-            Total = tried.Alternative?.Total?.ToString(),
-            Unpriced = tried.Alternative?.Unpriced ?? [],
-            Yardage = tried.Alternative is { } alternative
+            Total = attempt.Alternative?.Total?.ToString(),
+            Unpriced = attempt.Alternative?.Unpriced ?? [],
+            Yardage = attempt.Alternative is { } alternative
                 ? [.. alternative.Quotes.SelectMany(quote => new AnswerWording(quote.Drafting.Order.Unit, []).Yardage(quote.Yardages))]
                 : [],
             Change = change,
             Violations = violations,
-            Warnings = tried.Warnings,
+            Warnings = attempt.Warnings,
         };
 }

@@ -8,13 +8,13 @@ using CushionService.Nesting;
 
 namespace CushionService.Desk;
 
-/// <summary>An order held against the fabric on hand.</summary>
+/// <summary>How an order fits onto the fabric on hand.</summary>
 /// <param name="Drafting">The order, drafted for the fabric on hand.</param>
-/// <param name="Fabrics">Each fabric on hand of which pieces are cut.</param>
+/// <param name="Fabrics">Each fabric that is on hand, with the layout of its pieces. Fabrics to be bought are not among them.</param>
 /// <param name="Warnings">What is allowed but unwise.</param>
 internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics, ImmutableArray<Violation> Warnings)
 {
-    /// <summary>Whether everything fits; where not, whether a bound says so.</summary>
+    /// <summary>Whether everything fits; if not, whether that is proven by a bound, or the search has only not found a layout.</summary>
     public FitVerdict Verdict =>
         Fabrics.Any(fabric => fabric.Verdict == FitVerdict.Impossible) ? FitVerdict.Impossible
         : Fabrics.Any(fabric => fabric.Verdict == FitVerdict.NotFound) ? FitVerdict.NotFound
@@ -23,9 +23,10 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
     /// <summary>Lays an order onto the fabric on hand; where its fabric may run either way, first up the bolt, then railroaded.</summary>
     /// <param name="specified">The order.</param>
     /// <param name="warnings">What is unwise in it.</param>
-    /// <param name="effort">How hard to search.</param>
-    /// <param name="sharedBy">How many fits share the steps of that effort.</param>
-    /// <param name="cancellation">Ends the search.</param>
+    /// <param name="effort">How many steps the search may take.</param>
+    /// <param name="sharedBy">How many fits share those steps, so that many trials take as long as one.</param>
+    /// <param name="cancellation">Cancels the search.</param>
+    /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
     public static Fit Of(
         OrderSpecification specified,
         ImmutableArray<Violation> warnings,
@@ -38,7 +39,7 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
         Fit best = OneWay(trials[0], warnings, effort, sharedBy * trials.Length, cancellation);
         foreach (OrderSpecification trial in best.Verdict == FitVerdict.Fits ? [] : trials[1..])
         {
-            // What was not found in one way is not impossible.
+            // Impossible in one way is not impossible: the answer is then that of another way.
             Fit fit = OneWay(trial, warnings, effort, sharedBy * trials.Length, cancellation);
             best = fit.Verdict == FitVerdict.Fits || best.Verdict == FitVerdict.Impossible ? fit : best;
         }
@@ -46,6 +47,7 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
         return best;
     }
 
+    // Every fabric as it is specified: its grain runs one way.
     private static Fit OneWay(
         OrderSpecification specified,
         ImmutableArray<Violation> warnings,
@@ -54,7 +56,7 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
         CancellationToken cancellation
     )
     {
-        // Strips are joined to suit what there is, not the bolt.
+        // Long strips are joined to suit the widest piece on hand, and not the width of the bolt.
         Drafting drafting = Drafting.Of(specified with { Fabrics = [.. specified.Fabrics.Select(OffcutRoom.Widest)] });
         var fits = ImmutableArray.CreateBuilder<OffcutFit>();
         foreach (FabricSpecification fabric in specified.Fabrics.Where(fabric => !fabric.OnHand.IsEmpty))

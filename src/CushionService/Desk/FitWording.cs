@@ -6,9 +6,13 @@ using CushionService.Wording;
 
 namespace CushionService.Desk;
 
-/// <summary>Puts a fit into the contract's records.</summary>
+/// <summary>Puts a fit into the contract's records, with lengths as numbers in the order's unit.</summary>
 internal static class FitWording
 {
+    /// <summary>The answer of a fit.</summary>
+    /// <param name="order">The order as it was sent.</param>
+    /// <param name="fit">How it fits.</param>
+    /// <param name="largest">The largest cushions that would fit. They are found while this sequence is read.</param>
     public static FitAnswer Of(Order order, Fit fit, IEnumerable<LargestAnswer> largest)
     {
         LengthUnit unit = fit.Drafting.Order.Unit;
@@ -27,6 +31,7 @@ internal static class FitWording
         };
     }
 
+    // Offcuts are numbered from 1, in the order of the fabric's list.
     private static FabricFitAnswer Of(OffcutFit fit, AnswerWording words, LengthUnit unit) =>
         new()
         {

@@ -12,16 +12,20 @@ namespace CushionService.Desk;
 /// any order.</summary>
 internal static class LargestCushions
 {
-    // Each size that is tried is an order of its own; more cushions would keep a page waiting.
+    // Each size that is tried is an order of its own: more cushions would keep a page waiting.
     private const int Most = 4;
 
     // Three trials for each of a dozen ways to size cushions share the steps of one thorough search.
     private const int WaysSharing = 36;
 
     /// <summary>The largest cushions of an order that keeps its rules.</summary>
-    /// <param name="order">The order, with fabric on hand.</param>
+    /// <remarks>Quick searches find the size roughly, and thorough ones decide at its boundary. A size counts in whole cutting steps, since no
+    /// other can be cut.</remarks>
+    /// <param name="order">The order as it was sent, with fabric on hand.</param>
     /// <param name="specified">The same, specified.</param>
-    /// <param name="cancellation">Gives up the search.</param>
+    /// <param name="cancellation">Cancels the search.</param>
+    /// <returns>For each of the first four cushions and each way to size it, the largest that fits; nothing where none fits.</returns>
+    /// <exception cref="OperationCanceledException">The search was cancelled, while the sequence was read.</exception>
     public static IEnumerable<LargestAnswer> Of(Order order, OrderSpecification specified, CancellationToken cancellation)
     {
         for (int at = 0; at < Math.Min(order.Cushions?.Count ?? 0, Most); at++)

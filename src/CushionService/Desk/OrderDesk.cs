@@ -16,7 +16,7 @@ internal sealed class OrderDesk(IPriceBooks books)
 {
     /// <summary>A desk without price books: every order that names one is refused.</summary>
     public OrderDesk()
-        : this(PriceBookShelf.Empty) { }
+        : this(PriceBookStore.Empty) { }
 
     /// <summary>Checks an order and answers it. The call takes as long as the search does, so it belongs on a worker thread.</summary>
     /// <param name="received">The order as it arrived, with the violations found while it was read.</param>

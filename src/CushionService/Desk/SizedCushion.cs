@@ -8,7 +8,7 @@ using Outline = CushionService.Contract.Orders.Outline;
 
 namespace CushionService.Desk;
 
-/// <summary>One cushion of an order in sizes of whole cutting steps, the rest of the order as it is.</summary>
+/// <summary>An order in which one cushion has other sizes, in whole cutting steps; the rest of the order is as it was sent.</summary>
 internal sealed class SizedCushion
 {
     private readonly Order _order;
@@ -31,12 +31,16 @@ internal sealed class SizedCushion
         Steps = (int)Math.Max(_leading.Nanometres / Step.Nanometres, 1);
     }
 
-    /// <summary>The size as ordered, down to whole steps.</summary>
+    /// <summary>The leading size as ordered, in whole cutting steps, rounded down; at least 1. The leading size is the one that changes: of
+    /// both, the longer.</summary>
     public int Steps { get; }
 
     private Length Step => _specified.Workroom.CuttingStep;
 
-    /// <summary>Each way to size a cushion of a sound order.</summary>
+    /// <summary>Each way to size a cushion of a sound order: as a whole and, where the outline has them, in width or depth alone.</summary>
+    /// <param name="order">The order as it was sent.</param>
+    /// <param name="specified">The same, specified.</param>
+    /// <param name="at">The cushion, from 0.</param>
     public static IEnumerable<(FreeSize Free, SizedCushion Sizes)> Ways(Order order, OrderSpecification specified, int at)
     {
         yield return (FreeSize.Both, new SizedCushion(order, specified, at, FreeSize.Both));
@@ -47,15 +51,15 @@ internal sealed class SizedCushion
         }
     }
 
-    /// <summary>The order with the cushion's leading size of so many cutting steps; in proportion, every other size goes down to a whole
-    /// step.</summary>
+    /// <summary>The order with the cushion's leading size of that many cutting steps. In proportion, every other size goes down to a whole
+    /// step; corners of a polygon do not, since rounding would bend its edges.</summary>
     public Order At(int steps) =>
         _order with
         {
             Cushions = [.. _order.Cushions!.Select((cushion, i) => i == _at ? cushion with { Outline = OutlineAt(steps) } : cushion)],
         };
 
-    /// <summary>Finished width and depth over all with so many cutting steps, of a size that keeps every rule.</summary>
+    /// <summary>Finished width and depth over all with that many cutting steps, of a size that keeps every rule.</summary>
     public (Length Width, Length Depth) SizesAt(int steps)
     {
         Findings findings = new(_specified.Unit, new FindingList());
@@ -95,11 +99,13 @@ internal sealed class SizedCushion
 
         Measure? Exactly(Measure? coordinate) => Times(coordinate) is { } scaled ? Written(Length.FromNanometres(scaled)) : null;
 
+        // In nanometres. The product of two lengths needs more than 64 bits.
         long? Times(Measure? size) =>
             size is { } written && written.TryRead(_specified.Unit, out Length length)
                 ? (long)((Int128)length.Nanometres * leading.Nanometres / _leading.Nanometres)
                 : null;
     }
 
+    // Millimetres write every length exactly, whatever the unit of the order.
     private static Measure Written(Length length) => Measure.Of(FormattableString.Invariant($"{length.In(LengthUnit.Millimetre)} mm"));
 }

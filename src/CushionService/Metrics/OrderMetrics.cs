@@ -7,8 +7,8 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Metrics;
 
-/// <summary>Counts what becomes of orders: answers, refusals by code, and how good the layouts are. Nothing of an order's content is
-/// told.</summary>
+/// <summary>Counts what becomes of orders: answers, refusals by code, and how good the layouts are. A measure has nothing of an order's
+/// content, so that metrics may be kept and shown to anyone who operates the service.</summary>
 internal static class OrderMetrics
 {
     private static readonly Counter<long> Orders = ServiceMeter.Meter.CreateCounter<long>(
@@ -63,9 +63,10 @@ internal static class OrderMetrics
         }
     }
 
-    /// <summary>Counts the layouts of an order.</summary>
+    /// <summary>Counts the layouts of an order, one for each fabric.</summary>
     public static void Count(ImmutableArray<Yardage> yardages)
     {
+        // What was saved takes a layout by another method to find out: not for nothing.
         if (!Layouts.Enabled)
         {
             return;
@@ -80,5 +81,6 @@ internal static class OrderMetrics
         }
     }
 
+    // Metres are the unit of the instruments, whatever the orders are in.
     private static double Metres(Length length) => length.Nanometres / (double)Length.NanometresIn(LengthUnit.Metre);
 }

@@ -1,15 +1,16 @@
 namespace CushionService.Operations;
 
-/// <summary>The way out: told to end, the service first says that it is no longer ready, goes on answering while the balancers learn of it,
-/// and only then stops hearing and finishes what it is at.</summary>
+/// <summary>Ends the service without losing a call. On SIGTERM the service first reports that it is not ready, goes on answering while the
+/// balancers learn of it, and only then stops listening and finishes the calls that it has.</summary>
 internal sealed partial class Draining(IConfiguration configuration, ILogger<Draining> log) : IHostedLifecycleService
 {
-    // Longer than a balancer takes to see an instance as not ready; a person at a terminal does not wait.
+    // To be set longer than a balancer takes to see an instance as not ready; a person at a terminal does not wait.
     private readonly TimeSpan _notice = TimeSpan.FromSeconds(configuration.GetValue("Lifetime:NoticeSeconds", 0.0));
 
-    /// <summary>Whether the service is on its way out.</summary>
+    /// <summary>Whether the service is ending.</summary>
     public bool Begun { get; private set; }
 
+    /// <summary>Reports the end, and waits for the notice. A second signal ends the wait.</summary>
     public async Task StoppingAsync(CancellationToken cancellationToken)
     {
         Begun = true;
@@ -17,14 +18,19 @@ internal sealed partial class Draining(IConfiguration configuration, ILogger<Dra
         await Task.Delay(_notice, cancellationToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
     }
 
+    /// <inheritdoc/>
     public Task StartAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
+    /// <inheritdoc/>
     public Task StartingAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
+    /// <inheritdoc/>
     public Task StartedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
+    /// <inheritdoc/>
     public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
+    /// <inheritdoc/>
     public Task StoppedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
     [LoggerMessage(LogLevel.Information, "No longer ready; still answering for {Seconds} seconds")]

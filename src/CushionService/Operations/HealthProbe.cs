@@ -1,13 +1,14 @@
 namespace CushionService.Operations;
 
-/// <summary>Asks the service in the same container whether it lives: an image without a shell has nothing else that could ask.</summary>
+/// <summary>Asks the service in the same container whether it is alive. The image has no shell and no other program that could
+/// ask.</summary>
 internal static class HealthProbe
 {
     /// <summary>The option of the command line.</summary>
     public const string Option = "--check-health";
 
-    /// <summary>Asks.</summary>
-    /// <returns>The exit code: 0 when it lives.</returns>
+    /// <summary>Asks the first address of <c>ASPNETCORE_URLS</c>, through loopback.</summary>
+    /// <returns>The exit code: 0 when the service is alive, 1 when it answers otherwise or not within four seconds.</returns>
     public static async Task<int> AskAsync()
     {
         string url = (Environment.GetEnvironmentVariable("ASPNETCORE_URLS") ?? "http://localhost:8080").Split(';')[0];
@@ -18,7 +19,7 @@ internal static class HealthProbe
             using HttpResponseMessage answer = await http.GetAsync(new Uri($"http://127.0.0.1:{port}/health/live"));
             return answer.IsSuccessStatusCode ? 0 : 1;
         }
-        catch (Exception fault) when (fault is HttpRequestException or TaskCanceledException)
+        catch (Exception exception) when (exception is HttpRequestException or TaskCanceledException)
         {
             return 1;
         }

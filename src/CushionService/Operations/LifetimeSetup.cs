@@ -1,8 +1,9 @@
 namespace CushionService.Operations;
 
-/// <summary>Puts the ways in and out in their places.</summary>
+/// <summary>Registers the start and the end: warming up, readiness, draining.</summary>
 internal static class LifetimeSetup
 {
+    /// <summary>Adds the services. Draining comes first, so that it is the first to learn of the end.</summary>
     public static void AddLifetime(this WebApplicationBuilder builder)
     {
         builder.Services.AddSingleton<Draining>();

@@ -8,12 +8,14 @@ namespace CushionService.Operations;
 /// says. One clear-text port cannot speak both; an https address does.</summary>
 internal static class Ports
 {
+    /// <summary>Configures the addresses, and the greatest body. Orders have a limit of their own, <see cref="Limits.OrderBytes"/>; the
+    /// server's is twice that, so that one that is a little too long is answered with a problem and not cut off.</summary>
     public static void ListenOnBothPorts(this WebApplicationBuilder builder)
     {
         string[] rest = Split(builder.Configuration[WebHostDefaults.ServerUrlsKey] ?? "http://localhost:8080");
         string[] grpc = Split(builder.Configuration["GRPC_URLS"] ?? "http://localhost:8081");
-        // The addresses are listened on one by one, with their protocols: to the host the list is empty, and not missing, which has a
-        // default.
+        // Each address is configured below, with its protocols. The host gets an empty list: with none it would add an address of its
+        // own.
         builder.Configuration.AddInMemoryCollection([new(WebHostDefaults.ServerUrlsKey, ";")]);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
@@ -37,22 +39,22 @@ internal static class Ports
     {
         if (address.IsUnixPipe)
         {
-            kestrel.ListenUnixSocket(address.UnixPipePath, Speak);
+            kestrel.ListenUnixSocket(address.UnixPipePath, Configure);
         }
         else if (address.Host.Equals("localhost", StringComparison.OrdinalIgnoreCase))
         {
-            kestrel.ListenLocalhost(address.Port, Speak);
+            kestrel.ListenLocalhost(address.Port, Configure);
         }
         else if (IPAddress.TryParse(address.Host, out IPAddress? ip))
         {
-            kestrel.Listen(ip, address.Port, Speak);
+            kestrel.Listen(ip, address.Port, Configure);
         }
         else
         {
-            kestrel.ListenAnyIP(address.Port, Speak);
+            kestrel.ListenAnyIP(address.Port, Configure);
         }
 
-        void Speak(ListenOptions options)
+        void Configure(ListenOptions options)
         {
             bool secure = address.Scheme == Uri.UriSchemeHttps;
             options.Protocols = secure ? HttpProtocols.Http1AndHttp2 : clearText;

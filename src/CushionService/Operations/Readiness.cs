@@ -7,13 +7,13 @@ using Microsoft.Extensions.Diagnostics.HealthChecks;
 
 namespace CushionService.Operations;
 
-/// <summary>Ready once the desk has answered an order, and until the service is told to end.</summary>
+/// <summary>Ready once the desk has answered an order, and until the service is ending. A balancer sends calls only to an instance that is
+/// ready.</summary>
 internal sealed class Readiness(OrderDesk desk, Draining draining) : IHealthCheck
 {
-    private static readonly Task<HealthCheckResult> Ready = Task.FromResult(HealthCheckResult.Healthy());
-
     private volatile bool _answered;
 
+    /// <summary>Has the desk answer an order once; from then on the state is known without work.</summary>
     public Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default)
     {
         if (draining.Begun)
@@ -23,7 +23,8 @@ internal sealed class Readiness(OrderDesk desk, Draining draining) : IHealthChec
 
         if (!_answered)
         {
-            Outcome<YardageAnswer> outcome = desk.Handle(new ReceivedOrder(Examples.Nook, []), Purposes.Yardage, cancellationToken);
+            ReceivedOrder order = new(Examples.Nook, []);
+            Outcome<YardageAnswer> outcome = desk.Handle(order, Purposes.Yardage, cancellationToken);
             if (!outcome.Answered)
             {
                 return Task.FromResult(HealthCheckResult.Unhealthy("The desk refuses a sound order."));
@@ -32,6 +33,6 @@ internal sealed class Readiness(OrderDesk desk, Draining draining) : IHealthChec
             _answered = true;
         }
 
-        return Ready;
+        return Task.FromResult(HealthCheckResult.Healthy());
     }
 }

@@ -22,10 +22,11 @@ internal static class TelemetrySetup
         "System.Runtime",
     ];
 
+    /// <summary>Adds logging, metrics and, where there is an address for them, traces.</summary>
     public static void AddTelemetry(this WebApplicationBuilder builder)
     {
         builder.Logging.ClearProviders();
-        // No logger of the whole process: each of two hosts in one keeps to its own.
+        // No static logger: two hosts in one process, as in tests, each have their own.
         builder.Services.AddSerilog(
             logger => logger.ReadFrom.Configuration(builder.Configuration),
             preserveStaticLogger: true,
@@ -40,6 +41,7 @@ internal static class TelemetrySetup
             telemetry.WithMetrics(metrics => metrics.AddOtlpExporter());
             telemetry.WithTracing(traces =>
                 traces
+                    // The platform asks for health and metrics every few seconds: nobody looks for these traces.
                     .AddAspNetCoreInstrumentation(options =>
                         options.Filter = http => !http.Request.Path.StartsWithSegments("/health") && http.Request.Path != "/metrics"
                     )
@@ -49,6 +51,7 @@ internal static class TelemetrySetup
         }
     }
 
+    /// <summary>Maps <c>/metrics</c>, in the text format of Prometheus.</summary>
     public static void MapTelemetry(this WebApplication app)
     {
         QueueMetrics.Watch(app.Services.GetRequiredService<WorkerPool>());

@@ -5,18 +5,18 @@ using CushionService.Rest.OpenApi;
 
 namespace CushionService.Operations;
 
-/// <summary>Works on an order some times before the service hears callers, so that the first of them does not wait for the compiler, nor is
-/// turned away while others do.</summary>
+/// <summary>Has an order answered some times before the service listens. Without it the first callers would wait for the compiler, and those
+/// behind them would be rejected while the queue is full.</summary>
 internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleService
 {
-    // After thirty calls a method is compiled anew, for speed.
+    // After thirty calls the runtime compiles a method again, optimized.
     private const int Times = 40;
 
     private static int _done;
 
+    /// <summary>Answers the order, once in the process: what is compiled is compiled for all hosts in it.</summary>
     public Task StartingAsync(CancellationToken cancellationToken)
     {
-        // What is compiled is compiled for the whole process.
         if (Interlocked.Exchange(ref _done, 1) == 0)
         {
             byte[] order = JsonSerializer.SerializeToUtf8Bytes(Examples.Nook, ContractJson.Options);
@@ -33,20 +33,25 @@ internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleServic
             }
             catch (InvalidOperationException)
             {
-                // A desk that cannot be made, or fails, is for the readiness to tell.
+                // A desk that fails is reported by the readiness check.
             }
         }
 
         return Task.CompletedTask;
     }
 
+    /// <inheritdoc/>
     public Task StartAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
+    /// <inheritdoc/>
     public Task StartedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
+    /// <inheritdoc/>
     public Task StoppingAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
+    /// <inheritdoc/>
     public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
+    /// <inheritdoc/>
     public Task StoppedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 }

@@ -5,6 +5,8 @@ namespace CushionService.PriceBooks;
 /// <summary>Where orders find the price books that they name.</summary>
 public interface IPriceBooks
 {
-    /// <summary>The book of a name as it now stands; null when there is none.</summary>
+    /// <summary>The current version of a book.</summary>
+    /// <param name="name">The name that the order gives.</param>
+    /// <returns>The book, which never changes; null when there is none of that name.</returns>
     PriceBookSpecification? Find(string name);
 }

@@ -1,17 +1,21 @@
 using System.Text.Json;
+using CushionService.Json;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>The line on which each value of a JSON text begins, by its JSON Pointer.</summary>
+/// <summary>The line on which each value of a JSON text begins, by its JSON Pointer (RFC 6901). Whoever writes a price book by hand looks for
+/// a line, and not for a pointer.</summary>
 internal sealed class PointerLines
 {
     private readonly Dictionary<string, long> _lines = [];
 
     /// <summary>Reads a text.</summary>
-    /// <exception cref="JsonException">It is not JSON; the exception knows the line, from 0.</exception>
+    /// <param name="text">JSON text in UTF-8.</param>
+    /// <exception cref="JsonException">The text is not JSON; the exception has the line, from 0.</exception>
     public PointerLines(ReadOnlySpan<byte> text)
     {
         Utf8JsonReader reader = new(text);
+        // The objects and lists around the token. The index of a list is that of its next element; an object has -1.
         Stack<(string Pointer, int Index)> within = [];
         string pointer = "";
         long line = 1;
@@ -23,8 +27,7 @@ internal sealed class PointerLines
             read = at;
             if (reader.TokenType == JsonTokenType.PropertyName)
             {
-                pointer =
-                    $"{within.Peek().Pointer}/{reader.GetString()!.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal)}";
+                pointer = $"{within.Peek().Pointer}/{JsonText.Escape(reader.GetString()!)}";
             }
             else if (reader.TokenType is JsonTokenType.EndObject or JsonTokenType.EndArray)
             {
@@ -39,6 +42,7 @@ internal sealed class PointerLines
                     within.Push(list with { Index = list.Index + 1 });
                 }
 
+                // Of a member that is given twice, the first counts.
                 _lines.TryAdd(pointer, line);
                 if (reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray)
                 {
@@ -48,7 +52,8 @@ internal sealed class PointerLines
         }
     }
 
-    /// <summary>The line of a value, or of the nearest that it would stand in.</summary>
+    /// <summary>The line of a value, from 1; of the nearest value around it when it is missing.</summary>
+    /// <param name="pointer">The JSON Pointer of the value.</param>
     public long Of(string pointer)
     {
         long line;

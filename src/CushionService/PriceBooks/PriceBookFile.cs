@@ -4,7 +4,8 @@ using CushionService.Contract.Orders;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>A price book as a shop writes it: one JSON file, which orders name by the file's name without its ending.</summary>
+/// <summary>A price book as a shop writes it: one JSON file, which orders name by the file's name without its ending. Its prices hold for every
+/// order that names it, except where the order has a price of its own.</summary>
 internal sealed record PriceBookFile
 {
     /// <summary>The shop's own word for this version; at most 100 characters.</summary>
@@ -19,12 +20,12 @@ internal sealed record PriceBookFile
     /// <summary>The unit of lengths that are written as numbers; inches when left out.</summary>
     public Units? Units { get; init; }
 
-    /// <summary>Prices of fabric and of everything else.</summary>
+    /// <summary>Prices of fabric and of everything else, each item once; at most 20 000.</summary>
     [Required]
     [NumberRange(0, 20_000)]
     public IReadOnlyList<ItemPrice>? Prices { get; init; }
 
-    /// <summary>Materials other than fabric as the shop stocks them.</summary>
+    /// <summary>Materials other than fabric as the shop stocks them, each once; at most 1 000.</summary>
     [NumberRange(0, 1000)]
     public IReadOnlyList<Stock>? Stocks { get; init; }
 

@@ -10,18 +10,19 @@ using CushionService.Json;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>Reads a price book as strictly as an order, and finds every fault with its line.</summary>
+/// <summary>Reads a price book as strictly as an order, by the same rules, and finds every error with its line.</summary>
 internal static class PriceBookReader
 {
     private static readonly JsonTypeInfo<PriceBookFile> FileType =
         (JsonTypeInfo<PriceBookFile>)ContractJson.Options.GetTypeInfo(typeof(PriceBookFile));
     private static readonly PriceBookValidator Validator = new();
 
-    /// <summary>The book that a text holds; null when it has faults.</summary>
-    /// <param name="name">What orders name the book by.</param>
-    /// <param name="file">What faults name the file by.</param>
+    /// <summary>Reads a book.</summary>
+    /// <param name="name">The name that orders give for the book.</param>
+    /// <param name="file">The name of the file, for its errors.</param>
     /// <param name="text">JSON text in UTF-8.</param>
-    public static (PriceBookSpecification? Book, ImmutableArray<PriceBookFault> Faults) Read(
+    /// <returns>The book without errors; or null and all errors, by line.</returns>
+    public static (PriceBookSpecification? Book, ImmutableArray<PriceBookError> Errors) Read(
         string name,
         string file,
         ReadOnlyMemory<byte> text
@@ -32,15 +33,16 @@ internal static class PriceBookReader
         {
             lines = new PointerLines(text.Span);
         }
-        catch (JsonException fault)
+        catch (JsonException exception)
         {
-            return (null, [new PriceBookFault(file, (fault.LineNumber ?? 0) + 1, "This is not JSON.")]);
+            // The exception counts lines from 0.
+            return (null, [new PriceBookError(file, (exception.LineNumber ?? 0) + 1, "This is not JSON.")]);
         }
 
         (PriceBookFile? book, IReadOnlyList<Violation> faults) = Diagnosis.Of(text, FileType);
         FindingList found = new();
         PriceBookSpecification? specification = book is null ? null : Of(name, book, found);
-        // What the form took out of the book may be missed by a rule: the form has said why.
+        // What could not be read was left out of the book, and a rule may report it as missing: the first error says why.
         ImmutableArray<Violation> all =
         [
             .. faults,
@@ -51,7 +53,7 @@ internal static class PriceBookReader
             : (
                 null,
                 [
-                    .. all.Select(fault => new PriceBookFault(
+                    .. all.Select(fault => new PriceBookError(
                             file,
                             lines.Of(fault.Pointer),
                             $"{fault.Pointer} {fault.Code}: {fault.Detail}"
@@ -61,7 +63,7 @@ internal static class PriceBookReader
             );
     }
 
-    // Null without a currency, which is then missing or no currency.
+    // Null without a currency, since no price means anything without one; that it is missing or malformed is among the findings.
     private static PriceBookSpecification? Of(string name, PriceBookFile book, FindingList found)
     {
         Findings findings = new(OrderContext.UnitOf(book.Units), found);

@@ -1,29 +1,31 @@
 namespace CushionService.PriceBooks;
 
-/// <summary>Puts the price books of a folder on the shelf: the one that <c>PriceBooks:Folder</c> names.</summary>
+/// <summary>Registers the price books of the folder that <c>PriceBooks:Folder</c> names.</summary>
 internal static class PriceBookSetup
 {
+    /// <summary>Reads the books, and adds them with their watcher. Without a folder there are no price books.</summary>
+    /// <exception cref="InvalidDataException">A book has errors; names each with its file and line. With the book missing, the service would
+    /// answer quotes without prices.</exception>
     public static void AddPriceBooks(this WebApplicationBuilder builder)
     {
         if (builder.Configuration["PriceBooks:Folder"] is not { Length: > 0 } configured)
         {
-            builder.Services.AddSingleton<IPriceBooks>(PriceBookShelf.Empty);
+            builder.Services.AddSingleton<IPriceBooks>(PriceBookStore.Empty);
             return;
         }
 
         string folder = Path.GetFullPath(configured);
-        PriceBookShelf shelf = PriceBookShelf.Of(folder);
-        // With a book missing, a start would serve quotes without prices.
-        if (shelf.Reload() is { Count: > 0 } faults)
+        PriceBookStore books = PriceBookStore.Of(folder);
+        if (books.Reload() is { Count: > 0 } errors)
         {
-            throw new InvalidDataException(string.Join(Environment.NewLine, ["Price books have faults:", .. faults]));
+            throw new InvalidDataException(string.Join(Environment.NewLine, ["Price books have faults:", .. errors]));
         }
 
-        builder.Services.AddSingleton<IPriceBooks>(shelf);
-        builder.Services.AddHostedService(services => new PriceBookWatch(
-            shelf,
+        builder.Services.AddSingleton<IPriceBooks>(books);
+        builder.Services.AddHostedService(services => new PriceBookWatcher(
+            books,
             folder,
-            services.GetRequiredService<ILogger<PriceBookWatch>>()
+            services.GetRequiredService<ILogger<PriceBookWatcher>>()
         ));
     }
 }

@@ -2,20 +2,22 @@ using System.Threading.Channels;
 
 namespace CushionService.Streaming;
 
-/// <summary>Answers a stream in its own order. It takes no more than a small window ahead of what is written, so that neither a fast caller
-/// nor a slow one makes memory grow, and works on two entries at the same time.</summary>
+/// <summary>Answers a stream in its own order. Entries are read only a small window ahead of the answers that are written, so that neither a
+/// fast caller nor a slow one makes memory grow, and two entries are worked on at the same time.</summary>
 internal static class OrderedWindow
 {
-    /// <summary>Entries taken and not yet written, at most.</summary>
+    /// <summary>Entries read and not yet answered, at most. One is being written and two worked on, so that the next is at hand.</summary>
     public const int Size = 4;
 
+    // Half of the window: more would take the processors of a small machine from the calls.
     private const int Workers = 2;
 
     /// <summary>Answers every entry.</summary>
     /// <param name="entries">Asked for its next entry only when the window has room.</param>
     /// <param name="answer">Works on one entry; its exceptions end the stream.</param>
-    /// <param name="write">Writes one answer; told whether the next is ready too, so that it need not flush yet.</param>
+    /// <param name="write">Writes one answer. The flag says that the next is ready too, so that this one need not be flushed yet.</param>
     /// <param name="cancellation">Ends the stream.</param>
+    /// <exception cref="OperationCanceledException">The stream was cancelled.</exception>
     public static async Task AnswerAsync<TEntry, TAnswer>(
         IAsyncEnumerable<TEntry> entries,
         Func<TEntry, CancellationToken, Task<TAnswer>> answer,
@@ -42,6 +44,7 @@ internal static class OrderedWindow
         }
         finally
         {
+            // Nothing of the stream runs on once this method has returned.
             await ending.CancelAsync();
             await taking;
             while (underway.Reader.TryRead(out Task<TAnswer>? left))
@@ -50,10 +53,10 @@ internal static class OrderedWindow
             }
         }
 
-        // What ends the taking is told through the channel, after the answers to what was taken before.
+        // Runs beside the loop above. Its exception goes through the channel, behind the answers to the entries before it.
         async Task TakeAsync(CancellationToken token)
         {
-            Exception? fault = null;
+            Exception? exception = null;
             try
             {
                 await using IAsyncEnumerator<TEntry> source = entries.GetAsyncEnumerator(token);
@@ -65,14 +68,15 @@ internal static class OrderedWindow
                     await room.WaitAsync(token);
                 }
             }
-            catch (Exception any)
+            catch (Exception caught)
             {
-                fault = any;
+                exception = caught;
             }
 
-            underway.Writer.Complete(fault);
+            underway.Writer.Complete(exception);
         }
 
+        // At most two entries pass at the same time. When the stream is cancelled, none waits on.
         async Task<TAnswer> WorkAsync(TEntry entry, CancellationToken token)
         {
             await workers.WaitAsync(token);

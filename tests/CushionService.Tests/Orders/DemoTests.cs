@@ -13,7 +13,7 @@ namespace CushionService.Tests.Orders;
 public sealed class DemoTests
 {
     private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "Demo");
-    private static readonly OrderDesk Desk = new(BookFolder.ShelfOf(Path.Combine(Folder, "PriceBooks")));
+    private static readonly OrderDesk Desk = new(BookFolder.StoreOf(Path.Combine(Folder, "PriceBooks")));
 
     public static TheoryData<string> Files =>
         [.. Directory.GetFiles(Folder, "*.json").Select(Path.GetFileName).Order(StringComparer.Ordinal).Cast<string>()];

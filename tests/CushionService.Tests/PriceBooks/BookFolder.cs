@@ -27,23 +27,23 @@ internal sealed class BookFolder : IDisposable
             Write(name, text);
         }
 
-        Shelf = PriceBookShelf.Of(Location);
-        Faults = Shelf.Reload();
+        Store = PriceBookStore.Of(Location);
+        Faults = Store.Reload();
     }
 
     public string Location { get; } = Directory.CreateTempSubdirectory("price-books-").FullName;
 
-    public PriceBookShelf Shelf { get; }
+    public PriceBookStore Store { get; }
 
     /// <summary>The faults of the first reading.</summary>
-    public IReadOnlyList<PriceBookFault> Faults { get; }
+    public IReadOnlyList<PriceBookError> Faults { get; }
 
-    /// <summary>The shelf of a folder whose books have no faults.</summary>
-    public static PriceBookShelf ShelfOf(string folder)
+    /// <summary>The store of a folder whose books have no faults.</summary>
+    public static PriceBookStore StoreOf(string folder)
     {
-        PriceBookShelf shelf = PriceBookShelf.Of(folder);
-        Assert.Empty(shelf.Reload());
-        return shelf;
+        PriceBookStore store = PriceBookStore.Of(folder);
+        Assert.Empty(store.Reload());
+        return store;
     }
 
     /// <summary>Replaces a book as a whole, as a careful hand would: the new file takes the old one's place in one step.</summary>
@@ -55,7 +55,7 @@ internal sealed class BookFolder : IDisposable
     }
 
     /// <summary>A service with these books, in which a call waits for its turn however long that takes.</summary>
-    public RunningService Serve() => new(services => services.AddSingleton<IPriceBooks>(Shelf));
+    public RunningService Serve() => new(services => services.AddSingleton<IPriceBooks>(Store));
 
     public void Dispose() => Directory.Delete(Location, recursive: true);
 }

@@ -54,7 +54,7 @@ public sealed class PriceBookFaultTests
     {
         using BookFolder books = new(("spring", text));
 
-        Assert.Null(books.Shelf.Find("spring"));
+        Assert.Null(books.Store.Find("spring"));
         Assert.All(books.Faults, fault => Assert.Equal("spring.json", fault.File));
         Assert.Equal(faults, books.Faults.Select(Written).Order(StringComparer.Ordinal));
     }
@@ -68,9 +68,9 @@ public sealed class PriceBookFaultTests
 
         Assert.Equal(
             ["nook.json, line 5: /prices/0/amount wrong-type: The value must be text, not a number."],
-            books.Shelf.Reload().Select(fault => fault.ToString())
+            books.Store.Reload().Select(fault => fault.ToString())
         );
-        Assert.Equal(("1", "2"), (books.Shelf.Find("nook")!.Version, books.Shelf.Find("other")!.Version));
+        Assert.Equal(("1", "2"), (books.Store.Find("nook")!.Version, books.Store.Find("other")!.Version));
     }
 
     [Fact]
@@ -79,8 +79,8 @@ public sealed class PriceBookFaultTests
         using BookFolder books = new(("nook", BookFolder.Nook));
         File.Delete(Path.Combine(books.Location, "nook.json"));
 
-        Assert.Empty(books.Shelf.Reload());
-        Assert.Null(books.Shelf.Find("nook"));
+        Assert.Empty(books.Store.Reload());
+        Assert.Null(books.Store.Find("nook"));
     }
 
     [Fact]
@@ -95,10 +95,10 @@ public sealed class PriceBookFaultTests
             )
         );
 
-        Assert.Equal(Engine.Measures.Length.FromMillimetres(1000), books.Shelf.Find("nook")!.Stocks.Single().Width);
+        Assert.Equal(Engine.Measures.Length.FromMillimetres(1000), books.Store.Find("nook")!.Stocks.Single().Width);
     }
 
-    private static string Written(PriceBookFault fault)
+    private static string Written(PriceBookError fault)
     {
         string[] words = fault.Reason.Split(':')[0].Split(' ', StringSplitOptions.RemoveEmptyEntries);
         return fault.Reason.Contains(':', StringComparison.Ordinal)

@@ -51,17 +51,17 @@ public sealed class PriceBookReloadTests
         await using WebApplicationFactory<Program> host = new WebApplicationFactory<Program>().WithWebHostBuilder(builder =>
             builder.UseSetting("PriceBooks:Folder", books.Location)
         );
-        IPriceBooks shelf = host.Services.GetRequiredService<IPriceBooks>();
-        Assert.Equal("1", shelf.Find("nook")!.Version);
+        IPriceBooks store = host.Services.GetRequiredService<IPriceBooks>();
+        Assert.Equal("1", store.Find("nook")!.Version);
 
         books.Write("nook", Version(2));
         // The folder is looked at every few seconds; a minute is patience, not a measurement.
-        for (int wait = 0; wait < 600 && shelf.Find("nook")!.Version == "1"; wait++)
+        for (int wait = 0; wait < 600 && store.Find("nook")!.Version == "1"; wait++)
         {
             await Task.Delay(100);
         }
 
-        Assert.Equal("2", shelf.Find("nook")!.Version);
+        Assert.Equal("2", store.Find("nook")!.Version);
     }
 
     [Fact]
@@ -93,7 +93,7 @@ public sealed class PriceBookReloadTests
         {
             int number = times++ % 99 + 1;
             books.Write("nook", number % 3 == 0 ? "{ broken" : Version(number));
-            Assert.Equal(number % 3 == 0, books.Shelf.Reload().Count > 0);
+            Assert.Equal(number % 3 == 0, books.Store.Reload().Count > 0);
         }
 
         return times;

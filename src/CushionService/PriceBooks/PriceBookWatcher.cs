@@ -3,42 +3,50 @@ using Microsoft.Extensions.Primitives;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>Reloads the shelf when a file of its folder changes. It looks every few seconds, since a mounted volume need not
-/// tell.</summary>
-internal sealed partial class PriceBookWatch(PriceBookShelf shelf, string folder, ILogger<PriceBookWatch> log) : IHostedService, IDisposable
+/// <summary>Reloads the price books when a file of their folder changes. It looks every few seconds, since a mounted volume need not raise
+/// events.</summary>
+/// <param name="books">The books to reload.</param>
+/// <param name="folder">The folder to watch; the same that the books come from.</param>
+/// <param name="log">Gets what was refused, with file and line: the operator's data, and nothing of an order.</param>
+internal sealed partial class PriceBookWatcher(PriceBookStore books, string folder, ILogger<PriceBookWatcher> log)
+    : IHostedService,
+        IDisposable
 {
     private readonly PhysicalFileProvider _files = new(folder) { UsePollingFileWatcher = true, UseActivePolling = true };
     private IDisposable? _watching;
 
+    /// <summary>Starts to watch.</summary>
     public Task StartAsync(CancellationToken cancellationToken)
     {
         _watching = ChangeToken.OnChange(() => _files.Watch("*.json"), Reload);
         return Task.CompletedTask;
     }
 
+    /// <summary>Stops watching; the books stay.</summary>
     public Task StopAsync(CancellationToken cancellationToken)
     {
         _watching?.Dispose();
         return Task.CompletedTask;
     }
 
+    /// <summary>Ends the timer that looks at the files.</summary>
     public void Dispose() => _files.Dispose();
 
     private void Reload()
     {
         try
         {
-            IReadOnlyList<PriceBookFault> faults = shelf.Reload();
-            foreach (PriceBookFault fault in faults)
+            IReadOnlyList<PriceBookError> errors = books.Reload();
+            foreach (PriceBookError error in errors)
             {
-                LogRefused(log, fault.File, fault.Line, fault.Reason);
+                LogRefused(log, error.File, error.Line, error.Reason);
             }
 
-            LogReloaded(log, folder, faults.Count);
+            LogReloaded(log, folder, errors.Count);
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
-            LogUnreadable(log, fault, folder);
+            LogUnreadable(log, exception, folder);
         }
     }
 
@@ -49,5 +57,5 @@ internal sealed partial class PriceBookWatch(PriceBookShelf shelf, string folder
     private static partial void LogReloaded(ILogger log, string folder, int faults);
 
     [LoggerMessage(LogLevel.Warning, "Price books of {Folder} could not be read; those read before stay")]
-    private static partial void LogUnreadable(ILogger log, Exception fault, string folder);
+    private static partial void LogUnreadable(ILogger log, Exception exception, string folder);
 }

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Intake;
+
+namespace CushionService.Desk;
+
+/// <summary>An order of a comparison, quoted if it can be made.</summary>
+/// <param name="Alternative">Its quotes: one, or one for each cushion; null when it cannot be made.</param>
+/// <param name="Violations">Why it cannot be made; empty when it can.</param>
+/// <param name="Warnings">What is allowed but unwise.</param>
+internal sealed record QuoteAttempt(Alternative? Alternative, ImmutableArray<Violation> Violations, ImmutableArray<Violation> Warnings)
+{
+    /// <summary>Quotes an order by the pipeline of any quote.</summary>
+    /// <param name="intake">The order, checked and specified.</param>
+    /// <param name="separate">Whether each cushion is cut from fabric of its own.</param>
+    /// <param name="cancellation">Cancels the search.</param>
+    /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
+    public static QuoteAttempt Of(IntakeResult intake, bool separate, CancellationToken cancellation)
+    {
+        if (intake.Specification is not { } whole)
+        {
+            return new QuoteAttempt(null, intake.Violations, intake.Warnings);
+        }
+
+        ImmutableArray<Drafting> parts = [.. (separate ? SeparateCutting.Of(whole) : [whole]).Select(Drafting.Of)];
+        ImmutableArray<Violation> violations = [.. parts.SelectMany(part => part.Violations)];
+        ImmutableArray<Violation> warnings = intake.Warnings.AddRange(parts.SelectMany(part => part.Warnings));
+        return violations.IsEmpty
+            ? new QuoteAttempt(new Alternative([.. parts.Select(part => QuotePipeline.Of(part, cancellation))]), [], warnings)
+            : new QuoteAttempt(null, violations, warnings);
+    }
+
+    /// <summary>Compares two attempts: the cheaper comes first, and what cannot be made comes last.</summary>
+    public static int ByCost(QuoteAttempt one, QuoteAttempt other) =>
+        (one.Alternative, other.Alternative) switch
+        {
+            ({ } a, { } b) => Alternative.ByCost(a, b),
+            (null, null) => 0,
+            (null, _) => 1,
+            _ => -1,
+        };
+}
