@@ -3,6 +3,7 @@ using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Patterns.Sections;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Cutting;
 
@@ -104,8 +105,30 @@ internal sealed class JoinedPanel
                     .Select(mark => Clipped(mark, from, to))
                     .Select(mark => mark with { From = mark.From.Moved(left, down), To = mark.To?.Moved(left, down) }),
             ],
-            Match = panel.Match is { } match && (panel.Stretches is null || Holds(match)) ? match.Moved(left, down) : null,
+            Match = Shows(panel, from, to) ? panel.Match?.Moved(left, down) : null,
         };
+    }
+
+    // Every part of a face, and of a boxing those that reach over the front; all of one that is matched and does not.
+    private static bool Shows(Panel panel, Length from, Length to)
+    {
+        if (panel.Role != FabricRole.Sides || panel.Stretches is not { } stretches || !stretches.Any(stretch => stretch.IsFront))
+        {
+            return true;
+        }
+
+        Length start = Length.Zero;
+        foreach (StripStretch stretch in stretches)
+        {
+            if (stretch.IsFront && start < to && start + stretch.Length > from)
+            {
+                return true;
+            }
+
+            start += stretch.Length;
+        }
+
+        return false;
     }
 
     // A level line goes on from part to part.

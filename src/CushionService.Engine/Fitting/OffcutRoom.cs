@@ -8,11 +8,12 @@ namespace CushionService.Engine.Fitting;
 /// <summary>What an offcut gives to lay pieces on.</summary>
 /// <remarks>It is cut by the same rules as fabric from the bolt (see <see cref="FabricSale"/>), read backwards: what is lost to squaring
 /// the ends and to the start of the repeat, then to the wash. An offcut that is narrower than the fabric without its selvedges counts as
-/// free of them; where the fabric has a
-/// repeat across, up to one repeat of a narrower offcut's width goes to bring a motif to its middle (common practice, no source).</remarks>
+/// free of them (common
+/// practice, no source). Where the motif is on an offcut is not known along, nor across unless it has the fabric's whole
+/// width.</remarks>
 public sealed record OffcutRoom
 {
-    private OffcutRoom(FabricSpecification fabric, Length length) => (Fabric, Length) = (fabric, length);
+    private OffcutRoom(FabricSpecification fabric, Length length, Length start) => (Fabric, Length, Start) = (fabric, length, start);
 
     /// <summary>The fabric, as wide as the offcut.</summary>
     public FabricSpecification Fabric { get; }
@@ -23,6 +24,9 @@ public sealed record OffcutRoom
     /// <summary>Along, for laying.</summary>
     public Length Length { get; }
 
+    /// <summary>What is kept beside that to find the motif, after the wash.</summary>
+    public Length Start { get; }
+
     /// <summary>Whether anything can be laid on it.</summary>
     public bool IsEmpty => Width <= Length.Zero || Length <= Length.Zero;
 
@@ -32,21 +36,32 @@ public sealed record OffcutRoom
     /// <summary>The rooms of a fabric's offcuts, in their order.</summary>
     public static ImmutableArray<OffcutRoom> Of(FabricSpecification fabric) => [.. fabric.OnHand.Select(offcut => Of(fabric, offcut))];
 
-    /// <summary>The fabric as wide as its widest offcut, by which long strips are joined.</summary>
+    /// <summary>The fabric as wide as its widest offcut, with which long strips are joined.</summary>
     public static FabricSpecification Widest(FabricSpecification fabric) =>
         Of(fabric).Select(room => room.Fabric).MaxBy(fabric => fabric.Width) ?? fabric;
 
     private static OffcutRoom Of(FabricSpecification fabric, OffcutSpecification offcut)
     {
         Length clean = fabric.Width - 2 * fabric.Selvedge;
-        Length width = Length.Min(offcut.Width, clean);
-        if (width < clean && fabric.Repeat?.Width is { } across)
+        RepeatSpecification? repeat = fabric.Repeat is { } bolt
+            ? bolt with
+            {
+                MotifX = offcut.Width >= clean ? bolt.MotifX : null,
+                MotifY = null,
+            }
+            : null;
+        FabricSpecification cut = fabric with
         {
-            width = Length.Max(width - across, Length.Zero);
-        }
-
-        Length whole = offcut.Length - fabric.Squaring - (fabric.Repeat?.Length ?? Length.Zero);
-        long kept = FabricSpecification.Kept(fabric.LengthShrinkage).FloorOf(Math.Max(whole.Nanometres, 0));
-        return new OffcutRoom(fabric with { Width = width, Selvedge = Length.Zero, OnHand = [] }, Length.FromNanometres(kept));
+            Width = Length.Min(offcut.Width, clean),
+            Selvedge = Length.Zero,
+            Repeat = repeat,
+            OnHand = [],
+        };
+        Length start = repeat?.Length ?? Length.Zero,
+            whole = offcut.Length - fabric.Squaring - start;
+        return new OffcutRoom(cut, Kept(cut, whole), Kept(cut, start));
     }
+
+    private static Length Kept(FabricSpecification fabric, Length length) =>
+        Length.FromNanometres(FabricSpecification.Kept(fabric.LengthShrinkage).FloorOf(Math.Max(length.Nanometres, 0)));
 }

@@ -47,7 +47,7 @@ internal sealed class OffcutSearch(
             return verdict;
         }
 
-        bool plain = rooms[0].Fabric.Repeat is null;
+        bool plain = !rooms.Any(room => pieces.Any(piece => FabricNesting.IsMatched(room.Fabric, piece)));
         bool found =
             (plain && OnSheets(effort))
             || (
@@ -86,28 +86,33 @@ internal sealed class OffcutSearch(
         int sharing = 1
     )
     {
-        Grid grid = FabricNesting.GridFor(room.Fabric, chosen);
-        long reach = grid.Down(room.Length);
         if (chosen.Any(piece => !Fits(piece, room)))
         {
             return (FitVerdict.Impossible, []);
         }
 
-        StripProblem problem = FabricNesting.Problem(room.Fabric, chosen, grid) with { Sale = new SaleLadder(reach, 1, 1, 1) };
-        StripLayout layout = Nester.Nest(problem, effort, sharedBy * sharing, cancellation);
-        return layout.Length <= reach
-            ? (FitVerdict.Fits, [.. layout.Placements.Select(placed => FabricNesting.Laid(chosen[placed.Piece], placed, grid))])
-            : (layout.LowerBound > reach ? FitVerdict.Impossible : FitVerdict.NotFound, []);
+        FabricLayout layout = FabricNesting.LayOut(
+            room.Fabric,
+            chosen,
+            SaleGoal.Within(room.Length),
+            effort,
+            sharedBy * sharing,
+            cancellation
+        );
+        return layout.Length <= room.Length ? (FitVerdict.Fits, layout.Placements)
+            : layout.FreeBound > room.Length + room.Start ? (FitVerdict.Impossible, [])
+            : (FitVerdict.NotFound, []);
     }
 
     private bool OnSheets(Effort effort)
     {
-        Grid grid = FabricNesting.GridFor(rooms.MaxBy(room => room.Width)!.Fabric, pieces);
+        var problem = new SpanProblem(rooms.MaxBy(room => room.Width)!.Fabric, pieces, null);
+        Grid grid = problem.Grid;
         int[] used = [.. Enumerable.Range(0, rooms.Length).Where(i => grid.Down(rooms[i].Width) > 0 && grid.Down(rooms[i].Length) > 0)];
         SheetLayout layout = Nester.Nest(
             new SheetProblem
             {
-                Pieces = [.. pieces.Select(piece => FabricNesting.ToNest(rooms[0].Fabric, piece, grid))],
+                Pieces = problem.Pieces,
                 Sheets =
                 [
                     .. used.Select(i => new StockSheet(
@@ -125,9 +130,7 @@ internal sealed class OffcutSearch(
         {
             _laid[used[layout.Sheets[sheet]]] =
             [
-                .. layout
-                    .Placements.Where(placed => placed.Sheet == sheet)
-                    .Select(placed => FabricNesting.Laid(pieces[placed.Piece], placed, grid)),
+                .. layout.Placements.Where(placed => placed.Sheet == sheet).Select(placed => problem.Laid(placed)),
             ];
         }
 

@@ -11,9 +11,19 @@ public sealed record FabricLayout
     /// <summary>The fabric.</summary>
     public required FabricSpecification Fabric { get; init; }
 
-    /// <summary>How far from the start of the layout a row of motifs must stand on the fabric's centre line, less than a repeat; zero
-    /// without one.</summary>
+    /// <summary>Length on the bolt that is bought to find the motif: a repeat where it is unknown along, else nothing.</summary>
+    public Length Start { get; init; }
+
+    /// <summary>Where a column of motifs is under the layout, from the left edge of the usable width; null where nothing is
+    /// matched.</summary>
+    public Length? MotifX { get; init; }
+
+    /// <summary>How far from the start of the layout a row of motifs is in that column; zero where nothing is matched.</summary>
     public Length MotifStart { get; init; }
+
+    /// <summary>Length that the pieces would take at the best position of a motif that is unknown; null where it is known, or nothing is
+    /// matched.</summary>
+    public Length? ShortestKnown { get; init; }
 
     /// <summary>Length that the pieces take.</summary>
     public required Length Length { get; init; }
@@ -21,7 +31,14 @@ public sealed record FabricLayout
     /// <summary>A length that no layout can beat.</summary>
     public required Length LowerBound { get; init; }
 
-    /// <summary>Whether no layout could be sold shorter.</summary>
+    /// <summary>A length that no layout can beat even where nothing is matched, or where the motif is where it suits best.</summary>
+    public Length FreeBound
+    {
+        get => field == default ? LowerBound : field;
+        init;
+    }
+
+    /// <summary>Whether nothing shorter could be sold that serves every position at which the motif may be.</summary>
     public required bool ProvenMinimal { get; init; }
 
     /// <summary>The argument that proves it.</summary>

@@ -7,12 +7,16 @@ namespace CushionService.Engine.Layouts;
 /// <summary>From the length that pieces take to the length that is bought: shrinkage, then the start of the repeat, then squaring, then up
 /// once to the sale step, and no less than the minimum.</summary>
 /// <remarks>What is washed before cutting keeps 1 − p of its length, so need / (1 − p) is bought (general arithmetic). The bolt may begin
-/// anywhere in the repeat, so one repeat is added. The order is common practice, no source.</remarks>
+/// anywhere in a repeat whose motif is unknown along, so one repeat is added. The order is common practice, no source.</remarks>
 public static class FabricSale
 {
     /// <summary>The length that must be bought, before the sale step.</summary>
-    public static Length Needed(FabricSpecification fabric, Length layout) =>
-        Fixed(fabric)
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="layout">Length of the layout.</param>
+    /// <param name="start">What is bought to find the motif (see <see cref="FabricLayout.Start"/>).</param>
+    public static Length Needed(FabricSpecification fabric, Length layout, Length start) =>
+        start
+        + fabric.Squaring
         + (
             fabric.LengthShrinkage.Numerator == 0
                 ? layout
@@ -20,12 +24,13 @@ public static class FabricSale
         );
 
     /// <summary>The length that is bought.</summary>
-    public static Length Sold(FabricSpecification fabric, Length layout) => fabric.Sold.Sell(Needed(fabric, layout));
+    public static Length Sold(FabricSpecification fabric, Length layout, Length start) => fabric.Sold.Sell(Needed(fabric, layout, start));
 
     /// <summary>The layout lengths at which the next saleable length begins.</summary>
     /// <param name="fabric">The fabric.</param>
     /// <param name="unit">Nanometres in a grid unit.</param>
-    internal static SaleLadder Ladder(FabricSpecification fabric, long unit)
+    /// <param name="start">What is bought to find the motif.</param>
+    internal static SaleLadder Ladder(FabricSpecification fabric, long unit, Length start)
     {
         Fraction kept = FabricSpecification.Kept(fabric.LengthShrinkage);
         (Fraction step, Int128 whole) = (fabric.Sold.StepInUnits, Length.NanometresIn(fabric.Sold.LengthUnit));
@@ -34,12 +39,10 @@ public static class FabricSale
         var scale = (long)nanometres.Denominator;
         var rung = (long)nanometres.Numerator;
         return new SaleLadder(
-            checked((fabric.Sold.LeastSteps * rung) - (scale * Fixed(fabric).Nanometres)),
+            checked((fabric.Sold.LeastSteps * rung) - (scale * (start + fabric.Squaring).Nanometres)),
             rung,
             (long)kept.Numerator,
             checked((long)kept.Denominator * unit * scale)
         );
     }
-
-    private static Length Fixed(FabricSpecification fabric) => (fabric.Repeat?.Length ?? Length.Zero) + fabric.Squaring;
 }

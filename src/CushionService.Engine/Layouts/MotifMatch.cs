@@ -2,51 +2,41 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Fabrics;
-using CushionService.Nesting;
 
 namespace CushionService.Engine.Layouts;
 
-/// <summary>Where a piece must lie so that a motif falls on its matching point: faces carry one in their middle, and the front boxing
-/// carries the face's pattern on over the edge.</summary>
-/// <remarks>Piece origin = motif − matching point, modulo the repeat. One motif is on the fabric's centre line (common practice, no
-/// source).</remarks>
+/// <summary>Where a piece must lie so that a motif falls on its matching point.</summary>
+/// <remarks>Piece origin = motif − matching point, modulo the repeat; a column further across, the motif is a drop further
+/// along.</remarks>
 internal static class MotifMatch
 {
-    /// <summary>The lattice of a fabric's repeat on a grid; null when it has none.</summary>
-    public static RepeatLattice? Lattice(FabricSpecification fabric, Grid grid) =>
-        fabric.LaidRepeat is { } repeat
-            ? new RepeatLattice(repeat.Width is { } width ? grid.Down(width) : 0, grid.Down(repeat.Length), grid.Down(Drop(repeat)))
-            : null;
-
-    /// <summary>Where the lower left corner of a piece must lie, modulo the repeat; null when the piece is not matched.</summary>
-    public static Point? Corner(CutPiece piece, FabricSpecification fabric)
+    /// <summary>Where the lower left corner of a piece must lie, modulo the repeat; null when the piece is not to be matched.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="fabric">Its fabric.</param>
+    /// <param name="motif">A motif on the fabric as it is laid out.</param>
+    public static Point? Corner(CutPiece piece, FabricSpecification fabric, Point motif)
     {
         if (fabric.LaidRepeat is not { } repeat || piece.Panel?.Match is not { } match)
         {
             return null;
         }
 
-        Point point = piece.AsLaid(match.Moved(piece.Origin.X, piece.Origin.Y));
-        Point corner = new Point(fabric.UsableWidth.HalfUp(), Length.Zero).Moved(-point.X, -point.Y);
+        Point point = piece.AsLaid(match.Moved(piece.Origin.X, piece.Origin.Y)),
+            corner = motif.Moved(-point.X, -point.Y);
         if (repeat.Width is not { } width)
         {
-            return new Point(Length.Zero, Modulo(corner.Y, repeat.Length));
+            return new Point(Length.Zero, Along(corner.Y));
         }
 
-        // A column further across, the motif stands a drop further along.
         Length across = Modulo(corner.X, width);
         long columns = (corner.X - across).Nanometres / width.Nanometres;
-        return new Point(across, Modulo(corner.Y - columns * Drop(repeat), repeat.Length));
+        return new Point(across, Along(corner.Y - columns * repeat.DropLength));
+
+        Length Along(Length y) => repeat.Length is { } length ? Modulo(y, length) : Length.Zero;
     }
 
-    /// <summary>Whether a matched piece finds a place across the fabric at all.</summary>
-    public static bool FitsAcross(CutPiece piece, Point corner, FabricSpecification fabric) =>
-        corner.X + piece.Across <= fabric.UsableWidth;
-
-    private static Length Drop(RepeatSpecification repeat) =>
-        repeat is { Drop: DropKind.Half, Width: not null } ? repeat.Length.HalfUp() : Length.Zero;
-
-    private static Length Modulo(Length length, Length repeat)
+    /// <summary>A length less the whole repeats that it holds, at least zero.</summary>
+    public static Length Modulo(Length length, Length repeat)
     {
         long rest = length.Nanometres % repeat.Nanometres;
         return Length.FromNanometres(rest < 0 ? rest + repeat.Nanometres : rest);

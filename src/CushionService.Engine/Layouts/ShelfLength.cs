@@ -30,8 +30,8 @@ public static class ShelfLength
     public static Length Saved(Yardage yardage)
     {
         ArgumentNullException.ThrowIfNull(yardage);
-        Length more = yardage.Layout.Fabric.Repeat is null
-            ? FabricSale.Sold(yardage.Layout.Fabric, Of(yardage.Layout)) - yardage.Sold
+        Length more = yardage.Layout.MotifX is null
+            ? FabricSale.Sold(yardage.Layout.Fabric, Of(yardage.Layout), yardage.Layout.Start) - yardage.Sold
             : Length.Zero;
         return more > Length.Zero ? more : Length.Zero;
     }

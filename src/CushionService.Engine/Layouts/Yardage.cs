@@ -8,7 +8,7 @@ namespace CushionService.Engine.Layouts;
 public sealed record Yardage(FabricLayout Layout)
 {
     /// <summary>The length to buy.</summary>
-    public Length Sold { get; } = FabricSale.Sold(Layout.Fabric, Layout.Length);
+    public Length Sold { get; } = FabricSale.Sold(Layout.Fabric, Layout.Length, Layout.Start);
 
     /// <summary>The length to buy, in the fabric's unit of sale, to 28 digits.</summary>
     public decimal SoldUnits
@@ -23,7 +23,14 @@ public sealed record Yardage(FabricLayout Layout)
     /// <summary>The length to buy in words, in the fabric's unit of sale: "1 1/2 yd", "3 1/3 m".</summary>
     public string SoldText => Layout.Fabric.Sold.Text(SoldSteps);
 
-    private long SoldSteps => Layout.Fabric.Sold.StepsFor(FabricSale.Needed(Layout.Fabric, Layout.Length));
+    /// <summary>What would be bought at the best position of a motif that is unknown; null where it is known, or nothing is
+    /// matched.</summary>
+    public Length? SoldAtBest =>
+        Layout.ShortestKnown is { } shortest ? Length.Min(FabricSale.Sold(Layout.Fabric, shortest, Length.Zero), Sold) : null;
+
+    private string Positions => Layout.ShortestKnown is null ? "" : ", enough wherever the first motif is";
+
+    private long SoldSteps => Layout.Fabric.Sold.StepsFor(FabricSale.Needed(Layout.Fabric, Layout.Length, Layout.Start));
 
     /// <summary>How the length comes about, in one line.</summary>
     /// <param name="unit">The unit of the lengths laid out.</param>
@@ -31,14 +38,14 @@ public sealed record Yardage(FabricLayout Layout)
     {
         FabricSpecification fabric = Layout.Fabric;
         SaleRule sale = fabric.Sold;
-        Length needed = FabricSale.Needed(fabric, Layout.Length);
+        Length needed = FabricSale.Needed(fabric, Layout.Length, Layout.Start);
         string shrunk = fabric.LengthShrinkage.Numerator > 0 ? $" ÷ (1 − {Percent(fabric.LengthShrinkage)} shrinkage)" : "";
-        string started = fabric.Repeat is { } repeat ? $" + {LengthText.Format(repeat.Length, unit)} to start the repeat" : "";
+        string started = Layout.Start > Length.Zero ? $" + {LengthText.Format(Layout.Start, unit)} to start the repeat" : "";
         string squared = fabric.Squaring > Length.Zero ? $" + {LengthText.Format(fabric.Squaring, unit)} to square the ends" : "";
         string sum = needed != Layout.Length ? $" = {LengthText.Format(needed, unit)}" : "";
         string least = SoldSteps == sale.LeastSteps && Sold - needed >= sale.Step ? " and the least that is sold" : "";
         return $"{LengthText.Format(Layout.Length, unit)} laid out{shrunk}{started}{squared}{sum}"
-            + $", up to the next {sale.Text(1)}{least}: {SoldText}";
+            + $", up to the next {sale.Text(1)}{least}: {SoldText}{Positions}";
     }
 
     private static string Percent(Fraction share)

@@ -113,12 +113,12 @@ public sealed record Drafting
 
             CutPiece Cut(Panel panel) =>
                 CutPiece.Of(panel, cushion, FabricOf(panel.Role), order.Workroom.CuttingStep, order.Workroom.FaceRounding);
-            Pattern pattern = PiecedPattern.Of(
-                InnerCover.AddTo(FaceNames.AddTo(Trim.AddTo(construction.Draft(cushion), cushion), cushion), construction, cushion),
-                cushion.SeamAllowance,
-                LongestOf,
-                JoinsOf
+            Pattern whole = InnerCover.AddTo(
+                FaceNames.AddTo(Trim.AddTo(construction.Draft(cushion), cushion), cushion),
+                construction,
+                cushion
             );
+            Pattern pattern = PiecedPattern.Of(PatternMatching.On(whole, cushion, FabricOf), cushion.SeamAllowance, LongestOf, JoinsOf);
             patterns.Add(pattern);
             foreach (Panel panel in pattern.Panels)
             {
@@ -186,15 +186,7 @@ public sealed record Drafting
     private IEnumerable<Violation> Unmatched() =>
         !Order.Fabrics.Any(static fabric => fabric.Repeat is not null)
             ? []
-            : Pieces
-                .Where(piece =>
-                    Fabric(piece).Repeat is not null && piece.Panel?.Match is not null && !FabricNesting.IsMatched(Fabric(piece), piece)
-                )
-                .Select(piece => new Violation(
-                    piece.Pointer,
-                    "not-matched",
-                    $"Piece {piece.Id} cannot be matched to the repeat of {piece.Fabric} within its width; it is laid where it fits."
-                ));
+            : Pieces.Select(piece => MatchNote.Of(piece, Fabric(piece), Order.Unit)).OfType<Violation>();
 
     private IEnumerable<Violation> Inverted() =>
         !Order.Fabrics.Any(static fabric => fabric.OneWay)

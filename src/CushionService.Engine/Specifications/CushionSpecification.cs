@@ -86,6 +86,9 @@ public sealed record CushionSpecification
     /// <summary>The fabric of each part.</summary>
     public required FabricRoles Fabrics { get; init; }
 
+    /// <summary>Which of its parts are matched to the repeat of their fabric.</summary>
+    public MatchSpecification Match { get; init; } = MatchSpecification.Usual;
+
     /// <summary>Which way its fabrics run; null for each as the fabric says.</summary>
     public Grain? Grain { get; init; }
 

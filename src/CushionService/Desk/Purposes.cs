@@ -69,7 +69,7 @@ internal static class Purposes
             Engine = EngineVersion.Current,
             Layouts = words.Layouts(LaidOut(order, cancellation)),
             Pieces = words.Pieces(order.Drafting),
-            Warnings = words.Warnings,
+            Warnings = words.WarningsWith(yardages),
         };
     }
 
@@ -82,7 +82,7 @@ internal static class Purposes
             Units = order.Order.Units!.Value,
             Engine = EngineVersion.Current,
             Yardage = words.Yardage(LaidOut(order, cancellation)),
-            Warnings = words.Warnings,
+            Warnings = words.WarningsWith(yardages),
         };
     }
 

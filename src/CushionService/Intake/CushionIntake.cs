@@ -33,6 +33,11 @@ internal static class CushionIntake
             RecordForm<Boxing>.Read(boxing, findings.Within(nameof(cushion.Boxing)));
         }
 
+        if (cushion.Match is { } match)
+        {
+            RecordForm<Matching>.Read(match, findings.Within(nameof(cushion.Match)));
+        }
+
         if (cushion.Fabrics is { } named)
         {
             RecordForm<CushionFabrics>.Read(named, findings.Within(nameof(cushion.Fabrics)));
@@ -78,6 +83,7 @@ internal static class CushionIntake
                     Fill = fill,
                     Fabrics = Roles(cushion, top),
                     Grain = cushion.Grain,
+                    Match = Match(cushion.Match, findings),
                 }
             );
     }
@@ -85,6 +91,27 @@ internal static class CushionIntake
     // A cover that comes off is washed, and frays unless its edges are sewn over; coated fabric does not fray.
     private static RawEdgeFinish Usual(Cushion cushion, ClosureSpecification closure, OrderContext order) =>
         closure is HandSewnClosure || CoatedCover.IsCoated(cushion, order) ? RawEdgeFinish.None : RawEdgeFinish.Overedge;
+
+    // The boxing carries on what the faces show.
+    private static MatchSpecification Match(Matching? match, Findings findings)
+    {
+        MatchSpecification usual = MatchSpecification.Usual;
+        FaceMatch faces = match?.Faces ?? usual.Faces;
+        if (faces == FaceMatch.Free && match?.Boxing is { } carried and not BoxingMatch.Free)
+        {
+            findings.Refuse(
+                $"{nameof(Cushion.Match)}.{nameof(match.Boxing)}",
+                "not-combinable",
+                $"The boxing carries the faces' pattern, so it cannot be {Words<BoxingMatch>.Of(carried)} where the faces are free."
+            );
+        }
+
+        return new MatchSpecification(
+            faces,
+            match?.Underside ?? usual.Underside,
+            match?.Boxing ?? (faces == FaceMatch.Free ? BoxingMatch.Free : usual.Boxing)
+        );
+    }
 
     private static FabricRoles Roles(Cushion cushion, string top)
     {

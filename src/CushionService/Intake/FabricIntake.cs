@@ -16,6 +16,9 @@ internal static class FabricIntake
     private static readonly LengthField<Repeat> RepeatLength = RecordForm<Repeat>.Length(nameof(Repeat.Length)),
         RepeatWidth = RecordForm<Repeat>.Length(nameof(Repeat.Width));
 
+    private static readonly LengthField<MotifPosition> MotifX = RecordForm<MotifPosition>.Length(nameof(MotifPosition.X)),
+        MotifY = RecordForm<MotifPosition>.Length(nameof(MotifPosition.Y));
+
     /// <summary>The fabric; null where anything that it cannot do without was refused.</summary>
     public static FabricSpecification? Read(Fabric fabric, int index, OrderContext order, Purpose purpose, Findings findings)
     {
@@ -54,6 +57,7 @@ internal static class FabricIntake
                 WidthShrinkage = across,
                 Squaring = squaring,
                 Sold = sold,
+                Lot = fabric.Lot,
                 OnHand = offcuts,
                 Price = price,
             };
@@ -62,13 +66,37 @@ internal static class FabricIntake
     private static RepeatSpecification? ReadRepeat(Repeat repeat, Findings findings)
     {
         Fields<Repeat> fields = RecordForm<Repeat>.Read(repeat, findings);
-        if (repeat is { Drop: DropKind.Half, Width: null })
+        Fields<MotifPosition>? motif = repeat.Motif is { } position
+            ? RecordForm<MotifPosition>.Read(position, findings.Within(nameof(repeat.Motif)))
+            : null;
+        if (repeat is { Length: null, Width: null })
         {
-            findings.Refuse(nameof(repeat.Width), "required", "Width is required for a half drop.");
+            findings.Refuse(nameof(repeat.Length), "required", "A repeat needs a length, a width, or both.");
+            return null;
         }
 
-        return fields[RepeatLength] is { } length
-            ? new RepeatSpecification(length, fields[RepeatWidth], repeat.Drop ?? DropKind.Straight)
+        if (repeat is { Drop: DropKind.Half, Width: null } or { Drop: DropKind.Half, Length: null })
+        {
+            (string field, string name) = repeat.Width is null ? (nameof(repeat.Width), "Width") : (nameof(repeat.Length), "Length");
+            findings.Refuse(field, "required", $"{name} is required for a half drop.");
+        }
+
+        if (repeat is { Width: null, Motif.X: not null })
+        {
+            findings.NotApplicable($"{nameof(repeat.Motif)}.{nameof(MotifPosition.X)}", "a repeat without a width");
+        }
+
+        if (repeat is { Length: null, Motif.Y: not null })
+        {
+            findings.NotApplicable($"{nameof(repeat.Motif)}.{nameof(MotifPosition.Y)}", "a repeat without a length");
+        }
+
+        return fields.IsSound
+            ? new RepeatSpecification(fields[RepeatLength], fields[RepeatWidth], repeat.Drop ?? DropKind.Straight)
+            {
+                MotifX = motif?[MotifX],
+                MotifY = motif?[MotifY],
+            }
             : null;
     }
 

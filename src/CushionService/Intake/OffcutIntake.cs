@@ -65,7 +65,7 @@ internal static class OffcutIntake
         }
 
         return fields.IsSound && fields[Width] is { } width && fields[OffcutLength] is { } length
-            ? new OffcutSpecification(width, length)
+            ? new OffcutSpecification(width, length, offcut.Lot)
             : null;
     }
 }

@@ -21,6 +21,10 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
 
     public ImmutableArray<Violation> Warnings => warnings;
 
+    /// <summary>The warnings, with what the layouts show.</summary>
+    public ImmutableArray<Violation> WarningsWith(ImmutableArray<Yardage> yardages) =>
+        [.. warnings, .. yardages.Select(yardage => MotifNote.Of(yardage, unit)).OfType<Violation>()];
+
     public QuoteAnswer Quote(Order order, Quote quote) =>
         new()
         {
@@ -64,7 +68,11 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             ],
             Care = quote.Care.IsEmpty ? null : string.Join(' ', quote.Care.Select(_writer.Text)),
             Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, _writer.Text(caution.Text)))],
-            Warnings = [.. warnings, .. quote.Cost is { Unpriced.IsEmpty: false } partial ? [Unpriced(partial)] : Array.Empty<Violation>()],
+            Warnings =
+            [
+                .. WarningsWith(quote.Yardages),
+                .. quote.Cost is { Unpriced.IsEmpty: false } partial ? [Unpriced(partial)] : Array.Empty<Violation>(),
+            ],
         };
 
     public IReadOnlyList<PieceAnswer> Pieces(Drafting drafting) =>
@@ -134,18 +142,21 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                     Proof = layout.Proof,
                     ProofFigures = layout.ProofFigures,
                     Used = Math.Round(layout.Used, 4),
-                    Motif = layout.Fabric.LaidRepeat is { } repeat
-                        ? new MotifAnswer
-                        {
-                            Start = Number(layout.MotifStart),
-                            Length = Number(repeat.Length),
-                            Width = repeat.Width is { } across ? Number(across) : null,
-                            Drop = repeat.Drop,
-                        }
-                        : null,
+                    Motif = layout.MotifX is { } x ? Motif(layout, x, layout.Fabric.LaidRepeat!) : null,
                     Placements = [.. layout.Placements.Select(Placement)],
                 }),
         ];
+
+    private MotifAnswer Motif(FabricLayout layout, Length x, RepeatSpecification repeat) =>
+        new()
+        {
+            X = repeat.Width is null ? null : Number(x),
+            Start = Number(layout.MotifStart),
+            Known = layout.ShortestKnown is null,
+            Length = repeat.Length is { } along ? Number(along) : null,
+            Width = repeat.Width is { } across ? Number(across) : null,
+            Drop = repeat.Drop,
+        };
 
     public PlacementAnswer Placement(LaidPiece laid) =>
         new()

@@ -14,7 +14,10 @@ public sealed class FabricSaleFacts
     public void Fabric_that_shrinks_is_bought_longer_by_division_not_by_addition(int layout, int percent, string needed, string source) =>
         Assert.Equal(
             decimal.Parse(needed),
-            decimal.Round(FabricSale.Needed(Fabric with { LengthShrinkage = Percent(percent) }, In(layout)).In(LengthUnit.Inch), 5)
+            decimal.Round(
+                FabricSale.Needed(Fabric with { LengthShrinkage = Percent(percent) }, In(layout), Length.Zero).In(LengthUnit.Inch),
+                5
+            )
         );
 
     [Theory]
@@ -32,15 +35,13 @@ public sealed class FabricSaleFacts
         string source
     )
     {
-        FabricSpecification fabric = Fabric with
-        {
-            LengthShrinkage = Percent(shrinkage),
-            Repeat = repeat > 0 ? new RepeatSpecification(In((decimal)repeat), null, DropKind.Straight) : null,
-            Squaring = In(squaring),
-        };
+        FabricSpecification fabric = Fabric with { LengthShrinkage = Percent(shrinkage), Squaring = In(squaring) };
 
-        Assert.Equal(decimal.Parse(needed), decimal.Round(FabricSale.Needed(fabric, In(layout)).In(LengthUnit.Inch), 5));
-        Assert.Equal((decimal)yards, FabricSale.Sold(fabric, In(layout)).In(LengthUnit.Yard));
+        Assert.Equal(
+            decimal.Parse(needed),
+            decimal.Round(FabricSale.Needed(fabric, In(layout), In((decimal)repeat)).In(LengthUnit.Inch), 5)
+        );
+        Assert.Equal((decimal)yards, FabricSale.Sold(fabric, In(layout), In((decimal)repeat)).In(LengthUnit.Yard));
     }
 
     [Fact]
@@ -53,23 +54,23 @@ public sealed class FabricSaleFacts
             Squaring = In(2),
         };
 
-        Assert.Equal(9, FabricSale.Sold(fabric, In(37)).Nanometres / In(4.5m).Nanometres);
+        Assert.Equal(9, FabricSale.Sold(fabric, In(37), Length.Zero).Nanometres / In(4.5m).Nanometres);
     }
 
     [Fact]
     public void The_line_tells_every_allowance() =>
         Assert.Equal(
-            "19 in laid out ÷ (1 − 3 % shrinkage) + 13 1/2 in to start the repeat + 1 in to square the ends = 34.0876 in, up to the next 1/8 yd: 1 yd",
+            "19 in laid out ÷ (1 − 3 % shrinkage) + 13 1/2 in to start the repeat + 1 in to square the ends = 34.0876 in, up to the next 1/8 yd: 1 yd, enough wherever the first motif is",
             new Yardage(
                 Quote(
                     Order(
+                        KnifeEdge(18, 18, HandSewn),
                         Fabric with
                         {
                             LengthShrinkage = Percent(3),
                             Repeat = new RepeatSpecification(In(13.5m), null, DropKind.Straight),
                             Squaring = In(1),
-                        },
-                        Piece("square", 2, 19, 19)
+                        }
                     )
                 )
                     .Yardages[0]

@@ -35,7 +35,7 @@ public sealed class RepeatFacts
         Yardage yardage = Quote(Order(KnifeEdge(18, 18, HandSewn) with { Quantity = 2 }, fabric)).Yardages[0];
 
         Assert.Equal(In(127), yardage.Layout.Length);
-        Assert.Equal(161.1m, decimal.Round(FabricSale.Needed(fabric, yardage.Layout.Length).In(LengthUnit.Inch), 1));
+        Assert.Equal(161.1m, decimal.Round(FabricSale.Needed(fabric, yardage.Layout.Length, yardage.Layout.Start).In(LengthUnit.Inch), 1));
         Assert.Equal(4.5m, yardage.SoldUnits);
         Assert.StartsWith("127 in laid out ÷ (1 − 10 % shrinkage) + 20 in", yardage.Because(LengthUnit.Inch), StringComparison.Ordinal);
     }
@@ -45,11 +45,11 @@ public sealed class RepeatFacts
     [InlineData(10, 16)]
     public void A_repeat_across_shrinks_with_the_width(int percent, int repeat)
     {
-        // Sources.Mathematics: two motifs across stand R (1 − p) apart, and the usable width is Fw (1 − p).
+        // Sources.Mathematics: two motifs across are R (1 − p) apart, and the usable width is Fw (1 − p).
         FabricSpecification fabric = Fabric with
         {
             WidthShrinkage = Percent(percent),
-            Repeat = new RepeatSpecification(In(12), In(repeat), DropKind.Straight),
+            Repeat = new RepeatSpecification(In(12), In(repeat), DropKind.Straight) { MotifX = In(27) },
         };
         FabricLayout layout = Quote(Order(KnifeEdge(11, 11, HandSewn) with { Quantity = 4 }, fabric)).Yardages[0].Layout;
         Length[] starts = [.. layout.Placements.Select(laid => laid.X).Distinct().Order()];
@@ -71,13 +71,13 @@ public sealed class RepeatFacts
             layout.Placements,
             laid =>
             {
-                Length fromCentre = laid.X + In(7.5m) - layout.Fabric.UsableWidth.HalfUp(),
+                Length fromCentre = laid.X + In(7.5m) - layout.MotifX!.Value,
                     along = laid.Y + In(7.5m) - layout.MotifStart;
                 long column = fromCentre.Nanometres / repeat.Width!.Value.Nanometres;
 
                 Assert.Equal(0, fromCentre.Nanometres % repeat.Width.Value.Nanometres);
                 Length phase = drop == DropKind.Half && column % 2 != 0 ? In(6) : Length.Zero;
-                Assert.Equal(0, (along - phase).Nanometres % repeat.Length.Nanometres);
+                Assert.Equal(0, (along - phase).Nanometres % In(12).Nanometres);
             }
         );
     }
@@ -94,7 +94,7 @@ public sealed class RepeatFacts
             frontSeam = front.Y + In(0.5m) + In(3);
 
         Assert.Equal(0, (face.X - front.X).Nanometres % repeat.Width!.Value.Nanometres);
-        Assert.Equal(0, (faceSeam - frontSeam).Nanometres % repeat.Length.Nanometres);
+        Assert.Equal(0, (faceSeam - frontSeam).Nanometres % In(12).Nanometres);
     }
 
     [Fact]
@@ -107,10 +107,10 @@ public sealed class RepeatFacts
     [Fact]
     public void A_strip_that_no_motif_can_lie_right_for_is_laid_unmatched_with_a_warning()
     {
-        // The motif stands on the centre line of 54 in; the strip of 46 in with the front near its left end would reach past the selvedge.
+        // The motif is on the centre line of 54 in; the strip of 46 in with the front near its left end would reach past the selvedge.
         FabricSpecification fabric = Fabric with
         {
-            Repeat = new RepeatSpecification(In(12), In(60), DropKind.Straight),
+            Repeat = new RepeatSpecification(In(12), In(60), DropKind.Straight) { MotifX = In(27) },
         };
         OrderSpecification order = Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), fabric);
         Violation warning = Assert.Single(Drafting.Of(order).Warnings);
@@ -138,7 +138,7 @@ public sealed class RepeatFacts
     [Fact]
     public void Faces_of_different_widths_are_centred_on_motifs_of_one_half_drop()
     {
-        // Sources.HalfDrop: a face two columns wider starts a column earlier, where the motif stands half a repeat lower.
+        // Sources.HalfDrop: a face two columns wider starts a column earlier, where the motif is half a repeat lower.
         var repeat = new RepeatSpecification(In(12), In(9), DropKind.Half);
         OrderSpecification order = Order(KnifeEdge(10, 10, HandSewn), Fabric with { Repeat = repeat });
         order = order with { Cushions = [order.Cushions[0], KnifeEdge(28, 10, HandSewn) with { Id = "wide" }] };
@@ -148,7 +148,7 @@ public sealed class RepeatFacts
             layout.Placements,
             laid =>
             {
-                long column = (laid.X + laid.Width.HalfUp() - In(27)).Nanometres / In(9).Nanometres;
+                long column = (laid.X + laid.Width.HalfUp() - layout.MotifX!.Value).Nanometres / In(9).Nanometres;
                 Length along = laid.Y + laid.Length.HalfUp() - layout.MotifStart - (column % 2 == 0 ? Length.Zero : In(6));
 
                 Assert.Equal(0, along.Nanometres % In(12).Nanometres);

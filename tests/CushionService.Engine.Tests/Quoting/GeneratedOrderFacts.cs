@@ -85,7 +85,7 @@ public sealed class GeneratedOrderFacts
         {
             FabricLayout layout = yardage.Layout;
             SaleRule rule = layout.Fabric.Sold;
-            Length needed = FabricSale.Needed(layout.Fabric, layout.Length);
+            Length needed = FabricSale.Needed(layout.Fabric, layout.Length, layout.Start);
 
             LayoutCheck.Passes(layout, quote.Drafting);
             Assert.True(Length.Zero < layout.LowerBound && layout.LowerBound <= layout.Length, "The bound is above the layout.");
@@ -93,7 +93,7 @@ public sealed class GeneratedOrderFacts
             Assert.Equal(0, yardage.Sold.Nanometres % rule.Step.Nanometres);
             Assert.True(yardage.Sold - needed < rule.Step || yardage.Sold == rule.Least, "More than a step too much is sold.");
             Assert.True(
-                !layout.ProvenMinimal || FabricSale.Sold(layout.Fabric, layout.LowerBound) == yardage.Sold,
+                !layout.ProvenMinimal || FabricSale.Sold(layout.Fabric, layout.LowerBound, layout.Start) == yardage.Sold,
                 "The proof of the least does not hold."
             );
         }

@@ -27,7 +27,7 @@ internal static class LayoutCheck
         {
             LiesOnTheFabric(laid, layout);
             TurnsAsAllowed(laid, layout.Fabric);
-            MatchesTheRepeat(laid, layout.Fabric, layout.MotifStart);
+            MatchesTheRepeat(laid, layout);
         }
 
         NothingOverlaps(layout);
@@ -60,31 +60,36 @@ internal static class LayoutCheck
         Assert.True(mayTurn, $"{laid.Piece.Id} is turned on one-way fabric.");
     }
 
-    // The matching point lies on a motif: one stands on the centre line where the layout says, and every repeat from there. On a grid of
-    // micrometres both ends are rounded.
-    private static void MatchesTheRepeat(LaidPiece laid, FabricSpecification fabric, Length start)
+    // The matching point lies on a motif: one is where the layout says, and every repeat from there.
+    private static void MatchesTheRepeat(LaidPiece laid, FabricLayout layout)
     {
-        if (fabric.LaidRepeat is not { } repeat || laid.Piece.Panel?.Match is not { } match || !FabricNesting.IsMatched(fabric, laid.Piece))
+        if (!laid.IsMatched)
         {
             return;
         }
 
-        const long Rounding = 60_000;
+        // A micrometre for each repeat on the way, and for what begins it.
+        long Rounding(long repeats) => 1000 * (Math.Abs(repeats) + 4);
+        RepeatSpecification repeat = layout.Fabric.LaidRepeat!;
         Assert.Equal(laid.Piece.IsRailroaded ? 90 : 0, laid.Turn);
-        Point drawn = match.Moved(laid.Piece.Origin.X, laid.Piece.Origin.Y);
+        Point drawn = laid.Piece.Panel!.Match!.Value.Moved(laid.Piece.Origin.X, laid.Piece.Origin.Y);
         Point motif = laid.Turn == 90 ? new Point(laid.X + laid.Piece.Length - drawn.Y, laid.Y + drawn.X) : drawn.Moved(laid.X, laid.Y);
-        long across = (motif.X - fabric.UsableWidth.HalfUp()).Nanometres,
-            phase = 0;
+        long across = (motif.X - layout.MotifX!.Value).Nanometres,
+            phase = 0,
+            column = 0;
         if (repeat.Width is { } width)
         {
-            long column = (long)Math.Round((double)across / width.Nanometres);
-            Assert.InRange(Math.Abs(across - (column * width.Nanometres)), 0, Rounding);
-            phase = repeat.Drop == DropKind.Half && column % 2 != 0 ? repeat.Length.Nanometres / 2 : 0;
+            column = (long)Math.Round((double)across / width.Nanometres);
+            Assert.InRange(Math.Abs(across - (column * width.Nanometres)), 0, Rounding(column));
+            phase = repeat.Drop == DropKind.Half && column % 2 != 0 ? repeat.Length!.Value.Nanometres / 2 : 0;
         }
 
-        long along = (motif.Y - start).Nanometres - phase,
-            row = (long)Math.Round((double)along / repeat.Length.Nanometres);
-        Assert.InRange(Math.Abs(along - (row * repeat.Length.Nanometres)), 0, Rounding);
+        if (repeat.Length is { } length)
+        {
+            long along = (motif.Y - layout.MotifStart).Nanometres - phase,
+                row = (long)Math.Round((double)along / length.Nanometres);
+            Assert.InRange(Math.Abs(along - (row * length.Nanometres)), 0, Rounding(Math.Abs(row) + Math.Abs(column)));
+        }
     }
 
     private static void NothingOverlaps(FabricLayout layout)

@@ -5,6 +5,7 @@ using Google.Protobuf;
 using Google.Protobuf.Reflection;
 using Google.Type;
 using Measure = CushionService.Grpc.V1.Measure;
+using MotifPosition = CushionService.Grpc.V1.MotifPosition;
 
 namespace CushionService.Tests.BothDoors;
 
@@ -124,9 +125,10 @@ internal static class Wire
             _ => (string)value,
         };
 
-    /// <summary>Whether a message is a pair of coordinates.</summary>
+    /// <summary>Whether a message is a pair of coordinates, of which neither may be left out.</summary>
     public static bool IsPair(MessageDescriptor message) =>
-        message.Fields.InDeclarationOrder().Select(field => field.Name).SequenceEqual(["x", "y"]);
+        message.Name != MotifPosition.Descriptor.Name
+        && message.Fields.InDeclarationOrder().Select(field => field.Name).SequenceEqual(["x", "y"]);
 
     /// <summary>The contract's word for a value: <c>CLOSURE_KIND_HAND_SEWN</c> is hand-sewn.</summary>
     public static string Word(EnumValueDescriptor value)

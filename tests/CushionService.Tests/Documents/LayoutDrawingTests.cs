@@ -147,8 +147,9 @@ public sealed class LayoutDrawingTests
             Lattice = new MotifLattice(10, 53, DropKind.Half),
         };
         Assert.Contains("repeat of the motif", LayoutDrawing.Draw(scene), StringComparison.Ordinal);
-        int straight = Lines(new MotifLattice(10, 26.5, DropKind.Straight));
-        int half = Lines(new MotifLattice(10, 26.5, DropKind.Half));
+        double centre = nook.Layouts[0].Width / 2;
+        int straight = Lines(new MotifLattice(10, 26.5, DropKind.Straight, centre));
+        int half = Lines(new MotifLattice(10, 26.5, DropKind.Half, centre));
         Assert.Equal(straight - 2, half); // rows at 5, 15, … 45 instead of 0, 10, … 50 in the two outer columns
 
         int Lines(MotifLattice lattice) => new ParsedDrawing(LayoutDrawing.Draw(scene with { Lattice = lattice })).All("line").Count();

@@ -18,8 +18,6 @@ internal sealed class Boxed : IConstruction
 {
     private static readonly ImmutableArray<Side> AnySide = [Side.Back, Side.Front, Side.Left, Side.Right];
 
-    private static readonly EdgeName FrontTop = EdgeName.Front.With(EdgeWord.Top);
-
     public ConstructionOffer Offer { get; } =
         new()
         {
@@ -114,10 +112,7 @@ internal sealed class Boxed : IConstruction
         panels.AddRange(bottom.Panels);
         foreach (BoxingSection section in boxing)
         {
-            foreach (Panel panel in section.Panels)
-            {
-                panels.Add(MatchedToFront(panel, cushion));
-            }
+            panels.AddRange(section.Panels);
         }
 
         Pattern box = Channels.AddTo(new Pattern(panels.DrainToImmutable(), seams.DrainToImmutable()), cushion);
@@ -140,20 +135,6 @@ internal sealed class Boxed : IConstruction
         }
 
         return null;
-    }
-
-    // The front boxing carries the face's pattern down over the edge: the face's centre lies half a depth above the strip.
-    private static Panel MatchedToFront(Panel panel, CushionSpecification cushion)
-    {
-        foreach (Edge edge in panel.Edges)
-        {
-            if (edge.Name == FrontTop)
-            {
-                return panel with { Match = edge.Middle.Moved(Length.Zero, cushion.Depth.HalfUp()) };
-            }
-        }
-
-        return panel;
     }
 
     private static Length Return(ClosureSpecification closure) =>

@@ -33,6 +33,9 @@ public sealed record Panel
     /// match.</summary>
     public Point? Match { get; init; }
 
+    /// <summary>Why it does not carry the pattern on, or not over all of its edges.</summary>
+    public MatchLimit MatchLimit { get; init; }
+
     /// <summary>Whether it is a strip that may be joined from shorter ones, and then where joins are best kept away from (along x); null
     /// when it may not.</summary>
     public ImmutableArray<StripStretch>? Stretches { get; init; }

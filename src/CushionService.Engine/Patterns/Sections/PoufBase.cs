@@ -58,6 +58,7 @@ internal static class PoufBase
             back = new(radius, diameter);
         return Half(
             PartName.Bottom,
+            new Point(radius, radius),
             new Edge(EdgeName.Front, [Quarter(left, front, rim, 0), Quarter(front, right, rim, 1)], seam),
             new Edge(EdgeName.Back, [Quarter(right, back, rim, 2), Quarter(back, left, rim, 3)], seam)
         );
@@ -99,6 +100,7 @@ internal static class PoufBase
                 {
                     Half = FaceHalf.Front,
                 },
+                At(radius, radius),
                 new Edge(EdgeName.Rim, Rim(point => point, 0), seam),
                 new Edge(EdgeName.Upper, upperRight, upperLeft, inner)
             ),
@@ -107,18 +109,20 @@ internal static class PoufBase
                 {
                     Half = FaceHalf.Back,
                 },
+                Turned(At(radius, radius)),
                 new Edge(EdgeName.Lower, Turned(upperRight), Turned(upperLeft), inner),
                 new Edge(EdgeName.Rim, Rim(Turned, 2), seam)
             ),
         ];
     }
 
-    private static Panel Half(PartName part, params ImmutableArray<Edge> edges) =>
+    private static Panel Half(PartName part, Point centre, params ImmutableArray<Edge> edges) =>
         new()
         {
             Part = part,
             Role = FabricRole.Bottom,
             Edges = edges,
+            Match = centre,
         };
 
     // A quarter of the circle, and of the rim.

@@ -62,6 +62,9 @@ public sealed record FabricSpecification
     /// <summary>What one unit of sale costs; null when unknown.</summary>
     public ItemPriceSpecification? Price { get; init; }
 
+    /// <summary>The dye lot of its bolt, and of offcuts that name none; null when unknown.</summary>
+    public string? Lot { get; init; }
+
     /// <summary>What one has of it, for a fit; empty when it is to be bought.</summary>
     public ImmutableArray<OffcutSpecification> OnHand { get; init; } = [];
 

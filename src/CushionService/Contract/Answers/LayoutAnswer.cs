@@ -29,7 +29,7 @@ public sealed record LayoutAnswer
     /// <summary>Share of width × length that the pieces cover, 0 to 1.</summary>
     public required double Used { get; init; }
 
-    /// <summary>How the fabric's motif must stand under the layout; null when the fabric has no repeat.</summary>
+    /// <summary>How the fabric's motif must be under the layout; null when nothing is matched to a repeat.</summary>
     public MotifAnswer? Motif { get; init; }
 
     /// <summary>Every copy of every piece, once.</summary>

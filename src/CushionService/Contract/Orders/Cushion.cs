@@ -113,6 +113,9 @@ public sealed record Cushion
     /// frays.</summary>
     public RawEdgeFinish? EdgeFinish { get; init; }
 
+    /// <summary>Which of its parts are matched to the repeat of their fabric; faces and front boxing when left out.</summary>
+    public Matching? Match { get; init; }
+
     /// <summary>What fills the cushion; nothing when left out.</summary>
     public Fill? Fill { get; init; }
 }

@@ -30,7 +30,7 @@ public sealed record Fabric
     /// <summary>Which way it runs on cushions that do not say so themselves; up the bolt when left out.</summary>
     public Grain? Grain { get; init; }
 
-    /// <summary>The repeat of its motif, to which faces and front boxing are matched; none when left out.</summary>
+    /// <summary>The repeat of its motif, to which cushions are matched; none when left out.</summary>
     public Repeat? Repeat { get; init; }
 
     /// <summary>How much it shrinks when washed before cutting; nothing when left out.</summary>
@@ -55,6 +55,10 @@ public sealed record Fabric
 
     /// <summary>Its price; the price book's when left out, and without one the cost leaves it out, saying so.</summary>
     public Price? Price { get; init; }
+
+    /// <summary>The dye lot of the bolt, and of fabric on hand that names none; at most 64 characters.</summary>
+    [MaxLength(64)]
+    public string? Lot { get; init; }
 
     /// <summary>What one has of it; in a fit only.</summary>
     [NumberRange(1, 20)]

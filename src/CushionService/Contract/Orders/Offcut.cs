@@ -18,4 +18,8 @@ public sealed record Offcut
     /// <summary>How many there are alike; 1 when left out.</summary>
     [NumberRange(1, 20, Default = "1")]
     public int? Quantity { get; init; }
+
+    /// <summary>The dye lot that it was cut from; the fabric's when left out, and without one a lot of its own. At most 64 characters.</summary>
+    [MaxLength(64)]
+    public string? Lot { get; init; }
 }

@@ -21,7 +21,9 @@ internal sealed record LayoutScene
     /// <summary>The repeat of the fabric's motif; null where there is none.</summary>
     public MotifLattice? Lattice
     {
-        get => field ?? (Layout.Motif is { } motif ? new MotifLattice(motif.Length, motif.Width, motif.Drop, motif.Start) : null);
+        get =>
+            field
+            ?? (Layout.Motif is { } motif ? new MotifLattice(motif.Length, motif.Width, motif.Drop, motif.X ?? 0, motif.Start) : null);
         init;
     }
 

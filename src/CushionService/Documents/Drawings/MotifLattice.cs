@@ -3,11 +3,12 @@ using CushionService.Engine.Specifications.Fabrics;
 namespace CushionService.Documents.Drawings;
 
 /// <summary>Where the motif of a fabric repeats, in the answer's units.</summary>
-/// <param name="Length">Along the fabric, above 0.</param>
-/// <param name="Width">Across the fabric, one motif standing on the centre line; null when nothing is matched across.</param>
+/// <param name="Length">Along the fabric, above 0; null when nothing is matched along.</param>
+/// <param name="Width">Across the fabric, above 0; null when nothing is matched across.</param>
 /// <param name="Drop">How the motif moves from column to column.</param>
-/// <param name="Start">Where the first row of the centre column stands along the fabric.</param>
-internal sealed record MotifLattice(double Length, double? Width, DropKind Drop, double Start = 0)
+/// <param name="X">Where a column is across the fabric.</param>
+/// <param name="Start">Where the first row of that column is along the fabric.</param>
+internal sealed record MotifLattice(double? Length, double? Width, DropKind Drop, double X = 0, double Start = 0)
 {
     private const double FinestPitch = 1.5;
 
@@ -15,7 +16,7 @@ internal sealed record MotifLattice(double Length, double? Width, DropKind Drop,
     /// run together in print.</summary>
     public void Draw(Canvas canvas, FabricView view)
     {
-        if (Math.Min(Length, Width ?? Length) < FinestPitch * canvas.Mm)
+        if (Math.Min(Length ?? double.MaxValue, Width ?? double.MaxValue) < FinestPitch * canvas.Mm)
         {
             return;
         }
@@ -27,16 +28,15 @@ internal sealed record MotifLattice(double Length, double? Width, DropKind Drop,
         }
         else
         {
-            double centre = view.Width / 2;
-            int reach = (int)Math.Ceiling(centre / width);
-            for (int column = -reach; column <= reach; column++)
+            int last = (int)Math.Ceiling((view.Width - X) / width);
+            for (int column = -(int)Math.Ceiling(X / width); column <= last; column++)
             {
-                double left = Math.Max(0, centre + (column - 0.5) * width);
-                double right = Math.Min(view.Width, centre + (column + 0.5) * width);
+                double left = Math.Max(0, X + (column - 0.5) * width);
+                double right = Math.Min(view.Width, X + (column + 0.5) * width);
                 if (left < right)
                 {
                     canvas.Line(view.At(left, view.From), view.At(left, view.To));
-                    Rows(canvas, view, left, right, Start + (Drop == DropKind.Half && column % 2 != 0 ? Length / 2 : 0));
+                    Rows(canvas, view, left, right, Start + (Drop == DropKind.Half && column % 2 != 0 ? (Length ?? 0) / 2 : 0));
                 }
             }
         }
@@ -46,10 +46,15 @@ internal sealed record MotifLattice(double Length, double? Width, DropKind Drop,
 
     private void Rows(Canvas canvas, FabricView view, double left, double right, double start)
     {
-        int last = (int)Math.Floor((view.To - start) / Length);
-        for (int row = (int)Math.Ceiling((view.From - start) / Length); row <= last; row++)
+        if (Length is not { } length)
         {
-            double y = start + row * Length;
+            return;
+        }
+
+        int last = (int)Math.Floor((view.To - start) / length);
+        for (int row = (int)Math.Ceiling((view.From - start) / length); row <= last; row++)
+        {
+            double y = start + row * length;
             canvas.Line(view.At(left, y), view.At(right, y));
         }
     }

@@ -16,7 +16,17 @@ internal sealed record FlatField(string Name, string Pointer, PropertyInfo Prope
 {
     // What names things, what is bought but not cut, and what only an order of several fabrics needs.
     private static readonly ImmutableHashSet<Type> LeftOut = [typeof(CushionFabrics), typeof(Fill), typeof(Price)];
-    private static readonly ImmutableHashSet<string> LeftOutNames = ["Id", "Label", "Fabric", "Reference", "Currency", "PriceBook", "Item"];
+    private static readonly ImmutableHashSet<string> LeftOutNames =
+    [
+        "Id",
+        "Label",
+        "Fabric",
+        "Reference",
+        "Currency",
+        "PriceBook",
+        "Item",
+        "Lot",
+    ];
 
     /// <summary>Every parameter.</summary>
     public static ImmutableArray<FlatField> All { get; } =

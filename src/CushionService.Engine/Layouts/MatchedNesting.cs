@@ -1,0 +1,167 @@
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Nesting;
+using CushionService.Nesting.Solving;
+
+namespace CushionService.Engine.Layouts;
+
+/// <summary>Lays the pieces of a fabric with a repeat, so that the length serves every position at which its motif may be.</summary>
+/// <remarks>Across, the positions are cut into spans (see <see cref="MotifSpans"/>), each of them is laid, and the longest layout counts:
+/// steps go to that one as long as it is the longest. Along, the layout starts where a matched piece does, and a repeat is bought to find
+/// that place; where the motif is known, the layout starts with the cut.</remarks>
+internal sealed class MatchedNesting
+{
+    // Of all steps, one part in so many for: a layout of every span; each round on the longest; the bound; the best position.
+    private const int ForAll = 4;
+    private const int ForRound = 8;
+    private const int ForBound = 8;
+    private const int ForShortest = 16;
+    private const int Rounds = 4;
+    private const int MostSpans = 12;
+    private const int MostStarts = 3;
+
+    private readonly FabricSpecification _fabric;
+    private readonly IReadOnlyList<CutPiece> _pieces;
+    private readonly SaleGoal _goal;
+    private readonly Effort _effort;
+    private readonly int _sharedBy;
+    private readonly CancellationToken _cancellation;
+    private readonly List<SpanTrial> _trials = [];
+    private long _steps;
+
+    public MatchedNesting(
+        FabricSpecification fabric,
+        IReadOnlyList<CutPiece> pieces,
+        SaleGoal goal,
+        Effort effort,
+        int sharedBy,
+        CancellationToken cancellation
+    ) => (_fabric, _pieces, _goal, _effort, _sharedBy, _cancellation) = (fabric, pieces, goal, effort, sharedBy, cancellation);
+
+    private RepeatSpecification Repeat => _fabric.LaidRepeat!;
+
+    private SpanTrial Longest => _trials.MaxBy(trial => (_goal.Rung(trial.Length), trial.Length.Nanometres))!;
+
+    /// <summary>The longest of the layouts.</summary>
+    public FabricLayout LayOut()
+    {
+        Begin([.. MotifSpans.Of(_fabric, _pieces, MostSpans)]);
+        MatchedBound bound = Bound();
+        Refine(bound);
+        SpanTrial longest = Longest;
+        bound = bound with { Free = Length.Max(bound.Free, FreeBound(longest)) };
+        (ProofKind kind, string figures) = bound.Proof(longest.Length, _goal);
+        (bool startsAnywhere, Length? shortest) = (Repeat.IsUnknownAlong, ShortestKnown());
+        return new FabricLayout
+        {
+            Fabric = _fabric,
+            Start = startsAnywhere ? _fabric.Repeat!.Length!.Value : Length.Zero,
+            MotifX = longest.Span.From,
+            MotifStart = startsAnywhere ? longest.MotifStart : Repeat.MotifY ?? Length.Zero,
+            Length = longest.Length,
+            LowerBound = Length.Min(bound.Length, longest.Length),
+            FreeBound = Length.Min(bound.Free, longest.Length),
+            ProvenMinimal = kind != ProofKind.None,
+            Proof = kind,
+            ProofFigures = figures,
+            Placements = [.. longest.Placements],
+            Steps = _steps + _trials.Sum(trial => trial.Steps),
+            ShortestKnown = shortest,
+        };
+    }
+
+    private void Begin(MotifSpan[] spans)
+    {
+        SpanProblem[] problems = [.. spans.Select(span => new SpanProblem(_fabric, _pieces, span))];
+        int searches = problems.Sum(problem => Math.Min(problem.Starts.Length, MostStarts));
+        for (var i = 0; i < spans.Length; i++)
+        {
+            Add(spans[i], problems[i], ForAll * searches);
+        }
+    }
+
+    private SpanTrial Add(MotifSpan span, SpanProblem problem, int share)
+    {
+        var trial = new SpanTrial(span, problem, _goal);
+        trial.Begin(MostStarts, _effort, _sharedBy * share, _cancellation);
+        _trials.Add(trial);
+        return trial;
+    }
+
+    // The longest is searched for again, and where that is in vain it is cut in two, each half of which leaves more of the width.
+    private void Refine(MatchedBound bound)
+    {
+        for (var round = 0; round < Rounds && bound.Proof(Longest.Length, _goal).Kind == ProofKind.None; round++)
+        {
+            SpanTrial longest = Longest;
+            if (!longest.IsRefined)
+            {
+                longest.Refine(_effort, _sharedBy * ForRound / (_trials.Count > 1 ? 1 : Rounds), _cancellation);
+            }
+            else if (longest.Span.Over > Length.Zero)
+            {
+                Halve(longest);
+            }
+            else
+            {
+                return;
+            }
+        }
+    }
+
+    private void Halve(SpanTrial whole)
+    {
+        Length half = Length.FromNanometres(whole.Span.Over.Nanometres / 2);
+        MotifSpan[] halves = [new(whole.Span.From, half), new(whole.Span.From + half, whole.Span.Over - half)];
+        _trials.Remove(whole);
+        _steps += whole.Steps;
+        foreach (MotifSpan span in halves)
+        {
+            var problem = new SpanProblem(_fabric, _pieces, span);
+            SpanTrial trial = Add(span, problem, ForRound * halves.Length * 2 * Math.Min(problem.Starts.Length, MostStarts));
+            trial.Refine(_effort, _sharedBy * ForRound * halves.Length * 2, _cancellation);
+        }
+    }
+
+    private MatchedBound Bound()
+    {
+        ColumnBound columns = _trials
+            .Select(trial => ColumnBound.Of(_fabric, _pieces, trial.Span.Middle.From))
+            .MaxBy(bound => bound.Length.Nanometres);
+        return new MatchedBound(Repeat.IsUnknownAcross ? Unmatched() : FreeBound(Longest), columns, Repeat);
+    }
+
+    // What bounds a layout on less than the whole width bounds none on all of it.
+    private Length FreeBound(SpanTrial trial) => Repeat.IsUnknownAcross ? Length.Zero : trial.LowerBound;
+
+    private Length Unmatched()
+    {
+        var free = new SpanProblem(_fabric, _pieces, null);
+        StripLayout layout = Nester.Nest(free.At(_goal), _effort, _sharedBy * ForBound, _cancellation);
+        _steps += layout.Steps;
+        return free.Grid.Back(layout.LowerBound);
+    }
+
+    // What would do at the best of all positions; null where the motif is known.
+    private Length? ShortestKnown()
+    {
+        if (!Repeat.IsUnknownAcross && !Repeat.IsUnknownAlong)
+        {
+            return null;
+        }
+
+        SpanTrial shortest = _trials.MinBy(trial => trial.Length.Nanometres)!;
+        if (!Repeat.IsUnknownAcross)
+        {
+            return shortest.Length;
+        }
+
+        MotifSpan middle = shortest.Span.Middle;
+        var problem = new SpanProblem(_fabric, _pieces, middle);
+        var trial = new SpanTrial(middle, problem, _goal);
+        trial.Begin(MostStarts, _effort, _sharedBy * ForShortest * Math.Min(problem.Starts.Length, MostStarts), _cancellation);
+        _steps += trial.Steps;
+        return Length.Min(trial.Length, shortest.Length);
+    }
+}
