@@ -62,12 +62,13 @@ internal static class Purposes
     private static LayoutsAnswer LayOut(CheckedOrder order, CancellationToken cancellation)
     {
         AnswerWording words = WordsOf(order);
+        ImmutableArray<Yardage> yardages = LaidOut(order, cancellation);
         return new LayoutsAnswer
         {
             Reference = order.Order.Reference,
             Units = order.Order.Units!.Value,
             Engine = EngineVersion.Current,
-            Layouts = words.Layouts(LaidOut(order, cancellation)),
+            Layouts = words.Layouts(yardages),
             Pieces = words.Pieces(order.Drafting),
             Warnings = words.WarningsWith(yardages),
         };
@@ -76,12 +77,13 @@ internal static class Purposes
     private static YardageAnswer EstimateYardage(CheckedOrder order, CancellationToken cancellation)
     {
         AnswerWording words = WordsOf(order);
+        ImmutableArray<Yardage> yardages = LaidOut(order, cancellation);
         return new YardageAnswer
         {
             Reference = order.Order.Reference,
             Units = order.Order.Units!.Value,
             Engine = EngineVersion.Current,
-            Yardage = words.Yardage(LaidOut(order, cancellation)),
+            Yardage = words.Yardage(yardages),
             Warnings = words.WarningsWith(yardages),
         };
     }

@@ -32,11 +32,8 @@ internal static class StripPicture
 
     private static void Strip(StringBuilder svg, StripProblem problem, StripLayout layout, long left, long height)
     {
-        Line(
-            svg,
-            $"<rect x=\"{left}\" y=\"{height - layout.Length}\" width=\"{problem.Width}\" height=\"{layout.Length}\" "
-                + $"fill=\"#f4f1ea\" stroke=\"#555\"/>"
-        );
+        const string fabric = "fill=\"#f4f1ea\" stroke=\"#555\"";
+        Line(svg, $"<rect x=\"{left}\" y=\"{height - layout.Length}\" width=\"{problem.Width}\" height=\"{layout.Length}\" {fabric}/>");
         foreach (var placed in layout.Placements)
         {
             var piece = problem.Pieces[placed.Piece];

@@ -30,7 +30,10 @@ internal static class IntakeRun
         [
             ("intake: every check, and the specification", () => OrderIntake.Read(order, null, Purpose.Making)),
             ("FluentValidation: a rule for each field, a validator for each part", () => validator.Validate(order)),
-            ("the whole of a yardage call but its transport", () => desk.Handle(new ReceivedOrder(order, []), Purposes.Yardage, CancellationToken.None)),
+            (
+                "the whole of a yardage call but its transport",
+                () => desk.Handle(new ReceivedOrder(order, []), Purposes.Yardage, CancellationToken.None)
+            ),
         ];
         List<(double Nanoseconds, long Bytes)>[] found = [.. rows.Select(_ => new List<(double, long)>())];
         for (int round = 0; round <= Rounds; round++)
