@@ -3,9 +3,10 @@ using Grpc.AspNetCore.Server;
 
 namespace CushionService.Grpc;
 
-/// <summary>The door for gRPC.</summary>
+/// <summary>The door for gRPC: the calls, reflection for tools, and health for platforms that ask over gRPC.</summary>
 internal static class GrpcDoor
 {
+    /// <summary>Adds the services.</summary>
     public static void AddGrpcDoor(this WebApplicationBuilder builder)
     {
         builder.Services.AddGrpc(options =>
@@ -13,6 +14,7 @@ internal static class GrpcDoor
             options.MaxReceiveMessageSize = Limits.OrderBytes;
             // Its catch-all routes would hide a wrong method or content type of the REST paths behind a 404.
             options.IgnoreUnknownServices = true;
+            // A caller learns nothing of our exceptions.
             options.EnableDetailedErrors = false;
         });
         // Neither keeps anything of a call: one of each serves all.
@@ -25,6 +27,7 @@ internal static class GrpcDoor
     /// <summary>Whether a request has found a method of gRPC.</summary>
     public static bool IsGrpcCall(this HttpContext http) => http.GetEndpoint()?.Metadata.GetMetadata<GrpcMethodMetadata>() is not null;
 
+    /// <summary>Maps the calls.</summary>
     public static void MapGrpcDoor(this WebApplication app)
     {
         app.MapGrpcService<OrderCalls>();

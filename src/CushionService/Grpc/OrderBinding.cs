@@ -2,14 +2,17 @@ using Grpc.Core;
 
 namespace CushionService.Grpc;
 
-/// <summary>Binds the calls so that bytes which are no message are the caller's fault, and told as such: without it the framework takes
-/// them for a failure of ours.</summary>
+/// <summary>Binds the calls so that bytes which are no message are reported as the caller's error, INVALID_ARGUMENT. Without it the framework
+/// reports and logs them as a failure of the service.</summary>
 internal static class OrderBinding
 {
-    /// <summary>Tells the server of the calls.</summary>
+    /// <summary>Adds the calls to the server. The framework finds this method by the attribute on <see cref="OrderCalls"/>.</summary>
+    /// <param name="binder">Gets every method.</param>
+    /// <param name="calls">The calls; null when the framework only asks for their names.</param>
     public static void Bind(ServiceBinderBase binder, V1.CushionService.CushionServiceBase? calls) =>
         V1.CushionService.BindService(new CheckedBinder(binder), calls);
 
+    // Passes every method on with a marshaller that checks. The service has two shapes of methods: unary, and streams both ways.
     private sealed class CheckedBinder(ServiceBinderBase binder) : ServiceBinderBase
     {
         public override void AddMethod<TRequest, TResponse>(

@@ -13,38 +13,50 @@ using Grpc.Core;
 
 namespace CushionService.Grpc;
 
-/// <summary>The gRPC calls: each reads the order, has it answered, and writes the answer.</summary>
+/// <summary>The calls over gRPC. Each names its scope and what the order is sent for; their rules, limits and answers are those of
+/// REST.</summary>
+/// <param name="orders">Answers orders.</param>
+/// <param name="stream">Answers streams of orders.</param>
+/// <param name="errors">Turns exceptions into statuses.</param>
 [BindServiceMethod(typeof(OrderBinding), nameof(OrderBinding.Bind))]
 internal sealed class OrderCalls(OrderDispatcher orders, QuoteStream stream, CallErrors errors) : V1.CushionService.CushionServiceBase
 {
+    /// <summary>Whether an order can be made. An order that breaks rules is answered: its violations are the answer.</summary>
     [RequiresScope(Scopes.Estimate)]
     public override Task<ValidateResponse> Validate(ValidateRequest request, ServerCallContext context) =>
         AnswerAsync<ValidationAnswer, ValidateResponse>(request.Order, Purposes.Validation, context);
 
+    /// <summary>What to cut, mark and sew together.</summary>
     [RequiresScope(Scopes.Quote)]
     public override Task<ListPiecesResponse> ListPieces(ListPiecesRequest request, ServerCallContext context) =>
         AnswerAsync<PiecesAnswer, ListPiecesResponse>(request.Order, Purposes.Pieces, context);
 
+    /// <summary>A layout for each fabric.</summary>
     [RequiresScope(Scopes.Quote)]
     public override Task<LayOutResponse> LayOut(LayOutRequest request, ServerCallContext context) =>
         AnswerAsync<LayoutsAnswer, LayOutResponse>(request.Order, Purposes.Layout, context);
 
+    /// <summary>How much of each fabric to buy.</summary>
     [RequiresScope(Scopes.Estimate)]
     public override Task<EstimateYardageResponse> EstimateYardage(EstimateYardageRequest request, ServerCallContext context) =>
         AnswerAsync<YardageAnswer, EstimateYardageResponse>(request.Order, Purposes.Yardage, context);
 
+    /// <summary>Everything at once.</summary>
     [RequiresScope(Scopes.Quote)]
     public override Task<QuoteResponse> Quote(QuoteRequest request, ServerCallContext context) =>
         AnswerAsync<QuoteAnswer, QuoteResponse>(request.Order, Purposes.Quote, context);
 
+    /// <summary>The order with other fabrics instead of its own, cheapest first.</summary>
     [RequiresScope(Scopes.Quote)]
     public override Task<CompareResponse> Compare(CompareRequest request, ServerCallContext context) =>
         AnswerAsync<ComparisonAnswer, CompareResponse>(request.Order, Purposes.Comparison, context);
 
+    /// <summary>Whether the order can be cut from the fabric on hand.</summary>
     [RequiresScope(Scopes.Quote)]
     public override Task<FitResponse> Fit(FitRequest request, ServerCallContext context) =>
         AnswerAsync<FitAnswer, FitResponse>(request.Order, Purposes.Fit, context);
 
+    /// <summary>Quotes any number of orders, in order. A refused order is a message of the stream and does not end it.</summary>
     [RequiresScope(Scopes.Batch)]
     public override async Task QuoteMany(
         IAsyncStreamReader<QuoteManyRequest> requests,
@@ -68,10 +80,12 @@ internal sealed class OrderCalls(OrderDispatcher orders, QuoteStream stream, Cal
         }
     }
 
+    /// <summary>What can be ordered.</summary>
     [RequiresScope(Scopes.Estimate)]
     public override Task<GetCatalogueResponse> GetCatalogue(GetCatalogueRequest request, ServerCallContext context) =>
         Task.FromResult(MessageWriter<CatalogueAnswer, GetCatalogueResponse>.Write(CatalogueWording.Catalogue, ""));
 
+    // Every call that takes one order: reads it, has it answered, writes the answer. Exceptions become a status.
     private async Task<TResponse> AnswerAsync<TAnswer, TResponse>(V1.Order? message, Purpose<TAnswer> purpose, ServerCallContext context)
         where TAnswer : class
         where TResponse : class, IMessage<TResponse>, new()

@@ -12,8 +12,12 @@ namespace CushionService.Grpc;
 /// <summary>The messages of a stream of orders and their quotes.</summary>
 internal static class QuoteMessages
 {
+    // The message may wait for the next one before it is sent.
     private static readonly WriteOptions HeldBack = new(WriteFlags.BufferHint);
 
+    /// <summary>Reads the orders of a stream, one message at a time, no further ahead than it is asked.</summary>
+    /// <param name="requests">The messages.</param>
+    /// <param name="cancellation">Ends the reading.</param>
     public static async IAsyncEnumerable<NumberedOrder> ReadAsync(
         IAsyncStreamReader<QuoteManyRequest> requests,
         [EnumeratorCancellation] CancellationToken cancellation = default
@@ -25,6 +29,10 @@ internal static class QuoteMessages
         }
     }
 
+    /// <summary>Writes the answer to one order: its quote, or why there is none.</summary>
+    /// <param name="responses">Where to.</param>
+    /// <param name="quote">The answer, with the number of its order.</param>
+    /// <param name="more">Whether the next answer is ready too, so that this one need not be sent by itself.</param>
     public static ValueTask WriteAsync(IServerStreamWriter<QuoteManyResponse> responses, NumberedQuote quote, bool more)
     {
         responses.WriteOptions = more ? HeldBack : WriteOptions.Default;
@@ -41,6 +49,7 @@ internal static class QuoteMessages
         return new ValueTask(responses.WriteAsync(response));
     }
 
+    // The same code and title as a problem of REST, and the number of a status of gRPC.
     private static V1.Refusal RefusalOf(Refusal refusal)
     {
         V1.Refusal message = new()

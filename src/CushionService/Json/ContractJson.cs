@@ -9,14 +9,14 @@ using CushionService.Engine.Specifications;
 namespace CushionService.Json;
 
 /// <summary>How the contract's records are written as JSON, and how strictly they are read.</summary>
-/// <remarks>The accessors are compiled once a type by the serialiser; its source generator would pass the members of init-only records
-/// through an array of objects on every read.</remarks>
+/// <remarks>The serializer compiles accessors once for each type. Its source generator would pass the members of init-only records through an
+/// array of objects on every read.</remarks>
 internal static class ContractJson
 {
-    /// <summary>Objects and lists within each other, at most.</summary>
+    /// <summary>Objects and lists within each other, at most. No order needs ten; the rest is room for mistakes, which the diagnosis names.</summary>
     public const int MaxDepth = 32;
 
-    /// <summary>The options in use.</summary>
+    /// <summary>The options in use. They cannot be changed any more.</summary>
     public static JsonSerializerOptions Options { get; } = Frozen();
 
     /// <summary>Sets every option that the contract depends on.</summary>
@@ -28,13 +28,14 @@ internal static class ContractJson
         options.UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow;
         options.AllowDuplicateProperties = false;
         options.MaxDepth = MaxDepth;
-        // Answers are never part of a page: a plus sign and a multiplication sign may stand as they are.
+        // Answers are never part of a page, so a plus sign and a multiplication sign need no escape.
         options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
         options.Converters.Add(new WordConverterFactory());
         options.Converters.Add(new FiniteNumberConverter());
         options.TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { LeaveOutEmptyRanges, RefuseHolesInLists } };
     }
 
+    // Frozen before the first use, so that no part of the service can change what another part writes.
     private static JsonSerializerOptions Frozen()
     {
         JsonSerializerOptions options = new();
@@ -57,6 +58,7 @@ internal static class ContractJson
         }
     }
 
+    // The serializer lets null into a list of records, whatever its annotations say.
     private static void RefuseHolesInLists(JsonTypeInfo type)
     {
         JsonPropertyInfo[] lists = [.. type.Properties.Where(property => ElementOf(property.PropertyType) is { IsValueType: false })];

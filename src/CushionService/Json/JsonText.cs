@@ -7,15 +7,17 @@ namespace CushionService.Json;
 /// <summary>JSON as text: whether it is JSON at all, and the names of what is in it.</summary>
 internal static class JsonText
 {
-    /// <summary>Why a text is not JSON that is read here; null when it is.</summary>
-    public static Violation? FaultOf(ReadOnlySpan<byte> text)
+    /// <summary>Why a text is not JSON that is read here: empty, malformed, or nested deeper than
+    /// <see cref="ContractJson.MaxDepth"/>. Null when it is JSON, whatever its members.</summary>
+    /// <param name="text">The text, in UTF-8.</param>
+    public static Violation? ViolationOf(ReadOnlySpan<byte> text)
     {
         if (text.Trim(" \t\r\n"u8).IsEmpty)
         {
             return new Violation("", "not-json", "The body is empty; it must be an order in JSON.");
         }
 
-        // Depth is counted here, so that nesting that is too deep can be told from text that is not JSON.
+        // Depth is counted here: to the reader, a text that is nested too deep is no different from one that is not JSON.
         Utf8JsonReader reader = new(text, new JsonReaderOptions { MaxDepth = Limits.OrderBytes });
         try
         {
@@ -34,19 +36,21 @@ internal static class JsonText
                 }
             }
         }
-        catch (JsonException fault)
+        catch (JsonException exception)
         {
+            // The reader counts from 0, people from 1.
+            // The reader counts from 0, people from 1.
             return new Violation(
                 "",
                 "not-json",
-                $"The body is not JSON: the fault is in line {fault.LineNumber + 1}, at byte {fault.BytePositionInLine + 1}."
+                $"The body is not JSON: the fault is in line {exception.LineNumber + 1}, at byte {exception.BytePositionInLine + 1}."
             );
         }
 
         return null;
     }
 
-    /// <summary>The text of a string; null when it holds half of a surrogate pair, which no text can.</summary>
+    /// <summary>The text of a string; null when an escape in it is half of a surrogate pair, which cannot be written in UTF-8.</summary>
     public static string? Of(JsonElement text)
     {
         try
@@ -59,7 +63,7 @@ internal static class JsonText
         }
     }
 
-    /// <summary>The name of a member; as it is written when it holds half of a surrogate pair.</summary>
+    /// <summary>The name of a member; with its escapes when one is half of a surrogate pair.</summary>
     public static string NameOf(JsonProperty member)
     {
         try
@@ -76,7 +80,7 @@ internal static class JsonText
     public static string Escape(string name) =>
         name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
 
-    /// <summary>What a value is, with its article.</summary>
+    /// <summary>What kind of value it is, with its article, for a sentence.</summary>
     public static string KindOf(JsonElement value) =>
         value.ValueKind switch
         {

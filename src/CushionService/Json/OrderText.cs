@@ -6,14 +6,17 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Json;
 
-/// <summary>Reads an order from JSON text: strictly and at once when it is sound, again and in detail when it is not.</summary>
+/// <summary>Reads an order from JSON text: strictly, and again in detail when it is not of the contract's form.</summary>
 internal static class OrderText
 {
     private static readonly JsonTypeInfo<Order> OrderType = (JsonTypeInfo<Order>)ContractJson.Options.GetTypeInfo(typeof(Order));
 
+    // Some editors write it; JSON text should not have it, and a reader may pass over it (RFC 8259, section 8.1).
     private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
 
-    /// <summary>Reads an order from JSON text in UTF-8.</summary>
+    /// <summary>Reads an order. Whatever the bytes, nothing is thrown.</summary>
+    /// <param name="body">The text, in UTF-8. It is not kept.</param>
+    /// <returns>The order; with violations, what could be read of it, or null when nothing could.</returns>
     public static ReceivedOrder Parse(ReadOnlyMemory<byte> body)
     {
         if (body.Span.StartsWith(ByteOrderMark))
@@ -35,9 +38,9 @@ internal static class OrderText
         }
         catch (JsonException)
         {
-            // The reader stops at the first fault, without its place: the diagnosis finds them all.
+            // The serializer stops at the first error, without its place: the diagnosis finds them all.
         }
 
-        return Diagnosis.OfOrder(body, OrderType);
+        return FormDiagnosis.OfOrder(body, OrderType);
     }
 }

@@ -6,15 +6,16 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Json;
 
-/// <summary>Holds a single JSON value against the type of its member.</summary>
+/// <summary>Compares a single JSON value with the type that the contract gives its member.</summary>
 internal static class ValueCheck
 {
-    /// <summary>What is wrong with a value; null when nothing is.</summary>
+    /// <summary>What is wrong with the form of a value; null when nothing is. Ranges are a matter of the rules, except of whole numbers that are too
+    /// large to be read at all.</summary>
     /// <param name="value">The value, not null.</param>
     /// <param name="type">The type that the contract gives it.</param>
     /// <param name="pointer">Its place.</param>
     /// <param name="property">The member that holds it, for its range; null in a list.</param>
-    public static Violation? FaultOf(JsonElement value, Type type, string pointer, JsonPropertyInfo? property)
+    public static Violation? ViolationOf(JsonElement value, Type type, string pointer, JsonPropertyInfo? property)
     {
         type = Nullable.GetUnderlyingType(type) ?? type;
         bool text = value.ValueKind == JsonValueKind.String;
@@ -38,15 +39,16 @@ internal static class ValueCheck
             : type == typeof(Measure) ? (text || number ? null : WrongType(value, pointer, "a number, or text with a length"))
             : type == typeof(Corner) ? (IsPair(value) ? null : WrongType(value, pointer, "a list of two lengths"))
             : !number ? WrongType(value, pointer, "a number")
-            : NumberFault(value, type, pointer, property);
+            : NumberViolation(value, type, pointer, property);
     }
 
+    // What the coordinates say is for the rules.
     private static bool IsPair(JsonElement value) =>
         value.ValueKind == JsonValueKind.Array
         && value.GetArrayLength() == 2
         && value.EnumerateArray().All(coordinate => coordinate.ValueKind is JsonValueKind.Number or JsonValueKind.String);
 
-    private static Violation? NumberFault(JsonElement value, Type type, string pointer, JsonPropertyInfo? property)
+    private static Violation? NumberViolation(JsonElement value, Type type, string pointer, JsonPropertyInfo? property)
     {
         if (!value.TryGetDouble(out double number) || !double.IsFinite(number))
         {
@@ -58,6 +60,7 @@ internal static class ValueCheck
             return null;
         }
 
+        // A member of a whole number: 2.0 and 2e0 are refused too, so that there is one way to write it.
         if (Math.Abs(number) <= int.MaxValue)
         {
             return new Violation(pointer, "wrong-type", "The value must be a whole number, written without a decimal point or exponent.");
@@ -74,6 +77,7 @@ internal static class ValueCheck
     private static Violation WrongType(JsonElement value, string pointer, string wanted) =>
         new(pointer, "wrong-type", $"The value must be {wanted}, not {JsonText.KindOf(value)}.");
 
+    // By reflection, since the type is known at run time alone.
     private static IReadOnlyList<string> WordsOf(Type type) =>
         (IReadOnlyList<string>)typeof(Words<>).MakeGenericType(type).GetProperty(nameof(Words<DayOfWeek>.All))!.GetValue(null)!;
 }

@@ -39,7 +39,7 @@ internal static class PriceBookReader
             return (null, [new PriceBookError(file, (exception.LineNumber ?? 0) + 1, "This is not JSON.")]);
         }
 
-        (PriceBookFile? book, IReadOnlyList<Violation> faults) = Diagnosis.Of(text, FileType);
+        (PriceBookFile? book, IReadOnlyList<Violation> faults) = FormDiagnosis.Of(text, FileType);
         FindingList found = new();
         PriceBookSpecification? specification = book is null ? null : Of(name, book, found);
         // What could not be read was left out of the book, and a rule may report it as missing: the first error says why.

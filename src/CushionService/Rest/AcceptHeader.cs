@@ -8,8 +8,8 @@ internal static class AcceptHeader
 {
     private const StringComparison IgnoreCase = StringComparison.OrdinalIgnoreCase;
 
-    /// <summary>The offered type that the caller prefers.</summary>
-    /// <param name="accept">The header; absent means anything.</param>
+    /// <summary>The offered type that the caller prefers. Of equals, the first on offer.</summary>
+    /// <param name="accept">The header; an absent one means anything. What cannot be parsed accepts nothing.</param>
     /// <param name="offered">The types on offer, ours first.</param>
     /// <returns>The index of the type; -1 when the caller accepts none.</returns>
     public static int Choose(StringValues accept, ReadOnlySpan<string> offered)
@@ -36,7 +36,7 @@ internal static class AcceptHeader
         return best;
     }
 
-    // The most specific range that matches decides, not the one of the highest quality.
+    // From 0 to 1; 0 means not acceptable. The most specific range that matches decides, not the one of the highest quality.
     private static double QualityOf(string offered, IList<MediaTypeHeaderValue> ranges)
     {
         MediaTypeHeaderValue type = MediaTypeHeaderValue.Parse(offered);

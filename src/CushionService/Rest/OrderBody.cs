@@ -10,7 +10,9 @@ namespace CushionService.Rest;
 /// <summary>Reads an order from a request's body.</summary>
 internal static class OrderBody
 {
-    /// <summary>Whether a content type is the media type that is wanted, in UTF-8.</summary>
+    /// <summary>Whether a content type is the expected media type, in UTF-8: with that charset or without one.</summary>
+    /// <param name="mediaType">The expected media type.</param>
+    /// <param name="contentType">The header; null when the request has none.</param>
     public static bool IsOf(string mediaType, string? contentType) =>
         contentType == mediaType
         || (
@@ -19,7 +21,9 @@ internal static class OrderBody
             && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase))
         );
 
-    /// <summary>Reads the whole body.</summary>
+    /// <summary>Reads the whole body. One that is too long is read no further than the limit.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="cancellation">The caller's.</param>
     /// <returns>The order as read; null when the body is longer than <see cref="Limits.OrderBytes"/>.</returns>
     public static async ValueTask<ReceivedOrder?> ReadAsync(HttpRequest request, CancellationToken cancellation)
     {
@@ -28,6 +32,7 @@ internal static class OrderBody
             return null;
         }
 
+        // A body without a length is counted while it arrives.
         PipeReader reader = request.BodyReader;
         while (true)
         {
@@ -41,6 +46,7 @@ internal static class OrderBody
 
             if (result.IsCompleted)
             {
+                // The buffer is the reader's: it is given back once the order has been read from it.
                 try
                 {
                     return OrderText.Parse(buffer.IsSingleSegment ? buffer.First : buffer.ToArray());

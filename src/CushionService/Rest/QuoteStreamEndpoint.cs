@@ -17,11 +17,11 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
     /// <summary>One JSON text on each line.</summary>
     public const string MediaType = "application/x-ndjson";
 
-    // Answers that are ready together leave together, up to this many bytes.
+    // Answers that are ready together are sent together, up to this many bytes.
     private const int MostHeldBack = 32 * 1024;
 
-    // A caller may think between two orders, or before it reads on; one that moves nothing for minutes is gone.
-    private static readonly MinDataRate Patience = new(1, TimeSpan.FromMinutes(5));
+    // A caller may pause between two orders, or before it reads on. One that has moved less than a byte a second after five minutes is gone.
+    private static readonly MinDataRate SlowestCaller = new(1, TimeSpan.FromMinutes(5));
 
     private static readonly JsonTypeInfo<QuoteAnswer> QuoteType =
         (JsonTypeInfo<QuoteAnswer>)ContractJson.Options.GetTypeInfo(typeof(QuoteAnswer));
@@ -47,7 +47,7 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
         {
             LiftLimits(http);
             http.Response.ContentType = MediaType;
-            // A caller may wait for the answer's head before it sends its first order.
+            // A caller may wait for the head of the answer before it sends its first order.
             await http.Response.Body.FlushAsync(http.RequestAborted);
             using Utf8JsonWriter writer = new(http.Response.BodyWriter, Writing);
             await stream.AnswerAsync(
@@ -60,6 +60,7 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
         }
     }
 
+    // One line: a quote, or a problem with the number of the order's line. It is sent when nothing more is ready, or enough is waiting.
     private static async ValueTask WriteAsync(
         HttpContext http,
         Utf8JsonWriter writer,
@@ -88,7 +89,8 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
         }
     }
 
-    // The whole may be of any size, and each way may rest for a while; a line alone is limited.
+    // The limits of the server are for bodies that are read as a whole. A stream may be of any size and may pause; only a line is limited. HTTP/2
+    // has no minimum rate for one stream.
     private static void LiftLimits(HttpContext http)
     {
         if (http.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
@@ -96,15 +98,15 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
             size.MaxRequestBodySize = null;
         }
 
-        MinDataRate? patience = HttpProtocol.IsHttp11(http.Request.Protocol) ? Patience : null;
+        MinDataRate? slowest = HttpProtocol.IsHttp11(http.Request.Protocol) ? SlowestCaller : null;
         if (http.Features.Get<IHttpMinRequestBodyDataRateFeature>() is { } reading)
         {
-            reading.MinDataRate = patience;
+            reading.MinDataRate = slowest;
         }
 
         if (http.Features.Get<IHttpMinResponseDataRateFeature>() is { } writing)
         {
-            writing.MinDataRate = patience;
+            writing.MinDataRate = slowest;
         }
     }
 }

@@ -7,7 +7,7 @@ using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 
 namespace CushionService.Rest;
 
-/// <summary>The door for HTTP and JSON.</summary>
+/// <summary>The door for HTTP: the calls in JSON, health, the contract and the pages.</summary>
 internal static class RestDoor
 {
     /// <summary>Adds what the calls and the OpenAPI document need.</summary>

@@ -76,7 +76,7 @@ public sealed class AnyOrderTests
         {
             JsonNode changed = Changed(new Random(number));
             byte[] body = Encoding.UTF8.GetBytes(changed.ToJsonString());
-            Order? order = Diagnosis.Of(body, (JsonTypeInfo<Order>)ContractJson.Options.GetTypeInfo(typeof(Order))).Read;
+            Order? order = FormDiagnosis.Of(body, (JsonTypeInfo<Order>)ContractJson.Options.GetTypeInfo(typeof(Order))).Read;
             if (order is null)
             {
                 continue;

@@ -3,13 +3,16 @@ using Google.Type;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Decimal text, as the contract has it, and google.type.Money.</summary>
+/// <summary>Maps amounts: decimal text in the contract, <c>google.type.Money</c> in messages. Money has whole units and billionths of a unit
+/// (nanos), which must not have opposite signs.</summary>
 internal static class Amounts
 {
     private const int NanosInUnit = 1_000_000_000;
 
-    /// <summary>The amount as decimal text; null for none, and for one that is no amount of the order's currency, which is a
-    /// doubt.</summary>
+    /// <summary>The amount as decimal text, without trailing zeros.</summary>
+    /// <param name="money">The amount of the message; null when it has none.</param>
+    /// <param name="errors">Notes an amount that is malformed, or in another currency than the order's.</param>
+    /// <returns>The text; null without an amount, and after an error.</returns>
     public static string? Read(Money? money, MappingErrors errors)
     {
         if (money is null)
@@ -17,7 +20,7 @@ internal static class Amounts
             return null;
         }
 
-        if (FaultOf(money, errors.Currency) is not null)
+        if (ErrorOf(money, errors.Currency) is not null)
         {
             errors.Any = true;
             return null;
@@ -26,10 +29,13 @@ internal static class Amounts
         return (money.Units + (decimal)money.Nanos / NanosInUnit).ToString("0.#########", CultureInfo.InvariantCulture);
     }
 
-    /// <summary>Why an amount cannot be read; null when it can.</summary>
-    public static (string Code, string Detail)? FaultOf(Money money, string currency)
+    /// <summary>Why an amount cannot be mapped, as a code and a sentence; null when it can.</summary>
+    /// <param name="money">The amount.</param>
+    /// <param name="currency">The order's currency; empty when it names none.</param>
+    public static (string Code, string Detail)? ErrorOf(Money money, string currency)
     {
         bool sameSign = money.Units == 0 || money.Nanos == 0 || (money.Units > 0 == money.Nanos > 0);
+        // A long, since the absolute value of the least int is none.
         return Math.Abs((long)money.Nanos) >= NanosInUnit || !sameSign
                 ? ("not-an-amount", "The nanos must be below 1 000 000 000 and of the same sign as the units.")
             : money.CurrencyCode.Length > 0 && currency.Length > 0 && money.CurrencyCode != currency
@@ -37,7 +43,9 @@ internal static class Amounts
             : null;
     }
 
-    /// <summary>Money of decimal text.</summary>
+    /// <summary>Money of decimal text with at most nine decimals, as every amount of an answer is.</summary>
+    /// <param name="amount">The amount.</param>
+    /// <param name="currency">Its ISO 4217 code.</param>
     public static Money Write(string amount, string currency)
     {
         decimal value = decimal.Parse(amount, NumberStyles.Number, CultureInfo.InvariantCulture);

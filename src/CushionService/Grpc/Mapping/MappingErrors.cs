@@ -1,11 +1,13 @@
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Whether anything in a message could not be read as it stands, so that it must be gone through again in detail.</summary>
+/// <summary>Whether a message had anything that could not be mapped. The mapping only notes that there was an error, which costs nothing;
+/// <see cref="MessageDiagnosis"/> then goes through the message again to name every one with its place.</summary>
+/// <param name="currency">The order's currency, which amounts must have; empty when it names none.</param>
 internal sealed class MappingErrors(string currency)
 {
-    /// <summary>Whether there is a doubt.</summary>
+    /// <summary>Whether there was a mapping error.</summary>
     public bool Any { get; set; }
 
-    /// <summary>The order's currency; empty when it names none.</summary>
+    /// <summary>The order's currency, an ISO 4217 code; empty when it names none.</summary>
     public string Currency { get; } = currency;
 }

@@ -6,44 +6,49 @@ using Google.Type;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Finds every value of a message that could not be read, with its place as a JSON Pointer into the order.</summary>
+/// <summary>Finds every value of a message that cannot be mapped, with its place as a JSON Pointer into the order: the place that the same value
+/// has over REST. It runs only on a message in which the mapping has found an error.</summary>
 internal static class MessageDiagnosis
 {
-    /// <summary>The faults of a message and of all within it.</summary>
-    public static IEnumerable<Violation> FaultsOf(IMessage message, string currency, string pointer = "")
+    /// <summary>The mapping errors of a message and of all messages in it, in the order of the fields.</summary>
+    /// <param name="message">The message.</param>
+    /// <param name="currency">The order's currency; empty when it names none.</param>
+    /// <param name="pointer">The place of the message in the order.</param>
+    public static IEnumerable<Violation> ErrorsOf(IMessage message, string currency, string pointer = "")
     {
         foreach (FieldDescriptor field in message.Descriptor.Fields.InDeclarationOrder())
         {
             string place = $"{pointer}/{field.JsonName}";
             object? value = field.Accessor.GetValue(message);
-            IEnumerable<Violation> faults =
+            IEnumerable<Violation> errors =
                 field.IsRepeated && field.FieldType == FieldType.Message
-                    ? ((IEnumerable)value!).Cast<IMessage>().SelectMany((element, index) => FaultsOf(element, currency, $"{place}/{index}"))
+                    ? ((IEnumerable)value!).Cast<IMessage>().SelectMany((element, index) => ErrorsOf(element, currency, $"{place}/{index}"))
                 : field.IsRepeated && field.FieldType == FieldType.Enum
                     ? ((IEnumerable)value!)
                         .Cast<object>()
                         .SelectMany((element, index) => Unknown(field, element, $"{place}/{index}", least: 1))
                 : Single(field, value, currency, place);
-            foreach (Violation fault in faults)
+            foreach (Violation error in errors)
             {
-                yield return fault;
+                yield return error;
             }
         }
     }
 
+    // The errors of a field that is not a list.
     private static IEnumerable<Violation> Single(FieldDescriptor field, object? value, string currency, string place) =>
         value switch
         {
-            // A length that is no number is told by the rules, as it is for one written in text.
+            // A length that is not a number is reported by the rules, like one that is written in text.
             V1.Measure or null => [],
-            Money money => Amounts.FaultOf(money, currency) is { } fault ? [new Violation(place, fault.Code, fault.Detail)] : [],
-            IMessage inner => FaultsOf(inner, currency, place),
+            Money money => Amounts.ErrorOf(money, currency) is { } error ? [new Violation(place, error.Code, error.Detail)] : [],
+            IMessage inner => ErrorsOf(inner, currency, place),
             double number when !double.IsFinite(number) => [new Violation(place, "not-finite", "The number must be finite.")],
             Enum => Unknown(field, value, place, least: 0),
             _ => [],
         };
 
-    // A member that is not said is one that is left out; in a list it is nothing.
+    // The number 0 means unspecified: a field is left out by it, but an entry of a list cannot be.
     private static IEnumerable<Violation> Unknown(FieldDescriptor field, object value, string place, int least) =>
         (int)value < least || field.EnumType.FindValueByNumber((int)value) is null
             ? [new Violation(place, "unknown-value", $"There is no value with the number {(int)value}.")]

@@ -6,17 +6,21 @@ using Google.Protobuf.Reflection;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Reads a message as the contract's record, member by member of the same name. Compiled once a type: a new field needs no code
-/// here.</summary>
+/// <summary>Maps a message to the record of the contract, member by member of the same name. The mapping is compiled once for each type, from the
+/// descriptions of both sides: a new field needs no code here.</summary>
+/// <typeparam name="TWire">The message.</typeparam>
+/// <typeparam name="TContract">The record.</typeparam>
 internal static class MessageReader<TWire, TContract>
     where TWire : IMessage<TWire>, new()
 {
     private static readonly Func<TWire, MappingErrors, TContract> Compiled = Compile();
 
-    /// <summary>The record that a message holds. What cannot be read is left out and is a doubt.</summary>
+    /// <summary>The record of a message.</summary>
+    /// <param name="message">The message.</param>
+    /// <param name="errors">Notes that a value could not be mapped; the value is left out.</param>
     public static TContract Read(TWire message, MappingErrors errors) => Compiled(message, errors);
 
-    /// <summary>The records that a list of messages holds; null for none, since a message cannot tell an empty list from a missing
+    /// <summary>The records of a list of messages; null for an empty list, since a message cannot tell an empty list from a missing
     /// one.</summary>
     public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> messages, MappingErrors errors)
     {
@@ -34,6 +38,7 @@ internal static class MessageReader<TWire, TContract>
         return records;
     }
 
+    // new TContract { Member = value, ... }: one assignment for each field.
     private static Func<TWire, MappingErrors, TContract> Compile()
     {
         ParameterExpression message = Expression.Parameter(typeof(TWire));
@@ -50,6 +55,7 @@ internal static class MessageReader<TWire, TContract>
             .Compile();
     }
 
+    // The value of a field, by its kind: an amount, a length, messages, words, or a value that both sides have.
     private static Expression Value(Expression message, Expression errors, FieldDescriptor field, PropertyInfo member)
     {
         Expression value = Expression.Property(message, field.PropertyName);
@@ -83,6 +89,7 @@ internal static class MessageReader<TWire, TContract>
         return WhenSet(Expression.Property(message, "Has" + field.PropertyName), read);
     }
 
+    // Null for a field that is not set: protobuf would give the default of its type.
     private static ConditionalExpression WhenSet(Expression set, Expression value) =>
         Expression.Condition(set, value, Expression.Default(value.Type));
 

@@ -5,8 +5,10 @@ using Google.Protobuf.Reflection;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Writes a record of the contract as a message, member by member of the same name. Compiled once a type: a new field needs no
-/// code here.</summary>
+/// <summary>Maps a record of the contract to its message, member by member of the same name. The mapping is compiled once for each type, from the
+/// descriptions of both sides: a new field needs no code here.</summary>
+/// <typeparam name="TContract">The record.</typeparam>
+/// <typeparam name="TWire">The message.</typeparam>
 internal static class MessageWriter<TContract, TWire>
     where TWire : IMessage<TWire>, new()
 {
@@ -14,10 +16,13 @@ internal static class MessageWriter<TContract, TWire>
 
     /// <summary>The message of a record.</summary>
     /// <param name="record">The record.</param>
-    /// <param name="currency">The currency of its amounts, where a record above it names one.</param>
+    /// <param name="currency">The currency of its amounts, from the record around it; a record that names its own takes that.</param>
     public static TWire Write(TContract record, string currency) => Compiled(record, currency);
 
-    /// <summary>Adds the messages of a list of records.</summary>
+    /// <summary>Adds the messages of a list of records; nothing for null.</summary>
+    /// <param name="records">The records.</param>
+    /// <param name="messages">The field that gets them.</param>
+    /// <param name="currency">The currency of their amounts.</param>
     public static void WriteAll(IReadOnlyList<TContract>? records, RepeatedField<TWire> messages, string currency)
     {
         if (records is not null)
@@ -30,6 +35,7 @@ internal static class MessageWriter<TContract, TWire>
         }
     }
 
+    // var message = new TWire(); message.Field = value; ...; return message.
     private static Func<TContract, string, TWire> Compile()
     {
         ParameterExpression record = Expression.Parameter(typeof(TContract));
@@ -53,6 +59,7 @@ internal static class MessageWriter<TContract, TWire>
         return Expression.Lambda<Func<TContract, string, TWire>>(Expression.Block([message], body), record, outer).Compile();
     }
 
+    // A field is set unless the member is null: protobuf has no null, and an unset field says the same.
     private static Expression Assignment(Expression value, Expression target, FieldDescriptor field, Expression currency)
     {
         if (field.IsRepeated)

@@ -3,9 +3,12 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Reads an order from its message: at once when it is sound, again and in detail when it is not.</summary>
+/// <summary>Reads an order from its message: by the compiled mapping, and again in detail when that has found an error.</summary>
 internal static class OrderMessage
 {
+    /// <summary>Reads an order. Whatever the message, nothing is thrown.</summary>
+    /// <param name="message">The message; null when the call has none.</param>
+    /// <returns>The order without the values that could not be mapped, and a violation for each of those.</returns>
     public static ReceivedOrder Read(V1.Order? message)
     {
         if (message is null)
@@ -15,6 +18,6 @@ internal static class OrderMessage
 
         MappingErrors errors = new(message.Currency);
         Contract.Orders.Order order = MessageReader<V1.Order, Contract.Orders.Order>.Read(message, errors);
-        return new ReceivedOrder(order, errors.Any ? [.. MessageDiagnosis.FaultsOf(message, message.Currency)] : []);
+        return new ReceivedOrder(order, errors.Any ? [.. MessageDiagnosis.ErrorsOf(message, message.Currency)] : []);
     }
 }

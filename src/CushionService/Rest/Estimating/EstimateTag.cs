@@ -15,6 +15,9 @@ namespace CushionService.Rest.Estimating;
 /// section 8.8.3).</summary>
 internal static class EstimateTag
 {
+    // Bytes of the digest that are kept: 144 bits, 24 characters in base 64 without padding.
+    private const int Kept = 18;
+
     // The same sources make the same modules, so that every instance of a release gives the same tags.
     private static readonly string Engine = string.Join(
         ' ',
@@ -24,8 +27,10 @@ internal static class EstimateTag
         typeof(Effort).Module.ModuleVersionId
     );
 
-    /// <summary>The tag of an order, in its quotation marks; null when a parameter is at fault or a length cannot be read. The order itself need not be
-    /// sound: one that is not is never given its tag.</summary>
+    /// <summary>The tag of an order, in its quotation marks.</summary>
+    /// <param name="flat">The order. It need not be sound: a tag is given out with an answer only, so nobody has that of an order which breaks
+    /// a rule.</param>
+    /// <returns>The tag; null when a parameter is unknown or given twice, or a length cannot be read.</returns>
     public static string? Of(FlatOrder flat)
     {
         if (!flat.IsRead)
@@ -33,47 +38,35 @@ internal static class EstimateTag
             return null;
         }
 
-        LengthUnit unit = OrderContext.UnitOf(flat.Units),
-            sale = FabricTrade.LengthOf(flat.SaleUnit ?? SaleUnit.Yd);
-        StringBuilder canonical = new(Engine, 1024);
-        for (int i = 0; i < FlatField.All.Length; i++)
+        List<string> lines = [Engine];
+        foreach (FlatField field in FlatField.All)
         {
-            if (flat[i] is { } value && !Append(canonical, value, FlatField.All[i], unit, sale))
+            if (flat[field.Name] is { } value)
             {
-                return null;
+                if (Canonical(value, field, flat) is not { } canonical)
+                {
+                    return null;
+                }
+
+                lines.Add($"{field.Name}={canonical}");
             }
         }
 
-        Span<byte> text = stackalloc byte[1024];
-        string words = canonical.ToString();
-        text =
-            Encoding.UTF8.GetByteCount(words) <= text.Length ? text[..Encoding.UTF8.GetBytes(words, text)] : Encoding.UTF8.GetBytes(words);
-        Span<byte> digest = stackalloc byte[SHA256.HashSizeInBytes];
-        SHA256.HashData(text, digest);
-        return $"\"{Base64Url.EncodeToString(digest[..18])}\"";
+        byte[] digest = SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\n', lines)));
+        return $"\"{Base64Url.EncodeToString(digest.AsSpan(0, Kept))}\"";
     }
 
-    private static bool Append(StringBuilder canonical, string value, FlatField field, LengthUnit unit, LengthUnit sale)
+    // One spelling for each value: lengths in nanometres, numbers without needless zeros, all else as it was given.
+    private static string? Canonical(string value, FlatField field, FlatOrder flat)
     {
-        canonical.Append('\n').Append(field.Name).Append('=');
         if (field.Type == typeof(Measure))
         {
-            if (!Measure.Of(value).TryRead(field.IsOfSale ? sale : unit, out Length length))
-            {
-                return false;
-            }
-
-            canonical.Append(length.Nanometres);
-        }
-        else if (field.Type.IsPrimitive && FlatOrder.Number(value) is { } number)
-        {
-            canonical.Append(CultureInfo.InvariantCulture, $"{number:0.#############################}");
-        }
-        else
-        {
-            canonical.Append(value);
+            LengthUnit unit = field.IsOfSale ? FabricTrade.LengthOf(flat.SaleUnit ?? SaleUnit.Yd) : OrderContext.UnitOf(flat.Units);
+            return Measure.Of(value).TryRead(unit, out Length length) ? length.Nanometres.ToString(CultureInfo.InvariantCulture) : null;
         }
 
-        return true;
+        return field.Type.IsPrimitive && FlatOrder.Number(value) is { } number
+            ? number.ToString("0.#############################", CultureInfo.InvariantCulture)
+            : value;
     }
 }

@@ -7,14 +7,15 @@ using CushionService.Contract.Orders;
 namespace CushionService.Rest.Estimating;
 
 /// <summary>A field of an order of one cushion and one fabric, as a parameter of a query.</summary>
-/// <remarks>The names come from the records: a field of the cushion or of its outline keeps its name, any other stands behind the name of its record, and a
-/// record's kind takes the record's own name. A new field of the contract needs no code here.</remarks>
+/// <remarks>The names come from the records: a field of the cushion or of its outline keeps its name, any other comes after the name of its
+/// record, as <c>fabricWidth</c>, and a record's kind takes the record's own name, as <c>closure</c>. A new field of the contract needs no code
+/// here.</remarks>
 /// <param name="Name">The parameter.</param>
-/// <param name="Pointer">Where the value stands in the order, as a JSON Pointer.</param>
+/// <param name="Pointer">The place of the value in the order, as a JSON Pointer.</param>
 /// <param name="Property">The member that it fills.</param>
 internal sealed record FlatField(string Name, string Pointer, PropertyInfo Property)
 {
-    // What names things, what is bought but not cut, and what only an order of several fabrics needs.
+    // What only gives names, what is bought but not cut, and what only an order of several fabrics needs.
     private static readonly ImmutableHashSet<Type> LeftOut = [typeof(CushionFabrics), typeof(Fill), typeof(Price)];
     private static readonly ImmutableHashSet<string> LeftOutNames =
     [
@@ -28,7 +29,7 @@ internal sealed record FlatField(string Name, string Pointer, PropertyInfo Prope
         "Lot",
     ];
 
-    /// <summary>Every parameter.</summary>
+    /// <summary>Every parameter, in the order of the contract: of the order, the cushion, the fabric and the workroom.</summary>
     public static ImmutableArray<FlatField> All { get; } =
     [
         .. Of(typeof(Order), "", "").Where(field => field.Pointer.LastIndexOf('/') == 0),
@@ -46,6 +47,7 @@ internal sealed record FlatField(string Name, string Pointer, PropertyInfo Prope
     /// <summary>Whether it says how the fabric is sold, in the unit of sale.</summary>
     public bool IsOfSale { get; } = Property.DeclaringType == typeof(Sale);
 
+    // The simple fields of a record, and those of the records in it. Lists of records have no place in a query.
     private static IEnumerable<FlatField> Of(Type record, string at, string prefix)
     {
         foreach (PropertyInfo property in record.GetProperties().Where(property => !LeftOutNames.Contains(property.Name)))
@@ -74,6 +76,7 @@ internal sealed record FlatField(string Name, string Pointer, PropertyInfo Prope
         }
     }
 
+    // The type of a value, or of an element, without null.
     private static Type Simple(Type type) => IsListType(type) ? type.GetGenericArguments()[0] : Nullable.GetUnderlyingType(type) ?? type;
 
     private static bool IsListType(Type type) => type != typeof(string) && typeof(IEnumerable).IsAssignableFrom(type);

@@ -6,14 +6,19 @@ using Microsoft.OpenApi;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>The OpenAPI document: made from the endpoints, the contract's records and their XML documentation.</summary>
+/// <summary>The OpenAPI document (version 3.1): made from the table of routes, the contract's records and their XML documentation, so that it cannot
+/// differ from what the service does.</summary>
 internal static class ContractDocument
 {
+    /// <summary>The version of the contract, which is part of every path.</summary>
     internal const string Version = "v1";
+
+    // Of the command line, with which the build writes the document.
     private const string Option = "--write-openapi";
 
     private static readonly Assembly[] Documented = [typeof(ContractDocument).Assembly, typeof(Length).Assembly, typeof(Effort).Assembly];
 
+    /// <summary>Adds the generator, and the filters that complete what it finds.</summary>
     public static void AddContractDocument(this IServiceCollection services)
     {
         services.AddSingleton<RenderedContract>();
@@ -27,9 +32,9 @@ internal static class ContractDocument
                     Title = "CushionService",
                     Version = "1.0.0",
                     Description =
-                        "Cushion orders in; pieces, layouts, yardage, materials and cost out. Stateless: the same order always gets the same answer. "
-                        + "In a request, a member that is null counts as left out. In an answer, every member is written, null where it has no value; only the range of "
-                        + "a violation is left out where none applies.",
+                        "Cushion orders in; pieces, layouts, yardage, materials and cost out. Stateless: the same order always gets the "
+                        + "same answer. In a request, a member that is null counts as left out. In an answer, every member is written, null where it "
+                        + "has no value; only the range of a violation is left out where none applies.",
                 }
             );
             options.AddServer(new OpenApiServer { Url = "/", Description = "This service." });
@@ -51,6 +56,7 @@ internal static class ContractDocument
         });
     }
 
+    /// <summary>Maps the document, and <c>/docs</c>, the page to try the calls.</summary>
     public static void MapContractDocument(this WebApplication app)
     {
         app.MapMethods(
@@ -78,7 +84,11 @@ internal static class ContractDocument
     }
 
     /// <summary>Writes the document to the file that the command line names, if it does.</summary>
-    /// <returns>Whether it did.</returns>
+    /// <remarks>The service does not start for it, and opens no port. A file that is the same already is left alone, for builds that look at
+    /// its time.</remarks>
+    /// <param name="app">The service.</param>
+    /// <param name="args">The command line.</param>
+    /// <returns>Whether the command line asks for the document.</returns>
     public static async Task<bool> WriteContractIfAskedAsync(this WebApplication app, string[] args)
     {
         if (args is not [Option, string path])
@@ -86,7 +96,7 @@ internal static class ContractDocument
             return false;
         }
 
-        // The endpoints are known to the rest of the house once a pipeline uses them; nothing is started, and no port opened.
+        // The generator sees the endpoints once a pipeline uses them.
         app.UseRouting();
         app.UseEndpoints(_ => { });
         string text = Encoding.UTF8.GetString((await app.Services.GetRequiredService<RenderedContract>().Document).Bytes) + "\n";

@@ -10,9 +10,11 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>Tells the document what the contract's attributes and conventions say beyond the types: ranges, defaults, lengths, nulls.</summary>
+/// <summary>Adds to the document what the contract's attributes and conventions say beyond the types: ranges, defaults, lengths,
+/// nulls.</summary>
 internal sealed partial class ContractSchemas : ISchemaFilter
 {
+    /// <summary>Completes the schema of a type. Members are completed with their record, and not by themselves.</summary>
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
     {
         if (schema is not OpenApiSchema concrete || context.MemberInfo is not null)
@@ -23,15 +25,15 @@ internal sealed partial class ContractSchemas : ISchemaFilter
         concrete.Description = OneLine(concrete.Description);
         if (context.Type == typeof(Measure))
         {
-            DescribeMeasure(concrete);
+            ValueSchemas.DescribeMeasure(concrete);
         }
         else if (context.Type == typeof(Corner))
         {
-            DescribePair(concrete, context.SchemaGenerator.GenerateSchema(typeof(Measure), context.SchemaRepository));
+            ValueSchemas.DescribePair(concrete, context.SchemaGenerator.GenerateSchema(typeof(Measure), context.SchemaRepository));
         }
         else if (context.Type == typeof(PointAnswer))
         {
-            DescribePair(concrete, new OpenApiSchema { Type = JsonSchemaType.Number, Format = "double" });
+            ValueSchemas.DescribePair(concrete, new OpenApiSchema { Type = JsonSchemaType.Number, Format = "double" });
         }
         else if (context.Type.IsEnum)
         {
@@ -43,6 +45,8 @@ internal sealed partial class ContractSchemas : ISchemaFilter
         }
     }
 
+    // Records of an order are closed: a member that they do not have is refused. Records of an answer may get more members, and have all of
+    // those that they have now.
     private static void DescribeRecord(OpenApiSchema schema, IDictionary<string, IOpenApiSchema> members, Type record)
     {
         bool ordered = record.Namespace == typeof(Order).Namespace;
@@ -68,36 +72,7 @@ internal sealed partial class ContractSchemas : ISchemaFilter
         }
     }
 
-    // A number or text, without saying which of the two a caller prefers.
-    private static void DescribeMeasure(OpenApiSchema schema)
-    {
-        schema.Type = null;
-        schema.Properties = null;
-        schema.Required = null;
-        schema.AdditionalPropertiesAllowed = true;
-        schema.OneOf =
-        [
-            new OpenApiSchema { Type = JsonSchemaType.Number, Description = "In the order's units." },
-            new OpenApiSchema
-            {
-                Type = JsonSchemaType.String,
-                MaxLength = 40,
-                Description = "May hold a fraction and a unit of its own: in, cm, mm, yd or m.",
-            },
-        ];
-        schema.Examples = [15.5, "15 1/2", "38.5 cm", "1 1/4 yd"];
-    }
-
-    private static void DescribePair(OpenApiSchema schema, IOpenApiSchema coordinate)
-    {
-        schema.Type = JsonSchemaType.Array;
-        schema.Properties = null;
-        schema.Required = null;
-        schema.AdditionalPropertiesAllowed = true;
-        schema.Items = coordinate;
-        (schema.MinItems, schema.MaxItems) = (2, 2);
-    }
-
+    // A request may leave a member out or send null, which means the same, so the schema need not allow null. Ranges become bounds.
     private static void DescribeRequested(IOpenApiSchema member, PropertyInfo property)
     {
         if (property.GetCustomAttribute<LengthRangeAttribute>() is { } lengths)
@@ -125,9 +100,11 @@ internal sealed partial class ContractSchemas : ISchemaFilter
         }
     }
 
+    // Unless the description says it in its own words.
     private static string DefaultOf(IOpenApiSchema member, string? value) =>
         value is null || member.Description!.Contains("when left out", StringComparison.Ordinal) ? "" : $" When left out: {value}.";
 
+    // A reference cannot have null beside it: one of the two.
     private static IOpenApiSchema Answered(IOpenApiSchema member, PropertyInfo property)
     {
         bool nullable = new NullabilityInfoContext().Create(property).ReadState == NullabilityState.Nullable;
@@ -144,6 +121,7 @@ internal sealed partial class ContractSchemas : ISchemaFilter
         }
     }
 
+    // XML documentation has the line breaks and indents of its source.
     private static string? OneLine(string? text) => text is null ? null : Blanks().Replace(text, " ");
 
     [GeneratedRegex(@"\s+")]

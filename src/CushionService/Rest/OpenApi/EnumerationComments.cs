@@ -3,12 +3,15 @@ using CushionService.Contract;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>What the words of an enumeration mean, from its XML documentation.</summary>
+/// <summary>What the words of an enumeration mean, from its XML documentation. The schema of an enumeration has no place for it but the
+/// description.</summary>
 internal static class EnumerationComments
 {
     /// <summary>The words of an enumeration, each with its meaning, as a list in Markdown.</summary>
+    /// <exception cref="KeyNotFoundException">A member has no summary.</exception>
     public static string Of(Type enumeration)
     {
+        // The build writes the documentation beside the assembly.
         string path = Path.ChangeExtension(enumeration.Assembly.Location, ".xml");
         Dictionary<string, string> summaries = XDocument
             .Load(path)

@@ -11,14 +11,15 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>Shows an order for a reading nook in every call, with what the desk really answers, and a refusal.</summary>
+/// <summary>Shows an order for a reading nook in every call, with what the desk answers to it, and a refusal.</summary>
 internal sealed class Examples(OrderDesk desk) : IOperationFilter
 {
     private static readonly byte[] Text = ReadText();
 
-    /// <summary>The order.</summary>
+    /// <summary>The order: sound, small, and answered in milliseconds.</summary>
     public static Order Nook { get; } = OrderText.Parse(Text).Order!;
 
+    /// <summary>Adds the order to the request, and answers to the responses.</summary>
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
         foreach (IOpenApiMediaType body in operation.RequestBody?.Content?.Values ?? [])
@@ -54,6 +55,7 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
         }
     }
 
+    // The order with a cushion that is too thick, and with prices but no currency. The trace is that of the standard's example (W3C Trace Context).
     private Problem Refused()
     {
         Order thin = Nook with { Currency = null, Cushions = [Nook.Cushions![0] with { Thickness = Contract.Measure.Of(30) }] };

@@ -4,9 +4,10 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>Names the operations after their handlers, and says what each status means.</summary>
+/// <summary>Gives the operations the names and sentences of the table of routes, and says what each status means.</summary>
 internal sealed class OperationDescriptions : IOperationFilter
 {
+    // The same in every call.
     private static readonly Dictionary<string, string> Meanings = new()
     {
         ["200"] = "The answer.",
@@ -22,7 +23,8 @@ internal sealed class OperationDescriptions : IOperationFilter
             "The caller calls too often. Retry-After says in how many seconds to call again; RateLimit on every answer says what is left.",
         ["500"] = "The service failed. The problem names a code and the trace, and nothing else.",
         ["503"] =
-            "More to do than can be done, or an order without an answer at its deadline (too-slow). Where it helps to call again, Retry-After says in how many seconds to call again.",
+            "More to do than can be done, or an order without an answer at its deadline (too-slow). Where it helps to call again, Retry-After "
+            + "says in how many seconds to call again.",
     };
 
     private static readonly OpenApiHeader SecondsToWait = new()
@@ -32,10 +34,14 @@ internal sealed class OperationDescriptions : IOperationFilter
         Schema = new OpenApiSchema { Type = JsonSchemaType.Integer },
     };
 
+    /// <summary>The name of an operation.</summary>
     public static string IdOf(ApiDescription description) => TextOf(description).Operation;
 
+    /// <summary>The heading that an operation is listed under.</summary>
     public static string TagOf(ApiDescription description) => TextOf(description).Tag;
 
+    /// <summary>Completes an operation: its sentences, the parameter that names a part of the answer, and its responses.</summary>
+    /// <exception cref="KeyNotFoundException">A status has no meaning here.</exception>
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
         OperationText text = TextOf(context.ApiDescription);
@@ -64,6 +70,7 @@ internal sealed class OperationDescriptions : IOperationFilter
 
             foreach ((string mediaType, IOpenApiMediaType content) in response.Content ?? new Dictionary<string, IOpenApiMediaType>())
             {
+                // Drawings and sheets are text, and not the record that they show.
                 if (!mediaType.EndsWith("json", StringComparison.Ordinal))
                 {
                     ((OpenApiMediaType)content).Schema = new OpenApiSchema { Type = JsonSchemaType.String };

@@ -6,7 +6,8 @@ using Swashbuckle.AspNetCore.Swagger;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>The OpenAPI document as bytes. Rendering takes about 200 ms of processor time, outside all limits: it is done once.</summary>
+/// <summary>The OpenAPI document as bytes. Rendering takes about 200 ms of processor time, and no limit of callers covers it: it is done once, when
+/// the document is first asked for.</summary>
 internal sealed class RenderedContract(IServiceProvider services)
 {
     private readonly Lock _lock = new();

@@ -4,12 +4,13 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>Says in the document how a caller makes itself known, and which scope each call needs.</summary>
+/// <summary>Says in the document how a caller authenticates, and which scope each call needs.</summary>
 internal sealed class SecuritySchemes : IDocumentFilter, IOperationFilter
 {
     private const string Key = "key";
     private const string Token = "token";
 
+    /// <summary>Adds the two schemes: an API key, and a token.</summary>
     public void Apply(OpenApiDocument swaggerDoc, DocumentFilterContext context)
     {
         swaggerDoc.AddComponent(
@@ -37,6 +38,7 @@ internal sealed class SecuritySchemes : IDocumentFilter, IOperationFilter
         );
     }
 
+    /// <summary>Adds the scope of a call. Calls without a scope are open to everyone.</summary>
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
         if (context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<RequiresScopeAttribute>().LastOrDefault() is { } needs)

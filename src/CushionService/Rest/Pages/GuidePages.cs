@@ -9,6 +9,7 @@ namespace CushionService.Rest.Pages;
 /// <summary>The guide: the Markdown pages of the folder <c>docs</c>, and their pictures, at <c>/guide/</c>.</summary>
 internal static class GuidePages
 {
+    // Beside the program; the first page is that of the address of the guide itself.
     private const string Folder = "docs";
     private const string First = "index";
 
@@ -34,6 +35,7 @@ internal static class GuidePages
         );
     }
 
+    // 404 for a page that there is not; the names come from the files, so that no path can lead out of the folder.
     private static IResult Page(FrozenDictionary<string, string> pages, string name) =>
         pages.TryGetValue(name, out string? html) ? Results.Content(html, "text/html; charset=utf-8") : Results.NotFound();
 
@@ -42,6 +44,7 @@ internal static class GuidePages
             .EnumerateFiles(Path.Combine(AppContext.BaseDirectory, Folder), "*.md")
             .ToFrozenDictionary(file => Path.GetFileNameWithoutExtension(file), file => Html(File.ReadAllText(file)));
 
+    // The title of a page is its first heading. The policy of SecurityHeaders allows no inline style.
     private static string Html(string markdown) =>
         $"""
             <!DOCTYPE html>

@@ -4,12 +4,16 @@ using Microsoft.Extensions.FileProviders;
 
 namespace CushionService.Rest.Pages;
 
-/// <summary>What people see: the demonstration, the sheet to print, the element that a shop puts into its own pages.</summary>
+/// <summary>The pages: the demonstration with its files, the element that a shop puts into its own pages, and the guide.</summary>
 internal static class PageRoutes
 {
+    // The module's path has its digest: another content has another path.
     private const string Forever = "public, max-age=31536000, immutable";
+
+    // Kept, but asked for again each time: files change with a release, under the same path.
     private const string Recheck = "no-cache";
 
+    /// <summary>Maps the pages. None needs a scope.</summary>
     public static void MapPages(this WebApplication app)
     {
         WidgetModule widget = WidgetModule.Current;
@@ -51,7 +55,7 @@ internal static class PageRoutes
         return TypedResults.Content(html, "text/html; charset=utf-8");
     }
 
-    // A shop's page loads it from another origin, with an integrity, for which the browser wants leave.
+    // A shop's page loads it from another origin, with an integrity attribute, which a browser checks only where CORS allows the page to.
     private static FileContentHttpResult Module(HttpContext http, WidgetModule widget)
     {
         http.Response.Headers.CacheControl = Forever;

@@ -1,54 +1,57 @@
 using System.Buffers;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
-using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Json;
 
-/// <summary>Finds every fault in the form of an order's JSON, each with its place, by holding the text against the contract's
-/// types.</summary>
-/// <remarks>A sound copy of the order is written on the way, without the members at fault: when every fault is one of names or words, the
-/// copy is read in its place, so that the rules it breaks can be told at the same time.</remarks>
-internal sealed class Diagnosis
+/// <summary>Finds everything that is wrong with the form of an order's JSON, each with its place, by comparing the text with the contract's
+/// types. It runs only on a text that the serializer has refused, which stops at the first error and may not say where.</summary>
+/// <remarks>On the way a sound copy of the text is written, without the members at fault. When every violation is one of names or words, the
+/// copy is read instead of the text, so that the broken rules of the order can be reported at the same time.</remarks>
+internal sealed class FormDiagnosis
 {
-    // A body of one mebibyte could hold a hundred thousand faults; nobody reads them all.
-    private const int MostFaults = 1000;
-
-    private readonly List<Violation> _faults = [];
+    private readonly FormViolations _violations = new();
     private readonly ArrayBufferWriter<byte> _copy = new();
-    private bool _readable = true;
 
-    /// <summary>Reads what can be read of an order that the strict reader refused.</summary>
-    /// <exception cref="InvalidOperationException">There is no fault, which the strict reader cannot have refused.</exception>
+    /// <summary>Reads what can be read of an order that the serializer has refused.</summary>
+    /// <param name="body">The text, in UTF-8.</param>
+    /// <param name="type">The serializer's metadata of an order.</param>
+    /// <exception cref="InvalidOperationException">There is no violation, so that the serializer and the diagnosis disagree.</exception>
     public static ReceivedOrder OfOrder(ReadOnlyMemory<byte> body, JsonTypeInfo<Order> type)
     {
-        (Order? order, IReadOnlyList<Violation> faults) = Of(body, type);
-        return faults.Count > 0
-            ? new ReceivedOrder(order, faults)
+        (Order? order, IReadOnlyList<Violation> violations) = Of(body, type);
+        return violations.Count > 0
+            ? new ReceivedOrder(order, violations)
             : throw new InvalidOperationException("The strict reader refused an order in which the diagnosis finds no fault.");
     }
 
-    /// <summary>Reads what can be read of a text, and finds every fault in its form.</summary>
-    public static (T? Read, IReadOnlyList<Violation> Faults) Of<T>(ReadOnlyMemory<byte> body, JsonTypeInfo<T> type)
+    /// <summary>Reads what can be read of a text.</summary>
+    /// <param name="body">The text, in UTF-8.</param>
+    /// <param name="type">The serializer's metadata of the record.</param>
+    /// <returns>The record without the members at fault, or null when it is not readable; and the violations of its form, none for a text
+    /// that reads cleanly.</returns>
+    public static (T? Read, IReadOnlyList<Violation> Violations) Of<T>(ReadOnlyMemory<byte> body, JsonTypeInfo<T> type)
         where T : class
     {
-        if (JsonText.FaultOf(body.Span) is { } fault)
+        if (JsonText.ViolationOf(body.Span) is { } violation)
         {
-            return (null, [fault]);
+            return (null, [violation]);
         }
 
         using JsonDocument document = JsonDocument.Parse(body, new JsonDocumentOptions { MaxDepth = ContractJson.MaxDepth });
-        Diagnosis diagnosis = new();
+        FormDiagnosis diagnosis = new();
         using (Utf8JsonWriter writer = new(diagnosis._copy))
         {
             diagnosis.Copy(document.RootElement, type.Type, "", null, writer);
         }
 
-        return (diagnosis._readable ? JsonSerializer.Deserialize(diagnosis._copy.WrittenSpan, type) : null, diagnosis._faults);
+        T? read = diagnosis._violations.IsReadable ? JsonSerializer.Deserialize(diagnosis._copy.WrittenSpan, type) : null;
+        return (read, diagnosis._violations.All);
     }
 
+    // The types of the contract are lists, pairs of coordinates, records, and simple values.
     private void Copy(JsonElement element, Type type, string pointer, JsonPropertyInfo? property, Utf8JsonWriter writer)
     {
         if (ContractJson.ElementOf(type) is { } elementType)
@@ -63,9 +66,9 @@ internal sealed class Diagnosis
         {
             CopyRecord(element, record, pointer, writer);
         }
-        else if (ValueCheck.FaultOf(element, type, pointer, property) is { } fault)
+        else if (ValueCheck.ViolationOf(element, type, pointer, property) is { } violation)
         {
-            Add(fault);
+            _violations.Add(violation);
             writer.WriteNullValue();
         }
         else
@@ -83,10 +86,10 @@ internal sealed class Diagnosis
             foreach (JsonElement element in list.EnumerateArray())
             {
                 string place = $"{pointer}/{index++}";
-                // A list of words has no room for a null in the place of a word that is none.
-                if (elementType.IsEnum && ValueCheck.FaultOf(element, elementType, place, null) is { } fault)
+                // A list of words cannot have a null instead of an unknown word: the word is left out.
+                if (elementType.IsEnum && ValueCheck.ViolationOf(element, elementType, place, null) is { } violation)
                 {
-                    Add(fault);
+                    _violations.Add(violation);
                 }
                 else
                 {
@@ -96,7 +99,7 @@ internal sealed class Diagnosis
         }
         else
         {
-            Add(new Violation(pointer, "wrong-type", $"{Subject(pointer)} must be a list, not {JsonText.KindOf(list)}."));
+            _violations.Add(new Violation(pointer, "wrong-type", $"{Subject(pointer)} must be a list, not {JsonText.KindOf(list)}."));
         }
 
         writer.WriteEndArray();
@@ -110,7 +113,7 @@ internal sealed class Diagnosis
         }
         else
         {
-            Add(new Violation(pointer, "wrong-type", "The value must be a pair of coordinates: a list of two."));
+            _violations.Add(new Violation(pointer, "wrong-type", "The value must be a pair of coordinates: a list of two."));
             writer.WriteNullValue();
         }
     }
@@ -128,46 +131,32 @@ internal sealed class Diagnosis
         }
         else
         {
-            Add(new Violation(pointer, "wrong-type", $"{Subject(pointer)} must be an object, not {JsonText.KindOf(element)}."));
+            _violations.Add(new Violation(pointer, "wrong-type", $"{Subject(pointer)} must be an object, not {JsonText.KindOf(element)}."));
         }
 
         writer.WriteEndObject();
     }
 
+    // A member that is null counts as left out, and is not copied.
     private void CopyMember(JsonProperty member, JsonTypeInfo type, string pointer, HashSet<string> seen, Utf8JsonWriter writer)
     {
-        string place = $"{pointer}/{JsonText.Escape(JsonText.NameOf(member))}";
         string name = JsonText.NameOf(member);
+        string place = $"{pointer}/{JsonText.Escape(name)}";
         JsonPropertyInfo? property = type.Properties.FirstOrDefault(property => property.Name == name);
         if (property is null)
         {
             string allowed = string.Join(", ", type.Properties.Select(known => known.Name));
-            Add(new Violation(place, "unknown-field", $"There is no such field here; the fields are {allowed}."));
+            _violations.Add(new Violation(place, "unknown-field", $"There is no such field here; the fields are {allowed}."));
         }
         else if (!seen.Add(name))
         {
-            Add(new Violation(place, "duplicate-field", "The field is given more than once."));
+            _violations.Add(new Violation(place, "duplicate-field", "The field is given more than once."));
         }
         else if (member.Value.ValueKind != JsonValueKind.Null)
         {
             writer.WritePropertyName(name);
             Copy(member.Value, property.PropertyType, place, property, writer);
         }
-    }
-
-    private void Add(Violation fault)
-    {
-        bool unreadable = Statuses.IsUnreadable(fault.Code);
-        if (_faults.Count < MostFaults)
-        {
-            _faults.Add(fault);
-        }
-        else if (unreadable && _readable)
-        {
-            _faults[^1] = fault;
-        }
-
-        _readable &= !unreadable;
     }
 
     private static string Subject(string pointer) => pointer.Length == 0 ? "The order" : "The value";
