@@ -8,8 +8,8 @@ using Microsoft.Extensions.Primitives;
 
 namespace CushionService.Access;
 
-/// <summary>Finds out who calls, and admits the call when the caller has its scope. The same for REST and gRPC: to both, a key or a token is a
-/// header.</summary>
+/// <summary>Finds out who calls, and admits the call when the caller has its scope. The same for REST and gRPC: to
+/// both, a key or a token is a header.</summary>
 /// <param name="next">The rest of the pipeline.</param>
 /// <param name="policies">Who may call, as configured now.</param>
 /// <param name="clock">For keys that expire.</param>
@@ -26,8 +26,9 @@ internal sealed class AccessControl(
 
     private const string Bearer = "Bearer ";
 
-    /// <summary>Passes a call on with its <see cref="Caller"/> among the features, or rejects it: with 401 when the caller is not known, or
-    /// has shown neither key nor token where one is needed; with 403 when a known caller lacks the scope.</summary>
+    /// <summary>Passes a call on with its <see cref="Caller"/> among the features, or rejects it: with 401 when the
+    /// caller is not known, or has shown neither key nor token where one is needed; with 403 when a known caller lacks
+    /// the scope.</summary>
     public async Task InvokeAsync(HttpContext http)
     {
         if (http.GetEndpoint()?.Metadata.GetMetadata<RequiresScopeAttribute>() is not { } needs)
@@ -55,7 +56,8 @@ internal sealed class AccessControl(
         }
     }
 
-    // The caller of a key or of a token; null when it is not valid. A call with both is ambiguous and counts as neither.
+    // The caller of a key or of a token; null when it is not valid. A call with both is ambiguous and counts as
+    // neither.
     private async Task<Caller?> KnownAsync(HttpContext http, AccessPolicy policy)
     {
         if (http.Request.Headers.TryGetValue(KeyHeader, out StringValues key))

@@ -1,14 +1,14 @@
 namespace CushionService.Access;
 
-/// <summary>The configuration section <c>Access</c>: who may call. Keys and the anonymous grant are read anew when the configuration
-/// changes.</summary>
+/// <summary>The configuration section <c>Access</c>: who may call. Keys and the anonymous grant are read anew when the
+/// configuration changes.</summary>
 internal sealed class AccessOptions
 {
     /// <summary>The section's name.</summary>
     public const string Section = "Access";
 
-    /// <summary>What a caller without a key or a token may do. When left out: everything, as long as no key and no authority is configured,
-    /// and then what a shop's page needs.</summary>
+    /// <summary>What a caller without a key or a token may do. When left out: everything, as long as no key and no
+    /// authority is configured, and then what a shop's page needs.</summary>
     public GrantOptions? Anonymous { get; init; }
 
     /// <summary>The API keys.</summary>

@@ -53,8 +53,8 @@ internal sealed class AccessPolicy
     }
 
     /// <summary>The caller that a key identifies; null for a key that is unknown or has expired.</summary>
-    /// <remarks>Found by its digest, so that the time it takes says nothing about the key. A key is 256 random bits, which cannot be
-    /// guessed back from a plain digest.</remarks>
+    /// <remarks>Found by its digest, so that the time it takes says nothing about the key. A key is 256 random bits,
+    /// which cannot be guessed back from a plain digest.</remarks>
     /// <param name="key">The key, as it was sent.</param>
     /// <param name="now">The time of the call.</param>
     public Caller? CallerOf(string key, DateTimeOffset now) =>

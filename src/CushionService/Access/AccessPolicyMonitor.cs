@@ -3,8 +3,8 @@ using Microsoft.Extensions.Primitives;
 
 namespace CushionService.Access;
 
-/// <summary>Has the policy in force. When the configuration changes, the new policy holds for the calls that come after. A configuration that is
-/// wrong is reported in the log, and the policy stays as it was.</summary>
+/// <summary>Has the policy in force. When the configuration changes, the new policy holds for the calls that come
+/// after. A configuration that is wrong is reported in the log, and the policy stays as it was.</summary>
 internal sealed partial class AccessPolicyMonitor : IDisposable
 {
     private readonly IConfiguration _section;

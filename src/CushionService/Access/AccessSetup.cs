@@ -29,7 +29,8 @@ internal static class AccessSetup
                     options.MapInboundClaims = false;
                     // Clocks of servers that keep network time differ by less.
                     options.TokenValidationParameters.ClockSkew = TimeSpan.FromSeconds(30);
-                    // Signatures with a public key alone: with a shared secret, who can verify a token could also make one.
+                    // Signatures with a public key alone: with a shared secret, who can verify a token could also make
+                    // one.
                     options.TokenValidationParameters.ValidAlgorithms =
                     [
                         "RS256",
@@ -49,6 +50,7 @@ internal static class AccessSetup
         builder.Services.Configure<ForwardedHeadersOptions>(options =>
         {
             options.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto;
+            // The defaults believe loopback: here only what is configured is believed.
             options.KnownProxies.Clear();
             options.KnownIPNetworks.Clear();
             foreach (string proxy in proxies)
@@ -58,8 +60,8 @@ internal static class AccessSetup
         });
     }
 
-    /// <summary>Takes the caller's address and scheme from the headers of a known proxy. Comes first, since limits are counted by
-    /// address.</summary>
+    /// <summary>Takes the caller's address and scheme from the headers of a known proxy. Comes first, since limits are
+    /// counted by address.</summary>
     public static void UseProxies(this WebApplication app)
     {
         // Without a known proxy no header is believed about where a call comes from.

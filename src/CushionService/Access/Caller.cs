@@ -1,8 +1,8 @@
 namespace CushionService.Access;
 
 /// <summary>Who calls.</summary>
-/// <param name="Name">Tells callers apart for their limits and in the log: the name of a key or of a token's client, never the key; or an
-/// address.</param>
+/// <param name="Name">Tells callers apart for their limits and in the log: the name of a key or of a token's client,
+/// never the key; or an address.</param>
 /// <param name="Grant">What the caller may do.</param>
 internal sealed record Caller(string Name, Grant Grant)
 {
@@ -13,7 +13,8 @@ internal sealed record Caller(string Name, Grant Grant)
     public static Caller Self { get; } = new("self", new Grant(Scopes.All, int.MaxValue, int.MaxValue, int.MaxValue, int.MaxValue));
 
     /// <summary>Who sent a request that <see cref="AccessControl"/> has admitted.</summary>
-    /// <exception cref="InvalidOperationException">The endpoint names no scope, which every call that takes orders must.</exception>
+    /// <exception cref="InvalidOperationException">The endpoint names no scope, which every call that takes orders
+    /// must.</exception>
     public static Caller Of(HttpContext http) =>
         http.Features.Get<Caller>()
         ?? throw new InvalidOperationException("A call without a needed scope has no caller: every call that takes orders names one.");

@@ -17,11 +17,11 @@ internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int
     /// <summary>The greatest effort outside of streams: thorough with the scope quote, else standard.</summary>
     public Effort Effort => Scopes.HasFlag(Scopes.Quote) ? Effort.Thorough : Effort.Standard;
 
-    /// <summary>Everything in an order that goes beyond the grant. An order is refused and never quietly answered with less effort: the
-    /// same order has the same answer for everyone who gets one.</summary>
+    /// <summary>Everything in an order that goes beyond the grant. An order is refused and never quietly answered with
+    /// less effort: the same order has the same answer for everyone who gets one.</summary>
     /// <param name="order">The order; it need not be sound.</param>
-    /// <param name="overnight">Whether the effort for repeated production orders may be asked for: by a known caller, in a
-    /// stream.</param>
+    /// <param name="overnight">Whether the effort for repeated production orders may be asked for: by a known caller,
+    /// in a stream.</param>
     /// <returns>A violation with the code not-allowed for each place; empty when the grant covers the order.</returns>
     public IReadOnlyList<Violation> Forbids(Order order, bool overnight)
     {

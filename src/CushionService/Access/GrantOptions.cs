@@ -1,6 +1,7 @@
 namespace CushionService.Access;
 
-/// <summary>A grant as it is configured. What is left out has the default of its kind, which the operations page lists.</summary>
+/// <summary>A grant as it is configured. What is left out has the default of its kind, which the operations page
+/// lists.</summary>
 internal class GrantOptions
 {
     /// <summary>Names of scopes: estimate, quote, batch, prices:inline.</summary>
@@ -18,7 +19,8 @@ internal class GrantOptions
     /// <summary>Open streams, 1 to 1 000.</summary>
     public int? Streams { get; init; }
 
-    /// <summary>Reads the grant. One with errors is returned too, since the caller gathers the errors of every grant first.</summary>
+    /// <summary>Reads the grant. One with errors is returned too, since the caller gathers the errors of every grant
+    /// first.</summary>
     /// <param name="otherwise">The defaults.</param>
     /// <param name="place">Where it is in the configuration, as <c>Access:Keys:0</c>.</param>
     /// <param name="errors">Gets a sentence for each value out of its range.</param>

@@ -2,8 +2,8 @@ using Microsoft.Net.Http.Headers;
 
 namespace CushionService.Access;
 
-/// <summary>The pages of other sites that may call from a browser: those on the list <c>Access:Origins</c>, and no others (Fetch standard,
-/// CORS).</summary>
+/// <summary>The pages of other sites that may call from a browser: those on the list <c>Access:Origins</c>, and no
+/// others (Fetch standard, CORS).</summary>
 internal static class Origins
 {
     /// <summary>Adds the policy. Without a list, no page of another site may call.</summary>

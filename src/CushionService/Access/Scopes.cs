@@ -7,7 +7,8 @@ internal enum Scopes
     /// <summary>Nothing.</summary>
     None = 0,
 
-    /// <summary><c>estimate</c>: what a shop's page needs: check an order, the fabric it takes, the catalogue.</summary>
+    /// <summary><c>estimate</c>: what a shop's page needs: check an order, the fabric it takes, the
+    /// catalogue.</summary>
     Estimate = 1,
 
     /// <summary><c>quote</c>: pieces, layouts, quotes, comparisons and fits, at any effort.</summary>

@@ -6,7 +6,8 @@ namespace CushionService.Access;
 /// elsewhere.</summary>
 internal static class SecurityHeaders
 {
-    // Our pages have scripts and styles of their own and nothing inline; an answer that is not a page needs nothing at all.
+    // Our pages have scripts and styles of their own and nothing inline; an answer that is not a page needs nothing at
+    // all.
     private const string OfPages =
         "default-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'; img-src 'self' data:; object-src 'none'; "
         + "script-src 'self'; style-src 'self'";

@@ -18,6 +18,7 @@ internal static class AdmissionSetup
         builder.Services.AddSingleton<OrderDispatcher>();
     }
 
-    /// <summary>Rejects calls beyond the limits. Comes after access, since the limits are those of the caller.</summary>
+    /// <summary>Rejects calls beyond the limits. Comes after access, since the limits are those of the
+    /// caller.</summary>
     public static void UseAdmission(this WebApplication app) => app.UseMiddleware<AdmissionControl>();
 }

@@ -9,8 +9,12 @@ using Microsoft.Extensions.Options;
 
 namespace CushionService.Admission;
 
-/// <summary>Sends an order to the desk by way of the worker pool: within what its caller may ask for, and within the deadline. REST, gRPC
-/// and streams all send their orders here.</summary>
+/// <summary>Sends an order to the desk by way of the worker pool: within what its caller may ask for, and within the
+/// deadline. REST, gRPC and streams all send their orders here.</summary>
+/// <param name="desk">Answers the orders.</param>
+/// <param name="pool">The workers.</param>
+/// <param name="retry">When a caller may send an order again.</param>
+/// <param name="options">The deadlines.</param>
 internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, RetryDelay retry, IOptions<AdmissionOptions> options)
 {
     private readonly TimeSpan _deadline = TimeSpan.FromSeconds(options.Value.DeadlineSeconds);
@@ -21,10 +25,10 @@ internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, RetryDela
     /// <param name="received">The order as it arrived.</param>
     /// <param name="purpose">What it is sent for.</param>
     /// <param name="cancellation">The caller's.</param>
-    /// <param name="inTurn">Whether it is an order of a stream, which waits its turn in a queue without an end and is never rejected as
-    /// busy.</param>
-    /// <returns>The answer, or a refusal: of what the grant does not cover (not-allowed), of a broken rule, for a full queue (busy), or at
-    /// the deadline (too-slow).</returns>
+    /// <param name="inTurn">Whether it is an order of a stream, which waits its turn in a queue without an end and is
+    /// never rejected as busy.</param>
+    /// <returns>The answer, or a refusal: of what the grant does not cover (not-allowed), of a broken rule, for a full
+    /// queue (busy), or at the deadline (too-slow).</returns>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public async Task<Outcome<TAnswer>> HandleAsync<TAnswer>(
         Caller caller,
@@ -43,6 +47,8 @@ internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, RetryDela
         return outcome;
     }
 
+    // The outcome of the desk, or that of the queue and the deadline. A cancellation that is not the caller's is the
+    // deadline.
     private async Task<Outcome<TAnswer>> WorkAsync<TAnswer>(
         ReceivedOrder received,
         Purpose<TAnswer> purpose,
@@ -72,6 +78,7 @@ internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, RetryDela
         }
     }
 
+    // The same order is welcome a little later.
     private Refusal Busy() =>
         new([new Violation("", "busy", "The service has more to do than it can; send the order again later.")])
         {

@@ -27,6 +27,7 @@ internal sealed class OrderJob<TAnswer>(
     /// <summary>What becomes of the order. Cancelled when the caller cancels, or at the deadline.</summary>
     public Task<Outcome<TAnswer>> Outcome => _outcome.Task;
 
+    /// <inheritdoc/>
     protected override void Work(CancellationToken deadline)
     {
         try
@@ -43,5 +44,6 @@ internal sealed class OrderJob<TAnswer>(
         }
     }
 
+    /// <inheritdoc/>
     protected override void Cancel(CancellationToken cancellation) => _outcome.SetCanceled(cancellation);
 }

@@ -4,7 +4,8 @@ using CushionService.Metrics;
 
 namespace CushionService.Admission;
 
-/// <summary>Measures of the queue. A queue that grows, or waits that grow, say that there are too few workers.</summary>
+/// <summary>Measures of the queue. A queue that grows, or waits that grow, say that there are too few
+/// workers.</summary>
 internal static class QueueMetrics
 {
     // Most waits are below a millisecond; the upper boundaries show when calls are about to be rejected.

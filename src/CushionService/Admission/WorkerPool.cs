@@ -3,10 +3,11 @@ using Microsoft.Extensions.Options;
 
 namespace CushionService.Admission;
 
-/// <summary>The threads that work on orders, and the two queues in front of them. The workers are few, one for each processor, and apart from the
-/// thread pool, so that a search never holds up the threads that read requests and write answers.</summary>
-/// <remarks>Calls come first. The orders of streams take every fourth turn, and all turns that no call wants, so that neither can starve the
-/// other.</remarks>
+/// <summary>The threads that work on orders, and the two queues in front of them. The workers are few, one for each
+/// processor, and apart from the thread pool, so that a search never holds up the threads that read requests and write
+/// answers.</summary>
+/// <remarks>Calls come first. The orders of streams take every fourth turn, and all turns that no call wants, so that
+/// neither can starve the other.</remarks>
 internal sealed class WorkerPool : IDisposable
 {
     // One turn in four is a stream's while both queues hold work.
@@ -50,8 +51,9 @@ internal sealed class WorkerPool : IDisposable
     /// <summary>Calls that wait for a worker now; the orders of streams are not counted.</summary>
     public int Waiting => Volatile.Read(in _waiting);
 
-    /// <summary>Whether a call that arrives now would find the queue full, or wait longer than <see cref="AdmissionOptions.LongestWaitMs"/>: the calls in
-    /// the queue times the mean time of an order, shared by the workers. A pool without a queue is never full, however slow its orders.</summary>
+    /// <summary>Whether a call that arrives now would find the queue full, or wait longer than
+    /// <see cref="AdmissionOptions.LongestWaitMs"/>: the calls in the queue times the mean time of an order, shared by
+    /// the workers. A pool without a queue is never full, however slow its orders.</summary>
     public bool IsFull
     {
         get
@@ -62,6 +64,7 @@ internal sealed class WorkerPool : IDisposable
     }
 
     /// <summary>Puts the work of a call into the queue.</summary>
+    /// <param name="job">The work. Its time in the queue counts towards its deadline.</param>
     /// <returns>Whether it was taken; false when the queue is full, or the pool is closed.</returns>
     public bool TryEnqueue(Job job)
     {
@@ -79,8 +82,8 @@ internal sealed class WorkerPool : IDisposable
         }
     }
 
-    /// <summary>Puts an order of a stream into the queue, which waits as long as it must. A stream bounds how many it sends at the same
-    /// time.</summary>
+    /// <summary>Puts an order of a stream into the queue, which waits as long as it must. A stream bounds how many it
+    /// sends at the same time.</summary>
     /// <exception cref="ObjectDisposedException">The pool is closed.</exception>
     public void EnqueueInTurn(Job job)
     {
@@ -102,6 +105,7 @@ internal sealed class WorkerPool : IDisposable
         }
     }
 
+    // The loop of a worker. A job never throws, so a worker ends only with the pool.
     private void Work()
     {
         while (Next() is { } job)

@@ -8,8 +8,9 @@ using CushionService.Wording;
 
 namespace CushionService.Desk;
 
-/// <summary>Quotes an order as given, and once for each candidate with the candidate instead of one of its fabrics. Every quote is an order of
-/// its own to the engine, so that an option costs in the comparison what it would cost alone.</summary>
+/// <summary>Quotes an order as given, and once for each candidate with the candidate instead of one of its fabrics.
+/// Every quote is an order of its own to the engine, so that an option costs in the comparison what it would cost
+/// alone.</summary>
 internal static class Comparison
 {
     /// <summary>Compares a sound order's candidates.</summary>
@@ -51,7 +52,8 @@ internal static class Comparison
         };
     }
 
-    // One option, with its findings placed in the candidate: the caller has sent no order in which the option is a fabric.
+    // One option, with its findings placed in the candidate: the caller has sent no order in which the option is a
+    // fabric.
     private static (QuoteAttempt, OptionAnswer) Quote(
         Order given,
         PriceBookSpecification? book,
@@ -63,6 +65,7 @@ internal static class Comparison
         CancellationToken cancellation
     )
     {
+        // The rules have found the fabric that the candidate names.
         int at = given.Fabrics!.Index().First(fabric => fabric.Item.Id == replaced).Index;
         // The cushions name the fabric by its id. In a price book the option is under its own name.
         Fabric fabric = option with
@@ -85,6 +88,7 @@ internal static class Comparison
             }
         );
 
+        // A finding of the fabric is one of the option; all others are where they are in the order.
         ImmutableArray<Violation> Placed(ImmutableArray<Violation> findings) =>
             [
                 .. findings.Select(finding =>
@@ -98,6 +102,7 @@ internal static class Comparison
             ];
     }
 
+    // What an attempt costs and takes. The caller adds where the option comes from.
     private static OptionAnswer Word(QuoteAttempt attempt, string change, ImmutableArray<Violation> violations) =>
         new()
         {

@@ -10,17 +10,20 @@ namespace CushionService.Desk;
 
 /// <summary>How an order fits onto the fabric on hand.</summary>
 /// <param name="Drafting">The order, drafted for the fabric on hand.</param>
-/// <param name="Fabrics">Each fabric that is on hand, with the layout of its pieces. Fabrics to be bought are not among them.</param>
+/// <param name="Fabrics">Each fabric that is on hand, with the layout of its pieces. Fabrics to be bought are not among
+/// them.</param>
 /// <param name="Warnings">What is allowed but unwise.</param>
 internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics, ImmutableArray<Violation> Warnings)
 {
-    /// <summary>Whether everything fits; if not, whether that is proven by a bound, or the search has only not found a layout.</summary>
+    /// <summary>Whether everything fits; if not, whether that is proven by a bound, or the search has only not found a
+    /// layout.</summary>
     public FitVerdict Verdict =>
         Fabrics.Any(fabric => fabric.Verdict == FitVerdict.Impossible) ? FitVerdict.Impossible
         : Fabrics.Any(fabric => fabric.Verdict == FitVerdict.NotFound) ? FitVerdict.NotFound
         : FitVerdict.Fits;
 
-    /// <summary>Lays an order onto the fabric on hand; where its fabric may run either way, first up the bolt, then railroaded.</summary>
+    /// <summary>Lays an order onto the fabric on hand; where its fabric may run either way, first up the bolt, then
+    /// railroaded.</summary>
     /// <param name="specified">The order.</param>
     /// <param name="warnings">What is unwise in it.</param>
     /// <param name="effort">How many steps the search may take.</param>

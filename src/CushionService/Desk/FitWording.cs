@@ -26,6 +26,7 @@ internal static class FitWording
             Fits = fit.Verdict == FitVerdict.Fits,
             Fabrics = [.. fit.Fabrics.Select(fabric => Of(fabric, words, unit))],
             Largest = [.. largest],
+            // Those of fabrics to be bought are no part of the answer.
             Pieces = [.. words.Pieces(fit.Drafting).Where(piece => onHand.Contains(piece.Fabric))],
             Warnings = words.Warnings,
         };

@@ -8,8 +8,8 @@ using CushionService.Nesting;
 
 namespace CushionService.Desk;
 
-/// <summary>Finds how large each cushion of an order could be on the fabric on hand. Every size is drafted, cut and laid by the pipeline of
-/// any order.</summary>
+/// <summary>Finds how large each cushion of an order could be on the fabric on hand. Every size is drafted, cut and
+/// laid by the pipeline of any order.</summary>
 internal static class LargestCushions
 {
     // Each size that is tried is an order of its own: more cushions would keep a page waiting.
@@ -19,12 +19,13 @@ internal static class LargestCushions
     private const int WaysSharing = 36;
 
     /// <summary>The largest cushions of an order that keeps its rules.</summary>
-    /// <remarks>Quick searches find the size roughly, and thorough ones decide at its boundary. A size counts in whole cutting steps, since no
-    /// other can be cut.</remarks>
+    /// <remarks>Quick searches find the size roughly, and thorough ones decide at its boundary. A size counts in whole
+    /// cutting steps, since no other can be cut.</remarks>
     /// <param name="order">The order as it was sent, with fabric on hand.</param>
     /// <param name="specified">The same, specified.</param>
     /// <param name="cancellation">Cancels the search.</param>
-    /// <returns>For each of the first four cushions and each way to size it, the largest that fits; nothing where none fits.</returns>
+    /// <returns>For each of the first four cushions and each way to size it, the largest that fits; nothing where none
+    /// fits.</returns>
     /// <exception cref="OperationCanceledException">The search was cancelled, while the sequence was read.</exception>
     public static IEnumerable<LargestAnswer> Of(Order order, OrderSpecification specified, CancellationToken cancellation)
     {
@@ -52,7 +53,7 @@ internal static class LargestCushions
             }
         }
 
-        // A size that breaks a rule cannot be made, whatever fabric there is.
+        // Whether the order with that size fits. A size that breaks a rule cannot be made, whatever fabric there is.
         FitVerdict Verdict(Order sized, Effort effort, int sharedBy) =>
             OrderIntake.Read(sized, specified.PriceBook, Purpose.Fitting) is { Specification: { } whole } taken
                 ? Fit.Of(whole, taken.Warnings, effort, sharedBy, cancellation).Verdict

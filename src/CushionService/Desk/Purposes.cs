@@ -8,7 +8,10 @@ using CushionService.Wording;
 
 namespace CushionService.Desk;
 
-/// <summary>Every purpose that an order is sent for, with the method that answers it. REST, gRPC and streams choose from this list.</summary>
+/// <summary>Every purpose that an order is sent for, with the method that answers it. REST, gRPC and streams choose
+/// from this list.</summary>
+/// <remarks>A method gets an order whose rules have been checked, and makes one record of the contract of it. Its
+/// lengths are numbers in the order's unit. It throws when the search is cancelled, and keeps nothing.</remarks>
 internal static class Purposes
 {
     /// <summary>Whether the order can be made, down to whether every piece fits its fabric.</summary>
@@ -36,6 +39,7 @@ internal static class Purposes
     /// <summary>Whether the order can be cut from the fabric on hand.</summary>
     public static Purpose<FitAnswer> Fit { get; } = new(Purpose.Fitting, FitOnHand);
 
+    // Whatever the checks found is the answer. Nothing is laid out.
     private static ValidationAnswer Validate(CheckedOrder order, CancellationToken cancellation) =>
         new()
         {
@@ -44,6 +48,7 @@ internal static class Purposes
             Warnings = order.Warnings,
         };
 
+    // The pieces are drafted already; wording thousands of them is worth a look at the deadline.
     private static PiecesAnswer ListPieces(CheckedOrder order, CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
@@ -59,6 +64,7 @@ internal static class Purposes
         };
     }
 
+    // The pieces come along, since a placement names its piece and a drawing shows its shape.
     private static LayoutsAnswer LayOut(CheckedOrder order, CancellationToken cancellation)
     {
         AnswerWording words = WordsOf(order);
@@ -88,6 +94,7 @@ internal static class Purposes
         };
     }
 
+    // The order of a query has one fabric. The warnings name parameters, since the desk has placed them.
     private static EstimateAnswer EstimateOneFabric(CheckedOrder order, CancellationToken cancellation)
     {
         YardageLine line = WordsOf(order).Yardage(LaidOut(order, cancellation)).Single();
@@ -104,6 +111,7 @@ internal static class Purposes
         };
     }
 
+    // The wording adds a warning of its own when the total leaves out what has no price.
     private static QuoteAnswer QuoteAll(CheckedOrder order, CancellationToken cancellation)
     {
         Quote quote = QuotePipeline.Of(order.Drafting, cancellation);
@@ -111,6 +119,7 @@ internal static class Purposes
         return WordsOf(order).Quote(order.Order, quote);
     }
 
+    // One fit at the effort of the order. The largest cushions are found by searches of their own.
     private static FitAnswer FitOnHand(CheckedOrder order, CancellationToken cancellation)
     {
         Engine.Specifications.OrderSpecification specified = order.Drafting.Order;
@@ -120,6 +129,7 @@ internal static class Purposes
 
     private static AnswerWording WordsOf(CheckedOrder order) => new(order.Drafting.Order.Unit, order.Warnings);
 
+    // One yardage for each fabric, counted in the metrics.
     private static ImmutableArray<Yardage> LaidOut(CheckedOrder order, CancellationToken cancellation)
     {
         ImmutableArray<Yardage> yardages = QuotePipeline.LayOut(order.Drafting, cancellation);

@@ -8,9 +8,11 @@ using Outline = CushionService.Contract.Orders.Outline;
 
 namespace CushionService.Desk;
 
-/// <summary>An order in which one cushion has other sizes, in whole cutting steps; the rest of the order is as it was sent.</summary>
+/// <summary>An order in which one cushion has other sizes, in whole cutting steps; the rest of the order is as it was
+/// sent.</summary>
 internal sealed class SizedCushion
 {
+    // The order, the cushion's place in it, and which of its sizes change.
     private readonly Order _order;
     private readonly int _at;
     private readonly FreeSize _free;
@@ -31,13 +33,15 @@ internal sealed class SizedCushion
         Steps = (int)Math.Max(_leading.Nanometres / Step.Nanometres, 1);
     }
 
-    /// <summary>The leading size as ordered, in whole cutting steps, rounded down; at least 1. The leading size is the one that changes: of
-    /// both, the longer.</summary>
+    /// <summary>The leading size as ordered, in whole cutting steps, rounded down; at least 1. The leading size is the
+    /// one that changes: of both, the longer.</summary>
     public int Steps { get; }
 
+    // Half a cutting step could not be cut.
     private Length Step => _specified.Workroom.CuttingStep;
 
-    /// <summary>Each way to size a cushion of a sound order: as a whole and, where the outline has them, in width or depth alone.</summary>
+    /// <summary>Each way to size a cushion of a sound order: as a whole and, where the outline has them, in width or
+    /// depth alone.</summary>
     /// <param name="order">The order as it was sent.</param>
     /// <param name="specified">The same, specified.</param>
     /// <param name="at">The cushion, from 0.</param>
@@ -51,15 +55,16 @@ internal sealed class SizedCushion
         }
     }
 
-    /// <summary>The order with the cushion's leading size of that many cutting steps. In proportion, every other size goes down to a whole
-    /// step; corners of a polygon do not, since rounding would bend its edges.</summary>
+    /// <summary>The order with the cushion's leading size of that many cutting steps. In proportion, every other size
+    /// goes down to a whole step; corners of a polygon do not, since rounding would bend its edges.</summary>
     public Order At(int steps) =>
         _order with
         {
             Cushions = [.. _order.Cushions!.Select((cushion, i) => i == _at ? cushion with { Outline = OutlineAt(steps) } : cushion)],
         };
 
-    /// <summary>Finished width and depth over all with that many cutting steps, of a size that keeps every rule.</summary>
+    /// <summary>Finished width and depth over all with that many cutting steps, of a size that keeps every
+    /// rule.</summary>
     public (Length Width, Length Depth) SizesAt(int steps)
     {
         Findings findings = new(_specified.Unit, new FindingList());
@@ -67,6 +72,7 @@ internal sealed class SizedCushion
         return (drawn.Width, drawn.Depth);
     }
 
+    // Every size times the new leading size over the ordered one.
     private Outline OutlineAt(int steps)
     {
         Length leading = steps * Step;

@@ -6,10 +6,14 @@ using Grpc.Core;
 
 namespace CushionService.Grpc;
 
-/// <summary>Turns exceptions that the caller did not cause into a status that has a code and the trace, and nothing of the inside.</summary>
+/// <summary>Turns exceptions that the caller did not cause into a status that has a code and the trace, and nothing of
+/// the inside.</summary>
 internal sealed class CallErrors(ILogger<CallErrors> log)
 {
-    /// <summary>The status for an exception that is none yet: cancelled when the caller cancelled, else internal, which is logged.</summary>
+    /// <summary>The status for an exception that has none yet: CANCELLED when the caller cancelled, else INTERNAL,
+    /// which is logged.</summary>
+    /// <param name="exception">What the call has thrown.</param>
+    /// <param name="context">The call.</param>
     public RpcException StatusOf(Exception exception, ServerCallContext context)
     {
         if (exception is OperationCanceledException && context.CancellationToken.IsCancellationRequested)

@@ -2,17 +2,19 @@ using Grpc.Core;
 
 namespace CushionService.Grpc;
 
-/// <summary>Binds the calls so that bytes which are no message are reported as the caller's error, INVALID_ARGUMENT. Without it the framework
-/// reports and logs them as a failure of the service.</summary>
+/// <summary>Binds the calls so that bytes which are no message are reported as the caller's error, INVALID_ARGUMENT.
+/// Without it the framework reports and logs them as a failure of the service.</summary>
 internal static class OrderBinding
 {
-    /// <summary>Adds the calls to the server. The framework finds this method by the attribute on <see cref="OrderCalls"/>.</summary>
+    /// <summary>Adds the calls to the server. The framework finds this method by the attribute on
+    /// <see cref="OrderCalls"/>.</summary>
     /// <param name="binder">Gets every method.</param>
     /// <param name="calls">The calls; null when the framework only asks for their names.</param>
     public static void Bind(ServiceBinderBase binder, V1.CushionService.CushionServiceBase? calls) =>
         V1.CushionService.BindService(new CheckedBinder(binder), calls);
 
-    // Passes every method on with a marshaller that checks. The service has two shapes of methods: unary, and streams both ways.
+    // Passes every method on with a marshaller that checks. The service has two shapes of methods: unary, and streams
+    // both ways.
     private sealed class CheckedBinder(ServiceBinderBase binder) : ServiceBinderBase
     {
         public override void AddMethod<TRequest, TResponse>(
@@ -25,6 +27,7 @@ internal static class OrderBinding
             DuplexStreamingServerMethod<TRequest, TResponse>? handler
         ) => binder.AddMethod(Of(method), handler);
 
+        // Only requests are checked: our own answers are messages.
         private static Method<TRequest, TResponse> Of<TRequest, TResponse>(Method<TRequest, TResponse> method)
             where TRequest : class
             where TResponse : class

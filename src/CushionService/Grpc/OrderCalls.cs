@@ -13,15 +13,16 @@ using Grpc.Core;
 
 namespace CushionService.Grpc;
 
-/// <summary>The calls over gRPC. Each names its scope and what the order is sent for; their rules, limits and answers are those of
-/// REST.</summary>
+/// <summary>The calls over gRPC. Each names its scope and what the order is sent for; their rules, limits and answers
+/// are those of REST.</summary>
 /// <param name="orders">Answers orders.</param>
 /// <param name="stream">Answers streams of orders.</param>
 /// <param name="errors">Turns exceptions into statuses.</param>
 [BindServiceMethod(typeof(OrderBinding), nameof(OrderBinding.Bind))]
 internal sealed class OrderCalls(OrderDispatcher orders, QuoteStream stream, CallErrors errors) : V1.CushionService.CushionServiceBase
 {
-    /// <summary>Whether an order can be made. An order that breaks rules is answered: its violations are the answer.</summary>
+    /// <summary>Whether an order can be made. An order that breaks rules is answered: its violations are the
+    /// answer.</summary>
     [RequiresScope(Scopes.Estimate)]
     public override Task<ValidateResponse> Validate(ValidateRequest request, ServerCallContext context) =>
         AnswerAsync<ValidationAnswer, ValidateResponse>(request.Order, Purposes.Validation, context);
@@ -56,7 +57,8 @@ internal sealed class OrderCalls(OrderDispatcher orders, QuoteStream stream, Cal
     public override Task<FitResponse> Fit(FitRequest request, ServerCallContext context) =>
         AnswerAsync<FitAnswer, FitResponse>(request.Order, Purposes.Fit, context);
 
-    /// <summary>Quotes any number of orders, in order. A refused order is a message of the stream and does not end it.</summary>
+    /// <summary>Quotes any number of orders, in order. A refused order is a message of the stream and does not end
+    /// it.</summary>
     [RequiresScope(Scopes.Batch)]
     public override async Task QuoteMany(
         IAsyncStreamReader<QuoteManyRequest> requests,

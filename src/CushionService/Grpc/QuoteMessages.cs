@@ -9,7 +9,8 @@ using Refusal = CushionService.Contract.Refusal;
 
 namespace CushionService.Grpc;
 
-/// <summary>The messages of a stream of orders and their quotes.</summary>
+/// <summary>Reads and writes the messages of a stream of orders and their quotes. They are numbered from 1, in the
+/// order in which the caller sends them.</summary>
 internal static class QuoteMessages
 {
     // The message may wait for the next one before it is sent.

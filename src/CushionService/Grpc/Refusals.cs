@@ -8,15 +8,16 @@ using Refusal = CushionService.Contract.Refusal;
 
 namespace CushionService.Grpc;
 
-/// <summary>Writes why an order gets no answer as a <c>google.rpc.Status</c>. Its details have the violations twice: as <c>BadRequest</c>, which every
-/// client of gRPC knows, and as our own list with ranges.</summary>
+/// <summary>Writes why an order gets no answer as a <c>google.rpc.Status</c>. Its details have the violations twice: as
+/// <c>BadRequest</c>, which every client of gRPC knows, and as our own list with ranges.</summary>
 internal static class Refusals
 {
-    // In bytes. Details are sent in a trailer, and clients accept some 64 KiB of trailers; in base 64 this budget is 43 KiB.
+    // In bytes. Details are sent in a trailer, and clients accept some 64 KiB of trailers; in base 64 this budget is 43
+    // KiB.
     private const int DetailBudget = 32 * 1024;
 
-    /// <summary>The exception that ends a call with a refusal. As many violations are listed as a trailer can carry; the message says so when
-    /// some are left out.</summary>
+    /// <summary>The exception that ends a call with a refusal. As many violations are listed as a trailer can carry;
+    /// the message says so when some are left out.</summary>
     /// <param name="refusal">Why the order gets no answer.</param>
     /// <param name="context">The call, for its trace.</param>
     public static RpcException ToException(Refusal refusal, ServerCallContext context)
@@ -43,6 +44,7 @@ internal static class Refusals
             list.Violations.Add(message);
         }
 
+        // Validate answers with a message, which has room for all of them.
         string rest =
             list.Violations.Count < refusal.Violations.Count
                 ? $" The first {list.Violations.Count} are listed; Validate lists them all."

@@ -9,17 +9,20 @@ using CushionService.Engine.Specifications;
 namespace CushionService.Json;
 
 /// <summary>How the contract's records are written as JSON, and how strictly they are read.</summary>
-/// <remarks>The serializer compiles accessors once for each type. Its source generator would pass the members of init-only records through an
-/// array of objects on every read.</remarks>
+/// <remarks>The serializer compiles accessors once for each type. Its source generator would pass the members of
+/// init-only records through an array of objects on every read.</remarks>
 internal static class ContractJson
 {
-    /// <summary>Objects and lists within each other, at most. No order needs ten; the rest is room for mistakes, which the diagnosis names.</summary>
+    /// <summary>Objects and lists within each other, at most. No order needs ten; the rest is room for mistakes, which
+    /// the diagnosis names.</summary>
     public const int MaxDepth = 32;
 
     /// <summary>The options in use. They cannot be changed any more.</summary>
     public static JsonSerializerOptions Options { get; } = Frozen();
 
-    /// <summary>Sets every option that the contract depends on.</summary>
+    /// <summary>Sets every option that the contract depends on: names in camel case, exactly spelled; no unknown
+    /// member, none twice; no number in text; words instead of the numbers of enumerations.</summary>
+    /// <param name="options">Options that are not in use yet.</param>
     public static void Configure(JsonSerializerOptions options)
     {
         options.PropertyNamingPolicy = JsonNamingPolicy.CamelCase;
@@ -44,7 +47,8 @@ internal static class ContractJson
         return options;
     }
 
-    // Every member of an answer is written, null where it has no value; only the range of a violation is left out where none applies.
+    // Every member of an answer is written, null where it has no value; only the range of a violation is left out where
+    // none applies.
     private static void LeaveOutEmptyRanges(JsonTypeInfo type)
     {
         if (type.Type != typeof(Violation))
@@ -77,7 +81,7 @@ internal static class ContractJson
         }
     }
 
-    /// <summary>The type of a list's elements; null when the type is not a list of the contract.</summary>
+    /// <summary>The type of the elements of a list; null when the type is not a list of the contract.</summary>
     public static Type? ElementOf(Type type) =>
         type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) ? type.GetGenericArguments()[0] : null;
 

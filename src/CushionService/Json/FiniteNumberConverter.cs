@@ -3,8 +3,8 @@ using System.Text.Json.Serialization;
 
 namespace CushionService.Json;
 
-/// <summary>Reads numbers that are finite. A number like 1e999, which the serializer would read as infinite, is refused, and so is one in
-/// text.</summary>
+/// <summary>Reads numbers that are finite. A number like 1e999, which the serializer would read as infinite, is
+/// refused, and so is one in text.</summary>
 internal sealed class FiniteNumberConverter : JsonConverter<double>
 {
     /// <summary>Reads a number.</summary>

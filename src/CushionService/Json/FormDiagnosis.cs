@@ -1,37 +1,27 @@
 using System.Buffers;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
-using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Json;
 
-/// <summary>Finds everything that is wrong with the form of an order's JSON, each with its place, by comparing the text with the contract's
-/// types. It runs only on a text that the serializer has refused, which stops at the first error and may not say where.</summary>
-/// <remarks>On the way a sound copy of the text is written, without the members at fault. When every violation is one of names or words, the
-/// copy is read instead of the text, so that the broken rules of the order can be reported at the same time.</remarks>
+/// <summary>Finds everything that is wrong with the form of an order's JSON, each with its place, by comparing the text
+/// with the contract's types. It runs only on a text that the serializer has refused, which stops at the first error
+/// and may not say where.</summary>
+/// <remarks>On the way a sound copy of the text is written, without the members at fault. When every violation is one
+/// of names or words, the copy is read instead of the text, so that the broken rules of the order can be reported at
+/// the same time.</remarks>
 internal sealed class FormDiagnosis
 {
+    // The copy is JSON whatever the text was, so that it can be read if it is worth reading.
     private readonly FormViolations _violations = new();
     private readonly ArrayBufferWriter<byte> _copy = new();
-
-    /// <summary>Reads what can be read of an order that the serializer has refused.</summary>
-    /// <param name="body">The text, in UTF-8.</param>
-    /// <param name="type">The serializer's metadata of an order.</param>
-    /// <exception cref="InvalidOperationException">There is no violation, so that the serializer and the diagnosis disagree.</exception>
-    public static ReceivedOrder OfOrder(ReadOnlyMemory<byte> body, JsonTypeInfo<Order> type)
-    {
-        (Order? order, IReadOnlyList<Violation> violations) = Of(body, type);
-        return violations.Count > 0
-            ? new ReceivedOrder(order, violations)
-            : throw new InvalidOperationException("The strict reader refused an order in which the diagnosis finds no fault.");
-    }
 
     /// <summary>Reads what can be read of a text.</summary>
     /// <param name="body">The text, in UTF-8.</param>
     /// <param name="type">The serializer's metadata of the record.</param>
-    /// <returns>The record without the members at fault, or null when it is not readable; and the violations of its form, none for a text
-    /// that reads cleanly.</returns>
+    /// <returns>The record without the members at fault, or null when it is not readable; and the violations of its
+    /// form, none for a text that reads cleanly.</returns>
     public static (T? Read, IReadOnlyList<Violation> Violations) Of<T>(ReadOnlyMemory<byte> body, JsonTypeInfo<T> type)
         where T : class
     {
@@ -58,9 +48,9 @@ internal sealed class FormDiagnosis
         {
             CopyList(element, elementType, pointer, writer);
         }
-        else if (ContractJson.CoordinateOf(type) is { } coordinate)
+        else if (ContractJson.CoordinateOf(type) is { } coordinate && ValueCheck.IsPair(element))
         {
-            CopyPair(element, coordinate, pointer, writer);
+            CopyList(element, coordinate, pointer, writer);
         }
         else if (ContractJson.Options.GetTypeInfo(type) is { Kind: JsonTypeInfoKind.Object } record)
         {
@@ -77,6 +67,7 @@ internal sealed class FormDiagnosis
         }
     }
 
+    // A value that is not a list becomes an empty one, so that the copy stays JSON.
     private void CopyList(JsonElement list, Type elementType, string pointer, Utf8JsonWriter writer)
     {
         writer.WriteStartArray();
@@ -99,25 +90,13 @@ internal sealed class FormDiagnosis
         }
         else
         {
-            _violations.Add(new Violation(pointer, "wrong-type", $"{Subject(pointer)} must be a list, not {JsonText.KindOf(list)}."));
+            _violations.Add(ValueCheck.WrongType(list, pointer, "a list"));
         }
 
         writer.WriteEndArray();
     }
 
-    private void CopyPair(JsonElement pair, Type coordinate, string pointer, Utf8JsonWriter writer)
-    {
-        if (pair.ValueKind == JsonValueKind.Array && pair.GetArrayLength() == 2)
-        {
-            CopyList(pair, coordinate, pointer, writer);
-        }
-        else
-        {
-            _violations.Add(new Violation(pointer, "wrong-type", "The value must be a pair of coordinates: a list of two."));
-            writer.WriteNullValue();
-        }
-    }
-
+    // Names are compared exactly: a name in another case is unknown.
     private void CopyRecord(JsonElement element, JsonTypeInfo type, string pointer, Utf8JsonWriter writer)
     {
         writer.WriteStartObject();
@@ -131,7 +110,7 @@ internal sealed class FormDiagnosis
         }
         else
         {
-            _violations.Add(new Violation(pointer, "wrong-type", $"{Subject(pointer)} must be an object, not {JsonText.KindOf(element)}."));
+            _violations.Add(ValueCheck.WrongType(element, pointer, "an object"));
         }
 
         writer.WriteEndObject();
@@ -158,6 +137,4 @@ internal sealed class FormDiagnosis
             Copy(member.Value, property.PropertyType, place, property, writer);
         }
     }
-
-    private static string Subject(string pointer) => pointer.Length == 0 ? "The order" : "The value";
 }

@@ -4,7 +4,8 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Json;
 
-/// <summary>JSON as text: whether it is JSON at all, and the names of what is in it.</summary>
+/// <summary>JSON as text: whether it is JSON at all, and the names and texts in it, also those that no string can
+/// have.</summary>
 internal static class JsonText
 {
     /// <summary>Why a text is not JSON that is read here: empty, malformed, or nested deeper than
@@ -17,7 +18,8 @@ internal static class JsonText
             return new Violation("", "not-json", "The body is empty; it must be an order in JSON.");
         }
 
-        // Depth is counted here: to the reader, a text that is nested too deep is no different from one that is not JSON.
+        // Depth is counted here: to the reader, a text that is nested too deep is no different from one that is not
+        // JSON.
         Utf8JsonReader reader = new(text, new JsonReaderOptions { MaxDepth = Limits.OrderBytes });
         try
         {
@@ -38,8 +40,7 @@ internal static class JsonText
         }
         catch (JsonException exception)
         {
-            // The reader counts from 0, people from 1.
-            // The reader counts from 0, people from 1.
+            // The reader counts from 0, people from 1. The reader counts from 0, people from 1.
             return new Violation(
                 "",
                 "not-json",
@@ -50,7 +51,8 @@ internal static class JsonText
         return null;
     }
 
-    /// <summary>The text of a string; null when an escape in it is half of a surrogate pair, which cannot be written in UTF-8.</summary>
+    /// <summary>The text of a string; null when an escape in it is half of a surrogate pair, which cannot be written in
+    /// UTF-8.</summary>
     public static string? Of(JsonElement text)
     {
         try
@@ -76,7 +78,8 @@ internal static class JsonText
         }
     }
 
-    /// <summary>A name as a step of a JSON Pointer (RFC 6901, section 3).</summary>
+    /// <summary>A name as a step of a JSON Pointer (RFC 6901, section 3): a tilde is written ~0, and a slash
+    /// ~1.</summary>
     public static string Escape(string name) =>
         name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
 

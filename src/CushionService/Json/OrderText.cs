@@ -6,7 +6,8 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Json;
 
-/// <summary>Reads an order from JSON text: strictly, and again in detail when it is not of the contract's form.</summary>
+/// <summary>Reads an order from JSON text: strictly, and again in detail when it is not of the contract's
+/// form.</summary>
 internal static class OrderText
 {
     private static readonly JsonTypeInfo<Order> OrderType = (JsonTypeInfo<Order>)ContractJson.Options.GetTypeInfo(typeof(Order));
@@ -14,8 +15,10 @@ internal static class OrderText
     // Some editors write it; JSON text should not have it, and a reader may pass over it (RFC 8259, section 8.1).
     private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
 
-    /// <summary>Reads an order. Whatever the bytes, nothing is thrown.</summary>
+    /// <summary>Reads an order. Whatever the bytes, the caller gets an order or violations.</summary>
     /// <param name="body">The text, in UTF-8. It is not kept.</param>
+    /// <exception cref="InvalidOperationException">The serializer has refused a text in which the diagnosis finds
+    /// nothing: they disagree about the contract.</exception>
     /// <returns>The order; with violations, what could be read of it, or null when nothing could.</returns>
     public static ReceivedOrder Parse(ReadOnlyMemory<byte> body)
     {
@@ -24,6 +27,7 @@ internal static class OrderText
             body = body[ByteOrderMark.Length..];
         }
 
+        // A zero byte is a sign of UTF-16 or of a binary body, and no part of JSON.
         if (!Utf8.IsValid(body.Span) || body.Span.Contains((byte)0))
         {
             return new ReceivedOrder(null, [new Violation("", "bad-encoding", "The body must be JSON text in UTF-8.")]);
@@ -41,6 +45,9 @@ internal static class OrderText
             // The serializer stops at the first error, without its place: the diagnosis finds them all.
         }
 
-        return FormDiagnosis.OfOrder(body, OrderType);
+        (Order? read, IReadOnlyList<Violation> violations) = FormDiagnosis.Of(body, OrderType);
+        return violations.Count > 0
+            ? new ReceivedOrder(read, violations)
+            : throw new InvalidOperationException("The strict reader refused an order in which the diagnosis finds no fault.");
     }
 }

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract;
-using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Json;
@@ -9,8 +8,8 @@ namespace CushionService.Json;
 /// <summary>Compares a single JSON value with the type that the contract gives its member.</summary>
 internal static class ValueCheck
 {
-    /// <summary>What is wrong with the form of a value; null when nothing is. Ranges are a matter of the rules, except of whole numbers that are too
-    /// large to be read at all.</summary>
+    /// <summary>What is wrong with the form of a value; null when nothing is. Ranges are a matter of the rules, except
+    /// of whole numbers that are too large to be read at all.</summary>
     /// <param name="value">The value, not null.</param>
     /// <param name="type">The type that the contract gives it.</param>
     /// <param name="pointer">Its place.</param>
@@ -37,17 +36,17 @@ internal static class ValueCheck
             : type == typeof(bool)
                 ? (value.ValueKind is JsonValueKind.True or JsonValueKind.False ? null : WrongType(value, pointer, "true or false"))
             : type == typeof(Measure) ? (text || number ? null : WrongType(value, pointer, "a number, or text with a length"))
-            : type == typeof(Corner) ? (IsPair(value) ? null : WrongType(value, pointer, "a list of two lengths"))
+            : ContractJson.CoordinateOf(type) is not null ? NotAPair(pointer)
             : !number ? WrongType(value, pointer, "a number")
             : NumberViolation(value, type, pointer, property);
     }
 
-    // What the coordinates say is for the rules.
-    private static bool IsPair(JsonElement value) =>
-        value.ValueKind == JsonValueKind.Array
-        && value.GetArrayLength() == 2
-        && value.EnumerateArray().All(coordinate => coordinate.ValueKind is JsonValueKind.Number or JsonValueKind.String);
+    /// <summary>Whether a value is a list of two, as a pair of coordinates is. What the coordinates are is another
+    /// question.</summary>
+    public static bool IsPair(JsonElement value) => value.ValueKind == JsonValueKind.Array && value.GetArrayLength() == 2;
 
+    // Numbers of the contract are doubles and ints. What is out of the range of an int is out of the member's range
+    // too, which the violation gives where the member has one.
     private static Violation? NumberViolation(JsonElement value, Type type, string pointer, JsonPropertyInfo? property)
     {
         if (!value.TryGetDouble(out double number) || !double.IsFinite(number))
@@ -74,8 +73,16 @@ internal static class ValueCheck
         return new Violation(pointer, "out-of-range", detail, range?.Minimum, range?.Maximum);
     }
 
-    private static Violation WrongType(JsonElement value, string pointer, string wanted) =>
-        new(pointer, "wrong-type", $"The value must be {wanted}, not {JsonText.KindOf(value)}.");
+    /// <summary>The violation of a value of the wrong type: what was expected, and what was found.</summary>
+    /// <param name="value">The value.</param>
+    /// <param name="pointer">Its place; empty for the whole body, which is the order.</param>
+    /// <param name="wanted">What the contract expects, with its article.</param>
+    public static Violation WrongType(JsonElement value, string pointer, string wanted) =>
+        new(pointer, "wrong-type", $"{(pointer.Length == 0 ? "The order" : "The value")} must be {wanted}, not {JsonText.KindOf(value)}.");
+
+    // Said in one way, whether the value is no list or one of another length.
+    private static Violation NotAPair(string pointer) =>
+        new(pointer, "wrong-type", "The value must be a pair of coordinates: a list of two.");
 
     // By reflection, since the type is known at run time alone.
     private static IReadOnlyList<string> WordsOf(Type type) =>

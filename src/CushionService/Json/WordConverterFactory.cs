@@ -4,7 +4,8 @@ using CushionService.Contract;
 
 namespace CushionService.Json;
 
-/// <summary>Reads and writes enumerations as the contract's words, spelled exactly; numbers and lists of words are refused.</summary>
+/// <summary>Reads and writes enumerations as the contract's words, spelled exactly; numbers and lists of words are
+/// refused.</summary>
 internal sealed class WordConverterFactory : JsonConverterFactory
 {
     /// <summary>Every enumeration of the contract and of the engine is written as words.</summary>
@@ -14,6 +15,7 @@ internal sealed class WordConverterFactory : JsonConverterFactory
     public override JsonConverter CreateConverter(Type typeToConvert, JsonSerializerOptions options) =>
         (JsonConverter)Activator.CreateInstance(typeof(WordConverter<>).MakeGenericType(typeToConvert))!;
 
+    // One word or none: a word in another case is another word.
     private sealed class WordConverter<TEnum> : JsonConverter<TEnum>
         where TEnum : struct, Enum
     {

@@ -7,34 +7,39 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Metrics;
 
-/// <summary>Counts what becomes of orders: answers, refusals by code, and how good the layouts are. A measure has nothing of an order's
-/// content, so that metrics may be kept and shown to anyone who operates the service.</summary>
+/// <summary>Counts what becomes of orders: answers, refusals by code, and how good the layouts are. A measure has
+/// nothing of an order's content, so that metrics may be kept and shown to anyone who operates the service.</summary>
 internal static class OrderMetrics
 {
+    // Tagged with the outcome: answered or refused. A validation is answered, whatever it finds.
     private static readonly Counter<long> Orders = ServiceMeter.Meter.CreateCounter<long>(
         "cushionservice.orders",
         "{order}",
         "Orders worked on, by whether they were answered."
     );
 
+    // Tagged with the code of the violation, which is one of a few dozen.
     private static readonly Counter<long> Refusals = ServiceMeter.Meter.CreateCounter<long>(
         "cushionservice.refusals",
         "{violation}",
         "Violations told, by code."
     );
 
+    // Tagged with whether the layout is proven minimal.
     private static readonly Counter<long> Layouts = ServiceMeter.Meter.CreateCounter<long>(
         "cushionservice.layouts",
         "{layout}",
         "Layouts made, by whether none could be sold shorter."
     );
 
+    // The effort in the unit in which it is limited, which unlike time is the same on every machine.
     private static readonly Counter<long> Steps = ServiceMeter.Meter.CreateCounter<long>(
         "cushionservice.search.steps",
         "{step}",
         "Steps of search."
     );
 
+    // As bought, after rounding to the steps of sale.
     private static readonly Counter<double> Sold = ServiceMeter.Meter.CreateCounter<double>(
         "cushionservice.fabric.sold",
         "m",

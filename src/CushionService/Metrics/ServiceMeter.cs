@@ -2,7 +2,8 @@ using System.Diagnostics.Metrics;
 
 namespace CushionService.Metrics;
 
-/// <summary>The meter of the service's own instruments. They are listed on the operations page, which a test keeps complete.</summary>
+/// <summary>The meter of the service's own instruments. They are listed on the operations page, which a test keeps
+/// complete.</summary>
 internal static class ServiceMeter
 {
     /// <summary>The name of the service's meter.</summary>

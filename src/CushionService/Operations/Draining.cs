@@ -1,7 +1,8 @@
 namespace CushionService.Operations;
 
-/// <summary>Ends the service without losing a call. On SIGTERM the service first reports that it is not ready, goes on answering while the
-/// balancers learn of it, and only then stops listening and finishes the calls that it has.</summary>
+/// <summary>Ends the service without losing a call. On SIGTERM the service first reports that it is not ready, goes on
+/// answering while the balancers learn of it, and only then stops listening and finishes the calls that it
+/// has.</summary>
 internal sealed partial class Draining(IConfiguration configuration, ILogger<Draining> log) : IHostedLifecycleService
 {
     // To be set longer than a balancer takes to see an instance as not ready; a person at a terminal does not wait.

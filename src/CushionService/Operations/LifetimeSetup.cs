@@ -11,6 +11,7 @@ internal static class LifetimeSetup
         builder.Services.AddHostedService<WarmUp>();
         builder.Services.AddSingleton<Readiness>();
         builder.Services.AddHealthChecks().AddCheck<Readiness>("desk");
+        // After this long, calls that are still being answered are cut off.
         builder.Services.Configure<HostOptions>(options =>
             options.ShutdownTimeout = TimeSpan.FromSeconds(builder.Configuration.GetValue("Lifetime:ShutdownSeconds", 30.0))
         );

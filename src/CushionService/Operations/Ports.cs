@@ -4,18 +4,19 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 
 namespace CushionService.Operations;
 
-/// <summary>Where the service listens: HTTP/1.1 where <c>ASPNETCORE_URLS</c> says, gRPC on HTTP/2 in clear text where <c>GRPC_URLS</c>
-/// says. One clear-text port cannot speak both; an https address does.</summary>
+/// <summary>Where the service listens: HTTP/1.1 where <c>ASPNETCORE_URLS</c> says, gRPC on HTTP/2 in clear text where
+/// <c>GRPC_URLS</c> says. One clear-text port cannot speak both; an https address does.</summary>
 internal static class Ports
 {
-    /// <summary>Configures the addresses, and the greatest body. Orders have a limit of their own, <see cref="Limits.OrderBytes"/>; the
-    /// server's is twice that, so that one that is a little too long is answered with a problem and not cut off.</summary>
+    /// <summary>Configures the addresses, and the greatest body. Orders have a limit of their own,
+    /// <see cref="Limits.OrderBytes"/>; the server's is twice that, so that one that is a little too long is answered
+    /// with a problem and not cut off.</summary>
     public static void ListenOnBothPorts(this WebApplicationBuilder builder)
     {
         string[] rest = Split(builder.Configuration[WebHostDefaults.ServerUrlsKey] ?? "http://localhost:8080");
         string[] grpc = Split(builder.Configuration["GRPC_URLS"] ?? "http://localhost:8081");
-        // Each address is configured below, with its protocols. The host gets an empty list: with none it would add an address of its
-        // own.
+        // Each address is configured below, with its protocols. The host gets an empty list: with none it would add an
+        // address of its own.
         builder.Configuration.AddInMemoryCollection([new(WebHostDefaults.ServerUrlsKey, ";")]);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
@@ -33,8 +34,11 @@ internal static class Ports
         });
     }
 
+    // Several addresses are separated by semicolons.
     private static string[] Split(string urls) => urls.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
+    // A host by name or a star means every address of the machine, as in ASPNETCORE_URLS. TLS agrees on the protocol
+    // itself, clear text cannot.
     private static void Listen(KestrelServerOptions kestrel, BindingAddress address, HttpProtocols clearText)
     {
         if (address.IsUnixPipe)

@@ -7,10 +7,11 @@ using Microsoft.Extensions.Diagnostics.HealthChecks;
 
 namespace CushionService.Operations;
 
-/// <summary>Ready once the desk has answered an order, and until the service is ending. A balancer sends calls only to an instance that is
-/// ready.</summary>
+/// <summary>Ready once the desk has answered an order, and until the service is ending. A balancer sends calls only to
+/// an instance that is ready.</summary>
 internal sealed class Readiness(OrderDesk desk, Draining draining) : IHealthCheck
 {
+    // Once true, it stays true: the desk has no state that could go wrong later.
     private volatile bool _answered;
 
     /// <summary>Has the desk answer an order once; from then on the state is known without work.</summary>

@@ -9,8 +9,9 @@ using Serilog;
 
 namespace CushionService.Operations;
 
-/// <summary>Logs, traces and metrics. Metrics are always kept, for <c>/metrics</c>; traces, and logs beside the console, are sent where
-/// <c>OTEL_EXPORTER_OTLP_ENDPOINT</c> says (OpenTelemetry Protocol), and not made when it says nothing.</summary>
+/// <summary>Logs, traces and metrics. Metrics are always kept, for <c>/metrics</c>; traces, and logs beside the
+/// console, are sent where <c>OTEL_EXPORTER_OTLP_ENDPOINT</c> says (OpenTelemetry Protocol), and not made when it says
+/// nothing.</summary>
 internal static class TelemetrySetup
 {
     // What .NET counts of the server and of its own memory and threads.
@@ -25,6 +26,7 @@ internal static class TelemetrySetup
     /// <summary>Adds logging, metrics and, where there is an address for them, traces.</summary>
     public static void AddTelemetry(this WebApplicationBuilder builder)
     {
+        // Serilog writes to the console, and passes every line on to OpenTelemetry.
         builder.Logging.ClearProviders();
         // No static logger: two hosts in one process, as in tests, each have their own.
         builder.Services.AddSerilog(
@@ -32,6 +34,7 @@ internal static class TelemetrySetup
             preserveStaticLogger: true,
             writeToProviders: true
         );
+        // Metrics are kept in memory and read from /metrics; sending them is an extra.
         OpenTelemetryBuilder telemetry = builder
             .Services.AddOpenTelemetry()
             .ConfigureResource(resource => resource.AddService("cushionservice", serviceVersion: Wording.EngineVersion.Current))

@@ -5,8 +5,8 @@ using CushionService.Rest.OpenApi;
 
 namespace CushionService.Operations;
 
-/// <summary>Has an order answered some times before the service listens. Without it the first callers would wait for the compiler, and those
-/// behind them would be rejected while the queue is full.</summary>
+/// <summary>Has an order answered some times before the service listens. Without it the first callers would wait for
+/// the compiler, and those behind them would be rejected while the queue is full.</summary>
 internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleService
 {
     // After thirty calls the runtime compiles a method again, optimized.

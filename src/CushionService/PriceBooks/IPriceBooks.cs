@@ -7,6 +7,6 @@ public interface IPriceBooks
 {
     /// <summary>The current version of a book.</summary>
     /// <param name="name">The name that the order gives.</param>
-    /// <returns>The book, which never changes; null when there is none of that name.</returns>
+    /// <returns>The book, which never changes; null for a name without a book.</returns>
     PriceBookSpecification? Find(string name);
 }

@@ -3,8 +3,8 @@ using CushionService.Json;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>The line on which each value of a JSON text begins, by its JSON Pointer (RFC 6901). Whoever writes a price book by hand looks for
-/// a line, and not for a pointer.</summary>
+/// <summary>The line on which each value of a JSON text begins, by its JSON Pointer (RFC 6901). Whoever writes a price
+/// book by hand looks for a line, and not for a pointer.</summary>
 internal sealed class PointerLines
 {
     private readonly Dictionary<string, long> _lines = [];

@@ -4,8 +4,8 @@ using CushionService.Contract.Orders;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>A price book as a shop writes it: one JSON file, which orders name by the file's name without its ending. Its prices hold for every
-/// order that names it, except where the order has a price of its own.</summary>
+/// <summary>A price book as a shop writes it: one JSON file, which orders name by the file's name without its ending.
+/// Its prices hold for every order that names it, except where the order has a price of its own.</summary>
 internal sealed record PriceBookFile
 {
     /// <summary>The shop's own word for this version; at most 100 characters.</summary>

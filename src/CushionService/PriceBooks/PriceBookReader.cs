@@ -10,7 +10,8 @@ using CushionService.Json;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>Reads a price book as strictly as an order, by the same rules, and finds every error with its line.</summary>
+/// <summary>Reads a price book as strictly as an order, by the same rules, and finds every error with its
+/// line.</summary>
 internal static class PriceBookReader
 {
     private static readonly JsonTypeInfo<PriceBookFile> FileType =
@@ -40,9 +41,11 @@ internal static class PriceBookReader
         }
 
         (PriceBookFile? book, IReadOnlyList<Violation> faults) = FormDiagnosis.Of(text, FileType);
+        // The rules run on what could be read, so that one start reports everything.
         FindingList found = new();
         PriceBookSpecification? specification = book is null ? null : Of(name, book, found);
-        // What could not be read was left out of the book, and a rule may report it as missing: the first error says why.
+        // What could not be read was left out of the book, and a rule may report it as missing: the first error says
+        // why.
         ImmutableArray<Violation> all =
         [
             .. faults,
@@ -63,7 +66,8 @@ internal static class PriceBookReader
             );
     }
 
-    // Null without a currency, since no price means anything without one; that it is missing or malformed is among the findings.
+    // Null without a currency, since no price means anything without one; that it is missing or malformed is among the
+    // findings. By the code that reads the same parts of an order: a price means the same in both.
     private static PriceBookSpecification? Of(string name, PriceBookFile book, FindingList found)
     {
         Findings findings = new(OrderContext.UnitOf(book.Units), found);

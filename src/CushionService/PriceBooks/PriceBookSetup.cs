@@ -4,8 +4,8 @@ namespace CushionService.PriceBooks;
 internal static class PriceBookSetup
 {
     /// <summary>Reads the books, and adds them with their watcher. Without a folder there are no price books.</summary>
-    /// <exception cref="InvalidDataException">A book has errors; names each with its file and line. With the book missing, the service would
-    /// answer quotes without prices.</exception>
+    /// <exception cref="InvalidDataException">A book has errors; names each with its file and line. With the book
+    /// missing, the service would answer quotes without prices.</exception>
     public static void AddPriceBooks(this WebApplicationBuilder builder)
     {
         if (builder.Configuration["PriceBooks:Folder"] is not { Length: > 0 } configured)

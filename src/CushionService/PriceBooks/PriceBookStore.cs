@@ -3,8 +3,8 @@ using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>The price books of a folder, in memory. Readers see one whole version of each. A version with errors is refused, and the one before
-/// it stays.</summary>
+/// <summary>The price books of a folder, in memory. Readers see one whole version of each. A version with errors is
+/// refused, and the one before it stays.</summary>
 public sealed class PriceBookStore : IPriceBooks
 {
     private readonly string? _folder;
@@ -22,8 +22,8 @@ public sealed class PriceBookStore : IPriceBooks
     /// <inheritdoc />
     public PriceBookSpecification? Find(string name) => _books.GetValueOrDefault(name);
 
-    /// <summary>Reads every file of the folder anew. What changed takes effect at once and together; a book whose file is gone is
-    /// gone.</summary>
+    /// <summary>Reads every file of the folder anew. What changed takes effect at once and together; a book whose file
+    /// is gone is gone.</summary>
     /// <returns>Why files were refused; empty when every file was read.</returns>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder, or a file of it, may not be read.</exception>
@@ -41,6 +41,7 @@ public sealed class PriceBookStore : IPriceBooks
                 string name = Path.GetFileNameWithoutExtension(file);
                 (PriceBookSpecification? book, ImmutableArray<PriceBookError> found) = Read(name, file);
                 errors.AddRange(found);
+                // A version with errors leaves the one before it in force.
                 if ((book ?? Find(name)) is { } current)
                 {
                     books[name] = current;

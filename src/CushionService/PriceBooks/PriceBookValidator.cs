@@ -4,11 +4,11 @@ using FluentValidation;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>The rules of a price book as a whole, which its parts cannot be checked for by themselves: no item has two prices, and no stock two
-/// entries.</summary>
+/// <summary>The rules of a price book as a whole, which its parts cannot be checked for by themselves: no item has two
+/// prices, and no stock two entries.</summary>
 internal sealed class PriceBookValidator : AbstractValidator<PriceBookFile>
 {
-    /// <summary>Sets the rules.</summary>
+    /// <summary>Sets the rules. A null in a list has the violation of the same list in an order.</summary>
     public PriceBookValidator()
     {
         RuleForEach(book => book.Prices).NotNull().WithErrorCode("required").WithMessage("A price may not be null. Leave it out.");

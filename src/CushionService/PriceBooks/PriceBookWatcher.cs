@@ -3,8 +3,8 @@ using Microsoft.Extensions.Primitives;
 
 namespace CushionService.PriceBooks;
 
-/// <summary>Reloads the price books when a file of their folder changes. It looks every few seconds, since a mounted volume need not raise
-/// events.</summary>
+/// <summary>Reloads the price books when a file of their folder changes. It looks every few seconds, since a mounted
+/// volume need not raise events.</summary>
 /// <param name="books">The books to reload.</param>
 /// <param name="folder">The folder to watch; the same that the books come from.</param>
 /// <param name="log">Gets what was refused, with file and line: the operator's data, and nothing of an order.</param>

@@ -2,9 +2,9 @@ using System.Diagnostics;
 
 namespace CushionService.Rejections;
 
-/// <summary>What is logged of an exception: its type, its place and the trace, which is enough to find the cause in code that always does the
-/// same for the same order. The text of an exception is never logged: it may quote the order, and an order is nobody's but its
-/// sender's.</summary>
+/// <summary>What is logged of an exception: its type, its place and the trace, which is enough to find the cause in
+/// code that always does the same for the same order. The text of an exception is never logged: it may quote the order,
+/// and an order is nobody's but its sender's.</summary>
 internal static partial class ExceptionLog
 {
     private const string OwnCode = "CushionService.";
@@ -13,7 +13,7 @@ internal static partial class ExceptionLog
     /// <param name="log">The log.</param>
     /// <param name="exception">The exception.</param>
     /// <param name="call">The route or the method of the call, without anything that the caller wrote.</param>
-    /// <param name="traceId">The trace that the caller is told.</param>
+    /// <param name="traceId">The trace that the answer names.</param>
     public static void CallFailed(this ILogger log, Exception exception, string call, string traceId) =>
         LogCall(log, call, TypeOf(exception), PlaceOf(exception), traceId);
 
@@ -29,8 +29,8 @@ internal static partial class ExceptionLog
     public static string TypeOf(Exception exception) =>
         exception.InnerException is { } cause ? $"{exception.GetType()} caused by {TypeOf(cause)}" : $"{exception.GetType()}";
 
-    /// <summary>The method where an exception came from: the innermost of ours, of the innermost cause. The framework's methods say less,
-    /// since every part of the service calls them.</summary>
+    /// <summary>The method where an exception came from: the innermost of ours, of the innermost cause. The framework's
+    /// methods say less, since every part of the service calls them.</summary>
     public static string PlaceOf(Exception exception)
     {
         StackFrame[] frames = new StackTrace(exception.GetBaseException()).GetFrames();

@@ -2,11 +2,12 @@ using Microsoft.AspNetCore.Http.Features;
 
 namespace CushionService.Rejections;
 
-/// <summary>Logs what a REST call throws, without its text. Comes right behind the exception handler, which answers.</summary>
+/// <summary>Logs what a REST call throws, without its text. Comes right behind the exception handler, which
+/// answers.</summary>
 internal sealed class ExceptionLogger(RequestDelegate next, ILogger<ExceptionLogger> log)
 {
-    /// <summary>Passes the call on. An exception goes on to the exception handler; once the answer has begun there is no other to give, and
-    /// the connection is closed, so that the caller cannot take a part for the whole.</summary>
+    /// <summary>Passes the call on. An exception goes on to the exception handler; once the answer has begun there is
+    /// no other to give, and the connection is closed, so that the caller cannot take a part for the whole.</summary>
     public async Task InvokeAsync(HttpContext http)
     {
         try
@@ -34,7 +35,8 @@ internal sealed class ExceptionLogger(RequestDelegate next, ILogger<ExceptionLog
     private static string NameOf(HttpContext http) =>
         http.GetEndpoint() is RouteEndpoint endpoint ? $"{http.Request.Method} {endpoint.RoutePattern.RawText}" : "A call without a route";
 
-    // As the exception handler does where its diagnostics are not suppressed (OpenTelemetry semantic conventions, HTTP).
+    // As the exception handler does where its diagnostics are not suppressed (OpenTelemetry semantic conventions,
+    // HTTP).
     private static void Tag(HttpContext http, Exception exception)
     {
         const string ErrorType = "error.type";

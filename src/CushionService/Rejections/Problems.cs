@@ -10,9 +10,11 @@ using Microsoft.AspNetCore.WebUtilities;
 
 namespace CushionService.Rejections;
 
-/// <summary>Writes problems: of orders, of calls, and of ours.</summary>
+/// <summary>Writes problems (RFC 9457): of an order that is refused, of a call that is wrong in itself, and of failures
+/// of the service.</summary>
 internal static class Problems
 {
+    // A problem's type is this and its code. The name is an identifier, and need not lead anywhere.
     private const string TypeBase = "https://cushionservice.example/problems/";
 
     private static readonly JsonTypeInfo<Problem> ProblemType = (JsonTypeInfo<Problem>)ContractJson.Options.GetTypeInfo(typeof(Problem));
@@ -20,7 +22,8 @@ internal static class Problems
     /// <summary>Makes a problem of every error status without a body and of every exception.</summary>
     public static void UseProblems(this IApplicationBuilder app)
     {
-        // The framework would log the exception's text, which may quote the order: ExceptionLogger logs what may be logged.
+        // The framework would log the exception's text, which may quote the order: ExceptionLogger logs what may be
+        // logged.
         app.UseExceptionHandler(
             new ExceptionHandlerOptions { ExceptionHandler = InternalAsync, SuppressDiagnosticsCallback = static _ => true }
         );
@@ -28,11 +31,16 @@ internal static class Problems
         app.UseStatusCodePages(context => WriteAsync(context.HttpContext, context.HttpContext.Response.StatusCode));
     }
 
-    /// <summary>Why an order gets no answer.</summary>
+    /// <summary>The problem of a refused order, with the status of its gravest violation.</summary>
+    /// <param name="refusal">Why the order gets no answer.</param>
+    /// <param name="traceId">Names the call in the service's logs.</param>
     public static Problem Of(Refusal refusal, string traceId) =>
         Of(Statuses.Of(refusal).Http, Statuses.Kind(refusal), Statuses.Title(refusal), refusal.Violations, traceId);
 
-    /// <summary>Writes why an order gets no answer.</summary>
+    /// <summary>Writes the problem of a refused order, with <c>Retry-After</c> where the same order may be sent
+    /// again.</summary>
+    /// <param name="http">The call, whose answer has not begun.</param>
+    /// <param name="refusal">Why the order gets no answer.</param>
     public static Task WriteAsync(HttpContext http, Refusal refusal)
     {
         if (refusal.RetryAfterSeconds is { } seconds)
@@ -43,7 +51,11 @@ internal static class Problems
         return WriteAsync(http, Of(refusal, TraceOf(http)));
     }
 
-    /// <summary>Writes a problem that is the call's, not the order's.</summary>
+    /// <summary>Writes a problem of the call, not of an order. Its code is the name of the status, as
+    /// <c>not-acceptable</c>.</summary>
+    /// <param name="http">The call, whose answer has not begun.</param>
+    /// <param name="status">The HTTP status, 400 to 599.</param>
+    /// <param name="title">A sentence that says what would be right; the name of the status when left out.</param>
     public static Task WriteAsync(HttpContext http, int status, string? title = null)
     {
         string phrase = ReasonPhrases.GetReasonPhrase(status);
@@ -51,7 +63,8 @@ internal static class Problems
         return WriteAsync(http, Of(status, code, title ?? phrase, [], TraceOf(http)));
     }
 
-    // The caller learns the trace to ask about, and nothing else.
+    // A body that the server could not read is the caller's error, and has its own status. Of any other exception the
+    // caller learns the trace to ask about, and nothing else.
     private static Task InternalAsync(HttpContext http) =>
         http.Features.Get<IExceptionHandlerFeature>()?.Error is BadHttpRequestException bad
             ? WriteAsync(http, bad.StatusCode)
@@ -71,7 +84,8 @@ internal static class Problems
             TraceId = traceId,
         };
 
-    /// <summary>Names the call in the service's logs.</summary>
+    /// <summary>Names the call in the service's logs: the trace of the caller where it sent one (W3C Trace Context),
+    /// else one of ours.</summary>
     public static string TraceOf(HttpContext http) => Activity.Current?.Id ?? http.TraceIdentifier;
 
     private static Task WriteAsync(HttpContext http, Problem problem)

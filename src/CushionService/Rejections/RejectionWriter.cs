@@ -3,8 +3,8 @@ using Grpc.Core;
 
 namespace CushionService.Rejections;
 
-/// <summary>Rejects calls before they reach REST or gRPC, in the form that the caller expects: a problem (RFC 9457), or a status of
-/// gRPC.</summary>
+/// <summary>Rejects calls before they reach REST or gRPC, in the form that the caller expects: a problem (RFC 9457), or
+/// a status of gRPC.</summary>
 internal static class RejectionWriter
 {
     /// <summary>401: the caller is not known, or must say who it is.</summary>
@@ -17,6 +17,8 @@ internal static class RejectionWriter
     }
 
     /// <summary>403: the caller is known, and may not do this.</summary>
+    /// <param name="http">The call.</param>
+    /// <param name="why">The missing scope, as a sentence in ASCII.</param>
     public static Task ForbiddenAsync(HttpContext http, string why) =>
         WriteAsync(http, StatusCodes.Status403Forbidden, StatusCode.PermissionDenied, why);
 

@@ -6,7 +6,8 @@ using Grpc.Core;
 
 namespace CushionService.Rejections;
 
-/// <summary>A gRPC answer without a message, for calls that are rejected before they reach gRPC (gRPC over HTTP/2, "Trailers-Only").</summary>
+/// <summary>A gRPC answer without a message, for calls that are rejected before they reach gRPC (gRPC over HTTP/2,
+/// "Trailers-Only").</summary>
 internal static class TrailersOnly
 {
     private const string MediaType = "application/grpc";
@@ -15,7 +16,8 @@ internal static class TrailersOnly
     public static bool Answers(Microsoft.AspNetCore.Http.HttpRequest request) =>
         request.ContentType?.StartsWith(MediaType, StringComparison.OrdinalIgnoreCase) == true;
 
-    /// <summary>Writes the status, and when to try again as <c>RetryInfo</c> where the header <c>Retry-After</c> is set.</summary>
+    /// <summary>Writes the status, and when to try again as <c>RetryInfo</c> where the header <c>Retry-After</c> is
+    /// set.</summary>
     /// <param name="http">The call.</param>
     /// <param name="code">The status.</param>
     /// <param name="message">Why, in ASCII.</param>

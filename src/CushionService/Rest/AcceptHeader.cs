@@ -3,7 +3,7 @@ using Microsoft.Net.Http.Headers;
 
 namespace CushionService.Rest;
 
-/// <summary>Chooses among media types by what a caller accepts (RFC 9110, section 12.5.1).</summary>
+/// <summary>Chooses among the media types of an answer by what a caller accepts (RFC 9110, section 12.5.1).</summary>
 internal static class AcceptHeader
 {
     private const StringComparison IgnoreCase = StringComparison.OrdinalIgnoreCase;
@@ -14,6 +14,7 @@ internal static class AcceptHeader
     /// <returns>The index of the type; -1 when the caller accepts none.</returns>
     public static int Choose(StringValues accept, ReadOnlySpan<string> offered)
     {
+        // What nearly every caller sends, without parsing it.
         if (StringValues.IsNullOrEmpty(accept) || (accept.Count == 1 && (accept[0] == "*/*" || accept[0] == offered[0])))
         {
             return 0;
@@ -36,7 +37,8 @@ internal static class AcceptHeader
         return best;
     }
 
-    // From 0 to 1; 0 means not acceptable. The most specific range that matches decides, not the one of the highest quality.
+    // From 0 to 1; 0 means not acceptable. The most specific range that matches decides, not the one of the highest
+    // quality.
     private static double QualityOf(string offered, IList<MediaTypeHeaderValue> ranges)
     {
         MediaTypeHeaderValue type = MediaTypeHeaderValue.Parse(offered);

@@ -7,6 +7,7 @@ namespace CushionService.Rest;
 /// <summary>The call for what can be ordered. Its answer is the same for every caller until the next release.</summary>
 internal static class CatalogueEndpoint
 {
+    // The only form of the catalogue.
     private const string MediaType = "application/json";
 
     /// <summary>Answers a request; with 406 when the caller does not take JSON.</summary>

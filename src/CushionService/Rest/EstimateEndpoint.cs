@@ -14,12 +14,14 @@ namespace CushionService.Rest;
 /// <param name="orders">Answers the order.</param>
 internal sealed class EstimateEndpoint(OrderDispatcher orders)
 {
+    // The only form of an estimate.
     private const string MediaType = "application/json";
 
     // The same query gets the same answer until the engine changes; a day bounds how long a page may show the old one.
     private const string Caching = "public, max-age=86400";
 
-    /// <summary>Answers a request: 304 to a caller that holds the answer, the tag alone to HEAD, else the estimate.</summary>
+    /// <summary>Answers a request: 304 to a caller that holds the answer, the tag alone to HEAD, else the
+    /// estimate.</summary>
     public async Task HandleAsync(HttpContext http)
     {
         if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
@@ -64,6 +66,7 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
         }
     }
 
+    // A refusal names the parameters, since the desk has placed its violations.
     private async Task EstimateAsync(HttpContext http, FlatOrder flat, string? tag)
     {
         Outcome<EstimateAnswer> outcome = await orders.HandleAsync(Caller.Of(http), flat.Order, Purposes.Estimate, http.RequestAborted);
@@ -78,6 +81,7 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
         }
     }
 
+    // 304 has the headers of the answer that the caller holds, and no body (RFC 9110, section 15.4.5).
     private static void WriteHead(HttpContext http, string? tag, int status)
     {
         http.Response.StatusCode = status;

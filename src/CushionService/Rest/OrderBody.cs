@@ -10,7 +10,8 @@ namespace CushionService.Rest;
 /// <summary>Reads an order from a request's body.</summary>
 internal static class OrderBody
 {
-    /// <summary>Whether a content type is the expected media type, in UTF-8: with that charset or without one.</summary>
+    /// <summary>Whether a content type is the expected media type, in UTF-8: with that charset or without
+    /// one.</summary>
     /// <param name="mediaType">The expected media type.</param>
     /// <param name="contentType">The header; null when the request has none.</param>
     public static bool IsOf(string mediaType, string? contentType) =>

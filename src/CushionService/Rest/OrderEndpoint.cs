@@ -19,6 +19,7 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
 {
     private const string Json = "application/json";
 
+    // Looked up once, and not for every answer.
     private readonly JsonTypeInfo<TAnswer> _type = (JsonTypeInfo<TAnswer>)ContractJson.Options.GetTypeInfo(typeof(TAnswer));
 
     /// <summary>The media types of the answer: JSON first.</summary>
@@ -27,8 +28,9 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
     /// <summary>The parameter that names a part of the answer; null for none.</summary>
     public PartParameter? Part => other?.Part;
 
-    /// <summary>Answers a request. What is wrong with the call itself is reported before the body is read: 406 for a form that there is not,
-    /// 415 for a body that is not JSON, then 413 for one that is too long.</summary>
+    /// <summary>Answers a request: reads the order, has it answered, writes the answer. What is wrong with the call
+    /// itself is reported before the body is read: 406 for a form that there is not, 415 for a body that is not JSON,
+    /// then 413 for one that is too long.</summary>
     public async Task HandleAsync(HttpContext http)
     {
         int form = AcceptHeader.Choose(http.Request.Headers.Accept, Forms);
@@ -55,6 +57,8 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
         }
     }
 
+    // A form of one part needs its name, unless there is only one: without such a part there is nothing to write, which
+    // is a 400.
     private static Task WriteAsync(HttpContext http, TAnswer answer, Representation<TAnswer> form)
     {
         string? part = form.Part is { } named ? http.Request.Query[named.Name] : default(string);

@@ -7,8 +7,8 @@ using CushionService.Streaming;
 
 namespace CushionService.Rest;
 
-/// <summary>Reads the lines of a body, one order on each, no further ahead than it is asked. Blank lines count but have no order; a line longer
-/// than <see cref="Limits.OrderBytes"/> is skipped without being kept in memory.</summary>
+/// <summary>Reads the lines of a body, one order on each, no further ahead than it is asked. Blank lines count but have
+/// no order; a line longer than <see cref="Limits.OrderBytes"/> is skipped without being kept in memory.</summary>
 internal static class OrderLines
 {
     /// <summary>The orders of a body, each with the number of its line, from 1.</summary>
@@ -48,6 +48,7 @@ internal static class OrderLines
                 yield break;
             }
 
+            // Of a line that is too long already, nothing is kept in the buffer.
             if (skipping || buffer.Length > Limits.OrderBytes)
             {
                 (skipping, buffer) = (true, buffer.Slice(buffer.End));
@@ -63,6 +64,7 @@ internal static class OrderLines
         : IsBlank(line) ? null
         : new NumberedOrder(number, OrderText.Parse(line.IsSingleSegment ? line.First : line.ToArray()));
 
+    // Spaces, tabs and carriage returns alone.
     private static bool IsBlank(ReadOnlySequence<byte> line)
     {
         foreach (ReadOnlyMemory<byte> part in line)

@@ -11,7 +11,9 @@ using Microsoft.AspNetCore.Server.Kestrel.Core.Features;
 
 namespace CushionService.Rest;
 
-/// <summary>The call that quotes any number of orders, a line each.</summary>
+/// <summary>The call that quotes any number of orders, a line each (newline-delimited JSON). Orders and answers flow at
+/// the same time, over HTTP/1.1 too.</summary>
+/// <param name="stream">Answers the orders.</param>
 internal sealed class QuoteStreamEndpoint(QuoteStream stream)
 {
     /// <summary>One JSON text on each line.</summary>
@@ -20,7 +22,8 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
     // Answers that are ready together are sent together, up to this many bytes.
     private const int MostHeldBack = 32 * 1024;
 
-    // A caller may pause between two orders, or before it reads on. One that has moved less than a byte a second after five minutes is gone.
+    // A caller may pause between two orders, or before it reads on. One that has moved less than a byte a second after
+    // five minutes is gone.
     private static readonly MinDataRate SlowestCaller = new(1, TimeSpan.FromMinutes(5));
 
     private static readonly JsonTypeInfo<QuoteAnswer> QuoteType =
@@ -28,7 +31,8 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
     private static readonly JsonTypeInfo<Problem> ProblemType = (JsonTypeInfo<Problem>)ContractJson.Options.GetTypeInfo(typeof(Problem));
     private static readonly JsonWriterOptions Writing = new() { Encoder = ContractJson.Options.Encoder, SkipValidation = true };
 
-    /// <summary>Answers a request. What is wrong with the call itself is a problem; what is wrong with an order is a line of the answer.</summary>
+    /// <summary>Answers a request. What is wrong with the call itself is a problem; what is wrong with an order is a
+    /// line of the answer.</summary>
     public async Task HandleAsync(HttpContext http)
     {
         if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
@@ -60,7 +64,8 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
         }
     }
 
-    // One line: a quote, or a problem with the number of the order's line. It is sent when nothing more is ready, or enough is waiting.
+    // One line: a quote, or a problem with the number of the order's line. It is sent when nothing more is ready, or
+    // enough is waiting.
     private static async ValueTask WriteAsync(
         HttpContext http,
         Utf8JsonWriter writer,
@@ -89,8 +94,8 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
         }
     }
 
-    // The limits of the server are for bodies that are read as a whole. A stream may be of any size and may pause; only a line is limited. HTTP/2
-    // has no minimum rate for one stream.
+    // The limits of the server are for bodies that are read as a whole. A stream may be of any size and may pause; only
+    // a line is limited. HTTP/2 has no minimum rate for one stream.
     private static void LiftLimits(HttpContext http)
     {
         if (http.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)

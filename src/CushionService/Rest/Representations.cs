@@ -4,7 +4,8 @@ using CushionService.Rest.OpenApi;
 
 namespace CushionService.Rest;
 
-/// <summary>The forms of answers beside JSON.</summary>
+/// <summary>The forms of answers beside JSON. Each is made from the answer alone, so that it shows what the JSON says
+/// and nothing else.</summary>
 internal static class Representations
 {
     /// <summary>The layout of one fabric as a drawing.</summary>
@@ -23,6 +24,7 @@ internal static class Representations
     public static Representation<QuoteAnswer> CutSheet { get; } =
         new("text/html", static (quote, _) => Documents.CutSheets.CutSheet.Write(quote));
 
+    // Null when the order uses no such fabric, or several and none is named.
     private static string? Draw(LayoutsAnswer answer, string? fabric) =>
         answer.Layouts.Where(layout => fabric is null || layout.Fabric == fabric).ToArray() is [LayoutAnswer only]
             ? LayoutDrawing.Draw(only, answer.Pieces, answer.Units)

@@ -20,11 +20,12 @@ internal static class RestDoor
     /// <summary>Maps the calls, health, the document and the pages.</summary>
     public static void MapRestDoor(this WebApplication app)
     {
+        // The endpoints are made once: they and what they use keep nothing of a call.
         RouteGroupBuilder v1 = app.MapGroup("/v1");
         OrderDispatcher orders = app.Services.GetRequiredService<OrderDispatcher>();
         foreach (Route route in RouteTable.Of(orders, app.Services.GetRequiredService<QuoteStream>()))
         {
-            route.Map(v1);
+            v1.Map(route);
         }
 
         // Alive means that the process answers at all; ready means that it may be sent calls.

@@ -1,25 +1,14 @@
 using CushionService.Access;
 using CushionService.Contract.Answers;
-using CushionService.Contract.Orders;
-using CushionService.Rejections;
 using CushionService.Rest.OpenApi;
-using Microsoft.AspNetCore.Http.Metadata;
 
 namespace CushionService.Rest;
 
-/// <summary>A call over REST: where it is, what it needs, who answers, and what the OpenAPI document says of it.</summary>
+/// <summary>A call over REST: where it is, what it needs, who answers, and what the OpenAPI document says of
+/// it.</summary>
 internal sealed record Route
 {
     private const string Json = "application/json";
-
-    // What access and admission answer instead of the call.
-    private static readonly int[] Rejections =
-    [
-        StatusCodes.Status401Unauthorized,
-        StatusCodes.Status403Forbidden,
-        StatusCodes.Status429TooManyRequests,
-        StatusCodes.Status503ServiceUnavailable,
-    ];
 
     private Route(string method, string path, Scopes scope, RequestDelegate handler, OperationText text) =>
         (Method, Path, Scope, Handler, Text) = (method, path, scope, handler, text);
@@ -48,19 +37,23 @@ internal sealed record Route
     /// <summary>The media type of the orders in the body; null for a call without a body.</summary>
     public string? Body { get; private init; }
 
-    /// <summary>The record that answers.</summary>
+    /// <summary>The record that answers, which gives the document its schema.</summary>
     public required Type Answer { get; init; }
 
     /// <summary>The media types of the answer, the preferred one first.</summary>
     public string[] Forms { get; private init; } = [Json];
 
-    /// <summary>The statuses that come with a problem, beside those of <see cref="Rejections"/>.</summary>
+    /// <summary>The statuses that come with a problem, beside those of rejected calls, which every call has.</summary>
     public required int[] Problems { get; init; }
 
     /// <summary>Whether a caller that holds the answer already gets 304 instead (RFC 9110, section 15.4.5).</summary>
     public bool IsCached { get; private init; }
 
     /// <summary>A call that takes an order in its body and answers with one record.</summary>
+    /// <param name="path">The path below <c>/v1</c>.</param>
+    /// <param name="scope">The scope that a caller needs.</param>
+    /// <param name="endpoint">Answers a request, and knows its forms.</param>
+    /// <param name="text">What the document says of it.</param>
     public static Route OfOrder<TAnswer>(string path, Scopes scope, OrderEndpoint<TAnswer> endpoint, OperationText text)
         where TAnswer : class =>
         new(HttpMethods.Post, path, scope, endpoint.HandleAsync, text)
@@ -72,7 +65,12 @@ internal sealed record Route
             Problems = [400, 406, 413, 415, 422, 500],
         };
 
-    /// <summary>A call that takes orders and answers with quotes, one on each line. What is wrong with an order is a line of the answer.</summary>
+    /// <summary>A call that takes orders and answers with quotes, one on each line. What is wrong with an order is a
+    /// line of the answer.</summary>
+    /// <param name="path">The path below <c>/v1</c>.</param>
+    /// <param name="scope">The scope that a caller needs.</param>
+    /// <param name="handler">Answers a request.</param>
+    /// <param name="text">What the document says of it.</param>
     public static Route OfOrderLines(string path, Scopes scope, RequestDelegate handler, OperationText text) =>
         new(HttpMethods.Post, path, scope, handler, text)
         {
@@ -82,7 +80,12 @@ internal sealed record Route
             Problems = [406, 415, 500],
         };
 
-    /// <summary>A call whose order is in its query, so that caches can hold the answer; with GET, and with HEAD for the tag alone.</summary>
+    /// <summary>A call whose order is in its query, so that caches can hold the answer; with GET, and with HEAD for the
+    /// tag alone.</summary>
+    /// <param name="path">The path below <c>/v1</c>.</param>
+    /// <param name="scope">The scope that a caller needs.</param>
+    /// <param name="handler">Answers a request of either method.</param>
+    /// <param name="text">What the document says of it.</param>
     public static Route[] OfQuery(string path, Scopes scope, RequestDelegate handler, OperationText text)
     {
         Route get = new(HttpMethods.Get, path, scope, handler, text)
@@ -94,40 +97,11 @@ internal sealed record Route
         return [get, get with { Method = HttpMethods.Head, IsListed = false }];
     }
 
-    /// <summary>A call that takes nothing.</summary>
+    /// <summary>A call that takes nothing and has the same answer for every caller.</summary>
+    /// <param name="path">The path below <c>/v1</c>.</param>
+    /// <param name="scope">The scope that a caller needs.</param>
+    /// <param name="handler">Answers a request.</param>
+    /// <param name="text">What the document says of it.</param>
     public static Route OfList(string path, Scopes scope, RequestDelegate handler, OperationText text) =>
         new(HttpMethods.Get, path, scope, handler, text) { Answer = typeof(CatalogueAnswer), Problems = [406, 500] };
-
-    /// <summary>Maps the call.</summary>
-    public void Map(IEndpointRouteBuilder v1)
-    {
-        IEndpointConventionBuilder endpoint = v1.MapMethods(Path, [Method], Handler);
-        // The document lists endpoints that know the method which answers them.
-        endpoint.WithMetadata(new RequiresScopeAttribute(Scope), Text, Handler.Method);
-        if (Part is not null)
-        {
-            endpoint.WithMetadata(Part);
-        }
-
-        endpoint.WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, Answer, Forms));
-        foreach (int status in (int[])[.. Rejections, .. Problems])
-        {
-            endpoint.WithMetadata(new ProducesResponseTypeMetadata(status, typeof(Problem), [Problem.MediaType]));
-        }
-
-        if (IsCached)
-        {
-            endpoint.WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified, typeof(void)));
-        }
-
-        if (Body is not null)
-        {
-            endpoint.WithMetadata(new AcceptsMetadata([Body], typeof(Order)));
-        }
-
-        if (!IsListed)
-        {
-            endpoint.ExcludeFromDescription();
-        }
-    }
 }

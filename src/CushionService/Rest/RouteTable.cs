@@ -7,10 +7,12 @@ using CushionService.Streaming;
 
 namespace CushionService.Rest;
 
-/// <summary>Every call under <c>/v1</c>. A new call is a row here, and a purpose in <see cref="Purposes"/>.</summary>
+/// <summary>Every call under <c>/v1</c>: its path, the scope that it needs, what answers it, and its words in the
+/// OpenAPI document. A new call is a row here, and a purpose in <see cref="Purposes"/>.</summary>
 internal static class RouteTable
 {
-    /// <summary>The calls.</summary>
+    /// <summary>The calls. The words of a row are part of the contract: generated clients take their names from
+    /// them.</summary>
     /// <param name="orders">Answers orders.</param>
     /// <param name="stream">Answers streams of orders.</param>
     public static IReadOnlyList<Route> Of(OrderDispatcher orders, QuoteStream stream) =>
@@ -78,9 +80,9 @@ internal static class RouteTable
                     "compare",
                     "Comparisons",
                     "Compare fabrics for an order",
-                    "The order is quoted as given and with each of its `candidates` in place of one fabric: other fabrics, widths or rotations, "
-                        + "and, where asked, with every cushion cut from a length of its own. Cheapest first; an option that cannot be made is "
-                        + "listed with the reasons."
+                    "The order is quoted as given and with each of its `candidates` in place of one fabric: other fabrics, widths "
+                        + "or rotations, and, where asked, with every cushion cut from a length of its own. Cheapest first; an option "
+                        + "that cannot be made is listed with the reasons."
                 )
             ),
             Route.OfOrder(
@@ -91,8 +93,9 @@ internal static class RouteTable
                     "fit",
                     "Fits",
                     "Fit an order onto the fabric on hand",
-                    "Whether the pieces fit onto what `onHand` lists, all offcuts of a fabric together; how they lie, what is left, and the "
-                        + "largest cushion that would fit. Fabrics without `onHand` are to be bought and are not looked at."
+                    "Whether the pieces fit onto what `onHand` lists, all offcuts of a fabric together; how they lie, what is "
+                        + "left, and the largest cushion that would fit. Fabrics without `onHand` are to be bought and are not looked "
+                        + "at."
                 )
             ),
             Route.OfOrderLines(
@@ -103,10 +106,10 @@ internal static class RouteTable
                     "quoteMany",
                     "QuoteStreams",
                     "Quote many orders",
-                    "One order a line in, one answer a line out, in order, each as soon as it and those before it are ready. A line that cannot "
-                        + "be quoted is answered in its place with the problem, which names the line; blank lines are passed over. Any number "
-                        + "of orders: the service reads only a few lines ahead of what the caller has taken back, so a caller must read the "
-                        + "answers while it sends."
+                    "One order a line in, one answer a line out, in order, each as soon as it and those before it are ready. A "
+                        + "line that cannot be quoted is answered in its place with the problem, which names the line; blank lines are "
+                        + "passed over. Any number of orders: the service reads only a few lines ahead of what the caller has taken "
+                        + "back, so a caller must read the answers while it sends."
                 )
             ),
             .. Route.OfQuery(
@@ -117,10 +120,10 @@ internal static class RouteTable
                     "estimate",
                     "Estimates",
                     "Estimate the fabric for one cushion",
-                    "One cushion of one fabric, from flat parameters. The answer carries a strong entity tag that is the same for every spelling "
-                        + "of the same order, and may be kept by any cache; If-None-Match is answered with 304 before anything is laid out. "
-                        + "When left out: effort is quick, the closure is a zipper where the construction takes one, and fabric is sold by "
-                        + "1/8 yd, or by 0.1 m in a metric order."
+                    "One cushion of one fabric, from flat parameters. The answer carries a strong entity tag that is the same for "
+                        + "every spelling of the same order, and may be kept by any cache; If-None-Match is answered with 304 before "
+                        + "anything is laid out. When left out: effort is quick, the closure is a zipper where the construction takes "
+                        + "one, and fabric is sold by 1/8 yd, or by 0.1 m in a metric order."
                 )
             ),
             Route.OfList(

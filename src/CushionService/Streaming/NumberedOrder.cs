@@ -5,5 +5,6 @@ namespace CushionService.Streaming;
 
 /// <summary>An order of a stream, and where it was in it.</summary>
 /// <param name="Number">Its line, or its place among the messages, from 1.</param>
-/// <param name="Order">The order as it arrived; null when it was longer than <see cref="Limits.OrderBytes"/> and so left unread.</param>
+/// <param name="Order">The order as it arrived; null when it was longer than <see cref="Limits.OrderBytes"/> and so
+/// left unread.</param>
 internal readonly record struct NumberedOrder(long Number, ReceivedOrder? Order);

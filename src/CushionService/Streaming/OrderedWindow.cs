@@ -2,11 +2,13 @@ using System.Threading.Channels;
 
 namespace CushionService.Streaming;
 
-/// <summary>Answers a stream in its own order. Entries are read only a small window ahead of the answers that are written, so that neither a
-/// fast caller nor a slow one makes memory grow, and two entries are worked on at the same time.</summary>
+/// <summary>Answers a stream in its own order. Entries are read only a small window ahead of the answers that are
+/// written, so that neither a fast caller nor a slow one makes memory grow, and two entries are worked on at the same
+/// time.</summary>
 internal static class OrderedWindow
 {
-    /// <summary>Entries read and not yet answered, at most. One is being written and two worked on, so that the next is at hand.</summary>
+    /// <summary>Entries read and not yet answered, at most. One is being written and two worked on, so that the next is
+    /// at hand.</summary>
     public const int Size = 4;
 
     // Half of the window: more would take the processors of a small machine from the calls.
@@ -15,7 +17,8 @@ internal static class OrderedWindow
     /// <summary>Answers every entry.</summary>
     /// <param name="entries">Asked for its next entry only when the window has room.</param>
     /// <param name="answer">Works on one entry; its exceptions end the stream.</param>
-    /// <param name="write">Writes one answer. The flag says that the next is ready too, so that this one need not be flushed yet.</param>
+    /// <param name="write">Writes one answer. The flag says that the next is ready too, so that this one need not be
+    /// flushed yet.</param>
     /// <param name="cancellation">Ends the stream.</param>
     /// <exception cref="OperationCanceledException">The stream was cancelled.</exception>
     public static async Task AnswerAsync<TEntry, TAnswer>(
@@ -37,6 +40,7 @@ internal static class OrderedWindow
             await foreach (Task<TAnswer> next in underway.Reader.ReadAllAsync(ending.Token))
             {
                 TAnswer done = await next;
+                // The answer that follows may go out with this one.
                 bool more = underway.Reader.TryPeek(out Task<TAnswer>? following) && following.IsCompleted;
                 await write(done, more, ending.Token);
                 room.Release();
@@ -53,7 +57,8 @@ internal static class OrderedWindow
             }
         }
 
-        // Runs beside the loop above. Its exception goes through the channel, behind the answers to the entries before it.
+        // Runs beside the loop above. Its exception goes through the channel, behind the answers to the entries before
+        // it.
         async Task TakeAsync(CancellationToken token)
         {
             Exception? exception = null;

@@ -7,15 +7,16 @@ using CushionService.Rejections;
 
 namespace CushionService.Streaming;
 
-/// <summary>Quotes any number of orders, one after another, for the streams of REST and gRPC. An order that cannot be quoted is refused in its
-/// place and does not end the stream.</summary>
+/// <summary>Quotes any number of orders, one after another, for the streams of REST and gRPC. An order that cannot be
+/// quoted is refused in its place and does not end the stream.</summary>
 internal sealed class QuoteStream(OrderDispatcher orders, ILogger<QuoteStream> log)
 {
     /// <summary>Quotes every order, in order, until the caller sends no more.</summary>
     /// <param name="caller">Who sends them.</param>
     /// <param name="traceId">Names the stream in the log, for orders that fail by a fault of ours.</param>
     /// <param name="received">The orders as they are read; the next is read only when there is room for it.</param>
-    /// <param name="write">Writes an answer. The flag says that the next is ready too, so that the answer need not be flushed yet.</param>
+    /// <param name="write">Writes an answer. The flag says that the next is ready too, so that the answer need not be
+    /// flushed yet.</param>
     /// <param name="cancellation">The caller's: ends the stream.</param>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     /// <exception cref="IOException">The connection was lost while an order was read or an answer written.</exception>

@@ -6,7 +6,7 @@ using V1 = CushionService.Grpc.V1;
 
 namespace CushionService.Tests.Admission;
 
-/// <summary>A caller that calls too often is told so, and nobody else is.</summary>
+/// <summary>A caller that calls too often is rejected, and nobody else is.</summary>
 public sealed class RateLimitTests : IDisposable
 {
     private static readonly string Greedy = Callers.NewKey(),

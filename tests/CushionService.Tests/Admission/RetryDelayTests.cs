@@ -16,7 +16,7 @@ using Microsoft.Extensions.Options;
 
 namespace CushionService.Tests.Admission;
 
-/// <summary>A rejected caller is told when to try again: the configured seconds, and a few more at random.</summary>
+/// <summary>A rejection says when to try again: after the configured seconds, and a few more at random.</summary>
 public sealed class RetryDelayTests
 {
     [Fact]
@@ -38,7 +38,7 @@ public sealed class RetryDelayTests
     }
 
     [Fact]
-    public async Task A_caller_that_calls_too_often_is_told_the_same_by_REST_and_gRPC()
+    public async Task REST_and_gRPC_give_the_same_delay_to_a_caller_that_calls_too_often()
     {
         string key = Callers.NewKey();
         using RunningService service = new(
@@ -75,7 +75,7 @@ public sealed class RetryDelayTests
     }
 
     [Fact]
-    public async Task An_order_that_finds_the_queue_full_is_told_when_to_be_sent_again()
+    public async Task The_refusal_of_an_order_that_finds_the_queue_full_says_when_to_send_it_again()
     {
         AdmissionOptions options = new() { Workers = 1, RetryAfterSeconds = 5 };
         using WorkerPool closed = new(Options.Create(options));

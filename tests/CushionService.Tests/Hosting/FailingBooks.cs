@@ -4,8 +4,8 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace CushionService.Tests.Hosting;
 
-/// <summary>Price books that fail whenever one is looked for, for what is reported of a fault of ours. The exception quotes the order, as an
-/// exception of the framework might.</summary>
+/// <summary>Price books that fail whenever one is looked for, for what is reported of a fault of ours. The exception quotes the
+/// order, as an exception of the framework might.</summary>
 internal sealed class FailingBooks : IPriceBooks
 {
     public const string Secret = "the drawer with the scissors is stuck";

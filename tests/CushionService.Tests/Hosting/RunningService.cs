@@ -33,7 +33,7 @@ public sealed class RunningService : IDisposable
             }
 
             host.ConfigureLogging(logging => logging.AddProvider(_errors));
-            // Without it, rejected callers would be told to try again after a random time.
+            // Without it, rejected callers would have to try again after a random time.
             host.ConfigureTestServices(services => services.AddSingleton<Random>(new KnownRandom(0)));
             host.ConfigureTestServices(change);
         });

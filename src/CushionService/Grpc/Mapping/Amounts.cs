@@ -3,8 +3,8 @@ using Google.Type;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Maps amounts: decimal text in the contract, <c>google.type.Money</c> in messages. Money has whole units and billionths of a unit
-/// (nanos), which must not have opposite signs.</summary>
+/// <summary>Maps amounts: decimal text in the contract, <c>google.type.Money</c> in messages. Money has whole units and
+/// billionths of a unit (nanos), which must not have opposite signs.</summary>
 internal static class Amounts
 {
     private const int NanosInUnit = 1_000_000_000;

@@ -1,7 +1,8 @@
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Whether a message had anything that could not be mapped. The mapping only notes that there was an error, which costs nothing;
-/// <see cref="MessageDiagnosis"/> then goes through the message again to name every one with its place.</summary>
+/// <summary>Whether a message had anything that could not be mapped. The mapping only notes that there was an error,
+/// which costs nothing; <see cref="MessageDiagnosis"/> then goes through the message again to name every one with its
+/// place.</summary>
 /// <param name="currency">The order's currency, which amounts must have; empty when it names none.</param>
 internal sealed class MappingErrors(string currency)
 {

@@ -3,8 +3,9 @@ using Google.Protobuf.Reflection;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Pairs a message's fields with the members of the contract's record: the same words, in snake case and in Pascal case. The mapping is
-/// made from these pairs. A field or a member without a partner is never lost in silence: it is an exception, which fails the tests.</summary>
+/// <summary>Pairs a message's fields with the members of the contract's record: the same words, in snake case and in
+/// Pascal case. The mapping is made from these pairs. A field or a member without a partner is never lost in silence:
+/// it is an exception, which fails the tests.</summary>
 internal static class Members
 {
     /// <summary>Every field of a message with its record's member, in the order of the message.</summary>

@@ -6,8 +6,9 @@ using Google.Type;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Finds every value of a message that cannot be mapped, with its place as a JSON Pointer into the order: the place that the same value
-/// has over REST. It runs only on a message in which the mapping has found an error.</summary>
+/// <summary>Finds every value of a message that cannot be mapped, with its place as a JSON Pointer into the order: the
+/// place that the same value has over REST. It runs only on a message in which the mapping has found an
+/// error.</summary>
 internal static class MessageDiagnosis
 {
     /// <summary>The mapping errors of a message and of all messages in it, in the order of the fields.</summary>

@@ -6,8 +6,8 @@ using Google.Protobuf.Reflection;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Maps a message to the record of the contract, member by member of the same name. The mapping is compiled once for each type, from the
-/// descriptions of both sides: a new field needs no code here.</summary>
+/// <summary>Maps a message to the record of the contract, member by member of the same name. The mapping is compiled
+/// once for each type, from the descriptions of both sides: a new field needs no code here.</summary>
 /// <typeparam name="TWire">The message.</typeparam>
 /// <typeparam name="TContract">The record.</typeparam>
 internal static class MessageReader<TWire, TContract>
@@ -20,8 +20,8 @@ internal static class MessageReader<TWire, TContract>
     /// <param name="errors">Notes that a value could not be mapped; the value is left out.</param>
     public static TContract Read(TWire message, MappingErrors errors) => Compiled(message, errors);
 
-    /// <summary>The records of a list of messages; null for an empty list, since a message cannot tell an empty list from a missing
-    /// one.</summary>
+    /// <summary>The records of a list of messages; null for an empty list, since a message cannot tell an empty list
+    /// from a missing one.</summary>
     public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> messages, MappingErrors errors)
     {
         if (messages.Count == 0)
@@ -96,6 +96,8 @@ internal static class MessageReader<TWire, TContract>
     private static Type ReaderOf(FieldDescriptor field, Type record) =>
         typeof(MessageReader<,>).MakeGenericType(Members.TypeOf(field), record);
 
+    // A static method by the types of its arguments; a mapping that does not exist is found when the type is first
+    // used.
     private static MethodCallExpression Call(Type owner, string method, params Expression[] arguments) =>
         Expression.Call(owner.GetMethod(method, [.. arguments.Select(argument => argument.Type)])!, arguments);
 }

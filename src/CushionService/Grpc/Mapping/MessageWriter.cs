@@ -5,8 +5,8 @@ using Google.Protobuf.Reflection;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Maps a record of the contract to its message, member by member of the same name. The mapping is compiled once for each type, from the
-/// descriptions of both sides: a new field needs no code here.</summary>
+/// <summary>Maps a record of the contract to its message, member by member of the same name. The mapping is compiled
+/// once for each type, from the descriptions of both sides: a new field needs no code here.</summary>
 /// <typeparam name="TContract">The record.</typeparam>
 /// <typeparam name="TWire">The message.</typeparam>
 internal static class MessageWriter<TContract, TWire>
@@ -16,7 +16,8 @@ internal static class MessageWriter<TContract, TWire>
 
     /// <summary>The message of a record.</summary>
     /// <param name="record">The record.</param>
-    /// <param name="currency">The currency of its amounts, from the record around it; a record that names its own takes that.</param>
+    /// <param name="currency">The currency of its amounts, from the record around it; a record that names its own takes
+    /// that.</param>
     public static TWire Write(TContract record, string currency) => Compiled(record, currency);
 
     /// <summary>Adds the messages of a list of records; nothing for null.</summary>
@@ -89,6 +90,8 @@ internal static class MessageWriter<TContract, TWire>
     private static Type WriterOf(FieldDescriptor field, Type record) =>
         typeof(MessageWriter<,>).MakeGenericType(record, Members.TypeOf(field));
 
+    // A static method by the types of its arguments; a mapping that does not exist is found when the type is first
+    // used.
     private static MethodCallExpression Call(Type owner, string method, params Expression[] arguments) =>
         Expression.Call(owner.GetMethod(method, [.. arguments.Select(argument => argument.Type)])!, arguments);
 }

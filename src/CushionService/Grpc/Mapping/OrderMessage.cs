@@ -3,7 +3,8 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Reads an order from its message: by the compiled mapping, and again in detail when that has found an error.</summary>
+/// <summary>Reads an order from its message: by the compiled mapping, and again in detail when that has found an
+/// error.</summary>
 internal static class OrderMessage
 {
     /// <summary>Reads an order. Whatever the message, nothing is thrown.</summary>

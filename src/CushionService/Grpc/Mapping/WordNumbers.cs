@@ -2,15 +2,16 @@ using Google.Protobuf.Collections;
 
 namespace CushionService.Grpc.Mapping;
 
-/// <summary>Maps the members of a message's enumeration and of the contract's, by their names. The numbers differ: protobuf keeps 0 for
-/// unspecified.</summary>
+/// <summary>Maps the members of a message's enumeration and of the contract's, by their names. The numbers differ:
+/// protobuf keeps 0 for unspecified.</summary>
 /// <typeparam name="TWire">The enumeration of the messages.</typeparam>
 /// <typeparam name="TContract">The enumeration of the contract.</typeparam>
 internal static class WordNumbers<TWire, TContract>
     where TWire : struct, Enum
     where TContract : struct, Enum
 {
-    // Two lists in one order. A name that the other side lacks is an exception when the type is first used, which fails the tests.
+    // Two lists in one order. A name that the other side lacks is an exception when the type is first used, which fails
+    // the tests.
     private static readonly TContract[] Contracts = Enum.GetValues<TContract>();
     private static readonly TWire[] Wires = [.. Contracts.Select(contract => Enum.Parse<TWire>(contract.ToString()))];
 
@@ -25,8 +26,8 @@ internal static class WordNumbers<TWire, TContract>
         return index < 0 ? null : Contracts[index];
     }
 
-    /// <summary>The contract's members of a list, without those that are not known; null for an empty list, since a message cannot tell an
-    /// empty list from a missing one.</summary>
+    /// <summary>The contract's members of a list, without those that are not known; null for an empty list, since a
+    /// message cannot tell an empty list from a missing one.</summary>
     /// <param name="wires">The message's. Unspecified has no meaning in a list, and is an error.</param>
     /// <param name="errors">Notes an entry without a member.</param>
     public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> wires, MappingErrors errors)

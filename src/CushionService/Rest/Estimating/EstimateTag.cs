@@ -11,8 +11,8 @@ using CushionService.Wording;
 
 namespace CushionService.Rest.Estimating;
 
-/// <summary>The entity tag of an estimate: the same for every spelling of the same order, another for every other order or engine (RFC 9110,
-/// section 8.8.3).</summary>
+/// <summary>The entity tag of an estimate: the same for every spelling of the same order, another for every other order
+/// or engine (RFC 9110, section 8.8.3).</summary>
 internal static class EstimateTag
 {
     // Bytes of the digest that are kept: 144 bits, 24 characters in base 64 without padding.
@@ -28,8 +28,8 @@ internal static class EstimateTag
     );
 
     /// <summary>The tag of an order, in its quotation marks.</summary>
-    /// <param name="flat">The order. It need not be sound: a tag is given out with an answer only, so nobody has that of an order which breaks
-    /// a rule.</param>
+    /// <param name="flat">The order. It need not be sound: a tag is given out with an answer only, so nobody has that
+    /// of an order which breaks a rule.</param>
     /// <returns>The tag; null when a parameter is unknown or given twice, or a length cannot be read.</returns>
     public static string? Of(FlatOrder flat)
     {

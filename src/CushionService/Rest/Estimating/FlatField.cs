@@ -7,9 +7,9 @@ using CushionService.Contract.Orders;
 namespace CushionService.Rest.Estimating;
 
 /// <summary>A field of an order of one cushion and one fabric, as a parameter of a query.</summary>
-/// <remarks>The names come from the records: a field of the cushion or of its outline keeps its name, any other comes after the name of its
-/// record, as <c>fabricWidth</c>, and a record's kind takes the record's own name, as <c>closure</c>. A new field of the contract needs no code
-/// here.</remarks>
+/// <remarks>The names come from the records: a field of the cushion or of its outline keeps its name, any other comes
+/// after the name of its record, as <c>fabricWidth</c>, and a record's kind takes the record's own name, as
+/// <c>closure</c>. A new field of the contract needs no code here.</remarks>
 /// <param name="Name">The parameter.</param>
 /// <param name="Pointer">The place of the value in the order, as a JSON Pointer.</param>
 /// <param name="Property">The member that it fills.</param>
@@ -29,7 +29,8 @@ internal sealed record FlatField(string Name, string Pointer, PropertyInfo Prope
         "Lot",
     ];
 
-    /// <summary>Every parameter, in the order of the contract: of the order, the cushion, the fabric and the workroom.</summary>
+    /// <summary>Every parameter, in the order of the contract: of the order, the cushion, the fabric and the
+    /// workroom.</summary>
     public static ImmutableArray<FlatField> All { get; } =
     [
         .. Of(typeof(Order), "", "").Where(field => field.Pointer.LastIndexOf('/') == 0),
@@ -79,5 +80,6 @@ internal sealed record FlatField(string Name, string Pointer, PropertyInfo Prope
     // The type of a value, or of an element, without null.
     private static Type Simple(Type type) => IsListType(type) ? type.GetGenericArguments()[0] : Nullable.GetUnderlyingType(type) ?? type;
 
+    // Text is a sequence of characters, and no list.
     private static bool IsListType(Type type) => type != typeof(string) && typeof(IEnumerable).IsAssignableFrom(type);
 }

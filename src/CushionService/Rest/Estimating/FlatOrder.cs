@@ -24,8 +24,8 @@ internal sealed class FlatOrder
 
     private static readonly FrozenSet<string> Known = FlatField.All.Select(field => field.Name).ToFrozenSet();
 
-    // What a caller calls the fields of the order. A record's kind takes the record's own name, so that a violation of the record as a whole is
-    // one of that parameter too.
+    // What a caller calls the fields of the order. A record's kind takes the record's own name, so that a violation of
+    // the record as a whole is one of that parameter too.
     private static readonly FrozenDictionary<string, string> Names = FlatField
         .All.SelectMany(field =>
             field.Pointer.EndsWith(Kind, StringComparison.Ordinal)

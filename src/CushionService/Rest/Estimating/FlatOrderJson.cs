@@ -2,10 +2,12 @@ using System.Text.Json.Nodes;
 
 namespace CushionService.Rest.Estimating;
 
-/// <summary>Writes the parameters of an estimate as the JSON of an order with one cushion and one fabric.</summary>
+/// <summary>Writes the parameters of an estimate as the JSON of an order with one cushion and one fabric. A query has
+/// no types and no nesting: both come from the fields of the contract.</summary>
 internal static class FlatOrderJson
 {
-    /// <summary>The order. Values that are not of their type are written as text, so that the checks of the order report them.</summary>
+    /// <summary>The order. Values that are not of their type are written as text, so that the checks of the order
+    /// report them.</summary>
     public static JsonObject Of(FlatOrder flat)
     {
         JsonObject cushion = new() { ["id"] = "cushion" },
@@ -22,7 +24,8 @@ internal static class FlatOrderJson
         return order;
     }
 
-    // A pointer is /cushions/0/..., /fabrics/0/... or a path within the order; the records on the way are made when they are first needed.
+    // A pointer is /cushions/0/..., /fabrics/0/... or a path within the order; the records on the way are made when
+    // they are first needed.
     private static void Set(JsonObject order, JsonObject cushion, JsonObject fabric, FlatField field, string value)
     {
         string[] path = field.Pointer.Split('/')[1..];

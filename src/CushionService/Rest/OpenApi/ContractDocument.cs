@@ -6,8 +6,8 @@ using Microsoft.OpenApi;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>The OpenAPI document (version 3.1): made from the table of routes, the contract's records and their XML documentation, so that it cannot
-/// differ from what the service does.</summary>
+/// <summary>The OpenAPI document (version 3.1): made from the table of routes, the contract's records and their XML
+/// documentation, so that it cannot differ from what the service does.</summary>
 internal static class ContractDocument
 {
     /// <summary>The version of the contract, which is part of every path.</summary>
@@ -16,6 +16,7 @@ internal static class ContractDocument
     // Of the command line, with which the build writes the document.
     private const string Option = "--write-openapi";
 
+    // The contract has enumerations of the engine and of the nesting, with their documentation.
     private static readonly Assembly[] Documented = [typeof(ContractDocument).Assembly, typeof(Length).Assembly, typeof(Effort).Assembly];
 
     /// <summary>Adds the generator, and the filters that complete what it finds.</summary>
@@ -32,9 +33,9 @@ internal static class ContractDocument
                     Title = "CushionService",
                     Version = "1.0.0",
                     Description =
-                        "Cushion orders in; pieces, layouts, yardage, materials and cost out. Stateless: the same order always gets the "
-                        + "same answer. In a request, a member that is null counts as left out. In an answer, every member is written, null where it "
-                        + "has no value; only the range of a violation is left out where none applies.",
+                        "Cushion orders in; pieces, layouts, yardage, materials and cost out. Stateless: the same order always "
+                        + "gets the same answer. In a request, a member that is null counts as left out. In an answer, every member "
+                        + "is written, null where it has no value; only the range of a violation is left out where none applies.",
                 }
             );
             options.AddServer(new OpenApiServer { Url = "/", Description = "This service." });
@@ -84,8 +85,8 @@ internal static class ContractDocument
     }
 
     /// <summary>Writes the document to the file that the command line names, if it does.</summary>
-    /// <remarks>The service does not start for it, and opens no port. A file that is the same already is left alone, for builds that look at
-    /// its time.</remarks>
+    /// <remarks>The service does not start for it, and opens no port. A file that is the same already is left alone,
+    /// for builds that look at its time.</remarks>
     /// <param name="app">The service.</param>
     /// <param name="args">The command line.</param>
     /// <returns>Whether the command line asks for the document.</returns>

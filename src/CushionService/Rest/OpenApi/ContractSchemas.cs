@@ -10,11 +10,12 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>Adds to the document what the contract's attributes and conventions say beyond the types: ranges, defaults, lengths,
-/// nulls.</summary>
+/// <summary>Adds to the document what the contract's attributes and conventions say beyond the types: ranges, defaults,
+/// lengths, nulls.</summary>
 internal sealed partial class ContractSchemas : ISchemaFilter
 {
-    /// <summary>Completes the schema of a type. Members are completed with their record, and not by themselves.</summary>
+    /// <summary>Completes the schema of a type. Members are completed with their record, and not by
+    /// themselves.</summary>
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
     {
         if (schema is not OpenApiSchema concrete || context.MemberInfo is not null)
@@ -45,8 +46,8 @@ internal sealed partial class ContractSchemas : ISchemaFilter
         }
     }
 
-    // Records of an order are closed: a member that they do not have is refused. Records of an answer may get more members, and have all of
-    // those that they have now.
+    // Records of an order are closed: a member that they do not have is refused. Records of an answer may get more
+    // members, and have all of those that they have now.
     private static void DescribeRecord(OpenApiSchema schema, IDictionary<string, IOpenApiSchema> members, Type record)
     {
         bool ordered = record.Namespace == typeof(Order).Namespace;
@@ -72,7 +73,8 @@ internal sealed partial class ContractSchemas : ISchemaFilter
         }
     }
 
-    // A request may leave a member out or send null, which means the same, so the schema need not allow null. Ranges become bounds.
+    // A request may leave a member out or send null, which means the same, so the schema need not allow null. Ranges
+    // become bounds.
     private static void DescribeRequested(IOpenApiSchema member, PropertyInfo property)
     {
         if (property.GetCustomAttribute<LengthRangeAttribute>() is { } lengths)
@@ -113,6 +115,7 @@ internal sealed partial class ContractSchemas : ISchemaFilter
             : member;
     }
 
+    // Null is a type of its own in version 3.1.
     private static void NeverNull(IOpenApiSchema member)
     {
         if (member is OpenApiSchema schema)
@@ -124,6 +127,7 @@ internal sealed partial class ContractSchemas : ISchemaFilter
     // XML documentation has the line breaks and indents of its source.
     private static string? OneLine(string? text) => text is null ? null : Blanks().Replace(text, " ");
 
+    // Spaces, tabs and line breaks, one or more.
     [GeneratedRegex(@"\s+")]
     private static partial Regex Blanks();
 }

@@ -3,8 +3,8 @@ using CushionService.Contract;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>What the words of an enumeration mean, from its XML documentation. The schema of an enumeration has no place for it but the
-/// description.</summary>
+/// <summary>What the words of an enumeration mean, from its XML documentation. The schema of an enumeration has no
+/// place for it but the description.</summary>
 internal static class EnumerationComments
 {
     /// <summary>The words of an enumeration, each with its meaning, as a list in Markdown.</summary>
@@ -22,6 +22,7 @@ internal static class EnumerationComments
         return "\n\n" + string.Join('\n', lines);
     }
 
+    // The words as JSON has them; the type is known at run time alone.
     private static IReadOnlyList<string> WordsOf(Type enumeration) =>
         (IReadOnlyList<string>)typeof(Words<>).MakeGenericType(enumeration).GetProperty(nameof(Words<DayOfWeek>.All))!.GetValue(null)!;
 }

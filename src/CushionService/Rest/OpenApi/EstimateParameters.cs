@@ -10,11 +10,12 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>Adds the parameters of an estimate to the document, from the members of the order that they fill. The endpoint reads the query by itself,
-/// so the generator cannot see them.</summary>
+/// <summary>Adds the parameters of an estimate to the document, from the members of the order that they fill. The
+/// endpoint reads the query by itself, so the generator cannot see them.</summary>
 internal sealed class EstimateParameters : IOperationFilter
 {
-    // Examples for the parameters that every estimate needs: a bench of 44 in by 18 in, 3 in thick, from fabric 54 in wide.
+    // Examples for the parameters that every estimate needs: a bench of 44 in by 18 in, 3 in thick, from fabric 54 in
+    // wide.
     private static readonly Dictionary<string, string> Shown = new()
     {
         ["units"] = "in",
@@ -37,6 +38,7 @@ internal sealed class EstimateParameters : IOperationFilter
         }
     }
 
+    // Lists are written with commas, which the document calls not exploded.
     private OpenApiParameter Parameter(FlatField field, OperationFilterContext context)
     {
         var lengths = field.Property.GetCustomAttribute<LengthRangeAttribute>();
@@ -53,7 +55,8 @@ internal sealed class EstimateParameters : IOperationFilter
         };
     }
 
-    // The closure and the sale have defaults in this call. What a record inside requires, it requires only when it is given.
+    // The closure and the sale have defaults in this call. What a record inside requires, it requires only when it is
+    // given.
     private static bool IsRequired(FlatField field) =>
         field.Property.IsDefined(typeof(RequiredAttribute))
         && (

@@ -41,6 +41,7 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
         );
     }
 
+    // Only where the operation has such a response: the catalogue has no order that could be refused.
     private static void Show(OpenApiOperation operation, string status, string mediaType, object? example)
     {
         if (
@@ -55,7 +56,8 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
         }
     }
 
-    // The order with a cushion that is too thick, and with prices but no currency. The trace is that of the standard's example (W3C Trace Context).
+    // The order with a cushion that is too thick, and with prices but no currency. The trace is that of the standard's
+    // example (W3C Trace Context).
     private Problem Refused()
     {
         Order thin = Nook with { Currency = null, Cushions = [Nook.Cushions![0] with { Thickness = Contract.Measure.Of(30) }] };
@@ -65,6 +67,7 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
 
     private static ReceivedOrder Sent(Order order) => new(order, []);
 
+    // The text is in the assembly: a person may read and change it beside this file.
     private static byte[] ReadText()
     {
         using Stream stream = typeof(Examples).Assembly.GetManifestResourceStream(typeof(Examples), "nook.json")!;

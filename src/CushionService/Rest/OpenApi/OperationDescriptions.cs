@@ -4,7 +4,8 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>Gives the operations the names and sentences of the table of routes, and says what each status means.</summary>
+/// <summary>Gives the operations the names and sentences of the table of routes, and says what each status
+/// means.</summary>
 internal sealed class OperationDescriptions : IOperationFilter
 {
     // The same in every call.
@@ -23,10 +24,11 @@ internal sealed class OperationDescriptions : IOperationFilter
             "The caller calls too often. Retry-After says in how many seconds to call again; RateLimit on every answer says what is left.",
         ["500"] = "The service failed. The problem names a code and the trace, and nothing else.",
         ["503"] =
-            "More to do than can be done, or an order without an answer at its deadline (too-slow). Where it helps to call again, Retry-After "
-            + "says in how many seconds to call again.",
+            "More to do than can be done, or an order without an answer at its deadline (too-slow). Where it helps to call again, "
+            + "Retry-After says in how many seconds to call again.",
     };
 
+    // The header of rejections; an order at its deadline has none, since it would take as long again.
     private static readonly OpenApiHeader SecondsToWait = new()
     {
         Description = "Seconds after which to call again.",
@@ -40,7 +42,8 @@ internal sealed class OperationDescriptions : IOperationFilter
     /// <summary>The heading that an operation is listed under.</summary>
     public static string TagOf(ApiDescription description) => TextOf(description).Tag;
 
-    /// <summary>Completes an operation: its sentences, the parameter that names a part of the answer, and its responses.</summary>
+    /// <summary>Completes an operation: its sentences, the parameter that names a part of the answer, and its
+    /// responses.</summary>
     /// <exception cref="KeyNotFoundException">A status has no meaning here.</exception>
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
@@ -79,6 +82,7 @@ internal sealed class OperationDescriptions : IOperationFilter
         }
     }
 
+    // Every described endpoint comes from the table of routes, and has its text.
     private static OperationText TextOf(ApiDescription description) =>
         description.ActionDescriptor.EndpointMetadata.OfType<OperationText>().First();
 }

@@ -6,8 +6,8 @@ using Swashbuckle.AspNetCore.Swagger;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>The OpenAPI document as bytes. Rendering takes about 200 ms of processor time, and no limit of callers covers it: it is done once, when
-/// the document is first asked for.</summary>
+/// <summary>The OpenAPI document as bytes. Rendering takes about 200 ms of processor time, and no limit of callers
+/// covers it: it is done once, when the document is first asked for.</summary>
 internal sealed class RenderedContract(IServiceProvider services)
 {
     private readonly Lock _lock = new();
@@ -25,6 +25,7 @@ internal sealed class RenderedContract(IServiceProvider services)
         }
     }
 
+    // The tag is a digest of the text, so that a browser that has the document is not sent it again.
     private async Task<Text> RenderAsync()
     {
         OpenApiDocument document = await services

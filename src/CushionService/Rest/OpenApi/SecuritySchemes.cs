@@ -7,6 +7,7 @@ namespace CushionService.Rest.OpenApi;
 /// <summary>Says in the document how a caller authenticates, and which scope each call needs.</summary>
 internal sealed class SecuritySchemes : IDocumentFilter, IOperationFilter
 {
+    // The names of the schemes in the document.
     private const string Key = "key";
     private const string Token = "token";
 

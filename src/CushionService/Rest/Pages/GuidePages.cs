@@ -39,6 +39,7 @@ internal static class GuidePages
     private static IResult Page(FrozenDictionary<string, string> pages, string name) =>
         pages.TryGetValue(name, out string? html) ? Results.Content(html, "text/html; charset=utf-8") : Results.NotFound();
 
+    // Every page by its name, which is that of its file without the ending.
     private static FrozenDictionary<string, string> Rendered() =>
         Directory
             .EnumerateFiles(Path.Combine(AppContext.BaseDirectory, Folder), "*.md")

@@ -4,7 +4,8 @@ using Microsoft.Extensions.FileProviders;
 
 namespace CushionService.Rest.Pages;
 
-/// <summary>The pages: the demonstration with its files, the element that a shop puts into its own pages, and the guide.</summary>
+/// <summary>The pages: the demonstration with its files, the element that a shop puts into its own pages, and the
+/// guide.</summary>
 internal static class PageRoutes
 {
     // The module's path has its digest: another content has another path.
@@ -41,6 +42,7 @@ internal static class PageRoutes
         app.MapGuide();
     }
 
+    // A folder beside the program, at an address.
     private static StaticFileOptions Files(string folder, string at) =>
         new()
         {
@@ -49,13 +51,15 @@ internal static class PageRoutes
             OnPrepareResponse = context => context.Context.Response.Headers.CacheControl = Recheck,
         };
 
+    // The page names the module with its digest, so it must not be kept beyond a release.
     private static ContentHttpResult Page(HttpContext http, string html)
     {
         http.Response.Headers.CacheControl = Recheck;
         return TypedResults.Content(html, "text/html; charset=utf-8");
     }
 
-    // A shop's page loads it from another origin, with an integrity attribute, which a browser checks only where CORS allows the page to.
+    // A shop's page loads it from another origin, with an integrity attribute, which a browser checks only where CORS
+    // allows the page to.
     private static FileContentHttpResult Module(HttpContext http, WidgetModule widget)
     {
         http.Response.Headers.CacheControl = Forever;

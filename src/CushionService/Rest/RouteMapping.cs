@@ -1,0 +1,55 @@
+using CushionService.Access;
+using CushionService.Contract.Orders;
+using CushionService.Rejections;
+using Microsoft.AspNetCore.Http.Metadata;
+
+namespace CushionService.Rest;
+
+/// <summary>Maps routes to endpoints: with their scope, which access and admission look for, and with what the OpenAPI
+/// document needs to know of them.</summary>
+internal static class RouteMapping
+{
+    // What access and admission answer instead of the call, whatever the call.
+    private static readonly int[] Rejections =
+    [
+        StatusCodes.Status401Unauthorized,
+        StatusCodes.Status403Forbidden,
+        StatusCodes.Status429TooManyRequests,
+        StatusCodes.Status503ServiceUnavailable,
+    ];
+
+    /// <summary>Maps a call.</summary>
+    /// <param name="v1">The group of all calls.</param>
+    /// <param name="route">The call.</param>
+    public static void Map(this IEndpointRouteBuilder v1, Route route)
+    {
+        IEndpointConventionBuilder endpoint = v1.MapMethods(route.Path, [route.Method], route.Handler);
+        // The document lists endpoints that know the method which answers them.
+        endpoint.WithMetadata(new RequiresScopeAttribute(route.Scope), route.Text, route.Handler.Method);
+        if (route.Part is not null)
+        {
+            endpoint.WithMetadata(route.Part);
+        }
+
+        if (route.Body is not null)
+        {
+            endpoint.WithMetadata(new AcceptsMetadata([route.Body], typeof(Order)));
+        }
+
+        endpoint.WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, route.Answer, route.Forms));
+        foreach (int status in (int[])[.. Rejections, .. route.Problems])
+        {
+            endpoint.WithMetadata(new ProducesResponseTypeMetadata(status, typeof(Problem), [Problem.MediaType]));
+        }
+
+        if (route.IsCached)
+        {
+            endpoint.WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified, typeof(void)));
+        }
+
+        if (!route.IsListed)
+        {
+            endpoint.ExcludeFromDescription();
+        }
+    }
+}
