@@ -34,7 +34,11 @@ internal readonly struct LatticePoints
     /// <param name="y">Grid units, at least 0.</param>
     public double RiseTo(int column, double y)
     {
-        var shift = (long)(((Int128)_phase.PhaseY + (Int128)(_firstColumn + column) * _lattice.Drop) % _lattice.Length);
+        // Only a drop needs products beyond 64 bits, and these take ten times as long.
+        var shift =
+            _lattice.Drop == 0
+                ? _phase.PhaseY % _lattice.Length
+                : (long)(((Int128)_phase.PhaseY + (Int128)(_firstColumn + column) * _lattice.Drop) % _lattice.Length);
         return shift + CeilingDivide((long)y - shift, _lattice.Length) * _lattice.Length;
     }
 

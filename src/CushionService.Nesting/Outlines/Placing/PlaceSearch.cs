@@ -14,6 +14,11 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
     /// <summary>Slides in turns, at most, before a place is weighed.</summary>
     private const int MostSlides = 6;
 
+    // A place on a line is weighed once for many that were looked at. Points of a lattice are each weighed, so that they pay what that takes,
+    // as measured: a step for each few others that are passed over, and more for each depth.
+    private const int PairsPerStep = 4;
+    private const int DepthSteps = 10;
+
     /// <summary>The turn of the best place.</summary>
     public int Turn { get; private set; }
 
@@ -114,28 +119,31 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
     /// <param name="turn">One of its turns.</param>
     /// <param name="x">Left edge, grid units.</param>
     /// <param name="y">Lower edge, likewise.</param>
-    private void Weigh(int copy, int turn, double x, double y)
+    /// <returns>How many others were near enough to be looked at.</returns>
+    private int Weigh(int copy, int turn, double x, double y)
     {
         var shape = copies.TurnsOf(copy)[turn].Shape;
         var row = copy * arrangement.All;
         var (across, along) = (copies.Across[shape], copies.Along[shape]);
         budget.Spend(2 + arrangement.All / 4);
-        var cost = 0.0;
+        var (cost, near) = (0.0, 0);
         for (var other = 0; other < arrangement.All; other++)
         {
             var (dx, dy) = (x - arrangement.X[other], y - arrangement.Y[other]);
             if (dx > -across && dx < arrangement.Across[other] && dy > -along && dy < arrangement.Along[other] && other != copy)
             {
                 budget.Spend(2);
+                near++;
                 cost += weights[row + other] * copies.Book.Depth(arrangement.Shape[other], shape, dx, dy);
                 if (cost >= Cost)
                 {
-                    return;
+                    return near;
                 }
             }
         }
 
         (Turn, X, Y, Cost) = (turn, x, y, cost);
+        return near;
     }
 
     /// <summary>Tries points of the lattice: all of them when they are few, else as many drawn at random.</summary>
@@ -169,7 +177,7 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
                     copies.Lattice!.Width > 0
                         ? points.X(column)
                         : lines.Best(copy, shape, column: false, y, roomX, Draw(roomX, ref random), random.Next(arrangement.All));
-                Weigh(copy, 0, x, y);
+                budget.Spend(arrangement.All / PairsPerStep + DepthSteps * Weigh(copy, 0, x, y));
             }
         }
     }

@@ -10,12 +10,28 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// <param name="Y">The y of a row, from 0 and below <paramref name="Length"/>.</param>
 internal readonly record struct MotifGrid(long Width, long Length, long X, long Y)
 {
-    /// <summary>The columns that a strip has; its width where nothing repeats across.</summary>
+    /// <summary>The columns that a piece can cover, wherever it lies on a strip.</summary>
+    /// <param name="piece">The piece.</param>
     /// <param name="strip">Width of the strip, in grid units.</param>
-    public long Columns(long strip) =>
-        Width == 0 ? strip
-        : strip > X ? (strip - 1 - X) / Width + 1
-        : 0;
+    /// <returns>The first column and the last; the last lies before the first when the piece fits the strip nowhere. Where nothing repeats
+    /// across, a column is a grid unit.</returns>
+    public (long First, long Last) Reach(NestingPiece piece, long strip)
+    {
+        if (Width == 0)
+        {
+            return (0, strip - 1);
+        }
+
+        if (piece.Alignment is not { } phase)
+        {
+            return (0, Floor(strip - 1 - X, Width));
+        }
+
+        // Of an aligned piece only whole repeats from its first place to its last one count.
+        long first = Modulo(phase.PhaseX, Width);
+        long room = strip - piece.Width - first;
+        return room < 0 ? (0, -1) : (-Floor(X - first, Width), Floor(first + room / Width * Width + piece.Width - 1 - X, Width));
+    }
 
     /// <summary>The columns that a piece covers at least.</summary>
     /// <param name="piece">The piece.</param>
@@ -54,6 +70,8 @@ internal readonly record struct MotifGrid(long Width, long Length, long X, long 
         long rest = value % modulus;
         return rest < 0 ? rest + modulus : rest;
     }
+
+    private static long Floor(long dividend, long divisor) => (dividend - Modulo(dividend, divisor)) / divisor;
 
     // Points at 'first' from the edge and every repeat after it.
     private static long Covered(long first, long extent, long repeat)

@@ -7,9 +7,9 @@ namespace CushionService.Nesting.Rectangles.Proofs;
 /// area.</summary>
 /// <remarks>
 /// <para>Lay a <see cref="MotifGrid"/> of test points over the fabric. In any layout each piece covers a block of c columns by d rows of
-/// points, the same wherever it lies on its phase, and no two pieces cover one point. So the blocks lie apart on a strip of K columns, and
-/// whatever bounds such a strip bounds the rows R that they take: first R ≥ ⌈Σ n c d / K⌉, then dual feasible functions and
-/// relaxations.</para>
+/// points, the same wherever it lies on its phase, and no two pieces cover one point. So the blocks lie apart on a strip of the K columns
+/// that any piece can reach, and whatever bounds such a strip bounds the rows R that they take: first R ≥ ⌈Σ n c d / K⌉, then dual feasible
+/// functions and relaxations.</para>
 /// <para>Some piece then covers row R − 1 or a higher one. If it is aligned at phase b with length l, it ends at a place b + l + i × repeat
 /// beyond that row; of these the first is at (R − d) × repeat + l above the lowest place of its phase, when the rows are those of its
 /// phase. Which piece it is is not known: the layout is at least as long as the least of these ends over all pieces.</para>
@@ -24,8 +24,8 @@ internal sealed class RepeatBound
     // Different phases that are tried each way; more are more of the same.
     private const int MostPhases = 12;
 
-    // Rows ruled out one after the other by functions and relaxations.
-    private const int MostRaises = 16;
+    // Numbers of rows that functions and relaxations are tried on.
+    private const int MostTries = 24;
     private readonly StripProblem _problem;
     private readonly StepBudget _budget;
 
@@ -91,7 +91,7 @@ internal sealed class RepeatBound
     private long RowsByArea(MotifGrid grid, NestingPiece[] pieces)
     {
         _budget.Spend(pieces.Length);
-        long columns = grid.Columns(_problem.Width);
+        long columns = Columns(grid, pieces);
         Int128 points = 0;
         long longest = 0;
         foreach (var piece in pieces)
@@ -107,6 +107,25 @@ internal sealed class RepeatBound
         }
 
         return columns == 0 ? 0 : Math.Max(longest, (long)((points + columns - 1) / columns));
+    }
+
+    /// <summary>The columns that any of the pieces can cover: a piece that cannot lie at the edge of the strip leaves columns there empty. 0
+    /// when a piece fits nowhere.</summary>
+    private long Columns(MotifGrid grid, NestingPiece[] pieces)
+    {
+        var (first, last) = (long.MaxValue, -1L);
+        foreach (var piece in pieces)
+        {
+            var (from, to) = grid.Reach(piece, _problem.Width);
+            if (to < from)
+            {
+                return 0;
+            }
+
+            (first, last) = (Math.Min(first, from), Math.Max(last, to));
+        }
+
+        return last + 1 - first;
     }
 
     /// <summary>Where a layout ends at least whose blocks take a number of rows; 0 for none.</summary>
@@ -135,11 +154,14 @@ internal sealed class RepeatBound
                 Quantity = piece.Quantity,
             })
             .Where(block => block.Width > 0 && block.Length > 0);
-        var rows = new ProvenBound(new RectangleSet([.. blocks], grid.Columns(_problem.Width)), SaleLadder.EveryUnit, _budget);
-        for (var (raise, before) = (0, 0L); raise < MostRaises && rows.Length > before; raise++)
+        var rows = new ProvenBound(new RectangleSet([.. blocks], Columns(grid, pieces)), SaleLadder.EveryUnit, _budget);
+
+        // Steps that double while rows are ruled out, and halve when they are not: what rules a number of rows out rules out fewer.
+        for (var (tries, step) = (0, 1L); tries < MostTries && step > 0; tries++)
         {
-            before = rows.Length;
-            rows.Relax(before);
+            long before = rows.Length;
+            rows.Relax(before + step - 1);
+            step = rows.Length > before ? step * 2 : step / 2;
         }
 
         long end = End(grid, pieces, rows.Length);
