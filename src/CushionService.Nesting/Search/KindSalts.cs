@@ -1,7 +1,7 @@
 namespace CushionService.Nesting.Search;
 
-/// <summary>Numbers that tell kinds apart in a hash of how many copies of each are left. The hash is the sum of count × salt, which is quick to
-/// form, and serves where a clash costs a candidate and not a proof.</summary>
+/// <summary>Numbers that tell kinds apart in a hash of how many copies of each are left. The hash is the sum of count × salt, which is
+/// quick to form, and serves where a clash costs a candidate and not a proof.</summary>
 internal static class KindSalts
 {
     /// <summary>A number for each kind, the same on every machine (the mixing of splitmix64: Steele, Lea and Flood 2014).</summary>

@@ -14,8 +14,8 @@ internal sealed class PlaceSearch(Copies copies, Arrangement arrangement, LineSe
     /// <summary>Slides in turns, at most, before a place is weighed.</summary>
     private const int MostSlides = 6;
 
-    // A place on a line is weighed once for many that were looked at. Points of a lattice are each weighed, so that they pay what that takes,
-    // as measured: a step for each few others that are passed over, and more for each depth.
+    // A place on a line is weighed once for many that were looked at. Points of a lattice are each weighed, so that they pay what that
+    // takes, as measured: a step for each few others that are passed over, and more for each depth.
     private const int PairsPerStep = 4;
     private const int DepthSteps = 10;
 

@@ -109,8 +109,8 @@ internal sealed class RepeatBound
         return columns == 0 ? 0 : Math.Max(longest, (long)((points + columns - 1) / columns));
     }
 
-    /// <summary>The columns that any of the pieces can cover: a piece that cannot lie at the edge of the strip leaves columns there empty. 0
-    /// when a piece fits nowhere.</summary>
+    /// <summary>The columns that any of the pieces can cover: a piece that cannot lie at the edge of the strip leaves columns there
+    /// empty. 0 when a piece fits nowhere.</summary>
     private long Columns(MotifGrid grid, NestingPiece[] pieces)
     {
         var (first, last) = (long.MaxValue, -1L);

@@ -1,7 +1,7 @@
 namespace CushionService.Nesting.Rectangles.Skylines;
 
-/// <summary>The memory of late acceptance (Burke and Bykov 2017): what a search had reached a number of moves ago, below which a move is taken
-/// though it makes things worse.</summary>
+/// <summary>The memory of late acceptance (Burke and Bykov 2017): what a search had reached a number of moves ago, below which a move is
+/// taken though it makes things worse.</summary>
 internal sealed class LateAcceptance
 {
     // Longest memory, in moves.
