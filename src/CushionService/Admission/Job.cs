@@ -10,6 +10,9 @@ namespace CushionService.Admission;
 /// <param name="cancellation">The caller's: cancels the work, also while it waits.</param>
 internal abstract class Job(TimeSpan time, bool inTurn, CancellationToken cancellation)
 {
+    /// <summary>Whether the work is an order of a stream, which waits its turn.</summary>
+    public bool InTurn { get; } = inTurn;
+
     /// <summary>When the work arrived, in ticks of <see cref="Stopwatch"/>.</summary>
     public long Arrived { get; } = Stopwatch.GetTimestamp();
 
@@ -18,7 +21,7 @@ internal abstract class Job(TimeSpan time, bool inTurn, CancellationToken cancel
     public void Run()
     {
         bool limited = time != Timeout.InfiniteTimeSpan;
-        TimeSpan left = inTurn || !limited ? time : time - Stopwatch.GetElapsedTime(Arrived);
+        TimeSpan left = InTurn || !limited ? time : time - Stopwatch.GetElapsedTime(Arrived);
         if (cancellation.IsCancellationRequested || (limited && left <= TimeSpan.Zero))
         {
             Cancel(cancellation);

@@ -39,43 +39,32 @@ internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, RetryDela
     )
         where TAnswer : class
     {
-        Outcome<TAnswer> outcome =
-            received.Order is { } order && caller.Grant.Forbids(order, caller.IsKnown && inTurn) is { Count: > 0 } forbidden
-                ? new Refusal(forbidden)
-                : await WorkAsync(received, purpose, inTurn, cancellation);
-        OrderMetrics.Count(outcome.Refusal);
-        return outcome;
-    }
-
-    // The outcome of the desk, or that of the queue and the deadline. A cancellation that is not the caller's is the
-    // deadline.
-    private async Task<Outcome<TAnswer>> WorkAsync<TAnswer>(
-        ReceivedOrder received,
-        Purpose<TAnswer> purpose,
-        bool inTurn,
-        CancellationToken cancellation
-    )
-        where TAnswer : class
-    {
         TimeSpan time = received.Order?.Effort == Effort.Overnight ? _overnightDeadline : _deadline;
         OrderJob<TAnswer> job = new(desk, received, purpose, time, inTurn, cancellation);
-        if (inTurn)
+        Outcome<TAnswer> outcome;
+        if (received.Order is { } order && caller.Grant.Forbids(order, caller.IsKnown && inTurn) is { Count: > 0 } forbidden)
         {
-            pool.EnqueueInTurn(job);
+            outcome = new Refusal(forbidden);
         }
         else if (!pool.TryEnqueue(job))
         {
-            return Busy();
+            outcome = Busy();
+        }
+        else
+        {
+            try
+            {
+                outcome = await job.Outcome;
+            }
+            catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
+            {
+                // What the caller has not cancelled, the deadline has.
+                outcome = TooSlow(time);
+            }
         }
 
-        try
-        {
-            return await job.Outcome;
-        }
-        catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
-        {
-            return TooSlow(time);
-        }
+        OrderMetrics.Count(outcome.Refusal);
+        return outcome;
     }
 
     // The same order is welcome a little later.

@@ -63,35 +63,23 @@ internal sealed class WorkerPool : IDisposable
         }
     }
 
-    /// <summary>Puts the work of a call into the queue.</summary>
-    /// <param name="job">The work. Its time in the queue counts towards its deadline.</param>
-    /// <returns>Whether it was taken; false when the queue is full, or the pool is closed.</returns>
+    /// <summary>Puts work into its queue: that of calls, which has an end, or that of streams, which has none. A stream
+    /// itself bounds how many orders it sends at the same time.</summary>
+    /// <param name="job">The work. The time that a call spends in the queue counts towards its deadline.</param>
+    /// <returns>Whether it was taken; false when the queue of calls is full, or the pool is closed.</returns>
     public bool TryEnqueue(Job job)
     {
         lock (_lock)
         {
-            if (_calls.Count >= _capacity || _closed)
+            if (_closed || (!job.InTurn && _calls.Count >= _capacity))
             {
                 return false;
             }
 
-            _calls.Enqueue(job);
+            (job.InTurn ? _streamed : _calls).Enqueue(job);
             Volatile.Write(ref _waiting, _calls.Count);
             Monitor.Pulse(_lock);
             return true;
-        }
-    }
-
-    /// <summary>Puts an order of a stream into the queue, which waits as long as it must. A stream bounds how many it
-    /// sends at the same time.</summary>
-    /// <exception cref="ObjectDisposedException">The pool is closed.</exception>
-    public void EnqueueInTurn(Job job)
-    {
-        lock (_lock)
-        {
-            ObjectDisposedException.ThrowIf(_closed, this);
-            _streamed.Enqueue(job);
-            Monitor.Pulse(_lock);
         }
     }
 

@@ -26,7 +26,7 @@ internal static class TestJobs
     )
     {
         TestJob<T> job = new(work, time ?? Timeout.InfiniteTimeSpan, inTurn: true, cancellation);
-        pool.EnqueueInTurn(job);
+        Assert.True(pool.TryEnqueue(job));
         return job.Done;
     }
 }
