@@ -55,8 +55,8 @@ internal static class LargestCushions
 
         // Whether the order with that size fits. A size that breaks a rule cannot be made, whatever fabric there is.
         FitVerdict Verdict(Order sized, Effort effort, int sharedBy) =>
-            OrderIntake.Read(sized, specified.PriceBook, Purpose.Fitting) is { Specification: { } whole } taken
-                ? Fit.Of(whole, taken.Warnings, effort, sharedBy, cancellation).Verdict
+            OrderIntake.Read(sized, specified.PriceBook, Purpose.Fitting) is { Specification: { } whole } intake
+                ? Fit.Of(whole, intake.Warnings, effort, sharedBy, cancellation).Verdict
                 : FitVerdict.Impossible;
     }
 }

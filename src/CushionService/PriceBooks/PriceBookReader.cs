@@ -40,7 +40,7 @@ internal static class PriceBookReader
             return (null, [new PriceBookError(file, (exception.LineNumber ?? 0) + 1, "This is not JSON.")]);
         }
 
-        (PriceBookFile? book, IReadOnlyList<Violation> faults) = FormDiagnosis.Of(text, FileType);
+        (PriceBookFile? book, IReadOnlyList<Violation> violations) = FormDiagnosis.Of(text, FileType);
         // The rules run on what could be read, so that one start reports everything.
         FindingList found = new();
         PriceBookSpecification? specification = book is null ? null : Of(name, book, found);
@@ -48,26 +48,26 @@ internal static class PriceBookReader
         // why.
         ImmutableArray<Violation> all =
         [
-            .. faults,
-            .. found.Violations.ExceptBy(faults.Select(fault => fault.Pointer), violation => violation.Pointer),
+            .. violations,
+            .. found.Violations.ExceptBy(violations.Select(violation => violation.Pointer), violation => violation.Pointer),
         ];
         return all.IsEmpty
             ? (specification, [])
             : (
                 null,
                 [
-                    .. all.Select(fault => new PriceBookError(
+                    .. all.Select(violation => new PriceBookError(
                             file,
-                            lines.Of(fault.Pointer),
-                            $"{fault.Pointer} {fault.Code}: {fault.Detail}"
+                            lines.Of(violation.Pointer),
+                            $"{violation.Pointer} {violation.Code}: {violation.Detail}"
                         ))
-                        .OrderBy(fault => fault.Line),
+                        .OrderBy(violation => violation.Line),
                 ]
             );
     }
 
-    // Null without a currency, since no price means anything without one; that it is missing or malformed is among the
-    // findings. By the code that reads the same parts of an order: a price means the same in both.
+    // By the code that reads the same parts of an order, so that a price means the same in both. Null without a
+    // currency, since no price means anything without one; that it is missing or malformed is among the findings.
     private static PriceBookSpecification? Of(string name, PriceBookFile book, FindingList found)
     {
         Findings findings = new(OrderContext.UnitOf(book.Units), found);

@@ -104,14 +104,14 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
         }
 
         MinDataRate? slowest = HttpProtocol.IsHttp11(http.Request.Protocol) ? SlowestCaller : null;
-        if (http.Features.Get<IHttpMinRequestBodyDataRateFeature>() is { } reading)
+        if (http.Features.Get<IHttpMinRequestBodyDataRateFeature>() is { } request)
         {
-            reading.MinDataRate = slowest;
+            request.MinDataRate = slowest;
         }
 
-        if (http.Features.Get<IHttpMinResponseDataRateFeature>() is { } writing)
+        if (http.Features.Get<IHttpMinResponseDataRateFeature>() is { } response)
         {
-            writing.MinDataRate = slowest;
+            response.MinDataRate = slowest;
         }
     }
 }

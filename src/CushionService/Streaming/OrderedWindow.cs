@@ -28,29 +28,29 @@ internal static class OrderedWindow
         CancellationToken cancellation
     )
     {
-        using CancellationTokenSource ending = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        using SemaphoreSlim room = new(Size);
+        using CancellationTokenSource linked = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        using SemaphoreSlim window = new(Size);
         using SemaphoreSlim workers = new(Workers);
         Channel<Task<TAnswer>> underway = Channel.CreateUnbounded<Task<TAnswer>>(
             new UnboundedChannelOptions { SingleReader = true, SingleWriter = true }
         );
-        Task taking = TakeAsync(ending.Token);
+        Task reading = ReadAsync(linked.Token);
         try
         {
-            await foreach (Task<TAnswer> next in underway.Reader.ReadAllAsync(ending.Token))
+            await foreach (Task<TAnswer> next in underway.Reader.ReadAllAsync(linked.Token))
             {
                 TAnswer done = await next;
                 // The answer that follows may go out with this one.
                 bool more = underway.Reader.TryPeek(out Task<TAnswer>? following) && following.IsCompleted;
-                await write(done, more, ending.Token);
-                room.Release();
+                await write(done, more, linked.Token);
+                window.Release();
             }
         }
         finally
         {
             // Nothing of the stream runs on once this method has returned.
-            await ending.CancelAsync();
-            await taking;
+            await linked.CancelAsync();
+            await reading;
             while (underway.Reader.TryRead(out Task<TAnswer>? left))
             {
                 await ((Task)left).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
@@ -59,18 +59,18 @@ internal static class OrderedWindow
 
         // Runs beside the loop above. Its exception goes through the channel, behind the answers to the entries before
         // it.
-        async Task TakeAsync(CancellationToken token)
+        async Task ReadAsync(CancellationToken token)
         {
             Exception? exception = null;
             try
             {
                 await using IAsyncEnumerator<TEntry> source = entries.GetAsyncEnumerator(token);
-                await room.WaitAsync(token);
+                await window.WaitAsync(token);
                 while (await source.MoveNextAsync())
                 {
                     TEntry entry = source.Current;
                     underway.Writer.TryWrite(Task.Run(() => WorkAsync(entry, token), CancellationToken.None));
-                    await room.WaitAsync(token);
+                    await window.WaitAsync(token);
                 }
             }
             catch (Exception caught)
