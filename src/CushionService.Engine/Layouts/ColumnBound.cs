@@ -5,8 +5,8 @@ using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Layouts;
 
-/// <summary>A length that no layout of matched pieces can beat: as many as share a size and a phase lie in the columns of the repeat, and in a
-/// column they lie whole repeats apart.</summary>
+/// <summary>A length that no layout of matched pieces can beat: those of one size and phase lie in the columns of the repeat, and in a column
+/// they lie whole repeats apart.</summary>
 /// <param name="Length">The length.</param>
 /// <param name="Count">How many pieces share the size and the phase.</param>
 /// <param name="Beside">How many of them lie beside each other at most.</param>

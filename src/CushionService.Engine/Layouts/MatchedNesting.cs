@@ -12,7 +12,7 @@ namespace CushionService.Engine.Layouts;
 /// that place; where the motif is known, the layout starts with the cut.</remarks>
 internal sealed class MatchedNesting
 {
-    // Of all steps, one part in so many for: a layout of every span; each round on the longest; the bound; the best position.
+    // Of all steps, one part in this many for: a layout of every span; each round on the longest; the bound; the best position.
     private const int ForAll = 4;
     private const int ForRound = 8;
     private const int ForBound = 8;
