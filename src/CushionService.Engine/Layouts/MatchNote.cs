@@ -57,7 +57,8 @@ public static class MatchNote
                 Length.FromNanometres(FabricSpecification.Kept(fabric.WidthShrinkage).Inverse().CeilingOf(laid.Nanometres)),
                 unit
             );
-        return $"can be matched to the repeat of {fabric.Id} only where the centre of a motif is from {Text(at.From)} to {Text(at.To)} "
+        string where = at.From == at.To ? Text(at.From) : $"from {Text(at.From)} to {Text(at.To)}";
+        return $"can be matched to the repeat of {fabric.Id} only where the centre of a motif is {where} "
             + "from the left edge of the usable width; elsewhere it is laid where it fits.";
     }
 }

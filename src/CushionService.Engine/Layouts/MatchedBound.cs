@@ -24,11 +24,8 @@ internal readonly record struct MatchedBound(Length Free, ColumnBound Columns, R
         Length start = Repeat is { IsUnknownAlong: true, Length: { } length } ? length : Length.Zero;
         long rung = goal.Rung(layout);
         return goal.Rung(Columns.Length - (start == Length.Zero ? start : Repeat.DropLength)) >= rung
-                ? (
-                    ProofKind.Relaxation,
-                    $"{Columns.Count} pieces, {Columns.Beside} beside each other, {Columns.Pitch} apart along the fabric"
-                )
-            : goal.Rung(Length.Max(Free - start, Length.Zero)) >= rung ? (ProofKind.Relaxation, $"{Free} without matching")
+                ? (ProofKind.Relaxation, Columns.Figures(Repeat))
+            : goal.Rung(Length.Max(Free - start, Length.Zero)) >= rung ? (ProofKind.Relaxation, "the same is sold without matching")
             : (ProofKind.None, "");
     }
 }

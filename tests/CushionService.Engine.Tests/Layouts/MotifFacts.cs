@@ -58,6 +58,18 @@ public sealed class MotifFacts
     }
 
     [Fact]
+    public void What_fits_at_a_single_position_is_planned_for_there_too()
+    {
+        // Sources.Mathematics: faces as wide as the fabric match with a motif on its centre line alone; 20 + 19 in then, 2 × 19 in elsewhere.
+        RepeatSpecification wide = new(In(20), In(60), DropKind.Straight);
+        Yardage Of(RepeatSpecification repeat) => Quote(Order(KnifeEdge(53, 18, HandSewn), Fabric with { Repeat = repeat })).Yardages[0];
+
+        Assert.Equal(In(39), Of(wide).Layout.Length);
+        Assert.Equal(In(39), Of(wide with { MotifX = In(27) }).Layout.Length);
+        Assert.Equal(In(38), Of(wide with { MotifX = In(26) }).Layout.Length);
+    }
+
+    [Fact]
     public void Stripes_up_the_bolt_need_no_start()
     {
         // Sources.Mathematics: one column at the worst position, of which nothing is matched along: 2 × 19 in.

@@ -52,7 +52,8 @@ public sealed class PrintedOrderFacts
             }
         );
 
-    /// <summary>Brute force over positions: with the motif known at each of them, no more is bought than was said to be enough for all.</summary>
+    /// <summary>Brute force over positions: with the motif known at each of them, no more is bought than was said to be enough for
+    /// all.</summary>
     [Theory]
     [InlineData(0, 0)]
     [InlineData(1, 99)]
