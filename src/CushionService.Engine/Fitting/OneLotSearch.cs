@@ -9,8 +9,8 @@ namespace CushionService.Engine.Fitting;
 
 /// <summary>Lays every cushion onto offcuts of one dye lot, as long as it finds room: lot after lot takes the largest cushions that fit
 /// beside those that it has.</summary>
-/// <remarks>Lots differ in colour, which is seen on one cushion and hardly on two (common practice, no source). What is not seen, and pieces
-/// of the maker's own, may come from any lot.</remarks>
+/// <remarks>Lots differ in colour, which is seen on one cushion and hardly on two (common practice, no source). What is not seen, and
+/// pieces of the maker's own, may come from any lot.</remarks>
 internal sealed class OneLotSearch
 {
     // Each cushion that is tried takes a layout of its lot; above these it would keep a page waiting.

@@ -14,7 +14,7 @@ public sealed record SplitCushion(CushionSpecification Cushion, ImmutableArray<s
         new(
             Cushion.Pointer,
             "several-lots",
-            $"The pieces of {Cushion.Id} in {fabric} come from {string.Join(" and ", Lots)}, whose colours may differ: no way was found to cut "
-                + "each such cushion from one lot."
+            $"The pieces of {Cushion.Id} in {fabric} come from {string.Join(" and ", Lots)}, whose colours may differ: "
+                + "no way was found to cut each such cushion from one lot."
         );
 }

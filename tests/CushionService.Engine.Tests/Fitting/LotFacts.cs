@@ -93,7 +93,7 @@ public sealed class LotFacts
     [Fact]
     public void What_is_said_to_fit_on_a_repeat_fits_wherever_its_motif_is()
     {
-        // Sources.Mathematics: brute force over positions; the offcut's motif known along, the layout starts with the cut and has all of it.
+        // Sources.Mathematics: brute force over positions; the offcut's motif known along, the layout starts with the cut and may take all.
         for (var number = 0; number < 40; number++)
         {
             var random = new Random(number);

@@ -60,7 +60,7 @@ public sealed class MotifFacts
     [Fact]
     public void What_fits_at_a_single_position_is_planned_for_there_too()
     {
-        // Sources.Mathematics: faces as wide as the fabric match with a motif on its centre line alone; 20 + 19 in then, 2 × 19 in elsewhere.
+        // Sources.Mathematics: faces as wide as the fabric match with a motif on its centre line alone: 20 + 19 in; elsewhere 2 × 19 in.
         RepeatSpecification wide = new(In(20), In(60), DropKind.Straight);
         Yardage Of(RepeatSpecification repeat) => Quote(Order(KnifeEdge(53, 18, HandSewn), Fabric with { Repeat = repeat })).Yardages[0];
 
