@@ -17,13 +17,16 @@ public sealed record OffcutFit(
     ImmutableArray<(CutPiece Piece, int Copies)> Unplaced
 )
 {
-    /// <summary>Lays the pieces.</summary>
+    /// <summary>The cushions whose pieces come from several dye lots; empty unless the pieces fit.</summary>
+    public ImmutableArray<SplitCushion> Split { get; } = Verdict == FitVerdict.Fits ? OneLotSearch.Split(Layouts) : [];
+
+    /// <summary>Lays the pieces, each cushion's onto one dye lot where a way is found.</summary>
     /// <param name="fabric">A fabric with offcuts.</param>
     /// <param name="pieces">At least one piece of that fabric.</param>
     /// <param name="effort">How hard to search; at <see cref="Effort.Thorough"/>, in more than one way.</param>
     /// <param name="sharedBy">How many fabrics, or trials of sizes, share the effort's steps.</param>
-    /// <param name="cancellation">Gives up the search.</param>
-    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    /// <param name="cancellation">Cancels the search.</param>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static OffcutFit Of(
         FabricSpecification fabric,
         ImmutableArray<CutPiece> pieces,
@@ -32,7 +35,15 @@ public sealed record OffcutFit(
         CancellationToken cancellation
     )
     {
-        var search = new OffcutSearch(OffcutRoom.Of(fabric), pieces, sharedBy, cancellation);
+        ImmutableArray<OffcutRoom> rooms = OffcutRoom.Of(fabric);
+        bool severalLots = rooms.Select(room => room.Lot).Distinct().Count() > 1;
+        int share = sharedBy * (severalLots ? 2 : 1);
+        if (severalLots && new OneLotSearch(rooms, pieces, share, cancellation).Run(effort) is { } apart)
+        {
+            return new OffcutFit(fabric, FitVerdict.Fits, apart, []);
+        }
+
+        var search = new OffcutSearch(rooms, pieces, share, cancellation);
         FitVerdict verdict = search.Run(effort);
         return new OffcutFit(fabric, verdict, search.Layouts(), search.Unplaced());
     }

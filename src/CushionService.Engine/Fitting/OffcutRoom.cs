@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Fabrics;
@@ -14,6 +15,9 @@ namespace CushionService.Engine.Fitting;
 public sealed record OffcutRoom
 {
     private OffcutRoom(FabricSpecification fabric, Length length, Length start) => (Fabric, Length, Start) = (fabric, length, start);
+
+    /// <summary>Names its dye lot; an offcut of an unknown lot is one of its own.</summary>
+    public string Lot { get; private init; } = "";
 
     /// <summary>The fabric, as wide as the offcut.</summary>
     public FabricSpecification Fabric { get; }
@@ -34,11 +38,15 @@ public sealed record OffcutRoom
     public Area Area => IsEmpty ? default : Area.Of(Width, Length);
 
     /// <summary>The rooms of a fabric's offcuts, in their order.</summary>
-    public static ImmutableArray<OffcutRoom> Of(FabricSpecification fabric) => [.. fabric.OnHand.Select(offcut => Of(fabric, offcut))];
+    public static ImmutableArray<OffcutRoom> Of(FabricSpecification fabric) =>
+        [.. fabric.OnHand.Select((offcut, i) => Of(fabric, offcut) with { Lot = LotOf(offcut.Lot ?? fabric.Lot, i) })];
 
     /// <summary>The fabric as wide as its widest offcut, with which long strips are joined.</summary>
     public static FabricSpecification Widest(FabricSpecification fabric) =>
         Of(fabric).Select(room => room.Fabric).MaxBy(fabric => fabric.Width) ?? fabric;
+
+    private static string LotOf(string? lot, int number) =>
+        lot is null ? string.Create(CultureInfo.InvariantCulture, $"offcut {number + 1}") : $"lot {lot}";
 
     private static OffcutRoom Of(FabricSpecification fabric, OffcutSpecification offcut)
     {

@@ -18,15 +18,18 @@ internal sealed class OffcutSearch(
 {
     // Filling by turns lays a strip for each group of copies that it tries; above these it would keep a page waiting.
     private const int MostByTurns = 60;
-    private const int MostTrials = 100;
-    private const int MostTrialsAtThorough = 400;
+    private const int UsualTrials = 100;
+    private const int UsualTrialsAtThorough = 400;
 
-    // What a trial takes of the steps of an effort lower than the order's.
+    // What a trial takes of the steps of an effort lower than the order's. At the lowest effort all of them share its steps.
     private const int TrialsSharing = 20;
 
     private int _trials;
 
     private readonly ImmutableArray<LaidPiece>[] _laid = [.. rooms.Select(_ => ImmutableArray<LaidPiece>.Empty)];
+
+    /// <summary>How many groups of copies are tried at most; null for as many as the effort allows.</summary>
+    public int? MostTrials { get; init; }
 
     public FitVerdict Run(Effort effort)
     {
@@ -124,6 +127,7 @@ internal sealed class OffcutSearch(
                 ],
             },
             effort,
+            sharedBy,
             cancellation
         );
         for (var sheet = 0; sheet < layout.Sheets.Length; sheet++)
@@ -162,14 +166,16 @@ internal sealed class OffcutSearch(
             return false;
         }
 
-        Number(laid);
+        CopyNumbers.Over(laid).CopyTo(_laid, 0);
         return left.Count == 0;
     }
 
     private ImmutableArray<LaidPiece> Fill(OffcutRoom room, List<CutPiece> left, Effort effort)
     {
         (ImmutableArray<LaidPiece> laid, List<CutPiece> chosen) = ([], []);
-        (Effort each, int most) = effort >= Effort.Thorough ? (Effort.Standard, MostTrialsAtThorough) : (Effort.Quick, MostTrials);
+        (Effort each, int usual) = effort >= Effort.Thorough ? (Effort.Standard, UsualTrialsAtThorough) : (Effort.Quick, UsualTrials);
+        int most = MostTrials ?? usual,
+            sharing = each == effort ? usual : TrialsSharing;
         var (group, waiting) = (1, new List<CutPiece>(left));
         while (waiting.Count > 0 && _trials < most)
         {
@@ -181,7 +187,7 @@ internal sealed class OffcutSearch(
             bool small =
                 trial.Aggregate(default(Area), (sum, piece) => sum + piece.Quantity * piece.Area).SquareNanometres
                 <= room.Area.SquareNanometres;
-            if (small && ++_trials > 0 && Strip(room, trial, each, TrialsSharing) is { Verdict: FitVerdict.Fits } strip)
+            if (small && ++_trials > 0 && Strip(room, trial, each, sharing) is { Verdict: FitVerdict.Fits } strip)
             {
                 laid = strip.Laid;
                 chosen.AddRange(taken);
@@ -200,15 +206,5 @@ internal sealed class OffcutSearch(
         }
 
         return laid;
-    }
-
-    // Copies are counted over all offcuts.
-    private void Number(ImmutableArray<LaidPiece>[] laid)
-    {
-        var counts = new Dictionary<string, int>();
-        for (var i = 0; i < laid.Length; i++)
-        {
-            _laid[i] = [.. laid[i].Select(one => one with { Copy = counts[one.Piece.Id] = counts.GetValueOrDefault(one.Piece.Id) + 1 })];
-        }
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
@@ -5,7 +6,7 @@ using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Layouts;
 
-/// <summary>A length that no layout of matched pieces can beat: as many as share a size and a phase lie in the columns of the repeat, and in a
+/// <summary>A length that no layout of matched pieces can beat: those of one size and phase lie in the columns of the repeat, and in a
 /// column they lie whole repeats apart.</summary>
 /// <param name="Length">The length.</param>
 /// <param name="Count">How many pieces share the size and the phase.</param>
@@ -45,6 +46,16 @@ internal readonly record struct ColumnBound(Length Length, int Count, long Besid
         }
 
         return longest;
+    }
+
+    /// <summary>The figures of the bound, without units: "4 pieces, 1 beside each other, 2 repeats apart".</summary>
+    public string Figures(RepeatSpecification repeat)
+    {
+        string apart =
+            repeat.Length is not { } length ? "end to end"
+            : Pitch.Nanometres % length.Nanometres == 0 ? $"{Pitch.Nanometres / length.Nanometres} repeats apart"
+            : $"{Up(Pitch, repeat.DropLength)} half repeats apart";
+        return string.Create(CultureInfo.InvariantCulture, $"{Count} pieces, {Beside} beside each other, {apart}");
     }
 
     private static ColumnBound Of(RepeatSpecification repeat, Length usable, Length across, Length along, Point corner, int count)

@@ -35,8 +35,8 @@ public static class MatchNote
             MatchLimit.Curve => "runs round a curve: it is matched at its middle alone.",
             MatchLimit.RunsOn => "runs round corners: it is matched on its longest side, and the pattern runs on from there.",
             MatchLimit.Upright when panel.Match is null => "carries the pattern upright; the face's does not run on over its edge.",
-            MatchLimit.Upright =>
-                "carries the pattern upright, as the opposite side does, with a motif in line with the face's; the face's pattern does not run on over its edge.",
+            MatchLimit.Upright => "carries the pattern upright, as the opposite side does, with a motif in line with the face's; "
+                + "the face's pattern does not run on over its edge.",
             MatchLimit.Slant => "lies on a slanted edge, over which the pattern does not run on.",
             MatchLimit.Corners => "is matched in its middle; its corners and side seams cut across the pattern.",
             MatchLimit.Underside => "is matched on its top and front; on the underside the pattern runs on from there, upside down.",
@@ -57,7 +57,8 @@ public static class MatchNote
                 Length.FromNanometres(FabricSpecification.Kept(fabric.WidthShrinkage).Inverse().CeilingOf(laid.Nanometres)),
                 unit
             );
-        return $"can be matched to the repeat of {fabric.Id} only where the centre of a motif is from {Text(at.From)} to {Text(at.To)} "
+        string where = at.From == at.To ? Text(at.From) : $"from {Text(at.From)} to {Text(at.To)}";
+        return $"can be matched to the repeat of {fabric.Id} only where the centre of a motif is {where} "
             + "from the left edge of the usable width; elsewhere it is laid where it fits.";
     }
 }

@@ -12,7 +12,7 @@ namespace CushionService.Engine.Layouts;
 /// that place; where the motif is known, the layout starts with the cut.</remarks>
 internal sealed class MatchedNesting
 {
-    // Of all steps, one part in so many for: a layout of every span; each round on the longest; the bound; the best position.
+    // Of all steps, one part in this many for: a layout of every span; each round on the longest; the bound; the best position.
     private const int ForAll = 4;
     private const int ForRound = 8;
     private const int ForBound = 8;
@@ -41,6 +41,8 @@ internal sealed class MatchedNesting
 
     private RepeatSpecification Repeat => _fabric.LaidRepeat!;
 
+    private bool IsKnown => !Repeat.IsUnknownAcross && !Repeat.IsUnknownAlong;
+
     private SpanTrial Longest => _trials.MaxBy(trial => (_goal.Rung(trial.Length), trial.Length.Nanometres))!;
 
     /// <summary>The longest of the layouts.</summary>
@@ -50,7 +52,7 @@ internal sealed class MatchedNesting
         MatchedBound bound = Bound();
         Refine(bound);
         SpanTrial longest = Longest;
-        bound = bound with { Free = Length.Max(bound.Free, FreeBound(longest)) };
+        bound = IsKnown && longest.Bound.Length >= bound.Free.Length ? bound with { Free = longest.Bound } : bound;
         (ProofKind kind, string figures) = bound.Proof(longest.Length, _goal);
         (bool startsAnywhere, Length? shortest) = (Repeat.IsUnknownAlong, ShortestKnown());
         return new FabricLayout
@@ -61,7 +63,7 @@ internal sealed class MatchedNesting
             MotifStart = startsAnywhere ? longest.MotifStart : Repeat.MotifY ?? Length.Zero,
             Length = longest.Length,
             LowerBound = Length.Min(bound.Length, longest.Length),
-            FreeBound = Length.Min(bound.Free, longest.Length),
+            FreeBound = Length.Min(bound.Free.Length, longest.Length),
             ProvenMinimal = kind != ProofKind.None,
             Proof = kind,
             ProofFigures = figures,
@@ -129,24 +131,22 @@ internal sealed class MatchedNesting
         ColumnBound columns = _trials
             .Select(trial => ColumnBound.Of(_fabric, _pieces, trial.Span.Middle.From))
             .MaxBy(bound => bound.Length.Nanometres);
-        return new MatchedBound(Repeat.IsUnknownAcross ? Unmatched() : FreeBound(Longest), columns, Repeat);
+        return new MatchedBound(IsKnown ? Longest.Bound : Unmatched(), columns, Repeat);
     }
 
-    // What bounds a layout on less than the whole width bounds none on all of it.
-    private Length FreeBound(SpanTrial trial) => Repeat.IsUnknownAcross ? Length.Zero : trial.LowerBound;
-
-    private Length Unmatched()
+    // What bounds a layout at one start, or on less than the whole width, bounds none at another start or on all of it.
+    private FreeBound Unmatched()
     {
         var free = new SpanProblem(_fabric, _pieces, null);
         StripLayout layout = Nester.Nest(free.At(_goal), _effort, _sharedBy * ForBound, _cancellation);
         _steps += layout.Steps;
-        return free.Grid.Back(layout.LowerBound);
+        return FreeBound.Of(layout, free.Grid);
     }
 
     // What would do at the best of all positions; null where the motif is known.
     private Length? ShortestKnown()
     {
-        if (!Repeat.IsUnknownAcross && !Repeat.IsUnknownAlong)
+        if (IsKnown)
         {
             return null;
         }

@@ -26,7 +26,8 @@ public static class MotifNote
             : "the left edge of the usable width and from the cut";
         string saved =
             best < yardage.Sold
-                ? $"At its best position {fabric.Sold.Text(fabric.Sold.StepsFor(best))} would do, {LengthText.Format(yardage.Sold - best, unit)} less"
+                ? $"At its best position {fabric.Sold.Text(fabric.Sold.StepsFor(best))} would do, "
+                    + $"{LengthText.Format(yardage.Sold - best, unit)} less"
                 : "At its best position no less would do";
         return new Violation(
             $"{fabric.Pointer}/repeat",

@@ -45,9 +45,17 @@ internal static class MotifSpans
 
         var spans = cuts.Zip(cuts.Skip(1), (from, to) => new MotifSpan(Length.FromNanometres(from), Length.FromNanometres(to - from)))
             .ToList();
-        Merge(spans, most, span => [.. columns.Select(column => column.Fits(span, fabric.UsableWidth, width))]);
-        return [.. spans];
+        bool[] FitsOf(MotifSpan span) => [.. columns.Select(column => column.Fits(span, fabric.UsableWidth, width))];
+        Merge(spans, most, FitsOf);
+        return [.. spans, .. Between(spans, cuts, FitsOf)];
     }
+
+    // Single positions at which more pieces fit than in the spans that meet there: one fits just still, and another just already.
+    private static IEnumerable<MotifSpan> Between(List<MotifSpan> spans, SortedSet<long> cuts, Func<MotifSpan, bool[]> fits) =>
+        cuts.Select(cut => new MotifSpan(Length.FromNanometres(cut), Length.Zero))
+            .Where(single =>
+                spans.All(span => single.From < span.From || single.From > span.To || !fits(span).SequenceEqual(fits(single)))
+            );
 
     // The narrowest neighbours first. Two are one span only where that leaves every piece as it is in each of them.
     private static void Merge(List<MotifSpan> spans, int most, Func<MotifSpan, bool[]> fits)

@@ -52,8 +52,8 @@ internal sealed class SpanProblem
     /// <summary>The grid of the problem.</summary>
     public Grid Grid { get; }
 
-    /// <summary>Phases of the repeat at which the layout may start, in grid units: those of its matched pieces, and the cut's where the motif
-    /// is known along.</summary>
+    /// <summary>Phases of the repeat at which the layout may start, in grid units: those of its matched pieces, and the cut's where the
+    /// motif is known along.</summary>
     public ImmutableArray<long> Starts { get; }
 
     /// <summary>What is laid.</summary>

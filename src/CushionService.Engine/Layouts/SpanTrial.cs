@@ -31,8 +31,8 @@ internal sealed class SpanTrial(MotifSpan span, SpanProblem problem, SaleGoal go
     /// <summary>Every copy of every piece, once.</summary>
     public IEnumerable<LaidPiece> Placements => Best!.Placements.Select(placed => problem.Laid(placed, problem.Before(Start)));
 
-    /// <summary>A length that no layout can beat on a fabric as wide as the span leaves.</summary>
-    public Length LowerBound { get; private set; }
+    /// <summary>A length that no layout can beat that starts with the cut, on a fabric as wide as the span leaves.</summary>
+    public FreeBound Bound { get; private set; }
 
     /// <summary>Search steps spent.</summary>
     public long Steps { get; private set; }
@@ -62,8 +62,12 @@ internal sealed class SpanTrial(MotifSpan span, SpanProblem problem, SaleGoal go
     {
         StripLayout layout = Nester.Nest(problem.At(goal, start, boxes), effort, sharedBy, cancellation);
         Steps += layout.Steps;
-        // What bounds the boxes does not bound the outlines in them.
-        LowerBound = boxes && problem.HasOutlines ? LowerBound : Length.Max(LowerBound, problem.Grid.Back(layout.LowerBound));
+        // A bound holds for the start that it was found for, and what bounds the boxes does not bound the outlines in them.
+        if (start == 0 && !(boxes && problem.HasOutlines) && problem.Grid.Back(layout.LowerBound) >= Bound.Length)
+        {
+            Bound = FreeBound.Of(layout, problem.Grid);
+        }
+
         if (Best is null || problem.Before(start) + layout.Length < problem.Before(Start) + Best.Length)
         {
             (Best, Start) = (layout, start);

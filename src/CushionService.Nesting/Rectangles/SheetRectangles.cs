@@ -13,12 +13,13 @@ internal static class SheetRectangles
     /// <summary>Nests at an effort.</summary>
     /// <param name="problem">The problem, checked.</param>
     /// <param name="effort">How many steps to spend.</param>
+    /// <param name="sharedBy">How many problems share the steps.</param>
     /// <param name="cancellation">Observed at least every 20 ms of work.</param>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
-    public static SheetLayout Nest(SheetProblem problem, Effort effort, CancellationToken cancellation)
+    public static SheetLayout Nest(SheetProblem problem, Effort effort, int sharedBy, CancellationToken cancellation)
     {
         var set = new RectangleSet(problem.Pieces, long.MaxValue);
-        var budget = new StepBudget(RectangleSteps.For(effort, set.Copies), cancellation);
+        var budget = new StepBudget(RectangleSteps.For(effort, set.Copies) / sharedBy, cancellation);
         long bound = SheetCost.AtLeast(problem, set.Area);
         int[] order = [.. Enumerable.Range(0, set.Copies)];
         Array.Sort(set.KindOf.Select(kind => -set.Across[kind] * set.Along[kind]).ToArray(), order);

@@ -58,12 +58,24 @@ public static class Nester
     /// <returns>An audited layout; copies for which the sheets had no room are listed, not refused.</returns>
     /// <exception cref="ArgumentException">The problem is ill-formed.</exception>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
-    public static SheetLayout Nest(SheetProblem problem, Effort effort, CancellationToken cancellation = default)
+    public static SheetLayout Nest(SheetProblem problem, Effort effort, CancellationToken cancellation = default) =>
+        Nest(problem, effort, 1, cancellation);
+
+    /// <summary>Lays the pieces on stock sheets with a share of an effort's steps.</summary>
+    /// <param name="problem">The sheets and the pieces.</param>
+    /// <param name="effort">How many steps to spend.</param>
+    /// <param name="sharedBy">How many problems share the effort's steps, 1 at least.</param>
+    /// <param name="cancellation">Observed at least every 20 ms of work.</param>
+    /// <returns>An audited layout; copies for which the sheets had no room are listed, not refused.</returns>
+    /// <exception cref="ArgumentException">The problem is ill-formed.</exception>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    public static SheetLayout Nest(SheetProblem problem, Effort effort, int sharedBy, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(problem);
+        ArgumentOutOfRangeException.ThrowIfLessThan(sharedBy, 1);
         cancellation.ThrowIfCancellationRequested();
         WellFormedSheets.Check(problem);
-        var layout = SheetRectangles.Nest(problem, effort, cancellation);
+        var layout = SheetRectangles.Nest(problem, effort, sharedBy, cancellation);
         SheetAudit.Check(problem, layout);
         return layout;
     }

@@ -73,6 +73,7 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
             }
         }
 
-        return new Fit(drafting, fits.ToImmutable(), warnings.AddRange(drafting.Warnings));
+        IEnumerable<Violation> split = fits.SelectMany(fit => fit.Split.Select(cushion => cushion.Said(fit.Fabric.Id)));
+        return new Fit(drafting, fits.ToImmutable(), [.. warnings, .. drafting.Warnings, .. split]);
     }
 }

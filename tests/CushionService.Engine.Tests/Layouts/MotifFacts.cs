@@ -12,8 +12,8 @@ public sealed class MotifFacts
     [Fact]
     public void A_known_motif_costs_what_lies_before_it_and_no_repeat()
     {
-        // Sources.Mathematics: motifs at 6, 26, 46 in along; a face needs 9 1/2 in before its motif, so the first lies from 16 1/2 in on and
-        // the second a repeat further. Across only 27 in leaves 9 1/2 in on both sides.
+        // Sources.Mathematics: motifs at 6, 26, 46 in along; a face needs 9 1/2 in before its motif, so the first lies from 16 1/2 in on
+        // and the second a repeat further. Across only 27 in leaves 9 1/2 in on both sides.
         Yardage yardage = Pillow(Twenty with { MotifX = In(27), MotifY = In(6) });
 
         Assert.Equal([In(16.5m), In(36.5m)], yardage.Layout.Placements.Select(laid => laid.Y).Order());
@@ -37,8 +37,8 @@ public sealed class MotifFacts
         Assert.Equal(In(22.5m), yardage.SoldAtBest);
         Assert.Equal(
             "Where the first motif of main is, is not said, so 1 3/4 yd is enough wherever it is. At its best position 5/8 yd would do, "
-                + "40 1/2 in less. To plan for where it is, measure from the left edge of the usable width and from the cut to its centre and "
-                + "give it as the repeat's motif.",
+                + "40 1/2 in less. To plan for where it is, measure from the left edge of the usable width and from the cut to its "
+                + "centre and give it as the repeat's motif.",
             MotifNote.Of(yardage, LengthUnit.Inch)!.Detail
         );
     }
@@ -55,6 +55,18 @@ public sealed class MotifFacts
         Yardage yardage = Pillow(Twenty with { MotifX = In((decimal)x) });
 
         Assert.Equal((In(laid), In(20)), (yardage.Layout.Length, yardage.Layout.Start));
+    }
+
+    [Fact]
+    public void What_fits_at_a_single_position_is_planned_for_there_too()
+    {
+        // Sources.Mathematics: faces as wide as the fabric match with a motif on its centre line alone: 20 + 19 in; elsewhere 2 × 19 in.
+        RepeatSpecification wide = new(In(20), In(60), DropKind.Straight);
+        Yardage Of(RepeatSpecification repeat) => Quote(Order(KnifeEdge(53, 18, HandSewn), Fabric with { Repeat = repeat })).Yardages[0];
+
+        Assert.Equal(In(39), Of(wide).Layout.Length);
+        Assert.Equal(In(39), Of(wide with { MotifX = In(27) }).Layout.Length);
+        Assert.Equal(In(38), Of(wide with { MotifX = In(26) }).Layout.Length);
     }
 
     [Fact]

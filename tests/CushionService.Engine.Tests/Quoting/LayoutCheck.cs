@@ -68,19 +68,21 @@ internal static class LayoutCheck
             return;
         }
 
-        // A micrometre for each repeat on the way, and for what begins it.
-        long Rounding(long repeats) => 1000 * (Math.Abs(repeats) + 4);
+        // On a grid of micrometres each repeat from the fabric's edges on is rounded, and what begins the first.
         RepeatSpecification repeat = layout.Fabric.LaidRepeat!;
+        long Repeats(Length to, Length? of) => of is { } length ? to.Nanometres / length.Nanometres : 0;
+        long columns = Repeats(layout.Fabric.UsableWidth, repeat.Width),
+            rows = Repeats(layout.Length, repeat.Length);
+        long rounding = 1000 * (columns + rows + 4);
         Assert.Equal(laid.Piece.IsRailroaded ? 90 : 0, laid.Turn);
         Point drawn = laid.Piece.Panel!.Match!.Value.Moved(laid.Piece.Origin.X, laid.Piece.Origin.Y);
         Point motif = laid.Turn == 90 ? new Point(laid.X + laid.Piece.Length - drawn.Y, laid.Y + drawn.X) : drawn.Moved(laid.X, laid.Y);
         long across = (motif.X - layout.MotifX!.Value).Nanometres,
-            phase = 0,
-            column = 0;
+            phase = 0;
         if (repeat.Width is { } width)
         {
-            column = (long)Math.Round((double)across / width.Nanometres);
-            Assert.InRange(Math.Abs(across - (column * width.Nanometres)), 0, Rounding(column));
+            long column = (long)Math.Round((double)across / width.Nanometres);
+            Assert.InRange(Math.Abs(across - (column * width.Nanometres)), 0, rounding);
             phase = repeat.Drop == DropKind.Half && column % 2 != 0 ? repeat.Length!.Value.Nanometres / 2 : 0;
         }
 
@@ -88,7 +90,7 @@ internal static class LayoutCheck
         {
             long along = (motif.Y - layout.MotifStart).Nanometres - phase,
                 row = (long)Math.Round((double)along / length.Nanometres);
-            Assert.InRange(Math.Abs(along - (row * length.Nanometres)), 0, Rounding(Math.Abs(row) + Math.Abs(column)));
+            Assert.InRange(Math.Abs(along - (row * length.Nanometres)), 0, rounding);
         }
     }
 

@@ -10,7 +10,7 @@ namespace CushionService.Engine.Tests.Quoting;
 public sealed class PrintedOrderFacts
 {
     private const int Orders = 400;
-    private const int LaidAgain = 60;
+    private const int LaidAgain = 260;
 
     [Fact]
     public void Every_matched_piece_lies_on_its_phase_and_no_more_is_charged_than_is_matched() =>
@@ -52,7 +52,8 @@ public sealed class PrintedOrderFacts
             }
         );
 
-    /// <summary>Brute force over positions: with the motif known at each of them, no more is bought than was said to be enough for all.</summary>
+    /// <summary>Brute force over positions: with the motif known at each of them, no more is bought than was said to be enough for
+    /// all.</summary>
     [Theory]
     [InlineData(0, 0)]
     [InlineData(1, 99)]

@@ -1,7 +1,7 @@
 namespace CushionService.Contract.Orders;
 
-/// <summary>Where the first motif of a fabric is, as measured on the bolt, before washing. What is left out is unknown: the quantity is then
-/// enough wherever it is.</summary>
+/// <summary>Where the first motif of a fabric is, as measured on the bolt, before washing. What is left out is unknown: the quantity is
+/// then enough wherever it is.</summary>
 public sealed record MotifPosition
 {
     /// <summary>From the left edge of the usable width to the motif's centre.</summary>

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Layouts;
+
+namespace CushionService.Engine.Fitting;
+
+/// <summary>Counts copies over all offcuts.</summary>
+internal static class CopyNumbers
+{
+    /// <summary>The pieces of each offcut, the copies of a piece numbered from 1 over all of them.</summary>
+    public static ImmutableArray<LaidPiece>[] Over(ImmutableArray<LaidPiece>[] laid)
+    {
+        var counts = new Dictionary<string, int>();
+        var numbered = new ImmutableArray<LaidPiece>[laid.Length];
+        for (var i = 0; i < laid.Length; i++)
+        {
+            numbered[i] = [.. laid[i].Select(one => one with { Copy = counts[one.Piece.Id] = counts.GetValueOrDefault(one.Piece.Id) + 1 })];
+        }
+
+        return numbered;
+    }
+}

@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Engine.Fitting;
+
+/// <summary>A cushion whose pieces come from several dye lots.</summary>
+/// <param name="Cushion">The cushion.</param>
+/// <param name="Lots">The lots, at least two.</param>
+public sealed record SplitCushion(CushionSpecification Cushion, ImmutableArray<string> Lots)
+{
+    /// <summary>Says so.</summary>
+    /// <param name="fabric">The id of the fabric.</param>
+    public Violation Said(string fabric) =>
+        new(
+            Cushion.Pointer,
+            "several-lots",
+            $"The pieces of {Cushion.Id} in {fabric} come from {string.Join(" and ", Lots)}, whose colours may differ: "
+                + "no way was found to cut each such cushion from one lot."
+        );
+}

@@ -1,0 +1,69 @@
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Tests.Layouts;
+
+/// <summary>Everyday orders on printed fabric keep the steps of their effort, whatever their repeat.</summary>
+public sealed class PrintBudgetFacts
+{
+    // What the kernels of rectangles and of outlines take for a copy and for all copies, and what a proof within an outline search may add.
+    private static readonly Dictionary<Effort, (long Each, long Most)> Steps = new()
+    {
+        [Effort.Quick] = (615_000, 15_000_000),
+        [Effort.Standard] = (4_500_000, 335_000_000),
+    };
+
+    public static TheoryData<Construction, double, Effort> Orders
+    {
+        get
+        {
+            var orders = new TheoryData<Construction, double, Effort>();
+            foreach (
+                Construction construction in new[]
+                {
+                    Construction.Boxed,
+                    Construction.Pouf,
+                    Construction.Mitred,
+                    Construction.GatheredCorner,
+                    Construction.KnifeEdge,
+                    Construction.Waterfall,
+                }
+            )
+            {
+                foreach (double repeat in new[] { 27, 13.5, 9, 0.25 })
+                {
+                    orders.Add(construction, repeat, Effort.Quick);
+                    orders.Add(construction, repeat, Effort.Standard);
+                }
+            }
+
+            return orders;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Orders))]
+    public void No_effort_exceeds_its_steps(Construction construction, double repeat, Effort effort)
+    {
+        bool isRound = construction is Construction.Boxed or Construction.Pouf;
+        CushionSpecification cushion = Boxed(16, 16, 3, HandSewn) with
+        {
+            Construction = construction,
+            Quantity = 4,
+            Outline = isRound ? new CircleOutline(In(16)) : new RectangleOutline(In(16), In(16)),
+            Thickness = construction == Construction.KnifeEdge ? default : In(3),
+        };
+        RepeatSpecification square = new(In((decimal)repeat), In((decimal)repeat), DropKind.Straight);
+        OrderSpecification order = Order(cushion, Fabric with { Repeat = square }) with { Effort = effort };
+
+        FabricLayout layout = QuotePipeline.LayOut(Drafting.Of(order), CancellationToken.None)[0].Layout;
+        (long each, long most) = Steps[effort];
+
+        Assert.InRange(layout.Steps, 1, Math.Min(each * layout.Placements.Length, most));
+    }
+}
