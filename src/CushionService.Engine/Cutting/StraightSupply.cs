@@ -34,6 +34,6 @@ public static class StraightSupply
     /// <summary>The supply for a welt, straight or on the bias.</summary>
     public static WeltSupply ForWelt(WeltNeed need, Length usable, Length step) =>
         need.Welt.Cut == WeltCut.Bias
-            ? BiasSupply.For(need.Total, need.StripWidth, usable, step)
+            ? BiasSupply.For(need.Total, need.StripWidth, need.Practice.WeltJoin, usable, step)
             : For(need.Total, need.StripWidth, usable, need.Welt.Cut == WeltCut.Lengthwise, step);
 }

@@ -79,8 +79,8 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
 
     private Need Tape(CushionSpecification cushion, HookAndLoopClosure hook, Pattern pattern)
     {
-        Length section = Fastenings.Run(pattern),
-            tape = Closing.Tape(section);
+        Length section = Fastenings.Run(pattern).RoundUpTo(cushion.Practice.MeasuringStep),
+            tape = Closing.Tape(section, cushion.Practice.Closures);
         StockSpecification? stock = shop.Stocked(MaterialKind.HookAndLoopTape, one => one.Width is null || one.Width == hook.TapeWidth);
         return new Need(
             cushion.Id,
@@ -89,7 +89,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
                 Apart = Text(hook.TapeWidth),
             },
             cushion.Quantity * tape.Nanometres,
-            $"{cushion.Quantity} × {Text(tape)} of hook and as much loop, {Text(hook.TapeWidth)} wide; section {Text(section)} less {Text(Closing.TapeClearance)} at each end"
+            $"{cushion.Quantity} × {Text(tape)} of hook and as much loop, {Text(hook.TapeWidth)} wide; section {Text(section)} less {Text(cushion.Practice.Closures.TapeClearance)} at each end"
         );
     }
 

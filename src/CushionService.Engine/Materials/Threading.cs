@@ -45,7 +45,7 @@ public static class Threading
         // A welt is stitched round its cord once besides.
         if (cushion.Trim.Edging is WeltSpecification welt)
         {
-            total += welt.At.Aggregate(Length.Zero, (sum, place) => sum + EdgingLoop.Of(pattern, place).WeltLength(cushion.SeamAllowance));
+            total += welt.At.Aggregate(Length.Zero, (sum, place) => sum + EdgingLoop.Of(pattern, place).WeltLength(cushion));
         }
 
         return cushion.Handle is { } handle ? total + 2 * handle.Length + 2 * BoxedX(handle.Width, handle.Width) : total;

@@ -30,9 +30,6 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     /// <summary>The item that eyelets are priced as where no stock is known.</summary>
     public const string Eyelets = "eyelets";
 
-    // Common practice, no source: about twice the thickness and 12 in to pull and knot with.
-    private static readonly Length TwineToKnot = Length.FromInches(12);
-
     /// <summary>What one cushion line takes.</summary>
     public IEnumerable<Need> Of(CushionSpecification cushion, Pattern pattern)
     {
@@ -52,14 +49,15 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
 
         if (cushion.Handle is { HasWebbing: true } handle)
         {
+            Length fold = cushion.Practice.Trims.HandleEndFold;
             yield return ByLength(
                 cushion,
                 Webbing,
                 MaterialKind.Webbing,
                 stock => stock.Width,
                 handle.Width,
-                cushion.Quantity * handle.Webbing,
-                $"{cushion.Quantity} × ({Text(handle.Length)} + 2 × {Text(HandleSpecification.EndFold)} turned under), {Text(handle.Width)} wide"
+                cushion.Quantity * (handle.Length + 2 * fold),
+                $"{cushion.Quantity} × ({Text(handle.Length)} + 2 × {Text(fold)} turned under), {Text(handle.Width)} wide"
             );
         }
 
@@ -73,8 +71,8 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 MaterialKind.Twine,
                 null,
                 null,
-                cushion.Quantity * tufts.Count * (2 * cushion.Thickness + TwineToKnot),
-                $"{all} × (2 × {Text(cushion.Thickness)} thickness + {Text(TwineToKnot)} to knot)"
+                cushion.Quantity * tufts.Count * (2 * cushion.Thickness + cushion.Practice.Trims.TwineToKnot),
+                $"{all} × (2 × {Text(cushion.Thickness)} thickness + {Text(cushion.Practice.Trims.TwineToKnot)} to knot)"
             );
         }
 
@@ -85,7 +83,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 cushion,
                 closure.Diameter,
                 cushion.Quantity * count,
-                $"{cushion.Quantity} × {count} along the overlap, no more than {Text(ButtonClosure.Spacing)} apart"
+                $"{cushion.Quantity} × {count} along the overlap, no more than {Text(cushion.Practice.Closures.ButtonSpacing)} apart"
             );
         }
 

@@ -3,6 +3,7 @@ using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -58,6 +59,9 @@ public sealed record CushionSpecification
 
     /// <summary>How far the corners of a knife-edge cushion are drawn in; zero for none.</summary>
     public Length CornerTaper { get; init; }
+
+    /// <summary>How the workroom makes what the cushion does not say.</summary>
+    public WorkroomPractice Practice { get; init; } = WorkroomPractice.Imperial;
 
     /// <summary>Seam allowance for each edge.</summary>
     public required Length SeamAllowance { get; init; }

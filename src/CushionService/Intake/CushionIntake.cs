@@ -75,6 +75,7 @@ internal static class CushionIntake
                     Thickness = body.Thickness ?? Length.Zero,
                     BoxingTautness = offer.Thickness ? order.Practice.BoxingTautness : Length.Zero,
                     SeamAllowance = allowance,
+                    Practice = order.Practice,
                     Joins = body.Joins,
                     Closure = closure,
                     EdgeFinish = cushion.EdgeFinish ?? Usual(cushion, closure, order),

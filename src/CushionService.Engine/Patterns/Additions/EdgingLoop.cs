@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -17,8 +18,9 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
 {
     /// <summary>Length of a welt: a closed one's ends lie over each other, one of its own for each edge runs from raw edge to raw
     /// edge.</summary>
-    /// <param name="seam">Seam allowance.</param>
-    public Length WeltLength(Length seam) => Length + (IsClosed ? WeltSpecification.ClosingOverlap : 2L * Edges.Length * seam);
+    /// <param name="cushion">The cushion.</param>
+    public Length WeltLength(CushionSpecification cushion) =>
+        Length + (IsClosed ? cushion.Practice.Trims.WeltOverlap : 2L * Edges.Length * cushion.SeamAllowance);
 
     /// <summary>The seam line: every seam that joins an edge of the face to something that is not of it, or every corner of the
     /// boxing.</summary>

@@ -11,14 +11,4 @@ public sealed record EnvelopeClosure(Side Side, Length Fold, Length Overlap) : O
 {
     /// <inheritdoc />
     public override ClosureKind Kind => ClosureKind.Envelope;
-
-    /// <summary>The overlap when none is given: 3 in up to 14 in across, 4 in up to 18 in, 5 in above (common practice, no
-    /// source).</summary>
-    /// <param name="across">Finished size across the overlap.</param>
-    public static Length UsualOverlap(Length across) =>
-        Length.FromInches(
-            across <= Length.FromInches(14) ? 3
-            : across <= Length.FromInches(18) ? 4
-            : 5
-        );
 }

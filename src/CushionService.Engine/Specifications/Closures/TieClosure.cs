@@ -14,10 +14,4 @@ public sealed record TieClosure(Side Side, Length Return, Length Fold, Length Ov
 {
     /// <inheritdoc />
     public override ClosureKind Kind => ClosureKind.Ties;
-
-    /// <summary>Furthest distance between pairs: 6 in (common practice, no source).</summary>
-    public static Length Spacing { get; } = Length.FromInches(6);
-
-    /// <summary>Finished width of each tie: 1/2 in (common practice, no source).</summary>
-    public static Length Width { get; } = Length.FromInches(0.5m);
 }

@@ -9,8 +9,4 @@ namespace CushionService.Engine.Specifications.Trimmings;
 /// <param name="Depth">How far it stands out, finished.</param>
 /// <param name="Lining">How its outer edge is finished.</param>
 public sealed record RuffleSpecification(ImmutableArray<EdgingPlace> At, Fraction Fullness, Length Depth, RuffleLining Lining)
-    : EdgingSpecification(At)
-{
-    /// <summary>Depth of each turn of a single ruffle's double hem: 1/4 in (common practice, no source).</summary>
-    public static Length HemFold { get; } = Length.FromInches(0.25m);
-}
+    : EdgingSpecification(At);

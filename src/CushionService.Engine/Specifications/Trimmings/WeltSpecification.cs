@@ -9,12 +9,6 @@ namespace CushionService.Engine.Specifications.Trimmings;
 /// <param name="Cut">How its strips lie on the fabric.</param>
 public sealed record WeltSpecification(ImmutableArray<EdgingPlace> At, Length CordDiameter, WeltCut Cut) : EdgingSpecification(At)
 {
-    /// <summary>How far the ends of a loop lie over each other: 2 in (common practice, no source).</summary>
-    public static Length ClosingOverlap { get; } = Length.FromInches(2);
-
-    /// <summary>Allowance of a join between strips, on each: 1/4 in (common practice, no source).</summary>
-    public static Length JoinAllowance { get; } = Length.FromInches(0.25m);
-
     /// <summary>Width of the strip before it is rounded up to the cutting step: w = πd + 2s (general geometry), outward to the
     /// nanometre.</summary>
     /// <param name="cordDiameter">Diameter of the cord, d.</param>
