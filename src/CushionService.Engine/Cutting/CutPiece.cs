@@ -14,6 +14,12 @@ public sealed record CutPiece
     /// <summary>Distinct within the order: the cushion's id and the part, or the loose piece's id.</summary>
     public required string Id { get; init; }
 
+    /// <summary>The cushion's label and the part; null where there is no label.</summary>
+    public string? Label => Cushion?.Label is { } label ? $"{label}, {Part}" : null;
+
+    /// <summary>What people call it: its label, or else its id.</summary>
+    public string Name => Label ?? Id;
+
     /// <summary>The cushion that it belongs to; null for a loose piece.</summary>
     public CushionSpecification? Cushion { get; init; }
 

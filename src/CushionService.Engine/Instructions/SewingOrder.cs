@@ -29,10 +29,10 @@ public static class SewingOrder
             {
                 if (IsUnknown(order, fabric))
                 {
-                    steps.Add(new Step(StepTexts.WashSample(fabric.Id), []));
+                    steps.Add(new Step(StepTexts.WashSample(fabric.Name), []));
                 }
 
-                steps.Add(new Step(StepTexts.CutFabric(CareOf(fabric), fabric.Id, count), cut));
+                steps.Add(new Step(StepTexts.CutFabric(CareOf(fabric), fabric.Name, count), cut));
             }
         }
 

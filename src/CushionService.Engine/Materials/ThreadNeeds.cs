@@ -24,11 +24,12 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
             .. order
                 .Cushions.Zip(
                     patterns,
-                    (cushion, pattern) => (cushion.Id, Sewn: (cushion.Quantity * Threading.Stitching(cushion, pattern)).RoundUpTo(step))
+                    (cushion, pattern) =>
+                        (Cushion: cushion, Sewn: (cushion.Quantity * Threading.Stitching(cushion, pattern)).RoundUpTo(step))
                 )
                 .Where(one => one.Sewn > Length.Zero)
                 .Select(one => new Need(
-                    one.Id,
+                    one.Cushion,
                     goods,
                     Threading.Thread(one.Sewn, ratio, workroom.ThreadWaste).Nanometres,
                     $"{LengthText.Format(one.Sewn, order.Unit)} of stitching"

@@ -95,7 +95,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                     .Aggregate(default(Area), (sum, panel) => sum + OutlineOffset.AreaOf(panel))
                     .In(LengthUnit.Millimetre);
             yield return new Need(
-                cushion.Id,
+                cushion,
                 AntiSlipBase.Goods(shop),
                 cushion.Quantity * area,
                 $"{cushion.Quantity} × the underside with its allowances, {AmountText.Area(area, order.Unit)}"
@@ -105,7 +105,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         if (cushion.Trim.Vents > 0)
         {
             yield return new Need(
-                cushion.Id,
+                cushion,
                 shop.Each(Eyelets, MaterialKind.Eyelet, shop.Stocked(MaterialKind.Eyelet)),
                 cushion.Quantity * cushion.Trim.Vents,
                 $"{cushion.Quantity} × {cushion.Trim.Vents} vents"
@@ -117,7 +117,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     {
         StockSpecification? stock = shop.Stocked(MaterialKind.Button, button => button.Diameter is null || button.Diameter == diameter);
         return new Need(
-            cushion.Id,
+            cushion,
             shop.Each(Buttons, MaterialKind.Button, stock) with
             {
                 Apart = Text(diameter),
@@ -139,7 +139,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     {
         StockSpecification? stock = shop.Stocked(kind, one => sizeOf?.Invoke(one) is not { } sized || sized == size);
         return new Need(
-            cushion.Id,
+            cushion,
             shop.ByLength(item, kind, stock) with
             {
                 Apart = size is { } known ? Text(known) : "",

@@ -47,7 +47,7 @@ internal static class ShorterReturns
         new(
             $"{cushion.Pointer}/closure",
             "returns-shortened",
-            $"The fabric is too narrow for the returns of {cushion.Id}'s closure; they are {LengthText.Format(Return(cushion.Closure), unit)}, "
+            $"The fabric is too narrow for the returns of {cushion.Name}'s closure; they are {LengthText.Format(Return(cushion.Closure), unit)}, "
                 + "so that no join passes through the closure."
         );
 

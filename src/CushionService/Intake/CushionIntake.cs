@@ -68,6 +68,7 @@ internal static class CushionIntake
                 new CushionSpecification
                 {
                     Id = id,
+                    Label = cushion.Label,
                     Pointer = $"/cushions/{index}",
                     Quantity = cushion.Quantity ?? 1,
                     Construction = kind,

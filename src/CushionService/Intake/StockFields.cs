@@ -66,7 +66,8 @@ internal static class StockFields
         stock.Kind switch
         {
             MaterialKind.Foam when stock.Width is not null => [SaleUnit.Each],
-            MaterialKind.Foam => [SaleUnit.Each, SaleUnit.Lb, SaleUnit.Kg],
+            MaterialKind.Foam when stock.Thickness is null => [SaleUnit.Each, SaleUnit.Lb, SaleUnit.Kg],
+            MaterialKind.Foam => [SaleUnit.Each, SaleUnit.Lb, SaleUnit.Kg, SaleUnit.SqYd, SaleUnit.SqM],
             MaterialKind.LooseFill => [SaleUnit.Lb, SaleUnit.Kg, SaleUnit.Each],
             MaterialKind.Zipper when stock.Length is not null => [SaleUnit.Each],
             MaterialKind.Slider or MaterialKind.Button or MaterialKind.Eyelet => [SaleUnit.Each],

@@ -31,9 +31,9 @@ internal static class ChangeWording
             " and ",
             alternative
                 .Quotes.SelectMany(quote => quote.Yardages)
-                .GroupBy(yardage => (yardage.Layout.Fabric.Id, yardage.Layout.Fabric.Sold.LengthUnit))
+                .GroupBy(yardage => (yardage.Layout.Fabric.Name, yardage.Layout.Fabric.Sold.LengthUnit))
                 .Select(fabric =>
-                    $"{LengthText.Format(fabric.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold), fabric.Key.LengthUnit)} of {fabric.Key.Id}"
+                    $"{LengthText.Format(fabric.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold), fabric.Key.LengthUnit)} of {fabric.Key.Name}"
                 )
         );
 

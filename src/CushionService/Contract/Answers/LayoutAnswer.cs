@@ -8,6 +8,9 @@ public sealed record LayoutAnswer
     /// <summary>The fabric.</summary>
     public required string Fabric { get; init; }
 
+    /// <summary>The fabric's name for people; null where it has none.</summary>
+    public string? Label { get; init; }
+
     /// <summary>Usable width: without selvedges, after shrinkage.</summary>
     public required double Width { get; init; }
 

@@ -20,7 +20,7 @@ internal static class LayoutsSection
                 html.Add($"<figure>");
                 if (band.From == 0)
                 {
-                    html.Add($"<figcaption><h3>{layout.Fabric}</h3><p>{Facts(sheet, layout)}</p></figcaption>");
+                    html.Add($"<figcaption><h3>{layout.Label ?? layout.Fabric}</h3><p>{Facts(sheet, layout)}</p></figcaption>");
                 }
 
                 var scene = new LayoutScene
