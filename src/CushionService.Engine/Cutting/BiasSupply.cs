@@ -39,7 +39,7 @@ public static class BiasSupply
         return best ?? Squares(need, strip, 1, allowance, step);
     }
 
-    /// <summary>Squares all alike: n = ⌈√(need / 2w)⌉ turns each, side n w√2 and two join allowances.</summary>
+    /// <summary>Squares of one size: n = ⌈√(need / 2w)⌉ turns each, side n w√2 and two join allowances.</summary>
     /// <param name="need">Length of welt, above zero.</param>
     /// <param name="strip">Width of the strip, above zero.</param>
     /// <param name="squares">How many, at least 1; their strips are joined on the slant, which takes a strip's width each time.</param>

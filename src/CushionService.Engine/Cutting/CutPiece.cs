@@ -17,6 +17,23 @@ public sealed record CutPiece
     /// <summary>The cushion's label and the part; null where there is no label.</summary>
     public string? Label => Cushion?.Label is { } label ? $"{label}, {Part}" : null;
 
+    /// <summary>The cushions that a welt is cut for; empty for another piece.</summary>
+    public ImmutableArray<WeltShare> Serves { get; init; } = [];
+
+    /// <summary>Whether it is cut for a cushion, alone or with others.</summary>
+    public bool IsFor(string cushion)
+    {
+        foreach (WeltShare share in Serves)
+        {
+            if (share.Cushion == cushion)
+            {
+                return true;
+            }
+        }
+
+        return Cushion?.Id == cushion;
+    }
+
     /// <summary>What people call it: its label, or else its id.</summary>
     public string Name => Label ?? Id;
 
@@ -26,7 +43,7 @@ public sealed record CutPiece
     /// <summary>The panel that it is cut for; null for a loose piece.</summary>
     public Panel? Panel { get; init; }
 
-    /// <summary>Where it stands in the order, as a JSON Pointer.</summary>
+    /// <summary>Its place in the order, as a JSON Pointer.</summary>
     public required string Pointer { get; init; }
 
     /// <summary>The id of its fabric.</summary>

@@ -8,7 +8,7 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>How much welt a cushion line takes, over all cushions made alike.</summary>
+/// <summary>How much welt a cushion line takes, over all covers of the line.</summary>
 /// <param name="Welt">The welt.</param>
 /// <param name="Cushion">The cushion line.</param>
 /// <param name="Loops">The loops of one cover, their lengths up to what a tape is read by.</param>

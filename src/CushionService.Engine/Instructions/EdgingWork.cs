@@ -25,9 +25,10 @@ internal static class EdgingWork
     {
         var part = new PartName(PartKind.Welt);
         var made = new State(StateKind.Made, part);
-        WeltSupply supply = plan.Pieces.First(piece => piece.Part.Kind == PartKind.Welt).Welt!;
+        CutPiece piece = plan.Pieces.First(piece => piece.Part.Kind == PartKind.Welt);
+        WeltSupply supply = piece.Welt!;
         Length seam = plan.Workroom.Trims.WeltJoin;
-        int covers = plan.Cushion.Quantity;
+        int covers = piece.Serves.Sum(share => share.Covers);
         Message strips = supply.Kind switch
         {
             WeltSupplyKind.StraightStrips => StepTexts.WeltStraight(seam, covers),
@@ -35,7 +36,12 @@ internal static class EdgingWork
             _ => StepTexts.WeltContinuous(seam, supply.Strip, covers),
         };
         var joined = new State(StateKind.Joined, part);
-        yield return new Work(strips, part).Making(joined);
+        // The strips of several cushions are joined once, with the first of them.
+        if (piece.Cushion?.Id == plan.Cushion.Id)
+        {
+            yield return new Work(strips, part).Making(joined);
+        }
+
         yield return new Work(StepTexts.WeltWrap(welt.CordDiameter), part).After(joined).Making(made);
         foreach (EdgingLoop loop in welt.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
         {

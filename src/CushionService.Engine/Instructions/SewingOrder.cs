@@ -39,7 +39,7 @@ public static class SewingOrder
         for (var i = 0; i < patterns.Count; i++)
         {
             CushionSpecification cushion = order.Cushions[i];
-            ImmutableArray<CutPiece> cut = [.. pieces.Where(piece => piece.Cushion?.Id == cushion.Id)];
+            ImmutableArray<CutPiece> cut = [.. pieces.Where(piece => piece.IsFor(cushion.Id))];
             (Pattern cover, Pattern? inner) = InnerCover.Apart(patterns[i]);
             if (inner is not null)
             {

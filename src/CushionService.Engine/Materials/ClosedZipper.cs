@@ -8,7 +8,7 @@ namespace CushionService.Engine.Materials;
 
 /// <summary>A zipper with closed ends, chosen from stock.</summary>
 /// <param name="Stock">The stock.</param>
-/// <param name="Seam">Finished length of its section, or of the side in whose seam it stands, down to what a tape is read by.</param>
+/// <param name="Seam">Finished length of its section, or of the side in whose seam it is, down to what a tape is read by.</param>
 /// <param name="Room">The longest zipper that ends clear of the seam's ends.</param>
 /// <param name="Shortened">Whether it must be cut down, not only its ends caught in the joins.</param>
 /// <param name="StockStep">What stock lengths usually rise by: the next one below is at most that much shorter.</param>

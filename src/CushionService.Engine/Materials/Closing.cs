@@ -19,7 +19,7 @@ public static class Closing
         return chain.RoundUpTo(cushion.Practice.MeasuringStep);
     }
 
-    /// <summary>Finished length of the seam in which a zipper stands, and whether that is a section of its own.</summary>
+    /// <summary>Finished length of the seam in which a zipper is set, and whether that is a section of its own.</summary>
     public static (Length Seam, bool OwnSection) ZipperSeam(Pattern pattern)
     {
         (Length section, bool hasSection) = (Length.Zero, false);

@@ -12,43 +12,23 @@ internal sealed class FillNeeds(OrderSpecification order, Shop shop, Cancellatio
     public void AddTo(Basket basket)
     {
         var foam = new FoamNeeds(order, shop, cancellation);
+        var batting = new BattingNeeds(order, shop, cancellation);
         CushionSpecification[] foams = [.. order.Cushions.Where(cushion => cushion.Fill?.Kind == FillKind.Foam)];
-        foreach (CushionSpecification cushion in order.Cushions.Where(cushion => cushion.Fill is not null))
+        foreach (CushionSpecification cushion in order.Cushions)
         {
-            basket.Add(cushion.Fill!.Kind == FillKind.Foam ? [.. foam.Of(cushion), .. Wrap(cushion)] : [Loose(cushion)]);
+            basket.Add(
+                cushion.Fill?.Kind switch
+                {
+                    FillKind.Foam => foam.Of(cushion),
+                    null => [],
+                    _ => [Loose(cushion)],
+                }
+            );
+            basket.Add(batting.Of(cushion));
         }
 
         foam.Lay(basket, foams);
-        foreach (
-            IGrouping<string, CushionSpecification> wrapped in foams
-                .Where(cushion => cushion.Fill!.Wrap is not null)
-                .GroupBy(cushion => cushion.Fill!.Wrap!.Item)
-        )
-        {
-            if (shop.Named(wrapped.Key, MaterialKind.Batting) is { } roll)
-            {
-                Length length = RollNesting.Lay(roll.Width!.Value, wrapped.SelectMany(AllPieces), order.Effort, cancellation);
-                basket.Lay(Batting(wrapped.Key), length.Nanometres, $"{Text(length)} off a roll {Text(roll.Width.Value)} wide");
-            }
-        }
-    }
-
-    private IEnumerable<Need> Wrap(CushionSpecification cushion)
-    {
-        if (cushion.Fill!.Wrap is { } wrap)
-        {
-            var pieces = Wrapping.Pieces(cushion, wrap);
-            string sizes = string.Join(
-                " and ",
-                pieces.Select(piece => $"{wrap.Layers * cushion.Quantity * piece.Count} × {Text(piece.Width)} × {Text(piece.Length)}")
-            );
-            yield return new Need(
-                cushion,
-                Batting(wrap.Item),
-                wrap.Layers * cushion.Quantity * Wrapping.Area(pieces),
-                $"{sizes} {Round(wrap.Sides)}"
-            );
-        }
+        batting.Lay(basket);
     }
 
     private Need Loose(CushionSpecification cushion)
@@ -71,25 +51,4 @@ internal sealed class FillNeeds(OrderSpecification order, Shop shop, Cancellatio
             Weight = mass,
         };
     }
-
-    // Without a roll's width batting is bought by its area.
-    private Goods Batting(string item) =>
-        shop.Named(item, MaterialKind.Batting) is { } roll
-            ? shop.ByLength(item, MaterialKind.Batting, roll)
-            : shop.ByArea(item, MaterialKind.Batting, null);
-
-    private static IEnumerable<(Length Width, Length Length, int Count)> AllPieces(CushionSpecification cushion) =>
-        Wrapping
-            .Pieces(cushion, cushion.Fill!.Wrap!)
-            .Select(piece => piece with { Count = piece.Count * cushion.Quantity * cushion.Fill.Wrap!.Layers });
-
-    private static string Round(WrapSides sides) =>
-        sides switch
-        {
-            WrapSides.ThreeSides => "over top, front and underside",
-            WrapSides.FourSides => "over top, front, underside and back",
-            _ => "over the whole skin",
-        };
-
-    private string Text(Length length) => LengthText.Format(length, order.Unit);
 }

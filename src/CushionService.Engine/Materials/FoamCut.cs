@@ -4,7 +4,7 @@ using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Materials;
 
-/// <summary>Pieces of foam that are sawn alike for one cushion line.</summary>
+/// <summary>Pieces of foam of one size that are sawn for one cushion line.</summary>
 /// <param name="Cushion">The cushion's id.</param>
 /// <param name="Quantity">How many, at least 1.</param>
 /// <param name="Shape">The outline that they have.</param>

@@ -16,8 +16,8 @@ public sealed record FoamSheets(int Count, int Least)
     // Templates are rounded outward to micrometres; one as wide as the sheet still lies on it.
     private static readonly Length Outward = Length.FromNanometres(4000);
 
-    /// <summary>Nests the layers, turned as they fit best, a saw's kerf between each two: as rectangles, and where that may take a sheet too
-    /// many, by their templates.</summary>
+    /// <summary>Nests the layers, turned as they fit best, a saw's kerf between each two: as rectangles, and where that may take a
+    /// sheet too many, by their templates.</summary>
     /// <param name="stock">A stock in sheets.</param>
     /// <param name="blocks">At least one block; one that is larger than a sheet is glued from parts.</param>
     /// <param name="kerf">Width of a cut.</param>

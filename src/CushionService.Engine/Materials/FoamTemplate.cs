@@ -10,7 +10,7 @@ using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Materials;
 
-/// <summary>The template by which a cushion's foam is sawn: its finished outline, moved outward all round.</summary>
+/// <summary>The template with which a cushion's foam is sawn: its finished outline, moved outward all round.</summary>
 internal static class FoamTemplate
 {
     /// <summary>The corners, counter-clockwise from (0, 0) on; empty where a rectangle is sawn.</summary>

@@ -4,6 +4,7 @@ using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Stocks;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -14,6 +15,12 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
 {
     /// <summary>The item that cord is priced as where no stock is known.</summary>
     public const string Cord = "cord";
+
+    /// <summary>The item that the cord of a bolster's tied ends is priced as.</summary>
+    public const string EndCord = "end-cord";
+
+    /// <summary>The item that binding for raw edges is priced as where no stock is known.</summary>
+    public const string Binding = "binding";
 
     /// <summary>The item that a handle's webbing is priced as where no stock is known.</summary>
     public const string Webbing = "webbing";
@@ -44,6 +51,28 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 diameter,
                 welt.Total,
                 $"{Text(diameter)} thick: {welt.Because(order.Unit)}"
+            );
+        }
+
+        if (cushion.Ends?.Kind == BolsterEndKind.Tied)
+        {
+            Length each = cushion.Practice.Trims.EndCord;
+            yield return new Need(
+                cushion,
+                shop.ByLength(EndCord, MaterialKind.Cord, shop.Named(EndCord, MaterialKind.Cord)),
+                2 * cushion.Quantity * each.Nanometres,
+                $"{cushion.Quantity} × 2 ends tied with {Text(each)} each"
+            );
+        }
+
+        if (cushion.EdgeFinish == RawEdgeFinish.Bound)
+        {
+            Length edges = Threading.RawEdges(pattern).RoundUpTo(cushion.Practice.MeasuringStep);
+            yield return new Need(
+                cushion,
+                shop.ByLength(Binding, MaterialKind.Binding, shop.Stocked(MaterialKind.Binding)),
+                cushion.Quantity * edges.Nanometres,
+                $"{cushion.Quantity} × {Text(edges)} of raw edge"
             );
         }
 

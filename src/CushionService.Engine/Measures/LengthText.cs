@@ -53,7 +53,7 @@ public static class LengthText
         $"{(IsRounded(length, unit) ? "about " : "")}{FormatNumber(length, unit)} {Symbol(unit)}";
 
     /// <summary>Prints a length without its unit. Inches and yards are fractions down to 1/64 where they are exact, and yards thirds;
-    /// millimetres have at most one decimal, centimetres two, metres four, where that is exact. Every other length is rounded: to 1/16 in or
+    /// millimetres have at most one decimal, centimetres two, metres four, where that is exact. Others are rounded: to 1/16 in or
     /// a millimetre, below 1 in or 1 cm to 1/32 in or 0.1 mm, and in yards or metres to a hundredth. A length that geometry puts within two
     /// micrometres of a mark is on it, and one that is shorter than half of the finest mark is nothing.</summary>
     public static string FormatNumber(Length length, LengthUnit unit) => Number(length, unit, finest: 16);

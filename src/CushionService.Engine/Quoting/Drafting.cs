@@ -77,6 +77,7 @@ public sealed record Drafting
         var pieces = ImmutableArray.CreateBuilder<CutPiece>();
         var joined = ImmutableArray.CreateBuilder<Violation>();
         CushionSpecification[]? shortened = null;
+        int[] ends = new int[order.Cushions.Length];
         for (var i = 0; i < order.Cushions.Length; i++)
         {
             CushionSpecification cushion = order.Cushions[i];
@@ -130,10 +131,14 @@ public sealed record Drafting
                 pieces.Add(Cut(panel));
             }
 
-            if (WeltNeed.Of(cushion, pattern, order.Workroom.CuttingStep) is { } welt)
-            {
-                pieces.Add(WeltPieces.Of(welt, cushion, FabricOf(FabricRole.Edging), order.Workroom.CuttingStep));
-            }
+            ends[i] = pieces.Count;
+        }
+
+        order = shortened is null ? order : order with { Cushions = [.. shortened] };
+        // From the last on, so that the places of the others stay as they are.
+        foreach ((int cushion, CutPiece welt) in WeltPieces.Of(order, patterns).OrderByDescending(one => one.Cushion))
+        {
+            pieces.Insert(ends[cushion], welt);
         }
 
         foreach (LoosePieceSpecification loose in order.Pieces)
@@ -141,7 +146,6 @@ public sealed record Drafting
             pieces.Add(CutPiece.Of(loose, Fabric(order, loose.Fabric)));
         }
 
-        order = shortened is null ? order : order with { Cushions = [.. shortened] };
         return new Drafting(order, patterns.ToImmutable(), pieces.ToImmutable(), [.. said, .. joined]);
     }
 

@@ -24,7 +24,11 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
 
     /// <summary>The warnings, with what the layouts show.</summary>
     public ImmutableArray<Violation> WarningsWith(ImmutableArray<Yardage> yardages) =>
-        [.. warnings, .. yardages.Select(yardage => MotifNote.Of(yardage, unit)).OfType<Violation>()];
+        [
+            .. warnings,
+            .. yardages.Select(yardage => MotifNote.Of(yardage, unit)).OfType<Violation>(),
+            .. yardages.Select(WeltNote.Of).OfType<Violation>(),
+        ];
 
     public QuoteAnswer Quote(Order order, Quote quote) =>
         new()
@@ -121,8 +125,9 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                     Length = Number(layout.Length),
                     LowerBound = Number(layout.LowerBound),
                     ProvenMinimal = layout.ProvenMinimal,
-                    Proof = layout.Proof,
-                    ProofFigures = layout.ProofFigures,
+                    Proof = LayoutProof.Of(layout)?.Kind ?? Nesting.ProofKind.None,
+                    ProofFigures = LayoutProof.Of(layout) is { } proof ? Figures(proof) : null,
+                    ProofBecause = LayoutProof.Of(layout)?.Because(unit) ?? "",
                     Used = Math.Round(layout.Used, 4),
                     Motif = layout.MotifX is { } x ? Motif(layout, x, layout.Fabric.LaidRepeat!) : null,
                     Placements = [.. layout.Placements.Select(Placement)],
@@ -250,6 +255,14 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
     }
 
     private static IReadOnlyList<string> Names(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => edge.ToString())];
+
+    private ProofFiguresAnswer Figures(LayoutProof proof) =>
+        new()
+        {
+            Length = Number(proof.Length),
+            Width = Number(proof.Width),
+            Area = proof.Area is { } area ? Math.Round(area.In(unit), 4) : null,
+        };
 
     private double Number(Length length) => (double)length.In(unit);
 }

@@ -8,7 +8,7 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns.Additions;
 
-/// <summary>The seam line in which an edging stands: all round a face, an end or a side panel, or up and down the corners.</summary>
+/// <summary>The seam line of an edging: all round a face, an end or a side panel, or up and down the corners.</summary>
 /// <param name="Place">Which.</param>
 /// <param name="Edges">The edges on the seam line, without laps.</param>
 /// <param name="Length">Finished length, gathered edges as they are drawn up.</param>

@@ -5,7 +5,7 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns.Additions;
 
-/// <summary>Adds to a drafted cover what it bears whatever its construction.</summary>
+/// <summary>Adds to a drafted cover what it carries whatever its construction.</summary>
 public static class Trim
 {
     /// <summary>The cover with its additions.</summary>

@@ -4,7 +4,7 @@ using CushionService.Engine.Specifications.Outlines;
 namespace CushionService.Engine.Specifications.Closures;
 
 /// <summary>Two hemmed flaps that overlap, held by nothing.</summary>
-/// <param name="Side">Where it stands.</param>
+/// <param name="Side">Where it is.</param>
 /// <param name="Fold">Depth of each turn of the flaps' double-folded hems.</param>
 /// <param name="Overlap">How far the flaps overlap.</param>
 public sealed record EnvelopeClosure(Side Side, Length Fold, Length Overlap) : OverlappingClosure(Side, Length.Zero, Fold, Overlap)

@@ -17,7 +17,7 @@ public sealed record FabricSpecification
     /// <summary>What people call it: its label, or else its id.</summary>
     public string Name => Label ?? Id;
 
-    /// <summary>Where it stands in the order, as a JSON Pointer.</summary>
+    /// <summary>Its place in the order, as a JSON Pointer.</summary>
     public string Pointer { get; init; } = "";
 
     /// <summary>Stated width, selvedge to selvedge.</summary>

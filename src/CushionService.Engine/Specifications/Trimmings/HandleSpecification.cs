@@ -5,7 +5,7 @@ namespace CushionService.Engine.Specifications.Trimmings;
 
 /// <summary>A handle by its finished sizes.</summary>
 /// <param name="Kind">What it is made of.</param>
-/// <param name="Side">The side of the boxing that it stands on.</param>
+/// <param name="Side">The side of the boxing that it is on.</param>
 /// <param name="Width">Finished width.</param>
 /// <param name="Length">Finished length.</param>
 /// <param name="Span">Distance between its sewn ends; shorter than the length.</param>

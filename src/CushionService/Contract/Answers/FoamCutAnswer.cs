@@ -2,7 +2,7 @@ using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Contract.Answers;
 
-/// <summary>Pieces of foam that are sawn alike for one cushion line.</summary>
+/// <summary>Pieces of foam of one size that are sawn for one cushion line.</summary>
 public sealed record FoamCutAnswer
 {
     /// <summary>The cushion's id.</summary>

@@ -26,8 +26,11 @@ public sealed record LayoutAnswer
     /// <summary>The argument that proves it.</summary>
     public required ProofKind Proof { get; init; }
 
-    /// <summary>The figures of the proof, in one line; empty when there is none.</summary>
-    public required string ProofFigures { get; init; }
+    /// <summary>The figures of the proof, which a caller can check; null when there is none.</summary>
+    public ProofFiguresAnswer? ProofFigures { get; init; }
+
+    /// <summary>The proof in a sentence; empty when there is none.</summary>
+    public required string ProofBecause { get; init; }
 
     /// <summary>Share of width × length that the pieces cover, 0 to 1.</summary>
     public required double Used { get; init; }

@@ -50,6 +50,7 @@ internal static class LayoutsSection
         proof switch
         {
             ProofKind.Area => "by the area of the pieces",
+            ProofKind.LongestPiece => "one piece alone is as long",
             ProofKind.DualFeasible => "by a bound on the sizes",
             ProofKind.Relaxation => "by a bound on one side at a time",
             ProofKind.Exhaustive => "every shorter way was tried",
