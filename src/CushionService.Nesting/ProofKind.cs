@@ -18,4 +18,7 @@ public enum ProofKind
 
     /// <summary>An exact search found the next shorter saleable length impossible.</summary>
     Exhaustive,
+
+    /// <summary>One piece alone is that long.</summary>
+    LongestPiece,
 }

@@ -22,6 +22,10 @@ public sealed record Cost(
     ImmutableArray<string> Unpriced
 )
 {
+    /// <summary>What has a price for each, though each has a size of its own, so that the price says nothing; the total leaves it
+    /// out.</summary>
+    public ImmutableArray<Material> Unsized { get; init; } = [];
+
     /// <summary>Prices materials and labour, adds what is charged on top, and allots the whole to the cushions.</summary>
     /// <param name="order">The order, with its prices and costing.</param>
     /// <param name="yardages">The layout of each fabric.</param>
@@ -41,7 +45,10 @@ public sealed record Cost(
             bought + worked + Sum(additions.Select(addition => addition.Amount)),
             CostSharing.Of(order, yardages, priced.Lines, labour.Lines, additions, currency),
             [.. priced.Unpriced, .. labour.Unpriced]
-        );
+        )
+        {
+            Unsized = priced.Unsized,
+        };
 
         Money Sum(IEnumerable<Money> amounts) => amounts.Aggregate(new Money(0, currency), (sum, amount) => sum + amount);
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
@@ -96,7 +97,7 @@ internal sealed class CostSharing
                     .SelectMany(yardage => yardage.Layout.Placements)
             )
             {
-                weights[_parts.IndexOf(laid.Piece.Cushion?.Id)] += laid.Piece.Area.SquareNanometres;
+                Weigh(laid.Piece, weights);
             }
         }
 
@@ -106,6 +107,27 @@ internal sealed class CostSharing
         }
 
         return weights;
+    }
+
+    // A welt that is cut for several cushions is shared by its finished length.
+    private void Weigh(CutPiece piece, Int128[] weights)
+    {
+        if (piece.Serves.Length < 2)
+        {
+            weights[_parts.IndexOf(piece.Cushion?.Id)] += piece.Area.SquareNanometres;
+            return;
+        }
+
+        Int128 left = piece.Area.SquareNanometres;
+        long length = piece.Serves.Sum(share => share.Length.Nanometres);
+        foreach (WeltShare share in piece.Serves)
+        {
+            Int128 part = piece.Area.SquareNanometres / length * share.Length.Nanometres;
+            weights[_parts.IndexOf(share.Cushion)] += part;
+            left -= part;
+        }
+
+        weights[_parts.IndexOf(piece.Cushion?.Id)] += left;
     }
 
     private static Int128[] Coins(Money[] amounts) => [.. amounts.Select(amount => (Int128)(amount.Amount * Millionth))];

@@ -8,8 +8,9 @@ namespace CushionService.Engine.Costing;
 
 /// <summary>What the materials of an order cost.</summary>
 /// <param name="Lines">A line for each material with a price.</param>
-/// <param name="Unpriced">Items without a price.</param>
-internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, ImmutableArray<string> Unpriced)
+/// <param name="Unpriced">Items without a price that applies.</param>
+/// <param name="Unsized">Those of them that have a price for each, though each has a size of its own.</param>
+internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, ImmutableArray<string> Unpriced, ImmutableArray<Material> Unsized)
 {
     /// <summary>Prices a bill of materials: each line half up to the smallest coin (common practice, no source). A quantity break counts
     /// all that is bought of an item.</summary>
@@ -34,16 +35,21 @@ internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, Immutable
             }
         }
 
-        return new MaterialPricing(lines.ToImmutable(), unpriced.ToImmutable());
+        return new MaterialPricing(
+            lines.ToImmutable(),
+            unpriced.ToImmutable(),
+            [.. materials.Where(material => material.IsMadeToSize && order.Prices.GetValueOrDefault(material.Item)?.Per == material.Unit)]
+        );
     }
 
-    // A price in another unit than the item is sold by would be a wrong quote; the item then counts as unpriced.
+    // A price in another unit than the item is sold by, or for each where each has a size of its own, would be a wrong quote; the item then
+    // counts as unpriced.
     private static ItemPriceSpecification? PriceOf(OrderSpecification order, Material material)
     {
         ItemPriceSpecification? price =
             material.Kind == MaterialKind.Fabric
                 ? order.Fabrics.First(fabric => fabric.Id == material.Item).Price
                 : order.Prices.GetValueOrDefault(material.Item);
-        return price?.Per == material.Unit ? price : null;
+        return price?.Per == material.Unit && !material.IsMadeToSize ? price : null;
     }
 }

@@ -1,5 +1,4 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Cutting;
 
@@ -14,14 +13,15 @@ public static class BiasSupply
     /// <summary>The way that takes less fabric.</summary>
     /// <param name="need">Length of welt, above zero.</param>
     /// <param name="strip">Width of the strip, above zero.</param>
+    /// <param name="allowance">Allowance of a join, on each strip.</param>
     /// <param name="usable">Usable width of the fabric.</param>
     /// <param name="step">Cut sizes are multiples of it.</param>
     /// <returns>A square wider than the fabric where nothing fits it.</returns>
-    public static WeltSupply For(Length need, Length strip, Length usable, Length step)
+    public static WeltSupply For(Length need, Length strip, Length allowance, Length usable, Length step)
     {
-        WeltSupply? best = WholeStrips(need, strip, usable, step);
+        WeltSupply? best = WholeStrips(need, strip, allowance, usable, step);
         var widest = 1;
-        while (widest < MostSquares && Squares(need, strip, widest, step).Width > usable)
+        while (widest < MostSquares && Squares(need, strip, widest, allowance, step).Width > usable)
         {
             widest++;
         }
@@ -29,22 +29,23 @@ public static class BiasSupply
         // Many small squares would save a little fabric and cost a join each: the fewest that the width allows, or one more.
         for (int squares = widest; squares <= widest + 1; squares++)
         {
-            WeltSupply square = Squares(need, strip, squares, step);
+            WeltSupply square = Squares(need, strip, squares, allowance, step);
             if (square.Width <= usable && (best is null || square.Fabric.SquareNanometres <= best.Fabric.SquareNanometres))
             {
                 best = square;
             }
         }
 
-        return best ?? Squares(need, strip, 1, step);
+        return best ?? Squares(need, strip, 1, allowance, step);
     }
 
-    /// <summary>Squares all alike: n = ⌈√(need / 2w)⌉ turns each, side n w√2 and two join allowances.</summary>
+    /// <summary>Squares of one size: n = ⌈√(need / 2w)⌉ turns each, side n w√2 and two join allowances.</summary>
     /// <param name="need">Length of welt, above zero.</param>
     /// <param name="strip">Width of the strip, above zero.</param>
     /// <param name="squares">How many, at least 1; their strips are joined on the slant, which takes a strip's width each time.</param>
+    /// <param name="allowance">Allowance of a join, on each strip.</param>
     /// <param name="step">Cut sizes are multiples of it.</param>
-    public static WeltSupply Squares(Length need, Length strip, int squares, Length step)
+    public static WeltSupply Squares(Length need, Length strip, int squares, Length allowance, Length step)
     {
         Length joined = need + (squares - 1) * strip;
         long each = (joined.Nanometres + squares - 1) / squares;
@@ -54,7 +55,7 @@ public static class BiasSupply
             turns++;
         }
 
-        Length side = (turns * Diagonal(strip) + 2 * WeltSpecification.JoinAllowance).RoundUpTo(step);
+        Length side = (turns * Diagonal(strip) + 2 * allowance).RoundUpTo(step);
         return new WeltSupply(
             WeltSupplyKind.ContinuousSquare,
             squares,
@@ -68,10 +69,10 @@ public static class BiasSupply
 
     /// <summary>Whole strips from selvedge to selvedge, side by side: a slanted piece n w√2 along the selvedge. Their ends lie along the
     /// thread, so that a join takes only its two allowances, 2j√2 along the strip.</summary>
-    private static WeltSupply? WholeStrips(Length need, Length strip, Length usable, Length step)
+    private static WeltSupply? WholeStrips(Length need, Length strip, Length allowance, Length usable, Length step)
     {
         Length across = Length.FromNanometres(usable.Nanometres - (usable.Nanometres % step.Nanometres));
-        Length join = Diagonal(2 * WeltSpecification.JoinAllowance);
+        Length join = Diagonal(2 * allowance);
         Length whole = Length.FromNanometres((long)Math.Floor(across.Nanometres * Math.Sqrt(2)));
         if (whole <= join)
         {

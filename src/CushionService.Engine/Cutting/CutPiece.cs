@@ -14,13 +14,36 @@ public sealed record CutPiece
     /// <summary>Distinct within the order: the cushion's id and the part, or the loose piece's id.</summary>
     public required string Id { get; init; }
 
+    /// <summary>The cushion's label and the part; null where there is no label.</summary>
+    public string? Label => Cushion?.Label is { } label ? $"{label}, {Part}" : null;
+
+    /// <summary>The cushions that a welt is cut for; empty for another piece.</summary>
+    public ImmutableArray<WeltShare> Serves { get; init; } = [];
+
+    /// <summary>Whether it is cut for a cushion, alone or with others.</summary>
+    public bool IsFor(string cushion)
+    {
+        foreach (WeltShare share in Serves)
+        {
+            if (share.Cushion == cushion)
+            {
+                return true;
+            }
+        }
+
+        return Cushion?.Id == cushion;
+    }
+
+    /// <summary>What people call it: its label, or else its id.</summary>
+    public string Name => Label ?? Id;
+
     /// <summary>The cushion that it belongs to; null for a loose piece.</summary>
     public CushionSpecification? Cushion { get; init; }
 
     /// <summary>The panel that it is cut for; null for a loose piece.</summary>
     public Panel? Panel { get; init; }
 
-    /// <summary>Where it stands in the order, as a JSON Pointer.</summary>
+    /// <summary>Its place in the order, as a JSON Pointer.</summary>
     public required string Pointer { get; init; }
 
     /// <summary>The id of its fabric.</summary>

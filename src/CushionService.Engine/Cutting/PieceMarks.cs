@@ -136,7 +136,7 @@ public static class PieceMarks
                 MarkKind.FoldLine,
                 from,
                 to,
-                $"Fold {turn} of the {finish.Name}, {LengthText.Format(inward, unit)} from the cut edge"
+                $"Fold {turn} of the {finish.Name}, {LengthText.FormatMark(inward, unit)} from the cut edge"
             );
             if (!marks.Contains(fold))
             {
@@ -182,8 +182,8 @@ public static class PieceMarks
     {
         bool left = point.X <= piece.Width - point.X,
             lower = point.Y <= piece.Length - point.Y;
-        string across = LengthText.Format(left ? point.X : piece.Width - point.X, unit);
-        string along = LengthText.Format(lower ? point.Y : piece.Length - point.Y, unit);
+        string across = LengthText.FormatMark(left ? point.X : piece.Width - point.X, unit);
+        string along = LengthText.FormatMark(lower ? point.Y : piece.Length - point.Y, unit);
         return $"{across} from the {(left ? EdgeName.Left : EdgeName.Right)} end, {along} from the {(lower ? EdgeName.Lower : EdgeName.Upper)} edge";
     }
 }

@@ -3,7 +3,7 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>Straight strips for a welt, joined on the slant: n = ⌈need / (Fw − w)⌉, all alike and no longer than the need asks.</summary>
+/// <summary>Straight strips for a welt, joined on the slant: n = ⌈need / (Fw − w)⌉, all of one length and no longer than the need asks.</summary>
 /// <remarks>A slanted join takes about a strip's width from each strip, so that n strips give n Fw − (n − 1) w; Fw − w a strip is the safe
 /// form (follows from the join's 45°).</remarks>
 public static class StraightSupply
@@ -11,7 +11,7 @@ public static class StraightSupply
     /// <summary>The strips.</summary>
     /// <param name="need">Length of welt, above zero.</param>
     /// <param name="strip">Width of the strip, above zero.</param>
-    /// <param name="longest">How long a strip may be cut: the usable width, for crosswise and lengthwise strips alike.</param>
+    /// <param name="longest">How long a strip may be cut: the usable width, for crosswise and for lengthwise strips.</param>
     /// <param name="lengthwise">Whether the strips lie along the fabric.</param>
     /// <param name="step">Cut sizes are multiples of it.</param>
     /// <returns>One strip as long as the need where the fabric is no wider than the strip.</returns>
@@ -32,8 +32,12 @@ public static class StraightSupply
     }
 
     /// <summary>The supply for a welt, straight or on the bias.</summary>
-    public static WeltSupply ForWelt(WeltNeed need, Length usable, Length step) =>
+    /// <param name="need">A need like all that are cut together.</param>
+    /// <param name="total">What they need together, and a spare strip end.</param>
+    /// <param name="usable">Usable width of the fabric.</param>
+    /// <param name="step">Cut sizes are multiples of it.</param>
+    public static WeltSupply ForWelt(WeltNeed need, Length total, Length usable, Length step) =>
         need.Welt.Cut == WeltCut.Bias
-            ? BiasSupply.For(need.Total, need.StripWidth, usable, step)
-            : For(need.Total, need.StripWidth, usable, need.Welt.Cut == WeltCut.Lengthwise, step);
+            ? BiasSupply.For(total, need.StripWidth, need.Practice.WeltJoin, usable, step)
+            : For(total, need.StripWidth, usable, need.Welt.Cut == WeltCut.Lengthwise, step);
 }

@@ -3,30 +3,36 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>How much welt a cushion line takes, over all cushions made alike.</summary>
+/// <summary>How much welt a cushion line takes, over all covers of the line.</summary>
 /// <param name="Welt">The welt.</param>
-/// <param name="Loops">The loops of one cover.</param>
-/// <param name="Seam">Seam allowance.</param>
-/// <param name="Covers">How many covers are made alike.</param>
+/// <param name="Cushion">The cushion line.</param>
+/// <param name="Loops">The loops of one cover, their lengths up to what a tape is read by.</param>
 /// <param name="StripWidth">Width of its strip, up to the cutting step.</param>
-public sealed record WeltNeed(WeltSpecification Welt, ImmutableArray<EdgingLoop> Loops, Length Seam, int Covers, Length StripWidth)
+public sealed record WeltNeed(WeltSpecification Welt, CushionSpecification Cushion, ImmutableArray<EdgingLoop> Loops, Length StripWidth)
 {
     /// <summary>Finished length of welt and of cord: each loop's seam line and its closing overlap, or the allowances at the ends of
     /// what does not close (common practice, no source).</summary>
-    public Length Total { get; } = Covers * Loops.Aggregate(Length.Zero, (sum, loop) => sum + loop.WeltLength(Seam));
+    public Length Total { get; } = Cushion.Quantity * Loops.Aggregate(Length.Zero, (sum, loop) => sum + loop.WeltLength(Cushion));
+
+    /// <summary>The workroom's usual sizes of additions.</summary>
+    public TrimPractice Practice => Cushion.Practice.Trims;
 
     /// <summary>What a drafted cushion takes; null when it has no welt.</summary>
     public static WeltNeed? Of(CushionSpecification cushion, Pattern pattern, Length cuttingStep) =>
         cushion.Trim.Edging is WeltSpecification welt
             ? new WeltNeed(
                 welt,
-                [.. welt.At.Select(place => EdgingLoop.Of(pattern, place))],
-                cushion.SeamAllowance,
-                cushion.Quantity,
+                cushion,
+                [
+                    .. welt
+                        .At.Select(place => EdgingLoop.Of(pattern, place))
+                        .Select(loop => loop with { Length = loop.Length.RoundUpTo(cushion.Practice.MeasuringStep) }),
+                ],
                 WeltSpecification.StripWidth(welt.CordDiameter, cushion.SeamAllowance).RoundUpTo(cuttingStep)
             )
             : null;
@@ -38,10 +44,10 @@ public sealed record WeltNeed(WeltSpecification Welt, ImmutableArray<EdgingLoop>
         string loops = string.Join(
             " + ",
             Loops.Select(loop =>
-                $"{Text(loop.Length)} {(loop.Place == EdgingPlace.Corners ? "at" : "round")} the {loop.Place.ToString().ToLowerInvariant()} + {(loop.IsClosed ? $"{Text(WeltSpecification.ClosingOverlap)} to close" : $"{2 * loop.Edges.Length} × {Text(Seam)} seam")}"
+                $"{Text(loop.Length)} {(loop.Place == EdgingPlace.Corners ? "at" : "round")} the {loop.Place.ToString().ToLowerInvariant()} + {(loop.IsClosed ? $"{Text(Practice.WeltOverlap)} to close" : $"{2 * loop.Edges.Length} × {Text(Cushion.SeamAllowance)} seam")}"
             )
         );
-        return Covers == 1 ? $"{loops} = {LengthText.Format(Total, unit)}" : $"{Covers} × ({loops}) = {LengthText.Format(Total, unit)}";
+        return Cushion.Quantity == 1 ? $"{loops} = {Text(Total)}" : $"{Cushion.Quantity} × ({loops}) = {Text(Total)}";
     }
 
     /// <summary>How the width of the strip comes about, in one line.</summary>

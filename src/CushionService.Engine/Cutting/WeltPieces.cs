@@ -13,26 +13,70 @@ namespace CushionService.Engine.Cutting;
 /// strips.</summary>
 internal static class WeltPieces
 {
-    /// <summary>The piece, in as many copies as all covers of a line take together.</summary>
-    public static CutPiece Of(WeltNeed need, CushionSpecification cushion, FabricSpecification fabric, Length step)
+    /// <summary>The pieces of all welt of an order: one lay for all that is of one fabric, cord and cut, each with the place of its first
+    /// cushion in the order.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="patterns">The pattern of each cushion.</param>
+    public static IEnumerable<(int Cushion, CutPiece Piece)> Of(OrderSpecification order, IReadOnlyList<Pattern> patterns) =>
+        order
+            .Cushions.Select((cushion, i) => (Index: i, Need: WeltNeed.Of(cushion, patterns[i], order.Workroom.CuttingStep)))
+            .Where(one => one.Need is not null)
+            .GroupBy(one =>
+                (
+                    one.Need!.Cushion.Fabrics.Edging,
+                    one.Need.Welt.CordDiameter,
+                    one.Need.Welt.Cut,
+                    one.Need.StripWidth,
+                    one.Need.Cushion.SeamAllowance
+                )
+            )
+            .Select(group =>
+                (
+                    group.First().Index,
+                    Of(
+                        [.. group.Select(one => one.Need!)],
+                        order.Fabrics.First(fabric => fabric.Id == group.Key.Edging),
+                        order.Workroom.CuttingStep
+                    )
+                )
+            );
+
+    // A strip is never used to its last inch: a slanted end as long as it is wide is spare (common practice, no source).
+    private static CutPiece Of(ImmutableArray<WeltNeed> needs, FabricSpecification fabric, Length step)
     {
-        WeltSupply supply = StraightSupply.ForWelt(need, fabric.UsableWidth, step);
+        WeltNeed need = needs[0];
+        CushionSpecification cushion = need.Cushion;
+        var finished = needs.Aggregate(Length.Zero, (sum, one) => sum + one.Total);
+        Length total = finished + need.StripWidth;
+        WeltSupply supply = StraightSupply.ForWelt(need, total, fabric.UsableWidth, step);
         var panel = new Panel
         {
             Part = new PartName(PartKind.Welt),
             Role = FabricRole.Edging,
             Edges = supply.Kind == WeltSupplyKind.BiasStrips ? Slanted(supply) : Rectangle(supply),
             Marks = Marks(supply),
-            Because = unit => $"{need.Because(unit)}; {need.BecauseWidth(cushion.SeamAllowance, unit)}; {Because(supply, unit)}",
+            Because = unit =>
+                $"{Because(needs, finished, total, unit)}; {need.BecauseWidth(cushion.SeamAllowance, unit)}; {Because(supply, unit)}",
         };
         return CutPiece.Of(panel, cushion, fabric, step) with
         {
             Quantity = supply.Pieces,
             Welt = supply,
+            Serves = [.. needs.Select(one => new WeltShare(one.Cushion.Id, one.Cushion.Quantity, one.Total))],
             // Bias runs across both thread systems, whichever way it is turned; straight strips keep to the cut that was asked for.
             Rotations = need.Welt.Cut == WeltCut.Bias && !fabric.OneWay ? Rotations.QuarterTurns : fabric.Turns,
             IsRailroaded = false,
         };
+    }
+
+    private static string Because(ImmutableArray<WeltNeed> needs, Length finished, Length total, LengthUnit unit)
+    {
+        string Text(Length length) => LengthText.Format(length, unit);
+        string all =
+            needs.Length == 1
+                ? needs[0].Because(unit)
+                : $"{string.Join("; ", needs.Select(need => $"{need.Cushion.Name}: {need.Because(unit)}"))}; {Text(finished)} in all";
+        return $"{all}, and {Text(needs[0].StripWidth)} for a strip's end: {Text(total)}";
     }
 
     private static string Because(WeltSupply supply, LengthUnit unit)

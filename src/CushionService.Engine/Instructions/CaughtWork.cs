@@ -31,9 +31,10 @@ internal static class CaughtWork
         PartName tie = new(PartKind.Tie),
             face = plan.Marked(MarkPurpose.CatchTies);
         var made = new State(StateKind.Made, tie);
-        yield return new Work(StepTexts.TieEnds(TieSpecification.EndFold, Strip(tie, 2 * ties.Pairs, ties.Make, ties.Width)), tie).Making(
-            made
-        );
+        yield return new Work(
+            StepTexts.TieEnds(plan.Workroom.Trims.TieEndFold, Strip(plan, tie, 2 * ties.Pairs, ties.Make, ties.Width)),
+            tie
+        ).Making(made);
         yield return Caught(plan, face, StepTexts.BasteTies(face), tie).After(made);
     }
 
@@ -47,7 +48,7 @@ internal static class CaughtWork
         PartName strap = new(PartKind.Strap),
             face = plan.Marked(MarkPurpose.CatchStrap);
         var made = new State(StateKind.Made, strap);
-        yield return new Work(Strip(strap, straps.Count, straps.Make, straps.Width), strap).Making(made);
+        yield return new Work(Strip(plan, strap, straps.Count, straps.Make, straps.Width), strap).Making(made);
         yield return Caught(plan, face, StepTexts.BasteStraps(straps.Count, face), strap).After(made);
     }
 
@@ -68,8 +69,8 @@ internal static class CaughtWork
             .. unit.Parts.Select(part => new State(StateKind.Joined, CoverSeams.Base(part))),
         ];
 
-    private static Message Strip(PartName part, int count, StrapMake make, Measures.Length width) =>
+    private static Message Strip(CoverPlan plan, PartName part, int count, StrapMake make, Measures.Length width) =>
         make == StrapMake.Folded
             ? StepTexts.StripFolded(count, part, width)
-            : StepTexts.StripTube(count, part, TieSpecification.TubeSeam, width);
+            : StepTexts.StripTube(count, part, plan.Workroom.Trims.TubeSeam, width);
 }

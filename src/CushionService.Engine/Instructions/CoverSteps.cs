@@ -28,7 +28,7 @@ internal static class CoverSteps
     public static IEnumerable<Step> Of(CoverPlan plan) =>
         Ordered(plan)
             .Select(work => new Step(
-                StepTexts.OfCushion(plan.Cushion.Id, work.Text),
+                StepTexts.OfCushion(plan.Cushion.Name, work.Text),
                 [.. work.Parts.SelectMany(part => Ids(plan.Pieces, part)).Distinct()]
             ));
 

@@ -25,9 +25,10 @@ internal static class EdgingWork
     {
         var part = new PartName(PartKind.Welt);
         var made = new State(StateKind.Made, part);
-        WeltSupply supply = plan.Pieces.First(piece => piece.Part.Kind == PartKind.Welt).Welt!;
-        Length seam = WeltSpecification.JoinAllowance;
-        int covers = plan.Cushion.Quantity;
+        CutPiece piece = plan.Pieces.First(piece => piece.Part.Kind == PartKind.Welt);
+        WeltSupply supply = piece.Welt!;
+        Length seam = plan.Workroom.Trims.WeltJoin;
+        int covers = piece.Serves.Sum(share => share.Covers);
         Message strips = supply.Kind switch
         {
             WeltSupplyKind.StraightStrips => StepTexts.WeltStraight(seam, covers),
@@ -35,7 +36,12 @@ internal static class EdgingWork
             _ => StepTexts.WeltContinuous(seam, supply.Strip, covers),
         };
         var joined = new State(StateKind.Joined, part);
-        yield return new Work(strips, part).Making(joined);
+        // The strips of several cushions are joined once, with the first of them.
+        if (piece.Cushion?.Id == plan.Cushion.Id)
+        {
+            yield return new Work(strips, part).Making(joined);
+        }
+
         yield return new Work(StepTexts.WeltWrap(welt.CordDiameter), part).After(joined).Making(made);
         foreach (EdgingLoop loop in welt.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
         {
@@ -43,7 +49,7 @@ internal static class EdgingWork
             Message text =
                 loop.Place == EdgingPlace.Corners ? StepTexts.WeltCorners(loop.Length)
                 : !loop.IsClosed ? StepTexts.WeltSides(where, loop.Length)
-                : StepTexts.WeltRound(where, loop.Length, plan.HasCorners, WeltSpecification.ClosingOverlap);
+                : StepTexts.WeltRound(where, loop.Length, plan.HasCorners, plan.Workroom.Trims.WeltOverlap);
             yield return Basted(plan, loop, text, [part]).After(made);
         }
     }
@@ -66,7 +72,7 @@ internal static class EdgingWork
             Seam gathering = plan.Pattern.Seams.First(seam => seam.Kind == SeamKind.Gathered && seam.One.SequenceEqual(loop.Edges));
             ImmutableArray<PartName> strips = [.. gathering.Other.Select(edge => edge.Part)];
             var made = new State(StateKind.Made, strips[0]);
-            Length? hem = ruffle.Lining == RuffleLining.Folded ? null : RuffleSpecification.HemFold;
+            Length? hem = ruffle.Lining == RuffleLining.Folded ? null : plan.Workroom.Trims.RuffleHem;
             yield return new Work(StepTexts.RuffleMake(strips.Length, hem), strips).Making(made);
             Message text = StepTexts.RuffleBaste(StepTexts.Place(loop.Place), gathering.OtherFor(loop.Length), loop.Length);
             yield return Basted(plan, loop, text, strips).After(made);

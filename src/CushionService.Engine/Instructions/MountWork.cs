@@ -1,6 +1,5 @@
 using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
-using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Instructions;
 
@@ -21,13 +20,13 @@ internal static class MountWork
             strap = new(PartKind.Handle);
         if (!handle.HasStrap)
         {
-            yield return Mounted(plan, on, StepTexts.HandleWebbing(HandleSpecification.EndFold, on, handle.Span), on);
+            yield return Mounted(plan, on, StepTexts.HandleWebbing(plan.Workroom.Trims.HandleEndFold, on, handle.Span), on);
             yield break;
         }
 
         var made = new State(StateKind.Made, strap);
         yield return new Work(
-            StepTexts.HandleStrap(HandleSpecification.EndFold, handle.HasWebbing, plan.Workroom.EdgeDistance),
+            StepTexts.HandleStrap(plan.Workroom.Trims.HandleEndFold, handle.HasWebbing, plan.Workroom.EdgeDistance),
             strap
         ).Making(made);
         yield return Mounted(plan, on, StepTexts.HandleEnds(on, handle.Span), strap, on).After(made);
@@ -38,7 +37,7 @@ internal static class MountWork
         if (plan.Cushion.Trim.Pocket is { } pocket)
         {
             PartName side = plan.Marked(MarkPurpose.SewPocket);
-            Message text = StepTexts.Pocket(PocketSpecification.HemFold, PocketSpecification.TurnUnder, side, pocket.Width);
+            Message text = StepTexts.Pocket(plan.Workroom.Trims.PocketHem, plan.Workroom.Trims.PocketTurnUnder, side, pocket.Width);
             yield return Mounted(plan, side, text, new PartName(PartKind.Pocket), side);
         }
     }

@@ -22,7 +22,7 @@ internal static class SeamZipperWork
         ImmutableArray<(int Number, Seam Seam)> opening = [.. seams.Where(one => one.Seam.Kind == SeamKind.Zipper)],
             rest = [.. seams.Where(one => one.Seam.Kind != SeamKind.Zipper)];
         Length side = plan.LengthOf(opening),
-            open = Closing.ZipperInSeam(side);
+            open = Closing.ZipperInSeam(side, plan.Workroom.Closures);
         bool edged = SeamWork.IsEdged(plan, top, bottom);
         Message ends = StepTexts.SeamZipperEnds(
             zipper.Side,

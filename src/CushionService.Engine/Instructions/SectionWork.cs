@@ -59,12 +59,15 @@ internal static class SectionWork
                 yield return Fastened(
                     plan,
                     unit,
-                    StepTexts.HookAndLoop(under, over, hook.TapeWidth, margin, Materials.Closing.TapeClearance, hook.Overlap),
+                    StepTexts.HookAndLoop(under, over, hook.TapeWidth, margin, plan.Workroom.Closures.TapeClearance, hook.Overlap),
                     parts
                 );
                 yield break;
             case ButtonClosure buttons:
-                yield return new Work(StepTexts.Buttons(Fastenings.Buttons(plan.Pattern), buttons.Buttonhole, over, under), parts)
+                yield return new Work(
+                    StepTexts.Buttons(Fastenings.Buttons(plan.Pattern), plan.Workroom.Closures.Buttonhole(buttons.Diameter), over, under),
+                    parts
+                )
                     .After(Ready(parts))
                     .Making(made);
                 break;

@@ -29,17 +29,17 @@ public static class SewingOrder
             {
                 if (IsUnknown(order, fabric))
                 {
-                    steps.Add(new Step(StepTexts.WashSample(fabric.Id), []));
+                    steps.Add(new Step(StepTexts.WashSample(fabric.Name), []));
                 }
 
-                steps.Add(new Step(StepTexts.CutFabric(CareOf(fabric), fabric.Id, count), cut));
+                steps.Add(new Step(StepTexts.CutFabric(CareOf(fabric), fabric.Name, count), cut));
             }
         }
 
         for (var i = 0; i < patterns.Count; i++)
         {
             CushionSpecification cushion = order.Cushions[i];
-            ImmutableArray<CutPiece> cut = [.. pieces.Where(piece => piece.Cushion?.Id == cushion.Id)];
+            ImmutableArray<CutPiece> cut = [.. pieces.Where(piece => piece.IsFor(cushion.Id))];
             (Pattern cover, Pattern? inner) = InnerCover.Apart(patterns[i]);
             if (inner is not null)
             {

@@ -15,7 +15,7 @@ public static class MatchNote
     /// <param name="unit">The unit of lengths.</param>
     public static Violation? Of(CutPiece piece, FabricSpecification fabric, LengthUnit unit) =>
         fabric.Repeat is not null && Reason(piece, fabric, unit) is { } reason
-            ? new Violation(piece.Pointer, "not-matched", $"Piece {piece.Id} {reason}")
+            ? new Violation(piece.Pointer, "not-matched", $"Piece {piece.Name} {reason}")
             : null;
 
     private static string? Reason(CutPiece piece, FabricSpecification fabric, LengthUnit unit)
@@ -48,7 +48,7 @@ public static class MatchNote
     {
         if (MatchedAt.Of(fabric, piece) is not { } at)
         {
-            return $"cannot be matched to the repeat of {fabric.Id} within its width; it is laid where it fits.";
+            return $"cannot be matched to the repeat of {fabric.Name} within its width; it is laid where it fits.";
         }
 
         // As measured on the bolt, before the wash.
@@ -58,7 +58,7 @@ public static class MatchNote
                 unit
             );
         string where = at.From == at.To ? Text(at.From) : $"from {Text(at.From)} to {Text(at.To)}";
-        return $"can be matched to the repeat of {fabric.Id} only where the centre of a motif is {where} "
+        return $"can be matched to the repeat of {fabric.Name} only where the centre of a motif is {where} "
             + "from the left edge of the usable width; elsewhere it is laid where it fits.";
     }
 }

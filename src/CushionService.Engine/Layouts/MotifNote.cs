@@ -32,7 +32,7 @@ public static class MotifNote
         return new Violation(
             $"{fabric.Pointer}/repeat",
             "motif-unknown",
-            $"Where the first motif of {fabric.Id} is, is not said, so {yardage.SoldText} is enough wherever it is. {saved}. "
+            $"Where the first motif of {fabric.Name} is, is not said, so {yardage.SoldText} is enough wherever it is. {saved}. "
                 + $"To plan for where it is, measure from {from} to its centre and give it as the repeat's motif."
         );
     }

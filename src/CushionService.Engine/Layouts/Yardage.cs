@@ -7,6 +7,9 @@ namespace CushionService.Engine.Layouts;
 /// <param name="Layout">The layout that it serves.</param>
 public sealed record Yardage(FabricLayout Layout)
 {
+    /// <summary>What would be bought with straight welt; null where the order leaves no such choice.</summary>
+    public WeltSaving? StraightWelt { get; init; }
+
     /// <summary>The length to buy.</summary>
     public Length Sold { get; } = FabricSale.Sold(Layout.Fabric, Layout.Length, Layout.Start);
 

@@ -25,7 +25,7 @@ internal sealed class Basket(LengthUnit unit)
         decimal amount = laid?.Amount ?? needs.Sum(need => need.Amount);
         decimal needed = amount / goods.PerUnit,
             sold = goods.Sale.Sell(needed);
-        string reasons = string.Join("; ", needs.Select(need => $"{need.Cushion}: {need.Because}"));
+        string reasons = string.Join("; ", needs.Select(need => $"{need.Cushion.Name}: {need.Because}"));
         string sum =
             laid is { } all ? $"; {all.Because}"
             : needs.Length > 1 ? $"; {Text(goods, amount)} in all"
@@ -35,7 +35,12 @@ internal sealed class Basket(LengthUnit unit)
             : null;
         return new Material(goods.Item, goods.Kind, sold, goods.Sale.Unit, $"{reasons}{sum}{Rounding(goods, needed, sold)}")
         {
-            Uses = [.. needs.GroupBy(need => need.Cushion).Select(one => new CushionUse(one.Key, one.Sum(need => need.Amount)))],
+            Label = goods.Label,
+            Size = goods.Size,
+            Length = goods.Length,
+            IsMadeToSize = goods.IsMadeToSize,
+            Cuts = [.. needs.SelectMany(need => need.Cuts)],
+            Uses = [.. needs.GroupBy(need => need.Cushion.Id).Select(one => new CushionUse(one.Key, one.Sum(need => need.Amount)))],
             Weight = weight,
         };
     }

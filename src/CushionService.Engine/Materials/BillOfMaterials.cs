@@ -42,6 +42,9 @@ public static class BillOfMaterials
     private static Material Fabric(Yardage yardage, OrderSpecification order)
     {
         FabricSpecification fabric = yardage.Layout.Fabric;
-        return new Material(fabric.Id, MaterialKind.Fabric, yardage.SoldUnits, fabric.Sold.Unit, yardage.Because(order.Unit));
+        return new Material(fabric.Id, MaterialKind.Fabric, yardage.SoldUnits, fabric.Sold.Unit, yardage.Because(order.Unit))
+        {
+            Label = fabric.Label,
+        };
     }
 }

@@ -1,22 +1,19 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Materials;
 
 /// <summary>A zipper with closed ends, chosen from stock.</summary>
 /// <param name="Stock">The stock.</param>
-/// <param name="Seam">Finished length of its section, or of the side in whose seam it stands.</param>
+/// <param name="Seam">Finished length of its section, or of the side in whose seam it is, down to what a tape is read by.</param>
 /// <param name="Room">The longest zipper that ends clear of the seam's ends.</param>
-/// <param name="Shortened">Whether it must be shortened to that.</param>
-public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length Room, bool Shortened)
+/// <param name="Shortened">Whether it must be cut down, not only its ends caught in the joins.</param>
+/// <param name="StockStep">What stock lengths usually rise by: the next one below is at most that much shorter.</param>
+public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length Room, bool Shortened, Length StockStep)
 {
-    private static readonly Length EndGuards = Length.FromInches(1);
-
-    // Stock lengths rise by 2 in: the next one below is at most that much shorter (common practice, no source).
-    private static readonly Length StockStep = Length.FromInches(2);
-
     /// <summary>The opening that it makes.</summary>
     public Length Opening => Length.Min(Stock.Length!.Value, Room);
 
@@ -27,10 +24,11 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
     /// <summary>Whether it is shorter than the next stock length below the room would be.</summary>
     public bool IsTooShort => Shortfall > StockStep;
 
-    /// <summary>The next stock length at or below a section of Z less 1 in, or the longest zipper of a side seam; where the next below is
-    /// more than 2 in short, the shortest that is longer, shortened when it is beyond Z + 2 seam allowances; else the longest there is,
-    /// which is too
-    /// short (common practice, no source).</summary>
+    /// <summary>The longest stock that is no longer than its room, if it is within one step of stock lengths of it. Otherwise the shortest
+    /// that is longer: it opens the whole room and has the least to shorten. Where none is, the longest there is, which is too short
+    /// (common practice, no source).</summary>
+    /// <remarks>The room is a section of Z less its guards, or a side seam less what is kept closed. Beyond Z + 2 seam allowances the ends
+    /// can no longer be caught in the joins, and the zipper is cut down.</remarks>
     /// <returns>Null where no zipper with closed ends is stocked.</returns>
     public static ClosedZipper? For(CushionSpecification cushion, Pattern pattern, IEnumerable<StockSpecification> stocks)
     {
@@ -43,12 +41,14 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
             return null;
         }
 
-        (Length seam, bool ownSection) = Closing.ZipperSeam(pattern);
-        Length room = ownSection ? seam - EndGuards : Closing.ZipperInSeam(seam);
+        ClosurePractice practice = cushion.Practice.Closures;
+        (Length exact, bool ownSection) = Closing.ZipperSeam(pattern);
+        Length seam = Length.FromNanometres(exact.Nanometres - (exact.Nanometres % cushion.Practice.MeasuringStep.Nanometres)),
+            room = ownSection ? seam - practice.ZipperGuard : Closing.ZipperInSeam(seam, practice);
         StockSpecification chosen =
-            closed.LastOrDefault(stock => stock.Length <= room && room - stock.Length!.Value <= StockStep)
+            closed.LastOrDefault(stock => stock.Length <= room && room - stock.Length!.Value <= practice.ZipperStockStep)
             ?? closed.FirstOrDefault(stock => stock.Length > room)
             ?? closed[^1];
-        return new ClosedZipper(chosen, seam, room, chosen.Length > seam + 2 * cushion.SeamAllowance);
+        return new ClosedZipper(chosen, seam, room, chosen.Length > seam + 2 * cushion.SeamAllowance, practice.ZipperStockStep);
     }
 }

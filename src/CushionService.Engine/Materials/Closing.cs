@@ -1,25 +1,25 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Practices;
 
 namespace CushionService.Engine.Materials;
 
 /// <summary>How much zipper chain or tape a closure takes.</summary>
 public static class Closing
 {
-    private static readonly Length KeptClosed = Length.FromInches(2.5m);
-
     /// <summary>Length of zipper chain for one cover. In a section of its own it runs from raw edge to raw edge, and its ends are caught in
-    /// the joins; in a side seam it is 2 1/2 in shorter than the side, centred (common practice, no source).</summary>
+    /// the joins; in a side seam it is 2 1/2 in, or 6 cm, shorter than the side, centred (common practice, no source).</summary>
     /// <param name="cushion">A cushion with a zipper.</param>
     /// <param name="pattern">Its pattern.</param>
     public static Length ZipperChain(CushionSpecification cushion, Pattern pattern)
     {
         (Length seam, bool ownSection) = ZipperSeam(pattern);
-        return ownSection ? seam + 2 * cushion.SeamAllowance : ZipperInSeam(seam);
+        Length chain = ownSection ? seam + 2 * cushion.SeamAllowance : ZipperInSeam(seam, cushion.Practice.Closures);
+        return chain.RoundUpTo(cushion.Practice.MeasuringStep);
     }
 
-    /// <summary>Finished length of the seam in which a zipper stands, and whether that is a section of its own.</summary>
+    /// <summary>Finished length of the seam in which a zipper is set, and whether that is a section of its own.</summary>
     public static (Length Seam, bool OwnSection) ZipperSeam(Pattern pattern)
     {
         (Length section, bool hasSection) = (Length.Zero, false);
@@ -36,12 +36,10 @@ public static class Closing
     }
 
     /// <summary>Length of a zipper set in a side seam.</summary>
-    public static Length ZipperInSeam(Length side) => side - KeptClosed;
-
-    /// <summary>How far tape stays clear of each end of its section: 1/2 in (common practice, no source).</summary>
-    public static Length TapeClearance { get; } = Length.FromInches(0.5m);
+    public static Length ZipperInSeam(Length side, ClosurePractice practice) => side - practice.ZipperKeptClosed;
 
     /// <summary>Length of hook tape, and as much loop tape: the section less the clearance at each end.</summary>
     /// <param name="section">Finished length of the section.</param>
-    public static Length Tape(Length section) => section - 2 * TapeClearance;
+    /// <param name="practice">The workroom's clearance.</param>
+    public static Length Tape(Length section, ClosurePractice practice) => section - 2 * practice.TapeClearance;
 }

@@ -38,7 +38,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
             : zipper.IsTooShort ? $"{Text(zipper.Shortfall)} shorter than the {Text(zipper.Room)} that fit"
             : $"at most {Text(zipper.Room)} fit";
         return new Need(
-            cushion.Id,
+            cushion,
             shop.Each(zipper.Stock.Id, MaterialKind.Zipper, zipper.Stock),
             cushion.Quantity,
             $"{cushion.Quantity} × zipper of {Text(zipper.Stock.Length!.Value)} in a seam of {Text(zipper.Seam)}, {fits}"
@@ -57,10 +57,12 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
         if (!byLength)
         {
             yield return new Need(
-                cushion.Id,
+                cushion,
                 shop.Each(Zipper, MaterialKind.Zipper, stock) with
                 {
                     Apart = Text(chain),
+                    Length = chain,
+                    IsMadeToSize = true,
                 },
                 cushion.Quantity,
                 because
@@ -68,9 +70,9 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
             yield break;
         }
 
-        yield return new Need(cushion.Id, shop.ByLength(Zipper, MaterialKind.Zipper, stock), cushion.Quantity * chain.Nanometres, because);
+        yield return new Need(cushion, shop.ByLength(Zipper, MaterialKind.Zipper, stock), cushion.Quantity * chain.Nanometres, because);
         yield return new Need(
-            cushion.Id,
+            cushion,
             shop.Each(Slider, MaterialKind.Slider, shop.Stocked(MaterialKind.Slider)),
             cushion.Quantity,
             $"{cushion.Quantity} for the chain"
@@ -79,17 +81,17 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
 
     private Need Tape(CushionSpecification cushion, HookAndLoopClosure hook, Pattern pattern)
     {
-        Length section = Fastenings.Run(pattern),
-            tape = Closing.Tape(section);
+        Length section = Fastenings.Run(pattern).RoundUpTo(cushion.Practice.MeasuringStep),
+            tape = Closing.Tape(section, cushion.Practice.Closures);
         StockSpecification? stock = shop.Stocked(MaterialKind.HookAndLoopTape, one => one.Width is null || one.Width == hook.TapeWidth);
         return new Need(
-            cushion.Id,
+            cushion,
             shop.ByLength(HookAndLoopTape, MaterialKind.HookAndLoopTape, stock) with
             {
                 Apart = Text(hook.TapeWidth),
             },
             cushion.Quantity * tape.Nanometres,
-            $"{cushion.Quantity} × {Text(tape)} of hook and as much loop, {Text(hook.TapeWidth)} wide; section {Text(section)} less {Text(Closing.TapeClearance)} at each end"
+            $"{cushion.Quantity} × {Text(tape)} of hook and as much loop, {Text(hook.TapeWidth)} wide; section {Text(section)} less {Text(cushion.Practice.Closures.TapeClearance)} at each end"
         );
     }
 

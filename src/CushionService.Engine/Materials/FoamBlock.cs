@@ -1,11 +1,14 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Materials;
 
-/// <summary>A block of foam from which a cushion's fill is cut: a rectangle that holds its outline, as high as it is thick.</summary>
+/// <summary>A block of foam that fills a cushion: its outline, as high as it is thick.</summary>
 /// <param name="Cushion">The cushion.</param>
 /// <param name="Width">Of the block, oversize included.</param>
 /// <param name="Depth">Of the block, oversize included.</param>
@@ -14,6 +17,12 @@ namespace CushionService.Engine.Materials;
 /// <param name="Makes">How many cushions one block makes.</param>
 public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Length Depth, Length Height, int Count, int Makes)
 {
+    /// <summary>Corners of its base, counter-clockwise; empty for a rectangle.</summary>
+    public ImmutableArray<Point> Template { get; } = FoamTemplate.Of(Cushion, Cushion.Fill!.Oversize.HalfUp());
+
+    /// <summary>The outline of its base.</summary>
+    public OutlineKind Shape => Template.IsEmpty ? OutlineKind.Rectangle : Cushion.Outline.Kind;
+
     /// <summary>The blocks of a cushion line that is filled with foam. A bolster lies on its side.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="paired">Whether two wedges come from one block as high as front and back together, cut along the slope (common
@@ -45,7 +54,7 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
         }
     }
 
-    /// <summary>What the fill of one cushion weighs; less than its block where the outline is no rectangle.</summary>
+    /// <summary>What the fill of one cushion weighs; less than its block where that is sawn to a roll or a slope.</summary>
     public static Mass Weight(CushionSpecification cushion, decimal kilogramsPerCubicMetre) =>
         ConstructionRegistry.Of(cushion.Construction).Block(cushion, cushion.Fill!.Oversize).At(kilogramsPerCubicMetre);
 
@@ -57,21 +66,36 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
     /// source).</summary>
     public decimal Glued(Length layer) => 2m * Count * (Layers(layer) - 1) * Footprint;
 
-    /// <summary>Area of its base, in square millimetres.</summary>
-    public decimal Footprint => Width.In(LengthUnit.Millimetre) * Depth.In(LengthUnit.Millimetre);
+    /// <summary>Area of its base, in square millimetres: of a template, that of the outline itself where the foam is no larger than the
+    /// cover.</summary>
+    public decimal Footprint { get; } =
+        FoamTemplate.Of(Cushion, Cushion.Fill!.Oversize.HalfUp()) is { IsEmpty: false } template
+            ? (decimal)(Cushion.Fill!.Oversize == Length.Zero ? Cushion.Outline.Area : Polygon.Area(template)).In(LengthUnit.Millimetre)
+            : Width.In(LengthUnit.Millimetre) * Depth.In(LengthUnit.Millimetre);
 
-    /// <summary>Whether its base can be cut from a sheet.</summary>
-    public bool FitsOn(Length width, Length length) =>
-        Length.Min(Width, Depth) <= Length.Min(width, length) && Length.Max(Width, Depth) <= Length.Max(width, length);
+    /// <summary>The parts that its base is glued from where no sheet holds it whole, side by side across and along.</summary>
+    /// <param name="width">Width of a sheet.</param>
+    /// <param name="length">Length of a sheet.</param>
+    public FoamParts PartsOn(Length width, Length length) => FoamParts.Of(Width, Depth, width, length);
+
+    /// <summary>What is sawn: its layers, all of one size but the last, which may be slit.</summary>
+    /// <param name="layers">How many layers make one block.</param>
+    /// <param name="thickness">Thickness of a layer; null where the block is one.</param>
+    public FoamCut Cut(int layers, Length? thickness) =>
+        new(Cushion.Id, Count * layers, Shape, new MaterialSize(Width, Depth, thickness ?? Height), Footprint, Template);
 
     /// <summary>Its sizes, and how many there are.</summary>
     public string Text(LengthUnit unit)
     {
         string each =
-            $"{Count} × block of {LengthText.Format(Width, unit)} × {LengthText.Format(Depth, unit)} × {LengthText.Format(Height, unit)}";
+            $"{Count} × {FoamTemplate.Name(Cushion)} of {LengthText.Format(Width, unit)} × {LengthText.Format(Depth, unit)} × {LengthText.Format(Height, unit)}";
         return Makes == 2 ? $"{each}, two wedges from each"
             : Cushion.Construction == Construction.Wedge ? $"{each}, {LengthText.Format(Cushion.FrontThickness, unit)} at the front"
-            : each;
+            : Cushion is { Construction: Construction.Bolster, Outline: CircleOutline } ? $"{each}, sawn to a roll"
+            : Cushion.Construction == Construction.Bolster ? $"{each}, sawn to a half roll"
+            : Cushion is { Construction: Construction.Waterfall, Front: FrontShape.BullNose } ? $"{each}, its front rounded over"
+            : Template.IsEmpty ? each
+            : $"{each}, sawn by a template of {AmountText.Area(Footprint, unit)}";
     }
 
     /// <summary>How its layers make it.</summary>

@@ -13,7 +13,19 @@ internal sealed record Goods(string Item, MaterialKind Kind, Dimension Measured,
     /// <summary>What one spool, roll, bag or can holds, in base units; null for what is sold by the measure itself.</summary>
     public decimal? Content { get; init; }
 
-    /// <summary>What keeps alike items on lines of their own, such as a size; empty for nothing.</summary>
+    /// <summary>A name for people; null where it has none.</summary>
+    public string? Label { get; init; }
+
+    /// <summary>Sizes of one; null where it has none.</summary>
+    public MaterialSize? Size { get; init; }
+
+    /// <summary>Length of one; null where it has none.</summary>
+    public Length? Length { get; init; }
+
+    /// <summary>Whether each is made to a size of its own, so that a price for each says nothing of it.</summary>
+    public bool IsMadeToSize { get; init; }
+
+    /// <summary>What keeps items of one name on lines of their own, such as a size; empty for nothing.</summary>
     public string Apart { get; init; } = "";
 
     /// <summary>Base units in one unit of sale.</summary>

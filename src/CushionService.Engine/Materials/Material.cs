@@ -12,6 +12,21 @@ namespace CushionService.Engine.Materials;
 /// <param name="Because">How the quantity comes about, in one line.</param>
 public sealed record Material(string Item, MaterialKind Kind, decimal Quantity, SaleUnit Unit, string Because)
 {
+    /// <summary>A name for people; null where it has none.</summary>
+    public string? Label { get; init; }
+
+    /// <summary>Sizes of one; null where it has none.</summary>
+    public MaterialSize? Size { get; init; }
+
+    /// <summary>Length of one, such as a zipper; null where it has none.</summary>
+    public Length? Length { get; init; }
+
+    /// <summary>Whether each is made to a size of its own, so that a price for each says nothing of it.</summary>
+    public bool IsMadeToSize { get; init; }
+
+    /// <summary>What is sawn of it; empty for all but foam.</summary>
+    public ImmutableArray<FoamCut> Cuts { get; init; } = [];
+
     /// <summary>How much of it each cushion takes; empty for what is allotted by the area of the pieces, such as fabric.</summary>
     public ImmutableArray<CushionUse> Uses { get; init; } = [];
 

@@ -26,7 +26,7 @@ internal sealed class Shop(OrderSpecification order)
 
     /// <summary>Goods that are counted.</summary>
     public Goods Each(string item, MaterialKind kind, StockSpecification? stock) =>
-        new(stock?.Id ?? item, kind, Dimension.Count, Sale(stock?.Id ?? item, stock, [SaleUnit.Each], null));
+        Sized(new Goods(stock?.Id ?? item, kind, Dimension.Count, Sale(stock?.Id ?? item, stock, [SaleUnit.Each], null)), stock);
 
     /// <summary>Goods by length, in yards or metres, or in spools or rolls that hold so much.</summary>
     /// <param name="item">What they are called where no stock is known.</param>
@@ -60,7 +60,28 @@ internal sealed class Shop(OrderSpecification order)
             : order.Prices.TryGetValue(item, out ItemPriceSpecification? price) && units.Contains(price.Per);
 
     private Goods Of(string item, MaterialKind kind, Dimension measured, StockSpecification? stock, SaleUnit[] units, decimal? usualStep) =>
-        new(stock?.Id ?? item, kind, measured, Sale(stock?.Id ?? item, stock, units, usualStep));
+        Sized(new Goods(stock?.Id ?? item, kind, measured, Sale(stock?.Id ?? item, stock, units, usualStep)), stock);
+
+    // Of a foam sheet the length is its depth; of a zipper it is its own; of what comes on spools and rolls it is their content.
+    private static Goods Sized(Goods goods, StockSpecification? stock)
+    {
+        if (stock is null)
+        {
+            return goods;
+        }
+
+        bool sheet = stock.Kind == MaterialKind.Foam,
+            cord = stock.Kind == MaterialKind.Cord;
+        Length? width = stock.Width ?? (cord ? null : stock.Diameter),
+            depth = sheet ? stock.Length : null,
+            thickness = stock.Thickness ?? (cord ? stock.Diameter : null);
+        return goods with
+        {
+            Label = stock.Label,
+            Size = (width ?? depth ?? thickness) is null ? null : new MaterialSize(width, depth, thickness),
+            Length = sheet ? null : stock.Length,
+        };
+    }
 
     // A price in another unit than the item is sold by does not apply.
     private UnitSale Sale(string item, StockSpecification? stock, SaleUnit[] units, decimal? usualStep)

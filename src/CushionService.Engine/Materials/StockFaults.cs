@@ -10,8 +10,8 @@ namespace CushionService.Engine.Materials;
 /// <summary>What an order asks of its stocks and they do not have.</summary>
 public static class StockFaults
 {
-    /// <summary>Blocks of foam that no sheet of their stock holds.</summary>
-    public static IEnumerable<Violation> Violations(OrderSpecification order)
+    /// <summary>Blocks of foam that no sheet of their stock holds whole: they are glued from parts.</summary>
+    public static IEnumerable<Violation> Joined(OrderSpecification order)
     {
         Shop? shop = null;
         string Text(Length length) => LengthText.Format(length, order.Unit);
@@ -20,13 +20,14 @@ public static class StockFaults
             shop ??= new Shop(order);
             if (
                 shop.Named(cushion.Fill!.Item, MaterialKind.Foam) is { Width: { } width, Length: { } length } stock
-                && FoamBlock.Of(cushion, paired: true).FirstOrDefault(block => !block.FitsOn(width, length)) is { } block
+                && FoamBlock.Of(cushion, paired: true).FirstOrDefault(block => block.PartsOn(width, length).Count > 1) is { } block
             )
             {
                 yield return new Violation(
                     $"{cushion.Pointer}/fill/stock",
-                    "larger-than-sheet",
-                    $"The foam of {cushion.Id}, {Text(block.Width)} × {Text(block.Depth)}, is larger than a sheet of {stock.Id}, {Text(width)} × {Text(length)}."
+                    "foam-joined",
+                    $"The foam of {cushion.Name}, {Text(block.Width)} × {Text(block.Depth)}, is larger than a sheet of {stock.Name}, "
+                        + $"{Text(width)} × {Text(length)}. It is glued from {block.PartsOn(width, length).Count} parts."
                 );
             }
         }

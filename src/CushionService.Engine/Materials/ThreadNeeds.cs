@@ -22,16 +22,19 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
         Need[] needs =
         [
             .. order
-                .Cushions.Zip(
-                    patterns,
-                    (cushion, pattern) => (cushion.Id, Sewn: (cushion.Quantity * Threading.Stitching(cushion, pattern)).RoundUpTo(step))
-                )
+                .Cushions.Zip(patterns, (cushion, pattern) => Sewn(cushion, pattern, step))
                 .Where(one => one.Sewn > Length.Zero)
                 .Select(one => new Need(
-                    one.Id,
+                    one.Cushion,
                     goods,
-                    Threading.Thread(one.Sewn, ratio, workroom.ThreadWaste).Nanometres,
+                    Threading.Thread(one.Sewn, ratio, workroom.ThreadWaste).Nanometres
+                        + Threading.Thread(one.Raw, one.EdgeRatio, workroom.ThreadWaste).Nanometres,
                     $"{LengthText.Format(one.Sewn, order.Unit)} of stitching"
+                        + (
+                            one.Raw > Length.Zero
+                                ? $" and {LengthText.Format(one.Raw, order.Unit)} of raw edge at × {AmountText.Number(one.EdgeRatio)}"
+                                : ""
+                        )
                 )),
         ];
         if (needs.Length > 0)
@@ -45,6 +48,21 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
                 $"× {AmountText.Number(ratio)} thread to a length of {StitchText(workroom)} × {AmountText.Number(1 + workroom.ThreadWaste)} for waste = {AmountText.Number(decimal.Round(Length.FromNanometres((long)all).In(spoken), 2))} {LengthText.Symbol(spoken)}"
             );
         }
+    }
+
+    private (CushionSpecification Cushion, Length Sewn, Length Raw, decimal EdgeRatio) Sewn(
+        CushionSpecification cushion,
+        Pattern pattern,
+        Length step
+    )
+    {
+        decimal ratio = decimal.Round(Threading.EdgeRatio(cushion.EdgeFinish, order.Workroom), 2);
+        return (
+            cushion,
+            (cushion.Quantity * Threading.Stitching(cushion, pattern)).RoundUpTo(step),
+            ratio > 0 ? (cushion.Quantity * Threading.RawEdges(pattern)).RoundUpTo(step) : Length.Zero,
+            ratio
+        );
     }
 
     private string StitchText(WorkroomPractice workroom)

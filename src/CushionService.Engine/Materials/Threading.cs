@@ -11,7 +11,8 @@ namespace CushionService.Engine.Materials;
 public static class Threading
 {
     /// <summary>The length of all machine stitching in a cover: each seam once, strip joins from raw edge to raw edge, a zipper along both
-    /// its tapes, hems, stitching lines, gathering rows, the run round a welt's cord, and the handle's edges and boxed Xs.</summary>
+    /// its tapes, hems, stitching lines, gathering rows, the run round a welt's cord, the handle's edges and boxed Xs, tapes along both
+    /// edges, ties and straps along their length, and what is basted.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="pattern">Its pattern.</param>
     public static Length Stitching(CushionSpecification cushion, Pattern pattern)
@@ -45,10 +46,37 @@ public static class Threading
         // A welt is stitched round its cord once besides.
         if (cushion.Trim.Edging is WeltSpecification welt)
         {
-            total += welt.At.Aggregate(Length.Zero, (sum, place) => sum + EdgingLoop.Of(pattern, place).WeltLength(cushion.SeamAllowance));
+            total += welt.At.Aggregate(Length.Zero, (sum, place) => sum + EdgingLoop.Of(pattern, place).WeltLength(cushion));
         }
 
+        total += AdditionStitching.Of(cushion, pattern);
         return cushion.Handle is { } handle ? total + 2 * handle.Length + 2 * BoxedX(handle.Width, handle.Width) : total;
+    }
+
+    /// <summary>The raw edges that are finished so that they do not fray: every edge with an allowance, of every copy.</summary>
+    public static Length RawEdges(Pattern pattern) =>
+        pattern
+            .Panels.Where(panel => !panel.IsAddition)
+            .SelectMany(panel => panel.Edges)
+            .Where(edge => edge.Finish.Kind is FinishKind.Seam or FinishKind.ZipperTurnUnder)
+            .Aggregate(Length.Zero, (sum, edge) => sum + edge.Length);
+
+    /// <summary>Thread to finish a length of raw edge, as a multiple of it: of an overedge (type 504) by its geometry, of a zigzag (type
+    /// 304) about 7 (from memory, no source); 0 where it takes none.</summary>
+    public static decimal EdgeRatio(RawEdgeFinish finish, WorkroomPractice workroom)
+    {
+        StitchPractice usual = workroom.Stitches;
+        return finish switch
+        {
+            RawEdgeFinish.Overedge => Consumption(
+                StitchType.Overedge,
+                (workroom.Stitch?.Thickness ?? Length.FromMillimetres(1)).In(LengthUnit.Millimetre),
+                1 / (workroom.Stitch?.StitchLength ?? usual.StitchLength).In(LengthUnit.Millimetre),
+                (workroom.Stitch?.Bight is { Nanometres: > 0 } bight ? bight : usual.Bight).In(LengthUnit.Millimetre)
+            ),
+            RawEdgeFinish.Zigzag => 7,
+            _ => 0,
+        };
     }
 
     /// <summary>A rectangle of stitching with both diagonals: 2(a + b) + 2√(a² + b²) (general geometry).</summary>

@@ -4,6 +4,7 @@ using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Stocks;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -14,6 +15,12 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
 {
     /// <summary>The item that cord is priced as where no stock is known.</summary>
     public const string Cord = "cord";
+
+    /// <summary>The item that the cord of a bolster's tied ends is priced as.</summary>
+    public const string EndCord = "end-cord";
+
+    /// <summary>The item that binding for raw edges is priced as where no stock is known.</summary>
+    public const string Binding = "binding";
 
     /// <summary>The item that a handle's webbing is priced as where no stock is known.</summary>
     public const string Webbing = "webbing";
@@ -29,9 +36,6 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
 
     /// <summary>The item that eyelets are priced as where no stock is known.</summary>
     public const string Eyelets = "eyelets";
-
-    // Common practice, no source: about twice the thickness and 12 in to pull and knot with.
-    private static readonly Length TwineToKnot = Length.FromInches(12);
 
     /// <summary>What one cushion line takes.</summary>
     public IEnumerable<Need> Of(CushionSpecification cushion, Pattern pattern)
@@ -50,16 +54,39 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
             );
         }
 
+        if (cushion.Ends?.Kind == BolsterEndKind.Tied)
+        {
+            Length each = cushion.Practice.Trims.EndCord;
+            yield return new Need(
+                cushion,
+                shop.ByLength(EndCord, MaterialKind.Cord, shop.Named(EndCord, MaterialKind.Cord)),
+                2 * cushion.Quantity * each.Nanometres,
+                $"{cushion.Quantity} × 2 ends tied with {Text(each)} each"
+            );
+        }
+
+        if (cushion.EdgeFinish == RawEdgeFinish.Bound)
+        {
+            Length edges = Threading.RawEdges(pattern).RoundUpTo(cushion.Practice.MeasuringStep);
+            yield return new Need(
+                cushion,
+                shop.ByLength(Binding, MaterialKind.Binding, shop.Stocked(MaterialKind.Binding)),
+                cushion.Quantity * edges.Nanometres,
+                $"{cushion.Quantity} × {Text(edges)} of raw edge"
+            );
+        }
+
         if (cushion.Handle is { HasWebbing: true } handle)
         {
+            Length fold = cushion.Practice.Trims.HandleEndFold;
             yield return ByLength(
                 cushion,
                 Webbing,
                 MaterialKind.Webbing,
                 stock => stock.Width,
                 handle.Width,
-                cushion.Quantity * handle.Webbing,
-                $"{cushion.Quantity} × ({Text(handle.Length)} + 2 × {Text(HandleSpecification.EndFold)} turned under), {Text(handle.Width)} wide"
+                cushion.Quantity * (handle.Length + 2 * fold),
+                $"{cushion.Quantity} × ({Text(handle.Length)} + 2 × {Text(fold)} turned under), {Text(handle.Width)} wide"
             );
         }
 
@@ -73,8 +100,8 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 MaterialKind.Twine,
                 null,
                 null,
-                cushion.Quantity * tufts.Count * (2 * cushion.Thickness + TwineToKnot),
-                $"{all} × (2 × {Text(cushion.Thickness)} thickness + {Text(TwineToKnot)} to knot)"
+                cushion.Quantity * tufts.Count * (2 * cushion.Thickness + cushion.Practice.Trims.TwineToKnot),
+                $"{all} × (2 × {Text(cushion.Thickness)} thickness + {Text(cushion.Practice.Trims.TwineToKnot)} to knot)"
             );
         }
 
@@ -85,7 +112,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 cushion,
                 closure.Diameter,
                 cushion.Quantity * count,
-                $"{cushion.Quantity} × {count} along the overlap, no more than {Text(ButtonClosure.Spacing)} apart"
+                $"{cushion.Quantity} × {count} along the overlap, no more than {Text(cushion.Practice.Closures.ButtonSpacing)} apart"
             );
         }
 
@@ -97,7 +124,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                     .Aggregate(default(Area), (sum, panel) => sum + OutlineOffset.AreaOf(panel))
                     .In(LengthUnit.Millimetre);
             yield return new Need(
-                cushion.Id,
+                cushion,
                 AntiSlipBase.Goods(shop),
                 cushion.Quantity * area,
                 $"{cushion.Quantity} × the underside with its allowances, {AmountText.Area(area, order.Unit)}"
@@ -107,7 +134,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         if (cushion.Trim.Vents > 0)
         {
             yield return new Need(
-                cushion.Id,
+                cushion,
                 shop.Each(Eyelets, MaterialKind.Eyelet, shop.Stocked(MaterialKind.Eyelet)),
                 cushion.Quantity * cushion.Trim.Vents,
                 $"{cushion.Quantity} × {cushion.Trim.Vents} vents"
@@ -119,7 +146,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     {
         StockSpecification? stock = shop.Stocked(MaterialKind.Button, button => button.Diameter is null || button.Diameter == diameter);
         return new Need(
-            cushion.Id,
+            cushion,
             shop.Each(Buttons, MaterialKind.Button, stock) with
             {
                 Apart = Text(diameter),
@@ -141,7 +168,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     {
         StockSpecification? stock = shop.Stocked(kind, one => sizeOf?.Invoke(one) is not { } sized || sized == size);
         return new Need(
-            cushion.Id,
+            cushion,
             shop.ByLength(item, kind, stock) with
             {
                 Apart = size is { } known ? Text(known) : "",

@@ -8,6 +8,7 @@ public static class LengthText
 {
     private const int FinestFraction = 64;
     private const int LongestText = 40;
+    private const long SlackOfGeometry = 2000;
 
     /// <summary>Reads <c>15 1/2</c>, <c>15-1/2 in</c>, <c>38.5 cm</c>, <c>1 1/4 yd</c>, <c>1/3yd</c>, <c>12″</c>.</summary>
     /// <param name="text">At most 40 characters.</param>
@@ -46,36 +47,90 @@ public static class LengthText
             : TryReadNumber(text[..end], Length.NanometresIn(unit), out length);
     }
 
-    /// <summary>Prints a length with its unit: inches and yards as fractions down to 1/64 where they are exact, else at most four
-    /// decimals.</summary>
-    public static string Format(Length length, LengthUnit unit) => $"{FormatNumber(length, unit)} {Symbol(unit)}";
+    /// <summary>Prints a length with its unit as a tape shows it: as it is where it is on a mark, else "about" and the nearest mark (see
+    /// <see cref="FormatNumber"/>).</summary>
+    public static string Format(Length length, LengthUnit unit) =>
+        $"{(IsRounded(length, unit) ? "about " : "")}{FormatNumber(length, unit)} {Symbol(unit)}";
 
-    /// <summary>Prints a length without its unit, as <see cref="Format"/> does.</summary>
-    public static string FormatNumber(Length length, LengthUnit unit)
+    /// <summary>Prints a length without its unit. Inches and yards are fractions down to 1/64 where they are exact, and yards thirds;
+    /// millimetres have at most one decimal, centimetres two, metres four, where that is exact. Others are rounded: to 1/16 in or
+    /// a millimetre, below 1 in or 1 cm to 1/32 in or 0.1 mm, and in yards or metres to a hundredth. A length that geometry puts within two
+    /// micrometres of a mark is on it, and one that is shorter than half of the finest mark is nothing.</summary>
+    public static string FormatNumber(Length length, LengthUnit unit) => Number(length, unit, finest: 16);
+
+    /// <summary>Prints a length from an edge to a mark, with its unit: as <see cref="Format"/> does, but to the nearest 1/32 in.</summary>
+    public static string FormatMark(Length length, LengthUnit unit) =>
+        $"{(IsRounded(length, unit) ? "about " : "")}{Number(length, unit, finest: 32)} {Symbol(unit)}";
+
+    private static string Number(Length length, LengthUnit unit, int finest)
     {
-        long nanometres = Length.NanometresIn(unit);
-        if (unit is LengthUnit.Inch or LengthUnit.Yard)
-        {
-            long size = Math.Abs(length.Nanometres);
-            (long whole, long rest) = Math.DivRem(size, nanometres);
-            string sign = length.Nanometres < 0 ? "-" : "";
-            if (rest == 0)
-            {
-                return string.Create(CultureInfo.InvariantCulture, $"{sign}{whole}");
-            }
+        Length near = OnMark(length, unit),
+            shown = IsRounded(near, unit) ? Rounded(near, unit, finest) : near;
+        return unit is LengthUnit.Inch or LengthUnit.Yard && Binary(shown, unit) is { } fraction
+            ? fraction
+            : decimal.Round(shown.In(unit), 4, MidpointRounding.AwayFromZero).ToString("0.####", CultureInfo.InvariantCulture);
+    }
 
-            Fraction part = Fraction.Of(rest, nanometres);
-            bool binary = part.Denominator <= FinestFraction && Int128.IsPow2(part.Denominator);
-            if (binary || (unit == LengthUnit.Yard && part.Denominator == 3))
-            {
-                return string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{sign}{(whole == 0 ? null : whole)}{(whole == 0 ? "" : " ")}{part.Numerator}/{part.Denominator}"
-                );
-            }
+    /// <summary>Whether a length is printed to the nearest mark, because it stands on none.</summary>
+    public static bool IsRounded(Length length, LengthUnit unit) =>
+        OnMark(length, unit) is var near
+        && unit switch
+        {
+            LengthUnit.Inch => Binary(near, unit) is null,
+            LengthUnit.Yard => Binary(near, unit) is null && !IsDecimal(near, unit, 3),
+            LengthUnit.Metre => !IsDecimal(near, unit, 4),
+            _ => near.Nanometres % (Length.NanometresIn(LengthUnit.Millimetre) / 10) != 0,
+        };
+
+    private static Length OnMark(Length length, LengthUnit unit)
+    {
+        long mark = unit is LengthUnit.Inch or LengthUnit.Yard
+            ? Length.NanometresIn(LengthUnit.Inch) / FinestFraction
+            : Length.NanometresIn(LengthUnit.Millimetre) / 10;
+        long off = length.Nanometres - ((long)Math.Round((decimal)length.Nanometres / mark) * mark);
+        return Math.Abs(off) <= SlackOfGeometry || off == length.Nanometres ? Length.FromNanometres(length.Nanometres - off) : length;
+    }
+
+    // The nearest mark.
+    private static Length Rounded(Length length, LengthUnit unit, int finest)
+    {
+        long size = Math.Abs(length.Nanometres),
+            inch = Length.NanometresIn(LengthUnit.Inch),
+            millimetre = Length.NanometresIn(LengthUnit.Millimetre);
+        long mark = unit switch
+        {
+            LengthUnit.Inch => size < inch ? inch / 32 : inch / finest,
+            LengthUnit.Yard or LengthUnit.Metre => Length.NanometresIn(unit) / 100,
+            _ => size < 10 * millimetre ? millimetre / 10 : millimetre,
+        };
+        long marks = (size + (mark / 2)) / mark;
+        return Length.FromNanometres(Math.Sign(length.Nanometres) * marks * mark);
+    }
+
+    private static bool IsDecimal(Length length, LengthUnit unit, int digits)
+    {
+        decimal number = length.In(unit);
+        return decimal.Round(number, digits) == number;
+    }
+
+    // A whole number and a binary fraction, or thirds of a yard; null for another number.
+    private static string? Binary(Length length, LengthUnit unit)
+    {
+        (long whole, long rest) = Math.DivRem(Math.Abs(length.Nanometres), Length.NanometresIn(unit));
+        string sign = length.Nanometres < 0 ? "-" : "";
+        if (rest == 0)
+        {
+            return string.Create(CultureInfo.InvariantCulture, $"{sign}{whole}");
         }
 
-        return decimal.Round(length.In(unit), 4, MidpointRounding.AwayFromZero).ToString("0.####", CultureInfo.InvariantCulture);
+        Fraction part = Fraction.Of(rest, Length.NanometresIn(unit));
+        bool binary = part.Denominator <= FinestFraction && Int128.IsPow2(part.Denominator);
+        return binary || (unit == LengthUnit.Yard && part.Denominator == 3)
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{sign}{(whole == 0 ? null : whole)}{(whole == 0 ? "" : " ")}{part.Numerator}/{part.Denominator}"
+            )
+            : null;
     }
 
     /// <summary>The unit's international symbol.</summary>

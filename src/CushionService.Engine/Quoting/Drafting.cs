@@ -28,12 +28,17 @@ public sealed record Drafting
     )
     {
         (Order, Patterns, Pieces) = (order, patterns, pieces);
-        Violations =
+        Violations = [.. pieces.Where(piece => !FabricNesting.Fits(Fabric(piece), piece)).Select(TooWide)];
+        Warnings =
         [
-            .. pieces.Where(piece => !FabricNesting.Fits(Fabric(piece), piece)).Select(TooWide),
-            .. StockFaults.Violations(order),
+            .. said,
+            .. Unmatched(),
+            .. Inverted(),
+            .. TooTight(),
+            .. TooShortZippers(),
+            .. StockFaults.Joined(order),
+            .. StockFaults.Warnings(order),
         ];
-        Warnings = [.. said, .. Unmatched(), .. Inverted(), .. TooTight(), .. TooShortZippers(), .. StockFaults.Warnings(order)];
     }
 
     /// <summary>The order.</summary>
@@ -45,7 +50,7 @@ public sealed record Drafting
     /// <summary>What is cut.</summary>
     public ImmutableArray<CutPiece> Pieces { get; }
 
-    /// <summary>Pieces that no allowed turn fits on their fabric, and foam that fits on no sheet; with one, there is no layout.</summary>
+    /// <summary>Pieces that no allowed turn fits on their fabric; with one, there is no layout.</summary>
     public ImmutableArray<Violation> Violations { get; }
 
     /// <summary>What is allowed but unwise.</summary>
@@ -72,6 +77,7 @@ public sealed record Drafting
         var pieces = ImmutableArray.CreateBuilder<CutPiece>();
         var joined = ImmutableArray.CreateBuilder<Violation>();
         CushionSpecification[]? shortened = null;
+        int[] ends = new int[order.Cushions.Length];
         for (var i = 0; i < order.Cushions.Length; i++)
         {
             CushionSpecification cushion = order.Cushions[i];
@@ -125,10 +131,14 @@ public sealed record Drafting
                 pieces.Add(Cut(panel));
             }
 
-            if (WeltNeed.Of(cushion, pattern, order.Workroom.CuttingStep) is { } welt)
-            {
-                pieces.Add(WeltPieces.Of(welt, cushion, FabricOf(FabricRole.Edging), order.Workroom.CuttingStep));
-            }
+            ends[i] = pieces.Count;
+        }
+
+        order = shortened is null ? order : order with { Cushions = [.. shortened] };
+        // From the last on, so that the places of the others stay as they are.
+        foreach ((int cushion, CutPiece welt) in WeltPieces.Of(order, patterns).OrderByDescending(one => one.Cushion))
+        {
+            pieces.Insert(ends[cushion], welt);
         }
 
         foreach (LoosePieceSpecification loose in order.Pieces)
@@ -136,7 +146,6 @@ public sealed record Drafting
             pieces.Add(CutPiece.Of(loose, Fabric(order, loose.Fabric)));
         }
 
-        order = shortened is null ? order : order with { Cushions = [.. shortened] };
         return new Drafting(order, patterns.ToImmutable(), pieces.ToImmutable(), [.. said, .. joined]);
     }
 
@@ -160,7 +169,7 @@ public sealed record Drafting
         new(
             cushion.Pointer,
             "joined-face",
-            $"The {face.Part} of {cushion.Id} is wider than its fabric and is joined from {joins.Length + 1} panels, {string.Join(" and ", joins.Select(join => LengthText.Format(join, order.Unit)))} from its left edge, away from the front's centre."
+            $"The {face.Part} of {cushion.Name} is wider than its fabric and is joined from {joins.Length + 1} panels, {string.Join(" and ", joins.Select(join => LengthText.Format(join, order.Unit)))} from its left edge, away from the front's centre."
         );
 
     // A joined strip is rounded up to the cutting step, and must still fit.
@@ -179,7 +188,7 @@ public sealed record Drafting
         return new Violation(
             piece.Pointer,
             "wider-than-fabric",
-            $"Piece {piece.Id} is {Text(narrowest)} wide at its narrowest allowed turn; the usable width of {fabric.Id} is {Text(fabric.UsableWidth)}, {Text(narrowest - fabric.UsableWidth)} too little.{turned}"
+            $"Piece {piece.Name} is {Text(narrowest)} wide at its narrowest allowed turn; the usable width of {fabric.Name} is {Text(fabric.UsableWidth)}, {Text(narrowest - fabric.UsableWidth)} too little.{turned}"
         );
     }
 
@@ -196,7 +205,7 @@ public sealed record Drafting
                 .Select(piece => new Violation(
                     piece.Pointer,
                     "print-inverted",
-                    $"The one-way fabric {piece.Fabric} is upside down on the underside of {piece.Id}."
+                    $"The one-way fabric {Fabric(piece).Name} is upside down on the underside of {piece.Name}."
                 ));
 
     private IEnumerable<Violation> TooShortZippers()
@@ -212,7 +221,7 @@ public sealed record Drafting
                 yield return new Violation(
                     $"{cushion.Pointer}/closure",
                     "zipper-too-short",
-                    $"The zipper of {cushion.Id} has room for {Text(zipper.Room)}; the nearest in stock, {zipper.Stock.Id}, is "
+                    $"The zipper of {cushion.Name} has room for {Text(zipper.Room)}; the nearest in stock, {zipper.Stock.Name}, is "
                         + $"{Text(zipper.Opening)}, {Text(zipper.Shortfall)} too short. Stock a longer one, or one by length."
                 );
             }

@@ -90,7 +90,7 @@ internal sealed class GrainChoice
             new(
                 $"{_order.Cushions[i].Pointer}/grain",
                 "grain-chosen",
-                $"{_order.Cushions[i].Id} is cut {(best.Way[i] ? "railroaded" : "up the bolt")}. The order takes {Text(best.Sold)}. "
+                $"{_order.Cushions[i].Name} is cut {(best.Way[i] ? "railroaded" : "up the bolt")}. The order takes {Text(best.Sold)}. "
                     + $"All up the bolt: {Text(allUp)}. All railroaded: {Text(allRailroaded)}."
             );
     }
@@ -146,7 +146,7 @@ internal sealed class GrainChoice
             {
                 var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort.Quick, Sharing, CancellationToken.None));
                 sold += yardage.Sold;
-                texts.Add($"{yardage.SoldText} of {fabric.Id}");
+                texts.Add($"{yardage.SoldText} of {fabric.Name}");
             }
         }
 

@@ -4,6 +4,7 @@ using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Quoting;
@@ -11,9 +12,6 @@ namespace CushionService.Engine.Quoting;
 /// <summary>Whether a block of foam goes in through the closure: folded in half, it must pass (common practice, no source).</summary>
 public static class OpeningTest
 {
-    private static readonly Length EndGuard = Length.FromInches(0.5m);
-    private static readonly Length Corner = Length.FromInches(2);
-
     /// <summary>How long an opening a folded block needs: half its middle size and all of its smallest. For a seat that is
     /// min(W, D)/2 + T.</summary>
     public static Length Needed(CushionSpecification cushion)
@@ -24,8 +22,8 @@ public static class OpeningTest
         return sizes[0] + sizes[1].HalfUp();
     }
 
-    /// <summary>How long the closure opens: a zipper's section or a tape less 1/2 in at each end, a zipper in a seam or with closed ends as
-    /// long as it is, a gap 2 in short of each corner, flaps as wide as they are.</summary>
+    /// <summary>How long the closure opens: a zipper's section less its guards, a tape,, a zipper in a seam or with closed ends as
+    /// long as it is, a gap short of each corner, flaps as wide as they are.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="cover">Its cover, without an inner one.</param>
     /// <param name="stocks">What the shop stocks, zippers with closed ends among it.</param>
@@ -33,16 +31,17 @@ public static class OpeningTest
     {
         Length Along(SeamKind kind) =>
             cover.Seams.Where(seam => seam.Kind == kind).Aggregate(Length.Zero, (sum, seam) => sum + cover.LengthOf(seam));
+        ClosurePractice practice = cushion.Practice.Closures;
         return cushion.Closure switch
         {
             ZipperClosure when ClosedZipper.For(cushion, cover, stocks) is { } zipper => zipper.Opening,
             ZipperClosure
                 when cover.Seams.Any(seam =>
                     seam.Kind == SeamKind.Zipper && cover[seam.One[0].Part][seam.One[0].Edge].Finish.Kind == FinishKind.Seam
-                ) => Closing.ZipperInSeam(Along(SeamKind.Zipper)),
-            ZipperClosure => Along(SeamKind.Zipper) - 2 * EndGuard,
-            HandSewnClosure => Along(SeamKind.Gap) - 2 * Corner,
-            HookAndLoopClosure => Fastenings.Run(cover) - 2 * EndGuard,
+                ) => Closing.ZipperInSeam(Along(SeamKind.Zipper), practice),
+            ZipperClosure => Along(SeamKind.Zipper) - practice.ZipperGuard,
+            HandSewnClosure => Along(SeamKind.Gap) - 2 * cushion.Practice.Sewing.GapFromCorner,
+            HookAndLoopClosure => Closing.Tape(Fastenings.Run(cover), practice),
             _ => Fastenings.Run(cover),
         };
     }

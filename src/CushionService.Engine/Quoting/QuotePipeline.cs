@@ -25,7 +25,8 @@ public static class QuotePipeline
             ImmutableArray<CutPiece> pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
             if (pieces.Length > 0)
             {
-                yardages.Add(new Yardage(FabricNesting.LayOut(fabric, pieces, drafting.Order.Effort, used, cancellation)));
+                var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, drafting.Order.Effort, used, cancellation));
+                yardages.Add(yardage with { StraightWelt = StraightWelt.Of(drafting, fabric, used, cancellation) });
             }
         }
 

@@ -11,8 +11,6 @@ namespace CushionService.Engine.Quoting;
 /// joined section (common practice, no source).</remarks>
 internal static class ShorterReturns
 {
-    private static readonly Length Shortest = Length.FromInches(1);
-
     /// <summary>The cushion with returns that its fabric takes; the same cushion where they fit, or where the side alone is too
     /// long.</summary>
     /// <param name="cushion">The cushion.</param>
@@ -32,7 +30,7 @@ internal static class ShorterReturns
         }
 
         Length each = Length.FromNanometres(room.Nanometres / 2);
-        each = each < Shortest ? Length.Zero : each;
+        each = each < cushion.Practice.Closures.ShortestReturn ? Length.Zero : each;
         return cushion with
         {
             Closure = cushion.Closure switch
@@ -49,7 +47,7 @@ internal static class ShorterReturns
         new(
             $"{cushion.Pointer}/closure",
             "returns-shortened",
-            $"The fabric is too narrow for the returns of {cushion.Id}'s closure; they are {LengthText.Format(Return(cushion.Closure), unit)}, "
+            $"The fabric is too narrow for the returns of {cushion.Name}'s closure; they are {LengthText.Format(Return(cushion.Closure), unit)}, "
                 + "so that no join passes through the closure."
         );
 

@@ -3,6 +3,7 @@ using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -14,7 +15,13 @@ public sealed record CushionSpecification
     /// <summary>Distinct within the order.</summary>
     public required string Id { get; init; }
 
-    /// <summary>Where it stands in the order, as a JSON Pointer.</summary>
+    /// <summary>A name for people; null where it has none.</summary>
+    public string? Label { get; init; }
+
+    /// <summary>What people call it: its label, or else its id.</summary>
+    public string Name => Label ?? Id;
+
+    /// <summary>Its place in the order, as a JSON Pointer.</summary>
     public string Pointer { get; init; } = "";
 
     /// <summary>How many are made alike, at least 1.</summary>
@@ -58,6 +65,9 @@ public sealed record CushionSpecification
 
     /// <summary>How far the corners of a knife-edge cushion are drawn in; zero for none.</summary>
     public Length CornerTaper { get; init; }
+
+    /// <summary>How the workroom makes what the cushion does not say.</summary>
+    public WorkroomPractice Practice { get; init; } = WorkroomPractice.Imperial;
 
     /// <summary>Seam allowance for each edge.</summary>
     public required Length SeamAllowance { get; init; }

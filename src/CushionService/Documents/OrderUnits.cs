@@ -3,9 +3,8 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Documents;
 
-/// <summary>Prints an answer's lengths as its workroom reads them: fractions of an inch to 1/64, or metric decimals; what needs
-/// more than three decimals (the extent of a curve) stands to the nearest 1/64 in or 0.1 mm, which is as fine as a rule shows. No line
-/// breaks between a whole number, its fraction and its unit.</summary>
+/// <summary>Prints an answer's lengths as its workroom reads them: fractions of an inch, or metric decimals, to the nearest mark of a
+/// tape. No line breaks between a whole number, its fraction and its unit.</summary>
 internal sealed class OrderUnits(Units units)
 {
     /// <summary>The unit of every length in the answer.</summary>
@@ -33,10 +32,10 @@ internal sealed class OrderUnits(Units units)
     public double Millimetres => Length.NanometresIn(Unit) / 1e6;
 
     /// <summary>A length with its unit: <c>15 1/2 in</c>.</summary>
-    public string Text(double length) => Unbroken(LengthText.Format(AsRuled(length), Unit));
+    public string Text(double length) => Unbroken($"{LengthText.FormatNumber(Of(length), Unit)} {Symbol}");
 
     /// <summary>A length without its unit: <c>15 1/2</c>.</summary>
-    public string Number(double length) => Unbroken(LengthText.FormatNumber(AsRuled(length), Unit));
+    public string Number(double length) => Unbroken(LengthText.FormatNumber(Of(length), Unit));
 
     /// <summary>Width by length: <c>15 1/2 × 19 in</c>.</summary>
     public string Size(double width, double length) => $"{Number(width)} × {Text(length)}";
@@ -44,18 +43,8 @@ internal sealed class OrderUnits(Units units)
     /// <summary>A measure as a number of the answer's units.</summary>
     public double From(Length length) => (double)length.In(Unit);
 
+    private Length Of(double length) => Length.From((decimal)length, Unit);
+
     /// <summary>The text with its spaces made unbreakable.</summary>
     public static string Unbroken(string text) => text.Replace(' ', '\u00A0');
-
-    private Length AsRuled(double length)
-    {
-        if (decimal.Round((decimal)length, 3) == (decimal)length)
-        {
-            return Length.From((decimal)length, Unit);
-        }
-
-        long mark = Unit == LengthUnit.Inch ? Length.FromInches(1).Nanometres / 64 : Length.FromMillimetres(1).Nanometres / 10;
-        long marks = (Length.From((decimal)length, Unit).Nanometres + (mark / 2)) / mark;
-        return Length.FromNanometres(marks * mark);
-    }
 }

@@ -68,6 +68,7 @@ internal static class CushionIntake
                 new CushionSpecification
                 {
                     Id = id,
+                    Label = cushion.Label,
                     Pointer = $"/cushions/{index}",
                     Quantity = cushion.Quantity ?? 1,
                     Construction = kind,
@@ -75,6 +76,7 @@ internal static class CushionIntake
                     Thickness = body.Thickness ?? Length.Zero,
                     BoxingTautness = offer.Thickness ? order.Practice.BoxingTautness : Length.Zero,
                     SeamAllowance = allowance,
+                    Practice = order.Practice,
                     Joins = body.Joins,
                     Closure = closure,
                     EdgeFinish = cushion.EdgeFinish ?? Usual(cushion, closure, order),

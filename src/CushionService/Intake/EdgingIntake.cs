@@ -177,6 +177,6 @@ internal static class EdgingIntake
             findings.Warn(CordDiameter.Name, "cord-thick-for-seam", detail);
         }
 
-        return new WeltSpecification(places, cord, edging.Cut ?? WeltCut.Bias);
+        return new WeltSpecification(places, cord, edging.Cut ?? WeltCut.Bias) { IsCutUsual = edging.Cut is null };
     }
 }

@@ -44,6 +44,7 @@ internal static class FabricIntake
             : new FabricSpecification
             {
                 Id = id,
+                Label = fabric.Label,
                 Pointer = $"/fabrics/{index}",
                 Width = width,
                 Selvedge = selvedge,

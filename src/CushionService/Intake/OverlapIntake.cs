@@ -61,9 +61,9 @@ internal static class OverlapIntake
                 ? HookAndLoopClosure.OverlapAsSides(height, seam, fold)
                 : null,
             ClosureKind.HookAndLoop => HookAndLoopClosure.NarrowestOverlap(tape, body.Practice.TapeMargin),
-            ClosureKind.Buttons => ButtonClosure.UsualOverlap(button),
+            ClosureKind.Buttons => body.Practice.Closures.ButtonedOverlap(button),
             ClosureKind.Ties when side != Side.Bottom => body.Practice.Closures.TiedOverlap,
-            _ => across is { } size ? EnvelopeClosure.UsualOverlap(size) : null,
+            _ => across is { } size ? body.Practice.Closures.Envelope.Overlap(size) : null,
         };
 
     private static void HoldsFastening(

@@ -36,6 +36,7 @@ internal static class StockFields
         [MaterialKind.AntiSlip] = [nameof(Stock.Width), nameof(Stock.Length)],
         [MaterialKind.Eyelet] = [],
         [MaterialKind.Adhesive] = [nameof(Stock.Coverage)],
+        [MaterialKind.Binding] = [nameof(Stock.Width), nameof(Stock.Length)],
     }.ToImmutableDictionary();
 
     private static ImmutableArray<string> AllFields { get; } = [.. FieldsByKind.Values.SelectMany(fields => fields).Distinct()];
@@ -53,9 +54,12 @@ internal static class StockFields
             ],
             MaterialKind.Batting => [nameof(Stock.Width), .. Roll(stock)],
             MaterialKind.LooseFill when stock.Sold?.Unit == SaleUnit.Each => [nameof(Stock.Weight)],
-            MaterialKind.HookAndLoopTape or MaterialKind.Thread or MaterialKind.Cord or MaterialKind.Webbing or MaterialKind.Twine => Roll(
-                stock
-            ),
+            MaterialKind.HookAndLoopTape
+            or MaterialKind.Binding
+            or MaterialKind.Thread
+            or MaterialKind.Cord
+            or MaterialKind.Webbing
+            or MaterialKind.Twine => Roll(stock),
             MaterialKind.AntiSlip when stock.Width is not null => Roll(stock),
             MaterialKind.Adhesive when stock.Sold?.Unit is not (null or SaleUnit.SqYd or SaleUnit.SqM) => [nameof(Stock.Coverage)],
             _ => [],
@@ -66,7 +70,8 @@ internal static class StockFields
         stock.Kind switch
         {
             MaterialKind.Foam when stock.Width is not null => [SaleUnit.Each],
-            MaterialKind.Foam => [SaleUnit.Each, SaleUnit.Lb, SaleUnit.Kg],
+            MaterialKind.Foam when stock.Thickness is null => [SaleUnit.Each, SaleUnit.Lb, SaleUnit.Kg],
+            MaterialKind.Foam => [SaleUnit.Each, SaleUnit.Lb, SaleUnit.Kg, SaleUnit.SqYd, SaleUnit.SqM],
             MaterialKind.LooseFill => [SaleUnit.Lb, SaleUnit.Kg, SaleUnit.Each],
             MaterialKind.Zipper when stock.Length is not null => [SaleUnit.Each],
             MaterialKind.Slider or MaterialKind.Button or MaterialKind.Eyelet => [SaleUnit.Each],

@@ -44,6 +44,7 @@ internal static class StockIntake
         return new StockSpecification
         {
             Id = stock.Id!,
+            Label = stock.Label,
             Kind = kind,
             Width = fields[Width],
             Length = fields[StockLength],

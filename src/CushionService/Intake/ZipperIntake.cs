@@ -53,7 +53,7 @@ internal static class ZipperIntake
     {
         // A gathered corner shortens the seam by half its radius at each end.
         Length? seam = body.Offer.Kind == Construction.GatheredCorner ? body.SideLength(side) - body.Thickness : body.SideLength(side);
-        if (seam is { } length && Closing.ZipperInSeam(length) < body.Practice.Closures.ShortestZipper)
+        if (seam is { } length && Closing.ZipperInSeam(length, body.Practice.Closures) < body.Practice.Closures.ShortestZipper)
         {
             string detail = $"A side of {findings.Text(length)} is too short for a zipper in its seam. Choose a longer side.";
             findings.Refuse(nameof(Closure.Side), "side-too-short", detail);

@@ -4,6 +4,7 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Costing;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
+using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
@@ -23,7 +24,11 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
 
     /// <summary>The warnings, with what the layouts show.</summary>
     public ImmutableArray<Violation> WarningsWith(ImmutableArray<Yardage> yardages) =>
-        [.. warnings, .. yardages.Select(yardage => MotifNote.Of(yardage, unit)).OfType<Violation>()];
+        [
+            .. warnings,
+            .. yardages.Select(yardage => MotifNote.Of(yardage, unit)).OfType<Violation>(),
+            .. yardages.Select(WeltNote.Of).OfType<Violation>(),
+        ];
 
     public QuoteAnswer Quote(Order order, Quote quote) =>
         new()
@@ -35,24 +40,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             Seams = Seams(quote.Drafting),
             Layouts = Layouts(quote.Yardages),
             Yardage = Yardage(quote.Yardages),
-            Materials =
-            [
-                .. quote.Materials.Select(material => new MaterialAnswer
-                {
-                    Item = material.Item,
-                    Kind = material.Kind,
-                    Quantity = (double)material.Quantity,
-                    Unit = material.Unit,
-                    Because = material.Because,
-                    Weight = material.Weight is { } weight
-                        ? (double)decimal.Round(unit == LengthUnit.Inch ? weight.Pounds : weight.Kilograms, 3)
-                        : null,
-                    WeightUnit =
-                        material.Weight is null ? null
-                        : unit == LengthUnit.Inch ? SaleUnit.Lb
-                        : SaleUnit.Kg,
-                }),
-            ],
+            Materials = [.. quote.Materials.Select(material => MaterialWording.Of(material, unit))],
             Cost = quote.Cost is { } cost ? CostOf(cost, quote.Drafting.Order.PriceBook) : null,
             Steps =
             [
@@ -68,11 +56,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             ],
             Care = quote.Care.IsEmpty ? null : string.Join(' ', quote.Care.Select(_writer.Text)),
             Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, _writer.Text(caution.Text)))],
-            Warnings =
-            [
-                .. WarningsWith(quote.Yardages),
-                .. quote.Cost is { Unpriced.IsEmpty: false } partial ? [Unpriced(partial)] : Array.Empty<Violation>(),
-            ],
+            Warnings = [.. WarningsWith(quote.Yardages), .. quote.Cost is { } priced ? Left(priced) : []],
         };
 
     public IReadOnlyList<PieceAnswer> Pieces(Drafting drafting) =>
@@ -81,6 +65,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             {
                 Id = piece.Id,
                 Cushion = piece.Cushion?.Id,
+                Label = piece.Label,
                 Part = piece.Part.ToString(),
                 Fabric = piece.Fabric,
                 Quantity = piece.Quantity,
@@ -135,12 +120,14 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                 .Select(layout => new LayoutAnswer
                 {
                     Fabric = layout.Fabric.Id,
+                    Label = layout.Fabric.Label,
                     Width = Number(layout.Fabric.UsableWidth),
                     Length = Number(layout.Length),
                     LowerBound = Number(layout.LowerBound),
                     ProvenMinimal = layout.ProvenMinimal,
-                    Proof = layout.Proof,
-                    ProofFigures = layout.ProofFigures,
+                    Proof = LayoutProof.Of(layout)?.Kind ?? Nesting.ProofKind.None,
+                    ProofFigures = LayoutProof.Of(layout) is { } proof ? Figures(proof) : null,
+                    ProofBecause = LayoutProof.Of(layout)?.Because(unit) ?? "",
                     Used = Math.Round(layout.Used, 4),
                     Motif = layout.MotifX is { } x ? Motif(layout, x, layout.Fabric.LaidRepeat!) : null,
                     Placements = [.. layout.Placements.Select(Placement)],
@@ -175,6 +162,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             .. yardages.Select(yardage => new YardageLine
             {
                 Fabric = yardage.Layout.Fabric.Id,
+                Label = yardage.Layout.Fabric.Label,
                 LayoutLength = Number(yardage.Layout.Length),
                 SoldLength = (double)yardage.SoldUnits,
                 SoldUnit = yardage.Layout.Fabric.Sold.Unit,
@@ -193,6 +181,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                 .. cost.Lines.Select(line => new CostLineAnswer
                 {
                     Item = line.Material.Item,
+                    Label = line.Material.Label,
                     Quantity = (double)line.Material.Quantity,
                     Unit = line.Material.Unit,
                     UnitPrice = Price(line.UnitPrice),
@@ -242,14 +231,38 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
         return exact.Length > coins.Length ? exact : coins;
     }
 
-    private static Violation Unpriced(Cost cost) =>
-        new(
-            "/prices",
-            "unpriced",
-            $"The total leaves out what has no price in its unit of sale, or no time: {string.Join(", ", cost.Unpriced)}."
-        );
+    // What the total leaves out.
+    private static IEnumerable<Violation> Left(Cost cost)
+    {
+        if (!cost.Unpriced.IsEmpty)
+        {
+            yield return new Violation(
+                "/prices",
+                "unpriced",
+                $"The total leaves out what has no price in its unit of sale, or no time: {string.Join(", ", cost.Unpriced)}."
+            );
+        }
+
+        foreach (Material material in cost.Unsized)
+        {
+            yield return new Violation(
+                "/prices",
+                "price-without-size",
+                $"A price for each {material.Item} does not say of which size: {material.Because}. It is left out of the total. "
+                    + "Stock it with its size, or price it by length, area or weight."
+            );
+        }
+    }
 
     private static IReadOnlyList<string> Names(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => edge.ToString())];
+
+    private ProofFiguresAnswer Figures(LayoutProof proof) =>
+        new()
+        {
+            Length = Number(proof.Length),
+            Width = Number(proof.Width),
+            Area = proof.Area is { } area ? Math.Round(area.In(unit), 4) : null,
+        };
 
     private double Number(Length length) => (double)length.In(unit);
 }

@@ -31,9 +31,9 @@ internal static class ChangeWording
             " and ",
             alternative
                 .Quotes.SelectMany(quote => quote.Yardages)
-                .GroupBy(yardage => (yardage.Layout.Fabric.Id, yardage.Layout.Fabric.Sold.LengthUnit))
+                .GroupBy(yardage => (yardage.Layout.Fabric.Name, yardage.Layout.Fabric.Sold.LengthUnit))
                 .Select(fabric =>
-                    $"{LengthText.Format(fabric.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold), fabric.Key.LengthUnit)} of {fabric.Key.Id}"
+                    $"{LengthText.Format(fabric.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold), fabric.Key.LengthUnit)} of {fabric.Key.Name}"
                 )
         );
 
@@ -55,12 +55,14 @@ internal static class ChangeWording
     {
         foreach (PropertyInfo property in (given ?? option)!.GetType().GetProperties())
         {
-            (object? before, object? after) = (
-                given is null ? null : property.GetValue(given),
-                option is null ? null : property.GetValue(option)
-            );
+            (object? before, object? after) = (ValueOf(property, given), ValueOf(property, option));
             string name = $"{prefix}{JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name).Replace('_', ' ')}";
-            if (property.Name is "Id" or "Item" or "Label" or "OnHand" || Equals(before, after) || Text(before) == Text(after))
+            if (
+                property.Name is "Id" or "Item" or "Label" or "OnHand"
+                || Equals(before, after)
+                || Text(before) == Text(after)
+                || IsSameLength(before, after)
+            )
             {
                 continue;
             }
@@ -83,6 +85,18 @@ internal static class ChangeWording
         }
     }
 
+    // The same length, however it is written.
+    private static bool IsSameLength(object? before, object? after) =>
+        before is Measure one
+        && after is Measure other
+        && one.TryRead(LengthUnit.Inch, out Length length)
+        && other.TryRead(LengthUnit.Inch, out Length same)
+        && length == same;
+
+    // What is left out is what the contract says that it is then: the least that is sold is one step.
+    private static object? ValueOf(PropertyInfo property, object? owner) =>
+        owner is null ? null : property.GetValue(owner) ?? (owner is Sale sale && property.Name == nameof(Sale.Minimum) ? sale.Step : null);
+
     // A number reads the same however the door spells it.
     private static string Plain(string text) =>
         decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal number)
@@ -94,6 +108,7 @@ internal static class ChangeWording
         {
             null or false or 0d => "none",
             Enum choice when Convert.ToInt32(choice, CultureInfo.InvariantCulture) == 0 => "none",
+            Measure measure when measure.TryRead(LengthUnit.Inch, out Length length) && length == Length.Zero => "none",
             Measure measure => Plain(measure.Text),
             string text => Plain(text),
             Enum choice => JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString()),

@@ -33,6 +33,15 @@ public sealed class PriceFacts
     ) with
     {
         Currency = Dollars,
+        Stocks =
+        [
+            new StockSpecification
+            {
+                Id = "zipper",
+                Kind = MaterialKind.Zipper,
+                Length = In(29),
+            },
+        ],
         Prices = ImmutableDictionary<string, ItemPriceSpecification>
             .Empty.Add("foam", At(9, SaleUnit.Lb))
             .Add("zipper", At(6, SaleUnit.Each))

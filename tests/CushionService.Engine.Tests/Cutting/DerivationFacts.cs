@@ -27,7 +27,7 @@ public sealed class DerivationFacts
     [Fact]
     public void Rounding_to_the_cutting_step_is_told() =>
         Assert.Equal(
-            "18.01 in + 2 × 1/2 in seam, up to 19 1/8 in by 20 in + 2 × 1/2 in seam",
+            "about 18 in + 2 × 1/2 in seam, up to 19 1/8 in by 20 in + 2 × 1/2 in seam",
             Derivation.Of(Piece(KnifeEdge(18.01m, 20, HandSewn), "top"), LengthUnit.Inch)
         );
 

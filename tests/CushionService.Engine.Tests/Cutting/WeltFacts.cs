@@ -76,7 +76,7 @@ public sealed class WeltFacts
     public void A_continuous_square_gives_whole_turns(int need, double strip, int turns, double side, int yield)
     {
         // Sources.Derived: n = ⌈√(need / 2w)⌉, S = n w √2 + 2 × 1/4, yield 2 n² w. The area rule would buy √(w × need), too little.
-        WeltSupply square = BiasSupply.Squares(In(need), In((decimal)strip), 1, Length.FromNanometres(1));
+        WeltSupply square = BiasSupply.Squares(In(need), In((decimal)strip), 1, In(0.25m), Length.FromNanometres(1));
 
         Assert.Equal((turns, In(yield)), (square.Strips, square.Supplied));
         Assert.Equal(side, (double)square.Width.In(LengthUnit.Inch), 0.001);
@@ -136,7 +136,7 @@ public sealed class WeltFacts
         for (var i = 0; i < widths.Length; i++)
         {
             Assert.Equal(yards[i], widths[i] / strip, 0.051);
-            WeltSupply bias = BiasSupply.For(In(36 * (decimal)(0.85 * yards[i])), In((decimal)strip), In(widths[i]), Eighth);
+            WeltSupply bias = BiasSupply.For(In(36 * (decimal)(0.85 * yards[i])), In((decimal)strip), In(0.25m), In(widths[i]), Eighth);
             double given = bias.Supplied.Nanometres * In((decimal)strip).Nanometres / (double)bias.Fabric.SquareNanometres;
             Assert.InRange(given, 0.75, 1.0);
         }
@@ -168,7 +168,7 @@ public sealed class WeltFacts
     public void A_square_that_fits_its_fabric_is_not_broken_up_into_many_small_ones()
     {
         // Sources.Practice: each further square is a join more. Ten squares of 6 7/8 in would save an eighth of a yard here.
-        WeltSupply supply = BiasSupply.For(In(252), In(1.5m), In(45), Eighth);
+        WeltSupply supply = BiasSupply.For(In(252), In(1.5m), In(0.25m), In(45), Eighth);
 
         Assert.InRange(supply.Pieces, 1, 2);
         Assert.True(supply.Supplied >= In(252));
@@ -177,7 +177,7 @@ public sealed class WeltFacts
     [Fact]
     public void Much_welt_on_narrow_fabric_is_cut_in_several_squares_that_fit_it()
     {
-        WeltSupply supply = BiasSupply.For(In(3000), In(1.5m), In(54), Eighth);
+        WeltSupply supply = BiasSupply.For(In(3000), In(1.5m), In(0.25m), In(54), Eighth);
 
         Assert.Equal(WeltSupplyKind.ContinuousSquare, supply.Kind);
         Assert.InRange(supply.Pieces, 2, 8);
@@ -187,7 +187,7 @@ public sealed class WeltFacts
     [Fact]
     public void Very_much_welt_on_very_narrow_fabric_is_cut_in_whole_strips()
     {
-        WeltSupply supply = BiasSupply.For(In(4000), In(2), In(6), Eighth);
+        WeltSupply supply = BiasSupply.For(In(4000), In(2), In(0.25m), In(6), Eighth);
 
         Assert.Equal(WeltSupplyKind.BiasStrips, supply.Kind);
         Assert.True(supply.Supplied >= In(4000));

@@ -60,8 +60,8 @@ public sealed class FabricSaleFacts
     [Fact]
     public void The_line_tells_every_allowance() =>
         Assert.Equal(
-            "19 in laid out ÷ (1 − 3 % shrinkage) + 13 1/2 in to start the repeat + 1 in to square the ends = 34.0876 in, "
-                + "up to the next 1/8 yd: 1 yd, enough wherever the first motif is",
+            "19 in laid out ÷ (1 − 3 % shrinkage) + 13 1/2 in to start the repeat "
+                + "+ 1 in to square the ends = about 34 1/16 in, up to the next 1/8 yd: 1 yd, enough wherever the first motif is",
             new Yardage(
                 Quote(
                     Order(

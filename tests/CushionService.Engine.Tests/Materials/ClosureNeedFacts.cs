@@ -1,5 +1,6 @@
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
@@ -26,7 +27,9 @@ public sealed class ClosureNeedFacts
     [InlineData("12 14", 14, false)]
     public void A_closed_zipper_is_the_next_stock_length_that_ends_clear_of_the_section(string stocked, int chosen, bool shortened)
     {
-        // Sources.Practice: a section of 30 in takes 29 at most; one up to 31 is caught in the joins, a longer one shortened.
+        // Sources.Practice: a section of 30 in takes 29 at most; one up to 31 is caught in the joins, a longer one shortened. The longest
+        // stock within the opening and what can be shortened is wanted: of 22, 30 and 31 the first is 7 in short of the opening, which is
+        // a fault; 30 and 31 both open the whole 29 once shortened to it, and 30 has less to shorten.
         ClosedZipper zipper = ClosedZipper.For(Box, Drafting.Of(Order(Box, Wide)).Patterns[0], Closed(stocked))!;
 
         Assert.Equal((In(chosen), In(29), shortened), (zipper.Stock.Length!.Value, zipper.Room, zipper.Shortened));
@@ -115,6 +118,23 @@ public sealed class ClosureNeedFacts
         Assert.Equal(said is null, warning is null);
         Assert.StartsWith(said ?? "", warning?.Detail ?? "", StringComparison.Ordinal);
         Assert.Equal(said is not null, bought.Contains("shorter than the 45 in that fit", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(4, 0.5)]
+    [InlineData(3, 0.75)]
+    [InlineData(2.5, 0.625)]
+    public void A_finished_lapped_section_is_as_high_as_the_boxing(double thickness, double lap)
+    {
+        // Sources.Practice: one half T/2 high, the other T/2 + lap; the lap lies double, so that the section measures T + 2s raw to raw.
+        CushionSpecification box = Boxed(24, 22, (decimal)thickness, BackZipper with { Lap = In((decimal)lap) }, BoxingJoins.Back);
+        Pattern pattern = Drafting.Of(Order(box, Wide)).Patterns[0];
+        Panel upper = pattern.Panels.Single(panel => panel.Part.Kind == PartKind.ZipperUpper),
+            lower = pattern.Panels.Single(panel => panel.Part.Kind == PartKind.ZipperLower),
+            boxing = pattern.Panels.Single(panel => panel.Part.Kind == PartKind.Boxing);
+
+        Assert.Equal(boxing.Height, upper.Height + lower.Height - In((decimal)lap));
+        Assert.Equal(In((decimal)lap), upper.Height - lower.Height);
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
@@ -111,15 +112,33 @@ public sealed class FoamFacts
         Assert.Equal(wedges, paired.Sum(block => block.Count * block.Makes));
     }
 
-    [Fact]
-    public void Foam_larger_than_its_sheet_is_refused_with_both_sizes()
+    [Theory]
+    [InlineData(24.25, 30, "24 1/4 in × 30 in", "24 1/4 in × 15 in", 24.25)]
+    [InlineData(100, 18, "100 in × 18 in", "50 in × 18 in", 18)]
+    public void Foam_larger_than_its_sheet_is_glued_from_parts_and_said(double width, double depth, string size, string part, double joint)
     {
-        Violation violation = Drafting
-            .Of(Order(Seat(24.25m, 30, 2) with { Pointer = "/cushions/0" }) with { Stocks = [Sheet] })
-            .Violations.Single();
+        // Sources.Practice: the fewest parts, along the shorter joint. Sources.Derived: both faces of a joint as high as the foam, 2 in.
+        OrderSpecification order = Order(Seat((decimal)width, (decimal)depth, 2) with { Pointer = "/cushions/0" }) with
+        {
+            Stocks = [Sheet],
+            Fabrics = [Fabric with { Width = In(118) }],
+        };
+        Violation warning = Drafting.Of(order).Warnings.Single(one => one.Code == "foam-joined");
+        ImmutableArray<Material> bought = Trade.Quote(order).Materials;
 
-        Assert.Equal(("/cushions/0/fill/stock", "larger-than-sheet"), (violation.Pointer, violation.Code));
-        Assert.Equal("The foam of seat, 24 1/4 in × 30 in, is larger than a sheet of foam, 24 in × 72 in.", violation.Detail);
+        Assert.Empty(Drafting.Of(order).Violations);
+        Assert.Equal("/cushions/0/fill/stock", warning.Pointer);
+        Assert.Equal($"The foam of seat, {size}, is larger than a sheet of foam, 24 in × 72 in. It is glued from 2 parts.", warning.Detail);
+        Assert.Contains(
+            $"glued from 2 parts of {part}",
+            bought.Single(one => one.Kind == MaterialKind.Foam).Because,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            $"of joint, 2 in high, {2 * 2 * joint:0.##} in²",
+            bought.Single(one => one.Kind == MaterialKind.Adhesive).Because,
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]

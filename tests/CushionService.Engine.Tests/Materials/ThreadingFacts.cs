@@ -114,13 +114,13 @@ public sealed class ThreadingFacts
     [Fact]
     public void Hems_and_a_handle_are_sewn_too()
     {
-        // Two faces 2 × 84, four corners (two of 3 + 1, two that overlap as high), hems 2 × 22, the strap's edges 2 × 10 1/2 and two boxed
-        // Xs.
+        // Two faces 2 × 84, four corners (two of 3 + 1, two that overlap as high), hems 2 × 22, tape of 21 along both edges of both halves,
+        // both ends of an overlap of 1 1/4 basted, the strap's edges 2 × 10 1/2 and two boxed Xs.
         CushionSpecification box = Boxed(22, 20, 3, HookAndLoop(0.5m, 1.25m));
         Length plain = Threading.Stitching(box, Drafting.Of(Order(box)).Patterns[0]);
         CushionSpecification handled = box with { Handle = Strap };
 
-        Assert.Equal(In(168 + (4 * 4) + 44), plain);
+        Assert.Equal(In(168 + (4 * 4) + 44 + (4 * 21) + 2.5m), plain);
         Assert.Equal(
             plain + In(21) + 2 * Threading.BoxedX(In(1.25m), In(1.25m)),
             Threading.Stitching(handled, Drafting.Of(Order(handled)).Patterns[0])

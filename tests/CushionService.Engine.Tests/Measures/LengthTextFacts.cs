@@ -101,15 +101,23 @@ public sealed class LengthTextFacts
     [InlineData("-1.75", LengthUnit.Inch, "-1 3/4 in")]
     [InlineData("0", LengthUnit.Inch, "0 in")]
     [InlineData("12", LengthUnit.Inch, "12 in")]
-    [InlineData("1/3", LengthUnit.Inch, "0.3333 in")]
-    [InlineData("1/128", LengthUnit.Inch, "0.0078 in")]
+    [InlineData("1/3", LengthUnit.Inch, "about 11/32 in")]
+    [InlineData("50.26548", LengthUnit.Inch, "about 50 1/4 in")]
+    [InlineData("-50.26548", LengthUnit.Inch, "about -50 1/4 in")]
+    [InlineData("5/32", LengthUnit.Inch, "5/32 in")]
+    [InlineData("1/200", LengthUnit.Inch, "0 in")]
+    [InlineData("12.00002", LengthUnit.Inch, "12 in")]
     [InlineData("1 1/3", LengthUnit.Yard, "1 1/3 yd")]
     [InlineData("1 1/8", LengthUnit.Yard, "1 1/8 yd")]
     [InlineData("0.2", LengthUnit.Yard, "0.2 yd")]
     [InlineData("38.5", LengthUnit.Centimetre, "38.5 cm")]
-    [InlineData("1/3", LengthUnit.Metre, "0.3333 m")]
-    [InlineData("12.00005", LengthUnit.Millimetre, "12.0001 mm")]
-    public void Inches_and_yards_are_printed_as_the_fractions_that_measures_show(string text, LengthUnit unit, string printed)
+    [InlineData("38.55", LengthUnit.Centimetre, "38.55 cm")]
+    [InlineData("125.66371", LengthUnit.Centimetre, "about 125.7 cm")]
+    [InlineData("0.95247", LengthUnit.Centimetre, "about 0.95 cm")]
+    [InlineData("1/3", LengthUnit.Metre, "about 0.33 m")]
+    [InlineData("20.2847", LengthUnit.Yard, "about 20.28 yd")]
+    [InlineData("1256.6371", LengthUnit.Millimetre, "about 1257 mm")]
+    public void Lengths_are_printed_as_the_marks_that_measures_show(string text, LengthUnit unit, string printed)
     {
         Assert.True(LengthText.TryParse(text, unit, out Length length));
         Assert.Equal(printed, LengthText.Format(length, unit));
@@ -119,8 +127,8 @@ public sealed class LengthTextFacts
     [InlineData(LengthUnit.Inch, 64)]
     [InlineData(LengthUnit.Yard, 64)]
     [InlineData(LengthUnit.Yard, 3)]
-    [InlineData(LengthUnit.Centimetre, 10_000)]
-    [InlineData(LengthUnit.Millimetre, 10_000)]
+    [InlineData(LengthUnit.Centimetre, 100)]
+    [InlineData(LengthUnit.Millimetre, 10)]
     [InlineData(LengthUnit.Metre, 10_000)]
     public void What_is_printed_reads_back_as_the_same_length(LengthUnit unit, int parts)
     {

@@ -6,6 +6,7 @@ using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -200,7 +201,7 @@ internal sealed class OfferedCushions
             ClosureKind.Zipper when mayLap && Chance(40) => new ZipperClosure(side, turn, Tenths(8, 10), Tenths(3, 6)),
             ClosureKind.Zipper => new ZipperClosure(side, turn, Tenths(5, 10)),
             ClosureKind.HookAndLoop => new HookAndLoopClosure(side, turn, Tenths(2, 5), Length.Min(Tenths(10, 14), across), In(0.75m)),
-            ClosureKind.Envelope => new EnvelopeClosure(side, Tenths(3, 10), EnvelopeClosure.UsualOverlap(across)),
+            ClosureKind.Envelope => new EnvelopeClosure(side, Tenths(3, 10), WorkroomPractice.Imperial.Closures.Envelope.Overlap(across)),
             ClosureKind.Buttons => new ButtonClosure(side, turn, Tenths(2, 5), Length.Min(Tenths(11, 14), across), In(0.75m)),
             ClosureKind.Ties => new TieClosure(side, turn, Tenths(2, 5), Length.Min(Tenths(10, 14), across), Tenths(60, 100)),
             _ => new HandSewnClosure(side),

@@ -52,7 +52,8 @@ public sealed class RuffleFacts
         CutPiece piece = Ruffled(2, RuffleLining.Folded).Pieces.First(piece => piece.Part.ToString() == "ruffle-1");
 
         Assert.Equal(
-            "fullness 2 × 64 in of seam = 128 in; 42.6667 in + 2 × 1/2 in seam, up to 43 3/4 in by 2 layers of 3 in + 2 × 1/2 in seam",
+            "fullness 2 × 64 in of seam = 128 in; "
+                + "about 42 11/16 in + 2 × 1/2 in seam, up to 43 3/4 in by 2 layers of 3 in + 2 × 1/2 in seam",
             Derivation.Of(piece, LengthUnit.Inch)
         );
     }

@@ -112,7 +112,7 @@ internal sealed class GeneratedOrders
         };
 
     private EnvelopeClosure Envelope(Length depth) =>
-        new(Side.Bottom, Tenths(3, 15), Length.Min(EnvelopeClosure.UsualOverlap(depth), depth));
+        new(Side.Bottom, Tenths(3, 15), Length.Min(_workroom.Closures.Envelope.Overlap(depth), depth));
 
     // A hem that leaves something of the strip.
     private Length Fold(Length thickness, Length overlap) =>

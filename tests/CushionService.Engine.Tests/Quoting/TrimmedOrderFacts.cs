@@ -33,10 +33,11 @@ public sealed class TrimmedOrderFacts
                         Assert.All(pattern.Seams.Where(seam => seam.Fullness is not null), seam => GathersExactly(pattern, seam));
                         if (order.Cushions[i].Trim.Edging is WeltSpecification welt)
                         {
+                            CutPiece piece = drafting.Pieces.Single(piece => piece.Welt is not null && piece.IsFor(order.Cushions[i].Id));
                             WeltSuffices(
-                                order.Cushions[i],
+                                [.. order.Cushions.Where(cushion => piece.IsFor(cushion.Id))],
                                 welt,
-                                drafting.Pieces.Single(piece => piece.Id == $"{order.Cushions[i].Id}/welt"),
+                                piece,
                                 order.Workroom.CuttingStep
                             );
                         }
@@ -110,12 +111,19 @@ public sealed class TrimmedOrderFacts
             edges.Aggregate(BigInteger.Zero, (sum, edge) => sum + pattern[edge.Part][edge.Edge].Length.Nanometres);
     }
 
-    private static void WeltSuffices(CushionSpecification cushion, WeltSpecification welt, CutPiece piece, Length step)
+    private static void WeltSuffices(CushionSpecification[] cushions, WeltSpecification welt, CutPiece piece, Length step)
     {
         double strip =
-            Math.Ceiling(((Math.PI * welt.CordDiameter.Nanometres) + (2.0 * cushion.SeamAllowance.Nanometres)) / step.Nanometres)
+            Math.Ceiling(((Math.PI * welt.CordDiameter.Nanometres) + (2.0 * cushions[0].SeamAllowance.Nanometres)) / step.Nanometres)
             * step.Nanometres;
-        double need = (double)cushion.Quantity * welt.At.Length * (cushion.Outline.Perimeter + In(2)).Nanometres;
+        // One lay for all, and a strip end to spare.
+        double need =
+            strip
+            + cushions.Sum(cushion =>
+                (double)cushion.Quantity
+                * ((WeltSpecification)cushion.Trim.Edging!).At.Length
+                * (cushion.Outline.Perimeter.RoundUpTo(In(0.0625m)) + In(2)).Nanometres
+            );
         double noise = 1000;
         int pieces = piece.Quantity;
         if (!piece.Outline.IsEmpty)

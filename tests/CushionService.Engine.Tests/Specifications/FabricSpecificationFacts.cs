@@ -1,6 +1,6 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Practices;
 
 namespace CushionService.Engine.Tests.Specifications;
 
@@ -47,6 +47,6 @@ public sealed class FabricSpecificationFacts
     public void An_envelope_laps_the_more_the_wider_it_is(double across, int overlap)
     {
         // Sources.Practice
-        Assert.Equal(In(overlap), EnvelopeClosure.UsualOverlap(In((decimal)across)));
+        Assert.Equal(In(overlap), WorkroomPractice.Imperial.Closures.Envelope.Overlap(In((decimal)across)));
     }
 }

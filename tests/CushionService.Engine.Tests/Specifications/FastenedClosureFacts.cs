@@ -7,6 +7,7 @@ using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Stocks;
 
@@ -19,7 +20,7 @@ public sealed class FastenedClosureFacts
         Side.Bottom,
         Length.Zero,
         In(0.5m),
-        ButtonClosure.UsualOverlap(In(0.75m)),
+        WorkroomPractice.Imperial.Closures.ButtonedOverlap(In(0.75m)),
         In(0.75m)
     );
 
@@ -30,7 +31,7 @@ public sealed class FastenedClosureFacts
     [InlineData(13, 4)]
     public void Buttons_stand_three_to_four_inches_apart(int run, int count)
     {
-        Assert.Equal(count, OverlappingClosure.FasteningsOn(In(run), ButtonClosure.Spacing));
+        Assert.Equal(count, OverlappingClosure.FasteningsOn(In(run), WorkroomPractice.Imperial.Closures.ButtonSpacing));
         Assert.True(run / (double)count is >= 3 and <= 4);
     }
 
@@ -38,7 +39,7 @@ public sealed class FastenedClosureFacts
     public void An_overlap_holds_the_button_and_a_quarter_at_each_edge_and_the_hole_is_a_little_longer()
     {
         Assert.Equal(In(1.25m), Buttons.Overlap);
-        Assert.Equal(In(0.75m + 0.15m + 0.125m), Buttons.Buttonhole);
+        Assert.Equal(In(0.75m + 0.15m + 0.125m), WorkroomPractice.Imperial.Closures.Buttonhole(Buttons.Diameter));
     }
 
     [Fact]

@@ -73,12 +73,12 @@ public sealed class PublishedPracticeFacts
     [Fact]
     public void The_ends_of_a_continuous_line_lie_over_each_other_by_more_than_half_an_inch() =>
         // Sources.TentRepair: at least 1/2 in; a welt closes over 2.
-        Assert.True(WeltSpecification.ClosingOverlap >= In(0.5m));
+        Assert.True(WorkroomPractice.Imperial.Trims.WeltOverlap >= In(0.5m));
 
     [Fact]
     public void Edge_stitching_stands_an_eighth_from_the_fold() =>
         // Sources.PatchTurnUnder: 1/8 in.
-        Assert.Equal((In(0.125m), In(0.375m)), (WorkroomPractice.Imperial.EdgeDistance, PocketSpecification.TurnUnder));
+        Assert.Equal((In(0.125m), In(0.375m)), (WorkroomPractice.Imperial.EdgeDistance, WorkroomPractice.Imperial.Trims.PocketTurnUnder));
 
     [Fact]
     public void Foam_within_the_trade_s_tolerance_is_no_larger_than_foam_cut_half_an_inch_over()

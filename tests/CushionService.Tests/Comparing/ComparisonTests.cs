@@ -122,6 +122,29 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
         );
     }
 
+    [Theory]
+    [InlineData("""  """)]
+    [InlineData(""" "selvedge": 0, "oneWay": false, "grain": "up-the-bolt", "coated": false, """)]
+    [InlineData(""" "selvedge": "0 in", "shrinkage": { "length": 0, "width": 0 }, """)]
+    public async Task A_default_that_is_written_out_is_no_change(string defaults)
+    {
+        using HttpResponseMessage response = await service.PostAsync(
+            "comparisons",
+            $$$"""
+            {"units":"in","currency":"USD",
+             "pieces":[{"id":"runner","quantity":2,"width":30,"length":40}],
+             "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}}],
+             "candidates":[{"fabric":"main","options":[
+               {"id":"same","width":54,{{{defaults}}}"sold":{"unit":"yd","step":0.125,"minimum":"1/8"},"price":{"amount":"20","per":"yd"}}]}]}
+            """
+        );
+
+        Assert.Equal(
+            "the same fabric: 2 1/4 yd of main instead of 2 1/4 yd of main, the same total",
+            (await response.JsonAsync())["options"]![0]!["change"]!.GetValue<string>()
+        );
+    }
+
     [Fact]
     public async Task Separate_cutting_buys_a_length_for_each_cushion()
     {

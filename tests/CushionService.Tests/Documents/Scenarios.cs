@@ -248,6 +248,7 @@ internal static class Scenarios
             [
                 .. yardage.Select(line => new MaterialAnswer
                 {
+                    Cuts = [],
                     Item = line.Fabric,
                     Kind = MaterialKind.Fabric,
                     Quantity = line.SoldLength,
@@ -256,6 +257,7 @@ internal static class Scenarios
                 }),
                 new MaterialAnswer
                 {
+                    Cuts = [],
                     Item = "foam-3",
                     Kind = MaterialKind.Foam,
                     Quantity = 1,
@@ -264,6 +266,7 @@ internal static class Scenarios
                 },
                 new MaterialAnswer
                 {
+                    Cuts = [],
                     Item = "zipper-chain",
                     Kind = MaterialKind.Zipper,
                     Quantity = 1.25,
@@ -272,6 +275,7 @@ internal static class Scenarios
                 },
                 new MaterialAnswer
                 {
+                    Cuts = [],
                     Item = "thread",
                     Kind = MaterialKind.Thread,
                     Quantity = 1,

@@ -48,7 +48,7 @@ internal static class Shelves
             LowerBound = Math.Round(covered / width, 2),
             ProvenMinimal = false,
             Proof = ProofKind.None,
-            ProofFigures = "",
+            ProofBecause = "",
             Used = Math.Round(covered / (width * length), 4),
             Placements = placements,
         };

@@ -101,7 +101,8 @@ public sealed class RuleTests
         Engine.Specifications.Violation violation = SampleOrder.Validate("""{ "/pieces/0/width": 60 }""").Violations.Single();
 
         Assert.Equal(
-            "Piece runner is 60 in wide at its narrowest allowed turn; the usable width of main is 51.94 in, 8.06 in too little.",
+            "Piece runner is 60 in wide at its narrowest allowed turn; "
+                + "the usable width of main is about 51 15/16 in, about 8 1/16 in too little.",
             violation.Detail
         );
     }

@@ -41,6 +41,7 @@ public sealed class ReadmeTests
     {
         IEnumerable<string> members = Answered()["yardage"]![0]!
             .AsObject()
+            .Where(member => member.Value is not null)
             .Select(member => $"  {member.Key}: {Printed(member.Key, member.Value!)}");
         WrittenPart.IsUpToDate(Grpc, "yardage", $"```\n{{\n{string.Join(",\n", members)}\n}}\n```\n");
     }

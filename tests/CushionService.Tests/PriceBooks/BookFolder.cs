@@ -16,6 +16,7 @@ internal sealed class BookFolder : IDisposable
             { "item": "zipper", "amount": "2.00", "per": "each" },
             { "item": "thread", "amount": "0.02", "per": "yd" }
           ],
+          "stocks": [{ "id": "zipper", "kind": "zipper", "length": 14 }],
           "costing": { "markup": 0.5 }
         }
         """;

@@ -28,23 +28,23 @@ public sealed class PriceBookTests : IDisposable
     {
         JsonNode cost = (await QuoteAsync(OrderWith("""{}""")))["cost"]!;
 
-        // By hand: 19 in of two faces side by side is 1 yd at least, 20.00; the zipper 2.00; 8 yd of thread 0.16; half as much again.
+        // By hand: 19 in of two faces side by side is 1 yd at least, 20.00; the zipper 2.00; 65 yd of thread, most of it to overedge 144 in, 1.30; half as much again.
         Assert.Equal(
-            ["canvas 1 20.00", "zipper 1 2.00", "thread 8 0.16"],
+            ["canvas 1 20.00", "zipper 1 2.00", "thread 65 1.30"],
             cost["lines"]!.AsArray().Select(line => $"{line!["item"]} {line["quantity"]} {line["amount"]}")
         );
-        Assert.Equal(["markup 11.08"], cost["additions"]!.AsArray().Select(addition => $"{addition!["kind"]} {addition["amount"]}"));
+        Assert.Equal(["markup 11.65"], cost["additions"]!.AsArray().Select(addition => $"{addition!["kind"]} {addition["amount"]}"));
         Assert.Equal(
-            ("33.24", "USD", "nook", "1"),
+            ("34.95", "USD", "nook", "1"),
             ($"{cost["total"]}", $"{cost["currency"]}", $"{cost["priceBook"]!["name"]}", $"{cost["priceBook"]!["version"]}")
         );
     }
 
     [Theory]
-    [InlineData("""{ "currency": "USD", "prices": [{ "item": "zipper", "amount": "3.00", "per": "each" }] }""", "34.74")]
-    [InlineData("""{ "costing": { "margin": 0.5 } }""", "44.32")]
-    [InlineData("""{ "currency": "USD", "costing": { "rounding": { "step": "1", "direction": "up" } } }""", "34.00")]
-    [InlineData("""{ "currency": "USD" }""", "33.24")]
+    [InlineData("""{ "currency": "USD", "prices": [{ "item": "zipper", "amount": "3.00", "per": "each" }] }""", "36.45")]
+    [InlineData("""{ "costing": { "margin": 0.5 } }""", "46.60")]
+    [InlineData("""{ "currency": "USD", "costing": { "rounding": { "step": "1", "direction": "up" } } }""", "35.00")]
+    [InlineData("""{ "currency": "USD" }""", "34.95")]
     public async Task What_the_order_says_wins(string more, string total) =>
         Assert.Equal(total, $"{(await QuoteAsync(OrderWith(more)))["cost"]!["total"]}");
 
@@ -107,7 +107,7 @@ public sealed class PriceBookTests : IDisposable
         using HttpResponseMessage response = await _service.PostAsync("comparisons", order.ToJsonString());
         JsonArray options = (await response.JsonAsync())["options"]!.AsArray();
 
-        Assert.Equal(["canvas 33.24", "linen 3.24"], options.Select(option => $"{option!["option"]} {option["total"]}"));
+        Assert.Equal(["canvas 34.95", "linen 4.95"], options.Select(option => $"{option!["option"]} {option["total"]}"));
         Assert.Equal(["canvas"], options[1]!["unpriced"]!.AsArray().Select(item => $"{item}"));
     }
 

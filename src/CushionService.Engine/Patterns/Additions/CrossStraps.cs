@@ -20,6 +20,7 @@ internal static class CrossStraps
             FabricRole.Straps,
             straps.Count,
             straps.Make,
+            cushion.Practice.Trims.TubeSeam,
             straps.Width,
             straps.Length,
             caught,

@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns.Additions;
 
-/// <summary>The seam line in which an edging stands: all round a face, an end or a side panel, or up and down the corners.</summary>
+/// <summary>The seam line of an edging: all round a face, an end or a side panel, or up and down the corners.</summary>
 /// <param name="Place">Which.</param>
 /// <param name="Edges">The edges on the seam line, without laps.</param>
 /// <param name="Length">Finished length, gathered edges as they are drawn up.</param>
@@ -17,8 +18,9 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
 {
     /// <summary>Length of a welt: a closed one's ends lie over each other, one of its own for each edge runs from raw edge to raw
     /// edge.</summary>
-    /// <param name="seam">Seam allowance.</param>
-    public Length WeltLength(Length seam) => Length + (IsClosed ? WeltSpecification.ClosingOverlap : 2L * Edges.Length * seam);
+    /// <param name="cushion">The cushion.</param>
+    public Length WeltLength(CushionSpecification cushion) =>
+        Length + (IsClosed ? cushion.Practice.Trims.WeltOverlap : 2L * Edges.Length * cushion.SeamAllowance);
 
     /// <summary>The seam line: every seam that joins an edge of the face to something that is not of it, or every corner of the
     /// boxing.</summary>

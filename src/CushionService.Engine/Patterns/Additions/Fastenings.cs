@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns.Additions;
@@ -28,10 +30,11 @@ public static class Fastenings
     public static Length Run(Pattern pattern) => pattern.Panels.SelectMany(Hems).First().Length;
 
     /// <summary>Adds the marks, and the ties where there are any.</summary>
-    public static Pattern AddTo(Pattern pattern, OverlappingClosure closure)
+    public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, OverlappingClosure closure)
     {
+        WorkroomPractice practice = cushion.Practice;
         bool ties = closure is TieClosure;
-        int count = OverlappingClosure.FasteningsOn(Run(pattern), ties ? TieClosure.Spacing : ButtonClosure.Spacing);
+        int count = OverlappingClosure.FasteningsOn(Run(pattern), ties ? practice.Closures.TieSpacing : practice.Closures.ButtonSpacing);
         IEnumerable<Panel> panels = pattern.Panels.Select(panel =>
             panel with
             {
@@ -46,10 +49,11 @@ public static class Fastenings
                     FabricRole.Ties,
                     2 * count,
                     StrapMake.Folded,
-                    TieClosure.Width,
+                    practice.Trims.TubeSeam,
+                    practice.Closures.TieWidth,
                     tie.TieLength,
-                    EdgeFinish.TurnIn(TieSpecification.EndFold),
-                    EdgeFinish.TurnIn(TieSpecification.EndFold)
+                    EdgeFinish.TurnIn(practice.Trims.TieEndFold),
+                    EdgeFinish.TurnIn(practice.Trims.TieEndFold)
                 ),
             ]
             : [];

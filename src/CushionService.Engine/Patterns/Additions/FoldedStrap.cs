@@ -42,7 +42,7 @@ internal static class FoldedStrap
                 .Add(EndMark(panel, handle, middle - handle.Span.HalfUp() + handle.Span)),
         };
         ImmutableArray<Panel> panels = pattern.Panels.Replace(panel, marked);
-        return pattern with { Panels = handle.HasStrap ? panels.Add(Strap(handle)) : panels };
+        return pattern with { Panels = handle.HasStrap ? panels.Add(Strap(handle, cushion.Practice.Trims.HandleEndFold)) : panels };
     }
 
     private static PanelMark EndMark(Panel panel, HandleSpecification handle, Length x)
@@ -51,10 +51,10 @@ internal static class FoldedStrap
         return new PanelMark(MarkKind.HandleEnd, new Point(x, low), new Point(x, low + handle.Width), MarkPurpose.SewHandleEnd);
     }
 
-    private static Panel Strap(HandleSpecification handle)
+    private static Panel Strap(HandleSpecification handle, Length endFold)
     {
         Length width = Layers * handle.Width;
-        var end = new EdgeFinish(FinishKind.TurnIn, 1, HandleSpecification.EndFold);
+        var end = new EdgeFinish(FinishKind.TurnIn, 1, endFold);
         var side = new EdgeFinish(FinishKind.TurnIn, 0, Length.Zero);
         return new Panel
         {

@@ -17,6 +17,7 @@ internal static class NarrowStrip
     /// <param name="role">Its fabric.</param>
     /// <param name="copies">How many one cover has.</param>
     /// <param name="make">How it is made.</param>
+    /// <param name="tubeSeam">Seam of a turned tube.</param>
     /// <param name="width">Finished width.</param>
     /// <param name="length">Finished length.</param>
     /// <param name="start">The finish of its lower end.</param>
@@ -26,6 +27,7 @@ internal static class NarrowStrip
         FabricRole role,
         int copies,
         StrapMake make,
+        Length tubeSeam,
         Length width,
         Length length,
         EdgeFinish start,
@@ -33,7 +35,7 @@ internal static class NarrowStrip
     )
     {
         int layers = make == StrapMake.Folded ? 4 : 2;
-        EdgeFinish side = make == StrapMake.Folded ? EdgeFinish.Raw : EdgeFinish.Caught(TieSpecification.TubeSeam);
+        EdgeFinish side = make == StrapMake.Folded ? EdgeFinish.Raw : EdgeFinish.Caught(tubeSeam);
         return new Panel
         {
             Part = part,

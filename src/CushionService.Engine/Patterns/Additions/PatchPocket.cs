@@ -24,7 +24,7 @@ internal static class PatchPocket
             low = (strip.Height - pocket.Height).HalfUp();
         Point lowLeft = new(left, low),
             lowRight = lowLeft.Moved(pocket.Width, Length.Zero);
-        var turn = EdgeFinish.TurnIn(PocketSpecification.TurnUnder);
+        var turn = EdgeFinish.TurnIn(cushion.Practice.Trims.PocketTurnUnder);
         var patch = new Panel
         {
             Part = new PartName(PartKind.Pocket),
@@ -34,7 +34,7 @@ internal static class PatchPocket
                 pocket.Height,
                 turn,
                 turn,
-                EdgeFinish.DoubleHem(PocketSpecification.HemFold),
+                EdgeFinish.DoubleHem(cushion.Practice.Trims.PocketHem),
                 turn
             ),
         };

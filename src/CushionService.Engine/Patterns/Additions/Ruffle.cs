@@ -33,7 +33,7 @@ internal static class Ruffle
                 Edges = new PanelOutline()
                     .East(EdgeName.Inner, strip, seam)
                     .North(EdgeName.End, height, seam)
-                    .West(EdgeName.Outer, strip, folded ? seam : EdgeFinish.DoubleHem(RuffleSpecification.HemFold))
+                    .West(EdgeName.Outer, strip, folded ? seam : EdgeFinish.DoubleHem(cushion.Practice.Trims.RuffleHem))
                     .South(EdgeName.Start, height, seam)
                     .Edges(),
                 Stretches = [new StripStretch(strip, false)],

@@ -19,21 +19,27 @@ internal static class Ties
             FabricRole.Ties,
             2 * ties.Pairs,
             ties.Make,
+            cushion.Practice.Trims.TubeSeam,
             ties.Width,
             ties.Length,
             EdgeFinish.Caught(cushion.SeamAllowance),
-            EdgeFinish.TurnIn(TieSpecification.EndFold)
+            EdgeFinish.TurnIn(cushion.Practice.Trims.TieEndFold)
         );
         EdgeRef edge = FaceEdge.Of(pattern, cushion, ties.Side);
         Length side = pattern[edge.Part][edge.Edge].Length;
-        Pattern marked = NarrowStrip.Marked(pattern, edge, Spread(ties.Pairs, side), MarkPurpose.CatchTies);
+        Pattern marked = NarrowStrip.Marked(
+            pattern,
+            edge,
+            Spread(ties.Pairs, side, cushion.Practice.Trims.TieFromCorner),
+            MarkPurpose.CatchTies
+        );
         return marked with { Panels = marked.Panels.Add(tie) };
     }
 
     // One pair stands in the middle; more stand evenly, the outermost near the corners.
-    private static IEnumerable<Length> Spread(int pairs, Length side)
+    private static IEnumerable<Length> Spread(int pairs, Length side, Length fromCorner)
     {
-        Length from = Length.Min(TieSpecification.FromCorner, Length.FromNanometres(side.Nanometres / 4)),
+        Length from = Length.Min(fromCorner, Length.FromNanometres(side.Nanometres / 4)),
             span = side - 2 * from;
         return pairs == 1
             ? [Length.FromNanometres(side.Nanometres / 2)]

@@ -5,7 +5,7 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns.Additions;
 
-/// <summary>Adds to a drafted cover what it bears whatever its construction.</summary>
+/// <summary>Adds to a drafted cover what it carries whatever its construction.</summary>
 public static class Trim
 {
     /// <summary>The cover with its additions.</summary>
@@ -26,7 +26,9 @@ public static class Trim
         trimmed = trim.Pocket is { } pocket ? PatchPocket.AddTo(trimmed, cushion, pocket) : trimmed;
         trimmed = trim.Vents > 0 ? Vents.AddTo(trimmed, cushion) : trimmed;
         trimmed = trim.Tufts is { } tufts ? Tufting.AddTo(trimmed, cushion, tufts) : trimmed;
-        trimmed = cushion.Closure is ButtonClosure or TieClosure ? Fastenings.AddTo(trimmed, (OverlappingClosure)cushion.Closure) : trimmed;
+        trimmed = cushion.Closure is ButtonClosure or TieClosure
+            ? Fastenings.AddTo(trimmed, cushion, (OverlappingClosure)cushion.Closure)
+            : trimmed;
         return ReferenceEquals(trimmed, pattern) ? pattern : trimmed.Closed();
     }
 }

@@ -4,7 +4,7 @@ using CushionService.Engine.Specifications.Outlines;
 namespace CushionService.Engine.Specifications.Closures;
 
 /// <summary>Two hemmed strips or flaps that overlap, held by pairs of ties.</summary>
-/// <param name="Side">Where it stands.</param>
+/// <param name="Side">Where it is.</param>
 /// <param name="Return">How far its section runs round each corner.</param>
 /// <param name="Fold">Depth of each turn of the hems.</param>
 /// <param name="Overlap">How far they overlap.</param>
@@ -14,10 +14,4 @@ public sealed record TieClosure(Side Side, Length Return, Length Fold, Length Ov
 {
     /// <inheritdoc />
     public override ClosureKind Kind => ClosureKind.Ties;
-
-    /// <summary>Furthest distance between pairs: 6 in (common practice, no source).</summary>
-    public static Length Spacing { get; } = Length.FromInches(6);
-
-    /// <summary>Finished width of each tie: 1/2 in (common practice, no source).</summary>
-    public static Length Width { get; } = Length.FromInches(0.5m);
 }

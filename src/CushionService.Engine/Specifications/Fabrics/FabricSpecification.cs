@@ -11,7 +11,13 @@ public sealed record FabricSpecification
     /// <summary>Distinct within the order.</summary>
     public required string Id { get; init; }
 
-    /// <summary>Where it stands in the order, as a JSON Pointer.</summary>
+    /// <summary>A name for people; null where it has none.</summary>
+    public string? Label { get; init; }
+
+    /// <summary>What people call it: its label, or else its id.</summary>
+    public string Name => Label ?? Id;
+
+    /// <summary>Its place in the order, as a JSON Pointer.</summary>
     public string Pointer { get; init; } = "";
 
     /// <summary>Stated width, selvedge to selvedge.</summary>

@@ -12,7 +12,8 @@ public sealed record FillPractice
         new() { LargestOversize = Length.FromInches(0.5m), LargestCoatedOversize = Length.FromInches(0.25m) };
 
     /// <summary>A workroom that measures in millimetres.</summary>
-    public static FillPractice Metric { get; } = Imperial;
+    public static FillPractice Metric { get; } =
+        new() { LargestOversize = Length.FromMillimetres(12), LargestCoatedOversize = Length.FromMillimetres(6) };
 
     /// <summary>Foam is cut up to this much over the cover for a tight fit; more is hard to put in and strains the seams.</summary>
     public required Length LargestOversize { get; init; }

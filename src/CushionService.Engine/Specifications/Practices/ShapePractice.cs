@@ -17,7 +17,14 @@ public sealed record ShapePractice
         };
 
     /// <summary>A workroom that measures in millimetres.</summary>
-    public static ShapePractice Metric { get; } = Imperial;
+    public static ShapePractice Metric { get; } =
+        new()
+        {
+            Tail = Length.FromMillimetres(150),
+            EndTurning = Length.FromMillimetres(20),
+            FlangeTurning = Length.FromMillimetres(13),
+            ChannelTakeUp = Imperial.ChannelTakeUp,
+        };
 
     /// <summary>Length of the tail beyond a tied end of a bolster.</summary>
     public required Length Tail { get; init; }

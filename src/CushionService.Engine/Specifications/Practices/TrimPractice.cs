@@ -16,10 +16,41 @@ public sealed record TrimPractice
             TieWidth = Length.FromInches(0.5m),
             StrapWidth = Length.FromInches(1),
             TuftButton = Length.FromInches(0.875m),
+            TwineToKnot = Length.FromInches(12),
+            WeltOverlap = Length.FromInches(2),
+            WeltJoin = Length.FromInches(0.25m),
+            RuffleHem = Length.FromInches(0.25m),
+            TieFromCorner = Length.FromInches(1),
+            TieEndFold = Length.FromInches(0.5m),
+            TubeSeam = Length.FromInches(0.25m),
+            HandleEndFold = Length.FromInches(0.5m),
+            PocketTurnUnder = Length.FromInches(0.375m),
+            PocketHem = Length.FromInches(0.5m),
+            EndCord = Length.FromInches(30),
         };
 
-    /// <summary>A workroom that measures in millimetres: cord is sold by whole millimetres.</summary>
-    public static TrimPractice Metric { get; } = Imperial with { CordDiameter = Length.FromMillimetres(4) };
+    /// <summary>A workroom that measures in millimetres.</summary>
+    public static TrimPractice Metric { get; } =
+        new()
+        {
+            CordDiameter = Length.FromMillimetres(4),
+            TieLength = Length.FromMillimetres(300),
+            LongestTie = Length.FromMillimetres(350),
+            TieWidth = Length.FromMillimetres(13),
+            StrapWidth = Length.FromMillimetres(25),
+            TuftButton = Length.FromMillimetres(22),
+            TwineToKnot = Length.FromMillimetres(300),
+            WeltOverlap = Length.FromMillimetres(50),
+            WeltJoin = Length.FromMillimetres(6),
+            RuffleHem = Length.FromMillimetres(6),
+            TieFromCorner = Length.FromMillimetres(25),
+            TieEndFold = Length.FromMillimetres(13),
+            TubeSeam = Length.FromMillimetres(6),
+            HandleEndFold = Length.FromMillimetres(13),
+            PocketTurnUnder = Length.FromMillimetres(10),
+            PocketHem = Length.FromMillimetres(10),
+            EndCord = Length.FromMillimetres(750),
+        };
 
     /// <summary>Diameter of the cord in a welt: 5/32 in, or 4 mm.</summary>
     public required Length CordDiameter { get; init; }
@@ -44,6 +75,39 @@ public sealed record TrimPractice
 
     /// <summary>Diameter of a tuft's buttons.</summary>
     public required Length TuftButton { get; init; }
+
+    /// <summary>Twine of a tuft beyond twice the thickness, to pull and knot with.</summary>
+    public required Length TwineToKnot { get; init; }
+
+    /// <summary>How far the ends of a welt's loop lie over each other.</summary>
+    public required Length WeltOverlap { get; init; }
+
+    /// <summary>Allowance of a join between strips of a welt, on each.</summary>
+    public required Length WeltJoin { get; init; }
+
+    /// <summary>Depth of each turn of a single ruffle's double hem.</summary>
+    public required Length RuffleHem { get; init; }
+
+    /// <summary>How far the outermost pairs of ties stand from the ends of their side.</summary>
+    public required Length TieFromCorner { get; init; }
+
+    /// <summary>Fabric turned in at the free end of a tie.</summary>
+    public required Length TieEndFold { get; init; }
+
+    /// <summary>Seam of a tie or strap that is a turned tube.</summary>
+    public required Length TubeSeam { get; init; }
+
+    /// <summary>Fabric or webbing turned in at each end of a handle: 1/2 in (US Army TM 10-8340-208-13, chape replacement).</summary>
+    public required Length HandleEndFold { get; init; }
+
+    /// <summary>Fabric turned under at the sides and below a pocket: 3/8 in (US Army TM 10-8400-203-23, patches).</summary>
+    public required Length PocketTurnUnder { get; init; }
+
+    /// <summary>Depth of each turn of the hem at a pocket's mouth.</summary>
+    public required Length PocketHem { get; init; }
+
+    /// <summary>Cord to tie one end of a bolster: twice round the tie, a bow and its ends.</summary>
+    public required Length EndCord { get; init; }
 
     /// <summary>Length of a ruffle's strip for each length of seam.</summary>
     public Fraction RuffleFullness { get; init; } = Fraction.Of(2, 1);

@@ -13,6 +13,7 @@ public sealed record WorkroomPractice
         {
             SeamAllowance = Length.FromInches(0.5m),
             CuttingStep = Length.FromInches(0.125m),
+            MeasuringStep = Length.FromInches(0.0625m),
             ZipperTurnUnder = Length.FromInches(0.75m),
             ZipperReturn = Length.FromInches(3),
             HemFold = Length.FromInches(0.5m),
@@ -33,10 +34,11 @@ public sealed record WorkroomPractice
         {
             SeamAllowance = Length.FromMillimetres(15),
             CuttingStep = Length.FromMillimetres(1),
+            MeasuringStep = Length.FromMillimetres(1),
             ZipperTurnUnder = Length.FromMillimetres(20),
             ZipperReturn = Length.FromMillimetres(75),
-            HemFold = Length.FromInches(0.5m),
-            TapeMargin = Length.FromInches(0.125m),
+            HemFold = Length.FromMillimetres(10),
+            TapeMargin = Length.FromMillimetres(3),
             EdgeDistance = Length.FromMillimetres(3),
             Kerf = Length.FromMillimetres(6),
             Closures = ClosurePractice.Metric,
@@ -73,6 +75,9 @@ public sealed record WorkroomPractice
 
     /// <summary>Cut sizes are rounded up to a multiple of this; above zero.</summary>
     public required Length CuttingStep { get; init; }
+
+    /// <summary>Lengths that are bought are taken up to a multiple of this, as fine as a tape is read; above zero.</summary>
+    public required Length MeasuringStep { get; init; }
 
     /// <summary>Fabric turned under on each side of a zipper.</summary>
     public required Length ZipperTurnUnder { get; init; }

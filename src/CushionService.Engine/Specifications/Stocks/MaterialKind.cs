@@ -47,4 +47,7 @@ public enum MaterialKind
 
     /// <summary>Adhesive for layers of foam, by the area that it covers.</summary>
     Adhesive,
+
+    /// <summary>Tape that binds raw edges, by length.</summary>
+    Binding,
 }

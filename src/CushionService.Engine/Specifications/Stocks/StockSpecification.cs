@@ -9,6 +9,12 @@ public sealed record StockSpecification
     /// <summary>Distinct within the order; what prices and answers name it by.</summary>
     public required string Id { get; init; }
 
+    /// <summary>A name for people; null where it has none.</summary>
+    public string? Label { get; init; }
+
+    /// <summary>What people call it: its label, or else its id.</summary>
+    public string Name => Label ?? Id;
+
     /// <summary>What it is; not fabric.</summary>
     public required MaterialKind Kind { get; init; }
 

@@ -5,7 +5,7 @@ namespace CushionService.Engine.Specifications.Trimmings;
 
 /// <summary>A handle by its finished sizes.</summary>
 /// <param name="Kind">What it is made of.</param>
-/// <param name="Side">The side of the boxing that it stands on.</param>
+/// <param name="Side">The side of the boxing that it is on.</param>
 /// <param name="Width">Finished width.</param>
 /// <param name="Length">Finished length.</param>
 /// <param name="Span">Distance between its sewn ends; shorter than the length.</param>
@@ -16,11 +16,4 @@ public sealed record HandleSpecification(HandleKind Kind, Side Side, Length Widt
 
     /// <summary>Whether it has webbing.</summary>
     public bool HasWebbing => Kind is not HandleKind.FoldedStrap;
-
-    /// <summary>Length of webbing: the finished length, and 1/2 in turned under at each end (US Army TM 10-8340-208-13, chape
-    /// replacement).</summary>
-    public Length Webbing => HasWebbing ? Length + 2 * EndFold : Length.Zero;
-
-    /// <summary>Fabric folded in at each end before it is sewn down: 1/2 in (common practice, no source).</summary>
-    public static Length EndFold { get; } = Length.FromInches(0.5m);
 }

@@ -4,16 +4,13 @@ using CushionService.Engine.Measures;
 namespace CushionService.Engine.Specifications.Trimmings;
 
 /// <summary>A welt: a cord in a wrapped strip.</summary>
-/// <param name="At">The seams in which it stands.</param>
+/// <param name="At">The seams that it is in.</param>
 /// <param name="CordDiameter">Diameter of the cord, above zero.</param>
 /// <param name="Cut">How its strips lie on the fabric.</param>
 public sealed record WeltSpecification(ImmutableArray<EdgingPlace> At, Length CordDiameter, WeltCut Cut) : EdgingSpecification(At)
 {
-    /// <summary>How far the ends of a loop lie over each other: 2 in (common practice, no source).</summary>
-    public static Length ClosingOverlap { get; } = Length.FromInches(2);
-
-    /// <summary>Allowance of a join between strips, on each: 1/4 in (common practice, no source).</summary>
-    public static Length JoinAllowance { get; } = Length.FromInches(0.25m);
+    /// <summary>Whether the cut is the usual one, because the order names none.</summary>
+    public bool IsCutUsual { get; init; }
 
     /// <summary>Width of the strip before it is rounded up to the cutting step: w = πd + 2s (general geometry), outward to the
     /// nanometre.</summary>

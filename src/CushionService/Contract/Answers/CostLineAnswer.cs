@@ -8,6 +8,9 @@ public sealed record CostLineAnswer
     /// <summary>The item.</summary>
     public required string Item { get; init; }
 
+    /// <summary>A name for people; null where it has none.</summary>
+    public string? Label { get; init; }
+
     /// <summary>How much is bought, in <see cref="Unit"/>.</summary>
     public required double Quantity { get; init; }
 

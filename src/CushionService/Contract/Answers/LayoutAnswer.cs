@@ -8,6 +8,9 @@ public sealed record LayoutAnswer
     /// <summary>The fabric.</summary>
     public required string Fabric { get; init; }
 
+    /// <summary>The fabric's name for people; null where it has none.</summary>
+    public string? Label { get; init; }
+
     /// <summary>Usable width: without selvedges, after shrinkage.</summary>
     public required double Width { get; init; }
 
@@ -23,8 +26,11 @@ public sealed record LayoutAnswer
     /// <summary>The argument that proves it.</summary>
     public required ProofKind Proof { get; init; }
 
-    /// <summary>The figures of the proof, in one line; empty when there is none.</summary>
-    public required string ProofFigures { get; init; }
+    /// <summary>The figures of the proof, which a caller can check; null when there is none.</summary>
+    public ProofFiguresAnswer? ProofFigures { get; init; }
+
+    /// <summary>The proof in a sentence; empty when there is none.</summary>
+    public required string ProofBecause { get; init; }
 
     /// <summary>Share of width × length that the pieces cover, 0 to 1.</summary>
     public required double Used { get; init; }

@@ -9,6 +9,9 @@ public sealed record MaterialAnswer
     /// <summary>The item, as prices name it.</summary>
     public required string Item { get; init; }
 
+    /// <summary>A name for people; null where it has none.</summary>
+    public string? Label { get; init; }
+
     /// <summary>What kind of thing it is.</summary>
     public required MaterialKind Kind { get; init; }
 
@@ -17,6 +20,15 @@ public sealed record MaterialAnswer
 
     /// <summary>The unit of sale.</summary>
     public required SaleUnit Unit { get; init; }
+
+    /// <summary>Sizes of one; null where it has none.</summary>
+    public MaterialSizeAnswer? Size { get; init; }
+
+    /// <summary>Length of one, such as a zipper or what a spool holds, in the order's units; null where it has none.</summary>
+    public double? Length { get; init; }
+
+    /// <summary>What is sawn of it, by cushion; empty for all but foam.</summary>
+    public required IReadOnlyList<FoamCutAnswer> Cuts { get; init; }
 
     /// <summary>How the quantity comes about, in one line.</summary>
     public required string Because { get; init; }

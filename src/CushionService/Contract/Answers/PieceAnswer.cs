@@ -12,6 +12,9 @@ public sealed record PieceAnswer
     /// <summary>The cushion that it belongs to; null for a loose piece.</summary>
     public string? Cushion { get; init; }
 
+    /// <summary>The cushion's name for people and the part; null where the cushion has none.</summary>
+    public string? Label { get; init; }
+
     /// <summary>What it becomes: top, bottom, front, zipper-upper, …</summary>
     public required string Part { get; init; }
 

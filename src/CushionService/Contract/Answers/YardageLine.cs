@@ -8,6 +8,9 @@ public sealed record YardageLine
     /// <summary>The fabric.</summary>
     public required string Fabric { get; init; }
 
+    /// <summary>A name for people; null where it has none.</summary>
+    public string? Label { get; init; }
+
     /// <summary>Length that the pieces take, in the order's units.</summary>
     public required double LayoutLength { get; init; }
 

@@ -37,17 +37,17 @@ public sealed record Closure
     public Measure? Overlap { get; init; }
 
     /// <summary>Width of the hook-and-loop tape; 3/4 in when left out.</summary>
-    [LengthRange("1/4 in", "4 in", Default = "3/4 in")]
+    [LengthRange("1/4 in", "4 in", Default = "3/4 in, or 20 mm in a metric order")]
     public Measure? TapeWidth { get; init; }
 
     /// <summary>How high the strips of a boxed hook-and-loop closure are cut; by the overlap when left out.</summary>
     public HookAndLoopStrips? Strips { get; init; }
 
     /// <summary>Diameter of the buttons; 3/4 in when left out.</summary>
-    [LengthRange("1/4 in", "3 in", Default = "3/4 in")]
+    [LengthRange("1/4 in", "3 in", Default = "3/4 in, or 20 mm in a metric order")]
     public Measure? ButtonDiameter { get; init; }
 
     /// <summary>Finished length of each tie; 8 in when left out.</summary>
-    [LengthRange("3 in", "20 in", Default = "8 in")]
+    [LengthRange("3 in", "20 in", Default = "8 in, or 200 mm in a metric order")]
     public Measure? TieLength { get; init; }
 }

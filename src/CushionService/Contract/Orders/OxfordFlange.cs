@@ -15,6 +15,6 @@ public sealed record OxfordFlange
     public Measure? Width { get; init; }
 
     /// <summary>Fabric turned under behind a double flange; 1/2 in when left out.</summary>
-    [LengthRange("1/8 in", "2 in", Default = "1/2 in")]
+    [LengthRange("1/8 in", "2 in", Default = "1/2 in, or 13 mm in a metric order")]
     public Measure? Turning { get; init; }
 }

@@ -10,7 +10,7 @@ public sealed record Straps
     public int? Count { get; init; }
 
     /// <summary>Finished width; 1 in when left out.</summary>
-    [LengthRange("1/4 in", "4 in", Default = "1 in")]
+    [LengthRange("1/4 in", "4 in", Default = "1 in, or 25 mm in a metric order")]
     public Measure? Width { get; init; }
 
     /// <summary>Finished length from seam to seam, no less than the cushion is wide; as wide when left out.</summary>

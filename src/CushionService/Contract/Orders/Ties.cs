@@ -14,11 +14,11 @@ public sealed record Ties
     public Side? Side { get; init; }
 
     /// <summary>Finished length of each; 12 in when left out.</summary>
-    [LengthRange("2 in", "40 in", Default = "12 in")]
+    [LengthRange("2 in", "40 in", Default = "12 in, or 300 mm in a metric order")]
     public Measure? Length { get; init; }
 
     /// <summary>Finished width; 1/2 in when left out.</summary>
-    [LengthRange("1/4 in", "3 in", Default = "1/2 in")]
+    [LengthRange("1/4 in", "3 in", Default = "1/2 in, or 13 mm in a metric order")]
     public Measure? Width { get; init; }
 
     /// <summary>How each is made; folded when left out.</summary>

@@ -20,7 +20,7 @@ public sealed record Tufts
     public TuftGrid? Grid { get; init; }
 
     /// <summary>Diameter of the buttons; 7/8 in when left out.</summary>
-    [LengthRange("1/4 in", "3 in", Default = "7/8 in")]
+    [LengthRange("1/4 in", "3 in", Default = "7/8 in, or 22 mm in a metric order")]
     public Measure? ButtonDiameter { get; init; }
 
     /// <summary>Whether the buttons are covered with the top's fabric; not when left out.</summary>

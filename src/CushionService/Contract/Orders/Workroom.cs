@@ -34,11 +34,11 @@ public sealed record Workroom
     public double? ThreadWaste { get; init; }
 
     /// <summary>Depth of each turn of the double-folded hems of closures.</summary>
-    [LengthRange("1/8 in", "3 in", Default = "1/2 in")]
+    [LengthRange("1/8 in", "3 in", Default = "1/2 in, or 10 mm in a metric order")]
     public Measure? HemFold { get; init; }
 
     /// <summary>Margin of an overlap beyond each edge of its tape.</summary>
-    [LengthRange("1/16 in", "1 in", Default = "1/8 in")]
+    [LengthRange("1/16 in", "1 in", Default = "1/8 in, or 3 mm in a metric order")]
     public Measure? TapeMargin { get; init; }
 
     /// <summary>Distance of edge-stitching from a fold.</summary>

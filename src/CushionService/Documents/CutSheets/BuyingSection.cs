@@ -13,7 +13,9 @@ internal static class BuyingSection
         HtmlTable.Open(html, "", "Fabric", "Fabric", "Buy", "Yards", "Metres", "Could it be less?", "Why");
         foreach (YardageLine line in quote.Yardage)
         {
-            html.Add($"""<tr><th scope="row">{line.Fabric}</th><td class="big">{SaleText.Of(line.SoldLength, line.SoldUnit)}</td>""");
+            html.Add(
+                $"""<tr><th scope="row">{line.Label ?? line.Fabric}</th><td class="big">{SaleText.Of(line.SoldLength, line.SoldUnit)}</td>"""
+            );
             html.Add(
                 $"""<td class="number">{SaleText.As(LengthUnit.Yard, line.SoldLength, line.SoldUnit)}</td><td class="number">{SaleText.As(LengthUnit.Metre, line.SoldLength, line.SoldUnit)}</td>"""
             );
@@ -36,7 +38,7 @@ internal static class BuyingSection
         foreach (MaterialAnswer material in materials)
         {
             html.Add(
-                $"""<tr><th scope="row">{material.Item}</th><td class="word">{KindText.Of(material.Kind)}</td><td class="big">{SaleText.Of(material.Quantity, material.Unit)}</td><td class="why">{material.Because}</td></tr>"""
+                $"""<tr><th scope="row">{material.Label ?? material.Item}</th><td class="word">{KindText.Of(material.Kind)}</td><td class="big">{SaleText.Of(material.Quantity, material.Unit)}</td><td class="why">{material.Because}</td></tr>"""
             );
         }
 

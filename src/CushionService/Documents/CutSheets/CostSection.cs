@@ -19,7 +19,7 @@ internal static class CostSection
         foreach (CostLineAnswer line in cost.Lines)
         {
             html.Add(
-                $"""<tr><th scope="row">{line.Item}</th><td class="number">{SaleText.Of(line.Quantity, line.Unit)}</td><td class="number">{line.UnitPrice} a {UnitName(line.Unit)}{(line.CutFee is { } fee ? $" + {fee} to cut" : "")}</td><td class="number">{line.Amount}</td></tr>"""
+                $"""<tr><th scope="row">{line.Label ?? line.Item}</th><td class="number">{SaleText.Of(line.Quantity, line.Unit)}</td><td class="number">{line.UnitPrice} a {UnitName(line.Unit)}{(line.CutFee is { } fee ? $" + {fee} to cut" : "")}</td><td class="number">{line.Amount}</td></tr>"""
             );
         }
 

@@ -20,7 +20,7 @@ internal static class LayoutsSection
                 html.Add($"<figure>");
                 if (band.From == 0)
                 {
-                    html.Add($"<figcaption><h3>{layout.Fabric}</h3><p>{Facts(sheet, layout)}</p></figcaption>");
+                    html.Add($"<figcaption><h3>{layout.Label ?? layout.Fabric}</h3><p>{Facts(sheet, layout)}</p></figcaption>");
                 }
 
                 var scene = new LayoutScene
@@ -50,6 +50,7 @@ internal static class LayoutsSection
         proof switch
         {
             ProofKind.Area => "by the area of the pieces",
+            ProofKind.LongestPiece => "one piece alone is as long",
             ProofKind.DualFeasible => "by a bound on the sizes",
             ProofKind.Relaxation => "by a bound on one side at a time",
             ProofKind.Exhaustive => "every shorter way was tried",

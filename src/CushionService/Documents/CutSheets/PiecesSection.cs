@@ -13,7 +13,7 @@ internal static class PiecesSection
         foreach (PieceAnswer piece in sheet.Quote.Pieces)
         {
             html.Add(
-                $"""<tr><td class="number">{sheet.Pieces[piece.Id].Number}</td><th scope="row">{piece.Id}</th><td>{piece.Fabric}</td><td class="number">{piece.Quantity}</td>"""
+                $"""<tr><td class="number">{sheet.Pieces[piece.Id].Number}</td><th scope="row">{piece.Label ?? piece.Id}</th><td>{sheet.FabricName(piece.Fabric)}</td><td class="number">{piece.Quantity}</td>"""
             );
             html.Add(
                 $"""<td class="size">{sheet.Units.Size(piece.Width, piece.Length)}{(piece.Points is null ? "" : ", outline")}</td><td><div class="lay">{new Svg(ArrowDrawing.Draw(piece.Rotation))}<span>{GrainArrow.Meaning(piece.Rotation)}</span></div></td>"""

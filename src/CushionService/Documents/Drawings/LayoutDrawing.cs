@@ -51,7 +51,7 @@ internal static class LayoutDrawing
             size,
             mm,
             scene.IdPrefix,
-            $"Layout of {layout.Fabric}",
+            $"Layout of {layout.Label ?? layout.Fabric}",
             LayoutWords.Description(scene, placed),
             ("data-fabric", layout.Fabric),
             ("data-units", new OrderUnits(scene.Units).Symbol),

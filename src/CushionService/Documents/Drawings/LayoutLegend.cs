@@ -52,7 +52,7 @@ internal static class LayoutLegend
     private static string Entry(OrderUnits units, List<PlacedPiece> copies)
     {
         PieceAnswer piece = copies[0].Piece;
-        string entry = $"{copies[0].Number}: {piece.Id}, {units.Size(piece.Width, piece.Length)}";
+        string entry = $"{copies[0].Number}: {piece.Label ?? piece.Id}, {units.Size(piece.Width, piece.Length)}";
         List<PlacementAnswer> bare = [.. copies.Where(copy => copy.Caption.Label is null).Select(copy => copy.Placement)];
         return bare.Count == 0
             ? entry

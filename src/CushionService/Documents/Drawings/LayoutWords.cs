@@ -7,7 +7,7 @@ internal static class LayoutWords
 {
     public static string Title(LayoutScene scene)
     {
-        string title = $"{scene.Layout.Fabric}: {new OrderUnits(scene.Units).Text(scene.Layout.Length)} laid out";
+        string title = $"{scene.Layout.Label ?? scene.Layout.Fabric}: {new OrderUnits(scene.Units).Text(scene.Layout.Length)} laid out";
         return scene.Yardage is { } line ? $"{title}, buy {SaleText.Of(line.SoldLength, line.SoldUnit)}" : title;
     }
 

@@ -42,12 +42,12 @@ internal static class PieceDrawing
             new Spot(LayoutScale.PageWidth * mm, height * mm),
             mm,
             scene.IdPrefix,
-            $"Piece {scene.Number}, {piece.Id}",
+            $"Piece {scene.Number}, {piece.Label ?? piece.Id}",
             $"{units.Size(piece.Width, piece.Length)}, {GrainArrow.Meaning(piece.Rotation)}, marks: {piece.Marks.Count}.",
             ("data-piece", piece.Id),
             ("data-units", units.Symbol)
         );
-        string title = TextWidth.Shorten($"{scene.Number}: {PrintableText.Of(piece.Id)}", LayoutScale.PageWidth / 3.4, true);
+        string title = TextWidth.Shorten($"{scene.Number}: {PrintableText.Of(piece.Label ?? piece.Id)}", LayoutScale.PageWidth / 3.4, true);
         canvas.Text(new Spot(0, 4 * mm), title, 3.4 * mm, bold: true);
         canvas.Open(
             "g",

@@ -32,7 +32,7 @@ internal static class TruePattern
                 new Spot(paper.Width, paper.Height),
                 1,
                 $"sheet-{Whole(count)}",
-                $"Piece {number}, {piece.Id}, at true size: {place}",
+                $"Piece {number}, {piece.Label ?? piece.Id}, at true size: {place}",
                 $"Sheet {Whole(count)} of {Whole(tiles.Count)}.",
                 ("data-row", Whole(tile.Row)),
                 ("data-column", Whole(tile.Column))

@@ -1,0 +1,51 @@
+using CushionService.Engine.Measures;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Layouts;
+
+/// <summary>Why no layout could be sold shorter, in figures that a caller can check: lengths and areas of the order.</summary>
+/// <param name="Kind">The argument.</param>
+/// <param name="Length">The length that no layout can beat.</param>
+/// <param name="Width">The usable width that it is proven for.</param>
+/// <param name="Area">The area of all pieces; null where the proof does not rest on it.</param>
+public sealed record LayoutProof(ProofKind Kind, Length Length, Length Width, Area? Area)
+{
+    // The kernels count on whole micrometres at the finest.
+    private const long Micrometre = 1000;
+
+    /// <summary>The proof of a layout; null where nothing is proven.</summary>
+    public static LayoutProof? Of(FabricLayout layout)
+    {
+        ArgumentNullException.ThrowIfNull(layout);
+        if (layout.Proof == ProofKind.None)
+        {
+            return null;
+        }
+
+        (Length length, Length width) = (layout.LowerBound, layout.Fabric.UsableWidth);
+        ProofKind kind = layout.Proof == ProofKind.Area && !Fills(layout.Covered, length, width) ? ProofKind.LongestPiece : layout.Proof;
+        return new LayoutProof(kind, length, width, kind == ProofKind.Area ? layout.Covered : null);
+    }
+
+    /// <summary>The proof in a sentence.</summary>
+    /// <param name="unit">The unit of lengths.</param>
+    public string Because(LengthUnit unit)
+    {
+        string length = LengthText.Format(Length, unit),
+            width = LengthText.Format(Width, unit);
+        return Kind switch
+        {
+            ProofKind.Area => $"The pieces cover {AmountText.Area((decimal)Area!.Value.In(LengthUnit.Millimetre), unit)}, which fills "
+                + $"{width} of usable width to {length}.",
+            ProofKind.LongestPiece => $"One piece alone takes {length}.",
+            ProofKind.DualFeasible => $"No pieces of these sizes lie on {width} of usable width in less than {length}: too many of them "
+                + "cannot lie beside each other.",
+            ProofKind.Relaxation => $"An easier problem, which every layout solves too, already takes {length} of {width} of usable width.",
+            _ => $"Every way to lay the pieces on {width} of usable width in less than {length} was tried.",
+        };
+    }
+
+    // Whether the area alone asks for the length, to the kernels' rounding.
+    private static bool Fills(Area covered, Length length, Length width) =>
+        covered.SquareNanometres > (Int128)(length.Nanometres - Micrometre) * width.Nanometres - (Int128)Micrometre * length.Nanometres;
+}

@@ -1,0 +1,58 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Additions;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Engine.Materials;
+
+/// <summary>Machine stitching besides seams and hems: tapes, strips, and rows that only baste.</summary>
+/// <remarks>Common practice, no source.</remarks>
+internal static class AdditionStitching
+{
+    /// <summary>Its length in one cover.</summary>
+    public static Length Of(CushionSpecification cushion, Pattern pattern) =>
+        Tapes(cushion, pattern) + Strips(pattern) + Basting(cushion, pattern);
+
+    // Hook and loop are each sewn along both edges.
+    private static Length Tapes(CushionSpecification cushion, Pattern pattern) =>
+        cushion.Closure is HookAndLoopClosure ? 4 * Closing.Tape(Fastenings.Run(pattern), cushion.Practice.Closures) : Length.Zero;
+
+    // One row along each tie and strap, edge-stitched or sewn into a tube.
+    private static Length Strips(Pattern pattern) =>
+        pattern
+            .Panels.Where(panel => panel.Part.Kind is PartKind.Tie or PartKind.ClosureTie or PartKind.Strap)
+            .Aggregate(Length.Zero, (sum, panel) => sum + panel.Copies * panel.Height);
+
+    // An edging round its face, the ends of strips that overlap, the opening of a zipper in a seam, and the base round the underside.
+    private static Length Basting(CushionSpecification cushion, Pattern pattern)
+    {
+        var total = Length.Zero;
+        if (cushion.Trim.Edging is { } edging)
+        {
+            total += edging.At.Aggregate(Length.Zero, (sum, place) => sum + EdgingLoop.Of(pattern, place).Length);
+        }
+
+        if (cushion.Closure is OverlappingClosure overlapping)
+        {
+            total += 2 * overlapping.Overlap;
+        }
+
+        if (cushion.Closure is ZipperClosure && Closing.ZipperSeam(pattern) is { OwnSection: false, Seam: var side })
+        {
+            total += Closing.ZipperInSeam(side, cushion.Practice.Closures);
+        }
+
+        if (cushion.Trim.Base == BaseKind.AntiSlip)
+        {
+            total += pattern
+                .Panels.Where(panel => panel.Role == FabricRole.Bottom)
+                .SelectMany(panel => panel.Edges)
+                .Aggregate(Length.Zero, (sum, edge) => sum + edge.Length);
+        }
+
+        return total;
+    }
+}

@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Stocks;
+
+namespace CushionService.Engine.Materials;
+
+/// <summary>Batting: round foam, and as wadding behind channels.</summary>
+internal sealed class BattingNeeds(OrderSpecification order, Shop shop, CancellationToken cancellation)
+{
+    /// <summary>The item that batting is priced as where no stock is known.</summary>
+    public const string Batting = "batting";
+
+    /// <summary>What one cushion line takes.</summary>
+    public IEnumerable<Need> Of(CushionSpecification cushion) =>
+        PiecesOf(cushion)
+            .Select(use => new Need(
+                cushion,
+                GoodsOf(use.Item),
+                Wrapping.Area(use.Pieces),
+                $"{string.Join(" and ", use.Pieces.Select(Text))} {use.Where}"
+            ));
+
+    /// <summary>Lays what comes off rolls.</summary>
+    public void Lay(Basket basket)
+    {
+        foreach (IGrouping<string, Use> used in order.Cushions.SelectMany(PiecesOf).GroupBy(use => use.Item))
+        {
+            if (shop.Named(used.Key, MaterialKind.Batting) is { } roll)
+            {
+                Length length = RollNesting.Lay(roll.Width!.Value, used.SelectMany(use => use.Pieces), order.Effort, cancellation);
+                basket.Lay(GoodsOf(used.Key), length.Nanometres, $"{Text(length)} off a roll {Text(roll.Width.Value)} wide");
+            }
+        }
+    }
+
+    private IEnumerable<Use> PiecesOf(CushionSpecification cushion)
+    {
+        string usual = shop.Stocked(MaterialKind.Batting)?.Id ?? Batting;
+        if (cushion.Fill?.Wrap is { } wrap)
+        {
+            yield return new Use(
+                wrap.Item,
+                [.. Wrapping.Pieces(cushion, wrap).Select(piece => piece with { Count = piece.Count * wrap.Layers * cushion.Quantity })],
+                Round(wrap.Sides)
+            );
+        }
+
+        // Wadding as large as the top before it is stitched (common practice, no source).
+        if (cushion.Channels is { } channels)
+        {
+            yield return new Use(
+                cushion.Fill?.Wrap?.Item ?? usual,
+                [
+                    (
+                        (cushion.Width + channels.Across(cushion.Width) + 2 * cushion.SeamAllowance).RoundUpTo(order.Workroom.CuttingStep),
+                        (cushion.Depth + channels.Along(cushion.Depth) + 2 * cushion.SeamAllowance).RoundUpTo(order.Workroom.CuttingStep),
+                        cushion.Quantity
+                    ),
+                ],
+                "behind the channels"
+            );
+        }
+    }
+
+    // Without a roll's width batting is bought by its area.
+    private Goods GoodsOf(string item) =>
+        shop.Named(item, MaterialKind.Batting) is { } roll
+            ? shop.ByLength(item, MaterialKind.Batting, roll)
+            : shop.ByArea(item, MaterialKind.Batting, null);
+
+    private static string Round(WrapSides sides) =>
+        sides switch
+        {
+            WrapSides.ThreeSides => "over top, front and underside",
+            WrapSides.FourSides => "over top, front, underside and back",
+            _ => "over the whole skin",
+        };
+
+    private string Text((Length Width, Length Length, int Count) piece) => $"{piece.Count} × {Text(piece.Width)} × {Text(piece.Length)}";
+
+    private string Text(Length length) => LengthText.Format(length, order.Unit);
+
+    // Pieces of one item for one purpose.
+    private sealed record Use(string Item, ImmutableArray<(Length Width, Length Length, int Count)> Pieces, string Where);
+}

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
+using CushionService.Nesting;
+
+namespace CushionService.Engine.Quoting;
+
+/// <summary>Lays a fabric once more with straight welt, where the order leaves the cut open and straight welt would do.</summary>
+/// <remarks>Straight crosswise strips do for straight sides in plain fabric; curves, stripes and checks need the bias (common practice, no
+/// source).</remarks>
+internal static class StraightWelt
+{
+    /// <summary>What would be bought; null where no welt of the fabric could be cut straight.</summary>
+    /// <param name="drafting">The drafting.</param>
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="sharedBy">How many fabrics share the effort's steps.</param>
+    /// <param name="cancellation">Gives up the search.</param>
+    public static WeltSaving? Of(Drafting drafting, FabricSpecification fabric, int sharedBy, CancellationToken cancellation)
+    {
+        OrderSpecification order = drafting.Order;
+        if (fabric.Repeat is not null || fabric.OneWay || !order.Cushions.Any(WouldDo))
+        {
+            return null;
+        }
+
+        OrderSpecification straight = order with
+        {
+            Cushions = [.. order.Cushions.Select(cushion => WouldDo(cushion) ? Straight(cushion) : cushion)],
+        };
+        ImmutableArray<CutPiece> pieces =
+        [
+            .. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id && piece.Welt is null),
+            .. WeltPieces.Of(straight, drafting.Patterns).Select(one => one.Piece).Where(piece => piece.Fabric == fabric.Id),
+        ];
+        var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort.Quick, sharedBy, cancellation));
+        return new WeltSaving($"{order.Cushions.First(WouldDo).Pointer}/edging", yardage.Sold);
+
+        bool WouldDo(CushionSpecification cushion) =>
+            cushion.Trim.Edging is WeltSpecification { Cut: WeltCut.Bias, IsCutUsual: true }
+            && cushion.Fabrics.Edging == fabric.Id
+            && cushion.Outline.HasCorners;
+    }
+
+    private static CushionSpecification Straight(CushionSpecification cushion) =>
+        cushion with
+        {
+            Trim = cushion.Trim with { Edging = ((WeltSpecification)cushion.Trim.Edging!) with { Cut = WeltCut.Crosswise } },
+        };
+}

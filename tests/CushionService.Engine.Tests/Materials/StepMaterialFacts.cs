@@ -1,0 +1,98 @@
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
+using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Stocks;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Engine.Tests.Materials;
+
+/// <summary>What the steps use is on the bill.</summary>
+public sealed class StepMaterialFacts
+{
+    [Fact]
+    public void Channels_take_wadding_as_large_as_the_top()
+    {
+        // Sources.Derived: four channels of 6 in with a crown of 1 in are 4 × 6.43501 + 1 = 26 3/4 in across, and 20 + 1 along.
+        CushionSpecification bench = Boxed(24, 20, 3, HandSewn) with
+        {
+            Channels = new ChannelSpecification(4, In(1), default),
+        };
+        Material wadding = Quote(Order(bench)).Materials.Single(material => material.Kind == MaterialKind.Batting);
+
+        Assert.StartsWith("seat: 1 × 26 3/4 in × 21 in behind the channels", wadding.Because, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Tied_ends_take_cord()
+    {
+        // Sources.Practice: 30 in for each end; 2 × 2 × 30 in is 3 3/8 yd.
+        CushionSpecification bolster = KnifeEdge(8, 8, HandSewn) with
+        {
+            Construction = Construction.Bolster,
+            Outline = new CircleOutline(In(8)),
+            Length = In(24),
+            Ends = new BolsterEnds(BolsterEndKind.Tied, In(6), In(0.75m)),
+            Quantity = 2,
+        };
+        Material cord = Quote(Order(bolster)).Materials.Single(material => material.Kind == MaterialKind.Cord);
+
+        Assert.Equal(("end-cord", 3.375m), (cord.Item, cord.Quantity));
+    }
+
+    [Fact]
+    public void Bound_edges_take_binding()
+    {
+        // Sources.Derived: two faces of 18 × 18 have 144 in of raw edge, 4 yd.
+        Material binding = Quote(Order(KnifeEdge(18, 18, HandSewn) with { EdgeFinish = RawEdgeFinish.Bound }))
+            .Materials.Single(material => material.Kind == MaterialKind.Binding);
+
+        Assert.Equal(("binding", 4m), (binding.Item, binding.Quantity));
+    }
+
+    [Fact]
+    public void Tapes_ties_and_basting_are_stitched()
+    {
+        // Sources.Derived: tape of 21 in along both edges of both halves, and 1 in of overlap basted at each end.
+        CushionSpecification box = Boxed(22, 20, 3, HookAndLoop(0.5m, 1)),
+            plain = Boxed(22, 20, 3, HookAndLoop(0.5m, 1)) with { Closure = HandSewn };
+        Assert.True(Sewn(box) - Sewn(plain) >= In((4 * 21) + 2));
+
+        // Two pairs of ties of 12 in, a row along each; a welt round the top, once round its cord and once basted.
+        CushionSpecification pillow = KnifeEdge(18, 18, HandSewn);
+        CushionSpecification tied = pillow with
+        {
+            Trim = new TrimSpecification { Ties = new TieSpecification(2, Side.Back, In(12), In(0.5m), StrapMake.Folded) },
+        };
+        CushionSpecification welted = pillow with
+        {
+            Trim = new TrimSpecification { Edging = new WeltSpecification([EdgingPlace.Top], In(0.15625m), WeltCut.Crosswise) },
+        };
+        Assert.Equal(In(4 * 12), Sewn(tied) - Sewn(pillow));
+        Assert.Equal(In(72 + 2 + 72), Sewn(welted) - Sewn(pillow));
+    }
+
+    [Fact]
+    public void A_zipper_in_a_seam_is_basted_first() =>
+        // Sources.Practice: the seam of 18 in is sewn along both tapes, and its opening of 15 1/2 in is basted.
+        Assert.Equal(In(18 + 15.5m), Sewn(KnifeEdge(18, 18, BackZipper)) - Sewn(KnifeEdge(18, 18, HandSewn)));
+
+    [Fact]
+    public void An_overedge_takes_its_own_thread()
+    {
+        // Sources.StitchGeometry: 3 + 4WS + 4TS with W 1/4 in, S 8 to the inch and T 1 mm.
+        decimal ratio = Threading.EdgeRatio(RawEdgeFinish.Overedge, WorkroomPractice.Imperial);
+        string because = Quote(Order(KnifeEdge(18, 18, HandSewn) with { EdgeFinish = RawEdgeFinish.Overedge }))
+            .Materials.Single(material => material.Kind == MaterialKind.Thread)
+            .Because;
+
+        Assert.Equal(3 + (4 * 0.25 * 8) + (4 * 8 / 25.4), (double)ratio, 1e-6);
+        Assert.StartsWith("seat: 72 in of stitching and 144 in of raw edge at × 12.26; ", because, StringComparison.Ordinal);
+    }
+
+    private static Length Sewn(CushionSpecification cushion) =>
+        Threading.Stitching(cushion, Drafting.Of(Order(cushion, Fabric with { Width = In(118) })).Patterns[0]);
+}

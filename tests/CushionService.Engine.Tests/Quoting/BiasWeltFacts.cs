@@ -1,0 +1,115 @@
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Engine.Tests.Quoting;
+
+/// <summary>Welt is laid once for an order, and what the bias costs is said.</summary>
+public sealed class BiasWeltFacts
+{
+    private static readonly FabricSpecification Trim45 = Fabric with { Id = "trim", Width = In(45) };
+
+    [Fact]
+    public void All_welt_of_one_fabric_cord_and_cut_is_one_lay()
+    {
+        // Sources.Derived: 24 × 22 × 4 needs 188 in; two of them and one of 20 × 20 × 4, 164 in, need 540 in and 1 1/2 in for a strip's end.
+        CushionSpecification box = Welted(24, 22, WeltCut.Crosswise) with { Quantity = 2 },
+            other = Welted(20, 20, WeltCut.Crosswise) with { Id = "other" };
+        var drafting = Drafting.Of(Order(box, other));
+        CutPiece welt = drafting.Pieces.Single(piece => piece.Welt is not null);
+
+        Assert.Equal(("trim", "seat/welt"), (welt.Fabric, welt.Id));
+        Assert.Equal(
+            [("seat", 2, In(376)), ("other", 1, In(164))],
+            welt.Serves.Select(share => (share.Cushion, share.Covers, share.Length))
+        );
+        Assert.True(welt.Welt!.Supplied >= In(541.5m));
+        // 541 1/2 over 45 less 1 1/2 is 12.4: 13 strips; apart they would be 9 and 4.
+        Assert.Equal(13, welt.Quantity);
+        Assert.Contains(
+            "540 in in all, and 1 1/2 in for a strip's end: 541 1/2 in",
+            Derivation.Of(welt, LengthUnit.Inch),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void Another_cord_is_another_lay()
+    {
+        CushionSpecification box = Welted(24, 22, WeltCut.Crosswise);
+        CushionSpecification thick = Welted(20, 20, WeltCut.Crosswise) with
+        {
+            Id = "other",
+            Trim = new TrimSpecification { Edging = new WeltSpecification([EdgingPlace.Top], In(0.25m), WeltCut.Crosswise) },
+        };
+
+        Assert.Equal(2, Drafting.Of(Order(box, thick)).Pieces.Count(piece => piece.Welt is not null));
+    }
+
+    [Fact]
+    public void Every_cushion_of_a_lay_has_its_piece_in_its_steps_and_its_share_in_the_cost()
+    {
+        CushionSpecification other = Welted(20, 20, WeltCut.Crosswise) with { Id = "other" };
+        Quote quote = Quote(Order(Welted(24, 22, WeltCut.Crosswise), other));
+
+        Assert.True(quote.Steps.Count(step => step.Pieces.Contains("seat/welt")) > 4);
+        Assert.Contains(quote.Steps, step => step.Pieces.Contains("seat/welt") && step.Pieces.Contains("other/top"));
+    }
+
+    [Fact]
+    public void What_bias_by_default_costs_is_said_with_what_straight_welt_would_save()
+    {
+        // Sources.Practice: straight crosswise for straight sides in plain fabric.
+        OrderSpecification order = Order(Welted(24, 22, WeltCut.Bias, usual: true));
+        Yardage trim = Quote(order).Yardages.Single(yardage => yardage.Layout.Fabric.Id == "trim");
+        Yardage straight = Quote(Order(Welted(24, 22, WeltCut.Crosswise))).Yardages.Single(yardage => yardage.Layout.Fabric.Id == "trim");
+        Violation said = WeltNote.Of(trim)!;
+
+        Assert.Equal(("/cushions/0/edging", "bias-costs-more"), (said.Pointer, said.Code));
+        Assert.Equal(straight.Sold, trim.StraightWelt!.Sold);
+        // By hand: 189 1/2 over 43 1/2 is five strips of 1 1/2, 7 1/2 in, sold as 1/4 yd; the bias takes a square or a block of strips.
+        Assert.Equal(In(9), straight.Sold);
+        Assert.Equal(
+            $"With welt on the bias the order takes {trim.SoldText} of trim. Straight welt would do on straight sides of a plain fabric, and takes "
+                + $"1/4 yd, {LengthText.Format(trim.Sold - straight.Sold, LengthUnit.Yard)} less. To cut it so, set the edging's cut to crosswise.",
+            said.Detail
+        );
+    }
+
+    [Fact]
+    public void Where_bias_is_asked_for_or_needed_nothing_is_said()
+    {
+        CushionSpecification usual = Welted(24, 22, WeltCut.Bias, usual: true);
+
+        Assert.Null(Said(Order(Welted(24, 22, WeltCut.Bias))));
+        Assert.Null(Said(Order(usual with { Outline = new CircleOutline(In(24)) })));
+        Assert.Null(Said(Order(usual) with { Fabrics = [Fabric, Trim45 with { OneWay = true }] }));
+        Assert.NotNull(Said(Order(usual)));
+    }
+
+    private static Violation? Said(OrderSpecification order) =>
+        WeltNote.Of(Quote(order).Yardages.Single(yardage => yardage.Layout.Fabric.Id == "trim"));
+
+    private static CushionSpecification Welted(decimal width, decimal depth, WeltCut cut, bool usual = false) =>
+        Boxed(width, depth, 4, HandSewn) with
+        {
+            Pointer = "/cushions/0",
+            Trim = new TrimSpecification
+            {
+                Edging = new WeltSpecification([EdgingPlace.Top, EdgingPlace.Bottom], In(0.15625m), cut) { IsCutUsual = usual },
+            },
+            Fabrics = new FabricRoles("main", "main", "main", "main") { Edging = "trim" },
+        };
+
+    private static OrderSpecification Order(params CushionSpecification[] cushions) =>
+        Trade.Order(cushions[0]) with
+        {
+            Cushions = [.. cushions],
+            Fabrics = [Fabric, Trim45],
+        };
+}
