@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
 using CushionService.Intake;
@@ -46,7 +47,7 @@ internal static class Comparison
             Units = order.Units!.Value,
             Engine = EngineVersion.Current,
             Currency = order.Currency ?? book?.Currency.Code,
-            Given = Word(asGiven, "as given", asGiven.Violations),
+            Given = Word(asGiven, "as given", asGiven.Violations, asGiven.Warnings, OrderContext.UnitOf(order.Units)),
             Options = [.. sorted.Select(option => option.Answer)],
         };
     }
@@ -75,13 +76,12 @@ internal static class Comparison
         string change = ChangeWording.Of(given.Fabrics![at], fabric, separate, asGiven.Alternative, attempt.Alternative);
         return (
             attempt,
-            Word(attempt, change, Placed(attempt.Violations)) with
+            Word(attempt, change, Placed(attempt.Violations), Placed(attempt.Warnings), OrderContext.UnitOf(given.Units)) with
             {
                 Pointer = pointer,
                 Fabric = replaced,
                 Option = option.Id ?? replaced,
                 Separate = separate,
-                Warnings = Placed(attempt.Warnings),
             }
         );
 
@@ -98,7 +98,13 @@ internal static class Comparison
             ];
     }
 
-    private static OptionAnswer Word(QuoteAttempt attempt, string change, ImmutableArray<Violation> violations) =>
+    private static OptionAnswer Word(
+        QuoteAttempt attempt,
+        string change,
+        ImmutableArray<Violation> violations,
+        ImmutableArray<Violation> warnings,
+        LengthUnit unit
+    ) =>
         new()
         {
             Pointer = "",
@@ -109,7 +115,7 @@ internal static class Comparison
                 ? [.. alternative.Quotes.SelectMany(quote => new AnswerWording(quote.Drafting.Order.Unit, []).Yardage(quote.Yardages))]
                 : [],
             Change = change,
-            Violations = violations,
-            Warnings = attempt.Warnings,
+            Violations = ViolationWording.Of(violations, unit),
+            Warnings = ViolationWording.Of(warnings, unit),
         };
 }

@@ -34,7 +34,9 @@ internal sealed class OrderDesk(IPriceBooks books)
 
         cancellation.ThrowIfCancellationRequested();
         CheckedOrder order = Check(received, received.Order, purpose.Rules);
-        return order.Violations.IsEmpty || purpose.AnswersUnsound ? purpose.Answer(order, cancellation) : new Refusal(order.Violations);
+        return order.Violations.IsEmpty || purpose.AnswersUnsound
+            ? purpose.Answer(order, cancellation)
+            : new Refusal(order.Violations, order.Unit);
     }
 
     // A price book is looked up once, so that all of an answer is priced by one version of it.

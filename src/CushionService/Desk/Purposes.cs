@@ -14,6 +14,9 @@ internal static class Purposes
     /// <summary>Whether the order can be made, down to whether every piece fits its fabric.</summary>
     public static Purpose<ValidationAnswer> Validation { get; } = new(Purpose.Making, Validate, AnswersUnsound: true);
 
+    /// <summary>The same, for a caller that asks nothing more: an order that cannot be made is refused.</summary>
+    public static Purpose<ValidationAnswer> Check { get; } = new(Purpose.Making, Validate);
+
     /// <summary>What to cut, mark and sew together.</summary>
     public static Purpose<PiecesAnswer> Pieces { get; } = new(Purpose.Making, ListPieces);
 
@@ -40,8 +43,8 @@ internal static class Purposes
         new()
         {
             Valid = order.Violations.IsEmpty,
-            Violations = order.Violations,
-            Warnings = order.Warnings,
+            Violations = ViolationWording.Of(order.Violations, order.Unit),
+            Warnings = ViolationWording.Of(order.Warnings, order.Unit),
         };
 
     private static PiecesAnswer ListPieces(CheckedOrder order, CancellationToken cancellation)
@@ -90,7 +93,8 @@ internal static class Purposes
 
     private static EstimateAnswer EstimateOneFabric(CheckedOrder order, CancellationToken cancellation)
     {
-        YardageLine line = WordsOf(order).Yardage(LaidOut(order, cancellation)).Single();
+        AnswerWording words = WordsOf(order);
+        YardageLine line = words.Yardage(LaidOut(order, cancellation)).Single();
         return new EstimateAnswer
         {
             Units = order.Order.Units!.Value,
@@ -100,7 +104,7 @@ internal static class Purposes
             LayoutLength = line.LayoutLength,
             ProvenMinimal = line.ProvenMinimal,
             Because = line.Because,
-            Warnings = order.Warnings,
+            Warnings = words.Warnings,
         };
     }
 

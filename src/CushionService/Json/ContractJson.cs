@@ -4,7 +4,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract;
-using CushionService.Engine.Specifications;
+using CushionService.Contract.Answers;
 
 namespace CushionService.Json;
 
@@ -47,7 +47,7 @@ internal static class ContractJson
     // Every member of an answer is written, null where it has no value; only the range of a violation is left out where none applies.
     private static void LeaveOutEmptyRanges(JsonTypeInfo type)
     {
-        if (type.Type != typeof(Violation))
+        if (type.Type != typeof(ViolationAnswer))
         {
             return;
         }

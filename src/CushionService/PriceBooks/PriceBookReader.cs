@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
 using CushionService.Engine.Specifications.Stocks;
@@ -48,6 +49,7 @@ internal static class PriceBookReader
             .. faults,
             .. found.Violations.ExceptBy(faults.Select(fault => fault.Pointer), violation => violation.Pointer),
         ];
+        MessageWriter words = new(Language.English, OrderContext.UnitOf(book?.Units));
         return all.IsEmpty
             ? (specification, [])
             : (
@@ -56,7 +58,7 @@ internal static class PriceBookReader
                     .. all.Select(fault => new PriceBookError(
                             file,
                             lines.Of(fault.Pointer),
-                            $"{fault.Pointer} {fault.Code}: {fault.Detail}"
+                            $"{fault.Pointer} {fault.Code}: {words.Text(fault.Detail)}"
                         ))
                         .OrderBy(fault => fault.Line),
                 ]

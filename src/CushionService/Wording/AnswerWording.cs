@@ -19,11 +19,10 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
 {
     private readonly MessageWriter _writer = new(Language.English, unit);
 
-    public ImmutableArray<Violation> Warnings => warnings;
+    public IReadOnlyList<ViolationAnswer> Warnings => ViolationWording.Of(warnings, unit);
 
     /// <summary>The warnings, with what the layouts show.</summary>
-    public ImmutableArray<Violation> WarningsWith(ImmutableArray<Yardage> yardages) =>
-        [.. warnings, .. yardages.Select(yardage => MotifNote.Of(yardage, unit)).OfType<Violation>()];
+    public IReadOnlyList<ViolationAnswer> WarningsWith(ImmutableArray<Yardage> yardages) => ViolationWording.Of(Unwise(yardages), unit);
 
     public QuoteAnswer Quote(Order order, Quote quote) =>
         new()
@@ -68,11 +67,10 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             ],
             Care = quote.Care.IsEmpty ? null : string.Join(' ', quote.Care.Select(_writer.Text)),
             Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, _writer.Text(caution.Text)))],
-            Warnings =
-            [
-                .. WarningsWith(quote.Yardages),
-                .. quote.Cost is { Unpriced.IsEmpty: false } partial ? [Unpriced(partial)] : Array.Empty<Violation>(),
-            ],
+            Warnings = ViolationWording.Of(
+                quote.Cost is { Unpriced.IsEmpty: false } partial ? [.. Unwise(quote.Yardages), Unpriced(partial)] : Unwise(quote.Yardages),
+                unit
+            ),
         };
 
     public IReadOnlyList<PieceAnswer> Pieces(Drafting drafting) =>
@@ -241,6 +239,9 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
         string exact = price.Amount.ToString("0.######", System.Globalization.CultureInfo.InvariantCulture);
         return exact.Length > coins.Length ? exact : coins;
     }
+
+    private ImmutableArray<Violation> Unwise(ImmutableArray<Yardage> yardages) =>
+        [.. warnings, .. yardages.Select(yardage => MotifNote.Of(yardage, unit)).OfType<Violation>()];
 
     private static Violation Unpriced(Cost cost) =>
         new(

@@ -119,7 +119,7 @@ public sealed class FoamFacts
             .Violations.Single();
 
         Assert.Equal(("/cushions/0/fill/stock", "larger-than-sheet"), (violation.Pointer, violation.Code));
-        Assert.Equal("The foam of seat, 24 1/4 in × 30 in, is larger than a sheet of foam, 24 in × 72 in.", violation.Detail);
+        Assert.Equal("The foam of seat, 24 1/4 in × 30 in, is larger than a sheet of foam, 24 in × 72 in.", violation.Detail.ToString());
     }
 
     [Theory]
