@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Intake;
@@ -22,6 +23,9 @@ internal sealed record CheckedOrder(
     ImmutableArray<Violation> Warnings
 )
 {
+    /// <summary>The unit of its lengths, and of those in sentences.</summary>
+    public LengthUnit Unit => OrderContext.UnitOf(Order.Units);
+
     /// <summary>The cut pieces of a sound order.</summary>
     /// <exception cref="InvalidOperationException">The order breaks a rule: only a validation may look at such an
     /// order.</exception>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
 using CushionService.Intake;
@@ -47,7 +48,7 @@ internal static class Comparison
             Units = order.Units!.Value,
             Engine = EngineVersion.Current,
             Currency = order.Currency ?? book?.Currency.Code,
-            Given = Word(asGiven, "as given", asGiven.Violations),
+            Given = Word(asGiven, "as given", asGiven.Violations, asGiven.Warnings, OrderContext.UnitOf(order.Units)),
             Options = [.. sorted.Select(option => option.Answer)],
         };
     }
@@ -78,13 +79,12 @@ internal static class Comparison
         string change = ChangeWording.Of(given.Fabrics![at], fabric, separate, asGiven.Alternative, attempt.Alternative);
         return (
             attempt,
-            Word(attempt, change, Placed(attempt.Violations)) with
+            Word(attempt, change, Placed(attempt.Violations), Placed(attempt.Warnings), OrderContext.UnitOf(given.Units)) with
             {
                 Pointer = pointer,
                 Fabric = replaced,
                 Option = option.Id ?? replaced,
                 Separate = separate,
-                Warnings = Placed(attempt.Warnings),
             }
         );
 
@@ -103,7 +103,13 @@ internal static class Comparison
     }
 
     // What an attempt costs and takes. The caller adds where the option comes from.
-    private static OptionAnswer Word(QuoteAttempt attempt, string change, ImmutableArray<Violation> violations) =>
+    private static OptionAnswer Word(
+        QuoteAttempt attempt,
+        string change,
+        ImmutableArray<Violation> violations,
+        ImmutableArray<Violation> warnings,
+        LengthUnit unit
+    ) =>
         new()
         {
             Pointer = "",
@@ -114,7 +120,7 @@ internal static class Comparison
                 ? [.. alternative.Quotes.SelectMany(quote => new AnswerWording(quote.Drafting.Order.Unit, []).Yardage(quote.Yardages))]
                 : [],
             Change = change,
-            Violations = violations,
-            Warnings = attempt.Warnings,
+            Violations = ViolationWording.Of(violations, unit),
+            Warnings = ViolationWording.Of(warnings, unit),
         };
 }

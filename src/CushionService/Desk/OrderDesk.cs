@@ -38,7 +38,9 @@ internal sealed class OrderDesk(IPriceBooks books)
 
         cancellation.ThrowIfCancellationRequested();
         CheckedOrder order = Check(received, received.Order, purpose.Rules);
-        return order.Violations.IsEmpty || purpose.AnswersUnsound ? purpose.Answer(order, cancellation) : new Refusal(order.Violations);
+        return order.Violations.IsEmpty || purpose.AnswersUnsound
+            ? purpose.Answer(order, cancellation)
+            : new Refusal(order.Violations, order.Unit);
     }
 
     // Checks in two stages: fields first, then what only shows once the pieces are drafted, such as a piece wider than

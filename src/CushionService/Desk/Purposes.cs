@@ -17,6 +17,9 @@ internal static class Purposes
     /// <summary>Whether the order can be made, down to whether every piece fits its fabric.</summary>
     public static Purpose<ValidationAnswer> Validation { get; } = new(Purpose.Making, Validate, AnswersUnsound: true);
 
+    /// <summary>The same, for a caller that asks nothing more: an order that cannot be made is refused.</summary>
+    public static Purpose<ValidationAnswer> Check { get; } = new(Purpose.Making, Validate);
+
     /// <summary>What to cut, mark and sew together.</summary>
     public static Purpose<PiecesAnswer> Pieces { get; } = new(Purpose.Making, ListPieces);
 
@@ -44,8 +47,8 @@ internal static class Purposes
         new()
         {
             Valid = order.Violations.IsEmpty,
-            Violations = order.Violations,
-            Warnings = order.Warnings,
+            Violations = ViolationWording.Of(order.Violations, order.Unit),
+            Warnings = ViolationWording.Of(order.Warnings, order.Unit),
         };
 
     // The pieces are drafted already; wording thousands of them is worth a look at the deadline.
@@ -97,7 +100,8 @@ internal static class Purposes
     // The order of a query has one fabric. The warnings name parameters, since the desk has placed them.
     private static EstimateAnswer EstimateOneFabric(CheckedOrder order, CancellationToken cancellation)
     {
-        YardageLine line = WordsOf(order).Yardage(LaidOut(order, cancellation)).Single();
+        AnswerWording words = WordsOf(order);
+        YardageLine line = words.Yardage(LaidOut(order, cancellation)).Single();
         return new EstimateAnswer
         {
             Units = order.Order.Units!.Value,
@@ -107,7 +111,7 @@ internal static class Purposes
             LayoutLength = line.LayoutLength,
             ProvenMinimal = line.ProvenMinimal,
             Because = line.Because,
-            Warnings = order.Warnings,
+            Warnings = words.Warnings,
         };
     }
 

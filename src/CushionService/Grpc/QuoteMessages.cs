@@ -4,6 +4,7 @@ using CushionService.Contract.Answers;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
 using CushionService.Streaming;
+using CushionService.Wording;
 using Grpc.Core;
 using Refusal = CushionService.Contract.Refusal;
 
@@ -59,7 +60,7 @@ internal static class QuoteMessages
             Code = Statuses.Kind(refusal),
             Title = Statuses.Title(refusal),
         };
-        MessageWriter<Engine.Specifications.Violation, V1.Violation>.WriteAll(refusal.Violations, message.Violations, "");
+        MessageWriter<ViolationAnswer, V1.Violation>.WriteAll(ViolationWording.Of(refusal), message.Violations, "");
         return message;
     }
 }

@@ -1,6 +1,8 @@
 using CushionService.Contract;
+using CushionService.Contract.Answers;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
+using CushionService.Wording;
 using Google.Protobuf.WellKnownTypes;
 using Google.Rpc;
 using Grpc.Core;
@@ -25,7 +27,7 @@ internal static class Refusals
         BadRequest fields = new();
         ViolationList list = new();
         int size = 0;
-        foreach (Engine.Specifications.Violation violation in refusal.Violations)
+        foreach (ViolationAnswer violation in ViolationWording.Of(refusal))
         {
             BadRequest.Types.FieldViolation field = new()
             {
@@ -33,7 +35,7 @@ internal static class Refusals
                 Reason = violation.Code,
                 Description = violation.Detail,
             };
-            V1.Violation message = MessageWriter<Engine.Specifications.Violation, V1.Violation>.Write(violation, "");
+            V1.Violation message = MessageWriter<ViolationAnswer, V1.Violation>.Write(violation, "");
             size += field.CalculateSize() + message.CalculateSize();
             if (size > DetailBudget)
             {

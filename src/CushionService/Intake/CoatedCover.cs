@@ -18,15 +18,16 @@ internal static class CoatedCover
 
         if (fill.Kind == FillKind.Foam && fill.Oversize > order.Practice.Fills.LargestCoatedOversize)
         {
-            string most = findings.Text(order.Practice.Fills.LargestCoatedOversize);
-            string detail = $"Coated fabric does not stretch: foam more than {most} larger than its cover strains the seams.";
-            findings.Warn("Fill.Oversize", "foam-too-large-for-coated", detail);
+            findings.Warn(
+                "Fill.Oversize",
+                "foam-too-large-for-coated",
+                StockTexts.FoamTooLargeForCoated(order.Practice.Fills.LargestCoatedOversize)
+            );
         }
 
         if (cushion.Vents is null or 0 && offer.Additions.Contains(AdditionKind.Vents))
         {
-            string detail = "A cushion all of coated fabric needs vents, or the air cannot leave it.";
-            findings.Warn(nameof(cushion.Vents), "coated-without-vents", detail);
+            findings.Warn(nameof(cushion.Vents), "coated-without-vents", StockTexts.CoatedWithoutVents);
         }
     }
 

@@ -1,6 +1,5 @@
 using CushionService.Contract.Orders;
 using FluentValidation;
-using FluentValidation.Results;
 
 namespace CushionService.Intake;
 
@@ -11,12 +10,11 @@ internal sealed class ComparisonValidator : AbstractValidator<Order>
 
     public ComparisonValidator()
     {
-        RuleFor(order => order.Candidates).NotEmpty().WithErrorCode("required").WithMessage("A comparison needs at least one candidate.");
+        RuleFor(order => order.Candidates).NotEmpty().WithErrorCode("required").WithDetail(OrderTexts.CandidateRequired);
         RuleFor(order => order.Candidates)
             .Must(candidates => (candidates ?? []).Sum(candidate => candidate?.Options?.Count ?? 0) <= MostOptions)
             .WithErrorCode("out-of-range")
-            .WithMessage($"A comparison may have at most {MostOptions} options.")
-            .WithState(_ => new FindingRange(null, MostOptions));
+            .WithDetail(OrderTexts.TooManyOptions(MostOptions), new FindingRange(null, MostOptions));
         RuleForEach(order => order.Candidates)
             .ChildRules(candidate =>
                 candidate
@@ -26,7 +24,7 @@ internal sealed class ComparisonValidator : AbstractValidator<Order>
                             .RuleFor(fabric => fabric.OnHand)
                             .Null()
                             .WithErrorCode("not-applicable")
-                            .WithMessage("Fabric on hand is for a fit. Leave it out of this call.")
+                            .WithDetail(OrderTexts.OnHandElsewhere)
                     )
             );
         RuleForEach(order => order.Candidates).Custom(NamesAFabric);
@@ -37,7 +35,7 @@ internal sealed class ComparisonValidator : AbstractValidator<Order>
         if (candidate?.Fabric is { } id && (context.InstanceToValidate.Fabrics ?? []).All(fabric => fabric?.Id != id))
         {
             string path = $"{context.PropertyPath}.{nameof(candidate.Fabric)}";
-            context.AddFailure(new ValidationFailure(path, FabricUse.Unknown(id)) { ErrorCode = "unknown-fabric" });
+            context.Refuse(path, "unknown-fabric", OrderTexts.UnknownFabric(id));
         }
     }
 }

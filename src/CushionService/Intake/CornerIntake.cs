@@ -26,7 +26,7 @@ internal static class CornerIntake
             Findings at = findings.Within(list, i);
             if (points[i] is not { } point)
             {
-                at.Refuse("", "required", "A corner may not be null. Give its x and y.");
+                at.Refuse("", "required", FieldTexts.NullCorner);
             }
             else if ((Read(point.X, nameof(point.X), at), Read(point.Y, nameof(point.Y), at)) is ({ } x, { } y))
             {
@@ -48,16 +48,15 @@ internal static class CornerIntake
         Length furthest = PolygonOutline.Furthest;
         if (measure is not { } written)
         {
-            findings.Refuse(field, "required", $"{field} is required.");
+            findings.Refuse(field, "required", FieldTexts.Required(field));
         }
         else if (!written.TryRead(findings.Unit, out Length length))
         {
-            findings.Refuse(field, "not-a-length", FieldCheck<Corner>.NotALength(field));
+            findings.Refuse(field, "not-a-length", FieldTexts.NotALength(field));
         }
         else if (length > furthest || length < -furthest)
         {
-            string detail = $"{field} must be between {findings.Text(-furthest)} and {findings.Text(furthest)}.";
-            findings.RefuseRange(field, "out-of-range", detail, -furthest, furthest);
+            findings.RefuseRange(field, "out-of-range", FieldTexts.LengthRange(field, -furthest, furthest), -furthest, furthest);
         }
         else
         {

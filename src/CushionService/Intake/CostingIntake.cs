@@ -85,9 +85,13 @@ internal static class CostingIntake
         Money step = PriceIntake.Amount(rounding.Step!, money);
         if (step.Amount <= 0 || step != step.RoundHalfUp())
         {
-            double coin = Math.Pow(10, -money.Decimals);
-            string detail = $"Step must be in whole coins of {money.Code}, and at least one.";
-            findings.Refuse(nameof(rounding.Step), "out-of-range", detail, new FindingRange(coin, null));
+            Money coin = new((decimal)Math.Pow(10, -money.Decimals), money);
+            findings.Refuse(
+                nameof(rounding.Step),
+                "out-of-range",
+                PriceTexts.RoundingStep(coin, money.Code),
+                new FindingRange((double)coin.Amount, null)
+            );
         }
 
         return new RoundingSpecification(step, rounding.Direction ?? RoundingDirection.Nearest);

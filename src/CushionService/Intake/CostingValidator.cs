@@ -13,7 +13,7 @@ internal sealed class CostingValidator : AbstractValidator<Costing>
             .Null()
             .When(costing => costing.Markup is not null)
             .WithErrorCode("not-combinable")
-            .WithMessage("Give a markup or a margin, not both.");
+            .WithDetail(PriceTexts.MarkupOrMargin);
         RuleFor(costing => costing.Labour!).SetValidator(new LabourValidator()).When(costing => costing.Labour is not null);
     }
 
@@ -27,7 +27,7 @@ internal sealed class CostingValidator : AbstractValidator<Costing>
                         .Must(word => Operation.All.Contains(new Operation(word!)))
                         .When(operation => operation.Operation is not null)
                         .WithErrorCode("unknown-value")
-                        .WithMessage($"Operation must be one of {string.Join(", ", Operation.All)}.")
+                        .WithDetail(PriceTexts.Operations(Operation.All.Select(operation => operation.Word)))
                 );
             RuleFor(labour => labour.Operations).Distinct(time => time?.Operation, nameof(OperationTime.Operation));
         }

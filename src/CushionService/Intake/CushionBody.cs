@@ -94,8 +94,16 @@ internal sealed record CushionBody(
     {
         if (side == Side.Bottom || !HasSide(side))
         {
-            string name = Outline is { } known ? $"Outline {Words<OutlineKind>.Of(known.Kind)}" : "The cushion";
-            At.Refuse(field, "not-combinable", $"{name} has no {Words<Side>.Of(side)} side to hold it.");
+            At.Refuse(field, "not-combinable", TrimTexts.SideRequired(Outline?.Kind, side));
+        }
+    }
+
+    /// <summary>Reports a field that only a cushion with a rectangular outline can have.</summary>
+    public void NeedsRectangle(string field)
+    {
+        if (Outline is { Kind: not OutlineKind.Rectangle and var kind })
+        {
+            At.Refuse(field, "not-combinable", ShapeTexts.NeedsRectangle(FieldNames.Words(field), kind));
         }
     }
 }

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Constructions;
@@ -7,8 +5,6 @@ using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Fillings;
-using CushionService.Engine.Specifications.Outlines;
-using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 using Outline = CushionService.Engine.Specifications.Outlines.Outline;
 
@@ -101,11 +97,7 @@ internal static class CushionIntake
         FaceMatch faces = match?.Faces ?? usual.Faces;
         if (faces == FaceMatch.Free && match?.Boxing is { } carried and not BoxingMatch.Free)
         {
-            findings.Refuse(
-                $"{nameof(Cushion.Match)}.{nameof(match.Boxing)}",
-                "not-combinable",
-                $"The boxing carries the faces' pattern, so it cannot be {Words<BoxingMatch>.Of(carried)} where the faces are free."
-            );
+            findings.Refuse($"{nameof(Cushion.Match)}.{nameof(match.Boxing)}", "not-combinable", ShapeTexts.BoxingMatch(carried));
         }
 
         return new MatchSpecification(
@@ -131,40 +123,29 @@ internal static class CushionIntake
 
     private static void KeepsToOffer(Cushion cushion, ConstructionOffer offer, Findings findings)
     {
-        string construction = Words<Construction>.Of(offer.Kind);
         if (offer.Thickness && cushion.Thickness is null)
         {
-            findings.Refuse(nameof(cushion.Thickness), "required", $"Thickness is required for construction {construction}.");
+            findings.Refuse(nameof(cushion.Thickness), "required", FieldTexts.RequiredForConstruction("Thickness", offer.Kind));
         }
 
         if (!offer.Thickness && cushion.Thickness is not null)
         {
-            findings.NotApplicable(nameof(cushion.Thickness), $"construction {construction}");
+            findings.NotApplicable(nameof(cushion.Thickness), FieldTexts.NotForConstruction("Thickness", offer.Kind));
         }
 
         if (cushion.Boxing is not null && offer.Joins.IsEmpty)
         {
-            findings.NotApplicable(nameof(cushion.Boxing), $"construction {construction}");
+            findings.NotApplicable(nameof(cushion.Boxing), FieldTexts.NotForConstruction("Boxing", offer.Kind));
         }
 
         if (cushion.Outline?.Kind is { } outline && !offer.Outlines.Contains(outline))
         {
-            findings.Refuse(
-                "Outline.Kind",
-                "not-combinable",
-                $"Construction {construction} cannot have outline {Words<OutlineKind>.Of(outline)}. Choose one of {Choices(offer.Outlines)}."
-            );
+            findings.Refuse("Outline.Kind", "not-combinable", ShapeTexts.OutlineNotOffered(offer.Kind, outline, offer.Outlines));
         }
 
         if (cushion.Fill is { Kind: FillKind.Foam } && !offer.HasBlock)
         {
-            findings.Refuse(
-                "Fill.Kind",
-                "not-combinable",
-                $"Construction {construction} has no thickness to cut foam to. Choose a loose fill."
-            );
+            findings.Refuse("Fill.Kind", "not-combinable", ShapeTexts.NoFoam(offer.Kind));
         }
     }
-
-    private static string Choices(ImmutableArray<OutlineKind> kinds) => string.Join(", ", kinds.Select(Words<OutlineKind>.Of));
 }

@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
-using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Constructions;
-using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -13,8 +11,7 @@ namespace CushionService.Intake;
 /// <summary>Checks an edging against the seams that it is sewn into, and specifies it.</summary>
 internal static class EdgingIntake
 {
-    private static readonly LengthField<Edging> Depth = RecordForm<Edging>.Length(nameof(Edging.Depth)),
-        CordDiameter = RecordForm<Edging>.Length(nameof(Edging.CordDiameter));
+    private static readonly LengthField<Edging> Depth = RecordForm<Edging>.Length(nameof(Edging.Depth));
 
     /// <summary>The edging; null where it is plain, or was refused.</summary>
     public static EdgingSpecification? Read(Edging edging, CushionBody body, Findings findings)
@@ -25,7 +22,7 @@ internal static class EdgingIntake
             return null;
         }
 
-        FieldsApply(edging, kind, findings);
+        EdgingFields.Check(edging, kind, findings);
         if (kind == EdgingKind.Plain)
         {
             return null;
@@ -33,25 +30,21 @@ internal static class EdgingIntake
 
         if (body.Offer.EdgingOf(kind) is not { } offer)
         {
-            string construction = Words<Construction>.Of(body.Offer.Kind);
-            string detail = $"Construction {construction} cannot have edging {Words<EdgingKind>.Of(kind)}.";
-            findings.Refuse(nameof(edging.Kind), "not-combinable", detail);
+            IEnumerable<EdgingKind> offered = body.Offer.Edgings.Select(one => one.Kind);
+            findings.Refuse(nameof(edging.Kind), "not-combinable", TrimTexts.EdgingNotOffered(body.Offer.Kind, kind, offered));
             return null;
         }
 
         SeamsAllow(edging, kind, offer, body, findings);
         if (body.Written.CornerTaper is not null)
         {
-            string detail = "The corners of a cushion with an edging are not drawn in: the edging would not lie flat.";
-            body.At.Warn(nameof(Cushion.CornerTaper), "tapered-edging", detail);
+            body.At.Warn(nameof(Cushion.CornerTaper), "tapered-edging", TrimTexts.TaperedEdging);
         }
 
         ImmutableArray<EdgingPlace> places = Places(edging, offer, body);
         return (kind, fields[Depth]) switch
         {
-            (EdgingKind.Welt, _) => fields.Or(CordDiameter, body.Practice.Trims.CordDiameter) is { } cord
-                ? Welt(edging, places, cord, body, findings)
-                : null,
+            (EdgingKind.Welt, _) => WeltIntake.Read(edging, fields, places, body, findings),
             (EdgingKind.Ruffle, { } depth) => fields.IsSound
                 ? new RuffleSpecification(
                     places,
@@ -65,64 +58,28 @@ internal static class EdgingIntake
         };
     }
 
-    private static void FieldsApply(Edging edging, EdgingKind kind, Findings findings)
-    {
-        bool welt = kind == EdgingKind.Welt,
-            ruffle = kind == EdgingKind.Ruffle,
-            flange = kind == EdgingKind.Flange;
-        Only(welt, edging.CordDiameter is not null, nameof(edging.CordDiameter));
-        Only(welt, edging.Cut is not null, nameof(edging.Cut));
-        Only(welt || ruffle || flange, edging.At is not null, nameof(edging.At));
-        Only(welt || ruffle || flange, edging.Fabric is not null, nameof(edging.Fabric));
-        Only(ruffle, edging.Fullness is not null, nameof(edging.Fullness));
-        Only(ruffle || flange, edging.Depth is not null, nameof(edging.Depth));
-        Only(ruffle, edging.Lining is not null, nameof(edging.Lining));
-        if ((ruffle || flange) && edging.Depth is null)
-        {
-            findings.Refuse(nameof(edging.Depth), "required", $"Depth is required for edging {Words<EdgingKind>.Of(kind)}.");
-        }
-
-        if (edging.At is { } at && at.Distinct().Count() < at.Count)
-        {
-            findings.Refuse(nameof(edging.At), "duplicate", "List each seam only once.");
-        }
-
-        void Only(bool applies, bool given, string field)
-        {
-            if (given && !applies)
-            {
-                findings.NotApplicable(field, $"edging {Words<EdgingKind>.Of(kind)}");
-            }
-        }
-    }
-
     private static void SeamsAllow(Edging edging, EdgingKind kind, EdgingOffer offer, CushionBody body, Findings findings)
     {
         foreach ((int i, EdgingPlace place) in (edging.At ?? []).Index())
         {
             if (!offer.Places.Contains(place))
             {
-                string places = string.Join(", ", offer.Places.Select(Words<EdgingPlace>.Of)),
-                    construction = Words<Construction>.Of(body.Offer.Kind);
-                string detail = $"Edging {Words<EdgingKind>.Of(kind)} on construction {construction} must be at one of {places}.";
-                findings.Refuse($"{nameof(edging.At)}[{i}]", "not-combinable", detail);
+                findings.Refuse($"{nameof(edging.At)}[{i}]", "not-combinable", TrimTexts.EdgingPlace(kind, body.Offer.Kind, offer.Places));
             }
             else if (place == EdgingPlace.Corners && body is { Joins: BoxingJoins.Back, HasJoins: true })
             {
-                const string Detail = "An edging at the corners needs a boxing that joins at the corners.";
-                findings.Refuse($"{nameof(edging.At)}[{i}]", "not-combinable", Detail);
+                findings.Refuse($"{nameof(edging.At)}[{i}]", "not-combinable", TrimTexts.EdgingAtCorners);
             }
         }
 
         if (body.HasOpenEnds)
         {
-            findings.Refuse(nameof(edging.Kind), "not-combinable", "Gathered or tied ends have no seam for an edging. Choose flat ends.");
+            findings.Refuse(nameof(edging.Kind), "not-combinable", TrimTexts.EdgingOnOpenEnds);
         }
 
         if (body.IsSharp && edging.At is { } at && at.Contains(EdgingPlace.Top) && at.Contains(EdgingPlace.Bottom))
         {
-            const string Detail = "The top and the bottom of this wedge meet in one seam at the front. Put the edging at one of them.";
-            findings.Refuse(nameof(edging.At), "not-combinable", Detail);
+            findings.Refuse(nameof(edging.At), "not-combinable", TrimTexts.EdgingOnWedge);
         }
     }
 
@@ -136,47 +93,13 @@ internal static class EdgingIntake
     {
         if (body.Outline is { HasCorners: false } curved)
         {
-            string detail = $"A flat flange cannot follow the curves of outline {Words<OutlineKind>.Of(curved.Kind)}.";
-            findings.Refuse(nameof(Edging.Kind), "not-combinable", detail);
+            findings.Refuse(nameof(Edging.Kind), "not-combinable", TrimTexts.FlangeOnCurves(curved.Kind));
         }
         else if (body.Outline is { } outline && !FlangeStrip.Fits(outline, depth))
         {
-            string detail = $"A flange of {findings.Text(depth)} is too deep for the inside corners of this outline.";
-            findings.Refuse(Depth.Name, "out-of-range", detail);
+            findings.Refuse(Depth.Name, "out-of-range", TrimTexts.FlangeTooDeep(depth));
         }
 
         return new FlangeStripSpecification(places, depth);
-    }
-
-    private static WeltSpecification Welt(
-        Edging edging,
-        ImmutableArray<EdgingPlace> places,
-        Length cord,
-        CushionBody body,
-        Findings findings
-    )
-    {
-        if (edging.Cut is WeltCut.Crosswise or WeltCut.Lengthwise && body.Outline is { HasCorners: false })
-        {
-            findings.Warn(nameof(edging.Cut), "straight-welt-on-curve", "A straight-cut welt puckers on a curve. Cut it on the bias.");
-        }
-
-        // The cords of both seams stand half a diameter each into the boxing's height.
-        if (
-            body.Thickness is { } thickness
-            && places.Count(place => place != EdgingPlace.Corners) * cord > Length.FromNanometres(thickness.Nanometres / 2)
-        )
-        {
-            string detail = $"Cord of {findings.Text(cord)} covers more than half of a boxing of {findings.Text(thickness)}.";
-            findings.Warn(CordDiameter.Name, "cord-thick-for-boxing", detail);
-        }
-
-        if (body.SeamAllowance is { } seam && cord > 2 * seam)
-        {
-            string detail = $"Cord of {findings.Text(cord)} is hard to sew close to with a seam allowance of {findings.Text(seam)}.";
-            findings.Warn(CordDiameter.Name, "cord-thick-for-seam", detail);
-        }
-
-        return new WeltSpecification(places, cord, edging.Cut ?? WeltCut.Bias) { IsCutUsual = edging.Cut is null };
     }
 }

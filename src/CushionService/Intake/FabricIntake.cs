@@ -34,9 +34,14 @@ internal static class FabricIntake
 
         if (width - 2 * selvedge < FabricTrade.NarrowestUsable)
         {
-            string detail = $"The selvedges leave less than {findings.Text(FabricTrade.NarrowestUsable)} of the width.";
             Length widest = Length.FromNanometres((width - FabricTrade.NarrowestUsable).Nanometres / 2);
-            findings.RefuseRange(nameof(fabric.Selvedge), "out-of-range", detail, null, widest);
+            findings.RefuseRange(
+                nameof(fabric.Selvedge),
+                "out-of-range",
+                FabricTexts.SelvedgesTooWide(FabricTrade.NarrowestUsable, widest),
+                null,
+                widest
+            );
         }
 
         return fabric.Id is not { } id || sold is null || fields.Or(Squaring, order.Practice.Squaring) is not { } squaring
@@ -72,24 +77,24 @@ internal static class FabricIntake
             : null;
         if (repeat is { Length: null, Width: null })
         {
-            findings.Refuse(nameof(repeat.Length), "required", "A repeat needs a length, a width, or both.");
+            findings.Refuse(nameof(repeat.Length), "required", FabricTexts.RepeatEmpty);
             return null;
         }
 
         if (repeat is { Drop: DropKind.Half, Width: null } or { Drop: DropKind.Half, Length: null })
         {
-            (string field, string name) = repeat.Width is null ? (nameof(repeat.Width), "Width") : (nameof(repeat.Length), "Length");
-            findings.Refuse(field, "required", $"{name} is required for a half drop.");
+            string field = repeat.Width is null ? nameof(repeat.Width) : nameof(repeat.Length);
+            findings.Refuse(field, "required", FabricTexts.HalfDrop(field));
         }
 
         if (repeat is { Width: null, Motif.X: not null })
         {
-            findings.NotApplicable($"{nameof(repeat.Motif)}.{nameof(MotifPosition.X)}", "a repeat without a width");
+            findings.NotApplicable($"{nameof(repeat.Motif)}.{nameof(MotifPosition.X)}", FabricTexts.MotifAcross("X"));
         }
 
         if (repeat is { Length: null, Motif.Y: not null })
         {
-            findings.NotApplicable($"{nameof(repeat.Motif)}.{nameof(MotifPosition.Y)}", "a repeat without a length");
+            findings.NotApplicable($"{nameof(repeat.Motif)}.{nameof(MotifPosition.Y)}", FabricTexts.MotifAlong("Y"));
         }
 
         return fields.IsSound

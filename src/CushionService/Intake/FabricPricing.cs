@@ -1,4 +1,3 @@
-using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Fabrics;
@@ -23,10 +22,11 @@ internal static class FabricPricing
         // An unknown price book may have what is missing: only its name is reported.
         if (fabric.Sold is null && sold is null && (order.Order.PriceBook is null || order.Book is not null))
         {
-            string detail = order.Book is { } book
-                ? $"Sold is required: price book {book.Name} does not sell this fabric by length."
-                : "Sold is required.";
-            findings.Refuse(nameof(fabric.Sold), "required", detail);
+            findings.Refuse(
+                nameof(fabric.Sold),
+                "required",
+                order.Book is { } book ? FabricTexts.SoldRequiredByBook(book.Name) : FabricTexts.SoldRequired
+            );
         }
 
         UnitsAgree(fabric, fabric.Sold is { } own ? own.Unit : sold?.Unit, booked, order, findings);
@@ -37,15 +37,11 @@ internal static class FabricPricing
     {
         if (sold is { } unit && fabric.Price?.Per is { } per && per != unit)
         {
-            string word = Words<SaleUnit>.Of(unit);
-            string detail = $"This fabric is sold by the {word}. Give its price per {word}.";
-            findings.Refuse("Price.Per", "not-combinable", detail);
+            findings.Refuse("Price.Per", "not-combinable", FabricTexts.PriceUnit(unit));
         }
         else if (fabric.Price is null && fabric.Sold?.Unit is { } own && booked is not null && booked.Per != own)
         {
-            string word = Words<SaleUnit>.Of(booked.Per);
-            string detail = $"Price book {order.Book!.Name} sells this fabric by the {word}. Sell it by the {word}, or give it a price.";
-            findings.Refuse("Sold.Unit", "not-combinable", detail);
+            findings.Refuse("Sold.Unit", "not-combinable", FabricTexts.BookUnit(order.Book!.Name, booked.Per));
         }
     }
 
@@ -57,7 +53,7 @@ internal static class FabricPricing
         Fields<Sale> fields = RecordForm<Sale>.Read(sale, inUnit);
         if (unit is not (SaleUnit.Yd or SaleUnit.M))
         {
-            findings.Refuse(nameof(sale.Unit), "not-combinable", "Fabric is sold by the yd or by the m. Choose one of them.");
+            findings.Refuse(nameof(sale.Unit), "not-combinable", FabricTexts.SoldByLength);
         }
 
         return fields.IsSound && fields[Step] is { } step ? new SaleRule(unit, step, fields[Minimum] ?? step) : null;

@@ -22,9 +22,6 @@ internal sealed class FabricUse
         }
     }
 
-    /// <summary>What is wrong with the name of a fabric that the order does not have.</summary>
-    public static string Unknown(string id) => $"No fabric with id {id} in this order.";
-
     /// <summary>Reports every name that is unknown or missing, and warns of every fabric that nothing is made of.</summary>
     public static void Check(OrderContext context, Findings findings)
     {
@@ -77,8 +74,7 @@ internal sealed class FabricUse
         Needs(id, nameof(piece.Fabric), at);
         if (context.Fabric(id) is { OneWay: true } && piece.Rotation is not (null or Rotations.None))
         {
-            string detail = $"Fabric {id} is one-way: this piece is laid as it is drawn, and not turned.";
-            at.Warn(nameof(piece.Rotation), "one-way-fabric", detail);
+            at.Warn(nameof(piece.Rotation), "one-way-fabric", OrderTexts.OneWayPiece(id!));
         }
     }
 
@@ -86,7 +82,7 @@ internal sealed class FabricUse
     {
         if (id is null)
         {
-            at.Refuse(field, "required", $"{FieldNames.LastWords(field)} is required when the order has several fabrics.");
+            at.Refuse(field, "required", FieldTexts.RequiredWithFabrics(FieldNames.LastWords(field)));
         }
 
         Names(id, field, at);
@@ -105,7 +101,7 @@ internal sealed class FabricUse
         }
         else
         {
-            at.Refuse(field, "unknown-fabric", Unknown(id));
+            at.Refuse(field, "unknown-fabric", OrderTexts.UnknownFabric(id));
         }
     }
 
@@ -115,7 +111,7 @@ internal sealed class FabricUse
         {
             if (fabrics[i]?.Id is { } id && !_used[id])
             {
-                _findings.Warn($"{nameof(Order.Fabrics)}[{i}]", "unused-fabric", $"Nothing in this order is made of fabric {id}.");
+                _findings.Warn($"{nameof(Order.Fabrics)}[{i}]", "unused-fabric", OrderTexts.UnusedFabric(id));
             }
         }
     }

@@ -74,7 +74,7 @@ internal static class FillIntake
         {
             if (given && kind != taker)
             {
-                findings.NotApplicable(field, $"fill {Words<FillKind>.Of(kind)}");
+                findings.NotApplicable(field, FieldTexts.NotForFill(FieldNames.Words(field), kind));
             }
         }
     }
@@ -86,8 +86,7 @@ internal static class FillIntake
         NamedStock? stock = order.Stock(fill.Stock);
         if (fill.Density is not null && stock is { HasDensity: true })
         {
-            string detail = $"Stock {stock.Id} has its own density. Leave out the density here.";
-            findings.Refuse(nameof(fill.Density), "not-combinable", detail);
+            findings.Refuse(nameof(fill.Density), "not-combinable", StockTexts.OwnDensity(stock.Id!));
         }
 
         return stock;
@@ -102,13 +101,11 @@ internal static class FillIntake
 
         if (oversize > practice.LargestOversize)
         {
-            string detail =
-                $"Foam more than {findings.Text(practice.LargestOversize)} larger than its cover is hard to put in and strains the seams.";
-            findings.Warn(Oversize.Name, "foam-too-large", detail);
+            findings.Warn(Oversize.Name, "foam-too-large", StockTexts.FoamTooLarge(practice.LargestOversize));
         }
         else if (fill.Wrap is not null && oversize > Length.Zero)
         {
-            findings.Warn(Oversize.Name, "foam-too-large", "Under a wrap cut the foam to the cover's size: the wrap fills the cover out.");
+            findings.Warn(Oversize.Name, "foam-too-large", StockTexts.FoamUnderWrap);
         }
     }
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using CushionService.Contract;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
-using FluentValidation;
 using FluentValidation.Results;
 
 namespace CushionService.Intake;
@@ -50,39 +50,47 @@ internal sealed class Findings
     /// <summary>The same place, its numbers being in a unit of their own.</summary>
     public Findings In(LengthUnit unit) => new(this, unit);
 
-    /// <summary>A length in the order's unit, with its symbol.</summary>
-    public string Text(Length length) => LengthText.Format(length, Unit);
-
-    /// <summary>Reports a broken rule at a field of what is checked, or a field of its parts.</summary>
-    public void Refuse(string field, string code, string detail, FindingRange? range = null) =>
+    /// <summary>Reports a broken rule.</summary>
+    /// <param name="field">The property of what is checked, or the path of one of its parts' (<c>Fill.Oversize</c>); empty for the whole.</param>
+    /// <param name="code">A stable word for programs, in kebab case.</param>
+    /// <param name="detail">What is wrong, and what would be right.</param>
+    /// <param name="range">The range that the value broke; null where none applies.</param>
+    public void Refuse(string field, string code, Message detail, FindingRange? range = null) =>
         _all.Refuse(new Violation(FieldNames.Pointer(PathOf(field)), code, detail, range?.Minimum, range?.Maximum));
 
-    /// <summary>Reports something unwise.</summary>
-    public void Warn(string field, string code, string detail) => _all.Warn(new Violation(FieldNames.Pointer(PathOf(field)), code, detail));
+    /// <summary>Reports something unwise. The order is made all the same.</summary>
+    /// <param name="field">As of <see cref="Refuse"/>.</param>
+    /// <param name="code">A stable word for programs, in kebab case.</param>
+    /// <param name="detail">Why it is unwise, and what would be better.</param>
+    public void Warn(string field, string code, Message detail) =>
+        _all.Warn(new Violation(FieldNames.Pointer(PathOf(field)), code, detail));
 
     /// <summary>Reports a length that is out of range.</summary>
-    public void RefuseRange(string field, string code, string detail, Length? minimum, Length? maximum) =>
+    /// <param name="field">As of <see cref="Refuse"/>.</param>
+    /// <param name="code">A stable word for programs, in kebab case.</param>
+    /// <param name="detail">What is wrong, and what would be right.</param>
+    /// <param name="minimum">The smallest allowed length; null where there is none.</param>
+    /// <param name="maximum">The largest allowed length; null where there is none.</param>
+    public void RefuseRange(string field, string code, Message detail, Length? minimum, Length? maximum) =>
         Refuse(field, code, detail, new FindingRange(Number(minimum), Number(maximum)));
 
     /// <summary>Reports a field that means nothing here.</summary>
-    /// <param name="field">The field.</param>
-    /// <param name="to">What it does not apply to ("closure zipper").</param>
-    public void NotApplicable(string field, string to) =>
-        Refuse(field, "not-applicable", $"{FieldNames.LastWords(field)} does not apply to {to}. Leave it out.");
+    /// <param name="field">As of <see cref="Refuse"/>.</param>
+    /// <param name="detail">What it does not apply to.</param>
+    public void NotApplicable(string field, Message detail) => Refuse(field, "not-applicable", detail);
 
-    /// <summary>Reports what a validator found.</summary>
+    /// <summary>Reports what one of FluentValidation's validators found.</summary>
+    /// <exception cref="InvalidOperationException">A rule has no message of ours.</exception>
     public void Report(ValidationResult result)
     {
         foreach (ValidationFailure failure in result.Errors)
         {
-            if (failure.Severity == Severity.Warning)
+            if (failure.CustomState is not RuleDetail detail)
             {
-                Warn(failure.PropertyName, failure.ErrorCode, failure.ErrorMessage);
+                throw new InvalidOperationException($"The rule {failure.ErrorCode} of {failure.PropertyName} has no detail.");
             }
-            else
-            {
-                Refuse(failure.PropertyName, failure.ErrorCode, failure.ErrorMessage, failure.CustomState as FindingRange);
-            }
+
+            Refuse(failure.PropertyName, failure.ErrorCode, detail.Message, detail.Range);
         }
     }
 

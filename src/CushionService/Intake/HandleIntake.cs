@@ -1,7 +1,5 @@
-using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications.Outlines;
-using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Intake;
@@ -24,28 +22,24 @@ internal static class HandleIntake
         Fields<Handle> fields = RecordForm<Handle>.Read(handle, findings);
         if (handle.Kind is { } known && !body.Offer.Handles.Contains(known))
         {
-            string construction = Words<Construction>.Of(body.Offer.Kind);
-            string detail = $"Construction {construction} cannot have handle {Words<HandleKind>.Of(known)}.";
-            findings.Refuse(nameof(handle.Kind), "not-combinable", detail);
+            findings.Refuse(nameof(handle.Kind), "not-combinable", TrimTexts.HandleNotOffered(body.Offer.Kind, known, body.Offer.Handles));
             return null;
         }
 
         Side side = body.HandleSide;
         if (side == Side.Bottom)
         {
-            findings.Refuse(nameof(handle.Side), "not-combinable", "A handle must be on a side of the boxing, not on the bottom.");
+            findings.Refuse(nameof(handle.Side), "not-combinable", TrimTexts.HandleOnBottom);
             return null;
         }
 
         if (!body.HasSide(side))
         {
-            string outline = Words<OutlineKind>.Of(body.Outline!.Kind);
-            string detail = $"Outline {outline} has no {Words<Side>.Of(side)} side. Choose another side.";
-            findings.Refuse(nameof(handle.Side), "not-combinable", detail);
+            findings.Refuse(nameof(handle.Side), "not-combinable", TrimTexts.NoSide(body.Outline!.Kind, side));
         }
         else if (side == body.ClosureSide && body.OpensBoxing)
         {
-            findings.Refuse(nameof(handle.Side), "not-combinable", "The closure opens this side. Choose another side for the handle.");
+            findings.Refuse(nameof(handle.Side), "not-combinable", TrimTexts.HandleOnClosure);
         }
 
         SizesAllow(fields, side, body, findings);
@@ -58,20 +52,17 @@ internal static class HandleIntake
     {
         if (fields[Width] is { } width && body.BoxingHeight is { } height && width > height)
         {
-            string detail = $"A handle may be at most as wide as the boxing is high, {findings.Text(height)}.";
-            findings.RefuseRange(Width.Name, "out-of-range", detail, null, height);
+            findings.RefuseRange(Width.Name, "out-of-range", TrimTexts.HandleTooWide(height), null, height);
         }
 
         if (fields[Span] is { } span && fields[HandleLength] is { } length && span >= length)
         {
-            string detail = $"Span must be less than the handle's length, {findings.Text(length)}, so that fingers fit under it.";
-            findings.RefuseRange(Span.Name, "out-of-range", detail, null, length);
+            findings.RefuseRange(Span.Name, "out-of-range", TrimTexts.SpanTooLong(length), null, length);
         }
 
         if (fields[Span] is { } across && body.FreeLength(side) is { } free && across > free)
         {
-            string detail = $"Span must fit the side, of which {findings.Text(free)} is free.";
-            findings.RefuseRange(Span.Name, "out-of-range", detail, null, free);
+            findings.RefuseRange(Span.Name, "out-of-range", TrimTexts.SpanOnShortSide(free), null, free);
         }
     }
 }

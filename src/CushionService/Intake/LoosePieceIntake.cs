@@ -56,11 +56,11 @@ internal static class LoosePieceIntake
         {
             if (given && polygon)
             {
-                findings.NotApplicable(field, "a piece with points");
+                findings.NotApplicable(field, FieldTexts.NotWithPoints(FieldNames.Words(field)));
             }
             else if (!given && !polygon)
             {
-                findings.Refuse(field, "required", $"{FieldNames.Words(field)} is required, unless the piece has points.");
+                findings.Refuse(field, "required", FieldTexts.RequiredWithoutPoints(FieldNames.Words(field)));
             }
         }
     }
@@ -77,7 +77,7 @@ internal static class LoosePieceIntake
         bool sound = true;
         foreach (OutlineFault fault in new PolygonOutline(drawn, Length.Zero).Faults())
         {
-            findings.Refuse(fault.Field, "not-a-shape", fault.Reason);
+            findings.Refuse(fault.Field, "not-a-shape", fault.Detail);
             sound = false;
         }
 

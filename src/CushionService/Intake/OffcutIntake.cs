@@ -33,14 +33,18 @@ internal static class OffcutIntake
 
         if (purpose != Purpose.Fitting)
         {
-            findings.Refuse(nameof(Fabric.OnHand), "not-applicable", "Fabric on hand is for a fit. Leave it out of this call.");
+            findings.Refuse(nameof(Fabric.OnHand), "not-applicable", OrderTexts.OnHandElsewhere);
             return [];
         }
 
         if (offcuts.Sum(offcut => (long)(offcut?.Quantity ?? 1)) > MostOffcuts)
         {
-            string detail = $"A fabric may have at most {MostOffcuts} offcuts.";
-            findings.Refuse(nameof(Fabric.OnHand), "out-of-range", detail, new FindingRange(null, MostOffcuts));
+            findings.Refuse(
+                nameof(Fabric.OnHand),
+                "out-of-range",
+                FabricTexts.TooManyOffcuts(MostOffcuts),
+                new FindingRange(null, MostOffcuts)
+            );
         }
 
         var specified = ImmutableArray.CreateBuilder<OffcutSpecification>();
@@ -60,8 +64,7 @@ internal static class OffcutIntake
         Fields<Offcut> fields = RecordForm<Offcut>.Read(offcut, findings);
         if (fabric is { } whole && fields[Width] > whole)
         {
-            string detail = $"An offcut can be no wider than its fabric, {findings.Text(whole)}.";
-            findings.RefuseRange(Width.Name, "out-of-range", detail, null, whole);
+            findings.RefuseRange(Width.Name, "out-of-range", FabricTexts.OffcutTooWide(whole), null, whole);
         }
 
         return fields.IsSound && fields[Width] is { } width && fields[OffcutLength] is { } length

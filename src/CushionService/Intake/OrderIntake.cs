@@ -97,13 +97,11 @@ internal static class OrderIntake
     {
         if (order.PriceBook is { } name && book is null)
         {
-            findings.Refuse(nameof(order.PriceBook), "unknown-price-book", $"There is no price book {name}.");
+            findings.Refuse(nameof(order.PriceBook), "unknown-price-book", OrderTexts.UnknownPriceBook(name));
         }
         else if (book is not null && order.Currency is { } currency && book.Currency.Code != currency)
         {
-            string detail =
-                $"Price book {book.Name} is in {book.Currency.Code}. Leave out the currency, or set it to {book.Currency.Code}.";
-            findings.Refuse(nameof(order.Currency), "wrong-currency", detail);
+            findings.Refuse(nameof(order.Currency), "wrong-currency", OrderTexts.WrongCurrency(book.Name, book.Currency.Code));
         }
     }
 

@@ -1,7 +1,7 @@
 using CushionService.Contract;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Messages;
 using FluentValidation;
-using FluentValidation.Results;
 
 namespace CushionService.Intake;
 
@@ -12,13 +12,13 @@ internal sealed class OrderValidator : AbstractValidator<Order>
 
     public OrderValidator()
     {
-        RuleForEach(order => order.Cushions).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Cushions)));
-        RuleForEach(order => order.Rows).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Rows)));
-        RuleForEach(order => order.Pieces).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Pieces)));
-        RuleForEach(order => order.Fabrics).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Fabrics)));
-        RuleForEach(order => order.Stocks).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Stocks)));
-        RuleForEach(order => order.Prices).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Prices)));
-        RuleForEach(order => order.Candidates).NotNull().WithErrorCode("required").WithMessage(Gap(nameof(Order.Candidates)));
+        RuleForEach(order => order.Cushions).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Cushions)));
+        RuleForEach(order => order.Rows).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Rows)));
+        RuleForEach(order => order.Pieces).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Pieces)));
+        RuleForEach(order => order.Fabrics).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Fabrics)));
+        RuleForEach(order => order.Stocks).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Stocks)));
+        RuleForEach(order => order.Prices).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Prices)));
+        RuleForEach(order => order.Candidates).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Candidates)));
 
         RuleFor(order => order.Cushions).Distinct(cushion => cushion?.Id, nameof(Cushion.Id));
         RuleFor(order => order.Rows).Distinct(row => row?.Id, nameof(Row.Id));
@@ -30,23 +30,22 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         RuleFor(order => order)
             .Must(order => order.Cushions is { Count: > 0 } || order.Pieces is { Count: > 0 })
             .WithErrorCode("empty-order")
-            .WithMessage("An order needs at least one cushion or piece.");
+            .WithDetail(OrderTexts.Empty);
         RuleFor(order => order)
             .Must(order => OrderSize.Pieces(order) <= MostPieces)
             .WithErrorCode("too-many-pieces")
-            .WithMessage($"An order may have at most {MostPieces} pieces, a cushion counting as ten. Send it in parts.")
-            .WithState(_ => new FindingRange(null, MostPieces));
+            .WithDetail(OrderTexts.TooManyPieces(MostPieces), new FindingRange(null, MostPieces));
         RuleFor(order => order.Currency)
             .NotNull()
             .When(OwnPrices.HasAmounts)
             .WithErrorCode("required")
-            .WithMessage("Currency is required when the order has prices.");
+            .WithDetail(OrderTexts.CurrencyRequired);
 
         RuleFor(order => order.Stocks).Custom(NamesAFabric);
         RuleFor(order => order.Prices).Custom(PricesAFabric);
     }
 
-    private static string Gap(string list) => $"An entry of {FieldNames.Json(list)} may not be null. Leave it out.";
+    private static Message Gap(string list) => FieldTexts.NullEntry(FieldNames.Json(list));
 
     private static void NamesAFabric(IReadOnlyList<Stock>? stocks, ValidationContext<Order> context)
     {
@@ -55,7 +54,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         {
             if (stock?.Id is { } id && IsFabric(order, id))
             {
-                context.AddFailure(Duplicate($"Stocks[{i}].Id", $"Id {id} is already the id of a fabric. Choose another."));
+                context.Refuse($"Stocks[{i}].Id", "duplicate", OrderTexts.StockNamedAsFabric(id));
             }
         }
     }
@@ -67,12 +66,10 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         {
             if (price?.Item is { } item && IsFabric(order, item))
             {
-                context.AddFailure(Duplicate($"Prices[{i}].Item", $"Item {item} is a fabric. Give its price in fabrics."));
+                context.Refuse($"Prices[{i}].Item", "duplicate", OrderTexts.PriceOfFabric(item));
             }
         }
     }
 
     private static bool IsFabric(Order order, string id) => order.Fabrics?.Any(fabric => fabric?.Id == id) == true;
-
-    private static ValidationFailure Duplicate(string path, string detail) => new(path, detail) { ErrorCode = "duplicate" };
 }

@@ -60,7 +60,7 @@ internal static class OutlineFields
         {
             if ((given & (1UL << Names.IndexOf(name))) == 0)
             {
-                findings.Refuse(name, "required", $"{FieldNames.Words(name)} is required for outline {Words<OutlineKind>.Of(kind)}.");
+                findings.Refuse(name, "required", FieldTexts.RequiredForOutline(FieldNames.Words(name), kind));
             }
         }
 
@@ -69,7 +69,7 @@ internal static class OutlineFields
             string name = Names[BitOperations.TrailingZeroCount(rest)];
             if (!required.Contains(name) && Optional(kind) != name)
             {
-                findings.NotApplicable(name, $"outline {Words<OutlineKind>.Of(kind)}");
+                findings.NotApplicable(name, FieldTexts.NotForOutline(FieldNames.Words(name), kind));
             }
         }
     }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CushionService.Contract;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Outlines;
@@ -42,7 +41,7 @@ internal static class OutlineIntake
         OutlineFields.Check(outline, kind, findings);
         if (kind == OutlineKind.Ell && outline.NotchSide is not (null or Side.Right or Side.Left))
         {
-            findings.Refuse(nameof(outline.NotchSide), "not-combinable", "The notch of an ell is at the right or at the left.");
+            findings.Refuse(nameof(outline.NotchSide), "not-combinable", ShapeTexts.NotchSide);
         }
 
         return Drawn(outline, kind, fields, points) is { } drawn && IsShape(drawn, findings) ? drawn : null;
@@ -90,12 +89,11 @@ internal static class OutlineIntake
             sound = false;
             if (fault.Below is { } limit)
             {
-                string detail = $"{FieldNames.Words(fault.Field)} must be less than {fault.Reason}, {findings.Text(limit)}.";
-                findings.RefuseRange(fault.Field, "out-of-range", detail, null, limit);
+                findings.RefuseRange(fault.Field, "out-of-range", fault.Detail, null, limit);
             }
             else
             {
-                findings.Refuse(fault.Field, "not-a-shape", fault.Reason);
+                findings.Refuse(fault.Field, "not-a-shape", fault.Detail);
             }
         }
 

@@ -1,5 +1,6 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Practices;
@@ -79,19 +80,18 @@ internal static class OverlapIntake
     {
         if (closure.Kind == ClosureKind.Buttons && overlap < button)
         {
-            string detail = $"An overlap of {findings.Text(overlap)} is too narrow for a button of {findings.Text(button)}.";
-            findings.RefuseRange(field, "overlap-too-narrow", detail, button, across);
+            findings.RefuseRange(field, "overlap-too-narrow", ClosureTexts.ButtonOverlap(overlap, button), button, across);
         }
 
-        Length narrowest = HookAndLoopClosure.NarrowestOverlap(tape, body.Practice.TapeMargin);
+        Length margin = body.Practice.TapeMargin,
+            narrowest = HookAndLoopClosure.NarrowestOverlap(tape, margin);
         if (closure.Kind == ClosureKind.HookAndLoop && overlap < narrowest)
         {
-            string needed = $"{findings.Text(narrowest)}, the tape's width and {findings.Text(body.Practice.TapeMargin)} at each edge";
-            string detail =
+            // Strips as high as the sides overlap by what the boxing's height leaves: a higher boxing overlaps by as much more.
+            Message detail =
                 closure.Strips == HookAndLoopStrips.AsSides
-                    ? $"Strips cut as high as the sides overlap by {findings.Text(overlap)} on a boxing of {findings.Text(across)}. They need "
-                        + $"{needed}: a boxing of {findings.Text(across + narrowest - overlap)} or more."
-                    : $"An overlap of {findings.Text(overlap)} is too narrow. It must be at least {needed}.";
+                    ? ClosureTexts.StripsAsSides(overlap, across, narrowest, margin, across + narrowest - overlap)
+                    : ClosureTexts.TapeOverlap(overlap, narrowest, margin);
             findings.RefuseRange(field, "overlap-too-narrow", detail, narrowest, across);
         }
     }
@@ -102,18 +102,15 @@ internal static class OverlapIntake
         Length visible = OverlappingClosure.VisibleHeight(across, overlap);
         if (overlap > across || (overlap == across && side == Side.Bottom))
         {
-            string detail = $"An overlap of {findings.Text(overlap)} is deeper than the {findings.Text(across)} that it lies across.";
-            findings.RefuseRange(field, "overlap-too-deep", detail, null, across);
+            findings.RefuseRange(field, "overlap-too-deep", ClosureTexts.OverlapTooDeep(overlap, across), null, across);
         }
         else if (fold >= visible)
         {
-            string detail = $"A hem of {findings.Text(fold)} must be less deep than its strip shows, {findings.Text(visible)}.";
-            findings.RefuseRange(Fold.Name, "hem-too-deep", detail, null, visible);
+            findings.RefuseRange(Fold.Name, "hem-too-deep", ClosureTexts.HemTooDeep(fold, visible), null, visible);
         }
         else if (2 * fold > visible)
         {
-            string detail = $"A hem of {findings.Text(fold)} covers more than half of a strip that shows {findings.Text(visible)}.";
-            findings.Warn(Fold.Name, "hem-eats-strip", detail);
+            findings.Warn(Fold.Name, "hem-eats-strip", ClosureTexts.HemEatsStrip(fold, visible));
         }
     }
 }

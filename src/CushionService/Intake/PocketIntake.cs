@@ -21,23 +21,21 @@ internal static class PocketIntake
         body.NeedsSide(side, $"{nameof(Cushion.Pocket)}.{nameof(pocket.Side)}");
         if (side == body.ClosureSide && body.OpensBoxing)
         {
-            findings.Refuse(nameof(pocket.Side), "not-combinable", "The closure opens this side. Choose another side for the pocket.");
+            findings.Refuse(nameof(pocket.Side), "not-combinable", TrimTexts.PocketOnClosure);
         }
         else if (body.Written.Handle is not null && side == body.HandleSide)
         {
-            findings.Refuse(nameof(pocket.Side), "not-combinable", "The handle is on this side. Choose another side for the pocket.");
+            findings.Refuse(nameof(pocket.Side), "not-combinable", TrimTexts.PocketOnHandle);
         }
 
         if (fields[Height] is { } tall && body.BoxingHeight is { } boxing && tall > boxing)
         {
-            string detail = $"A pocket may be at most as high as the boxing, {findings.Text(boxing)}.";
-            findings.RefuseRange(Height.Name, "out-of-range", detail, null, boxing);
+            findings.RefuseRange(Height.Name, "out-of-range", TrimTexts.PocketTooHigh(boxing), null, boxing);
         }
 
         if (fields[Width] is { } wide && body.FreeLength(side) is { } free && wide > free)
         {
-            string detail = $"A pocket must fit the side, of which {findings.Text(free)} is free.";
-            findings.RefuseRange(Width.Name, "out-of-range", detail, null, free);
+            findings.RefuseRange(Width.Name, "out-of-range", TrimTexts.PocketTooWide(free), null, free);
         }
 
         return fields[Width] is { } width && fields[Height] is { } height ? new PocketSpecification(side, width, height) : null;

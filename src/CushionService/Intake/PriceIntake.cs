@@ -75,7 +75,7 @@ internal static class PriceIntake
             Findings at = findings.Within(nameof(Price.Breaks), i);
             if (breaks[i] is not { } step)
             {
-                at.Refuse("", "required", "A break may not be null. Give its quantity and amount.");
+                at.Refuse("", "required", FieldTexts.NullBreak);
                 sound = false;
                 continue;
             }
@@ -83,7 +83,7 @@ internal static class PriceIntake
             sound &= RecordForm<PriceBreak>.Read(step, at).IsSound;
             if (i > 0 && step.From <= breaks[i - 1]?.From)
             {
-                at.Refuse(nameof(step.From), "not-rising", "Each break must start at a larger quantity than the one before.");
+                at.Refuse(nameof(step.From), "not-rising", PriceTexts.BreaksNotRising);
                 sound = false;
             }
         }

@@ -24,12 +24,12 @@ internal static class PurposeIntake
         }
         else if (order.Candidates is not null)
         {
-            findings.Refuse(nameof(order.Candidates), "not-applicable", "Candidates are for a comparison. Leave them out of this call.");
+            findings.Refuse(nameof(order.Candidates), "not-applicable", OrderTexts.CandidatesElsewhere);
         }
 
         if (purpose == Purpose.Fitting && (order.Fabrics ?? []).All(fabric => fabric?.OnHand is null))
         {
-            findings.Refuse("Fabrics[0].OnHand", "required", "A fit needs fabric on hand, of one fabric at least.");
+            findings.Refuse("Fabrics[0].OnHand", "required", OrderTexts.OnHandRequired);
         }
     }
 }

@@ -34,21 +34,17 @@ internal static class RowIntake
                 string place = $"{nameof(Order.Rows)}[{r}].{nameof(Row.Cushions)}[{c}]";
                 if (order.Cushions?.FirstOrDefault(cushion => cushion?.Id is { } id && id == name) is not { } cushion)
                 {
-                    findings.Refuse(place, "unknown-cushion", $"No cushion with id {name} in this order.");
+                    findings.Refuse(place, "unknown-cushion", OrderTexts.UnknownCushion(name ?? "null"));
                 }
                 else if (!rowOf.TryAdd(name!, row!.Id ?? ""))
                 {
-                    findings.Refuse(place, "duplicate", $"The cushion {name} lies in a row already; a cushion lies in one row, once.");
+                    findings.Refuse(place, "duplicate", OrderTexts.TwoRows(name!));
                 }
                 else if (GrainOf(cushion, order) is var grain and not Grain.Either)
                 {
                     if (common is { } known && known != grain)
                     {
-                        findings.Refuse(
-                            place,
-                            "not-combinable",
-                            $"The fabric of {name} runs another way than that of the cushions before it in the row; a row has one grain."
-                        );
+                        findings.Refuse(place, "not-combinable", OrderTexts.RowGrain(name!));
                     }
 
                     common ??= grain;

@@ -4,8 +4,6 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications.Fillings;
-using CushionService.Engine.Specifications.Outlines;
-using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -14,14 +12,6 @@ namespace CushionService.Intake;
 /// <summary>Checks the fields that belong to some constructions alone, and what a cushion's sizes allow of them.</summary>
 internal static class ShapeIntake
 {
-    private static readonly LengthField<Ends> Tail = RecordForm<Ends>.Length(nameof(Ends.Tail)),
-        EndTurning = RecordForm<Ends>.Length(nameof(Ends.Turning));
-
-    private static readonly LengthField<OxfordFlange> FlangeWidth = RecordForm<OxfordFlange>.Length(nameof(OxfordFlange.Width)),
-        FlangeTurning = RecordForm<OxfordFlange>.Length(nameof(OxfordFlange.Turning));
-
-    private static readonly LengthField<Channels> Crown = RecordForm<Channels>.Length(nameof(Channels.Crown));
-
     private static readonly ImmutableArray<(ConstructionField Field, string Name, Func<Cushion, object?> Get)> Fields =
     [
         .. Enum.GetValues<ConstructionField>()
@@ -37,14 +27,14 @@ internal static class ShapeIntake
     {
         FieldsApply(cushion, body.Offer, body.At);
         ThicknessAllows(cushion, body);
-        ChannelSpecification? channels = ReadChannels(cushion.Channels, body);
+        ChannelSpecification? channels = ChannelIntake.Read(cushion.Channels, body);
         Tapers(taper, body);
         if (cushion.InnerCover is { } inner)
         {
             RecordForm<InnerCover>.Read(inner, body.At.Within(nameof(cushion.InnerCover)));
             if (cushion.Fill?.Kind != FillKind.Loose)
             {
-                body.At.Refuse(nameof(cushion.InnerCover), "not-combinable", "An inner cover needs a loose fill.");
+                body.At.Refuse(nameof(cushion.InnerCover), "not-combinable", ShapeTexts.LooseFill);
             }
         }
 
@@ -53,8 +43,8 @@ internal static class ShapeIntake
             Length = length ?? Length.Zero,
             FrontThickness = body.FrontThickness ?? Length.Zero,
             Front = cushion.Front ?? FrontShape.Square,
-            Ends = ReadEnds(cushion.Ends, body),
-            Flange = ReadFlange(cushion.Flange, body),
+            Ends = EndsIntake.Read(cushion.Ends, body),
+            Flange = FlangeIntake.Read(cushion.Flange, body),
             Gores = cushion.Gores ?? 0,
             Channels = channels,
             CornerTaper = taper ?? Length.Zero,
@@ -68,82 +58,20 @@ internal static class ShapeIntake
             bool given = get(cushion) is not null;
             if (given && !offer.Takes(field))
             {
-                findings.NotApplicable(name, $"construction {Words<Construction>.Of(offer.Kind)}");
+                findings.NotApplicable(name, FieldTexts.NotForConstruction(FieldNames.Words(name), offer.Kind));
             }
             else if (!given && offer.Requires(field))
             {
-                string construction = Words<Construction>.Of(offer.Kind);
-                findings.Refuse(name, "required", $"{FieldNames.Words(name)} is required for construction {construction}.");
+                findings.Refuse(name, "required", FieldTexts.RequiredForConstruction(FieldNames.Words(name), offer.Kind));
             }
         }
-    }
-
-    private static BolsterEnds? ReadEnds(Ends? ends, CushionBody body)
-    {
-        BolsterEndKind kind = ends?.Kind ?? BolsterEndKind.Flat;
-        ShapePractice usual = body.Practice.Shapes;
-        Length? tail = usual.Tail,
-            turning = usual.EndTurning;
-        if (ends is not null)
-        {
-            Findings at = body.At.Within(nameof(Cushion.Ends));
-            Fields<Ends> fields = RecordForm<Ends>.Read(ends, at);
-            Only(kind == BolsterEndKind.Tied, ends.Tail is not null, nameof(ends.Tail), "ends that are not tied", at);
-            Only(kind != BolsterEndKind.Flat, ends.Turning is not null, nameof(ends.Turning), "flat ends", at);
-            (tail, turning) = (fields.Or(Tail, usual.Tail), fields.Or(EndTurning, usual.EndTurning));
-        }
-
-        return body.Offer.Kind == Construction.Bolster && tail is { } free && turning is { } turned
-            ? new BolsterEnds(kind, kind == BolsterEndKind.Tied ? free : Length.Zero, kind == BolsterEndKind.Flat ? Length.Zero : turned)
-            : null;
-    }
-
-    private static FlangeSpecification? ReadFlange(OxfordFlange? flange, CushionBody body)
-    {
-        if (flange is null)
-        {
-            return null;
-        }
-
-        Findings at = body.At.Within(nameof(Cushion.Flange));
-        Fields<OxfordFlange> fields = RecordForm<OxfordFlange>.Read(flange, at);
-        FlangeLayers layers = flange.Layers ?? FlangeLayers.Single;
-        Only(layers == FlangeLayers.Double, flange.Turning is not null, nameof(flange.Turning), "a single flange", at);
-        return fields[FlangeWidth] is { } width && fields.Or(FlangeTurning, body.Practice.Shapes.FlangeTurning) is { } turning
-            ? new FlangeSpecification(layers, width, layers == FlangeLayers.Double ? turning : Length.Zero)
-            : null;
-    }
-
-    private static ChannelSpecification? ReadChannels(Channels? channels, CushionBody body)
-    {
-        if (channels is null)
-        {
-            return null;
-        }
-
-        Findings at = body.At.Within(nameof(Cushion.Channels));
-        Fields<Channels> fields = RecordForm<Channels>.Read(channels, at);
-        Only(channels.Crown is null, channels.TakeUp is not null, nameof(channels.TakeUp), "channels with a crown", at);
-        NeedsRectangle(nameof(Cushion.Channels), body);
-        if (!fields.IsSound || channels.Count is not { } count || fields.Or(Crown, Length.Zero) is not { } crown)
-        {
-            return null;
-        }
-
-        if (body.Outline is { } outline && Length.FromNanometres(outline.Width.Nanometres / count / 2) is var deepest && crown > deepest)
-        {
-            string detail = $"A crown may be at most half as high as its channel is wide, {at.Text(deepest)}.";
-            at.RefuseRange(nameof(channels.Crown), "out-of-range", detail, null, deepest);
-        }
-
-        return new ChannelSpecification(count, crown, Shares.Of(channels.TakeUp) ?? body.Practice.Shapes.ChannelTakeUp);
     }
 
     private static void Tapers(Length? taper, CushionBody body)
     {
         if (body.Written.CornerTaper is not null)
         {
-            NeedsRectangle(nameof(Cushion.CornerTaper), body);
+            body.NeedsRectangle(nameof(Cushion.CornerTaper));
         }
 
         if (
@@ -152,8 +80,7 @@ internal static class ShapeIntake
             && taper >= quarter
         )
         {
-            string detail = $"A corner may be drawn in by less than a quarter of its shorter side, {body.At.Text(quarter)}.";
-            body.At.RefuseRange(nameof(Cushion.CornerTaper), "out-of-range", detail, null, quarter);
+            body.At.RefuseRange(nameof(Cushion.CornerTaper), "out-of-range", ShapeTexts.CornerTaper(quarter), null, quarter);
         }
     }
 
@@ -166,10 +93,16 @@ internal static class ShapeIntake
 
         if (body.FrontThickness is { } front && front >= thickness)
         {
-            string detail = $"The front of a wedge must be thinner than its back, {body.At.Text(thickness)}.";
-            body.At.RefuseRange(nameof(cushion.FrontThickness), "out-of-range", detail, Length.Zero, thickness);
+            body.At.RefuseRange(
+                nameof(cushion.FrontThickness),
+                "out-of-range",
+                ShapeTexts.FrontThickness(thickness),
+                Length.Zero,
+                thickness
+            );
         }
 
+        // A gathered corner takes up the thickness at both ends of a side; a bull nose runs round the front as a half circle.
         Length? limit = body.Offer.Kind switch
         {
             Construction.GatheredCorner => Length.Min(outline.Width, outline.Depth),
@@ -178,25 +111,7 @@ internal static class ShapeIntake
         };
         if (limit is { } below && thickness >= below)
         {
-            string detail = $"Thickness must be less than {body.At.Text(below)} on this outline.";
-            body.At.RefuseRange(nameof(cushion.Thickness), "out-of-range", detail, null, below);
-        }
-    }
-
-    private static void NeedsRectangle(string field, CushionBody body)
-    {
-        if (body.Outline is { Kind: not OutlineKind.Rectangle and var kind })
-        {
-            string word = FieldNames.Words(field);
-            body.At.Refuse(field, "not-combinable", $"{word} needs outline rectangle, not {Words<OutlineKind>.Of(kind)}.");
-        }
-    }
-
-    private static void Only(bool applies, bool given, string field, string otherwise, Findings findings)
-    {
-        if (given && !applies)
-        {
-            findings.NotApplicable(field, otherwise);
+            body.At.RefuseRange(nameof(cushion.Thickness), "out-of-range", ShapeTexts.Thickness(below), null, below);
         }
     }
 }

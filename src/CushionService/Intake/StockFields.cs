@@ -87,28 +87,26 @@ internal static class StockFields
     {
         if (!FieldsByKind.TryGetValue(kind, out ImmutableArray<string> fields))
         {
-            findings.Refuse(nameof(stock.Kind), "not-combinable", "List fabric in fabrics, not in stocks.");
+            findings.Refuse(nameof(stock.Kind), "not-combinable", StockTexts.FabricInStocks);
             return false;
         }
 
         bool sound = true;
-        string word = Words<MaterialKind>.Of(kind);
         foreach (string field in AllFields.Where(field => !fields.Contains(field) && IsGiven(stock, field)))
         {
-            findings.NotApplicable(field, $"stock of kind {word}");
+            findings.NotApplicable(field, FieldTexts.NotForStock(FieldNames.Words(field), kind));
             sound = false;
         }
 
         foreach (string field in Required(stock).Where(field => !IsGiven(stock, field)))
         {
-            findings.Refuse(field, "required", $"{FieldNames.Words(field)} is required for stock of kind {word} that is sold like this.");
+            findings.Refuse(field, "required", FieldTexts.RequiredForStock(FieldNames.Words(field), kind));
             sound = false;
         }
 
         if (stock.Sold?.Unit is { } unit && Enum.IsDefined(unit) && Units(stock) is var units && !units.Contains(unit))
         {
-            string choices = string.Join(", ", units.Select(Words<SaleUnit>.Of));
-            findings.Refuse("Sold.Unit", "not-combinable", $"Stock of kind {word} with these sizes must be sold by one of {choices}.");
+            findings.Refuse("Sold.Unit", "not-combinable", StockTexts.SaleUnits(kind, units));
             sound = false;
         }
 

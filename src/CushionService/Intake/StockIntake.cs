@@ -37,8 +37,7 @@ internal static class StockIntake
         if (kind == MaterialKind.Foam && (stock.Density is null) != (stock.Firmness is null))
         {
             string missing = stock.Density is null ? nameof(stock.Density) : nameof(stock.Firmness);
-            string detail = "Density says nothing about firmness, nor firmness about density. Give both, so that a foam can be chosen.";
-            findings.Warn(missing, "foam-half-described", detail);
+            findings.Warn(missing, "foam-half-described", StockTexts.FoamHalfDescribed);
         }
 
         return new StockSpecification
@@ -66,8 +65,7 @@ internal static class StockIntake
         bool sound = RecordForm<StockSale>.Read(sale, findings).IsSound;
         if (sale is { Unit: SaleUnit.Each, Step: { } step } && step != Math.Truncate(step))
         {
-            const string Detail = "What is sold each comes in whole steps, at least 1.";
-            findings.Refuse(nameof(sale.Step), "out-of-range", Detail, new FindingRange(1, null));
+            findings.Refuse(nameof(sale.Step), "out-of-range", StockTexts.WholeSteps, new FindingRange(1, null));
             return false;
         }
 

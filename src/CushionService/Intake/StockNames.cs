@@ -1,6 +1,4 @@
-using CushionService.Contract;
 using CushionService.Contract.Orders;
-using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Intake;
@@ -19,7 +17,7 @@ internal static class StockNames
         bool wrong = order.Stock(name) is { Kind: { } other } ? other != kind : order.Stocks.Any(stock => stock.Kind == kind);
         if (wrong)
         {
-            findings.Refuse(field, "unknown-stock", $"No stock of kind {Words<MaterialKind>.Of(kind)} with id {name} in this order.");
+            findings.Refuse(field, "unknown-stock", OrderTexts.UnknownStock(kind, name));
         }
     }
 
@@ -36,8 +34,7 @@ internal static class StockNames
         {
             if (price is { Item: { } item, Per: { } per } && known.GetValueOrDefault(item) is { Sold.Unit: { } unit } && unit != per)
             {
-                string word = Words<SaleUnit>.Of(unit);
-                findings.Refuse($"{list}[{i}].Per", "not-combinable", $"Stock {item} is sold by {word}. Give its price per {word}.");
+                findings.Refuse($"{list}[{i}].Per", "not-combinable", StockTexts.PriceUnit(item, unit));
             }
         }
     }

@@ -34,16 +34,12 @@ internal static class StrapIntake
         int pairs = ties.Pairs ?? usual.TiePairs;
         if (length > usual.LongestTie)
         {
-            string detail =
-                $"Ties of {findings.Text(length)} are longer than the usual {findings.Text(usual.LongestTie)} and can tangle or strangle.";
-            findings.Warn(TieLength.Name, "long-ties", detail);
+            findings.Warn(TieLength.Name, "long-ties", TrimTexts.LongTies(length, usual.LongestTie));
         }
 
         if (body.SideLength(side) is { } stretch && 2 * pairs * width > stretch)
         {
-            string detail =
-                $"A side of {findings.Text(stretch)} is too short for {pairs} pairs of ties. Order fewer pairs or narrower ties.";
-            findings.Refuse(nameof(ties.Pairs), "side-too-short", detail);
+            findings.Refuse(nameof(ties.Pairs), "side-too-short", TrimTexts.TiesOnShortSide(stretch, pairs));
         }
 
         return new TieSpecification(pairs, side, length, width, ties.Make ?? StrapMake.Folded);
@@ -58,8 +54,7 @@ internal static class StrapIntake
         body.NeedsSide(Side.Right, nameof(Cushion.Straps));
         if (body.ClosureSide == Side.Bottom)
         {
-            string detail = "Straps across the underside would lie over its closure. Choose another side for the closure.";
-            body.At.Refuse(nameof(Cushion.Straps), "not-combinable", detail);
+            body.At.Refuse(nameof(Cushion.Straps), "not-combinable", TrimTexts.StrapsOverClosure);
         }
 
         if (body.Outline is not { Width: var across } || !fields.IsSound || fields.Or(StrapWidth, usual.StrapWidth) is not { } width)
@@ -70,8 +65,7 @@ internal static class StrapIntake
         Length length = fields[StrapLength] ?? across;
         if (length < across)
         {
-            string detail = $"A strap runs from seam to seam. Length must be at least {findings.Text(across)}.";
-            findings.RefuseRange(StrapLength.Name, "out-of-range", detail, across, null);
+            findings.RefuseRange(StrapLength.Name, "out-of-range", TrimTexts.StrapTooShort(across), across, null);
         }
 
         return new StrapSpecification(straps.Count ?? usual.StrapCount, width, length, straps.Make ?? StrapMake.Folded);

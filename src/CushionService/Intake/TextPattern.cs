@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Messages;
 
 namespace CushionService.Intake;
 
@@ -7,6 +9,18 @@ namespace CushionService.Intake;
 /// matches before a newline at the end, which amounts and ids must not have; <c>\z</c> does not.</remarks>
 internal static class TextPattern
 {
+    /// <summary>What to tell of a text that does not match.</summary>
+    /// <param name="field">The field, at the start of a sentence.</param>
+    /// <param name="pattern">The pattern, as the contract publishes it.</param>
+    public static Message Detail(string field, string pattern) =>
+        pattern switch
+        {
+            Identifier.Pattern => FieldTexts.Identifier(field),
+            Amount.Pattern => FieldTexts.Amount(field),
+            CurrencyCode.Pattern => FieldTexts.CurrencyCode(field),
+            _ => FieldTexts.Pattern(field, pattern),
+        };
+
     /// <summary>A pattern that matches the same texts as the published one.</summary>
     /// <param name="pattern">A pattern from <c>^</c> to <c>$</c>.</param>
     /// <exception cref="ArgumentException">The pattern leaves an end open.</exception>

@@ -3,7 +3,6 @@ using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
-using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Intake;
@@ -57,7 +56,7 @@ internal static class TrimIntake
             return true;
         }
 
-        body.At.NotApplicable(field, $"construction {Words<Construction>.Of(body.Offer.Kind)}");
+        body.At.NotApplicable(field, FieldTexts.NotForConstruction(FieldNames.Words(field), body.Offer.Kind));
         return false;
     }
 
@@ -65,8 +64,7 @@ internal static class TrimIntake
     {
         if (cushion.Base == BaseKind.AntiSlip && Applies(AdditionKind.Base, nameof(cushion.Base), body) && body.ClosureSide == Side.Bottom)
         {
-            string detail = "An anti-slip base would cover the closure across the underside. Choose another side for the closure.";
-            body.At.Refuse(nameof(cushion.Base), "not-combinable", detail);
+            body.At.Refuse(nameof(cushion.Base), "not-combinable", TrimTexts.BaseOverClosure);
         }
     }
 
@@ -91,8 +89,7 @@ internal static class TrimIntake
 
         if (body.Outline is not null)
         {
-            string detail = "Vents need a side of the boxing without closure, handle or pocket. This cushion has none.";
-            body.At.Refuse(nameof(cushion.Vents), "not-combinable", detail);
+            body.At.Refuse(nameof(cushion.Vents), "not-combinable", TrimTexts.NoSideForVents);
         }
 
         return Side.Back;

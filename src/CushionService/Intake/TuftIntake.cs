@@ -1,4 +1,3 @@
-using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Outlines;
@@ -19,8 +18,7 @@ internal static class TuftIntake
         Fields<Tufts> fields = RecordForm<Tufts>.Read(tufts, findings);
         if (body.ClosureSide == Side.Bottom)
         {
-            string detail = "Tufts would sew the closure across the underside shut. Choose another side for the closure.";
-            findings.Refuse("", "not-combinable", detail);
+            findings.Refuse("", "not-combinable", TrimTexts.TuftsOverClosure);
         }
 
         if (
@@ -36,8 +34,7 @@ internal static class TuftIntake
 
         if (outline.Kind is not (OutlineKind.Rectangle or OutlineKind.RoundedRectangle))
         {
-            string detail = $"Tufts need outline rectangle or rounded-rectangle, not {Words<OutlineKind>.Of(outline.Kind)}.";
-            findings.Refuse("", "not-combinable", detail);
+            findings.Refuse("", "not-combinable", TrimTexts.TuftsNeedRectangle(outline.Kind));
         }
 
         Length across = Length.FromNanometres(outline.Width.Nanometres / columns),
@@ -45,10 +42,7 @@ internal static class TuftIntake
             interval = Length.Min(across, along);
         if (interval < 2 * button)
         {
-            string detail =
-                $"Tufts {findings.Text(interval)} apart leave too little between buttons of {findings.Text(button)}. They need "
-                + $"{findings.Text(2 * button)}: order fewer tufts or smaller buttons.";
-            findings.Refuse("", "tufts-too-close", detail);
+            findings.Refuse("", "tufts-too-close", TrimTexts.TuftsTooClose(interval, button, 2 * button));
         }
 
         IsNotTooDeep(pull, outline, body, findings);
@@ -59,13 +53,12 @@ internal static class TuftIntake
     {
         if (pull > Length.Zero && (outline.Kind != OutlineKind.Rectangle || !body.Offer.Thickness))
         {
-            findings.Refuse(PullDepth.Name, "not-combinable", "Deep tufts need outline rectangle and a construction with a thickness.");
+            findings.Refuse(PullDepth.Name, "not-combinable", TrimTexts.DeepTufts);
         }
         else if (body.Thickness is { } thickness && 2 * pull >= thickness)
         {
             var half = Length.FromNanometres(thickness.Nanometres / 2);
-            string detail = $"Pull depth must be less than half of the thickness, {findings.Text(half)}.";
-            findings.RefuseRange(PullDepth.Name, "out-of-range", detail, Length.Zero, half);
+            findings.RefuseRange(PullDepth.Name, "out-of-range", TrimTexts.PullDepth(half), Length.Zero, half);
         }
     }
 }

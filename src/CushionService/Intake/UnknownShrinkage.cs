@@ -18,11 +18,7 @@ internal static class UnknownShrinkage
             {
                 findings
                     .Within(nameof(Order.Fabrics), i)
-                    .Warn(
-                        nameof(Fabric.Shrinkage),
-                        "shrinkage-unknown",
-                        $"Covers of {order.Fabrics[i].Id} come off to be washed. State its shrinkage, were it 0, or wash a sample before cutting."
-                    );
+                    .Warn(nameof(Fabric.Shrinkage), "shrinkage-unknown", FabricTexts.ShrinkageUnknown(order.Fabrics[i].Id));
             }
         }
     }

@@ -1,4 +1,3 @@
-using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Practices;
@@ -68,7 +67,7 @@ internal static class WorkroomIntake
 
         if (stitch.Bight is not null && !StitchSpecification.HasBight(type))
         {
-            findings.NotApplicable(nameof(stitch.Bight), $"a {Words<StitchType>.Of(type)}");
+            findings.NotApplicable(nameof(stitch.Bight), FieldTexts.NotForStitch("Bight", type));
         }
 
         Length? bight = StitchSpecification.HasBight(type) ? fields.Or(Bight, usual.Bight) : Length.Zero;

@@ -1,4 +1,3 @@
-using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
@@ -33,17 +32,20 @@ internal static class ZipperIntake
         else if (lap >= Across(side, body))
         {
             Length across = Across(side, body)!.Value;
-            string detail = $"Lap must be less than the {findings.Text(across)} that it lies across.";
-            findings.RefuseRange(Lap.Name, "out-of-range", detail, Length.Zero, across);
+            findings.RefuseRange(Lap.Name, "out-of-range", ClosureTexts.Lap(across), Length.Zero, across);
         }
 
         // The fold that hides the zipper is stitched down through its own turn-under.
         Length stitched = lap + body.Practice.EdgeDistance;
         if (lap > Length.Zero && stitched > under)
         {
-            string detail =
-                $"A lap of {findings.Text(lap)} needs a turn-under of {findings.Text(stitched)} to be stitched to. It has {findings.Text(under)}.";
-            findings.RefuseRange(Lap.Name, "lap-too-deep", detail, Length.Zero, under - body.Practice.EdgeDistance);
+            findings.RefuseRange(
+                Lap.Name,
+                "lap-too-deep",
+                ClosureTexts.LapTooDeep(lap, stitched, under),
+                Length.Zero,
+                under - body.Practice.EdgeDistance
+            );
         }
 
         return new ZipperClosure(side, turn, under, lap);
@@ -55,14 +57,12 @@ internal static class ZipperIntake
         Length? seam = body.Offer.Kind == Construction.GatheredCorner ? body.SideLength(side) - body.Thickness : body.SideLength(side);
         if (seam is { } length && Closing.ZipperInSeam(length, body.Practice.Closures) < body.Practice.Closures.ShortestZipper)
         {
-            string detail = $"A side of {findings.Text(length)} is too short for a zipper in its seam. Choose a longer side.";
-            findings.Refuse(nameof(Closure.Side), "side-too-short", detail);
+            findings.Refuse(nameof(Closure.Side), "side-too-short", ClosureTexts.SideTooShort(length));
         }
 
         if (lap > Length.Zero && body.Outline is { HasCorners: false } curved)
         {
-            string detail = $"A lapped zipper in a seam needs straight sides, not outline {Words<OutlineKind>.Of(curved.Kind)}.";
-            findings.Refuse(Lap.Name, "not-combinable", detail);
+            findings.Refuse(Lap.Name, "not-combinable", ClosureTexts.LapOnCurves(curved.Kind));
         }
     }
 

@@ -4,7 +4,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract;
-using CushionService.Engine.Specifications;
+using CushionService.Contract.Answers;
 
 namespace CushionService.Json;
 
@@ -51,7 +51,7 @@ internal static class ContractJson
     // none applies.
     private static void LeaveOutEmptyRanges(JsonTypeInfo type)
     {
-        if (type.Type != typeof(Violation))
+        if (type.Type != typeof(ViolationAnswer))
         {
             return;
         }

@@ -14,7 +14,7 @@ internal sealed record PriceBookFile
 
     /// <summary>ISO 4217 code of every price in the book.</summary>
     [Required]
-    [RegularExpression("^[A-Z]{3}$")]
+    [RegularExpression(CurrencyCode.Pattern)]
     public string? Currency { get; init; }
 
     /// <summary>The unit of lengths that are written as numbers; inches when left out.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
 using CushionService.Engine.Specifications.Stocks;
@@ -51,6 +52,7 @@ internal static class PriceBookReader
             .. violations,
             .. found.Violations.ExceptBy(violations.Select(violation => violation.Pointer), violation => violation.Pointer),
         ];
+        MessageWriter words = new(Language.English, OrderContext.UnitOf(book?.Units));
         return all.IsEmpty
             ? (specification, [])
             : (
@@ -59,7 +61,7 @@ internal static class PriceBookReader
                     .. all.Select(violation => new PriceBookError(
                             file,
                             lines.Of(violation.Pointer),
-                            $"{violation.Pointer} {violation.Code}: {violation.Detail}"
+                            $"{violation.Pointer} {violation.Code}: {words.Text(violation.Detail)}"
                         ))
                         .OrderBy(violation => violation.Line),
                 ]

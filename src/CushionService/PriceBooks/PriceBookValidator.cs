@@ -11,8 +11,8 @@ internal sealed class PriceBookValidator : AbstractValidator<PriceBookFile>
     /// <summary>Sets the rules. A null in a list has the violation of the same list in an order.</summary>
     public PriceBookValidator()
     {
-        RuleForEach(book => book.Prices).NotNull().WithErrorCode("required").WithMessage("A price may not be null. Leave it out.");
-        RuleForEach(book => book.Stocks).NotNull().WithErrorCode("required").WithMessage("A stock may not be null. Leave it out.");
+        RuleForEach(book => book.Prices).NotNull().WithErrorCode("required").WithDetail(FieldTexts.NullEntry("prices"));
+        RuleForEach(book => book.Stocks).NotNull().WithErrorCode("required").WithDetail(FieldTexts.NullEntry("stocks"));
         RuleFor(book => book.Prices).Distinct(price => price?.Item, nameof(ItemPrice.Item));
         RuleFor(book => book.Stocks).Distinct(stock => stock?.Id, nameof(Stock.Id));
     }

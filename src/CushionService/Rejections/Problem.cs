@@ -1,5 +1,5 @@
 using System.Text.Json.Serialization;
-using CushionService.Engine.Specifications;
+using CushionService.Contract.Answers;
 
 namespace CushionService.Rejections;
 
@@ -22,7 +22,7 @@ public sealed record Problem
     public required string Code { get; init; }
 
     /// <summary>Every fault of the order; empty when the fault is not the order's.</summary>
-    public required IReadOnlyList<Violation> Violations { get; init; }
+    public required IReadOnlyList<ViolationAnswer> Violations { get; init; }
 
     /// <summary>In a stream, the line of the order, from 1; left out elsewhere.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]

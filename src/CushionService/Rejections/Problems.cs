@@ -3,8 +3,9 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract;
-using CushionService.Engine.Specifications;
+using CushionService.Contract.Answers;
 using CushionService.Json;
+using CushionService.Wording;
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.WebUtilities;
 
@@ -35,7 +36,7 @@ internal static class Problems
     /// <param name="refusal">Why the order gets no answer.</param>
     /// <param name="traceId">Names the call in the service's logs.</param>
     public static Problem Of(Refusal refusal, string traceId) =>
-        Of(Statuses.Of(refusal).Http, Statuses.Kind(refusal), Statuses.Title(refusal), refusal.Violations, traceId);
+        Of(Statuses.Of(refusal).Http, Statuses.Kind(refusal), Statuses.Title(refusal), ViolationWording.Of(refusal), traceId);
 
     /// <summary>Writes the problem of a refused order, with <c>Retry-After</c> where the same order may be sent
     /// again.</summary>
@@ -73,7 +74,7 @@ internal static class Problems
                 Of(Statuses.Of("internal").Http, "internal", "The service failed; the fault is not the order's.", [], TraceOf(http))
             );
 
-    private static Problem Of(int status, string code, string title, IReadOnlyList<Violation> violations, string traceId) =>
+    private static Problem Of(int status, string code, string title, IReadOnlyList<ViolationAnswer> violations, string traceId) =>
         new()
         {
             Type = TypeBase + code,

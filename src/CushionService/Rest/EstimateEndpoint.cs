@@ -55,10 +55,10 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
     // Whether there is an answer shows before anything is laid out.
     private async Task CheckAsync(HttpContext http, FlatOrder flat, string? tag, int status)
     {
-        Outcome<ValidationAnswer> checks = await orders.HandleAsync(Caller.Of(http), flat.Order, Purposes.Validation, http.RequestAborted);
-        if (!checks.Answered || !checks.Answer.Valid)
+        Outcome<ValidationAnswer> checks = await orders.HandleAsync(Caller.Of(http), flat.Order, Purposes.Check, http.RequestAborted);
+        if (!checks.Answered)
         {
-            await Problems.WriteAsync(http, checks.Refusal ?? new Refusal(checks.Answer!.Violations));
+            await Problems.WriteAsync(http, checks.Refusal);
         }
         else
         {

@@ -20,15 +20,10 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
 {
     private readonly MessageWriter _writer = new(Language.English, unit);
 
-    public ImmutableArray<Violation> Warnings => warnings;
+    public IReadOnlyList<ViolationAnswer> Warnings => ViolationWording.Of(warnings, unit);
 
     /// <summary>The warnings, with what the layouts show.</summary>
-    public ImmutableArray<Violation> WarningsWith(ImmutableArray<Yardage> yardages) =>
-        [
-            .. warnings,
-            .. yardages.Select(yardage => MotifNote.Of(yardage, unit)).OfType<Violation>(),
-            .. yardages.Select(WeltNote.Of).OfType<Violation>(),
-        ];
+    public IReadOnlyList<ViolationAnswer> WarningsWith(ImmutableArray<Yardage> yardages) => ViolationWording.Of(Unwise(yardages), unit);
 
     public QuoteAnswer Quote(Order order, Quote quote) =>
         new()
@@ -56,7 +51,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             ],
             Care = quote.Care.IsEmpty ? null : string.Join(' ', quote.Care.Select(_writer.Text)),
             Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, _writer.Text(caution.Text)))],
-            Warnings = [.. WarningsWith(quote.Yardages), .. quote.Cost is { } priced ? Left(priced) : []],
+            Warnings = ViolationWording.Of([.. Unwise(quote.Yardages), .. quote.Cost is { } priced ? Left(priced) : []], unit),
         };
 
     public IReadOnlyList<PieceAnswer> Pieces(Drafting drafting) =>
@@ -253,6 +248,13 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             );
         }
     }
+
+    private ImmutableArray<Violation> Unwise(ImmutableArray<Yardage> yardages) =>
+        [
+            .. warnings,
+            .. yardages.Select(yardage => MotifNote.Of(yardage, unit)).OfType<Violation>(),
+            .. yardages.Select(WeltNote.Of).OfType<Violation>(),
+        ];
 
     private static IReadOnlyList<string> Names(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => edge.ToString())];
 

@@ -31,7 +31,7 @@ public sealed class FaceJoiningFacts
 
         Assert.Equal([In(10.5m), In(54), In(10.5m)], top.Select(piece => piece.Width));
         Assert.Equal(2, drafting.Warnings.Count(warning => warning.Code == "joined-face"));
-        Assert.Contains("9 1/2 in and 62 1/2 in from its left edge", drafting.Warnings[0].Detail, StringComparison.Ordinal);
+        Assert.Contains("9 1/2 in and 62 1/2 in from its left edge", drafting.Warnings[0].Detail.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -74,7 +74,10 @@ public sealed class FaceJoiningFacts
         Drafting drafting = Drafting.Of(Order(Boxed(50, 22, 4, BackZipper, BoxingJoins.Back)));
 
         Assert.Contains(drafting.Pieces, piece => piece.Part.ToString() == "zipper-upper" && piece.Width == In(54));
-        Assert.Contains(drafting.Warnings, warning => warning.Code == "returns-shortened" && warning.Detail.Contains("1 1/2 in"));
+        Assert.Contains(
+            drafting.Warnings,
+            warning => warning.Code == "returns-shortened" && warning.Detail.ToString().Contains("1 1/2 in")
+        );
         Assert.DoesNotContain(
             Drafting.Of(Order(Boxed(46, 22, 4, BackZipper, BoxingJoins.Back))).Warnings,
             warning => warning.Code == "returns-shortened"

@@ -42,7 +42,7 @@ public sealed class LotFacts
 
         Assert.Equal(FitVerdict.Fits, fit.Verdict);
         Assert.Equal("several-lots", said.Code);
-        Assert.StartsWith("The pieces of seat in main come from lot B 7 and offcut 2", said.Detail, StringComparison.Ordinal);
+        Assert.StartsWith("The pieces of seat in main come from lot B 7 and offcut 2", said.Detail.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -28,8 +28,12 @@ public sealed class GrainFacts
     {
         Violation tooWide = Drafting.Of(Order(KnifeEdge(72, 20, HandSewn))).Violations[0];
 
-        Assert.EndsWith("too little. Railroaded it would fit.", tooWide.Detail, StringComparison.Ordinal);
-        Assert.EndsWith("too little.", Drafting.Of(Order(KnifeEdge(72, 60, HandSewn))).Violations[0].Detail, StringComparison.Ordinal);
+        Assert.EndsWith("too little. Railroaded it would fit.", tooWide.Detail.ToString(), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "too little.",
+            Drafting.Of(Order(KnifeEdge(72, 60, HandSewn))).Violations[0].Detail.ToString(),
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -64,7 +68,7 @@ public sealed class GrainFacts
         Assert.Equal("grain-chosen", said.Code);
         Assert.StartsWith(
             $"seat is cut {(railroaded ? "railroaded" : "up the bolt")}. The order takes {taken} of ",
-            said.Detail,
+            said.Detail.ToString(),
             StringComparison.Ordinal
         );
     }

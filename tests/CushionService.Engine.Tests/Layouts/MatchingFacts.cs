@@ -198,7 +198,11 @@ public sealed class MatchingFacts
         Violation warning = Drafting.Of(Order(KnifeEdge(44, 18, HandSewn), fabric)).Warnings[0];
 
         Assert.Equal("not-matched", warning.Code);
-        Assert.Contains("only where the centre of a motif is from 22 1/2 in to 31 1/2 in", warning.Detail, StringComparison.Ordinal);
+        Assert.Contains(
+            "only where the centre of a motif is from 22 1/2 in to 31 1/2 in",
+            warning.Detail.ToString(),
+            StringComparison.Ordinal
+        );
     }
 
     private static string[] Matched(Drafting drafting) =>
@@ -207,8 +211,10 @@ public sealed class MatchingFacts
     private static string[] Named(Drafting drafting, string reason) =>
         [
             .. drafting
-                .Warnings.Where(warning => warning.Code == "not-matched" && warning.Detail.Contains(reason, StringComparison.Ordinal))
-                .Select(warning => warning.Detail.Split(' ')[1]),
+                .Warnings.Where(warning =>
+                    warning.Code == "not-matched" && warning.Detail.ToString().Contains(reason, StringComparison.Ordinal)
+                )
+                .Select(warning => warning.Detail.ToString().Split(' ')[1]),
         ];
 
     // Where the motif is above the strip's lower seam, and off its middle, modulo the repeat.

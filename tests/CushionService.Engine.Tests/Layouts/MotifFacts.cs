@@ -39,7 +39,7 @@ public sealed class MotifFacts
             "Where the first motif of main is, is not said, so 1 3/4 yd is enough wherever it is. At its best position 5/8 yd would do, "
                 + "40 1/2 in less. To plan for where it is, measure from the left edge of the usable width and from the cut to its "
                 + "centre and give it as the repeat's motif.",
-            MotifNote.Of(yardage, LengthUnit.Inch)!.Detail
+            MotifNote.Of(yardage, LengthUnit.Inch)!.Detail.ToString()
         );
     }
 
@@ -85,7 +85,7 @@ public sealed class MotifFacts
         Yardage yardage = Pillow(new RepeatSpecification(In(20), null, DropKind.Straight));
 
         Assert.Equal((In(19), In(20)), (yardage.Layout.Length, yardage.Layout.Start));
-        Assert.Contains("from the cut to its centre", MotifNote.Of(yardage, LengthUnit.Inch)!.Detail, StringComparison.Ordinal);
+        Assert.Contains("from the cut to its centre", MotifNote.Of(yardage, LengthUnit.Inch)!.Detail.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -116,7 +116,7 @@ public sealed class RepeatFacts
         Violation warning = Assert.Single(Drafting.Of(order).Warnings);
 
         Assert.Equal("not-matched", warning.Code);
-        Assert.Contains("seat/boxing-1", warning.Detail, StringComparison.Ordinal);
+        Assert.Contains("seat/boxing-1", warning.Detail.ToString(), StringComparison.Ordinal);
         Assert.Contains(Quote(order).Yardages[0].Layout.Placements, laid => laid.Piece.Part.ToString() == "boxing-1");
     }
 

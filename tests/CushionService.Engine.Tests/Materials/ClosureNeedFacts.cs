@@ -116,7 +116,7 @@ public sealed class ClosureNeedFacts
         string bought = Quote(order).Materials.Single(material => material.Kind == MaterialKind.Zipper).Because;
 
         Assert.Equal(said is null, warning is null);
-        Assert.StartsWith(said ?? "", warning?.Detail ?? "", StringComparison.Ordinal);
+        Assert.StartsWith(said ?? "", warning?.Detail.ToString() ?? "", StringComparison.Ordinal);
         Assert.Equal(said is not null, bought.Contains("shorter than the 45 in that fit", StringComparison.Ordinal));
     }
 

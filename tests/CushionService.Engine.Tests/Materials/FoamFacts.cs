@@ -128,7 +128,10 @@ public sealed class FoamFacts
 
         Assert.Empty(Drafting.Of(order).Violations);
         Assert.Equal("/cushions/0/fill/stock", warning.Pointer);
-        Assert.Equal($"The foam of seat, {size}, is larger than a sheet of foam, 24 in × 72 in. It is glued from 2 parts.", warning.Detail);
+        Assert.Equal(
+            $"The foam of seat, {size}, is larger than a sheet of foam, 24 in × 72 in. It is glued from 2 parts.",
+            warning.Detail.ToString()
+        );
         Assert.Contains(
             $"glued from 2 parts of {part}",
             bought.Single(one => one.Kind == MaterialKind.Foam).Because,

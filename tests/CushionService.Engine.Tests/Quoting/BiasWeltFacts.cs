@@ -77,7 +77,7 @@ public sealed class BiasWeltFacts
         Assert.Equal(
             $"With welt on the bias the order takes {trim.SoldText} of trim. Straight welt would do on straight sides of a plain fabric, and takes "
                 + $"1/4 yd, {LengthText.Format(trim.Sold - straight.Sold, LengthUnit.Yard)} less. To cut it so, set the edging's cut to crosswise.",
-            said.Detail
+            said.Detail.ToString()
         );
     }
 

@@ -40,7 +40,10 @@ public sealed class PrintedOrderFacts
             Orders,
             (_, drafting) =>
             {
-                string[] said = [.. drafting.Warnings.Where(warning => warning.Code == "not-matched").Select(warning => warning.Detail)];
+                string[] said =
+                [
+                    .. drafting.Warnings.Where(warning => warning.Code == "not-matched").Select(warning => warning.Detail.ToString()),
+                ];
                 Assert.All(
                     drafting.Pieces.Where(piece =>
                         piece.Panel?.Match is not null

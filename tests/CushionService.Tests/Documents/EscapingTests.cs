@@ -3,7 +3,6 @@ using CushionService.Contract.Answers;
 using CushionService.Documents;
 using CushionService.Documents.CutSheets;
 using CushionService.Documents.Drawings;
-using CushionService.Engine.Specifications;
 
 namespace CushionService.Tests.Documents;
 
@@ -184,7 +183,7 @@ public sealed class EscapingTests
                     },
                 ],
                 Cautions = [new CautionAnswer(text, text)],
-                Warnings = [new Violation("", text, text)],
+                Warnings = [new ViolationAnswer("", text, text)],
             },
             piece
         );

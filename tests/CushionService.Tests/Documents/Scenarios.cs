@@ -3,7 +3,6 @@ using CushionService.Contract.Answers;
 using CushionService.Engine.Costing;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
-using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Stocks;
 using CushionService.Nesting;
@@ -125,7 +124,7 @@ internal static class Scenarios
             ],
             Warnings =
             [
-                new Violation(
+                new ViolationAnswer(
                     "/cushions/1/thickness",
                     "unwise",
                     "The foam of the floor cushion is thicker than its boxing is high: it will not close flat."

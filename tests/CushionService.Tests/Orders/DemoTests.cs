@@ -128,7 +128,10 @@ public sealed class DemoTests
     private static QuoteAnswer Quote(string file)
     {
         Outcome<QuoteAnswer> outcome = Desk.Handle(new(Read(file), []), Purposes.Quote, CancellationToken.None);
-        Assert.True(outcome.Answered, string.Join('\n', outcome.Refusal?.Violations.Select(violation => violation.Detail) ?? []));
+        Assert.True(
+            outcome.Answered,
+            string.Join('\n', outcome.Refusal?.Violations.Select(violation => violation.Detail.ToString()) ?? [])
+        );
         return outcome.Answer;
     }
 }

@@ -2,6 +2,7 @@ using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Desk;
+using CushionService.Wording;
 
 namespace CushionService.Tests.Orders;
 
@@ -61,8 +62,8 @@ public sealed class HookAndLoopTests
     public void Below_its_limit_the_shortcut_is_a_violation_and_never_a_wrong_strip(double thickness, string fold, string words)
     {
         Outcome<PiecesAnswer> outcome = Ask(thickness, fold, "as-sides");
-        Engine.Specifications.Violation violation = Assert.Single(
-            outcome.Refusal!.Violations,
+        ViolationAnswer violation = Assert.Single(
+            ViolationWording.Of(outcome.Refusal!),
             violation => violation.Pointer == "/cushions/0/closure/strips"
         );
 

@@ -57,7 +57,7 @@ public sealed class RangeTests
     {
         foreach (string value in new[] { below, above })
         {
-            Engine.Specifications.Violation violation = SampleOrder
+            ViolationAnswer violation = SampleOrder
                 .Validate($$"""{ "{{pointer}}": {{value}} }""")
                 .Violations.Single(found => found.Pointer == pointer);
 
@@ -70,7 +70,7 @@ public sealed class RangeTests
     [Fact]
     public void A_range_is_a_round_figure_in_the_unit_of_the_order()
     {
-        Engine.Specifications.Violation violation = SampleOrder
+        ViolationAnswer violation = SampleOrder
             .Validate("""{ "/units": "cm", "/cushions/0/thickness": 100 }""")
             .Violations.Single(found => found.Pointer == "/cushions/0/thickness");
 

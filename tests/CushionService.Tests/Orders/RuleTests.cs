@@ -98,7 +98,9 @@ public sealed class RuleTests
     [Fact]
     public void A_piece_too_wide_is_named_with_its_shortfall()
     {
-        Engine.Specifications.Violation violation = SampleOrder.Validate("""{ "/pieces/0/width": 60 }""").Violations.Single();
+        CushionService.Contract.Answers.ViolationAnswer violation = SampleOrder
+            .Validate("""{ "/pieces/0/width": 60 }""")
+            .Violations.Single();
 
         Assert.Equal(
             "Piece runner is 60 in wide at its narrowest allowed turn; "

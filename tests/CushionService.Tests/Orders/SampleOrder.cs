@@ -4,7 +4,6 @@ using System.Text.Json.Nodes;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Desk;
-using CushionService.Engine.Specifications;
 using CushionService.Json;
 
 namespace CushionService.Tests.Orders;
@@ -56,7 +55,7 @@ internal static class SampleOrder
         return order.Deserialize<Order>(ContractJson.Options)!;
     }
 
-    public static string Written(Violation violation) =>
+    public static string Written(ViolationAnswer violation) =>
         string.Create(
             CultureInfo.InvariantCulture,
             $"{violation.Pointer} {violation.Code}{(violation is { Minimum: null, Maximum: null } ? "" : $" {violation.Minimum}..{violation.Maximum}")}"

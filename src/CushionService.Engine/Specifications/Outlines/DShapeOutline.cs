@@ -20,7 +20,7 @@ public sealed record DShapeOutline(Length Width, Length Depth) : Outline
     public override Length Depth { get; } = Depth;
 
     /// <inheritdoc />
-    public override IEnumerable<OutlineFault> Faults() => Below((nameof(Width), Width, 2 * Depth, "twice the depth"));
+    public override IEnumerable<OutlineFault> Faults() => Below((nameof(Width), Width, 2 * Depth, OutlineTexts.WidthToDepth));
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()

@@ -26,7 +26,10 @@ public sealed record EllOutline(Length Width, Length Depth, Length NotchWidth, L
 
     /// <inheritdoc />
     public override IEnumerable<OutlineFault> Faults() =>
-        Below((nameof(NotchWidth), NotchWidth, Width, "the width"), (nameof(NotchDepth), NotchDepth, Depth, "the depth"));
+        Below(
+            (nameof(NotchWidth), NotchWidth, Width, OutlineTexts.NotchWidth),
+            (nameof(NotchDepth), NotchDepth, Depth, OutlineTexts.NotchDepth)
+        );
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()

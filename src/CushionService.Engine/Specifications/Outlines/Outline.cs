@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 
 namespace CushionService.Engine.Specifications.Outlines;
 
@@ -58,8 +59,9 @@ public abstract record Outline
     protected abstract ImmutableArray<OutlineSide> Draw();
 
     /// <summary>A fault for each size that is not below its limit.</summary>
-    protected static IEnumerable<OutlineFault> Below(params IEnumerable<(string Field, Length Size, Length Limit, string Reason)> rules) =>
-        rules.Where(rule => rule.Size >= rule.Limit).Select(rule => new OutlineFault(rule.Field, rule.Limit, rule.Reason));
+    protected static IEnumerable<OutlineFault> Below(
+        params IEnumerable<(string Field, Length Size, Length Limit, Func<Length, Message> Detail)> rules
+    ) => rules.Where(rule => rule.Size >= rule.Limit).Select(rule => new OutlineFault(rule.Field, rule.Limit, rule.Detail(rule.Limit)));
 
     /// <summary>Half a length, rounded down to a nanometre.</summary>
     protected static Length Half(Length length) => Length.FromNanometres(length.Nanometres / 2);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 
 namespace CushionService.Engine.Specifications.Outlines;
 
@@ -18,25 +19,25 @@ internal static class PolygonFaults
         }
         else if (LargestRadius(corners) is var largest && radius >= largest)
         {
-            yield return new OutlineFault("CornerRadius", largest, "what uses up the shortest side");
+            yield return new OutlineFault("CornerRadius", largest, OutlineTexts.CornerRadiusToSide(largest));
         }
     }
 
-    private static string? Crossing(ImmutableArray<Point> corners)
+    private static Message? Crossing(ImmutableArray<Point> corners)
     {
         int count = corners.Length;
         for (var i = 0; i < count; i++)
         {
             if (new Segment(corners[i], corners[(i + 1) % count]) is var side && (side.From == side.To || side.Length < ShortestSide))
             {
-                return $"Points {i + 1} and {((i + 1) % count) + 1} are closer than 1/4 in.";
+                return OutlineTexts.PointsTooClose(i + 1, ((i + 1) % count) + 1, ShortestSide);
             }
 
             for (var j = i + 1; j < count; j++)
             {
                 if (Crosses(corners, i, j))
                 {
-                    return $"The sides after points {i + 1} and {j + 1} cross or touch.";
+                    return OutlineTexts.SidesCross(i + 1, j + 1);
                 }
             }
         }

@@ -19,7 +19,7 @@ public sealed record RoundEndedOutline(Length Width, Length Depth) : Outline
     public override Length Depth { get; } = Depth;
 
     /// <inheritdoc />
-    public override IEnumerable<OutlineFault> Faults() => Below((nameof(Depth), Depth, Width, "the width"));
+    public override IEnumerable<OutlineFault> Faults() => Below((nameof(Depth), Depth, Width, OutlineTexts.DepthToWidth));
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()

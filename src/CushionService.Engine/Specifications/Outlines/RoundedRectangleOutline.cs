@@ -22,8 +22,8 @@ public sealed record RoundedRectangleOutline(Length Width, Length Depth, Length 
     /// <inheritdoc />
     public override IEnumerable<OutlineFault> Faults() =>
         Below(
-            (nameof(CornerRadius), CornerRadius, Half(Width), "half the width"),
-            (nameof(CornerRadius), CornerRadius, Half(Depth), "half the depth")
+            (nameof(CornerRadius), CornerRadius, Half(Width), OutlineTexts.CornerRadiusToHalfWidth),
+            (nameof(CornerRadius), CornerRadius, Half(Depth), OutlineTexts.CornerRadiusToHalfDepth)
         );
 
     /// <inheritdoc />

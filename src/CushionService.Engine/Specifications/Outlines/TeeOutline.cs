@@ -22,7 +22,7 @@ public sealed record TeeOutline(Length Width, Length Depth, Length EarWidth, Len
 
     /// <inheritdoc />
     public override IEnumerable<OutlineFault> Faults() =>
-        Below((nameof(EarWidth), EarWidth, Half(Width), "half the width"), (nameof(EarDepth), EarDepth, Depth, "the depth"));
+        Below((nameof(EarWidth), EarWidth, Half(Width), OutlineTexts.EarWidth), (nameof(EarDepth), EarDepth, Depth, OutlineTexts.EarDepth));
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()

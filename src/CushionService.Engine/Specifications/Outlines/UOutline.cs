@@ -22,7 +22,10 @@ public sealed record UOutline(Length Width, Length Depth, Length NotchWidth, Len
 
     /// <inheritdoc />
     public override IEnumerable<OutlineFault> Faults() =>
-        Below((nameof(NotchWidth), NotchWidth, Width, "the width"), (nameof(NotchDepth), NotchDepth, Depth, "the depth"));
+        Below(
+            (nameof(NotchWidth), NotchWidth, Width, OutlineTexts.NotchWidth),
+            (nameof(NotchDepth), NotchDepth, Depth, OutlineTexts.NotchDepth)
+        );
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()

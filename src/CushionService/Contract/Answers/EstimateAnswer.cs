@@ -1,5 +1,4 @@
 using CushionService.Engine.Measures;
-using CushionService.Engine.Specifications;
 
 namespace CushionService.Contract.Answers;
 
@@ -28,5 +27,5 @@ public sealed record EstimateAnswer
     public required string Because { get; init; }
 
     /// <summary>What is allowed but unwise; the pointers name the parameters.</summary>
-    public required IReadOnlyList<Violation> Warnings { get; init; }
+    public required IReadOnlyList<ViolationAnswer> Warnings { get; init; }
 }

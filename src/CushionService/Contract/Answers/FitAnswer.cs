@@ -1,5 +1,3 @@
-using CushionService.Engine.Specifications;
-
 namespace CushionService.Contract.Answers;
 
 /// <summary>Whether an order can be cut from the fabric on hand.</summary>
@@ -27,5 +25,5 @@ public sealed record FitAnswer
     public required IReadOnlyList<PieceAnswer> Pieces { get; init; }
 
     /// <summary>What is allowed but unwise.</summary>
-    public required IReadOnlyList<Violation> Warnings { get; init; }
+    public required IReadOnlyList<ViolationAnswer> Warnings { get; init; }
 }

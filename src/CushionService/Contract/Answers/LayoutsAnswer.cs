@@ -1,5 +1,3 @@
-using CushionService.Engine.Specifications;
-
 namespace CushionService.Contract.Answers;
 
 /// <summary>The answer to a call for layouts.</summary>
@@ -21,5 +19,5 @@ public sealed record LayoutsAnswer
     public required IReadOnlyList<PieceAnswer> Pieces { get; init; }
 
     /// <summary>What is allowed but unwise.</summary>
-    public required IReadOnlyList<Violation> Warnings { get; init; }
+    public required IReadOnlyList<ViolationAnswer> Warnings { get; init; }
 }

@@ -1,5 +1,3 @@
-using CushionService.Engine.Specifications;
-
 namespace CushionService.Contract.Answers;
 
 /// <summary>One way to make an order.</summary>
@@ -30,8 +28,8 @@ public sealed record OptionAnswer
     public required string Change { get; init; }
 
     /// <summary>Why the option cannot be made; empty when it can.</summary>
-    public required IReadOnlyList<Violation> Violations { get; init; }
+    public required IReadOnlyList<ViolationAnswer> Violations { get; init; }
 
     /// <summary>What is allowed but unwise.</summary>
-    public required IReadOnlyList<Violation> Warnings { get; init; }
+    public required IReadOnlyList<ViolationAnswer> Warnings { get; init; }
 }

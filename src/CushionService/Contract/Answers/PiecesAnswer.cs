@@ -1,5 +1,3 @@
-using CushionService.Engine.Specifications;
-
 namespace CushionService.Contract.Answers;
 
 /// <summary>The answer to a call for pieces.</summary>
@@ -21,5 +19,5 @@ public sealed record PiecesAnswer
     public required IReadOnlyList<SeamAnswer> Seams { get; init; }
 
     /// <summary>What is allowed but unwise.</summary>
-    public required IReadOnlyList<Violation> Warnings { get; init; }
+    public required IReadOnlyList<ViolationAnswer> Warnings { get; init; }
 }

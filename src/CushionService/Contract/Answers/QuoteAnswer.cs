@@ -1,5 +1,3 @@
-using CushionService.Engine.Specifications;
-
 namespace CushionService.Contract.Answers;
 
 /// <summary>Everything about an order: what to cut, lay, buy, pay and sew.</summary>
@@ -42,5 +40,5 @@ public sealed record QuoteAnswer
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>What is allowed but unwise.</summary>
-    public required IReadOnlyList<Violation> Warnings { get; init; }
+    public required IReadOnlyList<ViolationAnswer> Warnings { get; init; }
 }

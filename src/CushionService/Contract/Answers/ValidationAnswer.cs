@@ -1,5 +1,3 @@
-using CushionService.Engine.Specifications;
-
 namespace CushionService.Contract.Answers;
 
 /// <summary>Whether an order can be made.</summary>
@@ -9,8 +7,8 @@ public sealed record ValidationAnswer
     public required bool Valid { get; init; }
 
     /// <summary>Every rule that it breaks.</summary>
-    public required IReadOnlyList<Violation> Violations { get; init; }
+    public required IReadOnlyList<ViolationAnswer> Violations { get; init; }
 
     /// <summary>What is allowed but unwise.</summary>
-    public required IReadOnlyList<Violation> Warnings { get; init; }
+    public required IReadOnlyList<ViolationAnswer> Warnings { get; init; }
 }

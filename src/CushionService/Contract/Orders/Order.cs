@@ -15,7 +15,7 @@ public sealed record Order
     public Units? Units { get; init; }
 
     /// <summary>ISO 4217 code of every price in the order, and of its price book; needed when the order has a price.</summary>
-    [RegularExpression("^[A-Z]{3}$")]
+    [RegularExpression(CurrencyCode.Pattern)]
     public string? Currency { get; init; }
 
     /// <summary>How hard to search for a short layout; standard when left out.</summary>

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CushionService.Contract;
-using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Desk;
 using CushionService.Json;
@@ -61,8 +60,8 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
     private Problem Refused()
     {
         Order thin = Nook with { Currency = null, Cushions = [Nook.Cushions![0] with { Thickness = Contract.Measure.Of(30) }] };
-        ValidationAnswer checks = desk.Handle(Sent(thin), Purposes.Validation, default).Answer!;
-        return Problems.Of(new Refusal(checks.Violations), "00-0af7651916cd43dd8448eb211c80319c-b7ad6b7169203331-00");
+        Refusal refusal = desk.Handle(Sent(thin), Purposes.Check, default).Refusal!;
+        return Problems.Of(refusal, "00-0af7651916cd43dd8448eb211c80319c-b7ad6b7169203331-00");
     }
 
     private static ReceivedOrder Sent(Order order) => new(order, []);

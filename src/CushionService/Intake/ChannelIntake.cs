@@ -1,0 +1,43 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks channels in the top of a cushion, and specifies them.</summary>
+internal static class ChannelIntake
+{
+    private static readonly LengthField<Channels> Crown = RecordForm<Channels>.Length(nameof(Channels.Crown));
+
+    /// <summary>The channels; null where there are none, or they were refused.</summary>
+    /// <param name="channels">The channels as written; null for none.</param>
+    /// <param name="body">The cushion.</param>
+    public static ChannelSpecification? Read(Channels? channels, CushionBody body)
+    {
+        if (channels is null)
+        {
+            return null;
+        }
+
+        Findings at = body.At.Within(nameof(Cushion.Channels));
+        Fields<Channels> fields = RecordForm<Channels>.Read(channels, at);
+        if (channels is { Crown: not null, TakeUp: not null })
+        {
+            at.NotApplicable(nameof(channels.TakeUp), FieldTexts.NotWithCrown("Take up"));
+        }
+
+        body.NeedsRectangle(nameof(Cushion.Channels));
+        if (!fields.IsSound || channels.Count is not { } count || fields.Or(Crown, Length.Zero) is not { } crown)
+        {
+            return null;
+        }
+
+        // Half of a chord is the sagitta of a half circle: an arc over the channel cannot rise higher.
+        if (body.Outline is { } outline && Length.FromNanometres(outline.Width.Nanometres / count / 2) is var highest && crown > highest)
+        {
+            at.RefuseRange(Crown.Name, "out-of-range", ShapeTexts.Crown(highest), null, highest);
+        }
+
+        return new ChannelSpecification(count, crown, Shares.Of(channels.TakeUp) ?? body.Practice.Shapes.ChannelTakeUp);
+    }
+}

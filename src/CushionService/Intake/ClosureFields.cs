@@ -1,0 +1,39 @@
+using CushionService.Contract;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
+
+namespace CushionService.Intake;
+
+/// <summary>Which fields each closure takes.</summary>
+internal static class ClosureFields
+{
+    /// <summary>Reports each field that means nothing to a closure of this kind, or to this one on this cushion.</summary>
+    /// <param name="closure">The closure as written.</param>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="body">The cushion.</param>
+    /// <param name="findings">Takes what is wrong with the closure.</param>
+    public static void Check(Closure closure, ClosureKind kind, CushionBody body, Findings findings)
+    {
+        bool overlaps = kind is ClosureKind.HookAndLoop or ClosureKind.Envelope or ClosureKind.Buttons or ClosureKind.Ties;
+        bool zipper = kind == ClosureKind.Zipper,
+            hooked = kind == ClosureKind.HookAndLoop;
+        Only(body.HasReturns, closure.Return is not null, nameof(closure.Return));
+        Only(zipper && (!body.ZipsSeam || closure.Lap is not null), closure.TurnUnder is not null, nameof(closure.TurnUnder));
+        Only(zipper, closure.Lap is not null, nameof(closure.Lap));
+        Only(overlaps, closure.Fold is not null, nameof(closure.Fold));
+        Only(overlaps && !(hooked && closure.Strips == HookAndLoopStrips.AsSides), closure.Overlap is not null, nameof(closure.Overlap));
+        Only(hooked, closure.TapeWidth is not null, nameof(closure.TapeWidth));
+        Only(kind == ClosureKind.Buttons, closure.ButtonDiameter is not null, nameof(closure.ButtonDiameter));
+        Only(kind == ClosureKind.Ties, closure.TieLength is not null, nameof(closure.TieLength));
+        Only(hooked && body.Offer.Thickness && body.ClosureSide != Side.Bottom, closure.Strips is not null, nameof(closure.Strips));
+
+        void Only(bool applies, bool given, string field)
+        {
+            if (given && !applies)
+            {
+                findings.NotApplicable(field, FieldTexts.NotForClosure(FieldNames.Words(field), kind));
+            }
+        }
+    }
+}

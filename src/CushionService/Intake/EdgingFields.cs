@@ -1,0 +1,44 @@
+using CushionService.Contract;
+using CushionService.Contract.Orders;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Intake;
+
+/// <summary>Which fields each edging takes.</summary>
+internal static class EdgingFields
+{
+    /// <summary>Reports each field that means nothing to the edging, a depth that is missing, and a seam that is listed twice.</summary>
+    /// <param name="edging">The edging as written.</param>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="findings">Takes what is wrong with the edging.</param>
+    public static void Check(Edging edging, EdgingKind kind, Findings findings)
+    {
+        bool welt = kind == EdgingKind.Welt,
+            ruffle = kind == EdgingKind.Ruffle,
+            flange = kind == EdgingKind.Flange;
+        Only(welt, edging.CordDiameter is not null, nameof(edging.CordDiameter));
+        Only(welt, edging.Cut is not null, nameof(edging.Cut));
+        Only(welt || ruffle || flange, edging.At is not null, nameof(edging.At));
+        Only(welt || ruffle || flange, edging.Fabric is not null, nameof(edging.Fabric));
+        Only(ruffle, edging.Fullness is not null, nameof(edging.Fullness));
+        Only(ruffle || flange, edging.Depth is not null, nameof(edging.Depth));
+        Only(ruffle, edging.Lining is not null, nameof(edging.Lining));
+        if ((ruffle || flange) && edging.Depth is null)
+        {
+            findings.Refuse(nameof(edging.Depth), "required", FieldTexts.RequiredForEdging("Depth", kind));
+        }
+
+        if (edging.At is { } at && at.Distinct().Count() < at.Count)
+        {
+            findings.Refuse(nameof(edging.At), "duplicate", TrimTexts.EdgingTwice);
+        }
+
+        void Only(bool applies, bool given, string field)
+        {
+            if (given && !applies)
+            {
+                findings.NotApplicable(field, FieldTexts.NotForEdging(FieldNames.Words(field), kind));
+            }
+        }
+    }
+}

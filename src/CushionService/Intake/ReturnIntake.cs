@@ -1,0 +1,63 @@
+using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
+
+namespace CushionService.Intake;
+
+/// <summary>Checks how far a closure at the back runs on round the corners, its return, and reads it.</summary>
+internal static class ReturnIntake
+{
+    private static readonly LengthField<Closure> Return = RecordForm<Closure>.Length(nameof(Closure.Return));
+
+    /// <summary>How far the closure runs on round each corner beside it; zero where it cannot, null where that was refused.</summary>
+    /// <remarks>A zipper runs on round the corners of a straight back, so that the cover opens wide enough for its foam (common practice,
+    /// no source). A curved back opens as it is, unless the order says how far.</remarks>
+    /// <param name="fields">The closure's fields.</param>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="body">The cushion.</param>
+    /// <param name="findings">Takes what is wrong with the closure.</param>
+    public static Length? Read(Fields<Closure> fields, ClosureKind kind, CushionBody body, Findings findings)
+    {
+        if (!body.HasReturns)
+        {
+            return Length.Zero;
+        }
+
+        bool straight = body.Outline?.Sides.All(stretch => stretch.Side != Side.Back || stretch.IsStraight) ?? true;
+        Length? turn = fields.Or(Return, kind == ClosureKind.Zipper && straight ? body.Practice.ZipperReturn : Length.Zero);
+        if (turn is { Nanometres: > 0 } far && LongestReturn(body) is { } longest && far >= longest)
+        {
+            findings.RefuseRange(Return.Name, "out-of-range", ClosureTexts.Return(longest), Length.Zero, longest);
+        }
+
+        return turn;
+    }
+
+    // How far a closure at the back may run on: to the ends of the stretches beside it.
+    private static Length? LongestReturn(CushionBody body)
+    {
+        if (body is not { Outline.Sides: var sides, ClosureSide: { } side } || sides.All(stretch => stretch.Side != side))
+        {
+            return null;
+        }
+
+        Length shortest = Length.MaxValue;
+        for (int i = 0; i < sides.Length; i++)
+        {
+            OutlineSide next = sides[(i + 1) % sides.Length];
+            if (sides[i].Side != side && next.Side == side)
+            {
+                shortest = Length.Min(shortest, sides[i].Length);
+            }
+            else if (sides[i].Side == side && next.Side != side)
+            {
+                shortest = Length.Min(shortest, next.Length);
+            }
+        }
+
+        // Where one stretch lies on both sides of the closure, the two returns share it.
+        bool shared = sides.Count(stretch => stretch.Side != side) == 1;
+        return shared ? Length.FromNanometres(shortest.Nanometres / 2) : shortest;
+    }
+}
