@@ -48,9 +48,7 @@ public sealed partial class MetricSentenceFacts
         [
             .. drafting.Pieces.Select(piece => Derivation.Of(piece, order.Unit)),
             .. drafting.Pieces.SelectMany(piece => PieceMarks.Of(piece, order.Unit)).Select(mark => mark.Because),
-            .. drafting
-                .Violations.Concat(drafting.Warnings)
-                .Select(violation => writer.Text(violation.Detail)),
+            .. drafting.Violations.Concat(drafting.Warnings).Select(violation => writer.Text(violation.Detail)),
         ];
         return
         [
