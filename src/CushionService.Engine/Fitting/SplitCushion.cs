@@ -10,11 +10,5 @@ public sealed record SplitCushion(CushionSpecification Cushion, ImmutableArray<s
 {
     /// <summary>Says so.</summary>
     /// <param name="fabric">The id of the fabric.</param>
-    public Violation Said(string fabric) =>
-        new(
-            Cushion.Pointer,
-            "several-lots",
-            $"The pieces of {Cushion.Id} in {fabric} come from {string.Join(" and ", Lots)}, whose colours may differ: "
-                + "no way was found to cut each such cushion from one lot."
-        );
+    public Violation Said(string fabric) => new(Cushion.Pointer, "several-lots", FitTexts.SeveralLots(Cushion.Id, fabric, Lots));
 }

@@ -22,8 +22,7 @@ public static class WeltNote
         return new Violation(
             straight.Pointer,
             "bias-costs-more",
-            $"With welt on the bias the order takes {yardage.SoldText} of {fabric.Name}. Straight welt would do on straight sides of a plain "
-                + $"fabric, and takes {fabric.Sold.Text(steps)}, {fabric.Sold.Text(saved)} less. To cut it so, set the edging's cut to crosswise."
+            MatchTexts.BiasCostsMore(yardage.SoldAmount, fabric.Name, fabric.Sold.Amount(steps), fabric.Sold.Amount(saved))
         );
     }
 }

@@ -24,7 +24,10 @@ public sealed record Yardage(FabricLayout Layout)
     }
 
     /// <summary>The length to buy in words, in the fabric's unit of sale: "1 1/2 yd", "3 1/3 m".</summary>
-    public string SoldText => Layout.Fabric.Sold.Text(SoldSteps);
+    public string SoldText => SoldAmount.ToString();
+
+    /// <summary>The length to buy, in the fabric's unit of sale, exact.</summary>
+    public SaleAmount SoldAmount => Layout.Fabric.Sold.Amount(SoldSteps);
 
     /// <summary>What would be bought at the best position of a motif that is unknown; null where it is known, or nothing is
     /// matched.</summary>

@@ -14,7 +14,6 @@ public static class StockFaults
     public static IEnumerable<Violation> Joined(OrderSpecification order)
     {
         Shop? shop = null;
-        string Text(Length length) => LengthText.Format(length, order.Unit);
         foreach (CushionSpecification cushion in order.Cushions.Where(cushion => cushion.Fill?.Kind == FillKind.Foam))
         {
             shop ??= new Shop(order);
@@ -26,8 +25,15 @@ public static class StockFaults
                 yield return new Violation(
                     $"{cushion.Pointer}/fill/stock",
                     "foam-joined",
-                    $"The foam of {cushion.Name}, {Text(block.Width)} × {Text(block.Depth)}, is larger than a sheet of {stock.Name}, "
-                        + $"{Text(width)} × {Text(length)}. It is glued from {block.PartsOn(width, length).Count} parts."
+                    StockFaultTexts.FoamJoined(
+                        cushion.Name,
+                        block.Width,
+                        block.Depth,
+                        stock.Name,
+                        width,
+                        length,
+                        block.PartsOn(width, length).Count
+                    )
                 );
             }
         }
@@ -38,50 +44,44 @@ public static class StockFaults
     {
         foreach (CushionSpecification cushion in order.Cushions)
         {
-            foreach (
-                (MaterialKind kind, string field, string name, Length size, Func<StockSpecification, Length?> sizeOf) in Sizes(cushion)
-            )
+            foreach ((MaterialKind kind, string field, Length size, Func<StockSpecification, Length?> sizeOf) in Sizes(cushion))
             {
                 StockSpecification[] stocks = [.. order.Stocks.Where(stock => stock.Kind == kind)];
                 if (stocks.Length > 0 && stocks.All(stock => sizeOf(stock) is { } has && has != size))
                 {
-                    yield return new Violation(
-                        $"{cushion.Pointer}/{field}",
-                        "not-stocked",
-                        $"The order's stocks have no {name} of {LengthText.Format(size, order.Unit)}; it is listed without a stock."
-                    );
+                    yield return new Violation($"{cushion.Pointer}/{field}", "not-stocked", StockFaultTexts.NotStocked(kind, size));
                 }
             }
         }
     }
 
-    private static IEnumerable<(MaterialKind Kind, string Field, string Name, Length Size, Func<StockSpecification, Length?> SizeOf)> Sizes(
+    private static IEnumerable<(MaterialKind Kind, string Field, Length Size, Func<StockSpecification, Length?> SizeOf)> Sizes(
         CushionSpecification cushion
     )
     {
         if (cushion.Closure is HookAndLoopClosure hook)
         {
-            yield return (MaterialKind.HookAndLoopTape, "closure/tapeWidth", "hook-and-loop tape", hook.TapeWidth, stock => stock.Width);
+            yield return (MaterialKind.HookAndLoopTape, "closure/tapeWidth", hook.TapeWidth, stock => stock.Width);
         }
 
         if (cushion.Closure is ButtonClosure buttons)
         {
-            yield return (MaterialKind.Button, "closure/buttonDiameter", "button", buttons.Diameter, stock => stock.Diameter);
+            yield return (MaterialKind.Button, "closure/buttonDiameter", buttons.Diameter, stock => stock.Diameter);
         }
 
         if (cushion.Trim.Edging is WeltSpecification welt)
         {
-            yield return (MaterialKind.Cord, "edging/cordDiameter", "cord", welt.CordDiameter, stock => stock.Diameter);
+            yield return (MaterialKind.Cord, "edging/cordDiameter", welt.CordDiameter, stock => stock.Diameter);
         }
 
         if (cushion.Trim.Tufts is { } tufts)
         {
-            yield return (MaterialKind.Button, "tufts/buttonDiameter", "button", tufts.ButtonDiameter, stock => stock.Diameter);
+            yield return (MaterialKind.Button, "tufts/buttonDiameter", tufts.ButtonDiameter, stock => stock.Diameter);
         }
 
         if (cushion.Handle is { HasWebbing: true } handle)
         {
-            yield return (MaterialKind.Webbing, "handle/width", "webbing", handle.Width, stock => stock.Width);
+            yield return (MaterialKind.Webbing, "handle/width", handle.Width, stock => stock.Width);
         }
     }
 }

@@ -35,7 +35,10 @@ public sealed record SaleRule(SaleUnit Unit, Length Step, Length Minimum)
     public Fraction Units(long steps) => Fraction.Of(steps * StepInUnits.Numerator, StepInUnits.Denominator);
 
     /// <summary>A number of steps with the unit, as measures show it: "1 1/8 yd", "1/3 m", "0.7 m".</summary>
-    public string Text(long steps) => new SaleAmount(Units(steps), Unit).ToString();
+    public string Text(long steps) => Amount(steps).ToString();
+
+    /// <summary>A number of steps as an amount in the unit, exact.</summary>
+    public SaleAmount Amount(long steps) => new(Units(steps), Unit);
 
     private static LengthUnit LengthOf(SaleUnit unit) => unit == SaleUnit.Yd ? LengthUnit.Yard : LengthUnit.Metre;
 

@@ -3,6 +3,7 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Patterns.Panels;
@@ -89,7 +90,7 @@ public sealed record Drafting
                 role != FabricRole.InnerCover && cushion.IsRailroaded(FabricOf(role)) ? Endless : StepsOf(role);
             if (ShorterReturns.Of(cushion, LongestOf(FabricRole.Sides)) is var shorter && !ReferenceEquals(shorter, cushion))
             {
-                joined.Add(ShorterReturns.Said(shorter, order.Unit));
+                joined.Add(ShorterReturns.Said(shorter));
                 cushion = (shortened ??= [.. order.Cushions])[i] = shorter;
             }
 
@@ -111,7 +112,7 @@ public sealed record Drafting
                 );
                 if (!joins.IsEmpty)
                 {
-                    joined.Add(Joined(order, cushion, panel, joins));
+                    joined.Add(Joined(cushion, panel, joins));
                 }
 
                 return joins;
@@ -165,12 +166,8 @@ public sealed record Drafting
         throw new ArgumentException($"The order has no fabric {id}.", nameof(id));
     }
 
-    private static Violation Joined(OrderSpecification order, CushionSpecification cushion, Panel face, ImmutableArray<Length> joins) =>
-        new(
-            cushion.Pointer,
-            "joined-face",
-            $"The {face.Part} of {cushion.Name} is wider than its fabric and is joined from {joins.Length + 1} panels, {string.Join(" and ", joins.Select(join => LengthText.Format(join, order.Unit)))} from its left edge, away from the front's centre."
-        );
+    private static Violation Joined(CushionSpecification cushion, Panel face, ImmutableArray<Length> joins) =>
+        new(cushion.Pointer, "joined-face", DraftTexts.JoinedFace(face.Part, cushion.Name, joins.Length + 1, joins));
 
     // A joined strip is rounded up to the cutting step, and must still fit.
     private static Length WholeSteps(Length usable, Length step) =>
@@ -180,33 +177,29 @@ public sealed record Drafting
     {
         FabricSpecification fabric = Fabric(piece);
         Length narrowest = piece.Rotations == Nesting.Rotations.QuarterTurns ? Length.Min(piece.Width, piece.Length) : piece.Across;
-        string turned =
-            piece.Cushion is null || piece.Along > fabric.UsableWidth ? ""
-            : piece.IsRailroaded ? " Up the bolt it would fit."
-            : " Railroaded it would fit.";
-        string Text(Length length) => LengthText.Format(length, Order.Unit);
+        bool fitsTurned = piece.Cushion is not null && piece.Along <= fabric.UsableWidth;
+        Func<string, Length, string, Length, Length, Message> detail =
+            !fitsTurned ? DraftTexts.WiderThanFabric
+            : piece.IsRailroaded ? DraftTexts.FitsUpTheBolt
+            : DraftTexts.FitsRailroaded;
         return new Violation(
             piece.Pointer,
             "wider-than-fabric",
-            $"Piece {piece.Name} is {Text(narrowest)} wide at its narrowest allowed turn; the usable width of {fabric.Name} is {Text(fabric.UsableWidth)}, {Text(narrowest - fabric.UsableWidth)} too little.{turned}"
+            detail(piece.Name, narrowest, fabric.Name, fabric.UsableWidth, narrowest - fabric.UsableWidth)
         );
     }
 
     private IEnumerable<Violation> Unmatched() =>
         !Order.Fabrics.Any(static fabric => fabric.Repeat is not null)
             ? []
-            : Pieces.Select(piece => MatchNote.Of(piece, Fabric(piece), Order.Unit)).OfType<Violation>();
+            : Pieces.Select(piece => MatchNote.Of(piece, Fabric(piece))).OfType<Violation>();
 
     private IEnumerable<Violation> Inverted() =>
         !Order.Fabrics.Any(static fabric => fabric.OneWay)
             ? []
             : Pieces
                 .Where(piece => Fabric(piece).OneWay && piece.Panel is { Inverts: true })
-                .Select(piece => new Violation(
-                    piece.Pointer,
-                    "print-inverted",
-                    $"The one-way fabric {Fabric(piece).Name} is upside down on the underside of {piece.Name}."
-                ));
+                .Select(piece => new Violation(piece.Pointer, "print-inverted", DraftTexts.PrintInverted(Fabric(piece).Name, piece.Name)));
 
     private IEnumerable<Violation> TooShortZippers()
     {
@@ -217,12 +210,10 @@ public sealed record Drafting
                 && ClosedZipper.For(cushion, InnerCover.Apart(pattern).Cover, Order.Stocks) is { IsTooShort: true } zipper
             )
             {
-                string Text(Length length) => LengthText.Format(length, Order.Unit);
                 yield return new Violation(
                     $"{cushion.Pointer}/closure",
                     "zipper-too-short",
-                    $"The zipper of {cushion.Name} has room for {Text(zipper.Room)}; the nearest in stock, {zipper.Stock.Name}, is "
-                        + $"{Text(zipper.Opening)}, {Text(zipper.Shortfall)} too short. Stock a longer one, or one by length."
+                    DraftTexts.ZipperTooShort(cushion.Name, zipper.Room, zipper.Stock.Name, zipper.Opening, zipper.Shortfall)
                 );
             }
         }
@@ -245,11 +236,7 @@ public sealed record Drafting
                 needed = OpeningTest.Needed(cushion);
             if (opening < needed)
             {
-                yield return new Violation(
-                    $"{cushion.Pointer}/closure",
-                    "opening-too-small",
-                    $"The closure opens {LengthText.Format(opening, Order.Unit)}; the foam, folded in half, needs {LengthText.Format(needed, Order.Unit)}."
-                );
+                yield return new Violation($"{cushion.Pointer}/closure", "opening-too-small", DraftTexts.OpeningTooSmall(opening, needed));
             }
         }
     }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
@@ -90,14 +91,14 @@ internal sealed class GrainChoice
             new(
                 $"{_order.Cushions[i].Pointer}/grain",
                 "grain-chosen",
-                $"{_order.Cushions[i].Name} is cut {(best.Way[i] ? "railroaded" : "up the bolt")}. The order takes {Text(best.Sold)}. "
-                    + $"All up the bolt: {Text(allUp)}. All railroaded: {Text(allRailroaded)}."
+                DraftTexts.GrainChosen(_order.Cushions[i].Name, best.Way[i], Taken(best.Sold), Taken(allUp), Taken(allRailroaded))
             );
     }
 
     private static bool IsShorter(Trial? one, Trial? other) => one is not null && (other is null || one.Sold < other.Sold);
 
-    private static string Text(Trial? trial) => trial?.Text ?? "it cannot be cut";
+    // Nothing where it cannot be cut.
+    private static ImmutableArray<Message> Taken(Trial? trial) => trial?.Taken ?? [];
 
     // A row takes the grain of those of its cushions that leave no choice.
     private void Keep(bool[] way)
@@ -138,7 +139,7 @@ internal sealed class GrainChoice
         }
 
         var sold = Length.Zero;
-        var texts = new List<string>();
+        var taken = ImmutableArray.CreateBuilder<Message>();
         foreach (FabricSpecification fabric in _order.Fabrics)
         {
             CutPiece[] pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
@@ -146,11 +147,11 @@ internal sealed class GrainChoice
             {
                 var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort.Quick, Sharing, CancellationToken.None));
                 sold += yardage.Sold;
-                texts.Add($"{yardage.SoldText} of {fabric.Name}");
+                taken.Add(DraftTexts.FabricTaken(yardage.SoldAmount, fabric.Name));
             }
         }
 
-        return new Trial(sold, string.Join(" and ", texts));
+        return new Trial(sold, taken.ToImmutable());
     }
 
     private OrderSpecification With(bool[] way) =>
@@ -170,5 +171,5 @@ internal sealed class GrainChoice
     private static FabricSpecification Find(OrderSpecification order, string id) => order.Fabrics.First(fabric => fabric.Id == id);
 
     // What an order takes of the fabrics of open cushions, one way.
-    private sealed record Trial(Length Sold, string Text);
+    private sealed record Trial(Length Sold, ImmutableArray<Message> Taken);
 }

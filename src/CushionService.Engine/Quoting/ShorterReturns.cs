@@ -43,13 +43,8 @@ internal static class ShorterReturns
     }
 
     /// <summary>Says what was shortened.</summary>
-    public static Violation Said(CushionSpecification cushion, LengthUnit unit) =>
-        new(
-            $"{cushion.Pointer}/closure",
-            "returns-shortened",
-            $"The fabric is too narrow for the returns of {cushion.Name}'s closure; they are {LengthText.Format(Return(cushion.Closure), unit)}, "
-                + "so that no join passes through the closure."
-        );
+    public static Violation Said(CushionSpecification cushion) =>
+        new($"{cushion.Pointer}/closure", "returns-shortened", DraftTexts.ReturnsShortened(cushion.Name, Return(cushion.Closure)));
 
     private static Length Return(ClosureSpecification closure) =>
         closure switch

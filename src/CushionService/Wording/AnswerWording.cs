@@ -231,30 +231,17 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
     {
         if (!cost.Unpriced.IsEmpty)
         {
-            yield return new Violation(
-                "/prices",
-                "unpriced",
-                $"The total leaves out what has no price in its unit of sale, or no time: {string.Join(", ", cost.Unpriced)}."
-            );
+            yield return new Violation("/prices", "unpriced", AnswerTexts.Unpriced(cost.Unpriced));
         }
 
         foreach (Material material in cost.Unsized)
         {
-            yield return new Violation(
-                "/prices",
-                "price-without-size",
-                $"A price for each {material.Item} does not say of which size: {material.Because}. It is left out of the total. "
-                    + "Stock it with its size, or price it by length, area or weight."
-            );
+            yield return new Violation("/prices", "price-without-size", AnswerTexts.PriceWithoutSize(material.Item, material.Because));
         }
     }
 
     private ImmutableArray<Violation> Unwise(ImmutableArray<Yardage> yardages) =>
-        [
-            .. warnings,
-            .. yardages.Select(yardage => MotifNote.Of(yardage, unit)).OfType<Violation>(),
-            .. yardages.Select(WeltNote.Of).OfType<Violation>(),
-        ];
+        [.. warnings, .. yardages.Select(MotifNote.Of).OfType<Violation>(), .. yardages.Select(WeltNote.Of).OfType<Violation>()];
 
     private static IReadOnlyList<string> Names(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => edge.ToString())];
 

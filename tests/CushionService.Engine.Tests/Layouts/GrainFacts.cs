@@ -30,7 +30,7 @@ public sealed class GrainFacts
 
         Assert.EndsWith("too little. Railroaded it would fit.", tooWide.Detail.ToString(), StringComparison.Ordinal);
         Assert.EndsWith(
-            "too little.",
+            "too little. Choose a wider fabric, or make the piece smaller.",
             Drafting.Of(Order(KnifeEdge(72, 60, HandSewn))).Violations[0].Detail.ToString(),
             StringComparison.Ordinal
         );

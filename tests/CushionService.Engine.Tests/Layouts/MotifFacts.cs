@@ -21,7 +21,7 @@ public sealed class MotifFacts
         Assert.Equal((In(55.5m), Length.Zero), (yardage.Layout.Length, yardage.Layout.Start));
         Assert.Equal("55 1/2 in laid out, up to the next 1/8 yd: 1 5/8 yd", yardage.Because(LengthUnit.Inch));
         Assert.True(yardage.Layout.ProvenMinimal);
-        Assert.Null(MotifNote.Of(yardage, LengthUnit.Inch));
+        Assert.Null(MotifNote.Of(yardage));
     }
 
     [Fact]
@@ -36,10 +36,10 @@ public sealed class MotifFacts
         Assert.True(yardage.Layout.ProvenMinimal);
         Assert.Equal(In(22.5m), yardage.SoldAtBest);
         Assert.Equal(
-            "Where the first motif of main is, is not said, so 1 3/4 yd is enough wherever it is. At its best position 5/8 yd would do, "
-                + "40 1/2 in less. To plan for where it is, measure from the left edge of the usable width and from the cut to its "
-                + "centre and give it as the repeat's motif.",
-            MotifNote.Of(yardage, LengthUnit.Inch)!.Detail.ToString()
+            "The place of the first motif of main is not given, so 1 3/4 yd is enough wherever it is. At its best position 5/8 yd would do, "
+                + "40 1/2 in less. To plan for one position, measure from the left edge of the usable width and from the cut to the "
+                + "centre of the motif, and give it as the repeat's motif.",
+            MotifNote.Of(yardage)!.Detail.ToString()
         );
     }
 
@@ -85,7 +85,11 @@ public sealed class MotifFacts
         Yardage yardage = Pillow(new RepeatSpecification(In(20), null, DropKind.Straight));
 
         Assert.Equal((In(19), In(20)), (yardage.Layout.Length, yardage.Layout.Start));
-        Assert.Contains("from the cut to its centre", MotifNote.Of(yardage, LengthUnit.Inch)!.Detail.ToString(), StringComparison.Ordinal);
+        Assert.Contains(
+            "measure from the cut to the centre of the motif",
+            MotifNote.Of(yardage)!.Detail.ToString(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
