@@ -5,6 +5,8 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Intake;
 
 /// <summary>Checks channels in the top of a cushion, and specifies them.</summary>
+/// <remarks>Channels run from front to back, evenly over the width. Their crown is the height of an arc over each; without one, a take-up
+/// says how much wider the fabric is cut for the stitching, as a share.</remarks>
 internal static class ChannelIntake
 {
     private static readonly LengthField<Channels> Crown = RecordForm<Channels>.Length(nameof(Channels.Crown));

@@ -12,6 +12,8 @@ namespace CushionService.Intake;
 
 /// <summary>Checks how a cushion opens, and specifies it: what its construction offers, which fields apply, and what its sizes
 /// allow.</summary>
+/// <remarks>A closure is at a side or across the underside. At a side it opens a seam, or a section of the boxing of its own; across the
+/// underside it divides the bottom in two.</remarks>
 internal static class ClosureIntake
 {
     /// <summary>The closure; null where it is missing, or was refused.</summary>
@@ -31,11 +33,13 @@ internal static class ClosureIntake
             return null;
         }
 
+        // A boxing that is wrapped round in one strip is open at the back alone.
         if (body is { HasJoins: true, Joins: BoxingJoins.Back, ClosureSide: not (Side.Back or Side.Bottom) })
         {
             findings.Refuse(nameof(closure.Side), "not-combinable", ClosureTexts.WrappedBoxing);
         }
 
+        // Known by now: a side of its own is offered, or the construction's first is taken.
         Side side = body.ClosureSide!.Value;
         ClosureFields.Check(closure, kind, body, findings);
         body.Return = ReturnIntake.Read(fields, kind, body, findings);
@@ -44,6 +48,7 @@ internal static class ClosureIntake
             findings.Warn(nameof(closure.Side), "closure-shows", ClosureTexts.Shows);
         }
 
+        // A seam that is closed by hand has no sizes; buttons, ties and tape are on strips that overlap.
         ClosureSpecification? specified = kind switch
         {
             ClosureKind.HandSewn => new HandSewnClosure(side),
@@ -58,6 +63,7 @@ internal static class ClosureIntake
         return specified;
     }
 
+    // Whether the construction takes the closure, and at this side.
     private static bool IsOffered(Closure closure, ClosureKind kind, ConstructionOffer offer, Findings findings)
     {
         ImmutableArray<Side> sides = offer.SidesFor(kind);
@@ -81,8 +87,10 @@ internal static class ClosureIntake
         return false;
     }
 
+    // Whether the outline has the side, and whether the lines of a closure across the underside cut it into two parts.
     private static void OutlineTakes(Outline outline, ClosureSpecification closure, CushionBody body, Findings findings)
     {
+        // What the closure's two lines are apart: the depth of a lap, or of an overlap.
         Length? lap = closure switch
         {
             ZipperClosure zipper => zipper.Lap,
@@ -90,6 +98,7 @@ internal static class ClosureIntake
             _ => null,
         };
         bool zips = closure is ZipperClosure;
+        // A closure as deep as the outline itself has nothing to divide.
         if (closure.Side == Side.Bottom && lap < outline.Depth && !ClosureLine.Divides(outline, lap.Value, zips))
         {
             findings.Refuse(nameof(Closure.Side), "not-combinable", ClosureTexts.Underside);
@@ -99,6 +108,7 @@ internal static class ClosureIntake
             findings.Refuse(nameof(Closure.Side), "not-combinable", ClosureTexts.NoSide(outline.Kind, closure.Side));
         }
 
+        // A boxing that is joined at the corners needs corners.
         if (!outline.HasCorners && body is { Joins: BoxingJoins.Corners, HasJoins: true })
         {
             body.At.Refuse("Boxing.Joins", "not-combinable", ClosureTexts.CurvedBoxing(outline.Kind));

@@ -9,8 +9,14 @@ namespace CushionService.Intake;
 internal static class CoatedCover
 {
     /// <summary>Reports what is unwise.</summary>
+    /// <param name="cushion">The cushion as written.</param>
+    /// <param name="fill">Its fill; null for none.</param>
+    /// <param name="offer">What its construction takes, vents among it.</param>
+    /// <param name="order">The order, with its fabrics and its practice.</param>
+    /// <param name="findings">Takes what is unwise.</param>
     public static void Check(Cushion cushion, FillSpecification? fill, ConstructionOffer offer, OrderContext order, Findings findings)
     {
+        // An empty cover has no air to let out.
         if (fill is null || !IsCoated(cushion, order))
         {
             return;
@@ -32,8 +38,11 @@ internal static class CoatedCover
     }
 
     /// <summary>Whether every fabric of the shell is coated.</summary>
+    /// <param name="cushion">The cushion as written.</param>
+    /// <param name="order">The order, with its fabrics.</param>
     public static bool IsCoated(Cushion cushion, OrderContext order)
     {
+        // Top, underside and sides are the shell; edgings and ties do not keep the air in.
         string? top = cushion.Fabrics?.Top ?? order.OnlyFabric;
         string?[] parts = [top, cushion.Fabrics?.Bottom ?? top, cushion.Fabrics?.Sides ?? top];
         return parts.All(id => order.Fabric(id) is { Coated: true });

@@ -4,10 +4,14 @@ using FluentValidation;
 namespace CushionService.Intake;
 
 /// <summary>The rules of an order that is sent with candidates for its fabrics.</summary>
+/// <remarks>Each option is quoted as an order of its own, so that the number of options bounds what a comparison costs. The fields of an
+/// option are checked when it is quoted.</remarks>
 internal sealed class ComparisonValidator : AbstractValidator<Order>
 {
+    // Each takes as long as a quote of its own.
     private const int MostOptions = 40;
 
+    /// <summary>The rules.</summary>
     public ComparisonValidator()
     {
         RuleFor(order => order.Candidates).NotEmpty().WithErrorCode("required").WithDetail(OrderTexts.CandidateRequired);
@@ -30,6 +34,7 @@ internal sealed class ComparisonValidator : AbstractValidator<Order>
         RuleForEach(order => order.Candidates).Custom(NamesAFabric);
     }
 
+    // A candidate is quoted instead of a fabric of the order, which must be there.
     private static void NamesAFabric(Candidate? candidate, ValidationContext<Order> context)
     {
         if (candidate?.Fabric is { } id && (context.InstanceToValidate.Fabrics ?? []).All(fabric => fabric?.Id != id))

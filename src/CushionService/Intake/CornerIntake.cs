@@ -8,9 +8,12 @@ using CushionService.Engine.Specifications.Outlines;
 namespace CushionService.Intake;
 
 /// <summary>Checks the corners of a polygon, and reads them.</summary>
+/// <remarks>Coordinates are lengths from any origin; the outline is moved to its own box later. Corners that run clockwise are
+/// turned round.</remarks>
 internal static class CornerIntake
 {
     // The nesting kernels' finest grid, 1 µm; no workroom cuts finer.
+    // A coordinate is rounded once, here, so that two sides that meet on paper meet in the search.
     private const long Grid = 1000;
 
     /// <summary>The corners, counter-clockwise; null when one of them cannot be read or is too far away, or there are fewer than
@@ -23,6 +26,7 @@ internal static class CornerIntake
         var corners = ImmutableArray.CreateBuilder<Point>(points.Count);
         for (int i = 0; i < points.Count; i++)
         {
+            // A corner that cannot be read is reported at its own place, and the others are read all the same.
             Findings at = findings.Within(list, i);
             if (points[i] is not { } point)
             {
@@ -34,6 +38,7 @@ internal static class CornerIntake
             }
         }
 
+        // Three corners at least make an area; with one missing the shape would be another.
         if (corners.Count < Math.Max(points.Count, 3))
         {
             return null;
@@ -43,6 +48,7 @@ internal static class CornerIntake
         return Polygon.Area(drawn).SquareNanometres < 0 ? [.. drawn.Reverse()] : drawn;
     }
 
+    // A coordinate on the grid; null where it is missing, no length, or further than any outline reaches.
     private static Length? Read(Measure? measure, string field, Findings findings)
     {
         Length furthest = PolygonOutline.Furthest;

@@ -6,8 +6,10 @@ using CushionService.Engine.Specifications.Pricing;
 namespace CushionService.Intake;
 
 /// <summary>Checks what is charged beyond materials, and specifies it; what it leaves out is a usual costing's.</summary>
+/// <remarks>Shares are of 1: a contingency of 0.05 adds 5 %. Times are in minutes, the hourly rates in the order's currency.</remarks>
 internal static class CostingIntake
 {
+    // It keeps nothing of a costing, so that all threads share one.
     private static readonly CostingValidator Validator = new();
 
     /// <summary>The costing; the usual one where there is none, or it was refused.</summary>
@@ -22,6 +24,7 @@ internal static class CostingIntake
             return usual;
         }
 
+        // Each part is read, so that all that is wrong is reported at once.
         bool sound = RecordForm<Costing>.Read(costing, findings).IsSound;
         LabourSpecification? labour = costing.Labour is { } work
             ? ReadLabour(work, usual.Labour, currency, findings.Within(nameof(costing.Labour)))
@@ -36,7 +39,9 @@ internal static class CostingIntake
         }
 
         // One gain takes the place of the other.
+        // A price book's markup would otherwise be added to the order's margin.
         bool gains = costing.Markup is not null || costing.Margin is not null;
+        // What the costing leaves out is the price book's, figure by figure.
         return new CostingSpecification
         {
             Labour = labour,
@@ -49,6 +54,7 @@ internal static class CostingIntake
         };
     }
 
+    // The labour; what it leaves out is the price book's. Null where it was refused.
     private static LabourSpecification? ReadLabour(Labour labour, LabourSpecification? usual, Currency? currency, Findings findings)
     {
         bool sound = RecordForm<Labour>.Read(labour, findings).IsSound;
@@ -62,6 +68,7 @@ internal static class CostingIntake
                 && RecordForm<OperationTime>.Read(time, findings.Within(nameof(labour.Operations), i)).IsSound
             )
             {
+                // A time of the order is taken instead of the price book's of the same operation.
                 minutes[new Operation(time.Operation!)] = (decimal)time.Minutes!.Value;
             }
         }
@@ -75,6 +82,7 @@ internal static class CostingIntake
             : null;
     }
 
+    // The step that the total is rounded to, in whole coins of the currency.
     private static RoundingSpecification? ReadRounding(PriceRounding rounding, Currency? currency, Findings findings)
     {
         if (!RecordForm<PriceRounding>.Read(rounding, findings).IsSound || currency is not { } money)
@@ -83,6 +91,7 @@ internal static class CostingIntake
         }
 
         Money step = PriceIntake.Amount(rounding.Step!, money);
+        // Nothing is charged in parts of a coin.
         if (step.Amount <= 0 || step != step.RoundHalfUp())
         {
             Money coin = new((decimal)Math.Pow(10, -money.Decimals), money);

@@ -33,6 +33,7 @@ internal sealed record CushionBody(
         Written.Closure?.Side ?? (Written.Closure?.Kind is { } kind && Offer.SidesFor(kind) is [var first, ..] ? first : null);
 
     /// <summary>Finished height of the boxing.</summary>
+    /// <remarks>A boxing is cut a little lower than the foam, so that the cover is taut (common practice, no source).</remarks>
     public Length? BoxingHeight => Thickness - Practice.BoxingTautness;
 
     /// <summary>Its closure's kind; null where it names none.</summary>
@@ -48,8 +49,8 @@ internal sealed record CushionBody(
     /// <summary>Whether its boxing is joined at all.</summary>
     public bool HasJoins => !Offer.Joins.IsEmpty;
 
-    /// <summary>A zipper at the back has a section of its own that a wrapped strip meets, and a curved boxing has no corners; other boxings
-    /// join at the corners.</summary>
+    /// <summary>A zipper at the back has a section of its own that a wrapped strip meets, and a curved boxing has no corners; other
+    /// boxings join at the corners.</summary>
     public BoxingJoins Joins =>
         Written.Boxing?.Joins
         ?? (
@@ -83,6 +84,7 @@ internal sealed record CushionBody(
     public bool HasSide(Side side) => side != Side.Bottom && Outline?.Sides.Any(stretch => stretch.Side == side) != false;
 
     /// <summary>Finished length of what belongs to a side.</summary>
+    /// <param name="side">The side; an outline may have several stretches that belong to it.</param>
     public Length? SideLength(Side side) =>
         Outline?.Sides.Where(stretch => stretch.Side == side).Aggregate(Length.Zero, (sum, stretch) => sum + stretch.Length);
 
@@ -90,6 +92,8 @@ internal sealed record CushionBody(
     public Length? FreeLength(Side side) => HasReturns && side is Side.Left or Side.Right ? SideLength(side) - Return : SideLength(side);
 
     /// <summary>Reports a side that the outline does not have.</summary>
+    /// <param name="side">The side.</param>
+    /// <param name="field">The property of the cushion that names it, or needs it.</param>
     public void NeedsSide(Side side, string field)
     {
         if (side == Side.Bottom || !HasSide(side))
@@ -99,6 +103,7 @@ internal sealed record CushionBody(
     }
 
     /// <summary>Reports a field that only a cushion with a rectangular outline can have.</summary>
+    /// <param name="field">The property of the cushion.</param>
     public void NeedsRectangle(string field)
     {
         if (Outline is { Kind: not OutlineKind.Rectangle and var kind })

@@ -11,6 +11,9 @@ using Outline = CushionService.Engine.Specifications.Outlines.Outline;
 namespace CushionService.Intake;
 
 /// <summary>Checks a cushion and specifies it: what its construction offers, and what its sizes allow.</summary>
+/// <remarks>The order of reading matters: the outline, the fill and the sizes first, then the closure, which they bound, then the handle
+/// and what is added, which must keep clear of the closure. What was refused is left out of the checks after it, so that one error is one
+/// finding.</remarks>
 internal static class CushionIntake
 {
     private static readonly LengthField<Cushion> Thickness = RecordForm<Cushion>.Length(nameof(Cushion.Thickness)),
@@ -20,20 +23,21 @@ internal static class CushionIntake
         SeamAllowance = RecordForm<Cushion>.Length(nameof(Cushion.SeamAllowance));
 
     /// <summary>The cushion; null where anything that it cannot do without was refused.</summary>
+    /// <param name="cushion">The cushion as written.</param>
+    /// <param name="index">Its index in the order, for pointers of later findings.</param>
+    /// <param name="order">The order, with its fabrics, its stocks and its workroom's practice.</param>
+    /// <param name="findings">Takes what is wrong with the cushion.</param>
     public static CushionSpecification? Read(Cushion cushion, int index, OrderContext order, Findings findings)
     {
         Fields<Cushion> fields = RecordForm<Cushion>.Read(cushion, findings);
         Outline? outline = OutlineIntake.Read(cushion.Outline, findings.Within(nameof(cushion.Outline)));
+        // The boxing and the fabrics have no more than their form; names of fabrics are checked with the order.
         if (cushion.Boxing is { } boxing)
         {
             RecordForm<Boxing>.Read(boxing, findings.Within(nameof(cushion.Boxing)));
         }
 
-        if (cushion.Match is { } match)
-        {
-            RecordForm<Matching>.Read(match, findings.Within(nameof(cushion.Match)));
-        }
-
+        MatchSpecification match = MatchIntake.Read(cushion.Match, findings.Within(nameof(cushion.Match)));
         if (cushion.Fabrics is { } named)
         {
             RecordForm<CushionFabrics>.Read(named, findings.Within(nameof(cushion.Fabrics)));
@@ -45,18 +49,23 @@ internal static class CushionIntake
             return null;
         }
 
+        // What follows depends on the construction: without one there is nothing to check it by.
         ConstructionOffer offer = ConstructionRegistry.Of(kind).Offer;
+        // The cushion's own seam allowance, or the workroom's.
         Length? seam = fields.Or(SeamAllowance, order.Practice.SeamAllowance);
+        // From here on everything is checked against the body, and what it could not read is not checked again.
         CushionBody body = new(cushion, offer, outline, fields[Thickness], seam, order.Practice, findings)
         {
             FrontThickness = fields[FrontThickness],
         };
+        // First what the construction takes at all, then what the sizes allow of it.
         KeepsToOffer(cushion, offer, findings);
         ShapeSpecification shape = ShapeIntake.Read(cushion, body, fields[CushionLength], fields[CornerTaper]);
         ClosureSpecification? closure = ClosureIntake.Read(cushion.Closure, body, findings.Within(nameof(cushion.Closure)));
         HandleSpecification? handle = HandleIntake.Read(cushion.Handle, body, findings.Within(nameof(cushion.Handle)));
         TrimSpecification trim = TrimIntake.Read(cushion, body, findings);
         CoatedCover.Check(cushion, fill, offer, order, findings);
+        // Everything but the top has a usual fabric or none.
         string? top = cushion.Fabrics?.Top ?? order.OnlyFabric;
         return outline is null || closure is null || seam is not { } allowance || top is null || cushion.Id is not { } id
             ? null
@@ -81,7 +90,7 @@ internal static class CushionIntake
                     Fill = fill,
                     Fabrics = Roles(cushion, top),
                     Grain = cushion.Grain,
-                    Match = Match(cushion.Match, findings),
+                    Match = match,
                 }
             );
     }
@@ -90,23 +99,8 @@ internal static class CushionIntake
     private static RawEdgeFinish Usual(Cushion cushion, ClosureSpecification closure, OrderContext order) =>
         closure is HandSewnClosure || CoatedCover.IsCoated(cushion, order) ? RawEdgeFinish.None : RawEdgeFinish.Overedge;
 
-    // The boxing carries on what the faces show.
-    private static MatchSpecification Match(Matching? match, Findings findings)
-    {
-        MatchSpecification usual = MatchSpecification.Usual;
-        FaceMatch faces = match?.Faces ?? usual.Faces;
-        if (faces == FaceMatch.Free && match?.Boxing is { } carried and not BoxingMatch.Free)
-        {
-            findings.Refuse($"{nameof(Cushion.Match)}.{nameof(match.Boxing)}", "not-combinable", ShapeTexts.BoxingMatch(carried));
-        }
-
-        return new MatchSpecification(
-            faces,
-            match?.Underside ?? usual.Underside,
-            match?.Boxing ?? (faces == FaceMatch.Free ? BoxingMatch.Free : usual.Boxing)
-        );
-    }
-
+    // What each part is made of where the order leaves it out: straps as the underside that they lie on, a pocket and a handle as the
+    // boxing, anything else as the top.
     private static FabricRoles Roles(Cushion cushion, string top)
     {
         string sides = cushion.Fabrics?.Sides ?? top;
@@ -121,8 +115,10 @@ internal static class CushionIntake
         };
     }
 
+    // Whether the construction has a thickness and a boxing, and takes the outline and the fill.
     private static void KeepsToOffer(Cushion cushion, ConstructionOffer offer, Findings findings)
     {
+        // A thickness is the finished height of the boxing, or of the gathered corner; a knife edge has none.
         if (offer.Thickness && cushion.Thickness is null)
         {
             findings.Refuse(nameof(cushion.Thickness), "required", FieldTexts.RequiredForConstruction("Thickness", offer.Kind));
@@ -138,6 +134,7 @@ internal static class CushionIntake
             findings.NotApplicable(nameof(cushion.Boxing), FieldTexts.NotForConstruction("Boxing", offer.Kind));
         }
 
+        // An outline that is drawn well may still be one that the construction cannot be sewn on.
         if (cushion.Outline?.Kind is { } outline && !offer.Outlines.Contains(outline))
         {
             findings.Refuse("Outline.Kind", "not-combinable", ShapeTexts.OutlineNotOffered(offer.Kind, outline, offer.Outlines));

@@ -5,6 +5,7 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Intake;
 
 /// <summary>Which fields each edging takes.</summary>
+/// <remarks>A welt has a cord, a ruffle a fullness and a depth, a flange a depth; plain seams have nothing.</remarks>
 internal static class EdgingFields
 {
     /// <summary>Reports each field that means nothing to the edging, a depth that is missing, and a seam that is listed twice.</summary>
@@ -23,11 +24,13 @@ internal static class EdgingFields
         Only(ruffle, edging.Fullness is not null, nameof(edging.Fullness));
         Only(ruffle || flange, edging.Depth is not null, nameof(edging.Depth));
         Only(ruffle, edging.Lining is not null, nameof(edging.Lining));
+        // A welt is as deep as its cord is thick; of the others nothing says how deep they are.
         if ((ruffle || flange) && edging.Depth is null)
         {
             findings.Refuse(nameof(edging.Depth), "required", FieldTexts.RequiredForEdging("Depth", kind));
         }
 
+        // Two edgings in one seam would be sewn into each other.
         if (edging.At is { } at && at.Distinct().Count() < at.Count)
         {
             findings.Refuse(nameof(edging.At), "duplicate", TrimTexts.EdgingTwice);

@@ -9,11 +9,16 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Intake;
 
 /// <summary>Checks an edging against the seams that it is sewn into, and specifies it.</summary>
+/// <remarks>An edging is sewn between two panels. Its depth is finished, from the seam to its outer edge; a cord's diameter is without its
+/// cover.</remarks>
 internal static class EdgingIntake
 {
     private static readonly LengthField<Edging> Depth = RecordForm<Edging>.Length(nameof(Edging.Depth));
 
     /// <summary>The edging; null where it is plain, or was refused.</summary>
+    /// <param name="edging">The edging as written.</param>
+    /// <param name="body">The cushion.</param>
+    /// <param name="findings">Takes what is wrong with the edging.</param>
     public static EdgingSpecification? Read(Edging edging, CushionBody body, Findings findings)
     {
         Fields<Edging> fields = RecordForm<Edging>.Read(edging, findings);
@@ -28,6 +33,7 @@ internal static class EdgingIntake
             return null;
         }
 
+        // Without a seam round its faces a construction has nowhere to put an edging.
         if (body.Offer.EdgingOf(kind) is not { } offer)
         {
             IEnumerable<EdgingKind> offered = body.Offer.Edgings.Select(one => one.Kind);
@@ -36,15 +42,18 @@ internal static class EdgingIntake
         }
 
         SeamsAllow(edging, kind, offer, body, findings);
+        // The order is made with square corners.
         if (body.Written.CornerTaper is not null)
         {
             body.At.Warn(nameof(Cushion.CornerTaper), "tapered-edging", TrimTexts.TaperedEdging);
         }
 
+        // What is sewn into the seams, by the kind's own sizes.
         ImmutableArray<EdgingPlace> places = Places(edging, offer, body);
         return (kind, fields[Depth]) switch
         {
             (EdgingKind.Welt, _) => WeltIntake.Read(edging, fields, places, body, findings),
+            // A ruffle is gathered from a longer strip: a fullness of 2 is twice the seam's length.
             (EdgingKind.Ruffle, { } depth) => fields.IsSound
                 ? new RuffleSpecification(
                     places,
@@ -58,6 +67,7 @@ internal static class EdgingIntake
         };
     }
 
+    // Whether the seams that the order names are there, and can take the edging.
     private static void SeamsAllow(Edging edging, EdgingKind kind, EdgingOffer offer, CushionBody body, Findings findings)
     {
         foreach ((int i, EdgingPlace place) in (edging.At ?? []).Index())
@@ -66,12 +76,14 @@ internal static class EdgingIntake
             {
                 findings.Refuse($"{nameof(edging.At)}[{i}]", "not-combinable", TrimTexts.EdgingPlace(kind, body.Offer.Kind, offer.Places));
             }
+            // A wrapped boxing has no seams at the corners.
             else if (place == EdgingPlace.Corners && body is { Joins: BoxingJoins.Back, HasJoins: true })
             {
                 findings.Refuse($"{nameof(edging.At)}[{i}]", "not-combinable", TrimTexts.EdgingAtCorners);
             }
         }
 
+        // A gathered end is drawn up and a tied one is closed with a cord.
         if (body.HasOpenEnds)
         {
             findings.Refuse(nameof(edging.Kind), "not-combinable", TrimTexts.EdgingOnOpenEnds);
@@ -89,6 +101,7 @@ internal static class EdgingIntake
         : body.IsSharp ? [.. offer.Usual.Take(1)]
         : offer.Usual;
 
+    // A flat strip with mitred corners: it cannot lie flat round a curve, and at an inside corner two strips of it meet.
     private static FlangeStripSpecification Flange(ImmutableArray<EdgingPlace> places, Length depth, CushionBody body, Findings findings)
     {
         if (body.Outline is { HasCorners: false } curved)

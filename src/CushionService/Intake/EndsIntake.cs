@@ -6,6 +6,8 @@ using CushionService.Engine.Specifications.Shapes;
 namespace CushionService.Intake;
 
 /// <summary>Checks the ends of a bolster, and specifies them.</summary>
+/// <remarks>The tail is the fabric beyond a tie; the turning is what is folded in at a drawn-up end. Both are lengths along the
+/// bolster.</remarks>
 internal static class EndsIntake
 {
     private static readonly LengthField<Ends> Tail = RecordForm<Ends>.Length(nameof(Ends.Tail)),
@@ -35,6 +37,7 @@ internal static class EndsIntake
                 at.NotApplicable(Turning.Name, FieldTexts.NotForFlatEnds(Turning.Name));
             }
 
+            // What was refused is null, and then there are no ends.
             (tail, turning) = (fields.Or(Tail, usual.Tail), fields.Or(Turning, usual.EndTurning));
         }
 

@@ -7,6 +7,8 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Intake;
 
 /// <summary>Checks a fabric, and specifies it.</summary>
+/// <remarks>A fabric's usable width is its width less both selvedges. Shrinkage is a share of the length or the width as bought: 0.03 is
+/// 3 %. A repeat's length runs along the bolt, its width across.</remarks>
 internal static class FabricIntake
 {
     private static readonly LengthField<Fabric> Width = RecordForm<Fabric>.Length(nameof(Fabric.Width)),
@@ -20,8 +22,14 @@ internal static class FabricIntake
         MotifY = RecordForm<MotifPosition>.Length(nameof(MotifPosition.Y));
 
     /// <summary>The fabric; null where anything that it cannot do without was refused.</summary>
+    /// <param name="fabric">The fabric as written.</param>
+    /// <param name="index">Its index in the order, for pointers of later findings.</param>
+    /// <param name="order">The order, with its price book, its currency and its practice.</param>
+    /// <param name="purpose">What the order is sent for: only a fit takes fabric on hand.</param>
+    /// <param name="findings">Takes what is wrong with the fabric.</param>
     public static FabricSpecification? Read(Fabric fabric, int index, OrderContext order, Purpose purpose, Findings findings)
     {
+        // Every part is read before the first refusal ends the reading, so that all that is wrong is reported at once.
         Fields<Fabric> fields = RecordForm<Fabric>.Read(fabric, findings);
         RepeatSpecification? repeat = fabric.Repeat is { } drawn ? ReadRepeat(drawn, findings.Within(nameof(fabric.Repeat))) : null;
         (Fraction along, Fraction across) = ReadShrinkage(fabric.Shrinkage, findings.Within(nameof(fabric.Shrinkage)));
@@ -32,6 +40,7 @@ internal static class FabricIntake
             return null;
         }
 
+        // Both selvedges are cut off, and what is left must hold a strip.
         if (width - 2 * selvedge < FabricTrade.NarrowestUsable)
         {
             Length widest = Length.FromNanometres((width - FabricTrade.NarrowestUsable).Nanometres / 2);
@@ -44,6 +53,7 @@ internal static class FabricIntake
             );
         }
 
+        // Everything that a layout needs must have passed.
         return fabric.Id is not { } id || sold is null || fields.Or(Squaring, order.Practice.Squaring) is not { } squaring
             ? null
             : new FabricSpecification
@@ -69,12 +79,14 @@ internal static class FabricIntake
             };
     }
 
+    // The repeat, with where its first motif is. A half drop shifts every other column by half a length, and so needs both sizes.
     private static RepeatSpecification? ReadRepeat(Repeat repeat, Findings findings)
     {
         Fields<Repeat> fields = RecordForm<Repeat>.Read(repeat, findings);
         Fields<MotifPosition>? motif = repeat.Motif is { } position
             ? RecordForm<MotifPosition>.Read(position, findings.Within(nameof(repeat.Motif)))
             : null;
+        // Stripes repeat across alone, bands along alone.
         if (repeat is { Length: null, Width: null })
         {
             findings.Refuse(nameof(repeat.Length), "required", FabricTexts.RepeatEmpty);
@@ -106,6 +118,7 @@ internal static class FabricIntake
             : null;
     }
 
+    // The shrinkage along and across; none where it is left out, or was refused.
     private static (Fraction Length, Fraction Width) ReadShrinkage(Shrinkage? shrinkage, Findings findings) =>
         shrinkage is not null && RecordForm<Shrinkage>.Read(shrinkage, findings).IsSound
             ? (Shares.Of(shrinkage.Length) ?? default, Shares.Of(shrinkage.Width) ?? default)

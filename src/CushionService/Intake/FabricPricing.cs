@@ -6,15 +6,22 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Intake;
 
 /// <summary>How a fabric is sold and priced: by the order, or else by the price book, and in one unit.</summary>
+/// <remarks>The order's own sale and price come before those of the price book. Steps and minimums are in yards or metres, as the sale's
+/// unit says, and so are the ranges that are reported.</remarks>
 internal static class FabricPricing
 {
     private static readonly LengthField<Sale> Step = RecordForm<Sale>.Length(nameof(Sale.Step)),
         Minimum = RecordForm<Sale>.Length(nameof(Sale.Minimum));
 
     /// <summary>The rule of sale and the price; null where there is none, or it was refused.</summary>
+    /// <param name="fabric">The fabric as written.</param>
+    /// <param name="order">The order, with its price book and its currency.</param>
+    /// <param name="findings">Takes what is wrong with the fabric.</param>
     public static (SaleRule? Sold, ItemPriceSpecification? Price) Of(Fabric fabric, OrderContext order, Findings findings)
     {
+        // In a price book a fabric is under its item, or else under its id.
         ItemPriceSpecification? booked = order.Book?.Prices.GetValueOrDefault(fabric.Item ?? fabric.Id ?? "");
+        // A price of the order's own is taken whole: none of its steps or breaks come from the book.
         ItemPriceSpecification? price = fabric.Price is { } written
             ? PriceIntake.OfFabric(written, order.Currency, findings.Within(nameof(fabric.Price)))
             : booked;
@@ -33,6 +40,7 @@ internal static class FabricPricing
         return (sold, price);
     }
 
+    // A price per metre cannot be put on yards without a rounding that nobody has agreed to.
     private static void UnitsAgree(Fabric fabric, SaleUnit? sold, ItemPriceSpecification? booked, OrderContext order, Findings findings)
     {
         if (sold is { } unit && fabric.Price?.Per is { } per && per != unit)
@@ -48,9 +56,11 @@ internal static class FabricPricing
     // A sale's numbers are in its own unit, yards or metres, and so are the ranges that are reported.
     private static SaleRule? Sold(Sale sale, Findings findings)
     {
+        // A missing unit has been reported by the form; yards then only serve to read the numbers.
         SaleUnit unit = sale.Unit ?? SaleUnit.Yd;
         Findings inUnit = findings.In(FabricTrade.LengthOf(unit));
         Fields<Sale> fields = RecordForm<Sale>.Read(sale, inUnit);
+        // Weight and area say nothing of how long a piece the shop cuts.
         if (unit is not (SaleUnit.Yd or SaleUnit.M))
         {
             findings.Refuse(nameof(sale.Unit), "not-combinable", FabricTexts.SoldByLength);
@@ -59,6 +69,7 @@ internal static class FabricPricing
         return fields.IsSound && fields[Step] is { } step ? new SaleRule(unit, step, fields[Minimum] ?? step) : null;
     }
 
+    // The sale that a price book states with its price; the trade's step where it states none.
     private static SaleRule? InBook(ItemPriceSpecification? booked)
     {
         if (booked is not { Per: SaleUnit.Yd or SaleUnit.M })

@@ -6,8 +6,8 @@ using CushionService.Engine.Messages;
 
 namespace CushionService.Intake;
 
-/// <summary>The rules that the attributes of one field state. The property's type says which: a length, a text, a number, a word, a list, or
-/// a part that is there or not.</summary>
+/// <summary>The rules that the attributes of one field state. The property's type says which: a length, a text, a number, a word, a list,
+/// or a part that is there or not.</summary>
 /// <typeparam name="T">The record that has the field.</typeparam>
 /// <param name="property">The property that holds it.</param>
 internal abstract class FieldCheck<T>(PropertyInfo property)
@@ -48,6 +48,7 @@ internal abstract class FieldCheck<T>(PropertyInfo property)
 
     private static FieldCheck<T>? Of(PropertyInfo property)
     {
+        // A choice is known by its enumeration, so its check is made by reflection, once.
         Type type = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
         return type == typeof(Measure) ? new LengthCheck<T>(property)
             : type == typeof(string) ? new TextCheck<T>(property)

@@ -17,5 +17,7 @@ internal readonly struct Fields<T>(T record, LengthStore lengths, int start, boo
     public Length? this[LengthField<T> field] => lengths[start + field.Slot];
 
     /// <summary>A length, or what is usual where it is left out; null where it was refused.</summary>
+    /// <param name="field">The length.</param>
+    /// <param name="usual">What is usual.</param>
     public Length? Or(LengthField<T> field, Length usual) => this[field] ?? (field.IsGiven(record) ? null : usual);
 }

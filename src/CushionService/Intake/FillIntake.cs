@@ -9,11 +9,16 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Intake;
 
 /// <summary>Checks what fills a cushion, and specifies it: its own figures first, then its stock's, then the trade's.</summary>
+/// <remarks>Foam is cut to the finished cover, larger by the oversize, so that it fills the corners; under a wrap it is cut to the
+/// cover's size. Loose fill is measured by volume, packed density and plumpness. Densities are in kg/m³.</remarks>
 internal static class FillIntake
 {
     private static readonly LengthField<Fill> Oversize = RecordForm<Fill>.Length(nameof(Fill.Oversize));
 
     /// <summary>The fill; null for none, or where it was refused.</summary>
+    /// <param name="fill">The fill as written; null for none.</param>
+    /// <param name="order">The order, with its stocks and its workroom's practice.</param>
+    /// <param name="findings">Takes what is wrong with the fill.</param>
     public static FillSpecification? Read(Fill? fill, OrderContext order, Findings findings)
     {
         if (fill is null)
@@ -29,13 +34,16 @@ internal static class FillIntake
         }
 
         FieldsApply(fill, kind, findings);
+        // The stock may know the density that the order leaves out.
         NamedStock? stock = kind == FillKind.None ? null : FromStock(fill, kind, order, findings);
+        // Foam under a wrap is cut to the cover's size: the wrap fills it out.
         if (fields.Or(Oversize, fill.Wrap is null ? order.Practice.FoamOversize : Length.Zero) is not { } oversize || !fields.IsSound)
         {
             return null;
         }
 
         FitsCover(fill, oversize, order.Practice.Fills, findings);
+        // Loose fill is polyester fibre unless the order says otherwise (common practice, no source).
         LooseFill material = fill.Material ?? LooseFill.PolyesterFibre;
         return kind == FillKind.None
             ? null
@@ -51,6 +59,7 @@ internal static class FillIntake
             };
     }
 
+    // The wrap: batting, three sides and one layer unless the order says otherwise (common practice, no source).
     private static WrapSpecification? ReadWrap(Wrap wrap, OrderContext order, Findings findings)
     {
         bool sound = RecordForm<Wrap>.Read(wrap, findings).IsSound;
@@ -58,6 +67,7 @@ internal static class FillIntake
         return sound ? new WrapSpecification(wrap.Stock ?? OnlyBatting(order), wrap.Sides ?? WrapSides.ThreeSides, wrap.Layers ?? 1) : null;
     }
 
+    // Reports each field that means nothing to the kind of fill.
     private static void FieldsApply(Fill fill, FillKind kind, Findings findings)
     {
         Only(FillKind.Foam, fill.Oversize is not null, nameof(fill.Oversize));
@@ -79,6 +89,7 @@ internal static class FillIntake
         }
     }
 
+    // The stock that the fill names; null for none, or one that is unknown. Two densities would contradict each other.
     private static NamedStock? FromStock(Fill fill, FillKind kind, OrderContext order, Findings findings)
     {
         MaterialKind material = kind == FillKind.Foam ? MaterialKind.Foam : MaterialKind.LooseFill;
@@ -92,6 +103,7 @@ internal static class FillIntake
         return stock;
     }
 
+    // Warns of foam that is hard to put in: more than the practice's largest oversize, or larger than its cover under a wrap.
     private static void FitsCover(Fill fill, Length oversize, FillPractice practice, Findings findings)
     {
         if (fill.Oversize is null)
@@ -109,6 +121,7 @@ internal static class FillIntake
         }
     }
 
+    // The item that a wrap is listed as: the order's only batting, or else the word.
     private static string OnlyBatting(OrderContext order) =>
         order.Stocks.Where(stock => stock.Kind == MaterialKind.Batting).ToArray() is [{ Id: { } only }] ? only : "batting";
 }

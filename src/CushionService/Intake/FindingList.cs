@@ -4,11 +4,16 @@ using CushionService.Engine.Specifications;
 namespace CushionService.Intake;
 
 /// <summary>What the rules have found in an order so far.</summary>
+/// <remarks>Findings come out by pointer and code, each pair once, so that an order has the same answer however its parts are
+/// read.</remarks>
 internal sealed class FindingList
 {
     private const string NotApplicable = "not-applicable";
 
+    // In the order in which they were found.
     private readonly List<Violation> _violations = [];
+
+    // The same, of what is unwise.
     private readonly List<Violation> _warnings = [];
 
     /// <summary>Whether no rule is broken.</summary>
@@ -26,16 +31,19 @@ internal sealed class FindingList
     /// <summary>Adds something unwise.</summary>
     public void Warn(Violation warning) => _warnings.Add(warning);
 
+    // A field that does not apply is to be left out: whether its value is in range does not matter.
     private static IEnumerable<Violation> WithoutEcho(List<Violation> violations)
     {
         string[] pointless = [.. violations.Where(found => found.Code == NotApplicable).Select(found => found.Pointer)];
         return violations.Where(found => !pointless.Any(pointer => Echoes(found, pointer)));
     }
 
+    // Whether a finding is at the pointer, or within it.
     private static bool Echoes(Violation found, string pointer) =>
         found.Pointer.StartsWith(pointer, StringComparison.Ordinal)
         && (found.Pointer.Length == pointer.Length ? found.Code != NotApplicable : found.Pointer[pointer.Length] == '/');
 
+    // Compared as UTF-16, so that every machine sorts them the same way.
     private static ImmutableArray<Violation> Sorted(IEnumerable<Violation> found) =>
         [
             .. found

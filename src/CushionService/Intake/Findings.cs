@@ -51,7 +51,8 @@ internal sealed class Findings
     public Findings In(LengthUnit unit) => new(this, unit);
 
     /// <summary>Reports a broken rule.</summary>
-    /// <param name="field">The property of what is checked, or the path of one of its parts' (<c>Fill.Oversize</c>); empty for the whole.</param>
+    /// <param name="field">The property of what is checked, or the path of one of its parts' (<c>Fill.Oversize</c>); empty for the
+    /// whole.</param>
     /// <param name="code">A stable word for programs, in kebab case.</param>
     /// <param name="detail">What is wrong, and what would be right.</param>
     /// <param name="range">The range that the value broke; null where none applies.</param>
@@ -94,8 +95,10 @@ internal sealed class Findings
         }
     }
 
+    // A limit as the caller would write it.
     private double? Number(Length? length) => length is { } known ? (double)known.In(Unit) : null;
 
+    // The place and the field as a path; either may be empty.
     private string PathOf(string field)
     {
         string path = Path;

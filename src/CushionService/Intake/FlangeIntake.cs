@@ -5,6 +5,8 @@ using CushionService.Engine.Specifications.Shapes;
 namespace CushionService.Intake;
 
 /// <summary>Checks the flange of a flanged cushion, and specifies it.</summary>
+/// <remarks>The width is finished, from the seam line to the edge. A double flange is two layers with their edges turned in; a single one
+/// has no turning.</remarks>
 internal static class FlangeIntake
 {
     private static readonly LengthField<OxfordFlange> Width = RecordForm<OxfordFlange>.Length(nameof(OxfordFlange.Width)),

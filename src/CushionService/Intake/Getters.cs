@@ -9,6 +9,8 @@ internal static class Getters
     /// <summary>Gets a property of a record.</summary>
     /// <typeparam name="T">The record.</typeparam>
     /// <typeparam name="TValue">What the property's value is got as.</typeparam>
+    /// <param name="property">The property, of the record's own type.</param>
+    /// <returns>What gets its value, boxed where <typeparamref name="TValue"/> is an object.</returns>
     public static Func<T, TValue> Of<T, TValue>(PropertyInfo property)
     {
         ParameterExpression instance = Expression.Parameter(typeof(T));

@@ -5,6 +5,8 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Intake;
 
 /// <summary>Checks a handle against the side that it is on, and specifies it.</summary>
+/// <remarks>A handle is longer than the span between its ends, so that it keeps off the boxing. It is for carrying the cushion alone, and
+/// not rated for a load.</remarks>
 internal static class HandleIntake
 {
     private static readonly LengthField<Handle> Width = RecordForm<Handle>.Length(nameof(Handle.Width)),
@@ -12,6 +14,9 @@ internal static class HandleIntake
         Span = RecordForm<Handle>.Length(nameof(Handle.Span));
 
     /// <summary>The handle; null where there is none, or it was refused.</summary>
+    /// <param name="handle">The handle as written; null for none.</param>
+    /// <param name="body">The cushion, its closure read.</param>
+    /// <param name="findings">Takes what is wrong with the handle.</param>
     public static HandleSpecification? Read(Handle? handle, CushionBody body, Findings findings)
     {
         if (handle is null)
@@ -20,12 +25,14 @@ internal static class HandleIntake
         }
 
         Fields<Handle> fields = RecordForm<Handle>.Read(handle, findings);
+        // A knife edge has no boxing to sew a handle to, and other constructions take some kinds alone.
         if (handle.Kind is { } known && !body.Offer.Handles.Contains(known))
         {
             findings.Refuse(nameof(handle.Kind), "not-combinable", TrimTexts.HandleNotOffered(body.Offer.Kind, known, body.Offer.Handles));
             return null;
         }
 
+        // On the boxing, at the front unless the order says where.
         Side side = body.HandleSide;
         if (side == Side.Bottom)
         {
@@ -37,6 +44,7 @@ internal static class HandleIntake
         {
             findings.Refuse(nameof(handle.Side), "not-combinable", TrimTexts.NoSide(body.Outline!.Kind, side));
         }
+        // A handle across the opening would keep it shut.
         else if (side == body.ClosureSide && body.OpensBoxing)
         {
             findings.Refuse(nameof(handle.Side), "not-combinable", TrimTexts.HandleOnClosure);
@@ -48,6 +56,7 @@ internal static class HandleIntake
             : null;
     }
 
+    // Whether the handle fits its side: no wider than the boxing is high, and no longer than what the closure's returns leave free.
     private static void SizesAllow(Fields<Handle> fields, Side side, CushionBody body, Findings findings)
     {
         if (fields[Width] is { } width && body.BoxingHeight is { } height && width > height)
@@ -55,6 +64,7 @@ internal static class HandleIntake
             findings.RefuseRange(Width.Name, "out-of-range", TrimTexts.HandleTooWide(height), null, height);
         }
 
+        // The difference is the room for a hand.
         if (fields[Span] is { } span && fields[HandleLength] is { } length && span >= length)
         {
             findings.RefuseRange(Span.Name, "out-of-range", TrimTexts.SpanTooLong(length), null, length);

@@ -31,6 +31,7 @@ internal sealed class LengthCheck<T>(PropertyInfo property) : FieldCheck<T>(prop
             return Fails(findings, "not-a-length", FieldTexts.NotALength(Words));
         }
 
+        // Limits are round figures in the order's system, and both ends are allowed.
         if (_limits?.In(findings.Unit) is var (minimum, maximum) && (!isRead || length < minimum || length > maximum))
         {
             findings.RefuseRange(Property.Name, "out-of-range", Range(minimum, maximum, findings.Unit), minimum, maximum);

@@ -7,6 +7,7 @@ namespace CushionService.Intake;
 /// <param name="name">The property.</param>
 /// <param name="slot">Its place among the record's lengths.</param>
 /// <param name="get">Gets it as written.</param>
+/// <remarks>Made once for each field; <see cref="Fields{T}"/> reads its slot.</remarks>
 internal sealed class LengthField<T>(string name, int slot, Func<T, Measure?> get)
 {
     /// <summary>The property.</summary>

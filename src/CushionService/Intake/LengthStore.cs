@@ -9,10 +9,12 @@ internal sealed class LengthStore
     private int _used;
 
     /// <summary>A length.</summary>
+    /// <param name="at">Its index: where its record's lengths begin, and the field's slot.</param>
     public ref Length? this[int at] => ref _lengths[at];
 
     /// <summary>Makes room for a record's lengths.</summary>
     /// <returns>Where they begin; none of them is there yet.</returns>
+    /// <param name="count">How many lengths the record may have.</param>
     public int Take(int count)
     {
         int start = _used;

@@ -7,6 +7,7 @@ namespace CushionService.Intake;
 /// <summary>Checks how many entries a list has. Each entry is checked by its own form.</summary>
 /// <typeparam name="T">The record that has the list.</typeparam>
 /// <param name="property">The property that holds it.</param>
+/// <remarks>Where one entry is enough, an empty list has a code of its own; any other number is out of range.</remarks>
 internal sealed class ListCheck<T>(PropertyInfo property) : FieldCheck<T>(property)
 {
     private readonly Func<T, object?> _get = Getters.Of<T, object?>(property);

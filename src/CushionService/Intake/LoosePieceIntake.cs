@@ -9,6 +9,8 @@ using CushionService.Engine.Specifications.Outlines;
 namespace CushionService.Intake;
 
 /// <summary>Checks a piece of the maker's own, and specifies it.</summary>
+/// <remarks>A piece is cut as it is given: no allowance is added. It is a rectangle, or a polygon whose points are moved so that its box
+/// begins at zero.</remarks>
 internal static class LoosePieceIntake
 {
     // What the contract takes at most.
@@ -18,17 +20,24 @@ internal static class LoosePieceIntake
         PieceLength = RecordForm<LoosePiece>.Length(nameof(LoosePiece.Length));
 
     /// <summary>The piece; null where anything that it cannot do without was refused.</summary>
+    /// <param name="piece">The piece as written.</param>
+    /// <param name="index">Its index in the order, for pointers of later findings.</param>
+    /// <param name="order">The order, with its only fabric.</param>
+    /// <param name="findings">Takes what is wrong with the piece.</param>
     public static LoosePieceSpecification? Read(LoosePiece piece, int index, OrderContext order, Findings findings)
     {
         Fields<LoosePiece> fields = RecordForm<LoosePiece>.Read(piece, findings);
         SizesApply(piece, findings);
         ImmutableArray<Point>? corners = piece.Points is { } points ? Corners(points, findings) : [];
+        // Which fabric is missing or unknown is reported with all names of fabrics.
         string? fabric = piece.Fabric ?? order.OnlyFabric;
+        // The fields, the corners and the fabric must all have passed.
         if (!fields.IsSound || corners is not { } drawn || fabric is null)
         {
             return null;
         }
 
+        // The box of the corners begins at zero, as the layout expects.
         Point low = drawn.IsEmpty ? default : new Point(drawn.Min(corner => corner.X), drawn.Min(corner => corner.Y));
         Length? width = drawn.IsEmpty ? fields[Width] : drawn.Max(corner => corner.X) - low.X,
             length = drawn.IsEmpty ? fields[PieceLength] : drawn.Max(corner => corner.Y) - low.Y;
@@ -46,6 +55,7 @@ internal static class LoosePieceIntake
             : null;
     }
 
+    // A rectangle has a width and a length, a polygon has neither.
     private static void SizesApply(LoosePiece piece, Findings findings)
     {
         bool polygon = piece.Points is not null;
@@ -65,9 +75,11 @@ internal static class LoosePieceIntake
         }
     }
 
+    // The corners of a polygon whose sides do not cross; null where they were refused.
     private static ImmutableArray<Point>? Corners(IReadOnlyList<Corner> points, Findings findings)
     {
         ImmutableArray<Point>? corners = CornerIntake.Read(points, nameof(LoosePiece.Points), findings);
+        // Crossing is looked for pair by pair, which takes the square of the number of corners.
         // A list beyond its limits is not drawn: its form has been refused.
         if (corners is not { Length: <= MostCorners } drawn)
         {

@@ -6,6 +6,7 @@ namespace CushionService.Intake;
 /// <summary>Checks the range of a number: a count, a share, an angle, or a figure with a unit of its own, as kg/m³.</summary>
 /// <typeparam name="T">The record that has the number.</typeparam>
 /// <param name="property">The property that holds it.</param>
+/// <remarks>Every number is finite by now: JSON has no other, and gRPC's are refused when they are read.</remarks>
 internal sealed class NumberCheck<T>(PropertyInfo property) : FieldCheck<T>(property)
 {
     private readonly Func<T, double?> _get = Getters.Of<T, double?>(property);

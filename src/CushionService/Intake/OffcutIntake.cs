@@ -31,6 +31,7 @@ internal static class OffcutIntake
             return [];
         }
 
+        // Any other call plans from the bolt, and would pass over what is on hand.
         if (purpose != Purpose.Fitting)
         {
             findings.Refuse(nameof(Fabric.OnHand), "not-applicable", OrderTexts.OnHandElsewhere);
@@ -47,6 +48,7 @@ internal static class OffcutIntake
             );
         }
 
+        // Each piece on hand is laid out by itself, so that a quantity of three is three pieces.
         var specified = ImmutableArray.CreateBuilder<OffcutSpecification>();
         for (int i = 0; i < offcuts.Count; i++)
         {
@@ -59,9 +61,11 @@ internal static class OffcutIntake
         return specified.ToImmutable();
     }
 
+    // One offcut: it may be narrower than its fabric, never wider.
     private static OffcutSpecification? One(Offcut offcut, Length? fabric, Findings findings)
     {
         Fields<Offcut> fields = RecordForm<Offcut>.Read(offcut, findings);
+        // A width that is wrong by a digit would make every piece fit.
         if (fabric is { } whole && fields[Width] > whole)
         {
             findings.RefuseRange(Width.Name, "out-of-range", FabricTexts.OffcutTooWide(whole), null, whole);

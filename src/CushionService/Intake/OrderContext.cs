@@ -58,6 +58,7 @@ internal sealed class OrderContext
     }
 
     /// <summary>The unit of an order's numbers; inches where it says nothing.</summary>
+    /// <param name="units">The units as written; null, or no member of the enumeration, for an order that is refused for it.</param>
     public static LengthUnit UnitOf(Units? units) =>
         units switch
         {
@@ -69,6 +70,6 @@ internal sealed class OrderContext
     /// <summary>The stock of a name; null when there is none.</summary>
     public NamedStock? Stock(string? name) => name is null ? null : Stocks.FirstOrDefault(stock => stock.Id == name);
 
-    /// <summary>A fabric of the order; null when there is none of the name.</summary>
+    /// <summary>A fabric of the order; null when no fabric has the id.</summary>
     public Fabric? Fabric(string? id) => id is null ? null : Order.Fabrics?.FirstOrDefault(fabric => fabric?.Id == id);
 }

@@ -10,19 +10,23 @@ namespace CushionService.Intake;
 
 /// <summary>Checks an order and specifies it, in one pass: each field is read once, and the value that passed its check is the one that is
 /// specified.</summary>
+/// <remarks>No length is read twice: it is measured against its range where it is read, and that value is specified.</remarks>
 internal static class OrderIntake
 {
+    // It keeps nothing of an order, so that all threads share one.
     private static readonly OrderValidator Validator = new();
 
     /// <summary>The order as the engine works from it, or why there is none.</summary>
     /// <param name="order">The order as written.</param>
     /// <param name="book">The price book that it names; null for none, or for one that is unknown.</param>
     /// <param name="purpose">What it is sent for.</param>
+    /// <returns>The specification, or every broken rule; and what is allowed but unwise in either case.</returns>
     public static IntakeResult Read(Order order, PriceBookSpecification? book, Purpose purpose)
     {
         OrderContext context = new(order, book);
         FindingList found = new();
         Findings findings = new(context.Unit, found);
+        // The form first, then the rules of the whole, then each part. Findings are sorted at the end, so this order is not seen.
         RecordForm<Order>.Read(order, findings);
         findings.Report(Validator.Validate(order));
         PurposeIntake.Check(order, purpose, findings);
@@ -36,11 +40,14 @@ internal static class OrderIntake
         return new IntakeResult(found.IsSound ? specification : null, found.Violations, found.Warnings);
     }
 
+    // In the order of what refers to what: the workroom's practice and the stocks come before the fabrics and the cushions that use them.
+    // Where a rule is broken the specification has gaps, and is not used.
     private static OrderSpecification Specified(OrderContext context, Purpose purpose, Findings findings)
     {
         (Order order, PriceBookSpecification? book) = (context.Order, context.Book);
         context.Practice = WorkroomIntake.Read(order.Workroom, context.Practice, findings.Within(nameof(order.Workroom)));
         StockSpecification?[] stocks = StockIntake.Read(order.Stocks, nameof(order.Stocks), findings);
+        // An order's own stock comes before the price book's of the same id.
         if (book is not null)
         {
             stocks = [.. stocks, .. book.Stocks.Where(stock => order.Stocks?.Any(own => own?.Id == stock.Id) != true)];
@@ -54,6 +61,7 @@ internal static class OrderIntake
             (fabric, i, at) => FabricIntake.Read(fabric, i, context, purpose, at),
             findings
         );
+        // Names are checked once all fabrics are known; the cushions below may then take them as they are.
         FabricUse.Check(context, findings);
         return new OrderSpecification
         {
@@ -76,6 +84,7 @@ internal static class OrderIntake
             Fabrics = fabrics,
             Workroom = context.Practice,
             Stocks = [.. stocks.OfType<StockSpecification>()],
+            // The order's prices are added to the price book's, and come before them.
             Prices = PriceIntake.Read(
                 order.Prices,
                 book?.Prices ?? ImmutableDictionary<string, ItemPriceSpecification>.Empty,
@@ -93,12 +102,14 @@ internal static class OrderIntake
         };
     }
 
+    // An order in another currency than its price book would be priced in two.
     private static void BookIsKnown(Order order, PriceBookSpecification? book, Findings findings)
     {
         if (order.PriceBook is { } name && book is null)
         {
             findings.Refuse(nameof(order.PriceBook), "unknown-price-book", OrderTexts.UnknownPriceBook(name));
         }
+        // Amounts of the order are in its own currency, so both must be the same.
         else if (book is not null && order.Currency is { } currency && book.Currency.Code != currency)
         {
             findings.Refuse(nameof(order.Currency), "wrong-currency", OrderTexts.WrongCurrency(book.Name, book.Currency.Code));
@@ -106,6 +117,7 @@ internal static class OrderIntake
     }
 
     // Gaps are reported with the order; what was refused is left out, and then there is no order.
+    // The place of each entry is made whether or not anything is found there: it costs an object, and no text.
     private static ImmutableArray<TTo> Each<TFrom, TTo>(
         IReadOnlyList<TFrom?>? entries,
         string list,

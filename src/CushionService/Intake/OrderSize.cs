@@ -9,6 +9,8 @@ internal static class OrderSize
     private const long PiecesOfCushion = 10;
 
     /// <summary>The pieces of an order, a cushion counting as ten.</summary>
+    /// <param name="order">The order as written; its quantities need not have passed their ranges.</param>
+    /// <returns>The number, which bounds the search and what a caller may ask for.</returns>
     public static long Pieces(Order order)
     {
         long pieces = 0;

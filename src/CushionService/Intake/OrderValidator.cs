@@ -6,12 +6,17 @@ using FluentValidation;
 namespace CushionService.Intake;
 
 /// <summary>The rules of an order as a whole, which its parts cannot be checked for by themselves.</summary>
+/// <remarks>Three kinds of rules: no list has a gap, no two things have one name, and the whole is neither empty nor too large. Each has
+/// its message by <see cref="RuleExtensions.WithDetail"/>; FluentValidation's own sentences are not used.</remarks>
 internal sealed class OrderValidator : AbstractValidator<Order>
 {
+    // Bounds the time and the memory of one order; a cushion counts as ten pieces.
     private const int MostPieces = 10_000;
 
+    /// <summary>The rules. One validator serves every order: it keeps nothing of them.</summary>
     public OrderValidator()
     {
+        // JSON lets a list hold null, which the other rules pass over.
         RuleForEach(order => order.Cushions).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Cushions)));
         RuleForEach(order => order.Rows).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Rows)));
         RuleForEach(order => order.Pieces).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Pieces)));
@@ -20,6 +25,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         RuleForEach(order => order.Prices).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Prices)));
         RuleForEach(order => order.Candidates).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Candidates)));
 
+        // The answer names its pieces, fabrics and prices by these, and would be ambiguous.
         RuleFor(order => order.Cushions).Distinct(cushion => cushion?.Id, nameof(Cushion.Id));
         RuleFor(order => order.Rows).Distinct(row => row?.Id, nameof(Row.Id));
         RuleFor(order => order.Pieces).Distinct(piece => piece?.Id, nameof(LoosePiece.Id));
@@ -35,16 +41,19 @@ internal sealed class OrderValidator : AbstractValidator<Order>
             .Must(order => OrderSize.Pieces(order) <= MostPieces)
             .WithErrorCode("too-many-pieces")
             .WithDetail(OrderTexts.TooManyPieces(MostPieces), new FindingRange(null, MostPieces));
+        // A costing in percent needs no currency.
         RuleFor(order => order.Currency)
             .NotNull()
             .When(OwnPrices.HasAmounts)
             .WithErrorCode("required")
             .WithDetail(OrderTexts.CurrencyRequired);
 
+        // Fabrics, stocks and priced items share the basket, where each name is one line.
         RuleFor(order => order.Stocks).Custom(NamesAFabric);
         RuleFor(order => order.Prices).Custom(PricesAFabric);
     }
 
+    // What is said of a null in a list.
     private static Message Gap(string list) => FieldTexts.NullEntry(FieldNames.Json(list));
 
     private static void NamesAFabric(IReadOnlyList<Stock>? stocks, ValidationContext<Order> context)

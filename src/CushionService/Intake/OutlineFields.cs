@@ -9,6 +9,7 @@ using Outline = CushionService.Contract.Orders.Outline;
 namespace CushionService.Intake;
 
 /// <summary>Which fields each kind of outline takes.</summary>
+/// <remarks>The catalogue lists the same, so that a form can show the right fields for each kind.</remarks>
 internal static class OutlineFields
 {
     private static readonly FrozenDictionary<OutlineKind, ImmutableArray<string>> RequiredByKind = new Dictionary<
@@ -31,6 +32,7 @@ internal static class OutlineFields
         [OutlineKind.Polygon] = [nameof(Outline.Points)],
     }.ToFrozenDictionary();
 
+    // With its usual value: a trapezoid is centred, an ell's notch at the right, a polygon's corners sharp.
     private static readonly FrozenDictionary<OutlineKind, string> OptionalByKind = new Dictionary<OutlineKind, string>
     {
         [OutlineKind.Trapezoid] = nameof(Outline.BackOffset),
@@ -38,6 +40,7 @@ internal static class OutlineFields
         [OutlineKind.Polygon] = nameof(Outline.CornerRadius),
     }.ToFrozenDictionary();
 
+    // Every field but the kind, in the order of its bit in Given.
     private static readonly PropertyInfo[] Fields =
     [
         .. typeof(Outline).GetProperties().Where(property => property.Name != nameof(Outline.Kind)),
@@ -46,14 +49,20 @@ internal static class OutlineFields
     private static readonly Func<Outline, ulong> Given = Getters.Given<Outline>(Fields);
 
     /// <summary>The fields that a kind must have.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <returns>Names of properties of the contract's outline.</returns>
     public static ImmutableArray<string> Required(OutlineKind kind) => RequiredByKind[kind];
 
     /// <summary>The field that a kind may have besides; null when there is none.</summary>
     public static string? Optional(OutlineKind kind) => OptionalByKind.GetValueOrDefault(kind);
 
     /// <summary>Reports each field that the kind needs and is not there, and each that means nothing to it.</summary>
+    /// <param name="outline">The outline as written.</param>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="findings">Takes what is wrong with the outline.</param>
     public static void Check(Outline outline, OutlineKind kind, Findings findings)
     {
+        // One bit for each field that is there: most are not, and are passed over together.
         ulong given = Given(outline);
         ImmutableArray<string> required = Required(kind);
         foreach (string name in required)

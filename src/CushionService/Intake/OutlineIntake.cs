@@ -8,6 +8,7 @@ using Outline = CushionService.Contract.Orders.Outline;
 namespace CushionService.Intake;
 
 /// <summary>Checks an order's outline, and draws it.</summary>
+/// <remarks>Sizes are finished sizes, on the seam line. Width runs from side to side and depth from the front to the back.</remarks>
 internal static class OutlineIntake
 {
     private static readonly LengthField<Outline> Width = RecordForm<Outline>.Length(nameof(Outline.Width)),
@@ -24,6 +25,8 @@ internal static class OutlineIntake
         SideLength = RecordForm<Outline>.Length(nameof(Outline.SideLength));
 
     /// <summary>The outline; null where it is missing, or is no shape.</summary>
+    /// <param name="outline">The outline as written; null where it is left out, which the cushion's form reports.</param>
+    /// <param name="findings">Takes what is wrong with the outline.</param>
     public static DrawnOutline? Read(Outline? outline, Findings findings)
     {
         if (outline is null)
@@ -32,6 +35,7 @@ internal static class OutlineIntake
         }
 
         Fields<Outline> fields = RecordForm<Outline>.Read(outline, findings);
+        // Corners are read whatever the kind is, so that what is wrong with them is reported too.
         ImmutableArray<Point>? points = outline.Points is { } corners ? CornerIntake.Read(corners, nameof(outline.Points), findings) : null;
         if (outline.Kind is not { } kind || !Enum.IsDefined(kind))
         {
@@ -39,6 +43,7 @@ internal static class OutlineIntake
         }
 
         OutlineFields.Check(outline, kind, findings);
+        // An ell lacks one of the corners at the back: which is said by the side.
         if (kind == OutlineKind.Ell && outline.NotchSide is not (null or Side.Right or Side.Left))
         {
             findings.Refuse(nameof(outline.NotchSide), "not-combinable", ShapeTexts.NotchSide);
@@ -47,6 +52,7 @@ internal static class OutlineIntake
         return Drawn(outline, kind, fields, points) is { } drawn && IsShape(drawn, findings) ? drawn : null;
     }
 
+    // The outline of the kind; null where one of its sizes is missing or was refused, which has been reported.
     private static DrawnOutline? Drawn(Outline outline, OutlineKind kind, Fields<Outline> fields, ImmutableArray<Point>? points) =>
         (kind, fields[Width], fields[Depth]) switch
         {
@@ -72,6 +78,7 @@ internal static class OutlineIntake
                 ? new TrapezoidOutline(front, back, depth, offset)
                 : null,
             (OutlineKind.Circle, _, _) => fields[Diameter] is { } diameter ? new CircleOutline(diameter) : null,
+            // The form has reported a number of sides that is out of range; it must not be drawn.
             (OutlineKind.RegularPolygon, _, _) => fields[SideLength] is { } side && outline.SideCount is >= 3 and <= 24 and var count
                 ? new RegularPolygonOutline(count, side)
                 : null,
@@ -81,12 +88,14 @@ internal static class OutlineIntake
             _ => null,
         };
 
+    // Reports each size that keeps the outline from being a shape, such as a notch as wide as the whole.
     private static bool IsShape(DrawnOutline drawn, Findings findings)
     {
         bool sound = true;
         foreach (OutlineFault fault in drawn.Faults())
         {
             sound = false;
+            // A single limit is reported as a range, for a form to show.
             if (fault.Below is { } limit)
             {
                 findings.RefuseRange(fault.Field, "out-of-range", fault.Detail, null, limit);

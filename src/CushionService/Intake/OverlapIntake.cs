@@ -8,6 +8,8 @@ using CushionService.Engine.Specifications.Practices;
 namespace CushionService.Intake;
 
 /// <summary>Checks two hemmed strips or flaps that overlap against what they lie across, and specifies them.</summary>
+/// <remarks>Across a height H two strips that overlap by o each show (H + o)/2. Finished sizes are on the seam line; the fold is the
+/// depth of a hem that is folded twice.</remarks>
 internal static class OverlapIntake
 {
     private static readonly LengthField<Closure> Fold = RecordForm<Closure>.Length(nameof(Closure.Fold)),
@@ -17,8 +19,14 @@ internal static class OverlapIntake
         TieLength = RecordForm<Closure>.Length(nameof(Closure.TieLength));
 
     /// <summary>The closure; null where one of its lengths was refused.</summary>
+    /// <param name="closure">The closure as written.</param>
+    /// <param name="fields">Its fields.</param>
+    /// <param name="side">The side that it is on.</param>
+    /// <param name="body">The cushion, the closure's return read.</param>
+    /// <param name="findings">Takes what is wrong with the closure.</param>
     public static OverlappingClosure? Read(Closure closure, Fields<Closure> fields, Side side, CushionBody body, Findings findings)
     {
+        // What the strips lie across: the underside's depth, the boxing's height, or a cover without thickness all round.
         Length? across =
             side == Side.Bottom ? body.Outline?.Depth
             : body.Offer.Thickness ? body.BoxingHeight
@@ -38,6 +46,7 @@ internal static class OverlapIntake
             return null;
         }
 
+        // The finding is at the field that the order gave: a shortcut has no overlap of its own.
         if (across is { } height)
         {
             string field = asSides ? nameof(closure.Strips) : nameof(closure.Overlap);
@@ -45,6 +54,7 @@ internal static class OverlapIntake
             LeavesStrips(field, overlap, height, fold, side, findings);
         }
 
+        // Each with the size of its fastening; an envelope has none, and no returns.
         return closure.Kind switch
         {
             ClosureKind.HookAndLoop => new HookAndLoopClosure(side, turn, fold, overlap, tape),
@@ -54,6 +64,8 @@ internal static class OverlapIntake
         };
     }
 
+    // The overlap where the order gives none: what the fastening needs, or for an envelope a share of what it lies across. Strips cut as
+    // high as the sides overlap by what their hems leave.
     private static Length? Usual(Closure closure, Side side, Length? across, Length fold, Length tape, Length button, CushionBody body) =>
         closure.Kind switch
         {
@@ -67,6 +79,7 @@ internal static class OverlapIntake
             _ => across is { } size ? body.Practice.Closures.Envelope.Overlap(size) : null,
         };
 
+    // A button needs its diameter, a tape its width and a margin at each edge.
     private static void HoldsFastening(
         Closure closure,
         string field,
@@ -104,6 +117,7 @@ internal static class OverlapIntake
         {
             findings.RefuseRange(field, "overlap-too-deep", ClosureTexts.OverlapTooDeep(overlap, across), null, across);
         }
+        // Beyond its hem a strip must show at least something, or there is nothing to fold.
         else if (fold >= visible)
         {
             findings.RefuseRange(Fold.Name, "hem-too-deep", ClosureTexts.HemTooDeep(fold, visible), null, visible);

@@ -5,20 +5,27 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Intake;
 
 /// <summary>Checks a pocket against the side of the boxing that it is on, and specifies it.</summary>
+/// <remarks>A pocket is a patch on the boxing, its sizes finished. It may be as high as the boxing, whose seams then hold it above and
+/// below.</remarks>
 internal static class PocketIntake
 {
     private static readonly LengthField<Pocket> Width = RecordForm<Pocket>.Length(nameof(Pocket.Width)),
         Height = RecordForm<Pocket>.Length(nameof(Pocket.Height));
 
     /// <summary>The side that a pocket is on: the right where it does not say.</summary>
+    /// <param name="pocket">The pocket as written.</param>
     public static Side SideOf(Pocket pocket) => pocket.Side ?? Side.Right;
 
     /// <summary>The pocket; null where it was refused.</summary>
+    /// <param name="pocket">The pocket as written.</param>
+    /// <param name="body">The cushion, its closure read.</param>
+    /// <param name="findings">Takes what is wrong with the pocket.</param>
     public static PocketSpecification? Read(Pocket pocket, CushionBody body, Findings findings)
     {
         Fields<Pocket> fields = RecordForm<Pocket>.Read(pocket, findings);
         Side side = SideOf(pocket);
         body.NeedsSide(side, $"{nameof(Cushion.Pocket)}.{nameof(pocket.Side)}");
+        // One thing a side: the closure, the handle or a pocket.
         if (side == body.ClosureSide && body.OpensBoxing)
         {
             findings.Refuse(nameof(pocket.Side), "not-combinable", TrimTexts.PocketOnClosure);

@@ -7,6 +7,8 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Intake;
 
 /// <summary>Checks prices, and specifies them.</summary>
+/// <remarks>Amounts are decimal text, of at most nine digits and six decimals, so that no binary fraction comes between. A quantity break
+/// holds from its quantity on.</remarks>
 internal static class PriceIntake
 {
     /// <summary>Prices by item, each instead of a usual one; those that were refused are left out.</summary>
@@ -28,6 +30,7 @@ internal static class PriceIntake
             return usual;
         }
 
+        // A price of the order is taken instead of the price book's of the same item.
         ImmutableDictionary<string, ItemPriceSpecification>.Builder specified = usual.ToBuilder();
         for (int i = 0; i < prices.Count; i++)
         {
@@ -43,6 +46,7 @@ internal static class PriceIntake
     /// <summary>The price of a fabric; null where it was refused.</summary>
     public static ItemPriceSpecification? OfFabric(Price price, Currency? currency, Findings findings)
     {
+        // The form and the breaks are both checked, whatever the other says: no short cut by the operator.
         bool sound = RecordForm<Price>.Read(price, findings).IsSound;
         sound &= BreaksAreSound(price.Breaks, findings);
         return sound && currency is { } known ? Of(price.Amount!, price.Per!.Value, price.Breaks, price.CutFee, known) : null;
@@ -54,6 +58,7 @@ internal static class PriceIntake
     /// <summary>An amount, which has passed its form, in a currency.</summary>
     public static Money Amount(string amount, Currency currency) => new(Number(amount), currency);
 
+    // The price of what is not a fabric, with how it is sold.
     private static ItemPriceSpecification? OfItem(ItemPrice price, Currency? currency, Findings findings)
     {
         bool sound = RecordForm<ItemPrice>.Read(price, findings).IsSound;
@@ -67,12 +72,14 @@ internal static class PriceIntake
             : null;
     }
 
+    // Quantities rise from break to break, so that each quantity has one price.
     private static bool BreaksAreSound(IReadOnlyList<PriceBreak?>? breaks, Findings findings)
     {
         bool sound = true;
         for (int i = 0; i < breaks?.Count; i++)
         {
             Findings at = findings.Within(nameof(Price.Breaks), i);
+            // A gap has no place of its own fields, so it is reported as a whole.
             if (breaks[i] is not { } step)
             {
                 at.Refuse("", "required", FieldTexts.NullBreak);
@@ -81,6 +88,7 @@ internal static class PriceIntake
             }
 
             sound &= RecordForm<PriceBreak>.Read(step, at).IsSound;
+            // Equal quantities would have two prices.
             if (i > 0 && step.From <= breaks[i - 1]?.From)
             {
                 at.Refuse(nameof(step.From), "not-rising", PriceTexts.BreaksNotRising);
@@ -91,6 +99,7 @@ internal static class PriceIntake
         return sound;
     }
 
+    // A price per unit of sale, with its breaks and a fee for each cut. What it is made of has passed its form.
     private static ItemPriceSpecification Of(
         string amount,
         SaleUnit per,

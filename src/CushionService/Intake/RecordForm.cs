@@ -8,6 +8,7 @@ namespace CushionService.Intake;
 /// <typeparam name="T">The record.</typeparam>
 internal static class RecordForm<T>
 {
+    // Made once for each record, by reflection; reading an order uses none.
     private static readonly FieldCheck<T>[] Checks = FieldCheck<T>.All();
     private static readonly LengthField<T>[] Lengths =
     [
@@ -24,6 +25,7 @@ internal static class RecordForm<T>
         .Where(check => check.Item.IsRequired)
         .Aggregate(0UL, (sum, check) => sum | (1UL << check.Index));
 
+    // A check keeps its length in the slot that the record's field reads it from.
     static RecordForm()
     {
         foreach (FieldCheck<T> check in Checks)
@@ -38,6 +40,9 @@ internal static class RecordForm<T>
     public static LengthField<T> Length(string name) => Lengths.Single(length => length.Name == name);
 
     /// <summary>Checks every field of a record, and reads its lengths.</summary>
+    /// <param name="record">The record.</param>
+    /// <param name="findings">Takes what is wrong, and keeps the lengths that pass.</param>
+    /// <returns>The fields, to be asked for what passed.</returns>
     public static Fields<T> Read(T record, Findings findings)
     {
         int start = findings.Lengths.Take(Lengths.Length);

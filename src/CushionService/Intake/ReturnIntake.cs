@@ -24,6 +24,7 @@ internal static class ReturnIntake
             return Length.Zero;
         }
 
+        // A cushion without an outline that passed is taken for a straight one: its outline is reported already.
         bool straight = body.Outline?.Sides.All(stretch => stretch.Side != Side.Back || stretch.IsStraight) ?? true;
         Length? turn = fields.Or(Return, kind == ClosureKind.Zipper && straight ? body.Practice.ZipperReturn : Length.Zero);
         if (turn is { Nanometres: > 0 } far && LongestReturn(body) is { } longest && far >= longest)
@@ -43,9 +44,11 @@ internal static class ReturnIntake
         }
 
         Length shortest = Length.MaxValue;
+        // The stretches before and after the closure's own, going round.
         for (int i = 0; i < sides.Length; i++)
         {
             OutlineSide next = sides[(i + 1) % sides.Length];
+            // A return may run to the end of a stretch, and not beyond.
             if (sides[i].Side != side && next.Side == side)
             {
                 shortest = Length.Min(shortest, sides[i].Length);

@@ -5,11 +5,14 @@ using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Intake;
 
-/// <summary>Checks rows, and specifies them: each names cushions that the order has, no cushion lies in two, and the fabric runs one way on
-/// all of a row.</summary>
+/// <summary>Checks rows, and specifies them: each names cushions that the order has, no cushion lies in two, and the fabric runs one way
+/// on all of a row.</summary>
+/// <remarks>A row is a bench: its cushions lie side by side, and the eye compares their grain and their pattern.</remarks>
 internal static class RowIntake
 {
     /// <summary>The rows; without those that were refused.</summary>
+    /// <param name="order">The order as written.</param>
+    /// <param name="findings">Takes what is wrong with the whole order.</param>
     public static ImmutableArray<RowSpecification> Read(Order order, Findings findings)
     {
         if (order.Rows is not { Count: > 0 } rows)
@@ -17,6 +20,7 @@ internal static class RowIntake
             return [];
         }
 
+        // The form of every row, before what the rows have to do with each other.
         foreach ((int r, Row? row) in rows.Index())
         {
             if (row is not null)
@@ -25,9 +29,11 @@ internal static class RowIntake
             }
         }
 
+        // The row of each cushion that has been seen in one.
         var rowOf = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach ((int r, Row? row) in rows.Index())
         {
+            // The way of the first cushion that leaves no choice; those that leave it open follow.
             Grain? common = null;
             foreach ((int c, string? name) in (row?.Cushions ?? []).Index())
             {
@@ -59,6 +65,7 @@ internal static class RowIntake
         ];
     }
 
+    // The cushion's own grain, or its fabric's, or the usual one.
     private static Grain GrainOf(Cushion cushion, Order order)
     {
         string? top = cushion.Fabrics?.Top ?? (order.Fabrics is { Count: > 0 } fabrics ? fabrics[0]?.Id : null);

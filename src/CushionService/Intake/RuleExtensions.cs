@@ -19,6 +19,7 @@ internal static class RuleExtensions
         FindingRange? range = null
     )
     {
+        // One for all failures: it does not depend on the value.
         RuleDetail detail = new(message, range);
         return rule.WithState(_ => detail);
     }

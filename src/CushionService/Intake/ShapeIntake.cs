@@ -10,8 +10,11 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Intake;
 
 /// <summary>Checks the fields that belong to some constructions alone, and what a cushion's sizes allow of them.</summary>
+/// <remarks>Sizes are finished sizes. A wedge is thinner at the front than at the back; a waterfall's top runs on over its front, which
+/// is square or a half circle (bull nose).</remarks>
 internal static class ShapeIntake
 {
+    // The fields that an offer may take, each with what gets it from a cushion.
     private static readonly ImmutableArray<(ConstructionField Field, string Name, Func<Cushion, object?> Get)> Fields =
     [
         .. Enum.GetValues<ConstructionField>()
@@ -27,8 +30,10 @@ internal static class ShapeIntake
     {
         FieldsApply(cushion, body.Offer, body.At);
         ThicknessAllows(cushion, body);
+        // Whatever is wrong with one part, the others are read too.
         ChannelSpecification? channels = ChannelIntake.Read(cushion.Channels, body);
         Tapers(taper, body);
+        // An inner cover holds a fill that is poured; foam has a shape of its own.
         if (cushion.InnerCover is { } inner)
         {
             RecordForm<InnerCover>.Read(inner, body.At.Within(nameof(cushion.InnerCover)));
@@ -51,6 +56,7 @@ internal static class ShapeIntake
         };
     }
 
+    // Reports each field that the construction does not take, and each that it cannot do without.
     private static void FieldsApply(Cushion cushion, ConstructionOffer offer, Findings findings)
     {
         foreach ((ConstructionField field, string name, Func<Cushion, object?> get) in Fields)
@@ -67,6 +73,7 @@ internal static class ShapeIntake
         }
     }
 
+    // Two corners of a side are each drawn in, and half of it must stay straight.
     private static void Tapers(Length? taper, CushionBody body)
     {
         if (body.Written.CornerTaper is not null)
@@ -84,6 +91,7 @@ internal static class ShapeIntake
         }
     }
 
+    // Whether front and thickness leave a shape.
     private static void ThicknessAllows(Cushion cushion, CushionBody body)
     {
         if (body is not { Thickness: { } thickness, Outline: { } outline })

@@ -33,6 +33,7 @@ internal sealed record ShapeSpecification
     public Length CornerTaper { get; init; }
 
     /// <summary>A cushion with all this.</summary>
+    /// <param name="plain">The cushion without.</param>
     public CushionSpecification On(CushionSpecification plain) =>
         plain with
         {

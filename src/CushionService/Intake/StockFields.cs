@@ -6,7 +6,9 @@ using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Intake;
 
-/// <summary>A stock's fields: which sizes each kind has, which of them it cannot do without, and by which units it is sold.</summary>
+/// <summary>A stock's fields: which sizes each kind has, which of them it cannot do without, and the units in which it is sold.</summary>
+/// <remarks>What is sold by length needs no length of its own; sold each, it is a roll or a spool and must say how much it holds. A sheet
+/// of foam has all three sizes, foam by weight has none.</remarks>
 internal static class StockFields
 {
     private static readonly ImmutableDictionary<MaterialKind, ImmutableArray<string>> FieldsByKind = new Dictionary<
@@ -39,12 +41,14 @@ internal static class StockFields
         [MaterialKind.Binding] = [nameof(Stock.Width), nameof(Stock.Length)],
     }.ToImmutableDictionary();
 
+    // Every size that some kind has, once.
     private static ImmutableArray<string> AllFields { get; } = [.. FieldsByKind.Values.SelectMany(fields => fields).Distinct()];
 
     // The sizes that a stock cannot do without, given what it has.
     private static string[] Required(Stock stock) =>
         stock.Kind switch
         {
+            // A support factor is a multiple of the firmness (65 % over 25 % of indentation), and means nothing without it.
             MaterialKind.Foam when stock.SupportFactor is not null && stock.Firmness is null => [nameof(Stock.Firmness)],
             MaterialKind.Foam when stock.Width is not null || stock.Length is not null =>
             [
@@ -53,6 +57,7 @@ internal static class StockFields
                 nameof(Stock.Thickness),
             ],
             MaterialKind.Batting => [nameof(Stock.Width), .. Roll(stock)],
+            // A bag of fill says how much it holds.
             MaterialKind.LooseFill when stock.Sold?.Unit == SaleUnit.Each => [nameof(Stock.Weight)],
             MaterialKind.HookAndLoopTape
             or MaterialKind.Binding
@@ -65,7 +70,7 @@ internal static class StockFields
             _ => [],
         };
 
-    // The units by which a stock may be sold; the usual one first.
+    // The units in which a stock may be sold; the usual one first.
     private static ImmutableArray<SaleUnit> Units(Stock stock) =>
         stock.Kind switch
         {
@@ -75,7 +80,9 @@ internal static class StockFields
             MaterialKind.LooseFill => [SaleUnit.Lb, SaleUnit.Kg, SaleUnit.Each],
             MaterialKind.Zipper when stock.Length is not null => [SaleUnit.Each],
             MaterialKind.Slider or MaterialKind.Button or MaterialKind.Eyelet => [SaleUnit.Each],
+            // Without a width it is sold by area.
             MaterialKind.AntiSlip when stock.Width is null => [SaleUnit.SqYd, SaleUnit.SqM],
+            // Without a coverage it is listed by the area that is glued.
             MaterialKind.Adhesive => stock.Coverage is null ? [SaleUnit.SqYd, SaleUnit.SqM] : [SaleUnit.Each, SaleUnit.Lb, SaleUnit.Kg],
             _ => [SaleUnit.Yd, SaleUnit.M, SaleUnit.Each],
         };
@@ -83,14 +90,19 @@ internal static class StockFields
     /// <summary>Reports each size that the kind needs and is not there, each that means nothing to it, and a unit that it is not sold
     /// by.</summary>
     /// <returns>Whether nothing is wrong.</returns>
+    /// <param name="stock">The stock as written.</param>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="findings">Takes what is wrong with the stock.</param>
     public static bool Check(Stock stock, MaterialKind kind, Findings findings)
     {
+        // Fabrics have a list of their own, with their grain and their repeat.
         if (!FieldsByKind.TryGetValue(kind, out ImmutableArray<string> fields))
         {
             findings.Refuse(nameof(stock.Kind), "not-combinable", StockTexts.FabricInStocks);
             return false;
         }
 
+        // All is reported at once: what is too much, what is missing, and the unit of sale.
         bool sound = true;
         foreach (string field in AllFields.Where(field => !fields.Contains(field) && IsGiven(stock, field)))
         {
@@ -113,6 +125,7 @@ internal static class StockFields
         return sound;
     }
 
+    // Whether the stock has a size, by its property.
     private static bool IsGiven(Stock stock, string field) =>
         field switch
         {

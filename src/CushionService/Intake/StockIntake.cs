@@ -5,6 +5,8 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Intake;
 
 /// <summary>Checks a stock, and specifies it: the sizes that its kind has, and how it is sold.</summary>
+/// <remarks>Densities are in kg/m³, firmness in newtons (ASTM D3574, test B1, at 25 % of indentation), weights in kg, coverage in m² for
+/// a unit of sale.</remarks>
 internal static class StockIntake
 {
     private static readonly LengthField<Stock> Width = RecordForm<Stock>.Length(nameof(Stock.Width)),
@@ -13,6 +15,9 @@ internal static class StockIntake
         Diameter = RecordForm<Stock>.Length(nameof(Stock.Diameter));
 
     /// <summary>The stocks in their order, null for each that was refused.</summary>
+    /// <param name="stocks">The stocks as written; null for none.</param>
+    /// <param name="list">The property that holds them: of an order, or of a price book.</param>
+    /// <param name="findings">Takes what is wrong.</param>
     public static StockSpecification?[] Read(IReadOnlyList<Stock?>? stocks, string list, Findings findings)
     {
         var specified = new StockSpecification?[stocks?.Count ?? 0];
@@ -24,10 +29,12 @@ internal static class StockIntake
         return specified;
     }
 
+    // One stock; null where it was refused.
     private static StockSpecification? One(Stock stock, Findings findings)
     {
         Fields<Stock> fields = RecordForm<Stock>.Read(stock, findings);
         bool sound = fields.IsSound & (stock.Sold is null || IsSold(stock.Sold, findings.Within(nameof(stock.Sold))));
+        // Without a kind nothing says which sizes it has.
         if (stock.Kind is not { } kind || !Enum.IsDefined(kind) || !StockFields.Check(stock, kind, findings) || !sound)
         {
             return null;
@@ -40,6 +47,7 @@ internal static class StockIntake
             findings.Warn(missing, "foam-half-described", StockTexts.FoamHalfDescribed);
         }
 
+        // What the contract gives as numbers gets its unit here.
         return new StockSpecification
         {
             Id = stock.Id!,
@@ -60,6 +68,7 @@ internal static class StockIntake
         };
     }
 
+    // Whether the rule of sale is sound. Half a zipper is not sold.
     private static bool IsSold(StockSale sale, Findings findings)
     {
         bool sound = RecordForm<StockSale>.Read(sale, findings).IsSound;

@@ -7,6 +7,11 @@ namespace CushionService.Intake;
 internal static class StockNames
 {
     /// <summary>Refuses the name of a stock that is of another kind, or that an order with stocks of the kind does not have.</summary>
+    /// <param name="name">The stock as the part names it; null for none.</param>
+    /// <param name="kind">The kind that the part needs.</param>
+    /// <param name="field">The property that names it.</param>
+    /// <param name="order">The order, with its stocks. Without stocks of the kind, a name is that of an item and not checked.</param>
+    /// <param name="findings">Takes what is wrong with the part.</param>
     public static void Check(string? name, MaterialKind kind, string field, OrderContext order, Findings findings)
     {
         if (name is null)
@@ -14,6 +19,7 @@ internal static class StockNames
             return;
         }
 
+        // With stocks of the kind a name must be one of them; without any it names an item of the shop.
         bool wrong = order.Stock(name) is { Kind: { } other } ? other != kind : order.Stocks.Any(stock => stock.Kind == kind);
         if (wrong)
         {
@@ -22,8 +28,13 @@ internal static class StockNames
     }
 
     /// <summary>Refuses a price that is for another unit than its stock is sold by.</summary>
+    /// <param name="stocks">The stocks as written; null for none.</param>
+    /// <param name="prices">The prices as written; null for none.</param>
+    /// <param name="list">The property that holds the prices.</param>
+    /// <param name="findings">Takes what is wrong.</param>
     public static void UnitsAgree(IReadOnlyList<Stock?>? stocks, IReadOnlyList<ItemPrice?>? prices, string list, Findings findings)
     {
+        // Of two stocks with one id the first is meant; the second has been reported.
         Dictionary<string, Stock?> known = [];
         foreach (Stock? stock in stocks ?? [])
         {
@@ -32,6 +43,7 @@ internal static class StockNames
 
         foreach ((int i, ItemPrice? price) in (prices ?? []).Index())
         {
+            // A stock without a rule of sale takes the price's unit.
             if (price is { Item: { } item, Per: { } per } && known.GetValueOrDefault(item) is { Sold.Unit: { } unit } && unit != per)
             {
                 findings.Refuse($"{list}[{i}].Per", "not-combinable", StockTexts.PriceUnit(item, unit));

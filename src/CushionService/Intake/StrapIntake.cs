@@ -7,6 +7,8 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Intake;
 
 /// <summary>Checks ties and straps against the seams that hold them, and specifies them.</summary>
+/// <remarks>Ties hold a cushion to its seat, two to a pair, with their ends caught in the seam of one side. Straps run across the
+/// underside from the left seam to the right, and hold a pad on a chair.</remarks>
 internal static class StrapIntake
 {
     private static readonly LengthField<Ties> TieLength = RecordForm<Ties>.Length(nameof(Ties.Length)),
@@ -16,6 +18,9 @@ internal static class StrapIntake
         StrapWidth = RecordForm<Straps>.Length(nameof(Straps.Width));
 
     /// <summary>The ties; null where they were refused.</summary>
+    /// <param name="ties">The ties as written.</param>
+    /// <param name="body">The cushion.</param>
+    /// <param name="findings">Takes what is wrong with the ties.</param>
     public static TieSpecification? ReadTies(Ties ties, CushionBody body, Findings findings)
     {
         Fields<Ties> fields = RecordForm<Ties>.Read(ties, findings);
@@ -31,12 +36,14 @@ internal static class StrapIntake
             return null;
         }
 
+        // Long ties are a hazard to infants, so they are allowed with a warning.
         int pairs = ties.Pairs ?? usual.TiePairs;
         if (length > usual.LongestTie)
         {
             findings.Warn(TieLength.Name, "long-ties", TrimTexts.LongTies(length, usual.LongestTie));
         }
 
+        // Every tie takes its width of the seam.
         if (body.SideLength(side) is { } stretch && 2 * pairs * width > stretch)
         {
             findings.Refuse(nameof(ties.Pairs), "side-too-short", TrimTexts.TiesOnShortSide(stretch, pairs));
@@ -46,10 +53,14 @@ internal static class StrapIntake
     }
 
     /// <summary>The straps; null where they were refused.</summary>
+    /// <param name="straps">The straps as written.</param>
+    /// <param name="body">The cushion.</param>
+    /// <param name="findings">Takes what is wrong with the straps.</param>
     public static StrapSpecification? ReadStraps(Straps straps, CushionBody body, Findings findings)
     {
         Fields<Straps> fields = RecordForm<Straps>.Read(straps, findings);
         TrimPractice usual = body.Practice.Trims;
+        // The seams at both ends hold it.
         body.NeedsSide(Side.Left, nameof(Cushion.Straps));
         body.NeedsSide(Side.Right, nameof(Cushion.Straps));
         if (body.ClosureSide == Side.Bottom)
@@ -62,7 +73,9 @@ internal static class StrapIntake
             return null;
         }
 
+        // Finished, between the seams: the underside's width unless the order gives more.
         Length length = fields[StrapLength] ?? across;
+        // Measured over all: on an outline that narrows a strap is cut for the widest place.
         if (length < across)
         {
             findings.RefuseRange(StrapLength.Name, "out-of-range", TrimTexts.StrapTooShort(across), across, null);

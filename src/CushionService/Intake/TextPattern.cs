@@ -25,6 +25,7 @@ internal static class TextPattern
     /// <param name="pattern">A pattern from <c>^</c> to <c>$</c>.</param>
     /// <exception cref="ArgumentException">The pattern leaves an end open.</exception>
     public static Regex Of(string pattern) =>
+        // An anchor in the middle would be taken for one at an end, so both ends are required.
         pattern is ['^', .. var inner, '$']
             ? new Regex($@"\A{inner}\z", RegexOptions.NonBacktracking | RegexOptions.CultureInvariant)
             : throw new ArgumentException("A pattern says what the whole text is, from ^ to $.", nameof(pattern));

@@ -8,11 +8,17 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Intake;
 
 /// <summary>Checks what is added to a cushion, and specifies it.</summary>
+/// <remarks>Which additions a construction takes is in its offer; each is checked against the closure, the handle and the others, since
+/// two of them cannot be on the same side.</remarks>
 internal static class TrimIntake
 {
+    // Where vents are looked for a side, first to last: where they show least (common practice, no source).
     private static readonly ImmutableArray<Side> VentSides = [Side.Back, Side.Left, Side.Right, Side.Front];
 
     /// <summary>The additions; what was refused is left out.</summary>
+    /// <param name="cushion">The cushion as written.</param>
+    /// <param name="body">What has been read of it, its closure included.</param>
+    /// <param name="findings">Takes what is wrong with the cushion.</param>
     public static TrimSpecification Read(Cushion cushion, CushionBody body, Findings findings)
     {
         EdgingSpecification? edging = cushion.Edging is { } edge
@@ -34,7 +40,9 @@ internal static class TrimIntake
             cushion.Pocket is { } patch && Applies(AdditionKind.Pocket, nameof(cushion.Pocket), body)
                 ? PocketIntake.Read(patch, body, findings.Within(nameof(cushion.Pocket)))
                 : null;
+        // The base and the vents depend on the closure, and the vents on the handle and the pocket too.
         Base(cushion, body);
+        // What the construction does not take has been reported, and is left out like what was refused.
         return new TrimSpecification
         {
             Edging = edging,
@@ -49,6 +57,7 @@ internal static class TrimIntake
         };
     }
 
+    // Whether the construction takes an addition; reports one that it does not take.
     private static bool Applies(AdditionKind kind, string field, CushionBody body)
     {
         if (body.Offer.Additions.Contains(kind))
@@ -60,6 +69,7 @@ internal static class TrimIntake
         return false;
     }
 
+    // An anti-slip base is the whole underside, so that no closure can be in it.
     private static void Base(Cushion cushion, CushionBody body)
     {
         if (cushion.Base == BaseKind.AntiSlip && Applies(AdditionKind.Base, nameof(cushion.Base), body) && body.ClosureSide == Side.Bottom)
@@ -68,6 +78,7 @@ internal static class TrimIntake
         }
     }
 
+    // The side of the boxing that the vents are set into; the back where there are none, or no side is free.
     private static Side Vented(Cushion cushion, CushionBody body)
     {
         if (!(cushion.Vents > 0) || !Applies(AdditionKind.Vents, nameof(cushion.Vents), body))
@@ -77,6 +88,7 @@ internal static class TrimIntake
 
         foreach (Side side in VentSides)
         {
+            // The closure, the handle and the pocket each take a whole side.
             bool free =
                 !(body.OpensBoxing && side == body.ClosureSide)
                 && !(cushion.Handle is not null && side == body.HandleSide)
@@ -87,6 +99,7 @@ internal static class TrimIntake
             }
         }
 
+        // Without an outline no side is known; that has been reported.
         if (body.Outline is not null)
         {
             body.At.Refuse(nameof(cushion.Vents), "not-combinable", TrimTexts.NoSideForVents);

@@ -6,6 +6,8 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Intake;
 
 /// <summary>Checks a welt against the boxing and the seams that it is sewn into, and specifies it.</summary>
+/// <remarks>A welt is a cord in a strip of fabric, which is cut on the bias, or straight along or across the bolt. The bias gives on a
+/// curve.</remarks>
 internal static class WeltIntake
 {
     private static readonly LengthField<Edging> CordDiameter = RecordForm<Edging>.Length(nameof(Edging.CordDiameter));

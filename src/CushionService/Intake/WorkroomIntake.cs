@@ -5,6 +5,8 @@ using CushionService.Engine.Specifications.Practices;
 namespace CushionService.Intake;
 
 /// <summary>Checks an order's workroom, and takes what it leaves out from the usual practice of its units.</summary>
+/// <remarks>The usual figures differ between orders in inches and metric ones: each is a round figure in the unit of its
+/// workroom.</remarks>
 internal static class WorkroomIntake
 {
     private static readonly LengthField<Workroom> SeamAllowance = RecordForm<Workroom>.Length(nameof(Workroom.SeamAllowance)),
@@ -23,7 +25,10 @@ internal static class WorkroomIntake
         Thickness = RecordForm<Stitch>.Length(nameof(Stitch.Thickness)),
         Bight = RecordForm<Stitch>.Length(nameof(Stitch.Bight));
 
-    /// <summary>The practice of a workroom; the usual figure stands for each that is left out or refused.</summary>
+    /// <summary>The practice of a workroom; the usual figure is taken for each that is left out or refused.</summary>
+    /// <param name="workroom">The workroom as written; null for the usual one.</param>
+    /// <param name="usual">The usual practice in the order's unit.</param>
+    /// <param name="findings">Takes what is wrong with the workroom.</param>
     public static WorkroomPractice Read(Workroom? workroom, WorkroomPractice usual, Findings findings)
     {
         if (workroom is null)
@@ -32,6 +37,7 @@ internal static class WorkroomIntake
         }
 
         Fields<Workroom> fields = RecordForm<Workroom>.Read(workroom, findings);
+        // Each length that passed is taken instead of its usual figure.
         WorkroomPractice practice = usual with
         {
             SeamAllowance = fields[SeamAllowance] ?? usual.SeamAllowance,
@@ -48,6 +54,7 @@ internal static class WorkroomIntake
             Kerf = fields[Kerf] ?? usual.Kerf,
             Stitch = workroom.Stitch is { } stitch ? ReadStitch(stitch, usual.Stitches, findings.Within(nameof(workroom.Stitch))) : null,
         };
+        // Numbers are taken only where every field passed; lengths are kept one by one.
         return fields.IsSound
             ? practice with
             {
@@ -57,6 +64,7 @@ internal static class WorkroomIntake
             : practice;
     }
 
+    // The stitch of seams; null where it has no type or a size was refused. Only overedges have a bight, their width across the edge.
     private static StitchSpecification? ReadStitch(Stitch stitch, StitchPractice usual, Findings findings)
     {
         Fields<Stitch> fields = RecordForm<Stitch>.Read(stitch, findings);

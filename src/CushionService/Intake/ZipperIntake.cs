@@ -8,12 +8,18 @@ using CushionService.Engine.Specifications.Shapes;
 namespace CushionService.Intake;
 
 /// <summary>Checks a zipper against the seam or the boxing that it opens, and specifies it.</summary>
+/// <remarks>A centred zipper has a turn-under at each edge. A lapped one is hidden by a fold of one edge, the lap, which reaches over it;
+/// the fold is stitched down at the edge distance beyond the lap.</remarks>
 internal static class ZipperIntake
 {
     private static readonly LengthField<Closure> TurnUnder = RecordForm<Closure>.Length(nameof(Closure.TurnUnder)),
         Lap = RecordForm<Closure>.Length(nameof(Closure.Lap));
 
     /// <summary>The zipper; null where one of its lengths was refused.</summary>
+    /// <param name="fields">The closure's fields.</param>
+    /// <param name="side">The side that it opens.</param>
+    /// <param name="body">The cushion, the closure's return read.</param>
+    /// <param name="findings">Takes what is wrong with the closure.</param>
     public static ZipperClosure? Read(Fields<Closure> fields, Side side, CushionBody body, Findings findings)
     {
         if (
@@ -25,10 +31,12 @@ internal static class ZipperIntake
             return null;
         }
 
+        // A section of the boxing has its own height; a seam has none, only a length.
         if (body.ZipsSeam)
         {
             FitsSeam(side, lap, body, findings);
         }
+        // The fold of a lap lies within the section that it hides.
         else if (lap >= Across(side, body))
         {
             Length across = Across(side, body)!.Value;
@@ -51,6 +59,7 @@ internal static class ZipperIntake
         return new ZipperClosure(side, turn, under, lap);
     }
 
+    // A zipper in a seam ends short of the corners, and a lap needs a straight seam.
     private static void FitsSeam(Side side, Length lap, CushionBody body, Findings findings)
     {
         // A gathered corner shortens the seam by half its radius at each end.
@@ -66,6 +75,7 @@ internal static class ZipperIntake
         }
     }
 
+    // What the opening lies across: the underside's depth, the boxing's height, or a cover without thickness all round.
     private static Length? Across(Side side, CushionBody body) =>
         side == Side.Bottom ? body.Outline?.Depth
         : body.Offer.Thickness ? body.BoxingHeight

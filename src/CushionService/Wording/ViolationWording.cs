@@ -7,8 +7,8 @@ using CushionService.Engine.Specifications;
 
 namespace CushionService.Wording;
 
-/// <summary>Puts violations and warnings into words. REST, gRPC and the streams all write them by this class, so that the same violation reads
-/// the same everywhere.</summary>
+/// <summary>Puts violations and warnings into words. REST, gRPC and the streams all write them by this class, so that the same violation
+/// reads the same everywhere.</summary>
 internal static class ViolationWording
 {
     /// <summary>The violations of a refusal, in its order's unit.</summary>

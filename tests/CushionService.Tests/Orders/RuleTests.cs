@@ -104,7 +104,8 @@ public sealed class RuleTests
 
         Assert.Equal(
             "Piece runner is 60 in wide at its narrowest allowed turn; "
-                + "the usable width of main is about 51 15/16 in, about 8 1/16 in too little.",
+                + "the usable width of main is about 51 15/16 in, about 8 1/16 in too little. "
+                + "Choose a wider fabric, or make the piece smaller.",
             violation.Detail
         );
     }
