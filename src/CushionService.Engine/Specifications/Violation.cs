@@ -8,9 +8,4 @@ namespace CushionService.Engine.Specifications;
 /// <param name="Detail">What is wrong, and what would be right. It is put into words where the answer is made.</param>
 /// <param name="Minimum">The smallest allowed value, in the order's units; null where no range applies.</param>
 /// <param name="Maximum">The largest allowed value, in the order's units; null where no range applies.</param>
-public sealed record Violation(string Pointer, string Code, Message Detail, double? Minimum = null, double? Maximum = null)
-{
-    /// <summary>A violation whose sentence has no resource file yet.</summary>
-    public Violation(string pointer, string code, string detail, double? minimum = null, double? maximum = null)
-        : this(pointer, code, PlainTexts.Text(detail), minimum, maximum) { }
-}
+public sealed record Violation(string Pointer, string Code, Message Detail, double? Minimum = null, double? Maximum = null);

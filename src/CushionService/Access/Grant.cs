@@ -1,5 +1,5 @@
-using CushionService.Contract;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Intake;
 using CushionService.Nesting;
@@ -30,30 +30,30 @@ internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int
         {
             if (!overnight || !Scopes.HasFlag(Scopes.Batch))
             {
-                Add("/effort", $"The effort overnight needs a key with the scope {ScopeNames.Of(Scopes.Batch)}, and an order in a stream.");
+                Add("/effort", GrantTexts.Overnight(ScopeNames.Of(Scopes.Batch)));
             }
         }
         else if (order.Effort > Effort)
         {
-            Add("/effort", $"The effort {Words<Effort>.Of(order.Effort.Value)} needs the scope {ScopeNames.Of(Scopes.Quote)}.");
+            Add("/effort", GrantTexts.Effort(order.Effort.Value, ScopeNames.Of(Scopes.Quote)));
         }
 
         if (OrderSize.Pieces(order) is long pieces && pieces > Pieces)
         {
-            Add("", $"This caller's orders may have at most {Pieces} pieces, a cushion counting as ten; the order has {pieces}.", Pieces);
+            Add("", GrantTexts.Pieces(Pieces, pieces), Pieces);
         }
 
         if (!Scopes.HasFlag(Scopes.InlinePrices))
         {
             foreach (string place in OwnPrices.Brought(order))
             {
-                Add(place, $"Prices that come with the order need the scope {ScopeNames.Of(Scopes.InlinePrices)}.");
+                Add(place, GrantTexts.OwnPrices(ScopeNames.Of(Scopes.InlinePrices)));
             }
         }
 
         return found;
 
-        void Add(string pointer, string detail, double? maximum = null) =>
+        void Add(string pointer, Message detail, double? maximum = null) =>
             found.Add(new Violation(pointer, "not-allowed", detail, null, maximum));
     }
 }

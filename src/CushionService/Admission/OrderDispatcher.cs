@@ -68,22 +68,9 @@ internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, RetryDela
     }
 
     // The same order is welcome a little later.
-    private Refusal Busy() =>
-        new([new Violation("", "busy", "The service has more to do than it can; send the order again later.")])
-        {
-            RetryAfterSeconds = retry.NextSeconds(),
-        };
+    private Refusal Busy() => new([new Violation("", "busy", AdmissionTexts.Busy)]) { RetryAfterSeconds = retry.NextSeconds() };
 
     // The same order would take as long again: it is the order that must change, not the moment.
     private static Refusal TooSlow(TimeSpan time) =>
-        new([
-            new Violation(
-                "",
-                "too-slow",
-                $"The order had no answer after {time.TotalSeconds:0} seconds, which is the limit. "
-                    + "Send fewer pieces in one order, or ask for the effort quick.",
-                null,
-                time.TotalSeconds
-            ),
-        ]);
+        new([new Violation("", "too-slow", AdmissionTexts.TooSlow((long)Math.Round(time.TotalSeconds)), null, time.TotalSeconds)]);
 }

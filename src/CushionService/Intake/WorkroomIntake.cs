@@ -64,7 +64,7 @@ internal static class WorkroomIntake
             : practice;
     }
 
-    // The stitch of seams; null where it has no type or a size was refused. Only overedges have a bight, their width across the edge.
+    // The stitch of seams; null where it has no type or a size was refused. Only an overedge has a bight, its width across the edge.
     private static StitchSpecification? ReadStitch(Stitch stitch, StitchPractice usual, Findings findings)
     {
         Fields<Stitch> fields = RecordForm<Stitch>.Read(stitch, findings);

@@ -90,7 +90,7 @@ internal sealed class FormDiagnosis
         }
         else
         {
-            _violations.Add(ValueCheck.WrongType(list, pointer, "a list"));
+            _violations.Add(ValueCheck.WrongType(list, pointer, JsonForm.List));
         }
 
         writer.WriteEndArray();
@@ -110,7 +110,7 @@ internal sealed class FormDiagnosis
         }
         else
         {
-            _violations.Add(ValueCheck.WrongType(element, pointer, "an object"));
+            _violations.Add(ValueCheck.WrongType(element, pointer, JsonForm.Object));
         }
 
         writer.WriteEndObject();
@@ -124,12 +124,12 @@ internal sealed class FormDiagnosis
         JsonPropertyInfo? property = type.Properties.FirstOrDefault(property => property.Name == name);
         if (property is null)
         {
-            string allowed = string.Join(", ", type.Properties.Select(known => known.Name));
-            _violations.Add(new Violation(place, "unknown-field", $"There is no such field here; the fields are {allowed}."));
+            IEnumerable<string> known = type.Properties.Select(property => property.Name);
+            _violations.Add(new Violation(place, "unknown-field", JsonTexts.UnknownField(known)));
         }
         else if (!seen.Add(name))
         {
-            _violations.Add(new Violation(place, "duplicate-field", "The field is given more than once."));
+            _violations.Add(new Violation(place, "duplicate-field", JsonTexts.FieldTwice));
         }
         else if (member.Value.ValueKind != JsonValueKind.Null)
         {

@@ -15,7 +15,7 @@ internal static class JsonText
     {
         if (text.Trim(" \t\r\n"u8).IsEmpty)
         {
-            return new Violation("", "not-json", "The body is empty; it must be an order in JSON.");
+            return new Violation("", "not-json", JsonTexts.Empty);
         }
 
         // Depth is counted here: to the reader, a text that is nested too deep is no different from one that is not
@@ -30,21 +30,17 @@ internal static class JsonText
                     && reader.CurrentDepth >= ContractJson.MaxDepth
                 )
                 {
-                    return new Violation(
-                        "",
-                        "too-deep",
-                        $"Objects and lists may stand within each other {ContractJson.MaxDepth} deep, and not deeper."
-                    );
+                    return new Violation("", "too-deep", JsonTexts.TooDeep(ContractJson.MaxDepth));
                 }
             }
         }
         catch (JsonException exception)
         {
-            // The reader counts from 0, people from 1. The reader counts from 0, people from 1.
+            // The reader counts from 0, people from 1.
             return new Violation(
                 "",
                 "not-json",
-                $"The body is not JSON: the fault is in line {exception.LineNumber + 1}, at byte {exception.BytePositionInLine + 1}."
+                JsonTexts.NotJson((exception.LineNumber ?? 0) + 1, (exception.BytePositionInLine ?? 0) + 1)
             );
         }
 
@@ -83,15 +79,15 @@ internal static class JsonText
     public static string Escape(string name) =>
         name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
 
-    /// <summary>What kind of value it is, with its article, for a sentence.</summary>
-    public static string KindOf(JsonElement value) =>
+    /// <summary>What form a value has.</summary>
+    public static JsonForm FormOf(JsonElement value) =>
         value.ValueKind switch
         {
-            JsonValueKind.Object => "an object",
-            JsonValueKind.Array => "a list",
-            JsonValueKind.String => "text",
-            JsonValueKind.Number => "a number",
-            JsonValueKind.True or JsonValueKind.False => "true or false",
-            _ => "null",
+            JsonValueKind.Object => JsonForm.Object,
+            JsonValueKind.Array => JsonForm.List,
+            JsonValueKind.String => JsonForm.Text,
+            JsonValueKind.Number => JsonForm.Number,
+            JsonValueKind.True or JsonValueKind.False => JsonForm.TrueOrFalse,
+            _ => JsonForm.Null,
         };
 }

@@ -30,7 +30,7 @@ internal static class OrderText
         // A zero byte is a sign of UTF-16 or of a binary body, and no part of JSON.
         if (!Utf8.IsValid(body.Span) || body.Span.Contains((byte)0))
         {
-            return new ReceivedOrder(null, [new Violation("", "bad-encoding", "The body must be JSON text in UTF-8.")]);
+            return new ReceivedOrder(null, [new Violation("", "bad-encoding", JsonTexts.NotUtf8)]);
         }
 
         try

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Json;
@@ -21,23 +22,23 @@ internal static class ValueCheck
         bool number = value.ValueKind == JsonValueKind.Number;
         if (text && JsonText.Of(value) is null)
         {
-            return new Violation(pointer, "bad-encoding", "The text holds half of a surrogate pair.");
+            return new Violation(pointer, "bad-encoding", JsonTexts.Surrogate);
         }
 
         if (type.IsEnum)
         {
             IReadOnlyList<string> words = WordsOf(type);
-            return !text ? WrongType(value, pointer, "text")
+            return !text ? WrongType(value, pointer, JsonForm.Text)
                 : words.Contains(JsonText.Of(value)!) ? null
-                : new Violation(pointer, "unknown-value", $"The value must be one of {string.Join(", ", words)}.");
+                : new Violation(pointer, "unknown-value", JsonTexts.Choices(words));
         }
 
-        return type == typeof(string) ? (text ? null : WrongType(value, pointer, "text"))
+        return type == typeof(string) ? (text ? null : WrongType(value, pointer, JsonForm.Text))
             : type == typeof(bool)
-                ? (value.ValueKind is JsonValueKind.True or JsonValueKind.False ? null : WrongType(value, pointer, "true or false"))
-            : type == typeof(Measure) ? (text || number ? null : WrongType(value, pointer, "a number, or text with a length"))
+                ? (value.ValueKind is JsonValueKind.True or JsonValueKind.False ? null : WrongType(value, pointer, JsonForm.TrueOrFalse))
+            : type == typeof(Measure) ? (text || number ? null : WrongType(value, pointer, JsonForm.Length))
             : ContractJson.CoordinateOf(type) is not null ? NotAPair(pointer)
-            : !number ? WrongType(value, pointer, "a number")
+            : !number ? WrongType(value, pointer, JsonForm.Number)
             : NumberViolation(value, type, pointer, property);
     }
 
@@ -51,7 +52,7 @@ internal static class ValueCheck
     {
         if (!value.TryGetDouble(out double number) || !double.IsFinite(number))
         {
-            return new Violation(pointer, "not-finite", "The number is too large to be read.");
+            return new Violation(pointer, "not-finite", JsonTexts.TooLarge);
         }
 
         if (type == typeof(double) || (type == typeof(int) && value.TryGetInt32(out _)))
@@ -62,27 +63,26 @@ internal static class ValueCheck
         // A member of a whole number: 2.0 and 2e0 are refused too, so that there is one way to write it.
         if (Math.Abs(number) <= int.MaxValue)
         {
-            return new Violation(pointer, "wrong-type", "The value must be a whole number, written without a decimal point or exponent.");
+            return new Violation(pointer, "wrong-type", JsonTexts.NotWhole);
         }
 
         NumberRangeAttribute? range = property
             ?.AttributeProvider?.GetCustomAttributes(typeof(NumberRangeAttribute), false)
             .OfType<NumberRangeAttribute>()
             .FirstOrDefault();
-        string detail = range is null ? "The number is out of range." : $"The number must be between {range.Minimum} and {range.Maximum}.";
+        Message detail = range is null ? JsonTexts.OutOfRange : JsonTexts.Range((decimal)range.Minimum, (decimal)range.Maximum);
         return new Violation(pointer, "out-of-range", detail, range?.Minimum, range?.Maximum);
     }
 
     /// <summary>The violation of a value of the wrong type: what was expected, and what was found.</summary>
     /// <param name="value">The value.</param>
     /// <param name="pointer">Its place; empty for the whole body, which is the order.</param>
-    /// <param name="wanted">What the contract expects, with its article.</param>
-    public static Violation WrongType(JsonElement value, string pointer, string wanted) =>
-        new(pointer, "wrong-type", $"{(pointer.Length == 0 ? "The order" : "The value")} must be {wanted}, not {JsonText.KindOf(value)}.");
+    /// <param name="wanted">What the contract expects.</param>
+    public static Violation WrongType(JsonElement value, string pointer, JsonForm wanted) =>
+        new(pointer, "wrong-type", JsonTexts.WrongType(pointer.Length == 0, wanted, JsonText.FormOf(value)));
 
     // Said in one way, whether the value is no list or one of another length.
-    private static Violation NotAPair(string pointer) =>
-        new(pointer, "wrong-type", "The value must be a pair of coordinates: a list of two.");
+    private static Violation NotAPair(string pointer) => new(pointer, "wrong-type", JsonTexts.NotAPair);
 
     // By reflection, since the type is known at run time alone.
     private static IReadOnlyList<string> WordsOf(Type type) =>

@@ -2,6 +2,7 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract;
 using CushionService.Desk;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Rejections;
 
@@ -32,7 +33,7 @@ internal sealed class QuoteStream(OrderDispatcher orders, ILogger<QuoteStream> l
     {
         if (order.Order is not { } received)
         {
-            return Refused(order.Number, "order-too-long", $"An order may have {Limits.OrderBytes} bytes at most.");
+            return Refused(order.Number, "order-too-long", StreamTexts.OrderTooLong(Limits.OrderBytes));
         }
 
         try
@@ -42,10 +43,10 @@ internal sealed class QuoteStream(OrderDispatcher orders, ILogger<QuoteStream> l
         catch (Exception exception) when (!cancellation.IsCancellationRequested)
         {
             log.OrderFailed(exception, order.Number, traceId);
-            return Refused(order.Number, "internal", "The service failed; the fault is not the order's.");
+            return Refused(order.Number, "internal", StreamTexts.Failed);
         }
     }
 
-    private static NumberedQuote Refused(long number, string code, string detail) =>
+    private static NumberedQuote Refused(long number, string code, Message detail) =>
         new(number, new Refusal([new Violation("", code, detail)]));
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CushionService.Engine.Messages;
 using Google.Type;
 
 namespace CushionService.Grpc.Mapping;
@@ -29,17 +30,16 @@ internal static class Amounts
         return (money.Units + (decimal)money.Nanos / NanosInUnit).ToString("0.#########", CultureInfo.InvariantCulture);
     }
 
-    /// <summary>Why an amount cannot be mapped, as a code and a sentence; null when it can.</summary>
+    /// <summary>Why an amount cannot be mapped, as a code and a message; null when it can.</summary>
     /// <param name="money">The amount.</param>
     /// <param name="currency">The order's currency; empty when it names none.</param>
-    public static (string Code, string Detail)? ErrorOf(Money money, string currency)
+    public static (string Code, Message Detail)? ErrorOf(Money money, string currency)
     {
         bool sameSign = money.Units == 0 || money.Nanos == 0 || (money.Units > 0 == money.Nanos > 0);
         // A long, since the absolute value of the least int is none.
-        return Math.Abs((long)money.Nanos) >= NanosInUnit || !sameSign
-                ? ("not-an-amount", "The nanos must be below 1 000 000 000 and of the same sign as the units.")
+        return Math.Abs((long)money.Nanos) >= NanosInUnit || !sameSign ? ("not-an-amount", MappingTexts.Nanos)
             : money.CurrencyCode.Length > 0 && currency.Length > 0 && money.CurrencyCode != currency
-                ? ("wrong-currency", $"The order's currency is {currency}; an amount may not be in another.")
+                ? ("wrong-currency", MappingTexts.Currency(currency))
             : null;
     }
 

@@ -44,7 +44,7 @@ internal static class MessageDiagnosis
             V1.Measure or null => [],
             Money money => Amounts.ErrorOf(money, currency) is { } error ? [new Violation(place, error.Code, error.Detail)] : [],
             IMessage inner => ErrorsOf(inner, currency, place),
-            double number when !double.IsFinite(number) => [new Violation(place, "not-finite", "The number must be finite.")],
+            double number when !double.IsFinite(number) => [new Violation(place, "not-finite", MappingTexts.NotFinite)],
             Enum => Unknown(field, value, place, least: 0),
             _ => [],
         };
@@ -52,6 +52,6 @@ internal static class MessageDiagnosis
     // The number 0 means unspecified: a field is left out by it, but an entry of a list cannot be.
     private static IEnumerable<Violation> Unknown(FieldDescriptor field, object value, string place, int least) =>
         (int)value < least || field.EnumType.FindValueByNumber((int)value) is null
-            ? [new Violation(place, "unknown-value", $"There is no value with the number {(int)value}.")]
+            ? [new Violation(place, "unknown-value", MappingTexts.UnknownNumber((int)value))]
             : [];
 }

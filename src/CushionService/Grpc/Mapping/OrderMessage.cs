@@ -14,7 +14,7 @@ internal static class OrderMessage
     {
         if (message is null)
         {
-            return new ReceivedOrder(null, [new Violation("", "wrong-type", "The call has no order.")]);
+            return new ReceivedOrder(null, [new Violation("", "wrong-type", MappingTexts.NoOrder)]);
         }
 
         MappingErrors errors = new(message.Currency);

@@ -5,6 +5,7 @@ using System.Text.Json;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
@@ -46,11 +47,11 @@ internal sealed class FlatOrder
         {
             if (!Known.Contains(name))
             {
-                Report(name, "unknown-field", "There is no parameter of this name; /openapi/v1.json lists the parameters of an estimate.");
+                Report(name, "unknown-field", EstimateTexts.UnknownParameter);
             }
             else if (given.Count != 1)
             {
-                Report(name, "duplicate-field", "The parameter is given more than once.");
+                Report(name, "duplicate-field", EstimateTexts.ParameterTwice);
             }
             else
             {
@@ -110,7 +111,7 @@ internal sealed class FlatOrder
         }
     }
 
-    private void Report(string name, string code, string detail)
+    private void Report(string name, string code, Message detail)
     {
         if (_violations.Count < MostViolations)
         {
