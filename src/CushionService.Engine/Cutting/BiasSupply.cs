@@ -8,6 +8,7 @@ namespace CushionService.Engine.Cutting;
 /// strip 2n²w long (general geometry).</remarks>
 public static class BiasSupply
 {
+    // A bound for a fabric so narrow that no number of squares fits it.
     private const int MostSquares = 64;
 
     /// <summary>The way that takes less fabric.</summary>
@@ -50,6 +51,7 @@ public static class BiasSupply
         Length joined = need + (squares - 1) * strip;
         long each = (joined.Nanometres + squares - 1) / squares;
         var turns = (int)Math.Ceiling(Math.Sqrt(each / (2.0 * strip.Nanometres)));
+        // The square root is rounded; in whole nanometres the turns must give the whole length.
         while ((Int128)2 * turns * turns * strip.Nanometres < each)
         {
             turns++;
@@ -69,6 +71,7 @@ public static class BiasSupply
 
     /// <summary>Whole strips from selvedge to selvedge, side by side: a slanted piece n w√2 along the selvedge. Their ends lie along the
     /// thread, so that a join takes only its two allowances, 2j√2 along the strip.</summary>
+    // Null where a strip from selvedge to selvedge is no longer than the join that it would take.
     private static WeltSupply? WholeStrips(Length need, Length strip, Length allowance, Length usable, Length step)
     {
         Length across = Length.FromNanometres(usable.Nanometres - (usable.Nanometres % step.Nanometres));
@@ -95,5 +98,7 @@ public static class BiasSupply
     }
 
     /// <summary>The distance along the thread that a width at 45° to it takes, w√2, up to a nanometre.</summary>
+    /// <param name="width">A width at right angles to the bias, at least zero.</param>
+    /// <returns>Never less than w√2, since a strip that is too narrow is spoilt.</returns>
     public static Length Diagonal(Length width) => Length.FromNanometres((long)Math.Ceiling(width.Nanometres * Math.Sqrt(2)));
 }

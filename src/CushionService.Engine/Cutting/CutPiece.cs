@@ -21,6 +21,7 @@ public sealed record CutPiece
     public ImmutableArray<WeltShare> Serves { get; init; } = [];
 
     /// <summary>Whether it is cut for a cushion, alone or with others.</summary>
+    /// <param name="cushion">The id of a cushion.</param>
     public bool IsFor(string cushion)
     {
         foreach (WeltShare share in Serves)
@@ -86,6 +87,7 @@ public sealed record CutPiece
     public Point Origin { get; init; }
 
     /// <summary>Where a point of the drawn piece lies from the lower left corner of the piece as its grain asks.</summary>
+    /// <param name="drawn">A point from the lower left corner of the piece as drawn.</param>
     public Point AsLaid(Point drawn) => IsRailroaded ? new Point(Length - drawn.Y, drawn.X) : drawn;
 
     /// <summary>What it becomes.</summary>
@@ -105,6 +107,7 @@ public sealed record CutPiece
         FaceRounding faces = FaceRounding.Up
     )
     {
+        // Only the faces follow the workroom's rounding: strips and additions go up, for they must reach round.
         FaceRounding rounding = !panel.IsAddition && panel.Role != FabricRole.Sides ? faces : FaceRounding.Up;
         (CutSize across, CutSize along) = (CutSize.Across(panel), CutSize.Along(panel));
         (Point origin, ImmutableArray<Point> outline) = (default, []);
@@ -143,6 +146,8 @@ public sealed record CutPiece
     }
 
     /// <summary>Takes a piece of the maker's own as it is.</summary>
+    /// <param name="piece">The maker's piece; its size is the cut size, so that no allowance is added.</param>
+    /// <param name="fabric">Its fabric; on a one-way fabric the piece is never turned, whatever it allows itself.</param>
     public static CutPiece Of(LoosePieceSpecification piece, FabricSpecification fabric) =>
         new()
         {

@@ -27,6 +27,7 @@ public readonly record struct CutSize(Length Finished, int Layers, Length TakeUp
     /// <summary>The same, cut on a multiple of a step: up, or to the nearest.</summary>
     /// <param name="step">The cutting step, above zero.</param>
     /// <param name="rounding">Up, or to the nearest; halves go down.</param>
+    /// <returns>Halves go down because half a step is taken off before rounding up.</returns>
     public CutSize Rounded(Length step, FaceRounding rounding) =>
         this with
         {
@@ -40,6 +41,7 @@ public readonly record struct CutSize(Length Finished, int Layers, Length TakeUp
         return size with { Cut = size.Exact };
     }
 
+    // Edges that face one way may differ in finish, as beside a closure; the deepest decides how far the piece reaches.
     private static EdgeFinish Finish(Panel panel, EdgeFacing facing)
     {
         EdgeFinish deepest = default;

@@ -8,6 +8,9 @@ namespace CushionService.Engine.Cutting;
 public static class Derivation
 {
     /// <summary>The line for a piece, with lengths in a unit.</summary>
+    /// <param name="piece">A cut piece.</param>
+    /// <param name="unit">The unit in which lengths are written.</param>
+    /// <returns>One line without an end mark; for a piece of the maker's own, only its size.</returns>
     public static string Of(CutPiece piece, LengthUnit unit)
     {
         if (piece.Panel is not { } panel)
@@ -27,6 +30,7 @@ public static class Derivation
         return line.ToString();
     }
 
+    // One side: finished size, take-up, the allowance at either edge, and last what rounding adds or takes off.
     private static void AppendSide(StringBuilder line, in CutSize size, LengthUnit unit)
     {
         line.Append(
@@ -55,6 +59,7 @@ public static class Derivation
         }
     }
 
+    // Edges without an allowance, such as folds, are not mentioned.
     private static void Append(StringBuilder line, EdgeFinish finish, int times, LengthUnit unit)
     {
         if (times > 0 && finish.Depth > Length.Zero)

@@ -11,7 +11,10 @@ namespace CushionService.Engine.Cutting;
 /// fit the fabric, the middle is made narrower.</remarks>
 public static class FaceJoining
 {
+    // A bound for widths that no cushion has.
     private const int MostBreadths = 25;
+
+    // Steps in which the middle is made narrower until the joins miss the corners (a choice of ours, no source).
     private static readonly Length Narrower = Length.FromInches(0.5m);
 
     /// <summary>The joins, from the left edge.</summary>
@@ -90,6 +93,7 @@ public static class FaceJoining
         return [.. corners];
     }
 
+    // At least three panels, and an odd number of them.
     private static long Odd(Length width, Length most)
     {
         long breadths = (width.Nanometres + most.Nanometres - 1) / most.Nanometres;

@@ -11,11 +11,14 @@ namespace CushionService.Engine.Cutting;
 internal sealed class JoinedPanel
 {
     private readonly Panel _whole;
+
+    // Which edges of the parts make up each edge of the whole, in the direction of the outline.
     private readonly Dictionary<EdgeName, ImmutableArray<EdgeRef>> _edges;
 
     private JoinedPanel(Panel whole, ImmutableArray<Panel> parts, Dictionary<EdgeName, ImmutableArray<EdgeRef>> edges) =>
         (_whole, Parts, _edges) = (whole, parts, edges);
 
+    /// <summary>The parts from left to right, at least one, each numbered by its stretch from 1.</summary>
     public ImmutableArray<Panel> Parts { get; }
 
     /// <summary>Parts a panel.</summary>
@@ -71,6 +74,9 @@ internal sealed class JoinedPanel
     }
 
     /// <summary>The pattern with the parts and their joins in the panel's place.</summary>
+    /// <param name="pattern">A pattern that has the whole panel.</param>
+    /// <returns>A pattern not yet checked: several panels may be replaced before it closes again.</returns>
+    /// <remarks>Seams of the whole panel name the edges of its parts instead.</remarks>
     public Pattern In(Pattern pattern)
     {
         ImmutableArray<EdgeRef> Now(ImmutableArray<EdgeRef> refs) =>
@@ -137,6 +143,7 @@ internal sealed class JoinedPanel
     private static bool Reaches(PanelMark mark, Length from, Length to) =>
         Length.Max(mark.From.X, mark.To!.Value.X) > from && Length.Min(mark.From.X, mark.To.Value.X) < to;
 
+    // A level line that passes a join ends at the join on either part.
     private static PanelMark Clipped(PanelMark mark, Length from, Length to)
     {
         Point Within(Point point) => point with { X = Length.Min(Length.Max(point.X, from), to) };

@@ -6,6 +6,8 @@ namespace CushionService.Engine.Cutting;
 internal static class MarkWords
 {
     /// <summary>A few words, for one who marks or sews.</summary>
+    /// <param name="purpose">What the mark is for.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A purpose that has no words.</exception>
     public static string Of(MarkPurpose purpose) =>
         purpose switch
         {

@@ -12,13 +12,22 @@ namespace CushionService.Engine.Cutting;
 /// rounded outward to whole micrometres.</remarks>
 internal static class OutlineOffset
 {
+    // All doubles below are in nanometres.
     private const double Micrometre = 1000;
+
+    // Rounding errors of this share of a micrometre do not push a corner outward by a whole one.
     private const double Noise = 1e-6;
+
+    // A chord departs from its arc by at most 0.4 mm, the width of a pencil line (common practice, no source).
     private const double Flatness = 400_000;
     private const double LongestMitre = 2;
+
+    // In radians: less is one line that goes on.
     private const double SmoothTurn = 1e-3;
 
     /// <summary>The corners of the cut outline, counter-clockwise, in the panel's coordinates.</summary>
+    /// <param name="panel">A panel, its outline counter-clockwise.</param>
+    /// <returns>At least three corners for any outline with an area; the first need not belong to the first edge.</returns>
     public static List<Point> Of(Panel panel)
     {
         var lines = new List<Line>();
@@ -43,6 +52,7 @@ internal static class OutlineOffset
     /// <summary>The area inside the cut outline.</summary>
     public static Area AreaOf(Panel panel) => Polygon.Area([.. Of(panel)]);
 
+    // An arc becomes straight cut lines, each known by the seam line beside it and its allowance.
     private static void Flatten(Segment segment, double allowance, List<Line> lines)
     {
         if (segment.IsStraight)
@@ -74,6 +84,7 @@ internal static class OutlineOffset
         }
     }
 
+    // Adds the corner between two cut lines: their crossing, a step where one line goes on, or a truncated point.
     private static void Join(Line one, Line next, List<Point> corners)
     {
         double cross = (one.DirectionX * next.DirectionY) - (one.DirectionY * next.DirectionX);
@@ -136,6 +147,7 @@ internal static class OutlineOffset
         }
     }
 
+    // Away from the panel, so that the cut piece is never smaller than its allowances ask.
     private static Length Outward(double nanometres, double way)
     {
         double micrometres = nanometres / Micrometre;

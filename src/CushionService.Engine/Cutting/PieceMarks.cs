@@ -11,6 +11,7 @@ namespace CushionService.Engine.Cutting;
 /// no source).</remarks>
 public static class PieceMarks
 {
+    // A shorter edge is matched by its ends (common practice, no source).
     private static readonly Length ShortestNotched = Length.FromInches(6);
 
     // Half the way round a disc of 24 in.
@@ -85,6 +86,7 @@ public static class PieceMarks
     private static bool RunsOn(Edge edge, Edge next) =>
         Math.Abs(Math.IEEERemainder(next.Path[0].StartDirection - edge.Path[^1].EndDirection, 2 * Math.PI)) < 1e-4;
 
+    // A number of quarters along the seam line of an edge.
     private static Length Share(Edge edge, int quarters) => Length.FromNanometres((long)((Int128)edge.Length.Nanometres * quarters / 4));
 
     // On the cut line, square to the seam line.
@@ -106,6 +108,7 @@ public static class PieceMarks
     // A template's level and plumb edges may lie inside its extent.
     private static bool IsWithin(CutPiece piece) => !piece.Outline.IsEmpty;
 
+    // Out from the seam line by the allowance, but never off the piece: rounding may leave a point a micrometre outside.
     private static Point Beyond(CutPiece piece, Point seam, double direction, double allowance)
     {
         Point onLine = seam.Moved(
@@ -118,6 +121,7 @@ public static class PieceMarks
         );
     }
 
+    // Seams and caught edges are not folded. Each turn of a hem has a fold of its own, the outer one first.
     private static void AddFolds(List<PieceMark> marks, CutPiece piece, Edge edge, LengthUnit unit)
     {
         EdgeFinish finish = edge.Finish;
@@ -172,6 +176,7 @@ public static class PieceMarks
         );
     }
 
+    // From a distance on the made panel to one on the flat piece, which is larger by what stitching takes up.
     private static Length Flat(Length made, Length size, Length takeUp) =>
         takeUp == Length.Zero
             ? made

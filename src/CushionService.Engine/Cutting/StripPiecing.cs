@@ -12,14 +12,20 @@ namespace CushionService.Engine.Cutting;
 /// the joins of the face, or else symmetrically from its middle; none is off-centre (common practice, no source).</remarks>
 public static class StripPiecing
 {
+    // A join nearer to a corner would be a lump where the boxing is clipped and turned (common practice, no source).
     private static readonly Length CornerClearance = Length.FromInches(2);
+
+    // A shorter piece is hard to sew and looks like a mistake (common practice, no source).
     private static readonly Length ShortestPatch = Length.FromInches(3);
+
+    // Two joins that differ by less from symmetry came apart in rounding.
     private static readonly Length Rounding = Length.FromNanometres(100);
 
     /// <summary>How many pieces a strip takes.</summary>
     /// <param name="finished">Finished length, above zero.</param>
     /// <param name="usable">Usable width of the fabric, more than two allowances.</param>
     /// <param name="seam">Seam allowance at each end of each piece.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The fabric is no wider than two allowances.</exception>
     public static int PiecesFor(Length finished, Length usable, Length seam)
     {
         long most = (usable - 2 * seam).Nanometres;
@@ -191,9 +197,11 @@ public static class StripPiecing
         return best;
     }
 
+    // A loop with no front and no corners, as round a disc, has no place that hides a join better than another.
     private static ImmutableArray<Length> Equal(Length finished, int pieces) =>
         [.. Enumerable.Range(1, pieces - 1).Select(i => Length.FromNanometres((long)((Int128)finished.Nanometres * i / pieces)))];
 
+    // Where stretches meet, from the start of the strip to its end, both included.
     private static Length[] Corners(ImmutableArray<StripStretch> stretches)
     {
         var corners = new Length[stretches.Length + 1];
@@ -205,6 +213,7 @@ public static class StripPiecing
         return corners;
     }
 
+    // On a narrow fabric a quarter of its breadth is enough, or no joins would be found.
     private static Length Patch(Length most) => Length.Min(ShortestPatch, Length.FromNanometres(Math.Max(most.Nanometres / 4, 1)));
 
     private static Length Apart(Length a, Length b) => a > b ? a - b : b - a;

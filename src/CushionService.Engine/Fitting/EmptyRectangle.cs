@@ -11,16 +11,21 @@ namespace CushionService.Engine.Fitting;
 /// <param name="Length">Along.</param>
 public readonly record struct EmptyRectangle(Length X, Length Y, Length Width, Length Length)
 {
+    // More remnants than a shelf label lists are of no use to anyone (common practice, no source).
     private const int Most = 5;
 
     // Less than an inch either way is swept up, not kept (common practice, no source).
     private static readonly Length Least = Length.FromInches(1);
 
+    // The largest remnant is the most useful one, so area decides which is taken first.
     private Area Area => Area.Of(Width, Length);
 
     /// <summary>Takes the largest empty rectangle, then the largest of what is left beside it, and so on.</summary>
     /// <remarks>The maximal empty rectangles are kept as a list; each piece laid splits those that it touches into at most four (the
     /// maximal rectangles of Jylänki 2010). A piece that is no rectangle counts as its bounding box.</remarks>
+    /// <param name="room">The offcut; an empty one leaves nothing.</param>
+    /// <param name="laid">What lies on it.</param>
+    /// <returns>The largest first, then from the start and from the left where areas are equal.</returns>
     public static ImmutableArray<EmptyRectangle> Largest(OffcutRoom room, IEnumerable<LaidPiece> laid)
     {
         List<EmptyRectangle> empty = room.IsEmpty ? [] : [new(Length.Zero, Length.Zero, room.Width, room.Length)];
@@ -44,6 +49,7 @@ public readonly record struct EmptyRectangle(Length X, Length Y, Length Width, L
         return largest.ToImmutable();
     }
 
+    // Rectangles within others are dropped: only maximal ones are kept, or the list would grow with every piece.
     private static List<EmptyRectangle> Without(List<EmptyRectangle> empty, EmptyRectangle taken)
     {
         var left = new List<EmptyRectangle>(empty.Count + 4);
@@ -55,6 +61,7 @@ public readonly record struct EmptyRectangle(Length X, Length Y, Length Width, L
         return [.. left.Distinct().Where(one => !left.Any(other => other != one && other.Holds(one)))];
     }
 
+    // Left of it, right of it, before it and beyond it; where there is no room the width or length is zero or less.
     private IEnumerable<EmptyRectangle> Around(EmptyRectangle taken) =>
         [
             this with
@@ -77,6 +84,7 @@ public readonly record struct EmptyRectangle(Length X, Length Y, Length Width, L
             },
         ];
 
+    // Touching at an edge is not overlapping.
     private bool Overlaps(EmptyRectangle other) =>
         X < other.X + other.Width && other.X < X + Width && Y < other.Y + other.Length && other.Y < Y + Length;
 

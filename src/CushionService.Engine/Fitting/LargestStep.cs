@@ -12,6 +12,7 @@ public static class LargestStep
     /// it finds room for one step more, that is taken.</remarks>
     public static (int Steps, FitVerdict Next)? Find(int start, Func<int, bool> fits, Func<int, FitVerdict> decide)
     {
+        // Low is the largest size known to fit, 0 for none; high is one that does not.
         (int low, int high) = (0, start);
         if (fits(start))
         {

@@ -37,6 +37,7 @@ public sealed record OffcutFit(
     {
         ImmutableArray<OffcutRoom> rooms = OffcutRoom.Of(fabric);
         bool severalLots = rooms.Select(room => room.Lot).Distinct().Count() > 1;
+        // With several lots there are two searches, so each gets half of the steps.
         int share = sharedBy * (severalLots ? 2 : 1);
         if (severalLots && new OneLotSearch(rooms, pieces, share, cancellation).Run(effort) is { } apart)
         {

@@ -42,14 +42,18 @@ public sealed record OffcutRoom
         [.. fabric.OnHand.Select((offcut, i) => Of(fabric, offcut) with { Lot = LotOf(offcut.Lot ?? fabric.Lot, i) })];
 
     /// <summary>The fabric as wide as its widest offcut, with which long strips are joined.</summary>
+    /// <param name="fabric">A fabric.</param>
+    /// <returns>The fabric itself when it has no offcuts.</returns>
     public static FabricSpecification Widest(FabricSpecification fabric) =>
         Of(fabric).Select(room => room.Fabric).MaxBy(fabric => fabric.Width) ?? fabric;
 
+    // Offcuts of unknown lots are never taken to be of one lot, since their colours may differ.
     private static string LotOf(string? lot, int number) =>
         lot is null ? string.Create(CultureInfo.InvariantCulture, $"offcut {number + 1}") : $"lot {lot}";
 
     private static OffcutRoom Of(FabricSpecification fabric, OffcutSpecification offcut)
     {
+        // Where the offcut keeps the fabric's whole width, the motif is still where it is across the bolt.
         Length clean = fabric.Width - 2 * fabric.Selvedge;
         RepeatSpecification? repeat = fabric.Repeat is { } bolt
             ? bolt with
@@ -70,6 +74,7 @@ public sealed record OffcutRoom
         return new OffcutRoom(cut, Kept(cut, whole), Kept(cut, start));
     }
 
+    // What is left after the wash, down to a nanometre: a layout must not count on more than there is. Never below zero.
     private static Length Kept(FabricSpecification fabric, Length length) =>
         Length.FromNanometres(FabricSpecification.Kept(fabric.LengthShrinkage).FloorOf(Math.Max(length.Nanometres, 0)));
 }

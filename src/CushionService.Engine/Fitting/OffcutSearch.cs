@@ -18,6 +18,8 @@ internal sealed class OffcutSearch(
 {
     // Filling by turns lays a strip for each group of copies that it tries; above these it would keep a page waiting.
     private const int MostByTurns = 60;
+
+    // Bounds on the layouts that filling by turns tries over all offcuts, so that the time does not grow with the order.
     private const int UsualTrials = 100;
     private const int UsualTrialsAtThorough = 400;
 
@@ -31,6 +33,11 @@ internal sealed class OffcutSearch(
     /// <summary>How many groups of copies are tried at most; null for as many as the effort allows.</summary>
     public int? MostTrials { get; init; }
 
+    /// <summary>Searches, and keeps the best layouts found.</summary>
+    /// <param name="effort">How hard to search.</param>
+    /// <returns><see cref="FitVerdict.Impossible"/> only where a bound shows it. The layouts then hold what can be laid, so that the maker
+    /// sees what is missing.</returns>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public FitVerdict Run(Effort effort)
     {
         if (!PiecesHaveRoom())
@@ -60,8 +67,10 @@ internal sealed class OffcutSearch(
         return found ? FitVerdict.Fits : FitVerdict.NotFound;
     }
 
+    /// <summary>The layout of each offcut, in their order; empty ones before <see cref="Run"/>.</summary>
     public ImmutableArray<OffcutLayout> Layouts() => [.. rooms.Select((room, i) => new OffcutLayout(room, _laid[i]))];
 
+    /// <summary>Pieces of which not every copy is laid, with how many are not, at least 1.</summary>
     public ImmutableArray<(CutPiece Piece, int Copies)> Unplaced() =>
         [
             .. pieces
@@ -77,6 +86,7 @@ internal sealed class OffcutSearch(
         return needed.SquareNanometres <= given.SquareNanometres && pieces.All(piece => rooms.Any(room => Fits(piece, room)));
     }
 
+    // By its bounding box, as its grain asks or a quarter turn from it where that is allowed.
     private static bool Fits(CutPiece piece, OffcutRoom room) =>
         (piece.Across <= room.Width && piece.Along <= room.Length)
         || (piece.Rotations == Rotations.QuarterTurns && piece.Along <= room.Width && piece.Across <= room.Length);
@@ -107,6 +117,8 @@ internal sealed class OffcutSearch(
             : (FitVerdict.NotFound, []);
     }
 
+    // Offcuts narrower or shorter than one step of the grid are left out; sizes go down to the grid, so that nothing overhangs. Each
+    // offcut costs its area, so that small ones are used first.
     private bool OnSheets(Effort effort)
     {
         var problem = new SpanProblem(rooms.MaxBy(room => room.Width)!.Fabric, pieces, null);
@@ -170,6 +182,7 @@ internal sealed class OffcutSearch(
         return left.Count == 0;
     }
 
+    // Takes out of what is left the copies that it lays. A group with more area than the offcut is not tried.
     private ImmutableArray<LaidPiece> Fill(OffcutRoom room, List<CutPiece> left, Effort effort)
     {
         (ImmutableArray<LaidPiece> laid, List<CutPiece> chosen) = ([], []);

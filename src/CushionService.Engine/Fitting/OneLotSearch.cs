@@ -24,6 +24,11 @@ internal sealed class OneLotSearch
     private readonly CancellationToken _cancellation;
     private int _trials;
 
+    /// <summary>Prepares a search.</summary>
+    /// <param name="rooms">The offcuts, of at least two lots.</param>
+    /// <param name="pieces">At least one piece.</param>
+    /// <param name="sharedBy">How many searches share the effort's steps; each trial of this one takes a share of its share.</param>
+    /// <param name="cancellation">Cancels the search.</param>
     public OneLotSearch(ImmutableArray<OffcutRoom> rooms, ImmutableArray<CutPiece> pieces, int sharedBy, CancellationToken cancellation)
     {
         (_rooms, _pieces, _cancellation) = (rooms, pieces, cancellation);
@@ -31,6 +36,9 @@ internal sealed class OneLotSearch
     }
 
     /// <summary>The layout of each room; null where no way was found.</summary>
+    /// <param name="effort">How hard each trial searches.</param>
+    /// <remarks>Tries the smallest lots first, which keeps the large ones whole; then the largest first, which finds room where small lots
+    /// are of no use.</remarks>
     public ImmutableArray<OffcutLayout>? Run(Effort effort)
     {
         List<Unit> units = [.. Units().OrderByDescending(unit => unit.Area.SquareNanometres)];
@@ -39,6 +47,8 @@ internal sealed class OneLotSearch
     }
 
     /// <summary>The cushions of which pieces lie in several lots, with those lots.</summary>
+    /// <param name="layouts">A layout of each offcut.</param>
+    /// <returns>In the order in which they are met. Inner covers do not count, for their colour is not seen.</returns>
     public static ImmutableArray<SplitCushion> Split(IEnumerable<OffcutLayout> layouts) =>
         [
             .. layouts
@@ -64,6 +74,7 @@ internal sealed class OneLotSearch
             });
     }
 
+    // A piece of the maker's own belongs to no cushion, and an inner cover is hidden.
     private static bool IsSeen(CutPiece piece) => piece.Cushion is not null && piece.Panel?.Role != FabricRole.InnerCover;
 
     // A unit is one cushion's pieces; of strips that serve several cushions together, and of the rest, each piece by itself.
@@ -90,6 +101,7 @@ internal sealed class OneLotSearch
         static bool IsWhole(CutPiece piece) => IsSeen(piece) && piece.Quantity % piece.Cushion!.Quantity == 0;
     }
 
+    // Null where some unit finds no lot, or the trials are used up; half a result would split a cushion.
     private ImmutableArray<OffcutLayout>? Fill(IGrouping<string, int>[] lots, List<Unit> units, Effort effort, bool smallestFirst)
     {
         List<Unit> left = [.. units];
@@ -127,6 +139,7 @@ internal sealed class OneLotSearch
         return left.Count > 0 ? null : [.. CopyNumbers.Over(laid).Select((placements, i) => new OffcutLayout(_rooms[i], placements))];
     }
 
+    // Lays all units of a lot anew: those that it has may have to move to make room for one more.
     private ImmutableArray<OffcutLayout>? Lay(int[] lot, IEnumerable<Unit> units, Effort effort)
     {
         ImmutableArray<OffcutRoom> rooms = [.. lot.Select(i => _rooms[i])];
@@ -142,6 +155,7 @@ internal sealed class OneLotSearch
         return search.Run(effort) == FitVerdict.Fits ? search.Layouts() : null;
     }
 
+    // What must come from one lot.
     private sealed class Unit(ImmutableArray<CutPiece> pieces)
     {
         public ImmutableArray<CutPiece> Pieces => pieces;

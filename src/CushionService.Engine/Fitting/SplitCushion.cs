@@ -10,5 +10,6 @@ public sealed record SplitCushion(CushionSpecification Cushion, ImmutableArray<s
 {
     /// <summary>Says so.</summary>
     /// <param name="fabric">The id of the fabric.</param>
+    /// <returns>A warning, which does not stop the cut: the maker may find the lots close enough.</returns>
     public Violation Said(string fabric) => new(Cushion.Pointer, "several-lots", FitTexts.SeveralLots(Cushion.Id, fabric, Lots));
 }

@@ -12,6 +12,7 @@ public static class Care
     public static ImmutableArray<Message> For(OrderSpecification order) =>
         [.. order.Cushions.Select(cushion => Of(order, cushion)).Distinct()];
 
+    // A coating rules out washing whatever the closure is; then a cover must come off to be washed. What neither holds for is sponged.
     private static Message Of(OrderSpecification order, CushionSpecification cushion)
     {
         FabricSpecification[] shell = [.. order.Fabrics.Where(fabric => cushion.Fabrics.Shell.Contains(fabric.Id))];

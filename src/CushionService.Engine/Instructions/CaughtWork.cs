@@ -12,6 +12,7 @@ internal static class CaughtWork
     /// <summary>The work, without the edging's (see <see cref="EdgingWork"/>).</summary>
     public static IEnumerable<Work> Of(CoverPlan plan) => [.. Base(plan), .. Ties(plan), .. Straps(plan)];
 
+    // The anti-slip base lies on the underside and is caught in its seam, so the underside must be whole before.
     private static IEnumerable<Work> Base(CoverPlan plan)
     {
         if (plan.Cushion.Trim.Base == BaseKind.AntiSlip)
@@ -21,6 +22,7 @@ internal static class CaughtWork
         }
     }
 
+    // Ties are made up first, each with one finished end, then basted in pairs where the pattern marks them.
     private static IEnumerable<Work> Ties(CoverPlan plan)
     {
         if (plan.Cushion.Trim.Ties is not { } ties)
@@ -38,6 +40,7 @@ internal static class CaughtWork
         yield return Caught(plan, face, StepTexts.BasteTies(face), tie).After(made);
     }
 
+    // Both ends of a strap are caught in a seam, so neither is finished.
     private static IEnumerable<Work> Straps(CoverPlan plan)
     {
         if (plan.Cushion.Trim.Straps is not { } straps)
@@ -52,6 +55,7 @@ internal static class CaughtWork
         yield return Caught(plan, face, StepTexts.BasteStraps(straps.Count, face), strap).After(made);
     }
 
+    // Waits for the base and the edging of the same unit: what goes on last lies on top and is caught by the same seam.
     private static Work Caught(CoverPlan plan, PartName face, Message text, PartName strip)
     {
         CoverUnit unit = plan.UnitOf(face);
@@ -69,6 +73,7 @@ internal static class CaughtWork
             .. unit.Parts.Select(part => new State(StateKind.Joined, CoverSeams.Base(part))),
         ];
 
+    // How a narrow strip is made: folded to the middle and topstitched, or sewn as a tube and turned. The width is the finished one.
     private static Message Strip(CoverPlan plan, PartName part, int count, StrapMake make, Measures.Length width) =>
         make == StrapMake.Folded
             ? StepTexts.StripFolded(count, part, width)

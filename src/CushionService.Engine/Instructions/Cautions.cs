@@ -8,6 +8,8 @@ namespace CushionService.Engine.Instructions;
 /// <summary>Every caution that the service gives, and when. General in kind: none of them states the law of a place.</summary>
 public static class Cautions
 {
+    // In the order in which people read them: who is at risk, what burns, what comes loose, then the workroom and the law. The codes are
+    // part of the contract; a new caution gets a code of its own.
     private static readonly ImmutableArray<(Func<OrderSpecification, bool> Applies, Caution Caution)> All =
     [
         (order => order.Cushions.Length > 0, new("infants", CautionTexts.Infants)),

@@ -34,20 +34,27 @@ internal sealed class CoverPlan
         Units = CoverUnits.Of(pattern);
         Seams = [.. pattern.Seams.Select((seam, i) => (i, seam)).Where(one => !pattern[one.seam.Other[0].Part].IsAddition)];
         double[] turns = [.. Turns(cushion.Outline)];
+        // Gathered or notched corners are sewn round as a curve: there is no point to clip or to push out.
         bool soft = pattern.Panels.Any(panel => !panel.Gathers.IsEmpty) || pattern.Seams.Any(CoverSeams.IsNotch);
         HasCorners = !soft && turns.Any(turn => turn > LeastTurn);
         HasInsideCorners = turns.Any(turn => turn < -LeastTurn);
         HasCurves = !cushion.Outline.HasCorners;
     }
 
+    /// <summary>The cushion as ordered; for an inner cover, the plain one that <see cref="Patterns.Constructions.InnerCover"/> makes of
+    /// it.</summary>
     public CushionSpecification Cushion { get; }
 
+    /// <summary>The pattern of this cover alone: never an outer and an inner cover together.</summary>
     public Pattern Pattern { get; }
 
+    /// <summary>All pieces of the cushion, its other cover's too, and the welt that it shares with other cushions.</summary>
     public IReadOnlyList<CutPiece> Pieces { get; }
 
+    /// <summary>Where every distance that the steps state comes from; no step has a figure of its own.</summary>
     public WorkroomPractice Workroom { get; }
 
+    /// <summary>How the fabric of the top is treated. Where the fabrics differ, the top decides, since it is what is seen.</summary>
     public FabricCare Care { get; }
 
     /// <summary>The units, in the pattern's order.</summary>
@@ -81,9 +88,11 @@ internal sealed class CoverPlan
     public Length Allowance => Cushion.SeamAllowance;
 
     /// <summary>The unit of a part.</summary>
+    /// <exception cref="InvalidOperationException">The part is an addition, such as a tie, or not of this cover.</exception>
     public CoverUnit UnitOf(PartName part) => Units.First(unit => unit.Has(part));
 
     /// <summary>The panel that carries a mark.</summary>
+    /// <exception cref="InvalidOperationException">No panel of the cover carries it.</exception>
     public PartName Marked(MarkPurpose purpose) => Pattern.Panels.First(panel => panel.Marks.Any(mark => mark.Purpose == purpose)).Part;
 
     /// <summary>Finished length of several seams.</summary>
@@ -91,6 +100,8 @@ internal sealed class CoverPlan
         seams.Aggregate(Length.Zero, (sum, one) => sum + Pattern.LengthOf(one.Seam));
 
     /// <summary>Where the gap for turning is left; null when no seam has one.</summary>
+    /// <param name="seams">Seams that are sewn in one go; at most one of them has the gap.</param>
+    /// <returns>Null also for a cover whose zipper or flaps make a gap needless.</returns>
     public Message? Gap(IEnumerable<(int Number, Seam Seam)> seams)
     {
         if (!seams.Any(one => one.Seam.Kind == SeamKind.Gap))
@@ -108,6 +119,7 @@ internal sealed class CoverPlan
     // How far the seam line turns from each line or arc to the next: to the left is outward.
     private static IEnumerable<double> Turns(Outline outline)
     {
+        // The outline runs counter-clockwise, and the remainder keeps a turn between half a circle to either side.
         Geometry.Segment[] path = [.. outline.Sides.SelectMany(side => side.Path)];
         for (var i = 0; i < path.Length; i++)
         {

@@ -9,6 +9,9 @@ namespace CushionService.Engine.Instructions;
 internal static class CoverSteps
 {
     /// <summary>The work in the order in which it is done.</summary>
+    /// <param name="plan">The cover.</param>
+    /// <returns>Each piece of work once. Listed first is done first, unless something that it needs is listed later.</returns>
+    /// <exception cref="Patterns.Panels.InvalidPatternException">Two pieces of work wait for each other.</exception>
     public static ImmutableArray<Work> Ordered(CoverPlan plan) =>
         WorkOrder.Of([
             .. Throughout(plan),
@@ -25,6 +28,8 @@ internal static class CoverSteps
         ]);
 
     /// <summary>The steps of one cover.</summary>
+    /// <param name="plan">The cover.</param>
+    /// <returns>The steps, each opened by the name of its cushion; a step without pieces is about the whole cover.</returns>
     public static IEnumerable<Step> Of(CoverPlan plan) =>
         Ordered(plan)
             .Select(work => new Step(
@@ -32,9 +37,11 @@ internal static class CoverSteps
                 [.. work.Parts.SelectMany(part => Ids(plan.Pieces, part)).Distinct()]
             ));
 
+    // What holds for every seam is said once, with the outer cover; the inner cover is sewn the same way.
     private static IEnumerable<Work> Throughout(CoverPlan plan) =>
         plan.IsInner ? [] : [new Work(StepTexts.Throughout(plan.Workroom.Sewing.CornerReinforcement, plan.ByFinger))];
 
+    // A cover that does not open hides its raw edges for good, so that finishing them would be work for nothing.
     private static IEnumerable<Work> RawEdges(CoverPlan plan)
     {
         if (plan.Cushion.EdgeFinish != RawEdgeFinish.None && plan.Opens)

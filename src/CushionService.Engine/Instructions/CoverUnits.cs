@@ -11,6 +11,7 @@ internal static class CoverUnits
     public static ImmutableArray<CoverUnit> Of(Pattern pattern)
     {
         PartName[] parts = [.. pattern.Panels.Where(panel => !panel.IsAddition).Select(panel => panel.Part)];
+        // Each part begins as a unit of its own; uniting two gives all parts of one the number of the other. A cover has few parts.
         int[] unit = [.. Enumerable.Range(0, parts.Length)];
         foreach (Seam seam in pattern.Seams.Where(Unites))
         {
@@ -59,6 +60,7 @@ internal static class CoverUnits
             !pattern[seam.Other[0].Part].IsAddition && (seam.Kind == SeamKind.StripJoin || CoverSeams.IsInSection(pattern, seam));
     }
 
+    // The first part in the pattern's order decides. A side that is one with other panels is a boxing; one by itself is a single panel.
     private static CoverUnitKind KindOf(ImmutableArray<PartName> parts) =>
         parts[0].Kind switch
         {

@@ -12,6 +12,8 @@ namespace CushionService.Engine.Instructions;
 internal static class EdgingWork
 {
     /// <summary>The work.</summary>
+    /// <param name="plan">The cover; an inner cover has no edging.</param>
+    /// <returns>Making the edging first, then basting it at each place that has one.</returns>
     public static IEnumerable<Work> Of(CoverPlan plan) =>
         plan.Cushion.Trim.Edging switch
         {
@@ -21,6 +23,7 @@ internal static class EdgingWork
             _ => [],
         };
 
+    // Strips are joined, wrapped round the cord, then basted. The length at each place is that of the seam line, not of the strip.
     private static IEnumerable<Work> Welt(CoverPlan plan, WeltSpecification welt)
     {
         var part = new PartName(PartKind.Welt);
@@ -54,6 +57,7 @@ internal static class EdgingWork
         }
     }
 
+    // The mitres of a flange are sewn before it is basted: afterwards the face would be in the way.
     private static IEnumerable<Work> Flange(CoverPlan plan, FlangeStripSpecification flange)
     {
         ImmutableArray<PartName> strips = [.. plan.Pattern.Panels.Select(panel => panel.Part).Where(part => part.Kind == PartKind.Flange)];
@@ -65,6 +69,7 @@ internal static class EdgingWork
         }
     }
 
+    // A folded ruffle has its fold as its outer edge and so needs no hem, which is what null means.
     private static IEnumerable<Work> Ruffle(CoverPlan plan, RuffleSpecification ruffle)
     {
         foreach (EdgingLoop loop in ruffle.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
@@ -79,6 +84,8 @@ internal static class EdgingWork
         }
     }
 
+    // Welt in the corners is caught when the boxing is closed to a loop, before any face is sewn on; it therefore waits for its panels
+    // alone. Elsewhere what carries the edging must be whole first, with its base.
     private static Work Basted(CoverPlan plan, EdgingLoop loop, Message text, ImmutableArray<PartName> edging)
     {
         if (loop.Place == EdgingPlace.Corners)

@@ -9,6 +9,7 @@ namespace CushionService.Engine.Instructions;
 /// <summary>The filling made ready and put in.</summary>
 internal static class FillWork
 {
+    // Foam without a wrap is ready once it is cut: nothing makes this state then, and what no work makes is not waited for.
     private static readonly State Ready = new(StateKind.Prepared);
 
     /// <summary>The work; nothing for a cover without a filling.</summary>
@@ -18,6 +19,7 @@ internal static class FillWork
         : fill.Kind == FillKind.Foam ? Foam(plan, fill)
         : [Put(StepTexts.FillLoose(plan.HasCorners))];
 
+    // Cut, then wrapped, then put in. Neither waits for the cover, so the foam may be made ready at any time before it is turned.
     private static IEnumerable<Work> Foam(CoverPlan plan, FillSpecification fill)
     {
         var cut = new State(StateKind.Made);
@@ -31,6 +33,8 @@ internal static class FillWork
             .After(cut, Ready);
     }
 
+    // Foam is cut larger than the cover by what the order says, so that it fills the cover out (common practice, no source); the thickness
+    // stays as it is.
     private static Message Cut(CushionSpecification cushion, Length more) =>
         cushion.Construction switch
         {
@@ -50,5 +54,6 @@ internal static class FillWork
             ),
         };
 
+    // A cover is filled right side out, and before its opening is closed.
     private static Work Put(Message text) => new Work(text).After(new State(StateKind.Turned)).Making(new State(StateKind.Filled));
 }

@@ -21,6 +21,7 @@ internal static class FinishWork
     public static IEnumerable<Work> Of(CoverPlan plan) =>
         [TurnOut(plan), .. BodyLine(plan), .. Ends(plan), .. Closing(plan), .. Tufts(plan), Check(plan)];
 
+    // Every seam must be sewn and every closure in: whatever is still open at that point is the opening that the cover is turned through.
     private static Work TurnOut(CoverPlan plan)
     {
         OpeningWay way = plan.Cushion.Closure switch
@@ -42,6 +43,8 @@ internal static class FinishWork
             .Making(Turned);
     }
 
+    // The line between body and flange holds the fill, so it is stitched first with a gap, filled, then finished. A cover that opens needs
+    // no gap, for the fill goes in through its closure.
     private static IEnumerable<Work> BodyLine(CoverPlan plan)
     {
         if (
@@ -63,6 +66,7 @@ internal static class FinishWork
         }
     }
 
+    // Drawn-up ends close the roll before it is filled; tied ends are tied over the filling, which gives them something to hold on to.
     private static IEnumerable<Work> Ends(CoverPlan plan)
     {
         PartName body = plan.Pattern.Panels[0].Part;
@@ -77,6 +81,7 @@ internal static class FinishWork
         }
     }
 
+    // An envelope closes by itself, its flaps lie over each other. A cover without a closure is closed only where a gap was left.
     private static IEnumerable<Work> Closing(CoverPlan plan)
     {
         bool gap = plan.Seams.Any(one => one.Seam.Kind == SeamKind.Gap);
@@ -88,6 +93,8 @@ internal static class FinishWork
         }
     }
 
+    // Tufts go through cover and filling, so they come when all else is closed. A button's cover is twice as wide as the button, and each
+    // tuft has a button on both faces (common practice, no source).
     private static IEnumerable<Work> Tufts(CoverPlan plan)
     {
         if (plan.Cushion.Trim.Tufts is not { } tufts)
@@ -109,6 +116,7 @@ internal static class FinishWork
             .Making(new State(StateKind.Edged));
     }
 
+    // Finished sizes are checked against the order, within the workroom's tolerance; null thickness for a cover without a boxing.
     private static Work Check(CoverPlan plan)
     {
         CushionSpecification cushion = plan.Cushion;

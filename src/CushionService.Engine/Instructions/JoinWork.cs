@@ -12,6 +12,7 @@ internal static class JoinWork
     /// <summary>The work.</summary>
     public static IEnumerable<Work> Of(CoverPlan plan) => [.. Runs(plan), .. Gores(plan), .. Loops(plan)];
 
+    // One step for each part that was too long or too wide for its fabric: its panels in their order, first to last.
     private static IEnumerable<Work> Runs(CoverPlan plan) =>
         plan
             .Seams.Where(one => CoverSeams.IsRun(one.Seam))
@@ -30,6 +31,7 @@ internal static class JoinWork
                     .Making([new State(StateKind.Joined, run.Key), .. Sewn(run)])
             );
 
+    // Gores make the whole top of a pouf, so joining them is what makes the top whole.
     private static IEnumerable<Work> Gores(CoverPlan plan)
     {
         (int Number, Seam Seam)[] seams =
@@ -45,12 +47,15 @@ internal static class JoinWork
         }
     }
 
+    // What is joined end to end and is not a run closes to a loop: the boxing round the cushion, or a wall.
     private static IEnumerable<Work> Loops(CoverPlan plan) =>
         plan
             .Seams.Where(one => one.Seam.Kind == SeamKind.StripJoin && !CoverSeams.IsRun(one.Seam))
             .GroupBy(one => plan.UnitOf(one.Seam.One[0].Part))
             .Select(loop => Loop(plan, loop.Key, [.. loop]));
 
+    // The half of the loop is stated because halves are what one compares with the face when pinning. Handles, pockets and corner welts
+    // come before, while the strip still lies flat.
     private static Work Loop(CoverPlan plan, CoverUnit unit, ImmutableArray<(int Number, Seam Seam)> seams)
     {
         // Both strips of a closure are one link of the chain; so are the panels that a strip was joined from.
@@ -91,6 +96,7 @@ internal static class JoinWork
                 )
             );
 
+    // A closure is named as a section of the boxing, not by the strips that it was made from.
     private static Message Link(CoverPlan plan, PartName part) =>
         part.Kind is PartKind.ZipperUpper or PartKind.ClosureUpper ? StepTexts.SectionOf(plan.HasZipper) : StepTexts.ThePart(part);
 

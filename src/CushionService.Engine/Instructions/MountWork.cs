@@ -9,6 +9,7 @@ internal static class MountWork
     /// <summary>The work.</summary>
     public static IEnumerable<Work> Of(CoverPlan plan) => [.. Handle(plan), .. Pocket(plan), .. Vents(plan)];
 
+    // Webbing is bought by length and needs no making up: only its ends are folded under. A strap of fabric is made first.
     private static IEnumerable<Work> Handle(CoverPlan plan)
     {
         if (plan.Cushion.Handle is not { } handle)
@@ -32,6 +33,7 @@ internal static class MountWork
         yield return Mounted(plan, on, StepTexts.HandleEnds(on, handle.Span), strap, on).After(made);
     }
 
+    // The mouth is hemmed before the pocket is sewn down on its other three edges; both are one step, for one does them in one go.
     private static IEnumerable<Work> Pocket(CoverPlan plan)
     {
         if (plan.Cushion.Trim.Pocket is { } pocket)
@@ -42,6 +44,7 @@ internal static class MountWork
         }
     }
 
+    // Eyelets are set through one layer, with a hard base under it: impossible once the cover is sewn.
     private static IEnumerable<Work> Vents(CoverPlan plan)
     {
         if (plan.Cushion.Trim.Vents is > 0 and var vents)
@@ -51,6 +54,7 @@ internal static class MountWork
         }
     }
 
+    // The panel must be joined and its closure in, since the marks are measured on the finished panel.
     private static Work Mounted(CoverPlan plan, PartName on, Message text, params PartName[] parts)
     {
         CoverUnit unit = plan.UnitOf(on);

@@ -29,6 +29,7 @@ internal static class PanelWork
             .After(new State(StateKind.RawEdges), new State(StateKind.Joined, line.Key.Part))
             .Making(new State(StateKind.Hemmed, line.Key.Part));
 
+    // An inside corner is clipped to its point; a row of short stitches keeps the fabric from tearing there (common practice, no source).
     private static IEnumerable<Work> StayStitching(CoverPlan plan) =>
         plan.HasInsideCorners
             ? plan
@@ -36,6 +37,8 @@ internal static class PanelWork
                 .Select(face => Shaped(plan, face, StepTexts.StayStitch(face.Words, plan.Workroom.Sewing.StayStitch), face.Parts))
             : [];
 
+    // What alters the size or the seam line of a panel comes before anything is sewn to it: tapers first, then channels, which draw fabric
+    // in, then gathers.
     private static IEnumerable<Work> Shaping(CoverPlan plan, Panel panel)
     {
         CoverUnit unit = plan.UnitOf(panel.Part);
@@ -50,6 +53,7 @@ internal static class PanelWork
             yield return Shaped(plan, unit, StepTexts.Channels(panel.Part, lines, panel.Width, panel.Height), unit.Parts);
         }
 
+        // Edges drawn up to the same length are one step, as the four corners of a face are.
         foreach (IGrouping<Length, Gather> gathers in panel.Gathers.GroupBy(gather => gather.To))
         {
             Message text = StepTexts.Gather(
@@ -63,6 +67,7 @@ internal static class PanelWork
         }
     }
 
+    // Shaping waits for the closure, which makes one panel of the strips beside it.
     private static Work Shaped(CoverPlan plan, CoverUnit unit, Message text, ImmutableArray<PartName> parts) =>
         new Work(text, parts)
             .After([

@@ -10,6 +10,9 @@ namespace CushionService.Engine.Instructions;
 internal static class SeamWork
 {
     /// <summary>The work.</summary>
+    /// <param name="plan">The cover.</param>
+    /// <returns>First what joins edges of one unit, then unit to unit. Only these follow the pattern's order strictly; see <see
+    /// cref="WorkOrder"/> for the rest.</returns>
     public static IEnumerable<Work> Of(CoverPlan plan)
     {
         foreach (
@@ -42,8 +45,11 @@ internal static class SeamWork
         && seam.One[0].Part.Kind != PartKind.Gore
         && plan.UnitOf(seam.One[0].Part) == plan.UnitOf(seam.Other[0].Part);
 
+    // Named by its edge: the diagonal at a corner that the boxing of a mitred cover makes of one piece.
     private static bool IsMitre(Seam seam) => seam.One[0].Edge.Last == Geometry.EdgeWord.Mitre;
 
+    // Mitres are sewn on a whole unit. The seams beside a closure come before the closure and begin it, since a zipper is set between
+    // their ends.
     private static Work Own(CoverPlan plan, CoverUnit unit, ImmutableArray<(int Number, Seam Seam)> seams)
     {
         Length length = plan.LengthOf(seams);
@@ -80,9 +86,11 @@ internal static class SeamWork
         }
     }
 
+    // A notch lies within both faces, yet is sewn across their seam: it counts as a seam between units.
     private static bool Joins(CoverPlan plan, Seam seam) =>
         CoverSeams.IsNotch(seam) || plan.UnitOf(seam.One[0].Part) != plan.UnitOf(seam.Other[0].Part);
 
+    // Seams with the same key are sewn in one go when they follow each other.
     private static (bool Notch, PartName Section, PartName One, PartName Other) Key(CoverPlan plan, Seam seam)
     {
         CoverUnit one = plan.UnitOf(seam.One[0].Part),
@@ -93,11 +101,13 @@ internal static class SeamWork
             : (CoverSeams.IsNotch(seam), default, one.Name, other.Name);
     }
 
+    // Null where neither unit is the section that closes the back.
     private static CoverUnit? Section(CoverUnit one, CoverUnit other) =>
         WaterfallWork.IsSection(one) ? one
         : WaterfallWork.IsSection(other) ? other
         : null;
 
+    // The last seam is sewn with the closure open, or nobody could turn the cover; an envelope is never shut.
     private static IEnumerable<Work> Assembled(CoverPlan plan, ImmutableArray<(int Number, Seam Seam)> seams, bool last)
     {
         CoverUnit one = plan.UnitOf(seams[0].Seam.One[0].Part),
@@ -142,6 +152,7 @@ internal static class SeamWork
         return [Sewn(plan, seams, text, face, around)];
     }
 
+    // A strip is clipped to go round a curve or a corner; the spacing and the depth of the clips are the workroom's.
     private static Message ToBoxing(
         CoverPlan plan,
         ImmutableArray<(int Number, Seam Seam)> seams,
@@ -186,6 +197,9 @@ internal static class SeamWork
     }
 
     /// <summary>Whether an edging is basted to one of these units.</summary>
+    /// <param name="plan">The cover.</param>
+    /// <param name="units">Units that are about to be sewn.</param>
+    /// <returns>True also when only one part of a unit has the edging.</returns>
     public static bool IsEdged(CoverPlan plan, params CoverUnit[] units) =>
         plan.Cushion.Trim.Edging is { } edging
         && edging.At.Any(place =>
@@ -193,12 +207,17 @@ internal static class SeamWork
         );
 
     /// <summary>Seams that join two units, each of which must be whole and bear all that the seam catches.</summary>
+    /// <param name="plan">The cover.</param>
+    /// <param name="seams">The seams that are sewn in one go.</param>
+    /// <param name="text">What to do.</param>
+    /// <param name="units">The units that they join.</param>
     public static Work Sewn(CoverPlan plan, ImmutableArray<(int Number, Seam Seam)> seams, Message text, params CoverUnit[] units) =>
         new Work(text, [.. units.SelectMany(unit => unit.Parts)])
             .After([.. units.SelectMany(Ready)])
             .Making([.. seams.Select(one => new State(StateKind.Sewn, Seam: one.Number))]);
 
     /// <summary>What a unit must be before it is sewn to others.</summary>
+    /// <returns>States of which any that no work of the cover makes is not waited for: a face without edging is ready without.</returns>
     public static State[] Ready(CoverUnit unit) =>
         [
             .. CaughtWork.Whole(unit),
@@ -209,6 +228,7 @@ internal static class SeamWork
             unit.Is(StateKind.Tied),
         ];
 
+    // Of two faces the top is named first, for it is the one that carries the edging and lies uppermost at the machine.
     private static CoverUnit Top(CoverUnit one, CoverUnit other) => one.Kind == CoverUnitKind.Top ? one : other;
 
     private static CoverUnit Bottom(CoverUnit one, CoverUnit other) => one.Kind == CoverUnitKind.Top ? other : one;

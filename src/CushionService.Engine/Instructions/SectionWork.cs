@@ -21,6 +21,8 @@ internal static class SectionWork
             _ => [],
         };
 
+    // Lapped where the order gives a lap, else centred. The height is that of the finished section with its seams, to check it against the
+    // boxing; null where the closure does not make one.
     private static IEnumerable<Work> Zipper(CoverPlan plan, ZipperClosure zipper)
     {
         (int Number, Seam Seam)[] seams = [.. plan.Seams.Where(one => CoverSeams.IsInSection(plan.Pattern, one.Seam))];
@@ -42,6 +44,8 @@ internal static class SectionWork
         yield return Fastened(plan, unit, text, parts).Making([.. seams.Select(one => new State(StateKind.Sewn, Seam: one.Number))]);
     }
 
+    // Buttons and ties are set on each hem while it lies by itself; hook and loop is sewn on in the same step as the hems are lapped. The
+    // tape lies in the middle of the overlap, hence half of what it leaves as a margin.
     private static IEnumerable<Work> Overlap(CoverPlan plan, OverlappingClosure closure)
     {
         ImmutableArray<PartName> parts =
@@ -94,12 +98,15 @@ internal static class SectionWork
         };
     }
 
+    // Parts of the cover, not its additions, with an edge of a given finish.
     private static IEnumerable<PartName> Edged(CoverPlan plan, Func<Edge, bool> edge) =>
         plan.Pattern.Panels.Where(panel => !panel.IsAddition && panel.Edges.Any(edge)).Select(panel => panel.Part);
 
+    // The seams beyond the ends of the opening come first, so that the closure has fixed ends.
     private static Work Fastened(CoverPlan plan, CoverUnit unit, Message text, ImmutableArray<PartName> parts) =>
         new Work(text, parts).After([.. Ready(parts), unit.Is(StateKind.Begun)]).Making(unit.Is(StateKind.Fastened));
 
+    // Hems and joins of every part of the closure, and its finished raw edges.
     private static State[] Ready(ImmutableArray<PartName> parts) =>
         [
             new State(StateKind.RawEdges),

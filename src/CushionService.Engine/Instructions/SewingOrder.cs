@@ -27,6 +27,7 @@ public static class SewingOrder
             int count = pieces.Where(piece => piece.Fabric == fabric.Id).Sum(piece => piece.Quantity);
             if (count > 0)
             {
+                // A sample is washed and measured first: whoever cuts before cannot allow for the shrinkage any more.
                 if (IsUnknown(order, fabric))
                 {
                     steps.Add(new Step(StepTexts.WashSample(fabric.Name), []));
@@ -43,6 +44,7 @@ public static class SewingOrder
             (Pattern cover, Pattern? inner) = InnerCover.Apart(patterns[i]);
             if (inner is not null)
             {
+                // The inner cover is as plain as can be: no flange, no finished raw edges, and no inner cover of its own.
                 CushionSpecification plain = InnerCover.Plain(cushion, ConstructionRegistry.Of(cushion.Construction)) with
                 {
                     Flange = null,
@@ -59,14 +61,19 @@ public static class SewingOrder
     }
 
     /// <summary>Whether a cover that will be washed is made of a fabric whose shrinkage nobody has stated.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="fabric">A fabric of it.</param>
+    /// <returns>False for a coated fabric, which is wiped, and for one that only covers use that cannot be washed.</returns>
     public static bool IsUnknown(OrderSpecification order, FabricSpecification fabric) =>
         !fabric.IsShrinkageKnown
         && !fabric.Coated
         && order.Cushions.Any(cushion => cushion.IsWashable && cushion.Fabrics.Shell.Contains(fabric.Id));
 
+    // A top that is not among the fabrics of the order is pressed, the care that most fabrics take.
     private static FabricCare CareOf(OrderSpecification order, CushionSpecification cushion) =>
         order.Fabrics.FirstOrDefault(fabric => fabric.Id == cushion.Fabrics.Top) is { } top ? CareOf(top) : FabricCare.Press;
 
+    // A coating decides first, for it takes neither iron nor wash; a pile is never pressed flat from above (common practice, no source).
     private static FabricCare CareOf(FabricSpecification fabric) =>
         (fabric.Coated, fabric.Pile, fabric.LengthShrinkage.Numerator > 0 || fabric.WidthShrinkage.Numerator > 0) switch
         {

@@ -9,15 +9,23 @@ namespace CushionService.Engine.Instructions;
 internal static class WaterfallWork
 {
     /// <summary>Whether a unit closes the back.</summary>
+    /// <param name="unit">A unit of a waterfall.</param>
+    /// <returns>True also for a plain back, of one panel and without a closure.</returns>
     public static bool IsSection(CoverUnit unit) =>
         unit.Kind == CoverUnitKind.Section
         || (unit.Kind == CoverUnitKind.Single && unit.Name.Kind == PartKind.Side && unit.Name.Run.First == Geometry.EdgeWord.Back);
 
     /// <summary>Whether a seam of two units joins an end of the section to a side.</summary>
+    /// <param name="one">A unit that a seam joins.</param>
+    /// <param name="other">The unit on its other side.</param>
+    /// <returns>False where the main panel is one of them: that is a long edge of the section, or a side.</returns>
     public static bool IsEnd(CoverUnit one, CoverUnit other) =>
         IsSection(one) != IsSection(other) && one.Name.Kind != PartKind.Main && other.Name.Kind != PartKind.Main;
 
     /// <summary>The work of seams between the same units.</summary>
+    /// <param name="plan">The cover.</param>
+    /// <param name="seams">Seams between the same units, at least one.</param>
+    /// <param name="opens">Whether these are the last seams of a cover that opens, sewn with its closure open.</param>
     public static Work Of(CoverPlan plan, ImmutableArray<(int Number, Seam Seam)> seams, bool opens)
     {
         CoverUnit[] units =

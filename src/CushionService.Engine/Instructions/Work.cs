@@ -16,8 +16,12 @@ internal sealed record Work(Message Text, params ImmutableArray<PartName> Parts)
     public ImmutableArray<State> Makes { get; init; } = [];
 
     /// <summary>This work after more.</summary>
+    /// <param name="states">States that are added to those that it needs already.</param>
+    /// <returns>A new piece of work; this one is not changed.</returns>
     public Work After(params ReadOnlySpan<State> states) => this with { Needs = [.. Needs, .. states] };
 
     /// <summary>This work, leaving more done.</summary>
+    /// <param name="states">States that are added to those that it makes already. Several pieces of work may make one state; it holds once
+    /// all have.</param>
     public Work Making(params ReadOnlySpan<State> states) => this with { Makes = [.. Makes, .. states] };
 }

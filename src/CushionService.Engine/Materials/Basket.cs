@@ -8,6 +8,8 @@ namespace CushionService.Engine.Materials;
 internal sealed class Basket(LengthUnit unit)
 {
     private readonly List<Need> _needs = [];
+
+    // What a layout says of all needs of an item together, in the item's own measure.
     private readonly Dictionary<Goods, (decimal Amount, string Because)> _laid = [];
 
     /// <summary>Puts needs in.</summary>
@@ -19,6 +21,7 @@ internal sealed class Basket(LengthUnit unit)
     /// <summary>One line for each item, in the order in which they were first put in.</summary>
     public IEnumerable<Material> Lines() => _needs.GroupBy(need => need.Goods).Select(group => Line(group.Key, [.. group]));
 
+    // A layout's amount goes before the sum of the needs. The weight is known only where every need has one.
     private Material Line(Goods goods, Need[] needs)
     {
         (decimal Amount, string Because)? laid = _laid.TryGetValue(goods, out (decimal, string) known) ? known : null;

@@ -23,6 +23,7 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, Cancella
             ));
 
     /// <summary>Lays what comes off rolls.</summary>
+    /// <param name="basket">Where the length off each roll goes: it replaces the sum of the areas.</param>
     public void Lay(Basket basket)
     {
         foreach (IGrouping<string, Use> used in order.Cushions.SelectMany(PiecesOf).GroupBy(use => use.Item))
@@ -35,6 +36,7 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, Cancella
         }
     }
 
+    // The wrap of the foam, and wadding behind channels; both of the same batting where the order names one.
     private IEnumerable<Use> PiecesOf(CushionSpecification cushion)
     {
         string usual = shop.Stocked(MaterialKind.Batting)?.Id ?? Batting;

@@ -20,6 +20,9 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
     public const string HookAndLoopTape = "hook-and-loop-tape";
 
     /// <summary>What one cushion line takes.</summary>
+    /// <param name="cushion">A cushion line; amounts are for all its copies.</param>
+    /// <param name="pattern">The pattern of its outer cover.</param>
+    /// <returns>Nothing for a closure that is made of fabric and thread alone.</returns>
     public IEnumerable<Need> Of(CushionSpecification cushion, Pattern pattern) =>
         cushion.Closure switch
         {
@@ -30,6 +33,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
             _ => [],
         };
 
+    // A zipper with closed ends is bought one by one, in lengths that the stock has; the reason says how it fits its seam.
     private Need Closed(CushionSpecification cushion, ClosedZipper zipper)
     {
         string fits =
@@ -79,6 +83,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
         );
     }
 
+    // Tape is cut to the workroom's measuring step; hook and loop are sold as one length of both.
     private Need Tape(CushionSpecification cushion, HookAndLoopClosure hook, Pattern pattern)
     {
         Length section = Fastenings.Run(pattern).RoundUpTo(cushion.Practice.MeasuringStep),

@@ -15,6 +15,8 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
     public IEnumerable<Need> Of(CushionSpecification cushion) => [.. Foam(cushion), .. Glue(cushion)];
 
     /// <summary>Lays what comes in sheets.</summary>
+    /// <param name="basket">Where the sheets go: they replace the sum of the areas.</param>
+    /// <param name="foams">Cushions filled with foam; those of other stock are passed over.</param>
     public void Lay(Basket basket, IEnumerable<CushionSpecification> foams)
     {
         foreach (IGrouping<StockSpecification, CushionSpecification> stocked in foams.Where(InSheets).GroupBy(cushion => StockOf(cushion)!))
@@ -37,6 +39,8 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
         }
     }
 
+    // By weight where the density is known and foam is sold so, by area from a stock of known thickness, by the sheet, or else as a block
+    // made to size.
     private IEnumerable<Need> Foam(CushionSpecification cushion)
     {
         (FillSpecification fill, StockSpecification? stock) = (cushion.Fill!, StockOf(cushion));
@@ -84,6 +88,7 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
             ? $", {AmountText.Number(decimal.Round(fill.Density!.Value, 3))} kg/m³{Firmness(stock)}: {AmountText.Weight(mass, order.Unit)}"
             : "";
 
+    // Contact adhesive goes on both faces of a joint, hence twice its area; layers and parts both have joints.
     private IEnumerable<Need> Glue(CushionSpecification cushion)
     {
         StockSpecification? stock = StockOf(cushion);

@@ -13,6 +13,10 @@ public readonly record struct FoamParts(int Across, int Along, Length Width, Len
     public int Count => Across * Along;
 
     /// <summary>The fewest parts that a sheet holds; of two ways, the one with the shorter joints (common practice, no source).</summary>
+    /// <param name="width">Width of the base, above zero.</param>
+    /// <param name="depth">Depth of the base, above zero.</param>
+    /// <param name="sheetWidth">Width of a sheet, above zero.</param>
+    /// <param name="sheetLength">Length of a sheet, above zero.</param>
     public static FoamParts Of(Length width, Length depth, Length sheetWidth, Length sheetLength)
     {
         (Length narrow, Length wide) = (Length.Min(sheetWidth, sheetLength), Length.Max(sheetWidth, sheetLength));
@@ -26,6 +30,7 @@ public readonly record struct FoamParts(int Across, int Along, Length Width, Len
     /// <summary>Length of all joints between the parts.</summary>
     public Length JointLength => (Across - 1) * (Along * Depth) + (Along - 1) * (Across * Width);
 
+    // Equal parts, each up to a nanometre, so that together they are never smaller than the base.
     private static FoamParts Split(Length width, Length depth, Length acrossSheet, Length alongSheet)
     {
         var across = (int)((width.Nanometres + acrossSheet.Nanometres - 1) / acrossSheet.Nanometres);

@@ -13,6 +13,8 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
     public const string Thread = "thread";
 
     /// <summary>Puts the thread of all cushions into the basket; by length it is sold in whole yards or metres.</summary>
+    /// <param name="basket">Where the needs go, rounded up once for the whole order.</param>
+    /// <param name="patterns">The pattern of each cushion, in the order's order.</param>
     public void AddTo(Basket basket, IReadOnlyList<Pattern> patterns)
     {
         WorkroomPractice workroom = order.Workroom;
@@ -65,6 +67,7 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
         );
     }
 
+    // What the ratio was reckoned from: the stitch, unless the workroom gave a ratio of its own.
     private string StitchText(WorkroomPractice workroom)
     {
         if (workroom is { ThreadRatio: not null, Stitch: null })

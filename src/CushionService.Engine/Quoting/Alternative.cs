@@ -23,6 +23,9 @@ public sealed record Alternative(ImmutableArray<Quote> Quotes)
 
     /// <summary>Cheapest first: priced alternatives by their totals, then the others by the length sold; equals stay as they
     /// stand.</summary>
+    /// <param name="one">An alternative.</param>
+    /// <param name="other">Another way to make the same order.</param>
+    /// <returns>Below zero where the first comes first. The totals are of one currency, that of the order.</returns>
     public static int ByCost(Alternative one, Alternative other) =>
         one.IsPriced != other.IsPriced ? (one.IsPriced ? -1 : 1)
         : one.IsPriced ? one.Total!.Value.Amount.CompareTo(other.Total!.Value.Amount)

@@ -19,6 +19,7 @@ namespace CushionService.Engine.Quoting;
 /// unwise.</summary>
 public sealed record Drafting
 {
+    // No strip is longer: what is railroaded runs along the bolt, so that the width of the fabric does not bound it.
     private static readonly Length Endless = Length.FromInches(1_000_000);
 
     private Drafting(
@@ -151,6 +152,8 @@ public sealed record Drafting
     }
 
     /// <summary>The fabric of a piece.</summary>
+    /// <param name="piece">A piece of this drafting.</param>
+    /// <exception cref="ArgumentException">The order has no such fabric.</exception>
     public FabricSpecification Fabric(CutPiece piece) => Fabric(Order, piece.Fabric);
 
     private static FabricSpecification Fabric(OrderSpecification order, string? id)
@@ -166,6 +169,7 @@ public sealed record Drafting
         throw new ArgumentException($"The order has no fabric {id}.", nameof(id));
     }
 
+    // A warning, since the order allows joins in its faces, yet the maker must know where they lie.
     private static Violation Joined(CushionSpecification cushion, Panel face, ImmutableArray<Length> joins) =>
         new(cushion.Pointer, "joined-face", DraftTexts.JoinedFace(face.Part, cushion.Name, joins.Length + 1, joins));
 
@@ -173,6 +177,7 @@ public sealed record Drafting
     private static Length WholeSteps(Length usable, Length step) =>
         Length.FromNanometres(usable.Nanometres - (usable.Nanometres % step.Nanometres));
 
+    // The overhang is at the best turn that is allowed; the other grain is named where it would help.
     private Violation TooWide(CutPiece piece)
     {
         FabricSpecification fabric = Fabric(piece);
@@ -189,11 +194,13 @@ public sealed record Drafting
         );
     }
 
+    // Only fabric with a repeat can fail to match.
     private IEnumerable<Violation> Unmatched() =>
         !Order.Fabrics.Any(static fabric => fabric.Repeat is not null)
             ? []
             : Pieces.Select(piece => MatchNote.Of(piece, Fabric(piece))).OfType<Violation>();
 
+    // A waterfall's main panel runs over the front and under the seat, so that a one-way print is upside down below.
     private IEnumerable<Violation> Inverted() =>
         !Order.Fabrics.Any(static fabric => fabric.OneWay)
             ? []
@@ -201,6 +208,7 @@ public sealed record Drafting
                 .Where(piece => Fabric(piece).OneWay && piece.Panel is { Inverts: true })
                 .Select(piece => new Violation(piece.Pointer, "print-inverted", DraftTexts.PrintInverted(Fabric(piece).Name, piece.Name)));
 
+    // Of closed zippers in stock the nearest may be too short; the quote still names it, with this warning.
     private IEnumerable<Violation> TooShortZippers()
     {
         foreach ((CushionSpecification cushion, Pattern pattern) in Order.Cushions.Zip(Patterns))
@@ -223,6 +231,7 @@ public sealed record Drafting
     private IEnumerable<Violation> TooTight() =>
         Order.Cushions.Any(static cushion => cushion.Fill?.Kind == FillKind.Foam) ? TooTightClosures() : [];
 
+    // The inner cover opens as the outer one does, so only the outer one is measured.
     private IEnumerable<Violation> TooTightClosures()
     {
         foreach ((CushionSpecification cushion, Pattern pattern) in Order.Cushions.Zip(Patterns))

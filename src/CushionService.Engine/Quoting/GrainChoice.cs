@@ -15,6 +15,7 @@ namespace CushionService.Engine.Quoting;
 /// better of the two. Cushions of a row turn together.</remarks>
 internal sealed class GrainChoice
 {
+    // Rows and single cushions that are turned one at a time; a bound on time, for every turn is a layout.
     private const int MostTurned = 8;
 
     // All layouts that are tried take about as many steps as one quick search.
@@ -22,7 +23,11 @@ internal sealed class GrainChoice
 
     private readonly OrderSpecification _order;
     private readonly ImmutableArray<IConstruction> _constructions;
+
+    // The row of each cushion, or a number of its own beyond the rows: what has one number turns together.
     private readonly int[] _groups;
+
+    // Whether a fabric of the cushion may run either way.
     private readonly bool[] _isOpen;
 
     private GrainChoice(OrderSpecification order, ImmutableArray<IConstruction> constructions)
@@ -61,11 +66,15 @@ internal sealed class GrainChoice
     }
 
     /// <summary>The order with every grain decided, and what was decided for each cushion that was open.</summary>
+    /// <param name="order">An order for which <see cref="IsNeeded"/> holds.</param>
+    /// <param name="constructions">The constructions that draft it.</param>
+    /// <returns>One notice for each cushion that was open, with what both plain ways would have taken.</returns>
     public static (OrderSpecification Order, ImmutableArray<Violation> Said) Of(
         OrderSpecification order,
         ImmutableArray<IConstruction> constructions
     ) => new GrainChoice(order, constructions).Decide();
 
+    // Up the bolt wins a tie, as the way that needs no thought at the table. Only a strictly shorter trial replaces the best one.
     private (OrderSpecification, ImmutableArray<Violation>) Decide()
     {
         bool[] up = new bool[_groups.Length],
@@ -95,6 +104,7 @@ internal sealed class GrainChoice
             );
     }
 
+    // A way in which a piece does not fit is null, and loses to any that can be cut.
     private static bool IsShorter(Trial? one, Trial? other) => one is not null && (other is null || one.Sold < other.Sold);
 
     // Nothing where it cannot be cut.
@@ -116,6 +126,7 @@ internal sealed class GrainChoice
         }
     }
 
+    // The number of the row that a cushion is in, or -1 for none.
     private static int RowOf(OrderSpecification order, string cushion)
     {
         for (var i = 0; i < order.Rows.Length; i++)

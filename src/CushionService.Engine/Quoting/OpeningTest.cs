@@ -14,6 +14,8 @@ public static class OpeningTest
 {
     /// <summary>How long an opening a folded block needs: half its middle size and all of its smallest. For a seat that is
     /// min(W, D)/2 + T.</summary>
+    /// <param name="cushion">A cushion with a block of foam.</param>
+    /// <remarks>A cushion without a thickness is a bolster, whose length is its third size.</remarks>
     public static Length Needed(CushionSpecification cushion)
     {
         Length third = cushion.Thickness > Length.Zero ? cushion.Thickness : cushion.Length;

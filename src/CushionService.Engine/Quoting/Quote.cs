@@ -14,6 +14,7 @@ namespace CushionService.Engine.Quoting;
 /// <param name="Cost">What it costs; null when the order names no currency.</param>
 /// <param name="Steps">What to do, in order.</param>
 /// <param name="Cautions">The cautions that apply.</param>
+/// <remarks>Nothing in it is decided later: callers write it out as it is, in their units and language.</remarks>
 public sealed record Quote(
     Drafting Drafting,
     ImmutableArray<Yardage> Yardages,

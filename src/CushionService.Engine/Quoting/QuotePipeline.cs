@@ -19,6 +19,7 @@ public static class QuotePipeline
     public static ImmutableArray<Yardage> LayOut(Drafting drafting, CancellationToken cancellation)
     {
         var yardages = ImmutableArray.CreateBuilder<Yardage>();
+        // The effort's steps are shared among the fabrics that are laid, so that an order of many takes no longer than one of few.
         int used = drafting.Order.Fabrics.Count(fabric => drafting.Pieces.Any(piece => piece.Fabric == fabric.Id));
         foreach (FabricSpecification fabric in drafting.Order.Fabrics)
         {

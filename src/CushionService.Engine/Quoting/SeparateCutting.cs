@@ -7,6 +7,9 @@ namespace CushionService.Engine.Quoting;
 public static class SeparateCutting
 {
     /// <summary>An order for each cushion, and one for the maker's own pieces, where there are any.</summary>
+    /// <param name="order">An order.</param>
+    /// <returns>In the order's order, the maker's own pieces last; each keeps all fabrics and stocks, of which it may use a
+    /// part.</returns>
     public static ImmutableArray<OrderSpecification> Of(OrderSpecification order) =>
         [
             .. order.Cushions.Select(cushion => order with { Cushions = [cushion], Pieces = [] }),

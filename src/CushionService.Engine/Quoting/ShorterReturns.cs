@@ -29,6 +29,7 @@ internal static class ShorterReturns
             return cushion;
         }
 
+        // Returns stay equal, so that the section sits in the middle of its side; below the workroom's shortest they are left out.
         Length each = Length.FromNanometres(room.Nanometres / 2);
         each = each < cushion.Practice.Closures.ShortestReturn ? Length.Zero : each;
         return cushion with
@@ -46,6 +47,7 @@ internal static class ShorterReturns
     public static Violation Said(CushionSpecification cushion) =>
         new($"{cushion.Pointer}/closure", "returns-shortened", DraftTexts.ReturnsShortened(cushion.Name, Return(cushion.Closure)));
 
+    // How far the section runs on round each corner of its side; zero for closures without a section.
     private static Length Return(ClosureSpecification closure) =>
         closure switch
         {

@@ -44,6 +44,7 @@ internal static class StraightWelt
             && cushion.Outline.HasCorners;
     }
 
+    // Crosswise, from selvedge to selvedge: the usual straight cut, and the one with the least effect on the length bought.
     private static CushionSpecification Straight(CushionSpecification cushion) =>
         cushion with
         {

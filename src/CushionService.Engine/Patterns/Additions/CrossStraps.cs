@@ -12,6 +12,9 @@ namespace CushionService.Engine.Patterns.Additions;
 internal static class CrossStraps
 {
     /// <summary>Adds the straps and the marks where their ends are caught.</summary>
+    /// <param name="pattern">The cover.</param>
+    /// <param name="cushion">The cushion, for its sides and its practice.</param>
+    /// <param name="straps">How many and how wide; they divide each side evenly, so that they lie parallel.</param>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, StrapSpecification straps)
     {
         var caught = EdgeFinish.Caught(cushion.SeamAllowance);

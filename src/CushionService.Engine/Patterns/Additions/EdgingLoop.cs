@@ -60,8 +60,10 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
             _ => false,
         };
 
+    // Sides and ends are named by the run of the seam line that they lie on.
     private static bool IsOn(PartName part, EdgeName run) => part.Kind is PartKind.Side or PartKind.End && part.Run == run;
 
+    // A gathered edge counts as long as it is once drawn up, for the edging is sewn to it then.
     private static Length DrawnUp(Pattern pattern, EdgeRef edge)
     {
         Panel panel = pattern[edge.Part];

@@ -16,6 +16,7 @@ public static class Fastenings
     /// <summary>How many buttons the closure of a finished pattern has: each is marked on both hems.</summary>
     public static int Buttons(Pattern pattern) => pattern.Panels.Sum(panel => panel.Marks.Count(mark => mark.Kind == MarkKind.Button)) / 2;
 
+    // The edges of hems that lie over each other: across a face, in a boxing, along a body.
     private static readonly EdgeName[] Overlapping =
     [
         EdgeName.Upper,
@@ -27,9 +28,16 @@ public static class Fastenings
     ];
 
     /// <summary>Finished length of the overlap in a pattern with an overlapping closure.</summary>
+    /// <param name="pattern">A cover whose closure overlaps.</param>
+    /// <exception cref="InvalidOperationException">No panel has such a hem.</exception>
     public static Length Run(Pattern pattern) => pattern.Panels.SelectMany(Hems).First().Length;
 
     /// <summary>Adds the marks, and the ties where there are any.</summary>
+    /// <param name="pattern">A cover whose closure overlaps.</param>
+    /// <param name="cushion">The cushion, for its practice.</param>
+    /// <param name="closure">Buttons or ties; the spacing is the workroom's.</param>
+    /// <remarks>Each fastening is in the middle of an equal share of the run, so that the first and the last are half a share from the
+    /// ends.</remarks>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, OverlappingClosure closure)
     {
         WorkroomPractice practice = cushion.Practice;

@@ -86,6 +86,8 @@ public static class FlangeStrip
         return Length.FromNanometres((long)Math.Round(depth.Nanometres * Math.Tan(turn / 2)));
     }
 
+    // A hexagon: the seam line below, the fold across the middle, the seam line again above, and slanting ends. At an inside corner the
+    // fold is the shorter line, so the strip begins at the widest point of its left end.
     private static Panel Strip(PartName part, Length side, Length atStart, Length atEnd, Length depth, EdgeFinish seam)
     {
         Length x = Length.Max(atStart, Length.Zero);

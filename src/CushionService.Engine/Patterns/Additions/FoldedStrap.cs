@@ -14,6 +14,7 @@ namespace CushionService.Engine.Patterns.Additions;
 /// <remarks>Common practice, no source.</remarks>
 internal static class FoldedStrap
 {
+    // Both long edges are folded to the middle and the strip in half, so that no raw edge shows.
     private const int Layers = 4;
 
     /// <summary>Adds the strap, and the marks where its ends are sewn down on the panel that covers its side.</summary>
@@ -45,12 +46,14 @@ internal static class FoldedStrap
         return pattern with { Panels = handle.HasStrap ? panels.Add(Strap(handle, cushion.Practice.Trims.HandleEndFold)) : panels };
     }
 
+    // Half way up the panel, as wide as the handle.
     private static PanelMark EndMark(Panel panel, HandleSpecification handle, Length x)
     {
         Length low = panel.Height.HalfUp() - handle.Width.HalfUp();
         return new PanelMark(MarkKind.HandleEnd, new Point(x, low), new Point(x, low + handle.Width), MarkPurpose.SewHandleEnd);
     }
 
+    // The folds need no allowance at the sides: the four layers are the whole width.
     private static Panel Strap(HandleSpecification handle, Length endFold)
     {
         Length width = Layers * handle.Width;

@@ -22,6 +22,7 @@ internal static class NarrowStrip
     /// <param name="length">Finished length.</param>
     /// <param name="start">The finish of its lower end.</param>
     /// <param name="end">The finish of its upper end.</param>
+    /// <remarks>A folded strip has raw sides, which its folds enclose; a tube has a seam at each side.</remarks>
     public static Panel Of(
         PartName part,
         FabricRole role,

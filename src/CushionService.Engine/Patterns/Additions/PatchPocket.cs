@@ -47,5 +47,6 @@ internal static class PatchPocket
         return pattern with { Panels = pattern.Panels.Replace(strip, strip with { Marks = strip.Marks.AddRange(lines) }).Add(patch) };
     }
 
+    // Three lines; the mouth of the pocket stays open and has none.
     private static PanelMark Line(Point from, Point to) => new(MarkKind.StitchLine, from, to, MarkPurpose.SewPocket);
 }

@@ -24,6 +24,7 @@ internal static class Ruffle
         {
             var part = new PartName(PartKind.Ruffle) { Place = ruffle.At.Length == 1 ? null : loop.Place };
             var gathering = new Seam(SeamKind.Gathered, loop.Edges, [new EdgeRef(part, EdgeName.Inner)]) { Fullness = ruffle.Fullness };
+            // With several places each has a ruffle of its own, named by its place.
             Length strip = gathering.OtherFor(loop.Length);
             var panel = new Panel
             {
@@ -54,6 +55,7 @@ internal static class Ruffle
     private static PanelMark Fold(Length strip, Length depth) =>
         new(MarkKind.FoldLine, new Geometry.Point(Length.Zero, depth), new Geometry.Point(strip, depth), MarkPurpose.FoldLengthwise);
 
+    // The same decimal point in every language: the line is a derivation, not prose.
     private static string Text(Fraction fullness) =>
         FormattableString.Invariant($"{(decimal)fullness.Numerator / (decimal)fullness.Denominator:0.###}");
 }

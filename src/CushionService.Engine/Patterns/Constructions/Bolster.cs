@@ -42,6 +42,8 @@ internal sealed class Bolster : IConstruction
             Fields = [new(ConstructionField.Length, Required: true), new(ConstructionField.Ends), new(ConstructionField.InnerCover)],
         };
 
+    /// <remarks>The closure runs along the body, in its own seam. Edges that overlap have no seam between them.</remarks>
+    // A gathered or tied end has no panel, so nothing is sewn to the body there.
     public Pattern Draft(CushionSpecification cushion)
     {
         BolsterEnds ends = cushion.Ends ?? new BolsterEnds(BolsterEndKind.Flat, Length.Zero, Length.Zero);
@@ -121,6 +123,7 @@ internal sealed class Bolster : IConstruction
         };
     }
 
+    // The line at which a tied body is tied, or at which a gathered one turns in towards the middle.
     private static PanelMark Tie(Panel body, Length y, BolsterEndKind kind) =>
         new(
             MarkKind.FoldLine,

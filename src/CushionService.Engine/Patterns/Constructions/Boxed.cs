@@ -137,6 +137,7 @@ internal sealed class Boxed : IConstruction
         return null;
     }
 
+    // How far the closure's section runs on round the corners of its side. A closure across the bottom has no section in the boxing.
     private static Length Return(ClosureSpecification closure) =>
         closure switch
         {
@@ -174,6 +175,7 @@ internal sealed class Boxed : IConstruction
         }
     }
 
+    // Whether the boxing has a section of its own for the closure: a gap in a seam needs none.
     private static bool Opens(ClosureSpecification closure) =>
         closure is ZipperClosure or OverlappingClosure && closure.Side != Side.Bottom;
 }

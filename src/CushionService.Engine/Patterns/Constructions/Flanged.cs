@@ -69,6 +69,7 @@ internal sealed class Flanged : IConstruction
         ).Closed();
     }
 
+    // Where both parts of a divided bottom reach a side they overlap there, and the top is sewn to both layers.
     private static IEnumerable<Seam> Around(FlangedFace[] bottom, CushionSpecification cushion)
     {
         foreach (EdgeName side in FlangedFace.Sides)
@@ -84,6 +85,7 @@ internal sealed class Flanged : IConstruction
         }
     }
 
+    // How far the front and the back part of the bottom lie over each other.
     private static Length Overlap(ClosureSpecification closure) =>
         closure switch
         {

@@ -58,6 +58,7 @@ internal sealed class GatheredCorner : IConstruction
             .Closed();
     }
 
+    // Only the straight part of a side opens; a zipper would not follow a gathered corner.
     private static SeamKind KindOn(OutlineSide run, ClosureSpecification closure) =>
         (closure, run.IsStraight && run.Side == closure.Side) switch
         {

@@ -54,6 +54,7 @@ internal sealed class KnifeEdge : IConstruction
         return CornerTapering.AddTo(Channels.AddTo(LappedZipper.AddTo(pillow, cushion), cushion), cushion).Closed();
     }
 
+    // A closure in a side seam takes the whole side here; a zipper's ends are set in from the corners later.
     private static SeamKind KindOn(OutlineSide run, ClosureSpecification closure) =>
         closure switch
         {

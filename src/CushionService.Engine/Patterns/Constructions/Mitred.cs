@@ -19,6 +19,8 @@ namespace CushionService.Engine.Patterns.Constructions;
 internal sealed class Mitred : IConstruction
 {
     private static readonly ImmutableArray<Side> SideSeams = [Side.Back, Side.Front, Side.Left, Side.Right];
+
+    // The sides counter-clockwise, each with the corner at its end.
     private static readonly ImmutableArray<(EdgeName Name, EdgeName Corner)> Round =
     [
         (EdgeName.Front, EdgeName.Front.With(EdgeWord.Right)),
@@ -86,6 +88,7 @@ internal sealed class Mitred : IConstruction
             ];
     }
 
+    // Side seams open as on a flat cushion; the notches never do.
     private static SeamKind KindOn(EdgeName run, ClosureSpecification closure) =>
         (closure, run == EdgeOf(closure.Side)) switch
         {
@@ -94,6 +97,7 @@ internal sealed class Mitred : IConstruction
             _ => SeamKind.Plain,
         };
 
+    // The default name for a side that has no edge of its own, the bottom: it is equal to no edge.
     private static EdgeName EdgeOf(Side side) =>
         side switch
         {
@@ -104,6 +108,7 @@ internal sealed class Mitred : IConstruction
             _ => default,
         };
 
+    // Twelve edges: four sides, and two edges of a notch at each corner, which are sewn to each other.
     private static Panel Sheet(PartName part, FabricRole role, CushionSpecification cushion, Length half)
     {
         (Length width, Length depth) = (cushion.Width, cushion.Depth);

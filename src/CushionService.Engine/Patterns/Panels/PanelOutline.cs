@@ -11,6 +11,8 @@ namespace CushionService.Engine.Patterns.Panels;
 internal sealed class PanelOutline(Point start = default, int edges = 4)
 {
     private readonly ImmutableArray<Edge>.Builder _edges = ImmutableArray.CreateBuilder<Edge>(edges);
+
+    // Where the next edge starts; the walk must be counter-clockwise and end where it began.
     private Point _at = start;
 
     public PanelOutline(Length x, Length y)
@@ -32,17 +34,34 @@ internal sealed class PanelOutline(Point start = default, int edges = 4)
             .South(EdgeName.Left, height, left)
             .Edges();
 
+    /// <summary>Adds an edge that runs right.</summary>
+    /// <param name="name">Names the edge within its panel.</param>
+    /// <param name="length">Finished length, at least zero.</param>
+    /// <param name="finish">How the edge is finished.</param>
     public PanelOutline East(EdgeName name, Length length, EdgeFinish finish) => Go(name, length, Length.Zero, finish);
 
+    /// <summary>Adds an edge that runs up, given as that of <see cref="East"/> is.</summary>
+    /// <param name="name">Names the edge within its panel.</param>
+    /// <param name="length">Finished length, at least zero.</param>
+    /// <param name="finish">How the edge is finished.</param>
     public PanelOutline North(EdgeName name, Length length, EdgeFinish finish) => Go(name, Length.Zero, length, finish);
 
+    /// <summary>Adds an edge that runs left.</summary>
+    /// <param name="name">Names the edge within its panel.</param>
+    /// <param name="length">Finished length, at least zero.</param>
+    /// <param name="finish">How the edge is finished.</param>
     public PanelOutline West(EdgeName name, Length length, EdgeFinish finish) => Go(name, -length, Length.Zero, finish);
 
+    /// <summary>Adds an edge that runs down.</summary>
+    /// <param name="name">Names the edge within its panel.</param>
+    /// <param name="length">Finished length, at least zero.</param>
+    /// <param name="finish">How the edge is finished.</param>
     public PanelOutline South(EdgeName name, Length length, EdgeFinish finish) => Go(name, Length.Zero, -length, finish);
 
     /// <summary>Straight to a point.</summary>
     public PanelOutline Towards(EdgeName name, Length x, Length y, EdgeFinish finish) => Go(name, x - _at.X, y - _at.Y, finish);
 
+    /// <summary>The edges walked so far. It takes them out, so it is called once.</summary>
     public ImmutableArray<Edge> Edges() => _edges.DrainToImmutable();
 
     private PanelOutline Go(EdgeName name, Length right, Length up, EdgeFinish finish)

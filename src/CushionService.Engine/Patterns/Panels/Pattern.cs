@@ -8,6 +8,7 @@ namespace CushionService.Engine.Patterns.Panels;
 /// <param name="Seams">In sewing order.</param>
 public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> Seams)
 {
+    // A larger pattern keeps its marks on the heap.
     private const int MostOnStack = 256;
 
     /// <summary>The panel of that part.</summary>
@@ -99,6 +100,7 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         throw Missing(named.Part);
     }
 
+    // An outline that does not end where it began, or has an edge twice, is a fault of the construction that drew it.
     private static void RequireOutline(Panel panel)
     {
         for (var i = 0; i < panel.Edges.Length; i++)
@@ -139,6 +141,7 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
 
     private static InvalidPatternException Missing(PartName part) => new($"The pattern has no panel {part}.");
 
+    // Finished length of edges that are sewn as one.
     private Length Sum(ImmutableArray<EdgeRef> edges)
     {
         var sum = Length.Zero;

@@ -11,13 +11,16 @@ namespace CushionService.Engine.Patterns.Sections;
 /// <summary>A section of a boxing, over one or more runs of the seam line: one strip, or two that make a closure.</summary>
 internal sealed record BoxingSection
 {
+    /// <summary>The strip, or the upper and the lower strip of a closure.</summary>
     public required ImmutableArray<Panel> Panels { get; init; }
 
     /// <summary>The runs, counter-clockwise; from left to right as one looks at the outside.</summary>
     public required ImmutableArray<OutlineSide> Runs { get; init; }
 
+    /// <summary>The part that the top is sewn to.</summary>
     public required PartName UpperPart { get; init; }
 
+    /// <summary>The part that the bottom is sewn to; the same part where the section is one strip.</summary>
     public required PartName LowerPart { get; init; }
 
     /// <summary>How far the two strips overlap.</summary>
@@ -26,8 +29,10 @@ internal sealed record BoxingSection
     /// <summary>The seam between the two strips; null when there is none.</summary>
     public Seam? Middle { get; init; }
 
+    /// <summary>The left ends of all strips, which are caught in one seam.</summary>
     public ImmutableArray<EdgeRef> Start => Ends(EdgeName.Start);
 
+    /// <summary>The right ends of all strips.</summary>
     public ImmutableArray<EdgeRef> End => Ends(EdgeName.End);
 
     /// <summary>One strip as high as the boxing.</summary>
@@ -109,11 +114,18 @@ internal sealed record BoxingSection
         };
     }
 
+    /// <summary>The edge that the top is sewn to on a run.</summary>
+    /// <param name="run">A run of this section.</param>
     public EdgeRef Upper(OutlineSide run) => new(UpperPart, UpperEdge(run.Name));
 
+    /// <summary>The edge that the bottom is sewn to on a run.</summary>
+    /// <param name="run">A run of this section.</param>
     public EdgeRef Lower(OutlineSide run) => new(LowerPart, LowerEdge(run.Name));
 
     /// <summary>Joins the end of this section to the start of the next.</summary>
+    /// <param name="next">The section to the right of this one.</param>
+    /// <remarks>Where this section has two strips their overlap lies on the second side of the seam, the side on which a seam may have a
+    /// lap.</remarks>
     public Seam JoinedTo(BoxingSection next) =>
         Panels.Length == 1 ? new Seam(SeamKind.StripJoin, End, next.Start, next.Lap) : new Seam(SeamKind.StripJoin, next.Start, End, Lap);
 
@@ -124,6 +136,7 @@ internal sealed record BoxingSection
     private ImmutableArray<EdgeRef> Ends(EdgeName edge) =>
         ImmutableArray.CreateRange(Panels, (panel, name) => new EdgeRef(panel.Part, name), edge);
 
+    // A rectangle whose long edges have a stretch for each run, or are whole along a closure, where one name is given.
     private static Panel Strip(
         PartName part,
         ImmutableArray<OutlineSide> runs,

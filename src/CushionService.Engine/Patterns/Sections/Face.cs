@@ -12,12 +12,14 @@ namespace CushionService.Engine.Patterns.Sections;
 /// <summary>A face: one panel of any outline, or two that meet or overlap in the middle of its depth.</summary>
 internal sealed class Face
 {
+    // The runs of the seam line, as this face looks from its outside.
     private readonly ImmutableArray<OutlineSide> _runs;
     private readonly PartName _part;
 
     private Face(ImmutableArray<Panel> panels, ImmutableArray<OutlineSide> runs, PartName part) =>
         (Panels, _runs, _part) = (panels, runs, part);
 
+    /// <summary>One panel, or the front and the back one of a divided face.</summary>
     public ImmutableArray<Panel> Panels { get; }
 
     /// <summary>A face in one panel.</summary>
@@ -105,6 +107,9 @@ internal sealed class Face
     }
 
     /// <summary>The edges of the face on a run, and how far they overlap there.</summary>
+    /// <param name="run">A run of the face's seam line.</param>
+    /// <returns>No lap where one panel covers the run; an edge that the closure's line meets twice is counted under both its
+    /// names.</returns>
     public (ImmutableArray<EdgeRef> Edges, Length Lap) On(OutlineSide run)
     {
         ImmutableArray<EdgeRef> edges = [];

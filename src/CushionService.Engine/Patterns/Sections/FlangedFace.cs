@@ -19,10 +19,12 @@ internal sealed class FlangedFace
     /// <summary>The thirds of the edge at the closure.</summary>
     public static readonly ImmutableArray<EdgeWord> Thirds = [EdgeWord.Left, EdgeWord.Right, EdgeWord.Middle];
 
+    // The edge at the closure; the default name for a face in one part.
     private readonly EdgeName _inner;
 
     private FlangedFace(Panel panel, EdgeName inner) => (Panel, _inner) = (panel, inner);
 
+    /// <summary>The face as one panel, flange included.</summary>
     public Panel Panel { get; }
 
     /// <summary>The two halves of each corner, sewn to each other.</summary>
@@ -35,6 +37,11 @@ internal sealed class FlangedFace
                 new EdgeRef(Panel.Part, edge.Name.With(EdgeWord.Other))
             ));
 
+    /// <summary>A face in one part.</summary>
+    /// <param name="part">Names it.</param>
+    /// <param name="role">Decides its fabric.</param>
+    /// <param name="cushion">The cushion; its size is the body's, to which the flange is added.</param>
+    /// <param name="flange">How wide the flange is, and of how many layers.</param>
     public static FlangedFace Whole(PartName part, FabricRole role, CushionSpecification cushion, FlangeSpecification flange) =>
         new(Draw(part, role, cushion, flange, null), default);
 
@@ -58,6 +65,8 @@ internal sealed class FlangedFace
     public IEnumerable<EdgeRef> On(EdgeName side) =>
         Panel.Edges.Where(edge => edge.Name == side).Select(edge => new EdgeRef(Panel.Part, side));
 
+    // Null division for a whole face. A double flange is cut two widths beyond the body, since it is folded back on itself, and its
+    // corners are cut off by as much.
     private static Panel Draw(
         PartName part,
         FabricRole role,

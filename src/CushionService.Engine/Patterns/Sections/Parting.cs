@@ -16,7 +16,10 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
     /// <summary>What is added to the name of an edge's second stretch on one side of the line.</summary>
     public const EdgeWord Again = EdgeWord.Again;
 
+    // How many nanometres the line may move on until rounded lengths add up.
     private const int Tries = 64;
+
+    // In nanometres: less than the micrometre to which corners are rounded.
     private const long Sliver = 1000;
 
     /// <summary>Parts along a plumb line.</summary>

@@ -49,6 +49,7 @@ internal static class PoufBase
         );
     }
 
+    // A whole base, its rim in one edge as long as the wall's.
     private static Panel Disc(Length diameter, Length rim, EdgeFinish seam)
     {
         Length radius = diameter.HalfUp();

@@ -7,6 +7,7 @@ namespace CushionService.Engine.Patterns.Sections;
 /// <summary>Where a line or an arc crosses a level or plumb line, and its parts on either side, as long together as the whole.</summary>
 internal static class SegmentCrossing
 {
+    // More halvings than a double has bits for: the crossing is as exact as it can be.
     private const int Halvings = 62;
     private const long Sliver = 1000;
 
@@ -51,6 +52,7 @@ internal static class SegmentCrossing
         return shares.Where(share => share is > 1e-9 and < 1 - 1e-9).Order();
     }
 
+    // The share of the segment at which it crosses between two shares, found by bisection; null where both ends lie on one side.
     private static double? Crossing(Segment segment, Func<Point, long> beyond, double low, double high)
     {
         (long atLow, long atHigh) = (Beyond(segment.At(low), beyond), Beyond(segment.At(high), beyond));
@@ -68,6 +70,7 @@ internal static class SegmentCrossing
         return (low + high) / 2;
     }
 
+    // Both parts together are as long as the segment, so that seams still match to the nanometre.
     private static (Segment One, Segment Next) Split(Segment segment, double share, Func<Point, long> beyond)
     {
         Point at = OnLine(segment.At(share), beyond);
