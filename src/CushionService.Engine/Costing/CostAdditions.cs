@@ -14,6 +14,7 @@ internal static class CostAdditions
     /// <param name="materials">What the materials cost.</param>
     /// <param name="labour">What the labour costs.</param>
     /// <param name="minutes">How long it takes.</param>
+    /// <returns>Each addition changes the sum that the next one is a share of.</returns>
     public static ImmutableArray<CostAddition> Of(CostingSpecification costing, Money materials, Money labour, decimal minutes)
     {
         var additions = ImmutableArray.CreateBuilder<CostAddition>();
@@ -65,9 +66,16 @@ internal static class CostAdditions
     }
 
     /// <summary>The selling price at a markup on cost: cost × (1 + m) (general arithmetic).</summary>
+    /// <param name="cost">What the order costs to make.</param>
+    /// <param name="markup">A share of the cost, at least zero.</param>
+    /// <returns>Not rounded.</returns>
     public static Money Markup(Money cost, decimal markup) => (1 + markup) * cost;
 
     /// <summary>The selling price at a margin on the price: cost / (1 − g), g below 1 (general arithmetic).</summary>
+    /// <param name="cost">What the order costs to make.</param>
+    /// <param name="margin">A share of the price, at least zero and below 1.</param>
+    /// <returns>Not rounded.</returns>
+    /// <exception cref="DivideByZeroException">The margin is 1.</exception>
     public static Money Margin(Money cost, decimal margin) => cost with { Amount = cost.Amount / (1 - margin) };
 
     private static string Percent(decimal share) => $"{Number(share * 100)} %";

@@ -13,11 +13,15 @@ namespace CushionService.Engine.Costing;
 /// it.</summary>
 internal sealed class CostSharing
 {
+    // Amounts and money become whole weights to a millionth, so that shares are exact.
     private const decimal Millionth = 1_000_000;
 
+    // The id of each line of cushions; null, last, for the maker's own pieces.
     private readonly ImmutableArray<string?> _parts;
     private readonly ImmutableArray<int> _quantities;
     private readonly IReadOnlyList<Yardage> _yardages;
+
+    // What each part has been allotted of materials and of labour, the bases of contingency and of hourly overhead; then of all.
     private readonly Money[] _materials;
     private readonly Money[] _labour;
     private readonly Money[] _all;
@@ -65,6 +69,7 @@ internal sealed class CostSharing
         return [.. sharing._parts.Select((part, i) => new CostShare(part, sharing._quantities[i], sharing._all[i]))];
     }
 
+    // In the order of the additions: each is allotted by what was allotted before it.
     private Money[] Basis(CostAddition addition) =>
         addition.Kind switch
         {
@@ -73,6 +78,7 @@ internal sealed class CostSharing
             _ => _all,
         };
 
+    // To the account too, where one is given; additions have none.
     private void Allot(Money amount, ReadOnlySpan<Int128> weights, Money[]? account)
     {
         ImmutableArray<Money> shares = Allotment.Of(amount, weights);
@@ -86,6 +92,7 @@ internal sealed class CostSharing
         }
     }
 
+    // A material without stated uses is fabric, or bought with it: the area of the pieces decides.
     private Int128[] Weights(Material material)
     {
         var weights = new Int128[_parts.Length];
@@ -130,5 +137,6 @@ internal sealed class CostSharing
         weights[_parts.IndexOf(piece.Cushion?.Id)] += left;
     }
 
+    // Whole weights from money, for additions are shared by what is paid already.
     private static Int128[] Coins(Money[] amounts) => [.. amounts.Select(amount => (Int128)(amount.Amount * Millionth))];
 }

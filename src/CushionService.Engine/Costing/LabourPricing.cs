@@ -17,9 +17,13 @@ internal sealed record LabourPricing(ImmutableArray<LabourLine> Lines, Immutable
     private const int MinutesInHour = 60;
 
     /// <summary>All minutes.</summary>
+    /// <remarks>Over all copies of every cushion; what has no time is left out.</remarks>
     public decimal Minutes => Lines.Sum(line => line.Minutes);
 
     /// <summary>Times the operations of every cushion; matching to a repeat adds a share to all of a cushion's minutes.</summary>
+    /// <param name="order">The order; without a costing of labour there are no lines.</param>
+    /// <param name="yardages">The layout of each fabric, which says what is matched.</param>
+    /// <returns>An operation without minutes is named once, however many cushions need it.</returns>
     public static LabourPricing Of(OrderSpecification order, IReadOnlyList<Yardage> yardages)
     {
         if (order.Costing.Labour is not { } labour)
@@ -76,6 +80,8 @@ internal sealed record LabourPricing(ImmutableArray<LabourLine> Lines, Immutable
     }
 
     /// <summary>What so many minutes cost, rounded half up to the smallest coin.</summary>
+    /// <param name="minutes">At least zero.</param>
+    /// <param name="hourly">What an hour costs.</param>
     public static Money Hours(decimal minutes, Money hourly) =>
         (minutes * hourly with { Amount = hourly.Amount / MinutesInHour }).RoundHalfUp();
 }

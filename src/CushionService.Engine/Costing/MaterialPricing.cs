@@ -14,6 +14,9 @@ internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, Immutable
 {
     /// <summary>Prices a bill of materials: each line half up to the smallest coin (common practice, no source). A quantity break counts
     /// all that is bought of an item.</summary>
+    /// <param name="order">The order, with its prices.</param>
+    /// <param name="materials">All that is bought.</param>
+    /// <returns>A cut fee is charged once a line, on top of the price, and rounded by itself.</returns>
     public static MaterialPricing Of(OrderSpecification order, ImmutableArray<Material> materials)
     {
         var lines = ImmutableArray.CreateBuilder<CostLine>();

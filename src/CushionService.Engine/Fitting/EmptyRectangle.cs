@@ -11,7 +11,7 @@ namespace CushionService.Engine.Fitting;
 /// <param name="Length">Along.</param>
 public readonly record struct EmptyRectangle(Length X, Length Y, Length Width, Length Length)
 {
-    // More remnants than a shelf label lists are of no use to anyone (common practice, no source).
+    // The five largest are reported; what is smaller is rarely kept (common practice, no source).
     private const int Most = 5;
 
     // Less than an inch either way is swept up, not kept (common practice, no source).

@@ -73,7 +73,7 @@ internal static class CaughtWork
             .. unit.Parts.Select(part => new State(StateKind.Joined, CoverSeams.Base(part))),
         ];
 
-    // How a narrow strip is made: folded to the middle and topstitched, or sewn as a tube and turned. The width is the finished one.
+    // How a narrow strip is made: folded to the middle and stitched, or sewn as a tube and turned. The width is the finished one.
     private static Message Strip(CoverPlan plan, PartName part, int count, StrapMake make, Measures.Length width) =>
         make == StrapMake.Folded
             ? StepTexts.StripFolded(count, part, width)

@@ -34,7 +34,7 @@ internal sealed class CoverPlan
         Units = CoverUnits.Of(pattern);
         Seams = [.. pattern.Seams.Select((seam, i) => (i, seam)).Where(one => !pattern[one.seam.Other[0].Part].IsAddition)];
         double[] turns = [.. Turns(cushion.Outline)];
-        // Gathered or notched corners are sewn round as a curve: there is no point to clip or to push out.
+        // Gathered or notched corners leave no point to turn at the machine or to push out.
         bool soft = pattern.Panels.Any(panel => !panel.Gathers.IsEmpty) || pattern.Seams.Any(CoverSeams.IsNotch);
         HasCorners = !soft && turns.Any(turn => turn > LeastTurn);
         HasInsideCorners = turns.Any(turn => turn < -LeastTurn);

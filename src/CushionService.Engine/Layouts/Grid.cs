@@ -9,6 +9,8 @@ namespace CushionService.Engine.Layouts;
 internal readonly record struct Grid
 {
     private const long Micrometre = 1000;
+
+    // Up to this many units along, an area in grid units fits 64 bits.
     private const long MostUnits = 1L << 31;
 
     private Grid(long unit) => Unit = unit;
@@ -17,6 +19,9 @@ internal readonly record struct Grid
     public long Unit { get; }
 
     /// <summary>The grid for lengths that sum to <paramref name="total"/>.</summary>
+    /// <param name="lengths">All sizes that must lie on the grid exactly.</param>
+    /// <param name="total">An upper bound of any coordinate.</param>
+    /// <returns>Every length is a whole number of units unless the unit is a micrometre.</returns>
     public static Grid For(IEnumerable<Length> lengths, Length total)
     {
         long unit = 0;

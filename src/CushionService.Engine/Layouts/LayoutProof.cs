@@ -14,6 +14,10 @@ public sealed record LayoutProof(ProofKind Kind, Length Length, Length Width, Ar
     private const long Micrometre = 1000;
 
     /// <summary>The proof of a layout; null where nothing is proven.</summary>
+    /// <param name="layout">A layout.</param>
+    /// <remarks>A bound by area may owe its last step to one long piece; then the piece is the argument, since the area alone would not
+    /// check.</remarks>
+    /// <exception cref="ArgumentNullException">There is no layout.</exception>
     public static LayoutProof? Of(FabricLayout layout)
     {
         ArgumentNullException.ThrowIfNull(layout);

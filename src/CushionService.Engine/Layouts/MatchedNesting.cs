@@ -17,6 +17,8 @@ internal sealed class MatchedNesting
     private const int ForRound = 8;
     private const int ForBound = 8;
     private const int ForShortest = 16;
+
+    // Rounds of searching the longest again; spans that a repeat is cut into; starts tried for each: bounds on time.
     private const int Rounds = 4;
     private const int MostSpans = 12;
     private const int MostStarts = 3;
@@ -30,6 +32,13 @@ internal sealed class MatchedNesting
     private readonly List<SpanTrial> _trials = [];
     private long _steps;
 
+    /// <summary>Prepares a search.</summary>
+    /// <param name="fabric">A fabric with a repeat.</param>
+    /// <param name="pieces">At least one piece that is matched.</param>
+    /// <param name="goal">The lengths that are as good as each other.</param>
+    /// <param name="effort">How hard to search.</param>
+    /// <param name="sharedBy">How many fabrics share the effort's steps.</param>
+    /// <param name="cancellation">Cancels the search.</param>
     public MatchedNesting(
         FabricSpecification fabric,
         IReadOnlyList<CutPiece> pieces,
@@ -41,8 +50,10 @@ internal sealed class MatchedNesting
 
     private RepeatSpecification Repeat => _fabric.LaidRepeat!;
 
+    // A motif whose place is known both ways has one position only.
     private bool IsKnown => !Repeat.IsUnknownAcross && !Repeat.IsUnknownAlong;
 
+    // The trial that decides what is bought; by what is sold first, then by length.
     private SpanTrial Longest => _trials.MaxBy(trial => (_goal.Rung(trial.Length), trial.Length.Nanometres))!;
 
     /// <summary>The longest of the layouts.</summary>

@@ -27,6 +27,8 @@ public static class ShelfLength
     }
 
     /// <summary>Length that is bought less than on shelves, zero or more; zero where the pieces must match a repeat.</summary>
+    /// <param name="yardage">How much of a fabric is bought.</param>
+    /// <remarks>Both lengths are rounded up to what is sold, for a saving that cannot be bought is none.</remarks>
     public static Length Saved(Yardage yardage)
     {
         ArgumentNullException.ThrowIfNull(yardage);

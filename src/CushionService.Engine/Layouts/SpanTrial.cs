@@ -19,6 +19,7 @@ internal sealed class SpanTrial(MotifSpan span, SpanProblem problem, SaleGoal go
     // Null before the first search.
     private StripLayout? Best { get; set; }
 
+    // Where the best layout starts, in grid units.
     private long Start { get; set; }
 
     /// <summary>How far from the start of the layout a row of motifs is, less than a repeat, where the layout may start
@@ -41,6 +42,10 @@ internal sealed class SpanTrial(MotifSpan span, SpanProblem problem, SaleGoal go
     public bool IsRefined { get; private set; }
 
     /// <summary>Searches from every start, outlines as the boxes around them.</summary>
+    /// <param name="starts">How many starts are tried at most.</param>
+    /// <param name="effort">How hard each is searched.</param>
+    /// <param name="sharedBy">How many searches share the effort's steps.</param>
+    /// <param name="cancellation">Cancels the search.</param>
     public void Begin(int starts, Effort effort, int sharedBy, CancellationToken cancellation)
     {
         foreach (long start in problem.Starts.AsSpan()[..Math.Min(starts, problem.Starts.Length)])
@@ -50,6 +55,9 @@ internal sealed class SpanTrial(MotifSpan span, SpanProblem problem, SaleGoal go
     }
 
     /// <summary>Searches again from the best start; whether that is sold shorter.</summary>
+    /// <param name="effort">How hard to search, with outlines as they are.</param>
+    /// <param name="sharedBy">How many searches share the effort's steps.</param>
+    /// <param name="cancellation">Cancels the search.</param>
     public bool Refine(Effort effort, int sharedBy, CancellationToken cancellation)
     {
         long before = goal.Rung(Length);
@@ -58,6 +66,7 @@ internal sealed class SpanTrial(MotifSpan span, SpanProblem problem, SaleGoal go
         return goal.Rung(Length) < before;
     }
 
+    // The best layout is the shortest together with what lies before its start; of equals the first stays.
     private void Search(long start, bool boxes, Effort effort, int sharedBy, CancellationToken cancellation)
     {
         StripLayout layout = Nester.Nest(problem.At(goal, start, boxes), effort, sharedBy, cancellation);

@@ -34,8 +34,10 @@ public sealed record Yardage(FabricLayout Layout)
     public Length? SoldAtBest =>
         Layout.ShortestKnown is { } shortest ? Length.Min(FabricSale.Sold(Layout.Fabric, shortest, Length.Zero), Sold) : null;
 
+    // Only where the motif's place is unknown does the length cover more than one case.
     private string Positions => Layout.ShortestKnown is null ? "" : ", enough wherever the first motif is";
 
+    // In the steps of the fabric's rule of sale, so that a third of a metre stays exact.
     private long SoldSteps => Layout.Fabric.Sold.StepsFor(FabricSale.Needed(Layout.Fabric, Layout.Length, Layout.Start));
 
     /// <summary>How the length comes about, in one line.</summary>
@@ -54,6 +56,7 @@ public sealed record Yardage(FabricLayout Layout)
             + $", up to the next {sale.Text(1)}{least}: {SoldText}{Positions}";
     }
 
+    // To four places, with a decimal point in every language.
     private static string Percent(Fraction share)
     {
         decimal percent = 100m * (decimal)share.Numerator / (decimal)share.Denominator;

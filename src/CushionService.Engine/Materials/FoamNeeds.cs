@@ -88,7 +88,7 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
             ? $", {AmountText.Number(decimal.Round(fill.Density!.Value, 3))} kg/m³{Firmness(stock)}: {AmountText.Weight(mass, order.Unit)}"
             : "";
 
-    // Contact adhesive goes on both faces of a joint, hence twice its area; layers and parts both have joints.
+    // Adhesive goes on both faces of a joint, hence twice its area; layers and parts both have joints.
     private IEnumerable<Need> Glue(CushionSpecification cushion)
     {
         StockSpecification? stock = StockOf(cushion);

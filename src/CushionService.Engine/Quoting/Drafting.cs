@@ -231,7 +231,7 @@ public sealed record Drafting
     private IEnumerable<Violation> TooTight() =>
         Order.Cushions.Any(static cushion => cushion.Fill?.Kind == FillKind.Foam) ? TooTightClosures() : [];
 
-    // The inner cover opens as the outer one does, so only the outer one is measured.
+    // Only the outer cover is measured: it has the closure that the order gives.
     private IEnumerable<Violation> TooTightClosures()
     {
         foreach ((CushionSpecification cushion, Pattern pattern) in Order.Cushions.Zip(Patterns))

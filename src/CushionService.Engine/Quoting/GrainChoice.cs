@@ -74,7 +74,7 @@ internal sealed class GrainChoice
         ImmutableArray<IConstruction> constructions
     ) => new GrainChoice(order, constructions).Decide();
 
-    // Up the bolt wins a tie, as the way that needs no thought at the table. Only a strictly shorter trial replaces the best one.
+    // Up the bolt wins a tie. Only a strictly shorter trial replaces the best one.
     private (OrderSpecification, ImmutableArray<Violation>) Decide()
     {
         bool[] up = new bool[_groups.Length],

@@ -44,7 +44,7 @@ internal static class StraightWelt
             && cushion.Outline.HasCorners;
     }
 
-    // Crosswise, from selvedge to selvedge: the usual straight cut, and the one with the least effect on the length bought.
+    // Crosswise, from selvedge to selvedge: the straight cut that the saving is stated for.
     private static CushionSpecification Straight(CushionSpecification cushion) =>
         cushion with
         {

@@ -42,8 +42,7 @@ internal sealed class Bolster : IConstruction
             Fields = [new(ConstructionField.Length, Required: true), new(ConstructionField.Ends), new(ConstructionField.InnerCover)],
         };
 
-    /// <remarks>The closure runs along the body, in its own seam. Edges that overlap have no seam between them.</remarks>
-    // A gathered or tied end has no panel, so nothing is sewn to the body there.
+    // The closure runs along the body; edges that overlap have no seam between them. A gathered or tied end has no panel of its own.
     public Pattern Draft(CushionSpecification cushion)
     {
         BolsterEnds ends = cushion.Ends ?? new BolsterEnds(BolsterEndKind.Flat, Length.Zero, Length.Zero);
