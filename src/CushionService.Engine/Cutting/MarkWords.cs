@@ -28,6 +28,8 @@ internal static class MarkWords
             MarkPurpose.TieBody => "Tie the body here",
             MarkPurpose.EdgeOfEnd => "The edge of the end",
             MarkPurpose.SewClosureTie => "Sew a tie of the closure on here",
+            MarkPurpose.StopZipper => "The zipper starts or stops here",
+            MarkPurpose.LapZipper => "Lap line of the zipper",
             MarkPurpose.Button => "Button or buttonhole",
             MarkPurpose.TaperCorner => "New seam line to the drawn-in corner",
             MarkPurpose.CutDiagonal => "Cut on the diagonal into two triangles",

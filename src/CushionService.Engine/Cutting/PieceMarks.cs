@@ -51,7 +51,8 @@ public static class PieceMarks
 
             if (edge.Finish.Kind == FinishKind.Seam && edge.Length >= ShortestNotched)
             {
-                marks.Add(Notch(piece, edge, Share(edge, 2), $"middle of {edge.Name}", unit));
+                PieceMark middle = Notch(piece, edge, Share(edge, 2), $"middle of {edge.Name}", unit);
+                marks.Add(edge.Name.First == EdgeWord.Back ? middle with { Kind = MarkKind.DoubleNotch } : middle);
             }
 
             if (edge.Finish.Kind == FinishKind.Seam && edge.Length > LongestHalved)

@@ -49,7 +49,7 @@ internal static class FinishWork
     {
         if (
             plan.Cushion.Flange is not { } flange
-            || plan.Pattern.Panels.FirstOrDefault(panel => panel.Marks.Any(mark => mark.Kind == MarkKind.StitchLine)) is not { } face
+            || plan.Pattern.Panels.FirstOrDefault(panel => panel.Marks.Any(mark => mark.Purpose == MarkPurpose.StitchBody)) is not { } face
         )
         {
             yield break;

@@ -47,7 +47,7 @@ internal static class PanelWork
             yield return Shaped(plan, unit, StepTexts.Taper(panel.Part), unit.Parts);
         }
 
-        int lines = panel.Marks.Count(mark => mark.Kind == MarkKind.StitchLine);
+        int lines = panel.Marks.Count(mark => mark.Purpose == MarkPurpose.StitchChannel);
         if (panel.TakeUpAcross > Length.Zero && lines > 0)
         {
             yield return Shaped(plan, unit, StepTexts.Channels(panel.Part, lines, panel.Width, panel.Height), unit.Parts);

@@ -39,7 +39,9 @@ public static class Threading
 
             foreach (PanelMark mark in panel.Marks)
             {
-                total += mark is { Kind: MarkKind.StitchLine, To: { } to } ? new Geometry.Segment(mark.From, to).Length : Length.Zero;
+                total += mark is { Kind: MarkKind.StitchLine, Purpose: not MarkPurpose.LapZipper, To: { } to }
+                    ? new Geometry.Segment(mark.From, to).Length
+                    : Length.Zero;
             }
         }
 

@@ -172,11 +172,12 @@ public sealed class ConstructionStepFacts
     {
         CushionSpecification round = Boxed(1, 1, 3, HandSewn, BoxingJoins.Back) with { Outline = new CircleOutline(In(diameter)) };
         CutPiece disc = Drafting.Of(Order(round)).Pieces[0];
-        PieceMark[] marks = [.. PieceMarks.Of(disc, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.Notch)];
+        PieceMark[] marks = [.. PieceMarks.Of(disc, LengthUnit.Inch).Where(mark => mark.Kind is MarkKind.Notch or MarkKind.DoubleNotch)];
         double centre = disc.Width.Nanometres / 2.0,
             radius = In(diameter + 1).Nanometres / 2.0;
 
         Assert.Equal(notches, marks.Length);
+        Assert.Single(marks, mark => mark.Kind == MarkKind.DoubleNotch);
         Assert.All(
             marks,
             mark =>
@@ -279,6 +280,38 @@ public sealed class ConstructionStepFacts
         Assert.Equal(1.11111, (double)Filling.Foam(wedge, Length.Zero).CubicFeet, 1e-5);
         Assert.Equal(24 * (80 - ((1 - (Math.PI / 4)) * 8)), 1728 * (double)Filling.Foam(nose, Length.Zero).CubicFeet, 1e-3);
         Assert.Equal(Math.PI * 16 * 24, 1728 * (double)Filling.Foam(Roll, Length.Zero).CubicFeet, 1e-3);
+    }
+
+    [Fact]
+    public void A_zipper_in_a_seam_is_marked_where_it_starts_and_stops_and_a_lap_where_it_is_stitched()
+    {
+        // An 18 in side less 2 1/2 in, centred: 1 1/4 in from each corner, on both faces.
+        Pattern pillow = Drafting
+            .Of(Order(KnifeEdge(18, 18, new ZipperClosure(Side.Back, Length.Zero, In(0.875m)) { Lap = In(0.5m) })))
+            .Patterns[0];
+        foreach (PartName face in (PartName[])[PartName.Top, PartName.Bottom])
+        {
+            Assert.Equal(
+                [In(1.25m), In(16.75m)],
+                pillow[face].Marks.Where(mark => mark.Purpose == MarkPurpose.StopZipper).Select(mark => mark.From.X).Order()
+            );
+        }
+
+        PanelMark lap = Assert.Single(pillow[PartName.Top].Marks, mark => mark.Purpose == MarkPurpose.LapZipper);
+        Assert.Equal(In(17.5m), lap.From.Y);
+        Assert.DoesNotContain(pillow[PartName.Bottom].Marks, mark => mark.Purpose == MarkPurpose.LapZipper);
+    }
+
+    [Fact]
+    public void The_zipper_of_a_tied_roll_runs_along_the_body_alone_and_the_tails_are_sewn_shut_before_it()
+    {
+        CushionSpecification sweet = Roll with { Ends = new BolsterEnds(BolsterEndKind.Tied, In(6), In(0.75m)) };
+        Pattern pattern = Drafting.Of(Order(sweet)).Patterns[0];
+
+        // 24 in of body; half of 8 in and a tail of 6 in beyond it at either end.
+        Assert.Equal(In(24), pattern.LengthOf(Assert.Single(pattern.Seams, seam => seam.Kind == SeamKind.Zipper)));
+        Assert.Equal([In(10), In(10)], pattern.Seams.Where(seam => seam.Kind == SeamKind.Plain).Select(pattern.LengthOf));
+        InOrder(sweet, "beyond both ends of the zipper, right sides together, 20 in in all", "closure edges of body under", "tie body");
     }
 
     private static void InOrder(CushionSpecification cushion, params string[] parts) => InOrder(Order(cushion), parts);

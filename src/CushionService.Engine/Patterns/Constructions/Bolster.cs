@@ -19,6 +19,8 @@ namespace CushionService.Engine.Patterns.Constructions;
 /// over each other makes it wider by so much.</remarks>
 internal sealed class Bolster : IConstruction
 {
+    private static readonly ImmutableArray<EdgeWord> Tails = [EdgeWord.Lower, EdgeWord.Upper];
+
     public ConstructionOffer Offer { get; } =
         new()
         {
@@ -61,7 +63,9 @@ internal sealed class Bolster : IConstruction
         };
         Length beyond = ends.Kind == BolsterEndKind.Flat ? Length.Zero : cushion.Width.HalfUp() + ends.Tail;
         ImmutableArray<OutlineSide> runs = cushion.Outline.Sides;
-        Panel body = Body(runs, cushion.Length + 2 * beyond, lap, along, end);
+        // The zipper opens the body alone: what is gathered or tied beyond it is sewn shut. A lap runs on, for it holds itself closed.
+        Length tail = cushion.Closure is ZipperClosure && lap == Length.Zero ? beyond : Length.Zero;
+        Panel body = Body(runs, cushion.Length + 2 * beyond, lap, along, end, tail);
         if (beyond > Length.Zero)
         {
             body = body with { Marks = [Tie(body, beyond, ends.Kind), Tie(body, body.Height - beyond, ends.Kind)] };
@@ -80,7 +84,8 @@ internal sealed class Bolster : IConstruction
                 ];
         if (ends.Kind != BolsterEndKind.Flat)
         {
-            return new Pattern([body], [.. around]).Closed();
+            IEnumerable<Seam> tails = tail == Length.Zero ? [] : Tails.Select(word => Along(body, SeamKind.Plain, word));
+            return new Pattern([body], [.. tails, .. around]).Closed();
         }
 
         Face left = Face.Whole(PartName.End(EdgeName.Left), FabricRole.Sides, runs, seam),
@@ -99,20 +104,34 @@ internal sealed class Bolster : IConstruction
     public Volume Block(CushionSpecification cushion, Length oversize) =>
         FillBlock.Prism(cushion.Outline.Area, cushion.Outline.Perimeter, cushion.Length, oversize);
 
-    private static Panel Body(ImmutableArray<OutlineSide> runs, Length height, Length lap, EdgeFinish along, EdgeFinish end)
+    private static Seam Along(Panel body, SeamKind kind, EdgeWord tail) =>
+        new(kind, new EdgeRef(body.Part, EdgeName.End.With(tail)), new EdgeRef(body.Part, EdgeName.Start.With(tail)));
+
+    private static Panel Body(ImmutableArray<OutlineSide> runs, Length height, Length lap, EdgeFinish along, EdgeFinish end, Length tail)
     {
         // An end that is sewn to nothing is one edge; on one that is sewn, what laps over is caught in the seam below it.
         (EdgeName Name, Length Length, EdgeFinish Finish)[] rim = end.Joins
             ? [.. runs.Select(run => (run.Name, run.Length, end)), (new EdgeName(EdgeWord.Lap), lap, EdgeFinish.Caught(end.Depth))]
             : [(default(EdgeName), runs.Aggregate(lap, (sum, run) => sum + run.Length), end)];
         PanelOutline walk = rim.Aggregate(
-                new PanelOutline(),
-                (walk, run) => walk.East(run.Name.With(EdgeWord.Left), run.Length, run.Finish)
-            )
-            .North(EdgeName.End, height, along);
-        walk = rim.Reverse()
-            .Aggregate(walk, (walk, run) => walk.West(run.Name.With(EdgeWord.Right), run.Length, run.Finish))
-            .South(EdgeName.Start, height, along);
+            new PanelOutline(),
+            (walk, run) => walk.East(run.Name.With(EdgeWord.Left), run.Length, run.Finish)
+        );
+        // A tail is as deep as the turn-under, so that its seam runs on from the folds.
+        EdgeFinish shut = EdgeFinish.Seam(along.Depth);
+        walk =
+            tail == Length.Zero
+                ? walk.North(EdgeName.End, height, along)
+                : walk.North(EdgeName.End.With(EdgeWord.Lower), tail, shut)
+                    .North(EdgeName.End, height - 2 * tail, along)
+                    .North(EdgeName.End.With(EdgeWord.Upper), tail, shut);
+        walk = rim.Reverse().Aggregate(walk, (walk, run) => walk.West(run.Name.With(EdgeWord.Right), run.Length, run.Finish));
+        walk =
+            tail == Length.Zero
+                ? walk.South(EdgeName.Start, height, along)
+                : walk.South(EdgeName.Start.With(EdgeWord.Upper), tail, shut)
+                    .South(EdgeName.Start, height - 2 * tail, along)
+                    .South(EdgeName.Start.With(EdgeWord.Lower), tail, shut);
         return new Panel
         {
             Part = new PartName(PartKind.Body),

@@ -47,7 +47,7 @@ internal sealed class GatheredCorner : IConstruction
         ImmutableArray<Gather> gathers = [.. runs.Where(run => !run.IsStraight).Select(run => new Gather(run.Name, thickness))];
         Face top = Face.Whole(PartName.Top, FabricRole.Top, runs, seam),
             bottom = Face.Whole(PartName.Bottom, FabricRole.Bottom, runs, seam);
-        return LappedZipper
+        return ZipperSeam
             .AddTo(
                 new Pattern(
                     [.. top.Panels.Concat(bottom.Panels).Select(panel => panel with { Gathers = gathers })],

@@ -51,7 +51,7 @@ internal sealed class KnifeEdge : IConstruction
         Face bottom = Face.Bottom(cushion, runs, seam, top);
         IEnumerable<Seam> around = bottom.SewnTo(run => new EdgeRef(PartName.Top, run.Name), run => KindOn(run, cushion.Closure));
         var pillow = new Pattern([.. top.Panels, .. bottom.Panels], [.. bottom.Zipper, .. around]);
-        return CornerTapering.AddTo(Channels.AddTo(LappedZipper.AddTo(pillow, cushion), cushion), cushion).Closed();
+        return CornerTapering.AddTo(Channels.AddTo(ZipperSeam.AddTo(pillow, cushion), cushion), cushion).Closed();
     }
 
     // A closure in a side seam takes the whole side here; a zipper's ends are set in from the corners later.

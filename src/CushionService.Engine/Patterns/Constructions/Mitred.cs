@@ -62,7 +62,7 @@ internal sealed class Mitred : IConstruction
         IEnumerable<Seam> sides = bottom
             .SewnTo(run => new EdgeRef(PartName.Top, run.Name), run => KindOn(run.Name, cushion.Closure))
             .Where(seam => Round.Any(round => round.Name == seam.One[0].Edge));
-        return LappedZipper
+        return ZipperSeam
             .AddTo(
                 new Pattern(
                     [top, .. bottom.Panels],

@@ -41,4 +41,10 @@ public enum MarkKind
 
     /// <summary>Where to write which face of a lopsided cushion it is.</summary>
     FaceName,
+
+    /// <summary>Two notches side by side, at the back alone, so that a face cannot be sewn in the wrong way round.</summary>
+    DoubleNotch,
+
+    /// <summary>Where the opening for a zipper in a seam starts or stops.</summary>
+    ZipperStop,
 }

@@ -54,6 +54,12 @@ public enum MarkPurpose
     /// <summary>Where a tie of the closure is sewn on.</summary>
     SewClosureTie,
 
+    /// <summary>Where a zipper in a seam starts or stops.</summary>
+    StopZipper,
+
+    /// <summary>The line that the fold over a lapped zipper comes to, or is stitched on.</summary>
+    LapZipper,
+
     /// <summary>A button or its hole.</summary>
     Button,
 

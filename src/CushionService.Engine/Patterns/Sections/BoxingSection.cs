@@ -80,7 +80,7 @@ internal sealed record BoxingSection
             Panels =
             [
                 Strip(new PartName(PartKind.ZipperUpper), runs, height - lower + zipper.Lap, inner, seam, seam, EdgeName.Lower),
-                Strip(new PartName(PartKind.ZipperLower), runs, lower, seam, inner, seam, null, EdgeName.Upper),
+                LapMarked(Strip(new PartName(PartKind.ZipperLower), runs, lower, seam, inner, seam, null, EdgeName.Upper), zipper.Lap),
             ],
             Runs = runs,
             UpperPart = new PartName(PartKind.ZipperUpper),
@@ -93,6 +93,24 @@ internal sealed record BoxingSection
             ),
         };
     }
+
+    // The fold of the upper strip comes to this line of the lower one.
+    private static Panel LapMarked(Panel strip, Length lap) =>
+        lap == Length.Zero
+            ? strip
+            : strip with
+            {
+                Marks =
+                [
+                    .. strip.Marks,
+                    new PanelMark(
+                        MarkKind.StitchLine,
+                        new Point(Length.Zero, strip.Height - lap),
+                        new Point(strip.Width, strip.Height - lap),
+                        MarkPurpose.LapZipper
+                    ),
+                ],
+            };
 
     /// <summary>Two hemmed strips that overlap: each (T + o)/2 high, and the hem's two turns more when cut.</summary>
     public static BoxingSection Overlapping(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, OverlappingClosure closure)

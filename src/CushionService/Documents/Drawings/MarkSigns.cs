@@ -31,7 +31,9 @@ internal static class MarkSigns
                 continue;
             }
 
-            Spot inward = mark.Kind is MarkKind.Notch or MarkKind.SeamDot ? NearestEdge.Inward(outline, at) : (end - at).Unit().Turned();
+            Spot inward = mark.Kind is MarkKind.Notch or MarkKind.DoubleNotch or MarkKind.ZipperStop or MarkKind.SeamDot
+                ? NearestEdge.Inward(outline, at)
+                : (end - at).Unit().Turned();
             Sign(canvas, mark.Kind, at, end, inward);
             anchors.Add((MarkWords.Letter(i), 0.5 * (at + end), inward));
             taken.Add(sign);
@@ -69,9 +71,16 @@ internal static class MarkSigns
 
         switch (kind)
         {
-            case MarkKind.Notch:
+            case MarkKind.Notch or MarkKind.DoubleNotch:
                 Spot half = 0.9 * mm * inward.Turned();
-                canvas.Polygon([at - half, at + half, at + 2.2 * mm * inward], ("fill", Stroke.Ink));
+                foreach (Spot tip in kind == MarkKind.Notch ? [at] : (Spot[])[at - 1.3 * half, at + 1.3 * half])
+                {
+                    canvas.Polygon([tip - half, tip + half, tip + 2.2 * mm * inward], ("fill", Stroke.Ink));
+                }
+
+                break;
+            case MarkKind.ZipperStop:
+                canvas.Line(at, at + 3 * mm * inward);
                 break;
             case MarkKind.TieEnd:
                 double bar = Reach * mm;

@@ -17,6 +17,8 @@ internal static class MarkWords
         kind switch
         {
             MarkKind.Notch => "notch",
+            MarkKind.DoubleNotch => "double notch",
+            MarkKind.ZipperStop => "end of a zipper",
             MarkKind.HandleEnd => "end of a handle",
             MarkKind.FoldLine => "fold line",
             MarkKind.CutLine => "cut line",
