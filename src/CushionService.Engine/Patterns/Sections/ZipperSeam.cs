@@ -7,12 +7,12 @@ using CushionService.Engine.Specifications.Closures;
 
 namespace CushionService.Engine.Patterns.Sections;
 
-/// <summary>A zipper in a seam between two faces: marks where it starts and stops, and, where a fold covers it, an allowance deep enough to be
-/// stitched to and the line of that stitching.</summary>
+/// <summary>A zipper in a seam between two faces: marks where it starts and stops, and, where a fold covers it, an allowance deep enough to
+/// be stitched to and the line of that stitching.</summary>
 /// <remarks>The zipper is shorter than its side by what is kept closed, half at each end (common practice, no source).</remarks>
 internal static class ZipperSeam
 {
-    /// <summary>The pattern with its marks and allowances; as it is where no zipper stands in a seam.</summary>
+    /// <summary>The pattern with its marks and allowances; unchanged where no zipper is in a seam.</summary>
     /// <param name="pattern">The faces and the seams between them.</param>
     /// <param name="cushion">The cushion.</param>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion)
