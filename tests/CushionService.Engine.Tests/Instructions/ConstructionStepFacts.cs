@@ -311,7 +311,12 @@ public sealed class ConstructionStepFacts
         // 24 in of body; half of 8 in and a tail of 6 in beyond it at either end.
         Assert.Equal(In(24), pattern.LengthOf(Assert.Single(pattern.Seams, seam => seam.Kind == SeamKind.Zipper)));
         Assert.Equal([In(10), In(10)], pattern.Seams.Where(seam => seam.Kind == SeamKind.Plain).Select(pattern.LengthOf));
-        InOrder(sweet, "beyond both ends of the zipper, right sides together, 20 in in all", "closure edges of body under", "tie body");
+        InOrder(
+            sweet,
+            "beyond both ends of the zipper, right sides together, 20 in in all with 3/4 in seams",
+            "closure edges of body under",
+            "tie body"
+        );
     }
 
     private static void InOrder(CushionSpecification cushion, params string[] parts) => InOrder(Order(cushion), parts);
