@@ -52,7 +52,7 @@ internal sealed class LoopbackHost : IDisposable
     /// <param name="settings">Environment variables.</param>
     public static Task<LoopbackHost> StartWithFloorAsync(params (string Name, string Value)[] settings)
     {
-        // The floor stands in the load tests' own assembly, run as the service is: by its entry point and with its runtime's settings.
+        // The floor is in the load tests' own assembly, run as the service is: by its entry point and with its runtime's settings.
         string service = typeof(OrderDesk).Assembly.Location,
             tests = typeof(LoopbackHost).Assembly.Location;
         return StartAsync(

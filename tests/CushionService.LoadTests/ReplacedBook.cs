@@ -19,7 +19,7 @@ internal sealed class ReplacedBook : IDisposable
     public static bool IsWhole(string version, IEnumerable<string> unitPrices) =>
         unitPrices.SequenceEqual([$"10.{version}", $"5.{version}"]);
 
-    /// <summary>Puts the next version in the place of the one before; one in three is broken.</summary>
+    /// <summary>Puts the next version instead of the one before; one in three is broken.</summary>
     public void Replace()
     {
         _version = _version % 99 + 1;

@@ -11,7 +11,7 @@ namespace CushionService.Engine.Costing;
 /// <param name="Labour">A line for each operation with a time.</param>
 /// <param name="Additions">What is charged on top.</param>
 /// <param name="Total">The sum of lines, labour and additions.</param>
-/// <param name="Shares">What each line of cushions bears of the total, to the smallest coin.</param>
+/// <param name="Shares">The share that each line of cushions has of the total, to the smallest coin.</param>
 /// <param name="Unpriced">Items without a price, and operations without a time, which the total leaves out.</param>
 public sealed record Cost(
     ImmutableArray<CostLine> Lines,

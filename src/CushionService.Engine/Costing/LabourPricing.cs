@@ -79,7 +79,7 @@ internal sealed record LabourPricing(ImmutableArray<LabourLine> Lines, Immutable
             );
     }
 
-    /// <summary>What so many minutes cost, rounded half up to the smallest coin.</summary>
+    /// <summary>What a number of minutes costs, rounded half up to the smallest coin.</summary>
     /// <param name="minutes">At least zero.</param>
     /// <param name="hourly">What an hour costs.</param>
     public static Money Hours(decimal minutes, Money hourly) =>

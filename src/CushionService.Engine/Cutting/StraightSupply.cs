@@ -3,7 +3,9 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>Straight strips for a welt, joined on the slant: n = ⌈need / (Fw − w)⌉, all of one length and no longer than the need asks.</summary>
+/// <summary>
+/// Straight strips for a welt, joined on the slant: n = ⌈need / (Fw − w)⌉, all of one length and no longer than the need asks.
+/// </summary>
 /// <remarks>A slanted join takes about a strip's width from each strip, so that n strips give n Fw − (n − 1) w; Fw − w a strip is the safe
 /// form (follows from the join's 45°).</remarks>
 public static class StraightSupply

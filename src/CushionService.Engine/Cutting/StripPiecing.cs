@@ -73,8 +73,8 @@ public static class StripPiecing
             : Outward(RoundFront(from, to, total, most), total, most);
     }
 
-    /// <summary>Joins symmetric about the middle of a stretch that is longer than the fabric: an odd number of pieces, so that its middle stays
-    /// whole.</summary>
+    /// <summary>Joins symmetric about the middle of a stretch that is longer than the fabric: an odd number of pieces, so that its middle
+    /// stays whole.</summary>
     private static ImmutableArray<Length> Pairs(Length front, Length most)
     {
         long pieces = (front.Nanometres + most.Nanometres - 1) / most.Nanometres;

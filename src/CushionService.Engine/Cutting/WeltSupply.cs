@@ -2,7 +2,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>A way of cutting the strips of a welt: pieces all alike, and the length of welt that they make when joined.</summary>
+/// <summary>A way of cutting the strips of a welt: pieces all the same, and the length of welt that they make when joined.</summary>
 /// <param name="Kind">The way.</param>
 /// <param name="Pieces">How many pieces are cut, at least 1.</param>
 /// <param name="Strips">Straight strips: one a piece. Whole bias strips: how many one piece gives. A square: turns of the continuous

@@ -5,7 +5,7 @@ namespace CushionService.Engine.Instructions;
 /// <summary>What kind of work the seams of a cover are.</summary>
 internal static class CoverSeams
 {
-    /// <summary>Whether a zipper stands between edges turned under for it, not in a seam.</summary>
+    /// <summary>Whether a zipper is between edges turned under for it, not in a seam.</summary>
     /// <param name="pattern">The pattern of the cover.</param>
     /// <param name="seam">A seam of it.</param>
     /// <remarks>The finish of the first edge tells: in a seam between faces the zipper is sewn to plain seam allowances.</remarks>

@@ -15,7 +15,7 @@ internal enum CoverUnitKind
     /// <summary>The loop between the faces.</summary>
     Boxing,
 
-    /// <summary>The strips of a closure that stand in no loop.</summary>
+    /// <summary>The strips of a closure that are in no loop.</summary>
     Section,
 
     /// <summary>The tube of a bolster.</summary>

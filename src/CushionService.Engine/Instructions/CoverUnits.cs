@@ -32,10 +32,10 @@ internal static class CoverUnits
                 ]
         )
         {
-            PartName[] alike = [.. parts.Where(part => kinds.Contains(part.Kind))];
-            foreach (PartName part in alike)
+            PartName[] same = [.. parts.Where(part => kinds.Contains(part.Kind))];
+            foreach (PartName part in same)
             {
-                Unite(alike[0], part);
+                Unite(same[0], part);
             }
         }
 

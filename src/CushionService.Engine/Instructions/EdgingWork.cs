@@ -8,7 +8,7 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Instructions;
 
-/// <summary>An edging made, and basted to what bears it before the seam that catches it.</summary>
+/// <summary>An edging made, and basted to what it edges before the seam that catches it.</summary>
 internal static class EdgingWork
 {
     /// <summary>The work.</summary>
@@ -102,7 +102,7 @@ internal static class EdgingWork
 
         CoverUnit[] bearers =
         [
-            .. plan.Units.Where(unit => unit.Parts.Any(part => EdgingLoop.Bears(plan.Pattern, new EdgeRef(part, default), loop.Place))),
+            .. plan.Units.Where(unit => unit.Parts.Any(part => EdgingLoop.HasEdging(plan.Pattern, new EdgeRef(part, default), loop.Place))),
         ];
         return new Work(text, [.. edging, .. bearers.SelectMany(unit => unit.Parts)])
             .After([.. bearers.SelectMany(CaughtWork.Whole), .. bearers.Select(unit => unit.Is(StateKind.Based))])

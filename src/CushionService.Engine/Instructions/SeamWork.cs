@@ -205,7 +205,7 @@ internal static class SeamWork
     public static bool IsEdged(CoverPlan plan, params CoverUnit[] units) =>
         plan.Cushion.Trim.Edging is { } edging
         && edging.At.Any(place =>
-            units.Any(unit => unit.Parts.Any(part => EdgingLoop.Bears(plan.Pattern, new EdgeRef(part, default), place)))
+            units.Any(unit => unit.Parts.Any(part => EdgingLoop.HasEdging(plan.Pattern, new EdgeRef(part, default), place)))
         );
 
     /// <summary>Seams that join two units, each of which must be whole and bear all that the seam catches.</summary>

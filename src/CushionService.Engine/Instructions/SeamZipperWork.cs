@@ -14,7 +14,7 @@ internal static class SeamZipperWork
     /// <summary>The work.</summary>
     /// <param name="plan">The cover.</param>
     /// <param name="seams">All seams between the two faces.</param>
-    /// <param name="top">The face that laps over, and bears an edging where there is one.</param>
+    /// <param name="top">The face that laps over, and has an edging where there is one.</param>
     /// <param name="bottom">The other.</param>
     public static IEnumerable<Work> Of(CoverPlan plan, ImmutableArray<(int Number, Seam Seam)> seams, CoverUnit top, CoverUnit bottom)
     {

@@ -12,7 +12,7 @@ namespace CushionService.Engine.Instructions;
 /// source).</remarks>
 internal static class SectionWork
 {
-    /// <summary>The work; nothing where the closure stands in a seam of the cover.</summary>
+    /// <summary>The work; nothing where the closure is in a seam of the cover.</summary>
     public static IEnumerable<Work> Of(CoverPlan plan) =>
         plan.Cushion.Closure switch
         {

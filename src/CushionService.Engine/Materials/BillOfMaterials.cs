@@ -16,7 +16,7 @@ public static class BillOfMaterials
     /// <param name="patterns">The pattern of each cushion, in the order's order.</param>
     /// <param name="yardages">How much of each fabric to buy.</param>
     /// <param name="cancellation">Gives up the search for foam sheets and rolls.</param>
-    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static ImmutableArray<Material> Of(
         OrderSpecification order,
         IReadOnlyList<Pattern> patterns,

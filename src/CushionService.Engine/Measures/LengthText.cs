@@ -71,7 +71,7 @@ public static class LengthText
             : decimal.Round(shown.In(unit), 4, MidpointRounding.AwayFromZero).ToString("0.####", CultureInfo.InvariantCulture);
     }
 
-    /// <summary>Whether a length is printed to the nearest mark, because it stands on none.</summary>
+    /// <summary>Whether a length is printed to the nearest mark, because it is on none.</summary>
     public static bool IsRounded(Length length, LengthUnit unit) =>
         OnMark(length, unit) is var near
         && unit switch

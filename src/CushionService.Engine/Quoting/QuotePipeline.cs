@@ -15,7 +15,7 @@ public static class QuotePipeline
     /// <summary>Lays the pieces of every fabric that is used, in the order's order of fabrics.</summary>
     /// <param name="drafting">A drafting without violations.</param>
     /// <param name="cancellation">Gives up the search.</param>
-    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static ImmutableArray<Yardage> LayOut(Drafting drafting, CancellationToken cancellation)
     {
         var yardages = ImmutableArray.CreateBuilder<Yardage>();
@@ -37,7 +37,7 @@ public static class QuotePipeline
     /// <summary>Quotes an order.</summary>
     /// <param name="drafting">A drafting without violations.</param>
     /// <param name="cancellation">Gives up the search.</param>
-    /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static Quote Of(Drafting drafting, CancellationToken cancellation)
     {
         OrderSpecification order = drafting.Order;

@@ -24,7 +24,7 @@ public sealed record CushionSpecification
     /// <summary>Its place in the order, as a JSON Pointer.</summary>
     public string Pointer { get; init; } = "";
 
-    /// <summary>How many are made alike, at least 1.</summary>
+    /// <summary>How many are made the same, at least 1.</summary>
     public int Quantity { get; init; } = 1;
 
     /// <summary>How it is built.</summary>
@@ -36,7 +36,7 @@ public sealed record CushionSpecification
     /// <summary>Finished thickness; zero for a construction without one.</summary>
     public Length Thickness { get; init; }
 
-    /// <summary>How much lower than the cushion is thick its boxing is made, so that it stands taut; less than the thickness.</summary>
+    /// <summary>How much lower than the cushion is thick its boxing is made, so that it is taut; less than the thickness.</summary>
     public Length BoxingTautness { get; init; }
 
     /// <summary>Finished height of the boxing.</summary>

@@ -1,6 +1,6 @@
 namespace CushionService.Contract;
 
-/// <summary>The range of a length, read by the validator, the OpenAPI document and the catalogue alike.</summary>
+/// <summary>The range of a length, read by the validator, the OpenAPI document and the catalogue.</summary>
 /// <param name="minimum">The smallest length allowed, with its unit (<c>"1/4 in"</c>).</param>
 /// <param name="maximum">The largest length allowed, with its unit.</param>
 [AttributeUsage(AttributeTargets.Property)]

@@ -1,6 +1,6 @@
 namespace CushionService.Contract;
 
-/// <summary>The range of a number or of a list's length, read by the validator, the OpenAPI document and the catalogue alike.</summary>
+/// <summary>The range of a number or of a list's length, read by the validator, the OpenAPI document and the catalogue.</summary>
 /// <param name="minimum">The smallest value allowed.</param>
 /// <param name="maximum">The largest value allowed.</param>
 [AttributeUsage(AttributeTargets.Property)]

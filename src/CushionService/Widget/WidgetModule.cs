@@ -79,7 +79,7 @@ internal sealed partial class WidgetModule
     [GeneratedRegex("""^import \{[^}]*\} from "\./(?<part>[\w-]+\.js)";$""", RegexOptions.Multiline)]
     private static partial Regex Import();
 
-    // Comments of whole lines only: what stands behind code, or in a string, is left alone.
+    // Comments of whole lines only: what is behind code, or in a string, is left alone.
     [GeneratedRegex(@"^\s*(//.*|/\*\*(.|\n)*?\*/\s*)$", RegexOptions.Multiline)]
     private static partial Regex Comment();
 }

@@ -3,7 +3,7 @@
 import { element } from "./elements.js";
 import { sketch } from "./sketch.js";
 
-/** What stands below the headline. */
+/** What is below the headline. */
 export function answerOf(answer, words) {
   return [
     ...answer.yardage.map((line) => because(line, words)),

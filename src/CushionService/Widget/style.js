@@ -1,4 +1,4 @@
-// How the element looks. A page themes it by the custom properties of :host; nothing is told by colour alone.
+// How the element looks. A page themes it by the custom properties of :host; nothing is shown by colour alone.
 
 export const sheet = new CSSStyleSheet();
 

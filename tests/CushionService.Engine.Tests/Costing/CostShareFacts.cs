@@ -6,7 +6,7 @@ using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Tests.Costing;
 
-/// <summary>What each line of cushions bears of an order.</summary>
+/// <summary>The share that each line of cushions has of an order.</summary>
 public sealed class CostShareFacts
 {
     private const int Orders = 5000;

@@ -48,7 +48,7 @@ public sealed class PriceFacts
             .Add("thread", At(0, SaleUnit.Yd)),
     };
 
-    private static readonly LabourSpecification Hands = new(
+    private static readonly LabourSpecification Workroom = new(
         new Money(30, Dollars),
         ImmutableDictionary<Operation, decimal>
             .Empty.Add(Operation.Of(Construction.Boxed), 75)
@@ -67,7 +67,7 @@ public sealed class PriceFacts
         Cost cost = Costed(
             new CostingSpecification
             {
-                Labour = Hands,
+                Labour = Workroom,
                 Markup = Number(markup),
                 Margin = Number(margin),
             }
@@ -105,7 +105,7 @@ public sealed class PriceFacts
         Cost cost = Costed(
             new CostingSpecification
             {
-                Labour = Hands,
+                Labour = Workroom,
                 Contingency = 0.05m,
                 Overhead = 0.10m,
                 OverheadHourly = new Money(12, Dollars),
@@ -137,7 +137,9 @@ public sealed class PriceFacts
     public void An_operation_without_a_time_is_left_out_and_named() =>
         Assert.Equal(
             ["labour/zipper"],
-            Costed(new CostingSpecification { Labour = Hands with { Minutes = Hands.Minutes.Remove(Operation.Of(ClosureKind.Zipper)) } })
+            Costed(
+                new CostingSpecification { Labour = Workroom with { Minutes = Workroom.Minutes.Remove(Operation.Of(ClosureKind.Zipper)) } }
+            )
                 .Unpriced.ToArray()
         );
 
@@ -149,7 +151,7 @@ public sealed class PriceFacts
         {
             Fabrics = [Box.Fabrics[0] with { Repeat = new RepeatSpecification(In(9), null, DropKind.Straight) }],
         };
-        Cost cost = Quote(matched with { Costing = new CostingSpecification { Labour = Hands } }).Cost!;
+        Cost cost = Quote(matched with { Costing = new CostingSpecification { Labour = Workroom } }).Cost!;
 
         Assert.Equal([("boxed", 75m), ("zipper", 15m), ("matching", 18m)], cost.Labour.Select(line => (line.Operation, line.Minutes)));
     }

@@ -84,8 +84,8 @@ public sealed class StripPiecingFacts
         );
     }
 
-    // Sources.Practice: a front is whole, its joins equally far behind both corners as far as the fabric reaches, at the corners where it reaches
-    // no further. One side and the front are wider than the fabric here, so that two pieces would be joined in the front.
+    // Sources.Practice: a front is whole, its joins equally far behind both corners as far as the fabric reaches, at the corners where it
+    // reaches no further. One side and the front are wider than the fabric here, so that two pieces would be joined in the front.
     [Theory]
     [InlineData(44, "11.53125", "62.46875")]
     [InlineData(49, "15", "64")]

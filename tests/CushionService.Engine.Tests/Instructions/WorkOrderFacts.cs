@@ -10,8 +10,8 @@ using CushionService.Engine.Tests.Patterns;
 
 namespace CushionService.Engine.Tests.Instructions;
 
-/// <summary>What is true of every order of work, whatever the cushion (common practice, no source). The rules are stated here by what a step
-/// says; the engine's own preconditions are not asked.</summary>
+/// <summary>What is true of every order of work, whatever the cushion (common practice, no source). The rules are stated here by what a
+/// step says; the engine's own preconditions are not asked.</summary>
 public sealed class WorkOrderFacts
 {
     private static readonly string[] OnTheFlat =
@@ -139,7 +139,7 @@ public sealed class WorkOrderFacts
                 Assert.Contains("step.close-gap", keys);
             }
 
-            // What opens is opened in so many words, unless its flaps only lie over each other or no seam follows the closure.
+            // What opens is opened in words, unless its flaps only lie over each other or no seam follows the closure.
             int last = Array.FindLastIndex(keys, key => Assembly.Contains(key));
             if (plan.Opens && plan.Cushion.Closure is not EnvelopeClosure && keys.Count(key => Assembly.Contains(key)) > 1)
             {

@@ -53,7 +53,7 @@ public sealed class BillOfMaterialsFacts
     [Theory]
     [InlineData(2, 2, 4.4)]
     [InlineData(10, 10, 22)]
-    public void Alike_cushions_take_as_many_blocks_and_as_much_weight(int cushions, int blocks, double pounds)
+    public void Equal_cushions_take_as_many_blocks_and_as_much_weight(int cushions, int blocks, double pounds)
     {
         CushionSpecification box = Boxed(24, 22, 4, HandSewn) with { Fill = Foam, Quantity = cushions };
 

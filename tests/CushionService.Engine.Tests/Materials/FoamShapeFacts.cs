@@ -83,7 +83,8 @@ public sealed class FoamShapeFacts
     [Fact]
     public void Ells_share_the_sheet_that_their_boxes_do_not()
     {
-        // Sources.Derived: an ell of 20 × 40 with arms of 10 and its twin, turned, lie within 30 1/4 × 40 and a kerf; two boxes need 40 1/4.
+        // Sources.Derived: an ell of 20 × 40 with arms of 10 and its twin, turned, lie within 30 1/4 × 40 and a kerf; two boxes need 40
+        // 1/4.
         StockSpecification sheet = new()
         {
             Id = "foam",

@@ -94,7 +94,7 @@ internal static class BufferOracle
         return cut;
     }
 
-    // What is quilted flat is a rectangle until it is drawn in; each of its sides has the deepest allowance that stands there.
+    // What is quilted flat is a rectangle until it is drawn in; each of its sides has the deepest allowance that is there.
     private static Envelope DrawnIn(Panel panel)
     {
         double Deepest(double direction) =>

@@ -17,7 +17,8 @@ public sealed class BiasWeltFacts
     [Fact]
     public void All_welt_of_one_fabric_cord_and_cut_is_one_lay()
     {
-        // Sources.Derived: 24 × 22 × 4 needs 188 in; two of them and one of 20 × 20 × 4, 164 in, need 540 in and 1 1/2 in for a strip's end.
+        // Sources.Derived: 24 × 22 × 4 needs 188 in; two of them and one of 20 × 20 × 4, 164 in, need 540 in and 1 1/2 in for a strip's
+        // end.
         CushionSpecification box = Welted(24, 22, WeltCut.Crosswise) with { Quantity = 2 },
             other = Welted(20, 20, WeltCut.Crosswise) with { Id = "other" };
         var drafting = Drafting.Of(Order(box, other));

@@ -120,7 +120,7 @@ internal sealed class GeneratedOrders
 
     private HandleSpecification Strap(ClosureSpecification closure, Length width, Length depth, Length thickness)
     {
-        // Where the closure stands at the back, a strap may stand on the front or, short of a return, on the right.
+        // Where the closure is at the back, a strap may be on the front or, short of a return, on the right.
         Side side = closure.Side == Side.Front ? Side.Back : Pick(Side.Front, closure.Side == Side.Right ? Side.Left : Side.Right);
         Length room = side is Side.Front or Side.Back ? width : depth - _workroom.ZipperReturn;
         Length span = Length.Min(Tenths(30, 90), Length.Max(room, Tenths(5, 5)));

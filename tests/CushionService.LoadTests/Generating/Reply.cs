@@ -1,7 +1,7 @@
 namespace CushionService.LoadTests.Generating;
 
 /// <summary>What a caller keeps of an answer.</summary>
-/// <param name="Status">The HTTP status; of a gRPC call the one that stands for its status; 0 when the connection failed.</param>
+/// <param name="Status">The HTTP status; of a gRPC call the one that its status maps to; 0 when the connection failed.</param>
 /// <param name="RetryAfter">Whether it says when to call again.</param>
 internal readonly record struct Reply(int Status, bool RetryAfter)
 {

@@ -13,7 +13,7 @@ internal static class OverloadRun
         using LoopbackHost host = await LoopbackHost.StartAsync(("Admission__LongestWaitMs", "25"));
         Generator generator = new(host, () => new RestConnection(host.Rest));
         Func<int, byte[]> mix = Requests.Mix();
-        // One caller for each hand: none waits, and none is turned away.
+        // One caller for each hand: none waits, and none is rejected.
         await generator.SaturateAsync(mix, Environment.ProcessorCount, TimeSpan.FromSeconds(10));
         Measured saturated = await generator.SaturateAsync(mix, Environment.ProcessorCount, TimeSpan.FromSeconds(10));
         Console.WriteLine($"saturated  {saturated}");
@@ -27,8 +27,8 @@ internal static class OverloadRun
         Console.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"p99 of what was let in {overloaded.Percentile(99) / unloaded.Percentile(99):0.0} × unloaded; {overloaded.Others(200, 429, 503)} neither answered nor turned away; "
-                    + $"{overloaded.RefusedSilently} turned away without Retry-After; working set {before >> 20} to {host.WorkingSet >> 20} MiB"
+                $"p99 of what was let in {overloaded.Percentile(99) / unloaded.Percentile(99):0.0} × unloaded; {overloaded.Others(200, 429, 503)} neither answered nor rejected; "
+                    + $"{overloaded.RefusedSilently} rejected without Retry-After; working set {before >> 20} to {host.WorkingSet >> 20} MiB"
             )
         );
     }

@@ -13,7 +13,7 @@ internal static class ThroughputRun
 
     public static async Task RunAsync(int seconds)
     {
-        // The bench takes on all that comes: what is measured is what it can do, not what it would turn away.
+        // The service accepts everything that arrives: what is measured is what it can do, not what it would reject.
         using LoopbackHost host = await LoopbackHost.StartWithFloorAsync(("Admission__LongestWaitMs", "60000"));
         using GrpcChannel channel = GrpcChannel.ForAddress(host.Grpc);
         byte[] held = Requests.Get(Requests.Estimate, $"If-None-Match: {await TagAsync(host)}\r\n");

@@ -115,7 +115,7 @@ public sealed class ShapeTests
         }
     }
 
-    // A proto says in words what must be there; the comment stands above the field.
+    // A proto says in words what must be there; the comment is above the field.
     private static string Comment(MessageDescriptor message, FieldDescriptor field)
     {
         string[] lines = Repository.Read(["protos", .. message.File.Name.Split('/')]).Split('\n');

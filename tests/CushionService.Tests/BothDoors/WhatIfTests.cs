@@ -8,16 +8,16 @@ using Grpc.Core;
 
 namespace CushionService.Tests.BothDoors;
 
-/// <summary>Comparisons and fits are answered, and refused, alike through either door.</summary>
+/// <summary>Comparisons and fits are answered, and refused through either door.</summary>
 public sealed class WhatIfTests(RunningService service) : IClassFixture<RunningService>
 {
     [Fact]
     public Task Comparisons_are_alike() =>
-        AlikeAsync("comparisons", 24, WhatIfOrders.Compared, async order => await service.Calls.CompareAsync(new() { Order = order }));
+        SameAsync("comparisons", 24, WhatIfOrders.Compared, async order => await service.Calls.CompareAsync(new() { Order = order }));
 
     [Fact]
     public Task Fits_are_alike() =>
-        AlikeAsync(
+        SameAsync(
             "fits",
             6,
             number => WhatIfOrders.OnHand(number, 1),
@@ -72,7 +72,7 @@ public sealed class WhatIfTests(RunningService service) : IClassFixture<RunningS
         return (await response.JsonAsync()).Violations();
     }
 
-    private async Task AlikeAsync(string call, int count, Func<int, JsonObject> orderOf, Func<Order, Task<IMessage>> ask)
+    private async Task SameAsync(string call, int count, Func<int, JsonObject> orderOf, Func<Order, Task<IMessage>> ask)
     {
         int answered = 0;
         for (int number = 0; number < count; number++)

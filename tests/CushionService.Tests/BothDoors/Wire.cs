@@ -57,7 +57,7 @@ internal static class Wire
         return json;
     }
 
-    /// <summary>JSON in one form for both doors: no member is missing that the other writes, no empty list stands for none, amounts are
+    /// <summary>JSON in one form for both doors: no member is missing that the other writes, no empty list means none, amounts are
     /// numbers.</summary>
     public static JsonNode? Plain(JsonNode? node, string name = "") =>
         node switch

@@ -4,7 +4,7 @@ namespace CushionService.Tests.Contract;
 
 /// <summary>What in a new OpenAPI document breaks a caller of the old one. What a caller may send must still be taken, and what it was
 /// promised must
-/// still come. The schemas of requests and of answers are told apart by what the operations refer to.</summary>
+/// still come. The schemas of requests and of answers are distinguished by what the operations refer to.</summary>
 internal static class ContractDifference
 {
     private static readonly string[] Methods = ["get", "post", "put", "delete", "patch", "head"];

@@ -10,7 +10,7 @@ using Grpc.Reflection.V1Alpha;
 
 namespace CushionService.Tests.Grpc;
 
-/// <summary>What gRPC callers can do that JSON cannot say, and what stands beside the calls.</summary>
+/// <summary>What gRPC callers can do that JSON cannot say, and what is beside the calls.</summary>
 public sealed class CallTests(RunningService service) : IClassFixture<RunningService>
 {
     [Fact]

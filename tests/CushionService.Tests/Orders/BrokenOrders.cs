@@ -9,13 +9,13 @@ internal static class BrokenOrders
     private static readonly (string Name, Func<string, Random, byte[]> Break)[] Ways =
     [
         (
-            "a string where a record or list stands",
+            "a string where a record or list is",
             (order, random) => Replace(order, random, node => node is JsonObject or JsonArray, "\"text\"")
         ),
-        ("a record where a value stands", (order, random) => Replace(order, random, node => node is JsonValue, "{\"value\":1}")),
-        ("a list where a value stands", (order, random) => Replace(order, random, node => node is JsonValue, "[1]")),
+        ("a record where a value is", (order, random) => Replace(order, random, node => node is JsonValue, "{\"value\":1}")),
+        ("a list where a value is", (order, random) => Replace(order, random, node => node is JsonValue, "[1]")),
         (
-            "true where a value stands",
+            "true where a value is",
             (order, random) => Replace(order, random, node => node is JsonValue value && !value.TryGetValue<bool>(out _), "true")
         ),
         ("NaN as a word", (order, random) => Replace(order, random, IsNumber, "NaN")),

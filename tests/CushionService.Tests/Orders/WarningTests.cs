@@ -30,7 +30,7 @@ public sealed class WarningTests
     [Fact]
     public void What_cannot_lie_on_a_motif_is_said()
     {
-        // A top of 39 in on 53 in of a motif that stands 4 in from its edge.
+        // A top of 39 in on 53 in of a motif that is 4 in from its edge.
         ValidationAnswer answer = SampleOrder.Validate(
             """{ "/fabrics/0/repeat/width": 60, "/fabrics/0/repeat/motif": { "x": 4 }, "/cushions/2/outline/width": 30 }"""
         );

@@ -5,7 +5,7 @@ namespace CushionService.Tests.Orders;
 /// <summary>Generated orders with candidates, or with fabric on hand, the same for the same number.</summary>
 internal static class WhatIfOrders
 {
-    /// <summary>An order with two to four fabrics to try in the place of its first, every other time with separate cutting; one in eight is
+    /// <summary>An order with two to four fabrics to try instead of its first, every other time with separate cutting; one in eight is
     /// too narrow to be made.</summary>
     public static JsonObject Compared(int number)
     {

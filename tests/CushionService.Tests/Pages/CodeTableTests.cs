@@ -31,7 +31,7 @@ public sealed partial class CodeTableTests
         );
     }
 
-    // A literal in the place of a code: the nearest call before it is one that makes a violation or a warning.
+    // A literal instead of a code: the nearest call before it is one that makes a violation or a warning.
     private static IEnumerable<(string Code, bool Warns)> Source()
     {
         foreach (

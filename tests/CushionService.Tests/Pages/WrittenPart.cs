@@ -18,7 +18,7 @@ internal static class WrittenPart
         Between(document, start, end, made);
     }
 
-    /// <summary>The part between two texts, each of which stands in the document.</summary>
+    /// <summary>The part between two texts, each of which is in the document.</summary>
     public static void Between(string document, string start, string end, string made)
     {
         string text = Repository.Read(document);

@@ -28,7 +28,8 @@ public sealed class PriceBookTests : IDisposable
     {
         JsonNode cost = (await QuoteAsync(OrderWith("""{}""")))["cost"]!;
 
-        // By hand: 19 in of two faces side by side is 1 yd at least, 20.00; the zipper 2.00; 65 yd of thread, most of it to overedge 144 in, 1.30; half as much again.
+        // By hand: 19 in of two faces side by side is 1 yd at least, 20.00; the zipper 2.00; 65 yd of thread, most of it to overedge 144
+        // in, 1.30; half as much again.
         Assert.Equal(
             ["canvas 1 20.00", "zipper 1 2.00", "thread 65 1.30"],
             cost["lines"]!.AsArray().Select(line => $"{line!["item"]} {line["quantity"]} {line["amount"]}")

@@ -31,8 +31,8 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
         (Length length, bool closed) = (Length.Zero, place != EdgingPlace.Corners);
         foreach (Seam seam in pattern.Seams.Where(seam => !seam.RestsOnSeam))
         {
-            bool one = Bears(pattern, seam.One[0], place),
-                other = Bears(pattern, seam.Other[0], place);
+            bool one = HasEdging(pattern, seam.One[0], place),
+                other = HasEdging(pattern, seam.Other[0], place);
             if (place == EdgingPlace.Corners ? seam.IsCorner : one != other)
             {
                 ImmutableArray<EdgeRef> side = other && seam.Lap == Length.Zero ? seam.Other : seam.One;
@@ -41,7 +41,7 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
             }
 
             // A seam that runs across from the face to another panel, as at an opened notch, ends the edging.
-            closed &= !one || !other || seam.One.Concat(seam.Other).All(edge => Bears(pattern, edge, place));
+            closed &= !one || !other || seam.One.Concat(seam.Other).All(edge => HasEdging(pattern, edge, place));
         }
 
         return edges.Count > 0
@@ -50,7 +50,7 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
     }
 
     /// <summary>Whether an edge is of the face, end or side panel that a place names.</summary>
-    public static bool Bears(Pattern pattern, EdgeRef edge, EdgingPlace place) =>
+    public static bool HasEdging(Pattern pattern, EdgeRef edge, EdgingPlace place) =>
         place switch
         {
             EdgingPlace.Top => pattern[edge.Part].Role == FabricRole.Top,

@@ -91,7 +91,7 @@ public static class Fastenings
             });
     }
 
-    // The hems that overlap: those across a panel or along a body, of a flange's the part at the body; a tied end's hem is none of them.
+    // The hems that overlap: those across a panel or along a body, of a flange's the part at the body; a tied end's hem is not one of them.
     private static IEnumerable<Edge> Hems(Panel panel) => panel.IsAddition ? [] : panel.Edges.Where(IsOverlapping);
 
     /// <summary>Whether an edge is a hem that lies over another.</summary>

@@ -36,7 +36,7 @@ internal static class Ties
         return marked with { Panels = marked.Panels.Add(tie) };
     }
 
-    // One pair stands in the middle; more stand evenly, the outermost near the corners.
+    // One pair is in the middle; more are spaced evenly, the outermost near the corners.
     private static IEnumerable<Length> Spread(int pairs, Length side, Length fromCorner)
     {
         Length from = Length.Min(fromCorner, Length.FromNanometres(side.Nanometres / 4)),

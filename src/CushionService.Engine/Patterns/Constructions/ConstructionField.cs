@@ -15,7 +15,7 @@ public enum ConstructionField
     /// <summary>How the ends are closed.</summary>
     Ends,
 
-    /// <summary>What stands out round the body.</summary>
+    /// <summary>The flange round the body.</summary>
     Flange,
 
     /// <summary>Number of gores.</summary>

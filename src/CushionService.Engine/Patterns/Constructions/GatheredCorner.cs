@@ -12,7 +12,7 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns.Constructions;
 
-/// <summary>Two sheets larger than the cushion by its thickness, their corners rounded and gathered, so that the edge stands up without a
+/// <summary>Two sheets larger than the cushion by its thickness, their corners rounded and gathered, so that the edge rises without a
 /// boxing.</summary>
 /// <remarks>The corner's radius is the thickness T; each quarter circle of πT/2 is drawn up to T, which brings a side of W + T − 2T back to
 /// W with half of each corner (common practice, no source; the sum follows).</remarks>

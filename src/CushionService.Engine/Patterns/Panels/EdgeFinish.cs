@@ -11,7 +11,7 @@ public readonly record struct EdgeFinish(FinishKind Kind, int Turns, Length Dept
     /// <summary>Fabric beyond the finished line.</summary>
     public Length Allowance => Turns * Depth;
 
-    /// <summary>Whether the edge must stand in exactly one seam.</summary>
+    /// <summary>Whether the edge must be in exactly one seam.</summary>
     public bool Joins => Kind is FinishKind.Seam or FinishKind.ZipperTurnUnder;
 
     /// <summary>An edge sewn to another.</summary>

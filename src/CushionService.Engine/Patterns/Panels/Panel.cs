@@ -82,7 +82,7 @@ public sealed record Panel
     /// <exception cref="InvalidPatternException">There is none.</exception>
     public Edge this[EdgeName name] => Edges[IndexOf(name)];
 
-    /// <summary>Where the edge of that name stands among the edges.</summary>
+    /// <summary>Where the edge of that name is among the edges.</summary>
     /// <exception cref="InvalidPatternException">There is none.</exception>
     internal int IndexOf(EdgeName name)
     {

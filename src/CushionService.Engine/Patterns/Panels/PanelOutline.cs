@@ -4,7 +4,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Patterns.Panels;
 
-/// <summary>Walks round a panel counter-clockwise from its lower left corner, or from where it is told to, edge by edge. Stretches without
+/// <summary>Walks round a panel counter-clockwise from its lower left corner, or from a given corner, edge by edge. Stretches without
 /// length are left out.</summary>
 /// <param name="start">Where it starts.</param>
 /// <param name="edges">How many edges it has, as far as is known.</param>

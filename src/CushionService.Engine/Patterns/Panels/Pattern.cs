@@ -81,7 +81,7 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         return sum;
     }
 
-    // The edge, and where it stands in the row of all edges.
+    // The edge, and where it is in the row of all edges.
     private Edge Find(EdgeRef named, out int at)
     {
         int before = 0;

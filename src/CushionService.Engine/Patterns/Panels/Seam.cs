@@ -27,7 +27,7 @@ public sealed record Seam(SeamKind Kind, ImmutableArray<EdgeRef> One, ImmutableA
     /// <summary>How long the other side must be, without its lap, for a length of the one side; up to a nanometre.</summary>
     public Length OtherFor(Length one) => Fullness is { } fullness ? Length.FromNanometres(fullness.CeilingOf(one.Nanometres)) : one;
 
-    /// <summary>Whether it stands at a corner of a boxing, from the bottom to the top.</summary>
+    /// <summary>Whether it is at a corner of a boxing, from the bottom to the top.</summary>
     public bool IsCorner { get; init; }
 
     /// <summary>Joins one edge to one other.</summary>

@@ -51,7 +51,7 @@ internal sealed record BoxingSection
 
     /// <summary>The section of a closure: one strip, or the two that open.</summary>
     /// <param name="closure">The closure.</param>
-    /// <param name="runs">The runs that it stands on.</param>
+    /// <param name="runs">The runs that it is on.</param>
     /// <param name="height">Finished height.</param>
     /// <param name="part">Names the strip when it is one.</param>
     /// <param name="seam">The finish of what is not the closure's.</param>

@@ -15,14 +15,14 @@ public static class ClosureLine
     /// along no edge.</summary>
     /// <param name="outline">The face's outline.</param>
     /// <param name="lap">How far the two panels lie over each other; zero where they meet.</param>
-    /// <param name="alike">Whether the lines must be equally long, as a zipper's edges must.</param>
-    public static bool Divides(Outline outline, Length lap, bool alike)
+    /// <param name="same">Whether the lines must be equally long, as a zipper's edges must.</param>
+    public static bool Divides(Outline outline, Length lap, bool same)
     {
         ImmutableArray<Edge> edges = [.. outline.FromBelow(outline.Sides).Select(side => new Edge(side.Name, side.Path, EdgeFinish.Raw))];
         return lap < outline.Depth
             && !MeetsInsideCorner(edges, outline.Depth, lap)
             && Part(edges, outline.Depth, lap, EdgeFinish.Raw) is (var front, var back)
-            && (!alike || front.Before[^1].Length == back.After[^1].Length);
+            && (!same || front.Before[^1].Length == back.After[^1].Length);
     }
 
     // An inside corner's allowance would reach over the closure's own.

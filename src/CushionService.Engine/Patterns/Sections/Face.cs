@@ -48,11 +48,11 @@ internal sealed class Face
     public static Face Of(Panel panel) =>
         new([panel], [.. panel.Edges.Select(edge => new OutlineSide(edge.Name, Side.Front, edge.Path))], panel.Part);
 
-    /// <summary>The bottom of a cushion as it looks from below: in two where the closure stands on it.</summary>
+    /// <summary>The bottom of a cushion as it looks from below: in two where the closure is on it.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="runs">The runs of its seam line.</param>
     /// <param name="seam">The finish all round.</param>
-    /// <param name="top">The top along the same runs, where there is one: what is cut alike is drawn once.</param>
+    /// <param name="top">The top along the same runs, where there is one: what is cut the same is drawn once.</param>
     public static Face Bottom(CushionSpecification cushion, ImmutableArray<OutlineSide> runs, EdgeFinish seam, Face? top = null)
     {
         ImmutableArray<OutlineSide> below = cushion.Outline.FromBelow(runs);
@@ -63,7 +63,7 @@ internal sealed class Face
         return Divided(whole, cushion.Closure);
     }
 
-    /// <summary>A face in a front and a back panel, each half as deep and half the lap more, where a closure stands across it.</summary>
+    /// <summary>A face in a front and a back panel, each half as deep and half the lap more, where a closure is across it.</summary>
     /// <exception cref="InvalidPatternException">The closure's lines do not part the outline in two (see
     /// <see cref="ClosureLine"/>).</exception>
     public static Face Divided(Face face, ClosureSpecification closure)

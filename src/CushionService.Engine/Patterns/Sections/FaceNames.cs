@@ -11,7 +11,7 @@ internal static class FaceNames
 {
     private const double Inside = 25_400_000;
 
-    /// <summary>Marks the top and the bottom; nothing changes when they are cut alike.</summary>
+    /// <summary>Marks the top and the bottom; nothing changes when they are cut the same.</summary>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion) =>
         cushion.Outline.IsSymmetric
             ? pattern

@@ -4,7 +4,7 @@ using CushionService.Engine.Specifications.Outlines;
 namespace CushionService.Engine.Specifications.Closures;
 
 /// <summary>Two hemmed strips or flaps that overlap, held by hook-and-loop tape.</summary>
-/// <param name="Side">Where it stands.</param>
+/// <param name="Side">Where it is.</param>
 /// <param name="Return">How far its section runs round each corner.</param>
 /// <param name="Fold">Depth of each turn of the double-folded hems.</param>
 /// <param name="Overlap">How far they overlap.</param>

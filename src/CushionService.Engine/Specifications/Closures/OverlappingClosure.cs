@@ -4,7 +4,7 @@ using CushionService.Engine.Specifications.Outlines;
 namespace CushionService.Engine.Specifications.Closures;
 
 /// <summary>Two hemmed strips of a boxing, or flaps of a divided face, that overlap.</summary>
-/// <param name="Side">Where it stands; a flap closure stands at the bottom.</param>
+/// <param name="Side">Where it is; a flap closure is at the bottom.</param>
 /// <param name="Return">How far its section runs round each corner.</param>
 /// <param name="Fold">Depth of each turn of the double-folded hems.</param>
 /// <param name="Overlap">How far they overlap.</param>

@@ -4,7 +4,7 @@ using CushionService.Engine.Specifications.Outlines;
 namespace CushionService.Engine.Specifications.Closures;
 
 /// <summary>A zipper.</summary>
-/// <param name="Side">Where it stands.</param>
+/// <param name="Side">Where it is.</param>
 /// <param name="Return">How far its section runs round each corner.</param>
 /// <param name="TurnUnder">Fabric turned under on each side of it.</param>
 /// <param name="Lap">How far one edge lies over the other and hides it; zero where it is centred between them.</param>

@@ -6,6 +6,6 @@ public enum DropKind
     /// <summary>Motifs stand level across the fabric.</summary>
     Straight,
 
-    /// <summary>Every other column stands half a repeat lower.</summary>
+    /// <summary>Every other column is half a repeat lower.</summary>
     Half,
 }

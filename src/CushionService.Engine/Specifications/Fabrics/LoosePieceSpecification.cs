@@ -7,7 +7,7 @@ namespace CushionService.Engine.Specifications.Fabrics;
 
 /// <summary>A piece of the maker's own, by its cut sizes.</summary>
 /// <param name="Id">Distinct within the order.</param>
-/// <param name="Pointer">Where it stands in the order, as a JSON Pointer.</param>
+/// <param name="Pointer">Where it is in the order, as a JSON Pointer.</param>
 /// <param name="Fabric">The id of its fabric.</param>
 /// <param name="Quantity">At least 1.</param>
 /// <param name="Width">Across the fabric, above zero.</param>

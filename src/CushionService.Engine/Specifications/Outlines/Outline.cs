@@ -30,7 +30,7 @@ public abstract record Outline
     /// <summary>Whether every side is straight, so that a boxing can be joined at the corners.</summary>
     public bool HasCorners => Sides.All(side => side.IsStraight);
 
-    /// <summary>Whether it looks the same from below, so that top and bottom are cut alike.</summary>
+    /// <summary>Whether it looks the same from below, so that top and bottom are cut the same.</summary>
     public virtual bool IsSymmetric => true;
 
     /// <summary>Area inside the seam line, by the shoelace formula and the circle's segments (general geometry), to the square
@@ -50,7 +50,7 @@ public abstract record Outline
     /// <summary>What keeps it from being a shape; nothing when it can be drawn.</summary>
     public virtual IEnumerable<OutlineFault> Faults() => [];
 
-    /// <summary>Stretches of this outline as they are cut for the bottom: mirrored, unless top and bottom are cut alike.</summary>
+    /// <summary>Stretches of this outline as they are cut for the bottom: mirrored, unless top and bottom are cut the same.</summary>
     /// <param name="stretches">Counter-clockwise from above, end to end.</param>
     public ImmutableArray<OutlineSide> FromBelow(ImmutableArray<OutlineSide> stretches) =>
         IsSymmetric ? stretches : [.. stretches.Reverse().Select(stretch => stretch.Mirrored(Width))];

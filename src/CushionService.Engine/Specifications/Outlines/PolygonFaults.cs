@@ -10,7 +10,7 @@ internal static class PolygonFaults
 {
     private static readonly Length ShortestSide = Length.FromInches(0.25m);
 
-    /// <summary>What is wrong with corners, counter-clockwise, that are rounded alike.</summary>
+    /// <summary>What is wrong with corners, counter-clockwise, that are rounded the same.</summary>
     public static IEnumerable<OutlineFault> Of(ImmutableArray<Point> corners, Length radius)
     {
         if (Crossing(corners) is { } fault)

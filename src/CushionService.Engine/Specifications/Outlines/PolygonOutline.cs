@@ -4,7 +4,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Outlines;
 
-/// <summary>Any simple polygon, its corners sharp or rounded alike. A side belongs to the side of the cushion that it faces; those that
+/// <summary>Any simple polygon, its corners sharp or rounded the same. A side belongs to the side of the cushion that it faces; those that
 /// face the back most squarely are the back.</summary>
 public sealed record PolygonOutline : Outline
 {

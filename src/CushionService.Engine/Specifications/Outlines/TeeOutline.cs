@@ -7,7 +7,7 @@ namespace CushionService.Engine.Specifications.Outlines;
 /// <summary>A rectangle with an ear at each front corner, which lies before the arms of a chair: P = 2(W + D) (general geometry).</summary>
 /// <param name="Width">From ear to ear, more than two ears.</param>
 /// <param name="Depth">From front to back, more than an ear's depth.</param>
-/// <param name="EarWidth">How far each ear stands out, above zero.</param>
+/// <param name="EarWidth">How far each ear extends, above zero.</param>
 /// <param name="EarDepth">From the front to the back of an ear, above zero.</param>
 public sealed record TeeOutline(Length Width, Length Depth, Length EarWidth, Length EarDepth) : Outline
 {

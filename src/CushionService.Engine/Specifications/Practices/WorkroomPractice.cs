@@ -109,7 +109,7 @@ public sealed record WorkroomPractice
     /// <summary>Width of the cut between two pieces of foam: 1/4 in, or 6 mm in a metric workroom.</summary>
     public required Length Kerf { get; init; }
 
-    /// <summary>The stitch that seams are sewn with, by which thread is reckoned; null where only a ratio is known.</summary>
+    /// <summary>The stitch that seams are sewn with, from which thread is computed; null where only a ratio is known.</summary>
     public StitchSpecification? Stitch { get; init; }
 
     /// <summary>Thread used for each length of seam, as a multiple of it; null for the stitch's own, or for about 2.5 (see

@@ -18,7 +18,7 @@ public sealed record CostingSpecification
     /// <summary>Share of materials, contingency and labour that is added for the running of the shop, at least 0.</summary>
     public decimal Overhead { get; init; }
 
-    /// <summary>What an hour of labour bears of the running of the shop; null for nothing.</summary>
+    /// <summary>The overhead of an hour of labour; null for nothing.</summary>
     public Money? OverheadHourly { get; init; }
 
     /// <summary>Gain as a share of the cost, at least 0; 0 where a margin is set.</summary>

@@ -20,7 +20,7 @@ public sealed record ItemPriceSpecification(Money Amount, SaleUnit Per)
     /// <summary>What the shop charges once for cutting it; null for nothing.</summary>
     public Money? CutFee { get; init; }
 
-    /// <summary>The price of one unit when so many are bought: that of the last break that the quantity reaches, for all of them (common
+    /// <summary>The price of one unit when a quantity is bought: that of the last break that the quantity reaches, for all of them (common
     /// practice, no source).</summary>
     public Money UnitPrice(decimal quantity)
     {

@@ -1,6 +1,6 @@
 namespace CushionService.Engine.Specifications.Trimmings;
 
-/// <summary>What the underside bears besides its face.</summary>
+/// <summary>What is on the underside besides its face.</summary>
 public enum BaseKind
 {
     /// <summary>Nothing.</summary>

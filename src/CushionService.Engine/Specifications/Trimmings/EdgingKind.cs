@@ -1,6 +1,6 @@
 namespace CushionService.Engine.Specifications.Trimmings;
 
-/// <summary>What stands in the seam round a face.</summary>
+/// <summary>The kind of edging in the seam round a face.</summary>
 public enum EdgingKind
 {
     /// <summary>Nothing: a plain seam.</summary>

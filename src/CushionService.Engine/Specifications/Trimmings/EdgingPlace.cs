@@ -1,6 +1,6 @@
 namespace CushionService.Engine.Specifications.Trimmings;
 
-/// <summary>The seam in which an edging stands.</summary>
+/// <summary>The seam in which an edging lies.</summary>
 public enum EdgingPlace
 {
     /// <summary>Round the top face; of a cushion without thickness, its only edge.</summary>

@@ -2,6 +2,6 @@ using System.Collections.Immutable;
 
 namespace CushionService.Engine.Specifications.Trimmings;
 
-/// <summary>What stands in the seams round the faces.</summary>
+/// <summary>The edging in the seams round the faces.</summary>
 /// <param name="At">The seams, at least one, each once.</param>
 public abstract record EdgingSpecification(ImmutableArray<EdgingPlace> At);

@@ -9,7 +9,7 @@ public sealed record TrimSpecification
     /// <summary>Nothing.</summary>
     public static TrimSpecification None { get; } = new();
 
-    /// <summary>What stands in the seams; null for plain seams.</summary>
+    /// <summary>The edging in the seams; null for plain seams.</summary>
     public EdgingSpecification? Edging { get; init; }
 
     /// <summary>Ties; null for none.</summary>
@@ -24,13 +24,13 @@ public sealed record TrimSpecification
     /// <summary>A pocket; null for none.</summary>
     public PocketSpecification? Pocket { get; init; }
 
-    /// <summary>What the underside bears.</summary>
+    /// <summary>What is on the underside.</summary>
     public BaseKind Base { get; init; }
 
     /// <summary>How many eyelets let the air out of coated fabric, on the side named by <see cref="VentSide"/>; 0 for none.</summary>
     public int Vents { get; init; }
 
-    /// <summary>The side of the boxing that bears the vents.</summary>
+    /// <summary>The side of the boxing that has the vents.</summary>
     public Side VentSide { get; init; } = Side.Back;
 
     /// <summary>What is done with a face that is wider than its fabric.</summary>

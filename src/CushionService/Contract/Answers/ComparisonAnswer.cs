@@ -18,7 +18,7 @@ public sealed record ComparisonAnswer
     /// <summary>The order as it was given.</summary>
     public required OptionAnswer Given { get; init; }
 
-    /// <summary>The options: cheapest first by their totals, then those whose fabric has no price by the length sold, then those that cannot be made. Equals
-    /// stand in the order of the request.</summary>
+    /// <summary>The options: cheapest first by their totals, then those whose fabric has no price by the length sold, then those that
+    /// cannot be made. Equals keep the order of the request.</summary>
     public required IReadOnlyList<OptionAnswer> Options { get; init; }
 }

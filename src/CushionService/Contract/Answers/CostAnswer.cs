@@ -21,12 +21,17 @@ public sealed record CostAnswer
     /// <summary>The sum of lines, labour and additions, as a decimal number.</summary>
     public required string Total { get; init; }
 
-    /// <summary>What each line of cushions bears of the total; they sum to it exactly. Fabric is shared by the area of the pieces in the common layout.</summary>
+    /// <summary>
+    /// The share that each line of cushions has of the total; they sum to it exactly. Fabric is shared by the area of the pieces in the common
+    /// layout.
+    /// </summary>
     public required IReadOnlyList<CostShareAnswer> Shares { get; init; }
 
     /// <summary>Always <c>excluded</c>.</summary>
     public required string Tax { get; init; }
 
-    /// <summary>Items without a price, and operations without a time (<c>labour/welt</c>), which the total leaves out; empty when it is complete.</summary>
+    /// <summary>
+    /// Items without a price, and operations without a time (<c>labour/welt</c>), which the total leaves out; empty when it is complete.
+    /// </summary>
     public required IReadOnlyList<string> Unpriced { get; init; }
 }

@@ -11,7 +11,7 @@ public sealed record FabricFitAnswer
     /// <summary>Whether they fit, and how that is known.</summary>
     public required FitVerdict Verdict { get; init; }
 
-    /// <summary>Every offcut, in the order of the request, alike ones one by one.</summary>
+    /// <summary>Every offcut, in the order of the request, equal ones one by one.</summary>
     public required IReadOnlyList<OffcutAnswer> Offcuts { get; init; }
 
     /// <summary>Pieces that found no place; empty when they fit.</summary>

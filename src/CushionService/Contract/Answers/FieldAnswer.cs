@@ -3,7 +3,7 @@ namespace CushionService.Contract.Answers;
 /// <summary>A field of an order.</summary>
 public sealed record FieldAnswer
 {
-    /// <summary>Where it stands, with <c>*</c> for any index: <c>/cushions/*/thickness</c>.</summary>
+    /// <summary>Where it is, with <c>*</c> for any index: <c>/cushions/*/thickness</c>.</summary>
     public required string Pointer { get; init; }
 
     /// <summary>What it holds: length, number, text, choice, switch, list or group.</summary>

@@ -18,7 +18,9 @@ public sealed record FitAnswer
     /// <summary>Each fabric on hand of which pieces are cut.</summary>
     public required IReadOnlyList<FabricFitAnswer> Fabrics { get; init; }
 
-    /// <summary>The largest cushion that would fit beside the rest of the order, for each of its first four cushions and each way to size it.</summary>
+    /// <summary>
+    /// The largest cushion that would fit beside the rest of the order, for each of its first four cushions and each way to size it.
+    /// </summary>
     public required IReadOnlyList<LargestAnswer> Largest { get; init; }
 
     /// <summary>The pieces that the placements name.</summary>

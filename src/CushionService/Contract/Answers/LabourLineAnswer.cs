@@ -9,7 +9,7 @@ public sealed record LabourLineAnswer
     /// <summary>The operation, as price books name it; <c>matching</c> for the time that matching to a repeat adds.</summary>
     public required string Operation { get; init; }
 
-    /// <summary>How often it is done, over all cushions made alike.</summary>
+    /// <summary>How often it is done, over all cushions made the same.</summary>
     public required int Times { get; init; }
 
     /// <summary>Minutes that it takes in all.</summary>

@@ -17,6 +17,8 @@ public sealed record LargestAnswer
     /// <summary>Finished depth over all.</summary>
     public required double Depth { get; init; }
 
-    /// <summary>What is known of one cutting step more: that it is impossible, by a bound or by a rule, or that a thorough search found no layout.</summary>
+    /// <summary>
+    /// What is known of one cutting step more: that it is impossible, by a bound or by a rule, or that a thorough search found no layout.
+    /// </summary>
     public required FitVerdict Next { get; init; }
 }

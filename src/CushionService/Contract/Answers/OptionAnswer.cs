@@ -3,7 +3,7 @@ namespace CushionService.Contract.Answers;
 /// <summary>One way to make an order.</summary>
 public sealed record OptionAnswer
 {
-    /// <summary>Where the option stands in the request, as a JSON Pointer; empty for the order as given.</summary>
+    /// <summary>Where the option is in the request, as a JSON Pointer; empty for the order as given.</summary>
     public required string Pointer { get; init; }
 
     /// <summary>The fabric that is replaced; null for the order as given.</summary>

@@ -21,7 +21,7 @@ public sealed record PieceAnswer
     /// <summary>Its fabric.</summary>
     public required string Fabric { get; init; }
 
-    /// <summary>How many are cut, over all cushions made alike.</summary>
+    /// <summary>How many are cut, over all cushions made the same.</summary>
     public required int Quantity { get; init; }
 
     /// <summary>Cut width as drawn: across the fabric, or along it when railroaded.</summary>
@@ -36,7 +36,9 @@ public sealed record PieceAnswer
     /// <summary>The turns that it may be laid in, from as drawn or, when railroaded, from a quarter turn counter-clockwise.</summary>
     public required Rotations Rotation { get; init; }
 
-    /// <summary>Which way the fabric runs on it: up the bolt as drawn, or railroaded; either where it may be laid in any quarter turn.</summary>
+    /// <summary>
+    /// Which way the fabric runs on it: up the bolt as drawn, or railroaded; either where it may be laid in any quarter turn.
+    /// </summary>
     public required Grain Grain { get; init; }
 
     /// <summary>How its size comes about, in one line.</summary>

@@ -2,7 +2,7 @@ using System.ComponentModel.DataAnnotations;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>Fabrics to try in the place of one.</summary>
+/// <summary>Fabrics to try instead of one.</summary>
 public sealed record Candidate
 {
     /// <summary>The fabric of the order that is replaced.</summary>

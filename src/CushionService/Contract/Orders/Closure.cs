@@ -11,7 +11,10 @@ public sealed record Closure
     [Required]
     public ClosureKind? Kind { get; init; }
 
-    /// <summary>Where it stands; the back when left out, except an envelope, and any closure of a cushion that takes it nowhere else, which stand on the underside.</summary>
+    /// <summary>
+    /// Where it is; the back when left out, except an envelope, and any closure of a cushion that takes it nowhere else, which are on
+    /// the underside.
+    /// </summary>
     public Side? Side { get; init; }
 
     /// <summary>How far the zipper section of a wrapped boxing runs round each back corner; the workroom's when left out.</summary>
@@ -22,7 +25,9 @@ public sealed record Closure
     [LengthRange("1/4 in", "2 in", Default = "the workroom's")]
     public Measure? TurnUnder { get; init; }
 
-    /// <summary>How far a fold of one edge lies over a zipper and hides it, less than its turn-under; the zipper is centred when left out.</summary>
+    /// <summary>
+    /// How far a fold of one edge lies over a zipper and hides it, less than its turn-under; the zipper is centred when left out.
+    /// </summary>
     [LengthRange("1/4 in", "1 1/2 in")]
     public Measure? Lap { get; init; }
 
@@ -31,8 +36,8 @@ public sealed record Closure
     public Measure? Fold { get; init; }
 
     /// <summary>How far the strips or flaps overlap. When left out: the tape's width and a margin at each edge of it for
-    /// hook-and-loop; the button's diameter and 1/4 in at each edge for buttons; 1 1/2 in for ties on a boxing; for an envelope, and for ties on
-    /// the underside, 3 in up to 14 in across, 4 in up to 18 in, 5 in above.</summary>
+    /// hook-and-loop; the button's diameter and 1/4 in at each edge for buttons; 1 1/2 in for ties on a boxing; for an envelope, and for
+    /// ties on the underside, 3 in up to 14 in across, 4 in up to 18 in, 5 in above.</summary>
     [LengthRange("1/4 in", "12 in")]
     public Measure? Overlap { get; init; }
 

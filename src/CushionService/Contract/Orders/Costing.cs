@@ -2,7 +2,9 @@ using System.ComponentModel.DataAnnotations;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>What is charged beyond materials, and how a price is made of a cost. A field left out is the price book's, where the order names one.</summary>
+/// <summary>
+/// What is charged beyond materials, and how a price is made of a cost. A field left out is the price book's, where the order names one.
+/// </summary>
 public sealed record Costing
 {
     /// <summary>The workroom's time; not charged when left out.</summary>
@@ -16,7 +18,7 @@ public sealed record Costing
     [NumberRange(0, 10)]
     public double? Overhead { get; init; }
 
-    /// <summary>What an hour of labour bears of the running of the shop: a decimal number as text; nothing when left out.</summary>
+    /// <summary>The overhead of an hour of labour: a decimal number as text; nothing when left out.</summary>
     [RegularExpression(Amount.Pattern)]
     public string? OverheadHourly { get; init; }
 

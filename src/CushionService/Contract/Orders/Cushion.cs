@@ -17,7 +17,7 @@ public sealed record Cushion
     [MaxLength(200)]
     public string? Label { get; init; }
 
-    /// <summary>How many are made alike; 1 when left out.</summary>
+    /// <summary>How many are made the same; 1 when left out.</summary>
     [NumberRange(1, 1000, Default = "1")]
     public int? Quantity { get; init; }
 
@@ -47,7 +47,7 @@ public sealed record Cushion
     /// <summary>The ends of a bolster; flat when left out.</summary>
     public Ends? Ends { get; init; }
 
-    /// <summary>What stands out round the body of a flanged cushion.</summary>
+    /// <summary>The flange round the body of a flanged cushion.</summary>
     public OxfordFlange? Flange { get; init; }
 
     /// <summary>Number of gores of a pouf's top and wall; a drum when left out.</summary>
@@ -57,7 +57,9 @@ public sealed record Cushion
     /// <summary>Channels in the top; none when left out.</summary>
     public Channels? Channels { get; init; }
 
-    /// <summary>How far the corners of a knife-edge cushion are drawn in, so that they do not stand out; not at all when left out.</summary>
+    /// <summary>
+    /// How far the corners of a knife-edge cushion are drawn in, so that they do not stand out; not at all when left out.
+    /// </summary>
     [LengthRange("1/8 in", "1 in")]
     public Measure? CornerTaper { get; init; }
 
@@ -78,7 +80,7 @@ public sealed record Cushion
     /// <summary>A handle; none when left out.</summary>
     public Handle? Handle { get; init; }
 
-    /// <summary>What stands in the seams round the faces; nothing when left out.</summary>
+    /// <summary>The edging in the seams round the faces; nothing when left out.</summary>
     public Edging? Edging { get; init; }
 
     /// <summary>Ties in a seam; none when left out.</summary>
@@ -93,7 +95,7 @@ public sealed record Cushion
     /// <summary>A pocket on the boxing; none when left out.</summary>
     public Pocket? Pocket { get; init; }
 
-    /// <summary>What the underside bears besides its face; nothing when left out.</summary>
+    /// <summary>What is on the underside besides its face; nothing when left out.</summary>
     public BaseKind? Base { get; init; }
 
     /// <summary>How many eyelets let the air out of coated fabric, on a side of the boxing; none when left out.</summary>

@@ -3,14 +3,14 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>What stands in the seams round the faces. Which fields apply depends on the kind.</summary>
+/// <summary>The edging in the seams round the faces. Which fields apply depends on the kind.</summary>
 public sealed record Edging
 {
     /// <summary>The kind of edging.</summary>
     [Required]
     public EdgingKind? Kind { get; init; }
 
-    /// <summary>The seams in which it stands, each once; the usual ones of the construction when left out.</summary>
+    /// <summary>The seams in which it lies, each once; the usual ones of the construction when left out.</summary>
     [NumberRange(1, 3)]
     public IReadOnlyList<EdgingPlace>? At { get; init; }
 
@@ -28,7 +28,7 @@ public sealed record Edging
     [NumberRange(1.1, 4, Default = "2")]
     public double? Fullness { get; init; }
 
-    /// <summary>How far a ruffle or a flange stands out; needed for both.</summary>
+    /// <summary>How far a ruffle or a flange extends; needed for both.</summary>
     [LengthRange("1/2 in", "12 in")]
     public Measure? Depth { get; init; }
 

@@ -10,16 +10,21 @@ public sealed record Fill
     [Required]
     public FillKind? Kind { get; init; }
 
-    /// <summary>The stock that it comes from, or the item that is bought, as a price names it; foam or the loose fill's own name when left out.</summary>
+    /// <summary>
+    /// The stock that it comes from, or the item that is bought, as a price names it; foam or the loose fill's own name when left out.
+    /// </summary>
     [RegularExpression(Identifier.Pattern)]
     public string? Stock { get; init; }
 
-    /// <summary>Density in kilograms a cubic metre: of the foam, or of the loose fill as packed; the stock's, or of a loose fill the trade's figure, when
-    /// left out.</summary>
+    /// <summary>Density in kilograms a cubic metre: of the foam, or of the loose fill as packed; the stock's, or of a loose fill the
+    /// trade's figure, when left out.</summary>
     [NumberRange(2, 500)]
     public double? Density { get; init; }
 
-    /// <summary>How much larger than the cover foam is cut, in width and depth; when left out the workroom's, or nothing under a wrap, which makes the crown.</summary>
+    /// <summary>
+    /// How much larger than the cover foam is cut, in width and depth; when left out the workroom's, or nothing under a wrap, which makes
+    /// the crown.
+    /// </summary>
     [LengthRange("0 in", "1 in", Default = "the workroom's")]
     public Measure? Oversize { get; init; }
 

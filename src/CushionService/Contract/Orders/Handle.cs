@@ -11,7 +11,7 @@ public sealed record Handle
     [Required]
     public HandleKind? Kind { get; init; }
 
-    /// <summary>The side that it stands on; the front when left out.</summary>
+    /// <summary>The side that it is on; the front when left out.</summary>
     public Side? Side { get; init; }
 
     /// <summary>Finished width.</summary>

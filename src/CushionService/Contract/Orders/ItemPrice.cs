@@ -3,7 +3,9 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>The price of an item, and how it is sold. In an order, an item that is bought besides fabric; a price book names fabric too.</summary>
+/// <summary>
+/// The price of an item, and how it is sold. In an order, an item that is bought besides fabric; a price book names fabric too.
+/// </summary>
 public sealed record ItemPrice
 {
     /// <summary>The item, as the answer's materials name it.</summary>
@@ -20,7 +22,9 @@ public sealed record ItemPrice
     [Required]
     public SaleUnit? Per { get; init; }
 
-    /// <summary>The step that it is sold by, in its unit; the usual one when left out: 1/8 yd, 0.1 m, a hundredth of a weight or an area.</summary>
+    /// <summary>
+    /// The step that it is sold by, in its unit; the usual one when left out: 1/8 yd, 0.1 m, a hundredth of a weight or an area.
+    /// </summary>
     [NumberRange(0.001, 1000)]
     public double? Step { get; init; }
 
@@ -32,7 +36,9 @@ public sealed record ItemPrice
     [NumberRange(0, 20)]
     public IReadOnlyList<PriceBreak>? Breaks { get; init; }
 
-    /// <summary>What the shop charges for each cut, once for every line of materials: a decimal number as text; nothing when left out.</summary>
+    /// <summary>
+    /// What the shop charges for each cut, once for every line of materials: a decimal number as text; nothing when left out.
+    /// </summary>
     [RegularExpression(Orders.Amount.Pattern)]
     public string? CutFee { get; init; }
 }

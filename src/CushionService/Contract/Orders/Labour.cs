@@ -10,11 +10,13 @@ public sealed record Labour
     [RegularExpression(Amount.Pattern)]
     public string? HourlyRate { get; init; }
 
-    /// <summary>Minutes for each operation; with a price book, in the place of its own.</summary>
+    /// <summary>Minutes for each operation; with a price book, instead of its own.</summary>
     [NumberRange(0, 100)]
     public IReadOnlyList<OperationTime>? Operations { get; init; }
 
-    /// <summary>Share that is added to a cushion's minutes when its pieces are matched to a repeat (0.2 is 20 %); nothing when left out.</summary>
+    /// <summary>
+    /// Share that is added to a cushion's minutes when its pieces are matched to a repeat (0.2 is 20 %); nothing when left out.
+    /// </summary>
     [NumberRange(0, 5)]
     public double? Matching { get; init; }
 }

@@ -26,10 +26,14 @@ public sealed record LoosePiece
     [LengthRange("1/8 in", "2000 in")]
     public Measure? Length { get; init; }
 
-    /// <summary>Corners of a simple polygon in place of width and length, in order either way round; x across the fabric, y along it.</summary>
+    /// <summary>
+    /// Corners of a simple polygon in place of width and length, in order either way round; x across the fabric, y along it.
+    /// </summary>
     [NumberRange(3, 500)]
     public IReadOnlyList<Corner>? Points { get; init; }
 
-    /// <summary>The turns it may be laid in; those of its fabric when left out. One-way fabric allows none, whatever the piece would.</summary>
+    /// <summary>
+    /// The turns it may be laid in; those of its fabric when left out. One-way fabric allows none, whatever the piece would.
+    /// </summary>
     public Rotations? Rotation { get; init; }
 }

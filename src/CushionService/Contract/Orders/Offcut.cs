@@ -15,11 +15,13 @@ public sealed record Offcut
     [LengthRange("1 in", "4000 in")]
     public Measure? Length { get; init; }
 
-    /// <summary>How many there are alike; 1 when left out.</summary>
+    /// <summary>How many of this size there are; 1 when left out.</summary>
     [NumberRange(1, 20, Default = "1")]
     public int? Quantity { get; init; }
 
-    /// <summary>The dye lot that it was cut from; the fabric's when left out, and without one a lot of its own. At most 64 characters.</summary>
+    /// <summary>
+    /// The dye lot that it was cut from; the fabric's when left out, and without one a lot of its own. At most 64 characters.
+    /// </summary>
     [MaxLength(64)]
     public string? Lot { get; init; }
 }

@@ -5,7 +5,8 @@ namespace CushionService.Contract.Orders;
 /// <summary>How long an operation takes.</summary>
 public sealed record OperationTime
 {
-    /// <summary>A construction, which is all that is not counted besides; a closure; or one of <c>round</c>, <c>welt</c> and <c>ruffle</c> (a loop each),
+    /// <summary>A construction, which is all that is not counted besides; a closure; or one of <c>round</c>, <c>welt</c> and <c>ruffle</c>
+    /// (a loop each),
     /// <c>channel</c>, <c>tuft</c>, <c>tie</c> (a pair), <c>strap</c>, <c>handle</c>, <c>pocket</c>, <c>eyelet</c>, <c>anti-slip</c>,
     /// <c>inner-cover</c>.</summary>
     [Required]

@@ -45,7 +45,7 @@ public sealed record Order
     [NumberRange(0, 200)]
     public IReadOnlyList<Stock>? Stocks { get; init; }
 
-    /// <summary>Prices of what is bought besides fabric; each stands in the place of the price book's.</summary>
+    /// <summary>Prices of what is bought besides fabric; each replaces the price book's.</summary>
     [NumberRange(0, 500)]
     public IReadOnlyList<ItemPrice>? Prices { get; init; }
 
@@ -56,7 +56,7 @@ public sealed record Order
     /// <summary>What is charged beyond materials; only materials when left out.</summary>
     public Costing? Costing { get; init; }
 
-    /// <summary>Fabrics to try in the place of others; in a comparison only.</summary>
+    /// <summary>Fabrics to try instead of others; in a comparison only.</summary>
     [NumberRange(1, 10)]
     public IReadOnlyList<Candidate>? Candidates { get; init; }
 }

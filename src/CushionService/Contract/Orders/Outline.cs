@@ -35,11 +35,13 @@ public sealed record Outline
     [LengthRange("1 in", "240 in")]
     public Measure? BackWidth { get; init; }
 
-    /// <summary>How far a trapezoid's left back corner lies right of its left front corner, negative when left of it; centred when left out.</summary>
+    /// <summary>
+    /// How far a trapezoid's left back corner lies right of its left front corner, negative when left of it; centred when left out.
+    /// </summary>
     [LengthRange("-240 in", "240 in")]
     public Measure? BackOffset { get; init; }
 
-    /// <summary>How far each ear of a tee stands out.</summary>
+    /// <summary>How far each ear of a tee extends.</summary>
     [LengthRange("1/2 in", "60 in")]
     public Measure? EarWidth { get; init; }
 

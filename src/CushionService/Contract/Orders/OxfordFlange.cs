@@ -3,7 +3,7 @@ using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>What stands out round the body of a flanged cushion.</summary>
+/// <summary>The flange round the body of a flanged cushion.</summary>
 public sealed record OxfordFlange
 {
     /// <summary>Whether each face's flange is single or folded back on itself; single when left out.</summary>

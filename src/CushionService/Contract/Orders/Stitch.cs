@@ -3,7 +3,7 @@ using CushionService.Engine.Specifications.Practices;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>The stitch that seams are sewn with, by which thread is reckoned.</summary>
+/// <summary>The stitch that seams are sewn with, from which thread is computed.</summary>
 public sealed record Stitch
 {
     /// <summary>Its type, as ISO 4915 has it.</summary>

@@ -15,16 +15,18 @@ public sealed record Stock
     [MaxLength(200)]
     public string? Label { get; init; }
 
-    /// <summary>What it is; fabrics stand in fabrics instead.</summary>
+    /// <summary>What it is; fabrics are in fabrics instead.</summary>
     [Required]
     public MaterialKind? Kind { get; init; }
 
-    /// <summary>Width of a foam sheet, of a roll of batting or anti-slip material, of tape or webbing. Foam without one is cut to size by the shop.</summary>
+    /// <summary>
+    /// Width of a foam sheet, of a roll of batting or anti-slip material, of tape or webbing. Foam without one is cut to size by the shop.
+    /// </summary>
     [LengthRange("1/4 in", "240 in")]
     public Measure? Width { get; init; }
 
-    /// <summary>Length of a foam sheet, or of a zipper with closed ends: a zipper without one is chain. Of other goods that are sold each, the length
-    /// that one spool or roll holds.</summary>
+    /// <summary>Length of a foam sheet, or of a zipper with closed ends: a zipper without one is chain. Of other goods that are sold each,
+    /// the length that one spool or roll holds.</summary>
     [LengthRange("1 in", "200000 in")]
     public Measure? Length { get; init; }
 

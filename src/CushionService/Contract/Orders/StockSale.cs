@@ -10,7 +10,9 @@ public sealed record StockSale
     [Required]
     public SaleUnit? Unit { get; init; }
 
-    /// <summary>What is sold comes in whole steps of this, in the unit of sale; 1/8 yd, 0.1 m, 0.01 of a weight or an area, or one when left out.</summary>
+    /// <summary>
+    /// What is sold comes in whole steps of this, in the unit of sale; 1/8 yd, 0.1 m, 0.01 of a weight or an area, or one when left out.
+    /// </summary>
     [NumberRange(0.001, 10000)]
     public double? Step { get; init; }
 

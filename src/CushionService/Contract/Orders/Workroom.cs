@@ -25,7 +25,10 @@ public sealed record Workroom
     [LengthRange("0 in", "36 in", Default = "0 in")]
     public Measure? Squaring { get; init; }
 
-    /// <summary>Thread used for each length of seam, as a multiple of the seam; when left out, by the geometry of the stitch, or 2.5 where none is given.</summary>
+    /// <summary>
+    /// Thread used for each length of seam, as a multiple of the seam; when left out, by the geometry of the stitch, or 2.5 where none is
+    /// given.
+    /// </summary>
     [NumberRange(1, 30, Default = "the stitch's, or 2.5")]
     public double? ThreadRatio { get; init; }
 
@@ -45,7 +48,7 @@ public sealed record Workroom
     [LengthRange("1/32 in", "1/2 in", Default = "1/8 in, or 3 mm in a metric order")]
     public Measure? EdgeDistance { get; init; }
 
-    /// <summary>How much lower than the cushion is thick a boxing is made, so that it stands taut.</summary>
+    /// <summary>How much lower than the cushion is thick a boxing is made, so that it is taut.</summary>
     [LengthRange("0 in", "1/2 in", Default = "0 in")]
     public Measure? BoxingTautness { get; init; }
 
@@ -56,7 +59,9 @@ public sealed record Workroom
     /// <summary>How the cut sizes of rectangular faces meet the cutting step; up when left out.</summary>
     public FaceRounding? FaceRounding { get; init; }
 
-    /// <summary>The stitch that seams are sewn with, by which thread is reckoned; a lockstitch that takes 2.5 times the seam when left out.</summary>
+    /// <summary>
+    /// The stitch that seams are sewn with, from which thread is computed; a lockstitch that takes 2.5 times the seam when left out.
+    /// </summary>
     public Stitch? Stitch { get; init; }
 
     /// <summary>Width of the cut between two pieces of foam on a sheet.</summary>

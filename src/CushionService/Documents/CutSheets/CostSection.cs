@@ -4,7 +4,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Documents.CutSheets;
 
-/// <summary>What the order costs and what each cushion bears of it, tax left out and said so.</summary>
+/// <summary>What the order costs and each cushion's share of it, tax left out and said so.</summary>
 internal static class CostSection
 {
     public static void Add(Html html, QuoteAnswer quote)

@@ -6,7 +6,7 @@ using System.Text.Unicode;
 
 namespace CushionService.Documents.CutSheets;
 
-/// <summary>Writes HTML from interpolated strings: what stands in the source is markup, every hole is text and is escaped. A hole
+/// <summary>Writes HTML from interpolated strings: what is in the source is markup, every hole is text and is escaped. A hole
 /// takes text, a whole number or a finished drawing, nothing else, so that no length is printed by accident.</summary>
 internal sealed class Html
 {

@@ -5,7 +5,7 @@ internal static class Stylesheet
 {
     /// <summary>The style sheet for a paper.</summary>
     /// <param name="paper">The paper.</param>
-    /// <param name="foot">What stands at the foot of every page beside its number.</param>
+    /// <param name="foot">The text at the foot of every page beside its number.</param>
     public static string For(Paper paper, string foot) =>
         $$"""
             @page {

@@ -121,7 +121,7 @@ internal sealed class Canvas
     /// <param name="at">Its baseline.</param>
     /// <param name="content">What it says.</param>
     /// <param name="size">In user units.</param>
-    /// <param name="anchor">What stands at <paramref name="at"/>: start, middle or end.</param>
+    /// <param name="anchor">What is at <paramref name="at"/>: start, middle or end.</param>
     /// <param name="bold">Whether it is bold.</param>
     /// <param name="upwards">Whether it reads upwards instead of to the right.</param>
     public void Text(Spot at, string content, double size, string anchor = "start", bool bold = false, bool upwards = false)

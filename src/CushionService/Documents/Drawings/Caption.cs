@@ -3,7 +3,7 @@ using CushionService.Nesting;
 
 namespace CushionService.Documents.Drawings;
 
-/// <summary>What stands on a piece: its label and the sign of how it may lie, side by side in the room that there is.</summary>
+/// <summary>What is on a piece: its label and the sign of how it may lie, side by side in the room that there is.</summary>
 /// <param name="Label">Null when not even the number fits.</param>
 /// <param name="LabelAt">Middle of the label.</param>
 /// <param name="Arrow">Length of the sign, in user units; 0 when there is no room.</param>

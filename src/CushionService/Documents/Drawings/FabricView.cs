@@ -6,7 +6,7 @@ namespace CushionService.Documents.Drawings;
 /// <param name="From">Where the part that is shown starts along the fabric.</param>
 /// <param name="To">Where it ends.</param>
 /// <param name="Turned">Whether the bolt runs to the right.</param>
-/// <param name="Corner">Where its upper left corner stands in the drawing.</param>
+/// <param name="Corner">Where its upper left corner is in the drawing.</param>
 internal sealed record FabricView(double Width, double From, double To, bool Turned, Spot Corner)
 {
     /// <summary>The part that is shown.</summary>

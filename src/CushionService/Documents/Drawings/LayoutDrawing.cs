@@ -4,7 +4,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Documents.Drawings;
 
-/// <summary>Draws how the pieces of one fabric lie, to scale. Inside the group <c>fabric</c> every rectangle and corner stands at exactly
+/// <summary>Draws how the pieces of one fabric lie, to scale. Inside the group <c>fabric</c> every rectangle and corner is at exactly
 /// the coordinates of the answer, in the answer's units; one transform of the group turns the fabric the right way up.</summary>
 internal static class LayoutDrawing
 {

@@ -2,7 +2,7 @@ using CushionService.Contract.Answers;
 
 namespace CushionService.Documents.Drawings;
 
-/// <summary>What the signs of a layout mean, and which pieces stand in it by number alone.</summary>
+/// <summary>What the signs of a layout mean, and which pieces are in it by number alone.</summary>
 internal static class LayoutLegend
 {
     public static Legend For(LayoutScene scene, IReadOnlyList<PlacedPiece> placed, bool continues)

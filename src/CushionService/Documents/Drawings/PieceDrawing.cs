@@ -80,7 +80,7 @@ internal static class PieceDrawing
         DimensionLine.Draw(canvas, new Spot(frame.X - gap, frame.Bottom), new Spot(frame.X - gap, frame.Y), units.Text(across));
     }
 
-    // The sign and the cut size stand in the middle, where marks leave them room.
+    // The sign and the cut size are in the middle, where marks leave them room.
     private static void Inside(Canvas canvas, PieceScene scene, FabricView view, IReadOnlyList<Box> taken)
     {
         Spot[] outline = [.. Outline.Of(scene.Piece).Select(corner => view.At(corner.X, corner.Y))];

@@ -8,7 +8,7 @@ namespace CushionService.Documents.Drawings;
 /// <param name="Placement">Where it lies.</param>
 /// <param name="Corners">Its outline on the fabric; null for a rectangle.</param>
 /// <param name="Up">Its own up in the drawing.</param>
-/// <param name="Caption">What stands on it.</param>
+/// <param name="Caption">What is on it.</param>
 internal sealed record PlacedPiece(string Number, PieceAnswer Piece, PlacementAnswer Placement, Spot[]? Corners, Spot Up, Caption Caption)
 {
     /// <summary>Draws the outline, in the coordinates of the fabric.</summary>
@@ -38,7 +38,7 @@ internal sealed record PlacedPiece(string Number, PieceAnswer Piece, PlacementAn
         canvas.Close();
     }
 
-    /// <summary>Draws what stands on it.</summary>
+    /// <summary>Draws what is on it.</summary>
     public void DrawCaption(Canvas canvas)
     {
         canvas.Open("g", ("data-label", Placement.Piece), ("data-copy", Canvas.Exact(Placement.Copy)));

@@ -2,7 +2,7 @@ using CushionService.Contract.Answers;
 
 namespace CushionService.Documents.Drawings;
 
-/// <summary>The placements that show in a view, with their captions. Copies that lie alike share the work of finding room.</summary>
+/// <summary>The placements that show in a view, with their captions. Copies that lie the same way share the work of finding room.</summary>
 internal static class PlacedPieces
 {
     public static List<PlacedPiece> In(LayoutScene scene, Band band, FabricView view, double mm)

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace CushionService.Documents.Drawings;
 
-/// <summary>The signs by which sheets are laid together: a ringed cross on each corner of the net area, and on each edge that meets
+/// <summary>The signs for laying sheets together: a ringed cross on each corner of the net area, and on each edge that meets
 /// another sheet half a diamond with the number of the joint.</summary>
 internal static class RegistrationMarks
 {

@@ -2,7 +2,7 @@ using CushionService.Nesting;
 
 namespace CushionService.Documents.Drawings;
 
-/// <summary>What stands in the margins of a sheet at true size: whose it is, where it goes, and a measure to check the printer
+/// <summary>What is in the margins of a sheet at true size: whose it is, where it goes, and a measure to check the printer
 /// by.</summary>
 internal static class TileNotes
 {

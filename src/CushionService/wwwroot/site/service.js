@@ -19,5 +19,5 @@ export async function send(call, order, accept) {
   }
 }
 
-/** Where the cut sheet of an order is shown: the order stands in the fragment, which no browser sends. */
+/** Where the cut sheet of an order is shown: the order is in the fragment, which no browser sends. */
 export const sheetOf = (order) => `/cut-sheet.html#${encodeURIComponent(JSON.stringify(order))}`;
