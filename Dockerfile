@@ -6,7 +6,8 @@ FROM ${SDK} AS build
 WORKDIR /source
 COPY . .
 # Compiled ahead of time for a quick start; the runtime compiles anew what is hot.
-RUN dotnet publish src/CushionService --configuration Release --runtime linux-x64 --no-self-contained -p:PublishReadyToRun=true -p:DebugType=none --output /app
+RUN dotnet publish src/CushionService --configuration Release --runtime linux-x64 --no-self-contained \
+    -p:PublishReadyToRun=true -p:DebugType=none --output /app
 
 # No shell, no package manager, a user without rights. Nothing is written but to /tmp, and that only by the runtime's diagnostics, which are
 # off.

@@ -63,7 +63,8 @@ public sealed class BasketTests(BrowserOfThisMachine browser)
 
         Task<string> FocusedAsync() =>
             shown.Page.EvaluateAsync<string>(
-                "() => { const at = document.activeElement.shadowRoot?.activeElement; return at?.name || at?.getAttribute('part') || at?.tagName || ''; }"
+                "() => { const at = document.activeElement.shadowRoot?.activeElement; return at?.name || at?.getAttribute('part') || "
+                    + "at?.tagName || ''; }"
             );
     }
 }

@@ -21,7 +21,8 @@ public sealed partial class CutSheetTests(BrowserOfThisMachine browser)
         int printable = (int)Math.Floor((width - 2 * 12 / 25.4 * 72) / 72 * 96) + 1;
         await shown.Page.SetViewportSizeAsync(printable, 900);
         string[] wide = await shown.Page.EvaluateAsync<string[]>(
-            "room => [...document.querySelectorAll('body *:not(svg *)')].filter(each => each.getBoundingClientRect().right > room + 1).map(each => each.outerHTML.slice(0, 120))",
+            "room => [...document.querySelectorAll('body *:not(svg *)')].filter(each => each.getBoundingClientRect().right > room + "
+                + "1).map(each => each.outerHTML.slice(0, 120))",
             printable
         );
         byte[] pdf = await shown.Page.PdfAsync(new() { PreferCSSPageSize = true });

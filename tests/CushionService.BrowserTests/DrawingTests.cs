@@ -33,20 +33,24 @@ public sealed class DrawingTests(BrowserOfThisMachine browser)
     private const string Measure = """
         async name => {
           const order = await (await fetch(`/demo/${name}.json`)).json();
-          const send = (call, accept) => fetch(`/v1/${call}`, { method: "POST", headers: { "Content-Type": "application/json", Accept: accept }, body: JSON.stringify({ ...order, effort: "quick" }) });
+          const send = (call, accept) => fetch(`/v1/${call}`, {
+            method: "POST", headers: { "Content-Type": "application/json", Accept: accept }, body: JSON.stringify({ ...order, effort: "quick" }) });
           const layouts = (await (await send("layouts", "application/json")).json()).layouts;
           const outside = [];
           let labels = 0;
           for (const { fabric } of layouts) {
             const text = await (await send(`layouts?fabric=${fabric}`, "image/svg+xml")).text();
-            const svg = document.body.appendChild(document.importNode(new DOMParser().parseFromString(text, "image/svg+xml").documentElement, true));
+            const svg = document.body.appendChild(document.importNode(
+              new DOMParser().parseFromString(text, "image/svg+xml").documentElement, true));
             svg.style.maxWidth = "none";
             for (const label of svg.querySelectorAll("[data-label] text")) {
               const { label: piece, copy } = label.parentElement.dataset;
-              const [shape] = [...svg.querySelectorAll("[data-piece]")].filter(each => each.dataset.piece === piece && each.dataset.copy === copy);
+              const [shape] = [...svg.querySelectorAll("[data-piece]")].filter(
+                each => each.dataset.piece === piece && each.dataset.copy === copy);
               const [inner, outer] = [label.getBoundingClientRect(), shape.getBoundingClientRect()];
               labels += 1;
-              if (inner.left < outer.left - 1 || inner.right > outer.right + 1 || inner.top < outer.top - 1 || inner.bottom > outer.bottom + 1) {
+              if (inner.left < outer.left - 1 || inner.right > outer.right + 1 || inner.top < outer.top - 1
+                || inner.bottom > outer.bottom + 1) {
                 outside.push(`${piece} ${copy}: ${label.textContent}`);
               }
             }

@@ -78,7 +78,8 @@ public sealed class EmbeddingTests(BrowserOfThisMachine browser)
                         )}}" crossorigin="anonymous"></script>
                         <cushion-estimate><script type="application/json">
                         { "strings": { "basket": "In den Warenkorb", "/cushions/*/outline/width": "Breite" },
-                          "order": { "units": "cm", "cushions": [{ "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 40, "depth": 40 } }],
+                          "order": { "units": "cm", "cushions": [{ "construction": "knife-edge", "outline": { "kind": "rectangle",
+                            "width": 40, "depth": 40 } }],
                             "fabrics": [{ "id": "linen", "width": 140, "sold": { "unit": "m", "step": 0.1, "minimum": 0.6 } }] } }
                         </script></cushion-estimate></html>
                         """,

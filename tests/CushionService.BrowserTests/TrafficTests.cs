@@ -28,7 +28,8 @@ public sealed class TrafficTests(BrowserOfThisMachine browser, ITestOutputHelper
 
         waits.Sort();
         output.WriteLine(
-            $"From the last key to the answer shown, {waits.Count} pauses: median {waits[waits.Count / 2]:F0} ms, longest {waits[^1]:F0} ms."
+            $"From the last key to the answer shown, {waits.Count} pauses: median {waits[waits.Count / 2]:F0} ms, "
+                + $"longest {waits[^1]:F0} ms."
         );
     }
 

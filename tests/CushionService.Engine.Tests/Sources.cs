@@ -32,9 +32,11 @@ public static class Sources
     public const string FoamTolerance = "Joint Industry Foam Standards (1994), section 10: slab length + 1/2, - 0 in, width + 1/4, - 0 in";
     public const string StitchClasses = "ISO 4915 classes, as in the IASRI course on stitches: 100 to 600";
     public const string CanvasWork =
-        "D. Casey, International Marine/McGraw-Hill, ISBN 0-07-013391-3: wrap, width and boxing each 1 in over, notches at top, middle and bottom of the curve";
+        "D. Casey, International Marine/McGraw-Hill, ISBN 0-07-013391-3: wrap, width and boxing each 1 in over, notches at top, middle "
+        + "and bottom of the curve";
     public const string FoamFirmness =
         "PFA InTouch, volume 4, number 3: support factor is IFD at 65 % over IFD at 25 %; density and firmness are given together";
     public const string WidthChart =
-        "a widely reprinted chart of widths, of weak authority (greenspun.com, msg_id 008fgB): 2 1/4 yd at 36 in is 1 3/4 at 45 and 1 1/2 at 54";
+        "a widely reprinted chart of widths, of weak authority (greenspun.com, msg_id 008fgB): 2 1/4 yd at 36 in is 1 3/4 at 45 and 1 "
+        + "1/2 at 54";
 }

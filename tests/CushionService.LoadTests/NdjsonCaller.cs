@@ -24,7 +24,8 @@ internal static class NdjsonCaller
     {
         await stream.WriteAsync(
             Encoding.ASCII.GetBytes(
-                $"POST /v1/quotes/stream HTTP/1.1\r\nHost: {at.Authority}\r\nContent-Type: application/x-ndjson\r\nTransfer-Encoding: chunked\r\nConnection: close\r\n\r\n"
+                $"POST /v1/quotes/stream HTTP/1.1\r\nHost: {at.Authority}\r\nContent-Type: application/x-ndjson\r\nTransfer-Encoding: "
+                    + "chunked\r\nConnection: close\r\n\r\n"
             )
         );
         for (int number = 1; number <= count; )
@@ -44,10 +45,14 @@ internal static class NdjsonCaller
 
     private static string Order(int number) =>
         $$$"""
-            {"reference":"{{{number}}}","units":"in","effort":"quick","cushions":[{"id":"pad","construction":"knife-edge","outline":{"kind":"rectangle","width":{{{StreamRun.WidthOf(
+            {"reference":"{{{number}}}","units":"in","effort":"quick",
+            "cushions":[{"id":"pad","construction":"knife-edge","outline":{"kind":"rectangle","width":{{{StreamRun.WidthOf(
                 number
-            )}}},"depth":15},"closure":{"kind":"zipper"}}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
-            """;
+            )}}},"depth":15},
+            "closure":{"kind":"zipper"}}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
+            """.ReplaceLineEndings(
+            ""
+        );
 
     private static async Task ReadAsync(BufferedStream stream, Action<Answer> heard)
     {

@@ -54,7 +54,8 @@ internal static class PriceBookRun
         string[] versions = await Task.WhenAll(calls);
         string[] seen = [.. versions.Distinct()];
         Console.WriteLine(
-            $"{versions.Length} quotes at {sent:0} a second, answered after {watch.Elapsed.TotalSeconds:0.0} s; none failed, none mixed two versions; versions seen: {string.Join(' ', seen)}"
+            $"{versions.Length} quotes at {sent:0} a second, answered after {watch.Elapsed.TotalSeconds:0.0} s; none failed, none "
+                + $"mixed two versions; versions seen: {string.Join(' ', seen)}"
         );
         if (seen.Length < 2)
         {

@@ -12,7 +12,8 @@ internal sealed class ReplacedBook : IDisposable
     /// <summary>Quotes two fabrics by the book.</summary>
     public static string Order { get; } =
         """
-            {"units":"in","effort":"quick","priceBook":"nook","pieces":[{"id":"runner","fabric":"canvas","width":20,"length":30},{"id":"lining","fabric":"calico","width":20,"length":30}],"fabrics":[{"id":"canvas","width":54},{"id":"calico","width":54}]}
+            {"units":"in","effort":"quick","priceBook":"nook","pieces":[{"id":"runner","fabric":"canvas","width":20,"length":30},
+              {"id":"lining","fabric":"calico","width":20,"length":30}],"fabrics":[{"id":"canvas","width":54},{"id":"calico","width":54}]}
             """;
 
     /// <summary>Whether the prices of an answer are all those of the version that it names.</summary>
@@ -29,7 +30,8 @@ internal sealed class ReplacedBook : IDisposable
             _version % 3 == 0
                 ? "{ broken"
                 : $$"""
-                {"version":"{{_version:00}}","currency":"USD","prices":[{"item":"canvas","amount":"10.{{_version:00}}","per":"yd"},{"item":"calico","amount":"5.{{_version:00}}","per":"yd"}]}
+                {"version":"{{_version:00}}","currency":"USD","prices":[{"item":"canvas","amount":"10.{{_version:00}}","per":"yd"},
+                  {"item":"calico","amount":"5.{{_version:00}}","per":"yd"}]}
                 """
         );
         File.Move(draft, Path.Combine(Folder, "nook.json"), overwrite: true);

@@ -32,7 +32,8 @@ internal static class StreamRun
                 if (Array.IndexOf(marks, next) is >= 0 and int mark)
                 {
                     Console.WriteLine(
-                        $"{name}: {next, 7} answered, working set {Mebibytes(host.WorkingSet)}, {next / watch.Elapsed.TotalSeconds:0} a second"
+                        $"{name}: {next, 7} answered, working set {Mebibytes(host.WorkingSet)}, {next / watch.Elapsed.TotalSeconds:0} "
+                            + "a second"
                     );
                 }
 

@@ -23,7 +23,9 @@ export class Messages {
       if (Array.isArray(value)) {
         return this.wire({ x: value[0]!, y: value[1]! }, field.typeName);
       }
-      return field.type === "TYPE_ENUM" ? prefix(field) + String(value).replaceAll("-", "_").toUpperCase() : this.wire(value as Record, field.typeName);
+      return field.type === "TYPE_ENUM"
+        ? prefix(field) + String(value).replaceAll("-", "_").toUpperCase()
+        : this.wire(value as Record, field.typeName);
     });
   }
 
@@ -38,7 +40,9 @@ export class Messages {
         const point = value as { x: number; y: number };
         return [point.x, point.y];
       }
-      return field.type === "TYPE_ENUM" ? String(value).slice(prefix(field).length).replaceAll("_", "-").toLowerCase() : this.json(value as Record, field.typeName);
+      return field.type === "TYPE_ENUM"
+        ? String(value).slice(prefix(field).length).replaceAll("_", "-").toLowerCase()
+        : this.json(value as Record, field.typeName);
     });
   }
 
@@ -54,7 +58,10 @@ export class Messages {
         .filter((field) => record[field.name] !== undefined && record[field.name] !== null)
         .map((field) => {
           const value = record[field.name]!;
-          return [field.name, field.label === "LABEL_REPEATED" ? (value as Plain[]).map((element) => one(element, field)) : one(value, field)];
+          return [
+            field.name,
+            field.label === "LABEL_REPEATED" ? (value as Plain[]).map((element) => one(element, field)) : one(value, field),
+          ];
         }),
     );
   }

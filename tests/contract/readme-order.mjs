@@ -10,8 +10,11 @@ if (call === undefined) {
 }
 
 const file = /@(\S+\.json)/.exec(call)?.[1];
-const order = JSON.parse(file ? readFileSync(join(dirname(readme), file), "utf8") : call.slice(call.indexOf("{"), call.lastIndexOf("}") + 1));
+const order = JSON.parse(
+  file ? readFileSync(join(dirname(readme), file), "utf8") : call.slice(call.indexOf("{"), call.lastIndexOf("}") + 1),
+);
 writeFileSync(
   target,
-  `import type { components } from "./contract.js";\n\nexport const order: components["schemas"]["Order"] = ${JSON.stringify(order, null, 2)};\n`,
+  `import type { components } from "./contract.js";\n\n` +
+    `export const order: components["schemas"]["Order"] = ${JSON.stringify(order, null, 2)};\n`,
 );

@@ -15,8 +15,8 @@ const SLOW = 200;
 
 /**
  * Attributes: `service`, where the service is; the module's own origin when left out.
- * Properties, or as JSON in a <script type="application/json"> child: `order`, the shop's part of an order, whose first cushion is what is first shown;
- * `strings`, words in place of ours.
+ * Properties, or as JSON in a <script type="application/json"> child: `order`, the shop's part of an order,
+ * whose first cushion is what is first shown; `strings`, words instead of ours.
  * Events, bubbling, each with { order, answer } as detail: `estimate` for every answer, `add-to-basket` when the button is pressed.
  */
 export class CushionEstimate extends HTMLElement {
@@ -61,7 +61,14 @@ export class CushionEstimate extends HTMLElement {
     this.form = new Form(this.words, (pointer, text) => this.#typed(pointer, text));
     this.basket = element("button", { type: "button", part: "basket", disabled: true }, this.words.say("basket"));
     this.basket.addEventListener("click", () => this.#add());
-    const result = element("section", { class: "result", "aria-label": this.words.say("buy") }, element("p", { class: "buy", "aria-hidden": true }, this.words.say("buy")), this.status, this.body, this.basket);
+    const result = element(
+      "section",
+      { class: "result", "aria-label": this.words.say("buy") },
+      element("p", { class: "buy", "aria-hidden": true }, this.words.say("buy")),
+      this.status,
+      this.body,
+      this.basket,
+    );
     this.shadowRoot.replaceChildren(element("div", { class: "estimate" }, this.form.element, result));
     this.#settle();
     this.#ask();
@@ -104,9 +111,7 @@ export class CushionEstimate extends HTMLElement {
       return;
     }
     this.removeAttribute("aria-busy");
-    outcome.answer ? this.#show(order, outcome.answer)
-      : outcome.problem ? this.#refuse(outcome.problem)
-      : this.#outage(() => this.#ask());
+    outcome.answer ? this.#show(order, outcome.answer) : outcome.problem ? this.#refuse(outcome.problem) : this.#outage(() => this.#ask());
   }
 
   #busy() {
@@ -124,7 +129,11 @@ export class CushionEstimate extends HTMLElement {
 
   #refuse(problem) {
     const homeless = this.form.refuse(problem.violations);
-    this.#say(this.words.say("refused", { count: problem.violations.length }), "refused", homeless.map((text) => element("p", { class: "fault" }, text)));
+    this.#say(
+      this.words.say("refused", { count: problem.violations.length }),
+      "refused",
+      homeless.map((text) => element("p", { class: "fault" }, text)),
+    );
   }
 
   #outage(again) {

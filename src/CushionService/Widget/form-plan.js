@@ -12,7 +12,7 @@ export function planForm(catalogue, chosen, fabrics) {
   const plan = [];
   const add = (group, pointer, required, choices) => {
     const field = known.get(pointer);
-    const options = required || field.choices.length === 0 ? choices ?? field.choices : ["", ...field.choices];
+    const options = required || field.choices.length === 0 ? (choices ?? field.choices) : ["", ...field.choices];
     const single = field.type === "length" || field.type === "number" || options.length > 0;
     if (single && field.type !== "list") {
       plan.push({ ...field, group, required, choices: options });
@@ -21,10 +21,20 @@ export function planForm(catalogue, chosen, fabrics) {
   };
 
   add("shape", "/units", true);
-  const kind = add("shape", `${CUSHION}construction`, true, catalogue.constructions.map((each) => each.kind));
+  const kind = add(
+    "shape",
+    `${CUSHION}construction`,
+    true,
+    catalogue.constructions.map((each) => each.kind),
+  );
   const construction = catalogue.constructions.find((each) => each.kind === kind);
   const drawable = catalogue.outlines.filter((each) => construction.outlines.includes(each.kind) && canBeTyped(each, known));
-  const shape = add("shape", OUTLINE, true, drawable.map((each) => each.kind));
+  const shape = add(
+    "shape",
+    OUTLINE,
+    true,
+    drawable.map((each) => each.kind),
+  );
   for (const field of drawable.find((each) => each.kind === shape).fields) {
     add("shape", field.pointer, field.required);
   }
@@ -38,7 +48,12 @@ export function planForm(catalogue, chosen, fabrics) {
   }
 
   const { closures } = construction;
-  const closure = add("making", CLOSURE, true, closures.map((each) => each.kind));
+  const closure = add(
+    "making",
+    CLOSURE,
+    true,
+    closures.map((each) => each.kind),
+  );
   const { sides } = closures.find((each) => each.kind === closure);
   if (sides.length > 1) {
     add("making", `${CUSHION}closure/side`, true, sides);
@@ -53,7 +68,12 @@ export function planForm(catalogue, chosen, fabrics) {
     }
   }
   const hasBlock = construction.thickness || construction.fields.some((field) => field.pointer === `${CUSHION}length`);
-  const fill = add("making", FILL, true, known.get(FILL).choices.filter((each) => each !== "foam" || hasBlock));
+  const fill = add(
+    "making",
+    FILL,
+    true,
+    known.get(FILL).choices.filter((each) => each !== "foam" || hasBlock),
+  );
   if (fill === "loose") {
     add("making", `${CUSHION}fill/material`, true);
   }
@@ -74,5 +94,7 @@ function scalars(field, known) {
   if (known.get(field.pointer).type !== "group") {
     return [field.pointer];
   }
-  return field.required ? [...known.values()].filter((each) => each.required && each.pointer.startsWith(`${field.pointer}/`)).map((each) => each.pointer) : [];
+  return field.required
+    ? [...known.values()].filter((each) => each.required && each.pointer.startsWith(`${field.pointer}/`)).map((each) => each.pointer)
+    : [];
 }

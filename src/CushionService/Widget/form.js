@@ -13,8 +13,11 @@ export class Form {
     this.words = words;
     this.typed = typed;
     this.#groups = new Map(GROUPS.map((group) => [group, element("div", { class: "fields" })]));
-    this.element = element("form", { novalidate: true, part: "form" }, ...GROUPS.map((group) =>
-      element("fieldset", {}, element("legend", {}, words.say(group)), this.#groups.get(group))));
+    this.element = element(
+      "form",
+      { novalidate: true, part: "form" },
+      ...GROUPS.map((group) => element("fieldset", {}, element("legend", {}, words.say(group)), this.#groups.get(group))),
+    );
     this.element.addEventListener("submit", (event) => event.preventDefault());
   }
 
@@ -39,7 +42,9 @@ export class Form {
       control.value = shown;
     }
     control.setAttribute("aria-required", field.required);
-    row.label.textContent = field.required ? this.words.label(field.pointer) : this.words.say("optional", { label: this.words.label(field.pointer) });
+    row.label.textContent = field.required
+      ? this.words.label(field.pointer)
+      : this.words.say("optional", { label: this.words.label(field.pointer) });
     hint.textContent = [field.choices.length > 0 ? "" : this.words.hint(field), this.#range(field, draft.units)].filter(Boolean).join(": ");
     hint.hidden = hint.textContent === "";
     return row.element;
@@ -48,8 +53,10 @@ export class Form {
   #made(field) {
     const id = field.pointer.replace(/\W+/g, "-").slice(1);
     const described = { id, name: field.pointer, "aria-describedby": `${id}-hint ${id}-fault` };
-    const control = field.choices.length > 0 ? element("select", described)
-      : element("input", { ...described, type: "text", autocomplete: "off", inputmode: field.type === "number" ? "numeric" : null });
+    const control =
+      field.choices.length > 0
+        ? element("select", described)
+        : element("input", { ...described, type: "text", autocomplete: "off", inputmode: field.type === "number" ? "numeric" : null });
     control.addEventListener("input", () => this.typed(field.pointer, control.value));
     const label = element("label", { for: id });
     const hint = element("span", { id: `${id}-hint`, class: "hint" });

@@ -2,7 +2,7 @@
 
 import { converted, withUnit } from "./lengths.js";
 
-/** One cushion being filled in. A length keeps the text and the unit it was typed in, so that showing it in another unit never changes it. */
+/** One cushion being filled in. A length keeps the text and the unit it was typed in, so that another unit never changes it. */
 export class OrderDraft {
   #typed = new Map();
 
@@ -46,7 +46,9 @@ export class OrderDraft {
   /** Chooses for the fields that must have a value and have none that fits. */
   settle(plan) {
     for (const { pointer, choices, required, type, default: usual } of plan) {
-      if (choices.length > 0 ? !choices.includes(this.value(pointer)) : required && type === "number" && usual !== null && !this.has(pointer)) {
+      if (
+        choices.length > 0 ? !choices.includes(this.value(pointer)) : required && type === "number" && usual !== null && !this.has(pointer)
+      ) {
         this.type(pointer, choices[0] ?? usual);
       }
     }
@@ -77,7 +79,9 @@ export class OrderDraft {
 
 // Steps and minimums of sale are lengths in the unit of sale; every other length without a unit is in the order's.
 function lengthsOf(catalogue) {
-  return new Set(catalogue.fields.filter(({ type, pointer }) => type === "length" && !pointer.includes("/sold/")).map(({ pointer }) => pointer));
+  return new Set(
+    catalogue.fields.filter(({ type, pointer }) => type === "length" && !pointer.includes("/sold/")).map(({ pointer }) => pointer),
+  );
 }
 
 // What the shop says stays in the shop's units, whatever the shopper looks at.

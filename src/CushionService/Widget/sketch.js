@@ -14,11 +14,19 @@ export function sketch(layout, pieces, title, id) {
   const [width, height] = turned ? [layout.length * scale, LOW] : [ACROSS, layout.length * scale];
   // The fabric's length runs up the page, or to the right when it is long.
   const at = (x, y) => (turned ? [y * scale, x * scale] : [x * scale, height - y * scale]).map((each) => Math.round(each * 100) / 100);
-  const hatch = drawn("pattern", { id, width: 6, height: 6, patternUnits: "userSpaceOnUse", patternTransform: "rotate(45)" }, drawn("path", { d: "M0 0V6", class: "hatch" }));
+  const hatch = drawn(
+    "pattern",
+    { id, width: 6, height: 6, patternUnits: "userSpaceOnUse", patternTransform: "rotate(45)" },
+    drawn("path", { d: "M0 0V6", class: "hatch" }),
+  );
   const numbers = new Map(pieces.map((piece, i) => [piece.id, { piece, number: i + 1 }]));
-  const drawing = drawn("svg", { viewBox: `-1 -1 ${width + 2} ${height + 2}`, role: "img", "aria-label": title }, drawn("defs", {}, hatch),
+  const drawing = drawn(
+    "svg",
+    { viewBox: `-1 -1 ${width + 2} ${height + 2}`, role: "img", "aria-label": title },
+    drawn("defs", {}, hatch),
     drawn("rect", { width, height, class: "waste", fill: `url(#${id})` }),
-    ...layout.placements.flatMap((placement) => placed(placement, numbers.get(placement.piece), at, scale, turned)));
+    ...layout.placements.flatMap((placement) => placed(placement, numbers.get(placement.piece), at, scale, turned)),
+  );
   if (!turned) {
     return element("div", { class: "sketch" }, drawing);
   }
@@ -40,9 +48,17 @@ function placed(placement, { piece, number }, at, scale, turned) {
 function corners(placement, piece) {
   if (!piece.points) {
     const { width, length } = placement;
-    return [[0, 0], [width, 0], [width, length], [0, length]];
+    return [
+      [0, 0],
+      [width, 0],
+      [width, length],
+      [0, length],
+    ];
   }
-  const [sin, cos] = [Math.round(Math.sin((placement.rotation * Math.PI) / 180)), Math.round(Math.cos((placement.rotation * Math.PI) / 180))];
+  const [sin, cos] = [
+    Math.round(Math.sin((placement.rotation * Math.PI) / 180)),
+    Math.round(Math.cos((placement.rotation * Math.PI) / 180)),
+  ];
   const turned = piece.points.map(([x, y]) => [cos * x - sin * y, sin * x + cos * y]);
   const [left, low] = [Math.min(...turned.map(([x]) => x)), Math.min(...turned.map(([, y]) => y))];
   return turned.map(([x, y]) => [x - left, y - low]);

@@ -3,35 +3,35 @@
 import { showNumber } from "./lengths.js";
 
 export const STRINGS = {
-  "shape": "Shape",
-  "making": "Making",
-  "fabric": "Fabric and number",
-  "range": "{minimum} to {maximum}",
-  "usual": "As usual",
-  "optional": "{label} (optional)",
-  "of": "{quantity} of {fabric}",
-  "buy": "You need",
-  "proven": "No layout could be sold shorter.",
-  "needed": "Still needed: {fields}.",
-  "working": "Working it out…",
-  "refused": "Please check: {count}",
-  "outage": "The service cannot be reached. What you entered is kept.",
-  "retry": "Try again",
-  "layout": "Layout on {fabric}: {count} pieces, {length} long on {width} of usable width",
-  "pieces": "Pieces to cut: {count}",
-  "piece": "{number}: {part}, {width} × {length}",
-  "several": "{piece}, {quantity} times",
-  "materials": "What to buy",
-  "item": "Item",
-  "quantity": "Quantity",
-  "amount": "Price",
-  "charges": "Making and charges",
-  "total": "Total, without tax",
-  "unpriced": "Not in the price: {items}.",
-  "cautions": "Cautions",
+  shape: "Shape",
+  making: "Making",
+  fabric: "Fabric and number",
+  range: "{minimum} to {maximum}",
+  usual: "As usual",
+  optional: "{label} (optional)",
+  of: "{quantity} of {fabric}",
+  buy: "You need",
+  proven: "No layout could be sold shorter.",
+  needed: "Still needed: {fields}.",
+  working: "Working it out…",
+  refused: "Please check: {count}",
+  outage: "The service cannot be reached. What you entered is kept.",
+  retry: "Try again",
+  layout: "Layout on {fabric}: {count} pieces, {length} long on {width} of usable width",
+  pieces: "Pieces to cut: {count}",
+  piece: "{number}: {part}, {width} × {length}",
+  several: "{piece}, {quantity} times",
+  materials: "What to buy",
+  item: "Item",
+  quantity: "Quantity",
+  amount: "Price",
+  charges: "Making and charges",
+  total: "Total, without tax",
+  unpriced: "Not in the price: {items}.",
+  cautions: "Cautions",
   "/cushions/*/fabrics/top": "Fabric",
-  "basket": "Add to basket",
-  "added": "Added to the basket.",
+  basket: "Add to basket",
+  added: "Added to the basket.",
 };
 
 /** The element's words: what the shop gives, else ours, else the name itself made readable. */
@@ -68,7 +68,11 @@ export class Words {
   }
 
   choice(pointer, value) {
-    return this.names.get(value) ?? this.own[`${pointer}=${value}`] ?? (value === "" ? this.say("usual") : pointer === "/units" ? value : readable(value));
+    return (
+      this.names.get(value) ??
+      this.own[`${pointer}=${value}`] ??
+      (value === "" ? this.say("usual") : pointer === "/units" ? value : readable(value))
+    );
   }
 
   /** What a field means: the first words of the catalogue's description. */
@@ -78,6 +82,9 @@ export class Words {
 }
 
 function readable(name) {
-  const words = name.replace(/([a-z])([A-Z])/g, "$1 $2").replaceAll("-", " ").toLowerCase();
+  const words = name
+    .replace(/([a-z])([A-Z])/g, "$1 $2")
+    .replaceAll("-", " ")
+    .toLowerCase();
   return words[0].toUpperCase() + words.slice(1);
 }

@@ -54,7 +54,8 @@ summary { cursor: pointer; font-weight: 600; padding: .25rem 0; }
 details ul { padding-left: 1.2rem; display: grid; gap: .35rem; }
 table { border-collapse: collapse; width: 100%; }
 caption { text-align: left; font-weight: 600; padding-bottom: .25rem; }
-th, td { text-align: left; padding: .35rem .5rem .35rem 0; border-top: 1px solid var(--_line); vertical-align: top; font-weight: 400; overflow-wrap: anywhere; }
+th, td { text-align: left; padding: .35rem .5rem .35rem 0; border-top: 1px solid var(--_line);
+  vertical-align: top; font-weight: 400; overflow-wrap: anywhere; }
 thead th { border-top: 0; font-size: .85rem; color: var(--_soft); }
 tfoot th, tfoot td { border-top: 2px solid var(--_ink); font-weight: 650; }
 .money { text-align: right; padding-right: 0; white-space: nowrap; }

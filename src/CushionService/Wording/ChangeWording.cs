@@ -33,7 +33,8 @@ internal static class ChangeWording
                 .Quotes.SelectMany(quote => quote.Yardages)
                 .GroupBy(yardage => (yardage.Layout.Fabric.Name, yardage.Layout.Fabric.Sold.LengthUnit))
                 .Select(fabric =>
-                    $"{LengthText.Format(fabric.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold), fabric.Key.LengthUnit)} of {fabric.Key.Name}"
+                    $"{LengthText.Format(fabric.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold), fabric.Key.LengthUnit)} "
+                    + $"of {fabric.Key.Name}"
                 )
         );
 

@@ -56,7 +56,7 @@ public sealed class GrainFacts
 
     [Theory]
     [InlineData(40, 30, false, "1 3/4 yd")] // Up the bolt 2 × 31 in; railroaded 31 in across is too wide for two, 2 × 41 in.
-    [InlineData(52, 25, false, "1 1/2 yd")] // Up the bolt 2 × 26 in; railroaded two of 26 in side by side, 53 in of the bolt: no less to buy.
+    [InlineData(52, 25, false, "1 1/2 yd")] // Up the bolt 2 × 26 in; railroaded two of 26 in side by side, 53 in: no less.
     [InlineData(30, 26, true, "7/8 yd")] // Up the bolt 31 in across, 2 × 27 in; railroaded two of 27 in side by side, 31 in.
     [InlineData(72, 20, true, "2 1/8 yd")] // Up the bolt it does not fit.
     public void Either_way_the_shorter_is_taken_and_said(int width, int depth, bool railroaded, string taken)

@@ -36,7 +36,8 @@ public sealed class MotifFacts
         Assert.True(yardage.Layout.ProvenMinimal);
         Assert.Equal(In(22.5m), yardage.SoldAtBest);
         Assert.Equal(
-            "The place of the first motif of main is not given, so 1 3/4 yd is enough wherever it is. At its best position 5/8 yd would do, "
+            "The place of the first motif of main is not given, so 1 3/4 yd is enough wherever it is. At its best position 5/8 yd "
+                + "would do, "
                 + "40 1/2 in less. To plan for one position, measure from the left edge of the usable width and from the cut to the "
                 + "centre of the motif, and give it as the repeat's motif.",
             MotifNote.Of(yardage)!.Detail.ToString()

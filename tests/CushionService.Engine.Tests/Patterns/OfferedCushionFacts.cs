@@ -41,7 +41,8 @@ public sealed class OfferedCushionFacts
                 catch (Exception fault)
                 {
                     faults.Add(
-                        $"Cushion {number}, {cushion.Construction} {cushion.Outline.Kind} {cushion.Closure} {cushion.Trim.Edging}: {fault.Message}"
+                        $"Cushion {number},"
+                            + $" {cushion.Construction} {cushion.Outline.Kind} {cushion.Closure} {cushion.Trim.Edging}: {fault.Message}"
                     );
                 }
             }

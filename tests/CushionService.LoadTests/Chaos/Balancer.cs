@@ -28,7 +28,8 @@ internal sealed class Balancer : IDisposable
             daemon off; worker_processes 1; pid {{folder}}/nginx.pid; error_log {{folder}}/error.log;
             events { worker_connections 1024; }
             http {
-              access_log off; client_body_temp_path {{folder}}/body; proxy_temp_path {{folder}}/proxy; fastcgi_temp_path {{folder}}/f; uwsgi_temp_path {{folder}}/u; scgi_temp_path {{folder}}/s;
+              access_log off; client_body_temp_path {{folder}}/body; proxy_temp_path {{folder}}/proxy;
+              fastcgi_temp_path {{folder}}/f; uwsgi_temp_path {{folder}}/u; scgi_temp_path {{folder}}/s;
               upstream nook { {{string.Join(
                 ' ',
                 instances.Select(instance => $"server 127.0.0.1:{instance} max_fails=0;")

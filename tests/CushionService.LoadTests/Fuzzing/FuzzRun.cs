@@ -81,14 +81,17 @@ internal static class FuzzRun
                             if (reply.Status is 0 or 500 && Interlocked.Increment(ref failed) <= Told)
                             {
                                 Console.WriteLine(
-                                    $"FAILED {reply.Status} {(toRest ? Rest[call] : Grpc[call])} {(toRest ? Encoding.UTF8.GetString(body) : Convert.ToBase64String(body))}"
+                                    $"FAILED {reply.Status} {(toRest ? Rest[call] : Grpc[call])} "
+                                        + $"{(toRest ? Encoding.UTF8.GetString(body) : Convert.ToBase64String(body))}"
                                 );
                             }
 
                             if (took > Hang && Interlocked.Increment(ref slow) <= Told)
                             {
                                 Console.WriteLine(
-                                    $"SLOW {took.TotalSeconds:0.0} s {(toRest ? Rest[call] : Grpc[call])} {(toRest ? Encoding.UTF8.GetString(body) : Convert.ToBase64String(body))}"
+                                    $"SLOW {took.TotalSeconds:0.0} "
+                                        + $"s {(toRest ? Rest[call] : Grpc[call])} "
+                                        + $"{(toRest ? Encoding.UTF8.GetString(body) : Convert.ToBase64String(body))}"
                                 );
                             }
 
@@ -96,7 +99,8 @@ internal static class FuzzRun
                             if (done % Math.Max(1, count / 10) == 0)
                             {
                                 Console.WriteLine(
-                                    $"{done, 8} sent, {failed} failed, {slow} slow, working set {host.WorkingSet >> 20} MiB, {host.Handles} handles"
+                                    $"{done, 8} sent, {failed} failed, {slow} slow, working set {host.WorkingSet >> 20} "
+                                        + $"MiB, {host.Handles} handles"
                                 );
                             }
                         }

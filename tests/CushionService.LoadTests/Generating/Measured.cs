@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Globalization;
 using HdrHistogram;
 
 namespace CushionService.LoadTests.Generating;
@@ -51,7 +52,9 @@ internal sealed class Measured
     public double Percentile(double percent) => Answers == 0 ? double.NaN : _answered.GetValueAtPercentile(percent) / 1_000.0;
 
     public override string ToString() =>
-        FormattableString.Invariant(
-            $"{Rate, 8:0} answers/s  p50 {Percentile(50):0.0} ms  p99 {Percentile(99):0.0} ms  max {Percentile(100):0} ms  processor {Processor:0} µs/call  "
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Rate, 8:0} answers/s  p50 {Percentile(50):0.0} ms  p99 {Percentile(99):0.0} ms  max {Percentile(100):0} ms  "
+                + $"processor {Processor:0} µs/call  "
         ) + string.Join(' ', _statuses.OrderBy(pair => pair.Key).Select(pair => $"{pair.Key}×{pair.Value}"));
 }

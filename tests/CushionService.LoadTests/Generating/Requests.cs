@@ -15,8 +15,10 @@ internal static class Requests
 
     /// <summary>One cushion, at quick.</summary>
     public const string OneCushion = """
-        {"reference":"nook-seat","units":"in","effort":"quick","cushions":[{"id":"seat","construction":"boxed","outline":{"kind":"rectangle","width":22,"depth":20},
-        "thickness":3,"closure":{"kind":"zipper","side":"back"}}],"fabrics":[{"id":"main","width":54,"selvedge":"1/2","sold":{"unit":"yd","step":"1/8"}}]}
+        {"reference":"nook-seat","units":"in","effort":"quick","cushions":[{"id":"seat","construction":"boxed",
+          "outline":{"kind":"rectangle","width":22,"depth":20},
+        "thickness":3,"closure":{"kind":"zipper","side":"back"}}],"fabrics":[{"id":"main","width":54,"selvedge":"1/2",
+          "sold":{"unit":"yd","step":"1/8"}}]}
         """;
 
     /// <summary>The same cushion for gRPC.</summary>

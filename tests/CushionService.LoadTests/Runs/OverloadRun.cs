@@ -27,8 +27,10 @@ internal static class OverloadRun
         Console.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"p99 of what was let in {overloaded.Percentile(99) / unloaded.Percentile(99):0.0} × unloaded; {overloaded.Others(200, 429, 503)} neither answered nor rejected; "
-                    + $"{overloaded.RefusedSilently} rejected without Retry-After; working set {before >> 20} to {host.WorkingSet >> 20} MiB"
+                $"p99 of what was let in {overloaded.Percentile(99) / unloaded.Percentile(99):0.0} × "
+                    + $"unloaded; {overloaded.Others(200, 429, 503)} neither answered nor rejected; "
+                    + $"{overloaded.RefusedSilently} rejected without Retry-After; working set {before >> 20} "
+                    + $"to {host.WorkingSet >> 20} MiB"
             )
         );
     }

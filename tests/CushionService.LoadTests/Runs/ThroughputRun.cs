@@ -84,7 +84,8 @@ internal static class ThroughputRun
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{name} / floor: {Ratio(side, floor, measured => measured.Rate):0.00} of the throughput, "
-                        + $"{Ratio(floor, side, measured => measured.Processor):0.00} by processor time of the service alone (medians of {Rounds} rounds)"
+                        + $"{Ratio(floor, side, measured => measured.Processor):0.00} by processor time of the service alone (medians "
+                        + $"of {Rounds} rounds)"
                 )
             );
 

@@ -11,7 +11,8 @@ internal static class Callers
 {
     /// <summary>An order of one cushion, without prices.</summary>
     public const string Pillow = """
-        {"units":"in","effort":"quick","cushions":[{"id":"pillow","construction":"knife-edge","outline":{"kind":"rectangle","width":18,"depth":18},
+        {"units":"in","effort":"quick","cushions":[{"id":"pillow","construction":"knife-edge","outline":{"kind":"rectangle","width":18,
+          "depth":18},
         "closure":{"kind":"zipper"}}],"fabrics":[{"id":"linen","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
         """;
 

@@ -6,6 +6,8 @@ using Grpc.Core;
 using Microsoft.AspNetCore.Authentication.JwtBearer;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.IdentityModel.JsonWebTokens;
+using Microsoft.IdentityModel.Protocols;
+using Microsoft.IdentityModel.Protocols.OpenIdConnect;
 using Microsoft.IdentityModel.Tokens;
 
 namespace CushionService.Tests.Access;
@@ -29,12 +31,11 @@ public sealed class TokenTests : IDisposable
                     {
                         options.Backchannel?.Dispose();
                         options.BackchannelHttpHandler = new Discovery(_rsa);
-                        options.ConfigurationManager =
-                            new Microsoft.IdentityModel.Protocols.ConfigurationManager<Microsoft.IdentityModel.Protocols.OpenIdConnect.OpenIdConnectConfiguration>(
-                                Authority + "/.well-known/openid-configuration",
-                                new Microsoft.IdentityModel.Protocols.OpenIdConnect.OpenIdConnectConfigurationRetriever(),
-                                new HttpClient(new Discovery(_rsa))
-                            );
+                        options.ConfigurationManager = new ConfigurationManager<OpenIdConnectConfiguration>(
+                            Authority + "/.well-known/openid-configuration",
+                            new Microsoft.IdentityModel.Protocols.OpenIdConnect.OpenIdConnectConfigurationRetriever(),
+                            new HttpClient(new Discovery(_rsa))
+                        );
                     }
                 ),
             false,

@@ -135,7 +135,8 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
              "pieces":[{"id":"runner","quantity":2,"width":30,"length":40}],
              "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}}],
              "candidates":[{"fabric":"main","options":[
-               {"id":"same","width":54,{{{defaults}}}"sold":{"unit":"yd","step":0.125,"minimum":"1/8"},"price":{"amount":"20","per":"yd"}}]}]}
+               {"id":"same","width":54,{{{defaults}}}"sold":{"unit":"yd","step":0.125,"minimum":"1/8"},"price":{"amount":"20",
+                 "per":"yd"}}]}]}
             """
         );
 
@@ -156,7 +157,8 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
                {"id":"a","construction":"knife-edge","outline":{"kind":"rectangle","width":18,"depth":18},"closure":{"kind":"hand-sewn"}},
                {"id":"b","construction":"knife-edge","outline":{"kind":"rectangle","width":14,"depth":14},"closure":{"kind":"hand-sewn"}}],
              "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}}],
-             "candidates":[{"fabric":"main","separate":true,"options":[{"id":"same","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}}]}]}
+             "candidates":[{"fabric":"main","separate":true,"options":[{"id":"same","width":54,"sold":{"unit":"yd","step":"1/8"},
+               "price":{"amount":"20.00","per":"yd"}}]}]}
             """
         );
         JsonArray options = (await response.JsonAsync())["options"]!.AsArray();

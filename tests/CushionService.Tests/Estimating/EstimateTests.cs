@@ -19,7 +19,8 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
             "yardage",
             """
             {"units":"in","effort":"standard",
-             "cushions":[{"id":"cushion","quantity":3,"construction":"boxed","outline":{"kind":"rectangle","width":44,"depth":18},"thickness":3,"closure":{"kind":"hook-and-loop"}}],
+             "cushions":[{"id":"cushion","quantity":3,"construction":"boxed","outline":{"kind":"rectangle","width":44,"depth":18},
+               "thickness":3,"closure":{"kind":"hook-and-loop"}}],
              "fabrics":[{"id":"fabric","width":54,"selvedge":"1/2","shrinkage":{"length":0.03},"sold":{"unit":"yd","step":"1/8"}}]}
             """
         );

@@ -91,7 +91,8 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
         using HttpResponseMessage response = await service.PostAsync(
             "fits",
             """
-            {"units":"in","cushions":[{"id":"pad","construction":"knife-edge","outline":{"kind":"rectangle","width":18,"depth":18},"closure":{"kind":"hand-sewn"}}],
+            {"units":"in","cushions":[{"id":"pad","construction":"knife-edge","outline":{"kind":"rectangle","width":18,"depth":18},
+              "closure":{"kind":"hand-sewn"}}],
              "fabrics":[{"id":"main","width":54,"grain":"either","sold":{"unit":"yd","step":"1/8"},"onHand":[{"width":40,"length":20}]}]}
             """
         );
@@ -118,7 +119,8 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
             "fits",
             """
             {"units":"in","pieces":[{"id":"square","quantity":3,"width":19,"length":19}],
-             "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"onHand":[{"width":20,"length":20,"quantity":2},{"width":54,"length":19.5}]}]}
+             "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"onHand":[{"width":20,"length":20,"quantity":2},
+               {"width":54,"length":19.5}]}]}
             """
         );
         JsonObject answer = await response.JsonAsync();

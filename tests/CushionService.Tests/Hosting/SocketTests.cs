@@ -9,7 +9,8 @@ namespace CushionService.Tests.Hosting;
 public sealed class SocketTests
 {
     private const string Order = """
-        {"units":"in","pieces":[{"id":"runner","width":12,"length":40}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
+        {"units":"in","pieces":[{"id":"runner","width":12,"length":40}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd",
+          "step":"1/8"}}]}
         """;
 
     [Fact]

@@ -25,15 +25,18 @@ internal static class ConstructionOrders
         ("gathered-corner", $""" "construction": "gathered-corner", {Rectangle}, "thickness": 4, {Zipper}, {Loose} """),
         (
             "bolster",
-            """ "construction": "bolster", "outline": { "kind": "circle", "diameter": 8 }, "length": 24, "closure": { "kind": "zipper" }, "fill": { "kind": "foam", "density": 30 } """
+            """ "construction": "bolster", "outline": { "kind": "circle", "diameter": 8 }, "length": 24, "closure": { "kind":"""
+                + """ "zipper" }, "fill": { "kind": "foam", "density": 30 } """
         ),
         (
             "bolster-gathered",
-            $$""" "construction": "bolster", "outline": { "kind": "circle", "diameter": 6 }, "length": 16, "ends": { "kind": "gathered", "turning": 1 }, {{ByHand}} """
+            $$""" "construction": "bolster", "outline": { "kind": "circle", "diameter": 6 }, "length": 16, "ends": { "kind":"""
+                + $$""" "gathered", "turning": 1 }, {{ByHand}} """
         ),
         (
             "bolster-tied",
-            $$""" "construction": "bolster", "outline": { "kind": "circle", "diameter": 6 }, "length": 16, "ends": { "kind": "tied", "tail": 7 }, {{Zipper}} """
+            $$""" "construction": "bolster", "outline": { "kind": "circle", "diameter": 6 }, "length": 16, "ends": { "kind": "tied","""
+                + $$""" "tail": 7 }, {{Zipper}} """
         ),
         (
             "bolster-half",
@@ -42,7 +45,8 @@ internal static class ConstructionOrders
         ("flanged", $$""" "construction": "flanged", {{Rectangle}}, "flange": { "width": 2 }, "closure": {{Envelope("4")}}, {{Loose}} """),
         (
             "flanged-double",
-            $$""" "construction": "flanged", {{Rectangle}}, "flange": { "layers": "double", "width": 2, "turning": "3/8" }, "closure": { "kind": "zipper", "side": "bottom" } """
+            $$""" "construction": "flanged", {{Rectangle}}, "flange": { "layers": "double", "width": 2, "turning": "3/8" },"""
+                + $$""" "closure": { "kind": "zipper", "side": "bottom" } """
         ),
         ("pouf-drum", $""" "construction": "pouf", {Circle}, "thickness": 12, {Zipper}, {Loose} """),
         (
@@ -56,11 +60,13 @@ internal static class ConstructionOrders
         ),
         (
             "boxed-bay",
-            $$""" "construction": "boxed", "outline": { "kind": "trapezoid", "frontWidth": 30, "backWidth": 20, "depth": 16, "backOffset": 2 }, "thickness": 3, {{ByHand}} """
+            $$""" "construction": "boxed", "outline": { "kind": "trapezoid", "frontWidth": 30, "backWidth": 20, "depth": 16,"""
+                + $$""" "backOffset": 2 }, "thickness": 3, {{ByHand}} """
         ),
         (
             "knife-edge-tapered",
-            $$""" "construction": "knife-edge", {{Rectangle}}, "cornerTaper": "1/2", "innerCover": { "fabric": "calico" }, {{Zipper}}, {{Loose}} """
+            $$""" "construction": "knife-edge", {{Rectangle}}, "cornerTaper": "1/2", "innerCover": { "fabric": "calico" },"""
+                + $$""" {{Zipper}}, {{Loose}} """
         ),
     ];
 
@@ -70,7 +76,8 @@ internal static class ConstructionOrders
                 $$"""
                 { "units": "in", "effort": "quick",
                   "cushions": [ { "id": "nook", "fabrics": { "top": "main" }, {{cushion}} } ],
-                  "fabrics": [ { "id": "main", "width": 60, "sold": { "unit": "yd", "step": "1/8" } }, { "id": "calico", "width": 60, "sold": { "unit": "yd", "step": "1/8" } } ] }
+                  "fabrics": [ { "id": "main", "width": 60, "sold": { "unit": "yd", "step": "1/8" } }, { "id": "calico", "width": 60,
+                    "sold": { "unit": "yd", "step": "1/8" } } ] }
                 """
             )!
             .AsObject();

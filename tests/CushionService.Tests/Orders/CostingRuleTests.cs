@@ -14,7 +14,8 @@ public sealed class CostingRuleTests
         "/costing/labour/operations/0/operation unknown-value"
     )]
     [InlineData(
-        """{ "/costing": { "labour": { "hourlyRate": "30", "operations": [{ "operation": "welt", "minutes": 1 }, { "operation": "welt", "minutes": 2 }] } } }""",
+        """{ "/costing": { "labour": { "hourlyRate": "30", "operations": [{ "operation": "welt", "minutes": 1 }, { "operation":"""
+            + """ "welt", "minutes": 2 }] } } }""",
         "/costing/labour/operations/1/operation duplicate"
     )]
     [InlineData(

@@ -6,7 +6,8 @@ namespace CushionService.Tests.Orders;
 public sealed class FillTests
 {
     private const string Stocks =
-        """ "/stocks": [{ "id": "slab", "kind": "foam", "density": 30, "firmness": 150 }, { "id": "roll", "kind": "batting", "width": 48 }] """;
+        """ "/stocks": [{ "id": "slab", "kind": "foam", "density": 30, "firmness": 150 }, { "id": "roll", "kind": "batting", "width":"""
+        + """ 48 }] """;
 
     [Theory]
     [InlineData("""{ "kind": "foam", "stock": "foam-9" }""", "/stock unknown-stock")]
@@ -36,7 +37,8 @@ public sealed class FillTests
     public void Foam_that_no_sheet_holds_is_glued_from_parts()
     {
         const string Sheets =
-            """ "/stocks": [{ "id": "sheet", "kind": "foam", "width": 21, "length": 72, "thickness": 3, "density": 30, "firmness": 150 }] """;
+            """ "/stocks": [{ "id": "sheet", "kind": "foam", "width": 21, "length": 72, "thickness": 3, "density": 30, "firmness":"""
+            + """ 150 }] """;
 
         // 22 × 20 of the cover lies on 21 × 72 turned; with a depth of 21 1/4 it does not.
         Assert.Empty(SampleOrder.Validate($$"""{ {{Sheets}}, "/cushions/0/fill": { "kind": "foam", "stock": "sheet" } }""").Violations);

@@ -64,7 +64,8 @@ public sealed class RequiredTests
             SampleOrder
                 .Validate(
                     """
-                    { "/fabrics/1": null, "/cushions/0/fabrics": null, "/cushions/1/fabrics": null, "/cushions/2/fabrics": null, "/pieces/0/fabric": null }
+                    { "/fabrics/1": null, "/cushions/0/fabrics": null, "/cushions/1/fabrics": null, "/cushions/2/fabrics": null,
+                      "/pieces/0/fabric": null }
                     """
                 )
                 .Violations.Select(SampleOrder.Written)

@@ -137,8 +137,10 @@ public sealed class RuleTests
                 .Validate(
                     """
                     {
-                      "/cushions/0/thickness": 25, "/cushions/1/closure": null, "/cushions/2/fabrics/top": "velvet", "/cushions/1/fabrics/top": "main",
-                      "/fabrics/1/id": "main", "/fabrics/1/sold/step": null, "/pieces/0/width": "wide", "/prices/0/amount": "free", "/workroom/threadRatio": 0
+                      "/cushions/0/thickness": 25, "/cushions/1/closure": null, "/cushions/2/fabrics/top": "velvet",
+                        "/cushions/1/fabrics/top": "main",
+                      "/fabrics/1/id": "main", "/fabrics/1/sold/step": null, "/pieces/0/width": "wide", "/prices/0/amount": "free",
+                        "/workroom/threadRatio": 0
                     }
                     """
                 )

@@ -24,7 +24,8 @@ internal static class SampleOrder
               "closure": { "kind": "envelope", "fold": "1/2", "overlap": 4 },
               "fabrics": { "top": "trim" }, "fill": { "kind": "loose", "material": "feather", "plumpness": 0.9 } },
             { "id": "bench", "construction": "boxed", "outline": { "kind": "rectangle", "width": 44, "depth": 18 }, "thickness": 3,
-              "boxing": { "joins": "back" }, "closure": { "kind": "zipper", "return": 3, "turnUnder": "3/4" }, "fabrics": { "top": "main" } }
+              "boxing": { "joins": "back" }, "closure": { "kind": "zipper", "return": 3, "turnUnder": "3/4" },
+                "fabrics": { "top": "main" } }
           ],
           "pieces": [ { "id": "runner", "fabric": "main", "quantity": 2, "width": 12, "length": 40, "rotation": "none" } ],
           "fabrics": [
@@ -58,7 +59,8 @@ internal static class SampleOrder
     public static string Written(ViolationAnswer violation) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{violation.Pointer} {violation.Code}{(violation is { Minimum: null, Maximum: null } ? "" : $" {violation.Minimum}..{violation.Maximum}")}"
+            $"{violation.Pointer} {violation.Code}"
+                + $"{(violation is { Minimum: null, Maximum: null } ? "" : $" {violation.Minimum}..{violation.Maximum}")}"
         );
 
     private static void Set(JsonNode order, string pointer, JsonNode? value)

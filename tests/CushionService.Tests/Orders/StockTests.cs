@@ -70,7 +70,8 @@ public sealed class StockTests
             SampleOrder
                 .Validate(
                     """
-                    { "/stocks": [{ "id": "thread", "kind": "thread", "length": "220 yd", "sold": { "unit": "each" } }, { "id": "thread", "kind": "foam" }] }
+                    { "/stocks": [{ "id": "thread", "kind": "thread", "length": "220 yd", "sold": { "unit": "each" } },
+                      { "id": "thread", "kind": "foam" }] }
                     """
                 )
                 .Violations.Select(SampleOrder.Written)

@@ -44,7 +44,8 @@ public sealed class BasketTests
         {
             string unit = Words<Engine.Measures.SaleUnit>.Of(material.Unit);
             table.Append(
-                $"| {material.Item} | {SaleText.Of(material.Quantity, material.Unit).Replace('\u00A0', ' ')} | {unit} | {material.Because} | {line.UnitPrice} | {line.Amount} |\n"
+                $"| {material.Item} | {SaleText.Of(material.Quantity, material.Unit).Replace('\u00A0', ' ')} | {unit} "
+                    + $"| {material.Because} | {line.UnitPrice} | {line.Amount} |\n"
             );
         }
 

@@ -33,7 +33,9 @@ public sealed class ReadmeTests
         WrittenPart.IsUpToDate(
             Answer,
             "answer",
-            $"```json\n{Answered().ToJsonString(new JsonSerializerOptions(ContractJson.Options) { WriteIndented = true, NewLine = "\n" })}\n```\n"
+            "```json\n"
+                + Answered().ToJsonString(new JsonSerializerOptions(ContractJson.Options) { WriteIndented = true, NewLine = "\n" })
+                + "\n```\n"
         );
 
     [Fact]

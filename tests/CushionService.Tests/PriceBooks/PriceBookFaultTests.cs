@@ -25,11 +25,13 @@ public sealed class PriceBookFaultTests
         "4 /prices/0/colour unknown-field"
     )]
     [InlineData(
-        "{ \"currency\": \"USD\", \"prices\": [\n { \"item\": \"a\", \"amount\": \"1\", \"per\": \"yd\" },\n { \"item\": \"a\", \"amount\": \"2\", \"per\": \"yd\" } ] }",
+        "{ \"currency\": \"USD\", \"prices\": [\n { \"item\": \"a\", \"amount\": \"1\", \"per\": \"yd\" },\n { \"item\": \"a\", "
+            + "\"amount\": \"2\", \"per\": \"yd\" } ] }",
         "3 /prices/1/item duplicate"
     )]
     [InlineData(
-        "{ \"currency\": \"USD\", \"prices\": [ { \"item\": \"a\", \"amount\": \"1\", \"per\": \"yd\", \"breaks\": [\n { \"from\": 5, \"amount\": \"1\" },\n { \"from\": 5, \"amount\": \"0.9\" } ] } ] }",
+        "{ \"currency\": \"USD\", \"prices\": [ { \"item\": \"a\", \"amount\": \"1\", \"per\": \"yd\", \"breaks\": [\n { \"from\": 5, "
+            + "\"amount\": \"1\" },\n { \"from\": 5, \"amount\": \"0.9\" } ] } ] }",
         "3 /prices/0/breaks/1/from not-rising"
     )]
     [InlineData(
@@ -41,13 +43,16 @@ public sealed class PriceBookFaultTests
         "3 /costing/rounding/step out-of-range"
     )]
     [InlineData(
-        "{ \"currency\": \"USD\", \"prices\": [],\n \"costing\": { \"labour\": { \"hourlyRate\": \"30\", \"operations\": [\n { \"operation\": \"boxed\", \"minutes\": 75 },\n { \"operation\": \"boxed\", \"minutes\": 80 },\n { \"operation\": \"juggle\", \"minutes\": -1 } ] } } }",
+        "{ \"currency\": \"USD\", \"prices\": [],\n \"costing\": { \"labour\": { \"hourlyRate\": \"30\", \"operations\": [\n { "
+            + "\"operation\": \"boxed\", \"minutes\": 75 },\n { \"operation\": \"boxed\", \"minutes\": 80 },\n { \"operation\": "
+            + "\"juggle\", \"minutes\": -1 } ] } } }",
         "4 /costing/labour/operations/1/operation duplicate",
         "5 /costing/labour/operations/2/minutes out-of-range",
         "5 /costing/labour/operations/2/operation unknown-value"
     )]
     [InlineData(
-        "{ \"currency\": \"USD\", \"prices\": [\n { \"item\": \"foam\", \"amount\": \"1\", \"per\": \"yd\" } ],\n \"stocks\": [ { \"id\": \"foam\", \"kind\": \"foam\", \"sold\": { \"unit\": \"lb\" } } ] }",
+        "{ \"currency\": \"USD\", \"prices\": [\n { \"item\": \"foam\", \"amount\": \"1\", \"per\": \"yd\" } ],\n \"stocks\": [ { "
+            + "\"id\": \"foam\", \"kind\": \"foam\", \"sold\": { \"unit\": \"lb\" } } ] }",
         "2 /prices/0/per not-combinable"
     )]
     public void Every_fault_is_told_with_its_line(string text, params string[] faults)
@@ -90,7 +95,8 @@ public sealed class PriceBookFaultTests
             (
                 "nook",
                 """
-                { "currency": "EUR", "units": "cm", "prices": [], "stocks": [{ "id": "sheet", "kind": "foam", "width": 100, "length": 200, "thickness": 5 }] }
+                { "currency": "EUR", "units": "cm", "prices": [], "stocks": [{ "id": "sheet", "kind": "foam", "width": 100,
+                  "length": 200, "thickness": 5 }] }
                 """
             )
         );

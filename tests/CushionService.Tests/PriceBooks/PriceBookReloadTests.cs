@@ -16,7 +16,8 @@ public sealed class PriceBookReloadTests
     private const string Order = """
         {
           "units": "in", "effort": "quick", "priceBook": "nook",
-          "pieces": [{ "id": "runner", "fabric": "canvas", "quantity": 1, "width": 20, "length": 30 }, { "id": "lining", "fabric": "calico", "quantity": 1, "width": 20, "length": 30 }],
+          "pieces": [{ "id": "runner", "fabric": "canvas", "quantity": 1, "width": 20, "length": 30 }, { "id": "lining",
+            "fabric": "calico", "quantity": 1, "width": 20, "length": 30 }],
           "fabrics": [{ "id": "canvas", "width": 54 }, { "id": "calico", "width": 54 }]
         }
         """;
@@ -83,7 +84,8 @@ public sealed class PriceBookReloadTests
     private static string Version(int number) =>
         $$"""
             { "version": "{{number}}", "currency": "USD", "prices": [
-              { "item": "canvas", "amount": "10.{{number:00}}", "per": "yd", "step": 1 }, { "item": "calico", "amount": "5.{{number:00}}", "per": "yd", "step": 1 }] }
+              { "item": "canvas", "amount": "10.{{number:00}}", "per": "yd", "step": 1 }, { "item": "calico",
+                "amount": "5.{{number:00}}", "per": "yd", "step": 1 }] }
             """;
 
     private static int Replace(BookFolder books, CancellationToken over)

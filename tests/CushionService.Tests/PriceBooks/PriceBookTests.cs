@@ -78,7 +78,8 @@ public sealed class PriceBookTests : IDisposable
         foreach (string call in new[] { "quotes", "comparisons" })
         {
             JsonObject order = OrderWith(
-                """{ "currency": "USD", "costing": { "labour": { "hourlyRate": "30", "operations": [{ "operation": "knife-edge", "minutes": 25 }] }, "contingency": 0.05, "rounding": { "step": "0.25" } } }"""
+                """{ "currency": "USD", "costing": { "labour": { "hourlyRate": "30", "operations": [{ "operation": "knife-edge","""
+                    + """ "minutes": 25 }] }, "contingency": 0.05, "rounding": { "step": "0.25" } } }"""
             );
             if (call == "comparisons")
             {
@@ -103,7 +104,8 @@ public sealed class PriceBookTests : IDisposable
     {
         JsonObject order = OrderWith("{}");
         order["candidates"] = JsonNode.Parse(
-            """[{ "fabric": "canvas", "options": [{ "id": "linen", "width": 54, "sold": { "unit": "yd", "step": 0.25, "minimum": 1 } }, { "id": "canvas", "width": 54 }] }]"""
+            """[{ "fabric": "canvas", "options": [{ "id": "linen", "width": 54, "sold": { "unit": "yd", "step": 0.25, "minimum": 1 }"""
+                + """ }, { "id": "canvas", "width": 54 }] }]"""
         );
         using HttpResponseMessage response = await _service.PostAsync("comparisons", order.ToJsonString());
         JsonArray options = (await response.JsonAsync())["options"]!.AsArray();
@@ -119,7 +121,8 @@ public sealed class PriceBookTests : IDisposable
                 """
                 {
                   "units": "in", "effort": "quick", "priceBook": "nook",
-                  "cushions": [{ "id": "pillow", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 18, "depth": 18 }, "closure": { "kind": "zipper" } }],
+                  "cushions": [{ "id": "pillow", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 18,
+                    "depth": 18 }, "closure": { "kind": "zipper" } }],
                   "fabrics": [{ "id": "canvas", "width": 54 }]
                 }
                 """

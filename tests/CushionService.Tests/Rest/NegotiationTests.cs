@@ -10,7 +10,8 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
     private const string Order = """
         {
           "units": "in",
-          "pieces": [{ "id": "runner", "fabric": "main", "width": 12, "length": 40 }, { "id": "edge", "fabric": "trim", "width": 3, "length": 40 }],
+          "pieces": [{ "id": "runner", "fabric": "main", "width": 12, "length": 40 }, { "id": "edge", "fabric": "trim", "width": 3,
+            "length": 40 }],
           "fabrics": [
             { "id": "main", "width": 54, "sold": { "unit": "yd", "step": "1/8" } },
             { "id": "trim", "width": 45, "sold": { "unit": "yd", "step": "1/8" } }

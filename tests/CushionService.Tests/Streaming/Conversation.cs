@@ -20,7 +20,8 @@ internal sealed class Conversation : IDisposable
         await socket.ConnectAsync(service.Host, service.Port);
         Conversation talk = new(socket);
         await talk.SendAsync(
-            $"POST /v1/quotes/stream HTTP/1.1\r\nHost: {service.Authority}\r\nContent-Type: application/x-ndjson\r\nTransfer-Encoding: chunked\r\nConnection: close\r\n\r\n"
+            $"POST /v1/quotes/stream HTTP/1.1\r\nHost: {service.Authority}\r\nContent-Type: application/x-ndjson\r\nTransfer-Encoding: "
+                + "chunked\r\nConnection: close\r\n\r\n"
         );
         Assert.Contains(" 200 ", await talk._heard.ReadLineAsync(), StringComparison.Ordinal);
         while (await talk._heard.ReadLineAsync() is { Length: > 0 }) { }

@@ -11,7 +11,8 @@ namespace CushionService.Tests.Streaming;
 public sealed class NdjsonTests(RunningService service) : IClassFixture<RunningService>
 {
     internal const string Runner =
-        """{"units":"in","effort":"quick","pieces":[{"id":"runner","width":12,"length":40}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}""";
+        """{"units":"in","effort":"quick","pieces":[{"id":"runner","width":12,"length":40}]"""
+        + ""","fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}""";
 
     [Fact]
     public async Task Every_line_is_answered_in_its_place_as_a_call_of_its_own_would_be()

@@ -22,7 +22,7 @@ public sealed record CostAnswer
     public required string Total { get; init; }
 
     /// <summary>
-    /// The share that each line of cushions has of the total; they sum to it exactly. Fabric is shared by the area of the pieces in the common
+    /// Each line of cushions' share of the total; they sum to it exactly. Fabric is shared by the area of the pieces in the common
     /// layout.
     /// </summary>
     public required IReadOnlyList<CostShareAnswer> Shares { get; init; }

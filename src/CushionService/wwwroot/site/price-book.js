@@ -11,7 +11,14 @@ export function showBook(order, place) {
 
 export async function showNookBook(place) {
   const book = await (await fetch("/demo/PriceBooks/nook.json")).json();
-  const rows = book.prices.map(({ item, amount, per, breaks = [], cutFee }) =>
-    [item, `${amount} ${book.currency}`, per, breaks.map((each) => `${each.from} ${per}: ${each.amount}`).join(", ") || "–", cutFee ?? "–"]);
-  place.replaceChildren(table("The nook's own book, which an order names", ["Item", "Price", "Per", "From a quantity of", "Cut fee"], rows));
+  const rows = book.prices.map(({ item, amount, per, breaks = [], cutFee }) => [
+    item,
+    `${amount} ${book.currency}`,
+    per,
+    breaks.map((each) => `${each.from} ${per}: ${each.amount}`).join(", ") || "–",
+    cutFee ?? "–",
+  ]);
+  place.replaceChildren(
+    table("The nook's own book, which an order names", ["Item", "Price", "Per", "From a quantity of", "Cut fee"], rows),
+  );
 }

@@ -5,7 +5,11 @@ const TURNS = 5;
 /** Sends an order to a call, again when the service is busy; the text of the answer, or an error with the service's own words. */
 export async function send(call, order, accept) {
   for (let turn = 1; ; turn += 1) {
-    const response = await fetch(`/v1/${call}`, { method: "POST", headers: { "Content-Type": "application/json", Accept: accept }, body: JSON.stringify(order) });
+    const response = await fetch(`/v1/${call}`, {
+      method: "POST",
+      headers: { "Content-Type": "application/json", Accept: accept },
+      body: JSON.stringify(order),
+    });
     const text = await response.text();
     if (response.ok) {
       return text;

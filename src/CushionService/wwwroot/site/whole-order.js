@@ -29,7 +29,8 @@ function said(order, { pieces, layouts, cost }) {
   const cushions = order.cushions.reduce((sum, { quantity = 1 }) => sum + quantity, 0);
   const cut = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
   const count = (number, one, many) => `${number} ${number === 1 ? one : many}`;
-  return `${count(cushions, "cushion", "cushions")}, ${count(cut, "piece", "pieces")} on ${count(layouts.length, "fabric", "fabrics")}, ${money(cost.total, cost.currency)} without tax.`;
+  const cutFrom = `${count(cut, "piece", "pieces")} on ${count(layouts.length, "fabric", "fabrics")}`;
+  return `${count(cushions, "cushion", "cushions")}, ${cutFrom}, ${money(cost.total, cost.currency)} without tax.`;
 }
 
 const money = (text, currency) => Number(text).toLocaleString("en", { style: "currency", currency });
@@ -41,7 +42,12 @@ function materials({ materials: bought, cost }, names) {
     const line = priced.findIndex((each) => each.item === item && each.quantity === quantity);
     return line < 0 ? "–" : money(priced.splice(line, 1)[0].amount, cost.currency);
   };
-  const rows = bought.map(({ item, quantity, unit, because }) => [names.get(item) ?? item, `${quantity} ${unit}`, amount(item, quantity), because]);
+  const rows = bought.map(({ item, quantity, unit, because }) => [
+    names.get(item) ?? item,
+    `${quantity} ${unit}`,
+    amount(item, quantity),
+    because,
+  ]);
   const making = cost.lines.reduce((rest, line) => rest - line.amount, Number(cost.total));
   if (Math.abs(making) > 1e-6) {
     rows.push(["Making and charges", "", money(making, cost.currency), [...cost.additions.map((addition) => addition.because)].join("; ")]);
