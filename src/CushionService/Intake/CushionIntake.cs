@@ -23,14 +23,13 @@ internal static class CushionIntake
         SeamAllowance = RecordForm<Cushion>.Length(nameof(Cushion.SeamAllowance));
 
     /// <summary>The cushion; null where anything that it cannot do without was refused.</summary>
-    /// <param name="cushion">The cushion as written.</param>
-    /// <param name="index">Its index in the order, for pointers of later findings.</param>
+    /// <param name="ordered">The cushion as written, and its place.</param>
     /// <param name="order">The order, with its fabrics, its stocks and its workroom's practice.</param>
-    /// <param name="findings">Takes what is wrong with the cushion.</param>
-    public static CushionSpecification? Read(Cushion cushion, int index, OrderContext order, Findings findings)
+    public static CushionSpecification? Read(OrderedCushion ordered, OrderContext order)
     {
+        (Cushion cushion, Findings findings) = (ordered.Written, ordered.At);
         Fields<Cushion> fields = RecordForm<Cushion>.Read(cushion, findings);
-        Outline? outline = OutlineIntake.Read(cushion.Outline, findings.Within(nameof(cushion.Outline)));
+        Outline? outline = ordered.Drawn ?? OutlineIntake.Read(cushion.Outline, findings.Within(nameof(cushion.Outline)));
         // The boxing and the fabrics have no more than their form; names of fabrics are checked with the order.
         if (cushion.Boxing is { } boxing)
         {
@@ -74,7 +73,7 @@ internal static class CushionIntake
                 {
                     Id = id,
                     Label = cushion.Label,
-                    Pointer = $"/cushions/{index}",
+                    Pointer = ordered.Pointer,
                     Quantity = cushion.Quantity ?? 1,
                     Construction = kind,
                     Outline = outline,

@@ -38,12 +38,9 @@ internal sealed class FabricUse
         }
 
         FabricUse use = new(fabrics, findings);
-        for (int i = 0; i < context.Order.Cushions?.Count; i++)
+        foreach (OrderedCushion cushion in context.Cushions)
         {
-            if (context.Order.Cushions[i] is { } cushion)
-            {
-                use.Of(cushion, context.OnlyFabric, findings.Within(nameof(Order.Cushions), i));
-            }
+            use.Of(cushion.Written, context.OnlyFabric, cushion.At);
         }
 
         // Pieces of the maker's own, cut with the cushions.

@@ -37,6 +37,9 @@ internal sealed class OrderContext
     /// <summary>How the workroom sews and cuts: the usual practice, until the order's workroom has been read.</summary>
     public WorkroomPractice Practice { get; set; }
 
+    /// <summary>The cushions of the order, and after them those of its bays.</summary>
+    public ImmutableArray<OrderedCushion> Cushions { get; set; } = [];
+
     /// <summary>The only fabric, which parts without an entry are made of; null when there are several.</summary>
     public string? OnlyFabric => Order.Fabrics is [{ Id: { } id }] ? id : null;
 

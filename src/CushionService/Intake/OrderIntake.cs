@@ -61,6 +61,7 @@ internal static class OrderIntake
             (fabric, i, at) => FabricIntake.Read(fabric, i, context, purpose, at),
             findings
         );
+        context.Cushions = Cushions(order, context, findings);
         // Names are checked once all fabrics are known; the cushions below may then take them as they are.
         FabricUse.Check(context, findings);
         return new OrderSpecification
@@ -68,13 +69,8 @@ internal static class OrderIntake
             Unit = context.Unit,
             Currency = context.Currency,
             Effort = order.Effort ?? Effort.Standard,
-            Cushions = Each<Cushion, CushionSpecification>(
-                order.Cushions,
-                nameof(order.Cushions),
-                (cushion, i, at) => CushionIntake.Read(cushion, i, context, at),
-                findings
-            ),
-            Rows = RowIntake.Read(order, findings),
+            Cushions = [.. context.Cushions.Select(cushion => CushionIntake.Read(cushion, context)).OfType<CushionSpecification>()],
+            Rows = RowIntake.Read(context, findings),
             Pieces = Each<LoosePiece, LoosePieceSpecification>(
                 order.Pieces,
                 nameof(order.Pieces),
@@ -101,6 +97,20 @@ internal static class OrderIntake
             ),
         };
     }
+
+    // The order's own, and after them those of its bays.
+    private static ImmutableArray<OrderedCushion> Cushions(Order order, OrderContext context, Findings findings) =>
+        [
+            .. (order.Cushions ?? [])
+                .Index()
+                .Where(cushion => cushion.Item is not null)
+                .Select(cushion => new OrderedCushion(
+                    cushion.Item,
+                    $"/cushions/{cushion.Index}",
+                    findings.Within(nameof(order.Cushions), cushion.Index)
+                )),
+            .. BayIntake.Read(order, context, findings),
+        ];
 
     // An order in another currency than its price book would be priced in two.
     private static void BookIsKnown(Order order, PriceBookSpecification? book, Findings findings)

@@ -19,6 +19,11 @@ internal static class OrderSize
             pieces += PiecesOfCushion * (order.Cushions[i]?.Quantity ?? 1);
         }
 
+        for (int i = 0; i < order.Bays?.Count; i++)
+        {
+            pieces += PiecesOfCushion * (order.Bays[i]?.Quantity ?? 1) * (order.Bays[i]?.Walls?.Count ?? 0);
+        }
+
         for (int i = 0; i < order.Pieces?.Count; i++)
         {
             pieces += order.Pieces[i]?.Quantity ?? 1;

@@ -18,6 +18,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
     {
         // JSON lets a list hold null, which the other rules pass over.
         RuleForEach(order => order.Cushions).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Cushions)));
+        RuleForEach(order => order.Bays).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Bays)));
         RuleForEach(order => order.Rows).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Rows)));
         RuleForEach(order => order.Pieces).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Pieces)));
         RuleForEach(order => order.Fabrics).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Fabrics)));
@@ -27,6 +28,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
 
         // The answer names its pieces, fabrics and prices by these, and would be ambiguous.
         RuleFor(order => order.Cushions).Distinct(cushion => cushion?.Id, nameof(Cushion.Id));
+        RuleFor(order => order.Bays).Distinct(bay => bay?.Id, nameof(Bay.Id));
         RuleFor(order => order.Rows).Distinct(row => row?.Id, nameof(Row.Id));
         RuleFor(order => order.Pieces).Distinct(piece => piece?.Id, nameof(LoosePiece.Id));
         RuleFor(order => order.Fabrics).Distinct(fabric => fabric?.Id, nameof(Fabric.Id));
@@ -34,7 +36,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         RuleFor(order => order.Prices).Distinct(price => price?.Item, nameof(ItemPrice.Item));
 
         RuleFor(order => order)
-            .Must(order => order.Cushions is { Count: > 0 } || order.Pieces is { Count: > 0 })
+            .Must(order => order.Cushions is { Count: > 0 } || order.Bays is { Count: > 0 } || order.Pieces is { Count: > 0 })
             .WithErrorCode("empty-order")
             .WithDetail(OrderTexts.Empty);
         RuleFor(order => order)

@@ -11,13 +11,14 @@ namespace CushionService.Intake;
 internal static class RowIntake
 {
     /// <summary>The rows; without those that were refused.</summary>
-    /// <param name="order">The order as written.</param>
+    /// <param name="context">The order, and its cushions.</param>
     /// <param name="findings">Takes what is wrong with the whole order.</param>
-    public static ImmutableArray<RowSpecification> Read(Order order, Findings findings)
+    public static ImmutableArray<RowSpecification> Read(OrderContext context, Findings findings)
     {
+        Order order = context.Order;
         if (order.Rows is not { Count: > 0 } rows)
         {
-            return [];
+            return Bays(order, []);
         }
 
         // The form of every row, before what the rows have to do with each other.
@@ -38,7 +39,7 @@ internal static class RowIntake
             foreach ((int c, string? name) in (row?.Cushions ?? []).Index())
             {
                 string place = $"{nameof(Order.Rows)}[{r}].{nameof(Row.Cushions)}[{c}]";
-                if (order.Cushions?.FirstOrDefault(cushion => cushion?.Id is { } id && id == name) is not { } cushion)
+                if (context.Cushions.FirstOrDefault(cushion => cushion.Written.Id is { } id && id == name) is not { Written: var cushion })
                 {
                     findings.Refuse(place, "unknown-cushion", OrderTexts.UnknownCushion(name ?? "null"));
                 }
@@ -62,8 +63,18 @@ internal static class RowIntake
         [
             .. rows.Where(row => row is { Id: not null, Cushions: not null })
                 .Select(row => new RowSpecification(row!.Id!, [.. row.Cushions!])),
+            .. Bays(order, [.. rowOf.Keys]),
         ];
     }
+
+    // The seats of a bay lie beside each other, unless a row says what they lie beside.
+    private static ImmutableArray<RowSpecification> Bays(Order order, ImmutableHashSet<string> inRows) =>
+        [
+            .. (order.Bays ?? [])
+                .Where(bay => bay is { Id: not null, Walls: not null })
+                .Select(bay => new RowSpecification(bay.Id!, BayIntake.Ids(bay)))
+                .Where(row => !row.Cushions.Any(inRows.Contains)),
+        ];
 
     // The cushion's own grain, or its fabric's, or the usual one.
     private static Grain GrainOf(Cushion cushion, Order order)

@@ -82,14 +82,19 @@ internal static class CatalogueWording
                 Type = kind,
                 Description = comments.Of(property),
                 Required = property.IsDefined(typeof(RequiredAttribute)),
-                Minimum = lengths?.Minimum ?? numbers?.Minimum.ToString(System.Globalization.CultureInfo.InvariantCulture),
-                Maximum = lengths?.Maximum ?? numbers?.Maximum.ToString(System.Globalization.CultureInfo.InvariantCulture),
+                // A list's range is that of how many entries it has.
+                Minimum = numbers?.Minimum.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? lengths?.Minimum,
+                Maximum = numbers?.Maximum.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? lengths?.Maximum,
                 Default = lengths?.Default ?? numbers?.Default,
                 Choices = (entry ?? type).IsEnum
                     ? [.. Enum.GetNames(entry ?? type).Select(JsonNamingPolicy.KebabCaseLower.ConvertName)]
                     : [],
             };
-            if (kind is FieldType.Group or FieldType.List && entry is not { IsEnum: true })
+            if (entry is { IsEnum: false } && entry.Namespace != typeof(Order).Namespace)
+            {
+                yield return Entry(property, entry, $"{pointer}/*");
+            }
+            else if (kind is FieldType.Group or FieldType.List && entry is not { IsEnum: true })
             {
                 foreach (FieldAnswer field in FieldsOf(entry ?? type, entry is null ? pointer : $"{pointer}/*", comments))
                 {
@@ -97,6 +102,24 @@ internal static class CatalogueWording
                 }
             }
         }
+    }
+
+    // An entry of a list of lengths, numbers or texts, which has no name of its own.
+    private static FieldAnswer Entry(PropertyInfo list, Type entry, string pointer)
+    {
+        var lengths = list.GetCustomAttribute<LengthRangeAttribute>();
+        var numbers = list.GetCustomAttribute<EntryRangeAttribute>();
+        return new FieldAnswer
+        {
+            Pointer = pointer,
+            Type = TypeOf(entry, null),
+            Description = "",
+            Required = true,
+            Minimum = lengths?.Minimum ?? numbers?.Minimum.ToString(System.Globalization.CultureInfo.InvariantCulture),
+            Maximum = lengths?.Maximum ?? numbers?.Maximum.ToString(System.Globalization.CultureInfo.InvariantCulture),
+            Default = null,
+            Choices = [],
+        };
     }
 
     private static FieldType TypeOf(Type type, Type? entry) =>

@@ -1,3 +1,4 @@
+using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract;
@@ -91,7 +92,7 @@ public sealed class DemoTests
             .. typeof(Order)
                 .Assembly.GetTypes()
                 .Where(type => type.Namespace == typeof(Order).Namespace && type is { IsPublic: true, IsClass: true })
-                .SelectMany(type => ContractJson.Options.GetTypeInfo(type).Properties.Select(property => $"{type.Name}.{property.Name}")),
+                .SelectMany(type => ContractJson.Options.GetTypeInfo(type).Properties.Select(NameOf)),
         ];
         // What one has and what one might take belong to the calls that ask whether it fits and what is cheaper; a quote refuses them.
         Assert.DoesNotContain(
@@ -116,11 +117,16 @@ public sealed class DemoTests
         {
             foreach (JsonProperty member in element.EnumerateObject())
             {
-                used.Add($"{type.Name}.{member.Name}");
-                Collect(member.Value, record.Properties.Single(property => property.Name == member.Name).PropertyType, used);
+                JsonPropertyInfo property = record.Properties.Single(property => property.Name == member.Name);
+                used.Add(NameOf(property));
+                Collect(member.Value, property.PropertyType, used);
             }
         }
     }
+
+    // What cushions and bays have in common is one field.
+    private static string NameOf(JsonPropertyInfo property) =>
+        $"{((MemberInfo)property.AttributeProvider!).DeclaringType!.Name}.{property.Name}";
 
     private static Order Read(string file) =>
         JsonSerializer.Deserialize<Order>(File.ReadAllText(Path.Combine(Folder, file)), ContractJson.Options)!;

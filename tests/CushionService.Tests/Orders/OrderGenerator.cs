@@ -42,6 +42,8 @@ internal sealed class OrderGenerator
                 ["currency"] = Slip() ? "usd" : Pick("USD", "EUR", "JPY"),
                 ["effort"] = "quick",
                 ["cushions"] = new JsonArray([.. Enumerable.Range(1, cushions).Select(Cushion)]),
+                ["bays"] = Chance(8) ? new JsonArray(Bay()) : null,
+                ["rows"] = cushions > 1 && Chance(4) ? new JsonArray(Row(cushions)) : null,
                 ["pieces"] = new JsonArray([.. Enumerable.Range(1, _random.Next(cushions == 0 ? 1 : 0, 4)).Select(Piece)]),
                 ["fabrics"] = new JsonArray([.. _fabrics.Select(Fabric)]),
                 ["workroom"] = Chance(4)
@@ -126,6 +128,31 @@ internal sealed class OrderGenerator
             }
         );
     }
+
+    // Walls that are long enough for their mitres.
+    private JsonObject Bay() =>
+        Some(
+            new JsonObject
+            {
+                ["id"] = "bay",
+                ["label"] = Chance(2) ? "Bay" : null,
+                ["construction"] = "boxed",
+                ["walls"] = new JsonArray(Length(30, 40), Length(40, 50), Length(30, 40)),
+                ["angles"] = new JsonArray(Slip() ? 45 : 135, _random.Next(110, 180)),
+                ["depth"] = Length(8, 12),
+                ["bulk"] = Chance(3) ? Length(0.125, 0.5) : null,
+                ["thickness"] = Slip() ? null : Length(2, 5),
+                ["closure"] = new JsonObject { ["kind"] = Pick("zipper", "hook-and-loop", "hand-sewn") },
+                ["fabrics"] = new JsonObject { ["top"] = Slip() ? "silk" : Pick([.. _fabrics]) },
+            }
+        );
+
+    private JsonObject Row(int cushions) =>
+        new()
+        {
+            ["id"] = "row",
+            ["cushions"] = new JsonArray([.. Enumerable.Range(1, cushions).Select(i => (JsonNode)(Slip() ? "nobody" : $"cushion-{i}"))]),
+        };
 
     private JsonObject Edging(bool boxed) =>
         Chance(3)

@@ -14,6 +14,7 @@ public sealed record ShapePractice
             EndTurning = Length.FromInches(0.75m),
             FlangeTurning = Length.FromInches(0.5m),
             ChannelTakeUp = Fraction.Of(1, 50),
+            BayBulk = Length.FromInches(0.25m),
         };
 
     /// <summary>A workroom that measures in millimetres.</summary>
@@ -24,6 +25,7 @@ public sealed record ShapePractice
             EndTurning = Length.FromMillimetres(20),
             FlangeTurning = Length.FromMillimetres(13),
             ChannelTakeUp = Imperial.ChannelTakeUp,
+            BayBulk = Length.FromMillimetres(6),
         };
 
     /// <summary>Length of the tail beyond a tied end of a bolster.</summary>
@@ -37,4 +39,7 @@ public sealed record ShapePractice
 
     /// <summary>What flat channels take up, as a fraction of the width.</summary>
     public required Fraction ChannelTakeUp { get; init; }
+
+    /// <summary>What each end of a bay's seat that meets another is shorter by, for the two boxings between them.</summary>
+    public required Length BayBulk { get; init; }
 }

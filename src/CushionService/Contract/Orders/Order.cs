@@ -25,6 +25,10 @@ public sealed record Order
     [NumberRange(0, 200)]
     public IReadOnlyList<Cushion>? Cushions { get; init; }
 
+    /// <summary>Seats along the walls of bays and corners, each a set of cushions; none when left out.</summary>
+    [NumberRange(0, 50)]
+    public IReadOnlyList<Bay>? Bays { get; init; }
+
     /// <summary>Cushions that lie beside each other; none when left out.</summary>
     [NumberRange(0, 200)]
     public IReadOnlyList<Row>? Rows { get; init; }

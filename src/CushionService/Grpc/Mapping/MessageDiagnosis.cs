@@ -28,6 +28,10 @@ internal static class MessageDiagnosis
                     ? ((IEnumerable)value!)
                         .Cast<object>()
                         .SelectMany((element, index) => Unknown(field, element, $"{place}/{index}", least: 1))
+                : field.IsRepeated && field.FieldType == FieldType.Double
+                    ? ((IEnumerable)value!)
+                        .Cast<object>()
+                        .SelectMany((element, index) => Single(field, element, currency, $"{place}/{index}"))
                 : Single(field, value, currency, place);
             foreach (Violation error in errors)
             {

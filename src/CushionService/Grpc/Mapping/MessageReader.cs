@@ -64,11 +64,17 @@ internal static class MessageReader<TWire, TContract>
         {
             return type == typeof(string) ? Call(typeof(Amounts), nameof(Amounts.Read), value, errors)
                 : type == typeof(Contract.Measure?) ? Call(typeof(Numbers), nameof(Numbers.Read), value)
+                : type == typeof(IReadOnlyList<Contract.Measure>) ? Call(typeof(Numbers), nameof(Numbers.ReadAll), value)
                 : field.IsRepeated ? Call(ReaderOf(field, type.GetGenericArguments()[0]), nameof(ReadAll), value, errors)
                 : WhenSet(
                     Expression.NotEqual(value, Expression.Constant(null, value.Type)),
                     Call(ReaderOf(field, type), nameof(Read), value, errors)
                 );
+        }
+
+        if (field.IsRepeated && field.FieldType != FieldType.Enum)
+        {
+            return Call(typeof(Numbers), nameof(Numbers.ReadAll), value, errors);
         }
 
         if (field.IsRepeated)

@@ -1,3 +1,5 @@
+using Google.Protobuf.Collections;
+
 namespace CushionService.Grpc.Mapping;
 
 /// <summary>Maps numbers and lengths of messages to the contract's.</summary>
@@ -14,6 +16,18 @@ internal static class Numbers
         errors.Any |= !finite;
         return finite ? number : null;
     }
+
+    /// <summary>The numbers of a list, without those that are not finite; null for an empty list, since a message cannot tell an empty list
+    /// from a missing one.</summary>
+    public static IReadOnlyList<double>? ReadAll(RepeatedField<double> numbers, MappingErrors errors) =>
+        numbers.Count == 0 ? null : [.. numbers.Select(number => Read(number, errors)).OfType<double>()];
+
+    /// <summary>The texts of a list; null for an empty list.</summary>
+    public static IReadOnlyList<string>? ReadAll(RepeatedField<string> texts, MappingErrors errors) => texts.Count == 0 ? null : [.. texts];
+
+    /// <summary>The lengths of a list as they were sent; null for an empty list.</summary>
+    public static IReadOnlyList<Contract.Measure>? ReadAll(RepeatedField<V1.Measure> measures) =>
+        measures.Count == 0 ? null : [.. measures.Select(measure => Read(measure)!.Value)];
 
     /// <summary>The length as it was sent, in the order's unit or with a unit of its own. An empty text, which the
     /// rules refuse, when the message has neither number nor text; null when the field is not set.</summary>

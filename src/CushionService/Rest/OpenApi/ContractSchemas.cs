@@ -94,6 +94,10 @@ internal sealed partial class ContractSchemas : ISchemaFilter
             if (schema.Type == JsonSchemaType.Array)
             {
                 (schema.MinItems, schema.MaxItems) = ((int)range.Minimum, (int)range.Maximum);
+                if (property.GetCustomAttribute<EntryRangeAttribute>() is { } entries && schema.Items is OpenApiSchema items)
+                {
+                    (items.Minimum, items.Maximum) = ($"{entries.Minimum}", $"{entries.Maximum}");
+                }
             }
             else
             {

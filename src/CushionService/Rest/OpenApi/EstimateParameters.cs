@@ -61,6 +61,7 @@ internal sealed class EstimateParameters : IOperationFilter
         field.Property.IsDefined(typeof(RequiredAttribute))
         && (
             field.Property.DeclaringType == typeof(Order)
+            || field.Property.DeclaringType == typeof(CushionMake)
             || field.Property.DeclaringType == typeof(Cushion)
             || field.Property.DeclaringType == typeof(Outline)
             || field.Property.DeclaringType == typeof(Fabric)
