@@ -7,10 +7,10 @@ public enum Effort
     /// <summary>A page is waiting: about 2 ms for 20 rectangles on one core.</summary>
     Quick,
 
-    /// <summary>A quote is waiting: about 50 ms for 20 rectangles on one core.</summary>
+    /// <summary>A quote is waiting: up to about 0.1 s for 20 rectangles on one core.</summary>
     Standard,
 
-    /// <summary>A cutting table is waiting: about 2 s for 20 rectangles on one core.</summary>
+    /// <summary>A cutting table is waiting: up to about 6 s for 20 rectangles on one core.</summary>
     Thorough,
 
     /// <summary>A production order that is cut again and again: up to a minute on two cores. By key, and in streams alone.</summary>

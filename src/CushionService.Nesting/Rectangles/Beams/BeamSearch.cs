@@ -71,7 +71,8 @@ internal sealed class BeamSearch
         var (now, next) = (_layers[0], _layers[1]);
         now.Begin(_set, width);
         var states = 1;
-        for (var depth = 0; depth < _set.Copies && states > 0; depth++)
+        var laid = 0;
+        for (; laid < _set.Copies && states > 0 && !_budget.Exhausted; laid++)
         {
             var found = 0;
             for (var state = 0; state < states; state++)
@@ -80,17 +81,18 @@ internal sealed class BeamSearch
             }
 
             _weighing.Sort(found);
-            states = Advance(now, next, depth, found);
+            states = Advance(now, next, laid, found);
             (now, next) = (next, now);
         }
 
-        if (states > 0)
+        bool complete = states > 0 && laid == _set.Copies;
+        if (complete)
         {
             _history.Read(sideways, layout);
             Debug.Assert(layout.End() <= length, "A beam ends above the box.");
         }
 
-        return states > 0;
+        return complete;
     }
 
     /// <summary>Makes the next layer from the best candidates; returns its number of states.</summary>

@@ -16,8 +16,12 @@ internal sealed class BoxBeams
     // With fewer a beam is a single greedy pass.
     private const int LeastStates = 12;
 
-    // A layer of more copies costs more than the local search needs for as much.
+    // Rectangles of all partial layouts of all layers together, which are kept to be read back.
+    private const int MostKept = 400_000;
+
+    // A layer of more copies costs more than the local search needs for as much, unless there are steps for a few whole beams.
     private const int MostCopies = 250;
+    private const int BeamsOfMany = 4;
     private readonly RectangleSet _set;
     private readonly SaleLadder _sale;
     private readonly StepBudget _budget;
@@ -43,8 +47,12 @@ internal sealed class BoxBeams
     /// <summary>The layout that was found last.</summary>
     public RectangleLayout Layout { get; }
 
-    /// <summary>Whether the order is small enough for beams.</summary>
-    public bool Apply => _set.Copies <= MostCopies;
+    /// <summary>Whether the order is small enough for beams, or the steps are many enough.</summary>
+    public bool Apply =>
+        _set.Copies <= MostCopies || (_set.Copies <= MostKept / LeastStates && _budget.Limit >= BeamsOfMany * LeastStates * StepsOfState);
+
+    /// <summary>About the steps of one partial layout through all layers.</summary>
+    private long StepsOfState => (long)_set.Copies * Math.Max(1, _set.Kinds / 2);
 
     /// <summary>Aims at a length between the goal and the present one for about as many steps as are given.</summary>
     /// <returns>Whether a shorter layout was found.</returns>
@@ -82,8 +90,7 @@ internal sealed class BoxBeams
     /// <param name="steps">Steps of the call.</param>
     private bool Widen(long steps)
     {
-        long perState = (long)_set.Copies * Math.Max(1, _set.Kinds / 2);
-        int states = (int)Math.Min(MostStates, steps / 2 / perState);
+        int states = (int)Math.Min(Math.Min(MostStates, MostKept / _set.Copies), steps / 2 / StepsOfState);
         if (states >= LeastStates && states > (_search?.States ?? 0))
         {
             _search = new BeamSearch(_set, states, _budget);

@@ -8,48 +8,46 @@ namespace CushionService.Nesting.Rectangles.PerfectBoxes;
 internal sealed class BoxLosses
 {
     private readonly BoxContents _box;
-    private readonly int[] _left;
-    private readonly SubsetSums _rows;
-    private readonly SubsetSums _columns;
-    private readonly BoxSkylines _levels;
+    private readonly SumCounts _rows;
+    private readonly SumCounts _columns;
+    private readonly int[] _openX;
+    private readonly int[] _openY;
+    private int _laid;
 
     /// <param name="box">The rectangles and the box.</param>
-    /// <param name="left">Copies left of each kind, which the search changes.</param>
-    public BoxLosses(BoxContents box, int[] left)
+    public BoxLosses(BoxContents box)
     {
-        (_box, _left) = (box, left);
-        (_rows, _columns) = (new SubsetSums(box.Width, 1), new SubsetSums(box.Height, 1));
-        _levels = new BoxSkylines(left.Sum() + 3, 1, box.Width, box.Height);
+        _box = box;
+        _rows = new SumCounts(box.Across, Other(box.Across, box.Along), box.Count, box.Width);
+        _columns = new SumCounts(box.Along, Other(box.Along, box.Across), box.Count, box.Height);
+        (_openX, _openY) = (new int[box.Count.Sum() + 3], new int[box.Count.Sum() + 3]);
+
+        int[] Other(int[] extents, int[] turned) => [.. extents.Select((extent, kind) => box.Turns[kind] ? turned[kind] : extent)];
     }
 
-    /// <summary>Forms the sums of the copies that are left; returns the number of words that were written.</summary>
-    public long Tally()
-    {
-        _rows.Recall(0);
-        _columns.Recall(0);
-        long copies = 0;
-        for (var kind = 0; kind < _left.Length; kind++)
-        {
-            var (across, along) = (_box.Across[kind], _box.Along[kind]);
-            bool turns = _box.Turns[kind];
-            copies += _left[kind];
-            for (int copy = _left[kind]; copy > 0; copy--)
-            {
-                _rows.Add(across, turns ? along : across);
-                _columns.Add(along, turns ? across : along);
-            }
-        }
+    /// <summary>How many sums <see cref="Turn"/> writes.</summary>
+    public int Sums => _box.Width + _box.Height;
 
-        return copies * (_box.Width + _box.Height + 128) / 64;
+    /// <summary>Turns to the sums of the copies that are left.</summary>
+    /// <param name="laid">How many copies are laid; the sums of one less are known.</param>
+    /// <param name="kind">The kind that was laid last.</param>
+    public void Turn(int laid, int kind)
+    {
+        _laid = laid;
+        if (laid > 0)
+        {
+            _rows.Write(laid, kind);
+            _columns.Write(laid, kind);
+        }
     }
 
     /// <summary>Width of a stretch that rows cannot fill.</summary>
     /// <param name="extent">In units of the box, from 0 to its width.</param>
-    public int LostAcross(int extent) => extent - _rows.Greatest(extent);
+    public int LostAcross(int extent) => extent - _rows.Greatest(_laid, extent);
 
     /// <summary>Height of a stretch that columns cannot fill.</summary>
     /// <param name="room">In units of the box, from 0 to its height.</param>
-    public int LostAlong(int room) => room - _columns.Greatest(room);
+    public int LostAlong(int room) => room - _columns.Greatest(_laid, room);
 
     /// <summary>Raises each segment to where the columns can begin, as if what comes were pushed up; returns the area lost.</summary>
     /// <param name="skylines">Holds the skyline, which is changed.</param>
@@ -69,30 +67,41 @@ internal sealed class BoxLosses
         return lost;
     }
 
-    /// <summary>Whether the rows lose no more than the slack. Valleys are filled from the lowest up: each level stretch is a run of equal
-    /// rows until it meets its lower wall.</summary>
-    /// <param name="skylines">Holds the skyline; it is copied, not changed.</param>
+    /// <summary>Whether the rows lose no more than the slack. Each level stretch between higher walls is a run of equal rows until it
+    /// meets the lower one; from there on it is one stretch with what lies behind that wall.</summary>
+    /// <param name="skylines">Holds the skyline, which is not changed.</param>
     /// <param name="at">Where it begins.</param>
     /// <param name="segments">Its segments.</param>
     /// <param name="slack">Area that may be lost.</param>
     public bool RowsAreAffordable(BoxSkylines skylines, int at, int segments, long slack)
     {
-        Array.Copy(skylines.X, at, _levels.X, 0, segments + 1);
-        Array.Copy(skylines.Y, at, _levels.Y, 0, segments);
-        for (int low = _levels.Lowest(0, segments); _levels.Y[low] < _box.Height; low = _levels.Lowest(0, segments))
+        // Stretches that are still open to the right: each lower than the one before.
+        var open = 0;
+        for (var segment = 0; segment <= segments && slack >= 0; segment++)
         {
-            int wall = Math.Min(_levels.LeftWall(0, low), _levels.RightWall(0, low, segments));
-            slack -= (long)(wall - _levels.Y[low]) * LostAcross(_levels.X[low + 1] - _levels.X[low]);
-            if (slack < 0)
+            int x = skylines.X[at + segment];
+            int y = segment < segments ? skylines.Y[at + segment] : _box.Height;
+            int left = x;
+            while (open > 0 && _openY[open - 1] < y)
             {
-                return false;
+                open--;
+                int wall = Math.Min(y, open > 0 ? _openY[open - 1] : _box.Height);
+                slack -= (long)(wall - _openY[open]) * LostAcross(x - _openX[open]);
+                left = _openX[open];
+                if (wall < y)
+                {
+                    Debug.Assert(open > 0, "A stretch ends below the top at no wall.");
+                    left = _openX[open - 1];
+                }
             }
 
-            Debug.Assert(wall > _levels.Y[low], "A valley has no walls.");
-            _levels.Y[low] = wall;
-            segments = _levels.Join(0, segments);
+            if (open == 0 || _openY[open - 1] > y)
+            {
+                (_openX[open], _openY[open]) = (left, y);
+                open++;
+            }
         }
 
-        return true;
+        return slack >= 0;
     }
 }

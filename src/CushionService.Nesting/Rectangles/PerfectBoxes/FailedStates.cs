@@ -22,8 +22,8 @@ internal sealed class FailedStates
     /// <param name="skylines">Holds the skyline.</param>
     /// <param name="at">Where it begins.</param>
     /// <param name="segments">Its segments.</param>
-    /// <param name="left">Copies left of each kind.</param>
-    public ulong Key(BoxSkylines skylines, int at, int segments, int[] left)
+    /// <param name="left">Sum of <see cref="Salt"/> over the copies left.</param>
+    public static ulong Key(BoxSkylines skylines, int at, int segments, ulong left)
     {
         ulong key = 0xCBF29CE484222325UL;
         for (var segment = 0; segment < segments; segment++)
@@ -32,13 +32,11 @@ internal sealed class FailedStates
             key ^= key >> 29;
         }
 
-        for (var kind = 0; kind < left.Length; kind++)
-        {
-            key += _salt[kind] * (ulong)left[kind];
-        }
-
-        return key | 1;
+        return (key + left) | 1;
     }
+
+    /// <summary>What a copy of a kind adds to the sum of the copies left.</summary>
+    public ulong Salt(int kind) => _salt[kind];
 
     /// <summary>Whether a state is known to fail.</summary>
     /// <param name="key">What <see cref="Key"/> gave.</param>

@@ -14,8 +14,6 @@ internal sealed class GapCandidates
     // A unit of area lost weighs as much as this many laid.
     private const double LossWorth = 4;
 
-    // Kinds that are looked at in the time of a step.
-    private const int KindsPerStep = 4;
     private readonly BoxContents _box;
     private readonly int[] _left;
     private readonly BoxLosses _losses;
@@ -66,7 +64,7 @@ internal sealed class GapCandidates
             }
 
             int count = Count(gap, slack, fewest);
-            budget.Spend(1 + _left.Length / KindsPerStep);
+            budget.Spend(1 + _left.Length);
             if (count < fewest || (count == fewest && floor < lowest))
             {
                 (best, fewest, lowest) = (segment, count, floor);

@@ -10,8 +10,11 @@ namespace CushionService.Nesting.Rectangles.PerfectBoxes;
 /// nothing.</summary>
 internal sealed class PerfectBox
 {
-    // Words of a bit set that are written in the time of a step.
-    private const int WordsPerStep = 12;
+    // Sums that are counted anew in the time of a step.
+    private const int SumsPerStep = 48;
+
+    // What a node takes beside its sums and candidates.
+    private const int StepsOfNode = 8;
     private readonly BoxContents _box;
     private readonly int[] _left;
     private readonly int _copies;
@@ -25,6 +28,7 @@ internal sealed class PerfectBox
     private readonly FailedStates _failed;
     private readonly GapCandidates _candidates;
     private readonly StepBudget _budget;
+    private ulong _leftKey;
     private long _nodesLeft;
 
     /// <summary>Sizes everything once.</summary>
@@ -37,7 +41,7 @@ internal sealed class PerfectBox
         _copies = _left.Sum();
         int depths = 2 * _copies + 4;
         _skylines = new BoxSkylines(_copies + 3, depths, box.Width, box.Height);
-        _losses = new BoxLosses(box, _left);
+        _losses = new BoxLosses(box);
         _laid = new LaidRectangles(_copies);
         _failed = new FailedStates(failedLog, _left.Length);
         _candidates = new GapCandidates(box, _left, depths, _losses);
@@ -69,15 +73,21 @@ internal sealed class PerfectBox
         _laid.Clear();
         _skylines.Clear();
         _candidates.Likings.Draw(noise, ref random);
-        _nodesLeft = nodes;
-        return Explore(0, 1, Slack);
+        (_nodesLeft, _leftKey) = (nodes, 0);
+        for (var kind = 0; kind < _left.Length; kind++)
+        {
+            _leftKey += _failed.Salt(kind) * (ulong)_left[kind];
+        }
+
+        return Explore(0, 1, Slack, -1);
     }
 
     /// <summary>One node: a state that failed before is not opened again.</summary>
     /// <param name="depth">Depth of the search.</param>
     /// <param name="segments">Segments of its skyline.</param>
     /// <param name="slack">Area that may still be lost.</param>
-    private BoxOutcome Explore(int depth, int segments, long slack)
+    /// <param name="kind">The kind that was laid last.</param>
+    private BoxOutcome Explore(int depth, int segments, long slack, int kind)
     {
         Debug.Assert(_laid.Count + _left.Sum() == _copies, "Copies laid and copies left are not all copies.");
         if (_laid.Count == _copies)
@@ -91,14 +101,16 @@ internal sealed class PerfectBox
         }
 
         int at = _skylines.Row(depth);
-        _budget.Spend(4 + segments);
-        ulong key = _failed.Key(_skylines, at, segments, _left);
+        _budget.Spend(StepsOfNode + segments);
+        ulong key = FailedStates.Key(_skylines, at, segments, _leftKey);
         if (_failed.Holds(key))
         {
             return BoxOutcome.Impossible;
         }
 
-        var outcome = Open(depth, segments, slack);
+        _losses.Turn(_laid.Count, kind);
+        _budget.Spend(segments + _losses.Sums / SumsPerStep);
+        var outcome = Open(depth, segments, slack, kind);
         if (outcome == BoxOutcome.Impossible)
         {
             _failed.Add(key);
@@ -109,10 +121,9 @@ internal sealed class PerfectBox
 
     /// <summary>Lays each candidate on the tightest gap in turn, then closes the gap, if that can be
     /// paid.</summary>
-    private BoxOutcome Open(int depth, int segments, long slack)
+    private BoxOutcome Open(int depth, int segments, long slack, int laid)
     {
         int at = _skylines.Row(depth);
-        _budget.Spend(_losses.Tally() / WordsPerStep);
         slack -= _losses.RaiseColumns(_skylines, at, ref segments);
         if (slack < 0 || !_losses.RowsAreAffordable(_skylines, at, segments, slack))
         {
@@ -136,8 +147,9 @@ internal sealed class PerfectBox
             bool atRight = slack == 0 && floor + along == rightWall && floor + along != leftWall;
             int next = _skylines.Lay(at, segments, gap, across, along, atRight);
             _left[kind]--;
+            _leftKey -= _failed.Salt(kind);
             _laid.Push(kind, atRight ? leftEnd + extent - across : leftEnd, floor, turned);
-            var outcome = Explore(depth + 1, next, slack);
+            var outcome = Explore(depth + 1, next, slack, kind);
             if (outcome == BoxOutcome.Found)
             {
                 return outcome;
@@ -145,6 +157,7 @@ internal sealed class PerfectBox
 
             _laid.Pop();
             _left[kind]++;
+            _leftKey += _failed.Salt(kind);
             if (outcome == BoxOutcome.Unknown)
             {
                 return outcome;
@@ -154,7 +167,7 @@ internal sealed class PerfectBox
         int wall = Math.Min(leftWall, rightWall);
         long given = (long)extent * (wall - floor);
         return given <= slack && segments > 1
-            ? Explore(depth + 1, _skylines.Raise(at, segments, gap, wall), slack - given)
+            ? Explore(depth + 1, _skylines.Raise(at, segments, gap, wall), slack - given, laid)
             : BoxOutcome.Impossible;
     }
 }
