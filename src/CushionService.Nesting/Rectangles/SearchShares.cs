@@ -39,9 +39,10 @@ internal static class SearchShares
     /// much.</summary>
     /// <param name="set">All copies.</param>
     /// <param name="turns">Whether any kind may turn.</param>
+    /// <param name="limit">All steps of the search.</param>
     /// <returns>2 at least.</returns>
-    public static long LocalPart(RectangleSet set, bool turns) =>
+    public static long LocalPart(RectangleSet set, bool turns, long limit) =>
         !turns ? 8
-        : set.Copies is <= 30 or >= 150 ? 2
+        : set.Copies is <= 30 or >= 150 || limit < QuickOnly * set.Copies ? 2
         : 32;
 }

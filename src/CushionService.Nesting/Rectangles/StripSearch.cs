@@ -54,7 +54,7 @@ internal static class StripSearch
             beams ??= new BoxBeams(set, sale, budget);
             long improving = bound.Box is null ? steps : (long)(steps * (1 - proving));
             long end = budget.Spent + improving;
-            layouts.Improve(bound.Goal, beams.Apply ? improving / SearchShares.LocalPart(set, turns) : improving);
+            layouts.Improve(bound.Goal, beams.Apply ? improving / SearchShares.LocalPart(set, turns, budget.Limit) : improving);
             while (layouts.Length > bound.Goal && budget.Spent < end && beams.Improve(layouts.Length, bound.Goal, end - budget.Spent))
             {
                 layouts.Adopt(beams.Layout);

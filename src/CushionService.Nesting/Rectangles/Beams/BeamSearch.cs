@@ -72,7 +72,7 @@ internal sealed class BeamSearch
         now.Begin(_set, width);
         var states = 1;
         var laid = 0;
-        for (; laid < _set.Copies && states > 0 && !_budget.Exhausted; laid++)
+        for (; laid < _set.Copies && states > 0 && !(_set.Copies > BoxBeams.MostCopies && _budget.Exhausted); laid++)
         {
             var found = 0;
             for (var state = 0; state < states; state++)

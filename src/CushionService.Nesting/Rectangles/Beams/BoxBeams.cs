@@ -19,9 +19,10 @@ internal sealed class BoxBeams
     // Rectangles of all partial layouts of all layers together, which are kept to be read back.
     private const int MostKept = 400_000;
 
-    // A layer of more copies costs more than the local search needs for as much, unless there are steps for a few whole beams.
-    private const int MostCopies = 250;
-    private const int BeamsOfMany = 4;
+    /// <summary>A layer of more copies costs more than the local search needs for as much, unless there are steps for many narrow beams.
+    /// A beam of so many ends with the steps.</summary>
+    public const int MostCopies = 250;
+    private const int BeamsOfMany = 16;
     private readonly RectangleSet _set;
     private readonly SaleLadder _sale;
     private readonly StepBudget _budget;
