@@ -4,8 +4,8 @@ namespace CushionService.Nesting.Rectangles;
 /// core.</summary>
 internal static class RectangleSteps
 {
-    private const long QuickShare = 15_000;
-    private const long QuickMost = 3_000_000;
+    private const long QuickShare = 20_000;
+    private const long QuickMost = 4_000_000;
     private const long StandardShare = 800_000;
     private const long StandardMost = 120_000_000;
     private const long ThoroughShare = 45_000_000;
