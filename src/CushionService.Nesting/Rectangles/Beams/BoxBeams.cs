@@ -20,7 +20,7 @@ internal sealed class BoxBeams
     private const int MostKept = 400_000;
 
     /// <summary>A layer of more copies costs more than the local search needs for as much, unless there are steps for many narrow beams.
-    /// A beam of so many ends with the steps.</summary>
+    /// A beam of more ends with the steps.</summary>
     public const int MostCopies = 250;
     private const int BeamsOfMany = 16;
     private readonly RectangleSet _set;
