@@ -30,17 +30,21 @@ builder.AddGrpcDoor();
 
 WebApplication app = builder.Build();
 app.UseProxies();
+app.UseTraceHeader();
 
-// No browser speaks gRPC, and a call of it that has found its method says what became of it in its status alone.
+// A call of gRPC that has found its method says what became of it in its status alone.
 app.UseWhen(
     static http => !http.IsGrpcCall(),
     static rest =>
     {
         rest.UseSecurityHeaders();
+        rest.UseResponseCompression();
         rest.UseProblems();
-        rest.UseCors();
     }
 );
+app.UseCors();
+app.UseGrpcWeb(new GrpcWebOptions { DefaultEnabled = true });
+app.UseWhen(static http => !http.IsGrpcCall(), static rest => rest.UseRequestEncodings());
 app.UseAccess();
 app.UseAdmission();
 app.MapRestDoor();

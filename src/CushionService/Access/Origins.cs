@@ -20,9 +20,29 @@ internal static class Origins
                         HeaderNames.Authorization,
                         HeaderNames.ContentType,
                         HeaderNames.IfNoneMatch,
-                        AccessControl.KeyHeader
+                        AccessControl.KeyHeader,
+                        // A page that traces its calls, and the clients of gRPC-Web.
+                        HeaderNames.TraceParent,
+                        HeaderNames.TraceState,
+                        HeaderNames.Baggage,
+                        HeaderNames.ContentEncoding,
+                        "X-Grpc-Web",
+                        "X-User-Agent",
+                        "grpc-timeout",
+                        "grpc-accept-encoding"
                     )
-                    .WithExposedHeaders(HeaderNames.ETag, HeaderNames.RetryAfter, "RateLimit", "RateLimit-Policy")
+                    .WithExposedHeaders(
+                        HeaderNames.ETag,
+                        HeaderNames.RetryAfter,
+                        "RateLimit",
+                        "RateLimit-Policy",
+                        "traceresponse",
+                        HeaderNames.WWWAuthenticate,
+                        HeaderNames.GrpcStatus,
+                        HeaderNames.GrpcMessage,
+                        HeaderNames.GrpcEncoding,
+                        "grpc-status-details-bin"
+                    )
                     // A browser asks once an hour and page, and not before every call.
                     .SetPreflightMaxAge(TimeSpan.FromHours(1))
             )

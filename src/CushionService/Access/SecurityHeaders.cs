@@ -21,23 +21,31 @@ internal static class SecurityHeaders
         "default-src 'self'; base-uri 'none'; frame-ancestors 'none'; img-src 'self' data:; object-src 'none'; "
         + "script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'";
 
-    /// <summary>Writes the headers before anything else can write an answer.</summary>
+    /// <summary>Writes the headers of every answer.</summary>
     public static void UseSecurityHeaders(this IApplicationBuilder app)
     {
         app.UseHsts();
         app.Use(
             static (http, next) =>
             {
-                IHeaderDictionary headers = http.Response.Headers;
-                headers.XContentTypeOptions = "nosniff";
-                headers[HeaderNames.ContentSecurityPolicy] =
-                    http.Request.Path.StartsWithSegments("/v1") ? OfCalls
-                    : http.Request.Path.StartsWithSegments("/docs") ? OfDocs
-                    : OfPages;
-                headers["Referrer-Policy"] = "no-referrer";
-                headers["Cross-Origin-Opener-Policy"] = "same-origin";
+                // At the last moment: the answer to a failure begins without the headers set before.
+                http.Response.OnStarting(Write, http);
                 return next(http);
             }
         );
+    }
+
+    private static Task Write(object state)
+    {
+        HttpContext http = (HttpContext)state;
+        IHeaderDictionary headers = http.Response.Headers;
+        headers.XContentTypeOptions = "nosniff";
+        headers[HeaderNames.ContentSecurityPolicy] =
+            http.Request.Path.StartsWithSegments("/v1") ? OfCalls
+            : http.Request.Path.StartsWithSegments("/docs") ? OfDocs
+            : OfPages;
+        headers["Referrer-Policy"] = "no-referrer";
+        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        return Task.CompletedTask;
     }
 }

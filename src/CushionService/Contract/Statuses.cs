@@ -18,7 +18,7 @@ internal static class Statuses
         ["order-too-long"] = (StatusCodes.Status413PayloadTooLarge, StatusCode.ResourceExhausted),
         ["not-allowed"] = (StatusCodes.Status403Forbidden, StatusCode.PermissionDenied),
         ["busy"] = (StatusCodes.Status503ServiceUnavailable, StatusCode.Unavailable),
-        ["too-slow"] = (StatusCodes.Status503ServiceUnavailable, StatusCode.DeadlineExceeded),
+        ["too-slow"] = (StatusCodes.Status422UnprocessableEntity, StatusCode.DeadlineExceeded),
         ["internal"] = (StatusCodes.Status500InternalServerError, StatusCode.Internal),
     }.ToFrozenDictionary();
 
@@ -44,17 +44,15 @@ internal static class Statuses
 
     /// <summary>A stable word for the kind of refusal.</summary>
     public static string Kind(Refusal refusal) =>
-        refusal.Violations.Any(violation => violation.Code == "too-slow")
-            ? "too-slow"
-            : Of(refusal).Http switch
-            {
-                StatusCodes.Status400BadRequest => "unreadable-order",
-                StatusCodes.Status403Forbidden => "forbidden",
-                StatusCodes.Status413PayloadTooLarge => "order-too-long",
-                StatusCodes.Status503ServiceUnavailable => "service-unavailable",
-                StatusCodes.Status500InternalServerError => "internal",
-                _ => "invalid-order",
-            };
+        refusal.Violations.FirstOrDefault(violation => violation.Code is "too-slow" or "busy")?.Code
+        ?? Of(refusal).Http switch
+        {
+            StatusCodes.Status400BadRequest => "unreadable-order",
+            StatusCodes.Status403Forbidden => "forbidden",
+            StatusCodes.Status413PayloadTooLarge => "order-too-long",
+            StatusCodes.Status500InternalServerError => "internal",
+            _ => "invalid-order",
+        };
 
     /// <summary>The sentence that heads a refusal.</summary>
     public static string Title(Refusal refusal) =>

@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using CushionService.Contract;
 using Grpc.AspNetCore.Server;
 
@@ -16,12 +17,16 @@ internal static class GrpcDoor
             options.IgnoreUnknownServices = true;
             // A caller learns nothing of our exceptions.
             options.EnableDetailedErrors = false;
+            // For callers that accept it; OrderCalls leaves small answers as they are.
+            options.ResponseCompressionAlgorithm = "gzip";
+            options.ResponseCompressionLevel = CompressionLevel.Fastest;
         });
         // Neither keeps anything of a call: one of each serves all.
         builder.Services.AddSingleton<CallErrors>();
         builder.Services.AddSingleton<OrderCalls>();
         builder.Services.AddGrpcReflection();
-        builder.Services.AddGrpcHealthChecks();
+        // A platform may ask for the whole, or for the service by its name.
+        builder.Services.AddGrpcHealthChecks(options => options.Services.Map(V1.CushionService.Descriptor.FullName, static _ => true));
     }
 
     /// <summary>Whether a request has found a method of gRPC.</summary>

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
 using CushionService.Streaming;
@@ -27,7 +28,15 @@ internal static class QuoteMessages
     {
         for (long number = 1; await requests.MoveNext(cancellation); number++)
         {
-            yield return new NumberedOrder(number, OrderMessage.Read(requests.Current.Order));
+            QuoteManyRequest request = requests.Current;
+            (FieldTree? fields, IReadOnlyList<Engine.Specifications.Violation> unknown) = AnswerMask.Read(
+                request.Fields,
+                QuoteResponse.Descriptor
+            );
+            yield return new NumberedOrder(number, unknown.Count == 0 ? OrderMessage.Read(request.Order) : new ReceivedOrder(null, unknown))
+            {
+                Fields = fields,
+            };
         }
     }
 
@@ -42,6 +51,10 @@ internal static class QuoteMessages
         if (quote.Outcome.Answered)
         {
             response.Quote = MessageWriter<QuoteAnswer, QuoteResponse>.Write(quote.Outcome.Answer, "");
+            if (quote.Fields is { } fields)
+            {
+                AnswerMask.Keep(response.Quote, fields);
+            }
         }
         else
         {

@@ -14,6 +14,10 @@ internal sealed class ExceptionLogger(RequestDelegate next, ILogger<ExceptionLog
         {
             await next(http);
         }
+        catch (BadHttpRequestException) when (http.Response.HasStarted)
+        {
+            http.Abort();
+        }
         catch (Exception exception) when (!IsOfCaller(exception, http))
         {
             log.CallFailed(exception, NameOf(http), Problems.TraceOf(http));
@@ -27,9 +31,10 @@ internal sealed class ExceptionLogger(RequestDelegate next, ILogger<ExceptionLog
         }
     }
 
-    // A caller that closes its connection causes no error of ours.
+    // A caller that closes its connection, or sends a body that cannot be read, causes no error of ours.
     private static bool IsOfCaller(Exception exception, HttpContext http) =>
-        exception is OperationCanceledException or IOException && http.RequestAborted.IsCancellationRequested;
+        exception is BadHttpRequestException
+        || (exception is OperationCanceledException or IOException && http.RequestAborted.IsCancellationRequested);
 
     // The route and not the path: a path may be whatever a caller makes up.
     private static string NameOf(HttpContext http) =>

@@ -57,12 +57,30 @@ internal static class Problems
     /// <param name="http">The call, whose answer has not begun.</param>
     /// <param name="status">The HTTP status, 400 to 599.</param>
     /// <param name="title">A sentence that says what would be right; the name of the status when left out.</param>
-    public static Task WriteAsync(HttpContext http, int status, string? title = null)
+    /// <param name="code">Another code, where callers must tell the problem from others of its status.</param>
+    public static Task WriteAsync(HttpContext http, int status, string? title = null, string? code = null)
     {
         string phrase = ReasonPhrases.GetReasonPhrase(status);
-        string code = phrase.Length == 0 ? "error" : phrase.ToLowerInvariant().Replace(' ', '-');
+        code ??= phrase.Length == 0 ? "error" : phrase.ToLowerInvariant().Replace(' ', '-');
         return WriteAsync(http, Of(status, code, title ?? phrase, [], TraceOf(http)));
     }
+
+    /// <summary>Tells every caller the trace of its call, in the header <c>traceresponse</c> (W3C Trace Context, level
+    /// 2).</summary>
+    public static void UseTraceHeader(this IApplicationBuilder app) =>
+        app.Use(
+            static (http, next) =>
+            {
+                string trace = TraceOf(http);
+                // At the last moment: the answer to a failure begins without the headers set before.
+                http.Response.OnStarting(() =>
+                {
+                    http.Response.Headers["traceresponse"] = trace;
+                    return Task.CompletedTask;
+                });
+                return next(http);
+            }
+        );
 
     // A body that the server could not read is the caller's error, and has its own status. Of any other exception the
     // caller learns the trace to ask about, and nothing else.
@@ -93,6 +111,8 @@ internal static class Problems
     {
         http.Response.StatusCode = problem.Status;
         http.Response.ContentType = Problem.MediaType;
+        // What is wrong now may be right the next time: no cache keeps it.
+        http.Response.Headers.CacheControl = "no-store";
         return JsonSerializer.SerializeAsync(http.Response.BodyWriter, problem, ProblemType, http.RequestAborted);
     }
 }

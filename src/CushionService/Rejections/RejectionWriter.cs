@@ -42,13 +42,14 @@ internal static class RejectionWriter
             http,
             StatusCodes.Status503ServiceUnavailable,
             StatusCode.Unavailable,
-            "The service has more to do than it can; call again later."
+            "The service has more to do than it can; call again later.",
+            "busy"
         );
     }
 
     private static void MayRetryAfter(HttpContext http, int seconds) =>
         http.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
 
-    private static Task WriteAsync(HttpContext http, int status, StatusCode grpc, string why) =>
-        TrailersOnly.Answers(http.Request) ? TrailersOnly.WriteAsync(http, grpc, why) : Problems.WriteAsync(http, status, why);
+    private static Task WriteAsync(HttpContext http, int status, StatusCode grpc, string why, string? code = null) =>
+        TrailersOnly.Answers(http.Request) ? TrailersOnly.WriteAsync(http, grpc, why) : Problems.WriteAsync(http, status, why, code);
 }

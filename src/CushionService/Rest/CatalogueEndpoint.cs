@@ -1,5 +1,10 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using CushionService.Contract;
+using CushionService.Contract.Answers;
 using CushionService.Json;
 using CushionService.Rejections;
+using CushionService.Rest.Pages;
 using CushionService.Wording;
 
 namespace CushionService.Rest;
@@ -10,9 +15,38 @@ internal static class CatalogueEndpoint
     // The only form of the catalogue.
     private const string MediaType = "application/json";
 
+    // An hour bounds how long a page may show what the release before could make.
+    private const string Caching = "public, max-age=3600";
+
+    private static readonly JsonTypeInfo<CatalogueAnswer> AnswerType =
+        (JsonTypeInfo<CatalogueAnswer>)ContractJson.Options.GetTypeInfo(typeof(CatalogueAnswer));
+
+    private static readonly Lazy<FixedAnswer> Whole = new(() =>
+        new FixedAnswer(JsonSerializer.SerializeToUtf8Bytes(CatalogueWording.Catalogue, AnswerType), MediaType, Caching)
+    );
+
     /// <summary>Answers a request; with 406 when the caller does not take JSON.</summary>
-    public static Task HandleAsync(HttpContext http) =>
-        AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0
-            ? Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"The catalogue comes as {MediaType}.")
-            : http.Response.WriteAsJsonAsync(CatalogueWording.Catalogue, ContractJson.Options, MediaType, http.RequestAborted);
+    public static Task HandleAsync(HttpContext http)
+    {
+        if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
+        {
+            return Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"The catalogue comes as {MediaType}.");
+        }
+
+        (FieldTree? fields, var violations) = CallQuery.Read(http.Request.Query, AnswerType);
+        return violations.Count > 0 ? Problems.WriteAsync(http, new Refusal(violations))
+            : fields is null ? Whole.Value.WriteAsync(http)
+            : Slim(fields).WriteAsync(http);
+    }
+
+    private static FixedAnswer Slim(FieldTree fields)
+    {
+        using MemoryStream bytes = new();
+        using (Utf8JsonWriter writer = new(bytes, AnswerText.Writing))
+        {
+            AnswerFields.Write(writer, CatalogueWording.Catalogue, fields);
+        }
+
+        return new FixedAnswer(bytes.ToArray(), MediaType, Caching);
+    }
 }

@@ -1,11 +1,15 @@
+using System.Text.Json.Serialization.Metadata;
 using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
 using CushionService.Desk;
+using CushionService.Engine.Specifications;
 using CushionService.Json;
 using CushionService.Rejections;
 using CushionService.Rest.Estimating;
+using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 
 namespace CushionService.Rest;
@@ -20,6 +24,9 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
     // The same query gets the same answer until the engine changes; a day bounds how long a page may show the old one.
     private const string Caching = "public, max-age=86400";
 
+    private static readonly JsonTypeInfo<EstimateAnswer> AnswerType =
+        (JsonTypeInfo<EstimateAnswer>)ContractJson.Options.GetTypeInfo(typeof(EstimateAnswer));
+
     /// <summary>Answers a request: 304 to a caller that holds the answer, the tag alone to HEAD, else the
     /// estimate.</summary>
     public async Task HandleAsync(HttpContext http)
@@ -30,8 +37,10 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
             return;
         }
 
-        FlatOrder flat = new(http.Request.Query);
-        string? tag = EstimateTag.Of(flat);
+        FlatOrder flat = new(http.Request.Query.Where(parameter => parameter.Key != CallQuery.Fields));
+        (FieldTree? fields, IReadOnlyList<Violation> unknown) = FieldsOf(http.Request.Query);
+        string? tag = unknown.Count > 0 ? null : EstimateTag.Of(flat, fields);
+        ReceivedOrder order = unknown.Count > 0 ? flat.Order with { Violations = [.. unknown, .. flat.Order.Violations] } : flat.Order;
         IList<EntityTagHeaderValue> held = HeldBy(http.Request);
         // Only a sound order was ever given its tag: for a caller that holds it there is nothing to check.
         if (tag is not null && held.Any(one => one.Compare(EntityTagHeaderValue.Parse(tag), useStrongComparison: false)))
@@ -40,22 +49,28 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
         }
         else if (held.Contains(EntityTagHeaderValue.Any))
         {
-            await CheckAsync(http, flat, tag, StatusCodes.Status304NotModified);
+            await CheckAsync(http, order, tag, StatusCodes.Status304NotModified);
         }
         else if (HttpMethods.IsHead(http.Request.Method))
         {
-            await CheckAsync(http, flat, tag, StatusCodes.Status200OK);
+            await CheckAsync(http, order, tag, StatusCodes.Status200OK);
         }
         else
         {
-            await EstimateAsync(http, flat, tag);
+            await EstimateAsync(http, order, tag, fields);
         }
     }
 
+    // The parameters of the order are read by themselves.
+    private static (FieldTree? Fields, IReadOnlyList<Violation> Violations) FieldsOf(IQueryCollection query) =>
+        query.TryGetValue(CallQuery.Fields, out StringValues given)
+            ? CallQuery.Read(new QueryCollection(new Dictionary<string, StringValues> { [CallQuery.Fields] = given }), AnswerType)
+            : (null, []);
+
     // Whether there is an answer shows before anything is laid out.
-    private async Task CheckAsync(HttpContext http, FlatOrder flat, string? tag, int status)
+    private async Task CheckAsync(HttpContext http, ReceivedOrder order, string? tag, int status)
     {
-        Outcome<ValidationAnswer> checks = await orders.HandleAsync(Caller.Of(http), flat.Order, Purposes.Check, http.RequestAborted);
+        Outcome<ValidationAnswer> checks = await orders.HandleAsync(Caller.Of(http), order, Purposes.Check, http.RequestAborted);
         if (!checks.Answered)
         {
             await Problems.WriteAsync(http, checks.Refusal);
@@ -67,9 +82,9 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
     }
 
     // A refusal names the parameters, since the desk has placed its violations.
-    private async Task EstimateAsync(HttpContext http, FlatOrder flat, string? tag)
+    private async Task EstimateAsync(HttpContext http, ReceivedOrder order, string? tag, FieldTree? fields)
     {
-        Outcome<EstimateAnswer> outcome = await orders.HandleAsync(Caller.Of(http), flat.Order, Purposes.Estimate, http.RequestAborted);
+        Outcome<EstimateAnswer> outcome = await orders.HandleAsync(Caller.Of(http), order, Purposes.Estimate, http.RequestAborted);
         if (!outcome.Answered)
         {
             await Problems.WriteAsync(http, outcome.Refusal);
@@ -77,7 +92,7 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
         else
         {
             WriteHead(http, tag, StatusCodes.Status200OK);
-            await http.Response.WriteAsJsonAsync(outcome.Answer, ContractJson.Options, MediaType, http.RequestAborted);
+            await AnswerText.WriteAsync(http, outcome.Answer, AnswerType, MediaType, fields);
         }
     }
 
@@ -87,6 +102,8 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
         http.Response.StatusCode = status;
         http.Response.Headers.ETag = tag;
         http.Response.Headers.CacheControl = Caching;
+        // Sent compressed to those that accept it, also where this caller does not.
+        http.Response.Headers.AppendCommaSeparatedValues(HeaderNames.Vary, HeaderNames.AcceptEncoding);
         http.Response.ContentType = status == StatusCodes.Status200OK ? MediaType : null;
     }
 

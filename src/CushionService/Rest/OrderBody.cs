@@ -37,7 +37,7 @@ internal static class OrderBody
         PipeReader reader = request.BodyReader;
         while (true)
         {
-            ReadResult result = await reader.ReadAsync(cancellation);
+            ReadResult result = await ReadOnAsync(reader, cancellation);
             ReadOnlySequence<byte> buffer = result.Buffer;
             if (buffer.Length > Limits.OrderBytes)
             {
@@ -59,6 +59,20 @@ internal static class OrderBody
             }
 
             reader.AdvanceTo(buffer.Start, buffer.End);
+        }
+    }
+
+    /// <summary>Reads on in a body.</summary>
+    /// <exception cref="BadHttpRequestException">The body does not decompress: the caller's error.</exception>
+    public static async ValueTask<ReadResult> ReadOnAsync(PipeReader reader, CancellationToken cancellation)
+    {
+        try
+        {
+            return await reader.ReadAsync(cancellation);
+        }
+        catch (Exception exception) when (exception is InvalidDataException or InvalidOperationException)
+        {
+            throw new BadHttpRequestException("The body does not decompress.", StatusCodes.Status400BadRequest, exception);
         }
     }
 }

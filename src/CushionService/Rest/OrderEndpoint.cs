@@ -29,14 +29,18 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
     public PartParameter? Part => other?.Part;
 
     /// <summary>Answers a request: reads the order, has it answered, writes the answer. What is wrong with the call
-    /// itself is reported before the body is read: 406 for a form that there is not, 415 for a body that is not JSON,
-    /// then 413 for one that is too long.</summary>
+    /// itself is reported before the body is read: 406 for a form that there is not, 422 for an unknown parameter, 415 for
+    /// a body that is not JSON, then 413 for one that is too long.</summary>
     public async Task HandleAsync(HttpContext http)
     {
         int form = AcceptHeader.Choose(http.Request.Headers.Accept, Forms);
         if (form < 0)
         {
             await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {string.Join(" or ", Forms)}.");
+        }
+        else if (CallQuery.Read(http.Request.Query, form == 0 ? _type : null, Part?.Name) is var query && query.Violations.Count > 0)
+        {
+            await Problems.WriteAsync(http, new Refusal(query.Violations));
         }
         else if (!OrderBody.IsOf(Json, http.Request.ContentType))
         {
@@ -51,7 +55,7 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
             Outcome<TAnswer> outcome = await orders.HandleAsync(Caller.Of(http), order, purpose, http.RequestAborted);
             await (
                 !outcome.Answered ? Problems.WriteAsync(http, outcome.Refusal)
-                : form == 0 ? http.Response.WriteAsJsonAsync(outcome.Answer, _type, Json, http.RequestAborted)
+                : form == 0 ? AnswerText.WriteAsync(http, outcome.Answer, _type, Json, query.Fields)
                 : WriteAsync(http, outcome.Answer, other!)
             );
         }

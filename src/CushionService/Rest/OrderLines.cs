@@ -11,6 +11,9 @@ namespace CushionService.Rest;
 /// no order; a line longer than <see cref="Limits.OrderBytes"/> is skipped without being kept in memory.</summary>
 internal static class OrderLines
 {
+    // A line of this length, or as many blank ones, has no order in it.
+    private const long MostIdle = 16L * Limits.OrderBytes;
+
     /// <summary>The orders of a body, each with the number of its line, from 1.</summary>
     /// <param name="body">The body. The last line need not end in a line feed.</param>
     /// <param name="cancellation">Ends the reading.</param>
@@ -22,14 +25,18 @@ internal static class OrderLines
         long number = 1;
         // Whether the beginning of the current line was too long, so that the rest of it is skipped.
         bool skipping = false;
+        // Bytes since the last order: a body that only expands ends, since nobody would see it.
+        long idle = 0;
         while (true)
         {
-            ReadResult result = await body.ReadAsync(cancellation);
+            ReadResult result = await OrderBody.ReadOnAsync(body, cancellation);
             ReadOnlySequence<byte> buffer = result.Buffer;
             while (buffer.PositionOf((byte)'\n') is { } end)
             {
+                idle += buffer.Slice(0, end).Length + 1;
                 if (Order(buffer.Slice(0, end), number++, skipping) is { } order)
                 {
+                    idle = 0;
                     yield return order;
                 }
 
@@ -51,10 +58,16 @@ internal static class OrderLines
             // Of a line that is too long already, nothing is kept in the buffer.
             if (skipping || buffer.Length > Limits.OrderBytes)
             {
+                idle += buffer.Length;
                 (skipping, buffer) = (true, buffer.Slice(buffer.End));
             }
 
             body.AdvanceTo(buffer.Start, buffer.End);
+            if (idle > MostIdle)
+            {
+                yield return new NumberedOrder(number, null);
+                yield break;
+            }
         }
     }
 

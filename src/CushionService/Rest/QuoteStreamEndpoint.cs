@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Access;
+using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Json;
 using CushionService.Rejections;
@@ -16,8 +17,9 @@ namespace CushionService.Rest;
 /// <param name="stream">Answers the orders.</param>
 internal sealed class QuoteStreamEndpoint(QuoteStream stream)
 {
-    /// <summary>One JSON text on each line.</summary>
-    public const string MediaType = "application/x-ndjson";
+    /// <summary>One JSON text on each line, and other names for the same. Answers come under the name that the caller
+    /// accepts.</summary>
+    public static readonly string[] MediaTypes = ["application/x-ndjson", "application/jsonl", "application/x-jsonlines"];
 
     // Answers that are ready together are sent together, up to this many bytes.
     private const int MostHeldBack = 32 * 1024;
@@ -29,36 +31,40 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
     private static readonly JsonTypeInfo<QuoteAnswer> QuoteType =
         (JsonTypeInfo<QuoteAnswer>)ContractJson.Options.GetTypeInfo(typeof(QuoteAnswer));
     private static readonly JsonTypeInfo<Problem> ProblemType = (JsonTypeInfo<Problem>)ContractJson.Options.GetTypeInfo(typeof(Problem));
-    private static readonly JsonWriterOptions Writing = new() { Encoder = ContractJson.Options.Encoder, SkipValidation = true };
 
     /// <summary>Answers a request. What is wrong with the call itself is a problem; what is wrong with an order is a
     /// line of the answer.</summary>
     public async Task HandleAsync(HttpContext http)
     {
-        if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
+        int form = AcceptHeader.Choose(http.Request.Headers.Accept, MediaTypes);
+        if (form < 0)
         {
-            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {MediaType}.");
+            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {string.Join(" or ", MediaTypes)}.");
         }
-        else if (!OrderBody.IsOf(MediaType, http.Request.ContentType))
+        else if (CallQuery.Read(http.Request.Query, QuoteType) is var query && query.Violations.Count > 0)
+        {
+            await Problems.WriteAsync(http, new Refusal(query.Violations));
+        }
+        else if (!Array.Exists(MediaTypes, type => OrderBody.IsOf(type, http.Request.ContentType)))
         {
             await Problems.WriteAsync(
                 http,
                 StatusCodes.Status415UnsupportedMediaType,
-                $"Orders are read as {MediaType} in UTF-8, one on each line."
+                $"Orders are read as {string.Join(" or ", MediaTypes)} in UTF-8, one on each line."
             );
         }
         else
         {
             LiftLimits(http);
-            http.Response.ContentType = MediaType;
+            http.Response.ContentType = MediaTypes[form];
             // A caller may wait for the head of the answer before it sends its first order.
             await http.Response.Body.FlushAsync(http.RequestAborted);
-            using Utf8JsonWriter writer = new(http.Response.BodyWriter, Writing);
+            using Utf8JsonWriter writer = new(http.Response.BodyWriter, AnswerText.Writing);
             await stream.AnswerAsync(
                 Caller.Of(http),
                 Problems.TraceOf(http),
                 OrderLines.ReadAsync(http.Request.BodyReader),
-                (quote, more, cancellation) => WriteAsync(http, writer, quote, more, cancellation),
+                (quote, more, cancellation) => WriteAsync(http, writer, quote with { Fields = query.Fields }, more, cancellation),
                 http.RequestAborted
             );
         }
@@ -76,7 +82,12 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
     {
         System.IO.Pipelines.PipeWriter body = http.Response.BodyWriter;
         writer.Reset();
-        if (quote.Outcome.Answered)
+        if (quote is { Outcome.Answer: { } answer, Fields: { } fields })
+        {
+            AnswerFields.Write(writer, answer, fields);
+            writer.Flush();
+        }
+        else if (quote.Outcome.Answered)
         {
             JsonSerializer.Serialize(writer, quote.Outcome.Answer, QuoteType);
         }

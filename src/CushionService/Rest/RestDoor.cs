@@ -14,6 +14,7 @@ internal static class RestDoor
     public static void AddRestDoor(this WebApplicationBuilder builder)
     {
         builder.Services.ConfigureHttpJsonOptions(options => ContractJson.Configure(options.SerializerOptions));
+        builder.Services.AddEncodings();
         builder.Services.AddContractDocument();
     }
 

@@ -34,8 +34,8 @@ internal sealed record Route
     /// <summary>Whether the document lists the call.</summary>
     public bool IsListed { get; private init; } = true;
 
-    /// <summary>The media type of the orders in the body; null for a call without a body.</summary>
-    public string? Body { get; private init; }
+    /// <summary>The media types of the orders in the body; null for a call without a body.</summary>
+    public string[]? Body { get; private init; }
 
     /// <summary>The record that answers, which gives the document its schema.</summary>
     public required Type Answer { get; init; }
@@ -59,7 +59,7 @@ internal sealed record Route
         new(HttpMethods.Post, path, scope, endpoint.HandleAsync, text)
         {
             Part = endpoint.Part,
-            Body = Json,
+            Body = [Json],
             Answer = typeof(TAnswer),
             Forms = endpoint.Forms,
             Problems = [400, 406, 413, 415, 422, 500],
@@ -74,10 +74,10 @@ internal sealed record Route
     public static Route OfOrderLines(string path, Scopes scope, RequestDelegate handler, OperationText text) =>
         new(HttpMethods.Post, path, scope, handler, text)
         {
-            Body = QuoteStreamEndpoint.MediaType,
+            Body = QuoteStreamEndpoint.MediaTypes,
             Answer = typeof(QuoteAnswer),
-            Forms = [QuoteStreamEndpoint.MediaType],
-            Problems = [406, 415, 500],
+            Forms = QuoteStreamEndpoint.MediaTypes,
+            Problems = [406, 415, 422, 500],
         };
 
     /// <summary>A call whose order is in its query, so that caches can hold the answer; with GET, and with HEAD for the
@@ -102,6 +102,14 @@ internal sealed record Route
     /// <param name="scope">The scope that a caller needs.</param>
     /// <param name="handler">Answers a request.</param>
     /// <param name="text">What the document says of it.</param>
-    public static Route OfList(string path, Scopes scope, RequestDelegate handler, OperationText text) =>
-        new(HttpMethods.Get, path, scope, handler, text) { Answer = typeof(CatalogueAnswer), Problems = [406, 500] };
+    public static Route[] OfList(string path, Scopes scope, RequestDelegate handler, OperationText text)
+    {
+        Route get = new(HttpMethods.Get, path, scope, handler, text)
+        {
+            Answer = typeof(CatalogueAnswer),
+            Problems = [406, 422, 500],
+            IsCached = true,
+        };
+        return [get, get with { Method = HttpMethods.Head, IsListed = false }];
+    }
 }

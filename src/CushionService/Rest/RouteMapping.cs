@@ -18,6 +18,12 @@ internal static class RouteMapping
         StatusCodes.Status503ServiceUnavailable,
     ];
 
+    // The server's limit is for bodies that are read as a whole.
+    private sealed class Unlimited : IRequestSizeLimitMetadata
+    {
+        public long? MaxRequestBodySize => null;
+    }
+
     /// <summary>Maps a call.</summary>
     /// <param name="v1">The group of all calls.</param>
     /// <param name="route">The call.</param>
@@ -33,13 +39,19 @@ internal static class RouteMapping
 
         if (route.Body is not null)
         {
-            endpoint.WithMetadata(new AcceptsMetadata([route.Body], typeof(Order)));
+            endpoint.WithMetadata(new AcceptsMetadata(route.Body, typeof(Order)));
         }
 
         endpoint.WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, route.Answer, route.Forms));
         foreach (int status in (int[])[.. Rejections, .. route.Problems])
         {
             endpoint.WithMetadata(new ProducesResponseTypeMetadata(status, typeof(Problem), [Problem.MediaType]));
+        }
+
+        if (route.Scope == Scopes.Batch)
+        {
+            // A stream may be of any size, compressed or not: its lines are limited.
+            endpoint.WithMetadata(new Unlimited());
         }
 
         if (route.IsCached)

@@ -126,7 +126,7 @@ internal static class RouteTable
                         + "one, and fabric is sold by 1/8 yd, or by 0.1 m in a metric order."
                 )
             ),
-            Route.OfList(
+            .. Route.OfList(
                 "/catalogue",
                 Scopes.Estimate,
                 CatalogueEndpoint.HandleAsync,

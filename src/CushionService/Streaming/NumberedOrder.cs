@@ -7,4 +7,8 @@ namespace CushionService.Streaming;
 /// <param name="Number">Its line, or its place among the messages, from 1.</param>
 /// <param name="Order">The order as it arrived; null when it was longer than <see cref="Limits.OrderBytes"/> and so
 /// left unread.</param>
-internal readonly record struct NumberedOrder(long Number, ReceivedOrder? Order);
+internal readonly record struct NumberedOrder(long Number, ReceivedOrder? Order)
+{
+    /// <summary>The fields of the quote that are asked for; null for all.</summary>
+    public FieldTree? Fields { get; init; }
+}

@@ -1,6 +1,7 @@
 using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract;
+using CushionService.Contract.Answers;
 using CushionService.Desk;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
@@ -38,7 +39,8 @@ internal sealed class QuoteStream(OrderDispatcher orders, ILogger<QuoteStream> l
 
         try
         {
-            return new NumberedQuote(order.Number, await orders.HandleAsync(caller, received, Purposes.Quote, cancellation, inTurn: true));
+            Outcome<QuoteAnswer> outcome = await orders.HandleAsync(caller, received, Purposes.Quote, cancellation, inTurn: true);
+            return new NumberedQuote(order.Number, outcome) { Fields = order.Fields };
         }
         catch (Exception exception) when (!cancellation.IsCancellationRequested)
         {

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Text.Json.Nodes;
 using CushionService.Admission;
 using CushionService.Tests.Access;
 using CushionService.Tests.Hosting;
@@ -63,7 +64,7 @@ public sealed class OverloadTests : IDisposable
 
         Assert.Equal(HttpStatusCode.ServiceUnavailable, rest.StatusCode);
         Assert.Equal("1", rest.Headers.GetValues("Retry-After").Single());
-        await rest.ProblemAsync();
+        Assert.Equal("busy", (await rest.ProblemAsync())["code"]!.GetValue<string>());
         Assert.Equal(StatusCode.Unavailable, grpc);
         Assert.Contains(
             Google.Rpc.Status.Parser.ParseFrom(trailers.GetValueBytes("grpc-status-details-bin")).Details,
@@ -99,9 +100,12 @@ public sealed class OverloadTests : IDisposable
         await held;
         using HttpResponseMessage response = await late;
 
-        Assert.Equal(HttpStatusCode.ServiceUnavailable, response.StatusCode);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, response.StatusCode);
         Assert.False(response.Headers.Contains("Retry-After"));
-        Assert.Equal([" too-slow"], (await response.ProblemAsync()).Violations());
+        JsonObject problem = await response.ProblemAsync();
+        Assert.Equal("too-slow", problem["code"]!.GetValue<string>());
+        Assert.Equal([" too-slow"], problem.Violations());
+        Assert.Equal(1, problem["violations"]![0]!["maximum"]!.GetValue<double>());
     }
 
     public void Dispose() => _service.Dispose();

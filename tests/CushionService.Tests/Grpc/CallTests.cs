@@ -14,7 +14,7 @@ namespace CushionService.Tests.Grpc;
 public sealed class CallTests(RunningService service) : IClassFixture<RunningService>
 {
     [Fact]
-    public async Task A_call_without_an_order_is_refused() => Assert.Equal([" wrong-type"], await RefusedAsync(null));
+    public async Task A_call_without_an_order_is_refused() => Assert.Equal([" required"], await RefusedAsync(null));
 
     [Fact]
     public async Task A_number_that_names_no_value_is_told_with_its_place()

@@ -14,7 +14,7 @@ internal static class OrderMessage
     {
         if (message is null)
         {
-            return new ReceivedOrder(null, [new Violation("", "wrong-type", MappingTexts.NoOrder)]);
+            return new ReceivedOrder(null, [new Violation("", "required", MappingTexts.NoOrder)]);
         }
 
         MappingErrors errors = new(message.Currency);

@@ -30,8 +30,9 @@ internal static class EstimateTag
     /// <summary>The tag of an order, in its quotation marks.</summary>
     /// <param name="flat">The order. It need not be sound: a tag is given out with an answer only, so nobody has that
     /// of an order which breaks a rule.</param>
+    /// <param name="fields">The fields of the answer that are asked for; null for all.</param>
     /// <returns>The tag; null when a parameter is unknown or given twice, or a length cannot be read.</returns>
-    public static string? Of(FlatOrder flat)
+    public static string? Of(FlatOrder flat, FieldTree? fields = null)
     {
         if (!flat.IsRead)
         {
@@ -50,6 +51,11 @@ internal static class EstimateTag
 
                 lines.Add($"{field.Name}={canonical}");
             }
+        }
+
+        if (fields is not null)
+        {
+            lines.Add($"fields={string.Join(',', fields.Paths())}");
         }
 
         byte[] digest = SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\n', lines)));

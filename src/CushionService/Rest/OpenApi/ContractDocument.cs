@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Text;
 using CushionService.Engine.Measures;
 using CushionService.Nesting;
+using CushionService.Rest.Pages;
 using Microsoft.OpenApi;
 
 namespace CushionService.Rest.OpenApi;
@@ -62,12 +63,8 @@ internal static class ContractDocument
     {
         app.MapMethods(
                 $"/openapi/{Version}.json",
-                [HttpMethods.Get, HttpMethods.Head],
-                static async (RenderedContract contract) =>
-                {
-                    RenderedContract.Text text = await contract.Document;
-                    return Results.Bytes(text.Bytes, "application/json; charset=utf-8", entityTag: text.Tag);
-                }
+                FixedRoutes.Methods,
+                static async (HttpContext http, RenderedContract contract) => await (await contract.Document).WriteAsync(http)
             )
             .ExcludeFromDescription();
         app.UseWhen(
@@ -100,7 +97,7 @@ internal static class ContractDocument
         // The generator sees the endpoints once a pipeline uses them.
         app.UseRouting();
         app.UseEndpoints(_ => { });
-        string text = Encoding.UTF8.GetString((await app.Services.GetRequiredService<RenderedContract>().Document).Bytes) + "\n";
+        string text = Encoding.UTF8.GetString(await app.Services.GetRequiredService<RenderedContract>().RenderAsync()) + "\n";
         if (!File.Exists(path) || await File.ReadAllTextAsync(path) != text)
         {
             Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);

@@ -19,16 +19,18 @@ internal sealed class OperationDescriptions : IOperationFilter
         ["406"] = "The caller accepts no form that this answer comes in.",
         ["413"] = "The order is longer than 1 MiB.",
         ["415"] = "The order is not application/json in UTF-8.",
-        ["422"] = "The order can be read but breaks rules; each is listed with its place.",
+        ["422"] =
+            "The order can be read but breaks rules, or has no answer in its time (too-slow), or the query names what there is not; each "
+            + "is listed with its place.",
         ["429"] =
             "The caller calls too often. Retry-After says in how many seconds to call again; RateLimit on every answer says what is left.",
         ["500"] = "The service failed. The problem names a code and the trace, and nothing else.",
         ["503"] =
-            "More to do than can be done, or an order without an answer at its deadline (too-slow). Where it helps to call again, "
-            + "Retry-After says in how many seconds to call again.",
+            "More to do than can be done (busy), or the authority of tokens does not answer. Retry-After says in how many seconds to call "
+            + "again.",
     };
 
-    // The header of rejections; an order at its deadline has none, since it would take as long again.
+    // The header of rejections.
     private static readonly OpenApiHeader SecondsToWait = new()
     {
         Description = "Seconds after which to call again.",
@@ -51,17 +53,14 @@ internal sealed class OperationDescriptions : IOperationFilter
         (operation.Summary, operation.Description) = (text.Summary, text.Description);
         if (context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<PartParameter>().FirstOrDefault() is { } part)
         {
-            operation.Parameters =
-            [
-                new OpenApiParameter
-                {
-                    Name = part.Name,
-                    In = ParameterLocation.Query,
-                    Description = part.Description,
-                    Schema = new OpenApiSchema { Type = JsonSchemaType.String },
-                },
-            ];
+            Add(operation, part.Name, part.Description);
         }
+
+        Add(
+            operation,
+            "fields",
+            "The fields of the answer in JSON that are wanted, separated by commas: `yardage,cost.total`. All when left out."
+        );
 
         foreach ((string status, IOpenApiResponse response) in operation.Responses ?? [])
         {
@@ -81,6 +80,17 @@ internal sealed class OperationDescriptions : IOperationFilter
             }
         }
     }
+
+    private static void Add(OpenApiOperation operation, string name, string description) =>
+        (operation.Parameters ??= []).Add(
+            new OpenApiParameter
+            {
+                Name = name,
+                In = ParameterLocation.Query,
+                Description = description,
+                Schema = new OpenApiSchema { Type = JsonSchemaType.String },
+            }
+        );
 
     // Every described endpoint comes from the table of routes, and has its text.
     private static OperationText TextOf(ApiDescription description) =>

@@ -1,6 +1,5 @@
-using System.Security.Cryptography;
 using System.Text;
-using Microsoft.Net.Http.Headers;
+using CushionService.Rest.Pages;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.Swagger;
 
@@ -11,32 +10,28 @@ namespace CushionService.Rest.OpenApi;
 internal sealed class RenderedContract(IServiceProvider services)
 {
     private readonly Lock _lock = new();
-    private Task<Text>? _document;
+    private Task<FixedAnswer>? _document;
 
     /// <summary>The document. The first caller has it rendered; a rendering that failed is tried again.</summary>
-    public Task<Text> Document
+    public Task<FixedAnswer> Document
     {
         get
         {
             lock (_lock)
             {
-                return _document is null or { IsFaulted: true } or { IsCanceled: true } ? _document = RenderAsync() : _document;
+                return _document is null or { IsFaulted: true } or { IsCanceled: true } ? _document = AnswerAsync() : _document;
             }
         }
     }
 
-    // The tag is a digest of the text, so that a browser that has the document is not sent it again.
-    private async Task<Text> RenderAsync()
+    /// <summary>Renders the document: its JSON text in UTF-8.</summary>
+    public async Task<byte[]> RenderAsync()
     {
         OpenApiDocument document = await services
             .GetRequiredService<IAsyncSwaggerProvider>()
             .GetSwaggerAsync(ContractDocument.Version, null, null);
-        byte[] bytes = Encoding.UTF8.GetBytes(await document.SerializeAsJsonAsync(OpenApiSpecVersion.OpenApi3_1));
-        return new Text(bytes, new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 16))}\""));
+        return Encoding.UTF8.GetBytes(await document.SerializeAsJsonAsync(OpenApiSpecVersion.OpenApi3_1));
     }
 
-    /// <summary>A rendered document.</summary>
-    /// <param name="Bytes">Its JSON text in UTF-8.</param>
-    /// <param name="Tag">Its strong entity tag: another for every other text.</param>
-    internal sealed record Text(byte[] Bytes, EntityTagHeaderValue Tag);
+    private async Task<FixedAnswer> AnswerAsync() => new(await RenderAsync(), "application/json; charset=utf-8", "no-cache");
 }

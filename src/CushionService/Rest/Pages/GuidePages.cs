@@ -1,8 +1,7 @@
-using System.Collections.Frozen;
 using System.Net;
+using System.Text;
 using Markdig;
 using Markdig.Extensions.AutoIdentifiers;
-using Microsoft.Extensions.FileProviders;
 
 namespace CushionService.Rest.Pages;
 
@@ -13,37 +12,38 @@ internal static class GuidePages
     private const string Folder = "docs";
     private const string First = "index";
 
+    // Kept, but asked for again each time: pages change with a release, under the same path.
+    private const string Recheck = "no-cache";
+
     // Tables as GitHub writes them, and a heading's text as its anchor.
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
         .UsePipeTables()
         .UseAutoIdentifiers(AutoIdentifierOptions.GitHub)
         .Build();
 
-    /// <summary>Serves the pages. They are made into HTML once, when the first of them is asked for.</summary>
+    /// <summary>Serves the pages. They are made into HTML once.</summary>
     public static void MapGuide(this WebApplication app)
     {
-        Lazy<FrozenDictionary<string, string>> pages = new(Rendered);
-        app.MapGet("/guide", (HttpContext http) => http.Request.Path == "/guide/" ? Page(pages.Value, First) : Results.Redirect("/guide/"))
-            .ExcludeFromDescription();
-        app.MapGet("/guide/{name}.md", (string name) => Page(pages.Value, name)).ExcludeFromDescription();
-        app.UseStaticFiles(
-            new StaticFileOptions
+        foreach (string file in Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, Folder), "*.md"))
+        {
+            string name = Path.GetFileNameWithoutExtension(file);
+            FixedAnswer page = new(Encoding.UTF8.GetBytes(Html(File.ReadAllText(file))), "text/html; charset=utf-8", Recheck);
+            app.MapFixed($"/guide/{name}.md", page);
+            if (name == First)
             {
-                FileProvider = new PhysicalFileProvider(Path.Combine(AppContext.BaseDirectory, Folder)),
-                RequestPath = "/guide",
+                // Links within the guide are relative, so that the address must end in its slash.
+                app.MapMethods(
+                        "/guide",
+                        FixedRoutes.Methods,
+                        (HttpContext http) =>
+                            http.Request.Path == "/guide/" ? page.WriteAsync(http) : Results.Redirect("/guide/").ExecuteAsync(http)
+                    )
+                    .ExcludeFromDescription();
             }
-        );
+        }
+
+        app.MapFolder(Folder, "/guide", Recheck);
     }
-
-    // 404 for a page that there is not; the names come from the files, so that no path can lead out of the folder.
-    private static IResult Page(FrozenDictionary<string, string> pages, string name) =>
-        pages.TryGetValue(name, out string? html) ? Results.Content(html, "text/html; charset=utf-8") : Results.NotFound();
-
-    // Every page by its name, which is that of its file without the ending.
-    private static FrozenDictionary<string, string> Rendered() =>
-        Directory
-            .EnumerateFiles(Path.Combine(AppContext.BaseDirectory, Folder), "*.md")
-            .ToFrozenDictionary(file => Path.GetFileNameWithoutExtension(file), file => Html(File.ReadAllText(file)));
 
     // The title of a page is its first heading. The policy of SecurityHeaders allows no inline style.
     private static string Html(string markdown) =>

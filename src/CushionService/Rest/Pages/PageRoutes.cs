@@ -1,6 +1,6 @@
+using System.Text;
+using System.Text.Json;
 using CushionService.Widget;
-using Microsoft.AspNetCore.Http.HttpResults;
-using Microsoft.Extensions.FileProviders;
 
 namespace CushionService.Rest.Pages;
 
@@ -21,49 +21,30 @@ internal static class PageRoutes
         string front = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "wwwroot", "index.html"))
             .Replace("{widget}", widget.Path, StringComparison.Ordinal)
             .Replace("{integrity}", widget.Integrity, StringComparison.Ordinal);
-        app.MapGet("/", (HttpContext http) => Page(http, front)).ExcludeFromDescription();
-        app.MapGet(
-                "/widget",
-                () =>
-                    TypedResults.Ok(
-                        new
-                        {
-                            widget.Version,
-                            widget.Path,
-                            widget.Integrity,
-                            Bytes = widget.Bytes.Length,
-                        }
-                    )
-            )
-            .ExcludeFromDescription();
-        app.MapGet(widget.Path, (HttpContext http) => Module(http, widget)).ExcludeFromDescription();
-        app.UseStaticFiles(Files("wwwroot", ""));
-        app.UseStaticFiles(Files("Demo", "/demo"));
+        app.MapFixed("/", new FixedAnswer(Encoding.UTF8.GetBytes(front), "text/html; charset=utf-8", Recheck));
+        byte[] about = JsonSerializer.SerializeToUtf8Bytes(
+            new
+            {
+                widget.Version,
+                widget.Path,
+                widget.Integrity,
+                Bytes = widget.Bytes.Length,
+            },
+            JsonSerializerOptions.Web
+        );
+        app.MapFixed("/widget", new FixedAnswer(about, "application/json; charset=utf-8", Recheck));
+        FixedAnswer module = new(widget.Bytes.ToArray(), "text/javascript; charset=utf-8", Forever);
+        app.MapMethods(widget.Path, FixedRoutes.Methods, (HttpContext http) => Module(http, module)).ExcludeFromDescription();
+        app.MapFolder("wwwroot", "", Recheck);
+        app.MapFolder("Demo", "/demo", Recheck);
         app.MapGuide();
-    }
-
-    // A folder beside the program, at an address.
-    private static StaticFileOptions Files(string folder, string at) =>
-        new()
-        {
-            FileProvider = new PhysicalFileProvider(Path.Combine(AppContext.BaseDirectory, folder)),
-            RequestPath = at,
-            OnPrepareResponse = context => context.Context.Response.Headers.CacheControl = Recheck,
-        };
-
-    // The page names the module with its digest, so it must not be kept beyond a release.
-    private static ContentHttpResult Page(HttpContext http, string html)
-    {
-        http.Response.Headers.CacheControl = Recheck;
-        return TypedResults.Content(html, "text/html; charset=utf-8");
     }
 
     // A shop's page loads it from another origin, with an integrity attribute, which a browser checks only where CORS
     // allows the page to.
-    private static FileContentHttpResult Module(HttpContext http, WidgetModule widget)
+    private static Task Module(HttpContext http, FixedAnswer module)
     {
-        http.Response.Headers.CacheControl = Forever;
         http.Response.Headers.AccessControlAllowOrigin = "*";
-        return TypedResults.Bytes(widget.Bytes.AsMemory(), "text/javascript; charset=utf-8");
+        return module.WriteAsync(http);
     }
 }

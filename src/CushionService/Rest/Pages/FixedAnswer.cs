@@ -1,0 +1,100 @@
+using System.IO.Compression;
+using System.Security.Cryptography;
+using Microsoft.Extensions.Primitives;
+using Microsoft.Net.Http.Headers;
+
+namespace CushionService.Rest.Pages;
+
+/// <summary>An answer that is the same until the next release: its bytes are made and compressed once, and a caller that
+/// holds them gets 304 instead.</summary>
+internal sealed class FixedAnswer
+{
+    private static readonly string[] Encodings = ["br", "gzip"];
+
+    private readonly string _mediaType;
+    private readonly string _caching;
+    private readonly string _digest;
+    private readonly byte[] _plain;
+    private readonly Lazy<byte[]> _brotli;
+    private readonly Lazy<byte[]> _gzip;
+
+    /// <summary>An answer of these bytes.</summary>
+    /// <param name="bytes">The body.</param>
+    /// <param name="mediaType">Its media type.</param>
+    /// <param name="caching">The value of <c>Cache-Control</c>.</param>
+    public FixedAnswer(byte[] bytes, string mediaType, string caching)
+    {
+        (_plain, _mediaType, _caching) = (bytes, mediaType, caching);
+        _digest = Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 16));
+        _brotli = new(() => Compressed(to => new BrotliStream(to, CompressionLevel.Optimal)));
+        _gzip = new(() => Compressed(to => new GZipStream(to, CompressionLevel.Optimal)));
+    }
+
+    /// <summary>Answers GET and HEAD: in the encoding that the caller prefers, or 304 where it holds the answer in
+    /// one.</summary>
+    public Task WriteAsync(HttpContext http)
+    {
+        string? encoding = EncodingFor(http.Request.Headers.AcceptEncoding);
+        IHeaderDictionary headers = http.Response.Headers;
+        // A strong tag is of the bytes as they are sent, and so another for each encoding (RFC 9110, section 8.8.3.3).
+        headers.ETag = $"\"{_digest}{(encoding is null ? "" : "-" + encoding)}\"";
+        headers.CacheControl = _caching;
+        headers.AppendCommaSeparatedValues(HeaderNames.Vary, HeaderNames.AcceptEncoding);
+        if (IsHeld(http.Request.Headers.IfNoneMatch))
+        {
+            http.Response.StatusCode = StatusCodes.Status304NotModified;
+            return Task.CompletedTask;
+        }
+
+        byte[] body = encoding switch
+        {
+            "br" => _brotli.Value,
+            "gzip" => _gzip.Value,
+            _ => _plain,
+        };
+        headers.ContentEncoding = encoding;
+        http.Response.ContentType = _mediaType;
+        http.Response.ContentLength = body.Length;
+        return HttpMethods.IsHead(http.Request.Method)
+            ? Task.CompletedTask
+            : http.Response.Body.WriteAsync(body, http.RequestAborted).AsTask();
+    }
+
+    // The bytes are the same in every encoding. If-None-Match compares weakly, and a star means any answer that there is
+    // (RFC 9110, section 13.1.2).
+    private bool IsHeld(StringValues ifNoneMatch) =>
+        EntityTagHeaderValue.TryParseList(ifNoneMatch, out IList<EntityTagHeaderValue>? held)
+        && held.Any(tag => tag.Tag == "*" || tag.Tag.AsSpan().Trim('"').StartsWith(_digest, StringComparison.Ordinal));
+
+    // Null for none. Of equals, the smaller. A small answer is not worth it.
+    private string? EncodingFor(StringValues accepted)
+    {
+        const int Small = 256;
+        if (_plain.Length < Small || !StringWithQualityHeaderValue.TryParseList(accepted, out IList<StringWithQualityHeaderValue>? list))
+        {
+            return null;
+        }
+
+        return Encodings.Where(name => QualityOf(name) > 0).MaxBy(QualityOf);
+
+        double QualityOf(string name) =>
+            (
+                list.FirstOrDefault(one => one.Value.Equals(name, StringComparison.OrdinalIgnoreCase))
+                ?? list.FirstOrDefault(one => one.Value == "*")
+            )
+                is { } found
+                ? found.Quality ?? 1
+                : 0;
+    }
+
+    private byte[] Compressed(Func<Stream, Stream> compress)
+    {
+        using MemoryStream to = new();
+        using (Stream compressing = compress(to))
+        {
+            compressing.Write(_plain);
+        }
+
+        return to.ToArray();
+    }
+}
