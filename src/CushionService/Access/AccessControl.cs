@@ -1,5 +1,3 @@
-using System.Net;
-using System.Net.Sockets;
 using System.Security.Claims;
 using CushionService.Rejections;
 using Microsoft.AspNetCore.Authentication;
@@ -39,7 +37,9 @@ internal sealed class AccessControl(
 
         bool isAnonymous = !http.Request.Headers.ContainsKey(KeyHeader) && !HasToken(http);
         AccessPolicy policy = policies.Current;
-        Caller? caller = isAnonymous ? new Caller(AddressOf(http), policy.Anonymous) : await KnownAsync(http, policy);
+        Caller? caller = isAnonymous
+            ? new Caller(CallerAddress.Of(http), policy.Anonymous) { IsGuest = policy.IsGuarded }
+            : await KnownAsync(http, policy);
         if (caller is null)
         {
             await RejectionWriter.UnknownCallerAsync(http, "The key or the token is not known here, or no longer.");
@@ -80,22 +80,4 @@ internal sealed class AccessControl(
 
     private static bool HasToken(HttpContext http) =>
         http.Request.Headers.Authorization.ToString().StartsWith(Bearer, StringComparison.OrdinalIgnoreCase);
-
-    // A household or a machine has a whole /64 of addresses of version 6 (RFC 6177).
-    private static string AddressOf(HttpContext http)
-    {
-        if (http.Connection.RemoteIpAddress is not { } address)
-        {
-            return "no address";
-        }
-
-        if (address.AddressFamily == AddressFamily.InterNetwork || address.IsIPv4MappedToIPv6)
-        {
-            return address.IsIPv4MappedToIPv6 ? address.MapToIPv4().ToString() : address.ToString();
-        }
-
-        byte[] bytes = address.GetAddressBytes();
-        bytes.AsSpan(8).Clear();
-        return new IPAddress(bytes).ToString();
-    }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Security.Cryptography;
 using System.Text;
+using CushionService.Nesting;
 using Microsoft.Extensions.Options;
 
 namespace CushionService.Access;
@@ -9,10 +10,20 @@ namespace CushionService.Access;
 internal sealed class AccessPolicy
 {
     // Without any configuration, a newcomer's own machine: everything, and more than a person can send.
-    private static readonly Grant Open = new(Scopes.All, Pieces: 10_000, Rate: 200, Burst: 2_000, Streams: 8);
+    private static readonly Grant Open = new(Scopes.All, Pieces: 10_000, Rate: 200, Burst: 2_000, Streams: 8)
+    {
+        Steps = 1_000_000,
+        StepsBurst = 10_000_000,
+    };
 
-    // Behind a shop's page is one shopper, or a household that shares an address.
-    private static readonly Grant Page = new(Scopes.Estimate, Pieces: 500, Rate: 10, Burst: 60, Streams: 1);
+    // Behind a shop's page is one shopper, or a household that shares an address. What it may keep up is a tenth of a
+    // processor, after five seconds of one at once.
+    private static readonly Grant Page = new(Scopes.Estimate, Pieces: 500, Rate: 10, Burst: 60, Streams: 1)
+    {
+        Effort = Effort.Quick,
+        Steps = 16,
+        StepsBurst = 800,
+    };
 
     private static readonly Grant Known = new(Scopes.Estimate | Scopes.Quote, Pieces: 10_000, Rate: 50, Burst: 200, Streams: 4);
 

@@ -9,6 +9,10 @@ internal sealed record Caller(string Name, Grant Grant)
     /// <summary>Whether the caller has shown a key or a token, and not only an address.</summary>
     public bool IsKnown { get; init; }
 
+    /// <summary>Whether the caller is an address without a key where others have one, and so shares the workers with all
+    /// such addresses.</summary>
+    public bool IsGuest { get; init; }
+
     /// <summary>The service itself, without limits.</summary>
     public static Caller Self { get; } = new("self", new Grant(Scopes.All, int.MaxValue, int.MaxValue, int.MaxValue, int.MaxValue));
 

@@ -14,23 +14,47 @@ namespace CushionService.Access;
 /// <param name="Streams">Streams open at the same time: 1 to 1 000.</param>
 internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int Streams)
 {
-    /// <summary>The greatest effort outside of streams: thorough with the scope quote, else standard.</summary>
-    public Effort Effort => Scopes.HasFlag(Scopes.Quote) ? Effort.Thorough : Effort.Standard;
+    private readonly Effort? _effort;
+
+    /// <summary>The greatest effort outside of streams. When it is not configured: thorough with the scope quote, else
+    /// standard.</summary>
+    public Effort Effort
+    {
+        get => _effort ?? (Scopes.HasFlag(Scopes.Quote) ? Nesting.Effort.Thorough : Nesting.Effort.Standard);
+        init => _effort = value;
+    }
+
+    /// <summary>The greatest effort where it is configured and not what the scopes say; null elsewhere.</summary>
+    public Effort? OwnEffort => _effort;
+
+    /// <summary>Steps of search that the caller may keep up, in millions a second: 1 to 1 000 000.</summary>
+    public int Steps { get; init; } = 320;
+
+    /// <summary>Steps at once after a pause, in millions: 1 to 10 000 000.</summary>
+    public int StepsBurst { get; init; } = 10_000;
 
     /// <summary>Everything in an order that goes beyond the grant. An order is refused and never quietly answered with
     /// less effort: the same order has the same answer for everyone who gets one.</summary>
     /// <param name="order">The order; it need not be sound.</param>
     /// <param name="overnight">Whether the effort for repeated production orders may be asked for: by a known caller,
     /// in a stream.</param>
+    /// <param name="searches">Whether the call lays anything out, so that its effort matters.</param>
     /// <returns>A violation with the code not-allowed for each place; empty when the grant covers the order.</returns>
-    public IReadOnlyList<Violation> Forbids(Order order, bool overnight)
+    public IReadOnlyList<Violation> Forbids(Order order, bool overnight, bool searches = true)
     {
         List<Violation> found = [];
-        if (order.Effort == Effort.Overnight)
+        if (order.Effort == Nesting.Effort.Overnight)
         {
             if (!overnight || !Scopes.HasFlag(Scopes.Batch))
             {
                 Add("/effort", GrantTexts.Overnight(ScopeNames.Of(Scopes.Batch)));
+            }
+        }
+        else if (_effort is { } most)
+        {
+            if (searches && (order.Effort ?? Nesting.Effort.Standard) > most)
+            {
+                Add("/effort", GrantTexts.MostEffort(most));
             }
         }
         else if (order.Effort > Effort)

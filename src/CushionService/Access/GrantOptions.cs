@@ -1,3 +1,5 @@
+using CushionService.Nesting;
+
 namespace CushionService.Access;
 
 /// <summary>A grant as it is configured. What is left out has the default of its kind, which the operations page
@@ -19,6 +21,15 @@ internal class GrantOptions
     /// <summary>Open streams, 1 to 1 000.</summary>
     public int? Streams { get; init; }
 
+    /// <summary>The greatest effort outside of streams: quick, standard or thorough.</summary>
+    public Effort? Effort { get; init; }
+
+    /// <summary>Steps of search, in millions a second, 1 to 20 000 000.</summary>
+    public int? Steps { get; init; }
+
+    /// <summary>Steps at once after a pause, in millions, 1 to 20 000 000.</summary>
+    public int? StepsBurst { get; init; }
+
     /// <summary>Reads the grant. One with errors is returned too, since the caller gathers the errors of every grant
     /// first.</summary>
     /// <param name="otherwise">The defaults.</param>
@@ -34,13 +45,23 @@ internal class GrantOptions
             }
         }
 
-        return new Grant(
+        Grant grant = new(
             Scopes is null ? otherwise.Scopes : ScopeNames.Named(Scopes),
             Within(Pieces, nameof(Pieces), 10_000, otherwise.Pieces),
             Within(Rate, nameof(Rate), 1_000_000, otherwise.Rate),
             Within(Burst, nameof(Burst), 10_000_000, otherwise.Burst),
             Within(Streams, nameof(Streams), 1_000, otherwise.Streams)
-        );
+        )
+        {
+            Steps = Within(Steps, nameof(Steps), 20_000_000, otherwise.Steps),
+            StepsBurst = Within(StepsBurst, nameof(StepsBurst), 20_000_000, otherwise.StepsBurst),
+        };
+        if (Effort == Nesting.Effort.Overnight)
+        {
+            errors.Add($"{place}:Effort must be quick, standard or thorough: overnight is for streams.");
+        }
+
+        return (Effort ?? otherwise.OwnEffort) is { } most ? grant with { Effort = most } : grant;
 
         int Within(int? value, string name, int most, int absent)
         {

@@ -1,34 +1,47 @@
 using System.Threading.RateLimiting;
 using CushionService.Access;
 using CushionService.Rejections;
+using Microsoft.AspNetCore.RateLimiting;
 
 namespace CushionService.Admission;
 
-/// <summary>Rejects calls before their bodies are read: those of a caller that calls too often, and all that would wait
-/// too long, so that the calls that are admitted are answered as fast as ever.</summary>
+/// <summary>Rejects calls before their bodies are read: those of a caller that calls too often or has had more work done
+/// than its grant covers, and all that would wait too long, so that the calls that are admitted are answered as fast as
+/// ever.</summary>
 /// <param name="next">The rest of the pipeline.</param>
 /// <param name="limits">The rates and streams of callers.</param>
-/// <param name="pool">The workers, and the queue in front of them.</param>
+/// <param name="work">The work of callers.</param>
+/// <param name="turns">The workers, and who waits for them.</param>
 /// <param name="retry">When a rejected caller may try again.</param>
-internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, WorkerPool pool, RetryDelay retry)
+internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, WorkLimits work, Turns turns, RetryDelay retry)
 {
-    /// <summary>Passes a call on, or rejects it: with 429 at the caller's rate or its number of streams, with 503 when
-    /// the queue is full. What needs no scope, such as health and the pages, has no limits. A stream is admitted to a
-    /// full queue: its orders wait.</summary>
+    /// <summary>Passes a call on, or rejects it: with 429 at the caller's rate, its work or its number of streams, with
+    /// 503 when it would wait too long. What needs no scope, such as the pages and the document, has a limit by address;
+    /// health and metrics have none. A stream is admitted to a full queue: its orders wait.</summary>
     public async Task InvokeAsync(HttpContext http)
     {
-        if (http.GetEndpoint()?.Metadata.GetMetadata<RequiresScopeAttribute>() is not { } needs)
+        EndpointMetadataCollection? metadata = http.GetEndpoint()?.Metadata;
+        if (metadata?.GetMetadata<RequiresScopeAttribute>() is not { } needs)
         {
-            await next(http);
+            bool free = metadata?.GetMetadata<DisableRateLimitingAttribute>() is not null || limits.TakePage(CallerAddress.Of(http));
+            await (free ? next(http) : RejectionWriter.TooManyCallsAsync(http, "This address asks too often.", retry.NextSeconds()));
             return;
         }
 
         Caller caller = Caller.Of(http);
         Grant grant = caller.Grant;
-        if (!limits.Take(caller, http.Response))
+        // An answer that caches keep must not say what is left to the one who asked first.
+        bool isPublic = !caller.IsKnown && metadata.GetMetadata<PublicAnswerAttribute>() is not null;
+        if (!limits.Take(caller, http.Response, isPublic))
         {
             string why = $"This caller may make {grant.Rate} calls a second, and {grant.Burst} at once.";
             await RejectionWriter.TooManyCallsAsync(http, why, retry.NextSeconds());
+        }
+        else if (!work.MayBegin(caller, out int seconds))
+        {
+            string why =
+                $"This caller may have {grant.Steps} million steps of search a second; what it has had is paid in {seconds} seconds.";
+            await RejectionWriter.TooManyCallsAsync(http, why, Math.Max(seconds, retry.NextSeconds()));
         }
         else if (needs.Scope == Scopes.Batch)
         {
@@ -39,7 +52,7 @@ internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, 
                     : RejectionWriter.TooManyCallsAsync(http, $"This caller may have {grant.Streams} streams open.", retry.NextSeconds())
             );
         }
-        else if (pool.IsFull)
+        else if (turns.IsFull(caller))
         {
             await RejectionWriter.BusyAsync(http, retry.NextSeconds());
         }

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using CushionService.Nesting;
 
 namespace CushionService.Admission;
 
@@ -14,11 +15,46 @@ internal sealed class AdmissionOptions
     [Range(1, 1024)]
     public int Workers { get; init; } = Environment.ProcessorCount;
 
-    /// <summary>Calls are rejected while those that wait would keep a new one waiting for longer than this, in
-    /// milliseconds, judged by the mean time of recent orders. A public service sets it to some tens of milliseconds,
-    /// so that what is accepted is answered as fast as ever.</summary>
+    /// <summary>How long a call with the effort quick may wait for a worker, in milliseconds; after that it is rejected.
+    /// A call that would wait longer than any effort may, judged by the mean time of recent orders, is rejected at
+    /// once.</summary>
     [Range(1, 60_000)]
-    public int LongestWaitMs { get; init; } = 10_000;
+    public int LongestWaitMs { get; init; } = 2_000;
+
+    /// <summary>The same for the effort standard; 2.5 times that of quick when left out.</summary>
+    [Range(1, 600_000)]
+    public int? StandardLongestWaitMs { get; init; }
+
+    /// <summary>The same for the efforts beyond standard; 5 times that of quick when left out.</summary>
+    [Range(1, 600_000)]
+    public int? ThoroughLongestWaitMs { get; init; }
+
+    /// <summary>The part of the workers that one caller with a key or a token may have at the same time, rounded up to
+    /// whole workers: 0 to 1.</summary>
+    [Range(0.0, 1.0)]
+    public double CallerShare { get; init; } = 0.75;
+
+    /// <summary>The same for one address without a key, once a key or an authority is configured; rounded down, and at
+    /// least one worker.</summary>
+    [Range(0.0, 1.0)]
+    public double GuestShare { get; init; } = 0.25;
+
+    /// <summary>The same for all addresses without a key together.</summary>
+    [Range(0.0, 1.0)]
+    public double AnonymousShare { get; init; } = 0.5;
+
+    /// <summary>The same for all streams together, and for the streams of one caller.</summary>
+    [Range(0.0, 1.0)]
+    public double StreamShare { get; init; } = 0.5;
+
+    /// <summary>Requests a second that one address may keep up for what needs no scope: pages, the document,
+    /// reflection.</summary>
+    [Range(1, 1_000_000)]
+    public int PageRate { get; init; } = 50;
+
+    /// <summary>Such requests at once after a pause.</summary>
+    [Range(1, 1_000_000)]
+    public int PageBurst { get; init; } = 400;
 
     /// <summary>Calls that may wait, whatever they take. Each may have an order of a mebibyte in memory.</summary>
     [Range(1, 100_000)]
@@ -43,4 +79,23 @@ internal sealed class AdmissionOptions
     /// again together.</summary>
     [Range(0, 3_600)]
     public int RetryJitterSeconds { get; init; } = 3;
+
+    /// <summary>The longest wait of any effort.</summary>
+    public TimeSpan LongestWaitOfAny =>
+        new[] { LongestWaitOf(Effort.Quick), LongestWaitOf(Effort.Standard), LongestWaitOf(Effort.Thorough) }.Max();
+
+    /// <summary>How long a call of an effort may wait for a worker.</summary>
+    public TimeSpan LongestWaitOf(Effort effort) =>
+        TimeSpan.FromMilliseconds(
+            effort switch
+            {
+                Effort.Quick => LongestWaitMs,
+                Effort.Standard => StandardLongestWaitMs ?? 2.5 * LongestWaitMs,
+                _ => ThoroughLongestWaitMs ?? 5.0 * LongestWaitMs,
+            }
+        );
+
+    /// <summary>How long an order of an effort may take.</summary>
+    public TimeSpan DeadlineOf(Effort effort) =>
+        TimeSpan.FromSeconds(effort == Effort.Overnight ? OvernightDeadlineSeconds : DeadlineSeconds);
 }

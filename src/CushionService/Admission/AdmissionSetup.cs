@@ -1,6 +1,6 @@
 namespace CushionService.Admission;
 
-/// <summary>Registers admission: the limits, the queues and the workers.</summary>
+/// <summary>Registers admission: the limits, the turns and the workers.</summary>
 internal static class AdmissionSetup
 {
     /// <summary>Adds the services. Options outside their range stop the start.</summary>
@@ -13,7 +13,8 @@ internal static class AdmissionSetup
             .ValidateOnStart();
         builder.Services.AddSingleton(Random.Shared);
         builder.Services.AddSingleton<RetryDelay>();
-        builder.Services.AddSingleton<WorkerPool>();
+        builder.Services.AddSingleton<Turns>();
+        builder.Services.AddSingleton<WorkLimits>();
         builder.Services.AddSingleton<RateLimits>();
         builder.Services.AddSingleton<OrderDispatcher>();
     }

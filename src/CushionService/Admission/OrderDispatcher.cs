@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.Access;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
@@ -9,26 +10,26 @@ using Microsoft.Extensions.Options;
 
 namespace CushionService.Admission;
 
-/// <summary>Sends an order to the desk by way of the worker pool: within what its caller may ask for, and within the
-/// deadline. REST, gRPC and streams all send their orders here.</summary>
+/// <summary>Sends an order to the desk when it has its turn: within what its caller may ask for, and within the deadline.
+/// REST, gRPC and streams all send their orders here.</summary>
 /// <param name="desk">Answers the orders.</param>
-/// <param name="pool">The workers.</param>
+/// <param name="turns">The workers, and who waits for them.</param>
+/// <param name="work">What is charged for an order.</param>
 /// <param name="retry">When a caller may send an order again.</param>
 /// <param name="options">The deadlines.</param>
-internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, RetryDelay retry, IOptions<AdmissionOptions> options)
+internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits work, RetryDelay retry, IOptions<AdmissionOptions> options)
 {
-    private readonly TimeSpan _deadline = TimeSpan.FromSeconds(options.Value.DeadlineSeconds);
-    private readonly TimeSpan _overnightDeadline = TimeSpan.FromSeconds(options.Value.OvernightDeadlineSeconds);
+    private readonly AdmissionOptions _options = options.Value;
 
-    /// <summary>Has a worker answer an order, and counts the outcome.</summary>
+    /// <summary>Has an order answered, and counts the outcome.</summary>
     /// <param name="caller">Who sends the order.</param>
     /// <param name="received">The order as it arrived.</param>
     /// <param name="purpose">What it is sent for.</param>
     /// <param name="cancellation">The caller's.</param>
-    /// <param name="inTurn">Whether it is an order of a stream, which waits its turn in a queue without an end and is
-    /// never rejected as busy.</param>
-    /// <returns>The answer, or a refusal: of what the grant does not cover (not-allowed), of a broken rule, for a full
-    /// queue (busy), or at the deadline (too-slow).</returns>
+    /// <param name="inTurn">Whether it is an order of a stream, which waits as long as it takes and is never rejected as
+    /// busy; its time runs from its turn.</param>
+    /// <returns>The answer, or a refusal: of what the grant does not cover (not-allowed), of a broken rule, for want of a
+    /// turn (busy), or at the deadline (too-slow).</returns>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public async Task<Outcome<TAnswer>> HandleAsync<TAnswer>(
         Caller caller,
@@ -39,32 +40,63 @@ internal sealed class OrderDispatcher(OrderDesk desk, WorkerPool pool, RetryDela
     )
         where TAnswer : class
     {
-        TimeSpan time = received.Order?.Effort == Effort.Overnight ? _overnightDeadline : _deadline;
-        OrderJob<TAnswer> job = new(desk, received, purpose, time, inTurn, cancellation);
-        Outcome<TAnswer> outcome;
-        if (received.Order is { } order && caller.Grant.Forbids(order, caller.IsKnown && inTurn) is { Count: > 0 } forbidden)
-        {
-            outcome = new Refusal(forbidden);
-        }
-        else if (!pool.TryEnqueue(job))
-        {
-            outcome = Busy();
-        }
-        else
-        {
-            try
-            {
-                outcome = await job.Outcome;
-            }
-            catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
-            {
-                // What the caller has not cancelled, the deadline has.
-                outcome = TooSlow(time);
-            }
-        }
-
+        Outcome<TAnswer> outcome =
+            received.Order is { } order
+            && caller.Grant.Forbids(order, overnight: caller.IsKnown && inTurn, purpose.Searches) is { Count: > 0 } forbidden
+                ? new Refusal(forbidden)
+                : await AnswerAsync(caller, received, purpose, inTurn, cancellation);
         OrderMetrics.Count(outcome.Refusal);
         return outcome;
+    }
+
+    private async Task<Outcome<TAnswer>> AnswerAsync<TAnswer>(
+        Caller caller,
+        ReceivedOrder received,
+        Purpose<TAnswer> purpose,
+        bool inTurn,
+        CancellationToken cancellation
+    )
+        where TAnswer : class
+    {
+        long arrived = Stopwatch.GetTimestamp();
+        Effort effort = received.Order?.Effort ?? Effort.Standard;
+        if (inTurn)
+        {
+            await work.WaitAsync(caller, cancellation);
+        }
+
+        using Turn turn = await turns.TakeAsync(caller, inTurn, _options.LongestWaitOf(effort), cancellation);
+        long began = Stopwatch.GetTimestamp();
+        QueueMetrics.Waited(began - arrived);
+        if (!turn.IsGiven)
+        {
+            return Busy();
+        }
+
+        TimeSpan limit = _options.DeadlineOf(effort);
+        TimeSpan left = inTurn ? limit : limit - Stopwatch.GetElapsedTime(arrived, began);
+        if (left <= TimeSpan.Zero)
+        {
+            return TooSlow(limit);
+        }
+
+        try
+        {
+            using CancellationTokenSource deadline = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+            deadline.CancelAfter(left);
+            return desk.Handle(received, purpose, deadline.Token);
+        }
+        catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
+        {
+            // What the caller has not cancelled, the deadline has.
+            return TooSlow(limit);
+        }
+        finally
+        {
+            TimeSpan took = Stopwatch.GetElapsedTime(began);
+            turns.Took(took);
+            work.Charge(caller, took);
+        }
     }
 
     // The same order is welcome a little later.

@@ -21,11 +21,11 @@ internal static class QueueMetrics
     /// <param name="ticks">How long, in ticks of <see cref="Stopwatch"/>.</param>
     public static void Waited(long ticks) => Wait.Record((double)ticks / Stopwatch.Frequency);
 
-    /// <summary>Reports the length of a pool's queue, whenever the metrics are read.</summary>
-    public static void Watch(WorkerPool pool) =>
+    /// <summary>Reports how many calls wait, whenever the metrics are read.</summary>
+    public static void Watch(Turns turns) =>
         ServiceMeter.Meter.CreateObservableGauge(
             "cushionservice.queue.length",
-            () => pool.Waiting,
+            () => turns.Waiting,
             "{order}",
             "Orders that wait for a worker."
         );

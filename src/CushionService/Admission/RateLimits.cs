@@ -1,13 +1,15 @@
 using System.Threading.RateLimiting;
 using CushionService.Access;
+using Microsoft.Extensions.Options;
 
 namespace CushionService.Admission;
 
 /// <summary>How often each caller may call (token bucket), and how many streams it may have open. The limits are those
 /// of this instance: two instances behind a balancer admit twice as much.</summary>
+/// <param name="options">The limits of what needs no scope.</param>
 /// <remarks>The limits are part of each partition's key, so that a grant that is configured anew takes effect with the
 /// next call.</remarks>
-internal sealed class RateLimits : IDisposable
+internal sealed class RateLimits(IOptions<AdmissionOptions> options) : IDisposable
 {
     private readonly PartitionedRateLimiter<Caller> _calls = PartitionedRateLimiter.Create<Caller, (string, int, int)>(caller =>
         RateLimitPartition.GetTokenBucketLimiter(
@@ -31,14 +33,43 @@ internal sealed class RateLimits : IDisposable
         )
     );
 
+    // By address, since who asks for a page shows no key.
+    private readonly PartitionedRateLimiter<string> _pages = PartitionedRateLimiter.Create<string, string>(address =>
+        RateLimitPartition.GetTokenBucketLimiter(
+            address,
+            _ => new TokenBucketRateLimiterOptions
+            {
+                TokenLimit = options.Value.PageBurst,
+                TokensPerPeriod = options.Value.PageRate,
+                ReplenishmentPeriod = TimeSpan.FromSeconds(1),
+            }
+        )
+    );
+
+    /// <summary>Counts a request for what needs no scope.</summary>
+    /// <param name="address">Where it comes from.</param>
+    /// <returns>Whether the address may make it.</returns>
+    public bool TakePage(string address)
+    {
+        using RateLimitLease lease = _pages.AttemptAcquire(address);
+        return lease.IsAcquired;
+    }
+
     /// <summary>Counts a call, and reports what is left of the burst in the headers
     /// (draft-ietf-httpapi-ratelimit-headers-10).</summary>
     /// <param name="caller">Who calls.</param>
     /// <param name="response">Gets the headers, whether the call is admitted or not.</param>
+    /// <param name="isPublic">Whether the answer is one that caches keep for others; then only a rejection has the
+    /// headers.</param>
     /// <returns>Whether the caller may make the call.</returns>
-    public bool Take(Caller caller, HttpResponse response)
+    public bool Take(Caller caller, HttpResponse response, bool isPublic)
     {
         using RateLimitLease lease = _calls.AttemptAcquire(caller);
+        if (isPublic && lease.IsAcquired)
+        {
+            return true;
+        }
+
         Grant grant = caller.Grant;
         // The window says in how many seconds the whole burst is available again: what is used, over the rate, rounded
         // up.
@@ -56,5 +87,6 @@ internal sealed class RateLimits : IDisposable
     {
         _calls.Dispose();
         _streams.Dispose();
+        _pages.Dispose();
     }
 }

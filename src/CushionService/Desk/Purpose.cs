@@ -13,4 +13,8 @@ namespace CushionService.Desk;
 /// <param name="AnswersUnsound">Whether an order that breaks rules is answered too. A validation reports the violations
 /// in its answer; every other purpose is refused with them.</param>
 internal sealed record Purpose<TAnswer>(Purpose Rules, Func<CheckedOrder, CancellationToken, TAnswer> Answer, bool AnswersUnsound = false)
-    where TAnswer : class;
+    where TAnswer : class
+{
+    /// <summary>Whether anything is laid out, so that the effort of the order matters.</summary>
+    public bool Searches { get; init; } = true;
+}

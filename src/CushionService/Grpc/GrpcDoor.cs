@@ -37,6 +37,6 @@ internal static class GrpcDoor
     {
         app.MapGrpcService<OrderCalls>();
         app.MapGrpcReflectionService();
-        app.MapGrpcHealthChecksService();
+        app.MapGrpcHealthChecksService().DisableRateLimiting();
     }
 }

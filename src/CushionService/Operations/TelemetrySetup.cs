@@ -57,7 +57,7 @@ internal static class TelemetrySetup
     /// <summary>Maps <c>/metrics</c>, in the text format of Prometheus.</summary>
     public static void MapTelemetry(this WebApplication app)
     {
-        QueueMetrics.Watch(app.Services.GetRequiredService<WorkerPool>());
-        app.MapPrometheusScrapingEndpoint("/metrics");
+        QueueMetrics.Watch(app.Services.GetRequiredService<Turns>());
+        app.MapPrometheusScrapingEndpoint("/metrics").DisableRateLimiting();
     }
 }

@@ -30,8 +30,8 @@ internal static class RestDoor
         }
 
         // Alive means that the process answers at all; ready means that it may be sent calls.
-        app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
-        app.MapHealthChecks("/health/ready");
+        app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false }).DisableRateLimiting();
+        app.MapHealthChecks("/health/ready").DisableRateLimiting();
         app.MapContractDocument();
         app.MapPages();
     }

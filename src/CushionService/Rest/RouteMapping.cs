@@ -56,7 +56,10 @@ internal static class RouteMapping
 
         if (route.IsCached)
         {
-            endpoint.WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified, typeof(void)));
+            endpoint.WithMetadata(
+                new PublicAnswerAttribute(),
+                new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified, typeof(void))
+            );
         }
 
         if (!route.IsListed)

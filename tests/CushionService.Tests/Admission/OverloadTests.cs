@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.Json.Nodes;
+using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Tests.Access;
 using CushionService.Tests.Hosting;
@@ -20,47 +21,17 @@ public sealed class OverloadTests : IDisposable
     );
 
     [Fact]
-    public async Task A_full_pool_rejects_calls_and_health_is_answered()
+    public async Task Where_calls_would_wait_too_long_they_are_rejected_and_health_is_answered()
     {
-        WorkerPool pool = _service.Services.GetRequiredService<WorkerPool>();
-        using ManualResetEventSlim done = new();
-        await Task.WhenAll(
-            Enumerable
-                .Range(0, 16)
-                .Select(_ =>
-                    pool.TryDo(
-                        _ =>
-                        {
-                            Thread.Sleep(5);
-                            return 0;
-                        },
-                        default
-                    )!
-                )
-        );
-        Task<int>[] held =
-        [
-            .. Enumerable
-                .Range(0, 4)
-                .Select(_ =>
-                    pool.TryDo(
-                        cancellation =>
-                        {
-                            done.Wait(cancellation);
-                            return 0;
-                        },
-                        default
-                    )!
-                ),
-        ];
+        Turns turns = _service.Services.GetRequiredService<Turns>();
+        Turn held = await turns.TakeAsync(Caller.Self, false, TimeSpan.FromSeconds(1), default);
 
         using HttpResponseMessage rest = await _service.PostAsync("yardage", Callers.Pillow);
         (StatusCode grpc, Metadata trailers) = await Callers.StatusAsync(
             _service.Calls.EstimateYardageAsync(new() { Order = Callers.PillowMessage })
         );
         using HttpResponseMessage live = await _service.Http.GetAsync(new Uri("/health/live", UriKind.Relative));
-        done.Set();
-        await Task.WhenAll(held);
+        held.Dispose();
 
         Assert.Equal(HttpStatusCode.ServiceUnavailable, rest.StatusCode);
         Assert.Equal("1", rest.Headers.GetValues("Retry-After").Single());
@@ -78,26 +49,18 @@ public sealed class OverloadTests : IDisposable
     [Fact]
     public async Task An_order_that_waits_beyond_its_time_is_cancelled()
     {
-        WorkerPool pool = _service.Services.GetRequiredService<WorkerPool>();
-        using ManualResetEventSlim done = new();
-        Task<int> held = pool.TryDo(
-            cancellation =>
-            {
-                done.Wait(cancellation);
-                return 0;
-            },
-            default
-        )!;
-        Task<HttpResponseMessage> late = _service.PostAsync("yardage", Callers.Pillow);
-        while (pool.Waiting == 0)
+        using RunningService service = new(_ => { }, false, ("Admission:Workers", "1"), ("Admission:DeadlineSeconds", "1"));
+        Turns turns = service.Services.GetRequiredService<Turns>();
+        Turn held = await turns.TakeAsync(Caller.Self, false, TimeSpan.FromSeconds(1), default);
+        Task<HttpResponseMessage> late = service.PostAsync("yardage", Callers.Pillow);
+        while (turns.Waiting == 0)
         {
             await Task.Delay(10);
         }
 
-        // Long after its one second: the clock of a busy machine may be late.
-        await Task.Delay(4_000);
-        done.Set();
-        await held;
+        // Longer than its one second.
+        await Task.Delay(1_200);
+        held.Dispose();
         using HttpResponseMessage response = await late;
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, response.StatusCode);

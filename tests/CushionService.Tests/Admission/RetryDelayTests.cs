@@ -77,12 +77,19 @@ public sealed class RetryDelayTests
     [Fact]
     public async Task The_refusal_of_an_order_that_finds_the_queue_full_says_when_to_send_it_again()
     {
-        AdmissionOptions options = new() { Workers = 1, RetryAfterSeconds = 5 };
-        using WorkerPool closed = new(Options.Create(options));
-        closed.Dispose();
+        AdmissionOptions options = new()
+        {
+            Workers = 1,
+            LongestWaitMs = 1,
+            RetryAfterSeconds = 5,
+        };
+        using Turns turns = new(Options.Create(options));
+        using WorkLimits work = new();
+        using Turn held = await turns.TakeAsync(Caller.Self, false, TimeSpan.FromSeconds(1), default);
         OrderDispatcher orders = new(
             new OrderDesk(),
-            closed,
+            turns,
+            work,
             Delay(new KnownRandom(1), options.RetryAfterSeconds, options.RetryJitterSeconds),
             Options.Create(options)
         );

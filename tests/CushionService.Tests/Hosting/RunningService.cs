@@ -25,6 +25,10 @@ public sealed class RunningService : IDisposable
         {
             // Tests of other things send more than any one caller, on a machine that may be busy.
             host.UseSetting("Admission:LongestWaitMs", "60000");
+            host.UseSetting("Admission:PageRate", "1000000");
+            host.UseSetting("Admission:PageBurst", "1000000");
+            host.UseSetting("Access:Anonymous:Steps", "1000000");
+            host.UseSetting("Access:Anonymous:StepsBurst", "10000000");
             host.UseSetting("Access:Anonymous:Rate", "1000000");
             host.UseSetting("Access:Anonymous:Burst", "1000000");
             foreach ((string key, string value) in settings)

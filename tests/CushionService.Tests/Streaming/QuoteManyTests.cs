@@ -58,7 +58,7 @@ public sealed class QuoteManyTests(RunningService service) : IClassFixture<Runni
         Assert.True(await call.ResponseStream.MoveNext(CancellationToken.None));
         await call.RequestStream.CompleteAsync();
 
-        Assert.Equal("unreadable-order", call.ResponseStream.Current.Refusal.Code);
+        Assert.Equal("invalid-order", call.ResponseStream.Current.Refusal.Code);
         Assert.False(await call.ResponseStream.MoveNext(CancellationToken.None));
     }
 

@@ -1,0 +1,27 @@
+using System.Net;
+using System.Net.Sockets;
+
+namespace CushionService.Access;
+
+/// <summary>The address that a caller without a key is known by.</summary>
+internal static class CallerAddress
+{
+    /// <summary>The address of a call. A household or a machine has a whole /64 of addresses of version 6 (RFC 6177), and
+    /// counts as one.</summary>
+    public static string Of(HttpContext http)
+    {
+        if (http.Connection.RemoteIpAddress is not { } address)
+        {
+            return "no address";
+        }
+
+        if (address.AddressFamily == AddressFamily.InterNetwork || address.IsIPv4MappedToIPv6)
+        {
+            return address.IsIPv4MappedToIPv6 ? address.MapToIPv4().ToString() : address.ToString();
+        }
+
+        byte[] bytes = address.GetAddressBytes();
+        bytes.AsSpan(8).Clear();
+        return new IPAddress(bytes).ToString();
+    }
+}

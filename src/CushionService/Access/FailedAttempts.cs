@@ -1,0 +1,29 @@
+using System.Threading.RateLimiting;
+
+namespace CushionService.Access;
+
+/// <summary>How often an address may come with a key or a token that is not valid: one a second, and twenty at once. A key
+/// cannot be guessed; this keeps the verifying of made-up tokens cheap.</summary>
+internal sealed class FailedAttempts : IDisposable
+{
+    private readonly PartitionedRateLimiter<string> _left = PartitionedRateLimiter.Create<string, string>(address =>
+        RateLimitPartition.GetTokenBucketLimiter(
+            address,
+            static _ => new TokenBucketRateLimiterOptions
+            {
+                TokenLimit = 20,
+                TokensPerPeriod = 1,
+                ReplenishmentPeriod = TimeSpan.FromSeconds(1),
+            }
+        )
+    );
+
+    /// <summary>Whether an address has failed too often of late. What it sends is not looked at then.</summary>
+    public bool IsBarred(string address) => _left.GetStatistics(address) is { CurrentAvailablePermits: 0 };
+
+    /// <summary>Counts a failure.</summary>
+    public void Count(string address) => _left.AttemptAcquire(address).Dispose();
+
+    /// <summary>Ends the timers that refill the buckets.</summary>
+    public void Dispose() => _left.Dispose();
+}
