@@ -13,7 +13,7 @@ namespace CushionService.Admission;
 /// </remarks>
 internal sealed class Turns : IDisposable
 {
-    // A streamed order lets the calls pass that it finds waiting when it has a worker, so many times at most.
+    // A streamed order lets the calls pass that it finds waiting when it has a worker: at most three times.
     private const int TimesStreamsYield = 3;
 
     // The mean follows the last 16 orders or so.

@@ -65,7 +65,8 @@ public sealed class WorkLimitTests
         );
         // Half a second of search at least: 83 million steps, and so more than a minute to pay.
         const string Thorough = """
-            {"units":"in","effort":"thorough","pieces":[{"id":"a","quantity":30,"width":7.3,"length":11.7},{"id":"b","quantity":30,"width":13.1,"length":5.9},
+            {"units":"in","effort":"thorough","pieces":[{"id":"a","quantity":30,"width":7.3,"length":11.7},
+            {"id":"b","quantity":30,"width":13.1,"length":5.9},
             {"id":"c","quantity":30,"width":9.7,"length":8.3}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
             """;
         using HttpResponseMessage first = await service.SendAsync("yardage", key, Thorough);
