@@ -11,6 +11,9 @@ namespace CushionService.Nesting.Rectangles;
 /// and exact search on the rung below.</summary>
 internal static class StripSearch
 {
+    // Of all steps, one in this many goes to lengths between those that can be bought.
+    private const int LeftOverPart = 16;
+
     /// <summary>Searches until the layout is sold as the bound is, or the steps are spent.</summary>
     /// <param name="set">All copies.</param>
     /// <param name="sale">The lengths that can be bought.</param>
@@ -74,6 +77,12 @@ internal static class StripSearch
                 // Neither search has anything left to try.
                 break;
             }
+        }
+
+        // What is sold as short as can be may still be laid shorter, for the sake of what is left over.
+        if (layouts.Length <= bound.Goal)
+        {
+            layouts.Shorten(bound.Length, Math.Min(budget.Limit / LeftOverPart, budget.Limit - budget.Spent));
         }
 
         return layouts;

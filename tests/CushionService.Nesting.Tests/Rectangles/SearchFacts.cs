@@ -17,6 +17,16 @@ public sealed class SearchFacts
         Assert.All(together, layout => Assert.Equal(alone.Steps, layout.Steps));
     }
 
+    [Fact]
+    public void What_is_sold_by_the_yard_is_still_laid_as_short_as_it_goes()
+    {
+        var byTheUnit = Nester.Nest(Mixed(30), Effort.Standard);
+        var byTheYard = Nester.Nest(Mixed(30) with { Sale = new SaleLadder(0, 10 * byTheUnit.Length, 1, 1) }, Effort.Standard);
+        var onePass = Nester.OnePass(Mixed(30));
+        Assert.True(byTheYard.ProvenMinimal);
+        Assert.InRange(byTheYard.Length, byTheYard.LowerBound, onePass.Length - 1);
+    }
+
     // The extents have no common measure, so that no table helps; a bound below the layout must not keep the search going for ever.
     [Theory]
     [InlineData(30_011, 50_021, 30_011)]

@@ -67,16 +67,26 @@ internal sealed class SequenceSearch
     /// <summary>Aims at one shorter saleable length after the other, until the goal is met or the steps are spent.</summary>
     /// <param name="goal">A layout up to this length is good enough, grid units.</param>
     /// <param name="steps">Steps to spend.</param>
-    public void Improve(long goal, long steps)
+    public void Improve(long goal, long steps) => Improve(goal, steps, _sale);
+
+    /// <summary>Aims at shorter lengths though they are sold as the same: what is left over is longer then.</summary>
+    /// <inheritdoc cref="Improve(long, long)"/>
+    public void Shorten(long goal, long steps)
+    {
+        _stride = 2;
+        Improve(goal, steps, SaleLadder.EveryUnit);
+    }
+
+    private void Improve(long goal, long steps, SaleLadder sale)
     {
         long stop = Math.Min(_budget.Spent + steps, _budget.Limit);
         while (Length > goal && _budget.Spent < stop && _order.Length > 0)
         {
             // Half the way to the goal, then a quarter, down to one rung; a vain try at that makes the next ones twice as long.
             long slice = _slice;
-            long rung = _sale.RungFor(Length);
-            long stride = Math.Max(1, (rung - _sale.RungFor(goal)) / _stride);
-            if (Aim(_sale.Reach(rung - stride), Math.Min(slice, stop - _budget.Spent)))
+            long rung = sale.RungFor(Length);
+            long stride = Math.Max(1, (rung - sale.RungFor(goal)) / _stride);
+            if (Aim(sale.Reach(rung - stride), Math.Min(slice, stop - _budget.Spent)))
             {
                 continue;
             }
