@@ -17,6 +17,7 @@ internal static class FillWork
         plan.Cushion.Fabrics.InnerCover is not null ? [Put(StepTexts.InsertInner(plan.HasCorners))]
         : plan.Cushion.Fill is not { } fill ? []
         : fill.Kind == FillKind.Foam ? Foam(plan, fill)
+        : fill.Kind == FillKind.Form ? [Put(StepTexts.InsertForm(plan.HasCorners))]
         : [Put(StepTexts.FillLoose(plan.HasCorners))];
 
     // Cut, then wrapped, then put in. Neither waits for the cover, so the foam may be made ready at any time before it is turned.

@@ -5,13 +5,14 @@ using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Materials;
 
-/// <summary>What fills the cushions of an order: foam with its wrap and its adhesive, or loose fill.</summary>
+/// <summary>What fills the cushions of an order: foam with its wrap and its adhesive, loose fill, or forms.</summary>
 internal sealed class FillNeeds(OrderSpecification order, Shop shop, CancellationToken cancellation)
 {
     /// <summary>Puts every cushion's fill into the basket, then lays what comes in sheets and off rolls.</summary>
     public void AddTo(Basket basket)
     {
         var foam = new FoamNeeds(order, shop, cancellation);
+        var forms = new FormNeeds(order, shop);
         var batting = new BattingNeeds(order, shop, cancellation);
         CushionSpecification[] foams = [.. order.Cushions.Where(cushion => cushion.Fill?.Kind == FillKind.Foam)];
         foreach (CushionSpecification cushion in order.Cushions)
@@ -20,6 +21,7 @@ internal sealed class FillNeeds(OrderSpecification order, Shop shop, Cancellatio
                 cushion.Fill?.Kind switch
                 {
                     FillKind.Foam => foam.Of(cushion),
+                    FillKind.Form => [forms.Of(cushion)],
                     null => [],
                     _ => [Loose(cushion)],
                 }
@@ -35,20 +37,16 @@ internal sealed class FillNeeds(OrderSpecification order, Shop shop, Cancellatio
     {
         FillSpecification fill = cushion.Fill!;
         Volume room = Filling.Room(cushion);
-        Mass mass = cushion.Quantity * new Volume(room.CubicMillimetres * fill.Plumpness).At(fill.Density ?? 0);
+        Mass mass = cushion.Quantity * (fill.Weight ?? new Volume(room.CubicMillimetres * fill.Plumpness).At(fill.Density ?? 0));
         string space =
             order.Unit == LengthUnit.Inch
                 ? $"{AmountText.Number(room.CubicFeet)} ft³"
                 : $"{AmountText.Number(room.CubicMillimetres / 1_000_000)} l";
         Goods goods = shop.ByMass(fill.Item, MaterialKind.LooseFill, shop.Named(fill.Item, MaterialKind.LooseFill));
-        return new Need(
-            cushion,
-            goods,
-            mass.Grams,
-            $"{cushion.Quantity} × {space} × {AmountText.Number(fill.Plumpness)} plumpness, packed at {AmountText.Number(fill.Density ?? 0)} kg/m³: {AmountText.Weight(mass, order.Unit)}"
-        )
-        {
-            Weight = mass,
-        };
+        string because = fill.Weight is { } each
+            ? $"{cushion.Quantity} × {AmountText.Weight(each, order.Unit)} as ordered, for {space} each"
+            : $"{cushion.Quantity} × {space} × {AmountText.Number(fill.Plumpness)} plumpness, packed at "
+                + $"{AmountText.Number(fill.Density ?? 0)} kg/m³";
+        return new Need(cushion, goods, mass.Grams, $"{because}: {AmountText.Weight(mass, order.Unit)}") { Weight = mass };
     }
 }

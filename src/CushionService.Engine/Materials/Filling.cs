@@ -2,6 +2,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Practices;
 
 namespace CushionService.Engine.Materials;
 
@@ -29,6 +30,12 @@ public static class Filling
     /// thickness.</summary>
     public static Volume Room(CushionSpecification cushion) =>
         Foam(cushion, Length.Zero) is { CubicMillimetres: > 0 } block ? block : Bag(cushion.Width, cushion.Depth);
+
+    /// <summary>The least weight of a loose fill that fills a cushion.</summary>
+    /// <param name="cushion">A cushion.</param>
+    /// <param name="density">Of the fill as packed, in kilograms a cubic metre.</param>
+    public static Mass Least(CushionSpecification cushion, decimal density) =>
+        new Volume(Room(cushion).CubicMillimetres * FillPractice.LeastPlumpness).At(density);
 
     /// <summary>Density of a loose fill at sitting firmness, in kilograms a cubic metre (common practice, no source: the middle of 0.9 to
     /// 1.6, 2.5 to 4 and 1.5 to 3 lb/ft³).</summary>

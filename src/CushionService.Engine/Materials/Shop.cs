@@ -71,9 +71,12 @@ internal sealed class Shop(OrderSpecification order)
         }
 
         bool sheet = stock.Kind == MaterialKind.Foam,
+            form = stock.Kind == MaterialKind.Form,
             cord = stock.Kind == MaterialKind.Cord;
         Length? width = stock.Width ?? (cord ? null : stock.Diameter),
-            depth = sheet ? stock.Length : null,
+            depth = sheet ? stock.Length
+            : form && stock.Length is null ? stock.Depth ?? stock.Diameter
+            : null,
             thickness = stock.Thickness ?? (cord ? stock.Diameter : null);
         return goods with
         {

@@ -44,6 +44,11 @@ public static class StockFaults
     {
         foreach (CushionSpecification cushion in order.Cushions)
         {
+            if (cushion.Fill?.Form is { } asked && FormFault(cushion, asked, order) is { } fault)
+            {
+                yield return fault;
+            }
+
             foreach ((MaterialKind kind, string field, Length size, Func<StockSpecification, Length?> sizeOf) in Sizes(cushion))
             {
                 StockSpecification[] stocks = [.. order.Stocks.Where(stock => stock.Kind == kind)];
@@ -53,6 +58,26 @@ public static class StockFaults
                 }
             }
         }
+    }
+
+    // A form of a size that no stock has is made to size; one that is too small or too large is named all the same.
+    private static Violation? FormFault(CushionSpecification cushion, FormSpecification asked, OrderSpecification order)
+    {
+        var form = PillowForm.For(cushion, order.Stocks);
+        if (form.Stock is null && order.Stocks.Any(stock => stock.Kind == MaterialKind.Form))
+        {
+            return new Violation($"{cushion.Pointer}/fill", "not-stocked", StockFaultTexts.FormNotStocked(form.Width, form.Depth));
+        }
+
+        (Length width, Length depth) = PillowForm.Cover(cushion);
+        (Length least, Length most) = PillowForm.Oversize(Length.Min(width, depth), cushion.Practice.Fills);
+        return form.Fits
+            ? null
+            : new Violation(
+                $"{cushion.Pointer}/fill",
+                "form-size",
+                StockFaultTexts.FormSize(cushion.Name, form.Width, form.Depth, width, depth, least, most > least ? most : null)
+            );
     }
 
     private static IEnumerable<(MaterialKind Kind, string Field, Length Size, Func<StockSpecification, Length?> SizeOf)> Sizes(

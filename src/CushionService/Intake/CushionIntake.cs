@@ -66,32 +66,37 @@ internal static class CushionIntake
         CoatedCover.Check(cushion, fill, offer, order, findings);
         // Everything but the top has a usual fabric or none.
         string? top = cushion.Fabrics?.Top ?? order.OnlyFabric;
-        return outline is null || closure is null || seam is not { } allowance || top is null || cushion.Id is not { } id
-            ? null
-            : shape.On(
-                new CushionSpecification
-                {
-                    Id = id,
-                    Label = cushion.Label,
-                    Pointer = ordered.Pointer,
-                    Quantity = cushion.Quantity ?? 1,
-                    Construction = kind,
-                    Outline = outline,
-                    Thickness = body.Thickness ?? Length.Zero,
-                    BoxingTautness = offer.Thickness ? order.Practice.BoxingTautness : Length.Zero,
-                    SeamAllowance = allowance,
-                    Practice = order.Practice,
-                    Joins = body.Joins,
-                    Closure = closure,
-                    EdgeFinish = cushion.EdgeFinish ?? Usual(cushion, closure, order),
-                    Handle = handle,
-                    Trim = trim,
-                    Fill = fill,
-                    Fabrics = Roles(cushion, top),
-                    Grain = cushion.Grain,
-                    Match = match,
-                }
-            );
+        if (outline is null || closure is null || seam is not { } allowance || top is null || cushion.Id is not { } id)
+        {
+            return null;
+        }
+
+        CushionSpecification specified = shape.On(
+            new CushionSpecification
+            {
+                Id = id,
+                Label = cushion.Label,
+                Pointer = ordered.Pointer,
+                Quantity = cushion.Quantity ?? 1,
+                Construction = kind,
+                Outline = outline,
+                Thickness = body.Thickness ?? Length.Zero,
+                BoxingTautness = offer.Thickness ? order.Practice.BoxingTautness : Length.Zero,
+                SeamAllowance = allowance,
+                Practice = order.Practice,
+                Joins = body.Joins,
+                Closure = closure,
+                EdgeFinish = cushion.EdgeFinish ?? Usual(cushion, closure, order),
+                Handle = handle,
+                Trim = trim,
+                Fill = fill,
+                Fabrics = Roles(cushion, top),
+                Grain = cushion.Grain,
+                Match = match,
+            }
+        );
+        FillCheck.Weight(specified, findings);
+        return specified;
     }
 
     // A cover that comes off is washed, and frays unless its edges are sewn over; coated fabric does not fray.
@@ -139,9 +144,6 @@ internal static class CushionIntake
             findings.Refuse("Outline.Kind", "not-combinable", ShapeTexts.OutlineNotOffered(offer.Kind, outline, offer.Outlines));
         }
 
-        if (cushion.Fill is { Kind: FillKind.Foam } && !offer.HasBlock)
-        {
-            findings.Refuse("Fill.Kind", "not-combinable", ShapeTexts.NoFoam(offer.Kind));
-        }
+        FillCheck.Kind(cushion, offer, findings);
     }
 }

@@ -13,7 +13,10 @@ namespace CushionService.Intake;
 /// cover's size. Loose fill is measured by volume, packed density and plumpness. Densities are in kg/m³.</remarks>
 internal static class FillIntake
 {
-    private static readonly LengthField<Fill> Oversize = RecordForm<Fill>.Length(nameof(Fill.Oversize));
+    private static readonly LengthField<Fill> Oversize = RecordForm<Fill>.Length(nameof(Fill.Oversize)),
+        Width = RecordForm<Fill>.Length(nameof(Fill.Width)),
+        Depth = RecordForm<Fill>.Length(nameof(Fill.Depth)),
+        Thickness = RecordForm<Fill>.Length(nameof(Fill.Thickness));
 
     /// <summary>The fill; null for none, or where it was refused.</summary>
     /// <param name="fill">The fill as written; null for none.</param>
@@ -34,6 +37,7 @@ internal static class FillIntake
         }
 
         FieldsApply(fill, kind, findings);
+        SaidOnce(fill, findings);
         // The stock may know the density that the order leaves out.
         NamedStock? stock = kind == FillKind.None ? null : FromStock(fill, kind, order, findings);
         // Foam under a wrap is cut to the cover's size: the wrap fills it out.
@@ -45,18 +49,53 @@ internal static class FillIntake
         FitsCover(fill, oversize, order.Practice.Fills, findings);
         // Loose fill is polyester fibre unless the order says otherwise (common practice, no source).
         LooseFill material = fill.Material ?? LooseFill.PolyesterFibre;
+        Fullness fullness = fill.Fullness ?? Fullness.Medium;
         return kind == FillKind.None
             ? null
             : new FillSpecification(
                 kind,
-                fill.Stock ?? (kind == FillKind.Foam ? "foam" : Words<LooseFill>.Of(material)),
+                fill.Stock ?? (kind == FillKind.Loose ? Words<LooseFill>.Of(material) : Words<FillKind>.Of(kind)),
                 (decimal?)fill.Density ?? stock?.Density ?? (kind == FillKind.Loose ? Filling.PackedDensity(material) : null),
                 oversize,
-                (decimal?)fill.Plumpness ?? order.Practice.Fills.Plumpness
+                (decimal?)fill.Plumpness ?? FillPractice.Plumpness(fullness)
             )
             {
                 Wrap = wrap,
+                Fullness = fullness,
+                Weight = fill.Weight is { } kilograms ? new Mass((decimal)kilograms * 1000) : null,
+                Form =
+                    kind == FillKind.Form
+                        ? new FormSpecification(fill.Stock, fields[Width], fields[Depth] ?? fields[Width], fields[Thickness])
+                        : null,
             };
+    }
+
+    // A number and a word for one thing would contradict each other, and so would two sizes of a form.
+    private static void SaidOnce(Fill fill, Findings findings)
+    {
+        if (fill.Plumpness is not null && fill.Fullness is not null)
+        {
+            findings.Refuse(nameof(fill.Plumpness), "not-combinable", StockTexts.PlumpnessWithFullness);
+        }
+
+        if (fill.Weight is not null)
+        {
+            Refuse(fill.Plumpness is not null, nameof(fill.Plumpness));
+            Refuse(fill.Fullness is not null, nameof(fill.Fullness));
+        }
+
+        if (fill.Depth is not null && fill.Width is null)
+        {
+            findings.Refuse(nameof(fill.Width), "required", StockTexts.FormWidth);
+        }
+
+        void Refuse(bool given, string field)
+        {
+            if (given)
+            {
+                findings.Refuse(field, "not-combinable", StockTexts.WeightWithFullness(FieldNames.Words(field)));
+            }
+        }
     }
 
     // The wrap: batting, three sides and one layer unless the order says otherwise (common practice, no source).
@@ -74,15 +113,19 @@ internal static class FillIntake
         Only(FillKind.Foam, fill.Wrap is not null, nameof(fill.Wrap));
         Only(FillKind.Loose, fill.Material is not null, nameof(fill.Material));
         Only(FillKind.Loose, fill.Plumpness is not null, nameof(fill.Plumpness));
-        if (kind == FillKind.None)
-        {
-            Only(FillKind.Foam, fill.Density is not null, nameof(fill.Density));
-            Only(FillKind.Foam, fill.Stock is not null, nameof(fill.Stock));
-        }
+        Only(FillKind.Loose, fill.Weight is not null, nameof(fill.Weight));
+        Only(FillKind.Form, fill.Width is not null, nameof(fill.Width));
+        Only(FillKind.Form, fill.Depth is not null, nameof(fill.Depth));
+        Only(FillKind.Form, fill.Thickness is not null, nameof(fill.Thickness));
+        Not(kind is FillKind.Foam or FillKind.None && fill.Fullness is not null, nameof(fill.Fullness));
+        Not(kind is FillKind.Form or FillKind.None && fill.Density is not null, nameof(fill.Density));
+        Not(kind == FillKind.None && fill.Stock is not null, nameof(fill.Stock));
 
-        void Only(FillKind taker, bool given, string field)
+        void Only(FillKind taker, bool given, string field) => Not(given && kind != taker, field);
+
+        void Not(bool refused, string field)
         {
-            if (given && kind != taker)
+            if (refused)
             {
                 findings.NotApplicable(field, FieldTexts.NotForFill(FieldNames.Words(field), kind));
             }
@@ -92,7 +135,12 @@ internal static class FillIntake
     // The stock that the fill names; null for none, or one that is unknown. Two densities would contradict each other.
     private static NamedStock? FromStock(Fill fill, FillKind kind, OrderContext order, Findings findings)
     {
-        MaterialKind material = kind == FillKind.Foam ? MaterialKind.Foam : MaterialKind.LooseFill;
+        MaterialKind material = kind switch
+        {
+            FillKind.Foam => MaterialKind.Foam,
+            FillKind.Form => MaterialKind.Form,
+            _ => MaterialKind.LooseFill,
+        };
         StockNames.Check(fill.Stock, material, nameof(fill.Stock), order, findings);
         NamedStock? stock = order.Stock(fill.Stock);
         if (fill.Density is not null && stock is { HasDensity: true })
@@ -100,8 +148,21 @@ internal static class FillIntake
             findings.Refuse(nameof(fill.Density), "not-combinable", StockTexts.OwnDensity(stock.Id!));
         }
 
+        // A size beside a stock's own is taken where it says the same, either way round.
+        if (kind == FillKind.Form && fill.Width is not null && stock is { Size: { } size } && !IsSize(fill, size, order))
+        {
+            findings.Refuse(nameof(fill.Width), "not-combinable", StockTexts.FormSizeOfStock(stock.Id!, size.Width, size.Depth));
+        }
+
         return stock;
     }
+
+    // Whether the size that a fill names is the size of its stock.
+    private static bool IsSize(Fill fill, (Length Width, Length Depth) size, OrderContext order) =>
+        !fill.Width!.Value.TryRead(order.Unit, out Length width)
+        || !(fill.Depth ?? fill.Width).Value.TryRead(order.Unit, out Length depth)
+        || (width, depth) == size
+        || (depth, width) == size;
 
     // Warns of foam that is hard to put in: more than the practice's largest oversize, or larger than its cover under a wrap.
     private static void FitsCover(Fill fill, Length oversize, FillPractice practice, Findings findings)

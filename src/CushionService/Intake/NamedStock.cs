@@ -1,3 +1,4 @@
+using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Intake;
@@ -9,4 +10,12 @@ namespace CushionService.Intake;
 /// <param name="HasDensity">Whether the order or the price book gives it a density.</param>
 /// <remarks>It has what other parts ask of a stock, whether or not the stock itself passed: an error in its price does not make its name
 /// unknown.</remarks>
-internal sealed record NamedStock(string? Id, MaterialKind? Kind, decimal? Density, bool HasDensity);
+internal sealed record NamedStock(string? Id, MaterialKind? Kind, decimal? Density, bool HasDensity)
+{
+    /// <summary>Its width and depth, or twice its diameter; null where it has none.</summary>
+    public (Length Width, Length Depth)? Size { get; init; }
+
+    /// <summary>What other parts ask of a stock that was read.</summary>
+    public static (Length Width, Length Depth)? SizeOf(StockSpecification? stock) =>
+        (stock?.Width ?? stock?.Diameter) is { } width && (stock!.Depth ?? stock.Diameter) is { } depth ? (width, depth) : null;
+}

@@ -53,10 +53,19 @@ internal sealed class OrderContext
         IReadOnlyList<Stock?> written = Order.Stocks ?? [];
         Stocks =
         [
-            .. written.Select((stock, i) => new NamedStock(stock?.Id, stock?.Kind, read[i]?.Density, stock?.Density is not null)),
+            .. written.Select(
+                (stock, i) =>
+                    new NamedStock(stock?.Id, stock?.Kind, read[i]?.Density, stock?.Density is not null)
+                    {
+                        Size = NamedStock.SizeOf(read[i]),
+                    }
+            ),
             .. read.Skip(written.Count)
                 .OfType<StockSpecification>()
-                .Select(stock => new NamedStock(stock.Id, stock.Kind, stock.Density, stock.Density is not null)),
+                .Select(stock => new NamedStock(stock.Id, stock.Kind, stock.Density, stock.Density is not null)
+                {
+                    Size = NamedStock.SizeOf(stock),
+                }),
         ];
     }
 

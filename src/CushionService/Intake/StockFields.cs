@@ -38,6 +38,14 @@ internal static class StockFields
         [MaterialKind.AntiSlip] = [nameof(Stock.Width), nameof(Stock.Length)],
         [MaterialKind.Eyelet] = [],
         [MaterialKind.Adhesive] = [nameof(Stock.Coverage)],
+        [MaterialKind.Form] =
+        [
+            nameof(Stock.Width),
+            nameof(Stock.Depth),
+            nameof(Stock.Thickness),
+            nameof(Stock.Diameter),
+            nameof(Stock.Length),
+        ],
         [MaterialKind.Binding] = [nameof(Stock.Width), nameof(Stock.Length)],
     }.ToImmutableDictionary();
 
@@ -57,6 +65,9 @@ internal static class StockFields
                 nameof(Stock.Thickness),
             ],
             MaterialKind.Batting => [nameof(Stock.Width), .. Roll(stock)],
+            // A round form has a diameter, and a length where it is a roll; another has two sides.
+            MaterialKind.Form when stock.Length is not null => [nameof(Stock.Diameter)],
+            MaterialKind.Form when stock.Width is not null || stock.Depth is not null => [nameof(Stock.Width), nameof(Stock.Depth)],
             // A bag of fill says how much it holds.
             MaterialKind.LooseFill when stock.Sold?.Unit == SaleUnit.Each => [nameof(Stock.Weight)],
             MaterialKind.HookAndLoopTape
@@ -79,7 +90,7 @@ internal static class StockFields
             MaterialKind.Foam => [SaleUnit.Each, SaleUnit.Lb, SaleUnit.Kg, SaleUnit.SqYd, SaleUnit.SqM],
             MaterialKind.LooseFill => [SaleUnit.Lb, SaleUnit.Kg, SaleUnit.Each],
             MaterialKind.Zipper when stock.Length is not null => [SaleUnit.Each],
-            MaterialKind.Slider or MaterialKind.Button or MaterialKind.Eyelet => [SaleUnit.Each],
+            MaterialKind.Slider or MaterialKind.Button or MaterialKind.Eyelet or MaterialKind.Form => [SaleUnit.Each],
             // Without a width it is sold by area.
             MaterialKind.AntiSlip when stock.Width is null => [SaleUnit.SqYd, SaleUnit.SqM],
             // Without a coverage it is listed by the area that is glued.
@@ -99,6 +110,13 @@ internal static class StockFields
         if (!FieldsByKind.TryGetValue(kind, out ImmutableArray<string> fields))
         {
             findings.Refuse(nameof(stock.Kind), "not-combinable", StockTexts.FabricInStocks);
+            return false;
+        }
+
+        // A form is round or has sides, not both.
+        if (kind == MaterialKind.Form && stock is { Diameter: not null } and ({ Width: not null } or { Depth: not null }))
+        {
+            findings.Refuse(nameof(stock.Diameter), "not-combinable", StockTexts.RoundForm);
             return false;
         }
 
@@ -130,6 +148,7 @@ internal static class StockFields
         field switch
         {
             nameof(Stock.Width) => stock.Width is not null,
+            nameof(Stock.Depth) => stock.Depth is not null,
             nameof(Stock.Length) => stock.Length is not null,
             nameof(Stock.Thickness) => stock.Thickness is not null,
             nameof(Stock.Diameter) => stock.Diameter is not null,

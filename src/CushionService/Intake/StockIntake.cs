@@ -10,6 +10,7 @@ namespace CushionService.Intake;
 internal static class StockIntake
 {
     private static readonly LengthField<Stock> Width = RecordForm<Stock>.Length(nameof(Stock.Width)),
+        Depth = RecordForm<Stock>.Length(nameof(Stock.Depth)),
         StockLength = RecordForm<Stock>.Length(nameof(Stock.Length)),
         Thickness = RecordForm<Stock>.Length(nameof(Stock.Thickness)),
         Diameter = RecordForm<Stock>.Length(nameof(Stock.Diameter));
@@ -54,6 +55,7 @@ internal static class StockIntake
             Label = stock.Label,
             Kind = kind,
             Width = fields[Width],
+            Depth = fields[Depth],
             Length = fields[StockLength],
             Thickness = fields[Thickness],
             Diameter = fields[Diameter],

@@ -119,6 +119,13 @@ public sealed class GeneratedBasketFacts
                 Assert.True(material.Quantity * 200 * 200 * 645.16m >= used, of);
                 Assert.Equal(drafting.Order.Cushions.Where(cushion => cushion.Fill?.Kind == FillKind.Foam).Sum(Layers), used);
                 break;
+            case MaterialKind.Form:
+                Assert.Equal(material.Quantity, used);
+                Assert.True(
+                    material.Uses.All(use => drafting.Order.Cushions.Single(one => one.Id == use.Cushion) is { Fill.Kind: FillKind.Form }),
+                    of
+                );
+                break;
             case MaterialKind.Batting:
                 Assert.True(material.Quantity * 36 * 48 * 645.16m >= used - 1, of);
                 break;

@@ -138,6 +138,11 @@ internal sealed class GeneratedOrders
                 Chance(50) ? Tenths(1, 5) : Length.Zero,
                 0.9m
             ),
+            _ when Chance(30) => new FillSpecification(FillKind.Form, "form", null, Length.Zero, 0.9m)
+            {
+                Fullness = Pick(Fullness.Soft, Fullness.Medium, Fullness.Plump),
+                Form = new FormSpecification(null, null, null, null),
+            },
             _ => new FillSpecification(FillKind.Loose, "feather", 52, Length.Zero, 0.9m),
         };
 

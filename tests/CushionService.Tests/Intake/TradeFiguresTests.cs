@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using CushionService.Contract.Answers;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Practices;
 using CushionService.Tests.Hosting;
 using CushionService.Wording;
@@ -69,7 +70,7 @@ public sealed partial class TradeFiguresTests
             "/cushions/*/straps/count" => Inches.Trims.StrapCount,
             "/cushions/*/edging/fullness" => Number(Inches.Trims.RuffleFullness),
             "/cushions/*/channels/takeUp" => Number(Inches.Shapes.ChannelTakeUp),
-            "/cushions/*/fill/plumpness" => Inches.Fills.Plumpness,
+            "/cushions/*/fill/plumpness" => FillPractice.Plumpness(Fullness.Medium),
             _ => Inches.ThreadWaste,
         };
 

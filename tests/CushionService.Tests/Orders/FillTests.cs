@@ -23,6 +23,53 @@ public sealed class FillTests
         );
 
     [Theory]
+    [InlineData("""{ "kind": "form", "stock": "form-99" }""", "/stock unknown-stock")]
+    [InlineData("""{ "kind": "form", "stock": "form-20", "width": 18 }""", "/width not-combinable")]
+    [InlineData("""{ "kind": "form", "depth": 20 }""", "/width required")]
+    [InlineData("""{ "kind": "form", "width": 1 }""", "/width out-of-range 2..120")]
+    [InlineData("""{ "kind": "form", "density": 20 }""", "/density not-applicable")]
+    [InlineData("""{ "kind": "form", "weight": 1 }""", "/weight not-applicable")]
+    [InlineData("""{ "kind": "loose", "width": 20 }""", "/width not-applicable")]
+    [InlineData("""{ "kind": "loose", "fullness": "plump", "plumpness": 1 }""", "/plumpness not-combinable")]
+    [InlineData("""{ "kind": "loose", "fullness": "soft", "weight": 2 }""", "/fullness not-combinable")]
+    [InlineData("""{ "kind": "loose", "plumpness": 0.7 }""", "/plumpness out-of-range 0.8..1.2")]
+    [InlineData("""{ "kind": "loose", "weight": 0.1 }""", "/weight out-of-range 0.292..")]
+    [InlineData("""{ "kind": "none", "fullness": "soft" }""", "/fullness not-applicable")]
+    public void A_form_or_a_loose_fill_says_what_goes_into_the_pillow(string fill, string violation) =>
+        Assert.Equal(
+            [$"/cushions/1/fill{violation}"],
+            SampleOrder
+                .Validate(
+                    $$"""{ "/stocks": [{ "id": "form-20", "kind": "form", "width": 20, "depth": 20 }], "/cushions/1/fill": {{fill}} }"""
+                )
+                .Violations.Select(SampleOrder.Written)
+        );
+
+    [Theory]
+    [InlineData("""{ "/cushions/0/fill": { "kind": "foam", "fullness": "plump" } }""", "/cushions/0/fill/fullness not-applicable")]
+    [InlineData("""{ "/cushions/0/fill": { "kind": "foam", "weight": 1 } }""", "/cushions/0/fill/weight not-applicable")]
+    [InlineData(
+        """
+            { "/cushions/1/outline": { "kind": "oval", "width": 18, "depth": 12 }, "/cushions/1/closure": { "kind": "hand-sewn" },
+              "/cushions/1/fill": { "kind": "form" } }
+            """,
+        "/cushions/1/fill/kind not-combinable"
+    )]
+    public void What_a_fill_does_not_take(string changes, string violation) =>
+        Assert.Equal([violation], SampleOrder.Validate(changes).Violations.Select(SampleOrder.Written));
+
+    [Theory]
+    [InlineData("""{ "kind": "form" }""", "[]", "")]
+    [InlineData("""{ "kind": "form", "width": 20 }""", """[{ "id": "a", "kind": "form", "width": 18, "depth": 18 }]""", " not-stocked")]
+    [InlineData("""{ "kind": "form" }""", """[{ "id": "a", "kind": "form", "width": 16, "depth": 16 }]""", " form-size")]
+    [InlineData("""{ "kind": "form", "width": 18 }""", "[]", " form-size")]
+    public void A_form_that_does_not_fit_its_cover_is_warned_of(string fill, string stocks, string warning) =>
+        Assert.Equal(
+            warning.Length == 0 ? [] : [$"/cushions/1/fill{warning}"],
+            SampleOrder.Validate($$"""{ "/stocks": {{stocks}}, "/cushions/1/fill": {{fill}} }""").Warnings.Select(SampleOrder.Written)
+        );
+
+    [Theory]
     [InlineData("""{ "type": "lockstitch" }""", "/thickness required")]
     [InlineData("""{ "thickness": 0.1 }""", "/type required")]
     [InlineData("""{ "type": "lockstitch", "thickness": 0.1, "bight": "1/4" }""", "/bight not-applicable")]

@@ -46,6 +46,17 @@ internal sealed class OrderGenerator
                 ["rows"] = cushions > 1 && Chance(4) ? new JsonArray(Row(cushions)) : null,
                 ["pieces"] = new JsonArray([.. Enumerable.Range(1, _random.Next(cushions == 0 ? 1 : 0, 4)).Select(Piece)]),
                 ["fabrics"] = new JsonArray([.. _fabrics.Select(Fabric)]),
+                ["stocks"] = Chance(3)
+                    ? new JsonArray(
+                        new JsonObject
+                        {
+                            ["id"] = "form-20",
+                            ["kind"] = "form",
+                            ["width"] = "20 in",
+                            ["depth"] = "20 in",
+                        }
+                    )
+                    : null,
                 ["workroom"] = Chance(4)
                     ? Some(new JsonObject { ["seamAllowance"] = Length(0.25, 0.75), ["threadRatio"] = Slip() ? 99 : 2.5 })
                     : null,
@@ -124,7 +135,7 @@ internal sealed class OrderGenerator
                         : null,
                 ["base"] = Chance(8) && closure != "envelope" ? "anti-slip" : null,
                 ["faceJoins"] = Chance(8) ? "allow" : null,
-                ["fill"] = Chance(2) ? new JsonObject { ["kind"] = boxed ? "foam" : "loose", ["density"] = Slip() ? 0.5 : null } : null,
+                ["fill"] = Chance(2) ? Fill(boxed) : null,
             }
         );
     }
@@ -153,6 +164,22 @@ internal sealed class OrderGenerator
             ["id"] = "row",
             ["cushions"] = new JsonArray([.. Enumerable.Range(1, cushions).Select(i => (JsonNode)(Slip() ? "nobody" : $"cushion-{i}"))]),
         };
+
+    private JsonObject Fill(bool boxed) =>
+        Chance(3)
+            ? new JsonObject
+            {
+                ["kind"] = "form",
+                ["fullness"] = Slip() ? null : Pick("soft", "medium", "plump"),
+                ["stock"] = Slip() ? "form" : null,
+                ["width"] = Chance(3) ? Length(10, 30) : null,
+            }
+            : new JsonObject
+            {
+                ["kind"] = boxed ? "foam" : "loose",
+                ["density"] = Slip() ? 0.5 : null,
+                ["fullness"] = (!boxed && Chance(2)) || Slip() ? Pick("soft", "plump") : null,
+            };
 
     private JsonObject Edging(bool boxed) =>
         Chance(3)

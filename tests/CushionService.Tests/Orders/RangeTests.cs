@@ -35,7 +35,7 @@ public sealed class RangeTests
 
     [Theory]
     [InlineData("/cushions/0/fill/density", 2, 500)]
-    [InlineData("/cushions/1/fill/plumpness", 0.5, 1.2)]
+    [InlineData("/cushions/1/fill/plumpness", 0.8, 1.2)]
     [InlineData("/fabrics/0/shrinkage/length", 0, 0.3)]
     [InlineData("/fabrics/0/shrinkage/width", 0, 0.3)]
     [InlineData("/workroom/threadRatio", 1, 30)]

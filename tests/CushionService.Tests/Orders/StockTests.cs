@@ -35,7 +35,13 @@ public sealed class StockTests
     )]
     [InlineData("""{ "id": "a", "kind": "button", "sold": { "unit": "each", "step": 2.5 } }""", "/sold/step out-of-range 1..")]
     [InlineData("""{ "id": "a", "kind": "cord", "sold": { "unit": "yd", "step": 0 } }""", "/sold/step out-of-range 0.001..10000")]
-    [InlineData("""{ "id": "a", "kind": "cord", "diameter": 4 }""", "/diameter out-of-range 0.03125..3")]
+    [InlineData("""{ "id": "a", "kind": "cord", "diameter": 121 }""", "/diameter out-of-range 0.03125..120")]
+    [InlineData("""{ "id": "a", "kind": "form", "width": 20 }""", "/depth required")]
+    [InlineData("""{ "id": "a", "kind": "form", "length": 20 }""", "/diameter required")]
+    [InlineData("""{ "id": "a", "kind": "form", "diameter": 16, "width": 16, "depth": 16 }""", "/diameter not-combinable")]
+    [InlineData("""{ "id": "a", "kind": "form", "density": 20 }""", "/density not-applicable")]
+    [InlineData("""{ "id": "a", "kind": "form", "sold": { "unit": "lb" } }""", "/sold/unit not-combinable")]
+    [InlineData("""{ "id": "a", "kind": "foam", "depth": 20 }""", "/depth not-applicable")]
     [InlineData("""{ "id": "a", "kind": "foam", "density": 1, "firmness": 150 }""", "/density out-of-range 2..500")]
     public void A_stock_says_what_its_kind_needs_and_nothing_else(string stock, string violation) =>
         Assert.Equal(

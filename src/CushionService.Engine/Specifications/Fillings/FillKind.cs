@@ -11,4 +11,7 @@ public enum FillKind
 
     /// <summary>Nothing: the cover is made for a fill that exists.</summary>
     None,
+
+    /// <summary>A ready-made form: a filled pad of a size that is bought.</summary>
+    Form,
 }

@@ -50,4 +50,7 @@ public enum MaterialKind
 
     /// <summary>Tape that binds raw edges, by length.</summary>
     Binding,
+
+    /// <summary>Ready-made forms: filled pads, one by one.</summary>
+    Form,
 }

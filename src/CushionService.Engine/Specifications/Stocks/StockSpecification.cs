@@ -18,16 +18,20 @@ public sealed record StockSpecification
     /// <summary>What it is; not fabric.</summary>
     public required MaterialKind Kind { get; init; }
 
-    /// <summary>Of a foam sheet, a roll, a tape or webbing.</summary>
+    /// <summary>Of a foam sheet, a form, a roll, a tape or webbing.</summary>
     public Length? Width { get; init; }
 
-    /// <summary>Of a foam sheet; of a zipper with closed ends, null for chain; of what is sold each, the length that one holds.</summary>
+    /// <summary>Of a form that is a rectangle.</summary>
+    public Length? Depth { get; init; }
+
+    /// <summary>Of a foam sheet or a form that is a roll; of a zipper with closed ends, null for chain; of what is sold each, the length
+    /// that one holds.</summary>
     public Length? Length { get; init; }
 
-    /// <summary>Of foam, one layer's; of batting, its loft.</summary>
+    /// <summary>Of foam, one layer's; of batting, its loft; of a form with sides of its own, their height.</summary>
     public Length? Thickness { get; init; }
 
-    /// <summary>Of cord or a button.</summary>
+    /// <summary>Of cord, a button or a round form.</summary>
     public Length? Diameter { get; init; }
 
     /// <summary>Kilograms a cubic metre, of foam, or of a loose fill as packed.</summary>

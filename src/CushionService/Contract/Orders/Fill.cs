@@ -11,7 +11,8 @@ public sealed record Fill
     public FillKind? Kind { get; init; }
 
     /// <summary>
-    /// The stock that it comes from, or the item that is bought, as a price names it; foam or the loose fill's own name when left out.
+    /// The stock that it comes from, or the item that is bought, as a price names it. When left out: foam, the loose fill's own name, or
+    /// of forms the stock that fits the cover by the trade's rule.
     /// </summary>
     [RegularExpression(Identifier.Pattern)]
     public string? Stock { get; init; }
@@ -31,9 +32,33 @@ public sealed record Fill
     /// <summary>The loose filling; polyester fibre when left out.</summary>
     public LooseFill? Material { get; init; }
 
-    /// <summary>Share of the bag's full volume that a loose fill takes; 0.9 when left out.</summary>
-    [NumberRange(0.5, 1.2, Default = "0.9")]
+    /// <summary>Share of the bag's full volume that a loose fill takes; as the fullness says when left out.</summary>
+    [NumberRange(0.8, 1.2, Default = "0.9")]
     public double? Plumpness { get; init; }
+
+    /// <summary>
+    /// How full a cushion with a loose fill or a form is; medium when left out. Of a loose fill soft is 0.8, medium 0.9 and plump all of
+    /// what a bag that does not stretch holds. A form is the smallest that fills the cover, for a plump cushion the largest.
+    /// </summary>
+    public Fullness? Fullness { get; init; }
+
+    /// <summary>Kilograms of a loose fill in one cushion, at least what fills it softly; as its volume and its density give when left
+    /// out.</summary>
+    [NumberRange(0.01, 100)]
+    public double? Weight { get; init; }
+
+    /// <summary>Width of a form, or diameter of a round one; when left out as its stock, or by the trade's rule: 1 to 2 in, or 2 to 5 cm,
+    /// larger than the cover.</summary>
+    [LengthRange("2 in", "120 in")]
+    public Measure? Width { get; init; }
+
+    /// <summary>Depth of a form; its width when left out.</summary>
+    [LengthRange("2 in", "120 in")]
+    public Measure? Depth { get; init; }
+
+    /// <summary>Thickness of a form with sides of its own; the cushion's when left out.</summary>
+    [LengthRange("1/4 in", "24 in")]
+    public Measure? Thickness { get; init; }
 
     /// <summary>Batting round the foam; none when left out.</summary>
     public Wrap? Wrap { get; init; }

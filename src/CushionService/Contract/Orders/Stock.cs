@@ -20,22 +20,27 @@ public sealed record Stock
     public MaterialKind? Kind { get; init; }
 
     /// <summary>
-    /// Width of a foam sheet, of a roll of batting or anti-slip material, of tape or webbing. Foam without one is cut to size by the shop.
+    /// Width of a foam sheet, of a form, of a roll of batting or anti-slip material, of tape or webbing. Foam without one is cut to size by
+    /// the shop.
     /// </summary>
     [LengthRange("1/4 in", "240 in")]
     public Measure? Width { get; init; }
 
-    /// <summary>Length of a foam sheet, or of a zipper with closed ends: a zipper without one is chain. Of other goods that are sold each,
-    /// the length that one spool or roll holds.</summary>
+    /// <summary>Depth of a form that is a rectangle.</summary>
+    [LengthRange("2 in", "120 in")]
+    public Measure? Depth { get; init; }
+
+    /// <summary>Length of a foam sheet, of a form for a bolster, or of a zipper with closed ends: a zipper without one is chain. Of other
+    /// goods that are sold each, the length that one spool or roll holds.</summary>
     [LengthRange("1 in", "200000 in")]
     public Measure? Length { get; init; }
 
-    /// <summary>Thickness of one layer of foam, or loft of batting.</summary>
+    /// <summary>Thickness of one layer of foam, or of a form with sides of its own; loft of batting.</summary>
     [LengthRange("1/8 in", "24 in")]
     public Measure? Thickness { get; init; }
 
-    /// <summary>Diameter of cord or of a button.</summary>
-    [LengthRange("1/32 in", "3 in")]
+    /// <summary>Diameter of cord, of a button or of a round form.</summary>
+    [LengthRange("1/32 in", "120 in")]
     public Measure? Diameter { get; init; }
 
     /// <summary>Density in kilograms a cubic metre: of foam, or of a loose fill as packed.</summary>

@@ -1,0 +1,39 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Stocks;
+
+namespace CushionService.Engine.Materials;
+
+/// <summary>The ready-made forms of an order's cushions.</summary>
+internal sealed class FormNeeds(OrderSpecification order, Shop shop)
+{
+    /// <summary>What one cushion line takes: a form for each cushion.</summary>
+    public Need Of(CushionSpecification cushion)
+    {
+        var form = PillowForm.For(cushion, order.Stocks);
+        (Length width, Length depth) = PillowForm.Cover(cushion);
+        bool roll = cushion.Construction == Construction.Bolster;
+        Goods goods = shop.Each(cushion.Fill!.Item, MaterialKind.Form, form.Stock);
+        var size = new MaterialSize(form.Width, roll ? null : form.Depth, form.Thickness);
+        goods = goods.Size is null
+            ? goods with
+            {
+                Apart = $"{size}{form.Depth}",
+                Size = size,
+                Length = roll ? form.Depth : null,
+                IsMadeToSize = form.Stock is null,
+            }
+            : goods;
+        string shape = roll || cushion.Outline is CircleOutline ? "round form" : "form";
+        return new Need(
+            cushion,
+            goods,
+            cushion.Quantity,
+            $"{cushion.Quantity} × {shape} of {Text(form.Width)} × {Text(form.Depth)} in a cover of {Text(width)} × {Text(depth)}"
+        );
+    }
+
+    private string Text(Length length) => LengthText.Format(length, order.Unit);
+}
