@@ -3,10 +3,11 @@ using CushionService.Engine.Layouts;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Costing;
 
-/// <summary>What an order costs, without tax.</summary>
+/// <summary>What an order costs; without tax, unless its costing has a rate.</summary>
 /// <param name="Lines">A line for each material with a price.</param>
 /// <param name="Labour">A line for each operation with a time.</param>
 /// <param name="Additions">What is charged on top.</param>
@@ -22,6 +23,15 @@ public sealed record Cost(
     ImmutableArray<string> Unpriced
 )
 {
+    /// <summary>What each group of cushions costs; empty where no cushion has a group.</summary>
+    public ImmutableArray<CostGroup> Groups { get; init; } = [];
+
+    /// <summary>The tax in the total; null where it is without.</summary>
+    public Money? Tax => Additions.FirstOrDefault(addition => addition.Kind == CostAdditionKind.Tax)?.Amount;
+
+    /// <summary>The total before tax.</summary>
+    public Money BeforeTax => Tax is { } tax ? Total - tax : Total;
+
     /// <summary>What has a price for each, though each has a size of its own, so that the price says nothing; the total leaves it
     /// out.</summary>
     public ImmutableArray<Material> Unsized { get; init; } = [];
@@ -37,17 +47,23 @@ public sealed record Cost(
         LabourPricing labour = LabourPricing.Of(order, yardages);
         Money bought = Sum(priced.Lines.Select(line => line.Amount)),
             worked = Sum(labour.Lines.Select(line => line.Amount));
-        ImmutableArray<CostAddition> additions = CostAdditions.Of(order.Costing, bought, worked, labour.Minutes);
+        Money fabric = Sum(priced.Lines.Where(line => line.Material.Kind == MaterialKind.Fabric).Select(line => line.Amount));
+        ImmutableArray<CostAddition> additions = CostAdditions.Of(
+            order,
+            new CostSums(bought, fabric, worked, labour.Minutes, order.Cushions.Sum(cushion => cushion.Quantity), yardages.Count)
+        );
+        ImmutableArray<CostShare> shares = CostSharing.Of(order, yardages, priced.Lines, labour.Lines, additions, currency);
         return new Cost(
             priced.Lines,
             labour.Lines,
             additions,
             bought + worked + Sum(additions.Select(addition => addition.Amount)),
-            CostSharing.Of(order, yardages, priced.Lines, labour.Lines, additions, currency),
+            shares,
             [.. priced.Unpriced, .. labour.Unpriced]
         )
         {
             Unsized = priced.Unsized,
+            Groups = CostGroup.Of(order, shares),
         };
 
         Money Sum(IEnumerable<Money> amounts) => amounts.Aggregate(new Money(0, currency), (sum, amount) => sum + amount);

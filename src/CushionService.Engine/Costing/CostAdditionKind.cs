@@ -17,4 +17,19 @@ public enum CostAdditionKind
 
     /// <summary>What the rounding of the price adds or takes.</summary>
     Rounding,
+
+    /// <summary>Something else that is sold with the order.</summary>
+    Line,
+
+    /// <summary>A fee.</summary>
+    Charge,
+
+    /// <summary>What is taken off.</summary>
+    Discount,
+
+    /// <summary>What is missing to the least that an order costs.</summary>
+    Minimum,
+
+    /// <summary>Tax.</summary>
+    Tax,
 }

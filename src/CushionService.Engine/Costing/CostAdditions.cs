@@ -1,67 +1,140 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Costing;
 
 /// <summary>What is charged on top of materials and labour, in this order: contingency on the materials, overhead, the gain on or in all of
-/// that, and the rounding of the price. Each is rounded half up to the smallest coin. The order is common practice, no source.</summary>
-internal static class CostAdditions
+/// that; then what the customer reads: free lines, fees, the discount, what is missing to the least price, the rounding, and the tax. Each
+/// is rounded half up to the smallest coin. The order is common practice, no source.</summary>
+internal sealed class CostAdditions
 {
-    /// <summary>The additions of a costing, without those that are nothing.</summary>
-    /// <param name="costing">What is charged.</param>
-    /// <param name="materials">What the materials cost.</param>
-    /// <param name="labour">What the labour costs.</param>
-    /// <param name="minutes">How long it takes.</param>
-    /// <returns>Each addition changes the sum that the next one is a share of.</returns>
-    public static ImmutableArray<CostAddition> Of(CostingSpecification costing, Money materials, Money labour, decimal minutes)
+    private readonly ImmutableArray<CostAddition>.Builder _additions = ImmutableArray.CreateBuilder<CostAddition>();
+    private readonly CostingSpecification _costing;
+    private readonly CostSums _sums;
+
+    // All so far: each addition changes what the next one is a share of.
+    private Money _running;
+
+    private CostAdditions(CostingSpecification costing, CostSums sums) =>
+        (_costing, _sums, _running) = (costing, sums, sums.Materials + sums.Labour);
+
+    /// <summary>The additions of an order, without those that are nothing.</summary>
+    /// <param name="order">The order, with its costing and its free lines.</param>
+    /// <param name="sums">What its materials and its labour cost.</param>
+    public static ImmutableArray<CostAddition> Of(OrderSpecification order, CostSums sums)
     {
-        var additions = ImmutableArray.CreateBuilder<CostAddition>();
-        Money running = materials + labour;
+        var additions = new CostAdditions(order.Costing, sums);
+        additions.AddCosts();
+        additions.AddGain();
+        foreach (FreeLineSpecification line in order.Lines)
+        {
+            additions.AddTimes(CostAdditionKind.Line, line.Label, line.Quantity, line.Amount, CostBasis.All);
+        }
+
+        foreach (ChargeSpecification charge in order.Costing.Charges)
+        {
+            (int times, CostBasis basis) = charge.Per switch
+            {
+                ChargeBasis.Cushion => (sums.Cushions, CostBasis.Cushions),
+                ChargeBasis.Cut => (sums.Cuts, CostBasis.Fabric),
+                _ => (1, CostBasis.All),
+            };
+            additions.AddTimes(CostAdditionKind.Charge, charge.Label, times, charge.Amount, basis);
+        }
+
+        additions.AddPrice();
+        return additions._additions.ToImmutable();
+    }
+
+    private void AddCosts()
+    {
+        Money materials = _sums.Materials;
         Add(
             CostAdditionKind.Contingency,
-            (costing.Contingency * materials).RoundHalfUp(),
-            $"{Percent(costing.Contingency)} of {materials} for materials"
+            (_costing.Contingency * materials).RoundHalfUp(),
+            $"{Percent(_costing.Contingency)} of {materials} for materials",
+            CostBasis.Materials
         );
-        Add(CostAdditionKind.Overhead, (costing.Overhead * running).RoundHalfUp(), $"{Percent(costing.Overhead)} of {running}");
-        if (costing.OverheadHourly is { } hourly)
+        Add(CostAdditionKind.Overhead, (_costing.Overhead * _running).RoundHalfUp(), $"{Percent(_costing.Overhead)} of {_running}");
+        if (_costing.OverheadHourly is { } hourly)
         {
             Add(
                 CostAdditionKind.Overhead,
-                LabourPricing.Hours(minutes, hourly),
-                $"{Number(minutes)} min at {hourly} an hour",
-                isHourly: true
+                LabourPricing.Hours(_sums.Minutes, hourly),
+                $"{Number(_sums.Minutes)} min at {hourly} an hour",
+                CostBasis.Labour
             );
         }
+    }
 
-        Money cost = running;
-        Add(CostAdditionKind.Markup, Markup(cost, costing.Markup).RoundHalfUp() - cost, $"{Percent(costing.Markup)} on the cost, {cost}");
-        cost = running;
-        Money price = Margin(cost, costing.Margin).RoundHalfUp();
+    private void AddGain()
+    {
+        Money cost = _running;
+        Add(CostAdditionKind.Markup, Markup(cost, _costing.Markup).RoundHalfUp() - cost, $"{Percent(_costing.Markup)} on the cost, {cost}");
+        cost = _running;
+        Money price = Margin(cost, _costing.Margin).RoundHalfUp();
         Add(
             CostAdditionKind.Margin,
             price - cost,
-            $"{Percent(costing.Margin)} of the price: {cost} ÷ (1 − {Number(costing.Margin)}) = {price}"
+            $"{Percent(_costing.Margin)} of the price: {cost} ÷ (1 − {Number(_costing.Margin)}) = {price}"
         );
-        if (costing.Rounding is { } rounding)
+    }
+
+    // A fabric costs what its lines say: a discount on it is a share of them, before any gain.
+    private void AddPrice()
+    {
+        if (_costing.Discount is { } discount)
         {
+            bool fabric = discount.On == DiscountBase.Fabric;
+            Money basis = fabric ? _sums.Fabric : _running;
             Add(
-                CostAdditionKind.Rounding,
-                rounding.Of(running) - running,
-                $"{running} {(rounding.Direction == RoundingDirection.Up ? "up to the next" : "to the nearest")} {rounding.Step}"
+                CostAdditionKind.Discount,
+                -1 * discount.Of(basis),
+                $"{(discount.Share is { } share ? Percent(share) : $"{discount.Amount}")} off {basis}{(fabric ? " for fabric" : "")}",
+                fabric ? CostBasis.Fabric : CostBasis.All
             );
         }
 
-        return additions.ToImmutable();
-
-        void Add(CostAdditionKind kind, Money amount, string because, bool isHourly = false)
+        if (_costing.Minimum is { } least && _running.Amount < least.Amount)
         {
-            if (amount.Amount != 0)
-            {
-                additions.Add(new CostAddition(kind, amount, because) { IsHourly = isHourly });
-                running += amount;
-            }
+            Add(CostAdditionKind.Minimum, least.RoundHalfUp() - _running, $"{_running} up to the least that an order costs, {least}");
+        }
+
+        if (_costing.Rounding is { } rounding)
+        {
+            Add(
+                CostAdditionKind.Rounding,
+                rounding.Of(_running, _costing.Minimum) - _running,
+                $"{_running} {(rounding.Direction == RoundingDirection.Up ? "up to the next" : "to the nearest")} {rounding.Step}"
+            );
+        }
+
+        if (_costing.Tax is { } tax)
+        {
+            Add(CostAdditionKind.Tax, (tax.Rate * _running).RoundHalfUp(), $"{Percent(tax.Rate)} of {_running}", label: tax.Label);
+        }
+    }
+
+    // What is sold or charged a number of times.
+    private void AddTimes(CostAdditionKind kind, string label, decimal times, Money amount, CostBasis basis)
+    {
+        Money all = (times * amount).RoundHalfUp();
+        if (all.Amount != 0)
+        {
+            Add(kind, all, $"{Number(times)} × {Exact(amount)}", basis, label);
+            _additions[^1] = _additions[^1] with { Quantity = times, UnitPrice = amount };
+        }
+    }
+
+    private void Add(CostAdditionKind kind, Money amount, string because, CostBasis basis = CostBasis.All, string? label = null)
+    {
+        if (amount.Amount != 0)
+        {
+            _additions.Add(new CostAddition(kind, amount, because) { Basis = basis, Label = label });
+            _running += amount;
         }
     }
 
@@ -77,6 +150,9 @@ internal static class CostAdditions
     /// <returns>Not rounded.</returns>
     /// <exception cref="DivideByZeroException">The margin is 1.</exception>
     public static Money Margin(Money cost, decimal margin) => cost with { Amount = cost.Amount / (1 - margin) };
+
+    // At least the decimals of a coin, for a price of one may be finer.
+    private static string Exact(Money money) => money == money.RoundHalfUp() ? $"{money}" : Number(money.Amount);
 
     private static string Percent(decimal share) => $"{Number(share * 100)} %";
 

@@ -9,8 +9,8 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Engine.Costing;
 
 /// <summary>Allots every line and addition of a cost to the cushions: fabric by the area of their pieces in the common layout, other
-/// materials by what each takes, labour to whom it is for, contingency by materials, hourly overhead by labour, and the rest by all before
-/// it.</summary>
+/// materials by what each takes, labour to whom it is for, contingency by materials, hourly overhead by labour, a discount on fabric by
+/// the fabric, fees by what they are charged for, and the rest by all before it.</summary>
 internal sealed class CostSharing
 {
     // Amounts and money become whole weights to a millionth, so that shares are exact.
@@ -23,6 +23,7 @@ internal sealed class CostSharing
 
     // What each part has been allotted of materials and of labour, the bases of contingency and of hourly overhead; then of all.
     private readonly Money[] _materials;
+    private readonly Money[] _fabric;
     private readonly Money[] _labour;
     private readonly Money[] _all;
 
@@ -35,7 +36,7 @@ internal sealed class CostSharing
             .. order.Pieces.IsEmpty ? [] : new[] { order.Pieces.Sum(piece => piece.Quantity) },
         ];
         _yardages = yardages;
-        (_materials, _labour, _all) = (None(), None(), None());
+        (_materials, _fabric, _labour, _all) = (None(), None(), None(), None());
 
         Money[] None() => [.. _parts.Select(_ => new Money(0, currency))];
     }
@@ -53,39 +54,42 @@ internal sealed class CostSharing
         var sharing = new CostSharing(order, yardages, currency);
         foreach (CostLine line in lines)
         {
-            sharing.Allot(line.Amount, sharing.Weights(line.Material), sharing._materials);
+            Money[][] accounts = line.Material.Kind == MaterialKind.Fabric ? [sharing._materials, sharing._fabric] : [sharing._materials];
+            sharing.Allot(line.Amount, sharing.Weights(line.Material), accounts);
         }
 
         foreach (LabourLine line in labour)
         {
-            sharing.Allot(line.Amount, [.. sharing._parts.Select(part => (Int128)(part == line.Cushion ? 1 : 0))], sharing._labour);
+            sharing.Allot(line.Amount, [.. sharing._parts.Select(part => (Int128)(part == line.Cushion ? 1 : 0))], [sharing._labour]);
         }
 
         foreach (CostAddition addition in additions)
         {
-            sharing.Allot(addition.Amount, Coins(sharing.Basis(addition)), null);
+            sharing.Allot(addition.Amount, sharing.Basis(addition), []);
         }
 
         return [.. sharing._parts.Select((part, i) => new CostShare(part, sharing._quantities[i], sharing._all[i]))];
     }
 
-    // In the order of the additions: each is allotted by what was allotted before it.
-    private Money[] Basis(CostAddition addition) =>
-        addition.Kind switch
+    // In the order of the additions: each is allotted by what was allotted before it. Fees for each cushion are no one's else.
+    private Int128[] Basis(CostAddition addition) =>
+        addition.Basis switch
         {
-            CostAdditionKind.Contingency => _materials,
-            CostAdditionKind.Overhead when addition.IsHourly => _labour,
-            _ => _all,
+            CostBasis.Materials => Coins(_materials),
+            CostBasis.Fabric => Coins(_fabric),
+            CostBasis.Labour => Coins(_labour),
+            CostBasis.Cushions => [.. _parts.Select((part, i) => (Int128)(part is null ? 0 : _quantities[i]))],
+            _ => Coins(_all),
         };
 
-    // To the account too, where one is given; additions have none.
-    private void Allot(Money amount, ReadOnlySpan<Int128> weights, Money[]? account)
+    // To the accounts too; additions have none.
+    private void Allot(Money amount, ReadOnlySpan<Int128> weights, params ReadOnlySpan<Money[]> accounts)
     {
         ImmutableArray<Money> shares = Allotment.Of(amount, weights);
         for (var i = 0; i < shares.Length; i++)
         {
             _all[i] += shares[i];
-            if (account is not null)
+            foreach (Money[] account in accounts)
             {
                 account[i] += shares[i];
             }
@@ -138,5 +142,6 @@ internal sealed class CostSharing
     }
 
     // Whole weights from money, for additions are shared by what is paid already.
-    private static Int128[] Coins(Money[] amounts) => [.. amounts.Select(amount => (Int128)(amount.Amount * Millionth))];
+    // What a discount has brought below nothing weighs nothing.
+    private static Int128[] Coins(Money[] amounts) => [.. amounts.Select(amount => (Int128)(Math.Max(amount.Amount, 0) * Millionth))];
 }

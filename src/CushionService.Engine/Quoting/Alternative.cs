@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Costing;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Quoting;
 
@@ -10,8 +12,17 @@ public sealed record Alternative(ImmutableArray<Quote> Quotes)
     /// <summary>Length of fabric to buy, over all fabrics and parts.</summary>
     public Length Sold { get; } = Quotes.SelectMany(quote => quote.Yardages).Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold);
 
-    /// <summary>What the priced materials cost, without tax; null when the order names no currency.</summary>
-    public Money? Total { get; } = Quotes.Select(quote => quote.Cost?.Total).Aggregate((sum, part) => sum + part);
+    /// <summary>The least that all parts together cost before tax; null for none.</summary>
+    public Money? Minimum { get; init; }
+
+    /// <summary>The tax on what is missing to it; null for none.</summary>
+    public TaxSpecification? Tax { get; init; }
+
+    /// <summary>What all parts cost; null when the order names no currency.</summary>
+    public Money? Total =>
+        Sum(cost => cost.Total) is { } total && Minimum is { } least && Sum(cost => cost.BeforeTax) is { } net && net.Amount < least.Amount
+            ? total + ((1 + (Tax?.Rate ?? 0)) * (least - net)).RoundHalfUp()
+            : Sum(cost => cost.Total);
 
     /// <summary>Items without a price, which the total leaves out.</summary>
     public ImmutableArray<string> Unpriced { get; } = [.. Quotes.SelectMany(quote => quote.Cost?.Unpriced ?? []).Distinct()];
@@ -20,6 +31,9 @@ public sealed record Alternative(ImmutableArray<Quote> Quotes)
     /// alternative.</summary>
     public bool IsPriced =>
         Total is not null && !Quotes.SelectMany(quote => quote.Yardages).Any(yardage => Unpriced.Contains(yardage.Layout.Fabric.Id));
+
+    private Money? Sum(Func<Cost, Money> of) =>
+        Quotes.Select(quote => quote.Cost is { } cost ? of(cost) : (Money?)null).Aggregate((sum, part) => sum + part);
 
     /// <summary>Cheapest first: priced alternatives by their totals, then the others by the length sold; equals stay as they
     /// stand.</summary>

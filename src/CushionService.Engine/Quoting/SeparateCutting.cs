@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Engine.Quoting;
 
@@ -10,9 +11,24 @@ public static class SeparateCutting
     /// <param name="order">An order.</param>
     /// <returns>In the order's order, the maker's own pieces last; each keeps all fabrics and stocks, of which it may use a
     /// part.</returns>
-    public static ImmutableArray<OrderSpecification> Of(OrderSpecification order) =>
+    /// <remarks>What is charged once is in the first of them. The least price holds for all together, which <see cref="Alternative"/>
+    /// sees to.</remarks>
+    public static ImmutableArray<OrderSpecification> Of(OrderSpecification order)
+    {
+        OrderSpecification shared = order with { Costing = order.Costing with { Minimum = null } };
+        OrderSpecification further = shared with
+        {
+            Lines = [],
+            Costing = shared.Costing with
+            {
+                Charges = [.. shared.Costing.Charges.Where(charge => charge.Per != ChargeBasis.Order)],
+                Discount = shared.Costing.Discount is { Amount: null } share ? share : null,
+            },
+        };
+        return
         [
-            .. order.Cushions.Select(cushion => order with { Cushions = [cushion], Pieces = [] }),
-            .. order.Pieces.IsEmpty ? [] : new[] { order with { Cushions = [] } },
+            .. order.Cushions.Select((cushion, i) => (i == 0 ? shared : further) with { Cushions = [cushion], Pieces = [] }),
+            .. order.Pieces.IsEmpty ? [] : new[] { (order.Cushions.IsEmpty ? shared : further) with { Cushions = [] } },
         ];
+    }
 }

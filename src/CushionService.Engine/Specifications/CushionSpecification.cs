@@ -21,6 +21,9 @@ public sealed record CushionSpecification
     /// <summary>What people call it: its label, or else its id.</summary>
     public string Name => Label ?? Id;
 
+    /// <summary>What it belongs to, such as a room; null for nothing.</summary>
+    public string? Group { get; init; }
+
     /// <summary>Its place in the order, as a JSON Pointer.</summary>
     public string Pointer { get; init; } = "";
 

@@ -45,6 +45,9 @@ public sealed record OrderSpecification
     /// <summary>The price book that it names; null for none. What it gives is already in the prices, the fabrics and the costing.</summary>
     public PriceBookSpecification? PriceBook { get; init; }
 
+    /// <summary>What else is sold with it.</summary>
+    public ImmutableArray<FreeLineSpecification> Lines { get; init; } = [];
+
     /// <summary>What is charged beyond materials.</summary>
     public CostingSpecification Costing { get; init; } = CostingSpecification.None;
 }

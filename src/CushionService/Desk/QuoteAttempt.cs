@@ -27,7 +27,15 @@ internal sealed record QuoteAttempt(Alternative? Alternative, ImmutableArray<Vio
         ImmutableArray<Violation> violations = [.. parts.SelectMany(part => part.Violations)];
         ImmutableArray<Violation> warnings = intake.Warnings.AddRange(parts.SelectMany(part => part.Warnings));
         return violations.IsEmpty
-            ? new QuoteAttempt(new Alternative([.. parts.Select(part => QuotePipeline.Of(part, cancellation))]), [], warnings)
+            ? new QuoteAttempt(
+                new Alternative([.. parts.Select(part => QuotePipeline.Of(part, cancellation))])
+                {
+                    Minimum = whole.Costing.Minimum,
+                    Tax = whole.Costing.Tax,
+                },
+                [],
+                warnings
+            )
             : new QuoteAttempt(null, violations, warnings);
     }
 

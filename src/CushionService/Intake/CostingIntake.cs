@@ -32,6 +32,11 @@ internal static class CostingIntake
         RoundingSpecification? rounding = costing.Rounding is { } rounded
             ? ReadRounding(rounded, currency, findings.Within(nameof(costing.Rounding)))
             : usual.Rounding;
+        ImmutableArray<ChargeSpecification>? charges = ChargeIntake.Charges(costing.Charges, currency, findings);
+        DiscountSpecification? discount = costing.Discount is { } off
+            ? ChargeIntake.Discount(off, currency, findings.Within(nameof(costing.Discount)))
+            : usual.Discount;
+        TaxSpecification? tax = costing.Tax is { } taxed ? ChargeIntake.Tax(taxed, findings.Within(nameof(costing.Tax))) : usual.Tax;
         findings.Report(Validator.Validate(costing));
         if (!sound || currency is not { } money)
         {
@@ -50,6 +55,10 @@ internal static class CostingIntake
             OverheadHourly = costing.OverheadHourly is { } hourly ? PriceIntake.Amount(hourly, money) : usual.OverheadHourly,
             Markup = gains ? (decimal)(costing.Markup ?? 0) : usual.Markup,
             Margin = gains ? (decimal)(costing.Margin ?? 0) : usual.Margin,
+            Charges = charges ?? usual.Charges,
+            Discount = discount,
+            Minimum = costing.Minimum is { } least ? PriceIntake.Amount(least, money) : usual.Minimum,
+            Tax = tax,
             Rounding = rounding,
         };
     }

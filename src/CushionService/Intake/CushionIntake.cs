@@ -76,6 +76,7 @@ internal static class CushionIntake
             {
                 Id = id,
                 Label = cushion.Label,
+                Group = cushion.Group,
                 Pointer = ordered.Pointer,
                 Quantity = cushion.Quantity ?? 1,
                 Construction = kind,

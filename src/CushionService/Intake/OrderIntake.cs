@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
@@ -16,6 +19,8 @@ internal static class OrderIntake
     // It keeps nothing of an order, so that all threads share one.
     private static readonly OrderValidator Validator = new();
 
+    private static readonly Regex Due = TextPattern.Of(DueDay.Pattern);
+
     /// <summary>The order as the engine works from it, or why there is none.</summary>
     /// <param name="order">The order as written.</param>
     /// <param name="book">The price book that it names; null for none, or for one that is unknown.</param>
@@ -31,6 +36,7 @@ internal static class OrderIntake
         findings.Report(Validator.Validate(order));
         PurposeIntake.Check(order, purpose, findings);
         BookIsKnown(order, book, findings);
+        DueIsADay(order, findings);
         OrderSpecification specification = Specified(context, purpose, findings);
         if (found.IsSound)
         {
@@ -89,6 +95,7 @@ internal static class OrderIntake
                 findings
             ),
             PriceBook = book,
+            Lines = ChargeIntake.Lines(order.Lines, context.Currency, findings),
             Costing = CostingIntake.Read(
                 order.Costing,
                 book?.Costing ?? CostingSpecification.None,
@@ -123,6 +130,19 @@ internal static class OrderIntake
         else if (book is not null && order.Currency is { } currency && book.Currency.Code != currency)
         {
             findings.Refuse(nameof(order.Currency), "wrong-currency", OrderTexts.WrongCurrency(book.Name, book.Currency.Code));
+        }
+    }
+
+    // The form of a day allows a thirtieth of February.
+    private static void DueIsADay(Order order, Findings findings)
+    {
+        if (
+            order.Due is { } due
+            && Due.IsMatch(due)
+            && !DateOnly.TryParseExact(due, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
+        )
+        {
+            findings.Refuse(nameof(order.Due), "bad-form", FieldTexts.Day(FieldNames.Words(nameof(order.Due))));
         }
     }
 

@@ -24,6 +24,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         RuleForEach(order => order.Fabrics).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Fabrics)));
         RuleForEach(order => order.Stocks).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Stocks)));
         RuleForEach(order => order.Prices).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Prices)));
+        RuleForEach(order => order.Lines).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Lines)));
         RuleForEach(order => order.Candidates).NotNull().WithErrorCode("required").WithDetail(Gap(nameof(Order.Candidates)));
 
         // The answer names its pieces, fabrics and prices by these, and would be ambiguous.

@@ -17,6 +17,11 @@ internal static class OwnPrices
             yield return "/prices";
         }
 
+        if (order.Lines is { Count: > 0 })
+        {
+            yield return "/lines";
+        }
+
         // A costing is priced too: its hourly rates are amounts.
         if (order.Costing is not null)
         {
@@ -48,5 +53,11 @@ internal static class OwnPrices
     /// <remarks>Percentages and minutes are no amounts. An order that has amounts needs a currency.</remarks>
     public static bool HasAmounts(Order order) =>
         Brought(order).Any(static pointer => pointer != "/costing")
-        || order.Costing is { Labour: not null } or { OverheadHourly: not null } or { Rounding: not null };
+        || order.Costing
+            is { Labour: not null }
+                or { OverheadHourly: not null }
+                or { Rounding: not null }
+                or { Charges.Count: > 0 }
+                or { Minimum: not null }
+                or { Discount.Amount: not null };
 }

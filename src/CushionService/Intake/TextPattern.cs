@@ -18,6 +18,7 @@ internal static class TextPattern
             Identifier.Pattern => FieldTexts.Identifier(field),
             Amount.Pattern => FieldTexts.Amount(field),
             CurrencyCode.Pattern => FieldTexts.CurrencyCode(field),
+            DueDay.Pattern => FieldTexts.Day(field),
             _ => FieldTexts.Pattern(field, pattern),
         };
 

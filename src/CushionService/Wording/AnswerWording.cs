@@ -29,6 +29,9 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
         new()
         {
             Reference = order.Reference,
+            Customer = order.Customer,
+            Due = order.Due,
+            Note = order.Note,
             Units = order.Units!.Value,
             Engine = EngineVersion.Current,
             Pieces = Pieces(quote.Drafting),
@@ -201,6 +204,9 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                 {
                     Kind = addition.Kind,
                     Amount = addition.Amount.ToString(),
+                    Label = addition.Label,
+                    Quantity = (double?)addition.Quantity,
+                    UnitPrice = addition.UnitPrice is { } each ? Price(each) : null,
                     Because = addition.Because,
                 }),
             ],
@@ -213,8 +219,18 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                     Amount = share.Amount.ToString(),
                 }),
             ],
+            Groups =
+            [
+                .. cost.Groups.Select(group => new CostGroupAnswer
+                {
+                    Group = group.Group,
+                    Quantity = group.Quantity,
+                    Amount = group.Amount.ToString(),
+                }),
+            ],
             Total = cost.Total.ToString(),
-            Tax = "excluded",
+            Tax = cost.Tax is null ? "excluded" : "included",
+            BeforeTax = cost.BeforeTax.ToString(),
             Unpriced = cost.Unpriced,
         };
 

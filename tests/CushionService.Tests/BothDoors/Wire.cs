@@ -67,7 +67,7 @@ internal static class Wire
             ),
             JsonArray list => new JsonArray([.. list.Select(element => Plain(element))]),
             null => name == "points" ? new JsonArray() : null,
-            _ when name is "unitPrice" or "amount" or "total" or "cutFee" => decimal.Parse(
+            _ when name is "unitPrice" or "amount" or "total" or "cutFee" or "beforeTax" => decimal.Parse(
                 node.GetValue<string>(),
                 CultureInfo.InvariantCulture
             ) / 1.000000000m,

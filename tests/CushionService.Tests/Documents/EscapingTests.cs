@@ -149,6 +149,8 @@ public sealed class EscapingTests
                         },
                     ],
                     Total = text,
+                    BeforeTax = text,
+                    Groups = [],
                     Shares =
                     [
                         new CostShareAnswer

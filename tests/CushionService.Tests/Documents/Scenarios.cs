@@ -285,6 +285,8 @@ internal static class Scenarios
             Cost = new CostAnswer
             {
                 Currency = units == Units.In ? "USD" : "EUR",
+                BeforeTax = "80.00",
+                Groups = [],
                 Lines =
                 [
                     .. yardage.Select(line => new CostLineAnswer

@@ -35,6 +35,20 @@ public sealed class CostingRuleTests
         "/fabrics/0/price/breaks/1/from not-rising"
     )]
     [InlineData("""{ "/fabrics/0/price/cutFee": "-1" }""", "/fabrics/0/price/cutFee bad-form")]
+    [InlineData("""{ "/costing": { "charges": [{ "amount": "5" }] } }""", "/costing/charges/0/label required")]
+    [InlineData("""{ "/costing": { "charges": [{ "label": "Cutting", "amount": "-5" }] } }""", "/costing/charges/0/amount bad-form")]
+    [InlineData("""{ "/costing": { "charges": [null] } }""", "/costing/charges/0 required")]
+    [InlineData("""{ "/costing": { "minimum": "all" } }""", "/costing/minimum bad-form")]
+    [InlineData("""{ "/costing": { "discount": {} } }""", "/costing/discount/percent required")]
+    [InlineData("""{ "/costing": { "discount": { "percent": 10, "amount": "5" } } }""", "/costing/discount/amount not-combinable")]
+    [InlineData("""{ "/costing": { "discount": { "percent": 101 } } }""", "/costing/discount/percent out-of-range 0..100")]
+    [InlineData("""{ "/costing": { "tax": {} } }""", "/costing/tax/rate required")]
+    [InlineData("""{ "/costing": { "tax": { "rate": 8.25 } } }""", "/costing/tax/rate out-of-range 0..1")]
+    [InlineData("""{ "/lines": [{ "label": "Delivery" }] }""", "/lines/0/amount required")]
+    [InlineData("""{ "/lines": [{ "label": "Delivery", "amount": "5", "quantity": 0 }] }""", "/lines/0/quantity out-of-range 0.001..10000")]
+    [InlineData("""{ "/lines": [null] }""", "/lines/0 required")]
+    [InlineData("""{ "/due": "tomorrow" }""", "/due bad-form")]
+    [InlineData("""{ "/due": "2026-02-30" }""", "/due bad-form")]
     [InlineData("""{ "/priceBook": "attic" }""", "/priceBook unknown-price-book")]
     public void A_broken_rule_is_told(string changes, params string[] violations) =>
         Assert.Equal(violations, SampleOrder.Validate(changes).Violations.Select(SampleOrder.Written));

@@ -57,6 +57,20 @@ internal sealed class OrderGenerator
                         }
                     )
                     : null,
+                ["customer"] = Chance(4) ? "The library" : null,
+                ["due"] = Chance(4) ? (Slip() ? "soon" : "2026-12-24") : null,
+                ["note"] = Chance(4) ? "Ring the bell." : null,
+                ["lines"] = Chance(4)
+                    ? new JsonArray(
+                        new JsonObject
+                        {
+                            ["label"] = "Delivery",
+                            ["quantity"] = Slip() ? 0 : 2,
+                            ["amount"] = "3.30",
+                        }
+                    )
+                    : null,
+                ["costing"] = Chance(3) ? Costing() : null,
                 ["workroom"] = Chance(4)
                     ? Some(new JsonObject { ["seamAllowance"] = Length(0.25, 0.75), ["threadRatio"] = Slip() ? 99 : 2.5 })
                     : null,
@@ -74,6 +88,25 @@ internal sealed class OrderGenerator
         );
     }
 
+    private JsonObject Costing() =>
+        new()
+        {
+            ["charges"] = new JsonArray(
+                new JsonObject
+                {
+                    ["label"] = "Cutting",
+                    ["amount"] = Slip() ? "-1" : "1.25",
+                    ["per"] = Pick("order", "cushion", "cut"),
+                }
+            ),
+            ["minimum"] = Chance(2) ? "40" : null,
+            ["discount"] =
+                Chance(2) ? new JsonObject { ["percent"] = Slip() ? 200 : 7.5, ["on"] = Pick("all", "fabric") }
+                : Chance(2) ? new JsonObject { ["amount"] = "12.50" }
+                : null,
+            ["tax"] = Chance(2) ? new JsonObject { ["label"] = "Sales tax", ["rate"] = Slip() ? 8.25 : 0.0825 } : null,
+        };
+
     private JsonObject Cushion(int number)
     {
         bool boxed = Chance(2);
@@ -84,6 +117,7 @@ internal sealed class OrderGenerator
             {
                 ["id"] = Slip() ? "a b" : $"cushion-{number}",
                 ["quantity"] = Slip() ? 0 : _random.Next(1, 4),
+                ["group"] = Chance(3) ? Pick("Terrace", "Reading room") : null,
                 ["construction"] =
                     Slip() ? null
                     : boxed ? "boxed"

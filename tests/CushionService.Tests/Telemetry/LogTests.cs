@@ -10,7 +10,8 @@ public sealed class LogTests
 {
     private const string Trace = "4bf92f3577b34da6a3ce929d0e0e4736";
     private const string Order = """
-        {"reference":"secret-order","units":"in","pieces":[{"id":"secret-piece","width":12,"length":40}],
+        {"reference":"secret-order","customer":"secret customer","due":"2026-12-24","note":"a secret note",
+          "units":"in","pieces":[{"id":"secret-piece","width":12,"length":40}],
           "fabrics":[{"id":"secret-fabric","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
         """;
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Pricing;
@@ -26,6 +27,18 @@ public sealed record CostingSpecification
 
     /// <summary>Gain as a share of the price, from 0 up to but not including 1; 0 where a markup is set.</summary>
     public decimal Margin { get; init; }
+
+    /// <summary>Fees, each charged after the gain.</summary>
+    public ImmutableArray<ChargeSpecification> Charges { get; init; } = [];
+
+    /// <summary>What is taken off; null for nothing.</summary>
+    public DiscountSpecification? Discount { get; init; }
+
+    /// <summary>The least that an order costs before tax; null for none.</summary>
+    public Money? Minimum { get; init; }
+
+    /// <summary>The tax; null where the price is without it.</summary>
+    public TaxSpecification? Tax { get; init; }
 
     /// <summary>How the price is rounded; null for the smallest coin.</summary>
     public RoundingSpecification? Rounding { get; init; }

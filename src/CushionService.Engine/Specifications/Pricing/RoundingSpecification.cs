@@ -8,7 +8,15 @@ namespace CushionService.Engine.Specifications.Pricing;
 public sealed record RoundingSpecification(Money Step, RoundingDirection Direction)
 {
     /// <summary>The price as it is asked.</summary>
-    public Money Of(Money price)
+    /// <param name="price">What an order costs.</param>
+    /// <param name="least">The least that it may cost; null for none. Rounding never goes below it.</param>
+    public Money Of(Money price, Money? least = null)
+    {
+        Money rounded = Nearest(price);
+        return least is { } floor && rounded.Amount < floor.Amount ? Math.Ceiling(floor.Amount / Step.Amount) * Step : rounded;
+    }
+
+    private Money Nearest(Money price)
     {
         decimal steps = price.Amount / Step.Amount;
         return (Direction == RoundingDirection.Up ? Math.Ceiling(steps) : decimal.Round(steps, MidpointRounding.AwayFromZero)) * Step;

@@ -1,6 +1,6 @@
 namespace CushionService.Contract.Answers;
 
-/// <summary>What an order costs, without tax.</summary>
+/// <summary>What an order costs; without tax, unless its costing has a rate.</summary>
 public sealed record CostAnswer
 {
     /// <summary>ISO 4217 code.</summary>
@@ -15,7 +15,7 @@ public sealed record CostAnswer
     /// <summary>A line for each operation of the workroom on each line of cushions; empty when labour is not charged.</summary>
     public required IReadOnlyList<LabourLineAnswer> Labour { get; init; }
 
-    /// <summary>What is charged on top: contingency, overhead, gain, rounding.</summary>
+    /// <summary>What is charged on top: contingency, overhead, gain, other lines, charges, discount, minimum, rounding, tax.</summary>
     public required IReadOnlyList<CostAdditionAnswer> Additions { get; init; }
 
     /// <summary>The sum of lines, labour and additions, as a decimal number.</summary>
@@ -27,8 +27,14 @@ public sealed record CostAnswer
     /// </summary>
     public required IReadOnlyList<CostShareAnswer> Shares { get; init; }
 
-    /// <summary>Always <c>excluded</c>.</summary>
+    /// <summary>What the cushions of each group cost, in the order of the cushions; empty when no cushion has a group.</summary>
+    public required IReadOnlyList<CostGroupAnswer> Groups { get; init; }
+
+    /// <summary><c>excluded</c>, or <c>included</c> where the costing has a rate.</summary>
     public required string Tax { get; init; }
+
+    /// <summary>The total before tax, as a decimal number.</summary>
+    public required string BeforeTax { get; init; }
 
     /// <summary>
     /// Items without a price, and operations without a time (<c>labour/welt</c>), which the total leaves out; empty when it is complete.

@@ -6,6 +6,15 @@ public sealed record QuoteAnswer
     /// <summary>The order's reference.</summary>
     public string? Reference { get; init; }
 
+    /// <summary>The order's customer.</summary>
+    public string? Customer { get; init; }
+
+    /// <summary>The day on which it is due.</summary>
+    public string? Due { get; init; }
+
+    /// <summary>The order's note.</summary>
+    public string? Note { get; init; }
+
     /// <summary>The unit of every length.</summary>
     public required Units Units { get; init; }
 

@@ -30,6 +30,20 @@ public sealed record Costing
     [NumberRange(0, 0.95)]
     public double? Margin { get; init; }
 
-    /// <summary>How the total is rounded; to the smallest coin when left out.</summary>
+    /// <summary>Fees, charged after the gain; none when left out.</summary>
+    [NumberRange(0, 20)]
+    public IReadOnlyList<Charge>? Charges { get; init; }
+
+    /// <summary>What is taken off; nothing when left out.</summary>
+    public Discount? Discount { get; init; }
+
+    /// <summary>The least that an order costs before tax: a decimal number as text; none when left out.</summary>
+    [RegularExpression(Amount.Pattern)]
+    public string? Minimum { get; init; }
+
+    /// <summary>The tax, which is then a line of the cost and part of the total; the total is without tax when left out.</summary>
+    public Tax? Tax { get; init; }
+
+    /// <summary>How the total is rounded, before tax; to the smallest coin when left out.</summary>
     public PriceRounding? Rounding { get; init; }
 }

@@ -17,6 +17,10 @@ public abstract record CushionMake
     [MaxLength(200)]
     public string? Label { get; init; }
 
+    /// <summary>What it belongs to, such as a room; sums are made for each group. At most 100 characters.</summary>
+    [MaxLength(100)]
+    public string? Group { get; init; }
+
     /// <summary>How many are made the same; 1 when left out.</summary>
     [NumberRange(1, 1000, Default = "1")]
     public int? Quantity { get; init; }

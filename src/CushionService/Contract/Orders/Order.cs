@@ -18,6 +18,18 @@ public sealed record Order
     [RegularExpression(CurrencyCode.Pattern)]
     public string? Currency { get; init; }
 
+    /// <summary>Who it is for: printed, kept by nobody; at most 200 characters.</summary>
+    [MaxLength(200)]
+    public string? Customer { get; init; }
+
+    /// <summary>The day on which it is due (<c>2026-12-24</c>): printed, kept by nobody.</summary>
+    [RegularExpression(DueDay.Pattern)]
+    public string? Due { get; init; }
+
+    /// <summary>A note to the workroom: printed, kept by nobody; at most 2000 characters.</summary>
+    [MaxLength(2000)]
+    public string? Note { get; init; }
+
     /// <summary>How hard to search for a short layout; standard when left out.</summary>
     public Effort? Effort { get; init; }
 
@@ -56,6 +68,10 @@ public sealed record Order
     /// <summary>The price book that gives what the order does not: prices, how items are sold, costing, and the currency.</summary>
     [RegularExpression(Identifier.Pattern)]
     public string? PriceBook { get; init; }
+
+    /// <summary>What else is sold with it, such as its delivery; nothing when left out.</summary>
+    [NumberRange(0, 100)]
+    public IReadOnlyList<FreeLine>? Lines { get; init; }
 
     /// <summary>What is charged beyond materials; only materials when left out.</summary>
     public Costing? Costing { get; init; }

@@ -33,13 +33,14 @@ internal static class CostSection
         foreach (CostAdditionAnswer addition in cost.Additions)
         {
             html.Add(
-                $"""<tr><th scope="row">{KindText.Of(addition.Kind)}</th><td colspan="2">{addition.Because}</td><td class="number">{addition.Amount}</td></tr>"""
+                $"""<tr><th scope="row">{addition.Label ?? KindText.Of(addition.Kind)}</th><td colspan="2">{addition.Because}</td><td class="number">{addition.Amount}</td></tr>"""
             );
         }
 
         html.Add($"""<tr class="total"><th scope="row" colspan="3">Total, tax {cost.Tax}</th><td class="number">{cost.Total}</td></tr>""");
         HtmlTable.Close(html);
         AddShares(html, cost);
+        AddGroups(html, cost);
         if (cost.Unpriced.Count > 0)
         {
             html.Add($"""<p class="notice">Not in the total, for want of a price: {string.Join(", ", cost.Unpriced)}.</p>""");
@@ -61,6 +62,23 @@ internal static class CostSection
             html.Add(
                 $"""<tr><th scope="row">{share.Cushion ?? "own pieces"}</th><td class="number">{share.Quantity}</td><td class="number">{share.Amount}</td></tr>"""
             );
+        }
+
+        HtmlTable.Close(html);
+    }
+
+    private static void AddGroups(Html html, CostAnswer cost)
+    {
+        if (cost.Groups.Count == 0)
+        {
+            return;
+        }
+
+        HtmlTable.Open(html, "", "", "Of the total", "Cushions", $"Amount, {cost.Currency}");
+        foreach (CostGroupAnswer group in cost.Groups)
+        {
+            html.Add($"""<tr><th scope="row">{group.Group ?? "without a group"}</th><td class="number">{group.Quantity}</td>""");
+            html.Add($"""<td class="number">{group.Amount}</td></tr>""");
         }
 
         HtmlTable.Close(html);

@@ -24,6 +24,7 @@ internal static class CutSheet
         html.Add(
             $"""<p>All sizes are cut sizes in {sheet.Units.Name}, width across the fabric by length along it. Made by version {quote.Engine}.</p>"""
         );
+        AddJob(html, quote);
         NoticesSection.AddWarnings(html, quote);
         BuyingSection.Add(html, quote);
         CostSection.Add(html, quote);
@@ -36,5 +37,17 @@ internal static class CutSheet
         LabelsSection.Add(html, sheet);
         html.Add($"""</main></body></html>""");
         return html.ToString();
+    }
+
+    // Who it is for and when, as the order says.
+    private static void AddJob(Html html, QuoteAnswer quote)
+    {
+        foreach ((string name, string? text) in new[] { ("Customer", quote.Customer), ("Due", quote.Due), ("Note", quote.Note) })
+        {
+            if (text is { Length: > 0 })
+            {
+                html.Add($"""<p>{name}: <strong>{text}</strong></p>""");
+            }
+        }
     }
 }
