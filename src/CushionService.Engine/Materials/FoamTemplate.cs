@@ -48,7 +48,7 @@ internal static class FoamTemplate
                 HalfRoundOutline => "half-round",
                 DShapeOutline => "D shape",
                 RoundEndedOutline => "round-ended block",
-                RoundedRectangleOutline => "block with round corners",
+                RoundedRectangleOutline or CorneredRectangleOutline => "block with round corners",
                 TrapezoidOutline => "trapezoid",
                 TeeOutline => "tee",
                 EllOutline => "ell",

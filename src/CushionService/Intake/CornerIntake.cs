@@ -48,6 +48,19 @@ internal static class CornerIntake
         return Polygon.Area(drawn).SquareNanometres < 0 ? [.. drawn.Reverse()] : drawn;
     }
 
+    /// <summary>Whether corners that can be read run clockwise as they are written, and have been turned round.</summary>
+    /// <param name="points">The corners as written.</param>
+    /// <param name="unit">The unit of their numbers.</param>
+    public static bool IsTurned(IReadOnlyList<Corner> points, LengthUnit unit) =>
+        Polygon
+            .Area([
+                .. points.Select(point =>
+                    point.X!.Value.TryRead(unit, out Length x) && point.Y!.Value.TryRead(unit, out Length y) ? new Point(x, y) : default
+                ),
+            ])
+            .SquareNanometres
+        < 0;
+
     // A coordinate on the grid; null where it is missing, no length, or further than any outline reaches.
     private static Length? Read(Measure? measure, string field, Findings findings)
     {

@@ -32,12 +32,16 @@ internal static class OutlineFields
         [OutlineKind.Polygon] = [nameof(Outline.Points)],
     }.ToFrozenDictionary();
 
-    // With its usual value: a trapezoid is centred, an ell's notch at the right, a polygon's corners sharp.
-    private static readonly FrozenDictionary<OutlineKind, string> OptionalByKind = new Dictionary<OutlineKind, string>
+    // With its usual value: a trapezoid is centred, an ell's notch at the right, corners are sharp and sides straight.
+    private static readonly FrozenDictionary<OutlineKind, ImmutableArray<string>> OptionalByKind = new Dictionary<
+        OutlineKind,
+        ImmutableArray<string>
+    >
     {
-        [OutlineKind.Trapezoid] = nameof(Outline.BackOffset),
-        [OutlineKind.Ell] = nameof(Outline.NotchSide),
-        [OutlineKind.Polygon] = nameof(Outline.CornerRadius),
+        [OutlineKind.Rectangle] = [nameof(Outline.Corners)],
+        [OutlineKind.Trapezoid] = [nameof(Outline.BackOffset)],
+        [OutlineKind.Ell] = [nameof(Outline.NotchSide)],
+        [OutlineKind.Polygon] = [nameof(Outline.CornerRadius), nameof(Outline.Corners), nameof(Outline.Arcs)],
     }.ToFrozenDictionary();
 
     // Every field but the kind, in the order of its bit in Given.
@@ -53,8 +57,8 @@ internal static class OutlineFields
     /// <returns>Names of properties of the contract's outline.</returns>
     public static ImmutableArray<string> Required(OutlineKind kind) => RequiredByKind[kind];
 
-    /// <summary>The field that a kind may have besides; null when there is none.</summary>
-    public static string? Optional(OutlineKind kind) => OptionalByKind.GetValueOrDefault(kind);
+    /// <summary>The fields that a kind may have besides.</summary>
+    public static ImmutableArray<string> Optional(OutlineKind kind) => OptionalByKind.GetValueOrDefault(kind, []);
 
     /// <summary>Reports each field that the kind needs and is not there, and each that means nothing to it.</summary>
     /// <param name="outline">The outline as written.</param>
@@ -76,7 +80,7 @@ internal static class OutlineFields
         for (ulong rest = given; rest != 0; rest &= rest - 1)
         {
             string name = Names[BitOperations.TrailingZeroCount(rest)];
-            if (!required.Contains(name) && Optional(kind) != name)
+            if (!required.Contains(name) && !Optional(kind).Contains(name))
             {
                 findings.NotApplicable(name, FieldTexts.NotForOutline(FieldNames.Words(name), kind));
             }

@@ -36,7 +36,7 @@ internal static class OutlineIntake
 
         Fields<Outline> fields = RecordForm<Outline>.Read(outline, findings);
         // Corners are read whatever the kind is, so that what is wrong with them is reported too.
-        ImmutableArray<Point>? points = outline.Points is { } corners ? CornerIntake.Read(corners, nameof(outline.Points), findings) : null;
+        ImmutableArray<Point>? points = outline.Points is { } written ? CornerIntake.Read(written, nameof(outline.Points), findings) : null;
         if (outline.Kind is not { } kind || !Enum.IsDefined(kind))
         {
             return null;
@@ -49,14 +49,29 @@ internal static class OutlineIntake
             findings.Refuse(nameof(outline.NotchSide), "not-combinable", ShapeTexts.NotchSide);
         }
 
-        return Drawn(outline, kind, fields, points) is { } drawn && IsShape(drawn, findings) ? drawn : null;
+        ImmutableArray<Length>? rounding = kind == OutlineKind.Rectangle ? RoundingIntake.OfRectangle(outline, findings) : [];
+        PolygonOutline? polygon =
+            kind == OutlineKind.Polygon && points is { } corners && fields.IsSound && fields.Or(CornerRadius, Length.Zero) is { } radius
+                ? RoundingIntake.Polygon(outline, corners, radius, findings)
+                : null;
+        return Drawn(outline, kind, fields, rounding, polygon) is { } drawn && IsShape(drawn, findings) ? drawn : null;
     }
 
     // The outline of the kind; null where one of its sizes is missing or was refused, which has been reported.
-    private static DrawnOutline? Drawn(Outline outline, OutlineKind kind, Fields<Outline> fields, ImmutableArray<Point>? points) =>
+    private static DrawnOutline? Drawn(
+        Outline outline,
+        OutlineKind kind,
+        Fields<Outline> fields,
+        ImmutableArray<Length>? rounding,
+        PolygonOutline? polygon
+    ) =>
         (kind, fields[Width], fields[Depth]) switch
         {
-            (OutlineKind.Rectangle, { } width, { } depth) => new RectangleOutline(width, depth),
+            (OutlineKind.Rectangle, { } width, { } depth) => rounding is { } radii
+                ? radii.IsEmpty
+                    ? new RectangleOutline(width, depth)
+                    : new CorneredRectangleOutline(width, depth, radii)
+                : null,
             (OutlineKind.RoundedRectangle, { } width, { } depth) => fields[CornerRadius] is { } radius
                 ? new RoundedRectangleOutline(width, depth, radius)
                 : null,
@@ -82,9 +97,7 @@ internal static class OutlineIntake
             (OutlineKind.RegularPolygon, _, _) => fields[SideLength] is { } side && outline.SideCount is >= 3 and <= 24 and var count
                 ? new RegularPolygonOutline(count, side)
                 : null,
-            (OutlineKind.Polygon, _, _) => points is { } drawn && fields.IsSound && fields.Or(CornerRadius, Length.Zero) is { } radius
-                ? new PolygonOutline(drawn, radius)
-                : null,
+            (OutlineKind.Polygon, _, _) => polygon,
             _ => null,
         };
 

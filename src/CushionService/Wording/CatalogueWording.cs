@@ -25,11 +25,10 @@ internal static class CatalogueWording
 
     private static OutlineAnswer Of(OutlineKind kind)
     {
-        string[] optional = OutlineFields.Optional(kind) is { } field ? [field] : [];
         return new()
         {
             Kind = kind,
-            Fields = [.. OutlineFields.Required(kind).Select(name => Field(name, true)), .. optional.Select(name => Field(name, false))],
+            Fields = [.. OutlineFields.Required(kind).Select(name => Field(name, true)), .. OutlineFields.Optional(kind).Select(name => Field(name, false))],
         };
 
         static OutlineFieldAnswer Field(string name, bool required) =>

@@ -10,20 +10,34 @@ internal static class PolygonFaults
 {
     private static readonly Length ShortestSide = Length.FromInches(0.25m);
 
-    /// <summary>What is wrong with corners, counter-clockwise, that are rounded the same.</summary>
-    public static IEnumerable<OutlineFault> Of(ImmutableArray<Point> corners, Length radius)
+    // The straight pieces that an arc is taken as, where sides are tried for crossings.
+    private const int PiecesOfAnArc = 8;
+
+    /// <summary>What is wrong with corners, counter-clockwise.</summary>
+    /// <param name="corners">The corners.</param>
+    /// <param name="radii">The radius of each.</param>
+    /// <param name="sweeps">The angle that the side after each turns through.</param>
+    public static IEnumerable<OutlineFault> Of(ImmutableArray<Point> corners, ImmutableArray<Length> radii, ImmutableArray<double> sweeps)
     {
-        if (Crossing(corners) is { } fault)
+        if (TooClose(corners) is { } close)
         {
-            yield return new OutlineFault("Points", null, fault);
+            return [new OutlineFault("Points", null, close)];
         }
-        else if (LargestRadius(corners) is var largest && radius >= largest)
+
+        if (Crossing(corners, sweeps) is { } crossing)
         {
-            yield return new OutlineFault("CornerRadius", largest, OutlineTexts.CornerRadiusToSide(largest));
+            return [new OutlineFault("Points", null, crossing)];
         }
+
+        bool alike = radii.All(radius => radius == radii[0]);
+        return alike && LargestRadius(corners) is var largest
+            ? radii[0] >= largest
+                ? [new OutlineFault("CornerRadius", largest, OutlineTexts.CornerRadiusToSide(largest))]
+                : []
+            : UsedUp(corners, radii);
     }
 
-    private static Message? Crossing(ImmutableArray<Point> corners)
+    private static Message? TooClose(ImmutableArray<Point> corners)
     {
         int count = corners.Length;
         for (var i = 0; i < count; i++)
@@ -32,17 +46,62 @@ internal static class PolygonFaults
             {
                 return OutlineTexts.PointsTooClose(i + 1, ((i + 1) % count) + 1, ShortestSide);
             }
+        }
 
-            for (var j = i + 1; j < count; j++)
+        return null;
+    }
+
+    private static Message? Crossing(ImmutableArray<Point> corners, ImmutableArray<double> sweeps)
+    {
+        // Arcs in straight pieces; each point with the side that it lies on.
+        (int Side, Point At)[] points =
+        [
+            .. Enumerable
+                .Range(0, corners.Length)
+                .SelectMany(i =>
+                    sweeps[i] == 0
+                        ? [(i, corners[i])]
+                        : Enumerable
+                            .Range(0, PiecesOfAnArc)
+                            .Select(part =>
+                                (i, new Segment(corners[i], corners[(i + 1) % corners.Length], sweeps[i]).At((double)part / PiecesOfAnArc))
+                            )
+                ),
+        ];
+        ImmutableArray<Point> all = [.. points.Select(point => point.At)];
+        for (var i = 0; i < all.Length; i++)
+        {
+            for (var j = i + 1; j < all.Length; j++)
             {
-                if (Crosses(corners, i, j))
+                if (Crosses(all, i, j))
                 {
-                    return OutlineTexts.SidesCross(i + 1, j + 1);
+                    return OutlineTexts.SidesCross(points[i].Side + 1, points[j].Side + 1);
                 }
             }
         }
 
         return null;
+    }
+
+    // A side that its two roundings use up, by the second of them.
+    private static IEnumerable<OutlineFault> UsedUp(ImmutableArray<Point> corners, ImmutableArray<Length> radii)
+    {
+        int count = corners.Length;
+        for (var i = 0; i < count; i++)
+        {
+            Point before = corners[(i + count - 1) % count],
+                from = corners[i],
+                to = corners[(i + 1) % count],
+                after = corners[(i + 2) % count];
+            double free = new Segment(from, to).Length.Nanometres - (radii[i].Nanometres * Tangent(before, from, to)),
+                tangent = Tangent(from, to, after);
+            int next = (i + 1) % count;
+            if (radii[next] > Length.Zero && radii[next].Nanometres * tangent >= free)
+            {
+                var limit = Length.FromNanometres((long)Math.Max(0, free / tangent));
+                yield return new OutlineFault($"Corners[{next}]", limit, OutlineTexts.CornersOnSide(limit));
+            }
+        }
     }
 
     // The radius of which two roundings use up a side.

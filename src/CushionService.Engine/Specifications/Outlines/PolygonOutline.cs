@@ -4,40 +4,66 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Outlines;
 
-/// <summary>Any simple polygon, its corners sharp or rounded the same. A side belongs to the side of the cushion that it faces; those that
-/// face the back most squarely are the back.</summary>
+/// <summary>Any simple polygon: its corners sharp or rounded, its sides straight or arcs. A side belongs to the side of the cushion that it
+/// faces; those that face the back most squarely are the back.</summary>
 public sealed record PolygonOutline : Outline
 {
     /// <summary>How far from zero a corner may be: 2 000 in (a limit of ours; larger than any outline).</summary>
     public static Length Furthest { get; } = Length.FromInches(2000);
 
-    private readonly ImmutableArray<Point> _corners;
-    private readonly Length _radius;
+    // Less than this share of an arc is not split from it.
+    private const double Sliver = 1e-6;
 
-    /// <summary>A polygon.</summary>
+    private readonly ImmutableArray<Point> _corners;
+    private readonly ImmutableArray<Length> _radii;
+    private readonly ImmutableArray<double> _sweeps;
+    private Point? _extent;
+
+    /// <summary>A polygon of straight sides whose corners are alike.</summary>
     /// <param name="corners">At least three, counter-clockwise, of a polygon that does not cross itself.</param>
     /// <param name="cornerRadius">At least zero; so small that no side is used up.</param>
     public PolygonOutline(ImmutableArray<Point> corners, Length cornerRadius)
-    {
-        var low = new Point(corners.Min(corner => corner.X), corners.Min(corner => corner.Y));
-        _corners = [.. corners.Select(corner => corner.Moved(-low.X, -low.Y))];
-        _radius = cornerRadius;
-    }
+        : this(corners, [.. corners.Select(_ => cornerRadius)], [.. corners.Select(_ => 0.0)]) { }
+
+    /// <summary>A polygon.</summary>
+    /// <param name="corners">At least three, counter-clockwise, of a polygon that does not cross itself.</param>
+    /// <param name="radii">The radius of each corner, at least zero; zero beside an arc.</param>
+    /// <param name="sweeps">The angle that the side after each corner turns through, in radians from −π to π: zero for a straight one,
+    /// above zero for one that bulges out.</param>
+    public PolygonOutline(ImmutableArray<Point> corners, ImmutableArray<Length> radii, ImmutableArray<double> sweeps) =>
+        (_corners, _radii, _sweeps) = (corners, radii, sweeps);
 
     /// <inheritdoc />
     public override OutlineKind Kind => OutlineKind.Polygon;
 
     /// <inheritdoc />
-    public override Length Width => _corners.Max(corner => corner.X);
+    public override Length Width => Extent.X;
 
     /// <inheritdoc />
-    public override Length Depth => _corners.Max(corner => corner.Y);
+    public override Length Depth => Extent.Y;
 
     /// <inheritdoc />
     public override bool IsSymmetric => false;
 
+    // Arcs are split where they reach furthest, so the ends of segments tell.
+    private Point Extent =>
+        _extent ??= Sides
+            .SelectMany(side => side.Path)
+            .Aggregate(new Point(), (far, segment) => new Point(Length.Max(far.X, segment.To.X), Length.Max(far.Y, segment.To.Y)));
+
+    /// <summary>The angle that an arc over a chord turns through: 4 atan(2b / c) (general geometry).</summary>
+    /// <param name="chord">The chord, c; above zero.</param>
+    /// <param name="bulge">How far its middle is out of the chord, b; below zero for an arc that hollows the outline.</param>
+    public static double SweepOf(Length chord, Length bulge) => 4 * Math.Atan2(2.0 * bulge.Nanometres, chord.Nanometres);
+
+    /// <summary>The angle that an arc of a radius over a chord turns through, at most half a circle: 2 asin(c / 2r) (general
+    /// geometry).</summary>
+    /// <param name="chord">The chord, c; above zero.</param>
+    /// <param name="radius">The radius, r, at least half the chord; below zero for an arc that hollows the outline.</param>
+    public static double SweepOfRadius(Length chord, Length radius) => 2 * Math.Asin(chord.Nanometres / (2.0 * radius.Nanometres));
+
     /// <inheritdoc />
-    public override IEnumerable<OutlineFault> Faults() => PolygonFaults.Of(_corners, _radius);
+    public override IEnumerable<OutlineFault> Faults() => PolygonFaults.Of(_corners, _radii, _sweeps);
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()
@@ -46,6 +72,9 @@ public sealed record PolygonOutline : Outline
         double[] facing = [.. Enumerable.Range(0, count).Select(i => Facing(_corners[i], _corners[(i + 1) % count]))];
         double back = facing.Max(angle => Math.Sin(angle)),
             front = facing.Min(angle => Math.Sin(angle));
+        ImmutableArray<Segment>[] paths = [.. Enumerable.Range(0, count).Select(i => Path(i, count))];
+        Length left = -paths.Min(path => path.Min(segment => segment.From.X)),
+            down = -paths.Min(path => path.Min(segment => segment.From.Y));
         return
         [
             .. Enumerable
@@ -56,37 +85,82 @@ public sealed record PolygonOutline : Outline
                         : Math.Sin(facing[i]) < front + 1e-6 ? Side.Front
                         : Math.Cos(facing[i]) > 0 ? Side.Right
                         : Side.Left,
-                    Path(i, count)
+                    [
+                        .. paths[i]
+                            .Select(segment =>
+                                segment with
+                                {
+                                    From = segment.From.Moved(left, down),
+                                    To = segment.To.Moved(left, down),
+                                }
+                            ),
+                    ]
                 )),
         ];
     }
 
     private static double Facing(Point from, Point to) => new Segment(from, to).StartDirection - (Math.PI / 2);
 
-    // The line between two roundings, and the rounding at its end.
+    // An arc, or the line between two roundings and the rounding at its end.
     private ImmutableArray<Segment> Path(int i, int count)
     {
         Point from = _corners[i],
             to = _corners[(i + 1) % count],
             after = _corners[(i + 2) % count],
             before = _corners[(i + count - 1) % count];
-        if (_radius == Length.Zero)
+        if (_sweeps[i] != 0)
         {
-            return [new Segment(from, to)];
+            return [.. AtExtremes(new Segment(from, to, _sweeps[i]))];
         }
 
-        Point start = Trimmed(from, to, Turn(before, from, to)),
-            end = Trimmed(to, from, Turn(from, to, after));
-        Point next = Trimmed(to, after, Turn(from, to, after));
+        Length atStart = _radii[i],
+            atEnd = _radii[(i + 1) % count];
         double sweep = Turn(from, to, after);
-        return start == end ? [new Segment(end, next, sweep)] : [new Segment(start, end), new Segment(end, next, sweep)];
+        Point start = Trimmed(from, to, Turn(before, from, to), atStart),
+            end = Trimmed(to, from, sweep, atEnd),
+            next = Trimmed(to, after, sweep, atEnd);
+        return
+        [
+            .. start == end ? Array.Empty<Segment>() : [new Segment(start, end)],
+            .. end == next ? Array.Empty<Segment>() : AtExtremes(new Segment(end, next, sweep)),
+        ];
+    }
+
+    // The arc in parts, split where it reaches furthest left, right, front or back.
+    private static IEnumerable<Segment> AtExtremes(Segment arc)
+    {
+        const double quarter = Math.PI / 2;
+        double start = arc.StartDirection,
+            end = start + arc.Sweep;
+        double[] shares =
+        [
+            .. Enumerable
+                .Range(-8, 17)
+                .Select(turn => ((turn * quarter) - start) / (end - start))
+                .Where(share => share > Sliver && share < 1 - Sliver)
+                .Order(),
+        ];
+        double done = 0;
+        foreach (double share in shares)
+        {
+            (Segment before, arc) = arc.Split((share - done) / (1 - done));
+            done = share;
+            yield return before;
+        }
+
+        yield return arc;
     }
 
     // A rounding of radius r between two sides that turn by an angle takes r tan(angle / 2) from each.
-    private Point Trimmed(Point corner, Point toward, double turn)
+    private static Point Trimmed(Point corner, Point toward, double turn, Length radius)
     {
+        if (radius == Length.Zero)
+        {
+            return corner;
+        }
+
         var side = new Segment(corner, toward);
-        return side.At(Math.Min(1, _radius.Nanometres * Math.Abs(Math.Tan(turn / 2)) / side.Length.Nanometres));
+        return side.At(Math.Min(1, radius.Nanometres * Math.Abs(Math.Tan(turn / 2)) / side.Length.Nanometres));
     }
 
     private static double Turn(Point before, Point corner, Point after) =>

@@ -71,4 +71,14 @@ public sealed record Outline
     /// <summary>Corners of a polygon that does not cross itself, in order either way round.</summary>
     [NumberRange(3, 100)]
     public IReadOnlyList<Corner>? Points { get; init; }
+
+    /// <summary>The radius of each corner, 0 for a sharp one: of a rectangle, counter-clockwise from the front left; of a polygon, in the
+    /// order of its points. In place of one corner radius for all.</summary>
+    [NumberRange(3, 100)]
+    [LengthRange("0 in", "60 in")]
+    public IReadOnlyList<Measure>? Corners { get; init; }
+
+    /// <summary>Sides of a polygon that are arcs; straight when left out.</summary>
+    [NumberRange(1, 100)]
+    public IReadOnlyList<OutlineArc>? Arcs { get; init; }
 }

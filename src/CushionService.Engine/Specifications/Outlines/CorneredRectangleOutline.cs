@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Specifications.Outlines;
+
+/// <summary>A rectangle each of whose corners has a radius of its own, or none: P = 2(W + D) − (2 − π/2) Σr (general geometry).</summary>
+/// <param name="Width">From left to right, more than the two radii on either side of it.</param>
+/// <param name="Depth">From front to back, likewise.</param>
+/// <param name="Radii">Four radii, counter-clockwise from the front left; at least one above zero.</param>
+public sealed record CorneredRectangleOutline(Length Width, Length Depth, ImmutableArray<Length> Radii) : Outline
+{
+    private const double Quarter = Math.PI / 2;
+
+    /// <inheritdoc />
+    public override OutlineKind Kind => OutlineKind.RoundedRectangle;
+
+    /// <inheritdoc />
+    public override Length Width { get; } = Width;
+
+    /// <inheritdoc />
+    public override Length Depth { get; } = Depth;
+
+    /// <inheritdoc />
+    public override bool IsSymmetric => Radii[0] == Radii[1] && Radii[2] == Radii[3];
+
+    /// <inheritdoc />
+    public override IEnumerable<OutlineFault> Faults() =>
+        Below(
+            Enumerable
+                .Range(0, 4)
+                .Select(i =>
+                    (
+                        $"Corners[{(i + 1) % 4}]",
+                        Radii[(i + 1) % 4],
+                        (i % 2 == 0 ? Width : Depth) - Radii[i],
+                        (Func<Length, Messages.Message>)OutlineTexts.CornersOnSide
+                    )
+                )
+        );
+
+    /// <inheritdoc />
+    protected override ImmutableArray<OutlineSide> Draw()
+    {
+        (Length frontLeft, Length frontRight, Length backRight, Length backLeft) = (Radii[0], Radii[1], Radii[2], Radii[3]);
+        var front = new Segment(At(frontLeft, Length.Zero), At(Width - frontRight, Length.Zero));
+        var right = new Segment(At(Width, frontRight), At(Width, Depth - backRight));
+        var back = new Segment(At(Width - backRight, Depth), At(backLeft, Depth));
+        var left = new Segment(At(Length.Zero, Depth - backLeft), At(Length.Zero, frontLeft));
+        return
+        [
+            new(EdgeName.Front, Side.Front, [front]),
+            new(EdgeName.Right, Side.Right, [.. Corner(front, right), right, .. Corner(right, back)]),
+            new(EdgeName.Back, Side.Back, [back]),
+            new(EdgeName.Left, Side.Left, [.. Corner(back, left), left, .. Corner(left, front)]),
+        ];
+    }
+
+    // A quarter circle, or nothing at a square corner.
+    private static IEnumerable<Segment> Corner(Segment one, Segment next) =>
+        one.To == next.From ? [] : [new Segment(one.To, next.From, Quarter)];
+}
