@@ -58,8 +58,7 @@ internal static class CornerIntake
                     point.X!.Value.TryRead(unit, out Length x) && point.Y!.Value.TryRead(unit, out Length y) ? new Point(x, y) : default
                 ),
             ])
-            .SquareNanometres
-        < 0;
+            .SquareNanometres < 0;
 
     // A coordinate on the grid; null where it is missing, no length, or further than any outline reaches.
     private static Length? Read(Measure? measure, string field, Findings findings)

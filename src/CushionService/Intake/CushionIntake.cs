@@ -5,6 +5,7 @@ using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Trimmings;
 using Outline = CushionService.Engine.Specifications.Outlines.Outline;
 
@@ -58,7 +59,7 @@ internal static class CushionIntake
             FrontThickness = fields[FrontThickness],
         };
         // First what the construction takes at all, then what the sizes allow of it.
-        KeepsToOffer(cushion, offer, findings);
+        KeepsToOffer(cushion, offer, outline?.Kind ?? cushion.Outline?.Kind, findings);
         ShapeSpecification shape = ShapeIntake.Read(cushion, body, fields[CushionLength], fields[CornerTaper]);
         ClosureSpecification? closure = ClosureIntake.Read(cushion.Closure, body, findings.Within(nameof(cushion.Closure)));
         HandleSpecification? handle = HandleIntake.Read(cushion.Handle, body, findings.Within(nameof(cushion.Handle)));
@@ -121,7 +122,7 @@ internal static class CushionIntake
     }
 
     // Whether the construction has a thickness and a boxing, and takes the outline and the fill.
-    private static void KeepsToOffer(Cushion cushion, ConstructionOffer offer, Findings findings)
+    private static void KeepsToOffer(Cushion cushion, ConstructionOffer offer, OutlineKind? drawn, Findings findings)
     {
         // A thickness is the finished height of the boxing, or of the gathered corner; a knife edge has none.
         if (offer.Thickness && cushion.Thickness is null)
@@ -140,7 +141,8 @@ internal static class CushionIntake
         }
 
         // An outline that is drawn well may still be one that the construction cannot be sewn on.
-        if (cushion.Outline?.Kind is { } outline && !offer.Outlines.Contains(outline))
+        // Corners with radii make a rectangle a rounded one.
+        if (drawn is { } outline && !offer.Outlines.Contains(outline))
         {
             findings.Refuse("Outline.Kind", "not-combinable", ShapeTexts.OutlineNotOffered(offer.Kind, outline, offer.Outlines));
         }

@@ -54,7 +54,7 @@ internal static class OutlineIntake
             kind == OutlineKind.Polygon && points is { } corners && fields.IsSound && fields.Or(CornerRadius, Length.Zero) is { } radius
                 ? RoundingIntake.Polygon(outline, corners, radius, findings)
                 : null;
-        return Drawn(outline, kind, fields, rounding, polygon) is { } drawn && IsShape(drawn, findings) ? drawn : null;
+        return Drawn(outline, kind, fields, rounding, polygon) is { } drawn && IsShape(drawn, outline, findings) ? drawn : null;
     }
 
     // The outline of the kind; null where one of its sizes is missing or was refused, which has been reported.
@@ -102,20 +102,22 @@ internal static class OutlineIntake
         };
 
     // Reports each size that keeps the outline from being a shape, such as a notch as wide as the whole.
-    private static bool IsShape(DrawnOutline drawn, Findings findings)
+    private static bool IsShape(DrawnOutline drawn, Outline outline, Findings findings)
     {
         bool sound = true;
         foreach (OutlineFault fault in drawn.Faults())
         {
             sound = false;
+            // The radius of every corner is that of all, where it was written so.
+            string field = fault.Field == CornerRadius.Name && outline.Corners is not null ? nameof(outline.Corners) : fault.Field;
             // A single limit is reported as a range, for a form to show.
             if (fault.Below is { } limit)
             {
-                findings.RefuseRange(fault.Field, "out-of-range", fault.Detail, null, limit);
+                findings.RefuseRange(field, "out-of-range", fault.Detail, null, limit);
             }
             else
             {
-                findings.Refuse(fault.Field, "not-a-shape", fault.Detail);
+                findings.Refuse(field, "not-a-shape", fault.Detail);
             }
         }
 

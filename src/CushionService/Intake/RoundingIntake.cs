@@ -33,7 +33,7 @@ internal static class RoundingIntake
         int count = corners.Length;
         if (outline is { CornerRadius: not null, Corners: not null })
         {
-            findings.Refuse(nameof(outline.Corners), "not-combinable", OutlineTexts.CornersOrRadius);
+            findings.Refuse(nameof(outline.Corners), "not-combinable", ShapeTexts.CornersOrRadius);
             return null;
         }
 
@@ -46,15 +46,13 @@ internal static class RoundingIntake
             own.IsEmpty ? [.. corners.Select(_ => radius)]
             : CornerIntake.IsTurned(outline.Points!, findings.Unit) ? [.. own.Reverse()]
             : own;
-        int beside = Enumerable
-            .Range(0, count)
-            .FirstOrDefault(i => sweeps[i] != 0 && radii[i] + radii[(i + 1) % count] > Length.Zero, -1);
+        int beside = Enumerable.Range(0, count).FirstOrDefault(i => sweeps[i] != 0 && radii[i] + radii[(i + 1) % count] > Length.Zero, -1);
         if (beside >= 0)
         {
             findings.Refuse(
                 outline.Corners is null ? nameof(outline.CornerRadius) : nameof(outline.Corners),
                 "not-combinable",
-                OutlineTexts.ArcBesideRounding(Written(beside, outline, count, findings.Unit) + 1)
+                ShapeTexts.ArcBesideRounding(Written(beside, outline, count, findings.Unit) + 1)
             );
             return null;
         }
@@ -73,7 +71,7 @@ internal static class RoundingIntake
         ImmutableArray<Length>? radii = EntryCheck.Lengths(written, typeof(Outline).GetProperty(nameof(outline.Corners))!, findings);
         if (written.Count != count)
         {
-            findings.Refuse(nameof(outline.Corners), "out-of-range", OutlineTexts.CornerCount(count), new FindingRange(count, count));
+            findings.Refuse(nameof(outline.Corners), "out-of-range", ShapeTexts.CornerCount(count), new FindingRange(count, count));
             return null;
         }
 
@@ -97,7 +95,7 @@ internal static class RoundingIntake
             }
             else if (side > count)
             {
-                at.Refuse(nameof(arc.Side), "out-of-range", OutlineTexts.ArcSide(side, count), new FindingRange(1, count));
+                at.Refuse(nameof(arc.Side), "out-of-range", ShapeTexts.ArcSide(side, count), new FindingRange(1, count));
                 sound = false;
             }
             else
@@ -108,7 +106,7 @@ internal static class RoundingIntake
                 double? sweep = chord == Length.Zero ? 0 : Sweep(arc, fields, chord, at);
                 if (sweeps[drawn] is not null)
                 {
-                    at.Refuse(nameof(arc.Side), "duplicate", OutlineTexts.ArcTwice(side));
+                    at.Refuse(nameof(arc.Side), "duplicate", ShapeTexts.ArcTwice(side));
                     sound = false;
                 }
 
@@ -128,15 +126,15 @@ internal static class RoundingIntake
             case ({ } bulge, null) when bulge.Nanometres >= -half.Nanometres && bulge <= half:
                 return PolygonOutline.SweepOf(chord, bulge);
             case ({ }, null):
-                at.RefuseRange(nameof(arc.Bulge), "out-of-range", OutlineTexts.ArcBulge(half), -half, half);
+                at.RefuseRange(nameof(arc.Bulge), "out-of-range", ShapeTexts.ArcBulge(half), -half, half);
                 return null;
             case (null, { } radius) when 2 * Math.Abs(radius.Nanometres) >= chord.Nanometres:
                 return PolygonOutline.SweepOfRadius(chord, radius);
             case (null, { }):
-                at.RefuseRange(nameof(arc.Radius), "out-of-range", OutlineTexts.ArcRadius(half), half, null);
+                at.RefuseRange(nameof(arc.Radius), "out-of-range", ShapeTexts.ArcRadius(half), half, null);
                 return null;
             default:
-                at.Refuse("", "required", OutlineTexts.ArcMeasure);
+                at.Refuse("", "required", ShapeTexts.ArcMeasure);
                 return null;
         }
     }

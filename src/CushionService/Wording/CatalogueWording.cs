@@ -28,7 +28,11 @@ internal static class CatalogueWording
         return new()
         {
             Kind = kind,
-            Fields = [.. OutlineFields.Required(kind).Select(name => Field(name, true)), .. OutlineFields.Optional(kind).Select(name => Field(name, false))],
+            Fields =
+            [
+                .. OutlineFields.Required(kind).Select(name => Field(name, true)),
+                .. OutlineFields.Optional(kind).Select(name => Field(name, false)),
+            ],
         };
 
         static OutlineFieldAnswer Field(string name, bool required) =>

@@ -29,8 +29,8 @@ internal static class PolygonFaults
             return [new OutlineFault("Points", null, crossing)];
         }
 
-        bool alike = radii.All(radius => radius == radii[0]);
-        return alike && LargestRadius(corners) is var largest
+        bool areSame = radii.All(radius => radius == radii[0]);
+        return areSame && LargestRadius(corners) is var largest
             ? radii[0] >= largest
                 ? [new OutlineFault("CornerRadius", largest, OutlineTexts.CornerRadiusToSide(largest))]
                 : []

@@ -19,7 +19,7 @@ public sealed record PolygonOutline : Outline
     private readonly ImmutableArray<double> _sweeps;
     private Point? _extent;
 
-    /// <summary>A polygon of straight sides whose corners are alike.</summary>
+    /// <summary>A polygon of straight sides whose corners have one radius.</summary>
     /// <param name="corners">At least three, counter-clockwise, of a polygon that does not cross itself.</param>
     /// <param name="cornerRadius">At least zero; so small that no side is used up.</param>
     public PolygonOutline(ImmutableArray<Point> corners, Length cornerRadius)
@@ -87,13 +87,7 @@ public sealed record PolygonOutline : Outline
                         : Side.Left,
                     [
                         .. paths[i]
-                            .Select(segment =>
-                                segment with
-                                {
-                                    From = segment.From.Moved(left, down),
-                                    To = segment.To.Moved(left, down),
-                                }
-                            ),
+                            .Select(segment => segment with { From = segment.From.Moved(left, down), To = segment.To.Moved(left, down) }),
                     ]
                 )),
         ];
