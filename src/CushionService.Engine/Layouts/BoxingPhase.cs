@@ -11,13 +11,14 @@ namespace CushionService.Engine.Layouts;
 /// <param name="pattern">The pattern before its strips are joined.</param>
 /// <param name="cushion">The cushion.</param>
 /// <param name="fabric">The boxing's fabric.</param>
+/// <param name="shift">How far the motif is from the middle of the face, where a print runs on along a row.</param>
 /// <param name="carries">Whether the top is of the same fabric; if not, the boxing has a motif in its own middle.</param>
 /// <remarks>Over the front edge the fabric runs on: the face's motif is as far above the strip's upper edge as the face's front edge
 /// lies below it. All round, the pattern is upright on every side (common practice, no source). Repeats are the same after a half turn,
 /// so that the back, cut on the front's phase, carries on the face's too unless the print runs one way. The sides carry it on where the
 /// repeat is as long as wide, which is the same after a quarter turn; else they are level with the front and a motif lies in line with the
 /// face's (follows from the lattice).</remarks>
-internal sealed class BoxingPhase(Pattern pattern, CushionSpecification cushion, FabricSpecification fabric, bool carries)
+internal sealed class BoxingPhase(Pattern pattern, CushionSpecification cushion, FabricSpecification fabric, bool carries, Point shift)
 {
     private readonly bool _isAllRound = cushion.Match.Boxing == BoxingMatch.AllRound;
 
@@ -46,12 +47,14 @@ internal sealed class BoxingPhase(Pattern pattern, CushionSpecification cushion,
     {
         if (!carries)
         {
-            return run.Above.Moved(Length.Zero, -cushion.BoxingHeight.HalfUp());
+            return run.Above.Moved(shift.X, -cushion.BoxingHeight.HalfUp());
         }
 
         // Of a gore the point; of a face its middle, before stitching draws it in.
         Point centre =
-            run.Face.Part.Kind == PartKind.Gore ? run.Face.Match!.Value : new Point(run.Face.Width.HalfUp(), run.Face.Height.HalfUp());
+            run.Face.Part.Kind == PartKind.Gore
+                ? run.Face.Match!.Value
+                : new Point(run.Face.Width.HalfUp() + shift.X, run.Face.Height.HalfUp() + shift.Y);
         Point middle = run.FaceEdge.Middle;
         (Length right, Length up) = (centre.X - middle.X, centre.Y - middle.Y);
         Length level = centre.Y;

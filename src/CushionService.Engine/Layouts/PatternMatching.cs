@@ -16,7 +16,13 @@ public static class PatternMatching
     /// <param name="pattern">The pattern before its strips are joined.</param>
     /// <param name="cushion">The cushion.</param>
     /// <param name="fabricOf">The fabric of a role.</param>
-    public static Pattern On(Pattern pattern, CushionSpecification cushion, Func<FabricRole, FabricSpecification> fabricOf)
+    /// <param name="shift">How far the motif is from the middle of the cushion, where a print runs on along a row.</param>
+    public static Pattern On(
+        Pattern pattern,
+        CushionSpecification cushion,
+        Func<FabricRole, FabricSpecification> fabricOf,
+        Point shift = default
+    )
     {
         ArgumentNullException.ThrowIfNull(pattern);
         FabricSpecification top = fabricOf(FabricRole.Top),
@@ -26,11 +32,11 @@ public static class PatternMatching
             return pattern;
         }
 
-        BoxingPhase boxing = new(pattern, cushion, sides, carries: top.Id == sides.Id);
-        return pattern with { Panels = [.. pattern.Panels.Select(panel => Matched(panel, cushion, boxing))] };
+        BoxingPhase boxing = new(pattern, cushion, sides, carries: top.Id == sides.Id, shift);
+        return pattern with { Panels = [.. pattern.Panels.Select(panel => Matched(panel, cushion, boxing, shift))] };
     }
 
-    private static Panel Matched(Panel panel, CushionSpecification cushion, BoxingPhase boxing)
+    private static Panel Matched(Panel panel, CushionSpecification cushion, BoxingPhase boxing, Point shift)
     {
         MatchSpecification match = cushion.Match;
         if (panel.IsAddition || panel.Part.IsInner)
@@ -41,22 +47,25 @@ public static class PatternMatching
         return panel.Part.Kind switch
         {
             _ when match.Faces == FaceMatch.Free => panel with { Match = null },
-            PartKind.Bottom => match.Underside == UndersideMatch.Free ? panel with { Match = null } : panel,
-            PartKind.Top when cushion.Construction is Construction.Mitred or Construction.GatheredCorner => panel with
+            PartKind.Bottom => match.Underside == UndersideMatch.Free ? panel with { Match = null } : Shifted(panel, shift),
+            PartKind.Top when cushion.Construction is Construction.Mitred or Construction.GatheredCorner => Shifted(panel, shift) with
             {
                 MatchLimit = match.Boxing == BoxingMatch.Free ? MatchLimit.None : MatchLimit.Corners,
             },
-            PartKind.Top or PartKind.Gore or PartKind.End => panel,
+            PartKind.Top => Shifted(panel, shift),
+            PartKind.Gore or PartKind.End => panel,
             PartKind.Body => panel with { Match = MiddleOf(panel) },
             PartKind.Main => panel with
             {
-                Match = MiddleOfTop(panel),
+                Match = MiddleOfTop(panel).Moved(shift.X, shift.Y),
                 MatchLimit = match.Underside == UndersideMatch.Free ? MatchLimit.None : MatchLimit.Underside,
             },
             _ when match.Boxing == BoxingMatch.Free => panel with { Match = null },
             _ => boxing.On(panel),
         };
     }
+
+    private static Panel Shifted(Panel panel, Point shift) => panel with { Match = panel.Match?.Moved(shift.X, shift.Y) };
 
     // Half-way round what is seen: what laps over lies beneath.
     private static Point MiddleOf(Panel body)

@@ -126,7 +126,12 @@ public sealed record Drafting
                 construction,
                 cushion
             );
-            Pattern pattern = PiecedPattern.Of(PatternMatching.On(whole, cushion, FabricOf), cushion.SeamAllowance, LongestOf, JoinsOf);
+            Pattern pattern = PiecedPattern.Of(
+                PatternMatching.On(whole, cushion, FabricOf, RowPrinting.Shift(order, cushion)),
+                cushion.SeamAllowance,
+                LongestOf,
+                JoinsOf
+            );
             patterns.Add(pattern);
             foreach (Panel panel in pattern.Panels)
             {

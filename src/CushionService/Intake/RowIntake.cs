@@ -59,12 +59,59 @@ internal static class RowIntake
             }
         }
 
+        foreach ((int r, Row? row) in rows.Index())
+        {
+            if (row is not null)
+            {
+                Prints(row, rows, context, findings.Within(nameof(order.Rows), r));
+            }
+        }
+
         return
         [
             .. rows.Where(row => row is { Id: not null, Cushions: not null })
-                .Select(row => new RowSpecification(row!.Id!, [.. row.Cushions!])),
+                .Select(row => new RowSpecification(row!.Id!, [.. row.Cushions!], row.Print ?? RowPrint.Same, row.Follows)),
             .. Bays(order, [.. rowOf.Keys]),
         ];
+    }
+
+    // A print runs on over one seat after the other, so each is a cushion of its own whose faces are matched.
+    private static void Prints(Row row, IReadOnlyList<Row?> rows, OrderContext context, Findings at)
+    {
+        bool runsOn = row.Print == RowPrint.Continuous;
+        foreach ((int c, string name) in (runsOn ? row.Cushions ?? [] : []).Index())
+        {
+            if (context.Cushions.FirstOrDefault(cushion => cushion.Written.Id == name) is not { Written: var cushion })
+            {
+                continue;
+            }
+
+            if (cushion.Quantity > 1)
+            {
+                at.Refuse($"{nameof(row.Cushions)}[{c}]", "not-combinable", OrderTexts.RowSeatOfMany(name, cushion.Quantity.Value));
+            }
+            else if (cushion.Match?.Faces == FaceMatch.Free)
+            {
+                at.Refuse($"{nameof(row.Cushions)}[{c}]", "not-combinable", OrderTexts.RowFacesFree(name));
+            }
+        }
+
+        if (row.Follows is not { } follows)
+        {
+            return;
+        }
+
+        if (!runsOn)
+        {
+            at.NotApplicable(nameof(row.Follows), OrderTexts.RowFollowsSame);
+        }
+        else if (
+            rows.FirstOrDefault(other => other?.Id == follows) is not { Print: RowPrint.Continuous, Follows: null }
+            || follows == row.Id
+        )
+        {
+            at.Refuse(nameof(row.Follows), "not-combinable", OrderTexts.RowFollows(follows));
+        }
     }
 
     // The seats of a bay lie beside each other, unless a row says what they lie beside.

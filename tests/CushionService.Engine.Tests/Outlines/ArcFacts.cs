@@ -13,8 +13,8 @@ public sealed class ArcFacts
     private const double Inch = 25_400_000;
     private static readonly ImmutableArray<Point> Square = [At(0, 0), At(20, 0), At(20, 20), At(0, 20)];
 
-    // Sources.Mathematics: a segment of a circle over chord c with rise b has radius (c² / 4 + b²) / 2b, angle 4 atan (2b / c), length rθ and
-    // area r² (θ − sin θ) / 2. A corner of radius r takes (2 − π / 2) r from the perimeter and (1 − π / 4) r² from the area.
+    // Sources.Mathematics: a segment of a circle over chord c with rise b has radius (c² / 4 + b²) / 2b, angle 4 atan (2b / c), length rθ
+    // and area r² (θ − sin θ) / 2. A corner of radius r takes (2 − π / 2) r from the perimeter and (1 − π / 4) r² from the area.
     public static TheoryData<string, Outline, double, double, double, double> Shapes() =>
         new()
         {

@@ -127,6 +127,7 @@ internal sealed class OrderGenerator
                     ["kind"] = "rectangle",
                     ["width"] = Length(width, width),
                     ["depth"] = Length(8, 30),
+                    ["corners"] = Chance(12) ? new JsonArray(0, Length(1, 3), 0, Slip() ? -1 : Length(1, 3)) : null,
                 },
                 ["thickness"] = boxed != Slip() ? Length(2, 5) : null,
                 ["closure"] = new JsonObject { ["kind"] = closure },
@@ -196,6 +197,7 @@ internal sealed class OrderGenerator
         new()
         {
             ["id"] = "row",
+            ["print"] = _random.Next(8) == 0 ? "continuous" : "same",
             ["cushions"] = new JsonArray([.. Enumerable.Range(1, cushions).Select(i => (JsonNode)(Slip() ? "nobody" : $"cushion-{i}"))]),
         };
 

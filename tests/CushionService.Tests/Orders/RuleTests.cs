@@ -58,6 +58,19 @@ public sealed class RuleTests
     [InlineData("""{ "/cushions/1/fill": { "kind": "foam" } }""", "/cushions/1/fill/kind not-combinable")]
     [InlineData("""{ "/rows": [{ "id": "bay", "cushions": ["nobody"] }] }""", "/rows/0/cushions/0 unknown-cushion")]
     [InlineData("""{ "/rows": [{ "id": "bay", "cushions": ["bench", "bench"] }] }""", "/rows/0/cushions/1 duplicate")]
+    [InlineData(
+        """{ "/cushions/2/quantity": 2, "/rows": [{ "id": "wall", "cushions": ["seat", "bench"], "print": "continuous" }] }""",
+        "/rows/0/cushions/1 not-combinable"
+    )]
+    [InlineData(
+        """{ "/cushions/2/match": { "faces": "free" }, "/rows": [{ "id": "wall", "cushions": ["bench"], "print": "continuous" }] }""",
+        "/rows/0/cushions/0 not-combinable"
+    )]
+    [InlineData("""{ "/rows": [{ "id": "wall", "cushions": ["bench"], "follows": "seats" }] }""", "/rows/0/follows not-applicable")]
+    [InlineData(
+        """{ "/rows": [{ "id": "wall", "cushions": ["bench"], "print": "continuous", "follows": "wall" }] }""",
+        "/rows/0/follows not-combinable"
+    )]
     [InlineData("""{ "/fabrics/0/price/per": "m" }""", "/fabrics/0/price/per not-combinable")]
     [InlineData("""{ "/fabrics/1/sold/unit": "lb" }""", "/fabrics/1/sold/unit not-combinable")]
     public void What_cannot_be_combined(string changes, string violation) => Breaks(changes, violation);

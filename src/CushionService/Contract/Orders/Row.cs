@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Contract.Orders;
 
@@ -14,4 +15,12 @@ public sealed record Row
     [Required]
     [NumberRange(1, 200)]
     public IReadOnlyList<string>? Cushions { get; init; }
+
+    /// <summary>How the print lies on its cushions; the same on each when left out.</summary>
+    public RowPrint? Print { get; init; }
+
+    /// <summary>The id of a row of seats that this is the row of backs of: its print runs on from theirs, across and upwards. For a
+    /// continuous print.</summary>
+    [RegularExpression(Identifier.Pattern)]
+    public string? Follows { get; init; }
 }
