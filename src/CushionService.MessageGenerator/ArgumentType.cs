@@ -8,6 +8,8 @@ internal sealed class ArgumentType(string code, string factory = "Of")
     private static readonly Dictionary<string, ArgumentType> Known = new()
     {
         ["length"] = new(Engine + "Measures.Length"),
+        ["mark"] = new(Engine + "Measures.Length", "Mark"),
+        ["run"] = new(Engine + "Measures.Length", "Run"),
         ["area"] = new(Engine + "Measures.Area"),
         ["volume"] = new(Engine + "Measures.Volume"),
         ["mass"] = new(Engine + "Measures.Mass"),

@@ -7,7 +7,8 @@ namespace CushionService.MessageGenerator;
 /// <summary>Reads a template and writes the C# expression of its parts.</summary>
 /// <remarks>The grammar is a subset of ICU MessageFormat's: <c>{name}</c>, <c>{name, plural, =0 {..} one {..} other {..}}</c> with
 /// <c>#</c> for the number, <c>{name, select, word {..} other {..}}</c>; an apostrophe before a brace or <c>#</c> quotes up to the next
-/// one. One form is of our own: <c>{name, list, and}</c> and <c>{name, list, or}</c>, a list with that word before its last.</remarks>
+/// one. One form is of our own: <c>{name, list, and}</c> and <c>{name, list, or}</c>, a list with that word before its last, and
+/// <c>{name, list, sum}</c> and <c>{name, list, semicolon}</c>, a list with that sign between all.</remarks>
 internal sealed class TemplateReader
 {
     private static readonly Regex Count = new("^(=[0-9]{1,9}|one|many|other)$", RegexOptions.CultureInvariant);
@@ -141,9 +142,9 @@ internal sealed class TemplateReader
     {
         string word = _text.UpTo('}');
         _text.Next();
-        return argument.IsList && word is "and" or "or"
+        return argument.IsList && word is "and" or "or" or "sum" or "semicolon"
             ? $"MessagePart.List({index}, Conjunction.{MessageClass.Pascal(word)})"
-            : throw new MessageException($"'{argument.Name}, list' needs a list, and one of: and, or");
+            : throw new MessageException($"'{argument.Name}, list' needs a list, and one of: and, or, sum, semicolon");
     }
 
     private string Cases(Argument argument, int counted, Func<string, bool> allowed)

@@ -1,5 +1,5 @@
-using System.Text;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Engine.Cutting;
@@ -7,68 +7,28 @@ namespace CushionService.Engine.Cutting;
 /// <summary>Says in one line how the size of a cut piece comes about: "44 in + 2 × 1/2 in seam by 18 in + 2 × 1/2 in seam".</summary>
 public static class Derivation
 {
-    /// <summary>The line for a piece, with lengths in a unit.</summary>
+    /// <summary>The line for a piece.</summary>
     /// <param name="piece">A cut piece.</param>
-    /// <param name="unit">The unit in which lengths are written.</param>
     /// <returns>One line without an end mark; for a piece of the maker's own, only its size.</returns>
-    public static string Of(CutPiece piece, LengthUnit unit)
-    {
-        if (piece.Panel is not { } panel)
-        {
-            return $"{LengthText.Format(piece.Width, unit)} by {LengthText.Format(piece.Length, unit)}, as ordered";
-        }
-
-        var line = new StringBuilder();
-        if (panel.Because is { } because)
-        {
-            line.Append(because(unit)).Append("; ");
-        }
-
-        AppendSide(line, piece.WidthTerms, unit);
-        line.Append(" by ");
-        AppendSide(line, piece.LengthTerms, unit);
-        return line.ToString();
-    }
+    public static Message Of(CutPiece piece) =>
+        piece.Panel is { } panel
+            ? SizeTexts.Cut(panel.Because, Side(piece.WidthTerms), Side(piece.LengthTerms))
+            : SizeTexts.AsOrdered(piece.Width, piece.Length);
 
     // One side: finished size, take-up, the allowance at either edge, and last what rounding adds or takes off.
-    private static void AppendSide(StringBuilder line, in CutSize size, LengthUnit unit)
-    {
-        line.Append(
-            size.Layers == 1
-                ? LengthText.Format(size.Finished, unit)
-                : $"{size.Layers} layers of {LengthText.Format(Length.FromNanometres(size.Finished.Nanometres / size.Layers), unit)}"
+    private static Message Side(in CutSize size) =>
+        SizeTexts.Side(
+            size.Layers,
+            Length.FromNanometres(size.Finished.Nanometres / size.Layers),
+            size.TakeUp > Length.Zero ? size.TakeUp : null,
+            size.First == size.Second
+                ? Allowance(size.First, 2 * size.First.Turns)
+                : [.. Allowance(size.First, size.First.Turns), .. Allowance(size.Second, size.Second.Turns)],
+            size.Cut != size.Exact ? size.Cut : null,
+            size.Cut > size.Exact
         );
-        if (size.TakeUp > Length.Zero)
-        {
-            line.Append(" + ").Append(LengthText.Format(size.TakeUp, unit)).Append(" drawn in by stitching");
-        }
-
-        if (size.First == size.Second)
-        {
-            Append(line, size.First, 2 * size.First.Turns, unit);
-        }
-        else
-        {
-            Append(line, size.First, size.First.Turns, unit);
-            Append(line, size.Second, size.Second.Turns, unit);
-        }
-
-        if (size.Cut != size.Exact)
-        {
-            line.Append(size.Cut > size.Exact ? ", up to " : ", down to ").Append(LengthText.Format(size.Cut, unit));
-        }
-    }
 
     // Edges without an allowance, such as folds, are not mentioned.
-    private static void Append(StringBuilder line, EdgeFinish finish, int times, LengthUnit unit)
-    {
-        if (times > 0 && finish.Depth > Length.Zero)
-        {
-            line.Append(" + ")
-                .Append(times == 1 ? "" : $"{times} × ")
-                .Append(LengthText.Format(finish.Depth, unit))
-                .Append(' ')
-                .Append(finish.Name);
-        }
-    }
+    private static Message[] Allowance(EdgeFinish finish, int times) =>
+        times > 0 && finish.Depth > Length.Zero ? [SizeTexts.Allowance(times, finish.Depth, finish.Kind)] : [];
 }

@@ -1,3 +1,4 @@
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Engine.Cutting;
@@ -8,32 +9,32 @@ internal static class MarkWords
     /// <summary>A few words, for one who marks or sews.</summary>
     /// <param name="purpose">What the mark is for.</param>
     /// <exception cref="ArgumentOutOfRangeException">A purpose that has no words.</exception>
-    public static string Of(MarkPurpose purpose) =>
+    public static Message Of(MarkPurpose purpose) =>
         purpose switch
         {
-            MarkPurpose.NameTop => "TOP, right side up",
-            MarkPurpose.NameUnderside => "UNDERSIDE, right side up: the mirror image of the top",
-            MarkPurpose.StitchBody => "Stitch the body's edge through all layers",
-            MarkPurpose.FoldFlangeBack => "Fold the flange back",
-            MarkPurpose.FoldLengthwise => "Fold lengthwise, right side out",
-            MarkPurpose.FoldInFour => "Fold the long edges to the middle, then fold in half",
-            MarkPurpose.FoldTube => "Fold in half, right side in",
-            MarkPurpose.Tuft => "Tuft",
-            MarkPurpose.CatchTies => "Catch a pair of ties in the seam here",
-            MarkPurpose.CatchStrap => "Catch an end of a strap in the seam here",
-            MarkPurpose.SewPocket => "Sew the pocket down on this line",
-            MarkPurpose.SewHandleEnd => "Sew an end of the handle down here with a boxed X",
-            MarkPurpose.SetEyelet => "Set an eyelet here",
-            MarkPurpose.StitchChannel => "Stitch between two channels",
-            MarkPurpose.TieBody => "Tie the body here",
-            MarkPurpose.EdgeOfEnd => "The edge of the end",
-            MarkPurpose.SewClosureTie => "Sew a tie of the closure on here",
-            MarkPurpose.StopZipper => "The zipper starts or stops here",
-            MarkPurpose.LapZipper => "Lap line of the zipper",
-            MarkPurpose.Button => "Button or buttonhole",
-            MarkPurpose.TaperCorner => "New seam line to the drawn-in corner",
-            MarkPurpose.CutDiagonal => "Cut on the diagonal into two triangles",
-            MarkPurpose.CutStripsApart => "Cut the strips apart",
+            MarkPurpose.NameTop => MarkTexts.NameTop,
+            MarkPurpose.NameUnderside => MarkTexts.NameUnderside,
+            MarkPurpose.StitchBody => MarkTexts.StitchBody,
+            MarkPurpose.FoldFlangeBack => MarkTexts.FoldFlangeBack,
+            MarkPurpose.FoldLengthwise => MarkTexts.FoldLengthwise,
+            MarkPurpose.FoldInFour => MarkTexts.FoldInFour,
+            MarkPurpose.FoldTube => MarkTexts.FoldTube,
+            MarkPurpose.Tuft => MarkTexts.Tuft,
+            MarkPurpose.CatchTies => MarkTexts.CatchTies,
+            MarkPurpose.CatchStrap => MarkTexts.CatchStrap,
+            MarkPurpose.SewPocket => MarkTexts.SewPocket,
+            MarkPurpose.SewHandleEnd => MarkTexts.SewHandleEnd,
+            MarkPurpose.SetEyelet => MarkTexts.SetEyelet,
+            MarkPurpose.StitchChannel => MarkTexts.StitchChannel,
+            MarkPurpose.TieBody => MarkTexts.TieBody,
+            MarkPurpose.EdgeOfEnd => MarkTexts.EdgeOfEnd,
+            MarkPurpose.SewClosureTie => MarkTexts.SewClosureTie,
+            MarkPurpose.StopZipper => MarkTexts.StopZipper,
+            MarkPurpose.LapZipper => MarkTexts.LapZipper,
+            MarkPurpose.Button => MarkTexts.Button,
+            MarkPurpose.TaperCorner => MarkTexts.TaperCorner,
+            MarkPurpose.CutDiagonal => MarkTexts.CutDiagonal,
+            MarkPurpose.CutStripsApart => MarkTexts.CutStripsApart,
             _ => throw new ArgumentOutOfRangeException(nameof(purpose)),
         };
 }

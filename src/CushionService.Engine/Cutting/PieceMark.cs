@@ -1,4 +1,5 @@
 using CushionService.Engine.Geometry;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Engine.Cutting;
@@ -8,4 +9,4 @@ namespace CushionService.Engine.Cutting;
 /// <param name="From">Where it is, or where its line starts.</param>
 /// <param name="To">Where its line ends; null for a point.</param>
 /// <param name="Because">What it is for, with its distances.</param>
-public sealed record PieceMark(MarkKind Kind, Point From, Point? To, string Because);
+public sealed record PieceMark(MarkKind Kind, Point From, Point? To, Message Because);

@@ -1,5 +1,6 @@
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Engine.Cutting;
@@ -19,8 +20,7 @@ public static class PieceMarks
 
     /// <summary>The marks of a piece; none for a loose piece.</summary>
     /// <param name="piece">The piece.</param>
-    /// <param name="unit">The unit of the distances in words.</param>
-    public static IReadOnlyList<PieceMark> Of(CutPiece piece, LengthUnit unit)
+    public static IReadOnlyList<PieceMark> Of(CutPiece piece)
     {
         var marks = new List<PieceMark>();
         if (piece.Panel is not { } panel)
@@ -34,50 +34,41 @@ public static class PieceMarks
                 next = panel.Edges[(i + 1) % panel.Edges.Length];
             if (RunsOn(edge, next))
             {
-                marks.Add(Notch(piece, edge, edge.Length, $"where {edge.Name} meets {next.Name}", unit));
+                marks.Add(Notch(piece, edge, edge.Length, MarkTexts.NotchWhereEdgesMeet(edge.Name, next.Name)));
             }
             else if (edge.Finish.Kind == FinishKind.Seam && next.Finish.Kind == FinishKind.Seam)
             {
                 Point corner = Placed(piece, edge.To);
-                marks.Add(
-                    new PieceMark(
-                        MarkKind.SeamDot,
-                        corner,
-                        null,
-                        $"Seam-line corner of {edge.Name} and {next.Name}; {Distances(piece, corner, unit)}"
-                    )
-                );
+                marks.Add(new PieceMark(MarkKind.SeamDot, corner, null, At(piece, corner, MarkTexts.SeamCorner(edge.Name, next.Name))));
             }
 
             if (edge.Finish.Kind == FinishKind.Seam && edge.Length >= ShortestNotched)
             {
-                PieceMark middle = Notch(piece, edge, Share(edge, 2), $"middle of {edge.Name}", unit);
+                PieceMark middle = Notch(piece, edge, Share(edge, 2), MarkTexts.NotchMiddle(edge.Name));
                 marks.Add(edge.Name.First == EdgeWord.Back ? middle with { Kind = MarkKind.DoubleNotch } : middle);
             }
 
             if (edge.Finish.Kind == FinishKind.Seam && edge.Length > LongestHalved)
             {
-                marks.Add(Notch(piece, edge, Share(edge, 1), $"first quarter of {edge.Name}", unit));
-                marks.Add(Notch(piece, edge, Share(edge, 3), $"last quarter of {edge.Name}", unit));
+                marks.Add(Notch(piece, edge, Share(edge, 1), MarkTexts.NotchFirstQuarter(edge.Name)));
+                marks.Add(Notch(piece, edge, Share(edge, 3), MarkTexts.NotchLastQuarter(edge.Name)));
             }
 
-            AddFolds(marks, piece, edge, unit);
+            AddFolds(marks, piece, edge);
         }
 
         foreach (PanelMark mark in panel.Marks)
         {
             Point from = Placed(piece, mark.From);
             Point? to = mark.To is { } end ? Placed(piece, end) : null;
-            marks.Add(new PieceMark(mark.Kind, from, to, $"{MarkWords.Of(mark.Purpose)}; {Distances(piece, from, unit)}"));
+            marks.Add(new PieceMark(mark.Kind, from, to, At(piece, from, MarkWords.Of(mark.Purpose))));
         }
 
         if (piece.Rotations == Nesting.Rotations.None)
         {
             Length x = piece.Width.HalfUp(),
                 eighth = Length.FromNanometres(piece.Length.Nanometres / 8);
-            marks.Add(
-                new PieceMark(MarkKind.UpArrow, new Point(x, 3 * eighth), new Point(x, 5 * eighth), "Up: this piece may not be turned")
-            );
+            marks.Add(new PieceMark(MarkKind.UpArrow, new Point(x, 3 * eighth), new Point(x, 5 * eighth), MarkTexts.Up));
         }
 
         return marks;
@@ -91,7 +82,7 @@ public static class PieceMarks
     private static Length Share(Edge edge, int quarters) => Length.FromNanometres((long)((Int128)edge.Length.Nanometres * quarters / 4));
 
     // On the cut line, square to the seam line.
-    private static PieceMark Notch(CutPiece piece, Edge edge, Length distance, string where, LengthUnit unit)
+    private static PieceMark Notch(CutPiece piece, Edge edge, Length distance, Message what)
     {
         (Point at, double direction) = edge.At(distance);
         Point placed = Placed(piece, at);
@@ -103,7 +94,7 @@ public static class PieceMarks
             EdgeFacing.Left when !IsWithin(piece) => placed with { X = Length.Zero },
             _ => Beyond(piece, placed, direction, edge.Finish.Allowance.Nanometres),
         };
-        return new PieceMark(MarkKind.Notch, onCut, null, $"Notch {where}; {Distances(piece, onCut, unit)}");
+        return new PieceMark(MarkKind.Notch, onCut, null, At(piece, onCut, what));
     }
 
     // A template's level and plumb edges may lie inside its extent.
@@ -123,7 +114,7 @@ public static class PieceMarks
     }
 
     // Seams and caught edges are not folded. Each turn of a hem has a fold of its own, the outer one first.
-    private static void AddFolds(List<PieceMark> marks, CutPiece piece, Edge edge, LengthUnit unit)
+    private static void AddFolds(List<PieceMark> marks, CutPiece piece, Edge edge)
     {
         EdgeFinish finish = edge.Finish;
         if (finish.Kind is FinishKind.Seam or FinishKind.Caught || finish.Depth == Length.Zero)
@@ -137,12 +128,7 @@ public static class PieceMarks
             (Point from, Point to) = piece.Outline.IsEmpty
                 ? AcrossPiece(piece, edge.Facing, inward)
                 : BesideEdge(piece, edge, (finish.Allowance - inward).Nanometres);
-            var fold = new PieceMark(
-                MarkKind.FoldLine,
-                from,
-                to,
-                $"Fold {turn} of the {finish.Name}, {LengthText.FormatMark(inward, unit)} from the cut edge"
-            );
+            var fold = new PieceMark(MarkKind.FoldLine, from, to, MarkTexts.Fold(turn, finish.Kind, inward));
             if (!marks.Contains(fold))
             {
                 marks.Add(fold);
@@ -183,13 +169,11 @@ public static class PieceMarks
             ? made
             : Length.FromNanometres((long)((Int128)made.Nanometres * (size + takeUp).Nanometres / size.Nanometres));
 
-    // From the nearer cut end both ways.
-    private static string Distances(CutPiece piece, Point point, LengthUnit unit)
+    // With the distances from the nearer cut end both ways.
+    private static Message At(CutPiece piece, Point point, Message what)
     {
         bool left = point.X <= piece.Width - point.X,
             lower = point.Y <= piece.Length - point.Y;
-        string across = LengthText.FormatMark(left ? point.X : piece.Width - point.X, unit);
-        string along = LengthText.FormatMark(lower ? point.Y : piece.Length - point.Y, unit);
-        return $"{across} from the {(left ? EdgeName.Left : EdgeName.Right)} end, {along} from the {(lower ? EdgeName.Lower : EdgeName.Upper)} edge";
+        return MarkTexts.At(what, left ? point.X : piece.Width - point.X, left, lower ? point.Y : piece.Length - point.Y, lower);
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
@@ -38,19 +39,14 @@ public sealed record WeltNeed(WeltSpecification Welt, CushionSpecification Cushi
             : null;
 
     /// <summary>How the length comes about, in one line.</summary>
-    public string Because(LengthUnit unit)
-    {
-        string Text(Length length) => LengthText.Format(length, unit);
-        string loops = string.Join(
-            " + ",
+    public Message Because =>
+        WeltTexts.Need(
+            Cushion.Quantity,
             Loops.Select(loop =>
-                $"{Text(loop.Length)} {(loop.Place == EdgingPlace.Corners ? "at" : "round")} the {loop.Place.ToString().ToLowerInvariant()} + {(loop.IsClosed ? $"{Text(Practice.WeltOverlap)} to close" : $"{2 * loop.Edges.Length} × {Text(Cushion.SeamAllowance)} seam")}"
-            )
+                loop.IsClosed
+                    ? WeltTexts.ClosedLoop(loop.Length, loop.Place, Practice.WeltOverlap)
+                    : WeltTexts.OpenLoop(loop.Length, loop.Place, 2 * loop.Edges.Length, Cushion.SeamAllowance)
+            ),
+            Total
         );
-        return Cushion.Quantity == 1 ? $"{loops} = {Text(Total)}" : $"{Cushion.Quantity} × ({loops}) = {Text(Total)}";
-    }
-
-    /// <summary>How the width of the strip comes about, in one line.</summary>
-    public string BecauseWidth(Length seam, LengthUnit unit) =>
-        $"strip π × {LengthText.Format(Welt.CordDiameter, unit)} cord + 2 × {LengthText.Format(seam, unit)} seam, up to {LengthText.Format(StripWidth, unit)}";
 }

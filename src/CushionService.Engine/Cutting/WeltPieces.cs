@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
@@ -55,8 +56,15 @@ internal static class WeltPieces
             Role = FabricRole.Edging,
             Edges = supply.Kind == WeltSupplyKind.BiasStrips ? Slanted(supply) : Rectangle(supply),
             Marks = Marks(supply),
-            Because = unit =>
-                $"{Because(needs, finished, total, unit)}; {need.BecauseWidth(cushion.SeamAllowance, unit)}; {Because(supply, unit)}",
+            Because = WeltTexts.Pieces(
+                needs.Length == 1 ? [need.Because] : needs.Select(one => WeltTexts.OfCushion(one.Cushion.Name, one.Because)),
+                needs.Length == 1 ? null : finished,
+                need.StripWidth,
+                total,
+                need.Welt.CordDiameter,
+                cushion.SeamAllowance,
+                Because(supply)
+            ),
         };
         return CutPiece.Of(panel, cushion, fabric, step) with
         {
@@ -69,29 +77,13 @@ internal static class WeltPieces
         };
     }
 
-    private static string Because(ImmutableArray<WeltNeed> needs, Length finished, Length total, LengthUnit unit)
-    {
-        string Text(Length length) => LengthText.Format(length, unit);
-        string all =
-            needs.Length == 1
-                ? needs[0].Because(unit)
-                : $"{string.Join("; ", needs.Select(need => $"{need.Cushion.Name}: {need.Because(unit)}"))}; {Text(finished)} in all";
-        return $"{all}, and {Text(needs[0].StripWidth)} for a strip's end: {Text(total)}";
-    }
-
-    private static string Because(WeltSupply supply, LengthUnit unit)
-    {
-        string length = LengthText.Format(supply.Supplied, unit);
-        return supply.Kind switch
+    private static Message Because(WeltSupply supply) =>
+        supply.Kind switch
         {
-            WeltSupplyKind.StraightStrips when supply.Pieces == 1 => $"1 strip makes {length}",
-            WeltSupplyKind.StraightStrips => $"{supply.Pieces} strips, joined on the slant, make {length}",
-            WeltSupplyKind.BiasStrips =>
-                $"{supply.Strips} whole bias strips from selvedge to selvedge make {length}, corner triangles left over",
-            _ when supply.Pieces == 1 => $"a continuous bias strip of {supply.Strips} turns from the square makes {length}",
-            _ => $"continuous bias strips of {supply.Strips} turns from each of {supply.Pieces} squares make {length}",
+            WeltSupplyKind.StraightStrips => WeltTexts.StraightStrips(supply.Pieces, supply.Supplied),
+            WeltSupplyKind.BiasStrips => WeltTexts.BiasStrips(supply.Strips, supply.Supplied),
+            _ => WeltTexts.ContinuousStrip(supply.Strips, supply.Pieces, supply.Supplied),
         };
-    }
 
     private static ImmutableArray<Edge> Rectangle(WeltSupply supply) =>
         PanelOutline.Rectangle(supply.Width, supply.Length, EdgeFinish.Raw, EdgeFinish.Raw, EdgeFinish.Raw, EdgeFinish.Raw);

@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Nesting;
 
 namespace CushionService.Engine.Layouts;
@@ -32,22 +33,15 @@ public sealed record LayoutProof(ProofKind Kind, Length Length, Length Width, Ar
     }
 
     /// <summary>The proof in a sentence.</summary>
-    /// <param name="unit">The unit of lengths.</param>
-    public string Because(LengthUnit unit)
-    {
-        string length = LengthText.Format(Length, unit),
-            width = LengthText.Format(Width, unit);
-        return Kind switch
+    public Message Because =>
+        Kind switch
         {
-            ProofKind.Area => $"The pieces cover {AmountText.Area((decimal)Area!.Value.In(LengthUnit.Millimetre), unit)}, which fills "
-                + $"{width} of usable width to {length}.",
-            ProofKind.LongestPiece => $"One piece alone takes {length}.",
-            ProofKind.DualFeasible => $"No pieces of these sizes lie on {width} of usable width in less than {length}: too many of them "
-                + "cannot lie beside each other.",
-            ProofKind.Relaxation => $"An easier problem, which every layout solves too, already takes {length} of {width} of usable width.",
-            _ => $"Every way to lay the pieces on {width} of usable width in less than {length} was tried.",
+            ProofKind.Area => YardageTexts.ProvenByArea(Area!.Value, Width, Length),
+            ProofKind.LongestPiece => YardageTexts.ProvenByLongestPiece(Length),
+            ProofKind.DualFeasible => YardageTexts.ProvenByCrowding(Width, Length),
+            ProofKind.Relaxation => YardageTexts.ProvenByEasierProblem(Length, Width),
+            _ => YardageTexts.ProvenByTrial(Width, Length),
         };
-    }
 
     // Whether the area alone asks for the length, to the kernels' rounding.
     private static bool Fills(Area covered, Length length, Length width) =>

@@ -42,7 +42,13 @@ public static class BillOfMaterials
     private static Material Fabric(Yardage yardage, OrderSpecification order)
     {
         FabricSpecification fabric = yardage.Layout.Fabric;
-        return new Material(fabric.Id, MaterialKind.Fabric, yardage.SoldUnits, fabric.Sold.Unit, yardage.Because(order.Unit))
+        return new Material(
+            fabric.Id,
+            MaterialKind.Fabric,
+            yardage.SoldUnits,
+            fabric.Sold.Unit,
+            new Messages.MessageWriter(Messages.Language.English, order.Unit).Text(yardage.Because)
+        )
         {
             Label = fabric.Label,
         };

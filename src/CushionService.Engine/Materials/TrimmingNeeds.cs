@@ -50,7 +50,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 stock => stock.Diameter,
                 diameter,
                 welt.Total,
-                $"{Text(diameter)} thick: {welt.Because(order.Unit)}"
+                new Messages.MessageWriter(Messages.Language.English, order.Unit).Text(WeltTexts.Cord(diameter, welt.Because))
             );
         }
 

@@ -9,6 +9,12 @@ public enum ArgumentKind
     /// <summary>A length, in the order's unit.</summary>
     Length,
 
+    /// <summary>A distance to a mark, in the order's unit, to a finer mark of the tape.</summary>
+    Mark,
+
+    /// <summary>A length as it comes off a roll or a spool: in yards or metres.</summary>
+    Run,
+
     /// <summary>An area, in squares of the order's unit.</summary>
     Area,
 

@@ -1,6 +1,6 @@
 namespace CushionService.Engine.Messages;
 
-/// <summary>What comes before the last entry of a list.</summary>
+/// <summary>What comes between the entries of a list, or before the last.</summary>
 public enum Conjunction
 {
     /// <summary>A comma, as between the others.</summary>
@@ -11,4 +11,10 @@ public enum Conjunction
 
     /// <summary>The word for "or".</summary>
     Or,
+
+    /// <summary>A plus sign, between all.</summary>
+    Sum,
+
+    /// <summary>A semicolon, between all.</summary>
+    Semicolon,
 }

@@ -26,6 +26,12 @@ public readonly record struct MessageArgument
     /// <summary>A length.</summary>
     public static MessageArgument Of(Length length) => new(ArgumentKind.Length, length.Nanometres);
 
+    /// <summary>A distance to a mark.</summary>
+    public static MessageArgument Mark(Length length) => new(ArgumentKind.Mark, length.Nanometres);
+
+    /// <summary>A length as it comes off a roll or a spool.</summary>
+    public static MessageArgument Run(Length length) => new(ArgumentKind.Run, length.Nanometres);
+
     /// <summary>An area.</summary>
     public static MessageArgument Of(Area area) => new(ArgumentKind.Area, area.SquareMillimetres);
 

@@ -11,8 +11,6 @@ namespace CushionService.Engine.Messages;
 /// newtons.</param>
 public sealed class MessageWriter(Language language, LengthUnit unit)
 {
-    private const string Separator = ", ";
-
     /// <summary>The text of a message.</summary>
     public string Text(Message message)
     {
@@ -66,7 +64,7 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
                     text.Append(
                         i == 0 ? ""
                         : i == values.Length - 1 ? LanguageText.BeforeLast(written, conjunction)
-                        : Separator
+                        : LanguageText.Between(conjunction)
                     );
                     Write(text, values[i], Conjunction.None, written);
                 }
@@ -85,6 +83,11 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
         argument.Kind switch
         {
             ArgumentKind.Length => LengthText.Format(Length.FromNanometres((long)argument.Number), unit),
+            ArgumentKind.Mark => LengthText.FormatMark(Length.FromNanometres((long)argument.Number), unit),
+            ArgumentKind.Run => LengthText.Format(
+                Length.FromNanometres((long)argument.Number),
+                unit == LengthUnit.Inch ? LengthUnit.Yard : LengthUnit.Metre
+            ),
             ArgumentKind.Area => AmountText.Area(argument.Number, unit),
             ArgumentKind.Volume => AmountText.Volume(new Volume(argument.Number), unit),
             ArgumentKind.Mass => AmountText.Weight(new Mass(argument.Number), unit),

@@ -77,11 +77,11 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                     piece.IsRailroaded ? Grain.Railroaded
                     : piece.Rotations == Nesting.Rotations.QuarterTurns ? Grain.Either
                     : Grain.UpTheBolt,
-                Because = Derivation.Of(piece, unit),
+                Because = _writer.Text(Derivation.Of(piece)),
                 Marks =
                 [
                     .. PieceMarks
-                        .Of(piece, unit)
+                        .Of(piece)
                         .Select(mark => new MarkAnswer
                         {
                             Kind = mark.Kind,
@@ -89,7 +89,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                             Y = Number(mark.From.Y),
                             ToX = mark.To is { } to ? Number(to.X) : null,
                             ToY = mark.To is { } end ? Number(end.Y) : null,
-                            Because = mark.Because,
+                            Because = _writer.Text(mark.Because),
                         }),
                 ],
             }),
@@ -125,7 +125,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                     ProvenMinimal = layout.ProvenMinimal,
                     Proof = LayoutProof.Of(layout)?.Kind ?? Nesting.ProofKind.None,
                     ProofFigures = LayoutProof.Of(layout) is { } proof ? Figures(proof) : null,
-                    ProofBecause = LayoutProof.Of(layout)?.Because(unit) ?? "",
+                    ProofBecause = LayoutProof.Of(layout) is { } proven ? _writer.Text(proven.Because) : "",
                     Used = Math.Round(layout.Used, 4),
                     Motif = layout.MotifX is { } x ? Motif(layout, x, layout.Fabric.LaidRepeat!) : null,
                     Placements = [.. layout.Placements.Select(Placement)],
@@ -165,7 +165,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                 SoldLength = (double)yardage.SoldUnits,
                 SoldUnit = yardage.Layout.Fabric.Sold.Unit,
                 ProvenMinimal = yardage.Layout.ProvenMinimal,
-                Because = yardage.Because(unit),
+                Because = _writer.Text(yardage.Because),
             }),
         ];
 

@@ -57,7 +57,7 @@ public sealed class CutPieceFacts
         CutPiece piece = Drafting.Of(Order(Fabric, Piece("runner", 2, 12.01m, 40))).Pieces[0];
 
         Assert.Equal((In(12.01m), In(40), 2), (piece.Width, piece.Length, piece.Quantity));
-        Assert.Equal("about 12 in by 40 in, as ordered", Derivation.Of(piece, LengthUnit.Inch));
+        Assert.Equal("about 12 in by 40 in, as ordered", Derivation.Of(piece).ToString());
     }
 
     [Fact]

@@ -15,20 +15,20 @@ public sealed class DerivationFacts
     [InlineData("zipper-lower", "30 in + 2 × 1/2 in seam by 2 in + 1/2 in seam + 3/4 in zipper turn-under")]
     [InlineData("boxing-1", "53 in + 2 × 1/2 in seam by 4 in + 2 × 1/2 in seam")]
     public void A_cut_size_is_told_in_one_line(string part, string line) =>
-        Assert.Equal(line, Derivation.Of(Piece(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), part), LengthUnit.Inch));
+        Assert.Equal(line, Derivation.Of(Piece(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), part)).ToString());
 
     [Fact]
     public void A_hem_counts_each_of_its_folds() =>
         Assert.Equal(
             "22 in + 2 × 1/2 in seam by 2 1/2 in + 2 × 1/2 in hem + 1/2 in seam",
-            Derivation.Of(Piece(Boxed(22, 20, 4, HookAndLoop(0.5m, 1)), "closure-upper"), LengthUnit.Inch)
+            Derivation.Of(Piece(Boxed(22, 20, 4, HookAndLoop(0.5m, 1)), "closure-upper")).ToString()
         );
 
     [Fact]
     public void Rounding_to_the_cutting_step_is_told() =>
         Assert.Equal(
             "about 18 in + 2 × 1/2 in seam, up to 19 1/8 in by 20 in + 2 × 1/2 in seam",
-            Derivation.Of(Piece(KnifeEdge(18.01m, 20, HandSewn), "top"), LengthUnit.Inch)
+            Derivation.Of(Piece(KnifeEdge(18.01m, 20, HandSewn), "top")).ToString()
         );
 
     [Theory]
@@ -43,7 +43,7 @@ public sealed class DerivationFacts
         order = order with { Workroom = order.Workroom with { CuttingStep = In((decimal)step), FaceRounding = FaceRounding.Nearest } };
         CutPiece face = Drafting.Of(order).Pieces[0];
 
-        Assert.Equal($"{half} by {half}", Derivation.Of(face, LengthUnit.Inch));
+        Assert.Equal($"{half} by {half}", Derivation.Of(face).ToString());
         Assert.Equal((face.Width, face.Length), (face.WidthTerms.Cut, face.LengthTerms.Cut));
     }
 

@@ -19,13 +19,13 @@ public sealed class PieceMarksFacts
     {
         // Sources.Practice
         CutPiece front = Piece(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Handle = PractisedStrap }, "front");
-        PieceMark[] ends = [.. PieceMarks.Of(front, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.HandleEnd)];
+        PieceMark[] ends = [.. PieceMarks.Of(front).Where(mark => mark.Kind == MarkKind.HandleEnd)];
 
         Assert.Equal([In(4.75m), front.Width - In(4.75m)], ends.Select(mark => mark.From.X));
         Assert.Equal([In(8.5m)], [ends[1].From.X - ends[0].From.X]);
         Assert.All(ends, mark => Assert.Equal((In(1), In(2)), (mark.From.Y, mark.To!.Value.Y)));
-        Assert.Contains("4 3/4 in from the left end", ends[0].Because, StringComparison.Ordinal);
-        Assert.Contains("4 3/4 in from the right end", ends[1].Because, StringComparison.Ordinal);
+        Assert.Contains("4 3/4 in from the left end", ends[0].Because.ToString(), StringComparison.Ordinal);
+        Assert.Contains("4 3/4 in from the right end", ends[1].Because.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -35,7 +35,7 @@ public sealed class PieceMarksFacts
     public void A_strap_is_centred_on_its_side(Side side, string part)
     {
         CutPiece strip = Piece(Boxed(22, 20, 3, HookAndLoop(0.5m, 1.25m)) with { Handle = Strap with { Side = side } }, part);
-        PieceMark[] ends = [.. PieceMarks.Of(strip, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.HandleEnd)];
+        PieceMark[] ends = [.. PieceMarks.Of(strip).Where(mark => mark.Kind == MarkKind.HandleEnd)];
 
         Assert.Equal(2, ends.Length);
         Assert.Equal(strip.Width, ends[0].From.X + ends[1].From.X);
@@ -46,12 +46,12 @@ public sealed class PieceMarksFacts
     {
         // Sources.Practice: 4 × 10 in of fabric makes a strap of 1 × 9 in.
         CutPiece strap = Piece(Boxed(17, 15, 2, HookAndLoop(0.5m, 1)) with { Handle = PractisedStrap }, "handle");
-        PieceMark[] folds = [.. PieceMarks.Of(strap, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.FoldLine)];
+        PieceMark[] folds = [.. PieceMarks.Of(strap).Where(mark => mark.Kind == MarkKind.FoldLine)];
 
         Assert.Equal((In(4), In(10)), (strap.Width, strap.Length));
         Assert.Equal([In(1), In(2), In(3)], folds.Where(mark => mark.From.X == mark.To!.Value.X).Select(mark => mark.From.X));
         Assert.Equal([In(0.5m), In(9.5m)], folds.Where(mark => mark.From.Y == mark.To!.Value.Y).Select(mark => mark.From.Y).Order());
-        Assert.Equal("4 layers of 1 in by 9 in + 2 × 1/2 in turn-in", Derivation.Of(strap, LengthUnit.Inch));
+        Assert.Equal("4 layers of 1 in by 9 in + 2 × 1/2 in turn-in", Derivation.Of(strap).ToString());
     }
 
     [Fact]
@@ -64,7 +64,7 @@ public sealed class PieceMarksFacts
         Assert.Equal([In(3), In(3.5m)], Folds(lower));
 
         static IEnumerable<Length> Folds(CutPiece piece) =>
-            PieceMarks.Of(piece, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.FoldLine).Select(mark => mark.From.Y).Order();
+            PieceMarks.Of(piece).Where(mark => mark.Kind == MarkKind.FoldLine).Select(mark => mark.From.Y).Order();
     }
 
     [Fact]
@@ -72,7 +72,7 @@ public sealed class PieceMarksFacts
     {
         foreach (CutPiece piece in Drafting.Of(Order(Boxed(60, 22, 4, BackZipper, BoxingJoins.Back))).Pieces)
         {
-            foreach (PieceMark mark in PieceMarks.Of(piece, LengthUnit.Inch))
+            foreach (PieceMark mark in PieceMarks.Of(piece))
             {
                 Assert.InRange(mark.From.X.Nanometres, 0, piece.Width.Nanometres);
                 Assert.InRange(mark.From.Y.Nanometres, 0, piece.Length.Nanometres);
@@ -82,7 +82,7 @@ public sealed class PieceMarksFacts
                         || mark.From.X == piece.Width
                         || mark.From.Y == Length.Zero
                         || mark.From.Y == piece.Length,
-                    mark.Because
+                    mark.Because.ToString()
                 );
             }
         }
@@ -100,7 +100,7 @@ public sealed class PieceMarksFacts
         Assert.Equal(onFace, onStrip);
 
         static Length Middle(CutPiece piece, string which) =>
-            PieceMarks.Of(piece, LengthUnit.Inch).Single(mark => mark.Because.Contains(which, StringComparison.Ordinal)).From.X;
+            PieceMarks.Of(piece).Single(mark => mark.Because.ToString().Contains(which, StringComparison.Ordinal)).From.X;
     }
 
     private static CutPiece Piece(CushionSpecification cushion, string part) =>

@@ -122,8 +122,8 @@ public sealed class ConstructionStepFacts
         };
         foreach (CutPiece piece in Drafting.Of(Order(cushion)).Pieces)
         {
-            PieceMark[] folds = [.. PieceMarks.Of(piece, LengthUnit.Inch).Where(mark => mark.Kind == MarkKind.FoldLine)];
-            int fold = folds.Count(mark => mark.Because.StartsWith("Fold the flange back", StringComparison.Ordinal));
+            PieceMark[] folds = [.. PieceMarks.Of(piece).Where(mark => mark.Kind == MarkKind.FoldLine)];
+            int fold = folds.Count(mark => mark.Because.ToString().StartsWith("Fold the flange back", StringComparison.Ordinal));
 
             Assert.Equal(piece.Part.ToString() == "top" ? 4 : 3, fold);
             Assert.Equal(folds.Length, folds.Select(mark => (mark.From, mark.To)).Distinct().Count());
@@ -172,7 +172,7 @@ public sealed class ConstructionStepFacts
     {
         CushionSpecification round = Boxed(1, 1, 3, HandSewn, BoxingJoins.Back) with { Outline = new CircleOutline(In(diameter)) };
         CutPiece disc = Drafting.Of(Order(round)).Pieces[0];
-        PieceMark[] marks = [.. PieceMarks.Of(disc, LengthUnit.Inch).Where(mark => mark.Kind is MarkKind.Notch or MarkKind.DoubleNotch)];
+        PieceMark[] marks = [.. PieceMarks.Of(disc).Where(mark => mark.Kind is MarkKind.Notch or MarkKind.DoubleNotch)];
         double centre = disc.Width.Nanometres / 2.0,
             radius = In(diameter + 1).Nanometres / 2.0;
 
@@ -199,9 +199,9 @@ public sealed class ConstructionStepFacts
         string[] notches =
         [
             .. PieceMarks
-                .Of(side, LengthUnit.Inch)
-                .Where(mark => mark.Because.StartsWith("Notch where", StringComparison.Ordinal))
-                .Select(mark => mark.Because.Split(';')[0]),
+                .Of(side)
+                .Where(mark => mark.Because.ToString().StartsWith("Notch where", StringComparison.Ordinal))
+                .Select(mark => mark.Because.ToString().Split(';')[0]),
         ];
 
         Assert.Equal(
@@ -239,7 +239,7 @@ public sealed class ConstructionStepFacts
             faces[1].Outline.Select(corner => (corner.X, corner.Y)).Order()
         );
         Assert.NotEqual(faces[0].Outline, faces[1].Outline);
-        Assert.All(faces, face => Assert.Single(PieceMarks.Of(face, LengthUnit.Inch), mark => mark.Kind == MarkKind.FaceName));
+        Assert.All(faces, face => Assert.Single(PieceMarks.Of(face), mark => mark.Kind == MarkKind.FaceName));
     }
 
     [Fact]

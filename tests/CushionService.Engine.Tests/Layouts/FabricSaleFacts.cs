@@ -76,14 +76,14 @@ public sealed class FabricSaleFacts
                 )
                     .Yardages[0]
                     .Layout
-            ).Because(LengthUnit.Inch)
+            ).Because.ToString()
         );
 
     [Fact]
     public void The_line_of_plain_fabric_is_short() =>
         Assert.Equal(
             "19 in laid out, up to the next 1/8 yd: 5/8 yd",
-            Quote(Order(KnifeEdge(18, 18, HandSewn))).Yardages[0].Because(LengthUnit.Inch)
+            Quote(Order(KnifeEdge(18, 18, HandSewn))).Yardages[0].Because.ToString()
         );
 
     [Fact]
@@ -92,7 +92,7 @@ public sealed class FabricSaleFacts
             "up to the next 1/8 yd and the least that is sold: 1/2 yd",
             Quote(Order(Fabric with { Sold = ByEighthYard with { Minimum = In(18) } }, Piece("patch", 1, 6, 6)))
                 .Yardages[0]
-                .Because(LengthUnit.Inch),
+                .Because.ToString(),
             StringComparison.Ordinal
         );
 }

@@ -1,5 +1,6 @@
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Nesting;
 
@@ -16,7 +17,7 @@ public sealed class LayoutProofFacts
 
         Assert.Equal((ProofKind.Area, In(20), In(54)), (proof.Kind, proof.Length, proof.Width));
         Assert.Equal(1080, proof.Area!.Value.In(LengthUnit.Inch), 1e-9);
-        Assert.Equal("The pieces cover 1080 in², which fills 54 in of usable width to 20 in.", proof.Because(LengthUnit.Inch));
+        Assert.Equal("The pieces cover 1080 in², which fills 54 in of usable width to 20 in.", proof.Because.ToString());
     }
 
     [Fact]
@@ -26,8 +27,8 @@ public sealed class LayoutProofFacts
 
         Assert.Equal((ProofKind.LongestPiece, In(60)), (proof.Kind, proof.Length));
         Assert.Null(proof.Area);
-        Assert.Equal("One piece alone takes 60 in.", proof.Because(LengthUnit.Inch));
-        Assert.Equal("One piece alone takes 152.4 cm.", proof.Because(LengthUnit.Centimetre));
+        Assert.Equal("One piece alone takes 60 in.", proof.Because.ToString());
+        Assert.Equal("One piece alone takes 152.4 cm.", new MessageWriter(Language.English, LengthUnit.Centimetre).Text(proof.Because));
     }
 
     [Fact]
@@ -39,7 +40,7 @@ public sealed class LayoutProofFacts
 
         Assert.True(proof.Length > In(27) && proof.Length <= In(28), proof.Length.ToString());
         Assert.NotEqual(ProofKind.Area, proof.Kind);
-        Assert.Contains(LengthText.Format(proof.Length, LengthUnit.Inch), proof.Because(LengthUnit.Inch), StringComparison.Ordinal);
+        Assert.Contains(LengthText.Format(proof.Length, LengthUnit.Inch), proof.Because.ToString(), StringComparison.Ordinal);
     }
 
     private static LayoutProof Proof(OrderSpecification order) => LayoutProof.Of(Quote(order).Yardages[0].Layout)!;

@@ -19,7 +19,7 @@ public sealed class MotifFacts
         Assert.Equal([In(16.5m), In(36.5m)], yardage.Layout.Placements.Select(laid => laid.Y).Order());
         Assert.All(yardage.Layout.Placements, laid => Assert.Equal(In(17.5m), laid.X));
         Assert.Equal((In(55.5m), Length.Zero), (yardage.Layout.Length, yardage.Layout.Start));
-        Assert.Equal("55 1/2 in laid out, up to the next 1/8 yd: 1 5/8 yd", yardage.Because(LengthUnit.Inch));
+        Assert.Equal("55 1/2 in laid out, up to the next 1/8 yd: 1 5/8 yd", yardage.Because.ToString());
         Assert.True(yardage.Layout.ProvenMinimal);
         Assert.Null(MotifNote.Of(yardage));
     }
@@ -32,7 +32,7 @@ public sealed class MotifFacts
         Yardage yardage = Pillow(Twenty);
 
         Assert.Equal((In(39), In(20)), (yardage.Layout.Length, yardage.Layout.Start));
-        Assert.EndsWith("1 3/4 yd, enough wherever the first motif is", yardage.Because(LengthUnit.Inch), StringComparison.Ordinal);
+        Assert.EndsWith("1 3/4 yd, enough wherever the first motif is", yardage.Because.ToString(), StringComparison.Ordinal);
         Assert.True(yardage.Layout.ProvenMinimal);
         Assert.Equal(In(22.5m), yardage.SoldAtBest);
         Assert.Equal(
@@ -99,7 +99,7 @@ public sealed class MotifFacts
         MatchSpecification free = new(FaceMatch.Free, UndersideMatch.Free, BoxingMatch.Free);
         Yardage yardage = Quote(Order(KnifeEdge(18, 18, HandSewn) with { Match = free }, Fabric with { Repeat = Twenty })).Yardages[0];
 
-        Assert.Equal("19 in laid out, up to the next 1/8 yd: 5/8 yd", yardage.Because(LengthUnit.Inch));
+        Assert.Equal("19 in laid out, up to the next 1/8 yd: 5/8 yd", yardage.Because.ToString());
     }
 
     [Fact]

@@ -37,7 +37,7 @@ public sealed class RepeatFacts
         Assert.Equal(In(127), yardage.Layout.Length);
         Assert.Equal(161.1m, decimal.Round(FabricSale.Needed(fabric, yardage.Layout.Length, yardage.Layout.Start).In(LengthUnit.Inch), 1));
         Assert.Equal(4.5m, yardage.SoldUnits);
-        Assert.StartsWith("127 in laid out ÷ (1 − 10 % shrinkage) + 20 in", yardage.Because(LengthUnit.Inch), StringComparison.Ordinal);
+        Assert.StartsWith("127 in laid out ÷ (1 − 10 % shrinkage) + 20 in", yardage.Because.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -34,8 +34,8 @@ public sealed class GeneratorFacts
     [InlineData("{n, select, Back {} other {}}", "n: word Engine.Side", "'Back' is no case of 'n', or is there twice")]
     [InlineData("{n, select, {} other {}}", "n: word Engine.Side", "'' is no case of 'n', or is there twice")]
     [InlineData("{n, plural, few {#} other {#}}", "n: count", "'few' is no case of 'n', or is there twice")]
-    [InlineData("{n, list, and}", "n: length", "'n, list' needs a list, and one of: and, or")]
-    [InlineData("{n, list, nor}", "n: id[]", "'n, list' needs a list, and one of: and, or")]
+    [InlineData("{n, list, and}", "n: length", "'n, list' needs a list, and one of: and, or, sum, semicolon")]
+    [InlineData("{n, list, nor}", "n: id[]", "'n, list' needs a list, and one of: and, or, sum, semicolon")]
     public void A_broken_template_is_an_error(string template, string comment, string reason)
     {
         Diagnostic fault = Assert.Single(Faults(("StepTexts.resx", File(Data("join-run", template, comment)))));

@@ -39,7 +39,7 @@ public sealed class AdditionFacts
         CutPiece tie = pad.Pieces.Single(piece => piece.Part.ToString() == "tie");
 
         Assert.Equal((4, In(13)), (tie.Quantity, tie.Length));
-        Assert.Equal("4 layers of 1/2 in by 12 in + 1/2 in seam + 1/2 in turn-in", Derivation.Of(tie, LengthUnit.Inch));
+        Assert.Equal("4 layers of 1/2 in by 12 in + 1/2 in seam + 1/2 in turn-in", Derivation.Of(tie).ToString());
         Assert.Equal([In(15), In(1)], pad.Patterns[0].Panel("bottom").Marks.Select(mark => mark.From.X));
     }
 
@@ -71,7 +71,7 @@ public sealed class AdditionFacts
         );
         Assert.Equal(In(24 + (4 * 4) + 1), top.Width);
         Assert.Equal(In(18 + (3 * 4) + 1), top.Length);
-        Assert.Contains("16 in drawn in by stitching", Derivation.Of(top, LengthUnit.Inch), StringComparison.Ordinal);
+        Assert.Contains("16 in drawn in by stitching", Derivation.Of(top).ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

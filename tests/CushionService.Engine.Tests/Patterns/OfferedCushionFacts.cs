@@ -104,7 +104,7 @@ public sealed class OfferedCushionFacts
 
     private static void MarksLieWithin(CutPiece piece) =>
         Assert.All(
-            PieceMarks.Of(piece, LengthUnit.Inch),
+            PieceMarks.Of(piece),
             mark =>
             {
                 Assert.InRange(mark.From.X.Nanometres, 0, piece.Width.Nanometres);

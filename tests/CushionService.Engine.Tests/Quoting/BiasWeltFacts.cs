@@ -34,7 +34,7 @@ public sealed class BiasWeltFacts
         Assert.Equal(13, welt.Quantity);
         Assert.Contains(
             "540 in in all, and 1 1/2 in for a strip's end: 541 1/2 in",
-            Derivation.Of(welt, LengthUnit.Inch),
+            Derivation.Of(welt).ToString(),
             StringComparison.Ordinal
         );
     }
@@ -76,7 +76,7 @@ public sealed class BiasWeltFacts
         // By hand: 189 1/2 over 43 1/2 is five strips of 1 1/2, 7 1/2 in, sold as 1/4 yd; the bias takes a square or a block of strips.
         Assert.Equal(In(9), straight.Sold);
         Assert.Equal(
-            $"With welt on the bias the order takes {trim.SoldText} of trim. Straight welt would do on straight sides of a plain "
+            $"With welt on the bias the order takes {trim.SoldAmount} of trim. Straight welt would do on straight sides of a plain "
                 + $"fabric, and takes "
                 + $"1/4 yd, {LengthText.Format(trim.Sold - straight.Sold, LengthUnit.Yard)} less. To cut it so, set the edging's cut "
                 + $"to crosswise.",

@@ -141,7 +141,7 @@ public sealed class GeneratedOrderFacts
             '\n',
             (string[])
                 [
-                    .. quote.Yardages.Select(yardage => yardage.Because(LengthUnit.Millimetre)),
+                    .. quote.Yardages.Select(yardage => yardage.Because.ToString()),
                     .. quote
                         .Yardages.SelectMany(yardage => yardage.Layout.Placements)
                         .Select(laid => $"{laid.Piece.Id} {laid.Copy} {laid.X.Nanometres} {laid.Y.Nanometres} {laid.Turn}"),

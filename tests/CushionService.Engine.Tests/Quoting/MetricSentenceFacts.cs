@@ -46,8 +46,8 @@ public sealed partial class MetricSentenceFacts
         var drafting = Drafting.Of(order);
         IEnumerable<string> drafted =
         [
-            .. drafting.Pieces.Select(piece => Derivation.Of(piece, order.Unit)),
-            .. drafting.Pieces.SelectMany(piece => PieceMarks.Of(piece, order.Unit)).Select(mark => mark.Because),
+            .. drafting.Pieces.Select(piece => writer.Text(Derivation.Of(piece))),
+            .. drafting.Pieces.SelectMany(piece => PieceMarks.Of(piece)).Select(mark => writer.Text(mark.Because)),
             .. drafting.Violations.Concat(drafting.Warnings).Select(violation => writer.Text(violation.Detail)),
         ];
         return

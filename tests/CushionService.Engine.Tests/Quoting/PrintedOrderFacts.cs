@@ -78,10 +78,7 @@ public sealed class PrintedOrderFacts
                 )
                 {
                     LayoutCheck.Passes(needed.Layout, again);
-                    Assert.True(
-                        needed.Sold <= enough.Sold,
-                        $"{needed.Because(order.Unit)}, but {enough.Because(order.Unit)}, {enough.Layout.ProofFigures}"
-                    );
+                    Assert.True(needed.Sold <= enough.Sold, $"{needed.Because}, but {enough.Because}, {enough.Layout.ProofFigures}");
                 }
             }
         );

@@ -47,7 +47,7 @@ public sealed class TrimmedOrderFacts
                         drafting.Pieces,
                         piece => Assert.True(piece.Width > Length.Zero && piece.Length > Length.Zero && piece.Quantity > 0, piece.Id)
                     );
-                    Assert.All(drafting.Pieces, piece => Assert.NotEmpty(Derivation.Of(piece, order.Unit)));
+                    Assert.All(drafting.Pieces, piece => Assert.NotEmpty(Derivation.Of(piece).ToString()));
                     Assert.All(drafting.Pieces, MarksLieOnThePiece);
                 }
                 catch (Exception fault)
@@ -156,7 +156,7 @@ public sealed class TrimmedOrderFacts
 
     private static void MarksLieOnThePiece(CutPiece piece) =>
         Assert.All(
-            PieceMarks.Of(piece, LengthUnit.Inch),
+            PieceMarks.Of(piece),
             mark =>
                 Assert.True(
                     mark.From.X >= Length.Zero

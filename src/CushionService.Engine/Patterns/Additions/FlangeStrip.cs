@@ -109,7 +109,7 @@ public static class FlangeStrip
             LayersAlong = 2,
             Stretches = [new StripStretch(Length.Max(right, x + side), part.Run == EdgeName.Front)],
             Marks = [new PanelMark(MarkKind.FoldLine, new Point(left, depth), new Point(right, depth), MarkPurpose.FoldLengthwise)],
-            Because = unit => $"{LengthText.Format(side, unit)} of seam, its fold {LengthText.Format(right - left, unit)}, mitred",
+            Because = AdditionTexts.FlangeStrip(side, right - left),
         };
     }
 }

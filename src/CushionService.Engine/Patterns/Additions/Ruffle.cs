@@ -38,8 +38,11 @@ internal static class Ruffle
                     .South(EdgeName.Start, height, seam)
                     .Edges(),
                 Stretches = [new StripStretch(strip, false)],
-                Because = unit =>
-                    $"fullness {Text(ruffle.Fullness)} × {LengthText.Format(loop.Length, unit)} of seam = {LengthText.Format(strip, unit)}",
+                Because = AdditionTexts.Ruffle(
+                    decimal.Round((decimal)ruffle.Fullness.Numerator / (decimal)ruffle.Fullness.Denominator, 3),
+                    loop.Length,
+                    strip
+                ),
                 Marks = folded ? [Fold(strip, ruffle.Depth)] : [],
             };
             var closing = new Seam(SeamKind.StripJoin, new EdgeRef(part, EdgeName.End), new EdgeRef(part, EdgeName.Start));
@@ -54,8 +57,4 @@ internal static class Ruffle
 
     private static PanelMark Fold(Length strip, Length depth) =>
         new(MarkKind.FoldLine, new Geometry.Point(Length.Zero, depth), new Geometry.Point(strip, depth), MarkPurpose.FoldLengthwise);
-
-    // The same decimal point in every language: the line is a derivation, not prose.
-    private static string Text(Fraction fullness) =>
-        FormattableString.Invariant($"{(decimal)fullness.Numerator / (decimal)fullness.Denominator:0.###}");
 }

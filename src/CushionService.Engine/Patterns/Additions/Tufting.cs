@@ -58,6 +58,6 @@ internal static class Tufting
                 EdgeFinish.Raw,
                 EdgeFinish.Raw
             ),
-            Because = unit => $"2 × {LengthText.Format(tufts.ButtonDiameter, unit)} button, cut round; 2 for each of {tufts.Count} tufts",
+            Because = AdditionTexts.ButtonCover(tufts.ButtonDiameter, tufts.Count),
         };
 }

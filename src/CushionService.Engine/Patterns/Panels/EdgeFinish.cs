@@ -31,18 +31,4 @@ public readonly record struct EdgeFinish(FinishKind Kind, int Turns, Length Dept
 
     /// <summary>An edge that nothing happens to.</summary>
     public static EdgeFinish Raw { get; } = new(FinishKind.Raw, 0, Length.Zero);
-
-    /// <summary>The edge in the trade's words.</summary>
-    public string Name =>
-        Kind switch
-        {
-            FinishKind.Seam => "seam",
-            FinishKind.ZipperTurnUnder => "zipper turn-under",
-            FinishKind.Hem => "hem",
-            FinishKind.TurnIn => "turn-in",
-            FinishKind.Caught => "seam",
-            FinishKind.Raw => "raw edge",
-            FinishKind.Drawn => "turning",
-            _ => throw new ArgumentOutOfRangeException(nameof(Kind)),
-        };
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Patterns.Panels;
@@ -49,8 +50,8 @@ public sealed record Panel
     /// <summary>How many of it one cover has.</summary>
     public int Copies { get; init; } = 1;
 
-    /// <summary>How its size comes about, where its edges do not say it, with lengths in a unit; null when they do.</summary>
-    public Func<LengthUnit, string>? Because { get; init; }
+    /// <summary>How its size comes about, where its edges do not say it; null when they do.</summary>
+    public Message? Because { get; init; }
 
     /// <summary>Whether it is added to the cover rather than part of its shell.</summary>
     public bool IsAddition => Role is not (FabricRole.Top or FabricRole.Bottom or FabricRole.Sides or FabricRole.InnerCover);
