@@ -1,5 +1,4 @@
 using CushionService.Engine.Cutting;
-using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
