@@ -8,9 +8,9 @@ internal sealed class ArgumentType(string code, string factory = "Of")
     private static readonly Dictionary<string, ArgumentType> Known = new()
     {
         ["length"] = new(Engine + "Measures.Length"),
+        ["area"] = new(Engine + "Measures.Area"),
         ["mark"] = new(Engine + "Measures.Length", "Mark"),
         ["run"] = new(Engine + "Measures.Length", "Run"),
-        ["area"] = new(Engine + "Measures.Area"),
         ["volume"] = new(Engine + "Measures.Volume"),
         ["mass"] = new(Engine + "Measures.Mass"),
         ["force"] = new(Engine + "Measures.Force"),
