@@ -13,7 +13,7 @@ namespace CushionService.Engine.Cutting;
 internal static class OutlineOffset
 {
     // All doubles below are in nanometres.
-    private const double Micrometre = 1000;
+    internal const double Micrometre = 1000;
 
     // Rounding errors of this share of a micrometre do not push a corner outward by a whole one.
     private const double Noise = 1e-6;
@@ -23,7 +23,7 @@ internal static class OutlineOffset
     private const double LongestMitre = 2;
 
     // In radians: less is one line that goes on.
-    private const double SmoothTurn = 1e-3;
+    internal const double SmoothTurn = 1e-3;
 
     /// <summary>The corners of the cut outline, counter-clockwise, in the panel's coordinates.</summary>
     /// <param name="panel">A panel, its outline counter-clockwise.</param>
@@ -85,7 +85,7 @@ internal static class OutlineOffset
     }
 
     // Adds the corner between two cut lines: their crossing, a step where one line goes on, or a truncated point.
-    private static void Join(Line one, Line next, List<Point> corners)
+    internal static void Join(Line one, Line next, List<Point> corners)
     {
         double cross = (one.DirectionX * next.DirectionY) - (one.DirectionY * next.DirectionX);
         double dot = (one.DirectionX * next.DirectionX) + (one.DirectionY * next.DirectionY);
@@ -156,7 +156,7 @@ internal static class OutlineOffset
     }
 
     // A seam line's point and direction, and the cut line beside it.
-    private readonly record struct Line(double SeamX, double SeamY, double DirectionX, double DirectionY, double Allowance)
+    internal readonly record struct Line(double SeamX, double SeamY, double DirectionX, double DirectionY, double Allowance)
     {
         public double NormalX => DirectionY;
 
@@ -165,6 +165,9 @@ internal static class OutlineOffset
         public double X => SeamX + (Allowance * NormalX);
 
         public double Y => SeamY + (Allowance * NormalY);
+
+        /// <summary>The point of the cut line beside the seam line's.</summary>
+        public Point Beside => new(Length.FromNanometres((long)Math.Round(X)), Length.FromNanometres((long)Math.Round(Y)));
 
         public static Line Along(Point point, double direction, double allowance) =>
             new(point.X.Nanometres, point.Y.Nanometres, Math.Cos(direction), Math.Sin(direction), allowance);

@@ -154,7 +154,7 @@ public static class PieceMarks
     }
 
     // Where stitching draws the piece in, what is evenly spaced on the made panel is so on the flat one.
-    private static Point Placed(CutPiece piece, Point point)
+    internal static Point Placed(CutPiece piece, Point point)
     {
         Panel panel = piece.Panel!;
         return new Point(Flat(point.X, panel.Width, panel.TakeUpAcross), Flat(point.Y, panel.Height, panel.TakeUpAlong)).Moved(

@@ -21,12 +21,12 @@ internal static class CallQuery
     /// <param name="query">The query.</param>
     /// <param name="answer">The record, whose fields may be asked for; null for an answer that has no fields, such as a
     /// drawing.</param>
-    /// <param name="known">The call's own parameter; null for none.</param>
+    /// <param name="known">The call's own parameters.</param>
     /// <returns>The fields that are asked for, null for all; and what is wrong with the query.</returns>
     public static (FieldTree? Fields, IReadOnlyList<Violation> Violations) Read(
         IQueryCollection query,
         JsonTypeInfo? answer,
-        string? known = null
+        params ReadOnlySpan<string> known
     )
     {
         if (query.Count == 0)
@@ -39,7 +39,7 @@ internal static class CallQuery
         foreach ((string name, StringValues given) in query)
         {
             bool isFields = name == Fields && answer is not null;
-            if (!isFields && name != known)
+            if (!isFields && !known.Contains(name))
             {
                 Report(name, "unknown-field", EstimateTexts.UnknownParameter);
             }

@@ -2,7 +2,9 @@ using System.Text.Json.Serialization.Metadata;
 using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract;
+using CushionService.Contract.Orders;
 using CushionService.Desk;
+using CushionService.Documents;
 using CushionService.Json;
 using CushionService.Rejections;
 using CushionService.Rest.OpenApi;
@@ -13,8 +15,8 @@ namespace CushionService.Rest;
 /// <typeparam name="TAnswer">The record that answers.</typeparam>
 /// <param name="orders">Answers the order.</param>
 /// <param name="purpose">What the order is sent for.</param>
-/// <param name="other">The form that the answer may have instead of JSON; null for none.</param>
-internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAnswer> purpose, Representation<TAnswer>? other = null)
+/// <param name="others">The forms that the answer may have instead of JSON.</param>
+internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAnswer> purpose, params Representation[] others)
     where TAnswer : class
 {
     private const string Json = "application/json";
@@ -23,10 +25,13 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
     private readonly JsonTypeInfo<TAnswer> _type = (JsonTypeInfo<TAnswer>)ContractJson.Options.GetTypeInfo(typeof(TAnswer));
 
     /// <summary>The media types of the answer: JSON first.</summary>
-    public string[] Forms { get; } = other is null ? [Json] : [Json, other.MediaType];
+    public string[] Forms { get; } = [Json, .. others.Select(other => other.MediaType)];
 
-    /// <summary>The parameter that names a part of the answer; null for none.</summary>
-    public PartParameter? Part => other?.Part;
+    // In JSON they change nothing.
+    private readonly string[] _known = [.. others.SelectMany(other => other.Parameters).Select(part => part.Name)];
+
+    /// <summary>The parameters that say which part of the answer, or how.</summary>
+    public PartParameter[] Parts { get; } = [.. others.SelectMany(other => other.Parameters).Distinct()];
 
     /// <summary>Answers a request: reads the order, has it answered, writes the answer. What is wrong with the call
     /// itself is reported before the body is read: 406 for a form that there is not, 422 for an unknown parameter, 415 for
@@ -38,7 +43,7 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
         {
             await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {string.Join(" or ", Forms)}.");
         }
-        else if (CallQuery.Read(http.Request.Query, form == 0 ? _type : null, Part?.Name) is var query && query.Violations.Count > 0)
+        else if (CallQuery.Read(http.Request.Query, form == 0 ? _type : null, _known) is var query && query.Violations.Count > 0)
         {
             await Problems.WriteAsync(http, new Refusal(query.Violations));
         }
@@ -46,32 +51,58 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
         {
             await Problems.WriteAsync(http, StatusCodes.Status415UnsupportedMediaType, $"Orders are read as {Json} in UTF-8.");
         }
+        else if (form > 0 && Unreadable(http.Request.Query, others[form - 1]) is { } wrong)
+        {
+            await Problems.WriteAsync(http, StatusCodes.Status400BadRequest, wrong.Missing);
+        }
         else if (await OrderBody.ReadAsync(http.Request, http.RequestAborted) is not { } order)
         {
             await Problems.WriteAsync(http, StatusCodes.Status413PayloadTooLarge, $"An order may have {Limits.OrderBytes} bytes at most.");
+        }
+        else if (form > 0)
+        {
+            await PrintAsync(http, order, others[form - 1]);
         }
         else
         {
             Outcome<TAnswer> outcome = await orders.HandleAsync(Caller.Of(http), order, purpose, http.RequestAborted);
             await (
-                !outcome.Answered ? Problems.WriteAsync(http, outcome.Refusal)
-                : form == 0 ? AnswerText.WriteAsync(http, outcome.Answer, _type, Json, query.Fields)
-                : WriteAsync(http, outcome.Answer, other!)
+                outcome.Answered
+                    ? AnswerText.WriteAsync(http, outcome.Answer, _type, Json, query.Fields)
+                    : Problems.WriteAsync(http, outcome.Refusal)
             );
         }
     }
 
+    private static string? Value(IQueryCollection query, PartParameter parameter) =>
+        query[parameter.Name].ToString() is { Length: > 0 } value ? value : null;
+
+    private static PartParameter? Unreadable(IQueryCollection query, Representation form) =>
+        form.Parameters.FirstOrDefault(parameter => Value(query, parameter) is { } value && parameter.Accepts?.Invoke(value) == false);
+
     // A form of one part needs its name, unless there is only one: without such a part there is nothing to write, which
     // is a 400.
-    private static Task WriteAsync(HttpContext http, TAnswer answer, Representation<TAnswer> form)
+    private async Task PrintAsync(HttpContext http, ReceivedOrder order, Representation form)
     {
-        string? part = form.Part is { } named ? http.Request.Query[named.Name] : default(string);
-        if (form.Write(answer, part) is not { } text)
+        string?[] values = [.. form.Parameters.Select(parameter => Value(http.Request.Query, parameter))];
+        Outcome<PrintedDocument> outcome = await orders.HandleAsync(Caller.Of(http), order, form.Purpose(values), http.RequestAborted);
+        if (!outcome.Answered)
         {
-            return Problems.WriteAsync(http, StatusCodes.Status400BadRequest, form.Part!.Missing);
+            await Problems.WriteAsync(http, outcome.Refusal);
         }
-
-        http.Response.ContentType = form.MediaType + "; charset=utf-8";
-        return http.Response.WriteAsync(text, http.RequestAborted);
+        else if (outcome.Answer.LacksPart)
+        {
+            await Problems.WriteAsync(http, StatusCodes.Status400BadRequest, form.Parameters[^1].Missing);
+        }
+        else if (outcome.Answer.Refused is { } refused)
+        {
+            await Problems.WriteAsync(http, new Refusal([refused]));
+        }
+        else
+        {
+            http.Response.ContentType = form.IsText ? form.MediaType + "; charset=utf-8" : form.MediaType;
+            http.Response.ContentLength = outcome.Answer.Bytes.Length;
+            await http.Response.Body.WriteAsync(outcome.Answer.Bytes, http.RequestAborted);
+        }
     }
 }

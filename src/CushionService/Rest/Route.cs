@@ -28,8 +28,8 @@ internal sealed record Route
     /// <summary>What the document says of the call.</summary>
     public OperationText Text { get; }
 
-    /// <summary>The parameter that names a part of the answer; null for none.</summary>
-    public PartParameter? Part { get; private init; }
+    /// <summary>The parameters that say which part of the answer, or how.</summary>
+    public PartParameter[] Parts { get; private init; } = [];
 
     /// <summary>Whether the document lists the call.</summary>
     public bool IsListed { get; private init; } = true;
@@ -58,7 +58,7 @@ internal sealed record Route
         where TAnswer : class =>
         new(HttpMethods.Post, path, scope, endpoint.HandleAsync, text)
         {
-            Part = endpoint.Part,
+            Parts = endpoint.Parts,
             Body = [Json],
             Answer = typeof(TAnswer),
             Forms = endpoint.Forms,

@@ -32,10 +32,7 @@ internal static class RouteMapping
         IEndpointConventionBuilder endpoint = v1.MapMethods(route.Path, [route.Method], route.Handler);
         // The document lists endpoints that know the method which answers them.
         endpoint.WithMetadata(new RequiresScopeAttribute(route.Scope), route.Text, route.Handler.Method);
-        if (route.Part is not null)
-        {
-            endpoint.WithMetadata(route.Part);
-        }
+        endpoint.WithMetadata([.. route.Parts]);
 
         if (route.Body is not null)
         {

@@ -31,12 +31,12 @@ internal static class RouteTable
             Route.OfOrder(
                 "/pieces",
                 Scopes.Quote,
-                new OrderEndpoint<PiecesAnswer>(orders, Purposes.Pieces),
+                new OrderEndpoint<PiecesAnswer>(orders, Purposes.Pieces, Representations.Patterns),
                 new OperationText(
                     "listPieces",
                     "Pieces",
                     "List the pieces to cut",
-                    "The cut pieces with their derivations, marks and seams."
+                    "The cut pieces with their derivations, marks and seams; as HTML or PDF the patterns at true size, to print and cut by."
                 )
             ),
             Route.OfOrder(

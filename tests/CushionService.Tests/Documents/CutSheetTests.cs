@@ -4,7 +4,9 @@ using CushionService.Contract.Answers;
 using CushionService.Documents;
 using CushionService.Documents.CutSheets;
 using CushionService.Documents.Drawings;
+using CushionService.Documents.TrueSize;
 using CushionService.Engine.Measures;
+using CushionService.Tests.Documents.TrueSize;
 
 namespace CushionService.Tests.Documents;
 
@@ -64,6 +66,7 @@ public sealed class CutSheetTests
     {
         CultureInfo before = CultureInfo.CurrentCulture;
         IReadOnlyList<(string Name, QuoteAnswer Quote)> scenarios = Scenarios.All;
+        IReadOnlyList<PatternPiece> round = [Drafted.Pieces(Drafted.Order(Drafted.Disc))[0]];
         string[] invariant = Documents();
         try
         {
@@ -82,7 +85,7 @@ public sealed class CutSheetTests
             [
                 .. scenarios.Select(scenario => CutSheet.Write(scenario.Quote)),
                 .. Scenarios.Nook().Pieces.Select(piece => PieceDrawing.Draw(piece, Units.In)),
-                .. TruePattern.Sheets(Scenarios.Nook().Pieces[8], Units.In, Paper.Letter),
+                .. PatternSheets.Of(round, Paper.Letter).Select(sheet => PatternDrawing.Draw(sheet, 1, Units.Mm)),
             ];
     }
 

@@ -1,8 +1,11 @@
 using System.Xml.Linq;
+using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Documents;
 using CushionService.Documents.CutSheets;
 using CushionService.Documents.Drawings;
+using CushionService.Documents.TrueSize;
+using CushionService.Tests.Documents.TrueSize;
 
 namespace CushionService.Tests.Documents;
 
@@ -33,7 +36,7 @@ public sealed class EscapingTests
                 [
                     LayoutDrawing.Draw(quote.Layouts[0], quote.Pieces, quote.Units, quote.Yardage[0]),
                     PieceDrawing.Draw(piece, quote.Units),
-                    .. TruePattern.Sheets(piece, quote.Units, Paper.A4),
+                    .. PatternPages(text),
                 ]
         )
         {
@@ -84,8 +87,22 @@ public sealed class EscapingTests
         "polygon",
         "line",
         "circle",
+        "path",
         "text",
     ];
+
+    // Key and sheets of a round piece under that name.
+    private static IEnumerable<string> PatternPages(string text)
+    {
+        PatternPiece round = Drafted.Pieces(Drafted.Order(Drafted.Disc))[0];
+        PatternPiece[] pieces = [round with { Answer = round.Answer with { Id = text, Label = text, Fabric = text } }];
+        IReadOnlyList<PatternSheet> sheets = PatternSheets.Of(pieces, Paper.A4);
+        return
+        [
+            .. PatternKey.Draw("key", sheets, Paper.A4, Units.Mm).Select(page => page.Drawing),
+            .. sheets.Select(sheet => PatternDrawing.Draw(sheet, sheets.Count, Units.Mm)),
+        ];
+    }
 
     private static (QuoteAnswer Quote, PieceAnswer Piece) Order(string text)
     {

@@ -31,6 +31,7 @@ public sealed class NoticeTests
         }
 
         text.Append("\nThe page at /docs is drawn by Swagger UI, which Swashbuckle.AspNetCore.SwaggerUI carries: Apache-2.0.\n");
+        text.Append("\nPDF documents embed DejaVu Sans: Bitstream Vera licence, in src/CushionService/Documents/Pdf/Fonts/LICENSE.txt.\n");
         WrittenPart.WholeIsUpToDate("NOTICE", text.ToString());
     }
 

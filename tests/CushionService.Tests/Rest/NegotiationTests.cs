@@ -31,6 +31,8 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
     [InlineData("layouts?fabric=trim", "image/svg+xml", "image/svg+xml")]
     [InlineData("layouts?fabric=trim", "image/*", "image/svg+xml")]
     [InlineData("layouts?fabric=trim", "application/json", "application/json")]
+    [InlineData("pieces", "text/html", "text/html")]
+    [InlineData("pieces?paper=roll-36in&piece=edge", "application/pdf", "application/pdf")]
     public async Task The_preferred_form_that_there_is_comes_back(string call, string accept, string expected)
     {
         using HttpResponseMessage response = await PostAsync(call, accept);
@@ -41,6 +43,7 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
         {
             "text/html" => "<!DOCTYPE html>",
             "image/svg+xml" => "<",
+            "application/pdf" => "%PDF-",
             _ => "{",
         };
         Assert.StartsWith(start, await response.Content.ReadAsStringAsync(), StringComparison.OrdinalIgnoreCase);
@@ -51,6 +54,9 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
     [InlineData("yardage", "text/html", HttpStatusCode.NotAcceptable)]
     [InlineData("layouts", "image/svg+xml", HttpStatusCode.BadRequest)]
     [InlineData("layouts?fabric=silk", "image/svg+xml", HttpStatusCode.BadRequest)]
+    [InlineData("pieces?paper=a7", "application/pdf", HttpStatusCode.BadRequest)]
+    [InlineData("pieces?paper=roll-3in", "text/html", HttpStatusCode.BadRequest)]
+    [InlineData("pieces?piece=curtain", "application/pdf", HttpStatusCode.BadRequest)]
     public async Task A_form_that_there_is_not_is_a_problem(string call, string accept, HttpStatusCode expected)
     {
         using HttpResponseMessage response = await PostAsync(call, accept);

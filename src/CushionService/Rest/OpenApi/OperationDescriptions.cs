@@ -44,14 +44,14 @@ internal sealed class OperationDescriptions : IOperationFilter
     /// <summary>The heading that an operation is listed under.</summary>
     public static string TagOf(ApiDescription description) => TextOf(description).Tag;
 
-    /// <summary>Completes an operation: its sentences, the parameter that names a part of the answer, and its
+    /// <summary>Completes an operation: its sentences, the parameters that say which part of the answer, and its
     /// responses.</summary>
     /// <exception cref="KeyNotFoundException">A status has no meaning here.</exception>
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
         OperationText text = TextOf(context.ApiDescription);
         (operation.Summary, operation.Description) = (text.Summary, text.Description);
-        if (context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<PartParameter>().FirstOrDefault() is { } part)
+        foreach (PartParameter part in context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<PartParameter>())
         {
             Add(operation, part.Name, part.Description);
         }
@@ -72,10 +72,15 @@ internal sealed class OperationDescriptions : IOperationFilter
 
             foreach ((string mediaType, IOpenApiMediaType content) in response.Content ?? new Dictionary<string, IOpenApiMediaType>())
             {
-                // Drawings and sheets are text, and not the record that they show.
+                // Drawings and sheets are text, or bytes, and not the record that they show.
                 if (!mediaType.EndsWith("json", StringComparison.Ordinal))
                 {
-                    ((OpenApiMediaType)content).Schema = new OpenApiSchema { Type = JsonSchemaType.String };
+                    bool isBytes = mediaType.EndsWith("pdf", StringComparison.Ordinal);
+                    ((OpenApiMediaType)content).Schema = new OpenApiSchema
+                    {
+                        Type = JsonSchemaType.String,
+                        Format = isBytes ? "binary" : null,
+                    };
                 }
             }
         }

@@ -1,8 +1,9 @@
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>The parameter of the query with which a call names the part of an answer that it wants, such as the fabric
-/// of a drawing. JSON always has all parts.</summary>
+/// <summary>A parameter of the query with which a call says which part of an answer it wants, or how. JSON always has all
+/// parts.</summary>
 /// <param name="Name">The parameter.</param>
 /// <param name="Description">What it takes, for the OpenAPI document.</param>
-/// <param name="Missing">The title of the problem, a 400, when there is no such part.</param>
-internal sealed record PartParameter(string Name, string Description, string Missing);
+/// <param name="Missing">The title of the problem, a 400, for another value, or one that names no part.</param>
+/// <param name="Accepts">Whether a value can be read at all; null where only the answer tells.</param>
+internal sealed record PartParameter(string Name, string Description, string Missing, Func<string, bool>? Accepts = null);

@@ -1,6 +1,9 @@
-namespace CushionService.Documents.Drawings;
+using CushionService.Documents.Drawings;
 
-/// <summary>How a drawing at true size is cut into sheets: net areas edge to edge, a margin all round each for gluing.</summary>
+namespace CushionService.Documents.TrueSize;
+
+/// <summary>How a piece that is larger than the paper is cut into sheets: net areas edge to edge, a margin all round each for
+/// gluing.</summary>
 internal sealed class TileGrid(Paper paper, Box whole)
 {
     /// <summary>From the edge of the paper to the net area, in millimetres: more than printers leave blank.</summary>
@@ -9,7 +12,8 @@ internal sealed class TileGrid(Paper paper, Box whole)
     /// <summary>How far lines run on beyond the net area, to be matched with the next sheet's, in millimetres.</summary>
     public const double Overlap = 4;
 
-    private const double Slack = 1;
+    /// <summary>Free room round a piece, in millimetres, so that no cut line runs along the edge of a net area.</summary>
+    public const double Slack = 1;
 
     private double NetWidth => paper.Width - 2 * Margin;
 
@@ -30,7 +34,7 @@ internal sealed class TileGrid(Paper paper, Box whole)
                 var net = new Box(whole.X - Slack + column * NetWidth, whole.Y - Slack + row * NetHeight, NetWidth, NetHeight);
                 if (lines.Any(line => Outline.Enters(line.From, line.To, net)))
                 {
-                    tiles.Add(new Tile(row, column, net));
+                    tiles.Add(new Tile(row, column, net, this));
                 }
             }
         }

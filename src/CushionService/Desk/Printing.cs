@@ -1,0 +1,34 @@
+using CushionService.Contract;
+using CushionService.Documents;
+using CushionService.Documents.TrueSize;
+using CushionService.Intake;
+
+namespace CushionService.Desk;
+
+/// <summary>The purposes of orders that are answered with a document, made of what the engine drafted.</summary>
+internal static class Printing
+{
+    /// <summary>Patterns at true size.</summary>
+    /// <param name="paper">The name of the paper; null for the usual one of the order's units.</param>
+    /// <param name="piece">The id of one piece; null for all that are no plain rectangles.</param>
+    /// <param name="asPdf">Whether the document is a PDF, and not HTML.</param>
+    public static Purpose<PrintedDocument> Patterns(string? paper, string? piece, bool asPdf) =>
+        new(
+            Purpose.Making,
+            (order, cancellation) =>
+            {
+                Units units = order.Order.Units!.Value;
+                IReadOnlyList<PatternPiece> pieces = PatternPiece.Chosen(PatternPiece.Of(order.Drafting, order.Unit), piece);
+                return pieces.Count == 0
+                    ? PrintedDocument.Missing
+                    : PatternDocument.Write(
+                        order.Order.Reference ?? "patterns",
+                        pieces,
+                        paper is null ? Paper.For(units) : Paper.Named(paper)!,
+                        units,
+                        asPdf,
+                        cancellation
+                    );
+            }
+        );
+}

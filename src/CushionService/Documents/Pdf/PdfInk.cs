@@ -1,0 +1,93 @@
+using System.Globalization;
+using System.Xml.Linq;
+using PdfSharp.Drawing;
+
+namespace CushionService.Documents.Pdf;
+
+/// <summary>Copies a drawing onto a page of a PDF: the elements of SVG that our drawings use, and no others. Lines stay lines, curves
+/// stay curves, text stays text.</summary>
+internal sealed class PdfInk(XGraphics graphics)
+{
+    private readonly Dictionary<string, XElement> _clips = [];
+
+    /// <summary>Draws all of a drawing across the page.</summary>
+    /// <param name="drawing">A well-formed SVG element with a view box from (0, 0).</param>
+    /// <param name="width">The page's width, in points.</param>
+    /// <exception cref="NotSupportedException">The drawing has an element that no page can show.</exception>
+    public void Draw(string drawing, double width)
+    {
+        XElement root = XElement.Parse(drawing, LoadOptions.PreserveWhitespace);
+        foreach (XElement clip in root.Descendants().Where(element => element.Name.LocalName == "clipPath"))
+        {
+            _clips[clip.Attribute("id")!.Value] = clip;
+        }
+
+        double[] view = SvgText.Numbers(root.Attribute("viewBox")!.Value);
+        DrawAll(root, PdfStyle.Start(width / view[2]).Under(root));
+    }
+
+    private void DrawAll(XElement parent, PdfStyle style)
+    {
+        foreach (XElement element in parent.Elements())
+        {
+            Draw(element, style.Under(element));
+        }
+    }
+
+    private void Draw(XElement element, PdfStyle style)
+    {
+        switch (element.Name.LocalName)
+        {
+            case "title" or "desc" or "clipPath" or "style" or "defs":
+                break;
+            case "g" when element.Attribute("clip-path") is { } clip:
+                XGraphicsState state = graphics.Save();
+                XElement shape = _clips[clip.Value["url(#".Length..^1]].Elements().Single();
+                graphics.IntersectClip(SvgShape.PathOf(shape, style.Matrix));
+                DrawAll(element, style);
+                graphics.Restore(state);
+                break;
+            case "g" or "svg":
+                DrawAll(element, style);
+                break;
+            case "text":
+                Write(element, style);
+                break;
+            default:
+                XGraphicsPath path = SvgShape.PathOf(element, style.Matrix);
+                graphics.DrawPath(style.Pen, style.Brush, path);
+                break;
+        }
+    }
+
+    private void Write(XElement text, PdfStyle style)
+    {
+        if (text.Value.Length == 0 || style.Brush is null)
+        {
+            return;
+        }
+
+        double size = style.FontSize * style.Scale;
+        var font = new XFont(EmbeddedFonts.Family, size, style.IsBold ? XFontStyleEx.Bold : XFontStyleEx.Regular);
+        XPoint at = style.Matrix.Transform(new XPoint(Number(text, "x"), Number(text, "y")));
+        XGraphicsState state = graphics.Save();
+        graphics.TranslateTransform(at.X, at.Y);
+        double turn = Math.Atan2(style.Matrix.M12, style.Matrix.M11) * 180 / Math.PI;
+        if (turn != 0)
+        {
+            graphics.RotateTransform(turn);
+        }
+
+        XStringFormat format = style.Anchor switch
+        {
+            "middle" => XStringFormats.BaseLineCenter,
+            "end" => XStringFormats.BaseLineRight,
+            _ => XStringFormats.BaseLineLeft,
+        };
+        graphics.DrawString(ReadingOrder.Of(text.Value), font, style.Brush, 0, 0, format);
+        graphics.Restore(state);
+    }
+
+    private static double Number(XElement element, string name) =>
+        element.Attribute(name) is { } attribute ? double.Parse(attribute.Value, CultureInfo.InvariantCulture) : 0;
+}

@@ -1,0 +1,70 @@
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
+using CushionService.Documents.Drawings;
+using PdfSharp.Drawing;
+using PdfSharp.Fonts;
+using PdfSharp.Pdf;
+
+namespace CushionService.Documents.Pdf;
+
+/// <summary>Makes a PDF of drawings, a page for each, exactly as large as the drawing says. The same
+/// drawings make the same bytes.</summary>
+internal static class PdfPaper
+{
+    private const double PointsInMillimetre = 72 / 25.4;
+    private static readonly DateTime Undated = new(2000, 1, 1, 0, 0, 0, DateTimeKind.Utc);
+
+    private static readonly Regex SubsetTag = new("([A-Z]{6})\\+DejaVu");
+    private static readonly Regex Uuid = new("uuid:[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
+    private static readonly Regex TrailerId = new("/ID\\[<[0-9A-F]{32}><[0-9A-F]{32}>\\]");
+
+    static PdfPaper() => GlobalFontSettings.FontResolver = new EmbeddedFonts();
+
+    /// <summary>The document.</summary>
+    /// <param name="title">Its title, which readers show.</param>
+    /// <param name="pages">The drawings, as <see cref="Canvas"/> writes them, with their sizes in millimetres.</param>
+    /// <param name="cancellation">Gives up between two pages.</param>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    public static byte[] Write(string title, IEnumerable<(string Drawing, Spot Size)> pages, CancellationToken cancellation)
+    {
+        using var document = new PdfDocument();
+        document.Info.Title = PrintableText.Of(title);
+        (document.Info.CreationDate, document.Info.ModificationDate) = (Undated, Undated);
+        foreach ((string drawing, Spot size) in pages)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            PdfPage page = document.AddPage();
+            page.Width = XUnit.FromPoint(size.X * PointsInMillimetre);
+            page.Height = XUnit.FromPoint(size.Y * PointsInMillimetre);
+            using XGraphics graphics = XGraphics.FromPdfPage(page, XGraphicsUnit.Point);
+            new PdfInk(graphics).Draw(drawing, page.Width.Point);
+        }
+
+        using var bytes = new MemoryStream();
+        document.Save(bytes);
+        return Undone(bytes.ToArray());
+    }
+
+    // The library names the document, and each subset of a font, at random. Names of the same length in their place leave every offset in
+    // the file as it is.
+    private static byte[] Undone(byte[] document)
+    {
+        string text = Encoding.Latin1.GetString(document);
+        Dictionary<string, string> tags = [];
+        text = SubsetTag.Replace(text, found => Tag(found.Groups[1].Value) + "+DejaVu");
+        text = Uuid.Replace(text, "uuid:00000000-0000-0000-0000-000000000000");
+        text = TrailerId.Replace(text, $"/ID[<{new string('0', 32)}><{new string('0', 32)}>]");
+        return Encoding.Latin1.GetBytes(text);
+
+        string Tag(string random)
+        {
+            if (!tags.TryGetValue(random, out string? tag))
+            {
+                tags[random] = tag = string.Create(CultureInfo.InvariantCulture, $"CUSHN{(char)('A' + tags.Count)}");
+            }
+
+            return tag;
+        }
+    }
+}
