@@ -7,7 +7,7 @@ public enum Effort
     /// <summary>A page is waiting: about 2 ms for 20 rectangles on one core.</summary>
     Quick,
 
-    /// <summary>A quote is waiting: up to about 0.1 s for 20 rectangles on one core.</summary>
+    /// <summary>A quote is waiting: up to about 0.2 s for 20 rectangles on one core.</summary>
     Standard,
 
     /// <summary>A cutting table is waiting: up to about 6 s for 20 rectangles on one core.</summary>

@@ -15,8 +15,9 @@ internal sealed class BoxProblem(BoxGrid grid, long mostSteps, StepBudget budget
     // A linear program of more kinds takes longer than a page can wait.
     private const int MostKindsRelaxed = 14;
 
-    // Half of the steps for branches on turns, half for turning each copy as it is laid.
-    private const int TurnedShare = 2;
+    // Of the steps, one part in this many for turning each copy as it is laid, which rules some kinds out together; the rest for branches
+    // on turns, which decide most.
+    private const int TurnedShare = 4;
 
     // With fewer steps the whole order alone is searched.
     private const long LeastForParts = 60_000;
