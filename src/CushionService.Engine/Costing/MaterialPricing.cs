@@ -23,7 +23,7 @@ internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, Immutable
         var unpriced = ImmutableArray.CreateBuilder<string>();
         var bought = materials
             .GroupBy(material => (material.Item, material.Unit))
-            .ToDictionary(item => item.Key, item => item.Sum(material => material.Quantity));
+            .ToDictionary(item => item.Key, item => item.Aggregate(Fraction.Of(0, 1), (sum, material) => sum + material.Quantity));
         foreach (Material material in materials)
         {
             if (PriceOf(order, material) is { } price)

@@ -63,7 +63,7 @@ internal static class JoinWork
             .Parts.Where(part => part.Kind is not (PartKind.ZipperLower or PartKind.ClosureLower))
             .Select(CoverSeams.Base)
             .Distinct();
-        (Length loop, Length below) = (Round(plan, unit, CoverUnitKind.Top), Round(plan, unit, CoverUnitKind.Bottom));
+        (Length loop, Length below) = (BoxingLoop.Along(plan, unit, CoverUnitKind.Top), BoxingLoop.Along(plan, unit, CoverUnitKind.Bottom));
         Message text = StepTexts.CloseLoop(
             Chain(links.Select(link => Link(plan, link))),
             seams.Length,
@@ -83,18 +83,6 @@ internal static class JoinWork
             ])
             .Making([unit.Is(StateKind.Looped), .. Sewn(seams)]);
     }
-
-    // Along the seam with a face.
-    private static Length Round(CoverPlan plan, CoverUnit unit, CoverUnitKind kind) =>
-        plan.Units.FirstOrDefault(other => other.Kind == kind) is not { } face
-            ? Length.Zero
-            : plan.LengthOf(
-                plan.Seams.Where(one =>
-                    one.Seam.Kind != SeamKind.StripJoin
-                    && one.Seam.One.Concat(one.Seam.Other).Any(edge => unit.Has(edge.Part))
-                    && one.Seam.One.Concat(one.Seam.Other).Any(edge => face.Has(edge.Part))
-                )
-            );
 
     // A closure is named as a section of the boxing, not by the strips that it was made from.
     private static Message Link(CoverPlan plan, PartName part) =>

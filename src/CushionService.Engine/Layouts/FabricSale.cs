@@ -26,6 +26,16 @@ public static class FabricSale
     /// <summary>The length that is bought.</summary>
     public static Length Sold(FabricSpecification fabric, Length layout, Length start) => fabric.Sold.Sell(Needed(fabric, layout, start));
 
+    /// <summary>The length along which pieces may lie on what was bought, down to a nanometre: <see cref="Needed"/> read
+    /// backwards.</summary>
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="bought">The length bought.</param>
+    /// <param name="start">What is bought to find the motif.</param>
+    public static Length Left(FabricSpecification fabric, Length bought, Length start) =>
+        Length.FromNanometres(
+            FabricSpecification.Kept(fabric.LengthShrinkage).FloorOf(Math.Max((bought - start - fabric.Squaring).Nanometres, 0))
+        );
+
     /// <summary>The layout lengths at which the next saleable length begins.</summary>
     /// <param name="fabric">The fabric.</param>
     /// <param name="unit">Nanometres in a grid unit.</param>

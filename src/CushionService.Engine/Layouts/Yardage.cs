@@ -15,14 +15,7 @@ public sealed record Yardage(FabricLayout Layout)
     public Length Sold { get; } = FabricSale.Sold(Layout.Fabric, Layout.Length, Layout.Start);
 
     /// <summary>The length to buy, in the fabric's unit of sale, to 28 digits.</summary>
-    public decimal SoldUnits
-    {
-        get
-        {
-            Fraction units = Layout.Fabric.Sold.Units(SoldSteps);
-            return (decimal)units.Numerator / (decimal)units.Denominator;
-        }
-    }
+    public decimal SoldUnits => (decimal)SoldAmount.Units;
 
     /// <summary>The length to buy, in the fabric's unit of sale, exact.</summary>
     public SaleAmount SoldAmount => Layout.Fabric.Sold.Amount(SoldSteps);
@@ -31,6 +24,9 @@ public sealed record Yardage(FabricLayout Layout)
     /// matched.</summary>
     public Length? SoldAtBest =>
         Layout.ShortestKnown is { } shortest ? Length.Min(FabricSale.Sold(Layout.Fabric, shortest, Length.Zero), Sold) : null;
+
+    /// <summary>Share of the length to buy times the full width, selvedges and all, that no piece covers: 0 to 1.</summary>
+    public double Waste => 1 - Layout.Covered.ShareOf(Area.Of(Layout.Fabric.Width, Sold));
 
     // In the steps of the fabric's rule of sale, so that a third of a metre stays exact.
     private long SoldSteps => Layout.Fabric.Sold.StepsFor(FabricSale.Needed(Layout.Fabric, Layout.Length, Layout.Start));

@@ -26,7 +26,7 @@ internal sealed class Basket(LengthUnit unit)
     {
         (decimal Amount, string Because)? laid = _laid.TryGetValue(goods, out (decimal, string) known) ? known : null;
         decimal amount = laid?.Amount ?? needs.Sum(need => need.Amount);
-        decimal needed = amount / goods.PerUnit,
+        Fraction needed = Fraction.Of(Rounded(amount)) / Fraction.Of(goods.PerUnit),
             sold = goods.Sale.Sell(needed);
         string reasons = string.Join("; ", needs.Select(need => $"{need.Cushion.Name}: {need.Because}"));
         string sum =
@@ -49,16 +49,16 @@ internal sealed class Basket(LengthUnit unit)
     }
 
     // Counted goods that are sold one by one need no rounding.
-    private string Rounding(Goods goods, decimal needed, decimal sold)
+    private string Rounding(Goods goods, Fraction needed, Fraction sold)
     {
         UnitSale sale = goods.Sale;
-        if (goods is { Measured: Dimension.Count, Sale.Step: 1 } && needed == sold)
+        if (goods.Measured == Dimension.Count && sale.Step == 1 && needed == sold)
         {
             return "";
         }
 
         string container = goods.Content is { } content ? $", at {Text(goods, content)} in each" : "";
-        string step = sale is { Unit: SaleUnit.Each, Step: 1 } ? "whole one" : Quantity(sale.Step, sale.Unit);
+        string step = sale.Unit == SaleUnit.Each && sale.Step == 1 ? "whole one" : Quantity(sale.Step, sale.Unit);
         string least = sale.Minimum > needed ? " and the least that is sold" : "";
         return $"{container}, up to the next {step}{least}: {Quantity(sold, sale.Unit)}";
     }
@@ -77,11 +77,8 @@ internal sealed class Basket(LengthUnit unit)
             _ => amount.ToString("0.##", CultureInfo.InvariantCulture),
         };
 
-    private static string Quantity(decimal quantity, SaleUnit unit) =>
-        unit switch
-        {
-            SaleUnit.Yd => LengthText.Format(Length.From(quantity, LengthUnit.Yard), LengthUnit.Yard),
-            SaleUnit.Each => quantity.ToString("0.##", CultureInfo.InvariantCulture),
-            _ => $"{quantity.ToString("0.###", CultureInfo.InvariantCulture)} {AmountText.Symbol(unit)}",
-        };
+    // Areas and weights come from products with more digits than a scale shows; a millionth of a base unit is less than any of them.
+    private static decimal Rounded(decimal amount) => Math.Ceiling(amount * 1_000_000) / 1_000_000;
+
+    private static string Quantity(Fraction quantity, SaleUnit unit) => new SaleAmount(quantity, unit).ToString();
 }

@@ -45,7 +45,7 @@ public static class BillOfMaterials
         return new Material(
             fabric.Id,
             MaterialKind.Fabric,
-            yardage.SoldUnits,
+            yardage.SoldAmount.Units,
             fabric.Sold.Unit,
             new Messages.MessageWriter(Messages.Language.English, order.Unit).Text(yardage.Because)
         )

@@ -7,10 +7,10 @@ namespace CushionService.Engine.Materials;
 /// <summary>Something to buy.</summary>
 /// <param name="Item">What prices name it by.</param>
 /// <param name="Kind">What kind of thing it is.</param>
-/// <param name="Quantity">How much, in units of sale.</param>
+/// <param name="Quantity">How much, in units of sale, exact.</param>
 /// <param name="Unit">The unit of sale.</param>
 /// <param name="Because">How the quantity comes about, in one line.</param>
-public sealed record Material(string Item, MaterialKind Kind, decimal Quantity, SaleUnit Unit, string Because)
+public sealed record Material(string Item, MaterialKind Kind, Fraction Quantity, SaleUnit Unit, string Because)
 {
     /// <summary>A name for people; null where it has none.</summary>
     public string? Label { get; init; }

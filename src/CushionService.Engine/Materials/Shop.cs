@@ -33,7 +33,7 @@ internal sealed class Shop(OrderSpecification order)
     /// <param name="kind">Their kind.</param>
     /// <param name="stock">The stock; null where none is known.</param>
     /// <param name="usualStep">The step where nothing says one; null for 1/8 yd or 0.1 m.</param>
-    public Goods ByLength(string item, MaterialKind kind, StockSpecification? stock, decimal? usualStep = null) =>
+    public Goods ByLength(string item, MaterialKind kind, StockSpecification? stock, Fraction? usualStep = null) =>
         Of(item, kind, Dimension.Length, stock, Lengths, usualStep) with
         {
             Content = stock?.Sold?.Unit == SaleUnit.Each ? stock.Length!.Value.Nanometres : null,
@@ -59,8 +59,14 @@ internal sealed class Shop(OrderSpecification order)
             ? units.Contains(sold.Unit)
             : order.Prices.TryGetValue(item, out ItemPriceSpecification? price) && units.Contains(price.Per);
 
-    private Goods Of(string item, MaterialKind kind, Dimension measured, StockSpecification? stock, SaleUnit[] units, decimal? usualStep) =>
-        Sized(new Goods(stock?.Id ?? item, kind, measured, Sale(stock?.Id ?? item, stock, units, usualStep)), stock);
+    private Goods Of(
+        string item,
+        MaterialKind kind,
+        Dimension measured,
+        StockSpecification? stock,
+        SaleUnit[] units,
+        Fraction? usualStep
+    ) => Sized(new Goods(stock?.Id ?? item, kind, measured, Sale(stock?.Id ?? item, stock, units, usualStep)), stock);
 
     // Of a foam sheet the length is its depth; of a zipper it is its own; of what comes on spools and rolls it is their content.
     private static Goods Sized(Goods goods, StockSpecification? stock)
@@ -87,7 +93,7 @@ internal sealed class Shop(OrderSpecification order)
     }
 
     // A price in another unit than the item is sold by does not apply.
-    private UnitSale Sale(string item, StockSpecification? stock, SaleUnit[] units, decimal? usualStep)
+    private UnitSale Sale(string item, StockSpecification? stock, SaleUnit[] units, Fraction? usualStep)
     {
         if (stock?.Sold is { } sold)
         {

@@ -1,7 +1,7 @@
 namespace CushionService.Engine.Measures;
 
 /// <summary>An exact fraction of whole numbers, in lowest terms with a positive denominator.</summary>
-public readonly record struct Fraction
+public readonly record struct Fraction : IComparable<Fraction>
 {
     private readonly Int128 _denominator;
 
@@ -78,6 +78,51 @@ public readonly record struct Fraction
     /// <summary>The largest whole number that is no more than the fraction of <paramref name="whole"/>.</summary>
     public long FloorOf(long whole) => -Of(-Numerator, Denominator).CeilingOf(whole);
 
+    /// <summary>The smallest whole number that is no less.</summary>
+    public Int128 Ceiling()
+    {
+        Int128 quotient = Numerator / Denominator;
+        return Numerator > 0 && quotient * Denominator != Numerator ? quotient + 1 : quotient;
+    }
+
     /// <summary>The fraction turned over.</summary>
     public Fraction Inverse() => Of(Denominator, Numerator);
+
+    /// <summary>A whole number, or the numerator over the denominator.</summary>
+    public override string ToString() => Denominator == 1 ? $"{Numerator}" : $"{Numerator}/{Denominator}";
+
+    /// <inheritdoc />
+    public int CompareTo(Fraction other) => (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator);
+
+    /// <summary>Whether one is less than the other.</summary>
+    public static bool operator <(Fraction a, Fraction b) => a.CompareTo(b) < 0;
+
+    /// <summary>Whether one is more than the other.</summary>
+    public static bool operator >(Fraction a, Fraction b) => a.CompareTo(b) > 0;
+
+    /// <summary>Whether one is no more than the other.</summary>
+    public static bool operator <=(Fraction a, Fraction b) => a.CompareTo(b) <= 0;
+
+    /// <summary>Whether one is no less than the other.</summary>
+    public static bool operator >=(Fraction a, Fraction b) => a.CompareTo(b) >= 0;
+
+    /// <summary>The exact sum.</summary>
+    public static Fraction operator +(Fraction a, Fraction b) =>
+        Of((a.Numerator * b.Denominator) + (b.Numerator * a.Denominator), a.Denominator * b.Denominator);
+
+    /// <summary>The exact product.</summary>
+    public static Fraction operator *(Fraction a, Fraction b) => Of(a.Numerator * b.Numerator, a.Denominator * b.Denominator);
+
+    /// <summary>The exact quotient.</summary>
+    /// <exception cref="DivideByZeroException">The divisor is 0.</exception>
+    public static Fraction operator /(Fraction a, Fraction b) => a * b.Inverse();
+
+    /// <summary>The exact value of a decimal number of at most 18 digits.</summary>
+    public static implicit operator Fraction(decimal value) => Of(value);
+
+    /// <summary>The nearest floating-point number.</summary>
+    public static explicit operator double(Fraction fraction) => (double)fraction.Numerator / (double)fraction.Denominator;
+
+    /// <summary>The nearest decimal number, to 28 digits.</summary>
+    public static explicit operator decimal(Fraction fraction) => (decimal)fraction.Numerator / (decimal)fraction.Denominator;
 }

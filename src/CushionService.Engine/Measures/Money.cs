@@ -11,6 +11,13 @@ public readonly record struct Money(decimal Amount, Currency Currency)
     /// <summary>A multiple, not rounded.</summary>
     public static Money operator *(decimal times, Money money) => money with { Amount = times * money.Amount };
 
+    /// <summary>A fraction of an amount, not rounded; ties of a third stay exact.</summary>
+    public static Money operator *(Fraction times, Money money) =>
+        money with
+        {
+            Amount = (decimal)times.Numerator * money.Amount / (decimal)times.Denominator,
+        };
+
     /// <summary>The sum.</summary>
     /// <exception cref="InvalidOperationException">The currencies differ.</exception>
     public static Money operator +(Money a, Money b) =>

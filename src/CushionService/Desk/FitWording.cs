@@ -45,6 +45,7 @@ internal static class FitWording
                         new OffcutAnswer
                         {
                             Number = i + 1,
+                            Lot = fit.Fabric.OnHand[i].Lot ?? fit.Fabric.Lot,
                             Width = (double)layout.Room.Width.In(unit),
                             Length = (double)layout.Room.Length.In(unit),
                             Placements = [.. layout.Placements.Select(words.Placement)],

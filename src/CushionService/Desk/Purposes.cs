@@ -61,6 +61,7 @@ internal static class Purposes
             Reference = order.Order.Reference,
             Units = order.Order.Units!.Value,
             Engine = EngineVersion.Current,
+            Cushions = words.Cushions(order.Drafting),
             Pieces = words.Pieces(order.Drafting),
             Seams = words.Seams(order.Drafting),
             Warnings = words.Warnings,

@@ -78,7 +78,11 @@ internal static class FabricPricing
         }
 
         LengthUnit unit = FabricTrade.LengthOf(booked.Per);
-        Length step = booked.Step is { } own ? Length.From(own, unit) : FabricTrade.StepOf(booked.Per);
-        return new SaleRule(booked.Per, step, booked.Minimum is { } minimum ? Length.From(minimum, unit) : step);
+        Length step = booked.Step is { } own ? In(own) : FabricTrade.StepOf(booked.Per);
+        return new SaleRule(booked.Per, step, booked.Minimum is { } minimum ? In(minimum) : step);
+
+        // To the nearest nanometre, from which the rule has the fraction back.
+        Length In(Fraction units) =>
+            Length.FromNanometres(((2 * units) + Fraction.Of(1, Length.NanometresIn(unit))).FloorOf(Length.NanometresIn(unit)) / 2);
     }
 }

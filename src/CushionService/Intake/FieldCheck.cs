@@ -51,6 +51,7 @@ internal abstract class FieldCheck<T>(PropertyInfo property)
         // A choice is known by its enumeration, so its check is made by reflection, once.
         Type type = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
         return type == typeof(Measure) ? new LengthCheck<T>(property)
+            : type == typeof(Quantity) ? new QuantityCheck<T>(property)
             : type == typeof(string) ? new TextCheck<T>(property)
             : type == typeof(int) || type == typeof(double) ? new NumberCheck<T>(property)
             : type.IsEnum ? (FieldCheck<T>)Activator.CreateInstance(typeof(ChoiceCheck<,>).MakeGenericType(typeof(T), type), property)!

@@ -66,8 +66,8 @@ internal static class PriceIntake
         return sound && currency is { } known
             ? Of(price.Amount!, price.Per!.Value, price.Breaks, price.CutFee, known) with
             {
-                Step = (decimal?)price.Step,
-                Minimum = (decimal?)price.Minimum,
+                Step = price.Step?.Read(),
+                Minimum = price.Minimum?.Read(),
             }
             : null;
     }
@@ -89,7 +89,12 @@ internal static class PriceIntake
 
             sound &= RecordForm<PriceBreak>.Read(step, at).IsSound;
             // Equal quantities would have two prices.
-            if (i > 0 && step.From <= breaks[i - 1]?.From)
+            if (
+                step.From?.TryRead(out Fraction from) == true
+                && i > 0
+                && breaks[i - 1]?.From?.TryRead(out Fraction before) == true
+                && from <= before
+            )
             {
                 at.Refuse(nameof(step.From), "not-rising", PriceTexts.BreaksNotRising);
                 sound = false;
@@ -109,7 +114,7 @@ internal static class PriceIntake
     ) =>
         new(Amount(amount, currency), per)
         {
-            Breaks = [.. (breaks ?? []).Select(step => new QuantityBreak((decimal)step.From!.Value, Amount(step.Amount!, currency)))],
+            Breaks = [.. (breaks ?? []).Select(step => new QuantityBreak(step.From!.Value.Read(), Amount(step.Amount!, currency)))],
             CutFee = cutFee is null ? null : Amount(cutFee, currency),
         };
 }

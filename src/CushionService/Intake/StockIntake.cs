@@ -65,7 +65,7 @@ internal static class StockIntake
             Weight = stock.Weight is { } kilograms ? new Mass((decimal)kilograms * 1000) : null,
             Coverage = (decimal?)stock.Coverage,
             Sold = stock.Sold is { Unit: { } unit } sold
-                ? new UnitSale(unit, sold.Step is { } step ? (decimal)step : UnitSale.UsualStep(unit), (decimal)(sold.Minimum ?? 0))
+                ? new UnitSale(unit, sold.Step?.Read() ?? UnitSale.UsualStep(unit), sold.Minimum?.Read() ?? 0)
                 : null,
         };
     }
@@ -74,7 +74,7 @@ internal static class StockIntake
     private static bool IsSold(StockSale sale, Findings findings)
     {
         bool sound = RecordForm<StockSale>.Read(sale, findings).IsSound;
-        if (sale is { Unit: SaleUnit.Each, Step: { } step } && step != Math.Truncate(step))
+        if (sale is { Unit: SaleUnit.Each, Step: { } given } && given.TryRead(out Fraction step) && step.Denominator != 1)
         {
             findings.Refuse(nameof(sale.Step), "out-of-range", StockTexts.WholeSteps, new FindingRange(1, null));
             return false;

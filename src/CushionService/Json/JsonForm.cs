@@ -21,6 +21,9 @@ internal enum JsonForm
     /// <summary>A number, or text with a length: only wanted, never found.</summary>
     Length,
 
+    /// <summary>A number, or text with a fraction: only wanted, never found.</summary>
+    Quantity,
+
     /// <summary>Null.</summary>
     Null,
 }

@@ -37,6 +37,7 @@ internal static class ValueCheck
             : type == typeof(bool)
                 ? (value.ValueKind is JsonValueKind.True or JsonValueKind.False ? null : WrongType(value, pointer, JsonForm.TrueOrFalse))
             : type == typeof(Measure) ? (text || number ? null : WrongType(value, pointer, JsonForm.Length))
+            : type == typeof(Quantity) ? (text || number ? null : WrongType(value, pointer, JsonForm.Quantity))
             : ContractJson.CoordinateOf(type) is not null ? NotAPair(pointer)
             : !number ? WrongType(value, pointer, JsonForm.Number)
             : NumberViolation(value, type, pointer, property);

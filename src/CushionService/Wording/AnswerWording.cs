@@ -34,6 +34,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             Note = order.Note,
             Units = order.Units!.Value,
             Engine = EngineVersion.Current,
+            Cushions = Cushions(quote.Drafting),
             Pieces = Pieces(quote.Drafting),
             Seams = Seams(quote.Drafting),
             Layouts = Layouts(quote.Yardages),
@@ -56,6 +57,9 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, _writer.Text(caution.Text)))],
             Warnings = ViolationWording.Of([.. Unwise(quote.Yardages), .. quote.Cost is { } priced ? Left(priced) : []], unit),
         };
+
+    public IReadOnlyList<CushionAnswer> Cushions(Drafting drafting) =>
+        [.. FinishedCushion.Of(drafting).Select(cushion => CushionWording.Of(cushion, unit))];
 
     public IReadOnlyList<PieceAnswer> Pieces(Drafting drafting) =>
         [
@@ -162,9 +166,16 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                 Fabric = yardage.Layout.Fabric.Id,
                 Label = yardage.Layout.Fabric.Label,
                 LayoutLength = Number(yardage.Layout.Length),
-                SoldLength = (double)yardage.SoldUnits,
+                SoldLength = (double)yardage.SoldAmount.Units,
                 SoldUnit = yardage.Layout.Fabric.Sold.Unit,
                 ProvenMinimal = yardage.Layout.ProvenMinimal,
+                Remnants =
+                [
+                    .. Remnants
+                        .Of(yardage, unit == LengthUnit.Inch ? Length.FromInches(1) : Length.FromMillimetres(25))
+                        .Select(left => new RemnantAnswer(Number(left.Width), Number(left.Length), Number(left.X), Number(left.Y))),
+                ],
+                Waste = Math.Round(yardage.Waste, 4),
                 Because = _writer.Text(yardage.Because),
             }),
         ];

@@ -131,6 +131,6 @@ internal static class CatalogueWording
         : type == typeof(string) ? FieldType.Text
         : type == typeof(bool) ? FieldType.Switch
         : type.IsEnum ? FieldType.Choice
-        : type.IsPrimitive ? FieldType.Number
+        : type.IsPrimitive || type == typeof(Quantity) ? FieldType.Number
         : FieldType.Group;
 }

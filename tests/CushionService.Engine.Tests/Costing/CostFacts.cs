@@ -58,13 +58,6 @@ public sealed class CostFacts
                 .Total.ToString()
         );
 
-    [Theory]
-    [InlineData("0.3", "0.5")]
-    [InlineData("0.51", "0.75")]
-    [InlineData("1.00", "1.00")]
-    public void An_item_is_sold_by_its_step_and_no_less_than_its_minimum(string needed, string sold) =>
-        Assert.Equal(decimal.Parse(sold), (At("1") with { Step = 0.25m, Minimum = 0.5m }).Sold(decimal.Parse(needed), 0.1m));
-
     [Fact]
     public void What_has_no_price_in_its_unit_is_left_out_and_named()
     {

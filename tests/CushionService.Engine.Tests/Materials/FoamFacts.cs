@@ -64,7 +64,7 @@ public sealed class FoamFacts
             }
         );
 
-        Assert.Equal((sheets, SaleUnit.Each), ((int)foam.Quantity, foam.Unit));
+        Assert.Equal((sheets, SaleUnit.Each), ((int)(decimal)foam.Quantity, foam.Unit));
     }
 
     [Fact]

@@ -106,17 +106,17 @@ public sealed class GeneratedBasketFacts
         switch (material.Kind)
         {
             case MaterialKind.Zipper or MaterialKind.HookAndLoopTape or MaterialKind.Cord or MaterialKind.Twine:
-                Within(used / 914_400_000m, material.Quantity, 0.25m, of);
+                Within(used / 914_400_000m, (decimal)material.Quantity, 0.25m, of);
                 break;
             case MaterialKind.Thread:
-                Within(used / 914_400_000m / 100, material.Quantity, 1, of);
+                Within(used / 914_400_000m / 100, (decimal)material.Quantity, 1, of);
                 break;
             case MaterialKind.Adhesive:
-                Within(used / 1_500_000m, material.Quantity, 1, of);
+                Within(used / 1_500_000m, (decimal)material.Quantity, 1, of);
                 break;
             case MaterialKind.Foam:
                 // Exact in whole layers: each cushion's layers reach its thickness, and no layer more.
-                Assert.True(material.Quantity * 200 * 200 * 645.16m >= used, of);
+                Assert.True((decimal)material.Quantity * 200 * 200 * 645.16m >= used, of);
                 Assert.Equal(drafting.Order.Cushions.Where(cushion => cushion.Fill?.Kind == FillKind.Foam).Sum(Layers), used);
                 break;
             case MaterialKind.Form:

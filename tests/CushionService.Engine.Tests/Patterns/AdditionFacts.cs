@@ -118,7 +118,7 @@ public sealed class AdditionFacts
         Assert.Equal(strap, quote.Drafting.Pieces.Any(piece => piece.Part.ToString() == "handle"));
         Assert.Equal(
             (decimal)yards,
-            quote.Materials.Where(material => material.Kind == MaterialKind.Webbing).Sum(material => material.Quantity)
+            quote.Materials.Where(material => material.Kind == MaterialKind.Webbing).Sum(material => (decimal)material.Quantity)
         );
         Assert.Equal(2, quote.Drafting.Patterns[0].Panel("front").Marks.Count(mark => mark.Kind == MarkKind.HandleEnd));
     }

@@ -137,6 +137,7 @@ public sealed class ShapeTests
         {
             FieldType.Message when field.MessageType == Money.Descriptor => "string",
             FieldType.Message when field.MessageType == Measure.Descriptor => "Measure",
+            FieldType.Message when field.MessageType == Quantity.Descriptor => "Quantity",
             FieldType.Message when Wire.IsPair(field.MessageType) => "pair",
             FieldType.Message => "object",
             FieldType.Enum or FieldType.String => "string",
@@ -151,12 +152,13 @@ public sealed class ShapeTests
         JsonNode inner = Is(schema, "array") ? schema["items"]! : schema;
         JsonNode resolved = Resolved(inner);
         return JsonNode.DeepEquals(resolved, Document["components"]!["schemas"]!["Measure"]) ? "Measure"
+            : JsonNode.DeepEquals(resolved, Document["components"]!["schemas"]!["Quantity"]) ? "Quantity"
             : Is(resolved, "array") && resolved["minItems"]?.GetValue<int>() == 2 && resolved["maxItems"]?.GetValue<int>() == 2 ? "pair"
             : new[] { "object", "string", "number", "integer", "boolean" }.Single(type => Is(resolved, type));
     }
 
     private static bool IsValue(MessageDescriptor message) =>
-        message == Money.Descriptor || message == Measure.Descriptor || Wire.IsPair(message);
+        message == Money.Descriptor || message == Measure.Descriptor || message == Quantity.Descriptor || Wire.IsPair(message);
 
     private static bool Is(JsonNode schema, string type) =>
         schema["type"] switch

@@ -6,6 +6,7 @@ using Google.Protobuf.Reflection;
 using Google.Type;
 using Measure = CushionService.Grpc.V1.Measure;
 using MotifPosition = CushionService.Grpc.V1.MotifPosition;
+using Quantity = CushionService.Grpc.V1.Quantity;
 
 namespace CushionService.Tests.BothDoors;
 
@@ -89,6 +90,9 @@ internal static class Wire
             FieldType.Message when field.MessageType == Measure.Descriptor => value.GetValueKind() == JsonValueKind.Number
                 ? new Measure { Number = value.GetValue<double>() }
                 : new Measure { Text = value.GetValue<string>() },
+            FieldType.Message when field.MessageType == Quantity.Descriptor => value.GetValueKind() == JsonValueKind.Number
+                ? new Quantity { Number = value.GetValue<double>() }
+                : new Quantity { Text = value.GetValue<string>() },
             FieldType.Message => Message(value.AsObject(), field.MessageType),
             FieldType.Enum => Enum.ToObject(
                 field.EnumType.ClrType,

@@ -220,6 +220,8 @@ internal static class Scenarios
                                 : Math.Ceiling(layout.Length / (units == Units.Cm ? 10 : 100)) / 10,
                         SoldUnit = fabric.Unit,
                         ProvenMinimal = layout.ProvenMinimal,
+                        Remnants = [],
+                        Waste = 0,
                         Because = "as laid out, up to the next step of the shop",
                     }
             ),
@@ -229,6 +231,7 @@ internal static class Scenarios
             Reference = reference,
             Units = units,
             Engine = "1.0.0",
+            Cushions = [],
             Pieces = pieces,
             Layouts = layouts,
             Yardage = yardage,

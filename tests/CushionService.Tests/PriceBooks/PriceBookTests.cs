@@ -72,6 +72,77 @@ public sealed class PriceBookTests : IDisposable
         Assert.Equal([violation], (await response.ProblemAsync()).Violations());
     }
 
+    // By hand: two faces of 19 in lie side by side on 54 in. 19 in = 0.4826 m: two thirds of a metre in thirds, four sevenths in sevenths
+    // (4/7 = 0.5714), 2/7 steps the same; 19 in = 0.5278 yd: four sevenths too. The price of one unit is 9.00; three thirds reach the
+    // break at 1.
+    [Theory]
+    [InlineData("m", "\"1/3\"", "0", 2.0 / 3, "6.00")]
+    [InlineData("m", "\"1/3\"", "1", 1, "8.00")]
+    [InlineData("yd", "\"1/7\"", "0", 4.0 / 7, "5.14")]
+    [InlineData("m", "\"2/7\"", "0", 4.0 / 7, "5.14")]
+    [InlineData("m", "\"2/7\"", "\"5/7\"", 6.0 / 7, "7.71")]
+    public async Task A_book_sells_fabric_and_goods_by_exact_fractions(string unit, string step, string minimum, double sold, string amount)
+    {
+        using BookFolder books = new(
+            (
+                "nook",
+                $$"""
+                { "currency": "USD", "prices": [
+                  { "item": "canvas", "amount": "9.00", "per": "{{unit}}", "step": {{step}}, "minimum": {{minimum}},
+                    "breaks": [{ "from": 1, "amount": "8.00" }] },
+                  { "item": "zipper", "amount": "3.00", "per": "m", "step": "1/3", "breaks": [{ "from": "1", "amount": "2.00" }] }] }
+                """
+            )
+        );
+        Assert.Empty(books.Faults);
+        using RunningService service = books.Serve();
+        JsonObject order = OrderWith("{}");
+        using HttpResponseMessage response = await service.PostAsync("quotes", order.ToJsonString());
+        JsonObject answer = await response.JsonAsync();
+        JsonArray lines = answer["cost"]!["lines"]!.AsArray();
+
+        Assert.Equal(sold, (double)answer["yardage"]![0]!["soldLength"]!, 12);
+        Assert.Equal((sold, amount), ((double)lines[0]!["quantity"]!, $"{lines[0]!["amount"]}"));
+        // 18 in of opening take 20 in of chain or less: two thirds of a metre, at 3.00.
+        Assert.Equal((2.0 / 3, "2.00"), ((double)lines[1]!["quantity"]!, $"{lines[1]!["amount"]}"));
+        Google.Protobuf.IMessage grpc = await service.Calls.QuoteAsync(new() { Order = (Order)Wire.Message(order, Wired) });
+        Assert.True(JsonNode.DeepEquals(Wire.Plain(answer), Wire.Json(grpc)));
+    }
+
+    // The same steps in the order itself, over both doors; what is no quantity is refused with its place.
+    [Theory]
+    [InlineData("\"1/3\"", "0.6666666666666666")]
+    [InlineData("\"1 1/3\"", "1.3333333333333333")]
+    [InlineData("0.25", "0.75")]
+    [InlineData("\"third\"", "/prices/0/step not-a-quantity")]
+    [InlineData("\"1/0\"", "/prices/0/step not-a-quantity")]
+    [InlineData("\"-1/3\"", "/prices/0/step out-of-range 0.001..1000")]
+    [InlineData("\"1/9999\"", "/prices/0/step out-of-range 0.001..1000")]
+    [InlineData("-1", "/prices/0/step out-of-range 0.001..1000")]
+    [InlineData("true", "/prices/0/step wrong-type")]
+    public async Task An_order_sells_goods_by_exact_fractions(string step, string expected)
+    {
+        JsonObject order = OrderWith(
+            $$"""
+            { "currency": "USD", "prices": [{ "item": "zipper", "amount": "3.00", "per": "m", "step": {{step}} }],
+              "fabrics": [{ "id": "canvas", "width": 54, "sold": { "unit": "yd", "step": "1/8" }, "price": { "amount": "9", "per": "yd" } }] }
+            """
+        );
+        order.Remove("priceBook");
+        using HttpResponseMessage response = await _service.PostAsync("quotes", order.ToJsonString());
+        string found = response.IsSuccessStatusCode
+            ? $"{(await response.JsonAsync())["cost"]!["lines"]![1]!["quantity"]}"
+            : (await response.ProblemAsync()).Violations().Single();
+
+        Assert.Equal(expected.Split(' ')[0], found.Split(' ')[0]);
+        Assert.Equal(expected.Split(' ').ElementAtOrDefault(1), found.Split(' ').ElementAtOrDefault(1));
+        if (response.IsSuccessStatusCode)
+        {
+            Google.Protobuf.IMessage grpc = await _service.Calls.QuoteAsync(new() { Order = (Order)Wire.Message(order, Wired) });
+            Assert.True(JsonNode.DeepEquals(Wire.Plain(await response.JsonAsync()), Wire.Json(grpc)));
+        }
+    }
+
     [Fact]
     public async Task Both_doors_price_alike()
     {

@@ -9,10 +9,10 @@ namespace CushionService.Engine.Specifications.Stocks;
 public sealed record ItemPriceSpecification(Money Amount, SaleUnit Per)
 {
     /// <summary>The step that it is sold by, in units of sale, above 0; null for the usual one.</summary>
-    public decimal? Step { get; init; }
+    public Fraction? Step { get; init; }
 
     /// <summary>The least that is sold, in units of sale; null for one step.</summary>
-    public decimal? Minimum { get; init; }
+    public Fraction? Minimum { get; init; }
 
     /// <summary>Prices of larger quantities, by rising quantity.</summary>
     public ImmutableArray<QuantityBreak> Breaks { get; init; } = [];
@@ -22,7 +22,7 @@ public sealed record ItemPriceSpecification(Money Amount, SaleUnit Per)
 
     /// <summary>The price of one unit when a quantity is bought: that of the last break that the quantity reaches, for all of them (common
     /// practice, no source).</summary>
-    public Money UnitPrice(decimal quantity)
+    public Money UnitPrice(Fraction quantity)
     {
         Money price = Amount;
         foreach (QuantityBreak step in Breaks)
@@ -31,14 +31,5 @@ public sealed record ItemPriceSpecification(Money Amount, SaleUnit Per)
         }
 
         return price;
-    }
-
-    /// <summary>The quantity that is sold when so much is needed: up to the step, and no less than the minimum.</summary>
-    /// <param name="needed">In units of sale.</param>
-    /// <param name="usualStep">The step of an item that names none, above 0.</param>
-    public decimal Sold(decimal needed, decimal usualStep)
-    {
-        decimal step = Step ?? usualStep;
-        return Math.Ceiling(Math.Max(needed, Minimum ?? 0) / step) * step;
     }
 }

@@ -6,6 +6,9 @@ public sealed record OffcutAnswer
     /// <summary>Which offcut of its fabric, from 1.</summary>
     public required int Number { get; init; }
 
+    /// <summary>Its dye lot; null where none is given.</summary>
+    public string? Lot { get; init; }
+
     /// <summary>Across, for laying: without selvedges, after shrinkage.</summary>
     public required double Width { get; init; }
 

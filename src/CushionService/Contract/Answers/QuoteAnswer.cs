@@ -21,6 +21,9 @@ public sealed record QuoteAnswer
     /// <summary>Version of the engine that answered.</summary>
     public required string Engine { get; init; }
 
+    /// <summary>The cushions, as they will be when they are done.</summary>
+    public required IReadOnlyList<CushionAnswer> Cushions { get; init; }
+
     /// <summary>What to cut.</summary>
     public required IReadOnlyList<PieceAnswer> Pieces { get; init; }
 

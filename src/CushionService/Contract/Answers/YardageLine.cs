@@ -23,6 +23,13 @@ public sealed record YardageLine
     /// <summary>Whether no layout could be sold shorter.</summary>
     public required bool ProvenMinimal { get; init; }
 
+    /// <summary>What is left of the length to buy: the largest rectangles that are empty, the longest first; they may overlap. At most 20,
+    /// none under an inch or 25 mm. What finds the repeat and squares the ends is not among them.</summary>
+    public required IReadOnlyList<RemnantAnswer> Remnants { get; init; }
+
+    /// <summary>Share of the length to buy times the full width that no piece covers, 0 to 1.</summary>
+    public required double Waste { get; init; }
+
     /// <summary>How the length comes about, in one line.</summary>
     public required string Because { get; init; }
 }

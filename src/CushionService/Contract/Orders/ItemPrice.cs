@@ -23,14 +23,14 @@ public sealed record ItemPrice
     public SaleUnit? Per { get; init; }
 
     /// <summary>
-    /// The step that it is sold by, in its unit; the usual one when left out: 1/8 yd, 0.1 m, a hundredth of a weight or an area.
+    /// The step that it is sold by, in its unit, exact: 0.25, <c>"1/3"</c>; the usual one when left out: 1/8 yd, 0.1 m, a hundredth of a weight or an area.
     /// </summary>
     [NumberRange(0.001, 1000)]
-    public double? Step { get; init; }
+    public Quantity? Step { get; init; }
 
     /// <summary>The least that is sold, in its unit; one step when left out.</summary>
     [NumberRange(0, 1_000_000)]
-    public double? Minimum { get; init; }
+    public Quantity? Minimum { get; init; }
 
     /// <summary>Prices of larger quantities, by rising quantity; none when left out.</summary>
     [NumberRange(0, 20)]

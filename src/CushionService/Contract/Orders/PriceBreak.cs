@@ -8,7 +8,7 @@ public sealed record PriceBreak
     /// <summary>The least quantity that it holds for, in the unit of the price.</summary>
     [Required]
     [NumberRange(0.001, 1_000_000)]
-    public double? From { get; init; }
+    public Quantity? From { get; init; }
 
     /// <summary>Price of one unit: a decimal number as text, at least 0, with at most 6 decimals.</summary>
     [Required]

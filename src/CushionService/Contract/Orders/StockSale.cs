@@ -11,12 +11,12 @@ public sealed record StockSale
     public SaleUnit? Unit { get; init; }
 
     /// <summary>
-    /// What is sold comes in whole steps of this, in the unit of sale; 1/8 yd, 0.1 m, 0.01 of a weight or an area, or one when left out.
+    /// What is sold comes in whole steps of this, in the unit of sale, exact: 0.25, <c>"1/3"</c>; 1/8 yd, 0.1 m, 0.01 of a weight or an area, or one when left out.
     /// </summary>
     [NumberRange(0.001, 10000)]
-    public double? Step { get; init; }
+    public Quantity? Step { get; init; }
 
     /// <summary>The least that is sold, in the unit of sale; one step when left out.</summary>
     [NumberRange(0, 10000)]
-    public double? Minimum { get; init; }
+    public Quantity? Minimum { get; init; }
 }

@@ -44,8 +44,8 @@ internal static class MessageDiagnosis
     private static IEnumerable<Violation> Single(FieldDescriptor field, object? value, string currency, string place) =>
         value switch
         {
-            // A length that is not a number is reported by the rules, like one that is written in text.
-            V1.Measure or null => [],
+            // A length or quantity that is not a number is reported by the rules, like one that is written in text.
+            V1.Measure or V1.Quantity or null => [],
             Money money => Amounts.ErrorOf(money, currency) is { } error ? [new Violation(place, error.Code, error.Detail)] : [],
             IMessage inner => ErrorsOf(inner, currency, place),
             double number when !double.IsFinite(number) => [new Violation(place, "not-finite", MappingTexts.NotFinite)],

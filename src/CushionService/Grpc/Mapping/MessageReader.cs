@@ -63,7 +63,8 @@ internal static class MessageReader<TWire, TContract>
         if (field.FieldType == FieldType.Message)
         {
             return type == typeof(string) ? Call(typeof(Amounts), nameof(Amounts.Read), value, errors)
-                : type == typeof(Contract.Measure?) ? Call(typeof(Numbers), nameof(Numbers.Read), value)
+                : type == typeof(Contract.Measure?) || type == typeof(Contract.Quantity?)
+                    ? Call(typeof(Numbers), nameof(Numbers.Read), value)
                 : type == typeof(IReadOnlyList<Contract.Measure>) ? Call(typeof(Numbers), nameof(Numbers.ReadAll), value)
                 : field.IsRepeated ? Call(ReaderOf(field, type.GetGenericArguments()[0]), nameof(ReadAll), value, errors)
                 : WhenSet(

@@ -38,4 +38,14 @@ internal static class Numbers
             { HasNumber: true } => Contract.Measure.Of(measure.Number),
             _ => Contract.Measure.Of(measure.Text),
         };
+
+    /// <summary>The quantity as it was sent. An empty text, which the rules refuse, when the message has neither number nor text; null when
+    /// the field is not set.</summary>
+    public static Contract.Quantity? Read(V1.Quantity? quantity) =>
+        quantity switch
+        {
+            null => null,
+            { HasNumber: true } => Contract.Quantity.Of(quantity.Number),
+            _ => Contract.Quantity.Of(quantity.Text),
+        };
 }

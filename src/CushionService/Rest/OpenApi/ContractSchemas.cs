@@ -28,6 +28,10 @@ internal sealed partial class ContractSchemas : ISchemaFilter
         {
             ValueSchemas.DescribeMeasure(concrete);
         }
+        else if (context.Type == typeof(Quantity))
+        {
+            ValueSchemas.DescribeQuantity(concrete);
+        }
         else if (context.Type == typeof(Corner))
         {
             ValueSchemas.DescribePair(concrete, context.SchemaGenerator.GenerateSchema(typeof(Measure), context.SchemaRepository));

@@ -23,6 +23,24 @@ internal static class ValueSchemas
         schema.Examples = [15.5, "15 1/2", "38.5 cm", "1 1/4 yd"];
     }
 
+    /// <summary>A quantity in a unit of sale: a number, or text with a fraction.</summary>
+    public static void DescribeQuantity(OpenApiSchema schema)
+    {
+        Clear(schema);
+        schema.Type = null;
+        schema.OneOf =
+        [
+            new OpenApiSchema { Type = JsonSchemaType.Number, Description = "In the unit of sale." },
+            new OpenApiSchema
+            {
+                Type = JsonSchemaType.String,
+                MaxLength = 40,
+                Description = "May hold a fraction, and is exact.",
+            },
+        ];
+        schema.Examples = [0.25, "1/3", "1 1/2"];
+    }
+
     /// <summary>A pair of coordinates: a list of two.</summary>
     /// <param name="schema">The schema to complete.</param>
     /// <param name="coordinate">The schema of a coordinate: a length in an order, a number in an answer.</param>

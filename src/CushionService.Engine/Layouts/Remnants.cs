@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+
+namespace CushionService.Engine.Layouts;
+
+/// <summary>Finds the maximal empty rectangles of a length sold.</summary>
+/// <remarks>Each begins at the start or at the end of a piece, and grows along until no part of it that touches that piece is open: the
+/// method of Naamad, Lee and Hsu (1984) for the largest empty rectangle among points, with pieces in their place. A piece that is no
+/// rectangle counts as its bounding box.</remarks>
+public sealed class Remnants
+{
+    // What is listed; more is read by nobody.
+    private const int Most = 20;
+
+    private readonly (long Left, long Right, long Start, long End)[] _laid;
+    private readonly long _width;
+    private readonly long _length;
+    private readonly long _least;
+    private readonly HashSet<Remnant> _found = [];
+
+    private Remnants(IEnumerable<LaidPiece> laid, Length width, Length length, Length least)
+    {
+        (_width, _length, _least) = (width.Nanometres, length.Nanometres, least.Nanometres);
+        _laid =
+        [
+            .. laid.Select(piece =>
+                    (piece.X.Nanometres, (piece.X + piece.Width).Nanometres, piece.Y.Nanometres, (piece.Y + piece.Length).Nanometres)
+                )
+                .OrderBy(piece => piece.Item3)
+                .ThenBy(piece => piece.Item1),
+        ];
+    }
+
+    /// <summary>The remnants of what is sold, the longest first, then the widest; at most 20. They may overlap.</summary>
+    /// <param name="yardage">The length sold; what finds the repeat, squares the ends and is lost to the wash is no remnant.</param>
+    /// <param name="least">What is narrower or shorter is swept up, not kept.</param>
+    public static ImmutableArray<Remnant> Of(Yardage yardage, Length least)
+    {
+        ArgumentNullException.ThrowIfNull(yardage);
+        FabricLayout layout = yardage.Layout;
+        return Of(layout.Placements, layout.Fabric.UsableWidth, FabricSale.Left(layout.Fabric, yardage.Sold, layout.Start), least);
+    }
+
+    /// <summary>The remnants of a length on which pieces lie.</summary>
+    /// <param name="laid">The pieces.</param>
+    /// <param name="width">Across.</param>
+    /// <param name="length">Along.</param>
+    /// <param name="least">The narrowest and shortest to be listed, above zero.</param>
+    public static ImmutableArray<Remnant> Of(IEnumerable<LaidPiece> laid, Length width, Length length, Length least)
+    {
+        var remnants = new Remnants(laid, width, length, least);
+        remnants.Grow(0, 0, remnants._width);
+        foreach ((long left, long right, _, long end) in remnants._laid)
+        {
+            remnants.Grow(end, left, right);
+        }
+
+        return
+        [
+            .. remnants
+                ._found.OrderByDescending(one => one.Length)
+                .ThenByDescending(one => one.Width)
+                .ThenBy(one => one.Y)
+                .ThenBy(one => one.X)
+                .Take(Most),
+        ];
+    }
+
+    // From a line along which something lies below: a stretch stays open only while it still touches that.
+    private void Grow(long start, long left, long right)
+    {
+        if (_length - start < _least)
+        {
+            return;
+        }
+
+        List<(long Left, long Right)> open = [(0, _width)];
+        for (int from = 0, to; from < _laid.Length && open.Count > 0; from = to)
+        {
+            // What begins on one line ends a stretch together: one piece by itself would leave a rectangle beside it that is not maximal.
+            for (to = from; to < _laid.Length && _laid[to].Start == _laid[from].Start; to++) { }
+            ReadOnlySpan<(long Left, long Right, long Start, long End)> line = _laid.AsSpan(from, to - from);
+            List<(long Left, long Right)> still = new(open.Count + 1);
+            foreach ((long Left, long Right) stretch in open)
+            {
+                if (Split(stretch, line, start, still))
+                {
+                    Keep(stretch, start, _laid[from].Start);
+                }
+            }
+
+            still.RemoveAll(part => part.Right - part.Left < _least || part.Left >= right || left >= part.Right);
+            open = still;
+        }
+
+        open.ForEach(stretch => Keep(stretch, start, _length));
+    }
+
+    // What the pieces of a line leave of a stretch; false where none of them reaches beyond the start and into it.
+    private static bool Split(
+        (long Left, long Right) stretch,
+        ReadOnlySpan<(long Left, long Right, long Start, long End)> line,
+        long start,
+        List<(long Left, long Right)> still
+    )
+    {
+        bool split = false;
+        foreach ((long left, long right, _, long end) in line)
+        {
+            if (end > start && left < stretch.Right && stretch.Left < right)
+            {
+                split = true;
+                still.Add((stretch.Left, left));
+                stretch.Left = right;
+            }
+        }
+
+        still.Add(stretch);
+        return split;
+    }
+
+    private void Keep((long Left, long Right) stretch, long start, long end)
+    {
+        if (end - start >= _least && stretch.Right - stretch.Left >= _least)
+        {
+            _found.Add(
+                new Remnant(
+                    Length.FromNanometres(stretch.Left),
+                    Length.FromNanometres(start),
+                    Length.FromNanometres(stretch.Right - stretch.Left),
+                    Length.FromNanometres(end - start)
+                )
+            );
+        }
+    }
+}

@@ -1,0 +1,44 @@
+using CushionService.Contract.Answers;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications.Fillings;
+
+namespace CushionService.Wording;
+
+/// <summary>Puts a finished cushion into the contract's record, with lengths as numbers in the order's unit.</summary>
+internal static class CushionWording
+{
+    public static CushionAnswer Of(FinishedCushion finished, LengthUnit unit) =>
+        new()
+        {
+            Id = finished.Cushion.Id,
+            Label = finished.Cushion.Label,
+            Quantity = finished.Cushion.Quantity,
+            Finished = new FinishedSizeAnswer
+            {
+                Width = (double)finished.Width.In(unit),
+                Depth = (double)finished.Depth.In(unit),
+                Thickness = finished.Thickness is { } thickness ? (double)thickness.In(unit) : null,
+                Tolerance = (double)finished.Tolerance.In(unit),
+            },
+            Grain = finished.Grain,
+            Loop = finished.Loop is { } loop ? (double)loop.In(unit) : null,
+            Fill = finished.Cushion.Fill is { } fill ? Fill(fill, finished, unit) : null,
+        };
+
+    private static CushionFillAnswer Fill(FillSpecification fill, FinishedCushion finished, LengthUnit unit) =>
+        new()
+        {
+            Kind = fill.Kind,
+            Stock = fill.Item,
+            Shape = finished.Block?.Shape,
+            Size = finished.Block is { } block
+                ? new MaterialSizeAnswer
+                {
+                    Width = (double)block.Width.In(unit),
+                    Depth = (double)block.Depth.In(unit),
+                    Thickness = (double)block.Height.In(unit),
+                }
+                : null,
+        };
+}
