@@ -8,8 +8,8 @@ namespace CushionService.Engine.Tests.Layouts;
 /// <summary>What is left of the length that is sold.</summary>
 public sealed class RemnantFacts
 {
-    // By hand: two faces of 19 x 19 lie side by side on 54 in; 19 in is sold as 5/8 yd = 22.5 in. Beside them 16 in are free along the whole
-    // length, beyond them 3.5 in across the whole width: 54 x 22.5 = 1215 sq in less 722 is 493, 40.58 % (general mathematics).
+    // By hand: two faces of 19 x 19 lie side by side on 54 in; 19 in is sold as 5/8 yd = 22.5 in. Beside them 16 in are free along the
+    // whole length, beyond them 3.5 in across the whole width: 54 x 22.5 = 1215 sq in less 722 is 493, 40.58 % (general mathematics).
     [Fact]
     public void Two_faces_leave_a_strip_beside_them_and_one_beyond_them()
     {
@@ -42,6 +42,11 @@ public sealed class RemnantFacts
         for (int number = 0; number < 150; number++)
         {
             Drafting drafting = Drafting.Of(GeneratedOrders.Order(number));
+            if (!drafting.Violations.IsEmpty)
+            {
+                continue;
+            }
+
             foreach (
                 Yardage yardage in QuotePipeline.LayOut(drafting, CancellationToken.None).Where(one => one.Layout.Placements.Length < 14)
             )
@@ -52,7 +57,7 @@ public sealed class RemnantFacts
                 var found = Remnants.Of(yardage, In(1));
                 Assert.True(
                     found.All(every.Contains) && found.Length == Math.Min(every.Count, 20),
-                    $"order {number}: {string.Join(", ", found.Except(every))} / {every.Count} {found.Length}"
+                    $"order {number}: {string.Join(", ", found.Except(every))} {every.Count} {found.Length}"
                 );
                 Assert.True(found.Zip(found.Skip(1)).All(pair => pair.First.Length >= pair.Second.Length), $"order {number}");
                 Assert.InRange(yardage.Waste, 0, 1);

@@ -125,7 +125,8 @@ public sealed class PriceBookTests : IDisposable
         JsonObject order = OrderWith(
             $$"""
             { "currency": "USD", "prices": [{ "item": "zipper", "amount": "3.00", "per": "m", "step": {{step}} }],
-              "fabrics": [{ "id": "canvas", "width": 54, "sold": { "unit": "yd", "step": "1/8" }, "price": { "amount": "9", "per": "yd" } }] }
+              "fabrics": [{ "id": "canvas", "width": 54, "sold": { "unit": "yd", "step": "1/8" },
+                            "price": { "amount": "9", "per": "yd" } }] }
             """
         );
         order.Remove("priceBook");

@@ -23,7 +23,8 @@ public sealed record ItemPrice
     public SaleUnit? Per { get; init; }
 
     /// <summary>
-    /// The step that it is sold by, in its unit, exact: 0.25, <c>"1/3"</c>; the usual one when left out: 1/8 yd, 0.1 m, a hundredth of a weight or an area.
+    /// The step that it is sold by, in its unit, exact: 0.25, <c>"1/3"</c>; the usual one when left out: 1/8 yd, 0.1 m, a hundredth of
+    /// a weight or an area.
     /// </summary>
     [NumberRange(0.001, 1000)]
     public Quantity? Step { get; init; }

@@ -11,7 +11,8 @@ public sealed record StockSale
     public SaleUnit? Unit { get; init; }
 
     /// <summary>
-    /// What is sold comes in whole steps of this, in the unit of sale, exact: 0.25, <c>"1/3"</c>; 1/8 yd, 0.1 m, 0.01 of a weight or an area, or one when left out.
+    /// What is sold comes in whole steps of this, in the unit of sale, exact: 0.25, <c>"1/3"</c>; 1/8 yd, 0.1 m, 0.01 of a weight or an
+    /// area, or one when left out.
     /// </summary>
     [NumberRange(0.001, 10000)]
     public Quantity? Step { get; init; }
