@@ -24,6 +24,9 @@ public sealed record Quote(
     ImmutableArray<Caution> Cautions
 )
 {
+    /// <summary>The tools that the steps ask for.</summary>
+    public ImmutableArray<ToolUse> Tools { get; } = ToolUse.Of(Steps);
+
     /// <summary>How to clean the covers, a sentence for each kind among them; empty for an order without cushions.</summary>
     public ImmutableArray<Message> Care { get; init; } = [];
 }

@@ -53,6 +53,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                         }
                 ),
             ],
+            Tools = [.. quote.Tools.Select(use => new ToolAnswer(use.Tool, _writer.Text(use.For)))],
             Care = quote.Care.IsEmpty ? null : string.Join(' ', quote.Care.Select(_writer.Text)),
             Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, _writer.Text(caution.Text)))],
             Warnings = ViolationWording.Of([.. Unwise(quote.Yardages), .. quote.Cost is { } priced ? Left(priced) : []], unit),

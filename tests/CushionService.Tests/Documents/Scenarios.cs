@@ -228,6 +228,7 @@ internal static class Scenarios
         ];
         return new QuoteAnswer
         {
+            Tools = [],
             Reference = reference,
             Units = units,
             Engine = "1.0.0",

@@ -48,6 +48,9 @@ public sealed record QuoteAnswer
     /// <summary>How to clean the covers; null for an order without cushions.</summary>
     public string? Care { get; init; }
 
+    /// <summary>The tools that the steps ask for, in the order in which they are first needed.</summary>
+    public required IReadOnlyList<ToolAnswer> Tools { get; init; }
+
     /// <summary>The cautions that apply.</summary>
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 

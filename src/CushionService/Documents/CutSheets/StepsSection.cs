@@ -12,7 +12,13 @@ internal static class StepsSection
             return;
         }
 
-        html.Add($"""<section><h2>Steps</h2><ol>""");
+        html.Add($"""<section><h2>Steps</h2>""");
+        if (sheet.Quote.Tools.Count > 0)
+        {
+            html.Add($"""<p>Tools: {string.Join(", ", sheet.Quote.Tools.Select(use => KindText.Of(use.Tool)))}.</p>""");
+        }
+
+        html.Add($"""<ol>""");
         foreach (StepAnswer step in sheet.Quote.Steps)
         {
             string pieces = string.Join(", ", step.Pieces.Select(id => sheet.Pieces[id].Number));

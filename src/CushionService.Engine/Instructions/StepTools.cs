@@ -1,0 +1,75 @@
+using CushionService.Engine.Messages;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>The tools that a step asks for, by what its sentence says (common practice, no source).</summary>
+internal static class StepTools
+{
+    /// <summary>The tools of a step, those of the sentences within it among them; a tool may come twice.</summary>
+    /// <param name="text">What the step says.</param>
+    public static IEnumerable<Tool> Of(Message text)
+    {
+        string key = text.Key[(text.Key.IndexOf('.', StringComparison.Ordinal) + 1)..];
+        return Own(key, text).Concat(text.Arguments.Select(argument => argument.Value).OfType<Message>().SelectMany(Of));
+    }
+
+    private static IEnumerable<Tool> Own(string key, Message text) =>
+        key switch
+        {
+            "wash-sample" => [Tool.TapeMeasure],
+            "cut-fabric" => [Tool.Ruler, Tool.Shears, Tool.Marker, .. Pressing(Word(text, "care"))],
+            "throughout" => Is(text, "clips")
+                ? [Tool.SewingMachine, Tool.SharpNeedle, Tool.Clips]
+                : [Tool.SewingMachine, Tool.UniversalNeedle, Tool.Pins],
+            "finish-raw-edges" => Word(text, "finish") switch
+            {
+                "overedge" => [Tool.OveredgeMachine],
+                "pinked" => [Tool.PinkingShears],
+                _ => [Tool.SewingMachine],
+            },
+            "join-run" or "seam-zipper-centred" or "seam-zipper-lapped" => [.. Joined(key), .. Finger(text)],
+            "close-loop" => [Tool.TapeMeasure, .. Finger(text)],
+            "taper" => [Tool.Ruler, Tool.Marker, Tool.Shears],
+            "channels" => [Tool.Ruler, Tool.Marker, Tool.TapeMeasure],
+            "zipper-centred" or "zipper-lapped" or "seam-zipper-edged" => [Tool.ZipperFoot],
+            "buttons" => [Tool.ButtonholeFoot, Tool.HandNeedle],
+            "vents" => [Tool.EyeletSetter],
+            "strip-tube" => [Tool.Bodkin, Tool.Iron],
+            "welt-straight" or "welt-bias-strips" => [Tool.Iron],
+            "welt-continuous" => [Tool.Ruler, Tool.Marker, Tool.Shears],
+            "welt-wrap" or "welt-round" or "welt-sides" or "welt-corners" => [Tool.CordingFoot],
+            "base" => [Tool.Shears],
+            "turn-out" => [.. Is(text, "corners") ? [Tool.Shears, Tool.PointTurner] : Array.Empty<Tool>(), .. Pressing(Word(text, "care"))],
+            "turn-flanges" => [Tool.PointTurner, Tool.Iron],
+            "draw-ends" or "close-gap" or "wrap" => [Tool.HandNeedle],
+            "cut-foam" or "cut-foam-wedge" or "cut-foam-roll" => [Tool.FoamKnife, Tool.Ruler, Tool.Marker],
+            "check-box" or "check-round" or "check-roll" => [Tool.TapeMeasure],
+            "button-covers" => [Tool.Shears, Tool.ButtonPress],
+            "tufts" => [Tool.TuftingNeedle],
+            _ => [],
+        };
+
+    // A zipper in a seam is sewn over a basting, which is taken out again where it lies in the middle.
+    private static IEnumerable<Tool> Joined(string key) =>
+        key switch
+        {
+            "seam-zipper-centred" => [Tool.ZipperFoot, Tool.SeamRipper],
+            "seam-zipper-lapped" => [Tool.ZipperFoot],
+            _ => [],
+        };
+
+    private static IEnumerable<Tool> Finger(Message text) => Is(text, "finger") ? [] : [Tool.Iron];
+
+    // Coated fabric is rolled flat; pile is steamed.
+    private static IEnumerable<Tool> Pressing(string? care) =>
+        care switch
+        {
+            "roll" => [],
+            "steam" or "wash-pile" => [Tool.Steamer],
+            _ => [Tool.Iron],
+        };
+
+    private static bool Is(Message text, string flag) => text.Arguments[text.Template.Names.IndexOf(flag)].Number == 1;
+
+    private static string? Word(Message text, string name) => text.Arguments[text.Template.Names.IndexOf(name)].Value as string;
+}
