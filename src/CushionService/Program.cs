@@ -14,6 +14,11 @@ if (args is [HealthProbe.Option])
     return await HealthProbe.AskAsync();
 }
 
+if (args is [PriceBookCheck.Option, string folder])
+{
+    return PriceBookCheck.Run(folder, Console.Out);
+}
+
 WebApplicationBuilder builder = WebApplication.CreateBuilder(
     new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory }
 );
@@ -49,6 +54,7 @@ app.UseAccess();
 app.UseAdmission();
 app.MapRestDoor();
 app.MapGrpcDoor();
+app.MapHealth();
 app.MapTelemetry();
 if (!await app.WriteContractIfAskedAsync(args))
 {

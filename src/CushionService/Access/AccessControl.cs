@@ -2,31 +2,32 @@ using System.Security.Claims;
 using CushionService.Rejections;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.JwtBearer;
-using Microsoft.Extensions.Primitives;
+using Microsoft.IdentityModel.Tokens;
 
 namespace CushionService.Access;
 
 /// <summary>Finds out who calls, and admits the call when the caller has its scope. The same for REST and gRPC: to
-/// both, a key or a token is a header.</summary>
+/// both, a key or a token is a header. Rejections are those of RFC 6750.</summary>
 /// <param name="next">The rest of the pipeline.</param>
 /// <param name="policies">Who may call, as configured now.</param>
-/// <param name="clock">For keys that expire.</param>
-/// <param name="tokens">Present when an authority of tokens is configured.</param>
+/// <param name="failures">Addresses that come with wrong keys or tokens.</param>
+/// <param name="authority">Present when an authority of tokens is configured.</param>
 internal sealed class AccessControl(
     RequestDelegate next,
     AccessPolicyMonitor policies,
-    TimeProvider clock,
-    IAuthenticationSchemeProvider? tokens = null
+    FailedAttempts failures,
+    AuthorityKeys? authority = null
 )
 {
-    /// <summary>The header of an API key.</summary>
-    public const string KeyHeader = "X-Api-Key";
-
     private const string Bearer = "Bearer ";
+
+    // Seconds: the authority is asked every five.
+    private const int AuthorityAgain = 5;
 
     /// <summary>Passes a call on with its <see cref="Caller"/> among the features, or rejects it: with 401 when the
     /// caller is not known, or has shown neither key nor token where one is needed; with 403 when a known caller lacks
-    /// the scope.</summary>
+    /// the scope; with 503 when the authority of tokens is away and the token cannot be judged; with 429 when the address
+    /// has failed too often.</summary>
     public async Task InvokeAsync(HttpContext http)
     {
         if (http.GetEndpoint()?.Metadata.GetMetadata<RequiresScopeAttribute>() is not { } needs)
@@ -35,40 +36,82 @@ internal sealed class AccessControl(
             return;
         }
 
-        bool isAnonymous = !http.Request.Headers.ContainsKey(KeyHeader) && !HasToken(http);
+        bool hasKey = http.Request.Headers.ContainsKey(KeyHandler.Header),
+            hasToken = HasToken(http);
         AccessPolicy policy = policies.Current;
-        Caller? caller = isAnonymous
-            ? new Caller(CallerAddress.Of(http), policy.Anonymous) { IsGuest = policy.IsGuarded }
-            : await KnownAsync(http, policy);
-        if (caller is null)
+        string address = CallerAddress.Of(http);
+        if (!hasKey && !hasToken)
         {
-            await RejectionWriter.UnknownCallerAsync(http, "The key or the token is not known here, or no longer.");
+            await AdmitAsync(http, new Caller(address, policy.Anonymous) { IsGuest = policy.IsGuarded }, needs.Scope);
         }
-        else if (!caller.Grant.Scopes.HasFlag(needs.Scope))
+        else if (failures.IsBarred(address))
         {
-            string why = $"The call needs the scope {ScopeNames.Of(needs.Scope)}.";
-            await (isAnonymous ? RejectionWriter.UnknownCallerAsync(http, why) : RejectionWriter.ForbiddenAsync(http, why));
+            await RejectionWriter.TooManyCallsAsync(http, "This address has sent too many wrong keys or tokens.", retryAfter: 1);
+        }
+        else if (hasKey && hasToken)
+        {
+            await RejectionWriter.UnknownCallerAsync(http, "A call has a key or a token, not both.", "invalid_request");
         }
         else
         {
+            AuthenticateResult result = await ResultAsync(http, hasKey);
+            if (result.Succeeded && CallerOf(result.Ticket, policy.Tokens) is { } caller)
+            {
+                await AdmitAsync(http, caller, needs.Scope);
+            }
+            else if (CannotJudge(result.Failure))
+            {
+                await RejectionWriter.AuthorityAwayAsync(http, AuthorityAgain);
+            }
+            else
+            {
+                failures.Count(address);
+                await RejectionWriter.UnknownCallerAsync(http, "The key or the token is not known here, or no longer.", "invalid_token");
+            }
+        }
+    }
+
+    // Without an authority no token can be verified.
+    private Task<AuthenticateResult> ResultAsync(HttpContext http, bool hasKey) =>
+        hasKey ? http.AuthenticateAsync(KeyHandler.SchemeName)
+        : authority is null ? Task.FromResult(AuthenticateResult.Fail("There is no authority of tokens."))
+        : TokenResultAsync(http, authority);
+
+    // The handler would log an authority that is away as an error of each call.
+    private static async Task<AuthenticateResult> TokenResultAsync(HttpContext http, AuthorityKeys authority)
+    {
+        try
+        {
+            await authority.GetConfigurationAsync(http.RequestAborted);
+        }
+        catch (AuthorityAwayException away)
+        {
+            return AuthenticateResult.Fail(away);
+        }
+
+        return await http.AuthenticateAsync(JwtBearerDefaults.AuthenticationScheme);
+    }
+
+    // A key that is not known here may be a new one while the authority cannot be asked.
+    private bool CannotJudge(Exception? failure) =>
+        failure is AuthorityAwayException || (failure is SecurityTokenSignatureKeyNotFoundException && authority is { IsAway: true });
+
+    private async Task AdmitAsync(HttpContext http, Caller caller, Scopes needed)
+    {
+        if (caller.Grant.Scopes.HasFlag(needed))
+        {
             http.Features.Set(caller);
             await next(http);
-        }
-    }
-
-    // The caller of a key or of a token; null when it is not valid. A call with both is ambiguous and counts as
-    // neither.
-    private async Task<Caller?> KnownAsync(HttpContext http, AccessPolicy policy)
-    {
-        if (http.Request.Headers.TryGetValue(KeyHeader, out StringValues key))
-        {
-            return key.Count == 1 && !HasToken(http) ? policy.CallerOf(key.ToString(), clock.GetUtcNow()) : null;
+            return;
         }
 
-        // Without an authority no token can be verified.
-        AuthenticateResult? token = tokens is null ? null : await http.AuthenticateAsync(JwtBearerDefaults.AuthenticationScheme);
-        return token is { Succeeded: true } ? CallerOf(token.Principal, policy.Tokens) : null;
+        string scope = ScopeNames.Of(needed),
+            why = $"The call needs the scope {scope}.";
+        await (caller.IsKnown ? RejectionWriter.ForbiddenAsync(http, why, scope) : RejectionWriter.UnknownCallerAsync(http, why));
     }
+
+    private static Caller? CallerOf(AuthenticationTicket ticket, Grant limits) =>
+        ticket.AuthenticationScheme == KeyHandler.SchemeName ? KeyHandler.CallerOf(ticket) : CallerOf(ticket.Principal, limits);
 
     // The client that the token was issued to, by the claims that authorities use for it (RFC 9068, section 2.2).
     private static Caller? CallerOf(ClaimsPrincipal principal, Grant limits)

@@ -57,6 +57,11 @@ internal sealed class AccessPolicy
             errors.Add("Access:Tokens:Audience is required with an authority: a token for another service must not open this one.");
         }
 
+        if (options.Tokens.Fault is { } fault)
+        {
+            errors.Add(fault);
+        }
+
         FrozenDictionary<string, (Caller, DateTimeOffset?)> keys = KeysOf(options.Keys, errors);
         return errors.Count == 0
             ? new AccessPolicy(guarded, anonymous, tokens, keys)

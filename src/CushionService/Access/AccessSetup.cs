@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.HttpOverrides;
 
 namespace CushionService.Access;
@@ -15,35 +16,15 @@ internal static class AccessSetup
         }
 
         builder.Services.AddSingleton<AccessPolicyMonitor>();
+        builder.Services.AddSingleton<FailedAttempts>();
         builder.Services.AddSingleton(TimeProvider.System);
         builder.AddOrigins();
+        AuthenticationBuilder schemes = builder.Services.AddAuthentication();
+        schemes.AddScheme<AuthenticationSchemeOptions, KeyHandler>(KeyHandler.SchemeName, null);
         TokenOptions tokens = builder.Configuration.GetSection("Access:Tokens").Get<TokenOptions>() ?? new();
         if (tokens.Authority is not null)
         {
-            builder
-                .Services.AddAuthentication()
-                .AddJwtBearer(options =>
-                {
-                    options.Authority = tokens.Authority;
-                    options.Audience = tokens.Audience;
-                    options.MapInboundClaims = false;
-                    // Clocks of servers that keep network time differ by less.
-                    options.TokenValidationParameters.ClockSkew = TimeSpan.FromSeconds(30);
-                    // Signatures with a public key alone: with a shared secret, who can verify a token could also make
-                    // one.
-                    options.TokenValidationParameters.ValidAlgorithms =
-                    [
-                        "RS256",
-                        "RS384",
-                        "RS512",
-                        "PS256",
-                        "PS384",
-                        "PS512",
-                        "ES256",
-                        "ES384",
-                        "ES512",
-                    ];
-                });
+            builder.AddTokens(schemes, tokens);
         }
 
         string[] proxies = builder.Configuration.GetSection("Access:Proxies").Get<string[]>() ?? [];
@@ -55,7 +36,11 @@ internal static class AccessSetup
             options.KnownIPNetworks.Clear();
             foreach (string proxy in proxies)
             {
-                options.KnownIPNetworks.Add(System.Net.IPNetwork.Parse(proxy));
+                options.KnownIPNetworks.Add(
+                    System.Net.IPNetwork.TryParse(proxy, out System.Net.IPNetwork network)
+                        ? network
+                        : throw new InvalidOperationException($"Access:Proxies: {proxy} is no network, such as 10.0.0.0/8.")
+                );
             }
         });
     }

@@ -1,4 +1,6 @@
+using System.Diagnostics.Metrics;
 using System.Threading.RateLimiting;
+using CushionService.Metrics;
 
 namespace CushionService.Access;
 
@@ -6,6 +8,18 @@ namespace CushionService.Access;
 /// cannot be guessed; this keeps the verifying of made-up tokens cheap.</summary>
 internal sealed class FailedAttempts : IDisposable
 {
+    private static readonly Counter<long> Calls = ServiceMeter.Meter.CreateCounter<long>(
+        "cushionservice.access.failures",
+        "{call}",
+        "Calls with a key or a token that is not valid."
+    );
+
+    private static readonly Counter<long> Authority = ServiceMeter.Meter.CreateCounter<long>(
+        "cushionservice.authority.failures",
+        "{attempt}",
+        "Attempts to fetch the keys of the authority of tokens that failed."
+    );
+
     private readonly PartitionedRateLimiter<string> _left = PartitionedRateLimiter.Create<string, string>(address =>
         RateLimitPartition.GetTokenBucketLimiter(
             address,
@@ -22,7 +36,14 @@ internal sealed class FailedAttempts : IDisposable
     public bool IsBarred(string address) => _left.GetStatistics(address) is { CurrentAvailablePermits: 0 };
 
     /// <summary>Counts a failure.</summary>
-    public void Count(string address) => _left.AttemptAcquire(address).Dispose();
+    public void Count(string address)
+    {
+        Calls.Add(1);
+        _left.AttemptAcquire(address).Dispose();
+    }
+
+    /// <summary>Counts that the authority of tokens did not answer.</summary>
+    public static void CountAuthority() => Authority.Add(1);
 
     /// <summary>Ends the timers that refill the buckets.</summary>
     public void Dispose() => _left.Dispose();

@@ -10,6 +10,11 @@ internal static class Origins
     public static void AddOrigins(this WebApplicationBuilder builder)
     {
         string[] allowed = builder.Configuration.GetSection("Access:Origins").Get<string[]>() ?? [];
+        if (allowed.FirstOrDefault(origin => !IsOrigin(origin)) is { } wrong)
+        {
+            throw new InvalidOperationException($"Access:Origins: {wrong} is no origin, such as https://shop.example.");
+        }
+
         builder.Services.AddCors(cors =>
             cors.AddDefaultPolicy(policy =>
                 policy
@@ -20,7 +25,7 @@ internal static class Origins
                         HeaderNames.Authorization,
                         HeaderNames.ContentType,
                         HeaderNames.IfNoneMatch,
-                        AccessControl.KeyHeader,
+                        KeyHandler.Header,
                         // A page that traces its calls, and the clients of gRPC-Web.
                         HeaderNames.TraceParent,
                         HeaderNames.TraceState,
@@ -48,4 +53,10 @@ internal static class Origins
             )
         );
     }
+
+    // A scheme and a host, without a path (RFC 6454, section 6.2).
+    private static bool IsOrigin(string origin) =>
+        Uri.TryCreate(origin, UriKind.Absolute, out Uri? address)
+        && (address.Scheme == Uri.UriSchemeHttps || address.Scheme == Uri.UriSchemeHttp)
+        && address.GetLeftPart(UriPartial.Authority).Equals(origin, StringComparison.OrdinalIgnoreCase);
 }

@@ -10,7 +10,7 @@ internal static class LifetimeSetup
         builder.Services.AddHostedService(services => services.GetRequiredService<Draining>());
         builder.Services.AddHostedService<WarmUp>();
         builder.Services.AddSingleton<Readiness>();
-        builder.Services.AddHealthChecks().AddCheck<Readiness>("desk");
+        builder.Services.AddHealthChecks().AddCheck<Readiness>("desk").AddCheck<PriceBookHealth>("price-books");
         // After this long, calls that are still being answered are cut off.
         builder.Services.Configure<HostOptions>(options =>
             options.ShutdownTimeout = TimeSpan.FromSeconds(builder.Configuration.GetValue("Lifetime:ShutdownSeconds", 30.0))

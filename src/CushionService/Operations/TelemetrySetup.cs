@@ -1,5 +1,6 @@
 using CushionService.Admission;
 using CushionService.Metrics;
+using CushionService.PriceBooks;
 using OpenTelemetry;
 using OpenTelemetry.Logs;
 using OpenTelemetry.Metrics;
@@ -58,6 +59,7 @@ internal static class TelemetrySetup
     public static void MapTelemetry(this WebApplication app)
     {
         QueueMetrics.Watch(app.Services.GetRequiredService<Turns>());
+        PriceBookHealth.Watch(app.Services.GetRequiredService<PriceBookStore>());
         app.MapPrometheusScrapingEndpoint("/metrics").DisableRateLimiting();
     }
 }

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 
@@ -8,6 +9,12 @@ namespace CushionService.PriceBooks;
 /// Its prices hold for every order that names it, except where the order has a price of its own.</summary>
 internal sealed record PriceBookFile
 {
+    /// <summary>Where an editor finds the schema of this file: <c>/schemas/price-book.json</c> of the service. It is not
+    /// read.</summary>
+    [JsonPropertyName("$schema")]
+    [MaxLength(1000)]
+    public string? Schema { get; init; }
+
     /// <summary>The shop's own word for this version; at most 100 characters.</summary>
     [MaxLength(100)]
     public string? Version { get; init; }

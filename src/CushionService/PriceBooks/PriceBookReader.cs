@@ -1,4 +1,6 @@
+using System.Buffers;
 using System.Collections.Immutable;
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Engine.Measures;
@@ -19,6 +21,9 @@ internal static class PriceBookReader
         (JsonTypeInfo<PriceBookFile>)ContractJson.Options.GetTypeInfo(typeof(PriceBookFile));
     private static readonly PriceBookValidator Validator = new();
 
+    // Some editors write it.
+    private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
+
     /// <summary>Reads a book.</summary>
     /// <param name="name">The name that orders give for the book.</param>
     /// <param name="file">The name of the file, for its errors.</param>
@@ -30,6 +35,16 @@ internal static class PriceBookReader
         ReadOnlyMemory<byte> text
     )
     {
+        if (text.Span.StartsWith(ByteOrderMark))
+        {
+            text = text[ByteOrderMark.Length..];
+        }
+
+        if (InvalidAt(text.Span) is { } line)
+        {
+            return (null, [new PriceBookError(file, line, "This is not text in UTF-8.")]);
+        }
+
         PointerLines lines;
         try
         {
@@ -66,6 +81,20 @@ internal static class PriceBookReader
                         .OrderBy(violation => violation.Line),
                 ]
             );
+    }
+
+    // The line of the first bytes that are not UTF-8, or of a zero, which is a sign of UTF-16; null when all is well.
+    private static long? InvalidAt(ReadOnlySpan<byte> text)
+    {
+        int zero = text.IndexOf((byte)0),
+            at = 0;
+        while (at < text.Length && Rune.DecodeFromUtf8(text[at..], out _, out int length) == OperationStatus.Done)
+        {
+            at += length;
+        }
+
+        int wrong = zero < 0 ? at : Math.Min(zero, at);
+        return wrong == text.Length ? null : 1 + text[..wrong].Count((byte)'\n');
     }
 
     // By the code that reads the same parts of an order, so that a price means the same in both. Null without a

@@ -10,6 +10,7 @@ internal static class PriceBookSetup
     {
         if (builder.Configuration["PriceBooks:Folder"] is not { Length: > 0 } configured)
         {
+            builder.Services.AddSingleton(PriceBookStore.Empty);
             builder.Services.AddSingleton<IPriceBooks>(PriceBookStore.Empty);
             return;
         }
@@ -21,6 +22,7 @@ internal static class PriceBookSetup
             throw new InvalidDataException(string.Join(Environment.NewLine, ["Price books have faults:", .. errors]));
         }
 
+        builder.Services.AddSingleton(books);
         builder.Services.AddSingleton<IPriceBooks>(books);
         builder.Services.AddHostedService(services => new PriceBookWatcher(
             books,

@@ -7,9 +7,14 @@ namespace CushionService.PriceBooks;
 /// refused, and the one before it stays.</summary>
 public sealed class PriceBookStore : IPriceBooks
 {
+    // A book of 20 000 prices has about 4 MiB.
+    private const long MostBytes = 32 << 20;
+
     private readonly string? _folder;
     private readonly Lock _reloading = new();
     private volatile ImmutableDictionary<string, PriceBookSpecification> _books = ImmutableDictionary<string, PriceBookSpecification>.Empty;
+
+    private volatile IReadOnlyList<PriceBookError> _errors = [];
 
     private PriceBookStore(string? folder) => _folder = folder;
 
@@ -22,21 +27,40 @@ public sealed class PriceBookStore : IPriceBooks
     /// <inheritdoc />
     public PriceBookSpecification? Find(string name) => _books.GetValueOrDefault(name);
 
+    /// <summary>Why files were refused when the folder was last read.</summary>
+    internal IReadOnlyList<PriceBookError> Errors => _errors;
+
+    /// <summary>How many books there are.</summary>
+    internal int Count => _books.Count;
+
+    /// <summary>The files of which a version before the newest is in use.</summary>
+    internal IEnumerable<string> Old =>
+        _errors.Select(error => error.File).Distinct().Where(file => Find(Path.GetFileNameWithoutExtension(file)) is not null);
+
     /// <summary>Reads every file of the folder anew. What changed takes effect at once and together; a book whose file
     /// is gone is gone.</summary>
-    /// <returns>Why files were refused; empty when every file was read.</returns>
-    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
-    /// <exception cref="UnauthorizedAccessException">The folder, or a file of it, may not be read.</exception>
+    /// <returns>Why files were refused; empty when every file was read. A folder that cannot be read is one error, and all
+    /// books stay.</returns>
     internal IReadOnlyList<PriceBookError> Reload()
     {
         lock (_reloading)
         {
+            string[] files;
+            try
+            {
+                files = [.. Directory.EnumerateFiles(_folder!, "*.json").Order(StringComparer.Ordinal)];
+            }
+            catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+            {
+                return _errors = [new PriceBookError(_folder!, 1, $"The folder cannot be read: {exception.Message}")];
+            }
+
             List<PriceBookError> errors = [];
             ImmutableDictionary<string, PriceBookSpecification>.Builder books = ImmutableDictionary.CreateBuilder<
                 string,
                 PriceBookSpecification
             >();
-            foreach (string file in Directory.EnumerateFiles(_folder!, "*.json").Order(StringComparer.Ordinal))
+            foreach (string file in files)
             {
                 string name = Path.GetFileNameWithoutExtension(file);
                 (PriceBookSpecification? book, ImmutableArray<PriceBookError> found) = Read(name, file);
@@ -49,20 +73,28 @@ public sealed class PriceBookStore : IPriceBooks
             }
 
             _books = books.ToImmutable();
-            return errors;
+            return _errors = errors;
         }
     }
 
-    // A file that is being replaced may be gone, or locked, for a moment: that is an error of this reading alone.
+    // Whatever a file does to the reader is an error of that file alone. One that is being replaced may be gone, or locked,
+    // for a moment.
     private static (PriceBookSpecification? Book, ImmutableArray<PriceBookError> Errors) Read(string name, string file)
     {
+        string shown = Path.GetFileName(file);
         try
         {
-            return PriceBookReader.Read(name, Path.GetFileName(file), File.ReadAllBytes(file));
+            return new FileInfo(file).Length > MostBytes
+                ? (null, [new PriceBookError(shown, 1, $"A price book may have {MostBytes >> 20} MiB at most.")])
+                : PriceBookReader.Read(name, shown, File.ReadAllBytes(file));
         }
-        catch (IOException exception)
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
-            return (null, [new PriceBookError(Path.GetFileName(file), 1, exception.Message)]);
+            return (null, [new PriceBookError(shown, 1, $"The file cannot be read: {exception.Message}")]);
+        }
+        catch (Exception exception) when (exception is not OutOfMemoryException)
+        {
+            return (null, [new PriceBookError(shown, 1, $"The book cannot be read: {exception.GetType().Name}, {exception.Message}")]);
         }
     }
 }

@@ -12,13 +12,18 @@ internal sealed partial class PriceBookWatcher(PriceBookStore books, string fold
     : IHostedService,
         IDisposable
 {
+    // Between two looks at files that were refused.
+    private static readonly TimeSpan Pause = TimeSpan.FromSeconds(15);
+
     private readonly PhysicalFileProvider _files = new(folder) { UsePollingFileWatcher = true, UseActivePolling = true };
     private IDisposable? _watching;
+    private Timer? _again;
 
     /// <summary>Starts to watch.</summary>
     public Task StartAsync(CancellationToken cancellationToken)
     {
         _watching = ChangeToken.OnChange(() => _files.Watch("*.json"), Reload);
+        _again = new Timer(TryAgain, null, Pause, Pause);
         return Task.CompletedTask;
     }
 
@@ -26,27 +31,41 @@ internal sealed partial class PriceBookWatcher(PriceBookStore books, string fold
     public Task StopAsync(CancellationToken cancellationToken)
     {
         _watching?.Dispose();
+        _again?.Dispose();
         return Task.CompletedTask;
     }
 
-    /// <summary>Ends the timer that looks at the files.</summary>
-    public void Dispose() => _files.Dispose();
+    /// <summary>Ends the timers that look at the files.</summary>
+    public void Dispose()
+    {
+        _again?.Dispose();
+        _files.Dispose();
+    }
 
+    // A watcher that throws is called no more.
     private void Reload()
     {
-        try
+        IReadOnlyList<PriceBookError> before = books.Errors,
+            errors = books.Reload();
+        if (errors.SequenceEqual(before) && errors.Count > 0)
         {
-            IReadOnlyList<PriceBookError> errors = books.Reload();
-            foreach (PriceBookError error in errors)
-            {
-                LogRefused(log, error.File, error.Line, error.Reason);
-            }
-
-            LogReloaded(log, folder, errors.Count);
+            return;
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+
+        foreach (PriceBookError error in errors)
         {
-            LogUnreadable(log, exception, folder);
+            LogRefused(log, error.File, error.Line, error.Reason);
+        }
+
+        LogReloaded(log, folder, errors.Count);
+    }
+
+    // A file that could not be read may be readable without having changed.
+    private void TryAgain(object? state)
+    {
+        if (books.Errors.Count > 0)
+        {
+            Reload();
         }
     }
 
@@ -55,7 +74,4 @@ internal sealed partial class PriceBookWatcher(PriceBookStore books, string fold
 
     [LoggerMessage(LogLevel.Information, "Price books of {Folder} reloaded with {Faults} faults")]
     private static partial void LogReloaded(ILogger log, string folder, int faults);
-
-    [LoggerMessage(LogLevel.Warning, "Price books of {Folder} could not be read; those read before stay")]
-    private static partial void LogUnreadable(ILogger log, Exception exception, string folder);
 }

@@ -3,11 +3,10 @@ using CushionService.Json;
 using CushionService.Rest.OpenApi;
 using CushionService.Rest.Pages;
 using CushionService.Streaming;
-using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 
 namespace CushionService.Rest;
 
-/// <summary>The door for HTTP: the calls in JSON, health, the contract and the pages.</summary>
+/// <summary>The door for HTTP: the calls in JSON, the contract and the pages.</summary>
 internal static class RestDoor
 {
     /// <summary>Adds what the calls and the OpenAPI document need.</summary>
@@ -18,7 +17,7 @@ internal static class RestDoor
         builder.Services.AddContractDocument();
     }
 
-    /// <summary>Maps the calls, health, the document and the pages.</summary>
+    /// <summary>Maps the calls, the document and the pages.</summary>
     public static void MapRestDoor(this WebApplication app)
     {
         // The endpoints are made once: they and what they use keep nothing of a call.
@@ -29,9 +28,6 @@ internal static class RestDoor
             v1.Map(route);
         }
 
-        // Alive means that the process answers at all; ready means that it may be sent calls.
-        app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false }).DisableRateLimiting();
-        app.MapHealthChecks("/health/ready").DisableRateLimiting();
         app.MapContractDocument();
         app.MapPages();
     }

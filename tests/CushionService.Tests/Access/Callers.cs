@@ -76,7 +76,7 @@ internal static class Callers
         };
         if (key is not null)
         {
-            request.Headers.Add(AccessControl.KeyHeader, key);
+            request.Headers.Add(KeyHandler.Header, key);
         }
 
         return await service.Http.SendAsync(request);

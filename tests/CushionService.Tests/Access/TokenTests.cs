@@ -1,13 +1,11 @@
 using System.Net;
 using System.Security.Cryptography;
 using System.Text.Json;
+using CushionService.Access;
 using CushionService.Tests.Hosting;
 using Grpc.Core;
-using Microsoft.AspNetCore.Authentication.JwtBearer;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.IdentityModel.JsonWebTokens;
-using Microsoft.IdentityModel.Protocols;
-using Microsoft.IdentityModel.Protocols.OpenIdConnect;
 using Microsoft.IdentityModel.Tokens;
 
 namespace CushionService.Tests.Access;
@@ -25,19 +23,7 @@ public sealed class TokenTests : IDisposable
     public TokenTests() =>
         _service = new(
             services =>
-                services.PostConfigure<JwtBearerOptions>(
-                    JwtBearerDefaults.AuthenticationScheme,
-                    options =>
-                    {
-                        options.Backchannel?.Dispose();
-                        options.BackchannelHttpHandler = new Discovery(_rsa);
-                        options.ConfigurationManager = new ConfigurationManager<OpenIdConnectConfiguration>(
-                            Authority + "/.well-known/openid-configuration",
-                            new Microsoft.IdentityModel.Protocols.OpenIdConnect.OpenIdConnectConfigurationRetriever(),
-                            new HttpClient(new Discovery(_rsa))
-                        );
-                    }
-                ),
+                services.AddHttpClient(AuthorityKeys.Client).ConfigurePrimaryHttpMessageHandler(() => new Discovery(_rsa)),
             false,
             ("Access:Tokens:Authority", Authority),
             ("Access:Tokens:Audience", Audience)

@@ -21,7 +21,7 @@ internal sealed class SecuritySchemes : IDocumentFilter, IOperationFilter
                 {
                     Type = SecuritySchemeType.ApiKey,
                     In = ParameterLocation.Header,
-                    Name = AccessControl.KeyHeader,
+                    Name = KeyHandler.Header,
                     Description =
                         "A key that the operator of the service gave out, with its scopes: estimate, quote, batch, prices:inline.",
                 }

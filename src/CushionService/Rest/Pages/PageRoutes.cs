@@ -35,6 +35,8 @@ internal static class PageRoutes
         app.MapFixed("/widget", new FixedAnswer(about, "application/json; charset=utf-8", Recheck));
         FixedAnswer module = new(widget.Bytes.ToArray(), "text/javascript; charset=utf-8", Forever);
         app.MapMethods(widget.Path, FixedRoutes.Methods, (HttpContext http) => Module(http, module)).ExcludeFromDescription();
+        byte[] schema = JsonSerializer.SerializeToUtf8Bytes(PriceBookSchema.Make());
+        app.MapFixed(PriceBookSchema.Path, new FixedAnswer(schema, PriceBookSchema.MediaType, Recheck));
         app.MapFolder("wwwroot", "", Recheck);
         app.MapFolder("Demo", "/demo", Recheck);
         app.MapGuide();

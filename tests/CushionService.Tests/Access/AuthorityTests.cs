@@ -1,0 +1,209 @@
+using System.Net;
+using System.Security.Cryptography;
+using System.Text.Json;
+using CushionService.Access;
+using CushionService.Tests.Hosting;
+using Grpc.Core;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.IdentityModel.JsonWebTokens;
+using Microsoft.IdentityModel.Tokens;
+
+namespace CushionService.Tests.Access;
+
+/// <summary>An authority that is away or hangs, configurations that are wrong, and what a caller with a wrong key is told.</summary>
+public sealed class AuthorityTests : IDisposable
+{
+    private const string Authority = "https://authority.example";
+
+    private readonly RSA _rsa = RSA.Create(2048);
+    private readonly SwitchedAuthority _authority;
+
+    public AuthorityTests() => _authority = new SwitchedAuthority(_rsa);
+
+    [Theory]
+    [InlineData(Mood.Away)]
+    [InlineData(Mood.Hangs)]
+    [InlineData(Mood.Nonsense)]
+    public async Task Before_the_authority_has_answered_a_token_is_neither_right_nor_wrong(Mood mood)
+    {
+        _authority.Mood = mood;
+        using RunningService service = Serve();
+        using HttpResponseMessage response = await SendAsync(service, Token()).WaitAsync(TimeSpan.FromSeconds(15));
+        (StatusCode code, Metadata trailers) = await Callers.StatusAsync(
+            service.Calls.EstimateYardageAsync(new() { Order = Callers.PillowMessage }, [new("authorization", "Bearer " + Token())])
+        );
+
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, response.StatusCode);
+        Assert.Equal("5", response.Headers.GetValues("Retry-After").Single());
+        Assert.Equal("authority-away", (await response.ProblemAsync())["code"]!.GetValue<string>());
+        Assert.Equal(StatusCode.Unavailable, code);
+        Assert.NotEmpty(trailers);
+
+        _authority.Mood = Mood.Well;
+        for (int wait = 0; wait < 100; wait++)
+        {
+            using HttpResponseMessage later = await SendAsync(service, Token());
+            if (later.StatusCode == HttpStatusCode.OK)
+            {
+                return;
+            }
+
+            await Task.Delay(200);
+        }
+
+        Assert.Fail("The authority was not asked again.");
+    }
+
+    [Fact]
+    public async Task Keys_are_kept_while_the_authority_is_away()
+    {
+        using RunningService service = Serve();
+        using HttpResponseMessage first = await SendAsync(service, Token());
+        _authority.Mood = Mood.Away;
+        using HttpResponseMessage second = await SendAsync(service, Token());
+        using HttpResponseMessage wrong = await SendAsync(service, Token()[..^8] + "AAAAAAAA");
+
+        Assert.Equal(HttpStatusCode.OK, first.StatusCode);
+        Assert.Equal(HttpStatusCode.OK, second.StatusCode);
+        Assert.Equal(HttpStatusCode.Unauthorized, wrong.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("Access:Tokens:Authority", "http://authority.example", "https")]
+    [InlineData("Access:Tokens:Authority", "authority", "address of the issuer")]
+    [InlineData("Access:Tokens:Authority", "https://authority.example", "Audience")]
+    [InlineData("Access:Origins:0", "shop.example", "Access:Origins")]
+    [InlineData("Access:Origins:0", "https://shop.example/page", "Access:Origins")]
+    [InlineData("Access:Proxies:0", "10.0.0.0/40", "Access:Proxies")]
+    [InlineData("Access:Anonymous:Rate", "0", "Access:Anonymous:Rate")]
+    [InlineData("Access:Anonymous:Effort", "overnight", "Access:Anonymous:Effort")]
+    [InlineData("Admission:Workers", "0", "Workers")]
+    [InlineData("Admission:StreamShare", "2", "StreamShare")]
+    public void A_wrong_configuration_stops_the_start(string key, string value, string expected)
+    {
+        using WebApplicationFactory<Program> host = new WebApplicationFactory<Program>().WithWebHostBuilder(builder =>
+            builder.UseSetting(key, value)
+        );
+
+        Assert.Contains(expected, Assert.ThrowsAny<Exception>(() => host.Services).ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_rejection_says_what_was_wrong_as_RFC_6750_has_it()
+    {
+        string key = Callers.NewKey();
+        using RunningService service = new(_ => { }, false, Callers.Settings(0, "page", key, "estimate"));
+        using HttpResponseMessage none = await service.SendAsync("quotes", null);
+        using HttpResponseMessage wrong = await service.SendAsync("quotes", "a made-up key");
+        using HttpResponseMessage narrow = await service.SendAsync("quotes", key);
+
+        Assert.Equal("Bearer realm=\"cushionservice\"", none.Headers.WwwAuthenticate.Single().ToString());
+        Assert.Contains("error=\"invalid_token\"", wrong.Headers.WwwAuthenticate.Single().ToString(), StringComparison.Ordinal);
+        string told = narrow.Headers.WwwAuthenticate.Single().ToString();
+        Assert.Equal(HttpStatusCode.Forbidden, narrow.StatusCode);
+        Assert.Contains("error=\"insufficient_scope\"", told, StringComparison.Ordinal);
+        Assert.Contains("scope=\"quote\"", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_address_that_guesses_is_barred_and_may_still_call_without_a_key()
+    {
+        using RunningService service = new(_ => { }, false, Callers.Settings(0, "page", Callers.NewKey(), "estimate"));
+        List<HttpStatusCode> statuses = [];
+        for (int guess = 0; guess < 40; guess++)
+        {
+            using HttpResponseMessage response = await service.SendAsync("yardage", Callers.NewKey());
+            statuses.Add(response.StatusCode);
+        }
+
+        using HttpResponseMessage open = await service.SendAsync("yardage", null);
+
+        Assert.All(statuses.Take(20), status => Assert.Equal(HttpStatusCode.Unauthorized, status));
+        Assert.Contains(HttpStatusCode.TooManyRequests, statuses);
+        Assert.Equal(HttpStatusCode.OK, open.StatusCode);
+    }
+
+    public void Dispose()
+    {
+        _authority.Dispose();
+        _rsa.Dispose();
+    }
+
+    private RunningService Serve() =>
+        new(
+            services => services.AddHttpClient(AuthorityKeys.Client).ConfigurePrimaryHttpMessageHandler(() => _authority),
+            false,
+            ("Access:Tokens:Authority", Authority),
+            ("Access:Tokens:Audience", "cushionservice")
+        );
+
+    private static async Task<HttpResponseMessage> SendAsync(RunningService service, string token)
+    {
+        using HttpRequestMessage request = new(HttpMethod.Post, new Uri("/v1/yardage", UriKind.Relative))
+        {
+            Content = new StringContent(Callers.Pillow, System.Text.Encoding.UTF8, "application/json"),
+            Headers = { Authorization = new("Bearer", token) },
+        };
+        return await service.Http.SendAsync(request);
+    }
+
+    private string Token() =>
+        new JsonWebTokenHandler().CreateToken(
+            new SecurityTokenDescriptor
+            {
+                Audience = "cushionservice",
+                Issuer = Authority,
+                Expires = DateTime.UtcNow.AddMinutes(5),
+                Claims = new Dictionary<string, object> { ["scope"] = "estimate", ["client_id"] = "shop" },
+                SigningCredentials = new SigningCredentials(new RsaSecurityKey(_rsa) { KeyId = "1" }, SecurityAlgorithms.RsaSha256),
+            }
+        );
+
+    public enum Mood
+    {
+        Well,
+        Away,
+        Hangs,
+        Nonsense,
+    }
+
+    // What an authority says of itself (OpenID Connect Discovery 1.0), when it says anything.
+    private sealed class SwitchedAuthority(RSA rsa) : HttpMessageHandler
+    {
+        public Mood Mood { get; set; }
+
+        protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
+        {
+            switch (Mood)
+            {
+                case Mood.Away:
+                    throw new HttpRequestException("Connection refused.");
+                case Mood.Hangs:
+                    await Task.Delay(Timeout.Infinite, cancellationToken);
+                    break;
+                case Mood.Nonsense:
+                    return new HttpResponseMessage(HttpStatusCode.OK) { Content = new StringContent("<html></html>") };
+            }
+
+            RSAParameters key = rsa.ExportParameters(false);
+            object said = request.RequestUri!.AbsolutePath.EndsWith("keys", StringComparison.Ordinal)
+                ? new
+                {
+                    keys = new[]
+                    {
+                        new
+                        {
+                            kty = "RSA",
+                            use = "sig",
+                            kid = "1",
+                            n = Base64UrlEncoder.Encode(key.Modulus),
+                            e = Base64UrlEncoder.Encode(key.Exponent),
+                        },
+                    },
+                }
+                : new { issuer = Authority, jwks_uri = Authority + "/keys" };
+            return new HttpResponseMessage(HttpStatusCode.OK) { Content = new StringContent(JsonSerializer.Serialize(said)) };
+        }
+    }
+}
