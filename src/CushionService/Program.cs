@@ -34,6 +34,7 @@ builder.AddRestDoor();
 builder.AddGrpcDoor();
 
 WebApplication app = builder.Build();
+app.UseManagementPort();
 app.UseProxies();
 app.UseTraceHeader();
 

@@ -95,7 +95,11 @@ internal sealed partial class AuthorityKeys(TokenOptions tokens, IHttpClientFact
             FailedAttempts.CountAuthority();
             if (!IsAway)
             {
-                LogAway(log, exception.GetBaseException().GetType().Name, _current is null ? "answered with 503" : "verified with the keys it gave before");
+                LogAway(
+                    log,
+                    exception.GetBaseException().GetType().Name,
+                    _current is null ? "answered with 503" : "verified with the keys it gave before"
+                );
             }
 
             IsAway = true;

@@ -44,6 +44,15 @@ internal static class SecurityHeaders
             http.Request.Path.StartsWithSegments("/v1") ? OfCalls
             : http.Request.Path.StartsWithSegments("/docs") ? OfDocs
             : OfPages;
+        // A page of another site gets a header that its browser looks for: caches must not give it an answer without one.
+        if (
+            headers.AccessControlAllowOrigin != "*"
+            && !headers.Vary.ToString().Contains(HeaderNames.Origin, StringComparison.OrdinalIgnoreCase)
+        )
+        {
+            headers.AppendCommaSeparatedValues(HeaderNames.Vary, HeaderNames.Origin);
+        }
+
         headers["Referrer-Policy"] = "no-referrer";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         return Task.CompletedTask;

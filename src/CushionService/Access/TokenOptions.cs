@@ -19,6 +19,7 @@ internal sealed class TokenOptions : GrantOptions
         Authority is null ? null
         : !Uri.TryCreate(Authority, UriKind.Absolute, out Uri? address) || address.Query.Length > 0 || address.Fragment.Length > 0
             ? "Access:Tokens:Authority must be the address of the issuer, as https://login.example/realm."
-        : address.Scheme != Uri.UriSchemeHttps && !IsLocal ? "Access:Tokens:Authority must be https: who can change its keys on the way could make tokens."
+        : address.Scheme != Uri.UriSchemeHttps && !IsLocal
+            ? "Access:Tokens:Authority must be https: who can change its keys on the way could make tokens."
         : null;
 }

@@ -21,6 +21,12 @@ internal sealed class CallErrors(ILogger<CallErrors> log)
             return new RpcException(new global::Grpc.Core.Status(StatusCode.Cancelled, "The call was cancelled."));
         }
 
+        if (exception is OutOfMemoryException)
+        {
+            // There may be room again as soon as other answers are sent.
+            return new RpcException(new global::Grpc.Core.Status(StatusCode.Unavailable, "There is no memory left for this answer now."));
+        }
+
         log.CallFailed(exception, context.Method, Problems.TraceOf(context.GetHttpContext()));
         Google.Rpc.Status status = new()
         {

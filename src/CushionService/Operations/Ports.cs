@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 namespace CushionService.Operations;
 
 /// <summary>Where the service listens: HTTP/1.1 where <c>ASPNETCORE_URLS</c> says, gRPC on HTTP/2 in clear text where
-/// <c>GRPC_URLS</c> says. One clear-text port cannot speak both; an https address does.</summary>
+/// <c>GRPC_URLS</c> says, and health and metrics by themselves where <c>MANAGEMENT_URLS</c> says. One clear-text port cannot speak both; an https address does.</summary>
 internal static class Ports
 {
     /// <summary>Configures the addresses, and the greatest body. Orders have a limit of their own,
@@ -15,6 +15,7 @@ internal static class Ports
     {
         string[] rest = Split(builder.Configuration[WebHostDefaults.ServerUrlsKey] ?? "http://localhost:8080");
         string[] grpc = Split(builder.Configuration["GRPC_URLS"] ?? "http://localhost:8081");
+        string[] own = Split(builder.Configuration[ManagementPort.Setting] ?? "");
         // Each address is configured below, with its protocols. The host gets an empty list: with none it would add an
         // address of its own.
         builder.Configuration.AddInMemoryCollection([new(WebHostDefaults.ServerUrlsKey, ";")]);
@@ -22,7 +23,10 @@ internal static class Ports
         {
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = 2 * Limits.OrderBytes;
-            foreach (string url in rest)
+            kestrel.Limits.MaxConcurrentConnections =
+                builder.Configuration.GetValue<long?>("Lifetime:Connections")
+                ?? Descriptors.ConnectionsFor(rest.Length + grpc.Length + own.Length);
+            foreach (string url in (string[])[.. rest, .. own])
             {
                 Listen(kestrel, BindingAddress.Parse(url), HttpProtocols.Http1);
             }
@@ -34,8 +38,8 @@ internal static class Ports
         });
     }
 
-    // Several addresses are separated by semicolons.
-    private static string[] Split(string urls) => urls.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+    /// <summary>Several addresses, separated by semicolons.</summary>
+    public static string[] Split(string urls) => urls.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
     // A host by name or a star means every address of the machine, as in ASPNETCORE_URLS. TLS agrees on the protocol
     // itself, clear text cannot.

@@ -84,13 +84,28 @@ internal static class Problems
 
     // A body that the server could not read is the caller's error, and has its own status. Of any other exception the
     // caller learns the trace to ask about, and nothing else.
-    private static Task InternalAsync(HttpContext http) =>
-        http.Features.Get<IExceptionHandlerFeature>()?.Error is BadHttpRequestException bad
-            ? WriteAsync(http, bad.StatusCode)
-            : WriteAsync(
-                http,
-                Of(Statuses.Of("internal").Http, "internal", "The service failed; the fault is not the order's.", [], TraceOf(http))
-            );
+    private static Task InternalAsync(HttpContext http)
+    {
+        switch (http.Features.Get<IExceptionHandlerFeature>()?.Error)
+        {
+            case BadHttpRequestException bad:
+                return WriteAsync(http, bad.StatusCode);
+            case OutOfMemoryException:
+                // There may be room again as soon as other answers are sent.
+                http.Response.Headers.RetryAfter = "1";
+                return WriteAsync(
+                    http,
+                    StatusCodes.Status503ServiceUnavailable,
+                    "The service has no memory left for this answer now.",
+                    "busy"
+                );
+            default:
+                return WriteAsync(
+                    http,
+                    Of(Statuses.Of("internal").Http, "internal", "The service failed; the fault is not the order's.", [], TraceOf(http))
+                );
+        }
+    }
 
     private static Problem Of(int status, string code, string title, IReadOnlyList<ViolationAnswer> violations, string traceId) =>
         new()

@@ -16,13 +16,13 @@ internal static class CatalogueEndpoint
     private const string MediaType = "application/json";
 
     // An hour bounds how long a page may show what the release before could make.
-    private const string Caching = "public, max-age=3600";
+    private const string Caching = "max-age=3600";
 
     private static readonly JsonTypeInfo<CatalogueAnswer> AnswerType =
         (JsonTypeInfo<CatalogueAnswer>)ContractJson.Options.GetTypeInfo(typeof(CatalogueAnswer));
 
     private static readonly Lazy<FixedAnswer> Whole = new(() =>
-        new FixedAnswer(JsonSerializer.SerializeToUtf8Bytes(CatalogueWording.Catalogue, AnswerType), MediaType, Caching)
+        new FixedAnswer(JsonSerializer.SerializeToUtf8Bytes(CatalogueWording.Catalogue, AnswerType), MediaType)
     );
 
     /// <summary>Answers a request; with 406 when the caller does not take JSON.</summary>
@@ -34,9 +34,9 @@ internal static class CatalogueEndpoint
         }
 
         (FieldTree? fields, var violations) = CallQuery.Read(http.Request.Query, AnswerType);
-        return violations.Count > 0 ? Problems.WriteAsync(http, new Refusal(violations))
-            : fields is null ? Whole.Value.WriteAsync(http)
-            : Slim(fields).WriteAsync(http);
+        return violations.Count > 0
+            ? Problems.WriteAsync(http, new Refusal(violations))
+            : (fields is null ? Whole.Value : Slim(fields)).WriteAsync(http, CacheScope.Of(http, Caching));
     }
 
     private static FixedAnswer Slim(FieldTree fields)
@@ -47,6 +47,6 @@ internal static class CatalogueEndpoint
             AnswerFields.Write(writer, CatalogueWording.Catalogue, fields);
         }
 
-        return new FixedAnswer(bytes.ToArray(), MediaType, Caching);
+        return new FixedAnswer(bytes.ToArray(), MediaType);
     }
 }

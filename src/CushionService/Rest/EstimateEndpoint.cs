@@ -22,7 +22,7 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
     private const string MediaType = "application/json";
 
     // The same query gets the same answer until the engine changes; a day bounds how long a page may show the old one.
-    private const string Caching = "public, max-age=86400";
+    private const string Caching = "max-age=86400";
 
     private static readonly JsonTypeInfo<EstimateAnswer> AnswerType =
         (JsonTypeInfo<EstimateAnswer>)ContractJson.Options.GetTypeInfo(typeof(EstimateAnswer));
@@ -101,7 +101,7 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
     {
         http.Response.StatusCode = status;
         http.Response.Headers.ETag = tag;
-        http.Response.Headers.CacheControl = Caching;
+        http.Response.Headers.CacheControl = CacheScope.Of(http, Caching);
         // Sent compressed to those that accept it, also where this caller does not.
         http.Response.Headers.AppendCommaSeparatedValues(HeaderNames.Vary, HeaderNames.AcceptEncoding);
         http.Response.ContentType = status == StatusCodes.Status200OK ? MediaType : null;

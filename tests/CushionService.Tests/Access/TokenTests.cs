@@ -22,8 +22,7 @@ public sealed class TokenTests : IDisposable
 
     public TokenTests() =>
         _service = new(
-            services =>
-                services.AddHttpClient(AuthorityKeys.Client).ConfigurePrimaryHttpMessageHandler(() => new Discovery(_rsa)),
+            services => services.AddHttpClient(AuthorityKeys.Client).ConfigurePrimaryHttpMessageHandler(() => new Discovery(_rsa)),
             false,
             ("Access:Tokens:Authority", Authority),
             ("Access:Tokens:Audience", Audience)

@@ -21,8 +21,8 @@ internal sealed class FixedAnswer
     /// <summary>An answer of these bytes.</summary>
     /// <param name="bytes">The body.</param>
     /// <param name="mediaType">Its media type.</param>
-    /// <param name="caching">The value of <c>Cache-Control</c>.</param>
-    public FixedAnswer(byte[] bytes, string mediaType, string caching)
+    /// <param name="caching">The value of <c>Cache-Control</c>, unless a call has its own.</param>
+    public FixedAnswer(byte[] bytes, string mediaType, string caching = "no-cache")
     {
         (_plain, _mediaType, _caching) = (bytes, mediaType, caching);
         _digest = Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 16));
@@ -32,13 +32,16 @@ internal sealed class FixedAnswer
 
     /// <summary>Answers GET and HEAD: in the encoding that the caller prefers, or 304 where it holds the answer in
     /// one.</summary>
-    public Task WriteAsync(HttpContext http)
+    public Task WriteAsync(HttpContext http) => WriteAsync(http, _caching);
+
+    /// <summary>The same, with a value of <c>Cache-Control</c> for this call.</summary>
+    public Task WriteAsync(HttpContext http, string caching)
     {
         string? encoding = EncodingFor(http.Request.Headers.AcceptEncoding);
         IHeaderDictionary headers = http.Response.Headers;
         // A strong tag is of the bytes as they are sent, and so another for each encoding (RFC 9110, section 8.8.3.3).
         headers.ETag = $"\"{_digest}{(encoding is null ? "" : "-" + encoding)}\"";
-        headers.CacheControl = _caching;
+        headers.CacheControl = caching;
         headers.AppendCommaSeparatedValues(HeaderNames.Vary, HeaderNames.AcceptEncoding);
         if (IsHeld(http.Request.Headers.IfNoneMatch))
         {

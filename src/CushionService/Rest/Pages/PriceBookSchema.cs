@@ -26,9 +26,17 @@ internal static class PriceBookSchema
         ContractComments comments = new();
         JsonNode schema = ContractJson.Options.GetJsonSchemaAsNode(
             typeof(PriceBookFile),
-            new JsonSchemaExporterOptions { TreatNullObliviousAsNonNullable = true, TransformSchemaNode = (at, node) => Completed(at, node, comments) }
+            new JsonSchemaExporterOptions
+            {
+                TreatNullObliviousAsNonNullable = true,
+                TransformSchemaNode = (at, node) => Completed(at, node, comments),
+            }
         );
-        JsonObject book = new() { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["title"] = "A price book of CushionService" };
+        JsonObject book = new()
+        {
+            ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
+            ["title"] = "A price book of CushionService",
+        };
         foreach ((string name, JsonNode? value) in schema.AsObject())
         {
             book[name] = value?.DeepClone();
