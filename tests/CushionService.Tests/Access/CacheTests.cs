@@ -53,7 +53,7 @@ public sealed class CacheTests
         File.WriteAllText(
             Path.Combine(folder, "nginx.conf"),
             $$"""
-            daemon off; worker_processes 1; pid {{folder}}/pid; error_log {{folder}}/error.log;
+            user root; daemon off; worker_processes 1; pid {{folder}}/pid; error_log {{folder}}/error.log;
             events { worker_connections 64; }
             http {
               access_log off; client_body_temp_path {{folder}}/b; proxy_temp_path {{folder}}/p; fastcgi_temp_path {{folder}}/f;
