@@ -1,5 +1,5 @@
 namespace CushionService.Access;
 
-/// <summary>The authority of tokens has not said yet by which keys it signs: whether a token is right cannot be
+/// <summary>The authority of tokens has not said yet with which keys it signs: whether a token is right cannot be
 /// known.</summary>
 internal sealed class AuthorityAwayException() : Exception("The authority of tokens has not answered yet.");

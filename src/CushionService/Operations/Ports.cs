@@ -5,7 +5,8 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 namespace CushionService.Operations;
 
 /// <summary>Where the service listens: HTTP/1.1 where <c>ASPNETCORE_URLS</c> says, gRPC on HTTP/2 in clear text where
-/// <c>GRPC_URLS</c> says, and health and metrics by themselves where <c>MANAGEMENT_URLS</c> says. One clear-text port cannot speak both; an https address does.</summary>
+/// <c>GRPC_URLS</c> says, and health and metrics by themselves where <c>MANAGEMENT_URLS</c> says. One clear-text port
+/// cannot speak both; an https address does.</summary>
 internal static class Ports
 {
     /// <summary>Configures the addresses, and the greatest body. Orders have a limit of their own,

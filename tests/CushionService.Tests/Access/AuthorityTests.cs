@@ -11,7 +11,7 @@ using Microsoft.IdentityModel.Tokens;
 
 namespace CushionService.Tests.Access;
 
-/// <summary>An authority that is away or hangs, configurations that are wrong, and what a caller with a wrong key is told.</summary>
+/// <summary>An authority that is away or hangs, configurations that are wrong, and what a caller with a wrong key hears.</summary>
 public sealed class AuthorityTests : IDisposable
 {
     private const string Authority = "https://authority.example";
