@@ -44,17 +44,22 @@ internal static class SecurityHeaders
             http.Request.Path.StartsWithSegments("/v1") ? OfCalls
             : http.Request.Path.StartsWithSegments("/docs") ? OfDocs
             : OfPages;
-        // A page of another site gets a header that its browser looks for: caches must not give it an answer without one.
-        if (
-            headers.AccessControlAllowOrigin != "*"
-            && !headers.Vary.ToString().Contains(HeaderNames.Origin, StringComparison.OrdinalIgnoreCase)
-        )
-        {
-            headers.AppendCommaSeparatedValues(HeaderNames.Vary, HeaderNames.Origin);
-        }
-
+        headers.Vary = VaryOf(headers);
         headers["Referrer-Policy"] = "no-referrer";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         return Task.CompletedTask;
+    }
+
+    // A page of another site gets a header that its browser looks for: caches must not give it an answer without one. All in
+    // one line and in one order, since some caches read one line alone.
+    private static string VaryOf(IHeaderDictionary headers)
+    {
+        IEnumerable<string> names = headers.GetCommaSeparatedValues(HeaderNames.Vary);
+        if (headers.AccessControlAllowOrigin != "*")
+        {
+            names = names.Append(HeaderNames.Origin);
+        }
+
+        return string.Join(", ", names.Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.Ordinal));
     }
 }
