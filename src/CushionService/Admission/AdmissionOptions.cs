@@ -19,7 +19,7 @@ internal sealed class AdmissionOptions
     /// A call that would wait longer than any effort may, judged by the mean time of recent orders, is rejected at
     /// once.</summary>
     [Range(1, 60_000)]
-    public int LongestWaitMs { get; init; } = 2_000;
+    public int LongestWaitMs { get; init; } = 5_000;
 
     /// <summary>The same for the effort standard; 2.5 times that of quick when left out.</summary>
     [Range(1, 600_000)]
