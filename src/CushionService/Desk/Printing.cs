@@ -1,5 +1,6 @@
 using CushionService.Contract;
 using CushionService.Documents;
+using CushionService.Documents.Exchange;
 using CushionService.Documents.TrueSize;
 using CushionService.Intake;
 
@@ -8,6 +9,23 @@ namespace CushionService.Desk;
 /// <summary>The purposes of orders that are answered with a document, made of what the engine drafted.</summary>
 internal static class Printing
 {
+    /// <summary>Pieces for pattern and cutting programs.</summary>
+    /// <param name="piece">The id of one piece; null for all.</param>
+    public static Purpose<PrintedDocument> Exchange(string? piece) =>
+        new(
+            Purpose.Making,
+            (order, _) =>
+            {
+                PatternPiece[] pieces =
+                [
+                    .. PatternPiece.Of(order.Drafting, order.Unit).Where(one => piece is null || one.Answer.Id == piece),
+                ];
+                return pieces.Length == 0
+                    ? PrintedDocument.Missing
+                    : PrintedDocument.Of(PatternExchange.Write(pieces, order.Order.Reference, order.Order.Units!.Value));
+            }
+        );
+
     /// <summary>Patterns at true size.</summary>
     /// <param name="paper">The name of the paper; null for the usual one of the order's units.</param>
     /// <param name="piece">The id of one piece; null for all that are no plain rectangles.</param>

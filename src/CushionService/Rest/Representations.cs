@@ -2,6 +2,7 @@ using CushionService.Contract.Answers;
 using CushionService.Desk;
 using CushionService.Documents;
 using CushionService.Documents.Drawings;
+using CushionService.Documents.Exchange;
 using CushionService.Rest.OpenApi;
 
 namespace CushionService.Rest;
@@ -12,6 +13,8 @@ internal static class Representations
     private const string Svg = "image/svg+xml";
     private const string Html = "text/html";
     private const string Pdf = "application/pdf";
+    private const string Csv = "text/csv";
+    private const string Dxf = "image/vnd.dxf";
 
     private static readonly PartParameter OnPaper = new(
         "paper",
@@ -22,7 +25,8 @@ internal static class Representations
 
     private static readonly PartParameter OfPiece = new(
         "piece",
-        "For patterns: the id of one piece. When left out, all pieces that are no plain rectangles; where all are, every piece.",
+        "For patterns: the id of one piece. When left out, all pieces on paper that are no plain rectangles (where all are, every piece), "
+            + "and every piece in a file for pattern programs.",
         "The order has no piece of that id."
     );
 
@@ -43,11 +47,16 @@ internal static class Representations
     public static Representation CutSheet { get; } =
         Representation.Of(Html, Purposes.Quote, static (quote, _) => Documents.CutSheets.CutSheet.Write(quote));
 
-    /// <summary>The pieces as patterns at true size.</summary>
-    public static Representation[] Patterns { get; } =
+    /// <summary>What to buy as a table.</summary>
+    public static Representation Buying { get; } = Representation.Of(Csv, Purposes.Quote, static (quote, _) => BuyingList.Write(quote));
+
+    /// <summary>The pieces as patterns at true size, for pattern programs, and as a table.</summary>
+    public static Representation[] Pieces { get; } =
     [
         new(Html, true, static values => Printing.Patterns(values[0], values[1], asPdf: false), OnPaper, OfPiece),
         new(Pdf, false, static values => Printing.Patterns(values[0], values[1], asPdf: true), OnPaper, OfPiece),
+        new(Dxf, false, static values => Printing.Exchange(values[0]), OfPiece),
+        Representation.Of(Csv, Purposes.Pieces, static (answer, _) => PiecesTable.Write(answer)),
     ];
 
     // Null when the order uses no such fabric, or several and none is named.

@@ -31,12 +31,13 @@ internal static class RouteTable
             Route.OfOrder(
                 "/pieces",
                 Scopes.Quote,
-                new OrderEndpoint<PiecesAnswer>(orders, Purposes.Pieces, Representations.Patterns),
+                new OrderEndpoint<PiecesAnswer>(orders, Purposes.Pieces, Representations.Pieces),
                 new OperationText(
                     "listPieces",
                     "Pieces",
                     "List the pieces to cut",
-                    "The cut pieces with their derivations, marks and seams; as HTML or PDF the patterns at true size, to print and cut by."
+                    "The cut pieces with their derivations, marks and seams; as HTML or PDF the patterns at true size, to print and cut "
+                        + "by; as DXF pattern pieces by ASTM D6673; as CSV a table."
                 )
             ),
             Route.OfOrder(
@@ -64,12 +65,13 @@ internal static class RouteTable
             Route.OfOrder(
                 "/quotes",
                 Scopes.Quote,
-                new OrderEndpoint<QuoteAnswer>(orders, Purposes.Quote, Representations.CutSheet),
+                new OrderEndpoint<QuoteAnswer>(orders, Purposes.Quote, Representations.CutSheet, Representations.Buying),
                 new OperationText(
                     "quote",
                     "Quotes",
                     "Quote an order",
-                    "Pieces, seams, layouts, yardage, materials, cost, steps and cautions; as HTML the cut sheet to print."
+                    "Pieces, seams, layouts, yardage, materials, cost, steps and cautions; as HTML the cut sheet to print; as CSV the "
+                        + "buying list."
                 )
             ),
             Route.OfOrder(

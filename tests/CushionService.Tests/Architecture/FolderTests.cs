@@ -23,6 +23,7 @@ public sealed class FolderTests
         "Documents.Pdf",
         "Documents.CutSheets",
         "Documents.TrueSize",
+        "Documents.Exchange",
         "Metrics",
         "Desk",
         "Rejections",

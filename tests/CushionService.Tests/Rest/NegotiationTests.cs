@@ -32,6 +32,9 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
     [InlineData("layouts?fabric=trim", "image/*", "image/svg+xml")]
     [InlineData("layouts?fabric=trim", "application/json", "application/json")]
     [InlineData("pieces", "text/html", "text/html")]
+    [InlineData("pieces", "text/csv", "text/csv")]
+    [InlineData("pieces", "image/vnd.dxf", "image/vnd.dxf")]
+    [InlineData("quotes", "text/csv", "text/csv")]
     [InlineData("pieces?paper=roll-36in&piece=edge", "application/pdf", "application/pdf")]
     public async Task The_preferred_form_that_there_is_comes_back(string call, string accept, string expected)
     {
@@ -43,6 +46,8 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
         {
             "text/html" => "<!DOCTYPE html>",
             "image/svg+xml" => "<",
+            "image/vnd.dxf" => "  0\r\nSECTION",
+            "text/csv" => call == "quotes" ? "item," : "number,",
             "application/pdf" => "%PDF-",
             _ => "{",
         };
@@ -57,6 +62,7 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
     [InlineData("pieces?paper=a7", "application/pdf", HttpStatusCode.BadRequest)]
     [InlineData("pieces?paper=roll-3in", "text/html", HttpStatusCode.BadRequest)]
     [InlineData("pieces?piece=curtain", "application/pdf", HttpStatusCode.BadRequest)]
+    [InlineData("pieces?piece=curtain", "image/vnd.dxf", HttpStatusCode.BadRequest)]
     public async Task A_form_that_there_is_not_is_a_problem(string call, string accept, HttpStatusCode expected)
     {
         using HttpResponseMessage response = await PostAsync(call, accept);

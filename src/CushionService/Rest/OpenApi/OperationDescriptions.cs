@@ -75,7 +75,7 @@ internal sealed class OperationDescriptions : IOperationFilter
                 // Drawings and sheets are text, or bytes, and not the record that they show.
                 if (!mediaType.EndsWith("json", StringComparison.Ordinal))
                 {
-                    bool isBytes = mediaType.EndsWith("pdf", StringComparison.Ordinal);
+                    bool isBytes = mediaType is "application/pdf" or "image/vnd.dxf";
                     ((OpenApiMediaType)content).Schema = new OpenApiSchema
                     {
                         Type = JsonSchemaType.String,

@@ -1,0 +1,58 @@
+using CushionService.Contract;
+using CushionService.Contract.Answers;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Stocks;
+
+namespace CushionService.Documents.Exchange;
+
+/// <summary>What to buy as a table: a line for each fabric and each other material, with its price where there is one.</summary>
+internal static class BuyingList
+{
+    /// <summary>The table.</summary>
+    public static string Write(QuoteAnswer quote)
+    {
+        var table = new CsvTable("item", "label", "kind", "quantity", "unit", "unitPrice", "cutFee", "amount", "currency", "because");
+        foreach (YardageLine line in quote.Yardage)
+        {
+            Add(
+                line.Fabric,
+                line.Label,
+                Words<MaterialKind>.Of(MaterialKind.Fabric),
+                line.SoldLength,
+                Words<SaleUnit>.Of(line.SoldUnit),
+                line.Because
+            );
+        }
+
+        foreach (MaterialAnswer material in quote.Materials.Where(material => material.Kind != MaterialKind.Fabric))
+        {
+            Add(
+                material.Item,
+                material.Label,
+                Words<MaterialKind>.Of(material.Kind),
+                material.Quantity,
+                Words<SaleUnit>.Of(material.Unit),
+                material.Because
+            );
+        }
+
+        return table.ToString();
+
+        void Add(string item, string? label, string kind, double quantity, string unit, string because)
+        {
+            CostLineAnswer? cost = quote.Cost?.Lines.FirstOrDefault(line => line.Item == item && Words<SaleUnit>.Of(line.Unit) == unit);
+            table.Add(
+                item,
+                label,
+                kind,
+                CsvTable.Number(quantity),
+                unit,
+                cost?.UnitPrice,
+                cost?.CutFee,
+                cost?.Amount,
+                cost is null ? null : quote.Cost!.Currency,
+                because
+            );
+        }
+    }
+}

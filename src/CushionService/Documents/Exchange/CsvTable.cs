@@ -1,0 +1,38 @@
+using System.Globalization;
+using System.Text;
+
+namespace CushionService.Documents.Exchange;
+
+/// <summary>A table as comma-separated values (RFC 4180): a header line, line ends of CR and LF, and quotes round what needs
+/// them.</summary>
+internal sealed class CsvTable
+{
+    private readonly StringBuilder _text = new();
+
+    /// <param name="names">The names of the columns.</param>
+    public CsvTable(params ReadOnlySpan<string?> names) => Add(names);
+
+    /// <summary>Adds a line.</summary>
+    /// <param name="cells">A cell for each column; null for an empty one.</param>
+    public void Add(params ReadOnlySpan<string?> cells)
+    {
+        for (int i = 0; i < cells.Length; i++)
+        {
+            _text.Append(i == 0 ? "" : ",").Append(Cell(cells[i] ?? ""));
+        }
+
+        _text.Append("\r\n");
+    }
+
+    /// <summary>A number as the JSON answer writes it.</summary>
+    public static string Number(double value) => value.ToString("R", CultureInfo.InvariantCulture);
+
+    /// <inheritdoc/>
+    public override string ToString() => _text.ToString();
+
+    private static string Cell(string text)
+    {
+        string clean = PrintableText.Of(text);
+        return clean.AsSpan().IndexOfAny(',', '"') < 0 ? clean : $"\"{clean.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    }
+}
