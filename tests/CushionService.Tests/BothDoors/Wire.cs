@@ -88,7 +88,7 @@ internal static class Wire
         {
             FieldType.Message when field.MessageType == Money.Descriptor => Amount(value.GetValue<string>()),
             FieldType.Message when field.MessageType == Measure.Descriptor => value.GetValueKind() == JsonValueKind.Number
-                ? new Measure { Number = value.GetValue<double>() }
+                ? new Measure { Number = double.Parse(value.ToJsonString(), CultureInfo.InvariantCulture) }
                 : new Measure { Text = value.GetValue<string>() },
             FieldType.Message when field.MessageType == Quantity.Descriptor => value.GetValueKind() == JsonValueKind.Number
                 ? new Quantity { Number = value.GetValue<double>() }
