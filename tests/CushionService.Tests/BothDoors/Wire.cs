@@ -91,7 +91,7 @@ internal static class Wire
                 ? new Measure { Number = double.Parse(value.ToJsonString(), CultureInfo.InvariantCulture) }
                 : new Measure { Text = value.GetValue<string>() },
             FieldType.Message when field.MessageType == Quantity.Descriptor => value.GetValueKind() == JsonValueKind.Number
-                ? new Quantity { Number = value.GetValue<double>() }
+                ? new Quantity { Number = double.Parse(value.ToJsonString(), CultureInfo.InvariantCulture) }
                 : new Quantity { Text = value.GetValue<string>() },
             FieldType.Message => Message(value.AsObject(), field.MessageType),
             FieldType.Enum => Enum.ToObject(

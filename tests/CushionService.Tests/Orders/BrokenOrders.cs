@@ -27,7 +27,10 @@ internal static class BrokenOrders
         ("a number of a thousand digits", (order, random) => Replace(order, random, IsNumber, new string('9', 1000))),
         ("a hexadecimal number", (order, random) => Replace(order, random, IsNumber, "0x10")),
         ("no fabric", (order, _) => Set(order, "fabrics", new JsonArray())),
-        ("nothing to make", (order, _) => Set(Text(Set(order, "cushions", new JsonArray())), "pieces", new JsonArray())),
+        (
+            "nothing to make",
+            (order, _) => Set(Text(Set(Text(Set(order, "cushions", new JsonArray())), "bays", new JsonArray())), "pieces", new JsonArray())
+        ),
         ("a hole in a list", (order, _) => Set(order, "fabrics", new JsonArray((JsonNode?)null))),
         ("an unknown word", (order, random) => Replace(order, random, node => IsWord(node), "\"sideways\"")),
         ("a word in capitals", (order, random) => Replace(order, random, node => IsWord(node), "\"BOXED\"")),

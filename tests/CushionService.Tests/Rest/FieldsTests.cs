@@ -65,7 +65,7 @@ public sealed class FieldsTests(RunningService service) : IClassFixture<RunningS
     [InlineData("quotes?fields=cost&fields=yardage", "/fields duplicate-field")]
     [InlineData("quotes?colour=blue&fold=1", "/colour unknown-field", "/fold unknown-field")]
     [InlineData("validations?fields=cost", "/fields unknown-field")]
-    [InlineData("pieces?piece=", "/piece unknown-field")]
+    [InlineData("layouts?piece=", "/piece unknown-field")]
     [InlineData("comparisons?a", "/a unknown-field")]
     [InlineData("quotes/stream?fields=lines", "/fields unknown-field")]
     public async Task What_there_is_not_is_refused_before_the_order_is_read(string call, params string[] expected)
