@@ -50,7 +50,14 @@ public sealed record Cost(
         Money fabric = Sum(priced.Lines.Where(line => line.Material.Kind == MaterialKind.Fabric).Select(line => line.Amount));
         ImmutableArray<CostAddition> additions = CostAdditions.Of(
             order,
-            new CostSums(bought, fabric, worked, labour.Minutes, order.Cushions.Sum(cushion => cushion.Quantity), yardages.Count)
+            new CostSums(
+                bought,
+                fabric,
+                worked,
+                labour.Minutes,
+                order.Cushions.Sum(cushion => cushion.Quantity),
+                yardages.Count(yardage => !yardage.Layout.Fabric.CustomerOwned)
+            )
         );
         ImmutableArray<CostShare> shares = CostSharing.Of(order, yardages, priced.Lines, labour.Lines, additions, currency);
         return new Cost(

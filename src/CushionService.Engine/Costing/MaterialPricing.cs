@@ -24,7 +24,8 @@ internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, Immutable
         var bought = materials
             .GroupBy(material => (material.Item, material.Unit))
             .ToDictionary(item => item.Key, item => item.Aggregate(Fraction.Of(0, 1), (sum, material) => sum + material.Quantity));
-        foreach (Material material in materials)
+        // What the customer brings is not sold to them.
+        foreach (Material material in materials.Where(material => !IsCustomers(order, material)))
         {
             if (PriceOf(order, material) is { } price)
             {
@@ -44,6 +45,9 @@ internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, Immutable
             [.. materials.Where(material => material.IsMadeToSize && order.Prices.GetValueOrDefault(material.Item)?.Per == material.Unit)]
         );
     }
+
+    private static bool IsCustomers(OrderSpecification order, Material material) =>
+        material.Kind == MaterialKind.Fabric && order.Fabrics.First(fabric => fabric.Id == material.Item).CustomerOwned;
 
     // A price in another unit than the item is sold by, or for each where each has a size of its own, would be a wrong quote; the item then
     // counts as unpriced.

@@ -12,6 +12,7 @@ namespace CushionService.Intake;
 internal static class FabricIntake
 {
     private static readonly LengthField<Fabric> Width = RecordForm<Fabric>.Length(nameof(Fabric.Width)),
+        Brought = RecordForm<Fabric>.Length(nameof(Fabric.Brought)),
         Selvedge = RecordForm<Fabric>.Length(nameof(Fabric.Selvedge)),
         Squaring = RecordForm<Fabric>.Length(nameof(Fabric.Squaring));
 
@@ -38,6 +39,11 @@ internal static class FabricIntake
         if (fields[Width] is not { } width || fields.Or(Selvedge, Length.Zero) is not { } selvedge)
         {
             return null;
+        }
+
+        if (fabric.Brought is not null && fabric.CustomerOwned != true)
+        {
+            findings.NotApplicable(nameof(fabric.Brought), FabricTexts.BroughtByCustomer);
         }
 
         // Both selvedges are cut off, and what is left must hold a strip.
@@ -74,6 +80,8 @@ internal static class FabricIntake
                 Squaring = squaring,
                 Sold = sold,
                 Lot = fabric.Lot,
+                CustomerOwned = fabric.CustomerOwned ?? false,
+                Brought = fields[Brought],
                 OnHand = offcuts,
                 Price = price,
             };

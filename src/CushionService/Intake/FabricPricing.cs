@@ -20,12 +20,18 @@ internal static class FabricPricing
     public static (SaleRule? Sold, ItemPriceSpecification? Price) Of(Fabric fabric, OrderContext order, Findings findings)
     {
         // In a price book a fabric is under its item, or else under its id.
-        ItemPriceSpecification? booked = order.Book?.Prices.GetValueOrDefault(fabric.Item ?? fabric.Id ?? "");
+        bool owned = fabric.CustomerOwned == true;
+        ItemPriceSpecification? booked = owned ? null : order.Book?.Prices.GetValueOrDefault(fabric.Item ?? fabric.Id ?? "");
         // A price of the order's own is taken whole: none of its steps or breaks come from the book.
         ItemPriceSpecification? price = fabric.Price is { } written
             ? PriceIntake.OfFabric(written, order.Currency, findings.Within(nameof(fabric.Price)))
             : booked;
         SaleRule? sold = fabric.Sold is { } sale ? Sold(sale, findings.Within(nameof(fabric.Sold))) : InBook(booked);
+        if (owned)
+        {
+            return (OwnedSale(fabric, sold, order), OwnedPrice(fabric, findings));
+        }
+
         // An unknown price book may have what is missing: only its name is reported.
         if (fabric.Sold is null && sold is null && (order.Order.PriceBook is null || order.Book is not null))
         {
@@ -38,6 +44,24 @@ internal static class FabricPricing
 
         UnitsAgree(fabric, fabric.Sold is { } own ? own.Unit : sold?.Unit, booked, order, findings);
         return (sold, price);
+    }
+
+    // What a customer is asked for is rounded as the trade sells it, in the order's system, unless the order says otherwise. Null where the
+    // sale was refused.
+    private static SaleRule? OwnedSale(Fabric fabric, SaleRule? sold, OrderContext order)
+    {
+        SaleUnit unit = order.Unit is LengthUnit.Inch ? SaleUnit.Yd : SaleUnit.M;
+        return fabric.Sold is null ? new SaleRule(unit, FabricTrade.StepOf(unit), FabricTrade.StepOf(unit)) : sold;
+    }
+
+    private static ItemPriceSpecification? OwnedPrice(Fabric fabric, Findings findings)
+    {
+        if (fabric.Price is not null)
+        {
+            findings.NotApplicable(nameof(fabric.Price), FabricTexts.OwnedPrice);
+        }
+
+        return null;
     }
 
     // A price per metre cannot be put on yards without a rounding that nobody has agreed to.

@@ -269,7 +269,12 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
     }
 
     private ImmutableArray<Violation> Unwise(ImmutableArray<Yardage> yardages) =>
-        [.. warnings, .. yardages.Select(MotifNote.Of).OfType<Violation>(), .. yardages.Select(WeltNote.Of).OfType<Violation>()];
+        [
+            .. warnings,
+            .. yardages.Select(BroughtNote.Of).OfType<Violation>(),
+            .. yardages.Select(MotifNote.Of).OfType<Violation>(),
+            .. yardages.Select(WeltNote.Of).OfType<Violation>(),
+        ];
 
     private static IReadOnlyList<string> Names(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => edge.ToString())];
 

@@ -262,6 +262,7 @@ internal sealed class OrderGenerator
     private JsonObject Fabric(string id)
     {
         string unit = Pick("yd", "m");
+        bool owned = Chance(6);
         return Some(
             new JsonObject
             {
@@ -276,9 +277,12 @@ internal sealed class OrderGenerator
                     ["step"] = Pick(Steps),
                     ["minimum"] = Chance(3) ? "1/2" : null,
                 },
-                ["price"] = Chance(2)
-                    ? new JsonObject { ["amount"] = Slip() ? "-1" : $"{_random.Next(0, 60)}.{_random.Next(10, 99)}", ["per"] = unit }
-                    : null,
+                ["customerOwned"] = owned ? true : null,
+                ["brought"] = owned && Chance(2) ? Length(40, 200) : null,
+                ["price"] =
+                    Chance(2) && (!owned || Slip())
+                        ? new JsonObject { ["amount"] = Slip() ? "-1" : $"{_random.Next(0, 60)}.{_random.Next(10, 99)}", ["per"] = unit }
+                        : null,
             }
         );
     }

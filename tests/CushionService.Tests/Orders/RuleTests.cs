@@ -36,6 +36,8 @@ public sealed class RuleTests
     [InlineData("""{ "/cushions/1/closure/tapeWidth": 1 }""", "/cushions/1/closure/tapeWidth not-applicable")]
     [InlineData("""{ "/cushions/1/closure/strips": "as-sides" }""", "/cushions/1/closure/strips not-applicable")]
     [InlineData("""{ "/cushions/0/closure/strips": "as-sides" }""", "/cushions/0/closure/overlap not-applicable")]
+    [InlineData("""{ "/fabrics/0/brought": 90 }""", "/fabrics/0/brought not-applicable")]
+    [InlineData("""{ "/fabrics/0/customerOwned": true }""", "/fabrics/0/price not-applicable")]
     [InlineData("""{ "/cushions/1/fill/oversize": 1 }""", "/cushions/1/fill/oversize not-applicable")]
     [InlineData("""{ "/cushions/0/fill/material": "feather" }""", "/cushions/0/fill/material not-applicable")]
     [InlineData("""{ "/cushions/0/fill/plumpness": 1 }""", "/cushions/0/fill/plumpness not-applicable")]

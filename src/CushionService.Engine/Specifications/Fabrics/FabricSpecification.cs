@@ -68,6 +68,12 @@ public sealed record FabricSpecification
     /// <summary>What one unit of sale costs; null when unknown.</summary>
     public ItemPriceSpecification? Price { get; init; }
 
+    /// <summary>Whether the customer brings it: how much is asked for, and it has no price.</summary>
+    public bool CustomerOwned { get; init; }
+
+    /// <summary>The length that the customer has brought; null where it is not known, or not the customer's.</summary>
+    public Length? Brought { get; init; }
+
     /// <summary>The dye lot of its bolt, and of offcuts that name none; null when unknown.</summary>
     public string? Lot { get; init; }
 

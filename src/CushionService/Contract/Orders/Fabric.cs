@@ -60,6 +60,14 @@ public sealed record Fabric
     [MaxLength(64)]
     public string? Lot { get; init; }
 
+    /// <summary>Whether the customer brings it: the quantity is what to ask for, and it has no price. Not when left out.</summary>
+    public bool? CustomerOwned { get; init; }
+
+    /// <summary>The length that the customer has brought, which is checked against what the order takes; of a fabric that is customer
+    /// owned only.</summary>
+    [LengthRange("1 in", "20000 in")]
+    public Measure? Brought { get; init; }
+
     /// <summary>What one has of it; in a fit only.</summary>
     [NumberRange(1, 20)]
     public IReadOnlyList<Offcut>? OnHand { get; init; }
