@@ -29,6 +29,9 @@ public sealed record FinishedCushion(
     FoamBlock? Block
 )
 {
+    /// <summary>The form in it; null for another filling, or none.</summary>
+    public PillowForm? Form { get; init; }
+
     /// <summary>The cushions of a drafting, in the order's order.</summary>
     public static ImmutableArray<FinishedCushion> Of(Drafting drafting)
     {
@@ -51,6 +54,9 @@ public sealed record FinishedCushion(
             cushion.IsRailroaded(top) ? Grain.Railroaded : Grain.UpTheBolt,
             BoxingLoop.Of(cushion, drafting.Patterns[number]),
             cushion.Fill?.Kind == FillKind.Foam ? FoamBlock.Of(cushion, paired: false).First() : null
-        );
+        )
+        {
+            Form = cushion.Fill?.Kind == FillKind.Form ? PillowForm.For(cushion, drafting.Order.Stocks) : null,
+        };
     }
 }

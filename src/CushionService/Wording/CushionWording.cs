@@ -13,6 +13,7 @@ internal static class CushionWording
         {
             Id = finished.Cushion.Id,
             Label = finished.Cushion.Label,
+            Group = finished.Cushion.Group,
             Quantity = finished.Cushion.Quantity,
             Finished = new FinishedSizeAnswer
             {
@@ -30,15 +31,23 @@ internal static class CushionWording
         new()
         {
             Kind = fill.Kind,
-            Stock = fill.Item,
+            Stock = finished.Form?.Stock?.Id ?? fill.Item,
             Shape = finished.Block?.Shape,
-            Size = finished.Block is { } block
-                ? new MaterialSizeAnswer
-                {
-                    Width = (double)block.Width.In(unit),
-                    Depth = (double)block.Depth.In(unit),
-                    Thickness = (double)block.Height.In(unit),
-                }
+            Size =
+                finished.Form is { } form
+                    ? new MaterialSizeAnswer
+                    {
+                        Width = (double)form.Width.In(unit),
+                        Depth = (double)form.Depth.In(unit),
+                        Thickness = form.Thickness is { } thick ? (double)thick.In(unit) : null,
+                    }
+                : finished.Block is { } block
+                    ? new MaterialSizeAnswer
+                    {
+                        Width = (double)block.Width.In(unit),
+                        Depth = (double)block.Depth.In(unit),
+                        Thickness = (double)block.Height.In(unit),
+                    }
                 : null,
         };
 }

@@ -11,6 +11,9 @@ public sealed record CushionAnswer
     /// <summary>A name for people; null where it has none.</summary>
     public string? Label { get; init; }
 
+    /// <summary>What it belongs to, such as a room; null for nothing.</summary>
+    public string? Group { get; init; }
+
     /// <summary>How many are made the same.</summary>
     public required int Quantity { get; init; }
 

@@ -15,6 +15,6 @@ public sealed record CushionFillAnswer
     /// <summary>The outline that foam is sawn to; null for another fill.</summary>
     public OutlineKind? Shape { get; init; }
 
-    /// <summary>Extent of the foam, oversize included; null for another fill.</summary>
+    /// <summary>Extent of the foam, oversize included, or of the form; null for another fill.</summary>
     public MaterialSizeAnswer? Size { get; init; }
 }
