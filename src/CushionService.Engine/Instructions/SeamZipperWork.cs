@@ -31,7 +31,8 @@ internal static class SeamZipperWork
             plan.Allowance,
             Length.FromNanometres((side - open).Nanometres / 2),
             !edged,
-            open
+            open,
+            zipper.Sliders
         );
         var based = new State(StateKind.Made, bottom.Name, opening[0].Number + 1);
         yield return SeamWork.Sewn(plan, [], ends, top, bottom).Making(based);

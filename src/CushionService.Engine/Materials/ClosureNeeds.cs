@@ -26,15 +26,15 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
     public IEnumerable<Need> Of(CushionSpecification cushion, Pattern pattern) =>
         cushion.Closure switch
         {
-            ZipperClosure => ClosedZipper.For(cushion, pattern, order.Stocks) is { } closed
-                ? [Closed(cushion, closed)]
-                : Chain(cushion, pattern),
+            ZipperClosure zipper => ClosedZipper.For(cushion, pattern, order.Stocks) is { } closed
+                ? [Closed(cushion, closed, zipper)]
+                : Chain(cushion, pattern, zipper),
             HookAndLoopClosure hook => [Tape(cushion, hook, pattern)],
             _ => [],
         };
 
     // A zipper with closed ends is bought one by one, in lengths that the stock has; the reason says how it fits its seam.
-    private Need Closed(CushionSpecification cushion, ClosedZipper zipper)
+    private Need Closed(CushionSpecification cushion, ClosedZipper zipper, ZipperClosure wanted)
     {
         string fits =
             zipper.Shortened ? $"shortened to {Text(zipper.Room)}"
@@ -43,18 +43,21 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
             : $"at most {Text(zipper.Room)} fit";
         return new Need(
             cushion,
-            shop.Each(zipper.Stock.Id, MaterialKind.Zipper, zipper.Stock),
+            shop.Each(zipper.Stock.Id, MaterialKind.Zipper, zipper.Stock) with
+            {
+                Apart = wanted.Wanted,
+            },
             cushion.Quantity,
-            $"{cushion.Quantity} × zipper of {Text(zipper.Stock.Length!.Value)} in a seam of {Text(zipper.Seam)}, {fits}"
+            $"{cushion.Quantity} × {Named(wanted)}zipper of {Text(zipper.Stock.Length!.Value)} in a seam of {Text(zipper.Seam)}, {fits}"
         );
     }
 
     // Chain from a roll needs sliders; a zipper that is made to its length has one.
-    private IEnumerable<Need> Chain(CushionSpecification cushion, Pattern pattern)
+    private IEnumerable<Need> Chain(CushionSpecification cushion, Pattern pattern, ZipperClosure zipper)
     {
         Length chain = Closing.ZipperChain(cushion, pattern);
         StockSpecification? stock = shop.Stocked(MaterialKind.Zipper, zipper => zipper.Length is null);
-        string because = $"{cushion.Quantity} × {Text(chain)} of chain";
+        string because = $"{cushion.Quantity} × {Text(chain)} of {Named(zipper)}chain";
         bool byLength =
             shop.IsSoldBy(stock?.Id ?? Zipper, stock, SaleUnit.Yd, SaleUnit.M)
             || (stock is not null && !shop.IsSoldBy(stock.Id, stock, SaleUnit.Each));
@@ -64,22 +67,35 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
                 cushion,
                 shop.Each(Zipper, MaterialKind.Zipper, stock) with
                 {
-                    Apart = Text(chain),
+                    Apart = zipper is { Wanted: "", Sliders: 1 } ? Text(chain) : $"{Text(chain)} {zipper.Wanted} {zipper.Sliders}",
                     Length = chain,
                     IsMadeToSize = true,
                 },
                 cushion.Quantity,
-                because
+                zipper.Sliders == 1 ? because : $"{because}, each with {zipper.Sliders} sliders"
             );
             yield break;
         }
 
-        yield return new Need(cushion, shop.ByLength(Zipper, MaterialKind.Zipper, stock), cushion.Quantity * chain.Nanometres, because);
         yield return new Need(
             cushion,
-            shop.Each(Slider, MaterialKind.Slider, shop.Stocked(MaterialKind.Slider)),
-            cushion.Quantity,
-            $"{cushion.Quantity} for the chain"
+            shop.ByLength(Zipper, MaterialKind.Zipper, stock) with
+            {
+                Apart = zipper.Wanted,
+            },
+            cushion.Quantity * chain.Nanometres,
+            because
+        );
+        yield return new Need(
+            cushion,
+            shop.Each(Slider, MaterialKind.Slider, shop.Stocked(MaterialKind.Slider)) with
+            {
+                Apart = zipper.Wanted,
+            },
+            cushion.Quantity * zipper.Sliders,
+            zipper.Sliders == 1
+                ? $"{cushion.Quantity} for the {Named(zipper)}chain"
+                : $"{cushion.Quantity} × {zipper.Sliders} for the {Named(zipper)}chain"
         );
     }
 
@@ -99,6 +115,8 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
             $"{cushion.Quantity} × {Text(tape)} of hook and as much loop, {Text(hook.TapeWidth)} wide; section {Text(section)} less {Text(cushion.Practice.Closures.TapeClearance)} at each end"
         );
     }
+
+    private static string Named(ZipperClosure zipper) => zipper.Wanted.Length == 0 ? "" : $"{zipper.Wanted} ";
 
     private string Text(Length length) => LengthText.Format(length, order.Unit);
 }

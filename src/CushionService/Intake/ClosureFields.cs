@@ -25,6 +25,9 @@ internal static class ClosureFields
         // A zipper in a seam takes the seam's own allowance, unless a lap hides it.
         Only(zipper && (!body.ZipsSeam || closure.Lap is not null), closure.TurnUnder is not null, nameof(closure.TurnUnder));
         Only(zipper, closure.Lap is not null, nameof(closure.Lap));
+        Only(zipper, closure.ZipperSize is not null, nameof(closure.ZipperSize));
+        Only(zipper, closure.Sliders is not null, nameof(closure.Sliders));
+        Only(zipper, closure.ZipperColour is not null, nameof(closure.ZipperColour));
         Only(overlaps, closure.Fold is not null, nameof(closure.Fold));
         Only(overlaps && !(hooked && closure.Strips == HookAndLoopStrips.AsSides), closure.Overlap is not null, nameof(closure.Overlap));
         Only(hooked, closure.TapeWidth is not null, nameof(closure.TapeWidth));

@@ -52,7 +52,7 @@ internal static class ClosureIntake
         ClosureSpecification? specified = kind switch
         {
             ClosureKind.HandSewn => new HandSewnClosure(side),
-            ClosureKind.Zipper => ZipperIntake.Read(fields, side, body, findings),
+            ClosureKind.Zipper => ZipperIntake.Read(closure, fields, side, body, findings),
             _ => OverlapIntake.Read(closure, fields, side, body, findings),
         };
         if (body.Outline is { } outline && specified is not null)

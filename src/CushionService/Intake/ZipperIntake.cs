@@ -16,11 +16,12 @@ internal static class ZipperIntake
         Lap = RecordForm<Closure>.Length(nameof(Closure.Lap));
 
     /// <summary>The zipper; null where one of its lengths was refused.</summary>
+    /// <param name="closure">The closure as written.</param>
     /// <param name="fields">The closure's fields.</param>
     /// <param name="side">The side that it opens.</param>
     /// <param name="body">The cushion, the closure's return read.</param>
     /// <param name="findings">Takes what is wrong with the closure.</param>
-    public static ZipperClosure? Read(Fields<Closure> fields, Side side, CushionBody body, Findings findings)
+    public static ZipperClosure? Read(Closure closure, Fields<Closure> fields, Side side, CushionBody body, Findings findings)
     {
         if (
             body.Return is not { } turn
@@ -56,7 +57,22 @@ internal static class ZipperIntake
             );
         }
 
-        return new ZipperClosure(side, turn, under, lap);
+        if (closure.ZipperSize is { } size && size is >= 3 and <= 10 && !ZipperClosure.Sizes.Contains(size))
+        {
+            findings.Refuse(
+                nameof(closure.ZipperSize),
+                "out-of-range",
+                ClosureTexts.ZipperSize(ZipperClosure.Sizes.Select(one => $"{one}")),
+                new FindingRange(3, 10)
+            );
+        }
+
+        return new ZipperClosure(side, turn, under, lap)
+        {
+            Size = closure.ZipperSize,
+            Sliders = closure.Sliders ?? 1,
+            Colour = closure.ZipperColour is { Length: > 0 } colour ? colour : null,
+        };
     }
 
     // A zipper in a seam ends short of the corners, and a lap needs a straight seam.

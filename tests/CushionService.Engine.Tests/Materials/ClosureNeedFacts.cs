@@ -1,3 +1,4 @@
+using CushionService.Engine.Instructions;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
@@ -62,6 +63,45 @@ public sealed class ClosureNeedFacts
 
         // Sources.Practice: 3 × 31 in is 93 in, sold as 2 5/8 yd.
         Assert.Equal([("chain", 2.625m), ("slider", 3m)], bought.Select(material => (material.Item, material.Quantity)));
+    }
+
+    [Fact]
+    public void Zippers_of_another_size_or_colour_are_lines_of_their_own()
+    {
+        // Sources.Practice: 31 in of #10 with two sliders and 31 in of #5 with one, both from a roll.
+        OrderSpecification order = Order(Box, Wide) with
+        {
+            Stocks = [Chain],
+            Cushions =
+            [
+                Box with
+                {
+                    Closure = BackZipper with { Size = 10, Sliders = 2, Colour = "navy" },
+                },
+                Box with
+                {
+                    Id = "other",
+                    Closure = BackZipper with { Size = 5 },
+                },
+            ],
+        };
+        Material[] bought = [.. Quote(order).Materials.Where(material => material.Kind is MaterialKind.Zipper or MaterialKind.Slider)];
+
+        Assert.Equal(
+            [("chain", 0.875m), ("chain", 0.875m), ("slider", 1m), ("slider", 2m)],
+            bought.Select(material => (material.Item, material.Quantity)).Order()
+        );
+        Assert.Contains(bought, material => material.Because.Contains("31 in of #10 navy chain", StringComparison.Ordinal));
+        Assert.Contains(bought, material => material.Because.Contains("1 × 2 for the #10 navy chain", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Two_sliders_are_put_on_before_the_zipper_is_sewn_in()
+    {
+        Step step = Quote(Order(Box with { Closure = BackZipper with { Sliders = 2 } }, Wide))
+            .Steps.Single(step => step.Text.ToString()!.Contains("sliders", StringComparison.Ordinal));
+
+        Assert.NotNull(step);
     }
 
     [Fact]

@@ -130,7 +130,12 @@ internal sealed class OrderGenerator
                     ["corners"] = Chance(12) ? new JsonArray(0, Length(1, 3), 0, Slip() ? -1 : Length(1, 3)) : null,
                 },
                 ["thickness"] = boxed != Slip() ? Length(2, 5) : null,
-                ["closure"] = new JsonObject { ["kind"] = closure },
+                ["closure"] = new JsonObject
+                {
+                    ["kind"] = closure,
+                    ["zipperSize"] = closure == "zipper" && Chance(4) ? (Slip() ? 4 : 5) : null,
+                    ["sliders"] = closure == "zipper" && Chance(6) ? 2 : null,
+                },
                 ["boxing"] = boxed && closure != "zipper" && Chance(3) ? new JsonObject { ["joins"] = Pick("corners", "back") } : null,
                 ["handle"] =
                     boxed && Chance(4)

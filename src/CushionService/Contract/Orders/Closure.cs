@@ -31,6 +31,18 @@ public sealed record Closure
     [LengthRange("1/4 in", "1 1/2 in")]
     public Measure? Lap { get; init; }
 
+    /// <summary>Size of a zipper's chain: 3, 5 or 10; not said when left out.</summary>
+    [NumberRange(3, 10)]
+    public int? ZipperSize { get; init; }
+
+    /// <summary>How many sliders a zipper has: two open it from the middle; 1 when left out.</summary>
+    [NumberRange(1, 2, Default = "1")]
+    public int? Sliders { get; init; }
+
+    /// <summary>Colour of a zipper, in words; at most 40 characters.</summary>
+    [MaxLength(40)]
+    public string? ZipperColour { get; init; }
+
     /// <summary>Depth of each turn of the double-folded hem of an overlapping closure; the workroom's when left out.</summary>
     [LengthRange("1/8 in", "3 in", Default = "the workroom's")]
     public Measure? Fold { get; init; }
