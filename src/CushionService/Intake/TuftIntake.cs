@@ -38,12 +38,6 @@ internal static class TuftIntake
             return null;
         }
 
-        // A grid of rows and columns fills a rectangle evenly; on another outline it would leave the edges bare.
-        if (outline.Kind is not (OutlineKind.Rectangle or OutlineKind.RoundedRectangle))
-        {
-            findings.Refuse("", "not-combinable", TrimTexts.TuftsNeedRectangle(outline.Kind));
-        }
-
         // The interval of the grid, rounded down to a nanometre.
         Length across = Length.FromNanometres(outline.Width.Nanometres / columns),
             along = Length.FromNanometres(outline.Depth.Nanometres / rows),
@@ -55,7 +49,18 @@ internal static class TuftIntake
         }
 
         IsNotTooDeep(pull, outline, body, findings);
-        return new TuftSpecification(rows, columns, tufts.Grid ?? TuftGrid.Square, button, tufts.Covered ?? false, pull);
+        TuftSpecification spread = new(rows, columns, tufts.Grid ?? TuftGrid.Square, button, tufts.Covered ?? false, pull)
+        {
+            // A grid fills a rectangle evenly; another outline leaves out what would be beyond its seam, or too near to it.
+            Within = outline.Kind == OutlineKind.Rectangle ? null : outline,
+        };
+        if (spread.Count == 0)
+        {
+            findings.Refuse("", "not-combinable", TrimTexts.TuftsMissFace(button));
+            return null;
+        }
+
+        return spread;
     }
 
     // A deep tuft takes up fabric, which is worked out on a rectangle alone, and pulls from both faces towards the middle.

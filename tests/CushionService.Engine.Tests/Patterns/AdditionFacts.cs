@@ -202,4 +202,30 @@ public sealed class AdditionFacts
     private static Quote Quoted(CushionSpecification cushion, TrimSpecification trim) => Trade.Quote(Order(cushion with { Trim = trim }));
 
     private static Material Bought(Quote quote, MaterialKind kind) => quote.Materials.Single(material => material.Kind == kind);
+
+    [Theory]
+    [InlineData(4, 4, TuftGrid.Square, 12)] // corners of the grid are √2 × 7.5 = 10.61 in from the middle, past 10 − 0.875
+    [InlineData(2, 2, TuftGrid.Square, 4)] // √2 × 5 = 7.07
+    [InlineData(3, 3, TuftGrid.Diamond, 9)] // corners √2 × 6.67 = 9.43 out; 5 of the square and 4 between
+    public void Tufts_on_a_circle_are_those_within_it(int rows, int columns, TuftGrid grid, int count)
+    {
+        // Sources.Mathematics: a circle of 20 in.
+        var circle = new CircleOutline(In(20));
+        var tufts = new TuftSpecification(rows, columns, grid, In(0.875m), false, Length.Zero) { Within = circle };
+
+        Assert.Equal(count, tufts.Count);
+        Assert.All(tufts.On(In(20), In(20)), point => Assert.True(FromMiddle(point) <= 9.125, $"{point}"));
+
+        static double FromMiddle(Geometry.Point point) =>
+            Math.Sqrt(Math.Pow((point.X - In(10)).Nanometres, 2) + Math.Pow((point.Y - In(10)).Nanometres, 2)) / In(1).Nanometres;
+    }
+
+    [Fact]
+    public void Tufts_on_an_ell_leave_out_the_corner_that_it_lacks()
+    {
+        // Sources.Mathematics: of 4 × 4 tufts on 40 in, 10 in apart, an ell without 20 × 20 in lacks 4.
+        var ell = new EllOutline(In(40), In(40), In(20), In(20), Side.Right);
+
+        Assert.Equal(12, (new TuftSpecification(4, 4, TuftGrid.Square, In(1), false, Length.Zero) { Within = ell }).Count);
+    }
 }

@@ -65,6 +65,13 @@ public sealed class RuleTests
     [InlineData("""{ "/cushions/0/handle/side": "back" }""", "/cushions/0/handle/side not-combinable")]
     [InlineData("""{ "/cushions/1/fill": { "kind": "foam" } }""", "/cushions/1/fill/kind not-combinable")]
     [InlineData("""{ "/rows": [{ "id": "bay", "cushions": ["nobody"] }] }""", "/rows/0/cushions/0 unknown-cushion")]
+    [InlineData(
+        """
+            { "/cushions/1/outline": { "kind": "circle", "diameter": 20 }, "/cushions/1/closure": { "kind": "hand-sewn" },
+              "/cushions/1/tufts": { "rows": 1, "columns": 1, "buttonDiameter": 3 }, "/cushions/2/tufts": { "rows": 1, "columns": 24, "buttonDiameter": 2 } }
+            """,
+        "/cushions/2/tufts tufts-too-close"
+    )]
     [InlineData("""{ "/rows": [{ "id": "bay", "cushions": ["bench", "bench"] }] }""", "/rows/0/cushions/1 duplicate")]
     [InlineData(
         """{ "/cushions/2/quantity": 2, "/rows": [{ "id": "wall", "cushions": ["seat", "bench"], "print": "continuous" }] }""",

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Specifications.Trimmings;
 
@@ -13,13 +14,20 @@ namespace CushionService.Engine.Specifications.Trimmings;
 /// <param name="PullDepth">How deep each is pulled; zero for shallow tufts that take nothing up.</param>
 public sealed record TuftSpecification(int Rows, int Columns, TuftGrid Grid, Length ButtonDiameter, bool Covered, Length PullDepth)
 {
-    /// <summary>How many: r × c, and (r − 1)(c − 1) more on the diamond (general mathematics).</summary>
-    public int Count => (Rows * Columns) + (Grid == TuftGrid.Diamond ? (Rows - 1) * (Columns - 1) : 0);
+    /// <summary>The outline that leaves out the tufts outside it, and those nearer to its seam than a button is wide; null for a
+    /// rectangle, on which none are.</summary>
+    public Outline? Within { get; init; }
+
+    /// <summary>How many: r × c, and (r − 1)(c − 1) more on the diamond (general mathematics), less those that an outline leaves
+    /// out.</summary>
+    public int Count => Within is { } outline ? On(outline.Width, outline.Depth).Length : OnRectangle;
+
+    private int OnRectangle => (Rows * Columns) + (Grid == TuftGrid.Diamond ? (Rows - 1) * (Columns - 1) : 0);
 
     /// <summary>Where they stand on a face, half an interval in from its edges, row by row from the front.</summary>
     public ImmutableArray<Point> On(Length width, Length depth)
     {
-        var points = ImmutableArray.CreateBuilder<Point>(Count);
+        var points = ImmutableArray.CreateBuilder<Point>(OnRectangle);
         for (var half = 1; half < 2 * Rows; half++)
         {
             bool between = half % 2 == 0;
@@ -40,7 +48,9 @@ public sealed record TuftSpecification(int Rows, int Columns, TuftGrid Grid, Len
             }
         }
 
-        return points.MoveToImmutable();
+        return Within is { } outline
+            ? [.. points.Where(point => OutlineDistance.Inside(outline, point) >= ButtonDiameter.Nanometres)]
+            : points.MoveToImmutable();
     }
 
     /// <summary>What one interval takes up: 2 (√((i/2)² + q²) − i/2) (general geometry), up to a nanometre.</summary>
