@@ -68,7 +68,8 @@ public sealed class RuleTests
     [InlineData(
         """
             { "/cushions/1/outline": { "kind": "circle", "diameter": 20 }, "/cushions/1/closure": { "kind": "hand-sewn" },
-              "/cushions/1/tufts": { "rows": 1, "columns": 1, "buttonDiameter": 3 }, "/cushions/2/tufts": { "rows": 1, "columns": 24, "buttonDiameter": 2 } }
+              "/cushions/1/tufts": { "rows": 1, "columns": 1, "buttonDiameter": 3 },
+              "/cushions/2/tufts": { "rows": 1, "columns": 24, "buttonDiameter": 2 } }
             """,
         "/cushions/2/tufts tufts-too-close"
     )]
