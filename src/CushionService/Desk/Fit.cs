@@ -61,12 +61,18 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
     {
         // Long strips are joined to suit the widest piece on hand, and not the width of the bolt.
         Drafting drafting = Drafting.Of(specified with { Fabrics = [.. specified.Fabrics.Select(OffcutRoom.Widest)] });
+        var unknown = ImmutableArray.CreateBuilder<Violation>();
         var fits = ImmutableArray.CreateBuilder<OffcutFit>();
         foreach (FabricSpecification fabric in specified.Fabrics.Where(fabric => !fabric.OnHand.IsEmpty))
         {
             ImmutableArray<CutPiece> pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
             if (!pieces.IsEmpty)
             {
+                if (OffcutMotif.Of(fabric, pieces) is { } note)
+                {
+                    unknown.Add(note);
+                }
+
                 fits.Add(
                     OffcutFit.Of(fabric, pieces, effort, sharedBy * specified.Fabrics.Count(used => !used.OnHand.IsEmpty), cancellation)
                 );
@@ -74,6 +80,6 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
         }
 
         IEnumerable<Violation> split = fits.SelectMany(fit => fit.Split.Select(cushion => cushion.Said(fit.Fabric.Id)));
-        return new Fit(drafting, fits.ToImmutable(), [.. warnings, .. drafting.Warnings, .. split]);
+        return new Fit(drafting, fits.ToImmutable(), [.. warnings, .. drafting.Warnings, .. unknown, .. split]);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Layouts;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Intake;
@@ -26,18 +27,26 @@ internal sealed record QuoteAttempt(Alternative? Alternative, ImmutableArray<Vio
         ImmutableArray<Drafting> parts = [.. (separate ? SeparateCutting.Of(whole) : [whole]).Select(Drafting.Of)];
         ImmutableArray<Violation> violations = [.. parts.SelectMany(part => part.Violations)];
         ImmutableArray<Violation> warnings = intake.Warnings.AddRange(parts.SelectMany(part => part.Warnings));
-        return violations.IsEmpty
-            ? new QuoteAttempt(
-                new Alternative([.. parts.Select(part => QuotePipeline.Of(part, cancellation))])
-                {
-                    Minimum = whole.Costing.Minimum,
-                    Tax = whole.Costing.Tax,
-                },
-                [],
-                warnings
-            )
-            : new QuoteAttempt(null, violations, warnings);
+        if (!violations.IsEmpty)
+        {
+            return new QuoteAttempt(null, violations, warnings);
+        }
+
+        Alternative alternative = new([.. parts.Select(part => QuotePipeline.Of(part, cancellation))])
+        {
+            Minimum = whole.Costing.Minimum,
+            Tax = whole.Costing.Tax,
+        };
+        return new QuoteAttempt(alternative, [], [.. warnings, .. Shown([.. alternative.Quotes.SelectMany(quote => quote.Yardages)])]);
     }
+
+    // What the layouts show, as a quote of the option would say; once for a fabric, though it is cut from several lengths.
+    private static IEnumerable<Violation> Shown(Yardage[] yardages) =>
+        [
+            .. yardages.Select(MotifNote.Of).OfType<Violation>().DistinctBy(note => note.Pointer),
+            .. yardages.Select(WeltNote.Of).OfType<Violation>().DistinctBy(note => note.Pointer),
+            .. CutsNote.Of(yardages),
+        ];
 
     /// <summary>Compares two attempts: the cheaper comes first, and what cannot be made comes last.</summary>
     public static int ByCost(QuoteAttempt one, QuoteAttempt other) =>

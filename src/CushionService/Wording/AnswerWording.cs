@@ -274,6 +274,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             .. yardages.Select(BroughtNote.Of).OfType<Violation>(),
             .. yardages.Select(MotifNote.Of).OfType<Violation>(),
             .. yardages.Select(WeltNote.Of).OfType<Violation>(),
+            .. CutsNote.Of(yardages),
         ];
 
     private static IReadOnlyList<string> Names(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => edge.ToString())];

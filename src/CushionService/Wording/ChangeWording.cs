@@ -109,6 +109,9 @@ internal static class ChangeWording
         {
             null or false or 0d => "none",
             Enum choice when Convert.ToInt32(choice, CultureInfo.InvariantCulture) == 0 => "none",
+            IReadOnlyList<PriceBreak> breaks => breaks.Count == 0
+                ? "none"
+                : string.Join(" and ", breaks.Select(step => $"{step.Amount} from {step.From?.Text}")),
             Measure measure when measure.TryRead(LengthUnit.Inch, out Length length) && length == Length.Zero => "none",
             Measure measure => Plain(measure.Text),
             string text => Plain(text),

@@ -166,6 +166,42 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
         Assert.Equal([false, true], options.Select(option => option!["separate"]!.GetValue<bool>()));
         Assert.Single(options[0]!["yardage"]!.AsArray());
         Assert.Equal([0.625, 0.5], options[1]!["yardage"]!.AsArray().Select(line => line!["soldLength"]!.GetValue<double>()));
+        Assert.Equal(
+            [
+                [],
+                ["/candidates/0/options/0/sold several-cuts"],
+            ],
+            options.Select(option => option!["warnings"]!.AsArray().Select(warning => $"{warning!["pointer"]} {warning["code"]}").ToArray())
+        );
+    }
+
+    // An option on a repeat says what a quote of it would say: the motif's place is not given, and knowing it may save fabric. Price breaks
+    // that are written out as an empty list are none.
+    [Fact]
+    public async Task An_option_on_a_repeat_says_that_the_motif_is_unknown()
+    {
+        using HttpResponseMessage response = await service.PostAsync(
+            "comparisons",
+            """
+            {"units":"in","currency":"USD","effort":"quick",
+             "cushions":[
+               {"id":"a","construction":"knife-edge","outline":{"kind":"rectangle","width":18,"depth":18},"closure":{"kind":"hand-sewn"}}],
+             "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}}],
+             "candidates":[{"fabric":"main","options":[
+               {"id":"print","width":54,"repeat":{"length":20,"width":20},"sold":{"unit":"yd","step":"1/8"},
+                "price":{"amount":"20.00","per":"yd"}},
+               {"id":"same","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd","breaks":[]}}]}]}
+            """
+        );
+        Dictionary<string, JsonNode> options = (await response.JsonAsync())["options"]!
+            .AsArray()
+            .ToDictionary(option => option!["option"]!.GetValue<string>(), option => option!);
+
+        Assert.Equal(
+            ["/candidates/0/options/0/repeat motif-unknown"],
+            options["print"]["warnings"]!.AsArray().Select(warning => $"{warning!["pointer"]} {warning["code"]}")
+        );
+        Assert.StartsWith("the same fabric: ", $"{options["same"]["change"]}", StringComparison.Ordinal);
     }
 
     // Priced by total, unpriced by length in metres, then what cannot be made.

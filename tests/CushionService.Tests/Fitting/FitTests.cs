@@ -54,6 +54,28 @@ public sealed class FitTests(RunningService service) : IClassFixture<RunningServ
         Assert.True(impossible > found / 2, $"A bound decided only {impossible} of {found}.");
     }
 
+    [Theory]
+    [InlineData("", "motif-unknown")]
+    [InlineData(""", "motif": { "x": 10, "y": 5 }""", "")]
+    public async Task A_fit_on_a_repeat_says_that_the_motif_is_unknown_and_names_the_lot(string motif, string code)
+    {
+        using HttpResponseMessage response = await service.PostAsync(
+            "fits",
+            $$"""
+            { "units": "in", "effort": "quick",
+              "cushions": [{ "id": "a", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 18, "depth": 18 },
+                             "closure": { "kind": "hand-sewn" } }],
+              "fabrics": [{ "id": "main", "width": 54, "lot": "7A", "repeat": { "length": 20, "width": 20{{motif}} },
+                            "sold": { "unit": "yd", "step": "1/8" },
+                            "onHand": [{ "width": 54, "length": 80 }, { "width": 54, "length": 40, "lot": "9" }] }] }
+            """
+        );
+        JsonObject answer = await response.JsonAsync();
+
+        Assert.Equal(code.Length == 0 ? [] : [code], answer["warnings"]!.AsArray().Select(warning => $"{warning!["code"]}"));
+        Assert.Equal(["7A", "9"], answer["fabrics"]![0]!["offcuts"]!.AsArray().Select(offcut => $"{offcut!["lot"]}"));
+    }
+
     [Fact]
     public async Task What_fits_lies_apart_on_the_offcuts_and_what_is_left_is_empty()
     {
