@@ -36,7 +36,7 @@ internal static class EdgingWork
         {
             WeltSupplyKind.StraightStrips => StepTexts.WeltStraight(seam, covers),
             WeltSupplyKind.BiasStrips => StepTexts.WeltBiasStrips(seam, covers),
-            _ => StepTexts.WeltContinuous(seam, supply.Strip, covers),
+            _ => StepTexts.WeltContinuous(piece.Quantity, seam, supply.Strip, covers),
         };
         var joined = new State(StateKind.Joined, part);
         // The strips of several cushions are joined once, with the first of them.
