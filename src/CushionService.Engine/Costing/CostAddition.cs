@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 
 namespace CushionService.Engine.Costing;
 
@@ -6,7 +7,7 @@ namespace CushionService.Engine.Costing;
 /// <param name="Kind">What for.</param>
 /// <param name="Amount">How much, in whole coins; below 0 where the price is rounded down, and of a discount.</param>
 /// <param name="Because">How the amount comes about, in one line.</param>
-public sealed record CostAddition(CostAdditionKind Kind, Money Amount, string Because)
+public sealed record CostAddition(CostAdditionKind Kind, Money Amount, Message Because)
 {
     /// <summary>By what it is shared among the cushions.</summary>
     public CostBasis Basis { get; init; } = CostBasis.All;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
 
@@ -55,16 +55,16 @@ internal sealed class CostAdditions
         Add(
             CostAdditionKind.Contingency,
             (_costing.Contingency * materials).RoundHalfUp(),
-            $"{Percent(_costing.Contingency)} of {materials} for materials",
+            CostTexts.Contingency(Fraction.Of(_costing.Contingency), materials),
             CostBasis.Materials
         );
-        Add(CostAdditionKind.Overhead, (_costing.Overhead * _running).RoundHalfUp(), $"{Percent(_costing.Overhead)} of {_running}");
+        Add(CostAdditionKind.Overhead, (_costing.Overhead * _running).RoundHalfUp(), CostTexts.ShareOf(Fraction.Of(_costing.Overhead), _running));
         if (_costing.OverheadHourly is { } hourly)
         {
             Add(
                 CostAdditionKind.Overhead,
                 LabourPricing.Hours(_sums.Minutes, hourly),
-                $"{Number(_sums.Minutes)} min at {hourly} an hour",
+                CostTexts.OverheadHourly(_sums.Minutes, hourly),
                 CostBasis.Labour
             );
         }
@@ -73,13 +73,13 @@ internal sealed class CostAdditions
     private void AddGain()
     {
         Money cost = _running;
-        Add(CostAdditionKind.Markup, Markup(cost, _costing.Markup).RoundHalfUp() - cost, $"{Percent(_costing.Markup)} on the cost, {cost}");
+        Add(CostAdditionKind.Markup, Markup(cost, _costing.Markup).RoundHalfUp() - cost, CostTexts.Markup(Fraction.Of(_costing.Markup), cost));
         cost = _running;
         Money price = Margin(cost, _costing.Margin).RoundHalfUp();
         Add(
             CostAdditionKind.Margin,
             price - cost,
-            $"{Percent(_costing.Margin)} of the price: {cost} ÷ (1 − {Number(_costing.Margin)}) = {price}"
+            CostTexts.Margin(Fraction.Of(_costing.Margin), cost, _costing.Margin, price)
         );
     }
 
@@ -93,14 +93,16 @@ internal sealed class CostAdditions
             Add(
                 CostAdditionKind.Discount,
                 -1 * discount.Of(basis),
-                $"{(discount.Share is { } share ? Percent(share) : $"{discount.Amount}")} off {basis}{(fabric ? " for fabric" : "")}",
+                discount.Share is { } share
+                    ? CostTexts.ShareOff(Fraction.Of(share), basis, fabric)
+                    : CostTexts.AmountOff(discount.Amount!.Value, basis, fabric),
                 fabric ? CostBasis.Fabric : CostBasis.All
             );
         }
 
         if (_costing.Minimum is { } least && _running.Amount < least.Amount)
         {
-            Add(CostAdditionKind.Minimum, least.RoundHalfUp() - _running, $"{_running} up to the least that an order costs, {least}");
+            Add(CostAdditionKind.Minimum, least.RoundHalfUp() - _running, CostTexts.Minimum(_running, least));
         }
 
         if (_costing.Rounding is { } rounding)
@@ -108,13 +110,13 @@ internal sealed class CostAdditions
             Add(
                 CostAdditionKind.Rounding,
                 rounding.Of(_running, _costing.Minimum) - _running,
-                $"{_running} {(rounding.Direction == RoundingDirection.Up ? "up to the next" : "to the nearest")} {rounding.Step}"
+                CostTexts.Rounding(_running, rounding.Direction == RoundingDirection.Up, rounding.Step)
             );
         }
 
         if (_costing.Tax is { } tax)
         {
-            Add(CostAdditionKind.Tax, (tax.Rate * _running).RoundHalfUp(), $"{Percent(tax.Rate)} of {_running}", label: tax.Label);
+            Add(CostAdditionKind.Tax, (tax.Rate * _running).RoundHalfUp(), CostTexts.ShareOf(Fraction.Of(tax.Rate), _running), label: tax.Label);
         }
     }
 
@@ -124,12 +126,12 @@ internal sealed class CostAdditions
         Money all = (times * amount).RoundHalfUp();
         if (all.Amount != 0)
         {
-            Add(kind, all, $"{Number(times)} × {Exact(amount)}", basis, label);
+            Add(kind, all, CostTexts.Times(times, amount), basis, label);
             _additions[^1] = _additions[^1] with { Quantity = times, UnitPrice = amount };
         }
     }
 
-    private void Add(CostAdditionKind kind, Money amount, string because, CostBasis basis = CostBasis.All, string? label = null)
+    private void Add(CostAdditionKind kind, Money amount, Message because, CostBasis basis = CostBasis.All, string? label = null)
     {
         if (amount.Amount != 0)
         {
@@ -150,11 +152,4 @@ internal sealed class CostAdditions
     /// <returns>Not rounded.</returns>
     /// <exception cref="DivideByZeroException">The margin is 1.</exception>
     public static Money Margin(Money cost, decimal margin) => cost with { Amount = cost.Amount / (1 - margin) };
-
-    // At least the decimals of a coin, for a price of one may be finer.
-    private static string Exact(Money money) => money == money.RoundHalfUp() ? $"{money}" : Number(money.Amount);
-
-    private static string Percent(decimal share) => $"{Number(share * 100)} %";
-
-    private static string Number(decimal number) => number.ToString("0.####", CultureInfo.InvariantCulture);
 }

@@ -47,11 +47,7 @@ internal static class AntiSlipBase
         if (pieces.Length > 0 && Roll(shop) is { } roll)
         {
             Length length = RollNesting.Lay(roll.Width!.Value, pieces, order.Effort, cancellation);
-            basket.Lay(
-                Goods(shop),
-                length.Nanometres,
-                $"{LengthText.Format(length, order.Unit)} off a roll {LengthText.Format(roll.Width.Value, order.Unit)} wide"
-            );
+            basket.Lay(Goods(shop), length.Nanometres, MaterialTexts.OffRoll(length, roll.Width.Value));
         }
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Stocks;
@@ -19,7 +20,7 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, Cancella
                 cushion,
                 GoodsOf(use.Item),
                 Wrapping.Area(use.Pieces),
-                $"{string.Join(" and ", use.Pieces.Select(Text))} {use.Where}"
+                use.Sides is { } sides ? MaterialTexts.Wrap(use.Pieces.Select(Text), sides) : MaterialTexts.Wadding(Text(use.Pieces[0]))
             ));
 
     /// <summary>Lays what comes off rolls.</summary>
@@ -31,7 +32,7 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, Cancella
             if (shop.Named(used.Key, MaterialKind.Batting) is { } roll)
             {
                 Length length = RollNesting.Lay(roll.Width!.Value, used.SelectMany(use => use.Pieces), order.Effort, cancellation);
-                basket.Lay(GoodsOf(used.Key), length.Nanometres, $"{Text(length)} off a roll {Text(roll.Width.Value)} wide");
+                basket.Lay(GoodsOf(used.Key), length.Nanometres, MaterialTexts.OffRoll(length, roll.Width.Value));
             }
         }
     }
@@ -45,7 +46,7 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, Cancella
             yield return new Use(
                 wrap.Item,
                 [.. Wrapping.Pieces(cushion, wrap).Select(piece => piece with { Count = piece.Count * wrap.Layers * cushion.Quantity })],
-                Round(wrap.Sides)
+                wrap.Sides
             );
         }
 
@@ -61,7 +62,7 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, Cancella
                         cushion.Quantity
                     ),
                 ],
-                "behind the channels"
+                null
             );
         }
     }
@@ -72,18 +73,9 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, Cancella
             ? shop.ByLength(item, MaterialKind.Batting, roll)
             : shop.ByArea(item, MaterialKind.Batting, null);
 
-    private static string Round(WrapSides sides) =>
-        sides switch
-        {
-            WrapSides.ThreeSides => "over top, front and underside",
-            WrapSides.FourSides => "over top, front, underside and back",
-            _ => "over the whole skin",
-        };
+    private static Message Text((Length Width, Length Length, int Count) piece) =>
+        MaterialTexts.Piece(piece.Count, piece.Width, piece.Length);
 
-    private string Text((Length Width, Length Length, int Count) piece) => $"{piece.Count} × {Text(piece.Width)} × {Text(piece.Length)}";
-
-    private string Text(Length length) => LengthText.Format(length, order.Unit);
-
-    // Pieces of one item for one purpose.
-    private sealed record Use(string Item, ImmutableArray<(Length Width, Length Length, int Count)> Pieces, string Where);
+    // Pieces of one item: a wrap of some sides of the foam, or wadding behind channels.
+    private sealed record Use(string Item, ImmutableArray<(Length Width, Length Length, int Count)> Pieces, WrapSides? Sides);
 }

@@ -25,7 +25,7 @@ public static class BillOfMaterials
     )
     {
         var shop = new Shop(order);
-        var basket = new Basket(order.Unit);
+        var basket = new Basket();
         new FillNeeds(order, shop, cancellation).AddTo(basket);
         (var closures, var trimmings) = (new ClosureNeeds(order, shop), new TrimmingNeeds(order, shop));
         foreach ((CushionSpecification cushion, Pattern pattern) in order.Cushions.Zip(patterns))
@@ -36,10 +36,10 @@ public static class BillOfMaterials
 
         AntiSlipBase.Lay(basket, order, patterns, shop, cancellation);
         new ThreadNeeds(order, shop).AddTo(basket, patterns);
-        return [.. yardages.Select(yardage => Fabric(yardage, order)), .. basket.Lines()];
+        return [.. yardages.Select(yardage => Fabric(yardage)), .. basket.Lines()];
     }
 
-    private static Material Fabric(Yardage yardage, OrderSpecification order)
+    private static Material Fabric(Yardage yardage)
     {
         FabricSpecification fabric = yardage.Layout.Fabric;
         return new Material(
@@ -47,7 +47,7 @@ public static class BillOfMaterials
             MaterialKind.Fabric,
             yardage.SoldAmount.Units,
             fabric.Sold.Unit,
-            new Messages.MessageWriter(Messages.Language.English, order.Unit).Text(yardage.Because)
+            yardage.Because
         )
         {
             Label = fabric.Label,

@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
@@ -36,20 +37,14 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
     // A zipper with closed ends is bought one by one, in lengths that the stock has; the reason says how it fits its seam.
     private Need Closed(CushionSpecification cushion, ClosedZipper zipper, ZipperClosure wanted)
     {
-        string fits =
-            zipper.Shortened ? $"shortened to {Text(zipper.Room)}"
-            : zipper.Stock.Length > zipper.Room ? "its ends caught in the seam"
-            : zipper.IsTooShort ? $"{Text(zipper.Shortfall)} shorter than the {Text(zipper.Room)} that fit"
-            : $"at most {Text(zipper.Room)} fit";
-        return new Need(
-            cushion,
-            shop.Each(zipper.Stock.Id, MaterialKind.Zipper, zipper.Stock) with
-            {
-                Apart = wanted.Wanted,
-            },
-            cushion.Quantity,
-            $"{cushion.Quantity} × {Named(wanted)}zipper of {Text(zipper.Stock.Length!.Value)} in a seam of {Text(zipper.Seam)}, {fits}"
-        );
+        (int count, Length length, Length seam, string? name) = (cushion.Quantity, zipper.Stock.Length!.Value, zipper.Seam, Named(wanted));
+        Message because =
+            zipper.Shortened ? MaterialTexts.ZipperShortened(count, name, length, seam, zipper.Room)
+            : length > zipper.Room ? MaterialTexts.ZipperCaught(count, name, length, seam)
+            : zipper.IsTooShort ? MaterialTexts.ZipperShort(count, name, length, seam, zipper.Shortfall, zipper.Room)
+            : MaterialTexts.ZipperFits(count, name, length, seam, zipper.Room);
+        Goods goods = shop.Each(zipper.Stock.Id, MaterialKind.Zipper, zipper.Stock) with { Apart = wanted.Wanted };
+        return new Need(cushion, goods, count, because);
     }
 
     // Chain from a roll needs sliders; a zipper that is made to its length has one.
@@ -57,7 +52,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
     {
         Length chain = Closing.ZipperChain(cushion, pattern);
         StockSpecification? stock = shop.Stocked(MaterialKind.Zipper, zipper => zipper.Length is null);
-        string because = $"{cushion.Quantity} × {Text(chain)} of {Named(zipper)}chain";
+        Message because = MaterialTexts.Chain(cushion.Quantity, chain, Named(zipper));
         bool byLength =
             shop.IsSoldBy(stock?.Id ?? Zipper, stock, SaleUnit.Yd, SaleUnit.M)
             || (stock is not null && !shop.IsSoldBy(stock.Id, stock, SaleUnit.Each));
@@ -67,7 +62,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
                 cushion,
                 shop.Each(Zipper, MaterialKind.Zipper, stock) with
                 {
-                    Apart = zipper is { Wanted: "", Sliders: 1 } ? Text(chain) : $"{Text(chain)} {zipper.Wanted} {zipper.Sliders}",
+                    Apart = (chain, zipper.Wanted, zipper.Sliders),
                     Length = chain,
                     IsMadeToSize = true,
                 },
@@ -93,9 +88,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
                 Apart = zipper.Wanted,
             },
             cushion.Quantity * zipper.Sliders,
-            zipper.Sliders == 1
-                ? $"{cushion.Quantity} for the {Named(zipper)}chain"
-                : $"{cushion.Quantity} × {zipper.Sliders} for the {Named(zipper)}chain"
+            MaterialTexts.Sliders(cushion.Quantity, zipper.Sliders, Named(zipper))
         );
     }
 
@@ -109,14 +102,12 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
             cushion,
             shop.ByLength(HookAndLoopTape, MaterialKind.HookAndLoopTape, stock) with
             {
-                Apart = Text(hook.TapeWidth),
+                Apart = hook.TapeWidth,
             },
             cushion.Quantity * tape.Nanometres,
-            $"{cushion.Quantity} × {Text(tape)} of hook and as much loop, {Text(hook.TapeWidth)} wide; section {Text(section)} less {Text(cushion.Practice.Closures.TapeClearance)} at each end"
+            MaterialTexts.HookAndLoopTape(cushion.Quantity, tape, hook.TapeWidth, section, cushion.Practice.Closures.TapeClearance)
         );
     }
 
-    private static string Named(ZipperClosure zipper) => zipper.Wanted.Length == 0 ? "" : $"{zipper.Wanted} ";
-
-    private string Text(Length length) => LengthText.Format(length, order.Unit);
+    private static string? Named(ZipperClosure zipper) => zipper.Wanted.Length == 0 ? null : zipper.Wanted;
 }

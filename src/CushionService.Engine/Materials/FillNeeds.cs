@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Stocks;
@@ -38,15 +39,16 @@ internal sealed class FillNeeds(OrderSpecification order, Shop shop, Cancellatio
         FillSpecification fill = cushion.Fill!;
         Volume room = Filling.Room(cushion);
         Mass mass = cushion.Quantity * (fill.Weight ?? new Volume(room.CubicMillimetres * fill.Plumpness).At(fill.Density ?? 0));
-        string space =
-            order.Unit == LengthUnit.Inch
-                ? $"{AmountText.Number(room.CubicFeet)} ft³"
-                : $"{AmountText.Number(room.CubicMillimetres / 1_000_000)} l";
         Goods goods = shop.ByMass(fill.Item, MaterialKind.LooseFill, shop.Named(fill.Item, MaterialKind.LooseFill));
-        string because = fill.Weight is { } each
-            ? $"{cushion.Quantity} × {AmountText.Weight(each, order.Unit)} as ordered, for {space} each"
-            : $"{cushion.Quantity} × {space} × {AmountText.Number(fill.Plumpness)} plumpness, packed at "
-                + $"{AmountText.Number(fill.Density ?? 0)} kg/m³";
-        return new Need(cushion, goods, mass.Grams, $"{because}: {AmountText.Weight(mass, order.Unit)}") { Weight = mass };
+        Message because = fill.Weight is { } each
+            ? MaterialTexts.LooseFillOrdered(cushion.Quantity, each, room, mass)
+            : MaterialTexts.LooseFill(
+                cushion.Quantity,
+                room,
+                decimal.Round(fill.Plumpness, 3),
+                decimal.Round(fill.Density ?? 0, 3),
+                mass
+            );
+        return new Need(cushion, goods, mass.Grams, because) { Weight = mass };
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Outlines;
@@ -84,26 +85,36 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
     public FoamCut Cut(int layers, Length? thickness) =>
         new(Cushion.Id, Count * layers, Shape, new MaterialSize(Width, Depth, thickness ?? Height), Footprint, Template);
 
-    /// <summary>Its sizes, and how many there are.</summary>
-    public string Text(LengthUnit unit)
+    /// <summary>Its sizes, how many there are, and how it is shaped.</summary>
+    internal IEnumerable<Message> Facts()
     {
-        string each =
-            $"{Count} × {FoamTemplate.Name(Cushion)} of {LengthText.Format(Width, unit)} × {LengthText.Format(Depth, unit)} × {LengthText.Format(Height, unit)}";
-        return Makes == 2 ? $"{each}, two wedges from each"
-            : Cushion.Construction == Construction.Wedge ? $"{each}, {LengthText.Format(Cushion.FrontThickness, unit)} at the front"
-            : Cushion is { Construction: Construction.Bolster, Outline: CircleOutline } ? $"{each}, sawn to a roll"
-            : Cushion.Construction == Construction.Bolster ? $"{each}, sawn to a half roll"
-            : Cushion is { Construction: Construction.Waterfall, Front: FrontShape.BullNose } ? $"{each}, its front rounded over"
-            : Template.IsEmpty ? each
-            : $"{each}, sawn by a template of {AmountText.Area(Footprint, unit)}";
+        yield return FoamTexts.Block(
+            Count,
+            Cushion.Construction == Construction.Bolster ? OutlineKind.Rectangle : Cushion.Outline.Kind,
+            Cushion.Outline.Sides.Length,
+            Width,
+            Depth,
+            Height
+        );
+        Message? shaped =
+            Makes == 2 ? FoamTexts.TwoWedges
+            : Cushion.Construction == Construction.Wedge ? FoamTexts.Wedge(Cushion.FrontThickness)
+            : Cushion is { Construction: Construction.Bolster, Outline: CircleOutline } ? FoamTexts.Roll
+            : Cushion.Construction == Construction.Bolster ? FoamTexts.HalfRoll
+            : Cushion is { Construction: Construction.Waterfall, Front: FrontShape.BullNose } ? FoamTexts.BullNose
+            : Template.IsEmpty ? null
+            : FoamTexts.Template(Area.FromSquareMillimetres(Footprint));
+        if (shaped is not null)
+        {
+            yield return shaped;
+        }
     }
 
     /// <summary>How its layers make it.</summary>
-    public string LayersText(Length layer, LengthUnit unit)
+    internal Message LayersText(Length layer)
     {
         int layers = Layers(layer);
         Length last = Height - (layers - 1) * layer;
-        string slit = last == layer ? "" : $"{(layers == 1 ? "" : ", the last")} slit to {LengthText.Format(last, unit)}";
-        return $"{layers} {(layers == 1 ? "layer" : "glued layers")} of {LengthText.Format(layer, unit)}{slit}";
+        return FoamTexts.Layers(layers, layer, last == layer ? null : last);
     }
 }

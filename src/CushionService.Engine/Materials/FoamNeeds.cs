@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Stocks;
@@ -29,12 +30,10 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
                 order.Effort,
                 cancellation
             );
-            string fewer = sheets.Least == sheets.Count ? ", and fewer cannot hold them" : "",
-                size = $"{Text(stock.Width!.Value)} × {Text(stock.Length!.Value)} with {Text(order.Workroom.Kerf)} of kerf";
             basket.Lay(
                 shop.Each(stock.Id, MaterialKind.Foam, stock),
                 sheets.Count,
-                $"laid on sheets of {size}: {sheets.Count} {(sheets.Count == 1 ? "sheet" : "sheets")}{fewer}"
+                FoamTexts.Sheets(stock.Width!.Value, stock.Length!.Value, order.Workroom.Kerf, sheets.Count, sheets.Least == sheets.Count)
             );
         }
     }
@@ -62,12 +61,7 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
                 byMass ? weighs!.Value.Grams
                 : byArea || sheets ? cut.Quantity * cut.Area
                 : cut.Quantity;
-            yield return new Need(
-                cushion,
-                goods,
-                amount,
-                $"{block.Text(order.Unit)}{Made(block, stock)}{Joined(block, stock)}{Heavy(weighs, fill, stock)}"
-            )
+            yield return new Need(cushion, goods, amount, FoamTexts.Need(Facts(block, stock, fill, weighs)))
             {
                 Cuts = [cut],
                 Weight = weighs,
@@ -75,18 +69,31 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
         }
     }
 
-    private string Made(FoamBlock block, StockSpecification? stock) =>
-        stock?.Thickness is { } thickness ? $", {block.LayersText(thickness, order.Unit)}" : "";
+    // What is sawn, how it is put together, and what it weighs.
+    private static IEnumerable<Message> Facts(FoamBlock block, StockSpecification? stock, FillSpecification fill, Mass? weighs)
+    {
+        foreach (Message fact in block.Facts())
+        {
+            yield return fact;
+        }
 
-    private string Joined(FoamBlock block, StockSpecification? stock) =>
-        PartsOf(block, stock) is { Count: > 1 } parts
-            ? $", glued from {parts.Count} parts of {Text(parts.Width)} × {Text(parts.Depth)}"
-            : "";
+        if (stock?.Thickness is { } thickness)
+        {
+            yield return block.LayersText(thickness);
+        }
 
-    private string Heavy(Mass? weighs, FillSpecification fill, StockSpecification? stock) =>
-        weighs is { } mass
-            ? $", {AmountText.Number(decimal.Round(fill.Density!.Value, 3))} kg/m³{Firmness(stock)}: {AmountText.Weight(mass, order.Unit)}"
-            : "";
+        if (PartsOf(block, stock) is { Count: > 1 } parts)
+        {
+            yield return FoamTexts.Parts(parts.Count, parts.Width, parts.Depth);
+        }
+
+        if (weighs is { } mass)
+        {
+            Force? firmness = stock?.Firmness,
+                support = firmness is { } known && stock!.SupportFactor is { } factor ? new Force(factor * known.Newtons) : null;
+            yield return FoamTexts.Weight(decimal.Round(fill.Density!.Value, 3), firmness, support, mass);
+        }
+    }
 
     // Adhesive goes on both faces of a joint, hence twice its area; layers and parts both have joints.
     private IEnumerable<Need> Glue(CushionSpecification cushion)
@@ -101,7 +108,7 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
                 yield return Glued(
                     cushion,
                     area,
-                    $"both faces of {block.Count * joints} × joint of {Text(block.Width)} × {Text(block.Depth)}"
+                    FoamTexts.GluedLayers(block.Count * joints, block.Width, block.Depth, Area.FromSquareMillimetres(area))
                 );
             }
 
@@ -111,19 +118,14 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
                 yield return Glued(
                     cushion,
                     area,
-                    $"both faces of {block.Count} × {Text(parts.JointLength)} of joint, {Text(block.Height)} high"
+                    FoamTexts.GluedParts(block.Count, parts.JointLength, block.Height, Area.FromSquareMillimetres(area))
                 );
             }
         }
     }
 
-    private Need Glued(CushionSpecification cushion, decimal area, string joints) =>
-        new(
-            cushion,
-            shop.ByArea(Adhesive, MaterialKind.Adhesive, shop.Stocked(MaterialKind.Adhesive)),
-            area,
-            $"{joints}, {AmountText.Area(area, order.Unit)}"
-        );
+    private Need Glued(CushionSpecification cushion, decimal area, Message because) =>
+        new(cushion, shop.ByArea(Adhesive, MaterialKind.Adhesive, shop.Stocked(MaterialKind.Adhesive)), area, because);
 
     private static decimal Square(Length one, Length other) => one.In(LengthUnit.Millimetre) * other.In(LengthUnit.Millimetre);
 
@@ -133,16 +135,4 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
     private StockSpecification? StockOf(CushionSpecification cushion) => shop.Named(cushion.Fill!.Item, MaterialKind.Foam);
 
     private bool InSheets(CushionSpecification cushion) => StockOf(cushion)?.Width is not null;
-
-    private string Firmness(StockSpecification? stock) =>
-        stock?.Firmness is not { } firmness
-            ? ""
-            : $", firmness {AmountText.Firmness(firmness, order.Unit)} at 25 %"
-                + (
-                    stock.SupportFactor is { } support
-                        ? $" and {AmountText.Firmness(new Force(support * firmness.Newtons), order.Unit)} at 65 %"
-                        : ""
-                );
-
-    private string Text(Length length) => LengthText.Format(length, order.Unit);
 }

@@ -36,26 +36,4 @@ internal static class FoamTemplate
             down = -corners.Min(corner => corner.Y);
         return [.. corners.Select(corner => corner.Moved(left, down))];
     }
-
-    /// <summary>What the shape is called.</summary>
-    public static string Name(CushionSpecification cushion) =>
-        cushion.Construction == Construction.Bolster
-            ? "block"
-            : cushion.Outline switch
-            {
-                CircleOutline => "circle",
-                OvalOutline => "oval",
-                HalfRoundOutline => "half-round",
-                DShapeOutline => "D shape",
-                RoundEndedOutline => "round-ended block",
-                RoundedRectangleOutline or CorneredRectangleOutline => "block with round corners",
-                TrapezoidOutline => "trapezoid",
-                TeeOutline => "tee",
-                EllOutline => "ell",
-                UOutline => "U shape",
-                RegularPolygonOutline { Sides.Length: 6 } => "hexagon",
-                RegularPolygonOutline { Sides.Length: 8 } => "octagon",
-                RegularPolygonOutline or PolygonOutline => "polygon",
-                _ => "block",
-            };
 }

@@ -20,20 +20,17 @@ internal sealed class FormNeeds(OrderSpecification order, Shop shop)
         goods = goods.Size is null
             ? goods with
             {
-                Apart = $"{size}{form.Depth}",
+                Apart = (size, form.Depth),
                 Size = size,
                 Length = roll ? form.Depth : null,
                 IsMadeToSize = form.Stock is null,
             }
             : goods;
-        string shape = roll || cushion.Outline is CircleOutline ? "round form" : "form";
         return new Need(
             cushion,
             goods,
             cushion.Quantity,
-            $"{cushion.Quantity} × {shape} of {Text(form.Width)} × {Text(form.Depth)} in a cover of {Text(width)} × {Text(depth)}"
+            MaterialTexts.Form(cushion.Quantity, roll || cushion.Outline is CircleOutline, form.Width, form.Depth, width, depth)
         );
     }
-
-    private string Text(Length length) => LengthText.Format(length, order.Unit);
 }

@@ -25,8 +25,8 @@ internal sealed record Goods(string Item, MaterialKind Kind, Dimension Measured,
     /// <summary>Whether each is made to a size of its own, so that a price for each says nothing of it.</summary>
     public bool IsMadeToSize { get; init; }
 
-    /// <summary>What keeps items of one name on lines of their own, such as a size; empty for nothing.</summary>
-    public string Apart { get; init; } = "";
+    /// <summary>What keeps items of one name on lines of their own, such as a size or a cushion's id; null for nothing.</summary>
+    public object? Apart { get; init; }
 
     /// <summary>Base units in one unit of sale.</summary>
     public decimal PerUnit => Content ?? Measured.In(Sale.Unit);

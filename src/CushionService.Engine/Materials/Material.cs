@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Materials;
@@ -10,7 +11,7 @@ namespace CushionService.Engine.Materials;
 /// <param name="Quantity">How much, in units of sale, exact.</param>
 /// <param name="Unit">The unit of sale.</param>
 /// <param name="Because">How the quantity comes about, in one line.</param>
-public sealed record Material(string Item, MaterialKind Kind, Fraction Quantity, SaleUnit Unit, string Because)
+public sealed record Material(string Item, MaterialKind Kind, Fraction Quantity, SaleUnit Unit, Message Because)
 {
     /// <summary>A name for people; null where it has none.</summary>
     public string? Label { get; init; }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Engine.Materials;
@@ -9,7 +10,7 @@ namespace CushionService.Engine.Materials;
 /// <param name="Goods">The item.</param>
 /// <param name="Amount">How much, in base units of what it is measured in, above 0.</param>
 /// <param name="Because">How the amount comes about.</param>
-internal sealed record Need(CushionSpecification Cushion, Goods Goods, decimal Amount, string Because)
+internal sealed record Need(CushionSpecification Cushion, Goods Goods, decimal Amount, Message Because)
 {
     /// <summary>What is sawn for it; empty for all but foam.</summary>
     public ImmutableArray<FoamCut> Cuts { get; init; } = [];

@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Practices;
@@ -31,12 +32,7 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
                     goods,
                     Threading.Thread(one.Sewn, ratio, workroom.ThreadWaste).Nanometres
                         + Threading.Thread(one.Raw, one.EdgeRatio, workroom.ThreadWaste).Nanometres,
-                    $"{LengthText.Format(one.Sewn, order.Unit)} of stitching"
-                        + (
-                            one.Raw > Length.Zero
-                                ? $" and {LengthText.Format(one.Raw, order.Unit)} of raw edge at × {AmountText.Number(one.EdgeRatio)}"
-                                : ""
-                        )
+                    MaterialTexts.Stitching(one.Sewn, one.Raw > Length.Zero ? one.Raw : null, one.EdgeRatio)
                 )),
         ];
         if (needs.Length > 0)
@@ -47,7 +43,13 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
             basket.Lay(
                 goods,
                 all,
-                $"× {AmountText.Number(ratio)} thread to a length of {StitchText(workroom)} × {AmountText.Number(1 + workroom.ThreadWaste)} for waste = {AmountText.Number(decimal.Round(Length.FromNanometres((long)all).In(spoken), 2))} {LengthText.Symbol(spoken)}"
+                MaterialTexts.Thread(
+                    decimal.Round(ratio, 3),
+                    Stitch(workroom),
+                    decimal.Round(1 + workroom.ThreadWaste, 3),
+                    decimal.Round(Length.FromNanometres((long)all).In(spoken), 2),
+                    spoken == LengthUnit.Yard
+                )
             );
         }
     }
@@ -68,27 +70,15 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
     }
 
     // What the ratio was reckoned from: the stitch, unless the workroom gave a ratio of its own.
-    private string StitchText(WorkroomPractice workroom)
+    private static Message Stitch(WorkroomPractice workroom)
     {
         if (workroom is { ThreadRatio: not null, Stitch: null })
         {
-            return "seam";
+            return MaterialTexts.Seam;
         }
 
         StitchType type = workroom.Stitch?.Type ?? StitchType.Lockstitch;
-        string name = $"{Name(type)} (ISO 4915 type {(int)type})";
-        return workroom is { ThreadRatio: null, Stitch: { } stitch }
-            ? $"{name}, {LengthText.Format(stitch.StitchLength, order.Unit)} a stitch through {LengthText.Format(stitch.Thickness, order.Unit)}"
-            : name;
+        StitchSpecification? stitch = workroom.ThreadRatio is null ? workroom.Stitch : null;
+        return MaterialTexts.Stitch(type, (int)type, stitch?.StitchLength, stitch?.Thickness ?? Length.Zero);
     }
-
-    private static string Name(StitchType type) =>
-        type switch
-        {
-            StitchType.Chainstitch => "chainstitch",
-            StitchType.Lockstitch => "lockstitch",
-            StitchType.DoubleChainstitch => "double chainstitch",
-            StitchType.Overedge => "overedge",
-            _ => "safety stitch",
-        };
 }

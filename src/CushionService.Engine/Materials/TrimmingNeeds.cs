@@ -1,5 +1,6 @@
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
@@ -50,7 +51,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 stock => stock.Diameter,
                 diameter,
                 welt.Total,
-                new Messages.MessageWriter(Messages.Language.English, order.Unit).Text(WeltTexts.Cord(diameter, welt.Because))
+                WeltTexts.Cord(diameter, welt.Because)
             );
         }
 
@@ -61,7 +62,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 cushion,
                 shop.ByLength(EndCord, MaterialKind.Cord, shop.Named(EndCord, MaterialKind.Cord)),
                 2 * cushion.Quantity * each.Nanometres,
-                $"{cushion.Quantity} × 2 ends tied with {Text(each)} each"
+                MaterialTexts.EndCord(cushion.Quantity, each)
             );
         }
 
@@ -72,7 +73,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 cushion,
                 shop.ByLength(Binding, MaterialKind.Binding, shop.Stocked(MaterialKind.Binding)),
                 cushion.Quantity * edges.Nanometres,
-                $"{cushion.Quantity} × {Text(edges)} of raw edge"
+                MaterialTexts.Binding(cushion.Quantity, edges)
             );
         }
 
@@ -86,14 +87,18 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 stock => stock.Width,
                 handle.Width,
                 cushion.Quantity * (handle.Length + 2 * fold),
-                $"{cushion.Quantity} × ({Text(handle.Length)} + 2 × {Text(fold)} turned under), {Text(handle.Width)} wide"
+                MaterialTexts.Webbing(cushion.Quantity, handle.Length, fold, handle.Width)
             );
         }
 
         if (cushion.Trim.Tufts is { } tufts)
         {
-            string all = cushion.Quantity == 1 ? $"{tufts.Count} tufts" : $"{cushion.Quantity} × {tufts.Count} tufts";
-            yield return Button(cushion, tufts.ButtonDiameter, 2 * cushion.Quantity * tufts.Count, $"2 for each of {all}");
+            yield return Button(
+                cushion,
+                tufts.ButtonDiameter,
+                2 * cushion.Quantity * tufts.Count,
+                MaterialTexts.TuftButtons(cushion.Quantity, tufts.Count, tufts.ButtonDiameter)
+            );
             yield return ByLength(
                 cushion,
                 Twine,
@@ -101,7 +106,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 null,
                 null,
                 cushion.Quantity * tufts.Count * (2 * cushion.Thickness + cushion.Practice.Trims.TwineToKnot),
-                $"{all} × (2 × {Text(cushion.Thickness)} thickness + {Text(cushion.Practice.Trims.TwineToKnot)} to knot)"
+                MaterialTexts.Twine(cushion.Quantity, tufts.Count, cushion.Thickness, cushion.Practice.Trims.TwineToKnot)
             );
         }
 
@@ -112,7 +117,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 cushion,
                 closure.Diameter,
                 cushion.Quantity * count,
-                $"{cushion.Quantity} × {count} along the overlap, no more than {Text(cushion.Practice.Closures.ButtonSpacing)} apart"
+                MaterialTexts.ClosureButtons(cushion.Quantity, count, cushion.Practice.Closures.ButtonSpacing, closure.Diameter)
             );
         }
 
@@ -127,7 +132,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 cushion,
                 AntiSlipBase.Goods(shop),
                 cushion.Quantity * area,
-                $"{cushion.Quantity} × the underside with its allowances, {AmountText.Area(area, order.Unit)}"
+                MaterialTexts.AntiSlip(cushion.Quantity, Area.FromSquareMillimetres(area))
             );
         }
 
@@ -137,23 +142,15 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 cushion,
                 shop.Each(Eyelets, MaterialKind.Eyelet, shop.Stocked(MaterialKind.Eyelet)),
                 cushion.Quantity * cushion.Trim.Vents,
-                $"{cushion.Quantity} × {cushion.Trim.Vents} vents"
+                MaterialTexts.Eyelets(cushion.Quantity, cushion.Trim.Vents)
             );
         }
     }
 
-    private Need Button(CushionSpecification cushion, Length diameter, int count, string because)
+    private Need Button(CushionSpecification cushion, Length diameter, int count, Message because)
     {
         StockSpecification? stock = shop.Stocked(MaterialKind.Button, button => button.Diameter is null || button.Diameter == diameter);
-        return new Need(
-            cushion,
-            shop.Each(Buttons, MaterialKind.Button, stock) with
-            {
-                Apart = Text(diameter),
-            },
-            count,
-            $"{because}, {Text(diameter)} across"
-        );
+        return new Need(cushion, shop.Each(Buttons, MaterialKind.Button, stock) with { Apart = diameter }, count, because);
     }
 
     private Need ByLength(
@@ -163,20 +160,10 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         Func<StockSpecification, Length?>? sizeOf,
         Length? size,
         Length length,
-        string because
+        Message because
     )
     {
         StockSpecification? stock = shop.Stocked(kind, one => sizeOf?.Invoke(one) is not { } sized || sized == size);
-        return new Need(
-            cushion,
-            shop.ByLength(item, kind, stock) with
-            {
-                Apart = size is { } known ? Text(known) : "",
-            },
-            length.Nanometres,
-            because
-        );
+        return new Need(cushion, shop.ByLength(item, kind, stock) with { Apart = size }, length.Nanometres, because);
     }
-
-    private string Text(Length length) => LengthText.Format(length, order.Unit);
 }

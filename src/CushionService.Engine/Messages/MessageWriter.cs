@@ -92,13 +92,16 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
             ArgumentKind.Volume => AmountText.Volume(new Volume(argument.Number), unit),
             ArgumentKind.Mass => AmountText.Weight(new Mass(argument.Number), unit),
             ArgumentKind.Force => AmountText.Firmness(new Force(argument.Number), unit),
-            ArgumentKind.Money => new Money(argument.Number, new Currency((string)argument.Value!)).ToString(),
+            ArgumentKind.Money => Exact(new Money(argument.Number, new Currency((string)argument.Value!))),
             ArgumentKind.Sale => argument.Value!.ToString()!,
             ArgumentKind.Percent => $"{Decimal(argument.Number)} %",
             ArgumentKind.Number => Decimal(argument.Number),
             ArgumentKind.Count => argument.Number.ToString("0", CultureInfo.InvariantCulture),
             _ => throw new InvalidOperationException($"An argument of kind {argument.Kind} cannot be written."),
         };
+
+    // At least the decimals of a coin, for a price of one may be finer.
+    private static string Exact(Money money) => money == money.RoundHalfUp() ? money.ToString() : Decimal(money.Amount);
 
     private static string Decimal(decimal number) => number.ToString("0.####", CultureInfo.InvariantCulture);
 

@@ -1,17 +1,14 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
-using CushionService.Engine.Costing;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
-using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
-using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.Wording;
 
@@ -39,8 +36,8 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             Seams = Seams(quote.Drafting),
             Layouts = Layouts(quote.Yardages),
             Yardage = Yardage(quote.Yardages),
-            Materials = [.. quote.Materials.Select(material => MaterialWording.Of(material, unit))],
-            Cost = quote.Cost is { } cost ? CostOf(cost, quote.Drafting.Order.PriceBook) : null,
+            Materials = [.. quote.Materials.Select(material => MaterialWording.Of(material, unit, _writer))],
+            Cost = quote.Cost is { } cost ? CostWording.Of(cost, quote.Drafting.Order.PriceBook, _writer) : null,
             Steps =
             [
                 .. quote.Steps.Select(
@@ -56,7 +53,7 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
             Tools = [.. quote.Tools.Select(use => new ToolAnswer(use.Tool, _writer.Text(use.For)))],
             Care = quote.Care.IsEmpty ? null : string.Join(' ', quote.Care.Select(_writer.Text)),
             Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, _writer.Text(caution.Text)))],
-            Warnings = ViolationWording.Of([.. Unwise(quote.Yardages), .. quote.Cost is { } priced ? Left(priced) : []], unit),
+            Warnings = ViolationWording.Of([.. Unwise(quote.Yardages), .. quote.Cost is { } priced ? CostWording.Left(priced) : []], unit),
         };
 
     public IReadOnlyList<CushionAnswer> Cushions(Drafting drafting) =>
@@ -180,93 +177,6 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                 Because = _writer.Text(yardage.Because),
             }),
         ];
-
-    private static CostAnswer CostOf(Cost cost, PriceBookSpecification? book) =>
-        new()
-        {
-            Currency = cost.Total.Currency.Code,
-            PriceBook = book is null ? null : new PriceBookAnswer { Name = book.Name, Version = book.Version },
-            Lines =
-            [
-                .. cost.Lines.Select(line => new CostLineAnswer
-                {
-                    Item = line.Material.Item,
-                    Label = line.Material.Label,
-                    Quantity = (double)line.Material.Quantity,
-                    Unit = line.Material.Unit,
-                    UnitPrice = Price(line.UnitPrice),
-                    CutFee = line.CutFee?.ToString(),
-                    Amount = line.Amount.ToString(),
-                }),
-            ],
-            Labour =
-            [
-                .. cost.Labour.Select(line => new LabourLineAnswer
-                {
-                    Cushion = line.Cushion,
-                    Operation = line.Operation,
-                    Times = line.Times,
-                    Minutes = (double)line.Minutes,
-                    Amount = line.Amount.ToString(),
-                }),
-            ],
-            Additions =
-            [
-                .. cost.Additions.Select(addition => new CostAdditionAnswer
-                {
-                    Kind = addition.Kind,
-                    Amount = addition.Amount.ToString(),
-                    Label = addition.Label,
-                    Quantity = (double?)addition.Quantity,
-                    UnitPrice = addition.UnitPrice is { } each ? Price(each) : null,
-                    Because = addition.Because,
-                }),
-            ],
-            Shares =
-            [
-                .. cost.Shares.Select(share => new CostShareAnswer
-                {
-                    Cushion = share.Cushion,
-                    Quantity = share.Quantity,
-                    Amount = share.Amount.ToString(),
-                }),
-            ],
-            Groups =
-            [
-                .. cost.Groups.Select(group => new CostGroupAnswer
-                {
-                    Group = group.Group,
-                    Quantity = group.Quantity,
-                    Amount = group.Amount.ToString(),
-                }),
-            ],
-            Total = cost.Total.ToString(),
-            Tax = cost.Tax is null ? "excluded" : "included",
-            BeforeTax = cost.BeforeTax.ToString(),
-            Unpriced = cost.Unpriced,
-        };
-
-    // A unit price may be finer than the smallest coin, and is never rounded.
-    private static string Price(Money price)
-    {
-        string coins = price.ToString();
-        string exact = price.Amount.ToString("0.######", System.Globalization.CultureInfo.InvariantCulture);
-        return exact.Length > coins.Length ? exact : coins;
-    }
-
-    // What the total leaves out.
-    private static IEnumerable<Violation> Left(Cost cost)
-    {
-        if (!cost.Unpriced.IsEmpty)
-        {
-            yield return new Violation("/prices", "unpriced", AnswerTexts.Unpriced(cost.Unpriced));
-        }
-
-        foreach (Material material in cost.Unsized)
-        {
-            yield return new Violation("/prices", "price-without-size", AnswerTexts.PriceWithoutSize(material.Item, material.Because));
-        }
-    }
 
     private ImmutableArray<Violation> Unwise(ImmutableArray<Yardage> yardages) =>
         [

@@ -1,13 +1,14 @@
 using CushionService.Contract.Answers;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 
 namespace CushionService.Wording;
 
 /// <summary>Puts what is bought into the contract's record, with lengths as numbers in the order's unit.</summary>
 internal static class MaterialWording
 {
-    public static MaterialAnswer Of(Material material, LengthUnit unit) =>
+    public static MaterialAnswer Of(Material material, LengthUnit unit, MessageWriter writer) =>
         new()
         {
             Item = material.Item,
@@ -18,7 +19,7 @@ internal static class MaterialWording
             Size = material.Size is { } size ? Size(size, unit) : null,
             Length = Number(material.Length, unit),
             Cuts = [.. material.Cuts.Select(cut => Cut(cut, unit))],
-            Because = material.Because,
+            Because = writer.Text(material.Because),
             Weight = material.Weight is { } weight
                 ? (double)decimal.Round(unit == LengthUnit.Inch ? weight.Pounds : weight.Kilograms, 3)
                 : null,

@@ -118,7 +118,7 @@ public sealed class PriceFacts
             ["Contingency 2.64", "Overhead 10.04", "Overhead 18.00", "Markup 64.24", "Rounding 0.28"],
             cost.Additions.Select(addition => $"{addition.Kind} {addition.Amount}")
         );
-        Assert.Equal("5 % of 52.80 for materials", cost.Additions[0].Because);
+        Assert.Equal("5 % of 52.80 for materials", cost.Additions[0].Because.ToString());
         Assert.Equal("193.00", cost.Total.ToString());
     }
 

@@ -72,7 +72,7 @@ public sealed class BillOfMaterialsFacts
             .Single(material => material.Kind == MaterialKind.Zipper);
 
         Assert.Equal(decimal.Parse(quantity), zipper.Quantity);
-        Assert.StartsWith("seat: 1 × 31 in of chain", zipper.Because, StringComparison.Ordinal);
+        Assert.StartsWith("seat: 1 × 31 in of chain", zipper.Because.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -81,7 +81,9 @@ public sealed class BillOfMaterialsFacts
         // Sources.Practice
         Assert.Equal(
             "seat: 1 × 15 1/2 in of chain",
-            Quote(Order(KnifeEdge(18, 18, BackZipper))).Materials.Single(material => material.Kind == MaterialKind.Zipper).Because
+            Quote(Order(KnifeEdge(18, 18, BackZipper)))
+                .Materials.Single(material => material.Kind == MaterialKind.Zipper)
+                .Because.ToString()
         );
     }
 
@@ -93,7 +95,7 @@ public sealed class BillOfMaterialsFacts
             .Materials.Single(material => material.Kind == MaterialKind.HookAndLoopTape);
 
         Assert.Equal((0.5m, SaleUnit.Yd), (tape.Quantity, tape.Unit));
-        Assert.Contains("16 in of hook and as much loop", tape.Because, StringComparison.Ordinal);
+        Assert.Contains("16 in of hook and as much loop", tape.Because.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -52,7 +52,7 @@ public sealed class ClosureNeedFacts
         Material zipper = Bought(MaterialKind.Zipper, Closed("14 29"));
 
         Assert.Equal(("zip-29", 1m, SaleUnit.Each), (zipper.Item, zipper.Quantity, zipper.Unit));
-        Assert.Equal("seat: 1 × zipper of 29 in in a seam of 30 in, at most 29 in fit", zipper.Because);
+        Assert.Equal("seat: 1 × zipper of 29 in in a seam of 30 in, at most 29 in fit", zipper.Because.ToString());
     }
 
     [Fact]
@@ -116,7 +116,10 @@ public sealed class ClosureNeedFacts
         Material chain = Quote(order).Materials.Single(material => material.Kind == MaterialKind.Zipper);
 
         Assert.Equal(1.625m, chain.Quantity);
-        Assert.Equal("seat: 1 × 31 in of chain; other: 1 × 27 in of chain; 58 in in all, up to the next 1/8 yd: 1 5/8 yd", chain.Because);
+        Assert.Equal(
+            "seat: 1 × 31 in of chain; other: 1 × 27 in of chain; 58 in in all, up to the next 1/8 yd: 1 5/8 yd",
+            chain.Because.ToString()
+        );
         Assert.Equal(31m / 27, chain.Uses[0].Amount / chain.Uses[1].Amount);
     }
 
@@ -153,7 +156,7 @@ public sealed class ClosureNeedFacts
             Stocks = [.. Closed(stocked)],
         };
         Violation? warning = Drafting.Of(order).Warnings.SingleOrDefault(one => one.Code == "zipper-too-short");
-        string bought = Quote(order).Materials.Single(material => material.Kind == MaterialKind.Zipper).Because;
+        string bought = Quote(order).Materials.Single(material => material.Kind == MaterialKind.Zipper).Because.ToString();
 
         Assert.Equal(said is null, warning is null);
         Assert.StartsWith(said ?? "", warning?.Detail.ToString() ?? "", StringComparison.Ordinal);
@@ -201,7 +204,10 @@ public sealed class ClosureNeedFacts
             warned,
             Drafting.Of(order).Warnings.Any(warning => warning is { Code: "not-stocked", Pointer: "/cushions/0/closure/tapeWidth" })
         );
-        Assert.Equal(!warned, bought.Because.EndsWith("up to the next 1/4 yd and the least that is sold: 1 yd", StringComparison.Ordinal));
+        Assert.Equal(
+            !warned,
+            bought.Because.ToString().EndsWith("up to the next 1/4 yd and the least that is sold: 1 yd", StringComparison.Ordinal)
+        );
     }
 
     private static CushionSpecification Box => Boxed(24, 22, 4, BackZipper, BoxingJoins.Back);

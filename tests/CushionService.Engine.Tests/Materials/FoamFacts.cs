@@ -80,7 +80,7 @@ public sealed class FoamFacts
         Material foam = Foam(order);
         Assert.Equal(1, foam.Quantity);
         Assert.Equal(["seat", "other"], foam.Uses.Select(use => use.Cushion));
-        Assert.EndsWith("1 sheet, and fewer cannot hold them", foam.Because, StringComparison.Ordinal);
+        Assert.EndsWith("1 sheet, and fewer cannot hold them", foam.Because.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -134,12 +134,12 @@ public sealed class FoamFacts
         );
         Assert.Contains(
             $"glued from 2 parts of {part}",
-            bought.Single(one => one.Kind == MaterialKind.Foam).Because,
+            bought.Single(one => one.Kind == MaterialKind.Foam).Because.ToString(),
             StringComparison.Ordinal
         );
         Assert.Contains(
             $"of joint, 2 in high, {2 * 2 * joint:0.##} in²",
-            bought.Single(one => one.Kind == MaterialKind.Adhesive).Because,
+            bought.Single(one => one.Kind == MaterialKind.Adhesive).Because.ToString(),
             StringComparison.Ordinal
         );
     }
@@ -155,7 +155,7 @@ public sealed class FoamFacts
     public void A_foam_is_told_by_density_firmness_and_support()
     {
         // Sources.FoamFirmness: the support factor is the force at 65 % over that at 25 %; 2.0 at 35 is 70.
-        string because = Foam(Order(Seat(24, 22, 2)) with { Stocks = [Sheet] }).Because;
+        string because = Foam(Order(Seat(24, 22, 2)) with { Stocks = [Sheet] }).Because.ToString();
 
         Assert.Contains("28.833 kg/m³, firmness 35 lbf at 25 % and 70 lbf at 65 %: 1.10 lb", because, StringComparison.Ordinal);
     }

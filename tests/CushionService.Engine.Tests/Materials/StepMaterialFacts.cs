@@ -23,7 +23,7 @@ public sealed class StepMaterialFacts
         };
         Material wadding = Quote(Order(bench)).Materials.Single(material => material.Kind == MaterialKind.Batting);
 
-        Assert.StartsWith("seat: 1 × 26 3/4 in × 21 in behind the channels", wadding.Because, StringComparison.Ordinal);
+        Assert.StartsWith("seat: 1 × 26 3/4 in × 21 in behind the channels", wadding.Because.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -87,7 +87,7 @@ public sealed class StepMaterialFacts
         decimal ratio = Threading.EdgeRatio(RawEdgeFinish.Overedge, WorkroomPractice.Imperial);
         string because = Quote(Order(KnifeEdge(18, 18, HandSewn) with { EdgeFinish = RawEdgeFinish.Overedge }))
             .Materials.Single(material => material.Kind == MaterialKind.Thread)
-            .Because;
+            .Because.ToString();
 
         Assert.Equal(3 + (4 * 0.25 * 8) + (4 * 8 / 25.4), (double)ratio, 1e-6);
         Assert.StartsWith("seat: 72 in of stitching and 144 in of raw edge at × 12.26; ", because, StringComparison.Ordinal);

@@ -51,7 +51,7 @@ public sealed class WrappingFacts
         // Sources.Derived: 52 × 100 off 48 in: two strips of 26 by 100, one beside the other in turn.
         Material batting = Batting(Wrapped(48, 48, 4, WrapSides.ThreeSides, 1), Roll);
 
-        Assert.Contains("off a roll 48 in wide", batting.Because, StringComparison.Ordinal);
+        Assert.Contains("off a roll 48 in wide", batting.Because.ToString(), StringComparison.Ordinal);
         Assert.True(batting.Quantity * 36 * 48 >= 52 * 100, "Less batting than the wrap has area.");
     }
 
@@ -62,7 +62,7 @@ public sealed class WrappingFacts
         // 4 × 28 = 112 in, 3 1/8 yd by quarters 3 1/4.
         Material batting = Batting(Wrapped(24, 22, 4, WrapSides.ThreeSides, 1) with { Quantity = 2 }, Roll with { Width = In(27) });
 
-        Assert.Contains("112 in off a roll 27 in wide", batting.Because, StringComparison.Ordinal);
+        Assert.Contains("112 in off a roll 27 in wide", batting.Because.ToString(), StringComparison.Ordinal);
         Assert.Equal(3.25m, batting.Quantity);
     }
 

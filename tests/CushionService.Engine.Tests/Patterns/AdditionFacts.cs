@@ -179,7 +179,11 @@ public sealed class AdditionFacts
         Quote quote = Quoted(Boxed(24, 22, 4, HandSewn), new TrimSpecification { Edging = welt });
 
         Assert.Equal(5.25m, Bought(quote, MaterialKind.Cord).Quantity);
-        Assert.Contains("92 in round the top + 2 in to close", Bought(quote, MaterialKind.Cord).Because, StringComparison.Ordinal);
+        Assert.Contains(
+            "92 in round the top + 2 in to close",
+            Bought(quote, MaterialKind.Cord).Because.ToString(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -145,7 +145,7 @@ public sealed class GeneratedOrderFacts
                     .. quote
                         .Yardages.SelectMany(yardage => yardage.Layout.Placements)
                         .Select(laid => $"{laid.Piece.Id} {laid.Copy} {laid.X.Nanometres} {laid.Y.Nanometres} {laid.Turn}"),
-                    .. quote.Materials.Select(material => material.Because),
+                    .. quote.Materials.Select(material => material.Because.ToString()),
                     .. quote.Steps.Select(step => step.Text.ToString()),
                 ]
         );

@@ -69,7 +69,7 @@ public sealed class TrimmedOrderFacts
                 {
                     Quote quote = QuotePipeline.Of(drafting, CancellationToken.None);
                     Assert.All(quote.Yardages, yardage => LayoutCheck.Passes(yardage.Layout, drafting));
-                    Assert.All(quote.Materials, material => Assert.True(material.Quantity > 0, material.Because));
+                    Assert.All(quote.Materials, material => Assert.True(material.Quantity > 0, material.Because.ToString()));
                     string[] known = [.. drafting.Pieces.Select(piece => piece.Id)];
                     Assert.All(quote.Steps, step => Assert.All(step.Pieces, id => Assert.Contains(id, known)));
                 }
