@@ -37,7 +37,7 @@ public sealed class FoamShapeFacts
         };
         FoamBlock block = FoamBlock.Of(cushion, paired: true).Single();
 
-        Assert.Equal($"1 × {shape}, sawn by a template of {squareInches:0.##} in²", block.Text(LengthUnit.Inch));
+        Assert.Equal($"1 × {shape}, sawn by a template of {squareInches:0.##} in²", FoamTexts.Need(block.Facts()).ToString());
         Assert.Equal(outline.Kind, block.Cut(1, null).Shape);
         Assert.NotEmpty(block.Cut(1, null).Template);
     }
@@ -134,5 +134,5 @@ public sealed class FoamShapeFacts
         );
     }
 
-    private static string Text(CushionSpecification cushion) => FoamBlock.Of(cushion, paired: true).Single().Text(LengthUnit.Inch);
+    private static string Text(CushionSpecification cushion) => FoamTexts.Need(FoamBlock.Of(cushion, paired: true).Single().Facts()).ToString();
 }
