@@ -58,7 +58,11 @@ internal sealed class CostAdditions
             CostTexts.Contingency(Fraction.Of(_costing.Contingency), materials),
             CostBasis.Materials
         );
-        Add(CostAdditionKind.Overhead, (_costing.Overhead * _running).RoundHalfUp(), CostTexts.ShareOf(Fraction.Of(_costing.Overhead), _running));
+        Add(
+            CostAdditionKind.Overhead,
+            (_costing.Overhead * _running).RoundHalfUp(),
+            CostTexts.ShareOf(Fraction.Of(_costing.Overhead), _running)
+        );
         if (_costing.OverheadHourly is { } hourly)
         {
             Add(
@@ -73,14 +77,14 @@ internal sealed class CostAdditions
     private void AddGain()
     {
         Money cost = _running;
-        Add(CostAdditionKind.Markup, Markup(cost, _costing.Markup).RoundHalfUp() - cost, CostTexts.Markup(Fraction.Of(_costing.Markup), cost));
+        Add(
+            CostAdditionKind.Markup,
+            Markup(cost, _costing.Markup).RoundHalfUp() - cost,
+            CostTexts.Markup(Fraction.Of(_costing.Markup), cost)
+        );
         cost = _running;
         Money price = Margin(cost, _costing.Margin).RoundHalfUp();
-        Add(
-            CostAdditionKind.Margin,
-            price - cost,
-            CostTexts.Margin(Fraction.Of(_costing.Margin), cost, _costing.Margin, price)
-        );
+        Add(CostAdditionKind.Margin, price - cost, CostTexts.Margin(Fraction.Of(_costing.Margin), cost, _costing.Margin, price));
     }
 
     // A fabric costs what its lines say: a discount on it is a share of them, before any gain.
@@ -116,7 +120,12 @@ internal sealed class CostAdditions
 
         if (_costing.Tax is { } tax)
         {
-            Add(CostAdditionKind.Tax, (tax.Rate * _running).RoundHalfUp(), CostTexts.ShareOf(Fraction.Of(tax.Rate), _running), label: tax.Label);
+            Add(
+                CostAdditionKind.Tax,
+                (tax.Rate * _running).RoundHalfUp(),
+                CostTexts.ShareOf(Fraction.Of(tax.Rate), _running),
+                label: tax.Label
+            );
         }
     }
 

@@ -42,13 +42,7 @@ public static class BillOfMaterials
     private static Material Fabric(Yardage yardage)
     {
         FabricSpecification fabric = yardage.Layout.Fabric;
-        return new Material(
-            fabric.Id,
-            MaterialKind.Fabric,
-            yardage.SoldAmount.Units,
-            fabric.Sold.Unit,
-            yardage.Because
-        )
+        return new Material(fabric.Id, MaterialKind.Fabric, yardage.SoldAmount.Units, fabric.Sold.Unit, yardage.Because)
         {
             Label = fabric.Label,
         };

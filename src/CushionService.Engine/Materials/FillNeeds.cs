@@ -42,13 +42,7 @@ internal sealed class FillNeeds(OrderSpecification order, Shop shop, Cancellatio
         Goods goods = shop.ByMass(fill.Item, MaterialKind.LooseFill, shop.Named(fill.Item, MaterialKind.LooseFill));
         Message because = fill.Weight is { } each
             ? MaterialTexts.LooseFillOrdered(cushion.Quantity, each, room, mass)
-            : MaterialTexts.LooseFill(
-                cushion.Quantity,
-                room,
-                decimal.Round(fill.Plumpness, 3),
-                decimal.Round(fill.Density ?? 0, 3),
-                mass
-            );
+            : MaterialTexts.LooseFill(cushion.Quantity, room, decimal.Round(fill.Plumpness, 3), decimal.Round(fill.Density ?? 0, 3), mass);
         return new Need(cushion, goods, mass.Grams, because) { Weight = mass };
     }
 }

@@ -47,12 +47,21 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                             Number = i + 1,
                             Text = _writer.Text(step.Text),
                             Pieces = step.Pieces,
+                            Key = step.Text.Key,
+                            Arguments = ArgumentWording.Of(step.Text, unit),
                         }
                 ),
             ],
             Tools = [.. quote.Tools.Select(use => new ToolAnswer(use.Tool, _writer.Text(use.For)))],
             Care = quote.Care.IsEmpty ? null : string.Join(' ', quote.Care.Select(_writer.Text)),
-            Cautions = [.. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, _writer.Text(caution.Text)))],
+            Cautions =
+            [
+                .. quote.Cautions.Select(caution => new CautionAnswer(caution.Code, _writer.Text(caution.Text))
+                {
+                    Key = caution.Text.Key,
+                    Arguments = ArgumentWording.Of(caution.Text, unit),
+                }),
+            ],
             Warnings = ViolationWording.Of([.. Unwise(quote.Yardages), .. quote.Cost is { } priced ? CostWording.Left(priced) : []], unit),
         };
 

@@ -25,9 +25,13 @@ internal static class ViolationWording
         }
 
         MessageWriter writer = new(Language.English, unit);
-        return [.. violations.Select(violation => Of(violation, writer))];
+        return [.. violations.Select(violation => Of(violation, writer, unit))];
     }
 
-    private static ViolationAnswer Of(Violation violation, MessageWriter writer) =>
-        new(violation.Pointer, violation.Code, writer.Text(violation.Detail), violation.Minimum, violation.Maximum);
+    private static ViolationAnswer Of(Violation violation, MessageWriter writer, LengthUnit unit) =>
+        new(violation.Pointer, violation.Code, writer.Text(violation.Detail), violation.Minimum, violation.Maximum)
+        {
+            Key = violation.Detail.Key,
+            Arguments = ArgumentWording.Of(violation.Detail, unit),
+        };
 }

@@ -158,7 +158,11 @@ public sealed class ShapeTests
     }
 
     private static bool IsValue(MessageDescriptor message) =>
-        message == Money.Descriptor || message == Measure.Descriptor || message == Quantity.Descriptor || Wire.IsPair(message);
+        message == Money.Descriptor
+        || message == Measure.Descriptor
+        || message == Quantity.Descriptor
+        || message == Google.Protobuf.WellKnownTypes.Struct.Descriptor
+        || Wire.IsPair(message);
 
     private static bool Is(JsonNode schema, string type) =>
         schema["type"] switch

@@ -63,6 +63,7 @@ internal static class Wire
     public static JsonNode? Plain(JsonNode? node, string name = "") =>
         node switch
         {
+            JsonObject values when name == "arguments" => values.DeepClone(),
             JsonObject record => new JsonObject(
                 record.Select(member => KeyValuePair.Create(member.Key, Plain(member.Value, member.Key))).Concat(Missing(record))
             ),
@@ -118,6 +119,7 @@ internal static class Wire
     private static JsonNode? Node(object value, FieldDescriptor field) =>
         value switch
         {
+            Google.Protobuf.WellKnownTypes.Struct values => JsonNode.Parse(JsonFormatter.Default.Format(values)),
             Money money => money.Units + money.Nanos / 1_000_000_000m,
             IMessage inner => IsPair(inner.Descriptor)
                 ? new JsonArray([.. Json(inner).Select(member => member.Value?.DeepClone())])

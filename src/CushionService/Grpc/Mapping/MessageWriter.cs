@@ -1,4 +1,5 @@
 using System.Linq.Expressions;
+using System.Text.Json.Nodes;
 using Google.Protobuf;
 using Google.Protobuf.Collections;
 using Google.Protobuf.Reflection;
@@ -78,6 +79,7 @@ internal static class MessageWriter<TContract, TWire>
         Expression written = field.FieldType switch
         {
             FieldType.Message when value.Type == typeof(string) => Call(typeof(Amounts), nameof(Amounts.Write), value, currency),
+            FieldType.Message when value.Type == typeof(JsonObject) => Call(typeof(Structs), nameof(Structs.Write), value),
             FieldType.Message => Call(WriterOf(field, value.Type), nameof(Write), value, currency),
             FieldType.Enum => Call(typeof(WordNumbers<,>).MakeGenericType(target.Type, plain.Type), "Write", plain),
             _ => plain,

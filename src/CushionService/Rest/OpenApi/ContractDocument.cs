@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text;
+using System.Text.Json.Nodes;
 using CushionService.Engine.Measures;
 using CushionService.Nesting;
 using CushionService.Rest.Pages;
@@ -49,6 +50,7 @@ internal static class ContractDocument
                 options.IncludeXmlComments(assembly);
             }
 
+            options.MapType<JsonObject>(() => new OpenApiSchema { Type = JsonSchemaType.Object });
             options.SchemaFilter<ContractSchemas>();
             options.OperationFilter<EstimateParameters>();
             options.OperationFilter<OperationDescriptions>();
