@@ -112,5 +112,6 @@ public sealed class CostFacts
 
     private static ItemPriceSpecification At(string amount) => new(new Money(decimal.Parse(amount), Dollars), SaleUnit.Each);
 
-    private static Material Bought(string item, decimal quantity) => new(item, MaterialKind.Thread, quantity, SaleUnit.Each, MaterialTexts.Seam);
+    private static Material Bought(string item, decimal quantity) =>
+        new(item, MaterialKind.Thread, quantity, SaleUnit.Each, MaterialTexts.Seam);
 }

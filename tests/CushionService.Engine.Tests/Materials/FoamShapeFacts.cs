@@ -134,5 +134,6 @@ public sealed class FoamShapeFacts
         );
     }
 
-    private static string Text(CushionSpecification cushion) => FoamTexts.Need(FoamBlock.Of(cushion, paired: true).Single().Facts()).ToString();
+    private static string Text(CushionSpecification cushion) =>
+        FoamTexts.Need(FoamBlock.Of(cushion, paired: true).Single().Facts()).ToString();
 }
