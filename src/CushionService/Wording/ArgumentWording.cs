@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using CushionService.Contract;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 
