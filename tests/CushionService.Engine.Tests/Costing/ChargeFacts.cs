@@ -100,7 +100,7 @@ public sealed class ChargeFacts
         // 2.5 × 7.99 = 19.975, half up.
         Assert.Equal(
             ("Delivery", 2.5m, "2.5 × 7.99", "19.98", "39.98"),
-            (line.Label, line.Quantity, line.Because, $"{line.Amount}", $"{cost.Total}")
+            (line.Label, line.Quantity, line.Because.ToString(), $"{line.Amount}", $"{cost.Total}")
         );
     }
 

@@ -112,7 +112,7 @@ public sealed class FormFacts
 
         Assert.Equal(("20", 4, SaleUnit.Each), (bought.Item, bought.Quantity, bought.Unit));
         Assert.Equal(new MaterialSize(In(20), In(20), null), bought.Size);
-        Assert.Equal("seat: 4 × form of 20 in × 20 in in a cover of 18 in × 18 in", bought.Because);
+        Assert.Equal("seat: 4 × form of 20 in × 20 in in a cover of 18 in × 18 in", bought.Because.ToString());
     }
 
     [Theory]
