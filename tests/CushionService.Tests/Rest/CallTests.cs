@@ -117,5 +117,6 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
     [Theory]
     [InlineData("/health/live")]
     [InlineData("/health/ready")]
-    public async Task Health_is_told(string path) => Assert.Equal("Healthy", await service.Http.GetStringAsync(path));
+    public async Task Health_is_told(string path) =>
+        Assert.Contains("Healthy", await service.Http.GetStringAsync(path), StringComparison.Ordinal);
 }
