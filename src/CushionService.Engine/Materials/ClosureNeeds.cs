@@ -67,7 +67,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
                     IsMadeToSize = true,
                 },
                 cushion.Quantity,
-                zipper.Sliders == 1 ? because : $"{because}, each with {zipper.Sliders} sliders"
+                zipper.Sliders == 1 ? because : MaterialTexts.ChainWithSliders(cushion.Quantity, chain, Named(zipper), zipper.Sliders)
             );
             yield break;
         }

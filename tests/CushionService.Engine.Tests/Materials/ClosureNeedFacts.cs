@@ -91,8 +91,8 @@ public sealed class ClosureNeedFacts
             [("chain", 0.875m), ("chain", 0.875m), ("slider", 1m), ("slider", 2m)],
             bought.Select(material => (material.Item, material.Quantity)).Order()
         );
-        Assert.Contains(bought, material => material.Because.Contains("31 in of #10 navy chain", StringComparison.Ordinal));
-        Assert.Contains(bought, material => material.Because.Contains("1 × 2 for the #10 navy chain", StringComparison.Ordinal));
+        Assert.Contains(bought, material => material.Because.ToString().Contains("31 in of #10 navy chain", StringComparison.Ordinal));
+        Assert.Contains(bought, material => material.Because.ToString().Contains("1 × 2 for the #10 navy chain", StringComparison.Ordinal));
     }
 
     [Fact]
