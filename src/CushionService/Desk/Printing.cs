@@ -1,6 +1,7 @@
 using CushionService.Contract;
 using CushionService.Documents;
 using CushionService.Documents.Exchange;
+using CushionService.Documents.Labels;
 using CushionService.Documents.TrueSize;
 using CushionService.Intake;
 
@@ -24,6 +25,21 @@ internal static class Printing
                     ? PrintedDocument.Missing
                     : PrintedDocument.Of(PatternExchange.Write(pieces, order.Order.Reference, order.Order.Units!.Value));
             }
+        );
+
+    /// <summary>A label for each physical piece.</summary>
+    /// <param name="stock">The name of the labels to print on; null for the usual ones of the order's units.</param>
+    /// <param name="asPdf">Whether the document is a PDF, and not HTML.</param>
+    public static Purpose<PrintedDocument> Labels(string? stock, bool asPdf) =>
+        new(
+            Purpose.Making,
+            (order, cancellation) =>
+                LabelDocument.Write(
+                    Purposes.Pieces.Answer(order, cancellation),
+                    stock is null ? LabelStock.For(order.Order.Units!.Value) : LabelStock.Named(stock)!,
+                    asPdf,
+                    cancellation
+                )
         );
 
     /// <summary>Patterns at true size.</summary>

@@ -14,9 +14,9 @@ namespace CushionService.Rest;
 /// <summary>A call that takes an order: reads it, has it answered, writes the answer.</summary>
 /// <typeparam name="TAnswer">The record that answers.</typeparam>
 /// <param name="orders">Answers the order.</param>
-/// <param name="purpose">What the order is sent for.</param>
+/// <param name="purpose">What the order is sent for; null for a call that has no answer in JSON.</param>
 /// <param name="others">The forms that the answer may have instead of JSON.</param>
-internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAnswer> purpose, params Representation[] others)
+internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAnswer>? purpose, params Representation[] others)
     where TAnswer : class
 {
     private const string Json = "application/json";
@@ -24,8 +24,11 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
     // Looked up once, and not for every answer.
     private readonly JsonTypeInfo<TAnswer> _type = (JsonTypeInfo<TAnswer>)ContractJson.Options.GetTypeInfo(typeof(TAnswer));
 
-    /// <summary>The media types of the answer: JSON first.</summary>
-    public string[] Forms { get; } = [Json, .. others.Select(other => other.MediaType)];
+    // Null for JSON, which comes first.
+    private readonly Representation?[] _forms = purpose is null ? others : [null, .. others];
+
+    /// <summary>The media types of the answer: JSON first, where there is it.</summary>
+    public string[] Forms { get; } = [.. purpose is null ? (string[])[] : [Json], .. others.Select(other => other.MediaType)];
 
     // In JSON they change nothing.
     private readonly string[] _known = [.. others.SelectMany(other => other.Parameters).Select(part => part.Name)];
@@ -43,7 +46,7 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
         {
             await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {string.Join(" or ", Forms)}.");
         }
-        else if (CallQuery.Read(http.Request.Query, form == 0 ? _type : null, _known) is var query && query.Violations.Count > 0)
+        else if (CallQuery.Read(http.Request.Query, _forms[form] is null ? _type : null, _known) is var query && query.Violations.Count > 0)
         {
             await Problems.WriteAsync(http, new Refusal(query.Violations));
         }
@@ -51,7 +54,7 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
         {
             await Problems.WriteAsync(http, StatusCodes.Status415UnsupportedMediaType, $"Orders are read as {Json} in UTF-8.");
         }
-        else if (form > 0 && Unreadable(http.Request.Query, others[form - 1]) is { } wrong)
+        else if (_forms[form] is { } asked && Unreadable(http.Request.Query, asked) is { } wrong)
         {
             await Problems.WriteAsync(http, StatusCodes.Status400BadRequest, wrong.Missing);
         }
@@ -59,13 +62,13 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
         {
             await Problems.WriteAsync(http, StatusCodes.Status413PayloadTooLarge, $"An order may have {Limits.OrderBytes} bytes at most.");
         }
-        else if (form > 0)
+        else if (_forms[form] is { } printed)
         {
-            await PrintAsync(http, order, others[form - 1]);
+            await PrintAsync(http, order, printed);
         }
         else
         {
-            Outcome<TAnswer> outcome = await orders.HandleAsync(Caller.Of(http), order, purpose, http.RequestAborted);
+            Outcome<TAnswer> outcome = await orders.HandleAsync(Caller.Of(http), order, purpose!, http.RequestAborted);
             await (
                 outcome.Answered
                     ? AnswerText.WriteAsync(http, outcome.Answer, _type, Json, query.Fields)

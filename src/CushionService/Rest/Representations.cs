@@ -3,6 +3,7 @@ using CushionService.Desk;
 using CushionService.Documents;
 using CushionService.Documents.Drawings;
 using CushionService.Documents.Exchange;
+using CushionService.Documents.Labels;
 using CushionService.Rest.OpenApi;
 
 namespace CushionService.Rest;
@@ -28,6 +29,13 @@ internal static class Representations
         "For patterns: the id of one piece. When left out, all pieces on paper that are no plain rectangles (where all are, every piece), "
             + "and every piece in a file for pattern programs.",
         "The order has no piece of that id."
+    );
+
+    private static readonly PartParameter OnLabels = new(
+        "paper",
+        $"The labels to print on: {LabelStock.Names}. When left out, letter for an order in inches and a4 for a metric one.",
+        $"The parameter paper is {LabelStock.Names}.",
+        static name => LabelStock.Named(name) is not null
     );
 
     /// <summary>The layout of one fabric as a drawing.</summary>
@@ -57,6 +65,13 @@ internal static class Representations
         new(Pdf, false, static values => Printing.Patterns(values[0], values[1], asPdf: true), OnPaper, OfPiece),
         new(Dxf, false, static values => Printing.Exchange(values[0]), OfPiece),
         Representation.Of(Csv, Purposes.Pieces, static (answer, _) => PiecesTable.Write(answer)),
+    ];
+
+    /// <summary>A label for each physical piece.</summary>
+    public static Representation[] Labels { get; } =
+    [
+        new(Html, true, static values => Printing.Labels(values[0], asPdf: false), OnLabels),
+        new(Pdf, false, static values => Printing.Labels(values[0], asPdf: true), OnLabels),
     ];
 
     // Null when the order uses no such fabric, or several and none is named.

@@ -75,6 +75,17 @@ internal static class RouteTable
                 )
             ),
             Route.OfOrder(
+                "/labels",
+                Scopes.Quote,
+                new OrderEndpoint<PiecesAnswer>(orders, null, Representations.Labels),
+                new OperationText(
+                    "printLabels",
+                    "Labels",
+                    "Print labels",
+                    "A label for each physical piece, with a QR code that carries reference, piece and copy; as HTML or PDF."
+                )
+            ),
+            Route.OfOrder(
                 "/comparisons",
                 Scopes.Quote,
                 new OrderEndpoint<ComparisonAnswer>(orders, Purposes.Comparison),

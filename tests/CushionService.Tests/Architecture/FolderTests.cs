@@ -24,6 +24,7 @@ public sealed class FolderTests
         "Documents.CutSheets",
         "Documents.TrueSize",
         "Documents.Exchange",
+        "Documents.Labels",
         "Metrics",
         "Desk",
         "Rejections",

@@ -35,6 +35,8 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
     [InlineData("pieces", "text/csv", "text/csv")]
     [InlineData("pieces", "image/vnd.dxf", "image/vnd.dxf")]
     [InlineData("quotes", "text/csv", "text/csv")]
+    [InlineData("labels", "*/*", "text/html")]
+    [InlineData("labels?paper=letter-large", "application/pdf", "application/pdf")]
     [InlineData("pieces?paper=roll-36in&piece=edge", "application/pdf", "application/pdf")]
     public async Task The_preferred_form_that_there_is_comes_back(string call, string accept, string expected)
     {
@@ -59,6 +61,8 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
     [InlineData("yardage", "text/html", HttpStatusCode.NotAcceptable)]
     [InlineData("layouts", "image/svg+xml", HttpStatusCode.BadRequest)]
     [InlineData("layouts?fabric=silk", "image/svg+xml", HttpStatusCode.BadRequest)]
+    [InlineData("labels", "application/json", HttpStatusCode.NotAcceptable)]
+    [InlineData("labels?paper=a7", "text/html", HttpStatusCode.BadRequest)]
     [InlineData("pieces?paper=a7", "application/pdf", HttpStatusCode.BadRequest)]
     [InlineData("pieces?paper=roll-3in", "text/html", HttpStatusCode.BadRequest)]
     [InlineData("pieces?piece=curtain", "application/pdf", HttpStatusCode.BadRequest)]

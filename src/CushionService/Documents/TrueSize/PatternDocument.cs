@@ -1,8 +1,5 @@
-using System.Globalization;
 using CushionService.Contract;
-using CushionService.Documents.CutSheets;
 using CushionService.Documents.Drawings;
-using CushionService.Documents.Pdf;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Documents.TrueSize;
@@ -42,37 +39,6 @@ internal static class PatternDocument
         IEnumerable<(string Drawing, Spot Size)> pages = PatternKey
             .Draw(title, sheets, paper, units)
             .Concat(sheets.Select(sheet => (PatternDrawing.Draw(sheet, sheets.Count, units), sheet.Size)));
-        return asPdf ? PrintedDocument.Of(PdfPaper.Write(title, pages, cancellation)) : PrintedDocument.Of(Html(title, [.. pages]));
+        return PrintedPages.Write(title, pages, asPdf, cancellation);
     }
-
-    // Sheets of a roll differ in length: each size is a page of its own name (CSS Paged Media).
-    private static string Html(string title, IReadOnlyList<(string Drawing, Spot Size)> pages)
-    {
-        Spot[] sizes = [.. pages.Select(page => page.Size).Distinct()];
-        var html = new Html();
-        html.Add($"""<!DOCTYPE html>""");
-        html.Add($"""<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width">""");
-        html.Add(
-            $"""<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"><title>{title}</title>"""
-        );
-        html.AddStyle(
-            string.Join('\n', sizes.Select(Page))
-                + "\nbody { margin: 0; }\nsvg { display: block; }\nmain div { break-after: page; }"
-                + "\nmain div:last-of-type { break-after: auto; }"
-        );
-        html.Add($"""</head><body><main><h1 hidden>{title}</h1>""");
-        foreach ((string drawing, Spot size) in pages)
-        {
-            html.Add($"""<div class="size-{Array.IndexOf(sizes, size)}">{new Svg(drawing)}</div>""");
-        }
-
-        html.Add($"""</main></body></html>""");
-        return html.ToString();
-    }
-
-    private static string Page(Spot size, int number) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"@page size-{number} {{ size: {size.X:0.###}mm {size.Y:0.###}mm; margin: 0; }}\n.size-{number} {{ page: size-{number}; }}"
-        );
 }

@@ -61,6 +61,21 @@ internal sealed class GreyPage
         return ink < 255 * 3 ? null : moment / ink;
     }
 
+    /// <summary>The dots of a rectangle of the page, given in millimetres.</summary>
+    public (byte[] Dots, int Across, int Down) Part(double left, double top, double width, double height)
+    {
+        (int x, int y) = ((int)(left * _dotsInMillimetre), (int)(top * _dotsInMillimetre));
+        int across = Math.Min((int)(width * _dotsInMillimetre), Width - x);
+        int down = Math.Min((int)(height * _dotsInMillimetre), Height - y);
+        byte[] part = new byte[across * down];
+        for (int row = 0; row < down; row++)
+        {
+            Array.Copy(_dots, _start + (y + row) * Width + x, part, row * across, across);
+        }
+
+        return (part, across, down);
+    }
+
     private double At(Spot spot)
     {
         (int x, int y) = ((int)(spot.X * _dotsInMillimetre), (int)(spot.Y * _dotsInMillimetre));

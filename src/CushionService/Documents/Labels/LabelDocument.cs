@@ -1,0 +1,59 @@
+using System.Globalization;
+using CushionService.Contract.Answers;
+using CushionService.Documents.Drawings;
+using CushionService.Documents.TrueSize;
+using CushionService.Engine.Specifications;
+
+namespace CushionService.Documents.Labels;
+
+/// <summary>A label for each physical piece, as a document to print on sheets of labels or on a roll.</summary>
+internal static class LabelDocument
+{
+    /// <summary>The most labels of one document.</summary>
+    public const int MostLabels = 2000;
+
+    /// <summary>The document.</summary>
+    /// <param name="answer">The pieces.</param>
+    /// <param name="stock">The labels to print on.</param>
+    /// <param name="asPdf">Whether it is a PDF, and not HTML in UTF-8.</param>
+    /// <param name="cancellation">Gives up between two sheets.</param>
+    /// <returns>The document, or a refusal where it would have more than <see cref="MostLabels"/>.</returns>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    public static PrintedDocument Write(PiecesAnswer answer, LabelStock stock, bool asPdf, CancellationToken cancellation)
+    {
+        long count = answer.Pieces.Sum(piece => (long)piece.Quantity);
+        if (count > MostLabels)
+        {
+            return PrintedDocument.Refuse(
+                new Violation("", "too-many-labels", DocumentTexts.TooManyLabels(count, MostLabels), null, MostLabels)
+            );
+        }
+
+        string title = $"Labels: {answer.Reference ?? "pieces"}";
+        return PrintedPages.Write(title, Pages(answer, stock, title), asPdf, cancellation);
+    }
+
+    private static IEnumerable<(string Drawing, Spot Size)> Pages(PiecesAnswer answer, LabelStock stock, string title)
+    {
+        var units = new OrderUnits(answer.Units);
+        (PieceAnswer Piece, int Copy)[] labels =
+        [
+            .. answer.Pieces.SelectMany(piece => Enumerable.Range(1, piece.Quantity).Select(copy => (piece, copy))),
+        ];
+        int number = 0;
+        foreach ((PieceAnswer Piece, int Copy)[] sheet in labels.Chunk(stock.Count))
+        {
+            number++;
+            string id = string.Create(CultureInfo.InvariantCulture, $"labels-{number}");
+            var canvas = new Canvas(new Spot(stock.Width, stock.Height), 1, id, $"{title}, {id}", "A label for each piece.");
+            for (int i = 0; i < sheet.Length; i++)
+            {
+                (int row, int column) = Math.DivRem(i, stock.Columns);
+                var box = new Box(stock.Left + column * (stock.Across + stock.Gap), stock.Top + row * stock.Down, stock.Across, stock.Down);
+                PieceLabel.Draw(canvas, box, answer.Reference, sheet[i].Piece, sheet[i].Copy, units);
+            }
+
+            yield return (canvas.Finish(), new Spot(stock.Width, stock.Height));
+        }
+    }
+}

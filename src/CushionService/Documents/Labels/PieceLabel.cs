@@ -1,0 +1,89 @@
+using System.Collections;
+using System.Globalization;
+using System.Text;
+using CushionService.Contract.Answers;
+using CushionService.Documents.Drawings;
+using QRCoder;
+
+namespace CushionService.Documents.Labels;
+
+/// <summary>Draws the label of one physical piece: name, size, fabric, how it may lie, which copy it is, and a QR code (ISO/IEC 18004) that
+/// carries reference, piece and copy.</summary>
+internal static class PieceLabel
+{
+    private const double Edge = 2.5;
+
+    /// <summary>What the code carries: a query of the piece, its copy and, where the order has one, its reference.</summary>
+    public static string Content(string? reference, PieceAnswer piece, int copy)
+    {
+        string order = reference is null ? "" : $"reference={Uri.EscapeDataString(reference)}&";
+        return string.Create(CultureInfo.InvariantCulture, $"{order}piece={Uri.EscapeDataString(piece.Id)}&copy={copy}");
+    }
+
+    /// <summary>Draws the label into a box.</summary>
+    /// <param name="canvas">A drawing in millimetres.</param>
+    /// <param name="box">The label.</param>
+    /// <param name="reference">The order's; null for none.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="copy">Which copy it is, from 1.</param>
+    /// <param name="units">The order's units.</param>
+    public static void Draw(Canvas canvas, Box box, string? reference, PieceAnswer piece, int copy, OrderUnits units)
+    {
+        double side = Math.Min(box.Height - 2 * Edge, 0.36 * box.Width);
+        DrawCode(canvas, new Spot(box.Right - Edge - side, box.Y + Edge), side, Content(reference, piece, copy));
+        double type = Math.Clamp(box.Height / 9, 2.4, 5);
+        double room = box.Width - side - 3 * Edge;
+        string copies = string.Create(CultureInfo.InvariantCulture, $"copy {copy} of {piece.Quantity}");
+        (string Text, bool Bold)[] lines =
+        [
+            (piece.Label ?? piece.Id, true),
+            (units.Size(piece.Width, piece.Length), true),
+            (piece.Fabric, false),
+            (GrainArrow.Meaning(piece.Rotation), false),
+            (copies, false),
+            (reference ?? "", false),
+        ];
+        double y = box.Y + Edge + type;
+        foreach ((string text, bool bold) in lines)
+        {
+            canvas.Text(new Spot(box.X + Edge, y), TextWidth.Shorten(PrintableText.Of(text), room / type, bold), type, bold: bold);
+            y += Math.Min(1.4 * type, (box.Height - 2 * Edge) / lines.Length);
+        }
+    }
+
+    // The dark modules of each row as one path. The quiet zone that the code needs round it is part of its side.
+    private static void DrawCode(Canvas canvas, Spot corner, double side, string content)
+    {
+        using var generator = new QRCodeGenerator();
+        using QRCodeData code = generator.CreateQrCode(content, QRCodeGenerator.ECCLevel.M);
+        List<BitArray> rows = code.ModuleMatrix;
+        double module = side / rows.Count;
+        var path = new StringBuilder();
+        for (int row = 0; row < rows.Count; row++)
+        {
+            for (int column = 0; column < rows.Count; column++)
+            {
+                if (!rows[row][column])
+                {
+                    continue;
+                }
+
+                int end = column;
+                while (end < rows.Count && rows[row][end])
+                {
+                    end++;
+                }
+
+                (double left, double right) = (corner.X + column * module, corner.X + end * module);
+                (double top, double bottom) = (corner.Y + row * module, corner.Y + (row + 1) * module);
+                path.Append(
+                    CultureInfo.InvariantCulture,
+                    $"M{left:0.###},{top:0.###}L{right:0.###},{top:0.###}L{right:0.###},{bottom:0.###}L{left:0.###},{bottom:0.###}Z"
+                );
+                column = end;
+            }
+        }
+
+        canvas.Element("path", ("class", "code"), ("d", path.ToString()), ("fill", "#000"));
+    }
+}
