@@ -13,7 +13,7 @@ export class Messages {
   /** The message of a JSON object. */
   wire(json: Record, message: string): Record {
     return this.each(json, message, (value, field) => {
-      if (field.typeName === "Measure") {
+      if (field.typeName === "Measure" || field.typeName === "Quantity") {
         return typeof value === "number" ? { number: value } : { text: value };
       }
       if (field.typeName === "google.type.Money") {
@@ -35,6 +35,9 @@ export class Messages {
       if (field.typeName === "google.type.Money") {
         const money = value as { units: number; nanos: number };
         return money.units + money.nanos / 1e9;
+      }
+      if (field.typeName === "google.protobuf.Struct") {
+        return struct(value as Struct);
       }
       if (field.typeName === "Point") {
         const point = value as { x: number; y: number };
@@ -76,7 +79,24 @@ export function bare(value: Plain, name = ""): Plain {
     const held = Object.entries(value).filter(([, inner]) => inner !== null && !(Array.isArray(inner) && inner.length === 0));
     return Object.fromEntries(held.map(([key, inner]) => [key, bare(inner, key)]));
   }
-  return ["unitPrice", "amount", "total"].includes(name) ? Number(value) : value;
+  return ["unitPrice", "amount", "total", "beforeTax"].includes(name) ? Number(value) : value;
 }
+
+// A google.protobuf.Struct as proto-loader has it: exactly one member of each value is there.
+type Struct = { fields: { [name: string]: Value } };
+type Value = {
+  boolValue?: boolean;
+  numberValue?: number;
+  stringValue?: string;
+  structValue?: Struct;
+  listValue?: { values: Value[] };
+};
+
+const struct = ({ fields }: Struct): Plain => Object.fromEntries(Object.entries(fields).map(([name, value]) => [name, plain(value)]));
+
+const plain = (value: Value): Plain =>
+  value.structValue
+    ? struct(value.structValue)
+    : (value.listValue?.values.map(plain) ?? value.stringValue ?? value.numberValue ?? value.boolValue ?? null);
 
 const prefix = (field: Field) => field.typeName.replace(/(?<!^)([A-Z])/g, "_$1").toUpperCase() + "_";
