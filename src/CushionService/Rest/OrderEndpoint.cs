@@ -25,7 +25,7 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
     private readonly JsonTypeInfo<TAnswer> _type = (JsonTypeInfo<TAnswer>)ContractJson.Options.GetTypeInfo(typeof(TAnswer));
 
     // Null for JSON, which comes first.
-    private readonly Representation?[] _forms = purpose is null ? others : [null, .. others];
+    private readonly Representation?[] _forms = purpose is null ? [.. others] : [null, .. others];
 
     /// <summary>The media types of the answer: JSON first, where there is it.</summary>
     public string[] Forms { get; } = [.. purpose is null ? (string[])[] : [Json], .. others.Select(other => other.MediaType)];

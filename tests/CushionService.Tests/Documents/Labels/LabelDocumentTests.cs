@@ -18,6 +18,7 @@ public sealed class LabelDocumentTests
         Reference = "nook-0147 für Łódź",
         Units = Units.In,
         Engine = "1.0.0",
+        Cushions = [],
         Pieces = Scenarios.Nook().Pieces,
         Seams = [],
         Warnings = [],
