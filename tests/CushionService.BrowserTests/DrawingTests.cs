@@ -34,7 +34,8 @@ public sealed class DrawingTests(BrowserOfThisMachine browser)
         async name => {
           const order = await (await fetch(`/demo/${name}.json`)).json();
           const send = (call, accept) => fetch(`/v1/${call}`, {
-            method: "POST", headers: { "Content-Type": "application/json", Accept: accept }, body: JSON.stringify({ ...order, effort: "quick" }) });
+            method: "POST", headers: { "Content-Type": "application/json", Accept: accept },
+            body: JSON.stringify({ ...order, effort: "quick" }) });
           const layouts = (await (await send("layouts", "application/json")).json()).layouts;
           const outside = [];
           let labels = 0;

@@ -15,8 +15,8 @@ public sealed class MetricsTests : IDisposable
     {
         using HttpResponseMessage answered = await _service.PostAsync(
             "yardage",
-            $$"""{"reference":"secret-order","units":"in","effort":"quick","pieces":[{"id":"secret-piece","width":12,"length":40,"quantity":7}]"""
-                + $$""","fabrics":{{Fabric}}}"""
+            $$"""{"reference":"secret-order","units":"in","effort":"quick","pieces":[{"id":"secret-piece","width":12"""
+                + $$""","length":40,"quantity":7}],"fabrics":{{Fabric}}}"""
         );
         using HttpResponseMessage refused = await _service.PostAsync(
             "yardage",

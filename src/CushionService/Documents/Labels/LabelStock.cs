@@ -24,8 +24,8 @@ internal sealed record LabelStock(
 {
     /// <summary>How callers name them, for documentation and refusals.</summary>
     public const string Names =
-        "a4 (24 labels of 70 × 37 mm), a4-large (8 of 99.1 × 67.7 mm), letter (30 of 2 5/8 × 1 in), letter-large (10 of 4 × 2 in) or roll-62mm "
-        + "(single labels of 62 × 40 mm)";
+        "a4 (24 labels of 70 × 37 mm), a4-large (8 of 99.1 × 67.7 mm), letter (30 of 2 5/8 × 1 in), letter-large (10 of 4 × 2 in) "
+        + "or roll-62mm (single labels of 62 × 40 mm)";
 
     private static readonly LabelStock[] All =
     [
