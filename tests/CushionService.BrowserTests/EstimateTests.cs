@@ -136,7 +136,10 @@ public sealed class EstimateTests(BrowserOfThisMachine browser)
                         .Single(outline => outline.GetProperty("kind").GetString() == kind)
                         .GetProperty("fields")
                         .EnumerateArray()
-                        .Select(field => field.GetProperty("pointer").GetString()!),
+                        .Select(field => field.GetProperty("pointer").GetString()!)
+                        // Lists of radii and arcs are for order systems; the form shows one radius for all corners.
+                        .Where(pointer => !pointer.EndsWith("/corners", StringComparison.Ordinal))
+                        .Where(pointer => !pointer.EndsWith("/arcs", StringComparison.Ordinal)),
                 ];
                 Assert.Equal(
                     sizes,

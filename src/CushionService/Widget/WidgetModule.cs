@@ -63,7 +63,7 @@ internal sealed partial class WidgetModule
         )
         {
             text.Append(part != Root && line.StartsWith("export ", StringComparison.Ordinal) ? line["export ".Length..] : line)
-                .Append('\n');
+                .Append(line[^1] is ',' or '(' or '[' or '{' ? "" : "\n"); // Nothing ends there, so no line has to.
         }
     }
 
