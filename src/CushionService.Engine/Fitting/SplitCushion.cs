@@ -9,7 +9,8 @@ namespace CushionService.Engine.Fitting;
 public sealed record SplitCushion(CushionSpecification Cushion, ImmutableArray<string> Lots)
 {
     /// <summary>Says so.</summary>
-    /// <param name="fabric">The id of the fabric.</param>
+    /// <param name="fabric">What the order calls the fabric.</param>
     /// <returns>A warning, which does not stop the cut: the maker may find the lots close enough.</returns>
-    public Violation Said(string fabric) => new(Cushion.Pointer, "several-lots", FitTexts.SeveralLots(Cushion.Id, fabric, Lots));
+    public Violation Said(string fabric) =>
+        new Violation(Cushion.Pointer, "several-lots", FitTexts.SeveralLots(Cushion.Name, fabric, Lots));
 }

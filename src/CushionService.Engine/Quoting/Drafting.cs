@@ -176,7 +176,7 @@ public sealed record Drafting
 
     // A warning, since the order allows joins in its faces, yet the maker must know where they lie.
     private static Violation Joined(CushionSpecification cushion, Panel face, ImmutableArray<Length> joins) =>
-        new(cushion.Pointer, "joined-face", DraftTexts.JoinedFace(face.Part, cushion.Name, joins.Length + 1, joins));
+        new Violation(cushion.Pointer, "joined-face", DraftTexts.JoinedFace(face.Part, cushion.Name, joins.Length + 1, joins));
 
     // A joined strip is rounded up to the cutting step, and must still fit.
     private static Length WholeSteps(Length usable, Length step) =>

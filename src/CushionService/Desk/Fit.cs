@@ -79,7 +79,7 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
             }
         }
 
-        IEnumerable<Violation> split = fits.SelectMany(fit => fit.Split.Select(cushion => cushion.Said(fit.Fabric.Id)));
+        IEnumerable<Violation> split = fits.SelectMany(fit => fit.Split.Select(cushion => cushion.Said(fit.Fabric.Name)));
         return new Fit(drafting, fits.ToImmutable(), [.. warnings, .. drafting.Warnings, .. unknown, .. split]);
     }
 }

@@ -18,7 +18,7 @@ internal static class UnknownShrinkage
             {
                 findings
                     .Within(nameof(Order.Fabrics), i)
-                    .Warn(nameof(Fabric.Shrinkage), "shrinkage-unknown", FabricTexts.ShrinkageUnknown(order.Fabrics[i].Id));
+                    .Warn(nameof(Fabric.Shrinkage), "shrinkage-unknown", FabricTexts.ShrinkageUnknown(order.Fabrics[i].Name));
             }
         }
     }

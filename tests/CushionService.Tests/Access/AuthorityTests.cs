@@ -1,6 +1,5 @@
 using System.Net;
 using System.Security.Cryptography;
-using System.Text.Json;
 using CushionService.Access;
 using CushionService.Tests.Hosting;
 using Grpc.Core;
@@ -168,7 +167,7 @@ public sealed class AuthorityTests : IDisposable
         Nonsense,
     }
 
-    // What an authority says of itself (OpenID Connect Discovery 1.0), when it says anything.
+    // An authority that says what it is when it says anything.
     private sealed class SwitchedAuthority(RSA rsa) : HttpMessageHandler
     {
         public Mood Mood { get; set; }
@@ -186,24 +185,7 @@ public sealed class AuthorityTests : IDisposable
                     return new HttpResponseMessage(HttpStatusCode.OK) { Content = new StringContent("<html></html>") };
             }
 
-            RSAParameters key = rsa.ExportParameters(false);
-            object said = request.RequestUri!.AbsolutePath.EndsWith("keys", StringComparison.Ordinal)
-                ? new
-                {
-                    keys = new[]
-                    {
-                        new
-                        {
-                            kty = "RSA",
-                            use = "sig",
-                            kid = "1",
-                            n = Base64UrlEncoder.Encode(key.Modulus),
-                            e = Base64UrlEncoder.Encode(key.Exponent),
-                        },
-                    },
-                }
-                : new { issuer = Authority, jwks_uri = Authority + "/keys" };
-            return new HttpResponseMessage(HttpStatusCode.OK) { Content = new StringContent(JsonSerializer.Serialize(said)) };
+            return AuthorityDocuments.Answer(request, Authority, rsa);
         }
     }
 }

@@ -1,6 +1,5 @@
 using System.Net;
 using System.Security.Cryptography;
-using System.Text.Json;
 using CushionService.Access;
 using CushionService.Tests.Hosting;
 using Grpc.Core;
@@ -103,31 +102,9 @@ public sealed class TokenTests : IDisposable
         );
     }
 
-    // What an authority tells of itself (OpenID Connect Discovery 1.0).
     private sealed class Discovery(RSA rsa) : HttpMessageHandler
     {
-        protected override Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
-        {
-            RSAParameters key = rsa.ExportParameters(false);
-            object told = request.RequestUri!.AbsolutePath.EndsWith("keys", StringComparison.Ordinal)
-                ? new
-                {
-                    keys = new[]
-                    {
-                        new
-                        {
-                            kty = "RSA",
-                            use = "sig",
-                            kid = "1",
-                            n = Base64UrlEncoder.Encode(key.Modulus),
-                            e = Base64UrlEncoder.Encode(key.Exponent),
-                        },
-                    },
-                }
-                : new { issuer = Authority, jwks_uri = Authority + "/keys" };
-            return Task.FromResult(
-                new HttpResponseMessage(HttpStatusCode.OK) { Content = new StringContent(JsonSerializer.Serialize(told)) }
-            );
-        }
+        protected override Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken) =>
+            Task.FromResult(AuthorityDocuments.Answer(request, Authority, rsa));
     }
 }

@@ -63,13 +63,13 @@ public sealed class WorkLimitTests
             false,
             [.. Callers.Settings(0, "shop", key, "estimate", "quote"), ("Access:Keys:0:Steps", "1"), ("Access:Keys:0:StepsBurst", "1")]
         );
-        // Half a second of search at least: 83 million steps, and so more than a minute to pay.
-        const string Thorough = """
-            {"units":"in","effort":"thorough","pieces":[{"id":"a","quantity":30,"width":7.3,"length":11.7},
+        // Tens of millions of steps, and so most of a minute to pay.
+        const string Searched = """
+            {"units":"in","effort":"standard","pieces":[{"id":"a","quantity":30,"width":7.3,"length":11.7},
             {"id":"b","quantity":30,"width":13.1,"length":5.9},
             {"id":"c","quantity":30,"width":9.7,"length":8.3}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
             """;
-        using HttpResponseMessage first = await service.SendAsync("yardage", key, Thorough);
+        using HttpResponseMessage first = await service.SendAsync("yardage", key, Searched);
         using HttpResponseMessage second = await service.SendAsync("yardage", key);
 
         Assert.Equal(HttpStatusCode.OK, first.StatusCode);

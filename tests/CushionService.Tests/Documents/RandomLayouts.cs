@@ -34,7 +34,7 @@ internal static class RandomLayouts
     {
         double width = Sixteenths(random, Math.Min(50 * scale, fabricWidth), scale);
         double length = Sixteenths(random, 40 * scale, scale);
-        PieceAnswer piece = Scenarios.Piece(
+        PieceAnswer piece = ScenarioPieces.Piece(
             $"cushion-{i}/part",
             "fabric",
             1 + random.Next(5),

@@ -18,15 +18,15 @@ public sealed record Order
     [RegularExpression(CurrencyCode.Pattern)]
     public string? Currency { get; init; }
 
-    /// <summary>Who it is for: printed, kept by nobody; at most 200 characters.</summary>
+    /// <summary>Who it is for: printed, not stored; at most 200 characters.</summary>
     [MaxLength(200)]
     public string? Customer { get; init; }
 
-    /// <summary>The day on which it is due (<c>2026-12-24</c>): printed, kept by nobody.</summary>
+    /// <summary>The day on which it is due (<c>2026-12-24</c>): printed, not stored.</summary>
     [RegularExpression(DueDay.Pattern)]
     public string? Due { get; init; }
 
-    /// <summary>A note to the workroom: printed, kept by nobody; at most 2000 characters.</summary>
+    /// <summary>A note to the workroom: printed, not stored; at most 2000 characters.</summary>
     [MaxLength(2000)]
     public string? Note { get; init; }
 

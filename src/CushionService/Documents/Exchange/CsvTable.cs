@@ -5,6 +5,8 @@ namespace CushionService.Documents.Exchange;
 
 /// <summary>A table as comma-separated values (RFC 4180): a header line, line ends of CR and LF, and quotes round what needs
 /// them.</summary>
+/// <remarks>A text that a spreadsheet would take for a formula gets an apostrophe before it, so that a label never runs as one (OWASP,
+/// CSV injection). Numbers stay numbers.</remarks>
 internal sealed class CsvTable
 {
     private readonly StringBuilder _text = new();
@@ -33,6 +35,14 @@ internal sealed class CsvTable
     private static string Cell(string text)
     {
         string clean = PrintableText.Of(text);
+        if (
+            clean.AsSpan().TrimStart() is ['=' or '+' or '-' or '@', ..]
+            && !decimal.TryParse(clean, NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+        )
+        {
+            clean = $"'{clean}";
+        }
+
         return clean.AsSpan().IndexOfAny(',', '"') < 0 ? clean : $"\"{clean.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
     }
 }

@@ -15,6 +15,22 @@ public sealed class TableTests
         Assert.Equal("item,because\r\n\"piping \"\"thin\"\"\",\"1, 2\"\r\ntwo lines,\r\n", table.ToString());
     }
 
+    // OWASP, CSV injection: what begins with =, +, - or @ is a formula to a spreadsheet.
+    [Theory]
+    [InlineData("=1+1", "'=1+1")]
+    [InlineData("@SUM(A1)", "'@SUM(A1)")]
+    [InlineData(" -1+2", "' -1+2")]
+    [InlineData("+49 30 1", "'+49 30 1")]
+    [InlineData("-5.00", "-5.00")]
+    [InlineData("1E-05", "1E-05")]
+    [InlineData("bench = top", "bench = top")]
+    public void No_text_runs_as_a_formula_in_a_spreadsheet(string text, string cell)
+    {
+        var table = new CsvTable("label");
+        table.Add(text);
+        Assert.Equal($"label\r\n{cell}\r\n", table.ToString());
+    }
+
     [Fact]
     public void The_buying_list_has_a_line_for_each_fabric_and_each_other_material()
     {

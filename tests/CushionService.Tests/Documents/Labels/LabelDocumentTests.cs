@@ -24,7 +24,7 @@ public sealed class LabelDocumentTests
         Warnings = [],
     };
 
-    [Theory]
+    [SkippableTheory]
     [InlineData("a4")]
     [InlineData("a4-large")]
     [InlineData("letter")]
@@ -32,10 +32,7 @@ public sealed class LabelDocumentTests
     [InlineData("roll-62mm")]
     public void Every_code_on_a_sheet_reads_as_the_reference_the_piece_and_the_copy(string name)
     {
-        if (!Poppler.IsHere)
-        {
-            return;
-        }
+        Poppler.IsNeeded();
 
         LabelStock stock = LabelStock.Named(name)!;
         byte[] pdf = LabelDocument.Write(Nook, stock, true, CancellationToken.None).Bytes;

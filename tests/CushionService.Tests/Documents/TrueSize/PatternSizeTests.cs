@@ -36,14 +36,11 @@ public sealed class PatternSizeTests
     private static string Zipped(string construction, string outline) =>
         $$""" "construction": "{{construction}}", "outline": { {{outline}} }, "thickness": 60, "closure": { "kind": "zipper" } """;
 
-    [Theory]
+    [SkippableTheory]
     [MemberData(nameof(Cushions))]
     public void The_cut_line_is_where_it_should_be_to_a_fifth_of_a_millimetre(string cushion, string paperName)
     {
-        if (!Poppler.IsHere)
-        {
-            return;
-        }
+        Poppler.IsNeeded();
 
         Paper paper = Paper.Named(paperName)!;
         PatternPiece[] piece = [Drafted.Pieces(Drafted.Order(cushion)).First(one => !one.IsRectangle)];
@@ -102,13 +99,10 @@ public sealed class PatternSizeTests
         );
     }
 
-    [Fact]
+    [SkippableFact]
     public void The_text_of_a_pattern_can_be_searched()
     {
-        if (!Poppler.IsHere)
-        {
-            return;
-        }
+        Poppler.IsNeeded();
 
         PatternPiece disc = Drafted.Pieces(Drafted.Order(Drafted.Disc))[0];
         PatternPiece named = disc with { Answer = disc.Answer with { Label = "Sitzkissen für Łódź, שלום" } };

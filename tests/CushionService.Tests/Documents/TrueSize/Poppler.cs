@@ -6,9 +6,13 @@ namespace CushionService.Tests.Documents.TrueSize;
 /// <summary>Pages of a PDF as an independent reader shows them: poppler's pdftoppm, where it is installed.</summary>
 internal static class Poppler
 {
-    /// <summary>Whether the reader is installed.</summary>
-    public static bool IsHere { get; } =
-        Environment.GetEnvironmentVariable("PATH")!.Split(':').Any(folder => File.Exists($"{folder}/pdftoppm"));
+    private static readonly bool IsInstalled = Environment
+        .GetEnvironmentVariable("PATH")!
+        .Split(':')
+        .Any(folder => File.Exists($"{folder}/pdftoppm"));
+
+    /// <summary>Skips the test where the reader is not installed, and says so.</summary>
+    public static void IsNeeded() => Skip.IfNot(IsInstalled, "pdftoppm is not installed (Debian's poppler-utils).");
 
     /// <summary>A page in greys.</summary>
     /// <param name="pdf">The document.</param>
