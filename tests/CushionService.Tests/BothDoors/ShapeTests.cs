@@ -60,8 +60,8 @@ public sealed class ShapeTests
                 .Methods.Select(call => JsonNamingPolicy.CamelCase.ConvertName(call.Name)),
         ];
 
-        // An estimate is what a page or a cache asks for; over gRPC there is neither.
-        Assert.Equal(grpc.Append("estimate").Order(), rest.Order());
+        // An estimate is what a page or a cache asks for, and labels are paper alone; over gRPC there is neither.
+        Assert.Equal(grpc.Append("estimate").Append("printLabels").Order(), rest.Order());
     }
 
     private void Compare(MessageDescriptor message, JsonNode schema, bool ordered)
