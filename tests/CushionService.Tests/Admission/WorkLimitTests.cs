@@ -63,11 +63,12 @@ public sealed class WorkLimitTests
             false,
             [.. Callers.Settings(0, "shop", key, "estimate", "quote"), ("Access:Keys:0:Steps", "1"), ("Access:Keys:0:StepsBurst", "1")]
         );
-        // Tens of millions of steps, and so most of a minute to pay.
+        // Tens of millions of steps, and so most of a minute to pay: what is no rectangle is searched for all the steps of its effort.
         const string Searched = """
-            {"units":"in","effort":"standard","pieces":[{"id":"a","quantity":30,"width":7.3,"length":11.7},
-            {"id":"b","quantity":30,"width":13.1,"length":5.9},
-            {"id":"c","quantity":30,"width":9.7,"length":8.3}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
+            {"units":"in","effort":"standard","pieces":[
+            {"id":"a","quantity":6,"points":[[0,0],[13.1,0],[4.7,11.3]]},
+            {"id":"b","quantity":6,"points":[[0,0],[9.3,1.7],[7.9,8.1],[2.2,6.4]]}],
+            "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}}]}
             """;
         using HttpResponseMessage first = await service.SendAsync("yardage", key, Searched);
         using HttpResponseMessage second = await service.SendAsync("yardage", key);
