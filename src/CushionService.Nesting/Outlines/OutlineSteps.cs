@@ -6,7 +6,7 @@ internal static class OutlineSteps
 {
     private const long QuickShare = 600_000;
     private const long QuickMost = 12_000_000;
-    private const long StandardShare = 6_000_000;
+    private const long StandardShare = 4_000_000;
     private const long StandardMost = 260_000_000;
     private const long ThoroughShare = 250_000_000;
     private const long ThoroughMost = 6_000_000_000;

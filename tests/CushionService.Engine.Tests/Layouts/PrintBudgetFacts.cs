@@ -15,7 +15,7 @@ public sealed class PrintBudgetFacts
     private static readonly Dictionary<Effort, (long Each, long Most)> Steps = new()
     {
         [Effort.Quick] = (615_000, 15_000_000),
-        [Effort.Standard] = (6_750_000, 335_000_000),
+        [Effort.Standard] = (4_500_000, 335_000_000),
     };
 
     public static TheoryData<Construction, double, Effort> Orders
