@@ -47,16 +47,14 @@ internal sealed record MaterialPricing(ImmutableArray<CostLine> Lines, Immutable
     }
 
     private static bool IsCustomers(OrderSpecification order, Material material) =>
-        material.Kind == MaterialKind.Fabric && order.Fabrics.First(fabric => fabric.Id == material.Item).CustomerOwned;
+        material.Kind == MaterialKind.Fabric && order.Fabric(material.Item).CustomerOwned;
 
     // A price in another unit than the item is sold by, or for each where each has a size of its own, would be a wrong quote; the item then
     // counts as unpriced.
     private static ItemPriceSpecification? PriceOf(OrderSpecification order, Material material)
     {
         ItemPriceSpecification? price =
-            material.Kind == MaterialKind.Fabric
-                ? order.Fabrics.First(fabric => fabric.Id == material.Item).Price
-                : order.Prices.GetValueOrDefault(material.Item);
+            material.Kind == MaterialKind.Fabric ? order.Fabric(material.Item).Price : order.Prices.GetValueOrDefault(material.Item);
         return price?.Per == material.Unit && !material.IsMadeToSize ? price : null;
     }
 }

@@ -32,14 +32,7 @@ internal static class WeltPieces
                 )
             )
             .Select(group =>
-                (
-                    group.First().Index,
-                    Of(
-                        [.. group.Select(one => one.Need!)],
-                        order.Fabrics.First(fabric => fabric.Id == group.Key.Edging),
-                        order.Workroom.CuttingStep
-                    )
-                )
+                (group.First().Index, Of([.. group.Select(one => one.Need!)], order.Fabric(group.Key.Edging), order.Workroom.CuttingStep))
             );
 
     // A strip is never used to its last inch: a slanted end as long as it is wide is spare (common practice, no source).

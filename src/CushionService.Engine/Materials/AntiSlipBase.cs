@@ -38,7 +38,7 @@ internal static class AntiSlipBase
                     PanelsOf(one.Second)
                         .Select(panel =>
                         {
-                            FabricSpecification fabric = order.Fabrics.First(fabric => fabric.Id == one.First.Fabrics.Bottom);
+                            FabricSpecification fabric = order.Fabric(one.First.Fabrics.Bottom);
                             CutPiece cut = CutPiece.Of(panel, one.First, fabric, order.Workroom.CuttingStep);
                             return (cut.Width, cut.Length, cut.Quantity);
                         })

@@ -44,7 +44,7 @@ public sealed record FinishedCushion(
     {
         bool lies = cushion.Construction == Construction.Bolster;
         Length thickness = lies ? cushion.Depth : cushion.Thickness;
-        FabricSpecification top = drafting.Order.Fabrics.First(fabric => fabric.Id == cushion.Fabrics.Top);
+        FabricSpecification top = drafting.Order.Fabric(cushion.Fabrics.Top);
         return new FinishedCushion(
             cushion,
             lies ? cushion.Length : cushion.Width,

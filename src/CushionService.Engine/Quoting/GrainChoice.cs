@@ -117,7 +117,7 @@ internal sealed class GrainChoice
         {
             if (!_isOpen[i])
             {
-                way[i] = _order.Cushions[i].IsRailroaded(Find(_order, _order.Cushions[i].Fabrics.Top));
+                way[i] = _order.Cushions[i].IsRailroaded(_order.Fabric(_order.Cushions[i].Fabrics.Top));
                 for (var j = 0; j < way.Length; j++)
                 {
                     way[j] = _isOpen[j] && _groups[j] == _groups[i] ? way[i] : way[j];
@@ -175,11 +175,9 @@ internal sealed class GrainChoice
     private static IEnumerable<FabricSpecification> Open(CushionSpecification cushion, OrderSpecification order) =>
         Enum.GetValues<FabricRole>()
             .Where(role => role != FabricRole.InnerCover)
-            .Select(role => Find(order, cushion.Fabrics[role]))
+            .Select(role => order.Fabric(cushion.Fabrics[role]))
             .Where(fabric => (cushion.Grain ?? fabric.Grain) == Grain.Either)
             .Distinct();
-
-    private static FabricSpecification Find(OrderSpecification order, string id) => order.Fabrics.First(fabric => fabric.Id == id);
 
     // What an order takes of the fabrics of open cushions, one way.
     private sealed record Trial(Length Sold, ImmutableArray<Message> Taken);

@@ -50,4 +50,20 @@ public sealed record OrderSpecification
 
     /// <summary>What is charged beyond materials.</summary>
     public CostingSpecification Costing { get; init; } = CostingSpecification.None;
+
+    /// <summary>A fabric of the order.</summary>
+    /// <param name="id">Its id.</param>
+    /// <exception cref="ArgumentException">The order has no such fabric.</exception>
+    public FabricSpecification Fabric(string? id)
+    {
+        foreach (FabricSpecification fabric in Fabrics)
+        {
+            if (fabric.Id == id)
+            {
+                return fabric;
+            }
+        }
+
+        throw new ArgumentException($"The order has no fabric {id}.", nameof(id));
+    }
 }

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Additions;
+using CushionService.Engine.Patterns.Constructions;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Patterns.Sections;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+
+namespace CushionService.Engine.Quoting;
+
+/// <summary>One cushion of an order drafted on its fabrics: strips and faces joined where a fabric is too narrow for them.</summary>
+internal sealed class CushionDrafting
+{
+    // No strip is longer: what is railroaded runs along the bolt, so that the width of the fabric does not bound it.
+    private static readonly Length Endless = Length.FromInches(1_000_000);
+
+    private readonly OrderSpecification _order;
+    private readonly ImmutableArray<Violation>.Builder _warnings;
+
+    /// <summary>Drafts a cushion.</summary>
+    /// <param name="order">The order, every grain of it decided.</param>
+    /// <param name="cushion">A cushion of the order.</param>
+    /// <param name="constructions">The constructions that draft it.</param>
+    /// <param name="warnings">Takes what is joined or shortened, in the order of the work.</param>
+    public CushionDrafting(
+        OrderSpecification order,
+        CushionSpecification cushion,
+        ImmutableArray<IConstruction> constructions,
+        ImmutableArray<Violation>.Builder warnings
+    )
+    {
+        (_order, _warnings) = (order, warnings);
+        Cushion = ShorterReturns.Of(cushion, Longest(cushion, FabricRole.Sides));
+        if (!ReferenceEquals(Cushion, cushion))
+        {
+            warnings.Add(ShorterReturns.Said(Cushion));
+        }
+
+        IConstruction construction = ConstructionRegistry.Of(cushion.Construction, constructions);
+        Pattern whole = InnerCover.AddTo(FaceNames.AddTo(Trim.AddTo(construction.Draft(Cushion), Cushion), Cushion), construction, Cushion);
+        Pattern = PiecedPattern.Of(
+            PatternMatching.On(whole, Cushion, Fabric, RowPrinting.Shift(order, Cushion)),
+            Cushion.SeamAllowance,
+            role => Longest(Cushion, role),
+            Joins
+        );
+    }
+
+    /// <summary>The cushion, its closure's returns shortened where a join would cross them.</summary>
+    public CushionSpecification Cushion { get; }
+
+    /// <summary>Its pattern, strips and faces joined.</summary>
+    public Pattern Pattern { get; }
+
+    /// <summary>A panel as it is cut.</summary>
+    public CutPiece Cut(Panel panel) =>
+        CutPiece.Of(panel, Cushion, Fabric(panel.Role), _order.Workroom.CuttingStep, _order.Workroom.FaceRounding);
+
+    private FabricSpecification Fabric(FabricRole role) => _order.Fabric(Cushion.Fabrics[role]);
+
+    // Railroaded, a strip runs along the bolt and is never too long for it.
+    private Length Longest(CushionSpecification cushion, FabricRole role)
+    {
+        FabricSpecification fabric = _order.Fabric(cushion.Fabrics[role]);
+        return role != FabricRole.InnerCover && cushion.IsRailroaded(fabric) ? Endless : WholeSteps(fabric.UsableWidth);
+    }
+
+    // A joined strip is rounded up to the cutting step, and must still fit.
+    private Length WholeSteps(Length usable) =>
+        Length.FromNanometres(usable.Nanometres - (usable.Nanometres % _order.Workroom.CuttingStep.Nanometres));
+
+    private ImmutableArray<Length> Joins(Panel panel)
+    {
+        bool may =
+            Cushion.Trim.FaceJoins == FaceJoins.Allow && panel is { Role: FabricRole.Top or FabricRole.Bottom, TakeUpAcross.Nanometres: 0 };
+        if (!may || Fits(panel))
+        {
+            return [];
+        }
+
+        ImmutableArray<Length> joins = FaceJoining.Joins(panel, WholeSteps(Fabric(panel.Role).UsableWidth), Cushion.SeamAllowance, Fits);
+        if (!joins.IsEmpty)
+        {
+            _warnings.Add(Joined(panel, joins));
+        }
+
+        return joins;
+    }
+
+    private bool Fits(Panel panel) => FabricNesting.Fits(Fabric(panel.Role), Cut(panel));
+
+    // A warning, since the order allows joins in its faces, yet the maker must know where they lie.
+    private Violation Joined(Panel face, ImmutableArray<Length> joins) =>
+        new Violation(Cushion.Pointer, "joined-face", DraftTexts.JoinedFace(face.Part, Cushion.Name, joins.Length + 1, joins));
+}

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Materials;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Constructions;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Fillings;
+
+namespace CushionService.Engine.Quoting;
+
+/// <summary>What cannot be made of a draft, and what is allowed but unwise.</summary>
+internal static class DraftWarnings
+{
+    /// <summary>The pieces that no allowed turn fits on their fabric.</summary>
+    public static ImmutableArray<Violation> TooWide(Drafting draft) =>
+        [.. draft.Pieces.Where(piece => !FabricNesting.Fits(draft.Fabric(piece), piece)).Select(piece => TooWide(draft, piece))];
+
+    /// <summary>What is allowed but unwise: matching, turned prints, closures and stocks.</summary>
+    public static ImmutableArray<Violation> Of(Drafting draft) =>
+        [
+            .. Unmatched(draft),
+            .. Inverted(draft),
+            .. TooTight(draft),
+            .. TooShortZippers(draft),
+            .. StockFaults.Joined(draft.Order),
+            .. StockFaults.Warnings(draft.Order),
+        ];
+
+    // The overhang is at the best turn that is allowed; the other grain is named where it would help.
+    private static Violation TooWide(Drafting draft, CutPiece piece)
+    {
+        FabricSpecification fabric = draft.Fabric(piece);
+        Length narrowest = piece.Rotations == Nesting.Rotations.QuarterTurns ? Length.Min(piece.Width, piece.Length) : piece.Across;
+        bool fitsTurned = piece.Cushion is not null && piece.Along <= fabric.UsableWidth;
+        Func<string, Length, string, Length, Length, Message> detail =
+            !fitsTurned ? DraftTexts.WiderThanFabric
+            : piece.IsRailroaded ? DraftTexts.FitsUpTheBolt
+            : DraftTexts.FitsRailroaded;
+        return new Violation(
+            piece.Pointer,
+            "wider-than-fabric",
+            detail(piece.Name, narrowest, fabric.Name, fabric.UsableWidth, narrowest - fabric.UsableWidth)
+        );
+    }
+
+    // Only fabric with a repeat can fail to match.
+    private static IEnumerable<Violation> Unmatched(Drafting draft) =>
+        !draft.Order.Fabrics.Any(static fabric => fabric.Repeat is not null)
+            ? []
+            : draft.Pieces.Select(piece => MatchNote.Of(piece, draft.Fabric(piece))).OfType<Violation>();
+
+    // A waterfall's main panel runs over the front and under the seat, so that a one-way print is upside down below.
+    private static IEnumerable<Violation> Inverted(Drafting draft) =>
+        !draft.Order.Fabrics.Any(static fabric => fabric.OneWay)
+            ? []
+            : draft
+                .Pieces.Where(piece => draft.Fabric(piece).OneWay && piece.Panel is { Inverts: true })
+                .Select(piece => new Violation(
+                    piece.Pointer,
+                    "print-inverted",
+                    DraftTexts.PrintInverted(draft.Fabric(piece).Name, piece.Name)
+                ));
+
+    // Of closed zippers in stock the nearest may be too short; the quote still names it, with this warning.
+    private static IEnumerable<Violation> TooShortZippers(Drafting draft)
+    {
+        foreach ((CushionSpecification cushion, Pattern pattern) in draft.Order.Cushions.Zip(draft.Patterns))
+        {
+            if (
+                cushion.Closure is ZipperClosure
+                && ClosedZipper.For(cushion, InnerCover.Apart(pattern).Cover, draft.Order.Stocks) is { IsTooShort: true } zipper
+            )
+            {
+                yield return new Violation(
+                    $"{cushion.Pointer}/closure",
+                    "zipper-too-short",
+                    DraftTexts.ZipperTooShort(cushion.Name, zipper.Room, zipper.Stock.Name, zipper.Opening, zipper.Shortfall)
+                );
+            }
+        }
+    }
+
+    // A block of foam is put in through the closure; a loose fill is poured.
+    private static IEnumerable<Violation> TooTight(Drafting draft) =>
+        draft.Order.Cushions.Any(static cushion => cushion.Fill?.Kind == FillKind.Foam) ? TooTightClosures(draft) : [];
+
+    // Only the outer cover is measured: it has the closure that the order gives.
+    private static IEnumerable<Violation> TooTightClosures(Drafting draft)
+    {
+        foreach ((CushionSpecification cushion, Pattern pattern) in draft.Order.Cushions.Zip(draft.Patterns))
+        {
+            if (cushion.Fill?.Kind != FillKind.Foam)
+            {
+                continue;
+            }
+
+            Length opening = OpeningTest.Opening(cushion, InnerCover.Apart(pattern).Cover, draft.Order.Stocks),
+                needed = OpeningTest.Needed(cushion);
+            if (opening < needed)
+            {
+                yield return new Violation($"{cushion.Pointer}/closure", "opening-too-small", DraftTexts.OpeningTooSmall(opening, needed));
+            }
+        }
+    }
+}
