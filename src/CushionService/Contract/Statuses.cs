@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using CushionService.Engine.Specifications;
 using Grpc.Core;
 
@@ -9,21 +8,9 @@ internal static class Statuses
 {
     private static readonly (int Http, StatusCode Grpc) BrokenRule = (StatusCodes.Status422UnprocessableEntity, StatusCode.InvalidArgument);
 
-    private static readonly FrozenDictionary<string, (int Http, StatusCode Grpc)> Others = new Dictionary<string, (int, StatusCode)>
-    {
-        ["not-json"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
-        ["bad-encoding"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
-        ["too-deep"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
-        ["wrong-type"] = (StatusCodes.Status400BadRequest, StatusCode.InvalidArgument),
-        ["order-too-long"] = (StatusCodes.Status413PayloadTooLarge, StatusCode.ResourceExhausted),
-        ["not-allowed"] = (StatusCodes.Status403Forbidden, StatusCode.PermissionDenied),
-        ["busy"] = (StatusCodes.Status503ServiceUnavailable, StatusCode.Unavailable),
-        ["too-slow"] = (StatusCodes.Status422UnprocessableEntity, StatusCode.DeadlineExceeded),
-        ["internal"] = (StatusCodes.Status500InternalServerError, StatusCode.Internal),
-    }.ToFrozenDictionary();
-
-    /// <summary>The statuses of one code; those of a broken rule for every code that is not named here.</summary>
-    public static (int Http, StatusCode Grpc) Of(string code) => Others.GetValueOrDefault(code, BrokenRule);
+    /// <summary>The statuses of one code; those of a broken rule for a code that ends no call.</summary>
+    public static (int Http, StatusCode Grpc) Of(string code) =>
+        CodeRegister.Find(code) is { Http: { } http, Grpc: { } grpc } ? (http, grpc) : BrokenRule;
 
     /// <summary>Whether a code says that the order could not be read at all.</summary>
     public static bool IsUnreadable(string code) => Of(code).Http == StatusCodes.Status400BadRequest;
@@ -33,7 +20,7 @@ internal static class Statuses
     {
         foreach (Violation violation in refusal.Violations)
         {
-            if (Others.TryGetValue(violation.Code, out (int, StatusCode) grave))
+            if (Of(violation.Code) is var grave && grave != BrokenRule)
             {
                 return grave;
             }

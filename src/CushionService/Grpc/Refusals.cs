@@ -55,7 +55,13 @@ internal static class Refusals
         {
             Code = (int)Statuses.Of(refusal).Grpc,
             Message = Statuses.Title(refusal) + rest,
-            Details = { Any.Pack(fields), Any.Pack(list), Any.Pack(CallErrors.Trace(context)) },
+            Details =
+            {
+                Any.Pack(fields),
+                Any.Pack(list),
+                Any.Pack(CallErrors.Trace(context)),
+                Any.Pack(new ErrorInfo { Reason = Statuses.Kind(refusal), Domain = "cushionservice" }),
+            },
         };
         if (refusal.RetryAfterSeconds is { } seconds)
         {

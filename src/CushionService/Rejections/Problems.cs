@@ -15,9 +15,6 @@ namespace CushionService.Rejections;
 /// of the service.</summary>
 internal static class Problems
 {
-    // A problem's type is this and its code. The name is an identifier, and need not lead anywhere.
-    private const string TypeBase = "https://cushionservice.example/problems/";
-
     private static readonly JsonTypeInfo<Problem> ProblemType = (JsonTypeInfo<Problem>)ContractJson.Options.GetTypeInfo(typeof(Problem));
 
     /// <summary>Makes a problem of every error status without a body and of every exception.</summary>
@@ -61,7 +58,7 @@ internal static class Problems
     public static Task WriteAsync(HttpContext http, int status, string? title = null, string? code = null)
     {
         string phrase = ReasonPhrases.GetReasonPhrase(status);
-        code ??= phrase.Length == 0 ? "error" : phrase.ToLowerInvariant().Replace(' ', '-');
+        code ??= CodeRegister.OfStatus(status);
         return WriteAsync(http, Of(status, code, title ?? phrase, [], TraceOf(http)));
     }
 
@@ -110,7 +107,7 @@ internal static class Problems
     private static Problem Of(int status, string code, string title, IReadOnlyList<ViolationAnswer> violations, string traceId) =>
         new()
         {
-            Type = TypeBase + code,
+            Type = ProblemAddress.Of(code),
             Title = title,
             Status = status,
             Code = code,
@@ -128,6 +125,7 @@ internal static class Problems
         http.Response.ContentType = Problem.MediaType;
         // What is wrong now may be right the next time: no cache keeps it.
         http.Response.Headers.CacheControl = "no-store";
-        return JsonSerializer.SerializeAsync(http.Response.BodyWriter, problem, ProblemType, http.RequestAborted);
+        Problem placed = problem with { Type = ProblemAddress.Of(problem.Code, http) };
+        return JsonSerializer.SerializeAsync(http.Response.BodyWriter, placed, ProblemType, http.RequestAborted);
     }
 }

@@ -94,7 +94,15 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
         else
         {
             Problem problem = Problems.Of(quote.Outcome.Refusal, Problems.TraceOf(http));
-            JsonSerializer.Serialize(writer, problem with { Line = quote.Number }, ProblemType);
+            JsonSerializer.Serialize(
+                writer,
+                problem with
+                {
+                    Type = ProblemAddress.Of(problem.Code, http),
+                    Line = quote.Number,
+                },
+                ProblemType
+            );
         }
 
         body.GetSpan(1)[0] = (byte)'\n';

@@ -30,5 +30,6 @@ internal static class RestDoor
 
         app.MapContractDocument();
         app.MapPages();
+        app.MapCodes();
     }
 }

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using CushionService.Contract;
 
 namespace CushionService.Tests.Hosting;
 
@@ -16,14 +17,18 @@ internal static class Reply
         Assert.Equal("application/problem+json", response.Content.Headers.ContentType?.MediaType);
         JsonObject problem = JsonNode.Parse(body)!.AsObject();
         Assert.Equal((int)response.StatusCode, problem["status"]!.GetValue<int>());
-        Assert.StartsWith("https://", problem["type"]!.GetValue<string>(), StringComparison.Ordinal);
-        Assert.EndsWith("/" + problem["code"]!.GetValue<string>(), problem["type"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.EndsWith($"/problems/{(string?)problem["code"]}", problem["type"]!.GetValue<string>(), StringComparison.Ordinal);
+        Assert.True(Uri.IsWellFormedUriString((string?)problem["type"], UriKind.Absolute));
+        Assert.True(CodeRegister.Find((string)problem["code"]!)?.Uses.HasFlag(CodeUse.Problem), $"No such code of a problem: {body}");
         Assert.NotEmpty(problem["title"]!.GetValue<string>());
         Assert.NotEmpty(problem["traceId"]!.GetValue<string>());
         foreach (JsonNode? violation in problem["violations"]!.AsArray())
         {
             Assert.Matches("^(/.*)?$", violation!["pointer"]!.GetValue<string>());
-            Assert.Matches("^[a-z]+(-[a-z]+)*$", violation["code"]!.GetValue<string>());
+            Assert.True(
+                CodeRegister.Find((string)violation["code"]!)?.Uses.HasFlag(CodeUse.Violation),
+                $"No such code of a violation: {body}"
+            );
             Assert.NotEmpty(violation["detail"]!.GetValue<string>());
         }
 

@@ -1,42 +1,100 @@
 using System.Text;
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using CushionService.Contract;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Rest;
 using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Pages;
 
-/// <summary>The table of codes lists every code of the source with its statuses. What a code says is written there by hand.</summary>
+/// <summary>The register has every code that the source makes, and everything that lists codes is made of the register: the guide's page, the
+/// comments of the protos, the OpenAPI document.</summary>
 public sealed partial class CodeTableTests
 {
-    private const string Page = "src/CushionService/docs/developers/tables.md";
+    private const string Page = "src/CushionService/docs/codes.md";
+    private const string Protos = "protos/cushionservice/v1/violation.proto";
+    private const string Register = "src/CushionService/Contract/CodeRegister.cs";
+
+    private static readonly MessageWriter Words = new(Language.English, LengthUnit.Inch);
 
     [Fact]
-    public void Every_code_is_in_the_table_with_its_statuses_and_a_meaning()
+    public void Every_code_of_the_source_is_in_the_register_with_its_use()
     {
-        Dictionary<string, string> meanings = Row()
-            .Matches(Repository.Read(Page))
-            .ToDictionary(row => row.Groups["code"].Value, row => row.Groups["meaning"].Value);
-        (string Code, bool Warns)[] codes = [.. Source().Distinct().OrderBy(code => code)];
-        var table = new StringBuilder("| code | REST | gRPC | what it says |\n|---|---|---|---|\n");
-        foreach ((string code, bool warns) in codes)
+        foreach ((string name, bool warns) in Source().Distinct())
         {
-            string statuses = warns ? "warning | warning" : $"{Statuses.Of(code).Http} | `{Screaming(Statuses.Of(code).Grpc.ToString())}`";
-            table.Append($"| `{code}` | {statuses} | {meanings.GetValueOrDefault(code, "")} |\n");
+            Code? code = CodeRegister.Find(name);
+            Assert.True(code is not null, $"{Register} does not have {name}: add a row, and its sentence to CodeTexts.resx.");
+            Assert.Equal(warns, code.Uses.HasFlag(CodeUse.Warning));
+            Assert.NotEqual(warns, code.Uses.HasFlag(CodeUse.Violation));
+        }
+    }
+
+    [Fact]
+    public void Every_code_of_the_register_is_made_somewhere_and_says_what_it_means()
+    {
+        HashSet<string> literals =
+        [
+            .. Files()
+                .Where(file => !file.EndsWith("CodeRegister.cs", StringComparison.Ordinal))
+                .SelectMany(file => Quoted().Matches(File.ReadAllText(file)))
+                .Select(word => word.Groups["code"].Value),
+            .. Enumerable.Range(400, 200).Select(CodeRegister.OfStatus),
+        ];
+        Assert.All(CodeRegister.All, code => Assert.Contains(code.Name, literals));
+        Assert.All(CodeRegister.All, code => Assert.Equal($"code.{code.Name}", code.Meaning.Key));
+        Assert.Equal(CodeRegister.All.Select(code => code.Name).Order(StringComparer.Ordinal), CodeRegister.All.Select(code => code.Name));
+        Assert.All(Enumerable.Range(400, 200), status => Assert.NotNull(CodeRegister.Find(CodeRegister.OfStatus(status))));
+    }
+
+    [Fact]
+    public void The_guide_lists_the_register()
+    {
+        var table = new StringBuilder("| code | met in | REST | gRPC | what it says |\n|---|---|---|---|---|\n");
+        foreach (Code code in CodeRegister.All)
+        {
+            string uses = string.Join(", ", CodeEntry.Of(code).Uses),
+                again = code.MaySendAgain ? ", again" : "";
+            table.Append(
+                $"| `{code.Name}` | {uses} | {(code.Http is { } http ? $"{http}{again}" : "")} | {(code.GrpcName is { } grpc ? $"`{grpc}`" : "")} | {Words.Text(code.Meaning)} |\n"
+            );
         }
 
         WrittenPart.IsUpToDate(Page, "codes", table.ToString());
+    }
+
+    [Theory]
+    [InlineData("codes", "Violation, Warning")]
+    [InlineData("problems", "Problem")]
+    public void The_comments_of_the_protos_list_the_register(string part, string met)
+    {
+        CodeUse uses = Enum.Parse<CodeUse>(met);
+        string lines = string.Concat(CodeRegister.For(uses).Select(code => $"  // - `{code.Name}`: {Words.Text(code.Meaning)}\n"));
+        WrittenPart.Between(Protos, $"  // made: {part}\n", $"  // end of {part}", lines);
+    }
+
+    [Theory]
+    [InlineData("ViolationAnswer", "Violation, Warning")]
+    [InlineData("CautionAnswer", "Caution")]
+    [InlineData("Problem", "Problem")]
+    public void The_document_lists_the_register_as_an_open_enumeration(string record, string met)
+    {
+        CodeUse uses = Enum.Parse<CodeUse>(met);
+        JsonNode code = JsonNode.Parse(Repository.Read("openapi/v1.json"))!["components"]!["schemas"]![record]!["properties"]!["code"]!;
+        Assert.Equal("string", (string?)code["type"]);
+        Assert.Null(code["enum"]);
+        Assert.Equal(CodeRegister.For(uses).Select(one => one.Name), code["x-extensible-enum"]!.AsArray().Select(one => (string)one!));
         Assert.All(
-            codes,
-            code => Assert.True(meanings.GetValueOrDefault(code.Code) is { Length: > 0 }, $"{Page} does not say what {code.Code} means.")
+            CodeRegister.For(uses),
+            one => Assert.Contains($"- `{one.Name}`: {Words.Text(one.Meaning)}", (string)code["description"]!, StringComparison.Ordinal)
         );
     }
 
     // A literal instead of a code: the nearest call before it is one that makes a violation or a warning.
     private static IEnumerable<(string Code, bool Warns)> Source()
     {
-        foreach (
-            string file in Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories).Where(IsOurs)
-        )
+        foreach (string file in Files())
         {
             string text = File.ReadAllText(file);
             foreach (Match literal in Literal().Matches(text))
@@ -50,6 +108,9 @@ public sealed partial class CodeTableTests
         }
     }
 
+    private static IEnumerable<string> Files() =>
+        Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories).Where(IsOurs);
+
     private static bool IsOurs(string file) => !file.Split(Path.DirectorySeparatorChar).Any(part => part is "bin" or "obj");
 
     // The engine and the wording of its answers report one refusal; all else that they report is a warning.
@@ -58,11 +119,6 @@ public sealed partial class CodeTableTests
             (file.Contains("CushionService.Engine", StringComparison.Ordinal) || file.Contains("Wording", StringComparison.Ordinal))
             && literal.Groups["code"].Value != "wider-than-fabric"
         ) || text[Math.Max(0, literal.Index - 400)..literal.Index].Contains("warnings", StringComparison.OrdinalIgnoreCase);
-
-    private static string Screaming(string name) => Inner().Replace(name, "_$0").ToUpperInvariant();
-
-    [GeneratedRegex(@"^\| `(?<code>[a-z-]+)` \| [^|]+ \| [^|]+ \| (?<meaning>[^|]*) \|$", RegexOptions.Multiline)]
-    private static partial Regex Row();
 
     [GeneratedRegex(
         """
@@ -77,6 +133,6 @@ public sealed partial class CodeTableTests
     [GeneratedRegex("^(Refuse|RefuseRange|Refused|Fails|WithErrorCode|Warn|Violation)$")]
     private static partial Regex Maker();
 
-    [GeneratedRegex("(?<!^)[A-Z]")]
-    private static partial Regex Inner();
+    [GeneratedRegex("\"(?<code>[a-z]+(-[a-z]+)*)\"")]
+    private static partial Regex Quoted();
 }

@@ -52,6 +52,7 @@ internal static class ContractDocument
 
             options.MapType<JsonObject>(() => new OpenApiSchema { Type = JsonSchemaType.Object });
             options.SchemaFilter<ContractSchemas>();
+            options.SchemaFilter<CodeSchemas>();
             options.OperationFilter<EstimateParameters>();
             options.OperationFilter<OperationDescriptions>();
             options.OperationFilter<Examples>();

@@ -1,4 +1,3 @@
-using System.Net;
 using System.Text;
 using Markdig;
 using Markdig.Extensions.AutoIdentifiers;
@@ -45,26 +44,7 @@ internal static class GuidePages
         app.MapFolder(Folder, "/guide", Recheck);
     }
 
-    // The title of a page is its first heading. The policy of SecurityHeaders allows no inline style.
+    // The title of a page is its first heading.
     private static string Html(string markdown) =>
-        $"""
-            <!DOCTYPE html>
-            <html lang="en">
-            <head>
-              <meta charset="utf-8">
-              <meta name="viewport" content="width=device-width">
-              <title>{WebUtility.HtmlEncode(markdown[..markdown.IndexOf('\n', StringComparison.Ordinal)].TrimStart('#', ' '))}</title>
-              <link rel="stylesheet" href="/site/site.css">
-              <link rel="stylesheet" href="/site/guide.css">
-              <link rel="icon" href="/site/cushion.svg" type="image/svg+xml">
-            </head>
-            <body>
-              <nav aria-label="Site"><a href="/">CushionService</a> <a href="/guide/">Guide</a> <a href="/docs/">Try the calls</a></nav>
-              <main>
-            {Markdown.ToHtml(markdown, Pipeline)}
-              </main>
-            </body>
-            </html>
-
-            """;
+        PageFrame.Of(markdown[..markdown.IndexOf('\n', StringComparison.Ordinal)].TrimStart('#', ' '), Markdown.ToHtml(markdown, Pipeline));
 }
