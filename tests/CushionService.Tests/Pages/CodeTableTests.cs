@@ -9,8 +9,8 @@ using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Pages;
 
-/// <summary>The register has every code that the source makes, and everything that lists codes is made of the register: the guide's page, the
-/// comments of the protos, the OpenAPI document.</summary>
+/// <summary>The register has every code that the source makes, and everything that lists codes is made of the register: the guide's
+/// page, the comments of the protos, the OpenAPI document.</summary>
 public sealed partial class CodeTableTests
 {
     private const string Page = "src/CushionService/docs/codes.md";
@@ -55,10 +55,9 @@ public sealed partial class CodeTableTests
         foreach (Code code in CodeRegister.All)
         {
             string uses = string.Join(", ", CodeEntry.Of(code).Uses),
-                again = code.MaySendAgain ? ", again" : "";
-            table.Append(
-                $"| `{code.Name}` | {uses} | {(code.Http is { } http ? $"{http}{again}" : "")} | {(code.GrpcName is { } grpc ? $"`{grpc}`" : "")} | {Words.Text(code.Meaning)} |\n"
-            );
+                rest = code.Http + (code.MaySendAgain ? ", again" : ""),
+                grpc = code.GrpcName is { } status ? $"`{status}`" : "";
+            table.Append($"| `{code.Name}` | {uses} | {rest} | {grpc} | {Words.Text(code.Meaning)} |\n");
         }
 
         WrittenPart.IsUpToDate(Page, "codes", table.ToString());
@@ -70,7 +69,7 @@ public sealed partial class CodeTableTests
     public void The_comments_of_the_protos_list_the_register(string part, string met)
     {
         CodeUse uses = Enum.Parse<CodeUse>(met);
-        string lines = string.Concat(CodeRegister.For(uses).Select(code => $"  // - `{code.Name}`: {Words.Text(code.Meaning)}\n"));
+        string lines = string.Concat(CodeRegister.For(uses).Select(code => Commented($"- `{code.Name}`: {Words.Text(code.Meaning)}")));
         WrittenPart.Between(Protos, $"  // made: {part}\n", $"  // end of {part}", lines);
     }
 
@@ -89,6 +88,26 @@ public sealed partial class CodeTableTests
             CodeRegister.For(uses),
             one => Assert.Contains($"- `{one.Name}`: {Words.Text(one.Meaning)}", (string)code["description"]!, StringComparison.Ordinal)
         );
+    }
+
+    // Lines of a comment of at most 120 signs.
+    private static string Commented(string text)
+    {
+        StringBuilder lines = new("  //");
+        int length = 0;
+        foreach (string word in text.Split(' '))
+        {
+            if (length + word.Length > 120)
+            {
+                lines.Append("\n  //  ");
+                length = 0;
+            }
+
+            lines.Append(' ').Append(word);
+            length += word.Length + 1;
+        }
+
+        return lines.Append('\n').ToString();
     }
 
     // A literal instead of a code: the nearest call before it is one that makes a violation or a warning.
