@@ -10,6 +10,9 @@ public static class LengthText
     private const int LongestText = 40;
     private const long SlackOfGeometry = 2000;
 
+    /// <summary>Comes before a length that is printed to the nearest mark.</summary>
+    internal const string Rounding = "about ";
+
     /// <summary>Reads <c>15 1/2</c>, <c>15-1/2 in</c>, <c>38.5 cm</c>, <c>1 1/4 yd</c>, <c>1/3yd</c>, <c>12″</c>.</summary>
     /// <param name="text">At most 40 characters.</param>
     /// <param name="unit">The unit of text without one.</param>
@@ -50,7 +53,7 @@ public static class LengthText
     /// <summary>Prints a length with its unit as a tape shows it: as it is where it is on a mark, else "about" and the nearest mark (see
     /// <see cref="FormatNumber"/>).</summary>
     public static string Format(Length length, LengthUnit unit) =>
-        $"{(IsRounded(length, unit) ? "about " : "")}{FormatNumber(length, unit)} {Symbol(unit)}";
+        $"{(IsRounded(length, unit) ? Rounding : "")}{FormatNumber(length, unit)} {Symbol(unit)}";
 
     /// <summary>Prints a length without its unit. Inches and yards are fractions down to 1/64 where they are exact, and yards thirds;
     /// millimetres have at most one decimal, centimetres two, metres four, where that is exact. Others are rounded: to 1/16 in or
@@ -60,7 +63,7 @@ public static class LengthText
 
     /// <summary>Prints a length from an edge to a mark, with its unit: as <see cref="Format"/> does, but to the nearest 1/32 in.</summary>
     public static string FormatMark(Length length, LengthUnit unit) =>
-        $"{(IsRounded(length, unit) ? "about " : "")}{Number(length, unit, finest: 32)} {Symbol(unit)}";
+        $"{(IsRounded(length, unit) ? Rounding : "")}{Number(length, unit, finest: 32)} {Symbol(unit)}";
 
     private static string Number(Length length, LengthUnit unit, int finest)
     {

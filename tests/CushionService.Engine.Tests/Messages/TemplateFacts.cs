@@ -94,6 +94,16 @@ public sealed class TemplateFacts
         Assert.Equal("38,5 cm ausgelegt", German.Text(SampleTexts.Laid(Length.FromMillimetres(385), null, false)));
     }
 
+    [Theory]
+    [InlineData(333.333, LengthUnit.Centimetre, "ca. 33,3 cm ausgelegt")]
+    [InlineData(333.333, LengthUnit.Inch, "ca. 13 1/8 Zoll ausgelegt")]
+    [InlineData(393.7, LengthUnit.Inch, "15 1/2 Zoll ausgelegt")]
+    public void A_rounded_measure_and_an_inch_have_the_words_of_the_language(double millimetres, LengthUnit unit, string text) =>
+        Assert.Equal(
+            text,
+            new MessageWriter(Language.German, unit).Text(SampleTexts.Laid(Length.FromMillimetres((decimal)millimetres), null, false))
+        );
+
     [Fact]
     public void What_has_no_translation_is_written_in_English_throughout() =>
         Assert.Equal(
