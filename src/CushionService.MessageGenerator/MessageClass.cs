@@ -56,7 +56,18 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
 
         // A case that is no member of its enumeration does not compile.
         string words = string.Join(" + ", _members.OrderBy(member => member, StringComparer.Ordinal).Select(member => $"nameof({member})"));
+        source.Append(Finder(entries.Values));
         return source.Append($"    private const string _words = \"\"{(words.Length > 0 ? " + " : "")}{words};\n}}\n").ToString();
+    }
+
+    // Those without arguments by their keys, for sentences that a word of the contract names.
+    private static string Finder(IEnumerable<ResxEntry> entries)
+    {
+        string cases = string.Concat(
+            entries.Where(entry => entry.Comment.Length == 0).Select(entry => $"            \"{entry.Key}\" => {Pascal(entry.Key)},\n")
+        );
+        return "    /// <summary>The message of a key that has no arguments; null where there is none.</summary>\n"
+            + $"    public static Message? Find(string key) =>\n        key switch\n        {{\n{cases}            _ => null,\n        }};\n\n";
     }
 
     private string Member(ResxEntry entry, IEnumerable<(string Language, Dictionary<string, ResxEntry> Entries, ResxFile File)> others)

@@ -2,6 +2,7 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Desk;
 using CushionService.Grpc;
+using CushionService.Languages;
 using CushionService.Operations;
 using CushionService.PriceBooks;
 using CushionService.Rejections;
@@ -37,6 +38,7 @@ WebApplication app = builder.Build();
 app.UseManagementPort();
 app.UseProxies();
 app.UseTraceHeader();
+app.UseReaderLanguage();
 
 // A call of gRPC that has found its method says what became of it in its status alone.
 app.UseWhen(

@@ -1,4 +1,5 @@
 using System.Security.Claims;
+using CushionService.Engine.Messages;
 using CushionService.Rejections;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.JwtBearer;
@@ -46,11 +47,11 @@ internal sealed class AccessControl(
         }
         else if (failures.IsBarred(address))
         {
-            await RejectionWriter.TooManyCallsAsync(http, "This address has sent too many wrong keys or tokens.", retryAfter: 1);
+            await RejectionWriter.TooManyCallsAsync(http, AccessTexts.Barred, retryAfter: 1);
         }
         else if (hasKey && hasToken)
         {
-            await RejectionWriter.UnknownCallerAsync(http, "A call has a key or a token, not both.", "invalid_request");
+            await RejectionWriter.UnknownCallerAsync(http, AccessTexts.KeyAndToken, "invalid_request");
         }
         else
         {
@@ -66,7 +67,7 @@ internal sealed class AccessControl(
             else
             {
                 failures.Count(address);
-                await RejectionWriter.UnknownCallerAsync(http, "The key or the token is not known here, or no longer.", "invalid_token");
+                await RejectionWriter.UnknownCallerAsync(http, AccessTexts.Unknown, "invalid_token");
             }
         }
     }
@@ -105,8 +106,8 @@ internal sealed class AccessControl(
             return;
         }
 
-        string scope = ScopeNames.Of(needed),
-            why = $"The call needs the scope {scope}.";
+        string scope = ScopeNames.Of(needed);
+        Message why = AccessTexts.NeedsScope(scope);
         await (caller.IsKnown ? RejectionWriter.ForbiddenAsync(http, why, scope) : RejectionWriter.UnknownCallerAsync(http, why));
     }
 

@@ -22,6 +22,7 @@ internal static class Origins
                     .WithMethods(HttpMethods.Get, HttpMethods.Head, HttpMethods.Post)
                     .WithHeaders(
                         HeaderNames.Accept,
+                        HeaderNames.AcceptLanguage,
                         HeaderNames.Authorization,
                         HeaderNames.ContentType,
                         HeaderNames.IfNoneMatch,

@@ -24,7 +24,7 @@ internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, 
         if (metadata?.GetMetadata<RequiresScopeAttribute>() is not { } needs)
         {
             bool free = metadata?.GetMetadata<DisableRateLimitingAttribute>() is not null || limits.TakePage(CallerAddress.Of(http));
-            await (free ? next(http) : RejectionWriter.TooManyCallsAsync(http, "This address asks too often.", retry.NextSeconds()));
+            await (free ? next(http) : RejectionWriter.TooManyCallsAsync(http, LimitTexts.AddressRate, retry.NextSeconds()));
             return;
         }
 
@@ -34,14 +34,11 @@ internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, 
         bool isPublic = !caller.IsKnown && metadata.GetMetadata<PublicAnswerAttribute>() is not null;
         if (!limits.Take(caller, http.Response, isPublic))
         {
-            string why = $"This caller may make {grant.Rate} calls a second, and {grant.Burst} at once.";
-            await RejectionWriter.TooManyCallsAsync(http, why, retry.NextSeconds());
+            await RejectionWriter.TooManyCallsAsync(http, LimitTexts.Rate(grant.Rate, grant.Burst), retry.NextSeconds());
         }
         else if (!work.MayBegin(caller, out int seconds))
         {
-            string why =
-                $"This caller may have {grant.Steps} million steps of search a second; what it has had is paid in {seconds} seconds.";
-            await RejectionWriter.TooManyCallsAsync(http, why, Math.Max(seconds, retry.NextSeconds()));
+            await RejectionWriter.TooManyCallsAsync(http, LimitTexts.Steps(grant.Steps, seconds), Math.Max(seconds, retry.NextSeconds()));
         }
         else if (needs.Scope == Scopes.Batch)
         {
@@ -49,7 +46,7 @@ internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, 
             await (
                 stream.IsAcquired
                     ? next(http)
-                    : RejectionWriter.TooManyCallsAsync(http, $"This caller may have {grant.Streams} streams open.", retry.NextSeconds())
+                    : RejectionWriter.TooManyCallsAsync(http, LimitTexts.Streams(grant.Streams), retry.NextSeconds())
             );
         }
         else if (turns.IsFull(caller))

@@ -1,3 +1,4 @@
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using Grpc.Core;
 
@@ -42,6 +43,5 @@ internal static class Statuses
         };
 
     /// <summary>The sentence that heads a refusal.</summary>
-    public static string Title(Refusal refusal) =>
-        refusal.Violations.Count == 1 ? "The order has 1 problem." : $"The order has {refusal.Violations.Count} problems.";
+    public static Message Title(Refusal refusal) => RefusalTexts.Problems(refusal.Violations.Count);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Intake;
@@ -23,6 +24,9 @@ internal sealed record CheckedOrder(
     ImmutableArray<Violation> Warnings
 )
 {
+    /// <summary>The language of who reads the answer.</summary>
+    public Language Language { get; init; }
+
     /// <summary>The unit of its lengths, and of those in sentences.</summary>
     public LengthUnit Unit => OrderContext.UnitOf(Order.Units);
 

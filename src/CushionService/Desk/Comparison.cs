@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
-using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
 using CushionService.Intake;
@@ -15,13 +14,13 @@ namespace CushionService.Desk;
 internal static class Comparison
 {
     /// <summary>Compares a sound order's candidates.</summary>
-    /// <param name="order">The order as it was sent, with at least one candidate.</param>
-    /// <param name="intake">The same, checked and specified: the candidates are no part of the specification.</param>
+    /// <param name="compared">The order, with at least one candidate. The candidates are no part of its specification.</param>
     /// <param name="cancellation">Cancels the search.</param>
     /// <returns>The order as given, and the options: the cheapest first, those that cannot be made last.</returns>
     /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
-    public static ComparisonAnswer Of(Order order, IntakeResult intake, CancellationToken cancellation)
+    public static ComparisonAnswer Of(CheckedOrder compared, CancellationToken cancellation)
     {
+        (Order order, IntakeResult intake) = (compared.Order, compared.Intake);
         Order given = order with { Candidates = null };
         PriceBookSpecification? book = intake.Specification?.PriceBook;
         QuoteAttempt asGiven = QuoteAttempt.Of(intake, separate: false, cancellation);
@@ -33,7 +32,7 @@ internal static class Comparison
                 string pointer = $"/candidates/{c}/options/{o}";
                 foreach (bool separate in candidate.Separate == true ? [false, true] : new[] { false })
                 {
-                    options.Add(Quote(given, book, asGiven, candidate.Fabric!, option, pointer, separate, cancellation));
+                    options.Add(Quote(compared, given, book, asGiven, candidate.Fabric!, option, pointer, separate, cancellation));
                 }
             }
         }
@@ -48,7 +47,7 @@ internal static class Comparison
             Units = order.Units!.Value,
             Engine = EngineVersion.Current,
             Currency = order.Currency ?? book?.Currency.Code,
-            Given = Word(asGiven, "as given", asGiven.Violations, asGiven.Warnings, OrderContext.UnitOf(order.Units)),
+            Given = Word(asGiven, "as given", asGiven.Violations, asGiven.Warnings, compared),
             Options = [.. sorted.Select(option => option.Answer)],
         };
     }
@@ -56,6 +55,7 @@ internal static class Comparison
     // One option, with its findings placed in the candidate: the caller has sent no order in which the option is a
     // fabric.
     private static (QuoteAttempt, OptionAnswer) Quote(
+        CheckedOrder compared,
         Order given,
         PriceBookSpecification? book,
         QuoteAttempt asGiven,
@@ -79,7 +79,7 @@ internal static class Comparison
         string change = ChangeWording.Of(given.Fabrics![at], fabric, separate, asGiven.Alternative, attempt.Alternative);
         return (
             attempt,
-            Word(attempt, change, Placed(attempt.Violations), Placed(attempt.Warnings), OrderContext.UnitOf(given.Units)) with
+            Word(attempt, change, Placed(attempt.Violations), Placed(attempt.Warnings), compared) with
             {
                 Pointer = pointer,
                 Fabric = replaced,
@@ -108,7 +108,7 @@ internal static class Comparison
         string change,
         ImmutableArray<Violation> violations,
         ImmutableArray<Violation> warnings,
-        LengthUnit unit
+        CheckedOrder compared
     ) =>
         new()
         {
@@ -117,10 +117,15 @@ internal static class Comparison
             Total = attempt.Alternative?.Total?.ToString(),
             Unpriced = attempt.Alternative?.Unpriced ?? [],
             Yardage = attempt.Alternative is { } alternative
-                ? [.. alternative.Quotes.SelectMany(quote => new AnswerWording(quote.Drafting.Order.Unit, []).Yardage(quote.Yardages))]
+                ?
+                [
+                    .. alternative.Quotes.SelectMany(quote =>
+                        new AnswerWording(compared.Language, compared.Unit, []).Yardage(quote.Yardages)
+                    ),
+                ]
                 : [],
             Change = change,
-            Violations = ViolationWording.Of(violations, unit),
-            Warnings = ViolationWording.Of(warnings, unit),
+            Violations = ViolationWording.Of(violations, compared.Language, compared.Unit),
+            Warnings = ViolationWording.Of(warnings, compared.Language, compared.Unit),
         };
 }

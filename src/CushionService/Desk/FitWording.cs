@@ -1,5 +1,4 @@
 using CushionService.Contract.Answers;
-using CushionService.Contract.Orders;
 using CushionService.Engine.Fitting;
 using CushionService.Engine.Measures;
 using CushionService.Wording;
@@ -10,18 +9,18 @@ namespace CushionService.Desk;
 internal static class FitWording
 {
     /// <summary>The answer of a fit.</summary>
-    /// <param name="order">The order as it was sent.</param>
+    /// <param name="order">The order.</param>
     /// <param name="fit">How it fits.</param>
     /// <param name="largest">The largest cushions that would fit. They are found while this sequence is read.</param>
-    public static FitAnswer Of(Order order, Fit fit, IEnumerable<LargestAnswer> largest)
+    public static FitAnswer Of(CheckedOrder order, Fit fit, IEnumerable<LargestAnswer> largest)
     {
         LengthUnit unit = fit.Drafting.Order.Unit;
-        var words = new AnswerWording(unit, fit.Warnings);
+        var words = new AnswerWording(order.Language, unit, fit.Warnings);
         HashSet<string> onHand = [.. fit.Fabrics.Select(fabric => fabric.Fabric.Id)];
         return new FitAnswer
         {
-            Reference = order.Reference,
-            Units = order.Units!.Value,
+            Reference = order.Order.Reference,
+            Units = order.Order.Units!.Value,
             Engine = EngineVersion.Current,
             Fits = fit.Verdict == FitVerdict.Fits,
             Fabrics = [.. fit.Fabrics.Select(fabric => Of(fabric, words, unit))],

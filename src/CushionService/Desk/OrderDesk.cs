@@ -53,6 +53,6 @@ internal sealed class OrderDesk(IPriceBooks books)
         // matter to them.
         ImmutableArray<Violation> broken = draft is not null && rules == Purpose.Making ? draft.Violations : intake.Violations;
         ImmutableArray<Violation> unwise = draft is null ? intake.Warnings : intake.Warnings.AddRange(draft.Warnings);
-        return new CheckedOrder(order, intake, draft, received.WithRules(broken), received.Placed(unwise));
+        return new CheckedOrder(order, intake, draft, received.WithRules(broken), received.Placed(unwise)) { Language = received.Language };
     }
 }

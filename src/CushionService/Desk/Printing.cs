@@ -19,7 +19,7 @@ internal static class Printing
             {
                 PatternPiece[] pieces =
                 [
-                    .. PatternPiece.Of(order.Drafting, order.Unit).Where(one => piece is null || one.Answer.Id == piece),
+                    .. PatternPiece.Of(order.Drafting, order.Unit, order.Language).Where(one => piece is null || one.Answer.Id == piece),
                 ];
                 return pieces.Length == 0
                     ? PrintedDocument.Missing
@@ -52,7 +52,10 @@ internal static class Printing
             (order, cancellation) =>
             {
                 Units units = order.Order.Units!.Value;
-                IReadOnlyList<PatternPiece> pieces = PatternPiece.Chosen(PatternPiece.Of(order.Drafting, order.Unit), piece);
+                IReadOnlyList<PatternPiece> pieces = PatternPiece.Chosen(
+                    PatternPiece.Of(order.Drafting, order.Unit, order.Language),
+                    piece
+                );
                 return pieces.Count == 0
                     ? PrintedDocument.Missing
                     : PatternDocument.Write(

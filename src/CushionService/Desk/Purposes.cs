@@ -37,7 +37,7 @@ internal static class Purposes
 
     /// <summary>The order with other fabrics instead of its own, cheapest first.</summary>
     public static Purpose<ComparisonAnswer> Comparison { get; } =
-        new(Purpose.Comparing, static (order, cancellation) => Desk.Comparison.Of(order.Order, order.Intake, cancellation));
+        new(Purpose.Comparing, static (order, cancellation) => Desk.Comparison.Of(order, cancellation));
 
     /// <summary>Whether the order can be cut from the fabric on hand.</summary>
     public static Purpose<FitAnswer> Fit { get; } = new(Purpose.Fitting, FitOnHand);
@@ -47,8 +47,8 @@ internal static class Purposes
         new()
         {
             Valid = order.Violations.IsEmpty,
-            Violations = ViolationWording.Of(order.Violations, order.Unit),
-            Warnings = ViolationWording.Of(order.Warnings, order.Unit),
+            Violations = ViolationWording.Of(order.Violations, order.Language, order.Unit),
+            Warnings = ViolationWording.Of(order.Warnings, order.Language, order.Unit),
         };
 
     // The pieces are drafted already; wording thousands of them is worth a look at the deadline.
@@ -129,10 +129,10 @@ internal static class Purposes
     {
         Engine.Specifications.OrderSpecification specified = order.Drafting.Order;
         Fit fit = Desk.Fit.Of(specified, order.Intake.Warnings, specified.Effort, 1, cancellation);
-        return FitWording.Of(order.Order, fit, LargestCushions.Of(order.Order, specified, cancellation));
+        return FitWording.Of(order, fit, LargestCushions.Of(order.Order, specified, cancellation));
     }
 
-    private static AnswerWording WordsOf(CheckedOrder order) => new(order.Drafting.Order.Unit, order.Warnings);
+    private static AnswerWording WordsOf(CheckedOrder order) => new(order.Language, order.Drafting.Order.Unit, order.Warnings);
 
     // One yardage for each fabric, counted in the metrics.
     private static ImmutableArray<Yardage> LaidOut(CheckedOrder order, CancellationToken cancellation)

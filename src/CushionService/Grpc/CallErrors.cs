@@ -1,4 +1,7 @@
 using CushionService.Contract;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Languages;
 using CushionService.Rejections;
 using Google.Protobuf.WellKnownTypes;
 using Google.Rpc;
@@ -18,24 +21,33 @@ internal sealed class CallErrors(ILogger<CallErrors> log)
     {
         if (exception is OperationCanceledException && context.CancellationToken.IsCancellationRequested)
         {
-            return new RpcException(new global::Grpc.Core.Status(StatusCode.Cancelled, "The call was cancelled."));
+            return new RpcException(new global::Grpc.Core.Status(StatusCode.Cancelled, Text(CallTexts.Cancelled, context)));
         }
 
         if (exception is OutOfMemoryException)
         {
             // There may be room again as soon as other answers are sent.
-            return new RpcException(new global::Grpc.Core.Status(StatusCode.Unavailable, "There is no memory left for this answer now."));
+            return new RpcException(new global::Grpc.Core.Status(StatusCode.Unavailable, Text(CallTexts.NoMemory, context)));
         }
 
         log.CallFailed(exception, context.Method, Problems.TraceOf(context.GetHttpContext()));
         Google.Rpc.Status status = new()
         {
             Code = (int)Statuses.Of("internal").Grpc,
-            Message = "The service failed; the fault is not the order's.",
+            Message = Text(CallTexts.Failed, context),
             Details = { Any.Pack(new ErrorInfo { Reason = "internal", Domain = "cushionservice" }), Any.Pack(Trace(context)) },
         };
         return status.ToRpcException();
     }
+
+    /// <summary>A message in the language of who reads it.</summary>
+    public static string Text(Message message, ServerCallContext context) => Writer(context, LengthUnit.Inch).Text(message);
+
+    /// <summary>Writes messages in the language of who reads the answer.</summary>
+    /// <param name="context">The call.</param>
+    /// <param name="unit">The unit of lengths.</param>
+    public static MessageWriter Writer(ServerCallContext context, LengthUnit unit) =>
+        new(ReaderLanguage.Of(context.GetHttpContext()), unit);
 
     /// <summary>Names the call in the service's logs, as a problem does over REST.</summary>
     public static RequestInfo Trace(ServerCallContext context) => new() { RequestId = Problems.TraceOf(context.GetHttpContext()) };

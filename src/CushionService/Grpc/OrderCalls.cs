@@ -2,9 +2,12 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
 using CushionService.Desk;
+using CushionService.Engine.Messages;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
+using CushionService.Languages;
 using CushionService.Rejections;
 using CushionService.Streaming;
 using CushionService.Wording;
@@ -75,11 +78,13 @@ internal sealed class OrderCalls(OrderDispatcher orders, QuoteStream stream, Cal
     {
         try
         {
+            Language language = ReaderLanguage.Of(context.GetHttpContext());
             await stream.AnswerAsync(
                 Caller.Of(context.GetHttpContext()),
                 Problems.TraceOf(context.GetHttpContext()),
+                language,
                 QuoteMessages.ReadAsync(requests),
-                (quote, more, _) => QuoteMessages.WriteAsync(responses, quote, more),
+                (quote, more, _) => QuoteMessages.WriteAsync(responses, language, quote, more),
                 context.CancellationToken
             );
         }
@@ -94,7 +99,10 @@ internal sealed class OrderCalls(OrderDispatcher orders, QuoteStream stream, Cal
     public override Task<GetCatalogueResponse> GetCatalogue(GetCatalogueRequest request, ServerCallContext context) =>
         Task.FromResult(
             Kept(
-                MessageWriter<CatalogueAnswer, GetCatalogueResponse>.Write(CatalogueWording.Catalogue, ""),
+                MessageWriter<CatalogueAnswer, GetCatalogueResponse>.Write(
+                    CatalogueWording.In(ReaderLanguage.Of(context.GetHttpContext())),
+                    ""
+                ),
                 FieldsOf<GetCatalogueResponse>(request.Fields, context),
                 context
             )
@@ -114,7 +122,8 @@ internal sealed class OrderCalls(OrderDispatcher orders, QuoteStream stream, Cal
         {
             Caller caller = Caller.Of(context.GetHttpContext());
             FieldTree? fields = FieldsOf<TResponse>(mask, context);
-            Outcome<TAnswer> outcome = await orders.HandleAsync(caller, OrderMessage.Read(message), purpose, context.CancellationToken);
+            ReceivedOrder order = OrderMessage.Read(message) with { Language = ReaderLanguage.Of(context.GetHttpContext()) };
+            Outcome<TAnswer> outcome = await orders.HandleAsync(caller, order, purpose, context.CancellationToken);
             return outcome.Answered
                 ? Kept(MessageWriter<TAnswer, TResponse>.Write(outcome.Answer, ""), fields, context)
                 : throw Refusals.ToException(outcome.Refusal, context);

@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Messages;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
 using CushionService.Streaming;
@@ -42,9 +43,10 @@ internal static class QuoteMessages
 
     /// <summary>Writes the answer to one order: its quote, or why there is none.</summary>
     /// <param name="responses">Where to.</param>
+    /// <param name="language">The language of who reads it.</param>
     /// <param name="quote">The answer, with the number of its order.</param>
     /// <param name="more">Whether the next answer is ready too, so that this one need not be sent by itself.</param>
-    public static ValueTask WriteAsync(IServerStreamWriter<QuoteManyResponse> responses, NumberedQuote quote, bool more)
+    public static ValueTask WriteAsync(IServerStreamWriter<QuoteManyResponse> responses, Language language, NumberedQuote quote, bool more)
     {
         responses.WriteOptions = more ? HeldBack : WriteOptions.Default;
         QuoteManyResponse response = new() { Number = quote.Number };
@@ -58,22 +60,22 @@ internal static class QuoteMessages
         }
         else
         {
-            response.Refusal = RefusalOf(quote.Outcome.Refusal);
+            response.Refusal = RefusalOf(quote.Outcome.Refusal, language);
         }
 
         return new ValueTask(responses.WriteAsync(response));
     }
 
     // The same code and title as a problem of REST, and the number of a status of gRPC.
-    private static V1.Refusal RefusalOf(Refusal refusal)
+    private static V1.Refusal RefusalOf(Refusal refusal, Language language)
     {
         V1.Refusal message = new()
         {
             Status = (int)Statuses.Of(refusal).Grpc,
             Code = Statuses.Kind(refusal),
-            Title = Statuses.Title(refusal),
+            Title = new MessageWriter(language, refusal.Unit).Text(Statuses.Title(refusal)),
         };
-        MessageWriter<ViolationAnswer, V1.Violation>.WriteAll(ViolationWording.Of(refusal), message.Violations, "");
+        MessageWriter<ViolationAnswer, V1.Violation>.WriteAll(ViolationWording.Of(refusal, language), message.Violations, "");
         return message;
     }
 }

@@ -1,7 +1,9 @@
 using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Engine.Messages;
 using CushionService.Grpc.Mapping;
 using CushionService.Grpc.V1;
+using CushionService.Languages;
 using CushionService.Wording;
 using Google.Protobuf.WellKnownTypes;
 using Google.Rpc;
@@ -27,7 +29,7 @@ internal static class Refusals
         BadRequest fields = new();
         ViolationList list = new();
         int size = 0;
-        foreach (ViolationAnswer violation in ViolationWording.Of(refusal))
+        foreach (ViolationAnswer violation in ViolationWording.Of(refusal, ReaderLanguage.Of(context.GetHttpContext())))
         {
             BadRequest.Types.FieldViolation field = new()
             {
@@ -47,14 +49,14 @@ internal static class Refusals
         }
 
         // Validate answers with a message, which has room for all of them.
-        string rest =
+        Message title =
             list.Violations.Count < refusal.Violations.Count
-                ? $" The first {list.Violations.Count} are listed; Validate lists them all."
-                : "";
+                ? RefusalTexts.ProblemsFirstListed(refusal.Violations.Count, list.Violations.Count)
+                : Statuses.Title(refusal);
         Google.Rpc.Status status = new()
         {
             Code = (int)Statuses.Of(refusal).Grpc,
-            Message = Statuses.Title(refusal) + rest,
+            Message = CallErrors.Text(title, context),
             Details =
             {
                 Any.Pack(fields),

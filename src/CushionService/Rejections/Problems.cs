@@ -4,7 +4,10 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Json;
+using CushionService.Languages;
 using CushionService.Wording;
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.WebUtilities;
@@ -31,9 +34,16 @@ internal static class Problems
 
     /// <summary>The problem of a refused order, with the status of its gravest violation.</summary>
     /// <param name="refusal">Why the order gets no answer.</param>
+    /// <param name="language">The reader's language.</param>
     /// <param name="traceId">Names the call in the service's logs.</param>
-    public static Problem Of(Refusal refusal, string traceId) =>
-        Of(Statuses.Of(refusal).Http, Statuses.Kind(refusal), Statuses.Title(refusal), ViolationWording.Of(refusal), traceId);
+    public static Problem Of(Refusal refusal, Language language, string traceId) =>
+        Of(
+            Statuses.Of(refusal).Http,
+            Statuses.Kind(refusal),
+            new MessageWriter(language, refusal.Unit).Text(Statuses.Title(refusal)),
+            ViolationWording.Of(refusal, language),
+            traceId
+        );
 
     /// <summary>Writes the problem of a refused order, with <c>Retry-After</c> where the same order may be sent
     /// again.</summary>
@@ -46,20 +56,22 @@ internal static class Problems
             http.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
         }
 
-        return WriteAsync(http, Of(refusal, TraceOf(http)));
+        return WriteAsync(http, Of(refusal, ReaderLanguage.Of(http), TraceOf(http)));
     }
 
     /// <summary>Writes a problem of the call, not of an order. Its code is the name of the status, as
     /// <c>not-acceptable</c>.</summary>
     /// <param name="http">The call, whose answer has not begun.</param>
     /// <param name="status">The HTTP status, 400 to 599.</param>
-    /// <param name="title">A sentence that says what would be right; the name of the status when left out.</param>
+    /// <param name="title">Says what would be right; the name of the status when left out.</param>
     /// <param name="code">Another code, where callers must tell the problem from others of its status.</param>
-    public static Task WriteAsync(HttpContext http, int status, string? title = null, string? code = null)
+    public static Task WriteAsync(HttpContext http, int status, Message? title = null, string? code = null)
     {
         string phrase = ReasonPhrases.GetReasonPhrase(status);
         code ??= CodeRegister.OfStatus(status);
-        return WriteAsync(http, Of(status, code, title ?? phrase, [], TraceOf(http)));
+        title ??= ProblemTexts.Find(code) ?? ProblemTexts.Other(phrase.Length == 0 ? $"{status}" : phrase);
+        string text = new MessageWriter(ReaderLanguage.Of(http), LengthUnit.Inch).Text(title);
+        return WriteAsync(http, Of(status, code, text, [], TraceOf(http)));
     }
 
     /// <summary>Tells every caller the trace of its call, in the header <c>traceresponse</c> (W3C Trace Context, level
@@ -90,17 +102,9 @@ internal static class Problems
             case OutOfMemoryException:
                 // There may be room again as soon as other answers are sent.
                 http.Response.Headers.RetryAfter = "1";
-                return WriteAsync(
-                    http,
-                    StatusCodes.Status503ServiceUnavailable,
-                    "The service has no memory left for this answer now.",
-                    "busy"
-                );
+                return WriteAsync(http, StatusCodes.Status503ServiceUnavailable, ProblemTexts.NoMemory, "busy");
             default:
-                return WriteAsync(
-                    http,
-                    Of(Statuses.Of("internal").Http, "internal", "The service failed; the fault is not the order's.", [], TraceOf(http))
-                );
+                return WriteAsync(http, Statuses.Of("internal").Http, ProblemTexts.Failed, "internal");
         }
     }
 

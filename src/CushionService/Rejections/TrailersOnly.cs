@@ -20,7 +20,7 @@ internal static class TrailersOnly
     /// set.</summary>
     /// <param name="http">The call.</param>
     /// <param name="code">The status.</param>
-    /// <param name="message">Why, in ASCII.</param>
+    /// <param name="message">Why, for people.</param>
     public static Task WriteAsync(HttpContext http, StatusCode code, string message)
     {
         Google.Rpc.Status status = new() { Code = (int)code, Message = message };

@@ -3,6 +3,7 @@ using CushionService.Contract;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Json;
+using CushionService.Languages;
 using CushionService.Rest.Estimating;
 using Microsoft.Extensions.Primitives;
 
@@ -16,6 +17,21 @@ internal static class CallQuery
 
     // A query of two bytes a parameter must not be answered with hundreds of bytes for each.
     private const int MostViolations = 20;
+
+    /// <summary>What is wrong with the language that a query names.</summary>
+    public static IEnumerable<Violation> LanguageIn(IQueryCollection query)
+    {
+        const string Pointer = "/" + LanguageParameterAttribute.Name;
+        StringValues given = query[LanguageParameterAttribute.Name];
+        if (given.Count > 1)
+        {
+            yield return new Violation(Pointer, "duplicate-field", EstimateTexts.ParameterTwice);
+        }
+        else if (given.Count == 1 && LanguageTags.Named(given[0]) is null)
+        {
+            yield return new Violation(Pointer, "unknown-value", FormTexts.LanguageChoices(LanguageTags.All));
+        }
+    }
 
     /// <summary>Reads the query of a call that answers with a record.</summary>
     /// <param name="query">The query.</param>

@@ -2,7 +2,9 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Engine.Messages;
 using CushionService.Json;
+using CushionService.Languages;
 using CushionService.Rejections;
 using CushionService.Rest.Pages;
 using CushionService.Wording;
@@ -21,30 +23,36 @@ internal static class CatalogueEndpoint
     private static readonly JsonTypeInfo<CatalogueAnswer> AnswerType =
         (JsonTypeInfo<CatalogueAnswer>)ContractJson.Options.GetTypeInfo(typeof(CatalogueAnswer));
 
-    private static readonly Lazy<FixedAnswer> Whole = new(() =>
-        new FixedAnswer(JsonSerializer.SerializeToUtf8Bytes(CatalogueWording.Catalogue, AnswerType), MediaType)
-    );
+    // One for each language.
+    private static readonly Lazy<FixedAnswer>[] Whole =
+    [
+        .. Enum.GetValues<Language>()
+            .Select(language => new Lazy<FixedAnswer>(() =>
+                new FixedAnswer(JsonSerializer.SerializeToUtf8Bytes(CatalogueWording.In(language), AnswerType), MediaType)
+            )),
+    ];
 
     /// <summary>Answers a request; with 406 when the caller does not take JSON.</summary>
     public static Task HandleAsync(HttpContext http)
     {
         if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
         {
-            return Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"The catalogue comes as {MediaType}.");
+            return Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, FormTexts.AnswersComeAs([MediaType]));
         }
 
         (FieldTree? fields, var violations) = CallQuery.Read(http.Request.Query, AnswerType);
+        Language language = ReaderLanguage.Of(http);
         return violations.Count > 0
             ? Problems.WriteAsync(http, new Refusal(violations))
-            : (fields is null ? Whole.Value : Slim(fields)).WriteAsync(http, CacheScope.Of(http, Caching));
+            : (fields is null ? Whole[(int)language].Value : Slim(language, fields)).WriteAsync(http, CacheScope.Of(http, Caching));
     }
 
-    private static FixedAnswer Slim(FieldTree fields)
+    private static FixedAnswer Slim(Language language, FieldTree fields)
     {
         using MemoryStream bytes = new();
         using (Utf8JsonWriter writer = new(bytes, AnswerText.Writing))
         {
-            AnswerFields.Write(writer, CatalogueWording.Catalogue, fields);
+            AnswerFields.Write(writer, CatalogueWording.In(language), fields);
         }
 
         return new FixedAnswer(bytes.ToArray(), MediaType);

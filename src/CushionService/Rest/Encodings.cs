@@ -56,11 +56,7 @@ internal static class Encodings
                 }
 
                 http.Response.Headers[HeaderNames.AcceptEncoding] = string.Join(", ", known);
-                return Problems.WriteAsync(
-                    http,
-                    StatusCodes.Status415UnsupportedMediaType,
-                    $"Bodies may be in the encodings {string.Join(", ", known)}."
-                );
+                return Problems.WriteAsync(http, StatusCodes.Status415UnsupportedMediaType, FormTexts.Encodings(known));
             }
         );
         app.UseRequestDecompression();

@@ -5,8 +5,10 @@ using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
 using CushionService.Desk;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Json;
+using CushionService.Languages;
 using CushionService.Rejections;
 using CushionService.Rest.Estimating;
 using Microsoft.Extensions.Primitives;
@@ -29,18 +31,23 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
 
     /// <summary>Answers a request: 304 to a caller that holds the answer, the tag alone to HEAD, else the
     /// estimate.</summary>
+    [LanguageParameter]
     public async Task HandleAsync(HttpContext http)
     {
         if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
         {
-            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Estimates come as {MediaType}.");
+            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, FormTexts.AnswersComeAs([MediaType]));
             return;
         }
 
-        FlatOrder flat = new(http.Request.Query.Where(parameter => parameter.Key != CallQuery.Fields));
+        FlatOrder flat = new(
+            http.Request.Query.Where(parameter => parameter.Key is not (CallQuery.Fields or LanguageParameterAttribute.Name))
+        );
         (FieldTree? fields, IReadOnlyList<Violation> unknown) = FieldsOf(http.Request.Query);
-        string? tag = unknown.Count > 0 ? null : EstimateTag.Of(flat, fields);
-        ReceivedOrder order = unknown.Count > 0 ? flat.Order with { Violations = [.. unknown, .. flat.Order.Violations] } : flat.Order;
+        Language language = ReaderLanguage.Of(http);
+        Violation[] wrong = [.. CallQuery.LanguageIn(http.Request.Query), .. unknown];
+        string? tag = wrong.Length > 0 ? null : EstimateTag.Of(flat, language, fields);
+        ReceivedOrder order = flat.Order with { Violations = [.. wrong, .. flat.Order.Violations], Language = language };
         IList<EntityTagHeaderValue> held = HeldBy(http.Request);
         // Only a sound order was ever given its tag: for a caller that holds it there is nothing to check.
         if (tag is not null && held.Any(one => one.Compare(EntityTagHeaderValue.Parse(tag), useStrongComparison: false)))

@@ -6,6 +6,7 @@ using CushionService.Contract.Orders;
 using CushionService.Desk;
 using CushionService.Documents;
 using CushionService.Json;
+using CushionService.Languages;
 using CushionService.Rejections;
 using CushionService.Rest.OpenApi;
 
@@ -44,7 +45,7 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
         int form = AcceptHeader.Choose(http.Request.Headers.Accept, Forms);
         if (form < 0)
         {
-            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {string.Join(" or ", Forms)}.");
+            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, FormTexts.AnswersComeAs(Forms));
         }
         else if (CallQuery.Read(http.Request.Query, _forms[form] is null ? _type : null, _known) is var query && query.Violations.Count > 0)
         {
@@ -52,22 +53,23 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
         }
         else if (!OrderBody.IsOf(Json, http.Request.ContentType))
         {
-            await Problems.WriteAsync(http, StatusCodes.Status415UnsupportedMediaType, $"Orders are read as {Json} in UTF-8.");
+            await Problems.WriteAsync(http, StatusCodes.Status415UnsupportedMediaType, FormTexts.OrdersReadAs(Json));
         }
         else if (_forms[form] is { } asked && Unreadable(http.Request.Query, asked) is { } wrong)
         {
             await Problems.WriteAsync(http, StatusCodes.Status400BadRequest, wrong.Missing);
         }
-        else if (await OrderBody.ReadAsync(http.Request, http.RequestAborted) is not { } order)
+        else if (await OrderBody.ReadAsync(http.Request, http.RequestAborted) is not { } received)
         {
-            await Problems.WriteAsync(http, StatusCodes.Status413PayloadTooLarge, $"An order may have {Limits.OrderBytes} bytes at most.");
+            await Problems.WriteAsync(http, StatusCodes.Status413PayloadTooLarge, FormTexts.OrderTooLong(Limits.OrderBytes));
         }
         else if (_forms[form] is { } printed)
         {
-            await PrintAsync(http, order, printed);
+            await PrintAsync(http, received with { Language = ReaderLanguage.Of(http) }, printed);
         }
         else
         {
+            ReceivedOrder order = received with { Language = ReaderLanguage.Of(http) };
             Outcome<TAnswer> outcome = await orders.HandleAsync(Caller.Of(http), order, purpose!, http.RequestAborted);
             await (
                 outcome.Answered

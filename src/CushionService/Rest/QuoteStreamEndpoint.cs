@@ -3,7 +3,9 @@ using System.Text.Json.Serialization.Metadata;
 using CushionService.Access;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Engine.Messages;
 using CushionService.Json;
+using CushionService.Languages;
 using CushionService.Rejections;
 using CushionService.Streaming;
 using Microsoft.AspNetCore.Http.Features;
@@ -39,7 +41,7 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
         int form = AcceptHeader.Choose(http.Request.Headers.Accept, MediaTypes);
         if (form < 0)
         {
-            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, $"Answers come as {string.Join(" or ", MediaTypes)}.");
+            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, FormTexts.AnswersComeAs(MediaTypes));
         }
         else if (CallQuery.Read(http.Request.Query, QuoteType) is var query && query.Violations.Count > 0)
         {
@@ -47,15 +49,12 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
         }
         else if (!Array.Exists(MediaTypes, type => OrderBody.IsOf(type, http.Request.ContentType)))
         {
-            await Problems.WriteAsync(
-                http,
-                StatusCodes.Status415UnsupportedMediaType,
-                $"Orders are read as {string.Join(" or ", MediaTypes)} in UTF-8, one on each line."
-            );
+            await Problems.WriteAsync(http, StatusCodes.Status415UnsupportedMediaType, FormTexts.LinesReadAs(MediaTypes));
         }
         else
         {
             LiftLimits(http);
+            Language language = ReaderLanguage.Of(http);
             http.Response.ContentType = MediaTypes[form];
             // A caller may wait for the head of the answer before it sends its first order.
             await http.Response.Body.FlushAsync(http.RequestAborted);
@@ -63,8 +62,9 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
             await stream.AnswerAsync(
                 Caller.Of(http),
                 Problems.TraceOf(http),
+                language,
                 OrderLines.ReadAsync(http.Request.BodyReader),
-                (quote, more, cancellation) => WriteAsync(http, writer, quote with { Fields = query.Fields }, more, cancellation),
+                (quote, more, cancellation) => WriteAsync(http, language, writer, quote with { Fields = query.Fields }, more, cancellation),
                 http.RequestAborted
             );
         }
@@ -74,6 +74,7 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
     // enough is waiting.
     private static async ValueTask WriteAsync(
         HttpContext http,
+        Language language,
         Utf8JsonWriter writer,
         NumberedQuote quote,
         bool more,
@@ -93,7 +94,7 @@ internal sealed class QuoteStreamEndpoint(QuoteStream stream)
         }
         else
         {
-            Problem problem = Problems.Of(quote.Outcome.Refusal, Problems.TraceOf(http));
+            Problem problem = Problems.Of(quote.Outcome.Refusal, language, Problems.TraceOf(http));
             JsonSerializer.Serialize(
                 writer,
                 problem with

@@ -1,5 +1,6 @@
 using CushionService.Desk;
 using CushionService.Documents;
+using CushionService.Engine.Messages;
 using CushionService.Rest.OpenApi;
 
 namespace CushionService.Rest;
@@ -20,12 +21,12 @@ internal sealed record Representation(
     /// <summary>A form of text that is made from the answer alone, so that it shows what the JSON says and nothing else.</summary>
     /// <param name="mediaType">Its media type.</param>
     /// <param name="purpose">What the order is sent for.</param>
-    /// <param name="write">Writes the answer, or the part of it that the call names; null when there is no such part.</param>
+    /// <param name="write">Writes the answer in a language, or the part of it that the call names; null when there is no such part.</param>
     /// <param name="parameters">What a call may say about it.</param>
     public static Representation Of<TAnswer>(
         string mediaType,
         Purpose<TAnswer> purpose,
-        Func<TAnswer, string?[], string?> write,
+        Func<TAnswer, string?[], Language, string?> write,
         params PartParameter[] parameters
     )
         where TAnswer : class =>
@@ -35,7 +36,9 @@ internal sealed record Representation(
             values => new Purpose<PrintedDocument>(
                 purpose.Rules,
                 (order, cancellation) =>
-                    write(purpose.Answer(order, cancellation), values) is { } text ? PrintedDocument.Of(text) : PrintedDocument.Missing
+                    write(purpose.Answer(order, cancellation), values, order.Language) is { } text
+                        ? PrintedDocument.Of(text)
+                        : PrintedDocument.Missing
             ),
             parameters
         );

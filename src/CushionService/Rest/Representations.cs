@@ -20,7 +20,7 @@ internal static class Representations
     private static readonly PartParameter OnPaper = new(
         "paper",
         $"For documents to print, the paper: {Paper.Names}. When left out, letter for an order in inches and a4 for a metric one.",
-        $"The parameter paper is {Paper.Names}.",
+        FormTexts.Paper,
         static name => Paper.Named(name) is not null
     );
 
@@ -28,13 +28,13 @@ internal static class Representations
         "piece",
         "For patterns: the id of one piece. When left out, all pieces on paper that are no plain rectangles (where all are, every piece), "
             + "and every piece in a file for pattern programs.",
-        "The order has no piece of that id."
+        FormTexts.NoPiece
     );
 
     private static readonly PartParameter OnLabels = new(
         "paper",
         $"The labels to print on: {LabelStock.Names}. When left out, letter for an order in inches and a4 for a metric one.",
-        $"The parameter paper is {LabelStock.Names}.",
+        FormTexts.LabelPaper,
         static name => LabelStock.Named(name) is not null
     );
 
@@ -43,20 +43,20 @@ internal static class Representations
         Representation.Of(
             Svg,
             Purposes.Layout,
-            static (answer, values) => Draw(answer, values[0]),
+            static (answer, values, _) => Draw(answer, values[0]),
             new PartParameter(
                 "fabric",
                 "For a drawing: the fabric's id; may be left out when one fabric is used.",
-                "A drawing is of one fabric: name one that the order uses, as in ?fabric=main."
+                FormTexts.NameAFabric("?fabric=main")
             )
         );
 
     /// <summary>A quote as the cut sheet to print.</summary>
     public static Representation CutSheet { get; } =
-        Representation.Of(Html, Purposes.Quote, static (quote, _) => Documents.CutSheets.CutSheet.Write(quote));
+        Representation.Of(Html, Purposes.Quote, static (quote, _, _) => Documents.CutSheets.CutSheet.Write(quote));
 
     /// <summary>What to buy as a table.</summary>
-    public static Representation Buying { get; } = Representation.Of(Csv, Purposes.Quote, static (quote, _) => BuyingList.Write(quote));
+    public static Representation Buying { get; } = Representation.Of(Csv, Purposes.Quote, static (quote, _, _) => BuyingList.Write(quote));
 
     /// <summary>The pieces as patterns at true size, for pattern programs, and as a table.</summary>
     public static Representation[] Pieces { get; } =
@@ -64,7 +64,7 @@ internal static class Representations
         new(Html, true, static values => Printing.Patterns(values[0], values[1], asPdf: false), OnPaper, OfPiece),
         new(Pdf, false, static values => Printing.Patterns(values[0], values[1], asPdf: true), OnPaper, OfPiece),
         new(Dxf, false, static values => Printing.Exchange(values[0]), OfPiece),
-        Representation.Of(Csv, Purposes.Pieces, static (answer, _) => PiecesTable.Write(answer)),
+        Representation.Of(Csv, Purposes.Pieces, static (answer, _, _) => PiecesTable.Write(answer)),
     ];
 
     /// <summary>A label for each physical piece.</summary>

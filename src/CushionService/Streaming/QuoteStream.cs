@@ -16,6 +16,7 @@ internal sealed class QuoteStream(OrderDispatcher orders, ILogger<QuoteStream> l
     /// <summary>Quotes every order, in order, until the caller sends no more.</summary>
     /// <param name="caller">Who sends them.</param>
     /// <param name="traceId">Names the stream in the log, for orders that fail by a fault of ours.</param>
+    /// <param name="language">The language of who reads the quotes.</param>
     /// <param name="received">The orders as they are read; the next is read only when there is room for it.</param>
     /// <param name="write">Writes an answer. The flag says that the next is ready too, so that the answer need not be
     /// flushed yet.</param>
@@ -25,12 +26,19 @@ internal sealed class QuoteStream(OrderDispatcher orders, ILogger<QuoteStream> l
     public Task AnswerAsync(
         Caller caller,
         string traceId,
+        Language language,
         IAsyncEnumerable<NumberedOrder> received,
         Func<NumberedQuote, bool, CancellationToken, ValueTask> write,
         CancellationToken cancellation
-    ) => OrderedWindow.AnswerAsync(received, (order, token) => QuoteAsync(caller, traceId, order, token), write, cancellation);
+    ) => OrderedWindow.AnswerAsync(received, (order, token) => QuoteAsync(caller, traceId, language, order, token), write, cancellation);
 
-    private async Task<NumberedQuote> QuoteAsync(Caller caller, string traceId, NumberedOrder order, CancellationToken cancellation)
+    private async Task<NumberedQuote> QuoteAsync(
+        Caller caller,
+        string traceId,
+        Language language,
+        NumberedOrder order,
+        CancellationToken cancellation
+    )
     {
         if (order.Order is not { } received)
         {
@@ -39,7 +47,16 @@ internal sealed class QuoteStream(OrderDispatcher orders, ILogger<QuoteStream> l
 
         try
         {
-            Outcome<QuoteAnswer> outcome = await orders.HandleAsync(caller, received, Purposes.Quote, cancellation, inTurn: true);
+            Outcome<QuoteAnswer> outcome = await orders.HandleAsync(
+                caller,
+                received with
+                {
+                    Language = language,
+                },
+                Purposes.Quote,
+                cancellation,
+                inTurn: true
+            );
             return new NumberedQuote(order.Number, outcome) { Fields = order.Fields };
         }
         catch (Exception exception) when (!cancellation.IsCancellationRequested)

@@ -13,14 +13,18 @@ using CushionService.Engine.Specifications.Fabrics;
 namespace CushionService.Wording;
 
 /// <summary>Puts the engine's results into the contract's records, with lengths as numbers in the order's unit.</summary>
-internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> warnings)
+/// <param name="language">The reader's language.</param>
+/// <param name="unit">The order's unit.</param>
+/// <param name="warnings">What is allowed but unwise.</param>
+internal sealed class AnswerWording(Language language, LengthUnit unit, ImmutableArray<Violation> warnings)
 {
-    private readonly MessageWriter _writer = new(Language.English, unit);
+    private readonly MessageWriter _writer = new(language, unit);
 
-    public IReadOnlyList<ViolationAnswer> Warnings => ViolationWording.Of(warnings, unit);
+    public IReadOnlyList<ViolationAnswer> Warnings => ViolationWording.Of(warnings, language, unit);
 
     /// <summary>The warnings, with what the layouts show.</summary>
-    public IReadOnlyList<ViolationAnswer> WarningsWith(ImmutableArray<Yardage> yardages) => ViolationWording.Of(Unwise(yardages), unit);
+    public IReadOnlyList<ViolationAnswer> WarningsWith(ImmutableArray<Yardage> yardages) =>
+        ViolationWording.Of(Unwise(yardages), language, unit);
 
     public QuoteAnswer Quote(Order order, Quote quote) =>
         new()
@@ -62,7 +66,11 @@ internal sealed class AnswerWording(LengthUnit unit, ImmutableArray<Violation> w
                     Arguments = ArgumentWording.Of(caution.Text, unit),
                 }),
             ],
-            Warnings = ViolationWording.Of([.. Unwise(quote.Yardages), .. quote.Cost is { } priced ? CostWording.Left(priced) : []], unit),
+            Warnings = ViolationWording.Of(
+                [.. Unwise(quote.Yardages), .. quote.Cost is { } priced ? CostWording.Left(priced) : []],
+                language,
+                unit
+            ),
         };
 
     public IReadOnlyList<CushionAnswer> Cushions(Drafting drafting) =>

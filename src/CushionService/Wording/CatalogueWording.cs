@@ -5,6 +5,7 @@ using System.Text.Json;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Intake;
@@ -14,7 +15,15 @@ namespace CushionService.Wording;
 /// <summary>The catalogue: the engine's offers, and every field of an order as its attributes describe it.</summary>
 internal static class CatalogueWording
 {
-    public static CatalogueAnswer Catalogue { get; } =
+    private static readonly Lazy<CatalogueAnswer>[] Catalogues =
+    [
+        .. Enum.GetValues<Language>().Select(language => new Lazy<CatalogueAnswer>(() => Of(language))),
+    ];
+
+    /// <summary>The catalogue in a language. It is made once.</summary>
+    public static CatalogueAnswer In(Language language) => Catalogues[(int)language].Value;
+
+    private static CatalogueAnswer Of(Language language) =>
         new()
         {
             Engine = EngineVersion.Current,

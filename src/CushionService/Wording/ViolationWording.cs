@@ -11,20 +11,21 @@ namespace CushionService.Wording;
 /// reads the same everywhere.</summary>
 internal static class ViolationWording
 {
-    /// <summary>The violations of a refusal, in its order's unit.</summary>
-    public static ImmutableArray<ViolationAnswer> Of(Refusal refusal) => Of(refusal.Violations, refusal.Unit);
+    /// <summary>The violations of a refusal, in its order's unit and its reader's language.</summary>
+    public static ImmutableArray<ViolationAnswer> Of(Refusal refusal, Language language) => Of(refusal.Violations, language, refusal.Unit);
 
     /// <summary>Violations or warnings, in their order.</summary>
     /// <param name="violations">The violations.</param>
+    /// <param name="language">The reader's language.</param>
     /// <param name="unit">The unit of lengths in sentences: the order's.</param>
-    public static ImmutableArray<ViolationAnswer> Of(IReadOnlyCollection<Violation> violations, LengthUnit unit)
+    public static ImmutableArray<ViolationAnswer> Of(IReadOnlyCollection<Violation> violations, Language language, LengthUnit unit)
     {
         if (violations.Count == 0)
         {
             return [];
         }
 
-        MessageWriter writer = new(Language.English, unit);
+        MessageWriter writer = new(language, unit);
         return [.. violations.Select(violation => Of(violation, writer, unit))];
     }
 

@@ -14,6 +14,7 @@ public sealed class FolderTests
         "Contract",
         "Contract.Orders",
         "Contract.Answers",
+        "Languages",
         "Json",
         "Intake",
         "PriceBooks",

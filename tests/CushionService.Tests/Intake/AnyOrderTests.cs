@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using System.Text.Json.Serialization.Metadata;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Messages;
 using CushionService.Desk;
 using CushionService.Intake;
 using CushionService.Json;
@@ -65,7 +66,7 @@ public sealed class AnyOrderTests
         "{}",
     ];
 
-    private static readonly FieldAnswer[] Fields = [.. CatalogueWording.Catalogue.Fields];
+    private static readonly FieldAnswer[] Fields = [.. CatalogueWording.In(Language.English).Fields];
 
     [Fact]
     public void No_rule_throws_on_any_order_that_can_be_read()

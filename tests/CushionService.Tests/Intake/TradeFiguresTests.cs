@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using CushionService.Contract.Answers;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Practices;
 using CushionService.Tests.Hosting;
@@ -90,7 +91,7 @@ public sealed partial class TradeFiguresTests
         Assert.All(files, file => Assert.DoesNotMatch(Figure(), File.ReadAllText(file)));
     }
 
-    private static FieldAnswer Field(string pointer) => CatalogueWording.Catalogue.Fields.Single(field => field.Pointer == pointer);
+    private static FieldAnswer Field(string pointer) => CatalogueWording.In(Language.English).Fields.Single(field => field.Pointer == pointer);
 
     private static decimal Number(Fraction fraction) => (decimal)fraction.Numerator / (decimal)fraction.Denominator;
 

@@ -1,6 +1,7 @@
 using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Messages;
 using CushionService.Desk;
 using CushionService.Wording;
 
@@ -63,7 +64,7 @@ public sealed class HookAndLoopTests
     {
         Outcome<PiecesAnswer> outcome = Ask(thickness, fold, "as-sides");
         ViolationAnswer violation = Assert.Single(
-            ViolationWording.Of(outcome.Refusal!),
+            ViolationWording.Of(outcome.Refusal!, Language.English),
             violation => violation.Pointer == "/cushions/0/closure/strips"
         );
 

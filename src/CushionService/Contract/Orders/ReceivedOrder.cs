@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Contract.Orders;
@@ -8,6 +9,9 @@ namespace CushionService.Contract.Orders;
 /// <param name="Violations">What was found wrong while it was read; empty for an order that reads cleanly.</param>
 internal readonly record struct ReceivedOrder(Order? Order, IReadOnlyList<Violation> Violations)
 {
+    /// <summary>The language of who reads the answer.</summary>
+    public Language Language { get; init; }
+
     /// <summary>What the caller calls the fields, by their JSON Pointers in the order; null when it knows them by the pointers themselves.
     /// A field without an entry has no name, and a violation of it concerns the whole call.</summary>
     public IReadOnlyDictionary<string, string>? Names { get; init; }

@@ -4,6 +4,7 @@ using CushionService.Documents.Drawings;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Quoting;
 using CushionService.Wording;
 
@@ -28,10 +29,11 @@ internal sealed record PatternPiece(int Number, PieceAnswer Answer, PieceAnswer 
     /// <summary>All pieces of an order.</summary>
     /// <param name="drafting">The pieces.</param>
     /// <param name="unit">The order's unit.</param>
-    public static IReadOnlyList<PatternPiece> Of(Drafting drafting, LengthUnit unit)
+    /// <param name="language">The reader's language.</param>
+    public static IReadOnlyList<PatternPiece> Of(Drafting drafting, LengthUnit unit, Language language)
     {
-        IReadOnlyList<PieceAnswer> answers = new AnswerWording(unit, []).Pieces(drafting);
-        IReadOnlyList<PieceAnswer> drawn = new AnswerWording(LengthUnit.Millimetre, []).Pieces(drafting);
+        IReadOnlyList<PieceAnswer> answers = new AnswerWording(language, unit, []).Pieces(drafting);
+        IReadOnlyList<PieceAnswer> drawn = new AnswerWording(language, LengthUnit.Millimetre, []).Pieces(drafting);
         return [.. drafting.Pieces.Select((piece, i) => new PatternPiece(i + 1, answers[i], drawn[i], PieceLines.Of(piece)))];
     }
 

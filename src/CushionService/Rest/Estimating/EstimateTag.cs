@@ -4,15 +4,17 @@ using System.Security.Cryptography;
 using System.Text;
 using CushionService.Contract;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Intake;
+using CushionService.Languages;
 using CushionService.Nesting;
 using CushionService.Wording;
 
 namespace CushionService.Rest.Estimating;
 
-/// <summary>The entity tag of an estimate: the same for every spelling of the same order, another for every other order
-/// or engine (RFC 9110, section 8.8.3).</summary>
+/// <summary>The entity tag of an estimate: the same for every spelling of the same order, another for every other order,
+/// language or engine (RFC 9110, section 8.8.3).</summary>
 internal static class EstimateTag
 {
     // Bytes of the digest that are kept: 144 bits, 24 characters in base 64 without padding.
@@ -30,16 +32,17 @@ internal static class EstimateTag
     /// <summary>The tag of an order, in its quotation marks.</summary>
     /// <param name="flat">The order. It need not be sound: a tag is given out with an answer only, so nobody has that
     /// of an order which breaks a rule.</param>
+    /// <param name="language">The language of the answer's sentences.</param>
     /// <param name="fields">The fields of the answer that are asked for; null for all.</param>
     /// <returns>The tag; null when a parameter is unknown or given twice, or a length cannot be read.</returns>
-    public static string? Of(FlatOrder flat, FieldTree? fields = null)
+    public static string? Of(FlatOrder flat, Language language, FieldTree? fields = null)
     {
         if (!flat.IsRead)
         {
             return null;
         }
 
-        List<string> lines = [Engine];
+        List<string> lines = [Engine, LanguageTags.Of(language)];
         foreach (FlatField field in FlatField.All)
         {
             if (flat[field.Name] is { } value)

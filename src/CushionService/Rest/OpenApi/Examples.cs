@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Desk;
+using CushionService.Engine.Messages;
 using CushionService.Json;
 using CushionService.Rejections;
 using Microsoft.OpenApi;
@@ -61,7 +62,7 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
     {
         Order thin = Nook with { Currency = null, Cushions = [Nook.Cushions![0] with { Thickness = Contract.Measure.Of(30) }] };
         Refusal refusal = desk.Handle(Sent(thin), Purposes.Check, default).Refusal!;
-        return Problems.Of(refusal, "00-0af7651916cd43dd8448eb211c80319c-b7ad6b7169203331-00");
+        return Problems.Of(refusal, Language.English, "00-0af7651916cd43dd8448eb211c80319c-b7ad6b7169203331-00");
     }
 
     private static ReceivedOrder Sent(Order order) => new(order, []);

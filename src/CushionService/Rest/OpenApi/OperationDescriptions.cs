@@ -1,4 +1,7 @@
+using System.Text.Json.Nodes;
+using CushionService.Languages;
 using Microsoft.AspNetCore.Mvc.ApiExplorer;
+using Microsoft.Net.Http.Headers;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -38,6 +41,19 @@ internal sealed class OperationDescriptions : IOperationFilter
         Schema = new OpenApiSchema { Type = JsonSchemaType.Integer },
     };
 
+    private const string WantedLanguages =
+        "The languages of the sentences, by preference: `de-AT, en;q=0.5`. Of those that the service writes, which are en, de, fr and es, "
+        + "the preferred one; English where there is none.";
+
+    private const string ChosenLanguage = "The language of the sentences. By `Accept-Language` when left out.";
+
+    private static readonly OpenApiHeader WrittenLanguage = new()
+    {
+        Description = "The language of the sentences.",
+        Required = true,
+        Schema = TagSchema(),
+    };
+
     /// <summary>The name of an operation.</summary>
     public static string IdOf(ApiDescription description) => TextOf(description).Operation;
 
@@ -62,13 +78,22 @@ internal sealed class OperationDescriptions : IOperationFilter
             "The fields of the answer in JSON that are wanted, separated by commas: `yardage,cost.total`. All when left out."
         );
 
+        if (context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<LanguageParameterAttribute>().Any())
+        {
+            operation.Parameters!.Add(Languages(LanguageParameterAttribute.Name, ParameterLocation.Query, ChosenLanguage));
+        }
+
+        operation.Parameters!.Add(Languages(HeaderNames.AcceptLanguage, ParameterLocation.Header, WantedLanguages));
         foreach ((string status, IOpenApiResponse response) in operation.Responses ?? [])
         {
             response.Description = Meanings[status];
+            Dictionary<string, IOpenApiHeader> headers = new() { [HeaderNames.ContentLanguage] = WrittenLanguage };
             if (status is "429" or "503")
             {
-                ((OpenApiResponse)response).Headers = new Dictionary<string, IOpenApiHeader> { ["Retry-After"] = SecondsToWait };
+                headers.Add(HeaderNames.RetryAfter, SecondsToWait);
             }
+
+            ((OpenApiResponse)response).Headers = headers;
 
             foreach ((string mediaType, IOpenApiMediaType content) in response.Content ?? new Dictionary<string, IOpenApiMediaType>())
             {
@@ -85,6 +110,18 @@ internal sealed class OperationDescriptions : IOperationFilter
             }
         }
     }
+
+    private static OpenApiParameter Languages(string name, ParameterLocation place, string description) =>
+        new()
+        {
+            Name = name,
+            In = place,
+            Description = description,
+            Schema = place == ParameterLocation.Query ? TagSchema() : new OpenApiSchema { Type = JsonSchemaType.String },
+        };
+
+    private static OpenApiSchema TagSchema() =>
+        new() { Type = JsonSchemaType.String, Enum = [.. LanguageTags.All.Select(tag => (JsonNode)tag)] };
 
     private static void Add(OpenApiOperation operation, string name, string description) =>
         (operation.Parameters ??= []).Add(

@@ -23,7 +23,7 @@ public sealed class PatternExchangeTests
             }
 
             Units units = order.Order.Units!.Value;
-            IReadOnlyList<PatternPiece> pieces = PatternPiece.Of(order.Drafting, order.Unit);
+            IReadOnlyList<PatternPiece> pieces = PatternPiece.Of(order.Drafting, order.Unit, order.Language);
             var file = DxfReader.Read(PatternExchange.Write(pieces, order.Order.Reference, units));
             string measure = units == Units.In ? "UNITS: ENGLISH" : "UNITS: METRIC";
             Assert.Single(file.Entities, entity => entity.Text(1) == measure);

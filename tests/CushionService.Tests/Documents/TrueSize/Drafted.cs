@@ -1,3 +1,4 @@
+using CushionService.Engine.Messages;
 using CushionService.Desk;
 using CushionService.Documents;
 using CushionService.Documents.TrueSize;
@@ -50,6 +51,6 @@ internal static class Drafted
     public static IReadOnlyList<PatternPiece> Pieces(string order)
     {
         CheckedOrder found = Check(order);
-        return PatternPiece.Of(found.Drafting, found.Unit);
+        return PatternPiece.Of(found.Drafting, found.Unit, Language.English);
     }
 }
