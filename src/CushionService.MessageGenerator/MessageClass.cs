@@ -12,6 +12,8 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
 {
     private static readonly Regex Kebab = new("^[a-z][a-z0-9]*(-[a-z0-9]+)*$", RegexOptions.CultureInvariant);
 
+    private static readonly Regex FrenchSpace = new(" (?=[:;!?»%])|(?<=«) ", RegexOptions.CultureInvariant);
+
     private static readonly Dictionary<string, string> Languages = new()
     {
         ["de"] = "Language.German",
@@ -81,7 +83,7 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
                 Try(
                     file,
                     other,
-                    () => bodies.Add($"({language}, {TemplateReader.Read(other.Value, arguments, usesAll: false, _members)})")
+                    () => bodies.Add($"({language}, {TemplateReader.Read(Spaced(file, other.Value), arguments, usesAll: false, _members)})")
                 );
             }
         }
@@ -96,6 +98,9 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
                 + $"{summary}    public static Message {name}({string.Join(", ", arguments.Select(argument => argument.Parameter))}) =>\n"
                 + $"        new(TemplateOf{name}, [{string.Join(", ", arguments.Select(argument => argument.Value))}]);\n\n";
     }
+
+    // French has a space before these signs, at which no line may break.
+    private static string Spaced(ResxFile file, string text) => file.Language == "fr" ? FrenchSpace.Replace(text, "\u00a0") : text;
 
     private Dictionary<string, ResxEntry> Read(ResxFile file)
     {

@@ -91,7 +91,8 @@ public sealed partial class TradeFiguresTests
         Assert.All(files, file => Assert.DoesNotMatch(Figure(), File.ReadAllText(file)));
     }
 
-    private static FieldAnswer Field(string pointer) => CatalogueWording.In(Language.English).Fields.Single(field => field.Pointer == pointer);
+    private static FieldAnswer Field(string pointer) =>
+        CatalogueWording.In(Language.English).Fields.Single(field => field.Pointer == pointer);
 
     private static decimal Number(Fraction fraction) => (decimal)fraction.Numerator / (decimal)fraction.Denominator;
 

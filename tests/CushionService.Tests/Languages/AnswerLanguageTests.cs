@@ -71,16 +71,21 @@ public sealed class AnswerLanguageTests(RunningService service) : IClassFixture<
         Assert.Equal((string)problem["title"]!, (string)JsonNode.Parse(await line.Content.ReadAsStringAsync())!["title"]!);
     }
 
+    // .NET's client of gRPC shows no header of this name, since HTTP counts it to the body's; others do.
     [Fact]
     public async Task Metadata_of_gRPC_name_the_language()
     {
-        using AsyncUnaryCall<GetCatalogueResponse> call = service.Calls.GetCatalogueAsync(
-            new GetCatalogueRequest(),
-            new Metadata { { "accept-language", "es-MX" } }
-        );
-        Metadata headers = await call.ResponseHeadersAsync;
+        using HttpRequestMessage request = new(HttpMethod.Post, new Uri("/cushionservice.v1.CushionService/GetCatalogue", UriKind.Relative))
+        {
+            Version = HttpVersion.Version20,
+            Content = new ByteArrayContent(new byte[5]),
+        };
+        request.Content.Headers.ContentType = new MediaTypeHeaderValue("application/grpc");
+        request.Headers.Add("accept-language", "es-MX");
+        using HttpResponseMessage response = await service.Http.SendAsync(request);
 
-        Assert.Equal("es", headers.GetValue("content-language"));
+        Assert.Equal(["es"], response.Content.Headers.ContentLanguage);
+        Assert.NotEmpty(await response.Content.ReadAsByteArrayAsync());
     }
 
     [Theory]

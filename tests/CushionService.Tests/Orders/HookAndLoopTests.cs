@@ -1,8 +1,8 @@
 using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
-using CushionService.Engine.Messages;
 using CushionService.Desk;
+using CushionService.Engine.Messages;
 using CushionService.Wording;
 
 namespace CushionService.Tests.Orders;

@@ -1,7 +1,7 @@
-using CushionService.Engine.Messages;
 using CushionService.Desk;
 using CushionService.Documents;
 using CushionService.Documents.TrueSize;
+using CushionService.Engine.Messages;
 using CushionService.Intake;
 using CushionService.Json;
 
