@@ -68,8 +68,16 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
         string cases = string.Concat(
             entries.Where(entry => entry.Comment.Length == 0).Select(entry => $"            \"{entry.Key}\" => {Pascal(entry.Key)},\n")
         );
-        return "    /// <summary>The message of a key that has no arguments; null where there is none.</summary>\n"
-            + $"    public static Message? Find(string key) =>\n        key switch\n        {{\n{cases}            _ => null,\n        }};\n\n";
+        return $$"""
+                /// <summary>The message of a key that has no arguments; null where there is none.</summary>
+                public static Message? Find(string key) =>
+                    key switch
+                    {
+            {{cases}}            _ => null,
+                    };
+
+
+            """;
     }
 
     private string Member(ResxEntry entry, IEnumerable<(string Language, Dictionary<string, ResxEntry> Entries, ResxFile File)> others)
