@@ -70,8 +70,11 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
                 }
 
                 break;
-            case ArgumentKind.Name or ArgumentKind.Word or ArgumentKind.Id or ArgumentKind.Field:
+            case ArgumentKind.Name or ArgumentKind.Word or ArgumentKind.Id:
                 text.Append(argument.Value);
+                break;
+            case ArgumentKind.Field:
+                text.Append(FieldText.In(written, (string)argument.Value!));
                 break;
             default:
                 text.Append(LanguageText.Number(written, Measure(argument)));

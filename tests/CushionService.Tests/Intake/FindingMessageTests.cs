@@ -1,3 +1,5 @@
+using System.Reflection;
+using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
@@ -33,6 +35,43 @@ public sealed class FindingMessageTests
         Assert.Equal(FieldTexts.LengthRange("Thickness", Length.FromInches(0.25m), Length.FromInches(24)), message);
         Assert.Equal("Thickness must be between 1/4 in and 24 in.", Written(message, LengthUnit.Inch));
         Assert.Equal("Thickness must be between about 6.4 mm and 609.6 mm.", Written(message, LengthUnit.Millimetre));
+    }
+
+    [Fact]
+    public void A_field_is_named_in_the_language_of_its_sentence()
+    {
+        Message message = Found("""{ "/cushions/0/thickness": 100 }""", "/cushions/0/thickness");
+
+        Assert.StartsWith("Stärke: ", new MessageWriter(Language.German, LengthUnit.Centimetre).Text(message), StringComparison.Ordinal);
+        Assert.StartsWith("Épaisseur", new MessageWriter(Language.French, LengthUnit.Centimetre).Text(message), StringComparison.Ordinal);
+        Assert.StartsWith("Grosor", new MessageWriter(Language.Spanish, LengthUnit.Centimetre).Text(message), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_field_of_an_order_has_words_in_every_language()
+    {
+        Type names = typeof(Message).Assembly.GetType("CushionService.Engine.Messages.FieldNameTexts", throwOnError: true)!;
+        string[] fields =
+        [
+            .. typeof(Order)
+                .Assembly.GetTypes()
+                .Where(type => type.Namespace == typeof(Order).Namespace && type != typeof(ReceivedOrder))
+                .SelectMany(type => type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly))
+                .Select(property => property.Name)
+                .Distinct(),
+        ];
+
+        Assert.Contains("SeamAllowance", fields);
+        Assert.All(
+            fields,
+            field =>
+            {
+                var name = names.GetProperty(field)?.GetValue(null) as Message;
+                Assert.True(name is not null, $"FieldNameTexts.resx has no words for {field}.");
+                Assert.Equal(FieldNames.Words(field), Written(name, LengthUnit.Inch));
+                Assert.All(Enum.GetValues<Language>(), language => Assert.Equal(language, name.Template.Written(language)));
+            }
+        );
     }
 
     [Theory]
