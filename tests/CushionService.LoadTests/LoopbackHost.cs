@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using System.Security.Cryptography;
+using System.Text;
 using CushionService.Desk;
 
 namespace CushionService.LoadTests;
@@ -44,13 +46,13 @@ internal sealed class LoopbackHost : IDisposable
     public int Id => _process.Id;
 
     /// <summary>Starts the service, and waits until it hears.</summary>
-    /// <param name="settings">Environment variables.</param>
-    public static Task<LoopbackHost> StartAsync(params (string Name, string Value)[] settings) =>
+    /// <param name="settings">Environment variables; null leaves the service its own.</param>
+    public static Task<LoopbackHost> StartAsync(params (string Name, string? Value)[] settings) =>
         StartAsync([typeof(OrderDesk).Assembly.Location], settings);
 
     /// <summary>Starts the service with the floor beside it.</summary>
-    /// <param name="settings">Environment variables.</param>
-    public static Task<LoopbackHost> StartWithFloorAsync(params (string Name, string Value)[] settings)
+    /// <param name="settings">Environment variables; null leaves the service its own.</param>
+    public static Task<LoopbackHost> StartWithFloorAsync(params (string Name, string? Value)[] settings)
     {
         // The floor is in the load tests' own assembly, run as the service is: by its entry point and with its runtime's settings.
         string service = typeof(OrderDesk).Assembly.Location,
@@ -69,7 +71,17 @@ internal sealed class LoopbackHost : IDisposable
         );
     }
 
-    private static async Task<LoopbackHost> StartAsync(string[] command, (string Name, string Value)[] settings)
+    /// <summary>Starts the service as it is shipped, with one key, so that callers without one are limited.</summary>
+    /// <param name="key">The key.</param>
+    public static Task<LoopbackHost> StartShippedAsync(string key) =>
+        StartAsync(
+            ("Access__Anonymous__Rate", null),
+            ("Access__Anonymous__Burst", null),
+            ("Access__Keys__0__Name", "shop"),
+            ("Access__Keys__0__Sha256", Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(key))))
+        );
+
+    private static async Task<LoopbackHost> StartAsync(string[] command, (string Name, string? Value)[] settings)
     {
         ProcessStartInfo start = new("dotnet", command) { RedirectStandardOutput = true };
         // As the container sets it.
@@ -79,7 +91,7 @@ internal sealed class LoopbackHost : IDisposable
         start.Environment["Access__Anonymous__Burst"] = "10000000";
         start.Environment["ASPNETCORE_URLS"] = "http://127.0.0.1:0";
         start.Environment["GRPC_URLS"] = "http://127.0.0.1:0";
-        foreach ((string name, string value) in settings)
+        foreach ((string name, string? value) in settings)
         {
             start.Environment[name] = value;
         }

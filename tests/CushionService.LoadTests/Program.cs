@@ -40,6 +40,12 @@ switch (args)
         return await FuzzRun.RunAsync(number == 0 ? 1_000_000 : number);
     case ["chaos"] or ["chaos", _]:
         return await ChaosRun.RunAsync(number == 0 ? 20 : number);
+    case ["attack"] or ["attack", _]:
+        await AttackRun.RunAsync(number == 0 ? 30 : number);
+        return 0;
+    case ["amplification"]:
+        await AmplificationRun.RunAsync();
+        return 0;
     case ["parse"]:
         ParserTarget.Run();
         return 0;
@@ -60,6 +66,8 @@ switch (args)
               overload [seconds]    sends five times what the service can do (60)
               soak [minutes]        sends half of what the service can do (20)
               fuzz [requests]       sends that many spoilt orders through both doors (1000000)
+              attack [seconds]      one address sends its worst, another one its usual calls, with the settings that are shipped (30)
+              amplification         for every call the most bytes and processor time to a byte of request
               chaos [seconds]       kills and restarts two instances behind nginx, in phases of that length (20)
             """
         );

@@ -1,10 +1,13 @@
+using System.Net;
 using System.Net.Sockets;
 
 namespace CushionService.LoadTests.Generating;
 
 /// <summary>One connection of HTTP/1.1 that sends prepared requests: cheap, since the generator shares the processors with the
 /// service.</summary>
-internal sealed class RestConnection(Uri at) : IConnection
+/// <param name="at">The service.</param>
+/// <param name="from">The address that calls, of the loopback network; null for the usual one.</param>
+internal sealed class RestConnection(Uri at, IPAddress? from = null) : IConnection
 {
     private const int LongestAnswer = 1 << 20;
 
@@ -19,6 +22,11 @@ internal sealed class RestConnection(Uri at) : IConnection
             if (_socket is null)
             {
                 _socket = new Socket(SocketType.Stream, ProtocolType.Tcp) { NoDelay = true };
+                if (from is not null)
+                {
+                    _socket.Bind(new IPEndPoint(from, 0));
+                }
+
                 await _socket.ConnectAsync(at.Host, at.Port, cancellation);
             }
 
