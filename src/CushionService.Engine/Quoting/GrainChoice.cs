@@ -18,10 +18,15 @@ internal sealed class GrainChoice
     // Rows and single cushions that are turned one at a time; a bound on time, for every turn is a layout.
     private const int MostTurned = 8;
 
-    // All layouts that are tried take about as many steps as one quick search.
-    private const int Sharing = 2 + MostTurned;
+    // What a quick search is given by all ways together; a longer one is given half of its own steps.
+    private const int Ways = 2 + MostTurned;
 
     private readonly OrderSpecification _order;
+
+    // As hard as the order's own search, or a way could win that sells longer in the end; but a thorough comparison takes too long.
+    private Effort Effort => _order.Effort == Effort.Quick ? Effort.Quick : Effort.Standard;
+
+    private int Sharing => _order.Effort == Effort.Quick ? Ways : 2 * Ways;
     private readonly ImmutableArray<IConstruction> _constructions;
 
     // The row of each cushion, or a number of its own beyond the rows: what has one number turns together.
@@ -143,7 +148,7 @@ internal sealed class GrainChoice
     // What is sold of the fabrics of open cushions; null where a piece does not fit.
     private Trial? Sold(bool[] way)
     {
-        Drafting drafting = Drafting.Decided(With(way) with { Effort = Effort.Quick }, _constructions, []);
+        Drafting drafting = Drafting.Decided(With(way), _constructions, []);
         if (!drafting.Violations.IsEmpty)
         {
             return null;
@@ -156,7 +161,7 @@ internal sealed class GrainChoice
             CutPiece[] pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
             if (pieces.Length > 0 && _order.Cushions.Any(cushion => Open(cushion, _order).Contains(fabric)))
             {
-                var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort.Quick, Sharing, CancellationToken.None));
+                var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort, Sharing, CancellationToken.None));
                 sold += yardage.Sold;
                 taken.Add(DraftTexts.FabricTaken(yardage.SoldAmount, fabric.Name));
             }

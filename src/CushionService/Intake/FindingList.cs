@@ -43,12 +43,11 @@ internal sealed class FindingList
         found.Pointer.StartsWith(pointer, StringComparison.Ordinal)
         && (found.Pointer.Length == pointer.Length ? found.Code != NotApplicable : found.Pointer[pointer.Length] == '/');
 
-    // Compared as UTF-16, so that every machine sorts them the same way.
     private static ImmutableArray<Violation> Sorted(IEnumerable<Violation> found) =>
         [
             .. found
                 .DistinctBy(violation => (violation.Pointer, violation.Code))
-                .OrderBy(violation => violation.Pointer, StringComparer.Ordinal)
+                .OrderBy(violation => violation.Pointer, PointerOrder.Instance)
                 .ThenBy(violation => violation.Code, StringComparer.Ordinal),
         ];
 }

@@ -1,10 +1,12 @@
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
+using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Layouts;
 
@@ -67,10 +69,41 @@ public sealed class GrainFacts
         Assert.All(drafting.Pieces, piece => Assert.Equal(railroaded, piece.IsRailroaded));
         Assert.Equal("grain-chosen", said.Code);
         Assert.StartsWith(
-            $"seat is cut {(railroaded ? "railroaded" : "up the bolt")}. The order takes {taken} of ",
+            $"seat is cut {(railroaded ? "railroaded" : "up the bolt")}. In a first comparison, the order takes {taken} of ",
             said.Detail.ToString(),
             StringComparison.Ordinal
         );
+    }
+
+    [Theory]
+    [InlineData(Effort.Quick)]
+    [InlineData(Effort.Standard)]
+    public void Either_way_never_sells_longer_than_one_way(Effort effort)
+    {
+        var random = new Random(9);
+        for (int order = 0; order < (effort == Effort.Quick ? 40 : 6); order++)
+        {
+            CushionSpecification[] cushions =
+            [
+                .. Enumerable
+                    .Range(0, random.Next(1, 5))
+                    .Select(i => KnifeEdge(random.Next(24, 104) / 2m, random.Next(24, 104) / 2m, HandSewn) with { Id = $"c{i}" }),
+            ];
+            Length? Sold(Grain grain)
+            {
+                Drafting drafting = Drafting.Of(
+                    Order(cushions[0], Fabric with { Grain = grain }) with
+                    {
+                        Cushions = [.. cushions],
+                        Effort = effort,
+                    }
+                );
+                return drafting.Violations.IsEmpty ? QuotePipeline.LayOut(drafting, CancellationToken.None).Single().Sold : null;
+            }
+
+            Length least = new[] { Sold(Grain.UpTheBolt), Sold(Grain.Railroaded) }.OfType<Length>().Min();
+            Assert.True(Sold(Grain.Either) <= least, $"order {order}");
+        }
     }
 
     [Fact]
