@@ -3,6 +3,7 @@ using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Desk;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Grpc.Mapping;
 using CushionService.Json;
 using CushionService.LoadTests.Generating;
@@ -83,7 +84,7 @@ internal static class ParserTarget
                 break;
             case Query:
                 FlatOrder flat = new(QueryHelpers.ParseQuery(Encoding.UTF8.GetString(rest)));
-                _ = EstimateTag.Of(flat);
+                _ = EstimateTag.Of(flat, Language.English);
                 Check(flat.Order);
                 break;
             case Text:

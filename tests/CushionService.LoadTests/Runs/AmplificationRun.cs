@@ -164,10 +164,16 @@ internal static class AmplificationRun
     }
 
     private static string Order(string cushions, string fabric = "") =>
-        $$"""{"units":"in","effort":"quick","cushions":[{{cushions}}],"fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}{{fabric}}}]}""";
+        $$"""
+            {"units":"in","effort":"quick","cushions":[{{cushions}}],
+             "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"}{{fabric}}}]}
+            """;
 
     private static string Cushion(string construction, string outline, int quantity, string more = "", string id = "c") =>
-        $$"""{"id":"{{id}}","quantity":{{quantity}},"construction":"{{construction}}","outline":{{outline}},"closure":{"kind":"zipper","side":"back"}{{(construction == "boxed" ? ",\"thickness\":3" : "")}}{{more}}}""";
+        $$"""
+            {"id":"{{id}}","quantity":{{quantity}},"construction":"{{construction}}","outline":{{outline}},
+             "closure":{"kind":"zipper","side":"back"}{{(construction == "boxed" ? ",\"thickness\":3" : "")}}{{more}}}
+            """;
 
     private static string Tee(int quantity) =>
         Cushion(
