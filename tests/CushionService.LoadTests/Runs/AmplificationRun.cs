@@ -57,7 +57,7 @@ internal static class AmplificationRun
     public static async Task RunAsync()
     {
         Console.WriteLine(
-            "call, accept, caller: the most bytes of answer, and the most processor time, to a byte of request, and by which order"
+            "call, accept, caller: the most bytes of answer, and the most processor time, to a byte of request, and the order that did"
         );
         foreach (bool keyed in (bool[])[false, true])
         {
