@@ -5,6 +5,7 @@ using System.Text.Json;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications.Outlines;
@@ -23,14 +24,18 @@ internal static class CatalogueWording
     /// <summary>The catalogue in a language. It is made once.</summary>
     public static CatalogueAnswer In(Language language) => Catalogues[(int)language].Value;
 
-    private static CatalogueAnswer Of(Language language) =>
-        new()
+    private static CatalogueAnswer Of(Language language)
+    {
+        // No description holds a measure.
+        var writer = new MessageWriter(language, LengthUnit.Centimetre);
+        return new()
         {
             Engine = EngineVersion.Current,
-            Constructions = [.. ConstructionRegistry.All.Select(construction => Of(construction.Offer))],
+            Constructions = [.. ConstructionRegistry.All.Select(construction => Of(construction.Offer, writer))],
             Outlines = [.. Enum.GetValues<OutlineKind>().Select(Of)],
-            Fields = [.. FieldsOf(typeof(Order), "", new ContractComments())],
+            Fields = [.. FieldsOf(typeof(Order), "", writer)],
         };
+    }
 
     private static OutlineAnswer Of(OutlineKind kind)
     {
@@ -48,11 +53,11 @@ internal static class CatalogueWording
             new() { Pointer = $"/cushions/*/outline/{FieldNames.Json(name)}", Required = required };
     }
 
-    private static ConstructionAnswer Of(ConstructionOffer offer) =>
+    private static ConstructionAnswer Of(ConstructionOffer offer, MessageWriter writer) =>
         new()
         {
             Kind = offer.Kind,
-            Description = offer.Description,
+            Description = writer.Text(offer.Description),
             Outlines = offer.Outlines,
             Closures = [.. offer.Closures.Select(closure => new ClosureOption { Kind = closure.Kind, Sides = closure.Sides })],
             Thickness = offer.Thickness,
@@ -78,7 +83,7 @@ internal static class CatalogueWording
             ],
         };
 
-    private static IEnumerable<FieldAnswer> FieldsOf(Type record, string at, ContractComments comments)
+    private static IEnumerable<FieldAnswer> FieldsOf(Type record, string at, MessageWriter writer)
     {
         foreach (PropertyInfo property in record.GetProperties())
         {
@@ -92,7 +97,7 @@ internal static class CatalogueWording
             {
                 Pointer = pointer,
                 Type = kind,
-                Description = comments.Of(property),
+                Description = writer.Text(Descriptions.Of(property)),
                 Required = property.IsDefined(typeof(RequiredAttribute)),
                 // A list's range is that of how many entries it has.
                 Minimum = numbers?.Minimum.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? lengths?.Minimum,
@@ -108,7 +113,7 @@ internal static class CatalogueWording
             }
             else if (kind is FieldType.Group or FieldType.List && entry is not { IsEnum: true })
             {
-                foreach (FieldAnswer field in FieldsOf(entry ?? type, entry is null ? pointer : $"{pointer}/*", comments))
+                foreach (FieldAnswer field in FieldsOf(entry ?? type, entry is null ? pointer : $"{pointer}/*", writer))
                 {
                     yield return field;
                 }

@@ -25,7 +25,7 @@ internal sealed class Bolster : IConstruction
         new()
         {
             Kind = Construction.Bolster,
-            Description = "A roll with flat, gathered or tied ends; half a circle makes a half bolster.",
+            Description = ConstructionTexts.Bolster,
             Outlines = [OutlineKind.Circle, OutlineKind.HalfRound],
             Closures =
             [

@@ -22,7 +22,7 @@ internal sealed class Boxed : IConstruction
         new()
         {
             Kind = Construction.Boxed,
-            Description = "Two faces joined by a boxing as high as the cushion is thick.",
+            Description = ConstructionTexts.Boxed,
             Outlines = [.. Enum.GetValues<OutlineKind>()],
             Closures =
             [

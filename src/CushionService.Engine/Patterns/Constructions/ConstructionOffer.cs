@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
@@ -13,7 +14,7 @@ public sealed record ConstructionOffer
     public required Construction Kind { get; init; }
 
     /// <summary>What it is, in a sentence.</summary>
-    public required string Description { get; init; }
+    public required Message Description { get; init; }
 
     /// <summary>The outlines that it takes.</summary>
     public required ImmutableArray<OutlineKind> Outlines { get; init; }

@@ -21,7 +21,7 @@ internal sealed class Flanged : IConstruction
         new()
         {
             Kind = Construction.Flanged,
-            Description = "Two faces that stand out beyond a stitched line round the body.",
+            Description = ConstructionTexts.Flanged,
             Outlines = [OutlineKind.Rectangle],
             Closures =
             [

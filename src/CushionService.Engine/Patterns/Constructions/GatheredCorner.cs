@@ -22,7 +22,7 @@ internal sealed class GatheredCorner : IConstruction
         new()
         {
             Kind = Construction.GatheredCorner,
-            Description = "Two sheets with rounded corners that are gathered to the depth of the edge.",
+            Description = ConstructionTexts.GatheredCorner,
             Outlines = [OutlineKind.Rectangle],
             Closures =
             [

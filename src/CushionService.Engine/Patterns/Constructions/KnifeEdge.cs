@@ -20,7 +20,7 @@ internal sealed class KnifeEdge : IConstruction
         new()
         {
             Kind = Construction.KnifeEdge,
-            Description = "Two faces sewn to each other at the edge.",
+            Description = ConstructionTexts.KnifeEdge,
             Outlines = [.. Enum.GetValues<OutlineKind>()],
             Closures =
             [

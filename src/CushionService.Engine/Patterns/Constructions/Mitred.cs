@@ -33,7 +33,7 @@ internal sealed class Mitred : IConstruction
         new()
         {
             Kind = Construction.Mitred,
-            Description = "Two sheets whose notched corners make the box.",
+            Description = ConstructionTexts.Mitred,
             Outlines = [OutlineKind.Rectangle],
             Closures =
             [

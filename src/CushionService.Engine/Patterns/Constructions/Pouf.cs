@@ -22,7 +22,7 @@ internal sealed class Pouf : IConstruction
         new()
         {
             Kind = Construction.Pouf,
-            Description = "A round floor cushion: a drum, or one whose top and wall are gored.",
+            Description = ConstructionTexts.Pouf,
             Outlines = [OutlineKind.Circle],
             Closures =
             [

@@ -23,7 +23,7 @@ internal sealed class Waterfall : IConstruction
         new()
         {
             Kind = Construction.Waterfall,
-            Description = "One sheet over top, front and underside, a panel at each side, the closure at the back.",
+            Description = ConstructionTexts.Waterfall,
             Outlines = [OutlineKind.Rectangle],
             Closures =
             [

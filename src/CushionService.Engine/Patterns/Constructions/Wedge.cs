@@ -21,7 +21,7 @@ internal sealed class Wedge : IConstruction
         new()
         {
             Kind = Construction.Wedge,
-            Description = "A box that is lower at the front than at the back.",
+            Description = ConstructionTexts.Wedge,
             Outlines = [OutlineKind.Rectangle],
             Closures =
             [
