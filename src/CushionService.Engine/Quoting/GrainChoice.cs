@@ -21,12 +21,10 @@ internal sealed class GrainChoice
     // What a quick search is given by all ways together; a longer one is given half of its own steps.
     private const int Ways = 2 + MostTurned;
 
+    // Cushions of an order that is searched in so little time that both plain ways are searched as hard as the order.
+    private const int Few = 6;
+
     private readonly OrderSpecification _order;
-
-    // As hard as the order's own search, or a way could win that sells longer in the end; but a thorough comparison takes too long.
-    private Effort Effort => _order.Effort == Effort.Quick ? Effort.Quick : Effort.Standard;
-
-    private int Sharing => _order.Effort == Effort.Quick ? Ways : 2 * Ways;
     private readonly ImmutableArray<IConstruction> _constructions;
 
     // The row of each cushion, or a number of its own beyond the rows: what has one number turns together.
@@ -86,8 +84,10 @@ internal sealed class GrainChoice
             railroaded = [.. _isOpen.Select(_ => true)];
         Keep(up);
         Keep(railroaded);
-        (Trial? Sold, bool[] Way) best = (Sold(up), up),
-            other = (Sold(railroaded), railroaded);
+        int cushions = _order.Cushions.Sum(cushion => cushion.Quantity),
+            plain = cushions <= Few ? 1 : Sharing;
+        (Trial? Sold, bool[] Way) best = (Sold(up, plain), up),
+            other = (Sold(railroaded, plain), railroaded);
         (Trial? allUp, Trial? allRailroaded) = (best.Sold, other.Sold);
         best = IsShorter(other.Sold, best.Sold) ? other : best;
         int[] open = [.. _groups.Where((_, i) => _isOpen[i]).Distinct()];
@@ -95,7 +95,7 @@ internal sealed class GrainChoice
         {
             bool[] turned = [.. best.Way.Select((way, i) => _groups[i] == group ? !way : way)];
             Keep(turned);
-            Trial? sold = turned.SequenceEqual(best.Way) ? best.Sold : Sold(turned);
+            Trial? sold = turned.SequenceEqual(best.Way) ? best.Sold : Sold(turned, Sharing);
             best = IsShorter(sold, best.Sold) ? (sold, turned) : best;
         }
 
@@ -108,6 +108,11 @@ internal sealed class GrainChoice
                 DraftTexts.GrainChosen(_order.Cushions[i].Name, best.Way[i], Taken(best.Sold), Taken(allUp), Taken(allRailroaded))
             );
     }
+
+    // As hard as the order's own search, or a way could win that sells longer in the end; but a thorough comparison takes too long.
+    private Effort Effort => _order.Effort == Effort.Quick ? Effort.Quick : Effort.Standard;
+
+    private int Sharing => _order.Effort == Effort.Quick ? Ways : 2 * Ways;
 
     // A way in which a piece does not fit is null, and loses to any that can be cut.
     private static bool IsShorter(Trial? one, Trial? other) => one is not null && (other is null || one.Sold < other.Sold);
@@ -146,7 +151,7 @@ internal sealed class GrainChoice
     }
 
     // What is sold of the fabrics of open cushions; null where a piece does not fit.
-    private Trial? Sold(bool[] way)
+    private Trial? Sold(bool[] way, int sharing)
     {
         Drafting drafting = Drafting.Decided(With(way), _constructions, []);
         if (!drafting.Violations.IsEmpty)
@@ -161,7 +166,7 @@ internal sealed class GrainChoice
             CutPiece[] pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
             if (pieces.Length > 0 && _order.Cushions.Any(cushion => Open(cushion, _order).Contains(fabric)))
             {
-                var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort, Sharing, CancellationToken.None));
+                var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort, sharing, CancellationToken.None));
                 sold += yardage.Sold;
                 taken.Add(DraftTexts.FabricTaken(yardage.SoldAmount, fabric.Name));
             }

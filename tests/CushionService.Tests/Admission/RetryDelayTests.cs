@@ -11,6 +11,7 @@ using Google.Protobuf.WellKnownTypes;
 using Google.Rpc;
 using Grpc.Core;
 using Microsoft.AspNetCore.Http;
+using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Options;
 
@@ -99,7 +100,10 @@ public sealed class RetryDelayTests
             Purposes.Yardage,
             CancellationToken.None
         );
-        DefaultHttpContext http = new();
+        using ServiceProvider services = new ServiceCollection()
+            .AddSingleton<IConfiguration>(new ConfigurationBuilder().Build())
+            .BuildServiceProvider();
+        DefaultHttpContext http = new() { RequestServices = services };
         await Problems.WriteAsync(http, outcome.Refusal!);
 
         Assert.Equal("busy", Assert.Single(outcome.Refusal!.Violations).Code);
