@@ -17,16 +17,18 @@ internal static class LanguageText
         }
 
         bool rounded = text.StartsWith(LengthText.Rounding, StringComparison.Ordinal);
-        string exact = (rounded ? text[LengthText.Rounding.Length..] : text).Replace('.', ',');
+        string exact = (rounded ? text[LengthText.Rounding.Length..] : text)
+            .Replace('.', ',')
+            .Replace(" %", "\u00a0%", StringComparison.Ordinal);
         return (rounded ? About(language) : "") + (language == Language.German ? Zoll(exact) : exact);
     }
 
     /// <summary>What comes between two entries of a list.</summary>
-    public static string Between(Conjunction conjunction) =>
+    public static string Between(Language language, Conjunction conjunction) =>
         conjunction switch
         {
             Conjunction.Sum => " + ",
-            Conjunction.Semicolon => "; ",
+            Conjunction.Semicolon => language == Language.French ? "\u00a0; " : "; ",
             _ => ", ",
         };
 
@@ -34,7 +36,7 @@ internal static class LanguageText
     public static string BeforeLast(Language language, Conjunction conjunction) =>
         (conjunction, language) switch
         {
-            (Conjunction.None or Conjunction.Sum or Conjunction.Semicolon, _) => Between(conjunction),
+            (Conjunction.None or Conjunction.Sum or Conjunction.Semicolon, _) => Between(language, conjunction),
             (Conjunction.And, Language.German) => " und ",
             (Conjunction.And, Language.French) => " et ",
             (Conjunction.And, Language.Spanish) => " y ",

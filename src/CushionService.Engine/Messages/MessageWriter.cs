@@ -64,9 +64,11 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
                     text.Append(
                         i == 0 ? ""
                         : i == values.Length - 1 ? LanguageText.BeforeLast(written, conjunction)
-                        : LanguageText.Between(conjunction)
+                        : LanguageText.Between(written, conjunction)
                     );
+                    int start = text.Length;
                     Write(text, values[i], Conjunction.None, written);
+                    Euphony.Mend(text, start, written);
                 }
 
                 break;
@@ -77,7 +79,9 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
                 text.Append(FieldText.In(written, (string)argument.Value!));
                 break;
             default:
+                int measure = text.Length;
                 text.Append(LanguageText.Number(written, Measure(argument)));
+                Euphony.Mend(text, measure, written);
                 break;
         }
     }
