@@ -1,5 +1,6 @@
 using CushionService.Access;
 using CushionService.Admission;
+using CushionService.Bulk;
 using CushionService.Desk;
 using CushionService.Grpc;
 using CushionService.Languages;
@@ -18,6 +19,16 @@ if (args is [HealthProbe.Option])
 if (args is [PriceBookCheck.Option, string folder])
 {
     return PriceBookCheck.Run(folder, Console.Out);
+}
+
+if (args is [WorkerProgram.Option, .. string[] settings])
+{
+    return await WorkerProgram.RunAsync(settings);
+}
+
+if (args is [BulkProgram.Option, .. string[] files])
+{
+    return await BulkProgram.RunAsync(files, Console.Error);
 }
 
 WebApplicationBuilder builder = WebApplication.CreateBuilder(

@@ -32,7 +32,7 @@ internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, 
         Grant grant = caller.Grant;
         // An answer that caches keep must not say what is left to the one who asked first.
         bool isPublic = !caller.IsKnown && metadata.GetMetadata<PublicAnswerAttribute>() is not null;
-        if (!limits.Take(caller, http.Response, isPublic))
+        if (!await limits.TakeAsync(caller, http.Response, isPublic))
         {
             await RejectionWriter.TooManyCallsAsync(http, LimitTexts.Rate(grant.Rate, grant.Burst), retry.NextSeconds());
         }

@@ -47,6 +47,10 @@ internal sealed class AdmissionOptions
     [Range(0.0, 1.0)]
     public double StreamShare { get; init; } = 0.5;
 
+    /// <summary>Where Redis is, in which instances share the rates of callers: <c>redis:6379</c>, or more of what StackExchange.Redis
+    /// reads. When left out, each instance has limits of its own.</summary>
+    public string? Redis { get; init; }
+
     /// <summary>Requests a second that one address may keep up for what needs no scope: pages, the document,
     /// reflection.</summary>
     [Range(1, 1_000_000)]

@@ -1,3 +1,5 @@
+using Microsoft.Extensions.DependencyInjection.Extensions;
+
 namespace CushionService.Admission;
 
 /// <summary>Registers admission: the limits, the turns and the workers.</summary>
@@ -15,6 +17,13 @@ internal static class AdmissionSetup
         builder.Services.AddSingleton<RetryDelay>();
         builder.Services.AddSingleton<Turns>();
         builder.Services.AddSingleton<WorkLimits>();
+        if (!string.IsNullOrEmpty(builder.Configuration[$"{AdmissionOptions.Section}:{nameof(AdmissionOptions.Redis)}"]))
+        {
+            builder.Services.TryAddSingleton(TimeProvider.System);
+            builder.Services.AddSingleton<SharedBuckets>();
+            builder.Services.AddHealthChecks().AddCheck<SharedBucketHealth>("shared-limits");
+        }
+
         builder.Services.AddSingleton<RateLimits>();
         builder.Services.AddSingleton<OrderDispatcher>();
     }

@@ -102,7 +102,9 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
     // The same order is welcome a little later.
     private Refusal Busy() => new([new Violation("", "busy", AdmissionTexts.Busy)]) { RetryAfterSeconds = retry.NextSeconds() };
 
-    // The same order would take as long again: it is the order that must change, not the moment.
-    private static Refusal TooSlow(TimeSpan time) =>
+    /// <summary>The refusal of an order that was cancelled at its deadline. The same order would take as long again: it is the order that
+    /// must change, not the moment.</summary>
+    /// <param name="time">The deadline.</param>
+    public static Refusal TooSlow(TimeSpan time) =>
         new([new Violation("", "too-slow", AdmissionTexts.TooSlow((long)Math.Round(time.TotalSeconds)), null, time.TotalSeconds)]);
 }

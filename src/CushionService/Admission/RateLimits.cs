@@ -4,12 +4,13 @@ using Microsoft.Extensions.Options;
 
 namespace CushionService.Admission;
 
-/// <summary>How often each caller may call (token bucket), and how many streams it may have open. The limits are those
-/// of this instance: two instances behind a balancer admit twice as much.</summary>
+/// <summary>How often each caller may call (token bucket), and how many streams it may have open. The limits are those of this
+/// instance: two instances behind a balancer admit twice as much, except of calls where the instances share their buckets.</summary>
 /// <param name="options">The limits of what needs no scope.</param>
+/// <param name="shared">The buckets that instances share; null where they share none.</param>
 /// <remarks>The limits are part of each partition's key, so that a grant that is configured anew takes effect with the
 /// next call.</remarks>
-internal sealed class RateLimits(IOptions<AdmissionOptions> options) : IDisposable
+internal sealed class RateLimits(IOptions<AdmissionOptions> options, SharedBuckets? shared = null) : IDisposable
 {
     private readonly PartitionedRateLimiter<Caller> _calls = PartitionedRateLimiter.Create<Caller, (string, int, int)>(caller =>
         RateLimitPartition.GetTokenBucketLimiter(
@@ -62,21 +63,21 @@ internal sealed class RateLimits(IOptions<AdmissionOptions> options) : IDisposab
     /// <param name="isPublic">Whether the answer is one that caches keep for others; then only a rejection has the
     /// headers.</param>
     /// <returns>Whether the caller may make the call.</returns>
-    public bool Take(Caller caller, HttpResponse response, bool isPublic)
+    public async ValueTask<bool> TakeAsync(Caller caller, HttpResponse response, bool isPublic)
     {
-        using RateLimitLease lease = _calls.AttemptAcquire(caller);
-        if (isPublic && lease.IsAcquired)
+        Grant grant = caller.Grant;
+        (bool taken, long left) =
+            shared is not null && await shared.TakeAsync(caller.Name, grant.Rate, grant.Burst) is { } kept ? kept : TakeHere(caller);
+        if (isPublic && taken)
         {
             return true;
         }
 
-        Grant grant = caller.Grant;
         // The window says in how many seconds the whole burst is available again: what is used, over the rate, rounded
         // up.
-        long left = _calls.GetStatistics(caller)?.CurrentAvailablePermits ?? 0;
         response.Headers["RateLimit-Policy"] = $"\"calls\";q={grant.Rate};w=1, \"burst\";q={grant.Burst}";
         response.Headers["RateLimit"] = $"\"burst\";r={left};t={(grant.Burst - left + grant.Rate - 1) / grant.Rate}";
-        return lease.IsAcquired;
+        return taken;
     }
 
     /// <summary>Opens a stream if the caller may have one more. Disposing of the lease closes it.</summary>
@@ -88,5 +89,11 @@ internal sealed class RateLimits(IOptions<AdmissionOptions> options) : IDisposab
         _calls.Dispose();
         _streams.Dispose();
         _pages.Dispose();
+    }
+
+    private (bool Taken, long Left) TakeHere(Caller caller)
+    {
+        using RateLimitLease lease = _calls.AttemptAcquire(caller);
+        return (lease.IsAcquired, _calls.GetStatistics(caller)?.CurrentAvailablePermits ?? 0);
     }
 }

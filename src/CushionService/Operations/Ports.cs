@@ -39,6 +39,25 @@ internal static class Ports
         });
     }
 
+    /// <summary>Configures the address of a worker, which has health and metrics alone: that of <c>MANAGEMENT_URLS</c>, or else of
+    /// <c>ASPNETCORE_URLS</c>.</summary>
+    public static void ListenForPlatform(this WebApplicationBuilder builder)
+    {
+        string urls =
+            builder.Configuration[ManagementPort.Setting]
+            ?? builder.Configuration[WebHostDefaults.ServerUrlsKey]
+            ?? "http://localhost:8080";
+        builder.Configuration.AddInMemoryCollection([new(WebHostDefaults.ServerUrlsKey, ";")]);
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            foreach (string url in Split(urls))
+            {
+                Listen(kestrel, BindingAddress.Parse(url), HttpProtocols.Http1);
+            }
+        });
+    }
+
     /// <summary>Several addresses, separated by semicolons.</summary>
     public static string[] Split(string urls) => urls.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 

@@ -1,5 +1,4 @@
 using CushionService.Contract;
-using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Rejections;
 
@@ -24,7 +23,9 @@ internal sealed record CodeEntry(
 )
 {
     /// <summary>The entry of a code.</summary>
-    public static CodeEntry Of(Code code) =>
+    /// <param name="code">The code.</param>
+    /// <param name="words">Writes its meaning.</param>
+    public static CodeEntry Of(Code code, MessageWriter words) =>
         new(
             code.Name,
             ProblemAddress.Of(code.Name),
@@ -32,6 +33,6 @@ internal sealed record CodeEntry(
             code.Http,
             code.GrpcName,
             code.MaySendAgain,
-            new MessageWriter(Language.English, LengthUnit.Inch).Text(code.Meaning)
+            words.Text(code.Meaning)
         );
 }

@@ -20,17 +20,19 @@ internal static class OrderedWindow
     /// <param name="write">Writes one answer. The flag says that the next is ready too, so that this one need not be
     /// flushed yet.</param>
     /// <param name="cancellation">Ends the stream.</param>
+    /// <param name="workers">Entries worked on at the same time; twice as many are read and not yet answered.</param>
     /// <exception cref="OperationCanceledException">The stream was cancelled.</exception>
     public static async Task AnswerAsync<TEntry, TAnswer>(
         IAsyncEnumerable<TEntry> entries,
         Func<TEntry, CancellationToken, Task<TAnswer>> answer,
         Func<TAnswer, bool, CancellationToken, ValueTask> write,
-        CancellationToken cancellation
+        CancellationToken cancellation,
+        int workers = Workers
     )
     {
         using CancellationTokenSource linked = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        using SemaphoreSlim window = new(Size);
-        using SemaphoreSlim workers = new(Workers);
+        using SemaphoreSlim window = new(2 * workers);
+        using SemaphoreSlim free = new(workers);
         Channel<Task<TAnswer>> underway = Channel.CreateUnbounded<Task<TAnswer>>(
             new UnboundedChannelOptions { SingleReader = true, SingleWriter = true }
         );
@@ -81,17 +83,17 @@ internal static class OrderedWindow
             underway.Writer.Complete(exception);
         }
 
-        // At most two entries pass at the same time. When the stream is cancelled, none waits on.
+        // At most as many entries as there are workers pass at the same time. When the stream is cancelled, none waits on.
         async Task<TAnswer> WorkAsync(TEntry entry, CancellationToken token)
         {
-            await workers.WaitAsync(token);
+            await free.WaitAsync(token);
             try
             {
                 return await answer(entry, token);
             }
             finally
             {
-                workers.Release();
+                free.Release();
             }
         }
     }

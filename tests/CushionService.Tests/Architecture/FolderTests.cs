@@ -41,6 +41,7 @@ public sealed class FolderTests
         "Grpc.Mapping",
         "Grpc",
         "Operations",
+        "Bulk",
         ""
     );
 

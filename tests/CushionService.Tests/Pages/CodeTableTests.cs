@@ -54,7 +54,7 @@ public sealed partial class CodeTableTests
         var table = new StringBuilder("| code | met in | REST | gRPC | what it says |\n|---|---|---|---|---|\n");
         foreach (Code code in CodeRegister.All)
         {
-            string uses = string.Join(", ", CodeEntry.Of(code).Uses),
+            string uses = string.Join(", ", CodeEntry.Of(code, Words).Uses),
                 rest = code.Http + (code.MaySendAgain ? ", again" : ""),
                 grpc = code.GrpcName is { } status ? $"`{status}`" : "";
             table.Append($"| `{code.Name}` | {uses} | {rest} | {grpc} | {Words.Text(code.Meaning)} |\n");

@@ -8,10 +8,11 @@ internal static class PageFrame
     /// <summary>A page. The policy of <c>SecurityHeaders</c> allows no inline style.</summary>
     /// <param name="title">Its title, as text.</param>
     /// <param name="body">What it shows, as HTML.</param>
-    public static string Of(string title, string body) =>
+    /// <param name="language">The tag of its language.</param>
+    public static string Of(string title, string body, string language = "en") =>
         $"""
             <!DOCTYPE html>
-            <html lang="en">
+            <html lang="{language}">
             <head>
               <meta charset="utf-8">
               <meta name="viewport" content="width=device-width">

@@ -1,0 +1,11 @@
+using Microsoft.Extensions.Diagnostics.HealthChecks;
+
+namespace CushionService.Bulk;
+
+/// <summary>A worker is ready while it can reach the queue.</summary>
+internal sealed class QueueHealth(OrderQueue queue) : IHealthCheck
+{
+    /// <summary>Looks at the connection; asks nothing of the server.</summary>
+    public Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default) =>
+        Task.FromResult(queue.IsOpen ? HealthCheckResult.Healthy() : HealthCheckResult.Unhealthy("The queue of orders does not answer."));
+}

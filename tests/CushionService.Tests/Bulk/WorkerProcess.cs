@@ -1,0 +1,75 @@
+using System.Diagnostics;
+
+namespace CushionService.Tests.Bulk;
+
+/// <summary>A worker as a process of its own.</summary>
+internal sealed class WorkerProcess : IDisposable
+{
+    private readonly Process _process;
+    private readonly List<string> _lines = [];
+
+    /// <summary>Starts a worker.</summary>
+    /// <param name="url">The address of the queue.</param>
+    public WorkerProcess(string url)
+    {
+        ProcessStartInfo start = new("dotnet", [typeof(Program).Assembly.Location, "--worker"]) { RedirectStandardOutput = true };
+        start.Environment["MANAGEMENT_URLS"] = "http://127.0.0.1:0";
+        start.Environment["Worker__Url"] = url;
+        start.Environment["Worker__AckWaitSeconds"] = "2";
+        start.Environment["Worker__Orders"] = "2";
+        _process = Process.Start(start)!;
+        _process.OutputDataReceived += (_, line) =>
+        {
+            lock (_lines)
+            {
+                _lines.Add(line.Data ?? "");
+            }
+        };
+        _process.BeginOutputReadLine();
+    }
+
+    public IReadOnlyList<string> Lines
+    {
+        get
+        {
+            lock (_lines)
+            {
+                return [.. _lines];
+            }
+        }
+    }
+
+    /// <summary>The memory that it had at most, in MiB.</summary>
+    public long PeakMiB
+    {
+        get
+        {
+            string peak = File.ReadLines($"/proc/{_process.Id}/status").First(line => line.StartsWith("VmHWM", StringComparison.Ordinal));
+            return long.Parse(peak.Split(' ', StringSplitOptions.RemoveEmptyEntries)[^2], System.Globalization.CultureInfo.InvariantCulture)
+                / 1024;
+        }
+    }
+
+    /// <summary>Ends it as kill -9 does.</summary>
+    public void Kill() => _process.Kill();
+
+    /// <summary>Asks it to end, as a platform does, and waits.</summary>
+    /// <returns>The exit code.</returns>
+    public async Task<int> TerminateAsync()
+    {
+        using Process kill = Process.Start("kill", ["-TERM", $"{_process.Id}"]);
+        await _process.WaitForExitAsync().WaitAsync(TimeSpan.FromSeconds(30));
+        return _process.ExitCode;
+    }
+
+    public void Dispose()
+    {
+        if (!_process.HasExited)
+        {
+            _process.Kill();
+            _process.WaitForExit();
+        }
+
+        _process.Dispose();
+    }
+}
