@@ -3,7 +3,7 @@ namespace CushionService.Bulk;
 /// <summary>A file of answers, one on each line, that a run which was stopped can go on with.</summary>
 internal sealed class AnswerFile : IDisposable
 {
-    // Answers wait in memory for so many bytes; what is lost with them is quoted again.
+    // Answers wait in memory up to this; what is lost with them is quoted again.
     private const int Buffer = 1 << 16;
 
     private readonly FileStream _file;

@@ -19,8 +19,8 @@ internal sealed class BulkDesk(OrderDesk desk, IOptions<AdmissionOptions> option
 {
     /// <summary>Quotes an order, and counts the outcome. Takes as long as the search does.</summary>
     /// <param name="received">The order as it was read; null for one that was too long.</param>
-    /// <param name="stop">Gives the order up.</param>
-    /// <exception cref="OperationCanceledException">The order was given up.</exception>
+    /// <param name="stop">Cancels the order.</param>
+    /// <exception cref="OperationCanceledException">The order was cancelled.</exception>
     public Outcome<QuoteAnswer> Quote(ReceivedOrder? received, CancellationToken stop)
     {
         Outcome<QuoteAnswer> outcome = received is { } order ? Answer(order, stop) : TooLong();

@@ -30,7 +30,7 @@ internal static class OrderSubjects
     /// <summary>The header with the id that the sender has given an order as its <see cref="MessageId"/>.</summary>
     public const string OrderId = "Order-Id";
 
-    /// <summary>The header with the id of a message, by which the server knows duplicates.</summary>
+    /// <summary>The header with the id of a message; the server knows duplicates by it.</summary>
     public const string MessageId = "Nats-Msg-Id";
 
     /// <summary>The header with the HTTP status that the order would have had in a call.</summary>

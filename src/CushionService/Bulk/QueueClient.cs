@@ -13,7 +13,7 @@ using NATS.Client.JetStream.Models;
 
 namespace CushionService.Bulk;
 
-/// <summary>Sends orders to a queue, and hands each its answer when a worker has stored it.</summary>
+/// <summary>Sends orders to a queue, and gives each its answer when a worker has stored it.</summary>
 internal sealed class QueueClient : IAsyncDisposable
 {
     private readonly OrderQueue _queue;

@@ -12,7 +12,7 @@ internal static class WorkerProgram
     /// <summary>The option of the command line.</summary>
     public const string Option = "--worker";
 
-    /// <summary>Works until the process is told to end.</summary>
+    /// <summary>Works until the process is to end.</summary>
     /// <param name="args">The rest of the command line, which is configuration.</param>
     /// <returns>The exit code.</returns>
     public static async Task<int> RunAsync(string[] args)
