@@ -21,7 +21,8 @@ internal static class ProblemAddress
 
     private static string Base(HttpContext http)
     {
-        string? known = http.RequestServices.GetRequiredService<IConfiguration>()[Setting];
+        // A call that no host has made has no services.
+        string? known = http.RequestServices?.GetService<IConfiguration>()?[Setting];
         return known is { Length: > 0 } ? known.TrimEnd('/')
             : http.Request.Host.HasValue ? $"{http.Request.Scheme}://{http.Request.Host}{http.Request.PathBase}"
             : "";
