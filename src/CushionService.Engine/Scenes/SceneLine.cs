@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Patterns.Panels;
+
+namespace CushionService.Engine.Scenes;
+
+/// <summary>An edge as it lies in the scene.</summary>
+/// <param name="Edge">The edge.</param>
+/// <param name="Points">From its start to its end.</param>
+/// <param name="Flat">The same points on the whole panel.</param>
+/// <param name="Patch">The patch that it is of.</param>
+public sealed record SceneLine(EdgeRef Edge, ImmutableArray<Vector> Points, ImmutableArray<PlanePoint> Flat, ScenePatch Patch)
+{
+    /// <summary>The directions away from the panel at each point, in the panel's own surface, one long.</summary>
+    public IEnumerable<Vector> Outward()
+    {
+        for (var i = 0; i < Points.Length; i++)
+        {
+            Vector along = Points[Math.Min(i + 1, Points.Length - 1)] - Points[Math.Max(i - 1, 0)];
+            PlanePoint flat = Flat[Math.Min(i + 1, Points.Length - 1)] - Flat[Math.Max(i - 1, 0)];
+            // Counter-clockwise, the panel lies on the left of its edge.
+            Vector normal = Patch.Surface.Normal(Flat[i]),
+                outward = along.Cross(normal).Unit();
+            PlanePoint beyond = Flat[i] + (0.1 / Math.Max(flat.Size, 1e-9) * new PlanePoint(flat.Y, -flat.X));
+            yield return outward.Dot(Patch.Surface.At(beyond) - Points[i]) < 0 ? -outward : outward;
+        }
+    }
+}

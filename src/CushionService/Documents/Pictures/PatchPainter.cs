@@ -1,0 +1,85 @@
+using CushionService.Engine.Scenes;
+
+namespace CushionService.Documents.Pictures;
+
+/// <summary>Draws what is seen of a panel: its fabric, its print or hatch, its shade, and its edge.</summary>
+/// <param name="source">What is drawn.</param>
+/// <param name="sketch">Takes the shapes.</param>
+/// <param name="detail">How much of prints and hatches is drawn.</param>
+internal sealed class PatchPainter(PictureSource source, Sketch sketch, int detail)
+{
+    private const double Tones = 14;
+    private static readonly Ink Edge = new(null, 1, Tint.Line, 2.2);
+    private static readonly Ink Light = new(Tint.Light, 0.13);
+
+    // Where a crown catches the light, as shares of the way to where it rises no more.
+    private static readonly double[] Lit = [0.3, 0.62];
+    private readonly PrintPainter _prints = new(sketch, detail);
+
+    /// <summary>Draws a patch.</summary>
+    public void Paint(VisiblePatch seen)
+    {
+        sketch.Fill(seen.Seen(seen.Domain, true, sketch.Camera), new Ink(source.Fabric(seen.Part.Panel.Role).Tint));
+        Surface(seen);
+        sketch.Fill(seen.Patch.Surface.Bent(seen.Domain, true).Select(seen.At), Edge);
+    }
+
+    /// <summary>Draws what is on a patch whose fabric is drawn already.</summary>
+    public void Surface(VisiblePatch seen)
+    {
+        PictureFabric fabric = source.Fabric(seen.Part.Panel.Role);
+        _prints.Hatch(seen, fabric.Hatch);
+        if (source.Print(seen.Part.Panel.Part) is { } phase)
+        {
+            _prints.Print(seen, phase);
+        }
+
+        Shade(seen);
+        foreach (double share in seen.Crown is null ? [] : Lit)
+        {
+            foreach (List<PlanePoint> ring in Contours.Of(seen.Domain, seen.Crown.Share, share))
+            {
+                sketch.Fill(seen.Seen(ring, true, sketch.Camera), Light);
+            }
+        }
+    }
+
+    // One tone for a flat patch; on a bent one a tone for each stretch that has the same.
+    private void Shade(VisiblePatch seen)
+    {
+        Surface surface = seen.Patch.Surface;
+        (PlanePoint low, PlanePoint high) = PlanePolygon.Extent(seen.Domain);
+        double[] cuts =
+        [
+            surface.DistanceTo(low),
+            .. surface.Bends.Select(bend => bend.At).Where(at => at > surface.DistanceTo(low) && at < surface.DistanceTo(high)),
+            surface.DistanceTo(high),
+        ];
+        PlanePoint middle = seen.Middle,
+            way = surface.BendsAlongY ? new PlanePoint(0, 1) : new PlanePoint(1, 0);
+        int start = 0;
+        for (int i = 1; i < cuts.Length; i++)
+        {
+            double tone = Tone(i);
+            if (i + 1 < cuts.Length && Tone(i + 1) == tone)
+            {
+                continue;
+            }
+
+            if (tone > 0)
+            {
+                List<PlanePoint> stretch = PlanePolygon.Band(seen.Domain, way, cuts[start], cuts[i]);
+                sketch.Fill(surface.Bent(stretch, true).Select(surface.At), new Ink(Tint.Shade, tone));
+            }
+
+            start = i;
+        }
+
+        double Tone(int i)
+        {
+            double at = (cuts[i - 1] + cuts[i]) / 2;
+            Vector normal = surface.Normal(surface.BendsAlongY ? middle with { Y = at } : middle with { X = at });
+            return Math.Round(sketch.Camera.Shade(normal) * Tones) / Tones;
+        }
+    }
+}

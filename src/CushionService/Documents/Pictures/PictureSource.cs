@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Scenes;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+
+namespace CushionService.Documents.Pictures;
+
+/// <summary>What a picture of a cushion is made of: its scene, its fabrics, and where their prints lie on its pieces.</summary>
+internal sealed class PictureSource
+{
+    private const string Plain = "#efe9dd";
+    private const int Hatches = 5;
+    private readonly Dictionary<PartName, PrintPhase> _prints = [];
+    private readonly Dictionary<string, PictureFabric> _fabrics = [];
+
+    private PictureSource(CushionScene scene) => Scene = scene;
+
+    /// <summary>The cushion.</summary>
+    public CushionScene Scene { get; }
+
+    /// <summary>The cushion.</summary>
+    public CushionSpecification Cushion => Scene.Cushion;
+
+    /// <summary>How a fabric looks.</summary>
+    /// <param name="fabric">The id of a fabric of the order.</param>
+    public PictureFabric Fabric(string fabric) => _fabrics[fabric];
+
+    /// <summary>How the fabric of a role looks.</summary>
+    public PictureFabric Fabric(FabricRole role) => _fabrics[Cushion.Fabrics[role]];
+
+    /// <summary>Where the motif lies on a part; null on fabric without a repeat, or where nothing is laid out.</summary>
+    public PrintPhase? Print(PartName part) => _prints.GetValueOrDefault(part);
+
+    /// <summary>The source of a cushion's picture.</summary>
+    /// <param name="drafting">A drafting without violations.</param>
+    /// <param name="cushion">The number of the cushion in it, from 0.</param>
+    /// <param name="layouts">The layouts of its printed fabrics.</param>
+    public static PictureSource Of(Drafting drafting, int cushion, ImmutableArray<FabricLayout> layouts)
+    {
+        OrderSpecification order = drafting.Order;
+        CushionSpecification drawn = order.Cushions[cushion];
+        var source = new PictureSource(CushionScene.Of(drawn, drafting.Patterns[cushion]));
+        int plain = 0;
+        for (int i = 0; i < order.Fabrics.Length; i++)
+        {
+            FabricSpecification fabric = order.Fabrics[i];
+            string variable = string.Create(CultureInfo.InvariantCulture, $"--cushion-fabric-{i + 1}");
+            source._fabrics[fabric.Id] = new PictureFabric(
+                fabric.Name,
+                new Tint(variable, fabric.Colour ?? Plain),
+                fabric.Colour is null ? plain++ % Hatches : 0
+            );
+        }
+
+        foreach (FabricLayout layout in layouts)
+        {
+            foreach (LaidPiece laid in layout.Placements)
+            {
+                if (laid.Copy == 1 && laid.Piece.Cushion?.Id == drawn.Id && PrintPhase.Of(laid, layout) is { } phase)
+                {
+                    source._prints[laid.Piece.Part] = phase;
+                }
+            }
+        }
+
+        return source;
+    }
+
+    /// <summary>The layouts that a picture needs: of the fabrics of its cushion that have a repeat.</summary>
+    /// <param name="drafting">A drafting without violations.</param>
+    /// <param name="cushion">The number of the cushion in it, from 0.</param>
+    /// <param name="cancellation">Gives up the search.</param>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    public static ImmutableArray<FabricLayout> LayOut(Drafting drafting, int cushion, CancellationToken cancellation)
+    {
+        string id = drafting.Order.Cushions[cushion].Id;
+        int used = drafting.Pieces.Select(piece => piece.Fabric).Distinct().Count();
+        var layouts = ImmutableArray.CreateBuilder<FabricLayout>();
+        foreach (FabricSpecification fabric in drafting.Order.Fabrics.Where(fabric => fabric.Repeat is not null))
+        {
+            ImmutableArray<CutPiece> pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
+            if (pieces.Any(piece => piece.Cushion?.Id == id))
+            {
+                layouts.Add(FabricNesting.LayOut(fabric, pieces, drafting.Order.Effort, used, cancellation));
+            }
+        }
+
+        return layouts.ToImmutable();
+    }
+}

@@ -1,0 +1,54 @@
+using CushionService.Engine.Scenes;
+
+namespace CushionService.Documents.Pictures;
+
+/// <summary>A ruffle along an edge as it is drawn: where it is gathered, and its waving outer edge.</summary>
+internal sealed class Ruffle
+{
+    private const double Droop = 0.3;
+    private const double Wave = 0.2;
+
+    /// <summary>The ruffle of an edge.</summary>
+    /// <param name="line">The edge that it is gathered to.</param>
+    /// <param name="depth">How far it stands out, in millimetres.</param>
+    public Ruffle(SceneLine line, double depth)
+    {
+        Vector[] outward = [.. line.Outward()];
+        double length = 0;
+        for (int i = 0; i + 1 < line.Points.Length; i++)
+        {
+            length += (line.Points[i + 1] - line.Points[i]).Size;
+        }
+
+        int count = Math.Clamp((int)Math.Round(length / depth * 2.5), 4, 60);
+        double at = 0;
+        int from = 0;
+        for (int i = 0; i <= count; i++)
+        {
+            double goal = length * i / count;
+            while (from + 2 < line.Points.Length && at + (line.Points[from + 1] - line.Points[from]).Size < goal)
+            {
+                at += (line.Points[from + 1] - line.Points[from]).Size;
+                from++;
+            }
+
+            Vector side = line.Points[from + 1] - line.Points[from];
+            double share = Math.Clamp((goal - at) / side.Size, 0, 1);
+            Vector way = (outward[from] + share * (outward[from + 1] - outward[from])).Unit(),
+                inner = line.Points[from] + share * side;
+            double wave = i % 2 == 0 ? 1 : 1 - Wave;
+            Inner.Add(inner);
+            Outward.Add(way);
+            Outer.Add(inner + wave * depth * (way - Droop * Vector.Up).Unit());
+        }
+    }
+
+    /// <summary>Points along the seam.</summary>
+    public List<Vector> Inner { get; } = [];
+
+    /// <summary>Points along its outer edge.</summary>
+    public List<Vector> Outer { get; } = [];
+
+    /// <summary>The way out at each of them.</summary>
+    public List<Vector> Outward { get; } = [];
+}

@@ -1,0 +1,104 @@
+using CushionService.Engine.Scenes;
+
+namespace CushionService.Documents.Pictures;
+
+/// <summary>Draws a finished cushion, the furthest first: what stands out behind it, its walls with what is on them, what stands out before
+/// it, and then its upper face, which hides what is behind.</summary>
+/// <param name="source">What is drawn.</param>
+/// <param name="sketch">Takes the shapes.</param>
+/// <param name="detail">How much of prints and hatches is drawn: 0 for all, and less the higher it is.</param>
+internal sealed class ScenePainter(PictureSource source, Sketch sketch, int detail)
+{
+    private const double Contour = 2.2;
+    private static readonly Ink Outline = new(null, 1, Tint.Line, Contour);
+    private readonly PatchPainter _patches = new(source, sketch, detail);
+    private readonly FeaturePainter _features = new(source, sketch);
+    private readonly TrimPainter _trims = new(source, sketch);
+
+    private Camera Camera => sketch.Camera;
+
+    /// <summary>Draws it.</summary>
+    public void Paint()
+    {
+        VisiblePatch[] seen = [.. VisiblePatch.Of(source.Scene, Camera)];
+        VisiblePatch[] faces = [.. seen.Where(IsUp)];
+        EdgingLines[] edgings = [.. EdgingLines.Of(source.Scene)];
+        _trims.Behind(edgings);
+        Walls([.. seen.Where(one => !IsUp(one))], edgings);
+        _trims.Before(edgings);
+        Pillows(faces);
+        _trims.Flanges(faces);
+        foreach (VisiblePatch face in faces.OrderBy(face => face.Patch.Kind == PatchKind.Pillow ? 1 : 0))
+        {
+            if (face.Patch.Kind == PatchKind.Pillow)
+            {
+                _patches.Surface(face);
+            }
+            else
+            {
+                _patches.Paint(face);
+            }
+
+            _features.On(face);
+        }
+
+        _trims.Welts(edgings, faces);
+    }
+
+    private bool IsUp(VisiblePatch one) =>
+        one.Patch.Kind is PatchKind.Face or PatchKind.Pillow && Camera.IsUp(one.Patch.Surface.Normal(one.Middle));
+
+    // Walls from the furthest to the nearest, each with what is sewn onto it and the edging along its foot.
+    private void Walls(VisiblePatch[] walls, EdgingLines[] edgings)
+    {
+        List<(PlanePoint From, PlanePoint To, Action Paint)> things = [];
+        foreach (VisiblePatch wall in walls)
+        {
+            PlanePoint[] plan = [.. wall.Patch.Surface.Bent(wall.Domain, true).Select(point => Camera.Plan(wall.At(point)))];
+            things.Add(
+                (
+                    plan.MinBy(point => point.X),
+                    plan.MaxBy(point => point.X),
+                    () =>
+                    {
+                        _patches.Paint(wall);
+                        _features.On(wall);
+                    }
+                )
+            );
+        }
+
+        things.AddRange(_trims.AtFoot(edgings));
+        WallOrder.Of(things).ForEach(static paint => paint());
+    }
+
+    // Only the body of a cover without sides is seen below its seam.
+    private void Pillows(VisiblePatch[] faces)
+    {
+        if (faces.FirstOrDefault(face => face.Patch.Kind == PatchKind.Pillow) is not { Crown: { } crown } face)
+        {
+            return;
+        }
+
+        var body = new PillowPainter(face.Patch.Rim, face.Patch.Surface, crown, Camera);
+        Tint above = source.Fabric(face.Part.Panel.Role).Tint,
+            below = source.Fabric(Other(face)).Tint;
+        foreach (PillowPart part in body.Parts())
+        {
+            Drawings.Spot[] near = [.. part.Near.Select(sketch.At)],
+                high = [.. part.High.Select(sketch.At)],
+                low = [.. part.Low.Select(sketch.At)];
+            sketch.Add([.. low, .. near.Reverse()], true, new Ink(below));
+            sketch.Add([.. low, .. near.Reverse()], true, new Ink(Tint.Shade, 0.2));
+            sketch.Add([.. near, .. high.Reverse()], true, new Ink(above));
+            sketch.Add(low, false, Outline);
+            sketch.Add(high, false, Outline);
+            sketch.Add(near, false, Outline);
+        }
+    }
+
+    private static Engine.Specifications.Fabrics.FabricRole Other(VisiblePatch face) =>
+        face.Part.Panel.Role == Engine.Specifications.Fabrics.FabricRole.Top
+            ? Engine.Specifications.Fabrics.FabricRole.Bottom
+            : Engine.Specifications.Fabrics.FabricRole.Top;
+}

@@ -1,0 +1,164 @@
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Scenes;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Documents.Pictures;
+
+/// <summary>Draws what lies in the seams of a cover and stands out from them: welts, ruffles and flanges.</summary>
+/// <param name="source">What is drawn.</param>
+/// <param name="sketch">Takes the shapes.</param>
+internal sealed class TrimPainter(PictureSource source, Sketch sketch)
+{
+    private const double Thinnest = 4.5;
+    private const double Hem = 1.6;
+    private static readonly Ink Fine = new(null, 1, Tint.Line, Hem);
+
+    private Camera Camera => sketch.Camera;
+
+    private Tint Fabric => source.Fabric(FabricRole.Edging).Tint;
+
+    /// <summary>Draws what stands out behind the cushion.</summary>
+    public void Behind(EdgingLines[] edgings)
+    {
+        foreach (EdgingLines edging in edgings)
+        {
+            Stand(edging, front: false);
+        }
+    }
+
+    /// <summary>Draws what stands out before its walls.</summary>
+    public void Before(EdgingLines[] edgings)
+    {
+        foreach (EdgingLines edging in edgings)
+        {
+            Stand(edging, front: true);
+        }
+    }
+
+    /// <summary>Draws flanges that lie level with the upper face.</summary>
+    public void Flanges(VisiblePatch[] faces)
+    {
+        foreach (ScenePart part in source.Scene.Parts)
+        {
+            foreach (ScenePatch patch in part.Patches)
+            {
+                bool isStrip = part.Panel.Part.Kind == PartKind.Flange,
+                    shows = patch.Kind == PatchKind.Flange || (isStrip && patch.Kind == PatchKind.Hidden);
+                if (shows && faces.Length > 0 && Camera.Facing(patch.Surface.Normal(default)) > 0)
+                {
+                    var seen = new VisiblePatch(part, patch, patch.Outline, null);
+                    sketch.Fill(patch.Outline.Select(patch.Surface.At), new Ink(source.Fabric(part.Panel.Role).Tint, 1, Tint.Line, Hem));
+                    if (source.Print(part.Panel.Part) is { } phase)
+                    {
+                        new PrintPainter(sketch, 1).Print(seen, phase);
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>The welts at the foot of walls, each a thing to be drawn with them.</summary>
+    public IEnumerable<(PlanePoint From, PlanePoint To, Action Paint)> AtFoot(EdgingLines[] edgings)
+    {
+        foreach (EdgingLines edging in edgings.Where(edging => edging.Edging is WeltSpecification))
+        {
+            foreach (SceneLine line in edging.Lines.Where(line => !IsUpper(line) || edging.Place == EdgingPlace.Corners))
+            {
+                foreach (List<Vector> run in Runs(line, edging.Place))
+                {
+                    PlanePoint from = Camera.Plan(run[0]),
+                        to = Camera.Plan(run[^1]);
+                    yield return (from, to, () => Welt(run, (WeltSpecification)edging.Edging));
+                }
+            }
+        }
+    }
+
+    /// <summary>Draws the welts round the upper face.</summary>
+    public void Welts(EdgingLines[] edgings, VisiblePatch[] faces)
+    {
+        foreach (EdgingLines edging in edgings.Where(edging => edging is { Edging: WeltSpecification, Place: not EdgingPlace.Corners }))
+        {
+            bool pillow = faces.Any(face => face.Patch.Kind == PatchKind.Pillow);
+            foreach (SceneLine line in edging.Lines.Where(line => IsUpper(line) || pillow))
+            {
+                foreach (List<Vector> run in pillow ? Runs(line, edging.Place) : [[.. line.Points]])
+                {
+                    Welt(run, (WeltSpecification)edging.Edging);
+                }
+            }
+        }
+    }
+
+    private bool IsUpper(SceneLine line) =>
+        line.Patch.Kind != PatchKind.Pillow && Camera.Facing(line.Patch.Surface.Normal(line.Flat[line.Flat.Length / 2])) > 0;
+
+    // The stretches of a line whose other side faces the viewer; of a corner, those beside a side that does.
+    private IEnumerable<List<Vector>> Runs(SceneLine line, EdgingPlace place)
+    {
+        Vector[] outward = [.. line.Outward()];
+        var run = new List<Vector>();
+        for (int i = 0; i < line.Points.Length; i++)
+        {
+            bool seen =
+                place == EdgingPlace.Corners
+                    ? Camera.Facing(line.Patch.Surface.Normal(line.Flat[i])) > -0.2 && Camera.Facing(line.Patch.Surface.Normal(line.Flat[i]) + outward[i]) > 0.1
+                    : Camera.Facing(outward[i]) > -0.02;
+            if (seen)
+            {
+                run.Add(line.Points[i]);
+            }
+
+            if ((!seen || i + 1 == line.Points.Length) && run.Count > 0)
+            {
+                if (run.Count > 1)
+                {
+                    yield return run;
+                }
+
+                run = [];
+            }
+        }
+    }
+
+    private void Welt(IReadOnlyList<Vector> line, WeltSpecification welt)
+    {
+        double width = Math.Max(Thinnest, welt.CordDiameter.Nanometres / 1e6 * sketch.Scale);
+        sketch.Draw(line, new Ink(null, 1, Tint.Line, Math.Round(width + 3.4, 1)));
+        sketch.Draw(line, new Ink(null, 1, Fabric, Math.Round(width, 1)));
+    }
+
+    // A ruffle hangs a little and waves: a wave for each third of its depth.
+    private void Stand(EdgingLines edging, bool front)
+    {
+        if (edging.Edging is not RuffleSpecification ruffle)
+        {
+            return;
+        }
+
+        double depth = ruffle.Depth.Nanometres / 1e6;
+        foreach (SceneLine line in edging.Lines)
+        {
+            Ruffle shape = new(line, depth);
+            for (int i = 0; i + 1 < shape.Inner.Count; i++)
+            {
+                bool faces = Camera.Facing(shape.Outward[i]) > -0.05 || (IsUpper(line) && edging.Place is EdgingPlace.Top or EdgingPlace.Bottom);
+                if (faces == front)
+                {
+                    sketch.Fill([shape.Inner[i], shape.Outer[i], shape.Outer[i + 1], shape.Inner[i + 1]], new Ink(Fabric));
+                }
+            }
+
+            for (int i = 0; i + 1 < shape.Inner.Count; i++)
+            {
+                bool faces = Camera.Facing(shape.Outward[i]) > -0.05 || (IsUpper(line) && edging.Place is EdgingPlace.Top or EdgingPlace.Bottom);
+                if (faces == front)
+                {
+                    sketch.Draw([shape.Outer[i], shape.Outer[i + 1]], Fine);
+                    sketch.Draw([shape.Inner[i], shape.Inner[i] + 0.7 * (shape.Outer[i] - shape.Inner[i])], Fine with { Width = 1 });
+                }
+            }
+        }
+    }
+}

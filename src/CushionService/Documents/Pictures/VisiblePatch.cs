@@ -1,0 +1,115 @@
+using CushionService.Engine.Scenes;
+
+namespace CushionService.Documents.Pictures;
+
+/// <summary>A part of a patch that faces the viewer.</summary>
+/// <param name="Part">The panel.</param>
+/// <param name="Patch">The patch.</param>
+/// <param name="Domain">The part of its outline, on the whole panel.</param>
+/// <param name="Crown">How the filling rounds it up; null for a flat one.</param>
+internal sealed record VisiblePatch(ScenePart Part, ScenePatch Patch, IReadOnlyList<PlanePoint> Domain, Crown? Crown)
+{
+    // Steps in which a line over a crown is bent, and the way over which its slope is taken, in millimetres.
+    private const int Steps = 14;
+    private const double Slope = 1.5;
+
+    /// <summary>The point of the scene on which a point of the panel lies, the crown included.</summary>
+    public Vector At(PlanePoint point)
+    {
+        Vector flat = Patch.Surface.At(point);
+        return Crown is null ? flat : flat + Crown.At(point) * Patch.Surface.Normal(point);
+    }
+
+    /// <summary>The direction away from the filling there, the crown included.</summary>
+    public Vector Normal(PlanePoint point)
+    {
+        if (Crown is null)
+        {
+            return Patch.Surface.Normal(point);
+        }
+
+        Vector across = At(point with { X = point.X + Slope }) - At(point with { X = point.X - Slope }),
+            along = At(point with { Y = point.Y + Slope }) - At(point with { Y = point.Y - Slope }),
+            normal = across.Cross(along);
+        return (normal.Dot(Patch.Surface.Normal(point)) < 0 ? -normal : normal).Unit();
+    }
+
+    /// <summary>A point in the middle of what is seen.</summary>
+    public PlanePoint Middle => PlanePolygon.Middle(Domain);
+
+    /// <summary>The points of a line with those at which it bends with the panel.</summary>
+    public List<PlanePoint> Bent(IReadOnlyList<PlanePoint> line, bool closed)
+    {
+        List<PlanePoint> bent = Patch.Surface.Bent(line, closed);
+        if (Crown is null)
+        {
+            return bent;
+        }
+
+        var points = new List<PlanePoint>();
+        int count = closed ? bent.Count : bent.Count - 1;
+        double size = (PlanePolygon.Extent(Patch.Rim).High - PlanePolygon.Extent(Patch.Rim).Low).Size;
+        for (int i = 0; i < count; i++)
+        {
+            (PlanePoint from, PlanePoint to) = (bent[i], bent[(i + 1) % bent.Count]);
+            int steps = Math.Clamp((int)Math.Ceiling(2 * Steps * (to - from).Size / size), 1, Steps);
+            for (int step = 0; step < steps; step++)
+            {
+                points.Add(from + (double)step / steps * (to - from));
+            }
+        }
+
+        if (!closed)
+        {
+            points.Add(bent[^1]);
+        }
+
+        return points;
+    }
+
+    /// <summary>A line or a polygon as it lies in the scene, without the points that face away.</summary>
+    public IEnumerable<Vector> Seen(IReadOnlyList<PlanePoint> line, bool closed, Camera camera) =>
+        Bent(line, closed).Where(point => Crown is null || camera.Facing(Normal(point)) > 0).Select(At);
+
+    /// <summary>The patches of a scene that face the viewer, curved ones divided where they turn away or turn a corner.</summary>
+    public static IEnumerable<VisiblePatch> Of(CushionScene scene, Camera camera) =>
+        from part in scene.Parts
+        from patch in part.Patches
+        where patch.Kind is PatchKind.Face or PatchKind.Wall or PatchKind.Pillow
+        from seen in Of(part, patch, Crown.Of(patch, scene.Cushion), camera)
+        select seen;
+
+    private static IEnumerable<VisiblePatch> Of(ScenePart part, ScenePatch patch, Crown? crown, Camera camera)
+    {
+        const double Least = 0.004;
+        Surface surface = patch.Surface;
+        PlanePoint middle = PlanePolygon.Middle(patch.Outline);
+        if (surface.Bends.Count == 0)
+        {
+            return camera.Facing(surface.Normal(middle)) > Least ? [new VisiblePatch(part, patch, patch.Outline, crown)] : [];
+        }
+
+        (PlanePoint low, PlanePoint high) = PlanePolygon.Extent(patch.Outline);
+        (double from, double to) = (surface.DistanceTo(low), surface.DistanceTo(high));
+        SurfaceBend[] bends = [.. surface.Bends.Where(bend => bend.At > from + 1e-6 && bend.At < to - 1e-6), new SurfaceBend(to, true)];
+        var seen = new List<VisiblePatch>();
+        double? start = null;
+        double at = from;
+        foreach (SurfaceBend bend in bends)
+        {
+            bool faces = camera.Facing(surface.Normal(surface.BendsAlongY ? middle with { Y = (at + bend.At) / 2 } : middle with { X = (at + bend.At) / 2 })) > Least;
+            start ??= faces ? at : null;
+            double end = faces ? bend.At : at;
+            if (start is { } begun && (!faces || bend.IsCorner))
+            {
+                PlanePoint way = surface.BendsAlongY ? new PlanePoint(0, 1) : new PlanePoint(1, 0);
+                seen.Add(new VisiblePatch(part, patch, PlanePolygon.Band(patch.Outline, way, begun, end), crown));
+                start = null;
+            }
+
+            at = bend.At;
+        }
+
+        return seen.Where(one => one.Domain.Count > 2);
+    }
+}
