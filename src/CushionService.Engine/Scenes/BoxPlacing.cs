@@ -46,8 +46,7 @@ internal static class BoxPlacing
 
         IEnumerable<(Measures.Length X, ImmutableArray<Segment> Path)> found =
             from run in runs
-            let edge =
-                Placings.Find(panel, run.Name.With(EdgeWord.Bottom)) ?? Placings.Find(panel, run.Name.With(EdgeWord.Top))
+            let edge = Placings.Find(panel, run.Name.With(EdgeWord.Bottom)) ?? Placings.Find(panel, run.Name.With(EdgeWord.Top))
             where edge is not null
             select (Measures.Length.Min(edge.From.X, edge.To.X), run.Path);
         return [.. found.OrderBy(run => run.X.Nanometres).SelectMany(run => run.Path)];

@@ -12,7 +12,7 @@ public sealed class Crown
     private const double Foam = 0.02;
     private const double Wrapped = 0.05;
     private const double Loose = 0.1;
-    private const double Pillow = 0.36;
+    private const double Pillow = 0.46;
     private readonly IReadOnlyList<PlanePoint> _rim;
     private readonly double _reach;
     private readonly bool _isPillow;

@@ -10,9 +10,12 @@ internal sealed record Placing(Surface Surface, PatchKind Kind, PlanePoint? Low 
     /// <summary>The outline from which the filling rounds the panel up; null for the panel's own.</summary>
     public IReadOnlyList<PlanePoint>? Rim { get; init; }
 
+    /// <summary>Whether gathers bring the panel to all of its corners, whatever its own outline.</summary>
+    public bool IsFull { get; init; }
+
     /// <summary>What of a polygon of the panel lies there.</summary>
     public List<PlanePoint> Of(IReadOnlyList<PlanePoint> polygon) =>
-        Low is { } low && High is { } high
-            ? PlanePolygon.Band(PlanePolygon.Band(polygon, new PlanePoint(1, 0), low.X, high.X), new PlanePoint(0, 1), low.Y, high.Y)
-            : [.. polygon];
+        Low is not { } low || High is not { } high ? [.. polygon]
+        : IsFull ? [low, new PlanePoint(high.X, low.Y), high, new PlanePoint(low.X, high.Y)]
+        : PlanePolygon.Band(PlanePolygon.Band(polygon, new PlanePoint(1, 0), low.X, high.X), new PlanePoint(0, 1), low.Y, high.Y);
 }

@@ -54,10 +54,12 @@ internal sealed class Placings
     public void Add(Panel panel, params IReadOnlyList<Placing> places) => _panels[panel.Part] = (PlanePolygon.Of(panel.Edges), places);
 
     /// <summary>Places the bottom, whole or divided.</summary>
-    public void AddBottom(IReadOnlyList<PlanePoint> outline, params IReadOnlyList<Placing> places) => _panels[PartName.Bottom] = (outline, places);
+    public void AddBottom(IReadOnlyList<PlanePoint> outline, params IReadOnlyList<Placing> places) =>
+        _panels[PartName.Bottom] = (outline, places);
 
     /// <summary>The outline of the bottom as it is cut whole.</summary>
-    public List<PlanePoint> Underside => PlanePolygon.Path(Cushion.Outline.FromBelow(Cushion.Outline.Sides).SelectMany(side => side.Path))[..^1];
+    public List<PlanePoint> Underside =>
+        PlanePolygon.Path(Cushion.Outline.FromBelow(Cushion.Outline.Sides).SelectMany(side => side.Path))[..^1];
 
     /// <summary>The bottom as it lies at a height: mirrored, unless top and bottom are cut the same.</summary>
     public PlaneSurface Below(double height) =>

@@ -46,7 +46,7 @@ internal static class SheetPlacing
             new(right, back)
         );
         Placing Flap(Vector origin, Vector across, Vector along, Vector outward, PlanePoint low, PlanePoint high) =>
-            new(new PlaneSurface(origin, across, along, outward), PatchKind.Wall, low, high);
+            new(new PlaneSurface(origin, across, along, outward), PatchKind.Wall, low, high) { IsFull = gathers };
         Vector seam = half * Vector.Up;
         yield return Flap(seam - new Vector(half, 0, 0), Vector.Right, up, -Vector.Back, new(left, 0), new(right, front));
         yield return Flap(
@@ -135,7 +135,13 @@ internal static class SheetPlacing
                     new(0, depth - fold),
                     new(width, depth)
                 ),
-                (Mirrored(fold - beyond) + new Vector(beyond, -beyond, 0), -Vector.Right, Vector.Back, new(0, fold), new(fold, depth - fold)),
+                (
+                    Mirrored(fold - beyond) + new Vector(beyond, -beyond, 0),
+                    -Vector.Right,
+                    Vector.Back,
+                    new(0, fold),
+                    new(fold, depth - fold)
+                ),
                 (
                     Mirrored(width - fold - beyond) + new Vector(beyond, -beyond, 0),
                     -Vector.Right,

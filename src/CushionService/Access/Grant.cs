@@ -38,9 +38,9 @@ internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int
     /// <param name="order">The order; it need not be sound.</param>
     /// <param name="overnight">Whether the effort for repeated production orders may be asked for: by a known caller,
     /// in a stream.</param>
-    /// <param name="searches">Whether the call lays anything out, so that its effort matters.</param>
+    /// <param name="usual">The effort of an order that names none; null for a call that lays nothing out.</param>
     /// <returns>A violation with the code not-allowed for each place; empty when the grant covers the order.</returns>
-    public IReadOnlyList<Violation> Forbids(Order order, bool overnight, bool searches = true)
+    public IReadOnlyList<Violation> Forbids(Order order, bool overnight, Effort? usual)
     {
         List<Violation> found = [];
         if (order.Effort == Nesting.Effort.Overnight)
@@ -52,7 +52,7 @@ internal sealed record Grant(Scopes Scopes, int Pieces, int Rate, int Burst, int
         }
         else if (_effort is { } most)
         {
-            if (searches && (order.Effort ?? Nesting.Effort.Standard) > most)
+            if (usual is not null && (order.Effort ?? usual) > most)
             {
                 Add("/effort", GrantTexts.MostEffort(most));
             }

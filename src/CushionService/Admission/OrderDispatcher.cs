@@ -42,7 +42,7 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
     {
         Outcome<TAnswer> outcome =
             received.Order is { } order
-            && caller.Grant.Forbids(order, overnight: caller.IsKnown && inTurn, purpose.Searches) is { Count: > 0 } forbidden
+            && caller.Grant.Forbids(order, overnight: caller.IsKnown && inTurn, purpose.UsualEffort) is { Count: > 0 } forbidden
                 ? new Refusal(forbidden)
                 : await AnswerAsync(caller, received, purpose, inTurn, cancellation);
         OrderMetrics.Count(outcome.Refusal);
@@ -59,7 +59,7 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
         where TAnswer : class
     {
         long arrived = Stopwatch.GetTimestamp();
-        Effort effort = received.Order?.Effort ?? Effort.Standard;
+        Effort effort = received.Order?.Effort ?? purpose.UsualEffort ?? Effort.Standard;
         if (inTurn)
         {
             await work.WaitAsync(caller, cancellation);

@@ -2,8 +2,10 @@ using CushionService.Contract;
 using CushionService.Documents;
 using CushionService.Documents.Exchange;
 using CushionService.Documents.Labels;
+using CushionService.Documents.Pictures;
 using CushionService.Documents.TrueSize;
 using CushionService.Intake;
+using CushionService.Nesting;
 
 namespace CushionService.Desk;
 
@@ -41,6 +43,19 @@ internal static class Printing
                     cancellation
                 )
         );
+
+    /// <summary>The picture of a cushion.</summary>
+    /// <param name="cushion">The id of the cushion; null where the order has one.</param>
+    /// <param name="view">What is shown.</param>
+    public static Purpose<PrintedDocument> Picture(string? cushion, PictureView view) =>
+        new(
+            Purpose.Making,
+            (order, cancellation) =>
+                CushionPicture.Of(order.Drafting, cushion, order.Order.Effort ?? Effort.Quick, order.Language, view, cancellation)
+        )
+        {
+            UsualEffort = Effort.Quick,
+        };
 
     /// <summary>Patterns at true size.</summary>
     /// <param name="paper">The name of the paper; null for the usual one of the order's units.</param>

@@ -1,4 +1,5 @@
 using CushionService.Intake;
+using CushionService.Nesting;
 
 namespace CushionService.Desk;
 
@@ -15,6 +16,6 @@ namespace CushionService.Desk;
 internal sealed record Purpose<TAnswer>(Purpose Rules, Func<CheckedOrder, CancellationToken, TAnswer> Answer, bool AnswersUnsound = false)
     where TAnswer : class
 {
-    /// <summary>Whether anything is laid out, so that the effort of the order matters.</summary>
-    public bool Searches { get; init; } = true;
+    /// <summary>The effort of an order that names none; null where nothing is laid out, so that its effort does not matter.</summary>
+    public Effort? UsualEffort { get; init; } = Effort.Standard;
 }

@@ -15,13 +15,14 @@ namespace CushionService.Desk;
 internal static class Purposes
 {
     /// <summary>Whether the order can be made, down to whether every piece fits its fabric.</summary>
-    public static Purpose<ValidationAnswer> Validation { get; } = new(Purpose.Making, Validate, AnswersUnsound: true) { Searches = false };
+    public static Purpose<ValidationAnswer> Validation { get; } =
+        new(Purpose.Making, Validate, AnswersUnsound: true) { UsualEffort = null };
 
     /// <summary>The same, for a caller that asks nothing more: an order that cannot be made is refused.</summary>
-    public static Purpose<ValidationAnswer> Check { get; } = new(Purpose.Making, Validate) { Searches = false };
+    public static Purpose<ValidationAnswer> Check { get; } = new(Purpose.Making, Validate) { UsualEffort = null };
 
     /// <summary>What to cut, mark and sew together.</summary>
-    public static Purpose<PiecesAnswer> Pieces { get; } = new(Purpose.Making, ListPieces) { Searches = false };
+    public static Purpose<PiecesAnswer> Pieces { get; } = new(Purpose.Making, ListPieces) { UsualEffort = null };
 
     /// <summary>A layout for each fabric.</summary>
     public static Purpose<LayoutsAnswer> Layout { get; } = new(Purpose.Making, LayOut);

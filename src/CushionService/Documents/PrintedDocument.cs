@@ -1,3 +1,4 @@
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Documents;
@@ -16,11 +17,18 @@ internal sealed record PrintedDocument
     /// <summary>Whether the call names a part that the answer has not.</summary>
     public bool LacksPart { get; private init; }
 
+    /// <summary>What to tell of a part that the answer has not, where it can be said better than by the call alone; else null.</summary>
+    public Message? Lacking { get; private init; }
+
     /// <summary>Why it cannot be printed; null when it can.</summary>
     public Violation? Refused { get; private init; }
 
     /// <summary>For a call that names a part which the answer has not.</summary>
     public static PrintedDocument Missing { get; } = new() { LacksPart = true };
+
+    /// <summary>For a call that names no part, or one that the answer has not.</summary>
+    /// <param name="what">Which parts there are.</param>
+    public static PrintedDocument Lacks(Message what) => new() { LacksPart = true, Lacking = what };
 
     /// <summary>A document of text, in UTF-8.</summary>
     public static PrintedDocument Of(string text) => Of(System.Text.Encoding.UTF8.GetBytes(text));

@@ -79,6 +79,7 @@ internal static class FabricIntake
                 WidthShrinkage = across,
                 Squaring = squaring,
                 Sold = sold,
+                Colour = fabric.Colour is { } colour && TextPattern.Of(HexColour.Pattern).IsMatch(colour) ? HexColour.InSix(colour) : null,
                 Lot = fabric.Lot,
                 CustomerOwned = fabric.CustomerOwned ?? false,
                 Brought = fields[Brought],

@@ -19,6 +19,7 @@ internal static class TextPattern
             Amount.Pattern => FieldTexts.Amount(field),
             CurrencyCode.Pattern => FieldTexts.CurrencyCode(field),
             DueDay.Pattern => FieldTexts.Day(field),
+            HexColour.Pattern => FieldTexts.Colour(field),
             _ => FieldTexts.Pattern(field, pattern),
         };
 

@@ -97,7 +97,7 @@ internal sealed class OrderEndpoint<TAnswer>(OrderDispatcher orders, Purpose<TAn
         }
         else if (outcome.Answer.LacksPart)
         {
-            await Problems.WriteAsync(http, StatusCodes.Status400BadRequest, form.Parameters[^1].Missing);
+            await Problems.WriteAsync(http, StatusCodes.Status400BadRequest, outcome.Answer.Lacking ?? form.Parameters[^1].Missing);
         }
         else if (outcome.Answer.Refused is { } refused)
         {

@@ -1,9 +1,11 @@
+using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Desk;
 using CushionService.Documents;
 using CushionService.Documents.Drawings;
 using CushionService.Documents.Exchange;
 using CushionService.Documents.Labels;
+using CushionService.Documents.Pictures;
 using CushionService.Rest.OpenApi;
 
 namespace CushionService.Rest;
@@ -73,6 +75,25 @@ internal static class Representations
         new(Html, true, static values => Printing.Labels(values[0], asPdf: false), OnLabels),
         new(Pdf, false, static values => Printing.Labels(values[0], asPdf: true), OnLabels),
     ];
+
+    /// <summary>The picture of one cushion.</summary>
+    public static Representation Picture { get; } =
+        new(
+            Svg,
+            true,
+            static values => Printing.Picture(values[1], Words<PictureView>.Named(values[0] ?? "") ?? PictureView.Finished),
+            new PartParameter(
+                "view",
+                "What is shown: finished, or exploded for the pieces drawn apart in the order in which they are sewn. Finished when left out.",
+                FormTexts.View,
+                static name => Words<PictureView>.Named(name) is not null
+            ),
+            new PartParameter(
+                "cushion",
+                "The cushion's id; may be left out when the order has one cushion. Of a bay, the id of one of its cushions, such as bay-1.",
+                FormTexts.NameACushion("?cushion=bench")
+            )
+        );
 
     // Null when the order uses no such fabric, or several and none is named.
     private static string? Draw(LayoutsAnswer answer, string? fabric) =>

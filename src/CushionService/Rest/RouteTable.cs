@@ -86,6 +86,18 @@ internal static class RouteTable
                 )
             ),
             Route.OfOrder(
+                "/pictures",
+                Scopes.Estimate,
+                new OrderEndpoint<PiecesAnswer>(orders, null, Representations.Picture),
+                new OperationText(
+                    "drawPicture",
+                    "Pictures",
+                    "Draw a cushion",
+                    "A picture of one finished cushion as SVG, drawn to scale from its pattern: outline, thickness, joins, edging, closure, "
+                        + "and the fabric's print where the layout puts it; or its pieces apart. Laid out with effort quick unless the order says one."
+                )
+            ),
+            Route.OfOrder(
                 "/comparisons",
                 Scopes.Quote,
                 new OrderEndpoint<ComparisonAnswer>(orders, Purposes.Comparison),

@@ -74,6 +74,9 @@ public sealed record FabricSpecification
     /// <summary>The length that the customer has brought; null where it is not known, or not the customer's.</summary>
     public Length? Brought { get; init; }
 
+    /// <summary>Its colour in pictures, a number sign and six hexadecimal digits; null when not given.</summary>
+    public string? Colour { get; init; }
+
     /// <summary>The dye lot of its bolt, and of offcuts that name none; null when unknown.</summary>
     public string? Lot { get; init; }
 

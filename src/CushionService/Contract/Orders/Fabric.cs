@@ -56,6 +56,10 @@ public sealed record Fabric
     /// <summary>Its price; the price book's when left out, and without one the cost leaves it out, saying so.</summary>
     public Price? Price { get; init; }
 
+    /// <summary>Its colour, for pictures only; pictures tell it from others by a hatch when left out.</summary>
+    [RegularExpression(HexColour.Pattern)]
+    public string? Colour { get; init; }
+
     /// <summary>The dye lot of the bolt, and of fabric on hand that names none; at most 64 characters.</summary>
     [MaxLength(64)]
     public string? Lot { get; init; }

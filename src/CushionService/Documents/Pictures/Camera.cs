@@ -53,5 +53,5 @@ internal sealed class Camera(CameraTurn turn)
     public bool IsUp(Vector direction) => Turned(direction).Z > 0.55;
 
     /// <summary>How dark a surface is, from 0 in full light.</summary>
-    public double Shade(Vector normal) => Math.Clamp(0.42 * (0.9 - Turned(normal).Unit().Dot(Light)), 0, 0.4);
+    public double Shade(Vector normal) => Math.Clamp(0.27 * (0.8 - Turned(normal).Unit().Dot(Light)), 0, 0.36);
 }

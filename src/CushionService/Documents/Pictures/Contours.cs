@@ -43,7 +43,9 @@ internal static class Contours
                         continue;
                     }
 
-                    int side = k is 0 or 2 ? 2 * (i * (Cells + 1) + (k == 0 ? j : j + 1)) : 2 * ((k == 3 ? i : i + 1) * (Cells + 1) + j) + 1;
+                    int side = k is 0 or 2
+                        ? 2 * (i * (Cells + 1) + (k == 0 ? j : j + 1))
+                        : 2 * ((k == 3 ? i : i + 1) * (Cells + 1) + j) + 1;
                     if (b > 0)
                     {
                         leaves.Add(side);

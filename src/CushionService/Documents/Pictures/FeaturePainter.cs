@@ -53,9 +53,9 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch)
 
         SceneLine line = seen.Part.LineOf(named);
         Vector[] points =
-        [
-            .. line.Flat.Where(point => PlanePolygon.Inside(seen.Domain, point) > -0.5).Select(seen.At),
-        ];
+            line.Patch.Surface == seen.Patch.Surface && line.Patch.Kind == seen.Patch.Kind
+                ? [.. line.Flat.Where(point => PlanePolygon.Inside(seen.Domain, point) > -0.5).Select(seen.At)]
+                : [];
         if (points.Length < 2)
         {
             return;
@@ -122,7 +122,11 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch)
     private void Round(VisiblePatch seen, PlanePoint at, double radius, Ink ink) =>
         sketch.Fill(
             seen.Seen(
-                [.. Enumerable.Range(0, 10).Select(i => at + radius * new PlanePoint(Math.Cos(i * Math.PI / 5), Math.Sin(i * Math.PI / 5)))],
+                [
+                    .. Enumerable
+                        .Range(0, 10)
+                        .Select(i => at + radius * new PlanePoint(Math.Cos(i * Math.PI / 5), Math.Sin(i * Math.PI / 5))),
+                ],
                 true,
                 sketch.Camera
             ),
@@ -136,9 +140,21 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch)
         Ink ink = new(source.Fabric(FabricRole.Ties).Tint, 1, Tint.Line, 1.6);
         foreach (int way in (int[])[-1, 1])
         {
-            PlanePoint[] loop = [at, at + new PlanePoint(way * size, 0.7 * size), at + new PlanePoint(1.3 * way * size, 0), at + new PlanePoint(way * size, -0.5 * size)];
+            PlanePoint[] loop =
+            [
+                at,
+                at + new PlanePoint(way * size, 0.7 * size),
+                at + new PlanePoint(1.3 * way * size, 0),
+                at + new PlanePoint(way * size, -0.5 * size),
+            ];
             sketch.Fill(seen.Seen(loop, true, sketch.Camera), ink);
-            sketch.Draw(seen.Seen([at, at + new PlanePoint(0.7 * way * size, -1.6 * size)], false, sketch.Camera), Thin with { Width = 2.4 });
+            sketch.Draw(
+                seen.Seen([at, at + new PlanePoint(0.7 * way * size, -1.6 * size)], false, sketch.Camera),
+                Thin with
+                {
+                    Width = 2.4,
+                }
+            );
         }
     }
 
@@ -187,7 +203,11 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch)
             return;
         }
 
-        PlanePoint[] corners = [.. lines.Select(line => PlanePoint.Of(line.From) + seen.Part.Shift), PlanePoint.Of(lines[^1].To!.Value) + seen.Part.Shift];
+        PlanePoint[] corners =
+        [
+            .. lines.Select(line => PlanePoint.Of(line.From) + seen.Part.Shift),
+            PlanePoint.Of(lines[^1].To!.Value) + seen.Part.Shift,
+        ];
         if (PlanePolygon.Inside(seen.Domain, PlanePolygon.Middle(corners)) > 0)
         {
             sketch.Fill(seen.Bent(corners, true).Select(seen.At), new Ink(source.Fabric(FabricRole.Pocket).Tint, 1, Tint.Line, 1.8));

@@ -14,6 +14,7 @@ internal sealed class PatchPainter(PictureSource source, Sketch sketch, int deta
 
     // Where a crown catches the light, as shares of the way to where it rises no more.
     private static readonly double[] Lit = [0.3, 0.62];
+    private static readonly double[] LitPillow = [0.16, 0.32, 0.5, 0.7];
     private readonly PrintPainter _prints = new(sketch, detail);
 
     /// <summary>Draws a patch.</summary>
@@ -35,9 +36,17 @@ internal sealed class PatchPainter(PictureSource source, Sketch sketch, int deta
         }
 
         Shade(seen);
-        foreach (double share in seen.Crown is null ? [] : Lit)
+        if (seen.Crown is { } crown)
         {
-            foreach (List<PlanePoint> ring in Contours.Of(seen.Domain, seen.Crown.Share, share))
+            Highlight(seen, crown);
+        }
+    }
+
+    private void Highlight(VisiblePatch seen, Crown crown)
+    {
+        foreach (double share in seen.Patch.Kind == PatchKind.Pillow ? LitPillow : Lit)
+        {
+            foreach (List<PlanePoint> ring in Contours.Of(seen.Domain, crown.Share, share))
             {
                 sketch.Fill(seen.Seen(ring, true, sketch.Camera), Light);
             }

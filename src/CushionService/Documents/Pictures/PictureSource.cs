@@ -7,6 +7,7 @@ using CushionService.Engine.Quoting;
 using CushionService.Engine.Scenes;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Nesting;
 
 namespace CushionService.Documents.Pictures;
 
@@ -74,9 +75,10 @@ internal sealed class PictureSource
     /// <summary>The layouts that a picture needs: of the fabrics of its cushion that have a repeat.</summary>
     /// <param name="drafting">A drafting without violations.</param>
     /// <param name="cushion">The number of the cushion in it, from 0.</param>
+    /// <param name="effort">How hard to search.</param>
     /// <param name="cancellation">Gives up the search.</param>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
-    public static ImmutableArray<FabricLayout> LayOut(Drafting drafting, int cushion, CancellationToken cancellation)
+    public static ImmutableArray<FabricLayout> LayOut(Drafting drafting, int cushion, Effort effort, CancellationToken cancellation)
     {
         string id = drafting.Order.Cushions[cushion].Id;
         int used = drafting.Pieces.Select(piece => piece.Fabric).Distinct().Count();
@@ -86,7 +88,7 @@ internal sealed class PictureSource
             ImmutableArray<CutPiece> pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
             if (pieces.Any(piece => piece.Cushion?.Id == id))
             {
-                layouts.Add(FabricNesting.LayOut(fabric, pieces, drafting.Order.Effort, used, cancellation));
+                layouts.Add(FabricNesting.LayOut(fabric, pieces, effort, used, cancellation));
             }
         }
 

@@ -18,7 +18,12 @@ internal static class PictureWriter
     public static string Write(PictureText text, int height, IReadOnlyList<Shape> shapes)
     {
         var svg = new StringBuilder();
-        using (var xml = XmlWriter.Create(svg, new XmlWriterSettings { OmitXmlDeclaration = true, ConformanceLevel = ConformanceLevel.Fragment }))
+        using (
+            var xml = XmlWriter.Create(
+                svg,
+                new XmlWriterSettings { OmitXmlDeclaration = true, ConformanceLevel = ConformanceLevel.Fragment }
+            )
+        )
         {
             xml.WriteStartElement("svg", Namespace);
             xml.WriteAttributeString("viewBox", string.Create(CultureInfo.InvariantCulture, $"0 0 1000 {height}"));
@@ -105,7 +110,10 @@ internal static class PictureWriter
             style.Append(CultureInfo.InvariantCulture, $"{(style.Length > 0 ? ";" : "")}stroke:var({stroke.Variable},{stroke.Value})");
             if (ink.IsDashed)
             {
-                xml.WriteAttributeString("stroke-dasharray", string.Create(CultureInfo.InvariantCulture, $"{2.4 * ink.Width:0.#} {2 * ink.Width:0.#}"));
+                xml.WriteAttributeString(
+                    "stroke-dasharray",
+                    string.Create(CultureInfo.InvariantCulture, $"{2.4 * ink.Width:0.#} {2 * ink.Width:0.#}")
+                );
             }
         }
 

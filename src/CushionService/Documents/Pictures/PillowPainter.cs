@@ -26,7 +26,9 @@ internal sealed class PillowPainter(IReadOnlyList<PlanePoint> rim, Surface upper
         (double left, double right) = (corners.Min(corner => corner.Plan.X), corners.Max(corner => corner.Plan.X));
         SortedSet<double> columns =
         [
-            .. Enumerable.Range(0, Columns + 1).Select(i => left + Beside + (right - left - 2 * Beside) * (1 - Math.Cos(Math.PI * i / Columns)) / 2),
+            .. Enumerable
+                .Range(0, Columns + 1)
+                .Select(i => left + Beside + (right - left - 2 * Beside) * (1 - Math.Cos(Math.PI * i / Columns)) / 2),
         ];
         if (corners.Length < 40)
         {

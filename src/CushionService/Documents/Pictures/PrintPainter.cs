@@ -17,10 +17,31 @@ internal sealed class PrintPainter(Sketch sketch, int detail)
     private static readonly Ink Thread = new(null, 1, Tint.Print, 1.4);
     private static readonly Ink Hatching = new(null, 1, Tint.Print, 1);
 
-    // The closest that stripes and motifs are drawn, in units, and the most of them on one patch.
-    private double Closest => detail >= 2 ? 14 : 5;
+    // Pointed the way that the fabric runs, counter-clockwise.
+    private static readonly PlanePoint[] Diamond = [new(0, -1), new(0.6, 0), new(0, 1), new(-0.6, 0)];
+    private static readonly PlanePoint[] Leaf =
+    [
+        new(0, -1),
+        new(0.4, -0.62),
+        new(0.56, -0.1),
+        new(0.36, 0.5),
+        new(0, 1),
+        new(-0.36, 0.5),
+        new(-0.56, -0.1),
+        new(-0.4, -0.62),
+    ];
 
-    private int Most => detail switch { 0 => 260, 1 => 140, 2 => 60, _ => 0 };
+    // The closest that stripes and motifs are drawn, in units, and the most of them on one patch.
+    private double Closest => detail >= 2 ? 14 : 6;
+
+    private int Most =>
+        detail switch
+        {
+            0 => 260,
+            1 => 140,
+            2 => 60,
+            _ => 0,
+        };
 
     /// <summary>Draws the print.</summary>
     public void Print(VisiblePatch seen, PrintPhase phase)
@@ -138,8 +159,7 @@ internal sealed class PrintPainter(Sketch sketch, int detail)
     // A leaf that points the way the fabric runs: so it shows which way is up.
     private void Sign(VisiblePatch seen, PlanePoint at, PlanePoint up, PlanePoint side)
     {
-        PlanePoint[] leaf = [at - up, at - 0.35 * up + 0.62 * side, at + 0.25 * up + 0.45 * side, at + up, at + 0.25 * up - 0.45 * side, at - 0.35 * up - 0.62 * side];
-        PlanePoint[] shape = detail == 0 ? leaf : [leaf[0], leaf[1], leaf[3], leaf[5]];
+        PlanePoint[] shape = [.. (detail == 0 ? Leaf : Diamond).Select(point => at + point.Y * up + point.X * side)];
         double inside = PlanePolygon.Inside(seen.Domain, at);
         if (inside > up.Size)
         {

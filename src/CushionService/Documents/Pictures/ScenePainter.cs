@@ -4,25 +4,36 @@ namespace CushionService.Documents.Pictures;
 
 /// <summary>Draws a finished cushion, the furthest first: what stands out behind it, its walls with what is on them, what stands out before
 /// it, and then its upper face, which hides what is behind.</summary>
-/// <param name="source">What is drawn.</param>
-/// <param name="sketch">Takes the shapes.</param>
-/// <param name="detail">How much of prints and hatches is drawn: 0 for all, and less the higher it is.</param>
-internal sealed class ScenePainter(PictureSource source, Sketch sketch, int detail)
+internal sealed class ScenePainter
 {
     private const double Contour = 2.2;
     private static readonly Ink Outline = new(null, 1, Tint.Line, Contour);
-    private readonly PatchPainter _patches = new(source, sketch, detail);
-    private readonly FeaturePainter _features = new(source, sketch);
-    private readonly TrimPainter _trims = new(source, sketch);
+    private readonly PictureSource _source;
+    private readonly Sketch _sketch;
+    private readonly PatchPainter _patches;
+    private readonly FeaturePainter _features;
+    private readonly TrimPainter _trims;
 
-    private Camera Camera => sketch.Camera;
+    /// <summary>A painter of a cushion.</summary>
+    /// <param name="source">What is drawn.</param>
+    /// <param name="sketch">Takes the shapes.</param>
+    /// <param name="detail">How much of prints and hatches is drawn: 0 for all, and less the higher it is.</param>
+    public ScenePainter(PictureSource source, Sketch sketch, int detail)
+    {
+        (_source, _sketch) = (source, sketch);
+        _patches = new PatchPainter(source, sketch, detail);
+        _features = new FeaturePainter(source, sketch);
+        _trims = new TrimPainter(source, sketch, _patches);
+    }
+
+    private Camera Camera => _sketch.Camera;
 
     /// <summary>Draws it.</summary>
     public void Paint()
     {
-        VisiblePatch[] seen = [.. VisiblePatch.Of(source.Scene, Camera)];
+        VisiblePatch[] seen = [.. VisiblePatch.Of(_source.Scene, Camera)];
         VisiblePatch[] faces = [.. seen.Where(IsUp)];
-        EdgingLines[] edgings = [.. EdgingLines.Of(source.Scene)];
+        EdgingLines[] edgings = [.. EdgingLines.Of(_source.Scene)];
         _trims.Behind(edgings);
         Walls([.. seen.Where(one => !IsUp(one))], edgings);
         _trims.Before(edgings);
@@ -81,19 +92,19 @@ internal sealed class ScenePainter(PictureSource source, Sketch sketch, int deta
         }
 
         var body = new PillowPainter(face.Patch.Rim, face.Patch.Surface, crown, Camera);
-        Tint above = source.Fabric(face.Part.Panel.Role).Tint,
-            below = source.Fabric(Other(face)).Tint;
+        Tint above = _source.Fabric(face.Part.Panel.Role).Tint,
+            below = _source.Fabric(Other(face)).Tint;
         foreach (PillowPart part in body.Parts())
         {
-            Drawings.Spot[] near = [.. part.Near.Select(sketch.At)],
-                high = [.. part.High.Select(sketch.At)],
-                low = [.. part.Low.Select(sketch.At)];
-            sketch.Add([.. low, .. near.Reverse()], true, new Ink(below));
-            sketch.Add([.. low, .. near.Reverse()], true, new Ink(Tint.Shade, 0.2));
-            sketch.Add([.. near, .. high.Reverse()], true, new Ink(above));
-            sketch.Add(low, false, Outline);
-            sketch.Add(high, false, Outline);
-            sketch.Add(near, false, Outline);
+            Drawings.Spot[] near = [.. part.Near.Select(_sketch.At)],
+                high = [.. part.High.Select(_sketch.At)],
+                low = [.. part.Low.Select(_sketch.At)];
+            _sketch.Add([.. low, .. near.Reverse()], true, new Ink(below));
+            _sketch.Add([.. low, .. near.Reverse()], true, new Ink(Tint.Shade, 0.2));
+            _sketch.Add([.. near, .. high.Reverse()], true, new Ink(above));
+            _sketch.Add(low, false, Outline);
+            _sketch.Add(high, false, Outline);
+            _sketch.Add(near, false, Outline);
         }
     }
 

@@ -8,7 +8,8 @@ namespace CushionService.Documents.Pictures;
 /// <summary>Draws what lies in the seams of a cover and stands out from them: welts, ruffles and flanges.</summary>
 /// <param name="source">What is drawn.</param>
 /// <param name="sketch">Takes the shapes.</param>
-internal sealed class TrimPainter(PictureSource source, Sketch sketch)
+/// <param name="patches">Draws what is on a panel.</param>
+internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPainter patches)
 {
     private const double Thinnest = 4.5;
     private const double Hem = 1.6;
@@ -49,10 +50,7 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch)
                 {
                     var seen = new VisiblePatch(part, patch, patch.Outline, null);
                     sketch.Fill(patch.Outline.Select(patch.Surface.At), new Ink(source.Fabric(part.Panel.Role).Tint, 1, Tint.Line, Hem));
-                    if (source.Print(part.Panel.Part) is { } phase)
-                    {
-                        new PrintPainter(sketch, 1).Print(seen, phase);
-                    }
+                    patches.Surface(seen);
                 }
             }
         }
@@ -83,7 +81,14 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch)
             bool pillow = faces.Any(face => face.Patch.Kind == PatchKind.Pillow);
             foreach (SceneLine line in edging.Lines.Where(line => IsUpper(line) || pillow))
             {
-                foreach (List<Vector> run in pillow ? Runs(line, edging.Place) : [[.. line.Points]])
+                foreach (
+                    List<Vector> run in pillow
+                        ? Runs(line, edging.Place)
+                        :
+                        [
+                            [.. line.Points],
+                        ]
+                )
                 {
                     Welt(run, (WeltSpecification)edging.Edging);
                 }
@@ -103,7 +108,8 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch)
         {
             bool seen =
                 place == EdgingPlace.Corners
-                    ? Camera.Facing(line.Patch.Surface.Normal(line.Flat[i])) > -0.2 && Camera.Facing(line.Patch.Surface.Normal(line.Flat[i]) + outward[i]) > 0.1
+                    ? Camera.Facing(line.Patch.Surface.Normal(line.Flat[i])) > -0.2
+                        && Camera.Facing(line.Patch.Surface.Normal(line.Flat[i]) + outward[i]) > 0.1
                     : Camera.Facing(outward[i]) > -0.02;
             if (seen)
             {
@@ -143,7 +149,8 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch)
             Ruffle shape = new(line, depth);
             for (int i = 0; i + 1 < shape.Inner.Count; i++)
             {
-                bool faces = Camera.Facing(shape.Outward[i]) > -0.05 || (IsUpper(line) && edging.Place is EdgingPlace.Top or EdgingPlace.Bottom);
+                bool faces =
+                    Camera.Facing(shape.Outward[i]) > -0.05 || (IsUpper(line) && edging.Place is EdgingPlace.Top or EdgingPlace.Bottom);
                 if (faces == front)
                 {
                     sketch.Fill([shape.Inner[i], shape.Outer[i], shape.Outer[i + 1], shape.Inner[i + 1]], new Ink(Fabric));
@@ -152,7 +159,8 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch)
 
             for (int i = 0; i + 1 < shape.Inner.Count; i++)
             {
-                bool faces = Camera.Facing(shape.Outward[i]) > -0.05 || (IsUpper(line) && edging.Place is EdgingPlace.Top or EdgingPlace.Bottom);
+                bool faces =
+                    Camera.Facing(shape.Outward[i]) > -0.05 || (IsUpper(line) && edging.Place is EdgingPlace.Top or EdgingPlace.Bottom);
                 if (faces == front)
                 {
                     sketch.Draw([shape.Outer[i], shape.Outer[i + 1]], Fine);

@@ -97,7 +97,10 @@ internal sealed record VisiblePatch(ScenePart Part, ScenePatch Patch, IReadOnlyL
         double at = from;
         foreach (SurfaceBend bend in bends)
         {
-            bool faces = camera.Facing(surface.Normal(surface.BendsAlongY ? middle with { Y = (at + bend.At) / 2 } : middle with { X = (at + bend.At) / 2 })) > Least;
+            bool faces =
+                camera.Facing(
+                    surface.Normal(surface.BendsAlongY ? middle with { Y = (at + bend.At) / 2 } : middle with { X = (at + bend.At) / 2 })
+                ) > Least;
             start ??= faces ? at : null;
             double end = faces ? bend.At : at;
             if (start is { } begun && (!faces || bend.IsCorner))

@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Quoting;
+using CushionService.Nesting;
+
+namespace CushionService.Documents.Pictures;
+
+/// <summary>The picture of a cushion: one SVG element, drawn from the cushion's own pattern, to stand in a page or in a document.</summary>
+/// <remarks>It has no size of its own, so that it fills the width it is given, and nothing outside itself. Its colours may be set by CSS
+/// variables: <c>--cushion-fabric-1</c> for the order's first fabric and so on, <c>--cushion-line</c>, <c>--cushion-print</c>,
+/// <c>--cushion-shade</c>, <c>--cushion-light</c>, <c>--cushion-webbing</c>, <c>--cushion-accent</c> and <c>--cushion-quiet</c>.</remarks>
+internal static class CushionPicture
+{
+    /// <summary>The most bytes that a picture is drawn to; what is finer is left out until it has no more.</summary>
+    public const int UsualBytes = 30_000;
+
+    // Prints and hatches are drawn ever more simply.
+    private const int Details = 4;
+
+    // Of the ids that a refusal lists.
+    private const int MostListed = 20;
+
+    /// <summary>The picture of a cushion, with the layouts that it needs.</summary>
+    /// <param name="drafting">A drafting without violations.</param>
+    /// <param name="cushion">The cushion's id; null where the order has one.</param>
+    /// <param name="effort">How hard to search for layouts.</param>
+    /// <param name="language">The language of its title and description.</param>
+    /// <param name="view">What is shown.</param>
+    /// <param name="cancellation">Gives up the search.</param>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    public static PrintedDocument Of(
+        Drafting drafting,
+        string? cushion,
+        Effort effort,
+        Language language,
+        PictureView view,
+        CancellationToken cancellation
+    )
+    {
+        string[] ids = [.. drafting.Order.Cushions.Select(one => one.Id)];
+        int number = cushion is null && ids.Length == 1 ? 0 : Array.IndexOf(ids, cushion);
+        return ids.Length == 0 ? PrintedDocument.Lacks(PictureTexts.NoCushion)
+            : number < 0 ? PrintedDocument.Lacks(PictureTexts.WhichCushion([.. ids.Take(MostListed)], ids[0]))
+            : PrintedDocument.Of(Write(drafting, number, PictureSource.LayOut(drafting, number, effort, cancellation), language, view));
+    }
+
+    /// <summary>The picture of a cushion of a quote.</summary>
+    /// <param name="quote">The quote; its layouts say where prints lie.</param>
+    /// <param name="cushion">The number of the cushion in its order, from 0.</param>
+    /// <param name="language">The language of its title and description.</param>
+    /// <param name="id">Prefix of every id in it, unique within its document; made from the cushion's id when left out.</param>
+    public static string Write(Quote quote, int cushion, Language language, string? id = null) =>
+        Write(quote.Drafting, cushion, [.. quote.Yardages.Select(yardage => yardage.Layout)], language, PictureView.Finished, id);
+
+    /// <summary>The picture of a cushion of a drafting.</summary>
+    /// <param name="drafting">A drafting without violations.</param>
+    /// <param name="cushion">The number of the cushion in its order, from 0.</param>
+    /// <param name="layouts">The layouts of fabrics with a repeat, which say where prints lie; without them there are no prints.</param>
+    /// <param name="language">The language of its title and description.</param>
+    /// <param name="view">What is shown.</param>
+    /// <param name="id">Prefix of every id in it, unique within its document; made from the cushion's id when left out.</param>
+    public static string Write(
+        Drafting drafting,
+        int cushion,
+        ImmutableArray<FabricLayout> layouts,
+        Language language,
+        PictureView view = PictureView.Finished,
+        string? id = null
+    )
+    {
+        var source = PictureSource.Of(drafting, cushion, layouts);
+        var words = new PictureWords(source, new MessageWriter(language, drafting.Order.Unit));
+        string prefix = id ?? $"picture-{source.Cushion.Id}";
+        string picture = "";
+        for (int detail = 0; detail < Details; detail++)
+        {
+            picture = FinishedPicture.Write(source, words, prefix, detail);
+            if (System.Text.Encoding.UTF8.GetByteCount(picture) <= UsualBytes)
+            {
+                break;
+            }
+        }
+
+        return picture;
+    }
+}

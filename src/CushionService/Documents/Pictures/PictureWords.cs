@@ -1,0 +1,60 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Documents.Pictures;
+
+/// <summary>The words of a cushion's pictures, in the reader's language.</summary>
+/// <param name="source">What is drawn.</param>
+/// <param name="writer">Writes messages.</param>
+internal sealed class PictureWords(PictureSource source, MessageWriter writer)
+{
+    /// <summary>A message in the reader's language.</summary>
+    public string Text(Message message) => writer.Text(message);
+
+    /// <summary>The words of the finished cushion's picture.</summary>
+    /// <param name="id">Prefix of its ids.</param>
+    /// <param name="turned">Whether the cushion is shown turned over too.</param>
+    public PictureText Finished(string id, bool turned) =>
+        new(
+            id,
+            Text(PictureTexts.Finished(source.Cushion.Name)),
+            Sentences([.. Cushion(), .. turned ? [PictureTexts.SeenTurnedOver] : (Message[])[]])
+        );
+
+    /// <summary>Sentences one after the other.</summary>
+    public string Sentences(IEnumerable<Message> sentences) => string.Join(' ', sentences.Select(Text));
+
+    /// <summary>What the cushion is.</summary>
+    public IEnumerable<Message> Cushion()
+    {
+        CushionSpecification cushion = source.Cushion;
+        bool lies = cushion.Construction == Construction.Bolster;
+        Length thickness = lies ? cushion.Depth : cushion.Thickness;
+        yield return PictureTexts.Cushion(
+            cushion.Construction,
+            cushion.Outline.Kind,
+            lies ? cushion.Length : cushion.Width,
+            lies ? cushion.Width : cushion.Depth,
+            thickness > Length.Zero ? thickness : null
+        );
+        yield return PictureTexts.Closure(cushion.Closure.Kind, cushion.Closure.Side);
+        if (cushion.Trim.Edging is { } edging)
+        {
+            yield return PictureTexts.Edging(Kind(edging), edging.At);
+        }
+
+        yield return PictureTexts.Fabrics([.. source.Scene.Parts.Select(part => source.Fabric(part.Panel.Role).Name).Distinct()]);
+    }
+
+    private static EdgingKind Kind(EdgingSpecification edging) =>
+        edging switch
+        {
+            WeltSpecification => EdgingKind.Welt,
+            RuffleSpecification => EdgingKind.Ruffle,
+            FlangeStripSpecification => EdgingKind.Flange,
+            _ => EdgingKind.Plain,
+        };
+}
