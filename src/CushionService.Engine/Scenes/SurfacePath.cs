@@ -43,7 +43,7 @@ public sealed class SurfacePath
     /// <summary>How long it is.</summary>
     public double Length => _starts[^1];
 
-    /// <summary>The point at a distance, and the direction there, one long. Before its start and beyond its end it runs on straight.</summary>
+    /// <summary>The point at a distance, and the direction there, one long. It runs on straight beyond its ends.</summary>
     public (PlanePoint Point, PlanePoint Direction) At(double distance)
     {
         int i = Array.FindLastIndex(_starts, start => start <= distance);

@@ -1,6 +1,6 @@
 namespace CushionService.Engine.Scenes;
 
-/// <summary>A panel that runs along a path, straight across it: a boxing round an outline, the sheet of a waterfall over its front.</summary>
+/// <summary>A panel that runs along a path, straight across it: a boxing round an outline, a sheet over a front.</summary>
 /// <param name="Path">The path, in a plane of its own.</param>
 /// <param name="Plane">Where that plane lies: its origin and the directions of its x and y.</param>
 /// <param name="Across">Where the panel runs across the path.</param>
