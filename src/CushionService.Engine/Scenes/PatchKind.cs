@@ -12,10 +12,10 @@ public enum PatchKind
     /// <summary>A face of a cushion without sides: it rises from its edge.</summary>
     Pillow,
 
-    /// <summary>Flat round the body, or standing out from a seam.</summary>
+    /// <summary>Flat round the body, or reaching out from a seam.</summary>
     Flange,
 
-    /// <summary>Gathered and standing out from a seam.</summary>
+    /// <summary>Gathered and reaching out from a seam.</summary>
     Ruffle,
 
     /// <summary>Folded under, or drawn together: not seen.</summary>

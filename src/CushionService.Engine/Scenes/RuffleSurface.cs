@@ -1,10 +1,10 @@
 namespace CushionService.Engine.Scenes;
 
-/// <summary>A strip that is gathered to a seam line and stands out from it; a folded one comes back from its fold.</summary>
+/// <summary>A strip that is gathered to a seam line and reaches out from it; a folded one comes back from its fold.</summary>
 /// <param name="Line">The seam line.</param>
 /// <param name="Outward">The way out at each of its points.</param>
 /// <param name="Fullness">Length of the strip for each length of the line.</param>
-/// <param name="Depth">How far it stands out, in millimetres.</param>
+/// <param name="Depth">How far it reaches out, in millimetres.</param>
 public sealed record RuffleSurface(IReadOnlyList<Vector> Line, IReadOnlyList<Vector> Outward, double Fullness, double Depth) : Surface
 {
     /// <inheritdoc />

@@ -5,7 +5,7 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Scenes;
 
-/// <summary>What stands out from the seams of a cover: flanges and ruffles.</summary>
+/// <summary>What reaches out from the seams of a cover: flanges and ruffles.</summary>
 internal static class TrimPlacing
 {
     /// <summary>Places the strips of the edging, once the cover's own panels have their places.</summary>

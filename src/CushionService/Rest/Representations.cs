@@ -84,7 +84,7 @@ internal static class Representations
             static values => Printing.Picture(values[1], Words<PictureView>.Named(values[0] ?? "") ?? PictureView.Finished),
             new PartParameter(
                 "view",
-                "What is shown: finished, or exploded for the pieces drawn apart in the order in which they are sewn. Finished when left out.",
+                "What is shown: finished, or exploded for the pieces apart in the order in which they are sewn. Finished when left out.",
                 FormTexts.View,
                 static name => Words<PictureView>.Named(name) is not null
             ),

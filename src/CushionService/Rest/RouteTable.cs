@@ -93,8 +93,9 @@ internal static class RouteTable
                     "drawPicture",
                     "Pictures",
                     "Draw a cushion",
-                    "A picture of one finished cushion as SVG, drawn to scale from its pattern: outline, thickness, joins, edging, closure, "
-                        + "and the fabric's print where the layout puts it; or its pieces apart. Laid out with effort quick unless the order says one."
+                    "A picture of one finished cushion as SVG, drawn to scale from its pattern: outline, thickness, joins, edging, closure, and "
+                        + "the fabric's print where the layout puts it; or its pieces apart. An order that names no effort is laid out with "
+                        + "effort quick."
                 )
             ),
             Route.OfOrder(

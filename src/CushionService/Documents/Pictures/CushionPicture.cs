@@ -6,7 +6,7 @@ using CushionService.Nesting;
 
 namespace CushionService.Documents.Pictures;
 
-/// <summary>The picture of a cushion: one SVG element, drawn from the cushion's own pattern, to stand in a page or in a document.</summary>
+/// <summary>The picture of a cushion: one SVG element, drawn from the cushion's own pattern, to be in a page or in a document.</summary>
 /// <remarks>It has no size of its own, so that it fills the width it is given, and nothing outside itself. Its colours may be set by CSS
 /// variables: <c>--cushion-fabric-1</c> for the order's first fabric and so on, <c>--cushion-line</c>, <c>--cushion-print</c>,
 /// <c>--cushion-shade</c>, <c>--cushion-light</c>, <c>--cushion-webbing</c>, <c>--cushion-accent</c> and <c>--cushion-quiet</c>.</remarks>

@@ -158,7 +158,7 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch)
         }
     }
 
-    // It stands off by as much as it is longer than the span between its sewn ends: a shallow arc (general geometry).
+    // It is off the side by as much as it is longer than the span between its sewn ends: a shallow arc (general geometry).
     private void Handle(VisiblePatch seen, PanelMark[] ends)
     {
         if (ends is not [{ To: { } top } one, var other] || source.Cushion.Handle is not { } handle)

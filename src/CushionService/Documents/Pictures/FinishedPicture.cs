@@ -13,7 +13,7 @@ internal static class FinishedPicture
     private const double Tallest = 700;
     private const double Type = 22;
 
-    // Of the main view's scale, and where both views stand side by side, of the picture's width.
+    // Of the main view's scale, and where both views are side by side, of the picture's width.
     private const double Smaller = 0.55;
     private const double Stacked = 2.1;
 

@@ -53,7 +53,7 @@ internal static class PictureWriter
         xml.WriteEndElement();
     }
 
-    // Shapes that follow each other and are drawn alike are one path.
+    // Shapes that follow each other and are drawn the same way are one path.
     private static int Paths(XmlWriter xml, IReadOnlyList<Shape> shapes, int first)
     {
         Ink ink = shapes[first].Ink;

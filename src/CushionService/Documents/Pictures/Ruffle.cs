@@ -10,7 +10,7 @@ internal sealed class Ruffle
 
     /// <summary>The ruffle of an edge.</summary>
     /// <param name="line">The edge that it is gathered to.</param>
-    /// <param name="depth">How far it stands out, in millimetres.</param>
+    /// <param name="depth">How far it reaches out, in millimetres.</param>
     public Ruffle(SceneLine line, double depth)
     {
         Vector[] outward = [.. line.Outward()];

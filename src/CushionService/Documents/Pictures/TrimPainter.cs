@@ -5,7 +5,7 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Documents.Pictures;
 
-/// <summary>Draws what lies in the seams of a cover and stands out from them: welts, ruffles and flanges.</summary>
+/// <summary>Draws what lies in the seams of a cover and reaches out from them: welts, ruffles and flanges.</summary>
 /// <param name="source">What is drawn.</param>
 /// <param name="sketch">Takes the shapes.</param>
 /// <param name="patches">Draws what is on a panel.</param>
@@ -19,7 +19,7 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
 
     private Tint Fabric => source.Fabric(FabricRole.Edging).Tint;
 
-    /// <summary>Draws what stands out behind the cushion.</summary>
+    /// <summary>Draws what reaches out behind the cushion.</summary>
     public void Behind(EdgingLines[] edgings)
     {
         foreach (EdgingLines edging in edgings)
@@ -28,7 +28,7 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
         }
     }
 
-    /// <summary>Draws what stands out before its walls.</summary>
+    /// <summary>Draws what reaches out before its walls.</summary>
     public void Before(EdgingLines[] edgings)
     {
         foreach (EdgingLines edging in edgings)

@@ -71,7 +71,7 @@ internal sealed record VisiblePatch(ScenePart Part, ScenePatch Patch, IReadOnlyL
     public IEnumerable<Vector> Seen(IReadOnlyList<PlanePoint> line, bool closed, Camera camera) =>
         Bent(line, closed).Where(point => Crown is null || camera.Facing(Normal(point)) > 0).Select(At);
 
-    /// <summary>The patches of a scene that face the viewer, curved ones divided where they turn away or turn a corner.</summary>
+    /// <summary>The patches of a scene that face the viewer, curved ones divided where they face away or turn a corner.</summary>
     public static IEnumerable<VisiblePatch> Of(CushionScene scene, Camera camera) =>
         from part in scene.Parts
         from patch in part.Patches
