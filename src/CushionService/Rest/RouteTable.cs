@@ -93,9 +93,8 @@ internal static class RouteTable
                     "drawPicture",
                     "Pictures",
                     "Draw a cushion",
-                    "A picture of one finished cushion as SVG, drawn to scale from its pattern: outline, thickness, joins, edging, closure, and "
-                        + "the fabric's print where the layout puts it; or its pieces apart. An order that names no effort is laid out with "
-                        + "effort quick."
+                    "A picture of one finished cushion as SVG, drawn to scale from its pattern: outline, thickness, joins, closure, "
+                        + "edging, and the print where the layout puts it; or its pieces apart. Laid out with effort quick unless it says one."
                 )
             ),
             Route.OfOrder(

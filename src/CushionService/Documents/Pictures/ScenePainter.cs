@@ -2,8 +2,8 @@ using CushionService.Engine.Scenes;
 
 namespace CushionService.Documents.Pictures;
 
-/// <summary>Draws a finished cushion, the furthest first: what reaches out behind it, its walls with what is on them, what reaches out before
-/// it, and then its upper face, which hides what is behind.</summary>
+/// <summary>Draws a finished cushion, the furthest first: what reaches out behind it, its walls with what is on them, what reaches out
+/// before it, and then its upper face, which hides what is behind.</summary>
 internal sealed class ScenePainter
 {
     private const double Contour = 2.2;
