@@ -94,7 +94,7 @@ internal static class RouteTable
                     "Pictures",
                     "Draw a cushion",
                     "A picture of one finished cushion as SVG, drawn to scale from its pattern: outline, thickness, joins, closure, "
-                        + "edging, and the print where the layout puts it; or its pieces apart. Laid out with effort quick unless it says one."
+                        + "edging, and the print where the layout puts it; or its pieces apart. Laid out with effort quick unless told."
                 )
             ),
             Route.OfOrder(
