@@ -97,7 +97,7 @@ internal static class CatalogueWording
             {
                 Pointer = pointer,
                 Type = kind,
-                Description = writer.Text(Descriptions.Of(property)),
+                Description = Descriptions.Of(property, writer),
                 Required = property.IsDefined(typeof(RequiredAttribute)),
                 // A list's range is that of how many entries it has.
                 Minimum = numbers?.Minimum.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? lengths?.Minimum,

@@ -11,8 +11,14 @@ internal static class Descriptions
         .GetProperties(BindingFlags.Public | BindingFlags.Static)
         .ToFrozenDictionary(text => text.Name, text => (Message)text.GetValue(null)!);
 
-    /// <summary>The description of a field.</summary>
+    private static readonly Lazy<ContractComments> Comments = new(() => new ContractComments());
+
+    /// <summary>The description of a field, or its English summary where DescriptionTexts.resx has none.</summary>
     /// <param name="property">A property of the contract's orders.</param>
-    /// <exception cref="KeyNotFoundException">It has none in DescriptionTexts.resx.</exception>
-    public static Message Of(PropertyInfo property) => ByName[property.DeclaringType!.Name + property.Name];
+    /// <param name="writer">Writes in the reader's language.</param>
+    public static string Of(PropertyInfo property, MessageWriter writer) =>
+        MessageOf(property) is { } text ? writer.Text(text) : Comments.Value.Of(property);
+
+    /// <summary>The description as a message; null where there is none.</summary>
+    public static Message? MessageOf(PropertyInfo property) => ByName.GetValueOrDefault(property.DeclaringType!.Name + property.Name);
 }

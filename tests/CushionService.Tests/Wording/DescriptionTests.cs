@@ -20,8 +20,11 @@ public sealed class DescriptionTests
     {
         PropertyInfo property = Properties().First(property => $"{property.DeclaringType!.Name}.{property.Name}" == field);
 
-        Assert.Equal(new ContractComments().Of(property), English.Text(Descriptions.Of(property)));
-        Assert.Equal(Language.German, Descriptions.Of(property).Template.Written(Language.German));
+        Message? description = Descriptions.MessageOf(property);
+
+        Assert.True(description is not null, $"DescriptionTexts.resx does not describe {field}.");
+        Assert.Equal(new ContractComments().Of(property), English.Text(description));
+        Assert.Equal(Language.German, description.Template.Written(Language.German));
     }
 
     [Fact]
