@@ -34,28 +34,6 @@ public sealed class DescriptionTests
             construction => Assert.Equal(Language.German, construction.Offer.Description.Template.Written(Language.German))
         );
 
-    [Theory]
-    [InlineData("0.15", "0.15")]
-    [InlineData("0 in", "0 in")]
-    [InlineData("the workroom's", "wie in der Werkstatt")]
-    [InlineData("one step", "ein Schritt")]
-    [InlineData("the cushion's width", "die Breite des Kissens")]
-    [InlineData("the stitch's, or 2.5", "nach dem Stich, sonst 2.5")]
-    [InlineData("1/2 in, or 13 mm in a metric order", "1/2 in, in metrischen Aufträgen 13 mm")]
-    public void A_default_is_in_the_readers_language(string english, string german)
-    {
-        Assert.Equal(english, Defaults.Of(english, English));
-        Assert.Equal(german, Defaults.Of(english, new MessageWriter(Language.German, LengthUnit.Centimetre)));
-    }
-
-    // The word that joins two figures in English.
-    [Fact]
-    public void No_default_is_left_in_English() =>
-        Assert.All(
-            CatalogueWording.In(Language.German).Fields.Where(field => field.Default is not null),
-            field => Assert.DoesNotContain("or", field.Default!.Split(' '))
-        );
-
     private static IEnumerable<PropertyInfo> Properties() =>
         typeof(Order)
             .Assembly.GetTypes()
