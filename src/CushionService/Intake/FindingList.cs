@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Contract;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Intake;
@@ -34,20 +35,37 @@ internal sealed class FindingList
     // A field that does not apply is to be left out: whether its value is in range does not matter.
     private static IEnumerable<Violation> WithoutEcho(List<Violation> violations)
     {
-        string[] pointless = [.. violations.Where(found => found.Code == NotApplicable).Select(found => found.Pointer)];
-        return violations.Where(found => !pointless.Any(pointer => Echoes(found, pointer)));
+        HashSet<string> pointless = [.. violations.Where(found => found.Code == NotApplicable).Select(found => found.Pointer)];
+        return pointless.Count == 0 ? violations : violations.Where(found => !Echoes(found, pointless));
     }
 
-    // Whether a finding is at the pointer, or within it.
-    private static bool Echoes(Violation found, string pointer) =>
-        found.Pointer.StartsWith(pointer, StringComparison.Ordinal)
-        && (found.Pointer.Length == pointer.Length ? found.Code != NotApplicable : found.Pointer[pointer.Length] == '/');
+    // Whether a finding is at one of the pointers, or within one.
+    private static bool Echoes(Violation found, HashSet<string> pointless)
+    {
+        var within = pointless.GetAlternateLookup<ReadOnlySpan<char>>();
+        ReadOnlySpan<char> pointer = found.Pointer;
+        if (found.Code != NotApplicable && within.Contains(pointer))
+        {
+            return true;
+        }
+
+        for (int end = pointer.LastIndexOf('/'); end >= 0; end = pointer[..end].LastIndexOf('/'))
+        {
+            if (within.Contains(pointer[..end]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static ImmutableArray<Violation> Sorted(IEnumerable<Violation> found) =>
         [
             .. found
                 .DistinctBy(violation => (violation.Pointer, violation.Code))
                 .OrderBy(violation => violation.Pointer, PointerOrder.Instance)
-                .ThenBy(violation => violation.Code, StringComparer.Ordinal),
+                .ThenBy(violation => violation.Code, StringComparer.Ordinal)
+                .Take(Limits.Violations),
         ];
 }

@@ -7,10 +7,6 @@ namespace CushionService.Json;
 /// them.</summary>
 internal sealed class FormViolations
 {
-    // A body of one mebibyte could have a hundred thousand; nobody reads them all, and an answer must not be larger
-    // than its order.
-    private const int Most = 1000;
-
     private readonly List<Violation> _all = [];
 
     /// <summary>The violations, in the order of the text; at most 1 000.</summary>
@@ -26,7 +22,7 @@ internal sealed class FormViolations
     public void Add(Violation violation)
     {
         bool unreadable = Statuses.IsUnreadable(violation.Code);
-        if (_all.Count < Most)
+        if (_all.Count < Limits.Violations)
         {
             _all.Add(violation);
         }
