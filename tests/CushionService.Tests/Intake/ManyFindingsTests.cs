@@ -2,7 +2,7 @@ using CushionService.Tests.Orders;
 
 namespace CushionService.Tests.Intake;
 
-/// <summary>Of an order with more violations than anybody reads, as many are listed as of a text with so many unknown fields.</summary>
+/// <summary>Of an order with more violations than anybody reads, as many are listed as of a text full of unknown fields.</summary>
 public sealed class ManyFindingsTests
 {
     [Fact]
