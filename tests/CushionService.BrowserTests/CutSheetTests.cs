@@ -53,9 +53,10 @@ public sealed partial class CutSheetTests(BrowserOfThisMachine browser)
         await shown.StateAsync("answered");
         await shown.EstimateAsync(() => shown.Field("/cushions/*/outline/width").FillAsync("31"));
         IPage sheet = await shown.Page.Context.RunAndWaitForPageAsync(() => shown.Page.ClickAsync("#estimate-sheet"));
-        await sheet.Locator(".pieces").WaitForAsync();
+        await sheet.Locator(".pieces").First.WaitForAsync();
 
-        Assert.Contains("32 × 19", await sheet.InnerTextAsync(".pieces"), StringComparison.Ordinal);
+        string pieces = (await sheet.Locator(".pieces").First.InnerTextAsync()).Replace('\u00A0', ' ');
+        Assert.Contains("32 × 19", pieces, StringComparison.Ordinal);
     }
 
     /// <summary>Opens the cut sheet of a demonstration order.</summary>
@@ -65,7 +66,7 @@ public sealed partial class CutSheetTests(BrowserOfThisMachine browser)
         await shown.Page.Locator($"#order-sheet[href*=\"{order}\"]").WaitForAsync();
         string sheet = (await shown.Page.GetAttributeAsync("#order-sheet", "href"))!;
         await shown.Page.GotoAsync(sheet);
-        await shown.Page.Locator(".pieces").WaitForAsync();
+        await shown.Page.Locator(".pieces").First.WaitForAsync();
     }
 
     [GeneratedRegex(@"/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]")]

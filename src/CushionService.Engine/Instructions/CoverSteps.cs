@@ -35,7 +35,10 @@ internal static class CoverSteps
             .Select(work => new Step(
                 StepTexts.OfCushion(plan.Cushion.Name, work.Text),
                 [.. work.Parts.SelectMany(part => Ids(plan.Pieces, part)).Distinct()]
-            ));
+            )
+            {
+                Cushion = plan.Cushion.Id,
+            });
 
     // What holds for every seam is said once, with the outer cover; the inner cover is sewn the same way.
     private static IEnumerable<Work> Throughout(CoverPlan plan) =>

@@ -1,9 +1,14 @@
 using CushionService.Contract;
+using CushionService.Contract.Answers;
 using CushionService.Documents;
+using CushionService.Documents.CutSheets;
 using CushionService.Documents.Exchange;
 using CushionService.Documents.Labels;
 using CushionService.Documents.Pictures;
+using CushionService.Documents.Projects;
+using CushionService.Documents.Sheets;
 using CushionService.Documents.TrueSize;
+using CushionService.Engine.Quoting;
 using CushionService.Intake;
 using CushionService.Nesting;
 
@@ -29,6 +34,29 @@ internal static class Printing
             }
         );
 
+    /// <summary>The documents of a quote: the ticket, all there is, or the project sheet.</summary>
+    /// <param name="detail">Which of them, by its name; null for the ticket.</param>
+    /// <param name="paper">The name of the paper; null for the usual one of the order's units.</param>
+    /// <param name="asPdf">Whether the document is a PDF, and not HTML.</param>
+    /// <param name="shop">Whose name the project sheet has.</param>
+    public static Purpose<PrintedDocument> Quote(string? detail, string? paper, bool asPdf, ShopDetails shop) =>
+        new(
+            Purpose.Making,
+            (order, cancellation) =>
+            {
+                (Quote quote, QuoteAnswer answer) = Purposes.Quoted(order, cancellation);
+                Job job = Job.Of(answer, quote, order.Order, order.Language, JobPictures.None);
+                Paper? named = paper is null ? null : Paper.Named(paper);
+                Sheet sheet = detail switch
+                {
+                    QuoteDetail.Full => CutSheet.Of(job, named),
+                    QuoteDetail.Project => ProjectSheet.Of(job, shop, named),
+                    _ => Ticket.Of(job, named),
+                };
+                return SheetDocument.Write(sheet, asPdf, cancellation);
+            }
+        );
+
     /// <summary>A label for each physical piece.</summary>
     /// <param name="stock">The name of the labels to print on; null for the usual ones of the order's units.</param>
     /// <param name="asPdf">Whether the document is a PDF, and not HTML.</param>
@@ -39,6 +67,7 @@ internal static class Printing
                 LabelDocument.Write(
                     Purposes.Pieces.Answer(order, cancellation),
                     stock is null ? LabelStock.For(order.Order.Units!.Value) : LabelStock.Named(stock)!,
+                    order.Language,
                     asPdf,
                     cancellation
                 )

@@ -117,13 +117,17 @@ internal static class Purposes
         };
     }
 
-    // The wording adds a warning of its own when the total leaves out what has no price.
-    private static QuoteAnswer QuoteAll(CheckedOrder order, CancellationToken cancellation)
+    /// <summary>A quote as the engine has it, and as it is answered.</summary>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    internal static (Quote Quote, QuoteAnswer Answer) Quoted(CheckedOrder order, CancellationToken cancellation)
     {
         Quote quote = QuotePipeline.Of(order.Drafting, cancellation);
         OrderMetrics.Count(quote.Yardages);
-        return WordsOf(order).Quote(order.Order, quote);
+        // The wording adds a warning of its own when the total leaves out what has no price.
+        return (quote, WordsOf(order).Quote(order.Order, quote));
     }
+
+    private static QuoteAnswer QuoteAll(CheckedOrder order, CancellationToken cancellation) => Quoted(order, cancellation).Answer;
 
     // One fit at the effort of the order. The largest cushions are found by searches of their own.
     private static FitAnswer FitOnHand(CheckedOrder order, CancellationToken cancellation)

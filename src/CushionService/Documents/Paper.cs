@@ -12,6 +12,9 @@ internal sealed record Paper(string Name, double Width, double Height)
     /// <summary>How callers name a paper, for documentation and refusals.</summary>
     public const string Names = "a4, a3, letter, tabloid, or a roll by its width, as roll-36in or roll-914mm (300 to 1900 mm)";
 
+    /// <summary>How callers name a sheet of paper.</summary>
+    public static readonly string[] SheetNames = ["a4", "a3", "letter", "tabloid"];
+
     // A page of a PDF is 5080 mm long at most (ISO 32000-1, annex C: 14 400 units).
     private const double LongestPage = 5000;
     private const double NarrowestRoll = 300;

@@ -36,6 +36,10 @@ internal sealed record PriceBookFile
     [NumberRange(0, 1000)]
     public IReadOnlyList<Stock>? Stocks { get; init; }
 
+    /// <summary>What the shop says of its items, each item once; at most 20 000.</summary>
+    [NumberRange(0, 20_000)]
+    public IReadOnlyList<Good>? Goods { get; init; }
+
     /// <summary>What is charged beyond materials.</summary>
     public Costing? Costing { get; init; }
 }

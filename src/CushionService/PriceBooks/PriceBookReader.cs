@@ -122,6 +122,16 @@ internal static class PriceBookReader
         );
         return currency is { } known
             ? new PriceBookSpecification(name, book.Version, known, prices, [.. stocks.OfType<StockSpecification>()], costing)
+            {
+                Goods = GoodsOf(book.Goods),
+            }
             : null;
     }
+
+    // An item that is there twice is among the findings, and then the book is not used.
+    private static ImmutableDictionary<string, GoodSpecification> GoodsOf(IReadOnlyList<Good>? goods) =>
+        (goods ?? [])
+            .Where(good => good?.Item is not null)
+            .DistinctBy(good => good.Item)
+            .ToImmutableDictionary(good => good.Item!, good => new GoodSpecification(good.Label, good.Link));
 }

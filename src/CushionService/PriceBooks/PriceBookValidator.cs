@@ -13,6 +13,8 @@ internal sealed class PriceBookValidator : AbstractValidator<PriceBookFile>
     {
         RuleForEach(book => book.Prices).NotNull().WithErrorCode("required").WithDetail(FieldTexts.NullEntry("prices"));
         RuleForEach(book => book.Stocks).NotNull().WithErrorCode("required").WithDetail(FieldTexts.NullEntry("stocks"));
+        RuleForEach(book => book.Goods).NotNull().WithErrorCode("required").WithDetail(FieldTexts.NullEntry("goods"));
+        RuleFor(book => book.Goods).Distinct(good => good?.Item, nameof(Good.Item));
         RuleFor(book => book.Prices).Distinct(price => price?.Item, nameof(ItemPrice.Item));
         RuleFor(book => book.Stocks).Distinct(stock => stock?.Id, nameof(Stock.Id));
     }

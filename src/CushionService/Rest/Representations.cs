@@ -2,10 +2,13 @@ using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Desk;
 using CushionService.Documents;
+using CushionService.Documents.CutSheets;
 using CushionService.Documents.Drawings;
 using CushionService.Documents.Exchange;
 using CushionService.Documents.Labels;
 using CushionService.Documents.Pictures;
+using CushionService.Documents.Projects;
+using CushionService.Engine.Messages;
 using CushionService.Rest.OpenApi;
 
 namespace CushionService.Rest;
@@ -24,6 +27,21 @@ internal static class Representations
         $"For documents to print, the paper: {Paper.Names}. When left out, letter for an order in inches and a4 for a metric one.",
         FormTexts.Paper,
         static name => Paper.Named(name) is not null
+    );
+
+    private static readonly PartParameter OnSheets = new(
+        "paper",
+        $"For documents to print, the paper: {string.Join(", ", Paper.SheetNames)}. When left out, letter for an order in inches and a4 for a metric one.",
+        FormTexts.ParameterChoices("paper", Paper.SheetNames),
+        static name => Paper.Named(name) is { IsRoll: false }
+    );
+
+    private static readonly PartParameter OfDetail = new(
+        "detail",
+        $"For documents to print, which: {string.Join(", ", QuoteDetail.Names)}. The ticket has a page to buy by, one to cut by and one for each cushion; full "
+            + "has all there is; the project sheet teaches a first-time sewer. When left out, the ticket.",
+        FormTexts.ParameterChoices("detail", QuoteDetail.Names),
+        QuoteDetail.IsKnown
     );
 
     private static readonly PartParameter OfPiece = new(
@@ -45,7 +63,7 @@ internal static class Representations
         Representation.Of(
             Svg,
             Purposes.Layout,
-            static (answer, values, _) => Draw(answer, values[0]),
+            static (answer, values, language) => Draw(answer, values[0], language),
             new PartParameter(
                 "fabric",
                 "For a drawing: the fabric's id; may be left out when one fabric is used.",
@@ -53,12 +71,18 @@ internal static class Representations
             )
         );
 
-    /// <summary>A quote as the cut sheet to print.</summary>
-    public static Representation CutSheet { get; } =
-        Representation.Of(Html, Purposes.Quote, static (quote, _, _) => Documents.CutSheets.CutSheet.Write(quote));
+    /// <summary>The placements of every layout as a table.</summary>
+    public static Representation Placements { get; } =
+        Representation.Of(Csv, Purposes.Layout, static (answer, _, _) => PlacementsTable.Write(answer));
 
-    /// <summary>What to buy as a table.</summary>
-    public static Representation Buying { get; } = Representation.Of(Csv, Purposes.Quote, static (quote, _, _) => BuyingList.Write(quote));
+    /// <summary>A quote as a document to print, and what to buy as a table.</summary>
+    /// <param name="shop">Whose name the project sheet has.</param>
+    public static Representation[] Quotes(ShopDetails shop) =>
+        [
+            new(Html, true, values => Printing.Quote(values[0], values[1], asPdf: false, shop), OfDetail, OnSheets),
+            new(Pdf, false, values => Printing.Quote(values[0], values[1], asPdf: true, shop), OfDetail, OnSheets),
+            Representation.Of(Csv, Purposes.Quote, static (quote, _, _) => BuyingList.Write(quote)),
+        ];
 
     /// <summary>The pieces as patterns at true size, for pattern programs, and as a table.</summary>
     public static Representation[] Pieces { get; } =
@@ -96,8 +120,8 @@ internal static class Representations
         );
 
     // Null when the order uses no such fabric, or several and none is named.
-    private static string? Draw(LayoutsAnswer answer, string? fabric) =>
+    private static string? Draw(LayoutsAnswer answer, string? fabric, Language language) =>
         answer.Layouts.Where(layout => fabric is null || layout.Fabric == fabric).ToArray() is [LayoutAnswer only]
-            ? LayoutDrawing.Draw(only, answer.Pieces, answer.Units)
+            ? LayoutDrawing.Draw(only, answer.Pieces, answer.Units, null, language)
             : null;
 }

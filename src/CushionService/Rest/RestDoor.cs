@@ -1,4 +1,5 @@
 using CushionService.Admission;
+using CushionService.Documents.Projects;
 using CushionService.Json;
 using CushionService.Rest.OpenApi;
 using CushionService.Rest.Pages;
@@ -14,6 +15,7 @@ internal static class RestDoor
     {
         builder.Services.ConfigureHttpJsonOptions(options => ContractJson.Configure(options.SerializerOptions));
         builder.Services.AddEncodings();
+        builder.Services.AddSingleton(ShopDetails.Of(builder.Configuration.GetSection(ShopDetails.Section)));
         builder.Services.AddContractDocument();
     }
 
@@ -23,7 +25,8 @@ internal static class RestDoor
         // The endpoints are made once: they and what they use keep nothing of a call.
         RouteGroupBuilder v1 = app.MapGroup("/v1");
         OrderDispatcher orders = app.Services.GetRequiredService<OrderDispatcher>();
-        foreach (Route route in RouteTable.Of(orders, app.Services.GetRequiredService<QuoteStream>()))
+        QuoteStream stream = app.Services.GetRequiredService<QuoteStream>();
+        foreach (Route route in RouteTable.Of(orders, stream, app.Services.GetRequiredService<ShopDetails>()))
         {
             v1.Map(route);
         }

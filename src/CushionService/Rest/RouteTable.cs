@@ -2,6 +2,7 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Contract.Answers;
 using CushionService.Desk;
+using CushionService.Documents.Projects;
 using CushionService.Rest.OpenApi;
 using CushionService.Streaming;
 
@@ -15,7 +16,8 @@ internal static class RouteTable
     /// them.</summary>
     /// <param name="orders">Answers orders.</param>
     /// <param name="stream">Answers streams of orders.</param>
-    public static IReadOnlyList<Route> Of(OrderDispatcher orders, QuoteStream stream) =>
+    /// <param name="shop">Whose name the project sheet has.</param>
+    public static IReadOnlyList<Route> Of(OrderDispatcher orders, QuoteStream stream, ShopDetails shop) =>
         [
             Route.OfOrder(
                 "/validations",
@@ -43,12 +45,13 @@ internal static class RouteTable
             Route.OfOrder(
                 "/layouts",
                 Scopes.Quote,
-                new OrderEndpoint<LayoutsAnswer>(orders, Purposes.Layout, Representations.Drawing),
+                new OrderEndpoint<LayoutsAnswer>(orders, Purposes.Layout, Representations.Drawing, Representations.Placements),
                 new OperationText(
                     "layOut",
                     "Layouts",
                     "Lay the pieces out",
-                    "A layout for each fabric that is used, with a length that no layout can beat; as SVG the drawing of one fabric."
+                    "A layout for each fabric that is used, with a length that no layout can beat; as SVG the drawing of one "
+                        + "fabric; as CSV the placements."
                 )
             ),
             Route.OfOrder(
@@ -65,13 +68,13 @@ internal static class RouteTable
             Route.OfOrder(
                 "/quotes",
                 Scopes.Quote,
-                new OrderEndpoint<QuoteAnswer>(orders, Purposes.Quote, Representations.CutSheet, Representations.Buying),
+                new OrderEndpoint<QuoteAnswer>(orders, Purposes.Quote, Representations.Quotes(shop)),
                 new OperationText(
                     "quote",
                     "Quotes",
                     "Quote an order",
-                    "Pieces, seams, layouts, yardage, materials, cost, steps and cautions; as HTML the cut sheet to print; as CSV the "
-                        + "buying list."
+                    "Pieces, seams, layouts, yardage, materials, cost, steps and cautions; as HTML or PDF the ticket to print, all "
+                        + "there is, or a project sheet for who sews at home; as CSV the buying list."
                 )
             ),
             Route.OfOrder(

@@ -4,6 +4,7 @@ using CushionService.Contract.Answers;
 using CushionService.Documents;
 using CushionService.Documents.CutSheets;
 using CushionService.Documents.Drawings;
+using CushionService.Documents.Sheets;
 using CushionService.Documents.TrueSize;
 using CushionService.Engine.Measures;
 using CushionService.Tests.Documents.TrueSize;
@@ -17,7 +18,7 @@ public sealed class CutSheetTests
     {
         foreach ((string _, QuoteAnswer quote) in Scenarios.All)
         {
-            string html = CutSheet.Write(quote).Replace("http://www.w3.org/2000/svg", "", StringComparison.Ordinal);
+            string html = Written(quote).Replace("http://www.w3.org/2000/svg", "", StringComparison.Ordinal);
             foreach (string reference in (string[])["http:", "https:", "src=", "href=", "<script", "<link", "@import", "javascript:"])
             {
                 Assert.DoesNotContain(reference, html, StringComparison.OrdinalIgnoreCase);
@@ -29,7 +30,7 @@ public sealed class CutSheetTests
     public void It_holds_every_piece_step_caution_and_warning()
     {
         QuoteAnswer nook = Scenarios.Nook();
-        string html = CutSheet.Write(nook);
+        string html = Written(nook);
         Assert.All(nook.Pieces, piece => Assert.Contains($"<th scope=\"row\">{piece.Id}</th>", html, StringComparison.Ordinal));
         Assert.All(nook.Steps, step => Assert.Contains(step.Text, html, StringComparison.Ordinal));
         Assert.All(nook.Cautions, caution => Assert.Contains(caution.Text, html, StringComparison.Ordinal));
@@ -43,11 +44,7 @@ public sealed class CutSheetTests
     {
         string[] ids =
         [
-            .. CutSheet
-                .Write(Scenarios.Terrace())
-                .Split(" id=\"")
-                .Skip(1)
-                .Select(rest => rest[..rest.IndexOf('"', StringComparison.Ordinal)]),
+            .. Written(Scenarios.Terrace()).Split(" id=\"").Skip(1).Select(rest => rest[..rest.IndexOf('"', StringComparison.Ordinal)]),
         ];
         Assert.NotEmpty(ids);
         Assert.Equal(ids.Length, ids.Distinct().Count());
@@ -56,9 +53,9 @@ public sealed class CutSheetTests
     [Fact]
     public void Paper_follows_the_units_unless_it_is_asked_for()
     {
-        Assert.Contains("size: letter;", CutSheet.Write(Scenarios.Nook()), StringComparison.Ordinal);
-        Assert.Contains("size: A4;", CutSheet.Write(Scenarios.Terrace()), StringComparison.Ordinal);
-        Assert.Contains("size: A4;", CutSheet.Write(Scenarios.Nook(), Paper.A4), StringComparison.Ordinal);
+        Assert.Contains("size: letter;", Written(Scenarios.Nook()), StringComparison.Ordinal);
+        Assert.Contains("size: A4;", Written(Scenarios.Terrace()), StringComparison.Ordinal);
+        Assert.Contains("size: A4;", Written(Scenarios.Nook(), Paper.A4), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -83,11 +80,14 @@ public sealed class CutSheetTests
 
         string[] Documents() =>
             [
-                .. scenarios.Select(scenario => CutSheet.Write(scenario.Quote)),
+                .. scenarios.Select(scenario => Written(scenario.Quote)),
                 .. Scenarios.Nook().Pieces.Select(piece => PieceDrawing.Draw(piece, Units.In)),
                 .. PatternSheets.Of(round, Paper.Letter).Select(sheet => PatternDrawing.Draw(sheet, 1, Units.Mm)),
             ];
     }
+
+    private static string Written(QuoteAnswer quote, Paper? paper = null) =>
+        SheetHtml.Write(CutSheet.Of(new Job(quote), paper), CancellationToken.None);
 
     [Theory]
     [InlineData(Units.In, 15.5, "15 1/2 in")]

@@ -4,6 +4,8 @@ using CushionService.Contract.Answers;
 using CushionService.Documents;
 using CushionService.Documents.CutSheets;
 using CushionService.Documents.Drawings;
+using CushionService.Documents.Projects;
+using CushionService.Documents.Sheets;
 using CushionService.Documents.TrueSize;
 using CushionService.Tests.Documents.TrueSize;
 
@@ -57,8 +59,20 @@ public sealed class EscapingTests
     [MemberData(nameof(Hostile))]
     public void The_cut_sheet_has_the_same_elements_whatever_the_text(string text)
     {
-        string hostile = CutSheet.Write(Order(text).Quote);
-        string plain = CutSheet.Write(Order("plain").Quote);
+        foreach (
+            Func<Job, Sheet> sheet in (Func<Job, Sheet>[])
+                [job => CutSheet.Of(job), job => Ticket.Of(job), job => ProjectSheet.Of(job, new ShopDetails(text, null, "#111111"), null)]
+        )
+        {
+            SameElements(
+                SheetHtml.Write(sheet(new Job(Order(text).Quote)), CancellationToken.None),
+                SheetHtml.Write(sheet(new Job(Order("plain").Quote)), CancellationToken.None)
+            );
+        }
+    }
+
+    private static void SameElements(string hostile, string plain)
+    {
         Assert.Equal(Tags(plain).Where(IsOfThePage), Tags(hostile).Where(IsOfThePage));
         Assert.DoesNotContain("<script", hostile, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("<img", hostile, StringComparison.OrdinalIgnoreCase);

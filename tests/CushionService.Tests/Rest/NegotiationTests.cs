@@ -31,6 +31,10 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
     [InlineData("layouts?fabric=trim", "image/svg+xml", "image/svg+xml")]
     [InlineData("layouts?fabric=trim", "image/*", "image/svg+xml")]
     [InlineData("layouts?fabric=trim", "application/json", "application/json")]
+    [InlineData("quotes", "application/pdf", "application/pdf")]
+    [InlineData("quotes?detail=full", "application/pdf", "application/pdf")]
+    [InlineData("quotes?detail=project&paper=a3", "text/html", "text/html")]
+    [InlineData("layouts", "text/csv", "text/csv")]
     [InlineData("pieces", "text/html", "text/html")]
     [InlineData("pieces", "text/csv", "text/csv")]
     [InlineData("pieces", "image/vnd.dxf", "image/vnd.dxf")]
@@ -49,7 +53,12 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
             "text/html" => "<!DOCTYPE html>",
             "image/svg+xml" => "<",
             "image/vnd.dxf" => "  0\r\nSECTION",
-            "text/csv" => call == "quotes" ? "item," : "number,",
+            "text/csv" => call switch
+            {
+                "quotes" => "item,",
+                "layouts" => "fabric,",
+                _ => "number,",
+            },
             "application/pdf" => "%PDF-",
             _ => "{",
         };
@@ -63,6 +72,8 @@ public sealed class NegotiationTests(RunningService service) : IClassFixture<Run
     [InlineData("layouts?fabric=silk", "image/svg+xml", HttpStatusCode.BadRequest)]
     [InlineData("labels", "application/json", HttpStatusCode.NotAcceptable)]
     [InlineData("labels?paper=a7", "text/html", HttpStatusCode.BadRequest)]
+    [InlineData("quotes?detail=short", "text/html", HttpStatusCode.BadRequest)]
+    [InlineData("quotes?paper=roll-36in", "application/pdf", HttpStatusCode.BadRequest)]
     [InlineData("pieces?paper=a7", "application/pdf", HttpStatusCode.BadRequest)]
     [InlineData("pieces?paper=roll-3in", "text/html", HttpStatusCode.BadRequest)]
     [InlineData("pieces?piece=curtain", "application/pdf", HttpStatusCode.BadRequest)]

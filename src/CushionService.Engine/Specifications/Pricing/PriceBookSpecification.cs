@@ -18,4 +18,8 @@ public sealed record PriceBookSpecification(
     ImmutableDictionary<string, ItemPriceSpecification> Prices,
     ImmutableArray<StockSpecification> Stocks,
     CostingSpecification Costing
-);
+)
+{
+    /// <summary>What the shop says of items, by item; none when left out.</summary>
+    public ImmutableDictionary<string, GoodSpecification> Goods { get; init; } = ImmutableDictionary<string, GoodSpecification>.Empty;
+}

@@ -1,98 +1,94 @@
-using System.Globalization;
 using CushionService.Contract.Answers;
-using CushionService.Engine.Measures;
+using CushionService.Documents.Sheets;
 
 namespace CushionService.Documents.CutSheets;
 
-/// <summary>What the order costs and each cushion's share of it, tax left out and said so.</summary>
+/// <summary>What the order costs and each cushion's share of it, and whether tax is in it.</summary>
 internal static class CostSection
 {
-    public static void Add(Html html, QuoteAnswer quote)
+    /// <summary>The tables; nothing for an order without prices.</summary>
+    /// <param name="job">The quote.</param>
+    /// <param name="isWhole">Whether it has a line for each material and each cushion; not where other lists have their amounts.</param>
+    public static IEnumerable<Block> Of(Job job, bool isWhole = true)
     {
-        if (quote.Cost is not { } cost)
+        if (job.Quote.Cost is not { } cost)
         {
-            return;
+            yield break;
         }
 
-        html.Add($"""<section><h2>Cost</h2>""");
-        HtmlTable.Open(html, "", "", "Item", "Quantity", "Price", $"Amount, {cost.Currency}");
-        foreach (CostLineAnswer line in cost.Lines)
+        string amount = job.Say(SheetTexts.Amount(cost.Currency));
+        yield return new Heading(job.Say(SheetTexts.Cost), 2);
+        yield return new Table(
+            "",
+            [
+                new Column(job.Say(SheetTexts.Item), ColumnKind.Name),
+                new Column(job.Say(SheetTexts.Quantity), ColumnKind.Number),
+                new Column(job.Say(SheetTexts.Price), ColumnKind.Number),
+                new Column(amount, ColumnKind.Number),
+            ],
+            [
+                .. (isWhole ? cost.Lines : []).Select(line =>
+                    Row.Of(null, line.Label ?? line.Item, Quantity(job, line), Price(job, line), line.Amount)
+                ),
+                .. cost.Labour.Select(line => Labour(job, line)),
+                .. cost.Additions.Select(addition => Addition(job, addition)),
+                Row.Of(null, job.Say(SheetTexts.Total(cost.Tax == "included")), "", "", cost.Total) with
+                {
+                    IsTotal = true,
+                },
+            ]
+        );
+        if (isWhole && cost.Shares.Count > 1)
         {
-            html.Add(
-                $"""<tr><th scope="row">{line.Label ?? line.Item}</th><td class="number">{SaleText.Of(line.Quantity, line.Unit)}</td><td class="number">{line.UnitPrice} a {UnitName(line.Unit)}{(line.CutFee is { } fee ? $" + {fee} to cut" : "")}</td><td class="number">{line.Amount}</td></tr>"""
-            );
+            yield return Parts(job, SheetTexts.Quantity, amount, [.. cost.Shares.Select(share => Share(job, share))]);
         }
 
-        foreach (LabourLineAnswer line in cost.Labour)
+        if (cost.Groups.Count > 0)
         {
-            html.Add(
-                $"""<tr><th scope="row">{line.Cushion}: {line.Operation}</th><td class="number">{line.Times} ×</td><td class="number">{line.Minutes.ToString("0.##", CultureInfo.InvariantCulture)} min</td><td class="number">{line.Amount}</td></tr>"""
-            );
+            yield return Parts(job, SheetTexts.Cushions, amount, [.. cost.Groups.Select(group => Group(job, group))]);
         }
 
-        foreach (CostAdditionAnswer addition in cost.Additions)
-        {
-            html.Add(
-                $"""<tr><th scope="row">{addition.Label ?? KindText.Of(addition.Kind)}</th><td colspan="2">{addition.Because}</td><td class="number">{addition.Amount}</td></tr>"""
-            );
-        }
-
-        html.Add($"""<tr class="total"><th scope="row" colspan="3">Total, tax {cost.Tax}</th><td class="number">{cost.Total}</td></tr>""");
-        HtmlTable.Close(html);
-        AddShares(html, cost);
-        AddGroups(html, cost);
         if (cost.Unpriced.Count > 0)
         {
-            html.Add($"""<p class="notice">Not in the total, for want of a price: {string.Join(", ", cost.Unpriced)}.</p>""");
+            yield return new Paragraph(job.Say(SheetTexts.Unpriced(cost.Unpriced)), Tone.Notice);
         }
-
-        html.Add($"""</section>""");
     }
 
-    private static void AddShares(Html html, CostAnswer cost)
-    {
-        if (cost.Shares.Count < 2)
-        {
-            return;
-        }
+    private static string Quantity(Job job, CostLineAnswer line) => job.Units.Sale(line.Quantity, line.Unit);
 
-        HtmlTable.Open(html, "", "", "Of the total", "Quantity", $"Amount, {cost.Currency}");
-        foreach (CostShareAnswer share in cost.Shares)
-        {
-            html.Add(
-                $"""<tr><th scope="row">{share.Cushion ?? "own pieces"}</th><td class="number">{share.Quantity}</td><td class="number">{share.Amount}</td></tr>"""
-            );
-        }
+    /// <summary>The price of one, and of the cut.</summary>
+    public static string Price(Job job, CostLineAnswer line) => job.Say(SheetTexts.UnitPrice(line.UnitPrice, line.Unit, line.CutFee));
 
-        HtmlTable.Close(html);
-    }
+    private static Row Labour(Job job, LabourLineAnswer line) =>
+        Row.Of(
+            null,
+            job.Say(SheetTexts.Labour(line.Cushion, line.Operation)),
+            job.Say(SheetTexts.Times(line.Times)),
+            job.Say(SheetTexts.Minutes((decimal)Math.Round(line.Minutes, 2))),
+            line.Amount
+        );
 
-    private static void AddGroups(Html html, CostAnswer cost)
-    {
-        if (cost.Groups.Count == 0)
-        {
-            return;
-        }
+    private static Row Addition(Job job, CostAdditionAnswer addition) =>
+        Row.Of(addition.Because, addition.Label ?? job.Say(SheetTexts.Addition(addition.Kind)), "", "", addition.Amount);
 
-        HtmlTable.Open(html, "", "", "Of the total", "Cushions", $"Amount, {cost.Currency}");
-        foreach (CostGroupAnswer group in cost.Groups)
-        {
-            html.Add($"""<tr><th scope="row">{group.Group ?? "without a group"}</th><td class="number">{group.Quantity}</td>""");
-            html.Add($"""<td class="number">{group.Amount}</td></tr>""");
-        }
+    private static Table Parts(Job job, Engine.Messages.Message count, string amount, IReadOnlyList<Row> rows) =>
+        new(
+            "",
+            [
+                new Column(job.Say(SheetTexts.OfTheTotal), ColumnKind.Name),
+                new Column(job.Say(count), ColumnKind.Number),
+                new Column(amount, ColumnKind.Number),
+            ],
+            rows
+        );
 
-        HtmlTable.Close(html);
-    }
+    private static Row Share(Job job, CostShareAnswer share) =>
+        Row.Of(null, share.Cushion is { } id ? NameOf(job, id) : job.Say(SheetTexts.OwnShare), Number(share.Quantity), share.Amount);
 
-    private static string UnitName(SaleUnit unit) =>
-        unit switch
-        {
-            SaleUnit.Yd => "yard",
-            SaleUnit.M => "metre",
-            SaleUnit.Lb => "pound",
-            SaleUnit.Kg => "kilogram",
-            SaleUnit.SqYd => "square yard",
-            SaleUnit.SqM => "square metre",
-            _ => "piece",
-        };
+    private static Row Group(Job job, CostGroupAnswer group) =>
+        Row.Of(null, group.Group ?? job.Say(SheetTexts.WithoutGroup), Number(group.Quantity), group.Amount);
+
+    private static string NameOf(Job job, string id) => job.Quote.Cushions.FirstOrDefault(one => one.Id == id)?.Label ?? id;
+
+    private static string Number(int number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

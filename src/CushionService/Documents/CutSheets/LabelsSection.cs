@@ -1,25 +1,35 @@
 using CushionService.Contract.Answers;
 using CushionService.Documents.Drawings;
+using CushionService.Documents.Sheets;
 
 namespace CushionService.Documents.CutSheets;
 
 /// <summary>A label for each piece, to cut out and pin to its pile.</summary>
 internal static class LabelsSection
 {
-    public static void Add(Html html, SheetContext sheet)
-    {
-        html.Add($"""<section><h2 class="page">Labels</h2><div class="labels">""");
-        foreach (PieceAnswer piece in sheet.Quote.Pieces)
-        {
-            html.Add($"""<div class="label"><strong>{sheet.Pieces[piece.Id].Number}: {piece.Label ?? piece.Id}</strong>""");
-            html.Add(
-                $"""<div class="size">{sheet.Units.Size(piece.Width, piece.Length)}</div><div>{sheet.FabricName(piece.Fabric)}, cut {piece.Quantity}</div>"""
-            );
-            html.Add(
-                $"""<div class="lay">{new Svg(ArrowDrawing.Draw(piece.Rotation))}<span>{GrainArrow.Meaning(piece.Rotation)}</span></div><div class="why">{sheet.Quote.Reference}</div></div>"""
-            );
-        }
+    private const int Across = 3;
 
-        html.Add($"""</div></section>""");
+    /// <summary>The labels, three beside each other.</summary>
+    public static IEnumerable<Block> Of(Job job) =>
+        [
+            new Heading(job.Say(SheetTexts.Labels), 2),
+            .. job.Quote.Pieces.Chunk(Across).Select(three => new Beside([.. Labels(job, three)], Framed: true)),
+        ];
+
+    private static IEnumerable<(double, IReadOnlyList<Block>)> Labels(Job job, PieceAnswer[] pieces)
+    {
+        for (int i = 0; i < Across; i++)
+        {
+            yield return (1.0 / Across, i < pieces.Length ? Label(job, pieces[i]) : []);
+        }
     }
+
+    private static IReadOnlyList<Block> Label(Job job, PieceAnswer piece) =>
+        [
+            new Paragraph([new Run($"{job.Pieces[piece.Id].Number}: {piece.Label ?? piece.Id}", true)]),
+            new Paragraph([new Run(job.Units.Size(piece.Width, piece.Length), true)]),
+            new Paragraph(job.Say(SheetTexts.CutOf(job.FabricName(piece.Fabric), piece.Quantity))),
+            new Paragraph(job.Say(GrainArrow.Meaning(piece.Rotation))),
+            new Paragraph(job.Quote.Reference ?? "", Tone.Small),
+        ];
 }

@@ -1,59 +1,61 @@
 using CushionService.Contract.Answers;
 using CushionService.Documents.Drawings;
-using CushionService.Nesting;
+using CushionService.Documents.Sheets;
 
 namespace CushionService.Documents.CutSheets;
 
 /// <summary>How the pieces lie on each fabric, in parts of a page's width where the layout is long.</summary>
 internal static class LayoutsSection
 {
-    public static void Add(Html html, SheetContext sheet)
+    /// <summary>The drawings of every layout, with a heading.</summary>
+    public static IEnumerable<Block> Of(Job job) => [new Heading(job.Say(SheetTexts.Layouts), 2), .. Drawings(job, false)];
+
+    /// <summary>The drawings of every layout.</summary>
+    /// <param name="job">The quote.</param>
+    /// <param name="isShort">Whether the cutter alone reads them: no word of proofs, but of lots, motifs and what is left.</param>
+    public static IEnumerable<Block> Drawings(Job job, bool isShort)
     {
-        html.Add($"""<section><h2>How the pieces lie</h2>""");
         int count = 0;
-        foreach (LayoutAnswer layout in sheet.Quote.Layouts)
+        foreach (LayoutAnswer layout in job.Quote.Layouts)
         {
             LayoutScale scale = LayoutScale.For(layout);
             foreach (Band band in scale.Bands(layout))
             {
                 count++;
-                html.Add($"<figure>");
-                if (band.From == 0)
-                {
-                    html.Add($"<figcaption><h3>{layout.Label ?? layout.Fabric}</h3><p>{Facts(sheet, layout)}</p></figcaption>");
-                }
-
                 var scene = new LayoutScene
                 {
                     Layout = layout,
-                    Pieces = sheet.Pieces,
-                    Units = sheet.Quote.Units,
-                    Yardage = sheet.Quote.Yardage.FirstOrDefault(line => line.Fabric == layout.Fabric),
+                    Pieces = job.Pieces,
+                    Units = job.Quote.Units,
+                    Language = job.Units.Language,
+                    Yardage = job.Quote.Yardage.FirstOrDefault(line => line.Fabric == layout.Fabric),
                     IdPrefix = FormattableString.Invariant($"layout-{count}"),
                 };
-                html.Add($"""{new Svg(LayoutDrawing.Draw(scene, scale, band))}</figure>""");
+                var drawing = new Figure(LayoutDrawing.Draw(scene, scale, band), LayoutScale.PageWidth);
+                string facts =
+                    band.From > 0 ? ""
+                    : isShort ? Facts(job, layout)
+                    : Bound(job, layout);
+                yield return new Beside([
+                    (1, facts.Length > 0 ? [drawing, new Paragraph(facts, isShort ? Tone.Body : Tone.Small)] : [drawing]),
+                ]);
             }
         }
-
-        html.Add($"""</section>""");
     }
 
-    private static string Facts(SheetContext sheet, LayoutAnswer layout)
-    {
-        string bound = $"No layout can be shorter than {sheet.Units.Text(layout.LowerBound)}";
-        return layout.ProvenMinimal
-            ? $"{bound}; nothing shorter can be sold ({Argument(layout.Proof)})."
-            : $"{bound}; whether a shorter length would do is not proven.";
-    }
+    private static string Bound(Job job, LayoutAnswer layout) =>
+        job.Say(SheetTexts.Bound(job.Units.Text(layout.LowerBound), layout.ProvenMinimal, layout.Proof));
 
-    private static string Argument(ProofKind proof) =>
-        proof switch
-        {
-            ProofKind.Area => "by the area of the pieces",
-            ProofKind.LongestPiece => "one piece alone is as long",
-            ProofKind.DualFeasible => "by a bound on the sizes",
-            ProofKind.Relaxation => "by a bound on one side at a time",
-            ProofKind.Exhaustive => "every shorter way was tried",
-            _ => "proven",
-        };
+    private static string Facts(Job job, LayoutAnswer layout) =>
+        string.Join(
+            ' ',
+            new[] { Motif(job, layout), FabricNotes.Remnants(job, layout.Fabric) }
+                .Prepend(string.Join(' ', FabricNotes.Of(job, layout.Fabric)))
+                .Where(text => text is { Length: > 0 })
+        );
+
+    private static string? Motif(Job job, LayoutAnswer layout) =>
+        layout.Motif is { } motif
+            ? job.Say(SheetTexts.Motif(job.Units.Text(motif.Start), motif.X is { } across ? job.Units.Text(across) : null, motif.Known))
+            : null;
 }

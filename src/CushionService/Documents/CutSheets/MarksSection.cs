@@ -1,58 +1,65 @@
 using CushionService.Contract.Answers;
 using CushionService.Documents.Drawings;
+using CushionService.Documents.Sheets;
 
 namespace CushionService.Documents.CutSheets;
 
 /// <summary>What to mark on which piece, drawn and in words; and the corners of pieces that are not rectangles.</summary>
 internal static class MarksSection
 {
-    public static void Add(Html html, SheetContext sheet)
+    /// <summary>Every mark of every piece.</summary>
+    public static IEnumerable<Block> Of(Job job)
     {
-        List<PieceAnswer> pieces = [.. sheet.Quote.Pieces.Where(piece => piece.Marks.Count > 0 || piece.Points is not null)];
-        if (pieces.Count == 0)
+        PieceAnswer[] pieces = [.. job.Quote.Pieces.Where(piece => piece.Marks.Count > 0 || piece.Points is not null)];
+        if (pieces.Length == 0)
         {
-            return;
+            yield break;
         }
 
-        html.Add(
-            $"""<section><h2>Marks</h2><p class="lead">From the lower left corner of the piece, right side up: across the fabric, then up it. The drawings are each to a scale of their own; long pieces lie on their side.</p>"""
-        );
-        for (int i = 0; i < pieces.Count; i++)
+        yield return new Heading(job.Say(SheetTexts.Marks), 2);
+        yield return new Paragraph(job.Say(SheetTexts.MarksLead));
+        for (int i = 0; i < pieces.Length; i++)
         {
             PieceAnswer piece = pieces[i];
-            string number = sheet.Pieces[piece.Id].Number;
+            string number = job.Pieces[piece.Id].Number;
             var scene = new PieceScene
             {
                 Piece = piece,
                 Number = number,
-                Units = sheet.Quote.Units,
+                Units = job.Quote.Units,
+                Language = job.Units.Language,
                 ListsMarks = false,
                 IdPrefix = FormattableString.Invariant($"piece-{i + 1}"),
             };
-            html.Add($"""<div class="marks"><figure>{new Svg(PieceDrawing.Draw(scene))}</figure>""");
-            AddList(html, sheet, piece, number);
-            html.Add($"</div>");
+            yield return new Figure(PieceDrawing.Draw(scene), LayoutScale.PageWidth);
+            if (piece.Marks.Count > 0)
+            {
+                yield return List(job, piece, number);
+            }
         }
-
-        html.Add($"""</section>""");
     }
 
-    private static void AddList(Html html, SheetContext sheet, PieceAnswer piece, string number)
-    {
-        if (piece.Marks.Count == 0)
-        {
-            return;
-        }
-
-        HtmlTable.Open(html, "", "", number, "Mark", "Where", "What for");
-        for (int i = 0; i < piece.Marks.Count; i++)
-        {
-            MarkAnswer mark = piece.Marks[i];
-            html.Add(
-                $"""<tr><th scope="row">{MarkWords.Letter(i)}</th><td>{MarkWords.Kind(mark.Kind)}</td><td>{MarkWords.Place(mark, sheet.Units)}</td><td class="why">{mark.Because}</td></tr>"""
-            );
-        }
-
-        HtmlTable.Close(html);
-    }
+    private static Table List(Job job, PieceAnswer piece, string number) =>
+        new(
+            "",
+            [
+                new Column(number, ColumnKind.Name),
+                new Column(job.Say(SheetTexts.Mark)),
+                new Column(job.Say(SheetTexts.Where)),
+                new Column(job.Say(SheetTexts.WhatFor)),
+            ],
+            [
+                .. piece.Marks.Select(
+                    (mark, i) =>
+                        Row.Of(
+                            null,
+                            MarkWords.Letter(i),
+                            job.Say(DrawingTexts.MarkKind(mark.Kind)),
+                            job.Say(MarkWords.Place(mark, job.Units)),
+                            mark.Because
+                        )
+                ),
+            ],
+            "marks"
+        );
 }

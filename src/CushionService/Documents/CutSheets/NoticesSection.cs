@@ -1,28 +1,32 @@
-using CushionService.Contract.Answers;
+using CushionService.Documents.Sheets;
+using CushionService.Engine.Messages;
 
 namespace CushionService.Documents.CutSheets;
 
 /// <summary>What is unwise about the order, before anything is bought; what to beware of, before anything is used.</summary>
 internal static class NoticesSection
 {
-    public static void AddWarnings(Html html, QuoteAnswer quote) =>
-        Add(html, "Look at this first", quote.Warnings.Select(warning => warning.Detail));
+    /// <summary>The warnings.</summary>
+    public static IEnumerable<Block> Warnings(Job job) =>
+        Notices(job, SheetTexts.Warnings, job.Quote.Warnings.Select(warning => warning.Detail), Tone.Notice);
 
-    public static void AddCautions(Html html, QuoteAnswer quote) => Add(html, "Cautions", quote.Cautions.Select(caution => caution.Text));
+    /// <summary>The cautions, each in a frame.</summary>
+    public static IEnumerable<Block> Cautions(Job job) =>
+        Notices(job, SheetTexts.Cautions, job.Quote.Cautions.Select(caution => caution.Text), Tone.Notice);
 
-    private static void Add(Html html, string heading, IEnumerable<string> notices)
+    /// <summary>The cautions as a list, which takes less room.</summary>
+    public static IEnumerable<Block> ShortCautions(Job job) =>
+        job.Quote.Cautions.Count == 0
+            ? []
+            :
+            [
+                new Heading(job.Say(SheetTexts.Cautions), 2),
+                new Bullets([.. job.Quote.Cautions.Select(caution => (Run[])[new Run(caution.Text)])], false),
+            ];
+
+    private static IEnumerable<Block> Notices(Job job, Message heading, IEnumerable<string> notices, Tone tone)
     {
-        if (!notices.Any())
-        {
-            return;
-        }
-
-        html.Add($"""<section><h2>{heading}</h2>""");
-        foreach (string notice in notices)
-        {
-            html.Add($"""<p class="notice">{notice}</p>""");
-        }
-
-        html.Add($"""</section>""");
+        Paragraph[] all = [.. notices.Select(notice => new Paragraph(notice, tone))];
+        return all.Length == 0 ? [] : [new Heading(job.Say(heading), 2), .. all];
     }
 }

@@ -1,36 +1,45 @@
-using CushionService.Contract.Answers;
+using CushionService.Documents.Sheets;
 
 namespace CushionService.Documents.CutSheets;
 
 /// <summary>What to do, in order, with the numbers of the pieces that each step handles.</summary>
 internal static class StepsSection
 {
-    public static void Add(Html html, SheetContext sheet)
+    private const double PictureWidth = 30;
+    private const double PictureHeight = 16;
+
+    /// <summary>Every step of the order, with the name of its cushion.</summary>
+    public static IEnumerable<Block> Of(Job job)
     {
-        if (sheet.Quote.Steps.Count == 0)
+        if (job.Quote.Steps.Count == 0)
         {
-            return;
+            yield break;
         }
 
-        html.Add($"""<section><h2>Steps</h2>""");
-        if (sheet.Quote.Tools.Count > 0)
+        yield return new Heading(job.Say(SheetTexts.Steps), 2);
+        if (job.Quote.Tools.Count > 0)
         {
-            html.Add($"""<p>Tools: {string.Join(", ", sheet.Quote.Tools.Select(use => KindText.Of(use.Tool)))}.</p>""");
+            yield return new Paragraph(job.Say(SheetTexts.Tools([.. job.Quote.Tools.Select(use => ToolNameTexts.Tool(use.Tool))])));
         }
 
-        html.Add($"""<ol>""");
-        foreach (StepAnswer step in sheet.Quote.Steps)
-        {
-            string pieces = string.Join(", ", step.Pieces.Select(id => sheet.Pieces[id].Number));
-            html.Add($"""<li value="{step.Number}">{step.Text}""");
-            if (pieces.Length > 0)
-            {
-                html.Add($""" <span class="pieces-of">({(step.Pieces.Count == 1 ? "piece" : "pieces")} {pieces})</span>""");
-            }
-
-            html.Add($"""</li>""");
-        }
-
-        html.Add($"""</ol></section>""");
+        yield return new StepList([.. job.Quote.Steps.Select(step => new StepEntry(step.Number, [Words(job, step.Text, step.Pieces)]))]);
     }
+
+    /// <summary>The steps of one cushion, or of the whole order, with pictures where there are any.</summary>
+    /// <param name="job">The quote.</param>
+    /// <param name="cushion">The id of the cushion; null for what is done once.</param>
+    public static StepList Of(Job job, string? cushion) =>
+        new([
+            .. job
+                .Steps.Where(step => step.Cushion == cushion)
+                .Select(step => new StepEntry(step.Number, [Words(job, step)], Picture(job, step))),
+        ]);
+
+    private static Paragraph Words(Job job, JobStep step) => Words(job, step.Text, step.Pieces);
+
+    private static Paragraph Words(Job job, string text, IReadOnlyList<string> pieces) =>
+        new(pieces.Count == 0 ? text : job.Say(SheetTexts.StepPieces(text, job.Numbers(pieces))));
+
+    private static Figure? Picture(Job job, JobStep step) =>
+        job.Pictures.Step(step) is { } drawing ? new Figure(drawing, PictureWidth, PictureHeight) : null;
 }

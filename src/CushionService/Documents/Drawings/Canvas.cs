@@ -141,6 +141,18 @@ internal sealed class Canvas
         Close();
     }
 
+    /// <summary>Puts another drawing into this one.</summary>
+    /// <param name="drawing">A well-formed SVG element with a view box from (0, 0); its ids must be none of this one's.</param>
+    /// <param name="at">Its upper left corner.</param>
+    /// <param name="width">How wide it is shown, in user units.</param>
+    public void Draw(string drawing, Spot at, double width)
+    {
+        string scale = Exact(width / ViewBox.Of(drawing).X);
+        Open("g", ("transform", $"matrix({scale} 0 0 {scale} {Number(at.X)} {Number(at.Y)})"));
+        _xml.WriteRaw(drawing);
+        Close();
+    }
+
     /// <summary>Ends the drawing.</summary>
     /// <returns>A well-formed SVG element.</returns>
     public string Finish()

@@ -1,3 +1,4 @@
+using CushionService.Engine.Messages;
 using CushionService.Nesting;
 
 namespace CushionService.Documents.Drawings;
@@ -12,13 +13,7 @@ internal static class GrainArrow
     private const double HeadShare = 0.24;
 
     /// <summary>What the sign says, in a word or two.</summary>
-    public static string Meaning(Rotations rotation) =>
-        rotation switch
-        {
-            Rotations.None => "this end up",
-            Rotations.HalfTurn => "either end up",
-            _ => "any quarter turn",
-        };
+    public static Message Meaning(Rotations rotation) => DrawingTexts.Rotation(rotation);
 
     /// <summary>Draws the sign about its centre.</summary>
     /// <param name="canvas">The drawing.</param>

@@ -1,6 +1,7 @@
 using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 
 namespace CushionService.Documents.Drawings;
 
@@ -17,8 +18,15 @@ internal static class LayoutDrawing
     /// <param name="pieces">The answer's pieces; their order gives the numbers.</param>
     /// <param name="units">The unit of every length.</param>
     /// <param name="yardage">What is bought of the fabric; null where the answer does not say.</param>
+    /// <param name="language">The language that it is written in.</param>
     /// <returns>A well-formed SVG document.</returns>
-    public static string Draw(LayoutAnswer layout, IReadOnlyList<PieceAnswer> pieces, Units units, YardageLine? yardage = null) =>
+    public static string Draw(
+        LayoutAnswer layout,
+        IReadOnlyList<PieceAnswer> pieces,
+        Units units,
+        YardageLine? yardage = null,
+        Language language = Language.English
+    ) =>
         Draw(
             new LayoutScene
             {
@@ -26,6 +34,7 @@ internal static class LayoutDrawing
                 Pieces = new NumberedPieces(pieces),
                 Units = units,
                 Yardage = yardage,
+                Language = language,
             }
         );
 
@@ -36,6 +45,7 @@ internal static class LayoutDrawing
     public static string Draw(LayoutScene scene, LayoutScale scale, Band band)
     {
         (LayoutAnswer layout, double mm) = (scene.Layout, scale.Mm);
+        var words = new OrderUnits(scene.Units, scene.Language);
         double before = RulerRoom + FabricLayer.Selvedge;
         var corner = new Spot((scale.Turned ? 4 : before) * mm, (scale.Turned ? Above + 7 + FabricLayer.Selvedge : Above) * mm);
         var view = new FabricView(layout.Width, band.From, band.To, scale.Turned, corner);
@@ -51,10 +61,10 @@ internal static class LayoutDrawing
             size,
             mm,
             scene.IdPrefix,
-            $"Layout of {layout.Label ?? layout.Fabric}",
-            LayoutWords.Description(scene, placed),
+            words.Say(DrawingTexts.LayoutOf(layout.Label ?? layout.Fabric)),
+            words.Say(LayoutWords.Description(scene, placed)),
             ("data-fabric", layout.Fabric),
-            ("data-units", new OrderUnits(scene.Units).Symbol),
+            ("data-units", words.Symbol),
             ("data-width", Canvas.Exact(layout.Width)),
             ("data-length", Canvas.Exact(layout.Length)),
             ("data-from", Canvas.Exact(band.From)),
@@ -63,7 +73,7 @@ internal static class LayoutDrawing
         Header(canvas, scene, band);
         FabricLayer.Draw(canvas, view, layout.Length);
         Pieces(canvas, view, scene, placed, band != Band.Whole(layout));
-        SaleRuler.Draw(canvas, view, new OrderUnits(scene.Units), SoldUnit(scene), FabricLayer.Selvedge + 0.6);
+        SaleRuler.Draw(canvas, view, words, SoldUnit(scene), FabricLayer.Selvedge + 0.6);
         FabricLayer.DrawBoltArrow(canvas, view);
         legend.Draw(canvas, new Spot(0, view.Frame.Bottom + below * mm));
         return canvas.Finish();
@@ -72,8 +82,9 @@ internal static class LayoutDrawing
     private static void Header(Canvas canvas, LayoutScene scene, Band band)
     {
         double mm = canvas.Mm;
-        string title = TextWidth.Shorten(PrintableText.Of(LayoutWords.Title(scene)), LayoutScale.PageWidth / 3.6, true);
-        string facts = TextWidth.Shorten(PrintableText.Of(LayoutWords.Facts(scene, band)), LayoutScale.PageWidth / 2.8);
+        var words = new OrderUnits(scene.Units, scene.Language);
+        string title = TextWidth.Shorten(PrintableText.Of(words.Say(LayoutWords.Title(scene))), LayoutScale.PageWidth / 3.6, true);
+        string facts = TextWidth.Shorten(PrintableText.Of(words.Say(LayoutWords.Facts(scene, band))), LayoutScale.PageWidth / 2.8);
         canvas.Text(new Spot(0, 4 * mm), title, 3.6 * mm, bold: true);
         canvas.Text(new Spot(0, 8.6 * mm), facts, 2.8 * mm);
     }

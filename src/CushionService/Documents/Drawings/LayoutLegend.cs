@@ -7,20 +7,20 @@ internal static class LayoutLegend
 {
     public static Legend For(LayoutScene scene, IReadOnlyList<PlacedPiece> placed, bool continues)
     {
-        var units = new OrderUnits(scene.Units);
+        var units = new OrderUnits(scene.Units, scene.Language);
         List<LegendItem> items =
         [
-            new("waste", (canvas, box) => Area(canvas, box, Hatch.Waste)),
-            new("selvedge, not to scale", (canvas, box) => Area(canvas, box, Hatch.Selvedge)),
+            new(units.Say(DrawingTexts.Waste), (canvas, box) => Area(canvas, box, Hatch.Waste)),
+            new(units.Say(DrawingTexts.Selvedge), (canvas, box) => Area(canvas, box, Hatch.Selvedge)),
         ];
         if (continues)
         {
-            items.Add(new("the fabric goes on in the next part", (canvas, box) => Line(canvas, box, Stroke.Torn)));
+            items.Add(new(units.Say(DrawingTexts.GoesOn), (canvas, box) => Line(canvas, box, Stroke.Torn)));
         }
 
         if (scene.Lattice is not null)
         {
-            items.Add(new("repeat of the motif", (canvas, box) => Line(canvas, box, Stroke.Lattice)));
+            items.Add(new(units.Say(DrawingTexts.Repeat), (canvas, box) => Line(canvas, box, Stroke.Lattice)));
         }
 
         foreach (
@@ -33,7 +33,7 @@ internal static class LayoutLegend
         {
             items.Add(
                 new(
-                    GrainArrow.Meaning(rotation),
+                    units.Say(GrainArrow.Meaning(rotation)),
                     (canvas, box) => GrainArrow.Draw(canvas, box.Centre, new Spot(0, -1), box.Height - 0.4 * canvas.Mm, rotation)
                 )
             );
@@ -52,12 +52,16 @@ internal static class LayoutLegend
     private static string Entry(OrderUnits units, List<PlacedPiece> copies)
     {
         PieceAnswer piece = copies[0].Piece;
-        string entry = $"{copies[0].Number}: {piece.Label ?? piece.Id}, {units.Size(piece.Width, piece.Length)}";
         List<PlacementAnswer> bare = [.. copies.Where(copy => copy.Caption.Label is null).Select(copy => copy.Placement)];
-        return bare.Count == 0
-            ? entry
-            : FormattableString.Invariant($"{entry}; too small for its number ({bare.Count}), across and along: ")
-                + string.Join("; ", bare.Select(at => $"{units.Number(at.X)}, {units.Text(at.Y)}"));
+        return units.Say(
+            DrawingTexts.Entry(
+                copies[0].Number,
+                piece.Label ?? piece.Id,
+                units.Size(piece.Width, piece.Length),
+                bare.Count,
+                [.. bare.Select(at => $"{units.Number(at.X)}, {units.Text(at.Y)}")]
+            )
+        );
     }
 
     private static void Area(Canvas canvas, Box box, Action<Canvas, Box> hatch)

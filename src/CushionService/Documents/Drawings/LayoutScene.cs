@@ -1,5 +1,6 @@
 using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Engine.Messages;
 
 namespace CushionService.Documents.Drawings;
 
@@ -14,6 +15,9 @@ internal sealed record LayoutScene
 
     /// <summary>The unit of every length.</summary>
     public required Units Units { get; init; }
+
+    /// <summary>The language that it is written in.</summary>
+    public Language Language { get; init; }
 
     /// <summary>What is bought of the fabric; null where the answer does not say.</summary>
     public YardageLine? Yardage { get; init; }

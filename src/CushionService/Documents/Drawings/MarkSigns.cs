@@ -14,8 +14,9 @@ internal static class MarkSigns
     /// <param name="view">The piece in the drawing.</param>
     /// <param name="piece">The piece.</param>
     /// <param name="shown">Marks outside this box are left out.</param>
+    /// <param name="lettered">How many of them, from the first, have a letter.</param>
     /// <returns>The boxes of the signs and letters, in user units.</returns>
-    public static IReadOnlyList<Box> Draw(Canvas canvas, FabricView view, PieceAnswer piece, Box shown)
+    public static IReadOnlyList<Box> Draw(Canvas canvas, FabricView view, PieceAnswer piece, Box shown, int lettered = int.MaxValue)
     {
         List<Box> taken = [];
         List<(string Letter, Spot At, Spot Inward)> anchors = [];
@@ -35,8 +36,11 @@ internal static class MarkSigns
                 ? NearestEdge.Inward(outline, at)
                 : (end - at).Unit().Turned();
             Sign(canvas, mark.Kind, at, end, inward);
-            anchors.Add((MarkWords.Letter(i), 0.5 * (at + end), inward));
             taken.Add(sign);
+            if (i < lettered)
+            {
+                anchors.Add((MarkWords.Letter(i), 0.5 * (at + end), inward));
+            }
         }
 
         foreach ((string letter, Spot at, Spot inward) in anchors)

@@ -6,11 +6,14 @@ namespace CushionService.Documents.Drawings;
 /// <summary>Draws one piece to scale: cut line, marks by letter, sizes, the sign of how it may lie.</summary>
 internal static class PieceDrawing
 {
-    private const double Width = 148;
-    private const double Height = 50;
     private const double Above = 13;
     private const double Beside = 31;
+    private const double After = 7;
     private const double Below = 15;
+
+    // Small drawings stand closer to their figures.
+    private const double SmallAbove = 10;
+    private const double SmallBelow = 12;
 
     /// <summary>The drawing of a piece, with its marks listed in words.</summary>
     /// <param name="piece">The piece.</param>
@@ -31,23 +34,27 @@ internal static class PieceDrawing
     public static string Draw(PieceScene scene)
     {
         PieceAnswer piece = scene.Piece;
-        var units = new OrderUnits(scene.Units);
+        var units = new OrderUnits(scene.Units, scene.Language);
         bool turned = piece.Length > piece.Width;
         (double across, double down) = turned ? (piece.Length, piece.Width) : (piece.Width, piece.Length);
-        double mm = Math.Max(across / Width, down / Height);
-        var view = new FabricView(piece.Width, 0, piece.Length, turned, new Spot(Beside * mm, Above * mm));
-        List<string> list = scene.ListsMarks ? MarkWords.Lines(piece, units, LayoutScale.PageWidth / MarkWords.Type) : [];
-        double height = view.Frame.Bottom / mm + Below + list.Count * MarkWords.Type * Label.Pitch;
+        bool small = scene.Width < LayoutScale.PageWidth;
+        (double above, double below) = small ? (SmallAbove, SmallBelow) : (Above, Below);
+        double mm = Math.Max(across / (scene.Width - Beside - After), down / (small ? 32 : 50));
+        var view = new FabricView(piece.Width, 0, piece.Length, turned, new Spot(Beside * mm, above * mm));
+        List<string> list = scene.ListsMarks ? MarkWords.Lines(piece, units, scene.Width / MarkWords.Type) : [];
+        double height = view.Frame.Bottom / mm + below + list.Count * MarkWords.Type * Label.Pitch;
         var canvas = new Canvas(
-            new Spot(LayoutScale.PageWidth * mm, height * mm),
+            new Spot(scene.Width * mm, height * mm),
             mm,
             scene.IdPrefix,
-            $"Piece {scene.Number}, {piece.Label ?? piece.Id}",
-            $"{units.Size(piece.Width, piece.Length)}, {GrainArrow.Meaning(piece.Rotation)}, marks: {piece.Marks.Count}.",
+            units.Say(DrawingTexts.PieceTitle(scene.Number, piece.Label ?? piece.Id)),
+            units.Say(
+                DrawingTexts.PieceShown(units.Size(piece.Width, piece.Length), GrainArrow.Meaning(piece.Rotation), piece.Marks.Count)
+            ),
             ("data-piece", piece.Id),
             ("data-units", units.Symbol)
         );
-        string title = TextWidth.Shorten($"{scene.Number}: {PrintableText.Of(piece.Label ?? piece.Id)}", LayoutScale.PageWidth / 3.4, true);
+        string title = TextWidth.Shorten($"{scene.Number}: {PrintableText.Of(piece.Label ?? piece.Id)}", scene.Width / 3.4, true);
         canvas.Text(new Spot(0, 4 * mm), title, 3.4 * mm, bold: true);
         canvas.Open(
             "g",
@@ -60,11 +67,11 @@ internal static class PieceDrawing
         canvas.Polygon(Outline.Of(piece));
         canvas.Close();
         Dimensions(canvas, view, piece, units);
-        IReadOnlyList<Box> taken = MarkSigns.Draw(canvas, view, piece, view.Frame.Grown(6 * canvas.Mm));
+        IReadOnlyList<Box> taken = MarkSigns.Draw(canvas, view, piece, view.Frame.Grown(6 * canvas.Mm), scene.Lettered);
         Inside(canvas, scene, view, taken);
         for (int i = 0; i < list.Count; i++)
         {
-            double baseline = view.Frame.Bottom / mm + Below + i * MarkWords.Type * Label.Pitch;
+            double baseline = view.Frame.Bottom / mm + below + i * MarkWords.Type * Label.Pitch;
             canvas.Text(new Spot(0, baseline * mm), list[i], MarkWords.Type * mm);
         }
 
@@ -88,7 +95,7 @@ internal static class PieceDrawing
         Caption caption = Caption.For(
             scene.Number,
             scene.Piece,
-            new OrderUnits(scene.Units),
+            new OrderUnits(scene.Units, scene.Language),
             FreeRoom.Within(room, taken.Select(box => box.Grown(2 * canvas.Mm))),
             view.Up,
             canvas.Mm

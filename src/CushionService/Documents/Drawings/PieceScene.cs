@@ -1,5 +1,6 @@
 using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Engine.Messages;
 
 namespace CushionService.Documents.Drawings;
 
@@ -17,6 +18,15 @@ internal sealed record PieceScene
 
     /// <summary>Whether the marks are also listed in words under the drawing.</summary>
     public bool ListsMarks { get; init; } = true;
+
+    /// <summary>How many marks, from the first, have a letter beside them.</summary>
+    public int Lettered { get; init; } = int.MaxValue;
+
+    /// <summary>How wide the drawing is, in millimetres.</summary>
+    public double Width { get; init; } = LayoutScale.PageWidth;
+
+    /// <summary>The language that it is written in.</summary>
+    public Language Language { get; init; }
 
     /// <summary>Prefix of every id in the drawing, unique within its document.</summary>
     public string IdPrefix { get; init; } = "piece";

@@ -7,7 +7,7 @@ internal static class PlacedPieces
 {
     public static List<PlacedPiece> In(LayoutScene scene, Band band, FabricView view, double mm)
     {
-        var units = new OrderUnits(scene.Units);
+        var units = new OrderUnits(scene.Units, scene.Language);
         Dictionary<(string Piece, int Rotation), (Caption Caption, Box At)> whole = [];
         List<PlacedPiece> placed = [];
         foreach (PlacementAnswer placement in scene.Layout.Placements.Where(band.Shows))

@@ -11,8 +11,8 @@ namespace CushionService.Documents.Exchange;
 
 /// <summary>Pieces for pattern and cutting programs, by ASTM D6673 (sewn product pattern data interchange): a block for each piece, its
 /// lines on the numbered layers of that practice, and an insertion of each block.</summary>
-/// <remarks>Covered: boundary, turn and curve points, notches, grain, internal lines, drill holes, sew line, annotation, and the texts of
-/// piece, size, quantity, material and units. Not covered: grading, mirror lines, stripe and plaid references, validation curves. Lengths are
+/// <remarks>Covered: layers 1 to 4, 7, 8, 13, 14, 15, 84 and 87, and the texts of piece, size, quantity, material and units. Not covered:
+/// grading (5), mirror lines (6), stripe and plaid references (9, 10), cut-outs (11), other shapes of notch (80 to 83). Lengths are
 /// inches for an order in inches (UNITS: ENGLISH) and millimetres for any other (UNITS: METRIC).</remarks>
 internal static class PatternExchange
 {
@@ -25,6 +25,8 @@ internal static class PatternExchange
     private const int DrillHole = 13;
     private const int SewLine = 14;
     private const int Annotation = 15;
+    private const int BoundaryCurve = 84;
+    private const int SewLineCurve = 87;
 
     // Above it a corner turns; below it a curve goes on (a choice of ours, no source).
     private const double Turn = Math.PI / 9;
@@ -88,9 +90,12 @@ internal static class PatternExchange
             dxf.Point(turns ? TurnPoint : CurvePoint, corners[i].X, corners[i].Y);
         }
 
+        // The curve that the boundary's points are on, for a reader that fits a curve of its own and compares.
+        dxf.Polyline(BoundaryCurve, piece.Lines.Cut.IsEmpty ? corners : Flattened(piece.Lines.Cut, scale), true);
         if (!piece.Lines.Finished.IsEmpty)
         {
             dxf.Polyline(SewLine, Flattened(piece.Lines.Finished, scale), true);
+            dxf.Polyline(SewLineCurve, Flattened(piece.Lines.Finished, scale), true);
         }
 
         AddGrain(dxf, piece.Drawn, scale);

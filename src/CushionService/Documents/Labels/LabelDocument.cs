@@ -2,6 +2,7 @@ using System.Globalization;
 using CushionService.Contract.Answers;
 using CushionService.Documents.Drawings;
 using CushionService.Documents.TrueSize;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Documents.Labels;
@@ -15,11 +16,18 @@ internal static class LabelDocument
     /// <summary>The document.</summary>
     /// <param name="answer">The pieces.</param>
     /// <param name="stock">The labels to print on.</param>
+    /// <param name="language">The reader's language.</param>
     /// <param name="asPdf">Whether it is a PDF, and not HTML in UTF-8.</param>
     /// <param name="cancellation">Gives up between two sheets.</param>
     /// <returns>The document, or a refusal where it would have more than <see cref="MostLabels"/>.</returns>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
-    public static PrintedDocument Write(PiecesAnswer answer, LabelStock stock, bool asPdf, CancellationToken cancellation)
+    public static PrintedDocument Write(
+        PiecesAnswer answer,
+        LabelStock stock,
+        Language language,
+        bool asPdf,
+        CancellationToken cancellation
+    )
     {
         long count = answer.Pieces.Sum(piece => (long)piece.Quantity);
         if (count > MostLabels)
@@ -29,13 +37,18 @@ internal static class LabelDocument
             );
         }
 
-        string title = $"Labels: {answer.Reference ?? "pieces"}";
-        return PrintedPages.Write(title, Pages(answer, stock, title), asPdf, cancellation);
+        var units = new OrderUnits(answer.Units, language);
+        string title = units.Say(LabelTexts.Title(answer.Reference));
+        return PrintedPages.Write(title, Pages(answer, stock, units, title), asPdf, cancellation);
     }
 
-    private static IEnumerable<(string Drawing, Spot Size)> Pages(PiecesAnswer answer, LabelStock stock, string title)
+    private static IEnumerable<(string Drawing, Spot Size)> Pages(
+        PiecesAnswer answer,
+        LabelStock stock,
+        OrderUnits units,
+        string title
+    )
     {
-        var units = new OrderUnits(answer.Units);
         (PieceAnswer Piece, int Copy)[] labels =
         [
             .. answer.Pieces.SelectMany(piece => Enumerable.Range(1, piece.Quantity).Select(copy => (piece, copy))),
@@ -45,7 +58,7 @@ internal static class LabelDocument
         {
             number++;
             string id = string.Create(CultureInfo.InvariantCulture, $"labels-{number}");
-            var canvas = new Canvas(new Spot(stock.Width, stock.Height), 1, id, $"{title}, {id}", "A label for each piece.");
+            var canvas = new Canvas(new Spot(stock.Width, stock.Height), 1, id, $"{title}, {id}", units.Say(LabelTexts.Shown));
             for (int i = 0; i < sheet.Length; i++)
             {
                 (int row, int column) = Math.DivRem(i, stock.Columns);

@@ -33,13 +33,13 @@ internal static class PieceLabel
         DrawCode(canvas, new Spot(box.Right - Edge - side, box.Y + Edge), side, Content(reference, piece, copy));
         double type = Math.Clamp(box.Height / 9, 2.4, 5);
         double room = box.Width - side - 3 * Edge;
-        string copies = string.Create(CultureInfo.InvariantCulture, $"copy {copy} of {piece.Quantity}");
+        string copies = units.Say(LabelTexts.Copy(copy, piece.Quantity));
         (string Text, bool Bold)[] lines =
         [
             (piece.Label ?? piece.Id, true),
             (units.Size(piece.Width, piece.Length), true),
             (piece.Fabric, false),
-            (GrainArrow.Meaning(piece.Rotation), false),
+            (units.Say(GrainArrow.Meaning(piece.Rotation)), false),
             (copies, false),
             (reference ?? "", false),
         ];

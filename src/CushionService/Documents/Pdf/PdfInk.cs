@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using PdfSharp.Drawing;
+using PdfSharp.Pdf;
 
 namespace CushionService.Documents.Pdf;
 
@@ -9,6 +10,9 @@ namespace CushionService.Documents.Pdf;
 internal sealed class PdfInk(XGraphics graphics)
 {
     private readonly Dictionary<string, XElement> _clips = [];
+
+    // Where a click on the text leads that is written now.
+    private string? _link;
 
     /// <summary>Draws all of a drawing across the page.</summary>
     /// <param name="drawing">A well-formed SVG element with a view box from (0, 0).</param>
@@ -50,6 +54,11 @@ internal sealed class PdfInk(XGraphics graphics)
             case "g" or "svg":
                 DrawAll(element, style);
                 break;
+            case "a":
+                _link = element.Attribute("href")!.Value;
+                DrawAll(element, style);
+                _link = null;
+                break;
             case "text":
                 Write(element, style);
                 break;
@@ -84,8 +93,27 @@ internal sealed class PdfInk(XGraphics graphics)
             "end" => XStringFormats.BaseLineRight,
             _ => XStringFormats.BaseLineLeft,
         };
-        graphics.DrawString(ReadingOrder.Of(text.Value), font, style.Brush, 0, 0, format);
+        string shown = ReadingOrder.Of(text.Value);
+        graphics.DrawString(shown, font, style.Brush, 0, 0, format);
         graphics.Restore(state);
+        if (_link is { } link)
+        {
+            AddLink(link, at, new XSize(graphics.MeasureString(shown, font).Width, size));
+        }
+    }
+
+    // Of upright text from its start; underlined, for paper shows no colour.
+    private void AddLink(string link, XPoint at, XSize size)
+    {
+        graphics.DrawLine(
+            new XPen(XColors.Black, size.Height / 20),
+            at.X,
+            at.Y + size.Height / 8,
+            at.X + size.Width,
+            at.Y + size.Height / 8
+        );
+        var place = new XRect(at.X, at.Y - size.Height, size.Width, 1.25 * size.Height);
+        graphics.PdfPage?.AddWebLink(new PdfRectangle(graphics.Transformer.WorldToDefaultPage(place)), link);
     }
 
     private static double Number(XElement element, string name) =>

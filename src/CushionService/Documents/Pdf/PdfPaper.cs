@@ -5,6 +5,7 @@ using CushionService.Documents.Drawings;
 using PdfSharp.Drawing;
 using PdfSharp.Fonts;
 using PdfSharp.Pdf;
+using PdfSharp.Pdf.Annotations;
 
 namespace CushionService.Documents.Pdf;
 
@@ -20,6 +21,9 @@ internal static class PdfPaper
     private static readonly Regex TrailerId = new("/ID\\[<[0-9A-F]{32}><[0-9A-F]{32}>\\]");
 
     static PdfPaper() => GlobalFontSettings.FontResolver = new EmbeddedFonts();
+
+    /// <summary>Makes the typeface known to the library, before anything is measured or drawn.</summary>
+    public static void Prepare() { }
 
     /// <summary>The document.</summary>
     /// <param name="title">Its title, which readers show.</param>
@@ -39,6 +43,19 @@ internal static class PdfPaper
             page.Height = XUnit.FromPoint(size.Y * PointsInMillimetre);
             using XGraphics graphics = XGraphics.FromPdfPage(page, XGraphicsUnit.Point);
             new PdfInk(graphics).Draw(drawing, page.Width.Point);
+        }
+
+        // The library dates and names links by clock and chance.
+        int links = 0;
+        for (int page = 0; page < document.PageCount; page++)
+        {
+            PdfAnnotations annotations = document.Pages[page].Annotations;
+            for (int i = 0; i < annotations.Count; i++)
+            {
+                links++;
+                annotations[i].Elements.SetString("/NM", string.Create(CultureInfo.InvariantCulture, $"link-{links}"));
+                annotations[i].Elements.SetDateTime("/M", Undated);
+            }
         }
 
         using var bytes = new MemoryStream();

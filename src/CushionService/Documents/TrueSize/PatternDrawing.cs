@@ -56,7 +56,7 @@ internal static class PatternDrawing
             var sign = new Spot(sheet.Size.X - TileGrid.Margin - 14, 7);
             Rotations rotation = sheet.Parts[0].Piece.Drawn.Rotation;
             GrainArrow.Draw(canvas, sign, sheet.Parts[0].View.Up, 6, rotation);
-            canvas.Text(sign + new Spot(-5, 1), GrainArrow.Meaning(rotation), Text, "end");
+            canvas.Text(sign + new Spot(-5, 1), new OrderUnits(units).Say(GrainArrow.Meaning(rotation)), Text, "end");
         }
         else
         {

@@ -1,7 +1,7 @@
 using System.Globalization;
-using CushionService.Documents.CutSheets;
 using CushionService.Documents.Drawings;
 using CushionService.Documents.Pdf;
+using CushionService.Documents.Sheets;
 
 namespace CushionService.Documents.TrueSize;
 

@@ -56,6 +56,10 @@ public sealed class PatternExchangeTests
         (double sewn, _) = Measure(file.Polylines(PatternExchange.NameOf(disc), 14).Single());
         Assert.Equal(Math.PI * 205 * 205, sewn, 100.0);
         Assert.Single(file.Entities, entity => entity.Kind == "INSERT");
+        // The curves for validation are finer than the boundary: nearer to the area of the circle.
+        (double cut, _) = Measure(file.Polylines(PatternExchange.NameOf(disc), 84).Single());
+        Assert.Equal(Math.PI * 217 * 217, cut, 100.0);
+        Assert.Single(file.Polylines(PatternExchange.NameOf(disc), 87));
     }
 
     private static List<(double X, double Y)> Corners(PieceAnswer piece, double scale) =>

@@ -47,4 +47,23 @@ public sealed class TableTests
             }
         }
     }
+
+    [Fact]
+    public void The_placements_have_a_line_for_each_copy_of_each_piece()
+    {
+        foreach ((_, QuoteAnswer quote) in Scenarios.All)
+        {
+            var layouts = new LayoutsAnswer
+            {
+                Units = quote.Units,
+                Engine = quote.Engine,
+                Layouts = quote.Layouts,
+                Pieces = quote.Pieces,
+                Warnings = [],
+            };
+            string[] lines = PlacementsTable.Write(layouts).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+            Assert.Equal(1 + quote.Pieces.Sum(piece => piece.Quantity), lines.Length);
+            Assert.Equal(lines.Length, lines.Distinct().Count());
+        }
+    }
 }

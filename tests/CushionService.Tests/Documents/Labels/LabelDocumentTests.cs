@@ -35,7 +35,7 @@ public sealed class LabelDocumentTests
         Poppler.IsNeeded();
 
         LabelStock stock = LabelStock.Named(name)!;
-        byte[] pdf = LabelDocument.Write(Nook, stock, true, CancellationToken.None).Bytes;
+        byte[] pdf = LabelDocument.Write(Nook, stock, Language.English, true, CancellationToken.None).Bytes;
         string[] expected =
         [
             .. Nook.Pieces.SelectMany(piece =>
@@ -60,11 +60,11 @@ public sealed class LabelDocumentTests
     {
         int copies = Nook.Pieces.Sum(piece => piece.Quantity);
         string html = System.Text.Encoding.UTF8.GetString(
-            LabelDocument.Write(Nook, LabelStock.Named("a4")!, false, CancellationToken.None).Bytes
+            LabelDocument.Write(Nook, LabelStock.Named("a4")!, Language.English, false, CancellationToken.None).Bytes
         );
         Assert.Equal(copies, html.Split("class=\"code\"").Length - 1);
         PiecesAnswer many = Nook with { Pieces = [Nook.Pieces[0] with { Quantity = LabelDocument.MostLabels + 1 }] };
-        PrintedDocument refused = LabelDocument.Write(many, LabelStock.Named("a4")!, true, CancellationToken.None);
+        PrintedDocument refused = LabelDocument.Write(many, LabelStock.Named("a4")!, Language.English, true, CancellationToken.None);
         Assert.Equal("too-many-labels", refused.Refused!.Code);
     }
 

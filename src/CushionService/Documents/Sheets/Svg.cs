@@ -1,4 +1,4 @@
-namespace CushionService.Documents.CutSheets;
+namespace CushionService.Documents.Sheets;
 
 /// <summary>A finished drawing, which goes into a document as it is.</summary>
 /// <param name="Element">A well-formed SVG element.</param>

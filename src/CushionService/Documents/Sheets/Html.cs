@@ -4,7 +4,7 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Unicode;
 
-namespace CushionService.Documents.CutSheets;
+namespace CushionService.Documents.Sheets;
 
 /// <summary>Writes HTML from interpolated strings: what is in the source is markup, every hole is text and is escaped. A hole
 /// takes text, a whole number or a finished drawing, nothing else, so that no length is printed by accident.</summary>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace CushionService.Documents.CutSheets;
+namespace CushionService.Documents.Sheets;
 
 /// <summary>Text of callers as a string of a style sheet.</summary>
 internal static class CssText

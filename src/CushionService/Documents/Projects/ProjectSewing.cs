@@ -1,0 +1,45 @@
+using CushionService.Contract.Answers;
+using CushionService.Documents.CutSheets;
+using CushionService.Documents.Sheets;
+
+namespace CushionService.Documents.Projects;
+
+/// <summary>The marking and sewing of one cushion of a project sheet.</summary>
+internal static class ProjectSewing
+{
+    /// <summary>What is on it.</summary>
+    public static IEnumerable<Block> Of(Job job, CushionAnswer cushion)
+    {
+        PieceAnswer[] pieces = [.. job.Quote.Pieces.Where(piece => piece.Cushion == cushion.Id)];
+        yield return new Heading(cushion.Label ?? cushion.Id, 1);
+        if (cushion.Quantity > 1)
+        {
+            yield return new Paragraph(job.Say(ProjectTexts.EachOf(cushion.Quantity)));
+        }
+
+        if (job.Allowances.TryGetValue(cushion.Id, out double allowance))
+        {
+            yield return new Paragraph(job.Say(ProjectTexts.AllowanceIs(job.Units.Text(allowance))));
+        }
+
+        foreach (Block block in NeededMarks.Of(job, pieces))
+        {
+            yield return block;
+        }
+
+        yield return new Paragraph(job.Say(ProjectTexts.MarkHow), Tone.Small);
+        yield return new Heading(job.Say(ProjectTexts.Sew), 2);
+        yield return ProjectSteps.Of(job, cushion);
+        yield return new Heading(job.Say(ProjectTexts.Checks), 2);
+        string size = CushionPage.Size(job, cushion);
+        yield return new Bullets(
+            [
+                [new Run(job.Say(ProjectTexts.CheckSize(size, job.Units.Text(cushion.Finished.Tolerance))))],
+                [new Run(job.Say(ProjectTexts.CheckSeams))],
+                [new Run(job.Say(ProjectTexts.CheckClosure))],
+                [new Run(job.Say(ProjectTexts.CheckThreads))],
+            ],
+            true
+        );
+    }
+}

@@ -1,0 +1,11 @@
+namespace CushionService.Documents.Sheets;
+
+/// <summary>A row of a table.</summary>
+/// <param name="Cells">A cell for each column.</param>
+/// <param name="Note">What is said under it across all columns, small; null for nothing.</param>
+/// <param name="IsTotal">Whether it sums up what is above.</param>
+internal sealed record Row(IReadOnlyList<Cell> Cells, string? Note = null, bool IsTotal = false)
+{
+    /// <summary>A row of plain cells.</summary>
+    public static Row Of(string? note, params IReadOnlyList<string?> cells) => new([.. cells.Select(text => new Cell(text ?? ""))], note);
+}
