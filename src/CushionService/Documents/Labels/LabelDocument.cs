@@ -42,12 +42,7 @@ internal static class LabelDocument
         return PrintedPages.Write(title, Pages(answer, stock, units, title), asPdf, cancellation);
     }
 
-    private static IEnumerable<(string Drawing, Spot Size)> Pages(
-        PiecesAnswer answer,
-        LabelStock stock,
-        OrderUnits units,
-        string title
-    )
+    private static IEnumerable<(string Drawing, Spot Size)> Pages(PiecesAnswer answer, LabelStock stock, OrderUnits units, string title)
     {
         (PieceAnswer Piece, int Copy)[] labels =
         [

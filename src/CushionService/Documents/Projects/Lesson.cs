@@ -25,7 +25,11 @@ internal sealed record Lesson(Message Title, Message How)
             "step.channels" => new(LessonTexts.ChannelsTitle, LessonTexts.ChannelsHow),
             "step.gather" => new(LessonTexts.GatherTitle, LessonTexts.GatherHow),
             "step.zipper-tails" => new(LessonTexts.ZipperTailsTitle, LessonTexts.ZipperTailsHow),
-            "step.zipper-centred" or "step.zipper-lapped" or "step.seam-zipper-centred" or "step.seam-zipper-lapped" or "step.seam-zipper-edged" => new(LessonTexts.ZipperTitle, LessonTexts.ZipperHow),
+            "step.zipper-centred"
+            or "step.zipper-lapped"
+            or "step.seam-zipper-centred"
+            or "step.seam-zipper-lapped"
+            or "step.seam-zipper-edged" => new(LessonTexts.ZipperTitle, LessonTexts.ZipperHow),
             "step.seam-zipper-ends" => new(LessonTexts.SeamZipperTitle, LessonTexts.SeamZipperHow),
             "step.hook-and-loop" => new(LessonTexts.HookAndLoopTitle, LessonTexts.HookAndLoopHow),
             "step.buttons" => new(LessonTexts.ButtonsTitle, LessonTexts.ButtonsHow),
@@ -39,7 +43,10 @@ internal sealed record Lesson(Message Title, Message How)
             "step.strip-tube" => new(LessonTexts.StripTubeTitle, LessonTexts.StripTubeHow),
             "step.baste-ties" or "step.baste-straps" => new(LessonTexts.BasteOnTitle, LessonTexts.BasteOnHow),
             "step.base" => new(LessonTexts.BaseTitle, LessonTexts.BaseHow),
-            "step.welt-straight" or "step.welt-bias-strips" or "step.welt-continuous" => new(LessonTexts.WeltStripsTitle, LessonTexts.WeltStripsHow),
+            "step.welt-straight" or "step.welt-bias-strips" or "step.welt-continuous" => new(
+                LessonTexts.WeltStripsTitle,
+                LessonTexts.WeltStripsHow
+            ),
             "step.welt-wrap" => new(LessonTexts.WeltWrapTitle, LessonTexts.WeltWrapHow),
             "step.welt-corners" or "step.welt-sides" or "step.welt-round" => new(LessonTexts.WeltOnTitle, LessonTexts.WeltOnHow),
             "step.flange-make" => new(LessonTexts.FlangeMakeTitle, LessonTexts.FlangeMakeHow),

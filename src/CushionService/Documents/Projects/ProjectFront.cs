@@ -78,7 +78,10 @@ internal static class ProjectFront
     }
 
     private static string Extent(Job job, MaterialSizeAnswer size) =>
-        string.Join(" × ", new[] { size.Width, size.Depth }.OfType<double>().Select(job.Units.Number).Append(job.Units.Text(size.Thickness ?? 0)));
+        string.Join(
+            " × ",
+            new[] { size.Width, size.Depth }.OfType<double>().Select(job.Units.Number).Append(job.Units.Text(size.Thickness ?? 0))
+        );
 
     private static IEnumerable<Message> Words(Job job)
     {

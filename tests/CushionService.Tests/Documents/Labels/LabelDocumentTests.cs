@@ -2,6 +2,7 @@ using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Documents;
 using CushionService.Documents.Labels;
+using CushionService.Engine.Messages;
 using CushionService.Tests.Documents.TrueSize;
 using ZXing;
 using ZXing.Common;

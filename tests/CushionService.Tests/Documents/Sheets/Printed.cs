@@ -28,7 +28,7 @@ internal static class Printed
     /// <summary>An order as a job, with all that its documents show.</summary>
     public static Job Of(string order, Language language = Language.English)
     {
-        CheckedOrder found = Drafted.Check(order);
+        CheckedOrder found = Drafted.Check(order) with { Language = language };
         (Quote quote, QuoteAnswer answer) = Purposes.Quoted(found, CancellationToken.None);
         return Job.Of(answer, quote, found.Order, language, JobPictures.None);
     }
