@@ -17,13 +17,20 @@ internal static class CostSection
         }
 
         string amount = job.Say(SheetTexts.Amount(cost.Currency));
+        // Without a line for a material or for labour there is nothing in the columns of quantities and prices.
+        bool isWide = isWhole || cost.Labour.Count > 0;
         yield return new Heading(job.Say(SheetTexts.Cost), 2);
         yield return new Table(
             "",
             [
                 new Column(job.Say(SheetTexts.Item), ColumnKind.Name),
-                new Column(job.Say(SheetTexts.Quantity), ColumnKind.Number),
-                new Column(job.Say(SheetTexts.Price), ColumnKind.Number),
+                .. isWide
+                    ?
+                    [
+                        new Column(job.Say(SheetTexts.Quantity), ColumnKind.Number),
+                        new Column(job.Say(SheetTexts.Price), ColumnKind.Number),
+                    ]
+                    : (Column[])[],
                 new Column(amount, ColumnKind.Number),
             ],
             [
@@ -31,8 +38,8 @@ internal static class CostSection
                     Row.Of(null, line.Label ?? line.Item, Quantity(job, line), Price(job, line), line.Amount)
                 ),
                 .. cost.Labour.Select(line => Labour(job, line)),
-                .. cost.Additions.Select(addition => Addition(job, addition)),
-                Row.Of(null, job.Say(SheetTexts.Total(cost.Tax == "included")), "", "", cost.Total) with
+                .. cost.Additions.Select(addition => Addition(job, addition, isWide)),
+                Row.Of(null, [job.Say(SheetTexts.Total(cost.Tax == "included")), .. Between(isWide), cost.Total]) with
                 {
                     IsTotal = true,
                 },
@@ -48,7 +55,7 @@ internal static class CostSection
             yield return Parts(job, SheetTexts.Cushions, amount, [.. cost.Groups.Select(group => Group(job, group))]);
         }
 
-        if (cost.Unpriced.Count > 0)
+        if (isWhole && cost.Unpriced.Count > 0)
         {
             yield return new Paragraph(job.Say(SheetTexts.Unpriced(cost.Unpriced)), Tone.Notice);
         }
@@ -68,8 +75,10 @@ internal static class CostSection
             line.Amount
         );
 
-    private static Row Addition(Job job, CostAdditionAnswer addition) =>
-        Row.Of(addition.Because, addition.Label ?? job.Say(SheetTexts.Addition(addition.Kind)), "", "", addition.Amount);
+    private static Row Addition(Job job, CostAdditionAnswer addition, bool isWide) =>
+        Row.Of(addition.Because, [addition.Label ?? job.Say(SheetTexts.Addition(addition.Kind)), .. Between(isWide), addition.Amount]);
+
+    private static string[] Between(bool isWide) => isWide ? ["", ""] : [];
 
     private static Table Parts(Job job, Engine.Messages.Message count, string amount, IReadOnlyList<Row> rows) =>
         new(

@@ -41,7 +41,7 @@ internal static class ProjectCutting
 
     private static Row Line(Job job, PieceAnswer piece)
     {
-        string size = job.Units.Size(piece.Width, piece.Length);
+        string size = OrderUnits.Unbroken(job.Units.Size(piece.Width, piece.Length));
         return new Row([
             new Cell(""),
             new Cell(job.Pieces[piece.Id].Number),

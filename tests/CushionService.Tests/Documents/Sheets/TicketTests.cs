@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Unicode;
 using CushionService.Contract.Answers;
+using CushionService.Documents;
 using CushionService.Documents.CutSheets;
 using CushionService.Documents.Projects;
 using CushionService.Documents.Sheets;
@@ -49,7 +50,8 @@ public sealed class TicketTests
             Assert.All(job.Quote.Cautions, caution => Assert.Contains(Encoder.Encode(caution.Text), html, StringComparison.Ordinal));
             foreach (PieceAnswer piece in job.Quote.Pieces)
             {
-                Assert.Contains(job.Units.Size(piece.Width, piece.Length).Replace(' ', '\u00A0'), html, StringComparison.Ordinal);
+                string size = OrderUnits.Unbroken(job.Units.Size(piece.Width, piece.Length));
+                Assert.Contains(Encoder.Encode(size), html, StringComparison.Ordinal);
             }
         }
     }
@@ -65,7 +67,7 @@ public sealed class TicketTests
         Job job = Printed.Demo("pillow");
         PlacementAnswer at = job.Quote.Layouts[0].Placements[0];
         Assert.Contains(
-            $"Lies at {job.Units.Number(at.X)}, {job.Units.Text(at.Y)}",
+            Encoder.Encode($"Lies at {job.Units.Number(at.X)}, {job.Units.Text(at.Y)}"),
             Printed.Html(Ticket.Of(job)),
             StringComparison.Ordinal
         );
@@ -84,11 +86,11 @@ public sealed class TicketTests
                         { "id": "seat", "label": "Seat", "group": "Terrace", "construction": "boxed", "outline": { "kind": "rectangle", "width": 50, "depth": 45 },
                           "thickness": 6, "closure": { "kind": "zipper" }, "fabrics": { "top": "own" } },
                         { "id": "back", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 45, "depth": 45 },
-                          "fabrics": { "top": "bought" } } ],
+                          "closure": { "kind": "envelope", "side": "bottom" }, "fabrics": { "top": "bought" } } ],
                       "fabrics": [
                         { "id": "own", "label": "Striped canvas", "width": 140, "customerOwned": true, "brought": 300, "lot": "K 12", "sold": { "unit": "m", "step": 0.1 } },
                         { "id": "bought", "label": "Plain canvas", "width": 140, "sold": { "unit": "m", "step": 0.1 }, "price": { "amount": "14.00", "per": "m" } } ],
-                      "costing": { "charges": [{ "label": "Collection", "amount": "12.00", "per": "order" }], "discount": { "percent": 0.1 },
+                      "costing": { "charges": [{ "label": "Collection", "amount": "12.00", "per": "order" }], "discount": { "percent": 10 },
                         "tax": { "label": "VAT", "rate": 0.19 } } }
                     """
                 )
@@ -108,7 +110,7 @@ public sealed class TicketTests
             "tax included",
             "Left over:",
         ];
-        Assert.All(said, text => Assert.Contains(text, html, StringComparison.Ordinal));
+        Assert.All(said, text => Assert.Contains(Encoder.Encode(text), html, StringComparison.Ordinal));
     }
 
     [Fact]
