@@ -45,7 +45,7 @@ internal static class Printing
             (order, cancellation) =>
             {
                 (Quote quote, QuoteAnswer answer) = Purposes.Quoted(order, cancellation);
-                Job job = Job.Of(answer, quote, order.Order, order.Language, JobPictures.None);
+                Job job = Job.Of(answer, quote, order.Order, order.Language, JobPictures.Of(quote, order.Language));
                 Paper? named = paper is null ? null : Paper.Named(paper);
                 Sheet sheet = detail switch
                 {

@@ -31,15 +31,16 @@ internal static class Representations
 
     private static readonly PartParameter OnSheets = new(
         "paper",
-        $"For documents to print, the paper: {string.Join(", ", Paper.SheetNames)}. When left out, letter for an order in inches and a4 for a metric one.",
+        $"For documents to print, the paper: {string.Join(", ", Paper.SheetNames)}. When left out, letter for an order in inches and "
+            + "a4 for a metric one.",
         FormTexts.ParameterChoices("paper", Paper.SheetNames),
         static name => Paper.Named(name) is { IsRoll: false }
     );
 
     private static readonly PartParameter OfDetail = new(
         "detail",
-        $"For documents to print, which: {string.Join(", ", QuoteDetail.Names)}. The ticket has a page to buy by, one to cut by and one for each cushion; full "
-            + "has all there is; the project sheet teaches a first-time sewer. When left out, the ticket.",
+        $"For documents to print, which: {string.Join(", ", QuoteDetail.Names)}. The ticket has a page to buy by, one to cut by and "
+            + "one for each cushion; full has all there is; the project sheet teaches a first-time sewer. When left out, the ticket.",
         FormTexts.ParameterChoices("detail", QuoteDetail.Names),
         QuoteDetail.IsKnown
     );

@@ -1,3 +1,8 @@
+using System.Text.RegularExpressions;
+using CushionService.Documents.Pictures;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Quoting;
+
 namespace CushionService.Documents.CutSheets;
 
 /// <summary>Pictures of the cushions of a job, as SVG elements with a view box from (0, 0) whose ids are unique in a document.</summary>
@@ -5,6 +10,30 @@ namespace CushionService.Documents.CutSheets;
 /// <param name="Step">What a step looks like; null where there is nothing to see.</param>
 internal sealed record JobPictures(Func<string, string?> Cushion, Func<JobStep, string?> Step)
 {
+    private static readonly Regex Styles = new(" style=\"[^\"]*\"", RegexOptions.CultureInvariant);
+
     /// <summary>No pictures.</summary>
     public static JobPictures None { get; } = new(static _ => null, static _ => null);
+
+    /// <summary>The pictures of a quote's cushions.</summary>
+    /// <param name="quote">The quote.</param>
+    /// <param name="language">The language of their titles.</param>
+    public static JobPictures Of(Quote quote, Language language)
+    {
+        return new JobPictures(Draw, static _ => null);
+
+        string? Draw(string id)
+        {
+            int number = 0;
+            while (number < quote.Drafting.Order.Cushions.Length && quote.Drafting.Order.Cushions[number].Id != id)
+            {
+                number++;
+            }
+
+            // A page that shows the document may forbid styles on elements; every colour is an attribute as well.
+            return number < quote.Drafting.Order.Cushions.Length
+                ? Styles.Replace(CushionPicture.Write(quote, number, language, FormattableString.Invariant($"picture-{number + 1}")), "")
+                : null;
+        }
+    }
 }

@@ -3,8 +3,8 @@ using CushionService.Documents.Sheets;
 
 namespace CushionService.Documents.CutSheets;
 
-/// <summary>The ticket of a job, to pin up in the workroom: a page with what to buy and to beware of, then the cutting, then a page for each
-/// cushion.</summary>
+/// <summary>The ticket of a job, to pin up in the workroom: a page with what to buy and to beware of, then the cutting, then a page for
+/// each cushion.</summary>
 internal static class Ticket
 {
     /// <summary>The sheet of a quote.</summary>

@@ -2,7 +2,8 @@ using System.Text;
 
 namespace CushionService.Documents.Sheets;
 
-/// <summary>The rules that elements of a document need for themselves, as classes: pages that show it may forbid styles on elements.</summary>
+/// <summary>The rules that elements of a document need for themselves, as classes: pages that show it may forbid styles on
+/// elements.</summary>
 internal sealed class StyleBook
 {
     private readonly Dictionary<string, string> _classes = [];
