@@ -30,6 +30,10 @@ switch (args)
     case ["intake"] or ["intake", _]:
         IntakeRun.Run(number == 0 ? 20_000 : number);
         return 0;
+    case ["orders"] or ["orders", _]:
+        return OrdersRun.Run(number == 0 ? 20_000 : number);
+    case ["order", _]:
+        return OrdersRun.Show(number);
     case ["overload"] or ["overload", _]:
         await OverloadRun.RunAsync(number == 0 ? 60 : number);
         return 0;
@@ -63,6 +67,8 @@ switch (args)
               prices [seconds]      sends 500 quotes a second while the price book that they name is replaced each second (20)
               throughput [seconds]  compares the widget's calls with a floor that parses and echoes, in runs of that length (5)
               intake [calls]        measures the taking in of an order beside the rest of the call (20000)
+              orders [orders]       quotes that many generated orders of every construction at quick and standard (20000); no traffic
+              order NUMBER          writes one of them
               overload [seconds]    sends five times what the service can do (60)
               soak [minutes]        sends half of what the service can do (20)
               fuzz [requests]       sends that many spoilt orders through both doors (1000000)

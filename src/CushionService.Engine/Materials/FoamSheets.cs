@@ -13,6 +13,9 @@ namespace CushionService.Engine.Materials;
 /// <param name="Least">A number of sheets that no layout can beat.</param>
 public sealed record FoamSheets(int Count, int Least)
 {
+    // What sheets take of the effort's steps, one part in this many: a sheet too many costs less than fabric, and its buyer waits for both.
+    private const int Sharing = 8;
+
     // Templates are rounded outward to micrometres; one as wide as the sheet still lies on it.
     private static readonly Length Outward = Length.FromNanometres(4000);
 
@@ -46,6 +49,7 @@ public sealed record FoamSheets(int Count, int Least)
         SheetLayout layout = Nester.Nest(
             new SheetProblem { Pieces = boxes, Sheets = [new StockSheet(grid.Down(width), grid.Down(length), null, 1)] },
             effort,
+            Sharing,
             cancellation
         );
         (int count, int least) = (layout.Sheets.Length, (int)layout.LowerBound);
@@ -61,7 +65,7 @@ public sealed record FoamSheets(int Count, int Least)
         }
 
         StripProblem problem = InARow(grid.Down(width), grid.Down(length), count, [.. layers.Select(layer => layer.Piece(grid))]);
-        StripLayout strip = Nester.Nest(problem, effort, 1, cancellation);
+        StripLayout strip = Nester.Nest(problem, effort, Sharing, cancellation);
         return new FoamSheets(
             (int)Math.Min(count, problem.Sale.RungFor(strip.Length) + 1),
             (int)Math.Min(count, problem.Sale.RungFor(strip.LowerBound) + 1)

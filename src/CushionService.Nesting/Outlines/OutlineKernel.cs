@@ -7,10 +7,13 @@ using CushionService.Nesting.Search;
 namespace CushionService.Nesting.Outlines;
 
 /// <summary>The kernel for problems with outlines on a strip: bound, floor, search.</summary>
-/// <remarks>The floor is the layout of the bounding boxes, so an answer always exists and is never longer than what a quick or standard
-/// search finds for them. A thorough search leaves its steps to the outlines.</remarks>
+/// <remarks>The floor is the layout of the bounding boxes, so an answer always exists and is never longer than what half of a quick or
+/// standard search finds for them. A thorough search leaves its steps to the outlines.</remarks>
 internal static class OutlineKernel
 {
+    // The floor takes one part in this many of a search of rectangles, so that floor and search together keep the effort's time.
+    private const int ForFloor = 2;
+
     // What a proof may take: one part in this many of the steps, and a number of steps at most; and the most different pieces.
     private const int ForProof = 20;
     private const long MostForProof = 20_000_000;
@@ -26,7 +29,12 @@ internal static class OutlineKernel
     public static StripLayout Nest(StripProblem problem, Effort effort, int sharedBy, CancellationToken cancellation)
     {
         OutlineCheck.Check(problem);
-        var floor = StripRectangles.Nest(problem, effort == Effort.Quick ? Effort.Quick : Effort.Standard, sharedBy, cancellation);
+        var floor = StripRectangles.Nest(
+            problem,
+            effort == Effort.Quick ? Effort.Quick : Effort.Standard,
+            sharedBy * ForFloor,
+            cancellation
+        );
         return Search(problem, floor, OutlineSteps.For(effort, problem.Pieces.Sum(piece => piece.Quantity)) / sharedBy, cancellation);
     }
 
