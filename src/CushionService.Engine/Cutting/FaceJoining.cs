@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications.Practices;
 
 namespace CushionService.Engine.Cutting;
 
@@ -14,16 +15,20 @@ public static class FaceJoining
     // A bound for widths that no cushion has.
     private const int MostBreadths = 25;
 
-    // Steps in which the middle is made narrower until the joins miss the corners (a choice of ours, no source).
-    private static readonly Length Narrower = Length.FromInches(0.5m);
-
     /// <summary>The joins, from the left edge.</summary>
     /// <param name="face">A face of any outline, wider than the fabric takes.</param>
     /// <param name="usable">How wide a panel may be cut.</param>
     /// <param name="seam">Seam allowance of the joins.</param>
     /// <param name="fits">Whether a panel fits the fabric with its allowances.</param>
+    /// <param name="practice">In which steps the middle is made narrower; null for those of inches.</param>
     /// <returns>None where the fabric has no breadth beside its allowances, or no joins make panels that fit.</returns>
-    public static ImmutableArray<Length> Joins(Panel face, Length usable, Length seam, Func<Panel, bool> fits)
+    public static ImmutableArray<Length> Joins(
+        Panel face,
+        Length usable,
+        Length seam,
+        Func<Panel, bool> fits,
+        JoinPractice? practice = null
+    )
     {
         Length most = usable - 2 * seam,
             width = face.Width;
@@ -38,6 +43,7 @@ public static class FaceJoining
             return inside;
         }
 
+        Length step = (practice ?? JoinPractice.Imperial).FaceStep;
         // An odd number of panels keeps the centre whole.
         for (long breadths = Odd(width, most); breadths <= MostBreadths; breadths += 2)
         {
@@ -46,7 +52,7 @@ public static class FaceJoining
             for (
                 Length inner = widest;
                 (breadths - 2) * inner + 2 * most >= width && inner > Length.FromNanometres(most.Nanometres / 4);
-                inner -= Narrower
+                inner -= step
             )
             {
                 Length side = Length.FromNanometres((width - (breadths - 2) * inner).Nanometres / 2),

@@ -13,10 +13,10 @@ namespace CushionService.Engine.Cutting;
 public static class PieceMarks
 {
     // A shorter edge is matched by its ends (common practice, no source).
-    private static readonly Length ShortestNotched = Length.FromInches(6);
+    private static readonly Length ShortestNotched = Length.FromMillimetres(150);
 
-    // Half the way round a disc of 24 in.
-    private static readonly Length LongestHalved = Length.FromInches(37.7m);
+    // Half the way round a disc of 24 in, or 61 cm.
+    private static readonly Length LongestHalved = Length.FromMillimetres(958);
 
     /// <summary>The marks of a piece; none for a loose piece.</summary>
     /// <param name="piece">The piece.</param>

@@ -3,6 +3,7 @@ using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Practices;
 
 namespace CushionService.Engine.Cutting;
 
@@ -14,8 +15,15 @@ internal static class PiecedPattern
     /// <param name="pattern">A pattern that closes.</param>
     /// <param name="seam">Seam allowance of the joins.</param>
     /// <param name="usableFor">How long a strip of a role may be cut.</param>
+    /// <param name="practice">How near to corners and to each other joins may be.</param>
     /// <param name="joinsOf">Where a panel that is no strip is joined, from its left edge; empty where it is not.</param>
-    public static Pattern Of(Pattern pattern, Length seam, Func<FabricRole, Length> usableFor, Func<Panel, ImmutableArray<Length>> joinsOf)
+    public static Pattern Of(
+        Pattern pattern,
+        Length seam,
+        Func<FabricRole, Length> usableFor,
+        JoinPractice practice,
+        Func<Panel, ImmutableArray<Length>> joinsOf
+    )
     {
         Pattern pieced = pattern;
         ImmutableArray<Length> underFace = [];
@@ -28,7 +36,7 @@ internal static class PiecedPattern
             ImmutableArray<Length> joins =
                 panel.Stretches is not { } stretches ? joinsOf(panel)
                 : usable - tips > 4 * seam && panel.Width + 2 * seam > usable - tips
-                    ? StripPiecing.Joins(stretches, usable - tips, seam, underFace)
+                    ? StripPiecing.Joins(stretches, usable - tips, seam, underFace, practice)
                 : [];
             if (!joins.IsEmpty && JoinedPanel.Of(panel, joins, seam) is { } joined)
             {

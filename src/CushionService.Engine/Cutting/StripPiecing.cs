@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications.Practices;
 
 namespace CushionService.Engine.Cutting;
 
@@ -12,12 +13,6 @@ namespace CushionService.Engine.Cutting;
 /// the joins of the face, or else symmetrically from its middle; none is off-centre (common practice, no source).</remarks>
 public static class StripPiecing
 {
-    // A join nearer to a corner would be a lump where the boxing is clipped and turned (common practice, no source).
-    private static readonly Length CornerClearance = Length.FromInches(2);
-
-    // A shorter piece is hard to sew and looks like a mistake (common practice, no source).
-    private static readonly Length ShortestPatch = Length.FromInches(3);
-
     // Two joins that differ by less from symmetry came apart in rounding.
     private static readonly Length Rounding = Length.FromNanometres(100);
 
@@ -38,13 +33,16 @@ public static class StripPiecing
     /// <param name="usable">Usable width of the fabric, more than two allowances.</param>
     /// <param name="seam">Seam allowance at each end of each piece.</param>
     /// <param name="underFace">Joins of the face above the front, from the front's left end; empty where it is whole.</param>
+    /// <param name="practice">How near to corners and to each other joins may be; null for that of inches.</param>
     public static ImmutableArray<Length> Joins(
         ImmutableArray<StripStretch> stretches,
         Length usable,
         Length seam,
-        ImmutableArray<Length> underFace = default
+        ImmutableArray<Length> underFace = default,
+        JoinPractice? practice = null
     )
     {
+        JoinPractice usual = practice ?? JoinPractice.Imperial;
         Length[] corners = Corners(stretches);
         Length total = corners[^1],
             most = usable - 2 * seam;
@@ -65,12 +63,12 @@ public static class StripPiecing
         if (to - from > most)
         {
             ImmutableArray<Length> within = Covers(underFace, to - from, most) ? underFace : Pairs(to - from, most);
-            return Outward([.. within.Select(join => from + join)], total, most);
+            return Outward([.. within.Select(join => from + join)], total, most, usual);
         }
 
-        return pieces == 2 && NearestEnd(corners, from, to, most) is { } join
+        return pieces == 2 && NearestEnd(corners, from, to, most, usual) is { } join
             ? [join]
-            : Outward(RoundFront(from, to, total, most), total, most);
+            : Outward(RoundFront(from, to, total, most, usual), total, most, usual);
     }
 
     /// <summary>Joins symmetric about the middle of a stretch that is longer than the fabric: an odd number of pieces, so that its middle
@@ -120,23 +118,23 @@ public static class StripPiecing
     }
 
     // The piece over the front reaches equally far round both its corners; near to a corner it ends at the corner.
-    private static ImmutableArray<Length> RoundFront(Length from, Length to, Length total, Length most)
+    private static ImmutableArray<Length> RoundFront(Length from, Length to, Length total, Length most, JoinPractice practice)
     {
         Length reach = Length.FromNanometres((most - (to - from)).Nanometres / 2),
-            patch = Patch(most);
+            patch = Patch(most, practice);
         foreach (Length side in new[] { from, total - to })
         {
             reach = side > reach && side - reach < patch ? Length.Max(side - patch, Length.Zero) : reach;
         }
 
-        reach = reach < CornerClearance ? Length.Zero : reach;
+        reach = reach < practice.CornerClearance ? Length.Zero : reach;
         return [.. from > reach ? [from - reach] : Array.Empty<Length>(), .. total - to > reach ? [to + reach] : Array.Empty<Length>()];
     }
 
     // From the outermost joins to the ends of the strip in pieces as long as the fabric, the short one at the end.
-    private static ImmutableArray<Length> Outward(ImmutableArray<Length> joins, Length total, Length most)
+    private static ImmutableArray<Length> Outward(ImmutableArray<Length> joins, Length total, Length most, JoinPractice practice)
     {
-        Length patch = Patch(most);
+        Length patch = Patch(most, practice);
         while (joins[0] > most)
         {
             joins = joins.Insert(0, Length.Max(joins[0] - most, patch));
@@ -151,15 +149,15 @@ public static class StripPiecing
     }
 
     // One join, outside the front, at a corner or clear of it.
-    private static Length? NearestEnd(Length[] corners, Length from, Length to, Length most)
+    private static Length? NearestEnd(Length[] corners, Length from, Length to, Length most, JoinPractice practice)
     {
         Length total = corners[^1],
-            low = Length.Max(total - most, Patch(most)),
-            high = Length.Min(most, total - Patch(most));
+            low = Length.Max(total - most, Patch(most, practice)),
+            high = Length.Min(most, total - Patch(most, practice));
         Length? best = null;
         foreach (
             Length join in corners
-                .SelectMany(corner => new[] { corner, corner - CornerClearance, corner + CornerClearance })
+                .SelectMany(corner => new[] { corner, corner - practice.CornerClearance, corner + practice.CornerClearance })
                 .Append(low)
                 .Append(high)
         )
@@ -168,7 +166,7 @@ public static class StripPiecing
                 join >= low
                 && join <= high
                 && (join <= from || join >= to)
-                && (corners.Contains(join) || corners[1..^1].All(corner => Apart(join, corner) >= CornerClearance));
+                && (corners.Contains(join) || corners[1..^1].All(corner => Apart(join, corner) >= practice.CornerClearance));
             if (allowed && (best is not { } known || ToEnd(join) < ToEnd(known) || (ToEnd(join) == ToEnd(known) && join > known)))
             {
                 best = join;
@@ -214,7 +212,8 @@ public static class StripPiecing
     }
 
     // On a narrow fabric a quarter of its breadth is enough, or no joins would be found.
-    private static Length Patch(Length most) => Length.Min(ShortestPatch, Length.FromNanometres(Math.Max(most.Nanometres / 4, 1)));
+    private static Length Patch(Length most, JoinPractice practice) =>
+        Length.Min(practice.ShortestPatch, Length.FromNanometres(Math.Max(most.Nanometres / 4, 1)));
 
     private static Length Apart(Length a, Length b) => a > b ? a - b : b - a;
 }

@@ -14,8 +14,8 @@ public readonly record struct EmptyRectangle(Length X, Length Y, Length Width, L
     // The five largest are reported; what is smaller is rarely kept (common practice, no source).
     private const int Most = 5;
 
-    // Less than an inch either way is swept up, not kept (common practice, no source).
-    private static readonly Length Least = Length.FromInches(1);
+    // Less than about an inch either way is swept up, not kept (common practice, no source).
+    private static readonly Length Least = Length.FromMillimetres(25);
 
     // The largest remnant is the most useful one, so area decides which is taken first.
     private Area Area => Area.Of(Width, Length);

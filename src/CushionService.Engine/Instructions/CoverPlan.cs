@@ -7,6 +7,7 @@ using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Practices;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Instructions;
 
@@ -56,6 +57,9 @@ internal sealed class CoverPlan
 
     /// <summary>How the fabric of the top is treated. Where the fabrics differ, the top decides, since it is what is seen.</summary>
     public FabricCare Care { get; }
+
+    /// <summary>What the shop stocks, which says how foam comes; empty where nothing is known of it.</summary>
+    public ImmutableArray<StockSpecification> Stocks { get; init; } = [];
 
     /// <summary>The units, in the pattern's order.</summary>
     public ImmutableArray<CoverUnit> Units { get; }

@@ -44,10 +44,10 @@ internal static class CoverSteps
     private static IEnumerable<Work> Throughout(CoverPlan plan) =>
         plan.IsInner ? [] : [new Work(StepTexts.Throughout(plan.Workroom.Sewing.CornerReinforcement, plan.ByFinger))];
 
-    // A cover that does not open hides its raw edges for good, so that finishing them would be work for nothing.
+    // A cover that does not open hides its raw edges for good: then the usual finish is none, and another is what the order asks for.
     private static IEnumerable<Work> RawEdges(CoverPlan plan)
     {
-        if (plan.Cushion.EdgeFinish != RawEdgeFinish.None && plan.Opens)
+        if (plan.Cushion.EdgeFinish != RawEdgeFinish.None)
         {
             yield return new Work(StepTexts.FinishRawEdges(plan.Cushion.EdgeFinish), [.. plan.Units.SelectMany(unit => unit.Parts)]).Making(
                 new State(StateKind.RawEdges)

@@ -1,8 +1,10 @@
+using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Instructions;
 
@@ -11,6 +13,10 @@ internal static class FillWork
 {
     // Foam without a wrap is ready once it is cut: nothing makes this state then, and what no work makes is not waited for.
     private static readonly State Ready = new(StateKind.Prepared);
+
+    // Sheets are glued to blocks, and blocks to each other.
+    private static readonly State Block = new(StateKind.Joined),
+        Glued = new(StateKind.Shaped);
 
     /// <summary>The work; nothing for a cover without a filling.</summary>
     public static IEnumerable<Work> Of(CoverPlan plan) =>
@@ -24,14 +30,66 @@ internal static class FillWork
     private static IEnumerable<Work> Foam(CoverPlan plan, FillSpecification fill)
     {
         var cut = new State(StateKind.Made);
-        yield return new Work(Cut(plan.Cushion, fill.Oversize)).Making(cut);
+        yield return new Work(IsBuiltUp(fill) ? CutLayers(plan) : Cut(plan.Cushion, fill.Oversize)).Making(cut);
+        // Each block is whole before it is glued to the next.
+        if (Sheets(plan) is { } sheets)
+        {
+            yield return new Work(sheets).After(cut).Making(Block);
+        }
+
+        if (FoamBuildUp.Joints(plan.Cushion) is > 0 and var joints)
+        {
+            yield return new Work(StepTexts.GlueFoam(joints)).After(cut, Block).Making(Glued);
+        }
+
         if (fill.Wrap is { } wrap)
         {
-            yield return new Work(StepTexts.Wrap(wrap.Layers, wrap.Sides)).After(cut).Making(Ready);
+            yield return new Work(StepTexts.Wrap(wrap.Layers, wrap.Sides)).After(cut, Block, Glued).Making(Ready);
         }
 
         yield return Put(plan.Cushion.Construction == Construction.Bolster ? StepTexts.InsertRoll : StepTexts.InsertFoam(plan.HasCorners))
-            .After(cut, Ready);
+            .After(cut, Block, Glued, Ready);
+    }
+
+    private static bool IsBuiltUp(FillSpecification fill) => !fill.Layers.IsEmpty || fill.Crown > Length.Zero;
+
+    // The layers from top to bottom, named as a shop does.
+    private static Message CutLayers(CoverPlan plan) =>
+        StepTexts.CutFoamLayers(
+            plan.Cushion.Outline.Kind,
+            FoamBuildUp
+                .Layers(plan.Cushion)
+                .Select(layer =>
+                {
+                    string foam = plan.Stocks.FirstOrDefault(stock => stock.Id == layer.Fill!.Item)?.Name ?? layer.Fill!.Item;
+                    Length over = layer.Fill!.Oversize;
+                    bool crown = !ReferenceEquals(layer.Outline, plan.Cushion.Outline);
+                    return (crown ? (Func<string, Length, Length, Length, Message>)StepTexts.FoamCrown : StepTexts.FoamLayer)(
+                        foam,
+                        layer.Width + over,
+                        layer.Depth + over,
+                        layer.Thickness
+                    );
+                })
+        );
+
+    // What sheets of a stock give is glued where they are thinner than a layer, or smaller; null where they are not.
+    private static Message? Sheets(CoverPlan plan)
+    {
+        (int high, int parts) = (1, 1);
+        foreach (CushionSpecification layer in FoamBuildUp.Layers(plan.Cushion))
+        {
+            if (plan.Stocks.FirstOrDefault(stock => stock.Id == layer.Fill!.Item) is not { Kind: MaterialKind.Foam } stock)
+            {
+                continue;
+            }
+
+            FoamBlock block = FoamBlock.Of(layer, paired: false).First();
+            high = Math.Max(high, stock.Thickness is { } thickness ? block.Layers(thickness) : 1);
+            parts = Math.Max(parts, stock is { Width: { } width, Length: { } length } ? block.PartsOn(width, length).Count : 1);
+        }
+
+        return high > 1 || parts > 1 ? StepTexts.GlueSheets(high, parts) : null;
     }
 
     // Foam is cut larger than the cover by what the order says, so that it fills the cover out (common practice, no source); the thickness

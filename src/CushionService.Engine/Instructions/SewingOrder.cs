@@ -51,10 +51,12 @@ public static class SewingOrder
                     EdgeFinish = RawEdgeFinish.None,
                     Fabrics = cushion.Fabrics with { InnerCover = null },
                 };
-                steps.AddRange(CoverSteps.Of(new CoverPlan(plain, inner, cut, order.Workroom, FabricCare.Press)));
+                steps.AddRange(CoverSteps.Of(new CoverPlan(plain, inner, cut, order.Workroom, FabricCare.Press) { Stocks = order.Stocks }));
             }
 
-            steps.AddRange(CoverSteps.Of(new CoverPlan(cushion, cover, cut, order.Workroom, CareOf(order, cushion))));
+            steps.AddRange(
+                CoverSteps.Of(new CoverPlan(cushion, cover, cut, order.Workroom, CareOf(order, cushion)) { Stocks = order.Stocks })
+            );
         }
 
         return steps.ToImmutable();

@@ -42,7 +42,7 @@ internal static class StepTools
             "turn-out" => [.. Is(text, "corners") ? [Tool.Shears, Tool.PointTurner] : Array.Empty<Tool>(), .. Pressing(Word(text, "care"))],
             "turn-flanges" => [Tool.PointTurner, Tool.Iron],
             "draw-ends" or "close-gap" or "wrap" => [Tool.HandNeedle],
-            "cut-foam" or "cut-foam-wedge" or "cut-foam-roll" => [Tool.FoamKnife, Tool.Ruler, Tool.Marker],
+            "cut-foam" or "cut-foam-layers" or "cut-foam-wedge" or "cut-foam-roll" => [Tool.FoamKnife, Tool.Ruler, Tool.Marker],
             "check-box" or "check-round" or "check-roll" => [Tool.TapeMeasure],
             "button-covers" => [Tool.Shears, Tool.ButtonPress],
             "tufts" => [Tool.TuftingNeedle],

@@ -13,14 +13,20 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
     public const string Adhesive = "adhesive";
 
     /// <summary>What one cushion line takes.</summary>
-    public IEnumerable<Need> Of(CushionSpecification cushion) => [.. Foam(cushion), .. Glue(cushion)];
+    public IEnumerable<Need> Of(CushionSpecification cushion) =>
+        [.. FoamBuildUp.Layers(cushion).SelectMany(layer => (Need[])[.. Foam(layer), .. Glue(layer)]), .. Joints(cushion)];
 
     /// <summary>Lays what comes in sheets.</summary>
     /// <param name="basket">Where the sheets go: they replace the sum of the areas.</param>
     /// <param name="foams">Cushions filled with foam; those of other stock are passed over.</param>
     public void Lay(Basket basket, IEnumerable<CushionSpecification> foams)
     {
-        foreach (IGrouping<StockSpecification, CushionSpecification> stocked in foams.Where(InSheets).GroupBy(cushion => StockOf(cushion)!))
+        foreach (
+            IGrouping<StockSpecification, CushionSpecification> stocked in foams
+                .SelectMany(cushion => FoamBuildUp.Layers(cushion))
+                .Where(InSheets)
+                .GroupBy(layer => StockOf(layer)!)
+        )
         {
             StockSpecification stock = stocked.Key;
             var sheets = FoamSheets.Of(
@@ -122,6 +128,20 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
                 );
             }
         }
+    }
+
+    // Layers are glued over their whole base, a crown over its own.
+    private IEnumerable<Need> Joints(CushionSpecification cushion)
+    {
+        if (FoamBuildUp.Joints(cushion) is not (> 0 and var joints))
+        {
+            yield break;
+        }
+
+        FoamBlock[] blocks = [.. FoamBuildUp.Layers(cushion).Select(layer => FoamBlock.Of(layer, paired: false).First())];
+        // Each layer is glued to what lies under it, so the undermost has no joint of its own.
+        decimal area = 2 * cushion.Quantity * blocks.OrderBy(block => block.Footprint).Take(joints).Sum(block => block.Footprint);
+        yield return Glued(cushion, area, FoamTexts.GluedBuildUp(cushion.Quantity * joints, Area.FromSquareMillimetres(area)));
     }
 
     private Need Glued(CushionSpecification cushion, decimal area, Message because) =>

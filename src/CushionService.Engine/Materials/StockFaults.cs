@@ -14,7 +14,12 @@ public static class StockFaults
     public static IEnumerable<Violation> Joined(OrderSpecification order)
     {
         Shop? shop = null;
-        foreach (CushionSpecification cushion in order.Cushions.Where(cushion => cushion.Fill?.Kind == FillKind.Foam))
+        foreach (
+            CushionSpecification cushion in order
+                .Cushions.Where(cushion => cushion.Fill?.Kind == FillKind.Foam)
+                .SelectMany(cushion => FoamBuildUp.Layers(cushion))
+                .DistinctBy(layer => (layer.Pointer, layer.Fill!.Item))
+        )
         {
             shop ??= new Shop(order);
             if (

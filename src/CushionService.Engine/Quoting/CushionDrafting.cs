@@ -45,6 +45,7 @@ internal sealed class CushionDrafting
             PatternMatching.On(whole, Cushion, Fabric, RowPrinting.Shift(order, Cushion)),
             Cushion.SeamAllowance,
             role => Longest(Cushion, role),
+            Cushion.Practice.Joins,
             Joins
         );
     }
@@ -81,7 +82,13 @@ internal sealed class CushionDrafting
             return [];
         }
 
-        ImmutableArray<Length> joins = FaceJoining.Joins(panel, WholeSteps(Fabric(panel.Role).UsableWidth), Cushion.SeamAllowance, Fits);
+        ImmutableArray<Length> joins = FaceJoining.Joins(
+            panel,
+            WholeSteps(Fabric(panel.Role).UsableWidth),
+            Cushion.SeamAllowance,
+            Fits,
+            Cushion.Practice.Joins
+        );
         if (!joins.IsEmpty)
         {
             _warnings.Add(Joined(panel, joins));

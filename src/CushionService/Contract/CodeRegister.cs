@@ -30,6 +30,7 @@ internal static class CodeRegister
         Code.Rule("empty-order", CodeTexts.EmptyOrder),
         Code.Caution("flammability", CodeTexts.Flammability),
         Code.Caution("foam", CodeTexts.Foam),
+        Code.Warning("firm-above-soft", CodeTexts.FirmAboveSoft),
         Code.Warning("foam-half-described", CodeTexts.FoamHalfDescribed),
         Code.Warning("foam-joined", CodeTexts.FoamJoined),
         Code.Warning("foam-too-large", CodeTexts.FoamTooLarge),

@@ -11,8 +11,16 @@ internal static class FitWording
     /// <summary>The answer of a fit.</summary>
     /// <param name="order">The order.</param>
     /// <param name="fit">How it fits.</param>
+    /// <param name="missing">What must be bought as the order is.</param>
+    /// <param name="changes">The changes that would help.</param>
     /// <param name="largest">The largest cushions that would fit. They are found while this sequence is read.</param>
-    public static FitAnswer Of(CheckedOrder order, Fit fit, IEnumerable<LargestAnswer> largest)
+    public static FitAnswer Of(
+        CheckedOrder order,
+        Fit fit,
+        IReadOnlyList<MissingAnswer> missing,
+        IReadOnlyList<ChangeAnswer> changes,
+        IEnumerable<LargestAnswer> largest
+    )
     {
         LengthUnit unit = fit.Drafting.Order.Unit;
         var words = new AnswerWording(order.Language, unit, fit.Warnings);
@@ -22,8 +30,11 @@ internal static class FitWording
             Reference = order.Order.Reference,
             Units = order.Order.Units!.Value,
             Engine = EngineVersion.Current,
+            Currency = fit.Drafting.Order.Currency?.Code,
             Fits = fit.Verdict == FitVerdict.Fits,
             Fabrics = [.. fit.Fabrics.Select(fabric => Of(fabric, words, unit))],
+            Missing = missing,
+            Changes = changes,
             Largest = [.. largest],
             // Those of fabrics to be bought are no part of the answer.
             Pieces = [.. words.Pieces(fit.Drafting).Where(piece => onHand.Contains(piece.Fabric))],

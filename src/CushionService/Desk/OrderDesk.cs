@@ -37,7 +37,7 @@ internal sealed class OrderDesk(IPriceBooks books)
         }
 
         cancellation.ThrowIfCancellationRequested();
-        CheckedOrder order = Check(received, received.Order, purpose.Rules);
+        CheckedOrder order = Check(received, received.Order, purpose.Rules, cancellation);
         return order.Violations.IsEmpty || purpose.AnswersUnsound
             ? purpose.Answer(order, cancellation)
             : new Refusal(order.Violations, order.Unit);
@@ -45,13 +45,14 @@ internal sealed class OrderDesk(IPriceBooks books)
 
     // Checks in two stages: fields first, then what only shows once the pieces are drafted, such as a piece wider than
     // its fabric. A price book is looked up once, so that all of an answer is priced by one version of it.
-    private CheckedOrder Check(ReceivedOrder received, Order order, Purpose rules)
+    private CheckedOrder Check(ReceivedOrder received, Order order, Purpose rules, CancellationToken cancellation)
     {
         IntakeResult intake = OrderIntake.Read(order, order.PriceBook is { } name ? books.Find(name) : null, rules);
         Drafting? draft = intake.Specification is { } specification ? Drafting.Of(specification) : null;
         // A comparison and a fit draft the order anew, for other fabric: whether a piece fits its own fabric does not
         // matter to them.
-        ImmutableArray<Violation> broken = draft is not null && rules == Purpose.Making ? draft.Violations : intake.Violations;
+        ImmutableArray<Violation> broken =
+            draft is not null && rules == Purpose.Making ? WidthChanges.Said(draft, cancellation) : intake.Violations;
         ImmutableArray<Violation> unwise = draft is null ? intake.Warnings : intake.Warnings.AddRange(draft.Warnings);
         return new CheckedOrder(order, intake, draft, received.WithRules(broken), received.Placed(unwise)) { Language = received.Language };
     }

@@ -134,7 +134,13 @@ internal static class Purposes
     {
         Engine.Specifications.OrderSpecification specified = order.Drafting.Order;
         Fit fit = Desk.Fit.Of(specified, order.Intake.Warnings, specified.Effort, 1, cancellation);
-        return FitWording.Of(order, fit, LargestCushions.Of(order.Order, specified, cancellation));
+        return FitWording.Of(
+            order,
+            fit,
+            FitChanges.Missing(fit, cancellation),
+            FitChanges.Of(specified, fit, cancellation),
+            LargestCushions.Of(order.Order, specified, cancellation)
+        );
     }
 
     private static AnswerWording WordsOf(CheckedOrder order) => new(order.Language, order.Drafting.Order.Unit, order.Warnings);

@@ -98,6 +98,7 @@ internal static class CushionIntake
             }
         );
         FillCheck.Weight(specified, findings);
+        FoamLayerIntake.FitsCushion(specified, findings);
         return specified;
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Materials;
@@ -16,7 +17,8 @@ internal static class FillIntake
     private static readonly LengthField<Fill> Oversize = RecordForm<Fill>.Length(nameof(Fill.Oversize)),
         Width = RecordForm<Fill>.Length(nameof(Fill.Width)),
         Depth = RecordForm<Fill>.Length(nameof(Fill.Depth)),
-        Thickness = RecordForm<Fill>.Length(nameof(Fill.Thickness));
+        Thickness = RecordForm<Fill>.Length(nameof(Fill.Thickness)),
+        Crown = RecordForm<Fill>.Length(nameof(Fill.Crown));
 
     /// <summary>The fill; null for none, or where it was refused.</summary>
     /// <param name="fill">The fill as written; null for none.</param>
@@ -40,11 +42,19 @@ internal static class FillIntake
         SaidOnce(fill, findings);
         // The stock may know the density that the order leaves out.
         NamedStock? stock = kind == FillKind.None ? null : FromStock(fill, kind, order, findings);
+        ImmutableArray<FoamLayerSpecification> layers = kind == FillKind.Foam ? FoamLayerIntake.Read(fill, order, findings) : [];
         // Foam under a wrap is cut to the cover's size: the wrap fills it out.
-        if (fields.Or(Oversize, fill.Wrap is null ? order.Practice.FoamOversize : Length.Zero) is not { } oversize || !fields.IsSound)
+        if (
+            fields.Or(Oversize, stock?.Oversize ?? (fill.Wrap is null ? order.Practice.FoamOversize : Length.Zero)) is not { } oversize
+            || !fields.IsSound
+            || (fill.Layers is { Count: > 0 } && kind == FillKind.Foam && layers.IsEmpty)
+        )
         {
             return null;
         }
+
+        // Where layers differ, the cushion is as large as the largest of them, and carried by the undermost.
+        oversize = layers.IsEmpty ? oversize : layers.Max(layer => layer.Oversize);
 
         FitsCover(fill, oversize, order.Practice.Fills, findings);
         // Loose fill is polyester fibre unless the order says otherwise (common practice, no source).
@@ -54,12 +64,16 @@ internal static class FillIntake
             ? null
             : new FillSpecification(
                 kind,
-                fill.Stock ?? (kind == FillKind.Loose ? Words<LooseFill>.Of(material) : Words<FillKind>.Of(kind)),
+                layers.LastOrDefault()?.Item
+                    ?? fill.Stock
+                    ?? (kind == FillKind.Loose ? Words<LooseFill>.Of(material) : Words<FillKind>.Of(kind)),
                 (decimal?)fill.Density ?? stock?.Density ?? (kind == FillKind.Loose ? Filling.PackedDensity(material) : null),
                 oversize,
                 (decimal?)fill.Plumpness ?? FillPractice.Plumpness(fullness)
             )
             {
+                Layers = layers,
+                Crown = fields[Crown] ?? Length.Zero,
                 Wrap = wrap,
                 Fullness = fullness,
                 Weight = fill.Weight is { } kilograms ? new Mass((decimal)kilograms * 1000) : null,
@@ -111,6 +125,8 @@ internal static class FillIntake
     {
         Only(FillKind.Foam, fill.Oversize is not null, nameof(fill.Oversize));
         Only(FillKind.Foam, fill.Wrap is not null, nameof(fill.Wrap));
+        Only(FillKind.Foam, fill.Layers is not null, nameof(fill.Layers));
+        Only(FillKind.Foam, fill.Crown is not null, nameof(fill.Crown));
         Only(FillKind.Loose, fill.Material is not null, nameof(fill.Material));
         Only(FillKind.Loose, fill.Plumpness is not null, nameof(fill.Plumpness));
         Only(FillKind.Loose, fill.Weight is not null, nameof(fill.Weight));
@@ -145,13 +161,13 @@ internal static class FillIntake
         NamedStock? stock = order.Stock(fill.Stock);
         if (fill.Density is not null && stock is { HasDensity: true })
         {
-            findings.Refuse(nameof(fill.Density), "not-combinable", StockTexts.OwnDensity(stock.Id!));
+            findings.Refuse(nameof(fill.Density), "not-combinable", StockTexts.OwnDensity(stock.Name));
         }
 
         // A size beside a stock's own is taken where it says the same, either way round.
         if (kind == FillKind.Form && fill.Width is not null && stock is { Size: { } size } && !IsSize(fill, size, order))
         {
-            findings.Refuse(nameof(fill.Width), "not-combinable", StockTexts.FormSizeOfStock(stock.Id!, size.Width, size.Depth));
+            findings.Refuse(nameof(fill.Width), "not-combinable", StockTexts.FormSizeOfStock(stock.Name, size.Width, size.Depth));
         }
 
         return stock;

@@ -12,8 +12,20 @@ namespace CushionService.Intake;
 /// unknown.</remarks>
 internal sealed record NamedStock(string? Id, MaterialKind? Kind, decimal? Density, bool HasDensity)
 {
+    /// <summary>Its name for people; null where it has none.</summary>
+    public string? Label { get; init; }
+
+    /// <summary>What people call it: its label, or else its id.</summary>
+    public string Name => Label ?? Id ?? "";
+
     /// <summary>Its width and depth, or twice its diameter; null where it has none.</summary>
     public (Length Width, Length Depth)? Size { get; init; }
+
+    /// <summary>How much larger than the cover it is cut, as foam; null where it does not say.</summary>
+    public Length? Oversize { get; init; }
+
+    /// <summary>Its firmness in newtons, as foam; null where it is not known.</summary>
+    public decimal? Firmness { get; init; }
 
     /// <summary>What other parts ask of a stock that was read.</summary>
     public static (Length Width, Length Depth)? SizeOf(StockSpecification? stock) =>

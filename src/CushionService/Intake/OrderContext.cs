@@ -57,14 +57,20 @@ internal sealed class OrderContext
                 (stock, i) =>
                     new NamedStock(stock?.Id, stock?.Kind, read[i]?.Density, stock?.Density is not null)
                     {
+                        Label = stock?.Label,
                         Size = NamedStock.SizeOf(read[i]),
+                        Oversize = read[i]?.Oversize,
+                        Firmness = read[i]?.Firmness?.Newtons,
                     }
             ),
             .. read.Skip(written.Count)
                 .OfType<StockSpecification>()
                 .Select(stock => new NamedStock(stock.Id, stock.Kind, stock.Density, stock.Density is not null)
                 {
+                    Label = stock.Label,
                     Size = NamedStock.SizeOf(stock),
+                    Oversize = stock.Oversize,
+                    Firmness = stock.Firmness?.Newtons,
                 }),
         ];
     }

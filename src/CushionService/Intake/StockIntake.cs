@@ -13,7 +13,8 @@ internal static class StockIntake
         Depth = RecordForm<Stock>.Length(nameof(Stock.Depth)),
         StockLength = RecordForm<Stock>.Length(nameof(Stock.Length)),
         Thickness = RecordForm<Stock>.Length(nameof(Stock.Thickness)),
-        Diameter = RecordForm<Stock>.Length(nameof(Stock.Diameter));
+        Diameter = RecordForm<Stock>.Length(nameof(Stock.Diameter)),
+        Oversize = RecordForm<Stock>.Length(nameof(Stock.Oversize));
 
     /// <summary>The stocks in their order, null for each that was refused.</summary>
     /// <param name="stocks">The stocks as written; null for none.</param>
@@ -59,6 +60,7 @@ internal static class StockIntake
             Length = fields[StockLength],
             Thickness = fields[Thickness],
             Diameter = fields[Diameter],
+            Oversize = fields[Oversize],
             Density = (decimal?)stock.Density,
             Firmness = stock.Firmness is { } newtons ? new Force((decimal)newtons) : null,
             SupportFactor = (decimal?)stock.SupportFactor,

@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using CushionService.Contract.Answers;
+using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
 
 namespace CushionService.Wording;
@@ -49,5 +52,23 @@ internal static class CushionWording
                         Thickness = (double)block.Height.In(unit),
                     }
                 : null,
+            Layers = [.. Layers(finished.Cushion).Select(layer => Layer(layer, finished.Cushion, unit))],
+        };
+
+    // One block needs no list.
+    private static ImmutableArray<CushionSpecification> Layers(CushionSpecification cushion) =>
+        cushion.Fill is { Kind: FillKind.Foam } && FoamBuildUp.Layers(cushion) is { Length: > 1 } layers ? layers : [];
+
+    private static FoamLayerAnswer Layer(CushionSpecification layer, CushionSpecification cushion, LengthUnit unit) =>
+        new()
+        {
+            Stock = layer.Fill!.Item,
+            Size = new MaterialSizeAnswer
+            {
+                Width = (double)(layer.Width + layer.Fill.Oversize).In(unit),
+                Depth = (double)(layer.Depth + layer.Fill.Oversize).In(unit),
+                Thickness = (double)layer.Thickness.In(unit),
+            },
+            Crown = !ReferenceEquals(layer.Outline, cushion.Outline),
         };
 }

@@ -9,9 +9,10 @@ namespace CushionService.Engine.Patterns.Sections;
 /// <summary>The lines on which a face is divided for a closure across it: half the lap to either side of the middle of its depth.</summary>
 public static class ClosureLine
 {
-    private static readonly Length Clearance = Length.FromInches(2);
+    // About 2 in: an inside corner's allowance must not reach over the closure's own.
+    private static readonly Length Clearance = Length.FromMillimetres(50);
 
-    /// <summary>Whether both lines part an outline in two: each crosses it exactly twice, 2 in or more from an inside corner, and runs
+    /// <summary>Whether both lines part an outline in two: each crosses it exactly twice, 50 mm or more from an inside corner, and runs
     /// along no edge.</summary>
     /// <param name="outline">The face's outline.</param>
     /// <param name="lap">How far the two panels lie over each other; zero where they meet.</param>

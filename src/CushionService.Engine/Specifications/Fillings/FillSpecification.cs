@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Fillings;
@@ -10,6 +11,12 @@ namespace CushionService.Engine.Specifications.Fillings;
 /// <param name="Plumpness">Share of the bag's full volume that a loose fill takes.</param>
 public sealed record FillSpecification(FillKind Kind, string Item, decimal? Density, Length Oversize, decimal Plumpness)
 {
+    /// <summary>Layers of foam from top to bottom, together as thick as the cushion; empty where it is one block.</summary>
+    public ImmutableArray<FoamLayerSpecification> Layers { get; init; } = [];
+
+    /// <summary>How much higher than its edge the foam is in the middle: a smaller layer of that thickness; zero for flat foam.</summary>
+    public Length Crown { get; init; }
+
     /// <summary>Batting round the foam; null for none.</summary>
     public WrapSpecification? Wrap { get; init; }
 

@@ -17,6 +17,7 @@ public sealed record FillPractice
             FormOversize = Length.FromInches(1),
             LargestFormOversize = Length.FromInches(2),
             SmallCover = Length.FromInches(12),
+            CrownInset = Length.FromInches(2),
         };
 
     /// <summary>A workroom that measures in millimetres.</summary>
@@ -28,6 +29,7 @@ public sealed record FillPractice
             FormOversize = Length.FromMillimetres(20),
             LargestFormOversize = Length.FromMillimetres(50),
             SmallCover = Length.FromMillimetres(300),
+            CrownInset = Length.FromMillimetres(50),
         };
 
     /// <summary>Foam is cut up to this much over the cover for a tight fit; more is hard to put in and strains the seams.</summary>
@@ -44,6 +46,9 @@ public sealed record FillPractice
 
     /// <summary>A side shorter than this has a form no more than <see cref="FormOversize"/> larger: 12 in, or 30 cm.</summary>
     public required Length SmallCover { get; init; }
+
+    /// <summary>How far inside the foam's edge a crown ends all round: 2 in, or 5 cm.</summary>
+    public required Length CrownInset { get; init; }
 
     /// <summary>How full a cover is packed with loose fill, as a fraction of its volume: 0.8 to 1 of what a sealed bag holds.</summary>
     public static decimal Plumpness(Fullness fullness) =>

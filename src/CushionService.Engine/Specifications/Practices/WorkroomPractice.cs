@@ -26,6 +26,7 @@ public sealed record WorkroomPractice
             Fills = FillPractice.Imperial,
             Stitches = StitchPractice.Imperial,
             Sewing = SewingPractice.Imperial,
+            Joins = JoinPractice.Imperial,
         };
 
     /// <summary>The defaults of a workroom that measures in millimetres.</summary>
@@ -47,6 +48,7 @@ public sealed record WorkroomPractice
             Fills = FillPractice.Metric,
             Stitches = StitchPractice.Metric,
             Sewing = SewingPractice.Metric,
+            Joins = JoinPractice.Metric,
         };
 
     /// <summary>The defaults of a workroom that measures in a unit.</summary>
@@ -60,6 +62,9 @@ public sealed record WorkroomPractice
 
     /// <summary>The sizes of what is added to a cover, where an order does not say.</summary>
     public required TrimPractice Trims { get; init; }
+
+    /// <summary>Where strips and faces are joined.</summary>
+    public required JoinPractice Joins { get; init; }
 
     /// <summary>How fills are fitted where an order does not say.</summary>
     public required FillPractice Fills { get; init; }

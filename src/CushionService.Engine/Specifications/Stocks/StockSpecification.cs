@@ -43,6 +43,9 @@ public sealed record StockSpecification
     /// <summary>Of foam: the force of 65 % indentation over that of 25 %.</summary>
     public decimal? SupportFactor { get; init; }
 
+    /// <summary>Of foam: how much larger than the cover it is cut, in width and depth; null for the workroom's.</summary>
+    public Length? Oversize { get; init; }
+
     /// <summary>Net weight of one bag of loose fill.</summary>
     public Mass? Weight { get; init; }
 

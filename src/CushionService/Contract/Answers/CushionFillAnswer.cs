@@ -17,4 +17,7 @@ public sealed record CushionFillAnswer
 
     /// <summary>Extent of the foam, oversize included, or of the form; null for another fill.</summary>
     public MaterialSizeAnswer? Size { get; init; }
+
+    /// <summary>The layers of foam from top to bottom, a crown after the uppermost; empty where the foam is one block.</summary>
+    public IReadOnlyList<FoamLayerAnswer> Layers { get; init; } = [];
 }

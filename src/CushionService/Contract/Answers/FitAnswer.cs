@@ -12,11 +12,20 @@ public sealed record FitAnswer
     /// <summary>Version of the engine that answered.</summary>
     public required string Engine { get; init; }
 
+    /// <summary>The currency of every amount (ISO 4217); null when the order has none.</summary>
+    public string? Currency { get; init; }
+
     /// <summary>Whether the pieces of every fabric on hand fit onto it.</summary>
     public required bool Fits { get; init; }
 
     /// <summary>Each fabric on hand of which pieces are cut.</summary>
     public required IReadOnlyList<FabricFitAnswer> Fabrics { get; init; }
+
+    /// <summary>What must be bought of each fabric as the order is; empty when all fits.</summary>
+    public required IReadOnlyList<MissingAnswer> Missing { get; init; }
+
+    /// <summary>Changes that would help, the smallest first, each tried; empty when all fits.</summary>
+    public required IReadOnlyList<ChangeAnswer> Changes { get; init; }
 
     /// <summary>
     /// The largest cushion that would fit beside the rest of the order, for each of its first four cushions and each way to size it.

@@ -60,6 +60,16 @@ public sealed record Fill
     [LengthRange("1/4 in", "24 in")]
     public Measure? Thickness { get; init; }
 
+    /// <summary>Layers of foam from top to bottom, together as thick as the cushion and glued to each other; one block when left out.
+    /// Each has its own stock, density and oversize.</summary>
+    [NumberRange(1, 8)]
+    public IReadOnlyList<FoamLayer>? Layers { get; init; }
+
+    /// <summary>How much higher than its edge foam is in the middle: a smaller slab under the uppermost layer, or on the block; flat when
+    /// left out.</summary>
+    [LengthRange("1/4 in", "3 in")]
+    public Measure? Crown { get; init; }
+
     /// <summary>Batting round the foam; none when left out.</summary>
     public Wrap? Wrap { get; init; }
 }

@@ -55,6 +55,11 @@ public sealed record Stock
     [NumberRange(1, 5)]
     public double? SupportFactor { get; init; }
 
+    /// <summary>How much larger than the cover this foam is cut, in width and depth: 0 for foam that is cut exact, such as quick-dry
+    /// foam for outdoors; the workroom's when left out.</summary>
+    [LengthRange("0 in", "1 in", Default = "the workroom's")]
+    public Measure? Oversize { get; init; }
+
     /// <summary>Net weight in kilograms of one bag of loose fill that is sold each.</summary>
     [NumberRange(0.01, 500)]
     public double? Weight { get; init; }

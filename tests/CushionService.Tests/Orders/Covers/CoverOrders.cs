@@ -131,9 +131,12 @@ internal sealed class CoverOrders
             ["closure"] = CoverTrims.Closure(closure, side, _sizes),
             ["fabrics"] = Fabrics(offer),
         };
-        if (offer.Thickness)
+        double? thickness = offer.Thickness
+            ? _sizes.Between(offer.Kind == Construction.Pouf ? 8 : 2, offer.Kind == Construction.Pouf ? 18 : 6)
+            : null;
+        if (thickness is { } thick)
         {
-            cushion["thickness"] = _sizes.Length(offer.Kind == Construction.Pouf ? 8 : 2, offer.Kind == Construction.Pouf ? 18 : 6);
+            cushion["thickness"] = _sizes.Written(thick);
         }
 
         if (!offer.Joins.IsEmpty && (corners || _sizes.Chance(50)))
@@ -174,7 +177,7 @@ internal sealed class CoverOrders
         }
 
         CoverTrims.Additions(cushion, offer, _sizes);
-        if (CoverTrims.Fill(offer, outline, _stocked, _sizes) is { } fill)
+        if (CoverTrims.Fill(offer, outline, _stocked, thickness, _sizes) is { } fill)
         {
             cushion["fill"] = fill;
         }

@@ -128,18 +128,49 @@ internal static class CoverTrims
     }
 
     /// <summary>A fill that goes with the construction; null for none.</summary>
-    public static JsonObject? Fill(ConstructionOffer offer, OutlineKind outline, bool stocked, Sizes sizes)
+    /// <param name="offer">What the construction takes.</param>
+    /// <param name="outline">The outline.</param>
+    /// <param name="stocked">Whether the order has stocks.</param>
+    /// <param name="thickness">Of the cushion, in the order's units; null where it has none.</param>
+    /// <param name="sizes">Chooses.</param>
+    public static JsonObject? Fill(ConstructionOffer offer, OutlineKind outline, bool stocked, double? thickness, Sizes sizes)
     {
         bool formed =
             offer.Kind is not (Construction.Wedge or Construction.Pouf or Construction.Bolster)
             && outline is OutlineKind.Rectangle or OutlineKind.Circle;
         return sizes.Whole(0, 5) switch
         {
+            0 when thickness is { } thick && offer.Kind is not Construction.Wedge => BuiltUp(stocked, thick, sizes),
             0 or 1 when offer.HasBlock => Foam(stocked, sizes),
             2 when formed => new JsonObject { ["kind"] = "form", ["fullness"] = sizes.Pick("soft", "medium", "plump") },
             3 or 4 => new JsonObject { ["kind"] = "loose", ["material"] = sizes.Pick("polyester-fibre", "feather", "shredded-foam") },
             _ => null,
         };
+    }
+
+    // A soft layer over a core, with a crown where the outline may take one.
+    private static JsonObject BuiltUp(bool stocked, double thickness, Sizes sizes)
+    {
+        double soft = sizes.Of(1);
+        JsonObject top = new() { ["thickness"] = soft, ["density"] = 30 },
+            core = new() { ["thickness"] = thickness - soft, ["density"] = 40 };
+        if (stocked)
+        {
+            (top["stock"], core["stock"]) = ("foam-1", "foam-2");
+        }
+
+        JsonObject foam = new() { ["kind"] = "foam", ["layers"] = new JsonArray(top, core) };
+        if (sizes.Chance(40))
+        {
+            foam["crown"] = sizes.Of(1);
+        }
+
+        if (sizes.Chance(40))
+        {
+            foam["wrap"] = new JsonObject { ["sides"] = "whole-skin" };
+        }
+
+        return foam;
     }
 
     private static JsonObject Foam(bool stocked, Sizes sizes)

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Quoting;
 using CushionService.Intake;
 using CushionService.Json;
@@ -22,7 +23,7 @@ internal sealed record QuotedCover(JsonObject Order, Quote Quote, JsonObject Ans
         IntakeResult intake = OrderIntake.Read(written, null, Purpose.Making);
         Drafting drafting = Drafting.Of(intake.Specification!);
         Quote quote = QuotePipeline.Of(drafting, CancellationToken.None);
-        AnswerWording words = new(drafting.Order.Unit, intake.Warnings.AddRange(drafting.Warnings));
+        AnswerWording words = new(Language.English, drafting.Order.Unit, intake.Warnings.AddRange(drafting.Warnings));
         JsonNode answer = JsonSerializer.SerializeToNode(words.Quote(written, quote), ContractJson.Options)!;
         return new QuotedCover(order, quote, answer.AsObject());
     }

@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using CushionService.Contract.Answers;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Fitting;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Nesting;
+
+namespace CushionService.Desk;
+
+/// <summary>What is missing of the fabric on hand, and the changes to an order that would make it enough or less short. Each is tried, and
+/// priced by what it leaves to buy.</summary>
+internal static class FitChanges
+{
+    // Trials and what is bought for each share the steps of a quick search.
+    private const int Sharing = 12;
+
+    /// <summary>What must be bought for what found no place.</summary>
+    public static IReadOnlyList<MissingAnswer> Missing(Fit fit, CancellationToken cancellation) =>
+        [.. Shortfalls(fit, cancellation).Select(missing => Of(missing, fit.Drafting.Order.Unit))];
+
+    /// <summary>The changes that help: all fits then, or less is bought.</summary>
+    /// <param name="specified">The order.</param>
+    /// <param name="fit">How it fits as it is.</param>
+    /// <param name="cancellation">Cancels the search.</param>
+    public static IReadOnlyList<ChangeAnswer> Of(OrderSpecification specified, Fit fit, CancellationToken cancellation)
+    {
+        List<ChangeAnswer> changes = [];
+        foreach (OffcutFit short_ in fit.Fabrics.Where(one => one.Verdict != FitVerdict.Fits))
+        {
+            FabricSpecification fabric = specified.Fabrics.First(one => one.Id == short_.Fabric.Id);
+            int unplaced = Copies(fit, fabric.Id);
+            foreach (ChangedOrder change in ChangedOrder.Of(GrainTrials.Of(specified)[0], fabric))
+            {
+                Fit tried = Fit.Of(change.Order, [], Effort.Quick, Sharing, cancellation);
+                if (Copies(tried, fabric.Id) < unplaced || tried.Verdict == FitVerdict.Fits)
+                {
+                    changes.Add(
+                        new ChangeAnswer
+                        {
+                            Change = change.Change,
+                            Fabric = fabric.Id,
+                            Fits = tried.Verdict == FitVerdict.Fits,
+                            Missing = [.. Bought(specified, change, tried, cancellation).Select(missing => Of(missing, specified.Unit))],
+                        }
+                    );
+                }
+            }
+        }
+
+        return changes;
+    }
+
+    private static int Copies(Fit fit, string fabric) =>
+        fit.Fabrics.Where(one => one.Fabric.Id == fabric).Sum(one => one.Unplaced.Sum(rest => rest.Copies));
+
+    // What has no place, and the fabric of undersides that the order did not buy before.
+    private static IEnumerable<FabricShortfall> Bought(
+        OrderSpecification specified,
+        ChangedOrder change,
+        Fit tried,
+        CancellationToken cancellation
+    )
+    {
+        foreach (FabricShortfall missing in Shortfalls(tried, cancellation))
+        {
+            yield return missing;
+        }
+
+        if (change.Change == FabricChange.PlainUnderside)
+        {
+            foreach (FabricSpecification other in change.Order.Fabrics.Where(other => other.OnHand.IsEmpty))
+            {
+                ImmutableArray<CutPiece> pieces =
+                [
+                    .. tried.Drafting.Pieces.Where(piece => piece.Fabric == other.Id && IsMoved(specified, piece)),
+                ];
+                if (FabricShortfall.Of(other, pieces, Sharing, cancellation) is { } bought)
+                {
+                    yield return bought;
+                }
+            }
+        }
+    }
+
+    // Whether an underside is of another fabric than the order has it.
+    private static bool IsMoved(OrderSpecification specified, CutPiece piece) =>
+        piece is { Panel.Role: FabricRole.Bottom, Cushion: { } cushion }
+        && specified.Cushions.First(one => one.Id == cushion.Id).Fabrics.Bottom != piece.Fabric;
+
+    private static IEnumerable<FabricShortfall> Shortfalls(Fit fit, CancellationToken cancellation) =>
+        fit
+            .Fabrics.Where(one => !one.Unplaced.IsEmpty)
+            .Select(one =>
+                FabricShortfall.Of(
+                    one.Fabric,
+                    [.. one.Unplaced.Select(rest => rest.Piece with { Quantity = rest.Copies })],
+                    Sharing,
+                    cancellation
+                )
+            )
+            .OfType<FabricShortfall>();
+
+    private static MissingAnswer Of(FabricShortfall missing, LengthUnit unit) =>
+        new()
+        {
+            Fabric = missing.Fabric.Id,
+            Length = (double)missing.Yardage.Layout.Length.In(unit),
+            SoldLength = (double)missing.Yardage.SoldUnits,
+            SoldUnit = missing.Fabric.Sold.Unit,
+            Amount = missing.Amount?.ToString(),
+        };
+}
