@@ -7,16 +7,15 @@ namespace CushionService.Tests.Orders;
 /// arithmetic beside each figure; common practice, no source, for what is customary).</summary>
 public sealed class HandCarriedTests
 {
-    // Box 24 × 22 × 4, seams 1/2, the zipper at the back with returns of 3, on plain fabric 54 wide. Loop 2 (24 + 22) = 92; zipper section
-    // 24 + 2 × 3 = 30, cut 31 by 4/2 + 3/4 + 1/2 = 3 1/4, twice. The boxing that is left, 92 − 30 = 62, is longer than 54 − 1 = 53: joined
-    // 9 from the zipper's end, cut 54 and 10 by 5. Faces 25 × 23.
-    // Layout: no two of 54, 31 and 31 lie side by side, nor a face beside one of them (25 + 31 = 56): 5 + 3 1/4 + 3 1/4, and 23 for the two
-    // faces side by side, 50 of 54 across; the 10 × 5 lies beside a 31. 34 1/2 in, 1 yd, 20.00.
-    // Welt 2 × 92 + 2 × 2 to close = 188, and a strip's end of 1 1/2; straight strips of 54 make 4 × 54 − 3 × 1 1/2: 4 strips of 1 1/2 wide,
-    // 6 in, 1/4 yd, 3.00. Cord 188 in = 5.22 yd, 5 1/4 yd at 0.80 = 4.20. Chain 30 + 1 = 31 in, 7/8 yd at 2.40 = 2.10.
-    // Foam in layers of 1 and 3, and a crown 1 thick that ends 2 inside the edge all round, 20 × 18: a sheet of each, 18.00 and 40.00.
-    // Glue on both faces of two joints, 2 × 24 × 22 + 2 × 20 × 18 = 1776 in² = 1.3704 yd², up to 1.38, at 3.00 = 4.14.
-    // 20.00 + 3.00 + 18.00 + 40.00 + 4.14 + 2.10 + 4.20 = 91.44.
+    // Box 24 × 22 × 4, seams 1/2, the zipper at the back with returns of 3, on plain fabric 54 wide. Loop 2 (24 + 22) = 92; zipper
+    // section 24 + 2 × 3 = 30, cut 31 by 4/2 + 3/4 + 1/2 = 3 1/4, twice. The boxing that is left, 92 − 30 = 62, is longer than 54 −
+    // 1 = 53: joined 9 from the zipper's end, cut 54 and 10 by 5. Faces 25 × 23. Layout: no two of 54, 31 and 31 lie side by side,
+    // nor a face beside one of them (25 + 31 = 56): 5 + 3 1/4 + 3 1/4, and 23 for the two faces side by side, 50 of 54 across; the
+    // 10 × 5 lies beside a 31. 34 1/2 in, 1 yd, 20.00. Welt 2 × 92 + 2 × 2 to close = 188, and a strip's end of 1 1/2; straight
+    // strips of 54 make 4 × 54 − 3 × 1 1/2: 4 strips of 1 1/2 wide, 6 in, 1/4 yd, 3.00. Cord 188 in = 5.22 yd, 5 1/4 yd at 0.80 =
+    // 4.20. Chain 30 + 1 = 31 in, 7/8 yd at 2.40 = 2.10. Foam in layers of 1 and 3, and a crown 1 thick that ends 2 inside the edge
+    // all round, 20 × 18: a sheet of each, 18.00 and 40.00. Glue on both faces of two joints, 2 × 24 × 22 + 2 × 20 × 18 = 1776 in²
+    // = 1.3704 yd², up to 1.38, at 3.00 = 4.14. 20.00 + 3.00 + 18.00 + 40.00 + 4.14 + 2.10 + 4.20 = 91.44.
     [Fact]
     public void A_welted_box_in_inches()
     {
@@ -55,9 +54,9 @@ public sealed class HandCarriedTests
         Assert.Equal(2.247, Weight(quote, "firm"));
     }
 
-    // Two knife-edge pads 18 × 18 with an envelope: 18 in across takes an overlap of 4. Backs (18 + 4)/2 + 1/2 + 2 × 1/2 = 12 1/2, faces 19.
-    // On 54 in two of 19 lie side by side: the tops 19, then four backs in two rows of 12 1/2: 19 + 25 = 44. Washed, 44 / 0.9 = 48.89 in
-    // = 1.358 yd, up to 1 1/2 yd at 16.00 = 24.00. A form 2 in larger than the cover, twice at 7.50.
+    // Two knife-edge pads 18 × 18 with an envelope: 18 in across takes an overlap of 4. Backs (18 + 4)/2 + 1/2 + 2 × 1/2 = 12 1/2,
+    // faces 19. On 54 in two of 19 lie side by side: the tops 19, then four backs in two rows of 12 1/2: 19 + 25 = 44. Washed, 44 /
+    // 0.9 = 48.89 in = 1.358 yd, up to 1 1/2 yd at 16.00 = 24.00. A form 2 in larger than the cover, twice at 7.50.
     [Fact]
     public void Two_pads_in_inches_on_fabric_that_shrinks()
     {
@@ -79,10 +78,10 @@ public sealed class HandCarriedTests
         Assert.Equal("main 24.00; form-20 15.00; total 39.00", Money(quote));
     }
 
-    // Round box 40 × 8, seams 1.5. Discs 43. Half of π × 40 = 125.66 is the zipper's: 62.83 + 3 = 65.83, up to 65.9, by 8/2 + 2 + 1.5 = 7.5,
-    // twice; the other half 65.9 by 11. On 140 cm the strips lie side by side, 7.5 and 11 high; discs side by side, 43: 54 laid, 54 / 0.95
-    // = 56.84 cm, 0.6 m at 24.00 = 14.40. Foam π × 20² × 8 = 10 053 cm³ at 30 kg/m³ = 0.3016 kg, up to 0.31 at 9.00 = 2.79. Chain 65.9 cm,
-    // 0.7 m at 3.10 = 2.17.
+    // Round box 40 × 8, seams 1.5. Discs 43. Half of π × 40 = 125.66 is the zipper's: 62.83 + 3 = 65.83, up to 65.9, by 8/2 + 2 +
+    // 1.5 = 7.5, twice; the other half 65.9 by 11. On 140 cm the strips lie side by side, 7.5 and 11 high; discs side by side, 43:
+    // 54 laid, 54 / 0.95 = 56.84 cm, 0.6 m at 24.00 = 14.40. Foam π × 20² × 8 = 10 053 cm³ at 30 kg/m³ = 0.3016 kg, up to 0.31 at
+    // 9.00 = 2.79. Chain 65.9 cm, 0.7 m at 3.10 = 2.17.
     [Fact]
     public void A_round_box_in_centimetres()
     {
@@ -103,9 +102,9 @@ public sealed class HandCarriedTests
         Assert.Equal("main 14.40; foam 2.79; zipper 2.17; total 19.36", Money(quote));
     }
 
-    // Three rolls 20 × 60, seams 1.5. Body π × 20 + 3 = 65.83, up to 65.9, by 63; ends 23. On 140 cm two bodies lie side by side, 63, and the
-    // third with six ends of 23 beside it, 74 cm across: three by two, 46 high. 126 cm, 1.3 m at 18.50 = 24.05. Fill 3 × π × 10² × 60 =
-    // 56 549 cm³, nine tenths of it at 20 kg/m³ = 1.018 kg, up to 1.02 at 6.00 = 6.12.
+    // Three rolls 20 × 60, seams 1.5. Body π × 20 + 3 = 65.83, up to 65.9, by 63; ends 23. On 140 cm two bodies lie side by side,
+    // 63, and the third with six ends of 23 beside it, 74 cm across: three by two, 46 high. 126 cm, 1.3 m at 18.50 = 24.05. Fill 3
+    // × π × 10² × 60 = 56 549 cm³, nine tenths of it at 20 kg/m³ = 1.018 kg, up to 1.02 at 6.00 = 6.12.
     [Fact]
     public void Three_rolls_in_centimetres()
     {
