@@ -12,13 +12,16 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
 {
     private static readonly Regex Kebab = new("^[a-z][a-z0-9]*(-[a-z0-9]+)*$", RegexOptions.CultureInvariant);
 
+    // In full: a message may be named as the enumeration is.
+    private const string Space = "global::CushionService.Engine.Messages.Language.";
+
     private static readonly Regex FrenchSpace = new(" (?=[:;!?»%])|(?<=«) ", RegexOptions.CultureInvariant);
 
     private static readonly Dictionary<string, string> Languages = new()
     {
-        ["de"] = "Language.German",
-        ["fr"] = "Language.French",
-        ["es"] = "Language.Spanish",
+        ["de"] = Space + "German",
+        ["fr"] = Space + "French",
+        ["es"] = Space + "Spanish",
     };
 
     private readonly HashSet<string> _members = [];
@@ -83,7 +86,7 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
     private string Member(ResxEntry entry, IEnumerable<(string Language, Dictionary<string, ResxEntry> Entries, ResxFile File)> others)
     {
         IReadOnlyList<Argument> arguments = Argument.In(entry.Comment);
-        var bodies = new List<string> { $"(Language.English, {TemplateReader.Read(entry.Value, arguments, usesAll: true, _members)})" };
+        var bodies = new List<string> { $"({Space}English, {TemplateReader.Read(entry.Value, arguments, usesAll: true, _members)})" };
         foreach ((string language, Dictionary<string, ResxEntry> translated, ResxFile file) in others)
         {
             if (translated.TryGetValue(entry.Key, out ResxEntry? other))
@@ -147,7 +150,7 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
         }
 
         report(file, 0, "", $"'{file.Language}' is no language of the service; they are {string.Join(", ", Languages.Keys)}");
-        return "Language.English";
+        return Space + "English";
     }
 
     private void Try(ResxFile file, ResxEntry entry, Action write)

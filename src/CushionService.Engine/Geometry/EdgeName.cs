@@ -65,6 +65,9 @@ public readonly record struct EdgeName
     /// <summary>The round edge of a sector.</summary>
     public static EdgeName Rim { get; } = new(EdgeWord.Rim);
 
+    /// <summary>Its number, from 1; 0 for none.</summary>
+    public int Number => _number;
+
     /// <summary>Whether it names no edge.</summary>
     public bool IsNone => _words == 0;
 
@@ -85,6 +88,9 @@ public readonly record struct EdgeName
             return (EdgeWord)words;
         }
     }
+
+    /// <summary>A word by its place, from 0; none beyond the last.</summary>
+    public EdgeWord At(int place) => place < MostWords ? (EdgeWord)(byte)(_words >> (place * BitsOfWord)) : EdgeWord.None;
 
     /// <summary>The name with a more particular word.</summary>
     /// <exception cref="InvalidOperationException">It has eight words already.</exception>

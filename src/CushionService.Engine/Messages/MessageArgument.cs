@@ -71,6 +71,9 @@ public readonly record struct MessageArgument
     public static MessageArgument Word<TWord>(TWord word)
         where TWord : struct, Enum => new(ArgumentKind.Word, 0, WordsOf<TWord>.Of(word));
 
+    /// <summary>A name of C# in kebab case.</summary>
+    internal static string Kebab(string name) => JsonNamingPolicy.KebabCaseLower.ConvertName(name);
+
     /// <summary>What the caller gave.</summary>
     public static MessageArgument Id(string text) => new(ArgumentKind.Id, 0, text);
 
@@ -89,10 +92,11 @@ public readonly record struct MessageArgument
     private static class WordsOf<TWord>
         where TWord : struct, Enum
     {
-        private static readonly Dictionary<TWord, string> Words = Enum.GetValues<TWord>()
-            .Distinct()
-            .ToDictionary(word => word, word => JsonNamingPolicy.KebabCaseLower.ConvertName(word.ToString()));
+        private static readonly Dictionary<TWord, ContractWord> Words = Enum.GetValues<TWord>().Distinct().ToDictionary(word => word, Make);
 
-        public static string Of(TWord word) => Words.TryGetValue(word, out string? known) ? known : word.ToString();
+        public static ContractWord Of(TWord word) => Words.TryGetValue(word, out ContractWord? known) ? known : Make(word);
+
+        private static ContractWord Make(TWord word) =>
+            new(Kebab(word.ToString()), $"{Kebab(typeof(TWord).Name)}-{Kebab(word.ToString())}");
     }
 }

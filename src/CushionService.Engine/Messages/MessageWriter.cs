@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Messages;
@@ -72,11 +73,11 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
                 }
 
                 break;
-            case ArgumentKind.Name or ArgumentKind.Word or ArgumentKind.Id:
-                text.Append(argument.Value);
+            case ArgumentKind.Name when written != Language.English && argument.Value is INamed named:
+                Write(text, named.ToMessage());
                 break;
-            case ArgumentKind.Field:
-                text.Append(FieldText.In(written, (string)argument.Value!));
+            case ArgumentKind.Name or ArgumentKind.Word or ArgumentKind.Id or ArgumentKind.Field:
+                text.Append(Words(argument, written));
                 break;
             default:
                 int measure = text.Length;
@@ -85,6 +86,16 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
                 break;
         }
     }
+
+    private static string Words(in MessageArgument argument, Language written) =>
+        argument.Value switch
+        {
+            ContractWord word => Vocabulary.Of(word, written),
+            EdgeName edge => Vocabulary.Of(edge, written),
+            string words when argument.Kind == ArgumentKind.Field => FieldText.In(written, words),
+            { } other => other.ToString()!,
+            null => "",
+        };
 
     private string Measure(in MessageArgument argument) =>
         argument.Kind switch
@@ -117,7 +128,7 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
         {
             ArgumentKind.None => MessageCase.AbsentKey,
             ArgumentKind.Flag => argument.Number == 0 ? "false" : "true",
-            ArgumentKind.Word => (string)argument.Value!,
+            ArgumentKind.Word => ((ContractWord)argument.Value!).Text,
             ArgumentKind.List when ((ArgumentList)argument.Value!).Values.IsEmpty => MessageCase.AbsentKey,
             _ => MessageCase.OtherKey,
         };

@@ -1,11 +1,12 @@
 using CushionService.Engine.Geometry;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns.Panels;
 
 /// <summary>Names a panel within a pattern by what it becomes. Text is made for answers only; nothing reads it back.</summary>
 /// <param name="Kind">What it becomes.</param>
-public readonly record struct PartName(PartKind Kind)
+public readonly record struct PartName(PartKind Kind) : INamed
 {
     private static readonly string[] Kinds =
     [
@@ -54,6 +55,9 @@ public readonly record struct PartName(PartKind Kind)
 
     /// <summary>An end of a bolster.</summary>
     public static PartName End(EdgeName run) => new(PartKind.End) { Run = run };
+
+    /// <inheritdoc />
+    public Message ToMessage() => PartTexts.Name(Kind, Run.IsNone ? null : Run, Place, Half, Number, Stretch, IsInner);
 
     /// <summary>The text of answers: "boxing", "bottom-front", "gore-3", "inner-top", "boxing-2".</summary>
     public override string ToString()
