@@ -7,17 +7,18 @@ namespace CushionService.Engine.Measures;
 public static class LengthText
 {
     private const int FinestFraction = 64;
-    private const int LongestText = 40;
+    internal const int LongestText = 40;
     private const long SlackOfGeometry = 2000;
 
     /// <summary>Comes before a length that is printed to the nearest mark.</summary>
     internal const string Rounding = "about ";
 
-    /// <summary>Reads <c>15 1/2</c>, <c>15-1/2 in</c>, <c>38.5 cm</c>, <c>1 1/4 yd</c>, <c>1/3yd</c>, <c>12″</c>.</summary>
+    /// <summary>Reads <c>15 1/2</c>, <c>15-1/2 in</c>, <c>38.5 cm</c>, <c>1 1/4 yd</c>, <c>1/3yd</c>, <c>12″</c>,
+    /// <c>44,5 cm</c>, <c>3'8"</c>, <c>44½</c>.</summary>
     /// <param name="text">At most 40 characters.</param>
     /// <param name="unit">The unit of text without one.</param>
     /// <param name="length">The length, to the nearest nanometre.</param>
-    /// <returns>False when the text is not a length, or its size is above <see cref="Length.MaxValue"/>.</returns>
+    /// <returns>False when the text is not a length, could be read in two ways (<see cref="MayBeThousands"/>), or its size is above <see cref="Length.MaxValue"/>.</returns>
     public static bool TryParse(ReadOnlySpan<char> text, LengthUnit unit, out Length length)
     {
         length = default;
@@ -26,6 +27,26 @@ public static class LengthText
         if (text.Length is 0 or > LongestText || text.Contains('\0'))
         {
             return false;
+        }
+
+        if (MeasureSigns.AreIn(text))
+        {
+            Span<char> plain = stackalloc char[MeasureSigns.Longest];
+            int signs = MeasureSigns.Write(text, plain);
+            return signs >= 0 && !MeasureSigns.AreIn(plain[..signs]) && TryParsePlain(plain[..signs].Trim(), unit, out length);
+        }
+
+        return TryParsePlain(text, unit, out length);
+    }
+
+    // Text of ASCII without a comma.
+    private static bool TryParsePlain(ReadOnlySpan<char> text, LengthUnit unit, out Length length)
+    {
+        length = default;
+        int feet = text.IndexOf('\'');
+        if (feet > 0)
+        {
+            return TryReadFeet(text[..feet].TrimEnd(), text[(feet + 1)..].Trim(), out length);
         }
 
         int end = text.Length;
@@ -49,6 +70,9 @@ public static class LengthText
             ? TryReadFraction(text[..end], Length.NanometresIn(unit), out length)
             : TryReadNumber(text[..end], Length.NanometresIn(unit), out length);
     }
+
+    /// <summary>Whether a text is no length because a comma in it may separate thousands: <c>1,234</c>.</summary>
+    public static bool MayBeThousands(ReadOnlySpan<char> text) => MeasureSigns.MayBeThousands(text.Trim());
 
     /// <summary>Prints a length with its unit as a tape shows it: as it is where it is on a mark, else "about" and the nearest mark (see
     /// <see cref="FormatNumber"/>).</summary>
@@ -160,6 +184,24 @@ public static class LengthText
             _ => (false, default),
         };
         return known;
+    }
+
+    // 3'8", 3' 8 1/2", 3'8 and 3': whole feet, and less than twelve inches.
+    private static bool TryReadFeet(ReadOnlySpan<char> feet, ReadOnlySpan<char> inches, out Length length)
+    {
+        length = default;
+        Length rest = Length.Zero;
+        if (
+            !int.TryParse(feet, NumberStyles.None, CultureInfo.InvariantCulture, out int whole)
+            || (!inches.IsEmpty && !(TryParse(inches, LengthUnit.Inch, out rest) && rest >= Length.Zero && rest < Length.FromInches(12)))
+            || whole > Length.MaxValue.Nanometres / (12 * Length.NanometresIn(LengthUnit.Inch))
+        )
+        {
+            return false;
+        }
+
+        length = Length.FromNanometres(whole * 12 * Length.NanometresIn(LengthUnit.Inch)) + rest;
+        return length <= Length.MaxValue;
     }
 
     // Up to nine characters, digits and perhaps a point: nearly all lengths are written so, and their products stay within 64 bits.

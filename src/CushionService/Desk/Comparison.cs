@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
 using CushionService.Intake;
@@ -47,7 +48,7 @@ internal static class Comparison
             Units = order.Units!.Value,
             Engine = EngineVersion.Current,
             Currency = order.Currency ?? book?.Currency.Code,
-            Given = Word(asGiven, "as given", asGiven.Violations, asGiven.Warnings, compared),
+            Given = Word(asGiven, ChangeTexts.AsGiven, asGiven.Violations, asGiven.Warnings, compared),
             Options = [.. sorted.Select(option => option.Answer)],
         };
     }
@@ -76,7 +77,7 @@ internal static class Comparison
         };
         Order changed = given with { Fabrics = [.. given.Fabrics!.Select((own, i) => i == at ? fabric : own)] };
         QuoteAttempt attempt = QuoteAttempt.Of(OrderIntake.Read(changed, book, Purpose.Making), separate, cancellation);
-        string change = ChangeWording.Of(given.Fabrics![at], fabric, separate, asGiven.Alternative, attempt.Alternative);
+        Message change = ChangeWording.Of(given.Fabrics![at], fabric, separate, asGiven.Alternative, attempt.Alternative);
         return (
             attempt,
             Word(attempt, change, Placed(attempt.Violations), Placed(attempt.Warnings), compared) with
@@ -105,7 +106,7 @@ internal static class Comparison
     // What an attempt costs and takes. The caller adds where the option comes from.
     private static OptionAnswer Word(
         QuoteAttempt attempt,
-        string change,
+        Message change,
         ImmutableArray<Violation> violations,
         ImmutableArray<Violation> warnings,
         CheckedOrder compared
@@ -124,7 +125,7 @@ internal static class Comparison
                     ),
                 ]
                 : [],
-            Change = change,
+            Change = new MessageWriter(compared.Language, compared.Unit).Text(change),
             Violations = ViolationWording.Of(violations, compared.Language, compared.Unit),
             Warnings = ViolationWording.Of(warnings, compared.Language, compared.Unit),
         };

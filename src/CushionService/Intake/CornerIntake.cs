@@ -70,7 +70,7 @@ internal static class CornerIntake
         }
         else if (!written.TryRead(findings.Unit, out Length length))
         {
-            findings.Refuse(field, "not-a-length", FieldTexts.NotALength(field));
+            findings.Refuse(field, "not-a-length", FieldDetails.Unread(field, written));
         }
         else if (length > furthest || length < -furthest)
         {

@@ -22,7 +22,7 @@ internal static class EntryCheck
             string words = FieldNames.Words(list.Name);
             if (!entries[i].TryRead(findings.Unit, out Length length))
             {
-                at.Refuse("", "not-a-length", FieldTexts.NotALength(words));
+                at.Refuse("", "not-a-length", FieldDetails.Unread(words, entries[i]));
             }
             else if (length < minimum || length > maximum)
             {

@@ -28,7 +28,7 @@ internal sealed class LengthCheck<T>(PropertyInfo property) : FieldCheck<T>(prop
         bool isRead = measure.TryRead(findings.Unit, out Length length);
         if (!isRead && (_limits is null || !measure.TryRead(LengthUnit.Millimetre, out _)))
         {
-            return Fails(findings, "not-a-length", FieldTexts.NotALength(Words));
+            return Fails(findings, "not-a-length", FieldDetails.Unread(Words, measure));
         }
 
         // Limits are round figures in the order's system, and both ends are allowed.

@@ -5,6 +5,7 @@ using System.Text.Json;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 using CushionService.Engine.Quoting;
 
 namespace CushionService.Wording;
@@ -13,51 +14,62 @@ namespace CushionService.Wording;
 /// does.</summary>
 internal static class ChangeWording
 {
-    public static string Of(Fabric given, Fabric option, bool separate, Alternative? asGiven, Alternative? tried)
+    /// <summary>The line.</summary>
+    /// <param name="given">The fabric as given.</param>
+    /// <param name="option">The fabric in its place.</param>
+    /// <param name="separate">Whether every cushion is cut from a length of its own.</param>
+    /// <param name="asGiven">What the order as given takes; null where it cannot be made.</param>
+    /// <param name="tried">What it takes with the option; null where it cannot be made.</param>
+    public static Message Of(Fabric given, Fabric option, bool separate, Alternative? asGiven, Alternative? tried)
     {
-        string[] differences =
+        Message[] differences =
         [
-            .. Differences(given, option, ""),
-            .. separate ? ["each cushion cut from a length of its own"] : Array.Empty<string>(),
+            .. Differences(given, option, null),
+            .. separate ? [ChangeTexts.Separate] : Array.Empty<Message>(),
         ];
-        string what = differences.Length == 0 ? "the same fabric" : string.Join(", ", differences);
-        return tried is null ? $"{what}: cannot be made"
-            : asGiven is null ? $"{what}: can be made, {Lengths(tried)}"
-            : $"{what}: {Lengths(tried)} instead of {Lengths(asGiven)}{Difference(asGiven, tried)}";
+        return ChangeTexts.Differences(
+            differences.Length == 0 ? [ChangeTexts.SameFabric] : differences,
+            tried is null ? ChangeTexts.Cannot
+                : asGiven is null ? ChangeTexts.Can(Lengths(tried))
+                : Instead(asGiven, tried)
+        );
     }
 
-    private static string Lengths(Alternative alternative) =>
-        string.Join(
-            " and ",
-            alternative
-                .Quotes.SelectMany(quote => quote.Yardages)
-                .GroupBy(yardage => (yardage.Layout.Fabric.Name, yardage.Layout.Fabric.Sold.LengthUnit))
-                .Select(fabric =>
-                    $"{LengthText.Format(fabric.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold), fabric.Key.LengthUnit)} "
-                    + $"of {fabric.Key.Name}"
-                )
-        );
+    private static IEnumerable<Message> Lengths(Alternative alternative) =>
+        alternative
+            .Quotes.SelectMany(quote => quote.Yardages)
+            .GroupBy(yardage => (yardage.Layout.Fabric.Name, yardage.Layout.Fabric.Sold.LengthUnit))
+            .Select(fabric =>
+            {
+                Length sold = fabric.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold);
+                Fraction units = Fraction.Of(sold.Nanometres, Length.From(1, fabric.Key.LengthUnit).Nanometres);
+                SaleUnit unit = fabric.Key.LengthUnit == LengthUnit.Yard ? SaleUnit.Yd : SaleUnit.M;
+                return ChangeTexts.LengthOf(new SaleAmount(units, unit), fabric.Key.Name);
+            });
 
-    private static string Difference(Alternative asGiven, Alternative tried)
+    private static Message Instead(Alternative asGiven, Alternative tried)
     {
-        if (!asGiven.IsPriced || !tried.IsPriced)
+        Money? more = null;
+        if (asGiven.IsPriced && tried.IsPriced && tried.Total is { } total)
         {
-            return "";
+            more = total with { Amount = total.Amount - asGiven.Total!.Value.Amount };
         }
 
-        Money total = tried.Total!.Value;
-        decimal more = total.Amount - asGiven.Total!.Value.Amount;
-        return more == 0
-            ? ", the same total"
-            : $", {total with { Amount = Math.Abs(more) }} {total.Currency.Code} {(more > 0 ? "more" : "less")}";
+        return ChangeTexts.Instead(
+            Lengths(tried),
+            Lengths(asGiven),
+            same: more is { Amount: 0 },
+            more is { Amount: > 0 } ? more : null,
+            more is { Amount: < 0 } less ? less with { Amount = -less.Amount } : null,
+            more?.Currency.Code ?? ""
+        );
     }
 
-    private static IEnumerable<string> Differences(object? given, object? option, string prefix)
+    private static IEnumerable<Message> Differences(object? given, object? option, Message? outer)
     {
         foreach (PropertyInfo property in (given ?? option)!.GetType().GetProperties())
         {
             (object? before, object? after) = (ValueOf(property, given), ValueOf(property, option));
-            string name = $"{prefix}{JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name).Replace('_', ' ')}";
             if (
                 property.Name is "Id" or "Item" or "Label" or "OnHand"
                 || Equals(before, after)
@@ -68,20 +80,22 @@ internal static class ChangeWording
                 continue;
             }
 
+            string words = JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name).Replace('_', ' ');
+            Message field = outer is null ? ChangeTexts.Field(words) : ChangeTexts.FieldOf(outer, words);
             if (
                 (before ?? after)!.GetType() is { IsClass: true } type
                 && type != typeof(string)
                 && !typeof(IEnumerable).IsAssignableFrom(type)
             )
             {
-                foreach (string inner in Differences(before, after, name + " "))
+                foreach (Message inner in Differences(before, after, field))
                 {
                     yield return inner;
                 }
             }
             else
             {
-                yield return $"{name} {Text(after)} instead of {Text(before)}";
+                yield return ChangeTexts.Difference(field, Text(after), Text(before));
             }
         }
     }
@@ -99,24 +113,26 @@ internal static class ChangeWording
         owner is null ? null : property.GetValue(owner) ?? (owner is Sale sale && property.Name == nameof(Sale.Minimum) ? sale.Step : null);
 
     // A number reads the same however the door spells it.
-    private static string Plain(string text) =>
+    private static Message Plain(string text) =>
         decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal number)
-            ? number.ToString("0.##########", CultureInfo.InvariantCulture)
-            : text;
+            ? ChangeTexts.Number(number)
+            : ChangeTexts.Text(text);
 
-    private static string Text(object? value) =>
+    private static Message Text(object? value) =>
         value switch
         {
-            null or false or 0d => "none",
-            Enum choice when Convert.ToInt32(choice, CultureInfo.InvariantCulture) == 0 => "none",
+            null or false or 0d => ChangeTexts.None,
+            Enum choice when Convert.ToInt32(choice, CultureInfo.InvariantCulture) == 0 => ChangeTexts.None,
             IReadOnlyList<PriceBreak> breaks => breaks.Count == 0
-                ? "none"
-                : string.Join(" and ", breaks.Select(step => $"{step.Amount} from {step.From?.Text}")),
-            Measure measure when measure.TryRead(LengthUnit.Inch, out Length length) && length == Length.Zero => "none",
+                ? ChangeTexts.None
+                : ChangeTexts.Breaks(breaks.Select(step => ChangeTexts.Break(step.Amount ?? "", step.From?.Text ?? ""))),
+            Measure measure when measure.TryRead(LengthUnit.Inch, out Length length) && length == Length.Zero => ChangeTexts.None,
             Measure measure => Plain(measure.Text),
             string text => Plain(text),
-            Enum choice => JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString()),
-            bool truth => truth ? "yes" : "no",
-            _ => Convert.ToString(value, CultureInfo.InvariantCulture)!,
+            Enum choice => Word(JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString())),
+            bool => ChangeTexts.Yes,
+            _ => Plain(Convert.ToString(value, CultureInfo.InvariantCulture)!),
         };
+
+    private static Message Word(string word) => ChangeTexts.Find(word) ?? ChangeTexts.Text(word);
 }
