@@ -22,11 +22,7 @@ internal static class ChangeWording
     /// <param name="tried">What it takes with the option; null where it cannot be made.</param>
     public static Message Of(Fabric given, Fabric option, bool separate, Alternative? asGiven, Alternative? tried)
     {
-        Message[] differences =
-        [
-            .. Differences(given, option, null),
-            .. separate ? [ChangeTexts.Separate] : Array.Empty<Message>(),
-        ];
+        Message[] differences = [.. Differences(given, option, null), .. separate ? [ChangeTexts.Separate] : Array.Empty<Message>()];
         return ChangeTexts.Differences(
             differences.Length == 0 ? [ChangeTexts.SameFabric] : differences,
             tried is null ? ChangeTexts.Cannot
