@@ -191,8 +191,13 @@ public static class LengthText
     {
         length = default;
         Length rest = Length.Zero;
+        inches = inches.TrimStart("- ");
+        // 1'000 separates thousands; 3'8 cm is neither.
+        int digits = inches.IndexOfAnyExceptInRange('0', '9');
+        bool isOther = digits > 2 || (digits < 0 && inches.Length > 2) || inches.EndsWith("m");
         if (
-            !int.TryParse(feet, NumberStyles.None, CultureInfo.InvariantCulture, out int whole)
+            isOther
+            || !int.TryParse(feet, NumberStyles.None, CultureInfo.InvariantCulture, out int whole)
             || (!inches.IsEmpty && !(TryParse(inches, LengthUnit.Inch, out rest) && rest >= Length.Zero && rest < Length.FromInches(12)))
             || whole > Length.MaxValue.Nanometres / (12 * Length.NanometresIn(LengthUnit.Inch))
         )

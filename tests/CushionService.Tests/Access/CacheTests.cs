@@ -81,6 +81,14 @@ public sealed class CacheTests
             Assert.Equal(("HIT", Shop), await AskAsync(http, Shop));
             Assert.Equal(("MISS", "https://other.example"), await AskAsync(http, "https://other.example"));
             Assert.Equal(("HIT", null), await AskAsync(http, null));
+
+            // Each reader gets the language that is asked for, kept or not.
+            Assert.Equal(("MISS", "de"), await AskInAsync(http, Pad, "de"));
+            Assert.Equal(("MISS", "fr"), await AskInAsync(http, Pad, "fr"));
+            Assert.Equal(("HIT", "de"), await AskInAsync(http, Pad, "de"));
+            Assert.Equal(("HIT", "fr"), await AskInAsync(http, Pad, "fr"));
+            Assert.Equal(("MISS", "es"), await AskInAsync(http, Pad + "&language=es", "de"));
+            Assert.Equal(("HIT", "es"), await AskInAsync(http, Pad + "&language=es", "de"));
         }
         finally
         {
@@ -98,6 +106,15 @@ public sealed class CacheTests
             response.Headers.GetValues("X-Cache").Single(),
             response.Headers.TryGetValues("Access-Control-Allow-Origin", out IEnumerable<string>? allowed) ? allowed.Single() : null
         );
+    }
+
+    private static async Task<(string Cache, string Language)> AskInAsync(HttpClient http, string path, string language)
+    {
+        using HttpRequestMessage request = new(HttpMethod.Get, path);
+        request.Headers.AcceptLanguage.ParseAdd(language);
+        using HttpResponseMessage response = await http.SendAsync(request);
+        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+        return (response.Headers.GetValues("X-Cache").Single(), response.Content.Headers.ContentLanguage.Single());
     }
 
     private static async Task UntilListeningAsync(HttpClient http)

@@ -9,10 +9,12 @@ using Grpc.Core;
 
 namespace CushionService.Tests.BothDoors;
 
-/// <summary>The same order gets the same answer, or the same refusal, through either door.</summary>
+/// <summary>The same order gets the same answer in the same language, or the same refusal, through either door.</summary>
 public sealed class BehaviourTests(RunningService service) : IClassFixture<RunningService>
 {
     private const int Count = 200;
+
+    private static readonly string[] Languages = ["en", "de", "fr", "es"];
 
     [Theory]
     [InlineData("validations")]
@@ -26,9 +28,10 @@ public sealed class BehaviourTests(RunningService service) : IClassFixture<Runni
         for (int number = 0; number < Count; number++)
         {
             JsonObject order = number % 2 == 0 ? OrderGenerator.Sound(number) : OrderGenerator.Careless(number);
-            using HttpResponseMessage response = await service.PostAsync(call, order.ToJsonString());
+            string language = Languages[number / 2 % Languages.Length];
+            using HttpResponseMessage response = await service.PostInAsync(call, order.ToJsonString(), language);
             JsonObject rest = await response.JsonAsync();
-            (StatusCode status, JsonObject grpc) = await CallAsync(call, (Order)Wire.Message(order, Order.Descriptor));
+            (StatusCode status, JsonObject grpc) = await CallAsync(call, (Order)Wire.Message(order, Order.Descriptor), language);
 
             Assert.Equal(response.StatusCode == HttpStatusCode.OK ? StatusCode.OK : StatusCode.InvalidArgument, status);
             JsonNode? expected =
@@ -51,18 +54,19 @@ public sealed class BehaviourTests(RunningService service) : IClassFixture<Runni
         Assert.NotEmpty(grpc.Constructions);
     }
 
-    private async Task<(StatusCode Status, JsonObject Answer)> CallAsync(string call, Order order)
+    private async Task<(StatusCode Status, JsonObject Answer)> CallAsync(string call, Order order, string language)
     {
+        Metadata headers = new() { { "accept-language", language } };
         DateTime deadline = DateTime.UtcNow.AddSeconds(30);
         try
         {
             IMessage answer = call switch
             {
-                "validations" => await service.Calls.ValidateAsync(new() { Order = order }, deadline: deadline),
-                "pieces" => await service.Calls.ListPiecesAsync(new() { Order = order }, deadline: deadline),
-                "layouts" => await service.Calls.LayOutAsync(new() { Order = order }, deadline: deadline),
-                "yardage" => await service.Calls.EstimateYardageAsync(new() { Order = order }, deadline: deadline),
-                _ => await service.Calls.QuoteAsync(new() { Order = order }, deadline: deadline),
+                "validations" => await service.Calls.ValidateAsync(new() { Order = order }, headers, deadline),
+                "pieces" => await service.Calls.ListPiecesAsync(new() { Order = order }, headers, deadline),
+                "layouts" => await service.Calls.LayOutAsync(new() { Order = order }, headers, deadline),
+                "yardage" => await service.Calls.EstimateYardageAsync(new() { Order = order }, headers, deadline),
+                _ => await service.Calls.QuoteAsync(new() { Order = order }, headers, deadline),
             };
             return (StatusCode.OK, Wire.Json(answer));
         }

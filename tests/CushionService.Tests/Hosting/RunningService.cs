@@ -62,6 +62,15 @@ public sealed class RunningService : IDisposable
     /// <summary>Sends an order to a call.</summary>
     public Task<HttpResponseMessage> PostAsync(string call, string order) => PostAsync(call, Encoding.UTF8.GetBytes(order));
 
+    /// <summary>Sends an order of a reader of a language.</summary>
+    public async Task<HttpResponseMessage> PostInAsync(string call, string order, string language)
+    {
+        using HttpRequestMessage request = new(HttpMethod.Post, new Uri($"/v1/{call}", UriKind.Relative));
+        request.Content = new StringContent(order, Encoding.UTF8, "application/json");
+        request.Headers.AcceptLanguage.ParseAdd(language);
+        return await Http.SendAsync(request);
+    }
+
     /// <summary>Sends bytes to a call, as they are.</summary>
     public Task<HttpResponseMessage> PostAsync(string call, byte[] body, string contentType = "application/json")
     {
