@@ -18,7 +18,8 @@ public static class LengthText
     /// <param name="text">At most 40 characters.</param>
     /// <param name="unit">The unit of text without one.</param>
     /// <param name="length">The length, to the nearest nanometre.</param>
-    /// <returns>False when the text is not a length, could be read in two ways (<see cref="MayBeThousands"/>), or its size is above <see cref="Length.MaxValue"/>.</returns>
+    /// <returns>False when the text is not a length, could be read in two ways (<see cref="MayBeThousands"/>), or its size is above
+    /// <see cref="Length.MaxValue"/>.</returns>
     public static bool TryParse(ReadOnlySpan<char> text, LengthUnit unit, out Length length)
     {
         length = default;

@@ -92,7 +92,7 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
         {
             ContractWord word => Vocabulary.Of(word, written),
             EdgeName edge => Vocabulary.Of(edge, written),
-            string words when argument.Kind == ArgumentKind.Field => FieldText.In(written, words),
+            string words when argument.Kind == ArgumentKind.Field => Isolates.Of(FieldText.In(written, words)),
             string id => Isolates.Of(id),
             { } other => other.ToString()!,
             null => "",
