@@ -102,7 +102,7 @@ internal static class CatalogueWording
                 // A list's range is that of how many entries it has.
                 Minimum = numbers?.Minimum.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? lengths?.Minimum,
                 Maximum = numbers?.Maximum.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? lengths?.Maximum,
-                Default = lengths?.Default ?? numbers?.Default,
+                Default = DefaultWording.Of(lengths?.Default ?? numbers?.Default, writer),
                 Choices = (entry ?? type).IsEnum
                     ? [.. Enum.GetNames(entry ?? type).Select(JsonNamingPolicy.KebabCaseLower.ConvertName)]
                     : [],
