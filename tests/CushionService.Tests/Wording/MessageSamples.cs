@@ -15,7 +15,7 @@ internal static class MessageSamples
     /// <summary>A name as long as any.</summary>
     public const string LongName = "The library's deep window seat, upper floor, second from the left (re-covered)";
 
-    private static readonly MessageTemplate Part = new("test.part", [], [(Language.English, [MessagePart.Text("2 × X-17")])]);
+    private static readonly MessageTemplate Part = new("test.part", [], [(Language.English, [MessagePart.Text("2 × Xq")])]);
     private static readonly Fraction Third = Fraction.Of(1, 3);
 
     private static readonly Dictionary<Type, object[]> Boundaries = new()
