@@ -7,7 +7,7 @@ namespace CushionService.Contract.Answers;
 /// <param name="Text">A sentence for people.</param>
 public sealed record CautionAnswer(string Code, string Text)
 {
-    /// <summary>What the sentence says, for programs that write their own: a stable key of the guide's register, such as `caution.infants`.</summary>
+    /// <summary>What the sentence says, for programs that write their own: a stable key such as `caution.infants`.</summary>
     public string Key { get; init; } = "";
 
     /// <summary>The values in the sentence, by name. Lengths, areas and weights are numbers in the order's system; shares are hundredths;

@@ -14,7 +14,7 @@ public sealed record StepAnswer
     /// <summary>The ids of the pieces that it handles.</summary>
     public required IReadOnlyList<string> Pieces { get; init; }
 
-    /// <summary>What the sentence says, for programs that write their own: a stable key of the guide's register, such as `step.join-run`.</summary>
+    /// <summary>What the sentence says, for programs that write their own: a stable key such as `step.join-run`.</summary>
     public string Key { get; init; } = "";
 
     /// <summary>The values in the sentence, by name. Lengths, areas and weights are numbers in the order's system; shares are hundredths;

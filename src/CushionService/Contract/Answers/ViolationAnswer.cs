@@ -10,7 +10,7 @@ namespace CushionService.Contract.Answers;
 /// <param name="Maximum">The largest allowed value, in the order's units; null where no range applies.</param>
 public sealed record ViolationAnswer(string Pointer, string Code, string Detail, double? Minimum = null, double? Maximum = null)
 {
-    /// <summary>What the sentence says, for programs that write their own: a stable key of the guide's register, such as `outline.too-narrow`.</summary>
+    /// <summary>What the sentence says, for programs that write their own: a stable key such as `outline.too-narrow`.</summary>
     public string Key { get; init; } = "";
 
     /// <summary>The values in the sentence, by name. Lengths, areas and weights are numbers in the order's system; shares are hundredths;
