@@ -37,7 +37,9 @@ internal static class ContractDocument
                     Description =
                         "Cushion orders in; pieces, layouts, yardage, materials and cost out. Stateless: the same order always "
                         + "gets the same answer. In a request, a member that is null counts as left out. In an answer, every member "
-                        + "is written, null where it has no value; only the range of a violation is left out where none applies.",
+                        + "is written, null where it has no value; only the range of a violation is left out where none applies. "
+                        + "Sentences come in English, German, French or Spanish; [the register of messages](/guide/messages-register.md) "
+                        + "lists every `key` with its `arguments`.",
                 }
             );
             options.AddServer(new OpenApiServer { Url = "/", Description = "This service." });
