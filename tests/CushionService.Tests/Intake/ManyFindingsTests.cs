@@ -10,6 +10,6 @@ public sealed class ManyFindingsTests
     {
         string cushions = string.Join(',', Enumerable.Repeat("{}", 300));
 
-        Assert.Equal(1000, SampleOrder.Validate($$"""{ "/cushions": [{{cushions}}] }""").Violations.Length);
+        Assert.Equal(1000, SampleOrder.Validate($$"""{ "/cushions": [{{cushions}}] }""").Violations.Count);
     }
 }
