@@ -1,3 +1,4 @@
+using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
@@ -35,7 +36,10 @@ public sealed class ToyConstructionFacts
             new()
             {
                 Kind = Mat,
-                Description = "One sheet, hemmed all round.",
+                Description = new(
+                    new MessageTemplate("toy.mat", [], [(Language.English, [MessagePart.Text("One sheet, hemmed all round.")])]),
+                    []
+                ),
                 Outlines = [Engine.Specifications.Outlines.OutlineKind.Rectangle],
                 Closures = [new(ClosureKind.HandSewn, [Side.Back])],
                 Thickness = false,

@@ -33,8 +33,13 @@ public sealed partial class ForeignWordTests
         for (int draw = 0; draw < Draws; draw++)
         {
             Message message = MessageSamples.Draw(name, new Random(draw), "Xq");
+            // What has no translation is read in English: MissingKeyTests knows it.
+            Language[] written =
+            [
+                .. Enum.GetValues<Language>().Where(one => one != Language.English && message.Template.Written(one) == one),
+            ];
             Assert.All(
-                [Language.German, Language.French, Language.Spanish],
+                written,
                 language => Assert.DoesNotMatch(English(), new MessageWriter(language, LengthUnit.Centimetre).Text(message))
             );
         }
