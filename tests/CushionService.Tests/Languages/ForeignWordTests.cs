@@ -15,7 +15,14 @@ public sealed partial class ForeignWordTests
     private const string RightToLeft = "כרית 12";
 
     // The catalogue's descriptions are of no order, a unit of sale is the caller's, and papers are called by their inches.
-    private static readonly string[] OfBothSystems = ["DescriptionTexts.", "DefaultTexts.", "FieldTexts.SaleRange", "FormTexts.get_"];
+    private static readonly string[] OfBothSystems =
+    [
+        "DescriptionTexts.",
+        "DefaultTexts.",
+        "LessonTexts.",
+        "FieldTexts.SaleRange",
+        "FormTexts.get_",
+    ];
 
     public static TheoryData<string> MetricNames =>
         [
@@ -94,7 +101,8 @@ public sealed partial class ForeignWordTests
     // Words of our sentences that are neither of the other three languages nor the contract's: its words may be named as they are sent.
     [GeneratedRegex(
         @"(?<![\w-])(the|of|and|with|must|is|are|each|from|by|this|that|not|seam|fabric|boxing|edge|width|thickness|right|bottom|corner|"
-            + @"sew|upper|lower|inner|outer|when|which|only|leave|there|its|their|about|other|than|at least|at most|allowance|selvedge)(?![\w-])",
+            + "sew|upper|lower|inner|outer|when|which|only|leave|there|its|their|about|other|than|at least|at most|allowance|selvedge)"
+            + @"(?![\w-])",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex English();
