@@ -40,6 +40,8 @@ internal sealed class SpanProblem
         }
 
         Grid = GridOf();
+        // Where the span leaves less than one step of the grid, no piece is matched in it: nothing has to move with the motif.
+        _span = Grid.Down(Width) > 0 ? _span : _span with { Over = Length.Zero };
         Pieces = [.. pieces.Select(Nested)];
         Starts =
         [

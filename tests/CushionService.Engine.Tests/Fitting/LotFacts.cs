@@ -128,6 +128,19 @@ public sealed class LotFacts
         }
     }
 
+    // Faces of 19 in: where the motif may be, the offcut leaves them less than their own width to move in.
+    [Theory]
+    [InlineData(20)]
+    [InlineData(24)]
+    [InlineData(30)]
+    public void An_offcut_hardly_wider_than_its_pieces_takes_them_wherever_its_motif_is(int width)
+    {
+        FabricSpecification fabric = Fabric with { Repeat = new RepeatSpecification(In(13.5m), In(9), DropKind.Straight) };
+        OffcutFit fit = Fit(fabric with { OnHand = [new(In(width), In(100))] }, KnifeEdge(18, 18, HandSewn));
+
+        Assert.Equal((FitVerdict.Fits, 2), (fit.Verdict, fit.Layouts[0].Placements.Length));
+    }
+
     private static OffcutFit Pillows(int quantity, params ImmutableArray<OffcutSpecification> onHand) =>
         Fit(Fabric with { OnHand = onHand }, KnifeEdge(18, 18, HandSewn) with { Quantity = quantity });
 
