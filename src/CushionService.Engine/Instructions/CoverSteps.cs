@@ -41,8 +41,11 @@ internal static class CoverSteps
             });
 
     // What holds for every seam is said once, with the outer cover; the inner cover is sewn the same way.
+    // A round cover has no corners to strengthen.
     private static IEnumerable<Work> Throughout(CoverPlan plan) =>
-        plan.IsInner ? [] : [new Work(StepTexts.Throughout(plan.Workroom.Sewing.CornerReinforcement, plan.ByFinger))];
+        plan.IsInner
+            ? []
+            : [new Work(StepTexts.Throughout(plan.HasCorners ? plan.Workroom.Sewing.CornerReinforcement : null, plan.ByFinger))];
 
     // A cover that does not open hides its raw edges for good: then the usual finish is none, and another is what the order asks for.
     private static IEnumerable<Work> RawEdges(CoverPlan plan)

@@ -39,7 +39,7 @@ internal static class FillWork
 
         if (FoamBuildUp.Joints(plan.Cushion) is > 0 and var joints)
         {
-            yield return new Work(StepTexts.GlueFoam(joints)).After(cut, Block).Making(Glued);
+            yield return new Work(StepTexts.GlueFoam(joints, fill.Crown > Length.Zero)).After(cut, Block).Making(Glued);
         }
 
         if (fill.Wrap is { } wrap)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Contract.Answers;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Fitting;
+using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
@@ -35,7 +36,7 @@ internal static class FitChanges
             foreach (ChangedOrder change in ChangedOrder.Of(GrainTrials.Of(specified)[0], fabric))
             {
                 Fit tried = Fit.Of(change.Order, [], Effort.Quick, Sharing, cancellation);
-                if (Copies(tried, fabric.Id) < unplaced || tried.Verdict == FitVerdict.Fits)
+                if ((Copies(tried, fabric.Id) < unplaced && CanBeBought(tried)) || tried.Verdict == FitVerdict.Fits)
                 {
                     changes.Add(
                         new ChangeAnswer
@@ -52,6 +53,10 @@ internal static class FitChanges
 
         return changes;
     }
+
+    // No length of a fabric holds a piece that is wider.
+    private static bool CanBeBought(Fit tried) =>
+        tried.Fabrics.All(one => one.Unplaced.All(rest => FabricNesting.Fits(one.Fabric with { OnHand = [] }, rest.Piece)));
 
     private static int Copies(Fit fit, string fabric) =>
         fit.Fabrics.Where(one => one.Fabric.Id == fabric).Sum(one => one.Unplaced.Sum(rest => rest.Copies));

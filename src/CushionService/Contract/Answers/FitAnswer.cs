@@ -21,7 +21,8 @@ public sealed record FitAnswer
     /// <summary>Each fabric on hand of which pieces are cut.</summary>
     public required IReadOnlyList<FabricFitAnswer> Fabrics { get; init; }
 
-    /// <summary>What must be bought of each fabric as the order is; empty when all fits.</summary>
+    /// <summary>What must be bought of each fabric as the order is; empty when all fits, and without a fabric that is too narrow for a
+    /// piece.</summary>
     public required IReadOnlyList<MissingAnswer> Missing { get; init; }
 
     /// <summary>Changes that would help, the smallest first, each tried; empty when all fits.</summary>
