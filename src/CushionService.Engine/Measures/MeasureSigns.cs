@@ -35,6 +35,8 @@ internal static class MeasureSigns
 
                 fraction.CopyTo(plain[length..]);
                 length += fraction.Length;
+                // What follows is no part of its denominator.
+                plain[length++] = ' ';
             }
             else
             {

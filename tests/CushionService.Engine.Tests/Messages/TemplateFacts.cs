@@ -90,7 +90,7 @@ public sealed class TemplateFacts
     [Fact]
     public void A_translation_orders_its_words_and_writes_numbers_its_own_way()
     {
-        Assert.Equal("3 Nähte: top und bottom verbinden.", German.Text(SampleTexts.Joined(Run.Take(2), 3)));
+        Assert.Equal("3 Nähte: Oberseite und Unterseite verbinden.", German.Text(SampleTexts.Joined(Run.Take(2), 3)));
         Assert.Equal("38,5 cm ausgelegt", German.Text(SampleTexts.Laid(Length.FromMillimetres(385), null, false)));
     }
 
