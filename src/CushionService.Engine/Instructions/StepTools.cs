@@ -71,5 +71,6 @@ internal static class StepTools
 
     private static bool Is(Message text, string flag) => text.Arguments[text.Template.Names.IndexOf(flag)].Number == 1;
 
-    private static string? Word(Message text, string name) => text.Arguments[text.Template.Names.IndexOf(name)].Value as string;
+    private static string? Word(Message text, string name) =>
+        (text.Arguments[text.Template.Names.IndexOf(name)].Value as ContractWord)?.Text;
 }
