@@ -32,9 +32,10 @@ internal static class Ports
                 Listen(kestrel, BindingAddress.Parse(url), HttpProtocols.Http1);
             }
 
+            TimeSpan age = ConnectionAge.Of(builder.Configuration);
             foreach (string url in grpc)
             {
-                Listen(kestrel, BindingAddress.Parse(url), HttpProtocols.Http2);
+                Listen(kestrel, BindingAddress.Parse(url), HttpProtocols.Http2, age);
             }
         });
     }
@@ -63,7 +64,7 @@ internal static class Ports
 
     // A host by name or a star means every address of the machine, as in ASPNETCORE_URLS. TLS agrees on the protocol
     // itself, clear text cannot.
-    private static void Listen(KestrelServerOptions kestrel, BindingAddress address, HttpProtocols clearText)
+    private static void Listen(KestrelServerOptions kestrel, BindingAddress address, HttpProtocols clearText, TimeSpan age = default)
     {
         if (address.IsUnixPipe)
         {
@@ -86,6 +87,7 @@ internal static class Ports
         {
             bool secure = address.Scheme == Uri.UriSchemeHttps;
             options.Protocols = secure ? HttpProtocols.Http1AndHttp2 : clearText;
+            options.Limit(age);
             if (secure)
             {
                 options.UseHttps();

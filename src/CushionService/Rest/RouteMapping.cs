@@ -29,7 +29,8 @@ internal static class RouteMapping
     /// <param name="route">The call.</param>
     public static void Map(this IEndpointRouteBuilder v1, Route route)
     {
-        IEndpointConventionBuilder endpoint = v1.MapMethods(route.Path, [route.Method], route.Handler);
+        RequestDelegate handler = route.Deprecated is { } old ? http => Answer(http, route.Handler, old) : route.Handler;
+        IEndpointConventionBuilder endpoint = v1.MapMethods(route.Path, [route.Method], handler);
         // The document lists endpoints that know the method which answers them.
         endpoint.WithMetadata(new RequiresScopeAttribute(route.Scope), route.Text, route.Handler.Method);
         endpoint.WithMetadata([.. route.Parts]);
@@ -59,9 +60,20 @@ internal static class RouteMapping
             );
         }
 
+        if (route.Deprecated is not null)
+        {
+            endpoint.WithMetadata(new ObsoleteAttribute());
+        }
+
         if (!route.IsListed)
         {
             endpoint.ExcludeFromDescription();
         }
+    }
+
+    private static Task Answer(HttpContext http, RequestDelegate handler, Deprecation old)
+    {
+        old.Write(http.Response);
+        return handler(http);
     }
 }

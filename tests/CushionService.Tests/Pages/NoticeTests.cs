@@ -32,6 +32,7 @@ public sealed class NoticeTests
 
         text.Append("\nThe page at /docs is drawn by Swagger UI, which Swashbuckle.AspNetCore.SwaggerUI carries: Apache-2.0.\n");
         text.Append("\nPDF documents embed DejaVu Sans: Bitstream Vera licence, in src/CushionService/Documents/Pdf/Fonts/LICENSE.txt.\n");
+        text.Append("\nprotos/google/type/money.proto is Google's, unchanged: Apache-2.0.\n");
         WrittenPart.WholeIsUpToDate("NOTICE", text.ToString());
     }
 

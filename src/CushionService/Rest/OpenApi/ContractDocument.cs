@@ -15,6 +15,9 @@ internal static class ContractDocument
     /// <summary>The version of the contract, which is part of every path.</summary>
     internal const string Version = "v1";
 
+    // Where a service that nobody has configured answers.
+    private const string Address = "http://localhost:8080";
+
     // Of the command line, with which the build writes the document.
     private const string Option = "--write-openapi";
 
@@ -34,6 +37,8 @@ internal static class ContractDocument
                 {
                     Title = "CushionService",
                     Version = "1.0.0",
+                    License = new OpenApiLicense { Name = "All rights reserved; notices of what it is built on are in NOTICE" },
+                    Contact = new OpenApiContact { Name = "The operator of this service", Url = new Uri(Address + "/guide/") },
                     Description =
                         "Cushion orders in; pieces, layouts, yardage, materials and cost out. Stateless: the same order always "
                         + "gets the same answer. In a request, a member that is null counts as left out. In an answer, every member "
@@ -42,7 +47,8 @@ internal static class ContractDocument
                         + "lists every `key` with its `arguments`.",
                 }
             );
-            options.AddServer(new OpenApiServer { Url = "/", Description = "This service." });
+            // Generators want an address; the page to try the calls puts its own in its place.
+            options.AddServer(new OpenApiServer { Url = Address, Description = "This service, at its own machine." });
             options.CustomOperationIds(OperationDescriptions.IdOf);
             options.TagActionsBy(description => [OperationDescriptions.TagOf(description)]);
             options.SupportNonNullableReferenceTypes();
@@ -58,7 +64,10 @@ internal static class ContractDocument
             options.OperationFilter<EstimateParameters>();
             options.OperationFilter<OperationDescriptions>();
             options.OperationFilter<Examples>();
+            options.OperationFilter<ResponseHeaders>();
+            options.OperationFilter<StreamSchemas>();
             options.DocumentFilter<SecuritySchemes>();
+            options.DocumentFilter<DocumentText>();
             options.OperationFilter<SecuritySchemes>();
         });
     }

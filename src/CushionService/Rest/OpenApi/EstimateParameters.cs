@@ -5,6 +5,7 @@ using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Rest.Estimating;
 using CushionService.Wording;
+using Microsoft.Extensions.Primitives;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -26,6 +27,10 @@ internal sealed class EstimateParameters : IOperationFilter
         ["thickness"] = "3",
         ["fabricWidth"] = "54",
     };
+
+    /// <summary>The order of the examples.</summary>
+    public static ReceivedOrder ShownOrder =>
+        new FlatOrder(Shown.Select(entry => new KeyValuePair<string, StringValues>(entry.Key, entry.Value))).Order;
 
     private readonly ContractComments _comments = new();
 

@@ -1,11 +1,15 @@
+using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Json.Serialization;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Desk;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Json;
 using CushionService.Rejections;
+using CushionService.Wording;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -14,7 +18,15 @@ namespace CushionService.Rest.OpenApi;
 /// <summary>Shows an order for a reading nook in every call, with what the desk answers to it, and a refusal.</summary>
 internal sealed class Examples(OrderDesk desk) : IOperationFilter
 {
+    private const string Trace = "00-0af7651916cd43dd8448eb211c80319c-b7ad6b7169203331-00";
+
     private static readonly byte[] Text = ReadText();
+
+    // As a caller would write it: without what is left out.
+    private static readonly JsonSerializerOptions Written = new(ContractJson.Options)
+    {
+        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    };
 
     /// <summary>The order: sound, small, and answered in milliseconds.</summary>
     public static Order Nook { get; } = OrderText.Parse(Text).Order!;
@@ -22,23 +34,62 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
     /// <summary>Adds the order to the request, and answers to the responses.</summary>
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
+        Order order = ExampleOrders.For(operation.OperationId);
         foreach (IOpenApiMediaType body in operation.RequestBody?.Content?.Values ?? [])
         {
-            ((OpenApiMediaType)body).Example = JsonNode.Parse(Text);
+            JsonNode text = order == Nook ? JsonNode.Parse(Text)! : JsonSerializer.SerializeToNode(order, Written)!;
+            if (operation.OperationId == "quote")
+            {
+                ((OpenApiMediaType)body).Examples = ConstructionExamples.With(text);
+            }
+            else
+            {
+                ((OpenApiMediaType)body).Example = text;
+            }
         }
 
         Show(operation, "422", Problem.MediaType, Refused());
-        Show(
-            operation,
-            "200",
-            "application/json",
-            operation.OperationId switch
+        foreach (string status in operation.Responses!.Keys.Where(status => status is not ("200" or "304" or "422")))
+        {
+            Show(operation, status, Problem.MediaType, Rejected(int.Parse(status, CultureInfo.InvariantCulture)));
+        }
+
+        Show(operation, "200", "application/json", AnswerTo(operation.OperationId, order));
+    }
+
+    private object? AnswerTo(string? operation, Order order) =>
+        operation switch
+        {
+            "validate" => desk.Handle(Sent(order), Purposes.Validation, default).Answer,
+            "listPieces" => desk.Handle(Sent(order), Purposes.Pieces, default).Answer,
+            "layOut" => desk.Handle(Sent(order), Purposes.Layout, default).Answer,
+            "estimateYardage" => desk.Handle(Sent(order), Purposes.Yardage, default).Answer,
+            "quote" => desk.Handle(Sent(order), Purposes.Quote, default).Answer,
+            "compare" => desk.Handle(Sent(order), Purposes.Comparison, default).Answer,
+            "fit" => desk.Handle(Sent(order), Purposes.Fit, default).Answer,
+            "estimate" => desk.Handle(EstimateParameters.ShownOrder, Purposes.Estimate, default).Answer,
+            // The whole of it is long: the first construction, with all that is said of one.
+            "getCatalogue" => CatalogueWording.In(Language.English) with
             {
-                "validate" => desk.Handle(Sent(Nook), Purposes.Validation, default).Answer,
-                "estimateYardage" => desk.Handle(Sent(Nook), Purposes.Yardage, default).Answer,
-                _ => null,
-            }
-        );
+                Constructions = [.. CatalogueWording.In(Language.English).Constructions.Take(1)],
+            },
+            _ => null,
+        };
+
+    // What the call itself is refused with, by its status.
+    private static Problem Rejected(int status)
+    {
+        string code = status == StatusCodes.Status400BadRequest ? "unreadable-order" : CodeRegister.OfStatus(status);
+        string title = new MessageWriter(Language.English, LengthUnit.Inch).Text(CodeRegister.Find(code)!.Meaning);
+        return new Problem
+        {
+            Type = ProblemAddress.Of(code),
+            Title = title,
+            Status = status,
+            Code = code,
+            Violations = [],
+            TraceId = Trace,
+        };
     }
 
     // Only where the operation has such a response: the catalogue has no order that could be refused.
@@ -62,7 +113,7 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
     {
         Order thin = Nook with { Currency = null, Cushions = [Nook.Cushions![0] with { Thickness = Contract.Measure.Of(30) }] };
         Refusal refusal = desk.Handle(Sent(thin), Purposes.Check, default).Refusal!;
-        return Problems.Of(refusal, Language.English, "00-0af7651916cd43dd8448eb211c80319c-b7ad6b7169203331-00");
+        return Problems.Of(refusal, Language.English, Trace);
     }
 
     private static ReceivedOrder Sent(Order order) => new(order, []);
