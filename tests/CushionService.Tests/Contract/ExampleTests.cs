@@ -13,8 +13,10 @@ public sealed class ExampleTests(RunningService service) : IClassFixture<Running
 {
     private static readonly JsonObject Document = JsonNode.Parse(Repository.Read("openapi/v1.json"))!.AsObject();
 
-    public static TheoryData<string, string> Operations =>
-        [.. Document["paths"]!.AsObject().SelectMany(path => path.Value!.AsObject().Select(operation => (path.Key, operation.Key)))];
+    public static IEnumerable<object[]> Operations =>
+        Document["paths"]!
+            .AsObject()
+            .SelectMany(path => path.Value!.AsObject().Select(operation => new object[] { path.Key, operation.Key }));
 
     public static TheoryData<string> Constructions => [.. ConstructionExamples.All.Keys];
 
@@ -76,7 +78,8 @@ public sealed class ExampleTests(RunningService service) : IClassFixture<Running
                 .Where(parameter => parameter!["example"] is not null)
                 .Select(parameter => $"{parameter!["name"]}={parameter["example"]}")
         );
-        // A drawing shows one fabric.
+        // A drawing shows one fabric, and a picture one cushion.
+        query = path == "/v1/pictures" ? "cushion=bench" : query;
         query = mediaType == "image/svg+xml" && path == "/v1/layouts" ? "fabric=main" : query;
         HttpRequestMessage request = new(new HttpMethod(method.ToUpperInvariant()), query.Length == 0 ? path : $"{path}?{query}");
         request.Headers.Add("Accept", mediaType);

@@ -38,6 +38,15 @@ internal sealed partial class DocumentText : IDocumentFilter
             }
         }
 
+        // A reference has a description of its own.
+        public override void Visit(IOpenApiReferenceHolder referenceHolder)
+        {
+            if (referenceHolder is OpenApiSchemaReference { Description: { } text } schema && text.Contains('\n', StringComparison.Ordinal))
+            {
+                schema.Description = Break().Replace(text, " ");
+            }
+        }
+
         public override void Visit(IOpenApiParameter parameter)
         {
             if (parameter.Description is { } text && text.Contains('\n', StringComparison.Ordinal))

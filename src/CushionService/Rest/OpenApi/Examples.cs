@@ -68,10 +68,11 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
             "compare" => desk.Handle(Sent(order), Purposes.Comparison, default).Answer,
             "fit" => desk.Handle(Sent(order), Purposes.Fit, default).Answer,
             "estimate" => desk.Handle(EstimateParameters.ShownOrder, Purposes.Estimate, default).Answer,
-            // The whole of it is long: the first construction, with all that is said of one.
+            // The whole of it is long: the first construction and a few fields, with all that is said of one.
             "getCatalogue" => CatalogueWording.In(Language.English) with
             {
                 Constructions = [.. CatalogueWording.In(Language.English).Constructions.Take(1)],
+                Fields = [.. CatalogueWording.In(Language.English).Fields.Take(3)],
             },
             _ => null,
         };
