@@ -25,6 +25,11 @@ internal static class ProjectFront
         yield return new Heading(title, 1);
         foreach (CushionAnswer cushion in job.Quote.Cushions)
         {
+            if (job.Quote.Cushions.Count > 1)
+            {
+                yield return new Heading(cushion.Label ?? cushion.Id, 3);
+            }
+
             yield return new Paragraph(job.Say(ProjectTexts.WillMake(CushionPage.Size(job, cushion), cushion.Quantity)), Tone.Large);
             if (job.Pictures.Cushion(cushion.Id) is { } picture)
             {

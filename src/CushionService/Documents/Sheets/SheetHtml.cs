@@ -8,6 +8,7 @@ internal sealed class SheetHtml
 {
     private readonly Html _html = new();
     private readonly StyleBook _styles = new();
+    private const double Room = 0.92;
     private readonly double _em;
 
     private SheetHtml(double em) => _em = em;
@@ -22,7 +23,7 @@ internal sealed class SheetHtml
         foreach (Section section in sheet.Sections)
         {
             cancellation.ThrowIfCancellationRequested();
-            int size = (int)Math.Round(100 * SheetPages.SizeOf(sheet, section));
+            int size = (int)Math.Round(100 * SheetPages.SizeOf(sheet, section, Room));
             body._html.Add($"""<section class="part size-{size}">""");
             body.AddAll(section.Blocks);
             body._html.Add($"""</section>""");

@@ -33,13 +33,21 @@ internal static class SheetPages
     }
 
     /// <summary>How large the type of a part is, as a share of the sheet's: the largest that takes the fewest pages.</summary>
-    public static double SizeOf(Sheet sheet, Section section) =>
-        section.IsFitted ? Sizes.MinBy(size => Filled(sheet, section, size).Count) : 1;
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="section">The part.</param>
+    /// <param name="room">The share of a page's height that is filled: browsers set lines a little wider apart than we do.</param>
+    public static double SizeOf(Sheet sheet, Section section, double room = 1) =>
+        section.IsFitted ? Sizes.MinBy(size => Filled(sheet, section, size, room).Count) : 1;
 
-    private static IReadOnlyList<IReadOnlyList<(Slab Slab, double At)>> Filled(Sheet sheet, Section section, double size)
+    private static IReadOnlyList<IReadOnlyList<(Slab Slab, double At)>> Filled(
+        Sheet sheet,
+        Section section,
+        double size,
+        double room = 1
+    )
     {
         var setter = new BlockSetter(new TextSetter(sheet.Look.Em * size, sheet.Look.Accent, size));
-        return PageFill.Of(setter.Set(section.Blocks, sheet.Paper.Width - 2 * Margin), sheet.Paper.Height - Margin - Foot);
+        return PageFill.Of(setter.Set(section.Blocks, sheet.Paper.Width - 2 * Margin), room * (sheet.Paper.Height - Margin - Foot));
     }
 
     private static string Draw(Sheet sheet, IReadOnlyList<(Slab Slab, double At)> slabs, int number, int count)

@@ -45,6 +45,7 @@ internal static class Stylesheet
         .total { border-top: 0.4mm solid #111; font-weight: bold; }
         .tick { display: inline-block; width: 1em; height: 1em; border: 0.3mm solid #111; vertical-align: -0.1em; }
         .lay { display: flex; gap: 0.5em; align-items: center; }
+        .bold { font-weight: bold; }
         .lay svg { flex: none; width: 1.7em; height: 1.7em; }
         figure { margin: 0.6em 0 0; max-width: 100%; break-inside: avoid; }
         svg { display: block; width: 100%; height: auto; }
@@ -74,7 +75,9 @@ internal static class Stylesheet
         }
         @media screen and (max-width: 45em) {
           body { width: auto; padding: 1em; box-sizing: border-box; }
-          table { table-layout: auto; overflow-wrap: anywhere; }
+          table { table-layout: auto; overflow-wrap: anywhere; font-size: 0.85em; }
+          thead th, .number, td strong, .lay { overflow-wrap: normal; }
+          th, td { padding: 0.25em; }
           col { width: auto !important; }
           .beside { display: block; }
           .beside > div { margin-top: 0.8em; }

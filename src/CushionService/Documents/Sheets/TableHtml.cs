@@ -79,7 +79,7 @@ internal static class TableHtml
         }
         else if (cell.Sign is { } sign)
         {
-            html.Add($"""{open}<span class="lay">{new Svg(sign)}<span>{cell.Text}</span></span>{close}""");
+            html.Add($"""{open}<span class="{(cell.Bold ? "lay bold" : "lay")}">{new Svg(sign)}<span>{cell.Text}</span></span>{close}""");
         }
         else if (cell.Link is { } link)
         {
