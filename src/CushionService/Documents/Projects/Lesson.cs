@@ -65,7 +65,10 @@ internal sealed record Lesson(Message Title, Message How)
             "step.turn-flanges" => new(LessonTexts.TurnFlangesTitle, LessonTexts.TurnFlangesHow),
             "step.body-line" or "step.body-line-rest" => new(LessonTexts.BodyLineTitle, LessonTexts.BodyLineHow),
             "step.draw-ends" or "step.tie-body" => new(LessonTexts.DrawEndsTitle, LessonTexts.DrawEndsHow),
-            "step.cut-foam" or "step.cut-foam-wedge" or "step.cut-foam-roll" => new(LessonTexts.CutFoamTitle, LessonTexts.CutFoamHow),
+            "step.cut-foam" or "step.cut-foam-layers" or "step.cut-foam-wedge" or "step.cut-foam-roll" => new(
+                LessonTexts.CutFoamTitle,
+                LessonTexts.CutFoamHow
+            ),
             "step.wrap" => new(LessonTexts.WrapTitle, LessonTexts.WrapHow),
             "step.insert-foam" or "step.insert-roll" => new(LessonTexts.InsertFoamTitle, LessonTexts.InsertFoamHow),
             "step.fill-loose" => new(LessonTexts.FillTitle, LessonTexts.FillHow),
@@ -75,6 +78,7 @@ internal sealed record Lesson(Message Title, Message How)
             "step.check-box" or "step.check-round" or "step.check-roll" => new(LessonTexts.CheckTitle, LessonTexts.CheckHow),
             "step.button-covers" => new(LessonTexts.ButtonCoversTitle, LessonTexts.ButtonCoversHow),
             "step.tufts" => new(LessonTexts.TuftsTitle, LessonTexts.TuftsHow),
+            "step.glue-foam" or "step.glue-sheets" => new(LessonTexts.GlueFoamTitle, LessonTexts.GlueFoamHow),
             _ => null,
         };
 }

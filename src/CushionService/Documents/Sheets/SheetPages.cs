@@ -39,12 +39,7 @@ internal static class SheetPages
     public static double SizeOf(Sheet sheet, Section section, double room = 1) =>
         section.IsFitted ? Sizes.MinBy(size => Filled(sheet, section, size, room).Count) : 1;
 
-    private static IReadOnlyList<IReadOnlyList<(Slab Slab, double At)>> Filled(
-        Sheet sheet,
-        Section section,
-        double size,
-        double room = 1
-    )
+    private static IReadOnlyList<IReadOnlyList<(Slab Slab, double At)>> Filled(Sheet sheet, Section section, double size, double room = 1)
     {
         var setter = new BlockSetter(new TextSetter(sheet.Look.Em * size, sheet.Look.Accent, size));
         return PageFill.Of(setter.Set(section.Blocks, sheet.Paper.Width - 2 * Margin), room * (sheet.Paper.Height - Margin - Foot));
