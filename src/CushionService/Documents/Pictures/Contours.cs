@@ -3,28 +3,34 @@ using CushionService.Engine.Scenes;
 namespace CushionService.Documents.Pictures;
 
 /// <summary>Lines of equal value over a polygon, found on a grid (marching squares, general geometry).</summary>
-internal static class Contours
+internal sealed class Contours
 {
-    private const int Cells = 22;
+    private const int Cells = 20;
+    private readonly double[,] _values = new double[Cells + 1, Cells + 1];
+    private readonly PlanePoint _low;
+    private readonly PlanePoint _step;
 
-    /// <summary>The closed lines round what is above a level.</summary>
-    /// <param name="polygon">Where it is looked for.</param>
+    /// <summary>Takes the values over a polygon's extent.</summary>
+    /// <param name="polygon">Where lines are looked for.</param>
     /// <param name="value">The value at a point.</param>
-    /// <param name="level">The level.</param>
-    public static List<List<PlanePoint>> Of(IReadOnlyList<PlanePoint> polygon, Func<PlanePoint, double> value, double level)
+    public Contours(IReadOnlyList<PlanePoint> polygon, Func<PlanePoint, double> value)
     {
-        (PlanePoint low, PlanePoint high) = PlanePolygon.Extent(polygon);
-        var step = new PlanePoint((high.X - low.X) / Cells, (high.Y - low.Y) / Cells);
-        PlanePoint At(int i, int j) => new(low.X + i * step.X, low.Y + j * step.Y);
-        var values = new double[Cells + 1, Cells + 1];
+        (_low, PlanePoint high) = PlanePolygon.Extent(polygon);
+        _step = new PlanePoint((high.X - _low.X) / Cells, (high.Y - _low.Y) / Cells);
         for (int i = 0; i <= Cells; i++)
         {
             for (int j = 0; j <= Cells; j++)
             {
-                values[i, j] = value(At(i, j)) - level;
+                _values[i, j] = value(At(i, j));
             }
         }
+    }
 
+    private PlanePoint At(int i, int j) => new(_low.X + i * _step.X, _low.Y + j * _step.Y);
+
+    /// <summary>The closed lines round what is above a level.</summary>
+    public List<List<PlanePoint>> Of(double level)
+    {
         // From the side of a cell on which a line enters to the one on which it leaves; sides are numbered over the whole grid.
         var next = new Dictionary<int, (int To, PlanePoint At)>();
         for (int i = 0; i < Cells; i++)
@@ -37,7 +43,7 @@ internal static class Contours
                 for (int k = 0; k < 4; k++)
                 {
                     ((int I, int J) one, (int I, int J) other) = (corners[k], corners[(k + 1) % 4]);
-                    (double a, double b) = (values[one.I, one.J], values[other.I, other.J]);
+                    (double a, double b) = (_values[one.I, one.J] - level, _values[other.I, other.J] - level);
                     if (a > 0 == b > 0)
                     {
                         continue;

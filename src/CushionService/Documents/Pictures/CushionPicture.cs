@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Quoting;
@@ -75,7 +77,10 @@ internal static class CushionPicture
         string picture = "";
         for (int detail = 0; detail < Details; detail++)
         {
-            picture = FinishedPicture.Write(source, words, prefix, detail);
+            picture =
+                view == PictureView.Exploded
+                    ? ExplodedPicture.Write(source, words, prefix, detail)
+                    : FinishedPicture.Write(source, words, prefix, detail);
             if (System.Text.Encoding.UTF8.GetByteCount(picture) <= UsualBytes)
             {
                 break;
@@ -83,5 +88,34 @@ internal static class CushionPicture
         }
 
         return picture;
+    }
+
+    /// <summary>The picture of a step of a quote: the panels that it handles on the finished cushion, and the seams between them.</summary>
+    /// <param name="quote">The quote.</param>
+    /// <param name="step">The number of the step, from 0.</param>
+    /// <param name="language">The language of its title and description.</param>
+    /// <param name="id">Prefix of every id in it, unique within its document; made from the step's number when left out.</param>
+    /// <returns>Null for a step that handles no panel of the finished cushion, or the pieces of several cushions.</returns>
+    public static string? WriteStep(Quote quote, int step, Language language, string? id = null)
+    {
+        CutPiece[] pieces =
+        [
+            .. quote.Drafting.Pieces.Where(piece => piece.Cushion is not null && quote.Steps[step].Pieces.Contains(piece.Id)),
+        ];
+        string[] cushions = [.. pieces.Select(piece => piece.Cushion!.Id).Distinct()];
+        int cushion = quote.Drafting.Order.Cushions.Select(one => one.Id).ToList().IndexOf(cushions.Length == 1 ? cushions[0] : "");
+        if (cushion < 0)
+        {
+            return null;
+        }
+
+        var source = PictureSource.Of(quote.Drafting, cushion, [.. quote.Yardages.Select(yardage => yardage.Layout)]);
+        return StepPicture.Write(
+            source,
+            new PictureWords(source, new MessageWriter(language, quote.Drafting.Order.Unit)),
+            id ?? string.Create(CultureInfo.InvariantCulture, $"step-{step + 1}"),
+            step + 1,
+            pieces.Select(piece => piece.Part).ToHashSet()
+        );
     }
 }

@@ -17,9 +17,6 @@ internal static class FinishedPicture
     private const double Smaller = 0.55;
     private const double Stacked = 2.1;
 
-    // No prints and hatches: to measure by.
-    private const int Bare = 9;
-
     /// <summary>The picture.</summary>
     /// <param name="source">What is drawn.</param>
     /// <param name="words">Its words.</param>
@@ -79,7 +76,7 @@ internal static class FinishedPicture
     }
 
     private static Box Extent(PictureSource source, Camera camera) =>
-        Box.Around([.. Draw(source, camera, new Frame(1, default), Bare).SelectMany(shape => shape.Points)]);
+        Box.Around([.. Draw(source, camera, new Frame(1, default), PrintPainter.Bare).SelectMany(shape => shape.Points)]);
 
     // So that the side of the closure is seen, and else what is on the underside alone.
     private static CameraTurn? Turn(CushionSpecification cushion) =>

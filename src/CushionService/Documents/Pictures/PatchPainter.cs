@@ -10,6 +10,7 @@ internal sealed class PatchPainter(PictureSource source, Sketch sketch, int deta
 {
     private const double Tones = 14;
     private static readonly Ink Edge = new(null, 1, Tint.Line, 2.2);
+    private static readonly Ink WrongSide = new(Tint.Light, 0.55);
     private static readonly Ink Light = new(Tint.Light, 0.13);
 
     // Where a crown catches the light, as shares of the way to where it rises no more.
@@ -20,15 +21,23 @@ internal sealed class PatchPainter(PictureSource source, Sketch sketch, int deta
     /// <summary>Draws a patch.</summary>
     public void Paint(VisiblePatch seen)
     {
-        sketch.Fill(seen.Seen(seen.Domain, true, sketch.Camera), new Ink(source.Fabric(seen.Part.Panel.Role).Tint));
-        Surface(seen);
+        sketch.Fill(seen.Seen(seen.Domain, true, sketch.Camera), new Ink(source.Fabric(seen.Part.Panel).Tint));
+        if (seen.IsAway)
+        {
+            sketch.Fill(seen.Seen(seen.Domain, true, sketch.Camera), WrongSide);
+        }
+        else
+        {
+            Surface(seen);
+        }
+
         sketch.Fill(seen.Patch.Surface.Bent(seen.Domain, true).Select(seen.At), Edge);
     }
 
     /// <summary>Draws what is on a patch whose fabric is drawn already.</summary>
     public void Surface(VisiblePatch seen)
     {
-        PictureFabric fabric = source.Fabric(seen.Part.Panel.Role);
+        PictureFabric fabric = source.Fabric(seen.Part.Panel);
         _prints.Hatch(seen, fabric.Hatch);
         if (source.Print(seen.Part.Panel.Part) is { } phase)
         {
@@ -36,7 +45,7 @@ internal sealed class PatchPainter(PictureSource source, Sketch sketch, int deta
         }
 
         Shade(seen);
-        if (seen.Crown is { } crown)
+        if (seen.Crown is { } crown && detail < PrintPainter.Bare)
         {
             Highlight(seen, crown);
         }
@@ -44,9 +53,10 @@ internal sealed class PatchPainter(PictureSource source, Sketch sketch, int deta
 
     private void Highlight(VisiblePatch seen, Crown crown)
     {
+        var contours = new Contours(seen.Domain, crown.Share);
         foreach (double share in seen.Patch.Kind == PatchKind.Pillow ? LitPillow : Lit)
         {
-            foreach (List<PlanePoint> ring in Contours.Of(seen.Domain, crown.Share, share))
+            foreach (List<PlanePoint> ring in contours.Of(share))
             {
                 sketch.Fill(seen.Seen(ring, true, sketch.Camera), Light);
             }
@@ -78,7 +88,7 @@ internal sealed class PatchPainter(PictureSource source, Sketch sketch, int deta
             if (tone > 0)
             {
                 List<PlanePoint> stretch = PlanePolygon.Band(seen.Domain, way, cuts[start], cuts[i]);
-                sketch.Fill(surface.Bent(stretch, true).Select(surface.At), new Ink(Tint.Shade, tone));
+                sketch.Fill(surface.Bent(stretch, true).Select(seen.At), new Ink(Tint.Shade, tone));
             }
 
             start = i;

@@ -34,6 +34,33 @@ internal sealed class PictureSource
     /// <summary>How the fabric of a role looks.</summary>
     public PictureFabric Fabric(FabricRole role) => _fabrics[Cushion.Fabrics[role]];
 
+    /// <summary>The parts that a reader is to look at; null for all.</summary>
+    public IReadOnlySet<PartName>? Shown { get; init; }
+
+    /// <summary>Whether a reader is to look at a part.</summary>
+    public bool Shows(PartName part) => Shown?.Contains(part) != false;
+
+    /// <summary>How the fabric of a panel looks: quiet where a reader is to look at others.</summary>
+    public PictureFabric Fabric(Panel panel) =>
+        Shows(panel.Part) ? Fabric(panel.Role) : Fabric(panel.Role) with { Tint = Tint.Quiet, Hatch = 0 };
+
+    /// <summary>The same with some parts to look at.</summary>
+    public PictureSource With(IReadOnlySet<PartName> shown)
+    {
+        var source = new PictureSource(Scene) { Shown = shown };
+        foreach ((string id, PictureFabric fabric) in _fabrics)
+        {
+            source._fabrics[id] = fabric;
+        }
+
+        foreach ((PartName part, PrintPhase phase) in _prints.Where(print => shown.Contains(print.Key)))
+        {
+            source._prints[part] = phase;
+        }
+
+        return source;
+    }
+
     /// <summary>Where the motif lies on a part; null on fabric without a repeat, or where nothing is laid out.</summary>
     public PrintPhase? Print(PartName part) => _prints.GetValueOrDefault(part);
 

@@ -1,5 +1,7 @@
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Scenes;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
@@ -23,6 +25,23 @@ internal sealed class PictureWords(PictureSource source, MessageWriter writer)
             Text(PictureTexts.Finished(source.Cushion.Name)),
             Sentences([.. Cushion(), .. turned ? [PictureTexts.SeenTurnedOver] : (Message[])[]])
         );
+
+    /// <summary>The words of the picture of its pieces apart.</summary>
+    /// <param name="id">Prefix of its ids.</param>
+    /// <param name="listed">The pieces that are named.</param>
+    /// <param name="apart">Their numbers.</param>
+    public PictureText Exploded(string id, IReadOnlyList<ScenePart> listed, ExplodedScene apart)
+    {
+        Message[] pieces = [.. listed.Select(part => PictureTexts.Numbered(apart.NumberOf(part), part.Panel.Part))];
+        return new(id, Text(PictureTexts.Exploded(source.Cushion.Name)), Sentences([.. Cushion(), PictureTexts.Pieces([.. pieces])]));
+    }
+
+    /// <summary>The words of the picture of a step.</summary>
+    /// <param name="id">Prefix of its ids.</param>
+    /// <param name="number">The step's number, from 1.</param>
+    /// <param name="parts">The panels to look at.</param>
+    public PictureText Step(string id, int number, IEnumerable<PartName> parts) =>
+        new(id, Text(PictureTexts.Step(source.Cushion.Name, number)), Sentences([PictureTexts.Highlighted([.. parts])]));
 
     /// <summary>Sentences one after the other.</summary>
     public string Sentences(IEnumerable<Message> sentences) => string.Join(' ', sentences.Select(Text));

@@ -8,6 +8,9 @@ namespace CushionService.Documents.Pictures;
 /// <param name="detail">How much is drawn: 0 for all, and less the higher it is.</param>
 internal sealed class PrintPainter(Sketch sketch, int detail)
 {
+    /// <summary>A detail of no prints and no hatches, to measure by.</summary>
+    public const int Bare = 9;
+
     // Shares of the repeat that a stripe and a motif take (a choice of ours: the fabric's own design is not known).
     private const double StripeShare = 0.34;
     private const double MotifShare = 0.3;

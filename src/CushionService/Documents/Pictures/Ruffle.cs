@@ -6,7 +6,8 @@ namespace CushionService.Documents.Pictures;
 internal sealed class Ruffle
 {
     private const double Droop = 0.3;
-    private const double Wave = 0.2;
+    private const double Wave = 0.13;
+    private const int Samples = 4;
 
     /// <summary>The ruffle of an edge.</summary>
     /// <param name="line">The edge that it is gathered to.</param>
@@ -20,7 +21,7 @@ internal sealed class Ruffle
             length += (line.Points[i + 1] - line.Points[i]).Size;
         }
 
-        int count = Math.Clamp((int)Math.Round(length / depth * 2.5), 4, 60);
+        int count = Samples * Math.Clamp((int)Math.Round(length / depth), 2, 16);
         double at = 0;
         int from = 0;
         for (int i = 0; i <= count; i++)
@@ -36,7 +37,7 @@ internal sealed class Ruffle
             double share = Math.Clamp((goal - at) / side.Size, 0, 1);
             Vector way = (outward[from] + share * (outward[from + 1] - outward[from])).Unit(),
                 inner = line.Points[from] + share * side;
-            double wave = i % 2 == 0 ? 1 : 1 - Wave;
+            double wave = 1 - Wave * (1 - Math.Cos(2 * Math.PI * i / Samples)) / 2;
             Inner.Add(inner);
             Outward.Add(way);
             Outer.Add(inner + wave * depth * (way - Droop * Vector.Up).Unit());

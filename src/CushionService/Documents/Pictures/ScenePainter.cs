@@ -13,6 +13,7 @@ internal sealed class ScenePainter
     private readonly PatchPainter _patches;
     private readonly FeaturePainter _features;
     private readonly TrimPainter _trims;
+    private readonly TiePainter _ties;
 
     /// <summary>A painter of a cushion.</summary>
     /// <param name="source">What is drawn.</param>
@@ -24,6 +25,7 @@ internal sealed class ScenePainter
         _patches = new PatchPainter(source, sketch, detail);
         _features = new FeaturePainter(source, sketch);
         _trims = new TrimPainter(source, sketch, _patches);
+        _ties = new TiePainter(source, sketch);
     }
 
     private Camera Camera => _sketch.Camera;
@@ -35,8 +37,11 @@ internal sealed class ScenePainter
         VisiblePatch[] faces = [.. seen.Where(IsUp)];
         EdgingLines[] edgings = [.. EdgingLines.Of(_source.Scene)];
         _trims.Behind(edgings);
+        _ties.Behind();
         Walls([.. seen.Where(one => !IsUp(one))], edgings);
+        Gathers();
         _trims.Before(edgings);
+        _ties.Before();
         Pillows(faces);
         _trims.Flanges(faces);
         foreach (VisiblePatch face in faces.OrderBy(face => face.Patch.Kind == PatchKind.Pillow ? 1 : 0))
@@ -50,10 +55,43 @@ internal sealed class ScenePainter
                 _patches.Paint(face);
             }
 
-            _features.On(face);
+            Features(face);
         }
 
         _trims.Welts(edgings, faces);
+        _ties.Straps();
+    }
+
+    // The folds of corners that are drawn up.
+    private void Gathers()
+    {
+        foreach (ScenePatch patch in _source.Scene.Parts.SelectMany(part => part.Patches))
+        {
+            if (patch.Surface is GatheredSurface corner && Camera.Facing(corner.Normal(default)) > 0)
+            {
+                foreach (double share in (double[])[0.14, 0.3, 0.42, 0.58, 0.7, 0.86])
+                {
+                    double turn = corner.Start + share * corner.Sweep;
+                    PlanePoint way = new(Math.Cos(turn), Math.Sin(turn));
+                    double inner = share is > 0.25 and < 0.75 ? 0.15 : 0.5;
+                    _sketch.Draw(
+                        [corner.At(corner.Centre + corner.Radius * way), corner.At(corner.Centre + inner * corner.Radius * way)],
+                        Outline with
+                        {
+                            Width = 1.4,
+                        }
+                    );
+                }
+            }
+        }
+    }
+
+    private void Features(VisiblePatch seen)
+    {
+        if (_source.Shows(seen.Part.Panel.Part))
+        {
+            _features.On(seen);
+        }
     }
 
     private bool IsUp(VisiblePatch one) =>
@@ -73,7 +111,7 @@ internal sealed class ScenePainter
                     () =>
                     {
                         _patches.Paint(wall);
-                        _features.On(wall);
+                        Features(wall);
                     }
                 )
             );
@@ -92,7 +130,7 @@ internal sealed class ScenePainter
         }
 
         var body = new PillowPainter(face.Patch.Rim, face.Patch.Surface, crown, Camera);
-        Tint above = _source.Fabric(face.Part.Panel.Role).Tint,
+        Tint above = _source.Fabric(face.Part.Panel).Tint,
             below = _source.Fabric(Other(face)).Tint;
         foreach (PillowPart part in body.Parts())
         {
@@ -108,8 +146,9 @@ internal sealed class ScenePainter
         }
     }
 
-    private static Engine.Specifications.Fabrics.FabricRole Other(VisiblePatch face) =>
-        face.Part.Panel.Role == Engine.Specifications.Fabrics.FabricRole.Top
-            ? Engine.Specifications.Fabrics.FabricRole.Bottom
-            : Engine.Specifications.Fabrics.FabricRole.Top;
+    // The panel of the other face that is nearest to the front.
+    private Engine.Patterns.Panels.Panel Other(VisiblePatch face) =>
+        _source
+            .Scene.Parts.First(part => part.Panel.Role != face.Part.Panel.Role && part.Patches.Any(patch => patch.Kind == PatchKind.Pillow))
+            .Panel;
 }

@@ -49,7 +49,7 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
                 if (shows && faces.Length > 0 && Camera.Facing(patch.Surface.Normal(default)) > 0)
                 {
                     var seen = new VisiblePatch(part, patch, patch.Outline, null);
-                    sketch.Fill(patch.Outline.Select(patch.Surface.At), new Ink(source.Fabric(part.Panel.Role).Tint, 1, Tint.Line, Hem));
+                    sketch.Fill(patch.Outline.Select(patch.Surface.At), new Ink(source.Fabric(part.Panel).Tint, 1, Tint.Line, Hem));
                     patches.Surface(seen);
                 }
             }
@@ -135,7 +135,7 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
         sketch.Draw(line, new Ink(null, 1, Fabric, Math.Round(width, 1)));
     }
 
-    // A ruffle hangs a little and waves: a wave for each third of its depth.
+    // A ruffle hangs a little and waves.
     private void Stand(EdgingLines edging, bool front)
     {
         if (edging.Edging is not RuffleSpecification ruffle)
@@ -147,26 +147,39 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
         foreach (SceneLine line in edging.Lines)
         {
             Ruffle shape = new(line, depth);
-            for (int i = 0; i + 1 < shape.Inner.Count; i++)
+            bool upper = IsUpper(line) && edging.Place is EdgingPlace.Top or EdgingPlace.Bottom;
+            int start = 0;
+            for (int i = 1; i <= shape.Inner.Count; i++)
             {
-                bool faces =
-                    Camera.Facing(shape.Outward[i]) > -0.05 || (IsUpper(line) && edging.Place is EdgingPlace.Top or EdgingPlace.Bottom);
-                if (faces == front)
+                bool was = upper || Camera.Facing(shape.Outward[i - 1]) > -0.05,
+                    goes = i < shape.Inner.Count && (upper || Camera.Facing(shape.Outward[i]) > -0.05) == was;
+                if (!goes)
                 {
-                    sketch.Fill([shape.Inner[i], shape.Outer[i], shape.Outer[i + 1], shape.Inner[i + 1]], new Ink(Fabric));
-                }
-            }
+                    if (was == front)
+                    {
+                        Ruffled(shape, start, Math.Min(i, shape.Inner.Count - 1));
+                    }
 
-            for (int i = 0; i + 1 < shape.Inner.Count; i++)
-            {
-                bool faces =
-                    Camera.Facing(shape.Outward[i]) > -0.05 || (IsUpper(line) && edging.Place is EdgingPlace.Top or EdgingPlace.Bottom);
-                if (faces == front)
-                {
-                    sketch.Draw([shape.Outer[i], shape.Outer[i + 1]], Fine);
-                    sketch.Draw([shape.Inner[i], shape.Inner[i] + 0.7 * (shape.Outer[i] - shape.Inner[i])], Fine with { Width = 1 });
+                    start = i;
                 }
             }
+        }
+    }
+
+    private void Ruffled(Ruffle shape, int from, int to)
+    {
+        if (to <= from)
+        {
+            return;
+        }
+
+        IEnumerable<int> along = Enumerable.Range(from, to - from + 1);
+        sketch.Fill([.. along.Select(i => shape.Inner[i]), .. along.Reverse().Select(i => shape.Outer[i])], new Ink(Fabric));
+        sketch.Draw(along.Select(i => shape.Outer[i]), Fine);
+        foreach (int i in along.Where(i => i % 2 == 0))
+        {
+            double share = i % 4 == 0 ? 0.8 : 0.45;
+            sketch.Draw([shape.Inner[i], shape.Inner[i] + share * (shape.Outer[i] - shape.Inner[i])], Fine with { Width = 1 });
         }
     }
 }

@@ -13,10 +13,16 @@ internal sealed record VisiblePatch(ScenePart Part, ScenePatch Patch, IReadOnlyL
     private const int Steps = 14;
     private const double Slope = 1.5;
 
+    /// <summary>Whether its wrong side is seen.</summary>
+    public bool IsAway { get; init; }
+
+    /// <summary>How far it is drawn from its place, where pieces are drawn apart.</summary>
+    public Vector Shift { get; init; }
+
     /// <summary>The point of the scene on which a point of the panel lies, the crown included.</summary>
     public Vector At(PlanePoint point)
     {
-        Vector flat = Patch.Surface.At(point);
+        Vector flat = Patch.Surface.At(point) + Shift;
         return Crown is null ? flat : flat + Crown.At(point) * Patch.Surface.Normal(point);
     }
 
@@ -71,48 +77,48 @@ internal sealed record VisiblePatch(ScenePart Part, ScenePatch Patch, IReadOnlyL
     public IEnumerable<Vector> Seen(IReadOnlyList<PlanePoint> line, bool closed, Camera camera) =>
         Bent(line, closed).Where(point => Crown is null || camera.Facing(Normal(point)) > 0).Select(At);
 
-    /// <summary>The patches of a scene that face the viewer, curved ones divided where they face away or turn a corner.</summary>
+    /// <summary>The patches of a scene that face the viewer.</summary>
     public static IEnumerable<VisiblePatch> Of(CushionScene scene, Camera camera) =>
         from part in scene.Parts
         from patch in part.Patches
         where patch.Kind is PatchKind.Face or PatchKind.Wall or PatchKind.Pillow
         from seen in Of(part, patch, Crown.Of(patch, scene.Cushion), camera)
+        where !seen.IsAway
         select seen;
 
-    private static IEnumerable<VisiblePatch> Of(ScenePart part, ScenePatch patch, Crown? crown, Camera camera)
+    /// <summary>A patch divided where it faces away or turns a corner.</summary>
+    public static IEnumerable<VisiblePatch> Of(ScenePart part, ScenePatch patch, Crown? crown, Camera camera)
     {
         const double Least = 0.004;
         Surface surface = patch.Surface;
         PlanePoint middle = PlanePolygon.Middle(patch.Outline);
+        bool Faces(double at) =>
+            camera.Facing(surface.Normal(surface.BendsAlongY ? middle with { Y = at } : middle with { X = at })) > Least;
         if (surface.Bends.Count == 0)
         {
-            return camera.Facing(surface.Normal(middle)) > Least ? [new VisiblePatch(part, patch, patch.Outline, crown)] : [];
+            yield return new VisiblePatch(part, patch, patch.Outline, crown) { IsAway = camera.Facing(surface.Normal(middle)) <= Least };
+            yield break;
         }
 
         (PlanePoint low, PlanePoint high) = PlanePolygon.Extent(patch.Outline);
         (double from, double to) = (surface.DistanceTo(low), surface.DistanceTo(high));
         SurfaceBend[] bends = [.. surface.Bends.Where(bend => bend.At > from + 1e-6 && bend.At < to - 1e-6), new SurfaceBend(to, true)];
-        var seen = new List<VisiblePatch>();
-        double? start = null;
-        double at = from;
-        foreach (SurfaceBend bend in bends)
+        PlanePoint way = surface.BendsAlongY ? new PlanePoint(0, 1) : new PlanePoint(1, 0);
+        double start = from;
+        for (int i = 0; i < bends.Length; i++)
         {
-            bool faces =
-                camera.Facing(
-                    surface.Normal(surface.BendsAlongY ? middle with { Y = (at + bend.At) / 2 } : middle with { X = (at + bend.At) / 2 })
-                ) > Least;
-            start ??= faces ? at : null;
-            double end = faces ? bend.At : at;
-            if (start is { } begun && (!faces || bend.IsCorner))
+            bool faces = Faces(((i == 0 ? from : bends[i - 1].At) + bends[i].At) / 2);
+            bool ends = bends[i].IsCorner || Faces((bends[i].At + bends[i + 1].At) / 2) != faces;
+            if (ends)
             {
-                PlanePoint way = surface.BendsAlongY ? new PlanePoint(0, 1) : new PlanePoint(1, 0);
-                seen.Add(new VisiblePatch(part, patch, PlanePolygon.Band(patch.Outline, way, begun, end), crown));
-                start = null;
+                List<PlanePoint> domain = PlanePolygon.Band(patch.Outline, way, start, bends[i].At);
+                if (domain.Count > 2)
+                {
+                    yield return new VisiblePatch(part, patch, domain, crown) { IsAway = !faces };
+                }
+
+                start = bends[i].At;
             }
-
-            at = bend.At;
         }
-
-        return seen.Where(one => one.Domain.Count > 2);
     }
 }

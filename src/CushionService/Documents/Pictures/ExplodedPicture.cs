@@ -1,0 +1,94 @@
+using System.Globalization;
+using CushionService.Documents.Drawings;
+using CushionService.Engine.Scenes;
+
+namespace CushionService.Documents.Pictures;
+
+/// <summary>The pieces of a cushion drawn apart, numbered in the order in which they are sewn, with a list of their names.</summary>
+internal static class ExplodedPicture
+{
+    private const double Wide = 1000;
+    private const double Margin = 20;
+    private const double Tallest = 760;
+    private const double Type = 22;
+    private const double Badge = 15;
+    private const int Columns = 3;
+    private const int MostListed = 30;
+
+    /// <summary>The picture.</summary>
+    /// <param name="source">What is drawn.</param>
+    /// <param name="words">Its words.</param>
+    /// <param name="id">Prefix of its ids.</param>
+    /// <param name="detail">How much of prints and hatches is drawn.</param>
+    public static string Write(PictureSource source, PictureWords words, string id, int detail)
+    {
+        var camera = new Camera(CameraTurn.None);
+        ExplodedScene apart = new(source.Scene);
+        Box seen = Box.Around([.. Draw(source, apart, camera, new Frame(1, default), PrintPainter.Bare).SelectMany(shape => shape.Points)]);
+        double scale = Math.Min((Wide - 2 * Margin) / seen.Width, (Tallest - 2 * Margin) / seen.Height);
+        var box = new Box(Margin, Margin, Wide - 2 * Margin, scale * seen.Height);
+        var frame = Frame.Within(seen, box);
+        List<Shape> shapes = Draw(source, apart, camera, frame, detail);
+        foreach (ScenePart part in apart.Parts.Take(MostListed))
+        {
+            Spot at = frame.At(camera.See(apart.Middle(part)));
+            shapes.Add(Disc(at));
+            shapes.Add(Text(at + new Spot(0, 0.36 * Type), true, Number(apart, part)));
+        }
+
+        double top = box.Bottom + 2 * Margin;
+        ScenePart[] listed = [.. apart.Parts.Take(MostListed)];
+        int rows = (listed.Length + Columns - 1) / Columns;
+        for (int i = 0; i < listed.Length; i++)
+        {
+            Spot at = new(Margin + (Wide - 2 * Margin) / Columns * (i / rows), top + 1.5 * Type * (i % rows) + Type);
+            string label = words.Text(PictureTexts.Numbered(apart.NumberOf(listed[i]), listed[i].Panel.Part));
+            shapes.Add(Text(at, false, TextWidth.Shorten(label, (Wide - 2 * Margin) / Columns / Type - 1)));
+        }
+
+        int more = apart.Parts.Count - listed.Length;
+        if (more > 0)
+        {
+            rows++;
+            shapes.Add(Text(new Spot(Margin, top + 1.5 * Type * (rows - 1) + Type), false, words.Text(PictureTexts.More(more))));
+        }
+
+        return PictureWriter.Write(words.Exploded(id, listed, apart), (int)Math.Ceiling(top + 1.5 * Type * rows + Margin), shapes);
+    }
+
+    private static string Number(ExplodedScene apart, ScenePart part) => apart.NumberOf(part).ToString(CultureInfo.InvariantCulture);
+
+    private static Shape Disc(Spot at) =>
+        new(
+            [.. Enumerable.Range(0, 16).Select(i => at + Badge * new Spot(Math.Cos(i * Math.PI / 8), Math.Sin(i * Math.PI / 8)))],
+            true,
+            new Ink(Tint.Light, 1, Tint.Line, 1.6)
+        );
+
+    private static Shape Text(Spot at, bool centred, string text) => new([at], centred, new Ink(Tint.Line, 1, null, Type)) { Text = text };
+
+    // Undersides first, then walls, then upper faces; of each part what faces away first.
+    private static List<Shape> Draw(PictureSource source, ExplodedScene apart, Camera camera, Frame frame, int detail)
+    {
+        var sketch = new Sketch(camera, frame);
+        var patches = new PatchPainter(source, sketch, detail);
+        foreach (ScenePart part in apart.FromFurthest(camera))
+        {
+            VisiblePatch[] seen =
+            [
+                .. part
+                    .Patches.Where(patch => patch.Kind != PatchKind.Hidden && patch.Kind != PatchKind.Ruffle)
+                    .SelectMany(patch => VisiblePatch.Of(part, patch, null, camera))
+                    .Select(patch => patch with { Shift = apart.ShiftOf(part) })
+                    .OrderBy(patch => patch.IsAway ? 0 : 1)
+                    .ThenBy(patch => camera.IsUp(patch.Patch.Surface.Normal(patch.Middle)) ? 1 : 0),
+            ];
+            foreach (VisiblePatch patch in seen)
+            {
+                patches.Paint(patch);
+            }
+        }
+
+        return sketch.Shapes;
+    }
+}
