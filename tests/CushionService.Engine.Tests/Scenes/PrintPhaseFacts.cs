@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Layouts;
-using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Scenes;
 using CushionService.Engine.Specifications;
@@ -56,7 +55,11 @@ public sealed class PrintPhaseFacts
         {
             PrintPhase phase = PrintPhase.Of(laid, layout)!;
             PlanePoint off = PlanePoint.Of(laid.Piece.Panel!.Match!.Value) - phase.Motif;
-            foreach (PlanePoint step in new[] { phase.Across, phase.Along }.OfType<PlanePoint>().Where(_ => phase.Across is null || phase.Along is null))
+            foreach (
+                PlanePoint step in new[] { phase.Across, phase.Along }
+                    .OfType<PlanePoint>()
+                    .Where(_ => phase.Across is null || phase.Along is null)
+            )
             {
                 double repeats = off.Dot(step) / step.Dot(step);
                 Assert.Equal(Math.Round(repeats), repeats, 1e-4);

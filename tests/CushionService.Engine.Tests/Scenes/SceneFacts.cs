@@ -66,7 +66,8 @@ public sealed class SceneFacts
                 Panel panel = scene.Pattern[line.Edge.Part];
                 double seen = line.Points.Zip(line.Points.Skip(1), (from, to) => (to - from).Size).Sum(),
                     length = panel[line.Edge.Edge].Length.Nanometres / 1e6;
-                bool drawn = panel.Gathers.Any(gather => gather.Edge == line.Edge.Edge) || line.Patch.Surface is DrawnSurface or RuffleSurface;
+                bool drawn =
+                    panel.Gathers.Any(gather => gather.Edge == line.Edge.Edge) || line.Patch.Surface is DrawnSurface or RuffleSurface;
                 Assert.True(drawn || Math.Abs(seen - length) < 0.1 + (0.005 * length), $"{line.Edge}: {seen} mm of {length}.");
             }
         });
@@ -92,22 +93,21 @@ public sealed class SceneFacts
                 {
                     // The next point inward of a wall is nearer to the middle of a cushion without inside corners.
                     PlanePoint at = PlanePolygon.Middle(patch.Outline);
-                    var centre = new Vector((all.Max(p => p.X) + all.Min(p => p.X)) / 2, (all.Max(p => p.Y) + all.Min(p => p.Y)) / 2, middle);
-                    bool convex = scene.Cushion.Outline.Sides.SelectMany(side => side.Path).All(segment => segment.Sweep >= 0) && IsConvex(scene.Cushion);
+                    var centre = new Vector(
+                        (all.Max(p => p.X) + all.Min(p => p.X)) / 2,
+                        (all.Max(p => p.Y) + all.Min(p => p.Y)) / 2,
+                        middle
+                    );
+                    bool convex =
+                        scene.Cushion.Outline.Sides.SelectMany(side => side.Path).All(segment => segment.Sweep >= 0)
+                        && IsConvex(scene.Cushion);
                     Assert.True(!convex || patch.Surface.Normal(at).Dot(patch.Surface.At(at) - centre) > 0, $"{patch.Kind} faces inward.");
                 }
             }
         });
 
     private static bool IsConvex(CushionSpecification cushion) =>
-        cushion.Outline.Kind
-            is not (
-                OutlineKind.Tee
-                or OutlineKind.Ell
-                or OutlineKind.U
-                or OutlineKind.Polygon
-                or OutlineKind.Trapezoid
-            );
+        cushion.Outline.Kind is not (OutlineKind.Tee or OutlineKind.Ell or OutlineKind.U or OutlineKind.Polygon or OutlineKind.Trapezoid);
 
     private static void Each(Action<CushionScene> check)
     {

@@ -4,6 +4,7 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
 using CushionService.Nesting;
 
 namespace CushionService.Documents.Pictures;
@@ -16,6 +17,9 @@ internal static class CushionPicture
 {
     /// <summary>The most bytes that a picture is drawn to; what is finer is left out until it has no more.</summary>
     public const int UsualBytes = 30_000;
+
+    /// <summary>The most bytes that a call answers with.</summary>
+    public const int MostBytes = 100_000;
 
     // Prints and hatches are drawn ever more simply.
     private const int Details = 4;
@@ -44,8 +48,13 @@ internal static class CushionPicture
         int number = cushion is null && ids.Length == 1 ? 0 : Array.IndexOf(ids, cushion);
         return ids.Length == 0 ? PrintedDocument.Lacks(PictureTexts.NoCushion)
             : number < 0 ? PrintedDocument.Lacks(PictureTexts.WhichCushion([.. ids.Take(MostListed)], ids[0]))
-            : PrintedDocument.Of(Write(drafting, number, PictureSource.LayOut(drafting, number, effort, cancellation), language, view));
+            : Bounded(Write(drafting, number, PictureSource.LayOut(drafting, number, effort, cancellation), language, view));
     }
+
+    private static PrintedDocument Bounded(string picture) =>
+        System.Text.Encoding.UTF8.GetByteCount(picture) is var size && size <= MostBytes
+            ? PrintedDocument.Of(picture)
+            : PrintedDocument.Refuse(new Violation("", "document-too-long", PictureTexts.TooLarge(size, MostBytes)));
 
     /// <summary>The picture of a cushion of a quote.</summary>
     /// <param name="quote">The quote; its layouts say where prints lie.</param>

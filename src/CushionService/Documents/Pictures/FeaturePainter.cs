@@ -9,7 +9,8 @@ namespace CushionService.Documents.Pictures;
 /// tufts, where the pattern marks them.</summary>
 /// <param name="source">What is drawn.</param>
 /// <param name="sketch">Takes the shapes.</param>
-internal sealed class FeaturePainter(PictureSource source, Sketch sketch)
+/// <param name="detail">How much is drawn: 0 for all, and less the higher it is.</param>
+internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int detail)
 {
     private const double Eyelet = 5;
     private const double ButtonOfClosure = 8;
@@ -109,7 +110,13 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch)
     {
         TuftSpecification tufts = source.Cushion.Trim.Tufts!;
         double radius = Math.Max(Mm(tufts.ButtonDiameter) / 2, 5 / sketch.Scale);
-        foreach (double turn in (double[])[0.6, 2.2, 3.7, 5.3])
+        if (detail > 2)
+        {
+            sketch.Draw(seen.Seen([at, at + new PlanePoint(0.2 * radius, 0)], false, sketch.Camera), Tape);
+            return;
+        }
+
+        foreach (double turn in detail > 0 ? [] : (double[])[0.6, 2.2, 3.7, 5.3])
         {
             PlanePoint way = new(Math.Cos(turn), Math.Sin(turn));
             sketch.Draw(seen.Seen([at + radius * way, at + 2.6 * radius * way], false, sketch.Camera), Thin with { Width = 1.2 });
@@ -119,19 +126,20 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch)
         Round(seen, at, radius, new Ink(fabric, 1, Tint.Line, 1.8));
     }
 
-    private void Round(VisiblePatch seen, PlanePoint at, double radius, Ink ink) =>
-        sketch.Fill(
-            seen.Seen(
-                [
-                    .. Enumerable
-                        .Range(0, 10)
-                        .Select(i => at + radius * new PlanePoint(Math.Cos(i * Math.PI / 5), Math.Sin(i * Math.PI / 5))),
-                ],
-                true,
-                sketch.Camera
-            ),
-            ink
-        );
+    private void Round(VisiblePatch seen, PlanePoint at, double radius, Ink ink)
+    {
+        int corners = detail switch
+        {
+            0 => 12,
+            1 => 8,
+            _ => 5,
+        };
+        IEnumerable<PlanePoint> ring =
+            from i in Enumerable.Range(0, corners)
+            let turn = 2 * Math.PI * i / corners
+            select at + radius * new PlanePoint(Math.Cos(turn), Math.Sin(turn));
+        sketch.Fill(seen.Seen([.. ring], true, sketch.Camera), ink);
+    }
 
     // Two loops and two ends, as a tied pair is seen.
     private void Bow(VisiblePatch seen, PlanePoint at)

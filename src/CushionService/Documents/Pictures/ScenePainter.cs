@@ -23,7 +23,7 @@ internal sealed class ScenePainter
     {
         (_source, _sketch) = (source, sketch);
         _patches = new PatchPainter(source, sketch, detail);
-        _features = new FeaturePainter(source, sketch);
+        _features = new FeaturePainter(source, sketch, detail);
         _trims = new TrimPainter(source, sketch, _patches);
         _ties = new TiePainter(source, sketch);
     }

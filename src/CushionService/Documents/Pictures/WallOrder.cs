@@ -6,7 +6,7 @@ namespace CushionService.Documents.Pictures;
 internal static class WallOrder
 {
     private const double Slack = 0.05;
-    private const int Most = 400;
+    private const int Most = 200;
 
     /// <summary>The things from the furthest to the nearest.</summary>
     /// <param name="things">Each with where it begins and ends on the floor, as the camera's plan says; of two that lie on each other the
