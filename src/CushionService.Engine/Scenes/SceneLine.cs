@@ -24,4 +24,29 @@ public sealed record SceneLine(EdgeRef Edge, ImmutableArray<Vector> Points, Immu
             yield return outward.Dot(Patch.Surface.At(beyond) - Points[i]) < 0 ? -outward : outward;
         }
     }
+
+    /// <summary>The directions away from the panel at each point of several lines; where two lines meet, half-way between theirs.</summary>
+    public static ImmutableArray<Vector[]> OutwardOf(IReadOnlyList<SceneLine> lines)
+    {
+        // In millimetres: lines meet in a point that each rounds for itself.
+        const double Near = 0.5;
+        ImmutableArray<Vector[]> outward = [.. lines.Select(line => line.Outward().ToArray())];
+        (int Line, int Point)[] ends =
+        [
+            .. Enumerable.Range(0, lines.Count).SelectMany(i => ((int, int)[])[(i, 0), (i, lines[i].Points.Length - 1)]),
+        ];
+        for (var i = 0; i < ends.Length; i++)
+        {
+            for (int j = i + 1; j < ends.Length; j++)
+            {
+                ((int one, int at), (int other, int to)) = (ends[i], ends[j]);
+                if ((lines[one].Points[at] - lines[other].Points[to]).Size < Near)
+                {
+                    outward[one][at] = outward[other][to] = (outward[one][at] + outward[other][to]).Unit();
+                }
+            }
+        }
+
+        return outward;
+    }
 }

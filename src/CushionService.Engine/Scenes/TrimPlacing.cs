@@ -58,16 +58,9 @@ internal static class TrimPlacing
 
     private static RuffleSurface Gathered(Placings places, EdgingLoop loop, RuffleSpecification ruffle)
     {
-        var line = new List<Vector>();
-        var outward = new List<Vector>();
-        foreach (EdgeRef edge in loop.Edges)
-        {
-            ScenePart part = places.Of(places.Whole[edge.Part], places.Whole.Panels)!;
-            SceneLine at = part.LineOf(edge);
-            line.AddRange(at.Points);
-            outward.AddRange(at.Outward());
-        }
-
+        SceneLine[] lines = [.. loop.Edges.Select(edge => places.Of(places.Whole[edge.Part], places.Whole.Panels)!.LineOf(edge))];
+        Vector[] line = [.. lines.SelectMany(edge => edge.Points)],
+            outward = [.. SceneLine.OutwardOf(lines).SelectMany(edge => edge)];
         double fullness = (double)ruffle.Fullness.Numerator / (double)ruffle.Fullness.Denominator;
         return new RuffleSurface(line, outward, fullness, Placings.Mm(ruffle.Depth));
     }

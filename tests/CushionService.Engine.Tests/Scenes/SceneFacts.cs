@@ -129,7 +129,7 @@ public sealed class SceneFacts
                 }
             }
         );
-        Assert.Empty(faults.Order().Take(12));
+        Assert.True(faults.IsEmpty, string.Join('\n', faults.Order().Take(12)));
     }
 
     private static double Distance(Vector[] line, Vector at)

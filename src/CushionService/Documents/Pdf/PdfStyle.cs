@@ -32,7 +32,7 @@ internal sealed record PdfStyle
     public XPen? Pen =>
         Stroke == None
             ? null
-            : new XPen(SvgText.Colour(Stroke, 1), StrokeWidth * Scale)
+            : new XPen(SvgText.Colour(Stroke, StrokeOpacity), StrokeWidth * Scale)
             {
                 LineJoin = XLineJoin.Round,
                 DashPattern = Dash.Length == 0 ? [] : [.. Dash.Select(length => length / StrokeWidth)],
@@ -44,6 +44,8 @@ internal sealed record PdfStyle
     private double FillOpacity { get; init; } = 1;
 
     private string Stroke { get; init; } = None;
+
+    private double StrokeOpacity { get; init; } = 1;
 
     private double StrokeWidth { get; init; } = 1;
 
@@ -66,6 +68,7 @@ internal sealed record PdfStyle
                 "fill" => style with { Fill = value },
                 "fill-opacity" => style with { FillOpacity = Number(value) },
                 "stroke" => style with { Stroke = value },
+                "stroke-opacity" => style with { StrokeOpacity = Number(value) },
                 "stroke-width" => style with { StrokeWidth = Number(value) },
                 "stroke-dasharray" => style with { Dash = value == None ? [] : SvgText.Numbers(value) },
                 "font-size" => style with { FontSize = Number(value) },

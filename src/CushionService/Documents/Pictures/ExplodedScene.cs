@@ -56,7 +56,18 @@ internal sealed class ExplodedScene
     public Vector Middle(ScenePart part)
     {
         ScenePatch largest = part.Patches.Where(patch => patch.Kind != PatchKind.Hidden).MaxBy(patch => patch.Area) ?? part.Patches[0];
-        return largest.Surface.At(PlanePolygon.Middle(largest.Outline)) + ShiftOf(part);
+        PlanePoint middle = PlanePolygon.Middle(largest.Outline);
+        if (PlanePolygon.Inside(largest.Outline, middle) <= 0)
+        {
+            (PlanePoint low, PlanePoint high) = PlanePolygon.Extent(largest.Outline);
+            middle = (
+                from i in Enumerable.Range(1, 15)
+                from j in Enumerable.Range(1, 15)
+                select new PlanePoint(low.X + (high.X - low.X) * i / 16, low.Y + (high.Y - low.Y) * j / 16)
+            ).MaxBy(at => PlanePolygon.Inside(largest.Outline, at));
+        }
+
+        return largest.Surface.At(middle) + ShiftOf(part);
     }
 
     /// <summary>The panels from the furthest to the nearest: what moves down, then what is between, then what moves up.</summary>

@@ -107,6 +107,11 @@ internal static class PictureWriter
         {
             xml.WriteAttributeString("stroke", stroke.Value);
             xml.WriteAttributeString("stroke-width", Number(ink.Width));
+            if (ink.Fill is null && ink.Opacity < 1)
+            {
+                xml.WriteAttributeString("stroke-opacity", Number(ink.Opacity));
+            }
+
             style.Append(CultureInfo.InvariantCulture, $"{(style.Length > 0 ? ";" : "")}stroke:var({stroke.Variable},{stroke.Value})");
             if (ink.IsDashed)
             {

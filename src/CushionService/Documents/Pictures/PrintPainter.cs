@@ -17,8 +17,8 @@ internal sealed class PrintPainter(Sketch sketch, int detail)
     private const double HatchPitch = 17;
     private static readonly Ink Stripe = new(Tint.Print, 0.3);
     private static readonly Ink Motif = new(Tint.Print, 0.42);
-    private static readonly Ink Thread = new(null, 1, Tint.Print, 1.4);
-    private static readonly Ink Hatching = new(null, 1, Tint.Print, 1);
+    private static readonly Ink Thread = new(null, 0.35, Tint.Print, 1.4);
+    private static readonly Ink Hatching = new(null, 0.7, Tint.Print, 1);
 
     // Pointed the way that the fabric runs, counter-clockwise.
     private static readonly PlanePoint[] Diamond = [new(0, -1), new(0.6, 0), new(0, 1), new(-0.6, 0)];
@@ -124,8 +124,10 @@ internal sealed class PrintPainter(Sketch sketch, int detail)
             }
             else
             {
-                List<PlanePoint> band = PlanePolygon.Band(seen.Domain, way, middle - wide, middle + wide);
-                Polygon(seen, band, Stripe);
+                foreach (IReadOnlyList<PlanePoint> band in PlaneParts.Between(seen.Domain, way, middle - wide, middle + wide))
+                {
+                    Polygon(seen, band, Stripe);
+                }
             }
         }
     }

@@ -11,10 +11,10 @@ internal sealed class Ruffle
 
     /// <summary>The ruffle of an edge.</summary>
     /// <param name="line">The edge that it is gathered to.</param>
+    /// <param name="outward">The way out at each of its points.</param>
     /// <param name="depth">How far it reaches out, in millimetres.</param>
-    public Ruffle(SceneLine line, double depth)
+    public Ruffle(SceneLine line, Vector[] outward, double depth)
     {
-        Vector[] outward = [.. line.Outward()];
         double length = 0;
         for (int i = 0; i + 1 < line.Points.Length; i++)
         {

@@ -7,6 +7,9 @@ namespace CushionService.Documents.Pictures;
 internal sealed class ScenePainter
 {
     private const double Contour = 2.2;
+
+    // Parts side by side are drawn so much wider that no line shows between them.
+    private const double Joint = 1;
     private static readonly Ink Outline = new(null, 1, Tint.Line, Contour);
     private readonly PictureSource _source;
     private readonly Sketch _sketch;
@@ -137,9 +140,9 @@ internal sealed class ScenePainter
             Drawings.Spot[] near = [.. part.Near.Select(_sketch.At)],
                 high = [.. part.High.Select(_sketch.At)],
                 low = [.. part.Low.Select(_sketch.At)];
-            _sketch.Add([.. low, .. near.Reverse()], true, new Ink(below));
+            _sketch.Add([.. low, .. near.Reverse()], true, new Ink(below, 1, below, Joint));
             _sketch.Add([.. low, .. near.Reverse()], true, new Ink(Tint.Shade, 0.2));
-            _sketch.Add([.. near, .. high.Reverse()], true, new Ink(above));
+            _sketch.Add([.. near, .. high.Reverse()], true, new Ink(above, 1, above, Joint));
             _sketch.Add(low, false, Outline);
             _sketch.Add(high, false, Outline);
             _sketch.Add(near, false, Outline);

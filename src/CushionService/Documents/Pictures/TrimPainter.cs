@@ -144,9 +144,9 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
         }
 
         double depth = ruffle.Depth.Nanometres / 1e6;
-        foreach (SceneLine line in edging.Lines)
+        foreach ((SceneLine line, Vector[] outward) in edging.Lines.Zip(SceneLine.OutwardOf(edging.Lines)))
         {
-            Ruffle shape = new(line, depth);
+            Ruffle shape = new(line, outward, depth);
             bool upper = IsUpper(line) && edging.Place is EdgingPlace.Top or EdgingPlace.Bottom;
             int start = 0;
             for (int i = 1; i <= shape.Inner.Count; i++)
