@@ -64,4 +64,19 @@ internal static class TrimPlacing
         double fullness = (double)ruffle.Fullness.Numerator / (double)ruffle.Fullness.Denominator;
         return new RuffleSurface(line, outward, fullness, Placings.Mm(ruffle.Depth));
     }
+
+    // Each followed by the one that begins where it ends: the seams of a mirrored face are listed the other way round than its edges run.
+    private static SceneLine[] Chained(List<SceneLine> lines)
+    {
+        var chain = new List<SceneLine> { lines[0] };
+        lines.RemoveAt(0);
+        while (lines.Count > 0)
+        {
+            SceneLine next = lines.MinBy(line => (line.Points[0] - chain[^1].Points[^1]).Size)!;
+            chain.Add(next);
+            lines.Remove(next);
+        }
+
+        return [.. chain];
+    }
 }
