@@ -3,8 +3,8 @@ using CushionService.Engine.Scenes;
 
 namespace CushionService.Documents.Pictures;
 
-/// <summary>The panels of a cushion apart from each other: each moved the way that its outside faces, numbered in the order of the seams that
-/// join them.</summary>
+/// <summary>The panels of a cushion apart from each other: each moved the way that its outside faces, numbered in the order of the seams
+/// that join them.</summary>
 internal sealed class ExplodedScene
 {
     // How far panels move, as shares of the cushion's extent along, and how level a panel's outside must be to move up or down.

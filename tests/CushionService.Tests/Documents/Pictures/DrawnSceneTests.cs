@@ -57,7 +57,8 @@ public sealed class DrawnSceneTests
     public void Nearer_parts_of_a_tee_are_drawn_over_those_behind()
     {
         Drafting drafting = Draft(
-            """ "construction": "boxed", "thickness": 4, "closure": { "kind": "hand-sewn" }, "outline": { "kind": "u", "width": 30, "depth": 24, "notchWidth": 8, "notchDepth": 16 } """
+            """ "construction": "boxed", "thickness": 4, "closure": { "kind": "hand-sewn" },"""
+                + """ "outline": { "kind": "u", "width": 30, "depth": 24, "notchWidth": 8, "notchDepth": 16 } """
         );
         var scene = CushionScene.Of(drafting.Order.Cushions[0], drafting.Patterns[0]);
         var camera = new Camera(CameraTurn.None);
@@ -103,7 +104,9 @@ public sealed class DrawnSceneTests
 
     private static Drafting Striped(string grain) =>
         Draft(
-            $$""" "construction": "boxed", "outline": { "kind": "rectangle", "width": 30, "depth": 18 }, "thickness": 3, "closure": { "kind": "zipper" }{{(grain == "" ? "" : $", \"grain\": \"{grain}\"")}} """,
+            """ "construction": "boxed", "outline": { "kind": "rectangle", "width": 30, "depth": 18 }, "thickness": 3,"""
+                + """ "closure": { "kind": "zipper" }"""
+                + (grain == "" ? "" : $", \"grain\": \"{grain}\""),
             """ "repeat": { "width": 4.5, "motif": { "x": 1 } }, """
         );
 
