@@ -99,7 +99,13 @@ internal sealed class AccessControl(
 
     private async Task AdmitAsync(HttpContext http, Caller caller, Scopes needed)
     {
-        if (caller.Grant.Scopes.HasFlag(needed))
+        if (caller.Page is { } page && !page.Origins.Contains(http.Request.Headers.Origin.ToString()))
+        {
+            await RejectionWriter.ForbiddenAsync(http, "This publishable key is for pages of other origins.", ScopeNames.Of(needed));
+            return;
+        }
+
+        if (caller.Grant.Scopes.HasFlag(needed) || (caller.Page is not null && IsOfPages(http)))
         {
             http.Features.Set(caller);
             await next(http);
@@ -110,6 +116,9 @@ internal sealed class AccessControl(
         Message why = AccessTexts.NeedsScope(scope);
         await (caller.IsKnown ? RejectionWriter.ForbiddenAsync(http, why, scope) : RejectionWriter.UnknownCallerAsync(http, why));
     }
+
+    private static bool IsOfPages(HttpContext http) =>
+        http.GetEndpoint()?.Metadata.GetMetadata<PageCallAttribute>()?.Admits(http.Request) == true;
 
     private static Caller? CallerOf(AuthenticationTicket ticket, Grant limits) =>
         ticket.AuthenticationScheme == KeyHandler.SchemeName ? KeyHandler.CallerOf(ticket) : CallerOf(ticket.Principal, limits);

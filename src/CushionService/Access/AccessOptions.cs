@@ -14,6 +14,9 @@ internal sealed class AccessOptions
     /// <summary>The API keys.</summary>
     public KeyOptions[] Keys { get; init; } = [];
 
+    /// <summary>The publishable keys, which shops put into their pages.</summary>
+    public PageKeyOptions[] Publishable { get; init; } = [];
+
     /// <summary>Whose tokens are accepted.</summary>
     public TokenOptions Tokens { get; init; } = new();
 }

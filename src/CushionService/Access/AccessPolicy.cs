@@ -32,8 +32,13 @@ internal sealed class AccessPolicy
 
     private readonly FrozenDictionary<string, (Caller Caller, DateTimeOffset? NotAfter)> _keys;
 
-    private AccessPolicy(bool guarded, Grant anonymous, Grant tokens, FrozenDictionary<string, (Caller, DateTimeOffset?)> keys) =>
-        (IsGuarded, Anonymous, Tokens, _keys) = (guarded, anonymous, tokens, keys);
+    private AccessPolicy(
+        bool guarded,
+        Grant anonymous,
+        Grant tokens,
+        FrozenDictionary<string, (Caller, DateTimeOffset?)> keys,
+        FrozenDictionary<string, PageKey> pages
+    ) => (IsGuarded, Anonymous, Tokens, _keys, Pages) = (guarded, anonymous, tokens, keys, pages);
 
     /// <summary>Whether a key or an authority of tokens is configured.</summary>
     public bool IsGuarded { get; }
@@ -44,12 +49,15 @@ internal sealed class AccessPolicy
     /// <summary>The limits of a caller with a token. Its scopes are those of the token.</summary>
     public Grant Tokens { get; }
 
+    /// <summary>The publishable keys, each by itself.</summary>
+    public FrozenDictionary<string, PageKey> Pages { get; }
+
     /// <summary>Reads the configuration.</summary>
     /// <exception cref="OptionsValidationException">It is wrong somewhere; names every place.</exception>
     public static AccessPolicy Of(AccessOptions options)
     {
         List<string> errors = [];
-        bool guarded = options.Keys.Length > 0 || options.Tokens.Authority is not null;
+        bool guarded = options.Keys.Length > 0 || options.Publishable.Length > 0 || options.Tokens.Authority is not null;
         Grant anonymous = (options.Anonymous ?? new GrantOptions()).Read(guarded ? Page : Open, "Access:Anonymous", errors);
         Grant tokens = options.Tokens.Read(Known, "Access:Tokens", errors);
         if (options.Tokens is { Authority: not null, Audience: null })
@@ -63,8 +71,9 @@ internal sealed class AccessPolicy
         }
 
         FrozenDictionary<string, (Caller, DateTimeOffset?)> keys = KeysOf(options.Keys, errors);
+        FrozenDictionary<string, PageKey> pages = PagesOf(options.Publishable, errors);
         return errors.Count == 0
-            ? new AccessPolicy(guarded, anonymous, tokens, keys)
+            ? new AccessPolicy(guarded, anonymous, tokens, keys, pages)
             : throw new OptionsValidationException(AccessOptions.Section, typeof(AccessOptions), errors);
     }
 
@@ -82,6 +91,21 @@ internal sealed class AccessPolicy
 
     /// <summary>The digest that a key is configured by: SHA-256, in upper-case hexadecimal.</summary>
     public static string DigestOf(string key) => Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(key)));
+
+    private static FrozenDictionary<string, PageKey> PagesOf(PageKeyOptions[] configured, List<string> errors)
+    {
+        Dictionary<string, PageKey> pages = new(StringComparer.Ordinal);
+        foreach ((int index, PageKeyOptions key) in configured.Index())
+        {
+            string place = $"Access:Publishable:{index}";
+            if (!pages.TryAdd(key.Key ?? "", key.ReadKey(Page, place, errors)))
+            {
+                errors.Add($"{place}:Key is another's too.");
+            }
+        }
+
+        return pages.ToFrozenDictionary(StringComparer.Ordinal);
+    }
 
     private static FrozenDictionary<string, (Caller, DateTimeOffset?)> KeysOf(KeyOptions[] configured, List<string> errors)
     {

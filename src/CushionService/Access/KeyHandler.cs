@@ -34,7 +34,8 @@ internal sealed class KeyHandler(
             return Task.FromResult(AuthenticateResult.NoResult());
         }
 
-        if (key.Count != 1 || policies.Current.CallerOf(key.ToString(), clock.GetUtcNow()) is not { } caller)
+        AccessPolicy policy = policies.Current;
+        if (key.Count != 1 || (policy.CallerOf(key.ToString(), clock.GetUtcNow()) ?? PageOf(policy, key.ToString())) is not { } caller)
         {
             return Task.FromResult(AuthenticateResult.Fail("The key is not known here, or no longer."));
         }
@@ -44,4 +45,15 @@ internal sealed class KeyHandler(
         ClaimsPrincipal principal = new(new ClaimsIdentity([new Claim(ClaimTypes.Name, caller.Name)], SchemeName));
         return Task.FromResult(AuthenticateResult.Success(new AuthenticationTicket(principal, properties, SchemeName)));
     }
+
+    // Each shopper has limits of their own, and all share the workers that pages get.
+    private Caller? PageOf(AccessPolicy policy, string key) =>
+        policy.Pages.TryGetValue(key, out PageKey? page)
+            ? new Caller($"page {page.Name} {CallerAddress.Of(Context)}", page.Grant)
+            {
+                IsKnown = true,
+                IsGuest = true,
+                Page = page,
+            }
+            : null;
 }

@@ -3,7 +3,7 @@ using Microsoft.Net.Http.Headers;
 namespace CushionService.Access;
 
 /// <summary>The pages of other sites that may call from a browser: those on the list <c>Access:Origins</c>, and no
-/// others (Fetch standard, CORS).</summary>
+/// others (Fetch standard, CORS); and those of the publishable keys.</summary>
 internal static class Origins
 {
     /// <summary>Adds the policy. Without a list, no page of another site may call.</summary>
@@ -15,10 +15,18 @@ internal static class Origins
             throw new InvalidOperationException($"Access:Origins: {wrong} is no origin, such as https://shop.example.");
         }
 
+        // Read at the start: a new shop's origin takes effect with the next one.
+        string[] published =
+        [
+            .. (builder.Configuration.GetSection("Access:Publishable").Get<PageKeyOptions[]>() ?? []).SelectMany(key => key.Origins),
+        ];
         builder.Services.AddCors(cors =>
             cors.AddDefaultPolicy(policy =>
                 policy
-                    .WithOrigins(allowed)
+                    .SetIsOriginAllowed(origin =>
+                        allowed.Contains(origin, StringComparer.OrdinalIgnoreCase)
+                        || published.Contains(origin, StringComparer.OrdinalIgnoreCase)
+                    )
                     .WithMethods(HttpMethods.Get, HttpMethods.Head, HttpMethods.Post)
                     .WithHeaders(
                         HeaderNames.Accept,
@@ -55,8 +63,8 @@ internal static class Origins
         );
     }
 
-    // A scheme and a host, without a path (RFC 6454, section 6.2).
-    private static bool IsOrigin(string origin) =>
+    /// <summary>Whether a text is a scheme and a host, without a path (RFC 6454, section 6.2).</summary>
+    public static bool IsOrigin(string origin) =>
         Uri.TryCreate(origin, UriKind.Absolute, out Uri? address)
         && (address.Scheme == Uri.UriSchemeHttps || address.Scheme == Uri.UriSchemeHttp)
         && address.GetLeftPart(UriPartial.Authority).Equals(origin, StringComparison.OrdinalIgnoreCase);

@@ -42,9 +42,9 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
     {
         Outcome<TAnswer> outcome =
             received.Order is { } order
-            && caller.Grant.Forbids(order, overnight: caller.IsKnown && inTurn, purpose.UsualEffort) is { Count: > 0 } forbidden
+            && caller.Forbids(order, overnight: caller.IsKnown && inTurn, purpose.UsualEffort) is { Count: > 0 } forbidden
                 ? new Refusal(forbidden)
-                : await AnswerAsync(caller, received, purpose, inTurn, cancellation);
+                : await AnswerAsync(caller, caller.Priced(received), purpose, inTurn, cancellation);
         OrderMetrics.Count(outcome.Refusal);
         return outcome;
     }

@@ -37,6 +37,9 @@ internal sealed record Route
     /// <summary>Whether the document lists the call.</summary>
     public bool IsListed { get; private init; } = true;
 
+    /// <summary>What a page with a publishable key may have of the call beyond its scope; null for nothing.</summary>
+    public PageCallAttribute? OfPages { get; init; }
+
     /// <summary>The media types of the orders in the body; null for a call without a body.</summary>
     public string[]? Body { get; private init; }
 

@@ -35,6 +35,11 @@ internal static class RouteMapping
         endpoint.WithMetadata(new RequiresScopeAttribute(route.Scope), route.Text, route.Handler.Method);
         endpoint.WithMetadata([.. route.Parts]);
 
+        if (route.OfPages is { } pages)
+        {
+            endpoint.WithMetadata(pages);
+        }
+
         if (route.Body is not null)
         {
             endpoint.WithMetadata(new AcceptsMetadata(route.Body, typeof(Order)));

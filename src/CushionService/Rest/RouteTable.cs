@@ -12,6 +12,22 @@ namespace CushionService.Rest;
 /// OpenAPI document. A new call is a row here, and a purpose in <see cref="Purposes"/>.</summary>
 internal static class RouteTable
 {
+    // What a shop's page shows of a quote: not how the workroom cuts it, nor what its hours and its margin are.
+    private static readonly PageCallAttribute ShownInPages = new(
+        "reference",
+        "units",
+        "engine",
+        "yardage",
+        "materials",
+        "cautions",
+        "warnings",
+        "cost.currency",
+        "cost.lines",
+        "cost.total",
+        "cost.tax",
+        "cost.unpriced"
+    );
+
     /// <summary>The calls. The words of a row are part of the contract: generated clients take their names from
     /// them.</summary>
     /// <param name="orders">Answers orders.</param>
@@ -76,7 +92,10 @@ internal static class RouteTable
                     "Pieces, seams, layouts, yardage, materials, cost, steps and cautions; as HTML or PDF the ticket to print, all "
                         + "there is, or a project sheet for who sews at home; as CSV the buying list."
                 )
-            ),
+            ) with
+            {
+                OfPages = ShownInPages,
+            },
             Route.OfOrder(
                 "/labels",
                 Scopes.Quote,
@@ -112,7 +131,10 @@ internal static class RouteTable
                         + "or rotations, and, where asked, with every cushion cut from a length of its own. Cheapest first; an option "
                         + "that cannot be made is listed with the reasons."
                 )
-            ),
+            ) with
+            {
+                OfPages = new PageCallAttribute(),
+            },
             Route.OfOrder(
                 "/fits",
                 Scopes.Quote,
@@ -125,7 +147,10 @@ internal static class RouteTable
                         + "left, and the largest cushion that would fit. Fabrics without `onHand` are to be bought and are not looked "
                         + "at."
                 )
-            ),
+            ) with
+            {
+                OfPages = new PageCallAttribute(),
+            },
             Route.OfOrderLines(
                 "/quotes/stream",
                 Scopes.Batch,

@@ -2,84 +2,80 @@ using System.Collections.Immutable;
 using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
-using System.Text.RegularExpressions;
 using CushionService.Wording;
 
 namespace CushionService.Widget;
 
-/// <summary>The element <c>cushion-estimate</c> as one ES module: its parts, each after what it imports, without comments and
-/// indents.</summary>
-internal sealed partial class WidgetModule
+/// <summary>The element <c>cushion-estimate</c> as the files that a page loads: the module of the first answer, the module of the rest,
+/// and the words of other languages. Beside them all in one module, for bundlers.</summary>
+internal sealed class WidgetModule
 {
-    private const string Root = "cushion-estimate.js";
+    /// <summary>The module that a page names.</summary>
+    public const string Main = "cushion-estimate.js";
+
+    /// <summary>The same and all that it loads, in one module.</summary>
+    public const string Whole = "cushion-estimate.whole.js";
+
+    private const string Later = "later.js";
+    private const string WordsFolder = "words/";
+    private const string JavaScript = "text/javascript; charset=utf-8";
     private const int DigestInVersion = 8;
 
-    private WidgetModule(string text)
+    private WidgetModule()
     {
-        Bytes = Encoding.UTF8.GetBytes(text).ToImmutableArray();
-        Version = $"{EngineVersion.Current}-{Convert.ToHexStringLower(SHA256.HashData(Bytes.AsSpan()))[..DigestInVersion]}";
+        WidgetParts parts = new();
+        string main = parts.Join(Main),
+            later = parts.Join(Later),
+            tools = string.Join(',', parts.Tools);
+        string give = $"function tools() {{ return {{{tools}}}; }}\n",
+            rest = $"({{{tools}}}) => {{\n{later}return PARTS;\n}}";
+        string[] languages =
+        [
+            .. Names().Where(name => name.StartsWith(WordsFolder, StringComparison.Ordinal)).Order(StringComparer.Ordinal),
+        ];
+        string words = string.Join(",", languages.Select(name => $"{name[WordsFolder.Length..^".json".Length]}: {WidgetParts.Read(name)}"));
+        string within = $"const WITHIN = {{ parts: {rest}, words: {{{words}}} }};";
+        Files = new[]
+        {
+            (Main, JavaScript, main + give),
+            (Later, JavaScript, $"export const parts = {rest};\n"),
+            (Whole, JavaScript, (main + give).Replace("const WITHIN = {};", within, StringComparison.Ordinal)),
+        }
+            .Concat(languages.Select(name => (name, "application/json; charset=utf-8", WidgetParts.Read(name))))
+            .Select(file => new WidgetFile(file.Item1, file.Item2, Encoding.UTF8.GetBytes(file.Item3).ToImmutableArray()))
+            .ToImmutableArray();
+        using IncrementalHash all = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (WidgetFile file in Files)
+        {
+            all.AppendData(file.Bytes.AsSpan());
+        }
+
+        Version = $"{EngineVersion.Current}-{Convert.ToHexStringLower(all.GetHashAndReset())[..DigestInVersion]}";
         Integrity = "sha384-" + Convert.ToBase64String(SHA384.HashData(Bytes.AsSpan()));
     }
 
-    /// <summary>The module that this build serves.</summary>
-    public static WidgetModule Current { get; } = new(Joined());
+    /// <summary>The build that this service serves.</summary>
+    public static WidgetModule Current { get; } = new();
 
-    /// <summary>The engine's version and the module's digest, so that an address never changes its content.</summary>
+    /// <summary>The engine's version and the digest of all files, so that an address never changes its content.</summary>
     public string Version { get; }
 
-    /// <summary>Its digest, as a page's integrity attribute takes it (W3C Subresource Integrity).</summary>
+    /// <summary>The digest of the module that a page names, as its integrity attribute takes it (W3C Subresource Integrity).</summary>
     public string Integrity { get; }
 
-    /// <summary>Where it is served.</summary>
-    public string Path => $"/widget/{Version}/{Root}";
+    /// <summary>Where this build is served for good.</summary>
+    public string Path => $"/widget/{Version}/{Main}";
 
-    /// <summary>Its text in UTF-8.</summary>
-    public ImmutableArray<byte> Bytes { get; }
+    /// <summary>All files; the first is the module that a page names.</summary>
+    public ImmutableArray<WidgetFile> Files { get; }
 
-    private static string Joined()
-    {
-        var text = new StringBuilder();
-        Append(Root, [], text);
-        return text.ToString();
-    }
+    /// <summary>The module that a page names, in UTF-8.</summary>
+    public ImmutableArray<byte> Bytes => Files[0].Bytes;
 
-    private static void Append(string part, HashSet<string> done, StringBuilder text)
-    {
-        if (!done.Add(part))
-        {
-            return;
-        }
-
-        string source = Read(part);
-        foreach (Match import in Import().Matches(source))
-        {
-            Append(import.Groups["part"].Value, done, text);
-        }
-
-        foreach (
-            string line in Comment()
-                .Replace(Import().Replace(source, ""), "")
-                .Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-        )
-        {
-            text.Append(part != Root && line.StartsWith("export ", StringComparison.Ordinal) ? line["export ".Length..] : line)
-                .Append(line[^1] is ',' or '(' or '[' or '{' ? "" : "\n"); // Nothing ends there, so no line has to.
-        }
-    }
-
-    private static string Read(string part)
-    {
-        using Stream stream =
-            Assembly.GetExecutingAssembly().GetManifestResourceStream($"Widget/{part}")
-            ?? throw new InvalidOperationException($"The widget has no part {part}.");
-        using var reader = new StreamReader(stream);
-        return reader.ReadToEnd();
-    }
-
-    [GeneratedRegex("""^import \{[^}]*\} from "\./(?<part>[\w-]+\.js)";$""", RegexOptions.Multiline)]
-    private static partial Regex Import();
-
-    // Comments of whole lines only: what is behind code, or in a string, is left alone.
-    [GeneratedRegex(@"^\s*(//.*|/\*\*(.|\n)*?\*/\s*)$", RegexOptions.Multiline)]
-    private static partial Regex Comment();
+    private static IEnumerable<string> Names() =>
+        Assembly
+            .GetExecutingAssembly()
+            .GetManifestResourceNames()
+            .Where(name => name.StartsWith(WidgetParts.Folder, StringComparison.Ordinal))
+            .Select(name => name[WidgetParts.Folder.Length..]);
 }

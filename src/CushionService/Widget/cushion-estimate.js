@@ -1,167 +1,236 @@
-// <cushion-estimate>: how much fabric a cushion takes, while one types its sizes. No framework, no dependence, nothing kept.
+// <cushion-estimate>: how much fabric cushions take, while one types their sizes. No framework, no dependence, nothing kept.
 
-import { answerOf, headline } from "./answer.js";
-import { element } from "./elements.js";
-import { planForm } from "./form-plan.js";
-import { Form } from "./form.js";
-import { OrderDraft } from "./order-draft.js";
+import { wordsOf } from "./loaded.js";
 import { Service } from "./service.js";
-import { Words } from "./strings.js";
+import { Session } from "./session.js";
+import { Plan } from "./plan.js";
 import { sheet } from "./style.js";
+import { Words } from "./words.js";
 
-// One pauses longer than this between sizes, not between keys; with the answer's own time it stays below a tenth of a second.
-const PAUSE = 60;
-const SLOW = 200;
+const TRANSLATED = ["de", "fr", "es"];
+const ATTRIBUTES = { order: "order", strings: "strings", service: "service", language: "language", "publishable-key": "publishableKey" };
+// A framework may set the order a little after it has put the element into the page.
+const PATIENCE = 1500;
 
 /**
- * Attributes: `service`, where the service is; the module's own origin when left out.
- * Properties, or as JSON in a <script type="application/json"> child: `order`, the shop's part of an order,
- * whose first cushion is what is first shown; `strings`, words instead of ours.
- * Events, bubbling, each with { order, answer } as detail: `estimate` for every answer, `add-to-basket` when the button is pressed.
+ * Attributes: service, language, publishable-key, name; order and strings as JSON. Properties of the same names, live.
+ * Events, bubbling: ready, change, estimate, fault, add-to-basket; the last may be answered by detail.respondWith(promise).
  */
 export class CushionEstimate extends HTMLElement {
-  #answer = null;
-  #asked = null;
-  #pause = 0;
+  static formAssociated = true;
+  static observedAttributes = [...Object.keys(ATTRIBUTES), "lang"];
+
+  #given = {};
+  #session = null;
+  #soon = false;
+  #patience = 0;
+  #internals = this.attachInternals();
+
+  constructor() {
+    super();
+    this.attachShadow({ mode: "open", delegatesFocus: true }).adoptedStyleSheets.push(sheet);
+  }
 
   connectedCallback() {
-    this.shadowRoot ?? this.attachShadow({ mode: "open" }).adoptedStyleSheets.push(sheet);
-    const given = JSON.parse(this.querySelector('script[type="application/json"]')?.textContent ?? "{}");
-    this.order ??= given.order;
-    this.strings ??= given.strings;
-    this.#start();
+    // What was set before the element was defined lies over the accessors.
+    for (const name of Object.values(ATTRIBUTES)) {
+      if (Object.hasOwn(this, name)) {
+        const value = this[name];
+        delete this[name];
+        this[name] = value;
+      }
+    }
+    if (this.shadowRoot.childElementCount === 0) {
+      this.#bones();
+    }
+    this.#session ? this.#session.ask() : this.#later();
   }
 
   disconnectedCallback() {
-    this.#forget();
+    clearTimeout(this.#patience);
+    this.#session?.stop();
   }
 
-  #forget() {
-    clearTimeout(this.#pause);
-    this.service?.cancel();
+  attributeChangedCallback(name, old, text) {
+    if (name !== "lang" && text !== null) {
+      this[ATTRIBUTES[name]] = text;
+    } else {
+      this.#later();
+    }
   }
 
-  async #start() {
-    this.words = new Words(this.strings, this.order.fabrics, this.closest("[lang]")?.lang);
-    this.service = new Service(this.getAttribute("service") ?? new URL(import.meta.url).origin);
-    this.status = element("p", { role: "status", part: "status" });
-    this.body = element("div", { part: "answer" });
-    this.shadowRoot.replaceChildren(this.status);
-    this.status.textContent = this.words.say("working");
-    const catalogue = await this.service.catalogue().catch(() => null);
-    if (!this.isConnected) {
+  /** The shop's part of an order: an object, or its JSON. */
+  get order() {
+    return this.#given.order ?? this.#written().order;
+  }
+
+  set order(value) {
+    this.#take("order", value);
+  }
+
+  /** Words instead of ours, by key. */
+  get strings() {
+    return this.#given.strings ?? this.#written().strings;
+  }
+
+  set strings(value) {
+    this.#take("strings", value);
+  }
+
+  /** Where the service is; where the module is from when left out. */
+  get service() {
+    return this.#given.service ?? new URL(import.meta.url).origin;
+  }
+
+  set service(value) {
+    this.#take("service", value);
+  }
+
+  /** A language tag; that of the page when left out. */
+  get language() {
+    return this.#given.language ?? languageAt(this);
+  }
+
+  set language(value) {
+    this.#take("language", value);
+  }
+
+  /** The shop's publishable key, where the service wants one. */
+  get publishableKey() {
+    return this.#given.publishableKey ?? null;
+  }
+
+  set publishableKey(value) {
+    this.#take("publishableKey", value);
+  }
+
+  formResetCallback() {
+    this.#session?.stop();
+    this.#session = null;
+    this.#later();
+  }
+
+  #take(name, value) {
+    const before = JSON.stringify(this.#given[name]);
+    this.#given[name] = value ?? undefined;
+    // Frameworks set an equal object at every turn.
+    if (JSON.stringify(this.#given[name]) !== before) {
+      this.#later();
+    }
+  }
+
+  #written() {
+    const script = this.querySelector('script[type="application/json"]');
+    try {
+      return script ? JSON.parse(script.textContent) : {};
+    } catch (reason) {
+      return { order: { broken: reason.message } };
+    }
+  }
+
+  // Several properties that are set one after the other are one change.
+  #later() {
+    if (!this.#soon && this.isConnected) {
+      this.#soon = true;
+      queueMicrotask(() => {
+        this.#soon = false;
+        this.isConnected && this.#begin();
+      });
+    }
+  }
+
+  async #begin() {
+    const [order, strings, language] = [this.#order(), this.strings, this.language];
+    const words = new Words(typeof strings === "string" ? JSON.parse(strings) : strings, order.fabrics, language, await this.#pack(language));
+    if (this.#soon || !this.isConnected) {
       return;
     }
-    catalogue === null ? this.#outage(() => this.#start()) : this.#open(catalogue);
-  }
-
-  #open(catalogue) {
-    this.catalogue = catalogue;
-    this.draft = new OrderDraft(this.order);
-    this.form = new Form(this.words, (pointer, text) => this.#typed(pointer, text));
-    this.basket = element("button", { type: "button", part: "basket", disabled: true }, this.words.say("basket"));
-    this.basket.addEventListener("click", () => this.#add());
-    const result = element(
-      "section",
-      { class: "result", "aria-label": this.words.say("buy") },
-      element("p", { class: "buy", "aria-hidden": true }, this.words.say("buy")),
-      this.status,
-      this.body,
-      this.basket,
-    );
-    this.shadowRoot.replaceChildren(element("div", { class: "estimate" }, this.form.element, result));
-    this.#settle();
-    this.#ask();
-  }
-
-  #typed(pointer, text) {
-    this.draft.type(pointer, text);
-    if (this.plan.find((field) => field.pointer === pointer)?.choices.length > 0) {
-      this.#settle();
-    }
-    this.#soon();
-  }
-
-  // What is chosen decides which fields there are, and a field that appears may be a choice itself: a few rounds settle it.
-  #settle() {
-    const fabrics = this.order.fabrics.map((fabric) => fabric.id);
-    const planned = () => planForm(this.catalogue, (pointer) => this.draft.value(pointer), fabrics);
-    this.draft.settle(planned());
-    this.plan = planned();
-    this.form.show(this.plan, this.draft);
-  }
-
-  #soon() {
-    this.#forget();
-    this.basket.disabled = true;
-    this.#pause = setTimeout(() => this.#ask(), PAUSE);
-  }
-
-  async #ask() {
-    const missing = this.plan.filter((field) => field.required && !this.draft.has(field.pointer));
-    if (missing.length > 0) {
-      this.form.refuse([]);
-      return this.#say(this.words.say("needed", { fields: missing.map((field) => this.words.label(field.pointer)).join(", ") }), "");
-    }
-    const slow = setTimeout(() => this.#busy(), SLOW);
-    const order = this.draft.order(this.plan, this.catalogue);
-    const outcome = await this.service.quote(order);
-    clearTimeout(slow);
-    if (outcome === null) {
+    clearTimeout(this.#patience);
+    const service = new Service(this.service, this.publishableKey, language);
+    if (order.cause) {
+      const tell = () => this.#unset(words, order.cause);
+      this.#patience = order.missing ? setTimeout(tell, PATIENCE) : tell();
       return;
     }
-    this.removeAttribute("aria-busy");
-    outcome.answer ? this.#show(order, outcome.answer) : outcome.problem ? this.#refuse(outcome.problem) : this.#outage(() => this.#ask());
+    const first = this.#session === null;
+    this.#session?.stop();
+    const plan = new Plan(order, this.id, this.publishableKey !== null, this.#session?.plan);
+    this.#session = new Session(this, words, service, plan);
+    this.shadowRoot.replaceChildren(this.#session.element);
+    this.#session.start();
+    first && this.tell("ready", { cushions: plan.drafts.length, language });
   }
 
-  #busy() {
-    this.setAttribute("aria-busy", "true");
-    this.#say(this.words.say("working"), "working", [...this.body.childNodes]);
-  }
-
-  #show(order, answer) {
-    [this.#asked, this.#answer] = [order, answer];
-    this.form.refuse([]);
-    this.#say(headline(answer, this.words), "answered", answerOf(answer, this.words));
-    this.basket.disabled = false;
-    this.#tell("estimate");
-  }
-
-  #refuse(problem) {
-    const homeless = this.form.refuse(problem.violations);
-    this.#say(
-      this.words.say("refused", { count: problem.violations.length }),
-      "refused",
-      homeless.map((text) => element("p", { class: "fault" }, text)),
-    );
-  }
-
-  #outage(again) {
-    this.removeAttribute("aria-busy");
-    const retry = element("button", { type: "button" }, this.words.say("retry"));
-    retry.addEventListener("click", again);
-    this.#say(this.words.say("outage"), "outage", [retry]);
-    if (!this.body.isConnected) {
-      this.shadowRoot.append(this.body);
+  // The order, or why there is none.
+  #order() {
+    let order = this.order;
+    if (typeof order === "string") {
+      try {
+        order = JSON.parse(order);
+      } catch (reason) {
+        order = { broken: reason.message };
+      }
     }
+    return order === undefined || order === null
+      ? { missing: true, cause: 'No order: set the property "order", or put it into a <script type="application/json"> in the element.' }
+      : order.broken
+        ? { cause: `The order is no JSON: ${order.broken}` }
+        : !Array.isArray(order.fabrics) || order.fabrics.length === 0 || order.fabrics.some((fabric) => typeof fabric?.id !== "string")
+          ? { cause: 'The order needs "fabrics", each with an "id".' }
+          : order;
   }
 
-  #say(text, state, body = []) {
-    this.dataset.state = state;
-    if (this.status.textContent !== text) {
-      this.status.textContent = text;
+  async #pack(language) {
+    const tag = `${language}`.toLowerCase().split("-")[0];
+    if (!TRANSLATED.includes(tag)) {
+      return {};
     }
-    this.body.replaceChildren(...body);
+    return wordsOf(tag);
   }
 
-  #add() {
-    this.#tell("add-to-basket");
-    this.status.textContent = this.words.say("added");
+  #unset(words, cause) {
+    console.error(`cushion-estimate: ${cause}`, this);
+    // What the page has in the element for readers without scripts is a way on.
+    const sentence = Object.assign(document.createElement("p"), { className: "fault", textContent: words.say("fault.order") });
+    sentence.setAttribute("role", "status");
+    this.shadowRoot.replaceChildren(sentence, document.createElement("slot"));
+    this.dataset.state = "fault";
+    this.tell("fault", { kind: "order", status: 0, cause });
   }
 
-  #tell(name) {
-    this.dispatchEvent(new CustomEvent(name, { bubbles: true, composed: true, detail: { order: this.#asked, answer: this.#answer } }));
+  // The room that the form will take, before there are words.
+  #bones() {
+    const bones = Object.assign(document.createElement("div"), { className: "estimate bones" });
+    this.shadowRoot.replaceChildren(bones);
+  }
+
+  tell(name, detail) {
+    this.dispatchEvent(new CustomEvent(name, { bubbles: true, composed: true, detail }));
+  }
+
+  /** What a form of the page sends: the order under the element's name, and the lines of the basket under NAME-lines. */
+  value(order, lines) {
+    if (order === null) {
+      this.#internals.setFormValue(null);
+      this.#internals.setValidity({ customError: true }, " ");
+      return;
+    }
+    const data = new FormData();
+    data.set(this.getAttribute("name") ?? "cushion", JSON.stringify(order));
+    data.set(`${this.getAttribute("name") ?? "cushion"}-lines`, JSON.stringify(lines));
+    this.#internals.setFormValue(data);
+    this.#internals.setValidity({});
   }
 }
 
-customElements.define("cushion-estimate", CushionEstimate);
+function languageAt(element) {
+  for (let at = element; at; at = at.getRootNode().host) {
+    const found = at.closest("[lang]");
+    if (found) {
+      return found.lang;
+    }
+  }
+  return document.documentElement.lang || "en";
+}
+
+customElements.get("cushion-estimate") ?? customElements.define("cushion-estimate", CushionEstimate);

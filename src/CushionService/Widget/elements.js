@@ -10,12 +10,22 @@ export function drawn(name, attributes = {}, ...children) {
   return filled(document.createElementNS(SVG, name), attributes, children);
 }
 
+export function button(text, pressed, attributes = {}) {
+  const made = element("button", { type: "button", ...attributes }, text);
+  made.addEventListener("click", pressed);
+  return made;
+}
+
+export function folded(summary, attributes, ...children) {
+  return element("details", attributes, element("summary", {}, summary), ...children);
+}
+
 function filled(made, attributes, children) {
   for (const [name, value] of Object.entries(attributes)) {
-    if (value !== null && value !== false) {
+    if (value !== null && value !== undefined && value !== false) {
       made.setAttribute(name, value === true ? "" : value);
     }
   }
-  made.append(...children.filter((child) => child !== null));
+  made.append(...children.filter((child) => child !== null && child !== undefined));
   return made;
 }

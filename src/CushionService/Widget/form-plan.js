@@ -1,100 +1,77 @@
-// Which fields an order of one cushion has, by the service's catalogue and by what is chosen so far.
+// Which fields an order of one cushion has, by the catalogue and by what is chosen so far.
 
-const CUSHION = "/cushions/*/";
-const OUTLINE = `${CUSHION}outline/kind`;
-const CLOSURE = `${CUSHION}closure/kind`;
-const EDGING = `${CUSHION}edging/kind`;
-const FILL = `${CUSHION}fill/kind`;
+import { CATALOGUE } from "./catalogue.js";
+
+export const CUSHION = "/cushions/*/";
+export const OUTLINE = `${CUSHION}outline/kind`;
+export const CONSTRUCTION = `${CUSHION}construction`;
+export const THICKNESS = `${CUSHION}thickness`;
+export const FABRIC = `${CUSHION}fabrics/top`;
+export const QUANTITY = `${CUSHION}quantity`;
+
+/** What is drawn as a filled cover, and not as a block. */
+export const SOFT = ["knife-edge", "flanged", "mitred", "gathered-corner"];
 
 /** The fields to show, in order, each with its group, its choices and whether it must be filled in. */
-export function planForm(catalogue, chosen, fabrics) {
-  const known = new Map(catalogue.fields.map((field) => [field.pointer, field]));
+export function planForm(chosen, fabrics) {
   const plan = [];
-  const add = (group, pointer, required, choices) => {
-    const field = known.get(pointer);
-    const options = required || field.choices.length === 0 ? (choices ?? field.choices) : ["", ...field.choices];
-    const single = field.type === "length" || field.type === "number" || options.length > 0;
-    if (single && field.type !== "list") {
-      plan.push({ ...field, group, required, choices: options });
+  const add = (group, name, required, choices) => {
+    const [type, minimum, maximum, usual, own] = CATALOGUE.fields[name] ?? ["choice", null, null, null, []];
+    const options = required || own.length === 0 ? (choices ?? own) : ["", ...own];
+    const pointer = CUSHION + name;
+    if (type === "length" || type === "number" || options.length > 0) {
+      plan.push({ pointer, type, minimum, maximum, default: usual, group, required, choices: options });
     }
     return options.includes(chosen(pointer)) ? chosen(pointer) : options[0];
   };
 
-  add("shape", "/units", true);
-  const kind = add(
-    "shape",
-    `${CUSHION}construction`,
-    true,
-    catalogue.constructions.map((each) => each.kind),
-  );
-  const construction = catalogue.constructions.find((each) => each.kind === kind);
-  const drawable = catalogue.outlines.filter((each) => construction.outlines.includes(each.kind) && canBeTyped(each, known));
-  const shape = add(
-    "shape",
-    OUTLINE,
-    true,
-    drawable.map((each) => each.kind),
-  );
-  for (const field of drawable.find((each) => each.kind === shape).fields) {
-    add("shape", field.pointer, field.required);
+  const construction = CATALOGUE.constructions[add("kind", "construction", true, Object.keys(CATALOGUE.constructions))];
+  const shape = add("kind", "outline/kind", true, construction.outlines);
+  for (const [name, required] of CATALOGUE.outlines[shape]) {
+    add(required ? "size" : "more", `outline/${name}`, required);
   }
   if (construction.thickness) {
-    add("shape", `${CUSHION}thickness`, true);
+    add("size", "thickness", true);
   }
-  for (const field of construction.fields) {
-    for (const pointer of scalars(field, known)) {
-      add("shape", pointer, field.required);
-    }
+  for (const [name, required] of construction.fields) {
+    add(required ? "size" : "more", name, required);
   }
-
-  const { closures } = construction;
-  const closure = add(
-    "making",
-    CLOSURE,
-    true,
-    closures.map((each) => each.kind),
-  );
-  const { sides } = closures.find((each) => each.kind === closure);
-  if (sides.length > 1) {
-    add("making", `${CUSHION}closure/side`, true, sides);
+  const closure = add("making", "closure/kind", true, Object.keys(construction.closures));
+  if (construction.closures[closure].length > 1) {
+    add("making", "closure/side", true, construction.closures[closure]);
   }
   if (construction.edgings.length > 0) {
-    const edging = add("making", EDGING, true, ["plain", ...construction.edgings.map((each) => each.kind)]);
+    const edging = add("making", "edging/kind", true, ["plain", ...construction.edgings]);
     if (edging === "ruffle" || edging === "flange") {
-      add("making", `${CUSHION}edging/depth`, true);
+      add("making", "edging/depth", true);
     }
     if (edging !== "plain" && fabrics.length > 1) {
-      add("making", `${CUSHION}edging/fabric`, true, fabrics);
+      add("making", "edging/fabric", true, fabrics);
     }
   }
-  const hasBlock = construction.thickness || construction.fields.some((field) => field.pointer === `${CUSHION}length`);
-  const fill = add(
-    "making",
-    FILL,
-    true,
-    known.get(FILL).choices.filter((each) => each !== "foam" || hasBlock),
-  );
-  if (fill === "loose") {
-    add("making", `${CUSHION}fill/material`, true);
+  const hasBlock = construction.thickness || construction.fields.some(([name]) => name === "length");
+  const fills = CATALOGUE.fields["fill/kind"][4].filter((each) => ["foam", "loose", "none"].includes(each) && (each !== "foam" || hasBlock));
+  if (add("making", "fill/kind", true, fills) === "loose") {
+    add("making", "fill/material", true);
   }
   if (fabrics.length > 1) {
-    add("fabric", `${CUSHION}fabrics/top`, true, fabrics);
+    add("fabric", "fabrics/top", true, fabrics);
   }
-  add("fabric", `${CUSHION}quantity`, true);
+  add("fabric", "quantity", true);
   return plan;
 }
 
-// An outline whose corners are listed is drawn, not typed into a form.
-function canBeTyped(outline, known) {
-  return outline.fields.every((field) => !field.required || known.get(field.pointer).type !== "list");
-}
-
-// A group that must be there is shown by what it must hold; a group that may be left out is the workroom's, not the shopper's.
-function scalars(field, known) {
-  if (known.get(field.pointer).type !== "group") {
-    return [field.pointer];
-  }
-  return field.required
-    ? [...known.values()].filter((each) => each.required && each.pointer.startsWith(`${field.pointer}/`)).map((each) => each.pointer)
-    : [];
+/** Where a size has its field at the drawing: under it, to its right, to its left; null for none. */
+export function dockOf(pointer, construction) {
+  const name = pointer.slice(CUSHION.length);
+  const soft = SOFT.includes(construction) || construction === "bolster";
+  return pointer === THICKNESS
+    ? "start"
+    : name === "length" || (construction !== "bolster" && ["outline/width", "outline/diameter", "outline/frontWidth", "outline/sideLength"].includes(name))
+      ? "under"
+      : name === "outline/depth" || (construction === "bolster" && ["outline/diameter", "outline/width"].includes(name))
+        ? "end"
+        : soft && name === "flange/width"
+          ? "start"
+          : null;
 }

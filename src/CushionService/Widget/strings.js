@@ -1,90 +1,70 @@
-// Every word that the element shows by itself. Labels are looked up by the field's place in an order, choices by place and value.
-
-import { showNumber } from "./lengths.js";
+// The words in English. Another language is a file of the same keys in the folder words; what it lacks is English.
 
 export const STRINGS = {
-  shape: "Shape",
-  making: "Making",
-  fabric: "Fabric and number",
-  range: "{minimum} to {maximum}",
+  buy: "You need",
+  spoken: "You need {list}. {total}",
+  of: "{quantity} of {fabric}",
+  total: "Total {total}",
+  unpriced: "Not in the price: {items}.",
+  "code.wider-than-fabric": "{fabric} is too narrow for one piece of this size.",
+  tax: "without tax",
+  cushion: "Cushion",
+  cushionNumber: "Cushion {number}",
+  addCushion: "Add a cushion",
+  removeCushion: "Remove {name}",
+  cushions: "Cushions of this plan",
+  picture: "{construction}, {outline}: {sizes}",
+  more: "More sizes",
+  making: "Closure, edging, filling",
   usual: "As usual",
   optional: "{label} (optional)",
-  of: "{quantity} of {fabric}",
-  buy: "You need",
-  proven: "No layout could be sold shorter.",
-  needed: "Still needed: {fields}.",
+  range: "{minimum} to {maximum}",
+  reads: "= {length}",
+  required: "Fill in {label}.",
+  units: "Units",
   working: "Working it out…",
-  refused: "Please check: {count}",
-  outage: "The service cannot be reached. What you entered is kept.",
+  busyWait: "Many are asking just now. Your turn comes in a moment…",
+  needed: "Still needed: {fields}",
+  check: "Please check: {fields}",
+  help: "This would help:",
+  trying: "Looking for a way…",
+  "fault.order": "The size calculator is not set up on this page yet. Please ask the shop.",
+  "fault.setup": "The size calculator does not work on this page just now. Your sizes are kept; please ask the shop.",
+  "fault.busy": "Too many are asking just now. Your sizes are kept.",
+  "fault.outage": "The calculator cannot be reached. Your sizes are kept.",
+  "fault.slow": "That takes longer than it should. Your sizes are kept.",
+  "fault.offline": "You are offline. Your sizes are kept.",
   retry: "Try again",
-  layout: "Layout on {fabric}: {count} pieces, {length} long on {width} of usable width",
-  pieces: "Pieces to cut: {count}",
-  piece: "{number}: {part}, {width} × {length}",
-  several: "{piece}, {quantity} times",
-  materials: "What to buy",
-  item: "Item",
-  quantity: "Quantity",
-  amount: "Price",
-  charges: "Making and charges",
-  total: "Total, without tax",
-  unpriced: "Not in the price: {items}.",
-  cautions: "Cautions",
-  "/cushions/*/fabrics/top": "Fabric",
+  how: "How so?",
   basket: "Add to basket",
+  adding: "Adding…",
   added: "Added to the basket.",
+  sent: "Passed on to the shop.",
+  notAdded: "It was not added. Please try again.",
+  ".fabrics top": "Fabric",
+  ".closure": "Closure",
+  ".closure side": "Closure side",
+  ".edging": "Edge",
+  ".edging depth": "Edge width",
+  ".edging fabric": "Edge fabric",
+  ".fill": "Filling",
+  ".fill material": "Filling of",
+  ".outline": "Shape",
+  ".construction": "Made as",
+  ".flange width": "Flange",
+  ".backOffset": "Back set over",
+  ".thickness": "Height",
+  ".length": "Length",
+  "=zipper": "Zipper",
+  "=plain": "Plain edge",
+  "=welt": "Welt (piping)",
+  "=loose": "Loose filling",
+  "=none": "Cover only",
+  "=knife-edge": "Pillow",
+  "=boxed": "Box",
+  "=circle": "Round",
+  "=tee": "T-shape",
+  "=ell": "L-shape",
+  "=u": "U-shape",
+  "=d-shape": "D-shape",
 };
-
-/** The element's words: what the shop gives, else ours, else the name itself made readable. */
-export class Words {
-  constructor(own = {}, fabrics = [], locale = undefined) {
-    this.own = own;
-    this.names = new Map(fabrics.map((fabric) => [fabric.id, fabric.label ?? fabric.id]));
-    this.locale = locale;
-  }
-
-  /** A fabric's or an item's name for people. */
-  name(id) {
-    return this.names.get(id) ?? id;
-  }
-
-  number(value, unit) {
-    return showNumber(value, unit, this.locale);
-  }
-
-  amount(value, unit) {
-    return unit === "each" ? this.number(value) : `${this.number(value, unit)} ${unit.replace("-", " ")}`;
-  }
-
-  say(key, holes = {}) {
-    const text = this.own[key] ?? STRINGS[key] ?? key;
-    return text.replace(/\{(\w+)\}/g, (hole, name) => holes[name] ?? hole);
-  }
-
-  /** The name of a field: a kind by its group's, a size of the outline by its own, what else belongs to a group by both. */
-  label(pointer) {
-    const [own, group] = pointer.split("/").reverse();
-    const name = own === "kind" ? group : ["", "*", "outline"].includes(group) ? own : `${group} ${own}`;
-    return this.own[pointer] ?? STRINGS[pointer] ?? readable(name);
-  }
-
-  choice(pointer, value) {
-    return (
-      this.names.get(value) ??
-      this.own[`${pointer}=${value}`] ??
-      (value === "" ? this.say("usual") : pointer === "/units" ? value : readable(value))
-    );
-  }
-
-  /** What a field means: the first words of the catalogue's description. */
-  hint(field) {
-    return this.own[`${field.pointer}#hint`] ?? /^[^,;.]*/.exec(field.description)[0];
-  }
-}
-
-function readable(name) {
-  const words = name
-    .replace(/([a-z])([A-Z])/g, "$1 $2")
-    .replaceAll("-", " ")
-    .toLowerCase();
-  return words[0].toUpperCase() + words.slice(1);
-}

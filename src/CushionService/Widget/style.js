@@ -1,71 +1,132 @@
-// How the element looks. A page themes it by the custom properties of :host; nothing is shown by colour alone.
+// How the element looks. A page themes it by the custom properties of :host; nothing is shown by colour alone. Sizes are in rem and cqi,
+// directions are those of the text but for the drawing, colours follow the page's color-scheme.
 
 export const sheet = new CSSStyleSheet();
 
 sheet.replaceSync(`
 :host {
-  --_ink: var(--cushion-ink, #22302c);
-  --_soft: var(--cushion-soft, #55635e);
-  --_paper: var(--cushion-paper, #fff);
-  --_line: var(--cushion-line, #7d8a84);
-  --_accent: var(--cushion-accent, #1d5c4d);
-  --_on-accent: var(--cushion-on-accent, #fff);
-  --_fault: var(--cushion-fault, #9c1c1c);
-  --_radius: var(--cushion-radius, 4px);
-  display: block; font-variant-numeric: tabular-nums; container-type: inline-size; color: var(--_ink); background: var(--_paper);
-  font: var(--cushion-font, 1rem/1.45 system-ui, sans-serif);
+  --_ink: var(--cushion-ink, light-dark(#1f2a27, #e9eeeb));
+  --_soft: var(--cushion-soft, light-dark(#55635e, #aab8b1));
+  --_paper: var(--cushion-paper, light-dark(#fff, #17201d));
+  --_wash: var(--cushion-wash, light-dark(#f4f6f4, #202b27));
+  --_line: var(--cushion-line, light-dark(#76837d, #84928b));
+  --_accent: var(--cushion-accent, light-dark(#1d5c4d, #8fd3bf));
+  --_on-accent: var(--cushion-on-accent, light-dark(#fff, #10201b));
+  --_fault: var(--cushion-fault, light-dark(#9c1c1c, #ffb3a9));
+  --_fabric: light-dark(#d9e4dd, #3d5a50);
+  --_radius: var(--cushion-radius, 8px);
+  display: block !important; box-sizing: border-box; inline-size: auto; min-inline-size: min(100%, 17rem) !important; max-inline-size: 100%;
+  flex: 1 1 20rem; align-self: stretch; justify-self: stretch; color-scheme: inherit;
 }
-:host([hidden]) { display: none; }
+:host([hidden]) { display: none !important; }
+.estimate {
+  all: initial; display: block; container: estimate / inline-size; contain-intrinsic-inline-size: 56rem; min-inline-size: 16rem;
+  font: var(--cushion-font, 1rem/1.4 system-ui, sans-serif); font-variant-numeric: tabular-nums;
+  color: var(--_ink); background: var(--_paper); color-scheme: inherit; text-align: start; overflow-wrap: break-word;
+}
 * { box-sizing: border-box; }
-p, figure, ul { margin: 0; }
-.estimate { display: grid; gap: 1.5rem; }
-fieldset { border: 0; margin: 0 0 1.25rem; padding: 0; min-width: 0; }
-legend { padding: 0; font-weight: 600; margin-bottom: .5rem; }
-.fields { display: grid; gap: .9rem 1rem; grid-template-columns: repeat(auto-fill, minmax(min(100%, 12rem), 1fr)); align-items: start; }
-.field { display: grid; gap: .25rem; }
+p, ul, fieldset { margin: 0; padding: 0; border: 0; min-inline-size: 0; }
+ul { list-style: none; }
+.unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+:focus-visible { outline: 3px solid var(--_accent); outline-offset: 2px; }
+input, select, button { font: inherit; color: inherit; letter-spacing: inherit; }
 input[type=text], select {
-  font: inherit; color: inherit; background: var(--_paper); width: 100%; min-height: 2.75rem; padding: .4rem .6rem;
+  inline-size: 100%; min-block-size: 2.75rem; padding: .35rem .6rem; background: var(--_paper);
   border: 1px solid var(--_line); border-radius: var(--_radius);
 }
-[aria-invalid=true] { border: 2px solid var(--_fault); }
-:focus-visible { outline: 3px solid var(--_accent); outline-offset: 2px; }
-.hint { color: var(--_soft); font-size: .85rem; }
-.fault { color: var(--_fault); font-size: .9rem; font-weight: 600; }
-.fault::before { content: "▲ " / ""; }
-.result { border-top: 2px solid var(--_ink); padding-top: 1rem; min-width: 0; }
-.buy { color: var(--_soft); }
-[role=status] { font-size: 1.5rem; line-height: 1.25; font-weight: 650; }
-:host(:not([data-state=answered])) .buy { visibility: hidden; }
-:host(:not([data-state=answered])) [role=status] { font-size: 1.05rem; }
-:host([data-state=working]) [part=answer] { opacity: .55; }
-[part=answer] { display: grid; gap: .9rem; margin: .5rem 0 1rem; }
-.because { color: var(--_soft); font-size: .9rem; }
-.warning { border-left: 4px solid var(--_ink); padding-left: .7rem; }
-.sketch { max-width: 26rem; }
-.sketch.long { max-width: none; overflow-x: auto; }
-.sketch svg { display: block; width: 100%; height: auto; }
-.sketch.long svg { width: auto; }
-.waste { stroke: var(--_ink); stroke-width: 1.5; }
-.hatch { stroke: var(--_line); stroke-width: 1; }
-.piece { fill: var(--_paper); stroke: var(--_ink); stroke-width: 1; }
-text { fill: var(--_ink); text-anchor: middle; font-weight: 600; }
-figcaption { font-size: .85rem; color: var(--_soft); margin-top: .35rem; }
-summary { cursor: pointer; font-weight: 600; padding: .25rem 0; }
-details ul { padding-left: 1.2rem; display: grid; gap: .35rem; }
-table { border-collapse: collapse; width: 100%; }
-caption { text-align: left; font-weight: 600; padding-bottom: .25rem; }
-th, td { text-align: left; padding: .35rem .5rem .35rem 0; border-top: 1px solid var(--_line);
-  vertical-align: top; font-weight: 400; overflow-wrap: anywhere; }
-thead th { border-top: 0; font-size: .85rem; color: var(--_soft); }
-tfoot th, tfoot td { border-top: 2px solid var(--_ink); font-weight: 650; }
-.money { text-align: right; padding-right: 0; white-space: nowrap; }
+[aria-invalid=true] { border: 2px solid var(--_fault) !important; }
 button {
-  font: inherit; font-weight: 600; min-height: 2.75rem; padding: .5rem 1.2rem; cursor: pointer;
-  color: var(--_on-accent); background: var(--_accent); border: 2px solid var(--_accent); border-radius: var(--_radius);
+  min-block-size: 2.75rem; padding: .45rem 1rem; cursor: pointer; text-align: start; background: var(--_paper);
+  border: 1px solid var(--_line); border-radius: var(--_radius); touch-action: manipulation;
 }
-button:disabled { cursor: default; color: var(--_soft); background: var(--_paper); border: 2px dashed var(--_line); }
-@container (min-width: 52rem) {
-  .estimate { grid-template-columns: minmax(0, 1.1fr) minmax(0, 1fr); gap: 2.5rem; }
-  .result { border-top: 0; border-left: 2px solid var(--_ink); padding: 0 0 0 1.75rem; }
+.basket { font-weight: 650; text-align: center; color: var(--_on-accent); background: var(--_accent); border: 2px solid var(--_accent); }
+button:disabled { cursor: default; color: var(--_soft); background: var(--_wash); border: 2px dashed var(--_line); }
+.layout, .make, .more, .reasons { display: grid; grid-template-columns: minmax(0, 1fr); gap: .9rem; align-content: start; min-inline-size: 0; }
+form { display: grid; gap: .7rem; min-inline-size: 0; }
+.tabs { display: flex; flex-wrap: wrap; gap: .4rem; }
+.tab { min-block-size: 2.25rem; padding: .2rem .7rem; }
+.tab.add { border-style: dashed; }
+.tabs span { display: inline-flex; }
+.head { display: flex; flex-wrap: wrap; gap: .4rem; justify-content: space-between; }
+.kinds { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: .4rem; }
+.kind[open] { grid-column: 1 / -1; }
+summary { cursor: pointer; font-weight: 600; padding: .45rem 0; border-radius: 4px; }
+.kind > summary { overflow-wrap: normal; hyphens: auto; display: flex; align-items: center; gap: .4rem; min-block-size: 2.75rem; padding: .2rem .5rem; font-weight: 600; line-height: 1.15;
+  border: 1px solid var(--_line); border-radius: var(--_radius); list-style: none; }
+.kind > summary::-webkit-details-marker { display: none; }
+.kind > summary::after { content: "▾" / ""; margin-inline-start: auto; }
+.kind small { display: block; font-size: .75rem; font-weight: 400; color: var(--_soft); }
+.glyph { inline-size: 2rem; block-size: 1.5rem; flex: none; fill: var(--_fabric); stroke: var(--_ink); stroke-width: 1.3; stroke-linejoin: round; }
+.tiles input, .switch input { position: absolute; inset: 0; inline-size: 100%; block-size: 100%; margin: 0; opacity: 0; cursor: pointer; }
+:is(.tiles, .switch) label:has(:checked) { font-weight: 700; color: var(--_on-accent); background: var(--_accent); border-color: var(--_accent); }
+:is(.tiles, .switch) label:has(:focus-visible) { outline: 3px solid var(--_accent); outline-offset: 2px; }
+.switch { display: flex; border: 1px solid var(--_line); border-radius: var(--_radius); }
+.switch label { position: relative; display: grid; place-items: center; min-inline-size: 2.6rem; min-block-size: 2.25rem; border-radius: calc(var(--_radius) - 1px); cursor: pointer; }
+.stage { position: relative; max-inline-size: 34rem; inline-size: 100%; margin-inline: auto; }
+.picture { aspect-ratio: 420 / 250; background: var(--_wash); border-radius: var(--_radius); }
+.picture svg { display: block; inline-size: 100%; block-size: 100%; }
+.field { display: grid; gap: .15rem; align-content: start; min-inline-size: 0; }
+.field label, .kind small { font-size: .8rem; color: var(--_soft); }
+.control { display: flex; position: relative; align-items: center; }
+.unit { position: absolute; inset-inline-end: .5rem; font-size: .8rem; color: var(--_soft); pointer-events: none; }
+.docks .field { position: absolute; inline-size: min(8rem, 31%); padding: .1rem .25rem .3rem; }
+.docks input { font-weight: 650; padding-inline-end: 1.9rem; }
+.docks .field { bottom: 0; }
+.docks [data-dock=under] { left: 50%; translate: -50% 0; }
+.docks [data-dock=end] { right: 0; }
+.docks [data-dock=start] { left: 0; }
+.hint { display: none; color: var(--_soft); font-size: .85rem; }
+.hint.on { display: block; }
+.notes { min-block-size: 1.25rem; font-size: .85rem; }
+.fault { color: var(--_fault); font-size: .92rem; font-weight: 600; }
+.fault::before { content: "▲ " / ""; }
+.fields { display: grid; gap: .6rem .8rem; grid-template-columns: repeat(auto-fill, minmax(min(100%, 9.5rem), 1fr)); align-items: start; }
+.fields:empty { display: none; }
+.fabric { grid-template-columns: minmax(0, 1fr) 6rem; }
+.fabric .field:only-child { grid-column: 2; }
+.line > summary { font-weight: 500; }
+.line .fields { padding-block-start: .4rem; }
+.bar { display: grid; gap: .4rem; align-content: start; min-inline-size: 0; background: var(--_paper); }
+.sum { display: flex; flex-wrap: wrap; gap: .5rem 1rem; align-items: end; justify-content: space-between; }
+.told { min-inline-size: 0; min-block-size: 7rem; flex: 1 1 10rem; }
+.buy, .also, .of, .because, .note, .help { color: var(--_soft); }
+.amount { line-height: 1.1; }
+.much { font-size: clamp(2.5rem, 9cqi, 3.5rem); font-weight: 700; letter-spacing: -.01em; overflow-wrap: normal; }
+.amount ~ .amount .much { font-size: 1.5rem; }
+.also { font-size: 1.25rem; white-space: nowrap; }
+.total { font-weight: 650; }
+.note { min-block-size: 1.4em; font-size: .9rem; }
+.because, .of { font-size: .9rem; }
+:host(:not([data-state=answered])) .told :is(.much, .total) { color: var(--_soft); font-weight: 500; }
+.bone { background: var(--_wash); border-radius: var(--_radius); block-size: 1.2rem; inline-size: 8rem; margin-block-start: .3rem; }
+.amount.bone { block-size: 2.6rem; inline-size: 11rem; }
+:host([data-state=fault]) .bone, :host([data-state=outage]) .bone { display: none; }
+.problem:empty { display: none; }
+.problem { display: grid; gap: .4rem; padding: .6rem .7rem; border: 1px solid var(--_fault); border-inline-start-width: 5px; border-radius: var(--_radius); max-block-size: 50vh; overflow-y: auto; }
+.more > details { border-block-start: 1px solid var(--_line); }
+.more details > :not(summary) { margin-block-end: .7rem; }
+.estimate.bones { min-block-size: 40rem; }
+.make { margin-block-end: 1rem; }
+@container estimate (max-width: 43.99rem) {
+  .bar { position: sticky; inset-block-end: 0; z-index: 1; padding-block: .5rem .3rem; border-block-start: 2px solid var(--_ink); margin-block-end: .8rem; }
+  .told { min-block-size: 5.2rem; }
+  .bar .buy { display: none; }
+  .note:empty { display: none; }
+  .problem:not(:empty) + .sum .much { font-size: 1.5rem; }
+  .problem:not(:empty) + .sum :is(.of, .because, .total, .basket) { display: none; }
+  .problem:not(:empty) + .sum .told { min-block-size: 0; }
 }
-@media print { form, `);
+@container estimate (min-width: 44rem) {
+  .layout { grid-template: auto 1fr / minmax(0, 1.15fr) minmax(0, 1fr); gap: 0 2.25rem; }
+  .make { grid-row: 1 / 3; margin: 0; }
+  .bar { padding-block-end: .8rem; }
+  .basket { min-inline-size: 11rem; }
+}
+@media (prefers-reduced-motion: no-preference) {
+  button, summary, label, .much { transition: color .15s, background-color .15s, border-color .15s; }
+}
+@media (forced-colors: active) {
+  .glyph { stroke: CanvasText; fill: none; }
+  :is(.tiles, .switch) label:has(:checked) { forced-color-adjust: none; color: HighlightText; background: Highlight; }
+}
+`);

@@ -26,8 +26,8 @@ internal sealed class FixedAnswer
     {
         (_plain, _mediaType, _caching) = (bytes, mediaType, caching);
         _digest = Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 16));
-        _brotli = new(() => Compressed(to => new BrotliStream(to, CompressionLevel.Optimal)));
-        _gzip = new(() => Compressed(to => new GZipStream(to, CompressionLevel.Optimal)));
+        _brotli = new(() => Compressed(to => new BrotliStream(to, CompressionLevel.SmallestSize)));
+        _gzip = new(() => Compressed(to => new GZipStream(to, CompressionLevel.SmallestSize)));
     }
 
     /// <summary>Answers GET and HEAD: in the encoding that the caller prefers, or 304 where it holds the answer in

@@ -8,9 +8,6 @@ namespace CushionService.Rest.Pages;
 /// guide.</summary>
 internal static class PageRoutes
 {
-    // The module's path has its digest: another content has another path.
-    private const string Forever = "public, max-age=31536000, immutable";
-
     // Kept, but asked for again each time: files change with a release, under the same path.
     private const string Recheck = "no-cache";
 
@@ -22,31 +19,11 @@ internal static class PageRoutes
             .Replace("{widget}", widget.Path, StringComparison.Ordinal)
             .Replace("{integrity}", widget.Integrity, StringComparison.Ordinal);
         app.MapFixed("/", new FixedAnswer(Encoding.UTF8.GetBytes(front), "text/html; charset=utf-8", Recheck));
-        byte[] about = JsonSerializer.SerializeToUtf8Bytes(
-            new
-            {
-                widget.Version,
-                widget.Path,
-                widget.Integrity,
-                Bytes = widget.Bytes.Length,
-            },
-            JsonSerializerOptions.Web
-        );
-        app.MapFixed("/widget", new FixedAnswer(about, "application/json; charset=utf-8", Recheck));
-        FixedAnswer module = new(widget.Bytes.ToArray(), "text/javascript; charset=utf-8", Forever);
-        app.MapMethods(widget.Path, FixedRoutes.Methods, (HttpContext http) => Module(http, module)).ExcludeFromDescription();
+        app.MapWidget();
         byte[] schema = JsonSerializer.SerializeToUtf8Bytes(PriceBookSchema.Make());
         app.MapFixed(PriceBookSchema.Path, new FixedAnswer(schema, PriceBookSchema.MediaType, Recheck));
         app.MapFolder("wwwroot", "", Recheck);
         app.MapFolder("Demo", "/demo", Recheck);
         app.MapGuide();
-    }
-
-    // A shop's page loads it from another origin, with an integrity attribute, which a browser checks only where CORS
-    // allows the page to.
-    private static Task Module(HttpContext http, FixedAnswer module)
-    {
-        http.Response.Headers.AccessControlAllowOrigin = "*";
-        return module.WriteAsync(http);
     }
 }

@@ -14,9 +14,10 @@ function hearTheElement() {
   });
   document.addEventListener("add-to-basket", ({ detail }) => {
     const line = document.createElement("li");
-    line.textContent = detail.answer.materials.map(({ item, quantity, unit }) => `${item} ${quantity} ${unit}`).join(" · ");
+    line.textContent = detail.lines.map(({ label, quantity, unit, amount }) => [`${label} ${quantity} ${unit}`, amount].filter(Boolean).join(": ")).join(" · ");
     at("basket").append(line);
     at("basket-empty").hidden = true;
+    detail.respondWith(true);
   });
 }
 
