@@ -10,6 +10,7 @@ using CushionService.Rejections;
 using CushionService.Rest;
 using CushionService.Rest.OpenApi;
 using CushionService.Streaming;
+using CushionService.Widget;
 
 if (args is [HealthProbe.Option])
 {
@@ -29,6 +30,11 @@ if (args is [WorkerProgram.Option, .. string[] settings])
 if (args is [BulkProgram.Option, .. string[] files])
 {
     return await BulkProgram.RunAsync(files, Console.Error);
+}
+
+if (args is [WidgetFiles.Option, string target])
+{
+    return WidgetFiles.Write(target, WidgetModule.Current);
 }
 
 WebApplicationBuilder builder = WebApplication.CreateBuilder(

@@ -27,8 +27,62 @@ public sealed class BasketTests(BrowserOfThisMachine browser)
                 .Select(material => material.GetProperty("item").GetString()!),
         ];
         Assert.Equal(["linen", "foam", "zipper", "slider", "thread"], items);
-        await Expect(shown.Status).ToHaveTextAsync("Added to the basket.");
-        await Expect(shown.Page.Locator("#basket li")).ToContainTextAsync("linen 1.5 yd");
+        JsonElement line = detail.GetProperty("lines")[0];
+        Assert.Equal(
+            ("linen", "Plain linen", 1.5, "yd", "18.90", "28.35"),
+            (
+                line.GetProperty("sku").GetString(),
+                line.GetProperty("label").GetString(),
+                line.GetProperty("quantity").GetDouble(),
+                line.GetProperty("unit").GetString(),
+                line.GetProperty("unitPrice").GetString(),
+                line.GetProperty("amount").GetString()
+            )
+        );
+        Assert.Equal("44 × 18 × 3 in, box", line.GetProperty("size").GetString());
+        Assert.NotEmpty(detail.GetProperty("id").GetString()!);
+        await Expect(shown.Note).ToHaveTextAsync("Added to the basket.");
+        await Expect(shown.Page.Locator("#basket li")).ToContainTextAsync("Plain linen 1.5 yd: 28.35");
+    }
+
+    [SkippableTheory]
+    [InlineData("event.detail.respondWith(Promise.resolve())", "Added to the basket.")]
+    [InlineData("event.detail.respondWith(new Promise((_, no) => setTimeout(no, 50)))", "It was not added. Please try again.")]
+    [InlineData("event.detail.respondWith(false)", "It was not added. Please try again.")]
+    [InlineData("0", "Passed on to the shop.")]
+    public async Task Added_is_said_only_when_the_shop_says_so(string answer, string said)
+    {
+        await using ShownPage shown = await browser.OpenShopAsync(ShopPages.Element());
+        await shown.StateAsync("answered");
+        await shown.Page.EvaluateAsync($"document.addEventListener('add-to-basket', event => {{ {answer}; }})");
+        await shown.Page.GetByRole(AriaRole.Button, new() { Name = "Add to basket" }).ClickAsync();
+
+        await Expect(shown.Note).ToHaveTextAsync(said);
+    }
+
+    [SkippableFact]
+    public async Task A_double_click_is_one_order()
+    {
+        await using ShownPage shown = await browser.OpenAsync();
+        await shown.StateAsync("answered");
+        await shown.Page.GetByRole(AriaRole.Button, new() { Name = "Add to basket" }).DblClickAsync();
+        await shown.Page.WaitForTimeoutAsync(700);
+
+        await Expect(shown.Page.Locator("#basket li")).ToHaveCountAsync(1);
+    }
+
+    [SkippableFact]
+    public async Task A_form_of_the_page_sends_the_order_and_its_lines()
+    {
+        await using ShownPage shown = await browser.OpenShopAsync($"<form>{ShopPages.Element("name=\"seat\"")}</form>");
+        await shown.EstimateAsync(() => shown.Field("/cushions/*/outline/width").FillAsync("40"));
+        string[] sent = await shown.Page.EvaluateAsync<string[]>("() => [...new FormData(document.querySelector('form'))].map(([name, text]) => `${name} ${text}`)");
+
+        Assert.StartsWith("seat {", sent[0], StringComparison.Ordinal);
+        Assert.StartsWith("seat-lines [{\"sku\":\"linen\"", sent[1], StringComparison.Ordinal);
+        await shown.Field("/cushions/*/outline/width").FillAsync("");
+        await shown.StateAsync("needed");
+        Assert.False(await shown.Page.EvaluateAsync<bool>("() => document.querySelector('form').checkValidity()"));
     }
 
     [SkippableFact]
@@ -36,7 +90,7 @@ public sealed class BasketTests(BrowserOfThisMachine browser)
     {
         await using ShownPage shown = await browser.OpenAsync();
         await shown.StateAsync("answered");
-        await shown.Field("/units").FocusAsync();
+        await shown.Page.Locator("cushion-estimate button.add").FocusAsync();
         List<string> visited = [];
         while (visited.Count < 40 && await FocusedAsync() is var name && name != "basket")
         {
@@ -56,10 +110,17 @@ public sealed class BasketTests(BrowserOfThisMachine browser)
         await shown.Page.Keyboard.PressAsync("Enter");
 
         await Expect(shown.Page.Locator("#basket li")).ToHaveCountAsync(1);
-        string[] fields = await shown
-            .Page.Locator("cushion-estimate")
-            .EvaluateAsync<string[]>("all => [...all.shadowRoot.querySelectorAll('[name]')].map(each => each.name)");
-        Assert.Equal(fields, visited.Take(fields.Length));
+        Assert.Equal(
+            [
+                "/units",
+                "/cushions/*/outline/width",
+                "/cushions/*/outline/depth",
+                "/cushions/*/thickness",
+                "/cushions/*/fabrics/top",
+                "/cushions/*/quantity",
+            ],
+            visited.Where(name => name.StartsWith('/'))
+        );
 
         Task<string> FocusedAsync() =>
             shown.Page.EvaluateAsync<string>(

@@ -15,7 +15,7 @@ public sealed partial class CutSheetTests(BrowserOfThisMachine browser)
     [InlineData("terrace", 595, 842)]
     public async Task It_prints_on_its_own_paper_and_nothing_is_cut_off(string order, double width, double height)
     {
-        await using ShownPage shown = await browser.OpenAsync();
+        await using ShownPage shown = await browser.OpenAsync("/orders");
         await ShowAsync(shown, order);
         await shown.Page.EmulateMediaAsync(new() { Media = Media.Print });
         int printable = (int)Math.Floor((width - 2 * 12 / 25.4 * 72) / 72 * 96) + 1;

@@ -17,8 +17,7 @@ public sealed class ScreenshotTests(BrowserOfThisMachine browser)
     [InlineData(1280, "terrace")]
     public async Task No_page_is_wider_than_its_window(int width, string order)
     {
-        await using ShownPage shown = await browser.OpenAsync(width: width);
-        await shown.StateAsync("answered");
+        await using ShownPage shown = await browser.OpenAsync("/orders", width);
         await shown.Page.SelectOptionAsync("#order", order);
         await shown.Page.Locator("#order-answer svg").First.WaitForAsync();
 

@@ -51,11 +51,11 @@ public sealed class TrafficTests(BrowserOfThisMachine browser, ITestOutputHelper
         await using ShownPage shown = await browser.OpenAsync();
         shown.MayFail = true;
         await shown.StateAsync("answered");
-        await shown.Page.RouteAsync("**/v1/quotes", route => route.AbortAsync());
+        await shown.Page.RouteAsync("**/v1/quotes*", route => route.AbortAsync());
         await shown.Field(Width).FillAsync("21");
         await shown.StateAsync("outage");
         await Expect(shown.Field(Width)).ToHaveValueAsync("21");
-        await shown.Page.UnrouteAsync("**/v1/quotes");
+        await shown.Page.UnrouteAsync("**/v1/quotes*");
         await shown.EstimateAsync(() => shown.Page.GetByRole(AriaRole.Button, new() { Name = "Try again" }).ClickAsync());
 
         await shown.StateAsync("answered");
@@ -68,7 +68,7 @@ public sealed class TrafficTests(BrowserOfThisMachine browser, ITestOutputHelper
         shown.MayFail = true;
         await shown.StateAsync("answered");
         await shown.Page.RouteAsync(
-            "**/v1/quotes",
+            "**/v1/quotes*",
             route =>
                 route.FulfillAsync(
                     new()

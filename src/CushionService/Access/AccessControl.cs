@@ -101,7 +101,7 @@ internal sealed class AccessControl(
     {
         if (caller.Page is { } page && !page.Origins.Contains(http.Request.Headers.Origin.ToString()))
         {
-            await RejectionWriter.ForbiddenAsync(http, "This publishable key is for pages of other origins.", ScopeNames.Of(needed));
+            await RejectionWriter.ForbiddenAsync(http, AccessTexts.OtherOrigin, ScopeNames.Of(needed));
             return;
         }
 

@@ -41,7 +41,8 @@ internal static class SecurityHeaders
         IHeaderDictionary headers = http.Response.Headers;
         headers.XContentTypeOptions = "nosniff";
         headers[HeaderNames.ContentSecurityPolicy] =
-            http.Request.Path.StartsWithSegments("/v1") ? OfCalls
+            IsForm(http) ? OfPages
+            : http.Request.Path.StartsWithSegments("/v1") ? OfCalls
             : http.Request.Path.StartsWithSegments("/docs") ? OfDocs
             : OfPages;
         headers.Vary = VaryOf(headers);
@@ -49,6 +50,10 @@ internal static class SecurityHeaders
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         return Task.CompletedTask;
     }
+
+    // The estimate as a page: it has our style sheet, and a form that leads to itself.
+    private static bool IsForm(HttpContext http) =>
+        http.Request.Path == "/v1/estimate" && http.Response.ContentType?.StartsWith("text/html", StringComparison.Ordinal) == true;
 
     // A page of another site gets a header that its browser looks for: caches must not give it an answer without one. All in
     // one line and in one order, since some caches read one line alone.

@@ -11,6 +11,7 @@ using CushionService.Json;
 using CushionService.Languages;
 using CushionService.Rejections;
 using CushionService.Rest.Estimating;
+using CushionService.Wording;
 using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 
@@ -20,8 +21,9 @@ namespace CushionService.Rest;
 /// <param name="orders">Answers the order.</param>
 internal sealed class EstimateEndpoint(OrderDispatcher orders)
 {
-    // The only form of an estimate.
-    private const string MediaType = "application/json";
+    // The form for programs, which comes first, and that for people without scripts.
+    private const string MediaType = "application/json",
+        Html = "text/html";
 
     // The same query gets the same answer until the engine changes; a day bounds how long a page may show the old one.
     private const string Caching = "max-age=86400";
@@ -34,9 +36,17 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
     [LanguageParameter]
     public async Task HandleAsync(HttpContext http)
     {
-        if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
+        http.Response.Headers.AppendCommaSeparatedValues(HeaderNames.Vary, HeaderNames.Accept);
+        int form = AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType, Html]);
+        if (form < 0)
         {
-            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, FormTexts.AnswersComeAs([MediaType]));
+            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, FormTexts.AnswersComeAs([MediaType, Html]));
+            return;
+        }
+
+        if (form == 1)
+        {
+            await PageAsync(http);
             return;
         }
 
@@ -101,6 +111,28 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
             WriteHead(http, tag, StatusCodes.Status200OK);
             await AnswerText.WriteAsync(http, outcome.Answer, AnswerType, MediaType, fields);
         }
+    }
+
+    // A form that was not yet filled in is no order.
+    private async Task PageAsync(HttpContext http)
+    {
+        Language language = ReaderLanguage.Of(http);
+        var filled = EstimateForm.Filled(
+            http.Request.Query.Where(parameter => parameter.Key is not (CallQuery.Fields or LanguageParameterAttribute.Name))
+        );
+        EstimateAnswer? answer = null;
+        IReadOnlyList<ViolationAnswer> violations = [];
+        if (filled.Count > 0)
+        {
+            ReceivedOrder order = new FlatOrder(filled).Order with { Language = language };
+            Outcome<EstimateAnswer> outcome = await orders.HandleAsync(Caller.Of(http), order, Purposes.Estimate, http.RequestAborted);
+            answer = outcome.Answer;
+            violations = outcome.Refusal is { } refusal ? ViolationWording.Of(refusal, language) : [];
+        }
+
+        http.Response.ContentType = Html + "; charset=utf-8";
+        http.Response.Headers.CacheControl = "no-cache";
+        await http.Response.WriteAsync(new EstimateForm(language).Page(filled, answer, violations), http.RequestAborted);
     }
 
     // 304 has the headers of the answer that the caller holds, and no body (RFC 9110, section 15.4.5).

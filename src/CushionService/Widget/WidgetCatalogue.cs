@@ -1,6 +1,7 @@
 using System.Text.Json;
+using CushionService.Contract;
 using CushionService.Contract.Answers;
-using CushionService.Json;
+using CushionService.Engine.Messages;
 using CushionService.Wording;
 
 namespace CushionService.Widget;
@@ -26,7 +27,9 @@ internal static class WidgetCatalogue
         "fill/material",
     ];
 
-    private static readonly Dictionary<string, FieldAnswer> Fields = CatalogueWording.Catalogue.Fields.ToDictionary(field => field.Pointer);
+    private static readonly CatalogueAnswer Whole = CatalogueWording.In(Language.English);
+
+    private static readonly Dictionary<string, FieldAnswer> Fields = Whole.Fields.ToDictionary(field => field.Pointer);
 
     /// <summary>The constructions, the outlines and the fields of a form; null for any other part's name.</summary>
     /// <param name="part">The name of a part, as an import names it.</param>
@@ -41,8 +44,8 @@ internal static class WidgetCatalogue
     // An outline whose corners are listed is drawn by order systems, not typed into a form.
     private static object Catalogue()
     {
-        Dictionary<string, object[][]> outlines = CatalogueWording
-            .Catalogue.Outlines.Where(outline => outline.Fields.All(field => !field.Required || IsTyped(field.Pointer)))
+        Dictionary<string, object[][]> outlines = Whole
+            .Outlines.Where(outline => outline.Fields.All(field => !field.Required || IsTyped(field.Pointer)))
             .ToDictionary(
                 outline => Word(outline.Kind),
                 outline =>
@@ -51,7 +54,7 @@ internal static class WidgetCatalogue
                         .Select(field => new object[] { Short(field.Pointer)[Outline.Length..], field.Required })
                         .ToArray()
             );
-        Dictionary<string, object[][]> own = CatalogueWording.Catalogue.Constructions.ToDictionary(
+        Dictionary<string, object[][]> own = Whole.Constructions.ToDictionary(
             construction => Word(construction.Kind),
             construction => construction.Fields.SelectMany(Typed).ToArray()
         );
@@ -61,7 +64,7 @@ internal static class WidgetCatalogue
             .Distinct();
         return new
         {
-            Constructions = CatalogueWording.Catalogue.Constructions.ToDictionary(
+            Constructions = Whole.Constructions.ToDictionary(
                 construction => Word(construction.Kind),
                 construction => new
                 {
@@ -107,7 +110,7 @@ internal static class WidgetCatalogue
     private static string Short(string pointer) => pointer[Cushion.Length..];
 
     private static string Word<T>(T value)
-        where T : struct, Enum => JsonSerializer.SerializeToElement(value, ContractJson.Options).GetString()!;
+        where T : struct, Enum => Words<T>.Of(value);
 
     private static string Json(object value) => JsonSerializer.Serialize(value, JsonSerializerOptions.Web);
 }

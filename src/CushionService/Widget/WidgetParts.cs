@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text;
+using System.Text.Json;
 using System.Text.RegularExpressions;
 
 namespace CushionService.Widget;
@@ -43,6 +44,11 @@ internal sealed partial class WidgetParts
         using StreamReader reader = new(stream);
         return reader.ReadToEnd();
     }
+
+    /// <summary>The words of a language other than English.</summary>
+    /// <param name="tag">Its tag.</param>
+    public static Dictionary<string, string> Words(string tag) =>
+        JsonSerializer.Deserialize<Dictionary<string, string>>(Read($"words/{tag}.json"))!;
 
     private void Append(string part, string root, HashSet<string> own, StringBuilder text)
     {

@@ -4,12 +4,14 @@ import { CONSTRUCTION } from "./form-plan.js";
 import { linkTo } from "./link.js";
 
 /** The lines of a basket: what is bought of each item, with its price where there is one, and the finished sizes. */
-function linesOf(answer, size, words) {
+function linesOf(answer, size, words, fabrics) {
   const priced = [...(answer.cost?.lines ?? [])];
   return answer.materials.map(({ item, label, quantity, unit }) => {
     const at = priced.findIndex((each) => each.item === item && each.quantity === quantity);
     const [line] = at < 0 ? [] : priced.splice(at, 1);
-    return { sku: item, label: label ?? words.name(item), quantity, unit, unitPrice: line?.unitPrice ?? null, amount: line?.amount ?? null, size };
+    // A fabric is sold under the shop's own number where it has one.
+    const sku = fabrics.find(({ id }) => id === item)?.item ?? item;
+    return { sku, label: label ?? words.name(item), quantity, unit, unitPrice: line?.unitPrice ?? null, amount: line?.amount ?? null, size };
   });
 }
 
@@ -30,7 +32,7 @@ function detailOf(session) {
   return {
     order: session.asked,
     answer: answered,
-    lines: linesOf(answered, sizeOf(session.plan, words), words),
+    lines: linesOf(answered, sizeOf(session.plan, words), words, session.shop.fabrics),
     fabric: line?.fabric,
     soldLength: line?.soldLength,
     soldUnit: line?.soldUnit,

@@ -1,6 +1,6 @@
 // <cushion-estimate>: how much fabric cushions take, while one types their sizes. No framework, no dependence, nothing kept.
 
-import { wordsOf } from "./loaded.js";
+import { later, wordsOf } from "./loaded.js";
 import { Service } from "./service.js";
 import { Session } from "./session.js";
 import { Plan } from "./plan.js";
@@ -88,7 +88,7 @@ export class CushionEstimate extends HTMLElement {
 
   /** A language tag; that of the page when left out. */
   get language() {
-    return this.#given.language ?? languageAt(this);
+    return this.#given.language ?? (this.closest("[lang]")?.lang || document.documentElement.lang || "en");
   }
 
   set language(value) {
@@ -142,6 +142,8 @@ export class CushionEstimate extends HTMLElement {
   async #begin() {
     const [order, strings, language] = [this.#order(), this.strings, this.language];
     const words = new Words(typeof strings === "string" ? JSON.parse(strings) : strings, order.fabrics, language, await this.#pack(language));
+    // What a link holds is read once, before the form is shown.
+    const state = location.hash && !this.#session ? (await later())?.stateInAddress(this.id) : null;
     if (this.#soon || !this.isConnected) {
       return;
     }
@@ -154,7 +156,7 @@ export class CushionEstimate extends HTMLElement {
     }
     const first = this.#session === null;
     this.#session?.stop();
-    const plan = new Plan(order, this.id, this.publishableKey !== null, this.#session?.plan);
+    const plan = new Plan(order, this.id, this.publishableKey !== null, this.#session?.plan, state);
     this.#session = new Session(this, words, service, plan);
     this.shadowRoot.replaceChildren(this.#session.element);
     this.#session.start();
@@ -221,16 +223,6 @@ export class CushionEstimate extends HTMLElement {
     this.#internals.setFormValue(data);
     this.#internals.setValidity({});
   }
-}
-
-function languageAt(element) {
-  for (let at = element; at; at = at.getRootNode().host) {
-    const found = at.closest("[lang]");
-    if (found) {
-      return found.lang;
-    }
-  }
-  return document.documentElement.lang || "en";
 }
 
 customElements.get("cushion-estimate") ?? customElements.define("cushion-estimate", CushionEstimate);

@@ -117,7 +117,7 @@ export class Draft {
       ([name]) =>
         (same || KEPT_ALWAYS.includes(name)) && (!KINDS[name] || this.base[name]?.kind === this.value(KINDS[name])),
     );
-    return AIDS.withUnits?.(Object.fromEntries(kept), "/cushions/*", this.shop.units ?? "in") ?? Object.fromEntries(kept);
+    return inShopUnits(Object.fromEntries(kept), "/cushions/*", this.shop, this.units);
   }
 
   #sent(field, text) {
@@ -138,12 +138,13 @@ export function orderOf(drafts, shop, units, keyed) {
   const cushions = drafts.map((draft) => draft.cushion());
   const used = new Set(drafts.flatMap((draft) => [...draft.fabrics, ...Object.values(draft.cushion().fabrics ?? {})]));
   const fabrics = shop.fabrics.filter((fabric) => used.has(fabric.id));
-  const own = { ...shop, cushions: undefined, fabrics };
-  // Until they can be told apart from other numbers, the shop's lengths keep the order in the shop's units.
-  return unpriced(
-    { effort: "quick", ...(AIDS.withUnits?.(own, "", shop.units ?? "in") ?? own), units: AIDS.withUnits ? units : (shop.units ?? "in"), cushions },
-    keyed,
-  );
+  const own = inShopUnits({ ...shop, cushions: undefined, fabrics }, "", shop, units);
+  return unpriced({ effort: "quick", ...own, units: AIDS.withUnits ? units : (shop.units ?? "in"), cushions }, keyed);
+}
+
+// Until they can be told apart from other numbers, the shop's lengths keep the order in the shop's units.
+function inShopUnits(part, at, { units: own = "in" }, units) {
+  return (own !== units && AIDS.withUnits?.(part, at, own)) || part;
 }
 
 // With a publishable key the prices are the shop's server's; the page has no say in them.

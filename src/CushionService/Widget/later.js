@@ -1,6 +1,7 @@
 // What is not needed for the first answer: drawings, ways out of a refusal, and what is folded under the answer.
 
 import { addToBasket, tellEstimate } from "./basket.js";
+import { stateInAddress } from "./share.js";
 import { glyphOf } from "./outlines.js";
 import { LATER_STRINGS } from "./strings-later.js";
 import { bare } from "./bare.js";
@@ -15,4 +16,4 @@ import { laterSheet } from "./style-later.js";
 
 Object.assign(AIDS, { carry, withUnits });
 
-const PARTS = { bare, addToBasket, tellEstimate, reasons, glyphOf, pictureOf, panels, changesFor, offerWays, orderWith, laterSheet, LATER_STRINGS };
+const PARTS = { stateInAddress, bare, addToBasket, tellEstimate, reasons, glyphOf, pictureOf, panels, changesFor, offerWays, orderWith, laterSheet, LATER_STRINGS };

@@ -49,8 +49,8 @@ async function compare(host, place) {
       ...rows.map((row, i) => {
         const line = row.yardage.find(({ fabric }) => fabric === own || fabric === row.id) ?? row.yardage[0];
         const much = line ? [words.amount(line.soldLength, line.soldUnit), row.total && words.money(row.total, answer.currency)].filter(Boolean).join(" · ") : words.say("notMade");
-        const note = row.id === own ? words.say("chosen") : i === 0 ? words.say("cheapest") : "";
-        const take = button("", () => host.type(FABRIC, row.id), { class: "way", disabled: !line, "aria-pressed": row.id === own });
+        const note = [row.id === own && words.say("chosen"), i === 0 && words.say("cheapest")].filter(Boolean).join(", ");
+        const take = button("", () => host.type(FABRIC, row.id), { class: "way", disabled: !line, "aria-pressed": `${row.id === own}` });
         take.append(element("span", {}, words.name(row.id)), element("small", {}, [much, note].filter(Boolean).join(" · ")));
         return element("li", {}, take);
       }),

@@ -1,15 +1,13 @@
 // The cushions of one plan, cut together from the shop's fabrics.
 
 import { Draft, orderOf } from "./draft.js";
-import { stateInAddress } from "./share.js";
 
 const MOST_CUSHIONS = 20;
 
 export class Plan {
-  /** A plan of the shop's cushions, with what an earlier plan of the same place had typed in it, or else what the address holds. */
-  constructor(shop, id, keyed, earlier) {
+  /** A plan of the shop's cushions, with what an earlier plan of the same place had typed in it, or else a state that the address holds. */
+  constructor(shop, id, keyed, earlier, state) {
     [this.shop, this.id, this.keyed, this.at] = [shop, id, keyed, 0];
-    const state = earlier ? null : stateInAddress(id);
     this.units = earlier?.units ?? state?.units ?? (["in", "cm", "mm"].includes(shop.units) ? shop.units : "in");
     const given = shop.cushions?.length > 0 ? shop.cushions : [{}];
     const count = earlier?.drafts.length ?? state?.cushions.length ?? given.length;

@@ -106,7 +106,7 @@ export class Session {
   #shown() {
     const { plan, words } = this;
     const tab = (_, i) => {
-      const show = button(plan.nameOf(i, words), () => this.#turn(() => (plan.at = i)), { class: "tab", "aria-pressed": i === plan.at });
+      const show = button(plan.nameOf(i, words), () => this.#turn(() => (plan.at = i)), { class: "tab", "aria-pressed": `${i === plan.at}` });
       const drop = button("×", () => this.#turn(() => plan.remove(i)), { class: "drop", "aria-label": words.say("removeCushion", { name: plan.nameOf(i, words) }) });
       return plan.drafts.length > 1 ? element("span", {}, show, drop) : null;
     };

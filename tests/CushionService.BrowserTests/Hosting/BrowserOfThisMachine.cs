@@ -28,6 +28,9 @@ public sealed class BrowserOfThisMachine : IAsyncLifetime
     /// <summary>Where the service answers.</summary>
     public Uri Service => _service!.Rest;
 
+    /// <summary>The same as a browser writes an origin.</summary>
+    public string Origin => Service.GetLeftPart(UriPartial.Authority);
+
     public async Task InitializeAsync()
     {
         if (Installed is null)

@@ -11,6 +11,7 @@ public sealed class ShownPage : IAsyncDisposable
 
     private readonly ConcurrentQueue<string> _faults = new();
     private readonly ConcurrentQueue<IRequest> _requests = new();
+    private readonly ConcurrentQueue<string> _said = new();
 
     public ShownPage(IPage page)
     {
@@ -19,6 +20,7 @@ public sealed class ShownPage : IAsyncDisposable
         page.Console += (_, message) =>
         {
             // A refused order is an answer, and so is a service's word to come again; the browser calls both errors.
+            _said.Enqueue(message.Text);
             if (message.Type == "error" && !message.Text.Contains("the server responded with a status of", StringComparison.Ordinal))
             {
                 _faults.Enqueue(message.Text);
@@ -29,6 +31,9 @@ public sealed class ShownPage : IAsyncDisposable
 
     public IPage Page { get; }
 
+    /// <summary>What the console has.</summary>
+    public IEnumerable<string> Console => _said;
+
     /// <summary>Whether faults are part of the test.</summary>
     public bool MayFail { get; set; }
 
@@ -37,7 +42,31 @@ public sealed class ShownPage : IAsyncDisposable
 
     public ILocator Field(string pointer) => Page.Locator($"cushion-estimate [name=\"{pointer}\"]");
 
-    public ILocator Status => Page.Locator("cushion-estimate [role=status]");
+    /// <summary>The fabric to buy, and what it costs.</summary>
+    public ILocator Told => Page.Locator("cushion-estimate [part=status]");
+
+    /// <summary>What is wrong, and the ways out.</summary>
+    public ILocator Problem => Page.Locator("cushion-estimate [part=problem]");
+
+    /// <summary>The sentence under the button.</summary>
+    public ILocator Note => Page.Locator("cushion-estimate .note");
+
+    /// <summary>Chooses among drawings or switches, as a pointer does: opens them where they are folded.</summary>
+    public async Task ChooseAsync(string pointer, string value)
+    {
+        string choices = $"[name=\"{pointer}\"][value=\"{value}\"]";
+        ILocator choice = Page.Locator($"cushion-estimate {choices}");
+        if (!await choice.IsVisibleAsync())
+        {
+            await Page.Locator("cushion-estimate details.kind").Filter(new() { Has = Page.Locator(choices) }).Locator("summary").ClickAsync();
+        }
+
+        await choice.ClickAsync();
+    }
+
+    /// <summary>Opens what is folded under a summary.</summary>
+    public Task UnfoldAsync(string summary) =>
+        Page.Locator("cushion-estimate summary").Filter(new() { HasText = summary }).First.ClickAsync();
 
     /// <summary>Waits until the element shows a state, and no answer is under way.</summary>
     public Task StateAsync(string state) => Assertions.Expect(Page.Locator("cushion-estimate")).ToHaveAttributeAsync("data-state", state);

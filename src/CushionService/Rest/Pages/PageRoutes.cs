@@ -1,6 +1,4 @@
-using System.Text;
 using System.Text.Json;
-using CushionService.Widget;
 
 namespace CushionService.Rest.Pages;
 
@@ -14,11 +12,7 @@ internal static class PageRoutes
     /// <summary>Maps the pages. None needs a scope.</summary>
     public static void MapPages(this WebApplication app)
     {
-        WidgetModule widget = WidgetModule.Current;
-        string front = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "wwwroot", "index.html"))
-            .Replace("{widget}", widget.Path, StringComparison.Ordinal)
-            .Replace("{integrity}", widget.Integrity, StringComparison.Ordinal);
-        app.MapFixed("/", new FixedAnswer(Encoding.UTF8.GetBytes(front), "text/html; charset=utf-8", Recheck));
+        app.MapSite();
         app.MapWidget();
         byte[] schema = JsonSerializer.SerializeToUtf8Bytes(PriceBookSchema.Make());
         app.MapFixed(PriceBookSchema.Path, new FixedAnswer(schema, PriceBookSchema.MediaType, Recheck));

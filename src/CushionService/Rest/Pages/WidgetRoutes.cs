@@ -45,7 +45,7 @@ internal static class WidgetRoutes
 
         if (app.Configuration["Widget:Builds"] is { Length: > 0 } folder)
         {
-            Keep(folder, widget);
+            WidgetFiles.Write(Path.Combine(folder, widget.Version), widget);
             app.MapKept(folder, widget.Version);
         }
 
@@ -61,20 +61,6 @@ internal static class WidgetRoutes
                 }
             )
             .ExcludeFromDescription();
-    }
-
-    // A build that is there already has the same content.
-    private static void Keep(string folder, WidgetModule widget)
-    {
-        foreach (WidgetFile file in widget.Files)
-        {
-            string path = Path.Combine(folder, widget.Version, file.Name);
-            if (!File.Exists(path))
-            {
-                Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-                File.WriteAllBytes(path, [.. file.Bytes]);
-            }
-        }
     }
 
     private static void MapKept(this WebApplication app, string folder, string current)

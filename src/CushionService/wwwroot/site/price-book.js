@@ -1,12 +1,13 @@
 // What an order is priced by, and a whole book as the service reads it from a folder.
 
 import { table } from "./table.js";
+import { money as priced, say } from "./words.js";
 
 export function showBook(order, place) {
-  const money = (amount) => Number(amount).toLocaleString("en", { style: "currency", currency: order.currency, maximumFractionDigits: 6 });
+  const money = (amount) => priced(amount, order.currency, 6);
   const fabrics = order.fabrics.filter(({ price }) => price).map(({ id, label, price }) => [label ?? id, money(price.amount), price.per]);
   const items = (order.prices ?? []).map(({ item, amount, per }) => [item, money(amount), per]);
-  place.replaceChildren(table("Prices of the order shown above", ["Item", "Price", "Per"], [...fabrics, ...items]));
+  place.replaceChildren(table(say("js.pricesShown"), [say("js.item"), say("js.price"), say("js.per")], [...fabrics, ...items]));
 }
 
 export async function showNookBook(place) {
@@ -19,6 +20,6 @@ export async function showNookBook(place) {
     cutFee ?? "–",
   ]);
   place.replaceChildren(
-    table("The nook's own book, which an order names", ["Item", "Price", "Per", "From a quantity of", "Cut fee"], rows),
+    table(say("js.nook"), [say("js.item"), say("js.price"), say("js.per"), say("js.breaks"), say("js.fee")], rows),
   );
 }

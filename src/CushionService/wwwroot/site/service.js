@@ -7,7 +7,7 @@ export async function send(call, order, accept) {
   for (let turn = 1; ; turn += 1) {
     const response = await fetch(`/v1/${call}`, {
       method: "POST",
-      headers: { "Content-Type": "application/json", Accept: accept },
+      headers: { "Content-Type": "application/json", Accept: accept, "Accept-Language": document.documentElement.lang },
       body: JSON.stringify(order),
     });
     const text = await response.text();

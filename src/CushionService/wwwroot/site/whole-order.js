@@ -2,12 +2,13 @@
 
 import { send } from "./service.js";
 import { table } from "./table.js";
+import { money, say } from "./words.js";
 
 let latest = 0;
 
 export async function showOrder(order, place, state) {
   const mine = (latest += 1);
-  state.textContent = "Working it out…";
+  state.textContent = say("js.working");
   place.replaceChildren();
   try {
     const quote = JSON.parse(await send("quotes", order, "application/json"));
@@ -21,19 +22,18 @@ export async function showOrder(order, place, state) {
       place.replaceChildren(materials(quote, names), ...drawings.map((svg, i) => figure(svg, names.get(quote.layouts[i].fabric))));
     }
   } catch (fault) {
-    state.textContent = `There is no answer: ${fault.message}`;
+    state.textContent = say("js.none", { reason: fault.message });
   }
 }
 
 function said(order, { pieces, layouts, cost }) {
-  const cushions = order.cushions.reduce((sum, { quantity = 1 }) => sum + quantity, 0);
-  const cut = pieces.reduce((sum, { quantity }) => sum + quantity, 0);
-  const count = (number, one, many) => `${number} ${number === 1 ? one : many}`;
-  const cutFrom = `${count(cut, "piece", "pieces")} on ${count(layouts.length, "fabric", "fabrics")}`;
-  return `${count(cushions, "cushion", "cushions")}, ${cutFrom}, ${money(cost.total, cost.currency)} without tax.`;
+  return say("js.said", {
+    cushions: order.cushions.reduce((sum, { quantity = 1 }) => sum + quantity, 0),
+    pieces: pieces.reduce((sum, { quantity }) => sum + quantity, 0),
+    fabrics: layouts.length,
+    total: money(cost.total, cost.currency),
+  });
 }
-
-const money = (text, currency) => Number(text).toLocaleString("en", { style: "currency", currency });
 
 // An item may be bought for several cushions, a line for each.
 function materials({ materials: bought, cost }, names) {
@@ -50,9 +50,9 @@ function materials({ materials: bought, cost }, names) {
   ]);
   const making = cost.lines.reduce((rest, line) => rest - line.amount, Number(cost.total));
   if (Math.abs(making) > 1e-6) {
-    rows.push(["Making and charges", "", money(making, cost.currency), [...cost.additions.map((addition) => addition.because)].join("; ")]);
+    rows.push([say("js.making"), "", money(making, cost.currency), [...cost.additions.map((addition) => addition.because)].join("; ")]);
   }
-  return table("What to buy", ["Item", "Quantity", "Price", "Because"], rows);
+  return table(say("js.buy"), [say("js.item"), say("js.quantity"), say("js.price"), say("js.because")], rows);
 }
 
 async function drawing(order, fabric) {
@@ -63,7 +63,7 @@ async function drawing(order, fabric) {
 function figure(svg, name) {
   const scroll = Object.assign(document.createElement("div"), { className: "drawing", tabIndex: 0 });
   scroll.setAttribute("role", "group");
-  scroll.setAttribute("aria-label", `Drawing of ${name}`);
+  scroll.setAttribute("aria-label", say("js.drawing", { name }));
   scroll.append(svg);
   const shown = document.createElement("figure");
   shown.append(scroll, Object.assign(document.createElement("figcaption"), { textContent: name }));

@@ -1,0 +1,33 @@
+using System.Text.Json;
+using CushionService.BrowserTests.Hosting;
+using static Microsoft.Playwright.Assertions;
+
+namespace CushionService.BrowserTests;
+
+/// <summary>The element in the pages of two frameworks, from their own modules: the order is a property, set again at every turn with an
+/// equal object, and events are heard. The fixtures need the packages of <c>tests/CushionService.BrowserTests/Frameworks</c>.</summary>
+[Collection(BrowserGroup.Name)]
+public sealed class FrameworkTests(BrowserOfThisMachine browser)
+{
+    [SkippableTheory]
+    [InlineData("react")]
+    [InlineData("vue")]
+    public async Task A_framework_sets_the_order_and_hears_the_estimate(string framework)
+    {
+        string path = Path.Combine(AppContext.BaseDirectory, "Frameworks", "dist", framework + ".js");
+        Skip.IfNot(File.Exists(path), $"The fixture of {framework} is not built: run npm ci && npm run build in Frameworks.");
+        await using ShownPage shown = await browser.OpenShopAsync(
+            "<main id=\"root\"></main>",
+            scripts: $"const bench = {ShopPages.Bench}.order;\n{await File.ReadAllTextAsync(path)}"
+        );
+        await shown.StateAsync("answered");
+        await Expect(shown.Page.Locator("#heard")).ToHaveTextAsync("1.5 yd");
+        JsonElement heard = await shown.EstimateAsync(() => shown.Field("/cushions/*/outline/width").FillAsync("30 1/2"));
+        await shown.Page.ClickAsync("#turn");
+        await shown.Page.WaitForTimeoutAsync(200);
+
+        Assert.Equal("30 1/2 in", heard.GetProperty("order").GetProperty("cushions")[0].GetProperty("outline").GetProperty("width").GetString());
+        await Expect(shown.Field("/cushions/*/outline/width")).ToHaveValueAsync("30 1/2");
+        await Expect(shown.Page.Locator("#turns")).ToHaveTextAsync("1");
+    }
+}
