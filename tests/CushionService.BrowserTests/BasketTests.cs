@@ -76,7 +76,9 @@ public sealed class BasketTests(BrowserOfThisMachine browser)
     {
         await using ShownPage shown = await browser.OpenShopAsync($"<form>{ShopPages.Element("name=\"seat\"")}</form>");
         await shown.EstimateAsync(() => shown.Field("/cushions/*/outline/width").FillAsync("40"));
-        string[] sent = await shown.Page.EvaluateAsync<string[]>("() => [...new FormData(document.querySelector('form'))].map(([name, text]) => `${name} ${text}`)");
+        string[] sent = await shown.Page.EvaluateAsync<string[]>(
+            "() => [...new FormData(document.querySelector('form'))].map(([name, text]) => `${name} ${text}`)"
+        );
 
         Assert.StartsWith("seat {", sent[0], StringComparison.Ordinal);
         Assert.StartsWith("seat-lines [{\"sku\":\"linen\"", sent[1], StringComparison.Ordinal);

@@ -54,7 +54,10 @@ public sealed class EstimateTests(BrowserOfThisMachine browser)
         {
             int eighths = (int)Math.Round(yards * 8);
             (int whole, int part) = (eighths / 8, eighths % 8);
-            int common = part % 4 == 0 ? 4 : part % 2 == 0 ? 2 : 1;
+            int common =
+                part % 4 == 0 ? 4
+                : part % 2 == 0 ? 2
+                : 1;
             string fraction = part == 0 ? "" : $"{part / common}/{8 / common}";
             return $"{(whole == 0 ? "" : $"{whole} ")}{fraction}".Trim() + " yd";
         }

@@ -17,7 +17,7 @@ public sealed class FaultTests(BrowserOfThisMachine browser)
     public async Task An_order_that_is_missing_or_broken_is_said(string json, string cause)
     {
         await using ShownPage shown = await browser.OpenShopAsync(
-            $"<cushion-estimate><p>Ask us on the telephone.</p><script type=\"application/json\">{json}</script></cushion-estimate>".Replace(
+            $"<cushion-estimate><p>Ask us on the phone.</p><script type=\"application/json\">{json}</script></cushion-estimate>".Replace(
                 "<script type=\"application/json\"></script>",
                 "",
                 StringComparison.Ordinal
@@ -27,7 +27,7 @@ public sealed class FaultTests(BrowserOfThisMachine browser)
         await shown.StateAsync("fault");
 
         await Expect(shown.Page.Locator("cushion-estimate [role=status]")).ToContainTextAsync("not set up on this page");
-        await Expect(shown.Page.GetByText("Ask us on the telephone.")).ToBeVisibleAsync();
+        await Expect(shown.Page.GetByText("Ask us on the phone.")).ToBeVisibleAsync();
         Assert.Contains(shown.Console, text => text.Contains(cause, StringComparison.Ordinal));
         // The way back of a shop: the order, set later.
         await shown.Page.EvaluateAsync($"document.querySelector('cushion-estimate').order = ({ShopPages.Bench}).order");

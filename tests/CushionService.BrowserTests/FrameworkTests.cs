@@ -26,7 +26,10 @@ public sealed class FrameworkTests(BrowserOfThisMachine browser)
         await shown.Page.ClickAsync("#turn");
         await shown.Page.WaitForTimeoutAsync(200);
 
-        Assert.Equal("30 1/2 in", heard.GetProperty("order").GetProperty("cushions")[0].GetProperty("outline").GetProperty("width").GetString());
+        Assert.Equal(
+            "30 1/2 in",
+            heard.GetProperty("order").GetProperty("cushions")[0].GetProperty("outline").GetProperty("width").GetString()
+        );
         await Expect(shown.Field("/cushions/*/outline/width")).ToHaveValueAsync("30 1/2");
         await Expect(shown.Page.Locator("#turns")).ToHaveTextAsync("1");
     }

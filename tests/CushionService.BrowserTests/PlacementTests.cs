@@ -16,7 +16,8 @@ public sealed class PlacementTests(BrowserOfThisMachine browser)
     [InlineData(
         "hostile",
         "<main>ELEMENT</main>",
-        "* { all: unset; font-size: 4px !important; display: inline !important; line-height: 0 !important; } main { display: block !important; }"
+        "* { all: unset; font-size: 4px !important; display: inline !important; line-height: 0 !important; }"
+            + " main { display: block !important; }"
     )]
     public async Task It_is_never_shrunk_to_nothing(string place, string body, string style)
     {
@@ -90,8 +91,8 @@ public sealed class PlacementTests(BrowserOfThisMachine browser)
     {
         await using ShownPage shown = await browser.OpenEmptyAsync(width);
         await shown.Page.AddInitScriptAsync(
-            "window.shift = 0; new PerformanceObserver(list => list.getEntries().forEach(each => { window.shift += each.hadRecentInput ? 0 : "
-                + "each.value; })).observe({ type: 'layout-shift', buffered: true });"
+            "window.shift = 0; new PerformanceObserver(list => list.getEntries().forEach(each => { window.shift += each.hadRecentInput "
+                + "? 0 : each.value; })).observe({ type: 'layout-shift', buffered: true });"
         );
         // As the guide says.
         await browser.ShowShopAsync(

@@ -74,11 +74,7 @@ public sealed class ShopKeyTests(BrowserOfThisMachine browser) : IAsyncLifetime
     private async Task<ShownPage> ShowAsync(string attributes)
     {
         ShownPage shown = await browser.OpenEmptyAsync();
-        await browser.ShowShopAsync(
-            shown,
-            ShopPages.Element(attributes, Bench),
-            service: _service!.Rest.GetLeftPart(UriPartial.Authority)
-        );
+        await browser.ShowShopAsync(shown, ShopPages.Element(attributes, Bench), service: _service!.Rest.GetLeftPart(UriPartial.Authority));
         return shown;
     }
 }

@@ -80,7 +80,8 @@ internal sealed partial class WidgetParts
         )
         {
             string written = part != root && line.StartsWith("export ", StringComparison.Ordinal) ? line["export ".Length..] : line;
-            text.Append(Tight(written, part)).Append(line[^1] is ',' or '(' or '[' or '{' ? "" : "\n"); // Nothing ends there, so no line has to.
+            // Nothing ends behind these signs, so no line has to.
+            text.Append(Tight(written, part)).Append(line[^1] is ',' or '(' or '[' or '{' ? "" : "\n");
         }
     }
 

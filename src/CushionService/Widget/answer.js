@@ -24,10 +24,14 @@ export function amounts(answer, words) {
 }
 
 export function totalOf(answer, words) {
-  return answer.cost ? words.say("total", { total: words.money(answer.cost.total, answer.cost.currency) }) + (answer.cost.tax === "excluded" ? `, ${words.say("tax")}` : "") : "";
+  return answer.cost
+    ? words.say("total", { total: words.money(answer.cost.total, answer.cost.currency) }) +
+        (answer.cost.tax === "excluded" ? `, ${words.say("tax")}` : "")
+    : "";
 }
 
 function priceOf({ cost }, { fabric, soldLength }, words) {
-  const line = cost?.lines.find(({ item, quantity }) => item === fabric && quantity === soldLength) ?? cost?.lines.find(({ item }) => item === fabric);
+  const line =
+    cost?.lines.find(({ item, quantity }) => item === fabric && quantity === soldLength) ?? cost?.lines.find(({ item }) => item === fabric);
   return line ? words.money(line.amount, cost.currency) : "";
 }

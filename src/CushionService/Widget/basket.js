@@ -1,4 +1,4 @@
-// What the page is told of an answer, and how it takes what is to be bought.
+// What the page hears of an answer, and how it takes what is to be bought.
 
 import { CONSTRUCTION } from "./form-plan.js";
 import { linkTo } from "./link.js";
@@ -11,7 +11,15 @@ function linesOf(answer, size, words, fabrics) {
     const [line] = at < 0 ? [] : priced.splice(at, 1);
     // A fabric is sold under the shop's own number where it has one.
     const sku = fabrics.find(({ id }) => id === item)?.item ?? item;
-    return { sku, label: label ?? words.name(item), quantity, unit, unitPrice: line?.unitPrice ?? null, amount: line?.amount ?? null, size };
+    return {
+      sku,
+      label: label ?? words.name(item),
+      quantity,
+      unit,
+      unitPrice: line?.unitPrice ?? null,
+      amount: line?.amount ?? null,
+      size,
+    };
   });
 }
 
@@ -61,7 +69,10 @@ export async function addToBasket(session) {
   let reply;
   const id = `${session.plan.id || "cushion"}-${crypto.getRandomValues(new Uint32Array(2)).join("-")}`;
   host.tell("add-to-basket", { ...detailOf(session), id, respondWith: (answer) => (reply = Promise.resolve(answer)) });
-  const said = await (reply?.then((added) => (added === false ? "notAdded" : "added"), () => "notAdded") ?? "sent");
+  const said = await (reply?.then(
+    (added) => (added === false ? "notAdded" : "added"),
+    () => "notAdded",
+  ) ?? "sent");
   note.textContent = words.say(said);
   // The second click of a double click is no second order.
   await new Promise((next) => setTimeout(next, 500));

@@ -141,7 +141,12 @@ export class CushionEstimate extends HTMLElement {
 
   async #begin() {
     const [order, strings, language] = [this.#order(), this.strings, this.language];
-    const words = new Words(typeof strings === "string" ? JSON.parse(strings) : strings, order.fabrics, language, await this.#pack(language));
+    const words = new Words(
+      typeof strings === "string" ? JSON.parse(strings) : strings,
+      order.fabrics,
+      language,
+      await this.#pack(language),
+    );
     // What a link holds is read once, before the form is shown.
     const state = location.hash && !this.#session ? (await later())?.stateInAddress(this.id) : null;
     if (this.#soon || !this.isConnected) {

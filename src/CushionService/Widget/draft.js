@@ -72,7 +72,9 @@ export class Draft {
 
   /** A field's text in the units now shown. */
   shown(field) {
-    return field.type === "length" ? converted(this.value(field.pointer), this.unitOf(field.pointer), this.units) : this.value(field.pointer);
+    return field.type === "length"
+      ? converted(this.value(field.pointer), this.unitOf(field.pointer), this.units)
+      : this.value(field.pointer);
   }
 
   /** Makes the plan: what is chosen decides which fields there are, and a field that appears may be a choice itself. */
@@ -83,7 +85,9 @@ export class Draft {
       this.plan = planForm((pointer) => this.value(pointer), fabrics);
       for (const { pointer, choices, required, type, default: usual } of this.plan) {
         if (
-          choices.length > 0 ? !choices.includes(this.value(pointer)) : required && type === "number" && usual !== null && !this.value(pointer)
+          choices.length > 0
+            ? !choices.includes(this.value(pointer))
+            : required && type === "number" && usual !== null && !this.value(pointer)
         ) {
           this.suggest(pointer, choices[0] ?? usual);
         }
@@ -114,8 +118,7 @@ export class Draft {
   #ofTheShop() {
     const same = this.value(CONSTRUCTION) === (this.base.construction ?? this.value(CONSTRUCTION));
     const kept = Object.entries(this.base).filter(
-      ([name]) =>
-        (same || KEPT_ALWAYS.includes(name)) && (!KINDS[name] || this.base[name]?.kind === this.value(KINDS[name])),
+      ([name]) => (same || KEPT_ALWAYS.includes(name)) && (!KINDS[name] || this.base[name]?.kind === this.value(KINDS[name])),
     );
     return inShopUnits(Object.fromEntries(kept), "/cushions/*", this.shop, this.units);
   }
@@ -129,7 +132,10 @@ export class Draft {
   }
 
   get fabrics() {
-    return [this.value(FABRIC) || this.shop.fabrics[0].id, ...(this.plan.some(({ pointer }) => pointer.endsWith("edging/fabric")) ? [this.value(`${CUSHION}edging/fabric`)] : [])];
+    return [
+      this.value(FABRIC) || this.shop.fabrics[0].id,
+      ...(this.plan.some(({ pointer }) => pointer.endsWith("edging/fabric")) ? [this.value(`${CUSHION}edging/fabric`)] : []),
+    ];
   }
 }
 

@@ -50,7 +50,9 @@ export function planForm(chosen, fabrics) {
     }
   }
   const hasBlock = construction.thickness || construction.fields.some(([name]) => name === "length");
-  const fills = CATALOGUE.fields["fill/kind"][4].filter((each) => ["foam", "loose", "none"].includes(each) && (each !== "foam" || hasBlock));
+  const fills = CATALOGUE.fields["fill/kind"][4].filter(
+    (each) => ["foam", "loose", "none"].includes(each) && (each !== "foam" || hasBlock),
+  );
   if (add("making", "fill/kind", true, fills) === "loose") {
     add("making", "fill/material", true);
   }
@@ -67,7 +69,8 @@ export function dockOf(pointer, construction) {
   const soft = SOFT.includes(construction) || construction === "bolster";
   return pointer === THICKNESS
     ? "start"
-    : name === "length" || (construction !== "bolster" && ["outline/width", "outline/diameter", "outline/frontWidth", "outline/sideLength"].includes(name))
+    : name === "length" ||
+        (construction !== "bolster" && ["outline/width", "outline/diameter", "outline/frontWidth", "outline/sideLength"].includes(name))
       ? "under"
       : name === "outline/depth" || (construction === "bolster" && ["outline/diameter", "outline/width"].includes(name))
         ? "end"

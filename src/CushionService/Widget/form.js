@@ -38,7 +38,12 @@ export class Form {
       const row = this.#row(field, draft);
       const dock = field.group === "size" && dockOf(field.pointer, construction);
       row.element.dataset.dock = dock || "";
-      const group = field.group === "kind" ? "kinds" : dock ? "docks" : { size: "fields sizes", fabric: "fields fabric" }[field.group] ?? "fields making";
+      const group =
+        field.group === "kind"
+          ? "kinds"
+          : dock
+            ? "docks"
+            : ({ size: "fields sizes", fabric: "fields fabric" }[field.group] ?? "fields making");
       groups[group].push(row.element);
       // Beside a drawing there is no room for sentences: they are under it.
       const notes = dock ? this.#places.notes : row.element;
@@ -69,7 +74,9 @@ export class Form {
     if (!this.art) {
       return;
     }
-    const sizes = draft.plan.filter(({ group }) => group === "size").map((field) => `${this.words.label(field.pointer)} ${draft.shown(field)}`);
+    const sizes = draft.plan
+      .filter(({ group }) => group === "size")
+      .map((field) => `${this.words.label(field.pointer)} ${draft.shown(field)}`);
     const title = this.words.say("picture", {
       construction: this.words.choice(CONSTRUCTION, draft.value(CONSTRUCTION)),
       outline: this.words.choice(OUTLINE, draft.value(OUTLINE)),
@@ -116,7 +123,10 @@ export class Form {
 
   #hint({ hint, control }, field, draft) {
     const read = field.type === "length" ? readLength(control.value, draft.units) : null;
-    const reads = read?.unit && read.unit !== draft.units ? this.words.say("reads", { length: `${shownIn(read.value, read.unit, draft.units, this.words.locale)} ${draft.units}` }) : "";
+    const reads =
+      read?.unit && read.unit !== draft.units
+        ? this.words.say("reads", { length: `${shownIn(read.value, read.unit, draft.units, this.words.locale)} ${draft.units}` })
+        : "";
     hint.textContent = [this.words.hint(field.pointer), this.#range(field, draft.units), reads].filter(Boolean).join(" · ");
   }
 
@@ -129,14 +139,30 @@ export class Form {
     }
     const id = field.pointer.replace(/\W+/g, "-").slice(1);
     const described = { id, name: field.pointer, "aria-describedby": `${id}-hint ${id}-fault` };
-    const control = field.choices.length > 0 ? element("select", described) : element("input", { ...described, type: "text", autocomplete: "off", spellcheck: "false", inputmode: field.type === "number" ? "numeric" : null });
+    const control =
+      field.choices.length > 0
+        ? element("select", described)
+        : element("input", {
+            ...described,
+            type: "text",
+            autocomplete: "off",
+            spellcheck: "false",
+            inputmode: field.type === "number" ? "numeric" : null,
+          });
     control.addEventListener("input", () => this.typed(field.pointer, control.value));
     control.addEventListener("focus", () => control.select?.());
     const label = element("label", { for: id });
     const unit = element("span", { class: "unit", "aria-hidden": "true" });
     const hint = element("p", { id: `${id}-hint`, class: "hint" });
     const fault = element("p", { id: `${id}-fault`, class: "fault", hidden: true });
-    const row = { element: element("div", { class: "field" }, label, element("span", { class: "control" }, control, unit)), control, label, unit, hint, fault };
+    const row = {
+      element: element("div", { class: "field" }, label, element("span", { class: "control" }, control, unit)),
+      control,
+      label,
+      unit,
+      hint,
+      fault,
+    };
     control.addEventListener("focus", () => hint.classList.add("on"));
     control.addEventListener("blur", () => hint.classList.remove("on"));
     this.#rows.set(field.pointer, row);
@@ -144,26 +170,48 @@ export class Form {
   }
 
   #tiles(row, field, draft) {
-    const art = (value) => drawn("svg", { viewBox: "0 0 32 24", "aria-hidden": "true", class: "glyph" }, drawn("path", { d: this.art?.glyphOf(field.pointer, value) ?? "" }));
+    const art = (value) =>
+      drawn(
+        "svg",
+        { viewBox: "0 0 32 24", "aria-hidden": "true", class: "glyph" },
+        drawn("path", { d: this.art?.glyphOf(field.pointer, value) ?? "" }),
+      );
     const chosen = draft.value(field.pointer);
     const known = `${field.choices} ${!this.art}`;
     if (row.known !== known) {
       row.known = known;
       row.radios?.remove();
-      row.radios = this.#radios(field.pointer, field.choices, (value) => [art(value), element("span", {}, this.words.choice(field.pointer, value))], "tiles", this.words.label(field.pointer));
+      row.radios = this.#radios(
+        field.pointer,
+        field.choices,
+        (value) => [art(value), element("span", {}, this.words.choice(field.pointer, value))],
+        "tiles",
+        this.words.label(field.pointer),
+      );
       row.element.append(row.radios);
     }
     for (const input of row.radios.querySelectorAll("input")) {
       input.checked = input.value === chosen;
     }
-    row.summary.replaceChildren(art(chosen), element("span", {}, element("small", {}, this.words.label(field.pointer)), " ", this.words.choice(field.pointer, chosen)));
+    row.summary.replaceChildren(
+      art(chosen),
+      element("span", {}, element("small", {}, this.words.label(field.pointer)), " ", this.words.choice(field.pointer, chosen)),
+    );
   }
 
   #radios(name, values, shown, style, legend) {
-    const set = element("fieldset", { class: style }, element("legend", { class: "unseen" }, legend), ...values.map((value) => element("label", {}, element("input", { type: "radio", name, value }), ...shown(value))));
+    const set = element(
+      "fieldset",
+      { class: style },
+      element("legend", { class: "unseen" }, legend),
+      ...values.map((value) => element("label", {}, element("input", { type: "radio", name, value }), ...shown(value))),
+    );
     set.addEventListener("input", ({ target }) => this.typed(name, target.value));
     // A tap has chosen; the arrow keys are still choosing.
-    set.addEventListener("click", ({ target, pointerType }) => pointerType && target.name && set.closest("details")?.removeAttribute("open"));
+    set.addEventListener(
+      "click",
+      ({ target, pointerType }) => pointerType && target.name && set.closest("details")?.removeAttribute("open"),
+    );
     return set;
   }
 
@@ -171,7 +219,10 @@ export class Form {
     if (minimum === null || maximum === null) {
       return "";
     }
-    const [least, most] = type === "length" ? [minimum, maximum].map((each) => readLength(each)).map(({ value, unit }) => shownIn(value, unit, units, this.words.locale)) : [minimum, maximum];
+    const [least, most] =
+      type === "length"
+        ? [minimum, maximum].map((each) => readLength(each)).map(({ value, unit }) => shownIn(value, unit, units, this.words.locale))
+        : [minimum, maximum];
     return this.words.say("range", { minimum: least, maximum: type === "length" ? `${most} ${units}` : most });
   }
 
@@ -195,7 +246,10 @@ export class Form {
         }
       }
     }
-    return { homeless: [...new Set(homeless)], fields: [...faults.keys()].map(({ control, label }) => ({ control, label: label.textContent })) };
+    return {
+      homeless: [...new Set(homeless)],
+      fields: [...faults.keys()].map(({ control, label }) => ({ control, label: label.textContent })),
+    };
   }
 
   // A fault of a group belongs to the field that chooses the group; a fault of what is not shown, to its nearest group that is.

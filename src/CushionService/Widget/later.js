@@ -16,4 +16,18 @@ import { laterSheet } from "./style-later.js";
 
 Object.assign(AIDS, { carry, withUnits });
 
-const PARTS = { stateInAddress, bare, addToBasket, tellEstimate, reasons, glyphOf, pictureOf, panels, changesFor, offerWays, orderWith, laterSheet, LATER_STRINGS };
+const PARTS = {
+  stateInAddress,
+  bare,
+  addToBasket,
+  tellEstimate,
+  reasons,
+  glyphOf,
+  pictureOf,
+  panels,
+  changesFor,
+  offerWays,
+  orderWith,
+  laterSheet,
+  LATER_STRINGS,
+};

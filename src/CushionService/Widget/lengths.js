@@ -40,7 +40,11 @@ export function readLength(text, usual = null) {
     rest = rest.slice(found[0].length).replace(/^\s*(?:,|and|und|et|y)?\s+/, "");
   }
   const [first, second] = terms;
-  if (!first || !terms.every((term) => Number.isFinite(term.value)) || (second && (!first.unit || MILLIMETRES[first.unit] <= MILLIMETRES[second.unit]))) {
+  if (
+    !first ||
+    !terms.every((term) => Number.isFinite(term.value)) ||
+    (second && (!first.unit || MILLIMETRES[first.unit] <= MILLIMETRES[second.unit]))
+  ) {
     return null;
   }
   return second
@@ -50,9 +54,7 @@ export function readLength(text, usual = null) {
 
 // What follows feet without a unit is inches, what follows metres centimetres. Undefined for a word that is no unit.
 function unitNamed(word, before) {
-  return word === undefined
-    ? ({ ft: "in", m: "cm" }[before] ?? null)
-    : Object.keys(UNIT_WORDS).find((unit) => UNIT_WORDS[unit].test(word));
+  return word === undefined ? ({ ft: "in", m: "cm" }[before] ?? null) : Object.keys(UNIT_WORDS).find((unit) => UNIT_WORDS[unit].test(word));
 }
 
 // A comma is the decimal sign of half of the world; three digits behind it are thousands only where that many could be meant.

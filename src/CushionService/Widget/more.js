@@ -35,12 +35,16 @@ async function compare(host, place) {
   if (place.childElementCount === 0) {
     place.replaceChildren(element("p", { class: "because" }, words.say("working")));
   }
-  const { answer, problem } = await host.service.ask("comparisons", { ...order, candidates: [{ fabric: own, options: unpriced({ fabrics: options }, keyed).fabrics }] });
+  const { answer, problem } = await host.service.ask("comparisons", {
+    ...order,
+    candidates: [{ fabric: own, options: unpriced({ fabrics: options }, keyed).fabrics }],
+  });
   if (!answer) {
     return place.replaceChildren(element("p", { class: "fault" }, problem?.violations[0]?.detail ?? words.say("fault.setup")));
   }
   const rows = [{ ...answer.given, id: own }, ...answer.options.map((option) => ({ ...option, id: option.option }))];
-  const worth = ({ total, yardage }) => (total === null || total === undefined ? (yardage.length ? yardage[0].soldLength * 1e6 : Infinity) : Number(total));
+  const worth = ({ total, yardage }) =>
+    total === null || total === undefined ? (yardage.length ? yardage[0].soldLength * 1e6 : Infinity) : Number(total);
   rows.sort((a, b) => (a.yardage.length === 0) - (b.yardage.length === 0) || worth(a) - worth(b));
   place.replaceChildren(
     element(
@@ -48,7 +52,11 @@ async function compare(host, place) {
       { class: "offers" },
       ...rows.map((row, i) => {
         const line = row.yardage.find(({ fabric }) => fabric === own || fabric === row.id) ?? row.yardage[0];
-        const much = line ? [words.amount(line.soldLength, line.soldUnit), row.total && words.money(row.total, answer.currency)].filter(Boolean).join(" · ") : words.say("notMade");
+        const much = line
+          ? [words.amount(line.soldLength, line.soldUnit), row.total && words.money(row.total, answer.currency)]
+              .filter(Boolean)
+              .join(" · ")
+          : words.say("notMade");
         const note = [row.id === own && words.say("chosen"), i === 0 && words.say("cheapest")].filter(Boolean).join(", ");
         const take = button("", () => host.type(FABRIC, row.id), { class: "way", disabled: !line, "aria-pressed": `${row.id === own}` });
         take.append(element("span", {}, words.name(row.id)), element("small", {}, [much, note].filter(Boolean).join(" · ")));
@@ -62,7 +70,10 @@ function have(host) {
   const { words } = host;
   const field = (name, label) => {
     const input = element("input", { type: "text", id: name, autocomplete: "off", "aria-describedby": "have-said" });
-    return [input, element("div", { class: "field" }, element("label", { for: name }, label), element("span", { class: "control" }, input))];
+    return [
+      input,
+      element("div", { class: "field" }, element("label", { for: name }, label), element("span", { class: "control" }, input)),
+    ];
   };
   const [length, lengthField] = field("have-length", words.say("haveLength"));
   const [width, widthField] = field("have-width", words.say("haveWidth"));
@@ -76,7 +87,10 @@ function have(host) {
   const answer = async () => {
     const sold = host.answered?.yardage[0]?.soldUnit;
     // A length of fabric without a unit is in the unit that it is sold in.
-    const onHand = { length: withUnit(length.value, sold === "m" || sold === "yd" ? sold : host.units), width: withUnit(width.value, host.units) };
+    const onHand = {
+      length: withUnit(length.value, sold === "m" || sold === "yd" ? sold : host.units),
+      width: withUnit(width.value, host.units),
+    };
     if (!(readLength(onHand.length)?.value > 0 && readLength(onHand.width)?.value > 0)) {
       return (said.textContent = words.say("haveWrong"));
     }
@@ -84,7 +98,9 @@ function have(host) {
     const fabrics = order.fabrics.map((fabric) => (fabric.id === host.draft.fabrics[0] ? { ...fabric, onHand: [onHand] } : fabric));
     said.textContent = words.say("working");
     const outcome = await host.service.ask("fits", { ...order, fabrics });
-    said.textContent = outcome.answer ? verdict(outcome.answer, host) : outcome.problem?.violations[0]?.detail ?? words.say("fault.outage");
+    said.textContent = outcome.answer
+      ? verdict(outcome.answer, host)
+      : (outcome.problem?.violations[0]?.detail ?? words.say("fault.outage"));
   };
   return panel;
 }
@@ -96,7 +112,11 @@ function verdict({ fits, largest, units }, host) {
   }
   const line = host.answered?.yardage[0];
   const best = largest.find(({ free }) => free === "both") ?? largest[0];
-  const sizes = best && [best.width, best.depth, best.diameter].filter((each) => each !== null && each !== undefined).map((each) => showNumber(each, units, words.locale));
+  const sizes =
+    best &&
+    [best.width, best.depth, best.diameter]
+      .filter((each) => each !== null && each !== undefined)
+      .map((each) => showNumber(each, units, words.locale));
   return [
     line ? words.say("notEnough", { quantity: words.amount(line.soldLength, line.soldUnit) }) : words.say("notEnoughPiece"),
     sizes?.length > 0 ? words.say("largest", { size: `${sizes.join(" × ")} ${units}` }) : "",
@@ -111,7 +131,10 @@ function keep(host) {
     words.say("share"),
     async () => {
       shown.value = linkTo(host.plan);
-      const copied = await navigator.clipboard?.writeText(shown.value).then(() => true, () => false);
+      const copied = await navigator.clipboard?.writeText(shown.value).then(
+        () => true,
+        () => false,
+      );
       shown.hidden = copied === true;
       said.textContent = copied ? words.say("shared") : words.say("shareThis");
     },
@@ -142,4 +165,3 @@ function keep(host) {
     said,
   );
 }
-

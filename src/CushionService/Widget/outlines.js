@@ -8,8 +8,16 @@ const ROUND = 48;
 export function plane(kind, size, left = false) {
   const [w, d] = [size("width", 450), size("depth", 450)];
   const arc = (cx, cy, rx, ry, from, to, steps = ROUND) =>
-    Array.from({ length: steps + 1 }, (_, i) => (from + ((to - from) * i) / steps) * Math.PI).map((angle) => [cx + Math.cos(angle) * rx, cy + Math.sin(angle) * ry]);
-  const square = [[0, 0], [w, 0], [w, d], [0, d]];
+    Array.from({ length: steps + 1 }, (_, i) => (from + ((to - from) * i) / steps) * Math.PI).map((angle) => [
+      cx + Math.cos(angle) * rx,
+      cy + Math.sin(angle) * ry,
+    ]);
+  const square = [
+    [0, 0],
+    [w, 0],
+    [w, d],
+    [0, d],
+  ];
   const r = Math.min(size("cornerRadius", Math.min(w, d) / 6), w / 2, d / 2);
   const [nw, nd] = [Math.min(size("notchWidth", w / 3), w * 0.9), Math.min(size("notchDepth", d / 3), d * 0.9)];
   const [ew, ed] = [size("earWidth", w / 8), Math.min(size("earDepth", d / 4), d * 0.9)];
@@ -17,31 +25,96 @@ export function plane(kind, size, left = false) {
   const [front, back] = [size("frontWidth", 450), size("backWidth", 360)];
   const sides = Math.min(Math.max(Math.round(size("sideCount", 6)), 3), 24);
   const side = size("sideLength", 250) / 2 / Math.sin(Math.PI / sides);
-  return {
-    rectangle: () => square,
-    "rounded-rectangle": () => [...arc(r, r, r, r, 1, 1.5, 8), ...arc(w - r, r, r, r, 1.5, 2, 8), ...arc(w - r, d - r, r, r, 0, 0.5, 8), ...arc(r, d - r, r, r, 0.5, 1, 8)],
-    circle: () => arc(across / 2, across / 2, across / 2, across / 2, 1, 3),
-    oval: () => arc(w / 2, d / 2, w / 2, d / 2, 1, 3),
-    "half-round": () => arc(w / 2, w / 2, w / 2, w / 2, 1, 2),
-    "d-shape": () => [[w, d], [0, d], ...arc(w / 2, Math.min(w / 2, d), w / 2, Math.min(w / 2, d), 1, 2)],
-    "round-ended": () => (w >= d
-      ? [...arc(d / 2, d / 2, d / 2, d / 2, 0.5, 1.5), ...arc(w - d / 2, d / 2, d / 2, d / 2, 1.5, 2.5)]
-      : [...arc(w / 2, w / 2, w / 2, w / 2, 1, 2), ...arc(w / 2, d - w / 2, w / 2, w / 2, 0, 1)]),
-    trapezoid: () => [[0, 0], [front, 0], [(front + back) / 2, d], [(front - back) / 2, d]],
-    tee: () => [[0, 0], [w, 0], [w, ed], [w - ew, ed], [w - ew, d], [ew, d], [ew, ed], [0, ed]],
-    ell: () => (left ? [[0, 0], [w, 0], [w, d], [nw, d], [nw, d - nd], [0, d - nd]] : [[0, 0], [w, 0], [w, d - nd], [w - nw, d - nd], [w - nw, d], [0, d]]),
-    u: () => [[0, 0], [w, 0], [w, d], [(w + nw) / 2, d], [(w + nw) / 2, d - nd], [(w - nw) / 2, d - nd], [(w - nw) / 2, d], [0, d]],
-    "regular-polygon": () => arc(side, side, side, side, 1.5 + 1 / sides, 3.5 + 1 / sides - 2 / sides, sides - 1),
-  }[kind]?.() ?? square;
+  return (
+    {
+      rectangle: () => square,
+      "rounded-rectangle": () => [
+        ...arc(r, r, r, r, 1, 1.5, 8),
+        ...arc(w - r, r, r, r, 1.5, 2, 8),
+        ...arc(w - r, d - r, r, r, 0, 0.5, 8),
+        ...arc(r, d - r, r, r, 0.5, 1, 8),
+      ],
+      circle: () => arc(across / 2, across / 2, across / 2, across / 2, 1, 3),
+      oval: () => arc(w / 2, d / 2, w / 2, d / 2, 1, 3),
+      "half-round": () => arc(w / 2, w / 2, w / 2, w / 2, 1, 2),
+      "d-shape": () => [[w, d], [0, d], ...arc(w / 2, Math.min(w / 2, d), w / 2, Math.min(w / 2, d), 1, 2)],
+      "round-ended": () =>
+        w >= d
+          ? [...arc(d / 2, d / 2, d / 2, d / 2, 0.5, 1.5), ...arc(w - d / 2, d / 2, d / 2, d / 2, 1.5, 2.5)]
+          : [...arc(w / 2, w / 2, w / 2, w / 2, 1, 2), ...arc(w / 2, d - w / 2, w / 2, w / 2, 0, 1)],
+      trapezoid: () => [
+        [0, 0],
+        [front, 0],
+        [(front + back) / 2, d],
+        [(front - back) / 2, d],
+      ],
+      tee: () => [
+        [0, 0],
+        [w, 0],
+        [w, ed],
+        [w - ew, ed],
+        [w - ew, d],
+        [ew, d],
+        [ew, ed],
+        [0, ed],
+      ],
+      ell: () =>
+        left
+          ? [
+              [0, 0],
+              [w, 0],
+              [w, d],
+              [nw, d],
+              [nw, d - nd],
+              [0, d - nd],
+            ]
+          : [
+              [0, 0],
+              [w, 0],
+              [w, d - nd],
+              [w - nw, d - nd],
+              [w - nw, d],
+              [0, d],
+            ],
+      u: () => [
+        [0, 0],
+        [w, 0],
+        [w, d],
+        [(w + nw) / 2, d],
+        [(w + nw) / 2, d - nd],
+        [(w - nw) / 2, d - nd],
+        [(w - nw) / 2, d],
+        [0, d],
+      ],
+      "regular-polygon": () => arc(side, side, side, side, 1.5 + 1 / sides, 3.5 + 1 / sides - 2 / sides, sides - 1),
+    }[kind]?.() ?? square
+  );
 }
 
 /** A small drawing of an outline or a construction, for a choice. */
 export function glyphOf(pointer, value) {
-  return pointer === OUTLINE ? glyph(value) : MAKINGS[value] ?? MAKINGS.boxed;
+  return pointer === OUTLINE ? glyph(value) : (MAKINGS[value] ?? MAKINGS.boxed);
 }
 
 function glyph(kind) {
-  const outline = plane(kind, (name) => ({ width: 28, depth: 20, diameter: 22, frontWidth: 28, backWidth: 18, cornerRadius: 6, notchWidth: 10, notchDepth: 10, earWidth: 5, earDepth: 7, sideCount: 6, sideLength: 12 })[name]);
+  const outline = plane(
+    kind,
+    (name) =>
+      ({
+        width: 28,
+        depth: 20,
+        diameter: 22,
+        frontWidth: 28,
+        backWidth: 18,
+        cornerRadius: 6,
+        notchWidth: 10,
+        notchDepth: 10,
+        earWidth: 5,
+        earDepth: 7,
+        sideCount: 6,
+        sideLength: 12,
+      })[name],
+  );
   const [w, h] = [Math.max(...outline.map(([x]) => x)), Math.max(...outline.map(([, y]) => y))];
   return `M${outline.map(([x, y]) => `${(x + (32 - w) / 2).toFixed(1)} ${((24 + h) / 2 - y).toFixed(1)}`).join("L")}Z`;
 }

@@ -19,7 +19,11 @@ export function pictureOf(draft, title) {
     const text = draft.value(CUSHION + name);
     return Math.abs(name.endsWith("Count") ? Number(text) : millimetres(text, draft.unitOf(CUSHION + name))) || usual;
   };
-  const outline = plane(draft.value(OUTLINE), (name, usual) => size(`outline/${name}`, usual), draft.value(`${CUSHION}outline/notchSide`) === "left");
+  const outline = plane(
+    draft.value(OUTLINE),
+    (name, usual) => size(`outline/${name}`, usual),
+    draft.value(`${CUSHION}outline/notchSide`) === "left",
+  );
   const flat = SOFT.includes(kind);
   const scene = kind === "bolster" ? bolster(size) : flat ? pillow(outline, kind, size) : box(outline, kind, size);
   const docks = draft.plan.filter(({ group }) => group === "size").map(({ pointer }) => dockOf(pointer, kind));
@@ -45,10 +49,12 @@ function placed({ shapes, lines }, docks) {
   const path = (list, closed) => `M${list.map((point) => at(point).join(" ")).join("L")}${closed ? "Z" : ""}`;
   return [
     ...shapes.map((shape) => drawn("path", { d: path(shape.points, !shape.open), class: shape.class })),
-    ...lines.filter(({ dock }) => docks.includes(dock)).map(({ from, to, off }) => {
-      const [[ax, ay], [bx, by]] = [at(from), at(to)];
-      return drawn("path", { d: `M${ax + off[0]} ${ay + off[1]}L${bx + off[0]} ${by + off[1]}`, class: "measure" });
-    }),
+    ...lines
+      .filter(({ dock }) => docks.includes(dock))
+      .map(({ from, to, off }) => {
+        const [[ax, ay], [bx, by]] = [at(from), at(to)];
+        return drawn("path", { d: `M${ax + off[0]} ${ay + off[1]}L${bx + off[0]} ${by + off[1]}`, class: "measure" });
+      }),
   ];
 }
 
@@ -65,7 +71,10 @@ function box(outline, kind, size) {
     .filter(([[ax], [bx]]) => bx > ax - 1e-9)
     .concat(sides.filter(([[ax, ay], [bx, by]]) => bx <= ax - 1e-9 && (by - ay) * AWAY[0] - (bx - ax) * AWAY[1] > 0))
     .sort(([a, b], [c, d]) => c[1] + d[1] - a[1] - b[1])
-    .map(([a, b]) => ({ points: [lifted(a, 0), lifted(b, 0), lifted(b, top(b)), lifted(a, top(a))], class: outline.length > 12 ? "side smooth" : "side" }));
+    .map(([a, b]) => ({
+      points: [lifted(a, 0), lifted(b, 0), lifted(b, top(b)), lifted(a, top(a))],
+      class: outline.length > 12 ? "side smooth" : "side",
+    }));
   return {
     shapes: [...walls, { points: outline.map((point) => lifted(point, top(point))), class: "face" }],
     lines: [
@@ -112,7 +121,10 @@ function soft(outline) {
 function bolster(size) {
   const [long, across] = [size("length", 600), size("outline/diameter", 0) || size("outline/width", 200)];
   const end = (x, from, to) =>
-    Array.from({ length: 25 }, (_, i) => from + ((to - from) * i) / 24).map((angle) => [x + Math.cos(angle) * across * 0.22, (Math.sin(angle) * across) / 2]);
+    Array.from({ length: 25 }, (_, i) => from + ((to - from) * i) / 24).map((angle) => [
+      x + Math.cos(angle) * across * 0.22,
+      (Math.sin(angle) * across) / 2,
+    ]);
   const round = [-Math.PI / 2, (Math.PI * 3) / 2];
   return {
     shapes: [

@@ -40,14 +40,21 @@ export class Plan {
 
   /** What a cushion is called: by the shop, or by its number. */
   nameOf(i, words) {
-    return this.shop.cushions?.[i]?.label ?? (this.drafts.length === 1 ? words.say("cushion") : words.say("cushionNumber", { number: i + 1 }));
+    return (
+      this.shop.cushions?.[i]?.label ?? (this.drafts.length === 1 ? words.say("cushion") : words.say("cushionNumber", { number: i + 1 }))
+    );
   }
 
   /** Adds one like the one shown, to be changed. */
   add() {
     const like = this.draft;
     const ids = new Set(this.drafts.map(({ id }) => id));
-    const draft = new Draft(like.base, this.shop, this.units, [...Array(MOST_CUSHIONS + 1).keys()].map((n) => `cushion-${n + 2}`).find((id) => !ids.has(id)));
+    const draft = new Draft(
+      like.base,
+      this.shop,
+      this.units,
+      [...Array(MOST_CUSHIONS + 1).keys()].map((n) => `cushion-${n + 2}`).find((id) => !ids.has(id)),
+    );
     for (const [pointer, text, unit] of like.entries()) {
       draft.type(pointer, text, unit);
     }

@@ -50,14 +50,26 @@ export class Service {
 
   async #sent(call, body, accept, signal, waiting) {
     const address = `${this.address}/v1/${call}`;
-    const headers = { "Content-Type": "application/json", Accept: accept, ...(this.language && { "Accept-Language": this.language }), ...(this.key && { "X-Api-Key": this.key }) };
+    const headers = {
+      "Content-Type": "application/json",
+      Accept: accept,
+      ...(this.language && { "Accept-Language": this.language }),
+      ...(this.key && { "X-Api-Key": this.key }),
+    };
     for (let turn = 1; ; turn += 1) {
       const slow = new AbortController();
       const timer = setTimeout(() => slow.abort(), LONGEST);
       try {
-        const response = await fetch(address, { method: "POST", headers, body, signal: signal ? AbortSignal.any([signal, slow.signal]) : slow.signal });
+        const response = await fetch(address, {
+          method: "POST",
+          headers,
+          body,
+          signal: signal ? AbortSignal.any([signal, slow.signal]) : slow.signal,
+        });
         if (response.ok) {
-          return { answer: /json/.test(accept) ? await response.json() : /pdf/.test(accept) ? await response.blob() : await response.text() };
+          return {
+            answer: /json/.test(accept) ? await response.json() : /pdf/.test(accept) ? await response.blob() : await response.text(),
+          };
         }
         const problem = await response.json().catch(() => ({}));
         if (response.status === 422 && problem.violations) {
@@ -65,7 +77,11 @@ export class Service {
         }
         const again = Math.min(Number(response.headers.get("Retry-After")), LONGEST / 1000);
         if (!again || turn === TURNS || KINDS_OF_STATUS[response.status] !== "busy") {
-          return faulty(KINDS_OF_STATUS[response.status] ?? (response.status < 500 ? "setup" : "outage"), `${address} answered ${response.status}: ${problem.detail ?? problem.title ?? response.statusText}`, response.status);
+          return faulty(
+            KINDS_OF_STATUS[response.status] ?? (response.status < 500 ? "setup" : "outage"),
+            `${address} answered ${response.status}: ${problem.detail ?? problem.title ?? response.statusText}`,
+            response.status,
+          );
         }
         waiting?.();
         await new Promise((next) => setTimeout(next, again * 1000));
@@ -73,7 +89,11 @@ export class Service {
           return {};
         }
       } catch (reason) {
-        return signal?.aborted ? {} : slow.signal.aborted ? faulty("slow", `${address} has not answered in ${LONGEST / 1000} s.`) : this.#unreached(address, reason);
+        return signal?.aborted
+          ? {}
+          : slow.signal.aborted
+            ? faulty("slow", `${address} has not answered in ${LONGEST / 1000} s.`)
+            : this.#unreached(address, reason);
       } finally {
         clearTimeout(timer);
       }
@@ -85,9 +105,15 @@ export class Service {
     if (!navigator.onLine) {
       return faulty("offline", "The browser is offline.");
     }
-    const there = await fetch(`${this.address}/health/live`, { mode: "no-cors", cache: "no-store" }).then(() => true, () => false);
+    const there = await fetch(`${this.address}/health/live`, { mode: "no-cors", cache: "no-store" }).then(
+      () => true,
+      () => false,
+    );
     return there
-      ? faulty("setup", `${address} does not allow pages of ${location.origin}: add it to Access:Origins of the service, or to the origins of the publishable key.`)
+      ? faulty(
+          "setup",
+          `${address} does not allow pages of ${location.origin}: add it to Access:Origins, or to the origins of the publishable key.`,
+        )
       : faulty("outage", `${address} cannot be reached (${reason.message}). Is the service up, and in connect-src of the page's policy?`);
   }
 }

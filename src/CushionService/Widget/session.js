@@ -24,19 +24,34 @@ export class Session {
     this.problem = element("div", { class: "problem", role: "status", part: "problem" });
     this.told = element("div", { class: "told", role: "status", "aria-atomic": "true", part: "status" });
     this.note = element("p", { class: "note", role: "status" });
-    this.basket = button(words.say("basket"), async () => (await later())?.addToBasket(this), { part: "basket", class: "basket", disabled: true });
+    this.basket = button(words.say("basket"), async () => (await later())?.addToBasket(this), {
+      part: "basket",
+      class: "basket",
+      disabled: true,
+    });
     this.how = element("div", { part: "answer", class: "reasons" });
     this.onAnswer = [];
     const layout = element(
       "div",
       { class: "layout" },
       element("div", { class: "make" }, element("div", { class: "head" }, this.tabs, this.form.units), this.form.element),
-      element("section", { class: "bar", "aria-label": words.say("buy"), part: "bar" }, this.problem, element("div", { class: "sum" }, this.told, this.basket), this.note),
+      element(
+        "section",
+        { class: "bar", "aria-label": words.say("buy"), part: "bar" },
+        this.problem,
+        element("div", { class: "sum" }, this.told, this.basket),
+        this.note,
+      ),
       (this.more = element("div", { class: "more" }, folded(words.say("how"), {}, this.how))),
     );
     // The width that counts is the element's own, not the window's.
     this.element = element("div", { class: "estimate", lang: words.locale }, layout);
-    this.told.append(element("p", { class: "buy" }, words.say("buy")), element("p", { class: "amount bone" }), element("p", { class: "of bone" }), element("p", { class: "total bone" }));
+    this.told.append(
+      element("p", { class: "buy" }, words.say("buy")),
+      element("p", { class: "amount bone" }),
+      element("p", { class: "of bone" }),
+      element("p", { class: "total bone" }),
+    );
   }
 
   get shop() {
@@ -106,8 +121,14 @@ export class Session {
   #shown() {
     const { plan, words } = this;
     const tab = (_, i) => {
-      const show = button(plan.nameOf(i, words), () => this.#turn(() => (plan.at = i)), { class: "tab", "aria-pressed": `${i === plan.at}` });
-      const drop = button("×", () => this.#turn(() => plan.remove(i)), { class: "drop", "aria-label": words.say("removeCushion", { name: plan.nameOf(i, words) }) });
+      const show = button(plan.nameOf(i, words), () => this.#turn(() => (plan.at = i)), {
+        class: "tab",
+        "aria-pressed": `${i === plan.at}`,
+      });
+      const drop = button("×", () => this.#turn(() => plan.remove(i)), {
+        class: "drop",
+        "aria-label": words.say("removeCushion", { name: plan.nameOf(i, words) }),
+      });
       return plan.drafts.length > 1 ? element("span", {}, show, drop) : null;
     };
     const more = plan.mayGrow ? button(`+ ${words.say("addCushion")}`, () => this.#turn(() => plan.add()), { class: "tab add" }) : null;
@@ -136,8 +157,15 @@ export class Session {
     for (const [i, draft] of plan.drafts.entries()) {
       const missing = draft.missing();
       if (missing.length > 0) {
-        const violations = missing.map(({ pointer }) => ({ pointer, code: "required", detail: words.say("required", { label: words.label(pointer) }) }));
-        return this.#wrong("needed", violations.map((each) => ({ ...each, pointer: each.pointer.replace("*", i) })));
+        const violations = missing.map(({ pointer }) => ({
+          pointer,
+          code: "required",
+          detail: words.say("required", { label: words.label(pointer) }),
+        }));
+        return this.#wrong(
+          "needed",
+          violations.map((each) => ({ ...each, pointer: each.pointer.replace("*", i) })),
+        );
       }
     }
     this.#since = performance.now();
@@ -185,7 +213,9 @@ export class Session {
     this.note.textContent = "";
     this.basket.disabled = true;
     this.host.value(null);
-    const other = plan.drafts.findIndex((_, i) => violations.some(({ pointer }) => pointer.startsWith(`/cushions/${i}/`) || pointer === `/cushions/${i}`));
+    const other = plan.drafts.findIndex((_, i) =>
+      violations.some(({ pointer }) => pointer.startsWith(`/cushions/${i}/`) || pointer === `/cushions/${i}`),
+    );
     if (other >= 0 && !violations.some(({ pointer }) => pointer.startsWith(`/cushions/${plan.at}`))) {
       plan.at = other;
       this.#shown();
@@ -212,14 +242,17 @@ export class Session {
     }
     const looking = element("p", { class: "because" }, words.say("trying"));
     this.problem.append(looking);
-    const take = ({ at, apply }) => this.#turn(() => {
-      plan.at = at;
-      apply(plan.draft);
-      plan.draft.settle();
-    });
+    const take = ({ at, apply }) =>
+      this.#turn(() => {
+        plan.at = at;
+        apply(plan.draft);
+        plan.draft.settle();
+      });
     const ways = await parts.offerWays(changes, (change) => this.service.quote(parts.orderWith(plan, change)), words, take);
     if (ways && looking.isConnected) {
-      looking.replaceWith(...(ways.length > 0 ? [element("p", { class: "help" }, words.say("help")), element("div", { class: "ways" }, ...ways)] : []));
+      looking.replaceWith(
+        ...(ways.length > 0 ? [element("p", { class: "help" }, words.say("help")), element("div", { class: "ways" }, ...ways)] : []),
+      );
     }
   }
 

@@ -8,12 +8,24 @@ export function stateFrom(text) {
   if (version !== VERSION || !["in", "cm", "mm"].includes(units) || cushions.length === 0) {
     return null;
   }
-  return { units, cushions: cushions.slice(0, 20).map((fields) => fields.split("!").map((field) => field.split("~")).filter((field) => field.length === 2)) };
+  return {
+    units,
+    cushions: cushions.slice(0, 20).map((fields) =>
+      fields
+        .split("!")
+        .map((field) => field.split("~"))
+        .filter((field) => field.length === 2),
+    ),
+  };
 }
 
 /** The state of an element in the page's address: #cushion=… or #ID=… for one with an id. */
 export function stateInAddress(id) {
-  const found = location.hash.slice(1).split("&").map((part) => part.split("=")).find(([name]) => name === (id || "cushion"));
+  const found = location.hash
+    .slice(1)
+    .split("&")
+    .map((part) => part.split("="))
+    .find(([name]) => name === (id || "cushion"));
   try {
     return found ? stateFrom(decodeURIComponent(found[1])) : null;
   } catch {

@@ -16,19 +16,23 @@ laterSheet.replaceSync(`
 .offers { display: grid; gap: .35em; }
 .keep { display: flex; flex-wrap: wrap; gap: .4em; }
 .tiles { display: grid; grid-template-columns: repeat(auto-fill, minmax(5.6em, 1fr)); gap: .35em; padding-block-start: .4em; }
-.tiles label { position: relative; display: grid; justify-items: center; align-content: start; gap: .2em; padding: .5em .2em; font-size: .8em; line-height: 1.15;
-  text-align: center; border: 1px solid var(--_line); border-radius: var(--_radius); cursor: pointer; overflow-wrap: normal; hyphens: auto; }
+.tiles label { position: relative; display: grid; justify-items: center; align-content: start; gap: .2em; padding: .5em .2em;
+  font-size: .8em; line-height: 1.15;
+  text-align: center; border: 1px solid var(--_line); border-radius: var(--_radius);
+  cursor: pointer; overflow-wrap: normal; hyphens: auto; }
 .tiles label:has(:checked) .glyph { stroke: var(--_on-accent); fill: none; }
 table { border-collapse: collapse; inline-size: 100%; }
 caption { text-align: start; font-weight: 600; }
-th, td { text-align: start; padding-block: .3em; padding-inline: 0 .5em; border-block-start: 1px solid var(--_line); vertical-align: top; font-weight: 400; }
+th, td { text-align: start; padding-block: .3em; padding-inline: 0 .5em; border-block-start: 1px solid var(--_line);
+  vertical-align: top; font-weight: 400; }
 thead th { border-block-start: 0; font-size: .85em; color: var(--_soft); }
 .money { text-align: end; padding-inline-end: 0; white-space: nowrap; }
 .reasons ul { padding-inline-start: 1.2em; list-style: disc; font-size: .9em; }
 .warning { border-inline-start: 4px solid var(--_ink); padding-inline-start: .7em; }
 .drop { min-block-size: 2.25em; min-inline-size: 2.25em; padding: 0; border: 0; text-align: center; background: none; }
 .tab[aria-pressed=true], .way[aria-pressed=true] { font-weight: 650; border: 2px solid var(--_accent); }
-button.link { min-block-size: 1.5em; padding: 0 .1em; border: 0; background: none; color: inherit; font-weight: inherit; text-decoration: underline; }
+button.link { min-block-size: 1.5em; padding: 0 .1em; border: 0; background: none; color: inherit; font-weight: inherit;
+  text-decoration: underline; }
 @media print { form, .basket, .keep, .tabs { display: none; } }
 @media (forced-colors: active) {
   .face, .side { fill: Canvas; stroke: CanvasText; }

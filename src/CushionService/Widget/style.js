@@ -1,5 +1,5 @@
-// How the element looks. A page themes it by the custom properties of :host; nothing is shown by colour alone. Sizes are in em of the reader's own size, whatever the page has,
-// directions are those of the text but for the drawing, colours follow the page's color-scheme.
+// How the element looks. A page themes it by the custom properties of :host; nothing is shown by colour alone. Sizes are in em of the
+// reader's own size, directions are those of the text but for the drawing, colours follow the page's color-scheme.
 
 export const sheet = new CSSStyleSheet();
 
@@ -42,7 +42,8 @@ button {
 }
 .basket { font-weight: 650; text-align: center; color: var(--_on-accent); background: var(--_accent); border: 2px solid var(--_accent); }
 button:disabled { cursor: default; color: var(--_soft); background: var(--_wash); border: 2px dashed var(--_line); }
-.layout, .make, .more, .reasons { display: grid; grid-template-columns: minmax(0, 1fr); gap: .9em; align-content: start; min-inline-size: 0; }
+.layout, .make, .more, .reasons { display: grid; grid-template-columns: minmax(0, 1fr); gap: .9em; align-content: start;
+  min-inline-size: 0; }
 form { display: grid; gap: .7em; min-inline-size: 0; }
 .tabs { display: flex; flex-wrap: wrap; gap: .4em; }
 .tab { min-block-size: 2.25em; padding: .2em .7em; }
@@ -53,17 +54,21 @@ form { display: grid; gap: .7em; min-inline-size: 0; }
 .kind[open] { grid-column: 1 / -1; }
 summary { cursor: pointer; font-weight: 600; padding: .45em 0; border-radius: 4px; }
 .kind span { min-inline-size: 0; }
-.kind > summary { hyphens: auto; display: flex; align-items: center; gap: .3em; min-block-size: 2.75em; padding: .2em .4em; font-weight: 600; line-height: 1.15;
+.kind > summary { hyphens: auto; display: flex; align-items: center; gap: .3em; min-block-size: 2.75em; padding: .2em .4em;
+  font-weight: 600; line-height: 1.15;
   border: 1px solid var(--_line); border-radius: var(--_radius); list-style: none; }
 .kind > summary::-webkit-details-marker { display: none; }
 .kind > summary::after { content: "▾" / ""; margin-inline-start: auto; }
 .kind small { display: block; font-size: .75em; font-weight: 400; color: var(--_soft); }
-.glyph { inline-size: 2em; block-size: 1.5em; flex: none; fill: var(--_fabric); stroke: var(--_ink); stroke-width: 1.3; stroke-linejoin: round; }
+.glyph { inline-size: 2em; block-size: 1.5em; flex: none; fill: var(--_fabric); stroke: var(--_ink); stroke-width: 1.3;
+  stroke-linejoin: round; }
 .tiles input, .switch input { position: absolute; inset: 0; inline-size: 100%; block-size: 100%; margin: 0; opacity: 0; cursor: pointer; }
-:is(.tiles, .switch) label:has(:checked) { font-weight: 700; color: var(--_on-accent); background: var(--_accent); border-color: var(--_accent); }
+:is(.tiles, .switch) label:has(:checked) { font-weight: 700; color: var(--_on-accent); background: var(--_accent);
+  border-color: var(--_accent); }
 :is(.tiles, .switch) label:has(:focus-visible) { outline: 3px solid var(--_accent); outline-offset: 2px; }
 .switch { display: flex; border: 1px solid var(--_line); border-radius: var(--_radius); }
-.switch label { position: relative; display: grid; place-items: center; min-inline-size: 2.6em; min-block-size: 2.25em; border-radius: calc(var(--_radius) - 1px); cursor: pointer; }
+.switch label { position: relative; display: grid; place-items: center; min-inline-size: 2.6em; min-block-size: 2.25em;
+  border-radius: calc(var(--_radius) - 1px); cursor: pointer; }
 .stage { position: relative; max-inline-size: 34em; inline-size: 100%; margin-inline: auto; }
 .picture { aspect-ratio: 420 / 250; background: var(--_wash); border-radius: var(--_radius); }
 .picture svg { display: block; inline-size: 100%; block-size: 100%; }
@@ -104,12 +109,14 @@ summary { cursor: pointer; font-weight: 600; padding: .45em 0; border-radius: 4p
 .amount.bone { block-size: 2.6em; inline-size: 11em; }
 :host([data-state=fault]) .bone, :host([data-state=outage]) .bone { display: none; }
 .problem:empty { display: none; }
-.problem { display: grid; gap: .4em; padding: .6em .7em; border: 1px solid var(--_fault); border-inline-start-width: 5px; border-radius: var(--_radius); max-block-size: 50vh; overflow-y: auto; }
+.problem { display: grid; gap: .4em; padding: .6em .7em; border: 1px solid var(--_fault); border-inline-start-width: 5px;
+  border-radius: var(--_radius); max-block-size: 50vh; overflow-y: auto; }
 .more > details { border-block-start: 1px solid var(--_line); }
 .more details > :not(summary) { margin-block-end: .7em; }
 .make { margin-block-end: 1em; }
 @container estimate (max-width: 43.99em) {
-  .bar { position: sticky; inset-block-end: 0; z-index: 1; padding-block: .5em .3em; border-block-start: 2px solid var(--_ink); margin-block-end: .8em; }
+  .bar { position: sticky; inset-block-end: 0; z-index: 1; padding-block: .5em .3em; border-block-start: 2px solid var(--_ink);
+  margin-block-end: .8em; }
   .told { min-block-size: 5.2em; }
   .bar .buy { display: none; }
   .note:empty { display: none; }

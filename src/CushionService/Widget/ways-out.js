@@ -6,7 +6,7 @@ import { CUSHION, FABRIC } from "./form-plan.js";
 import { shownIn } from "./lengths.js";
 
 const MOST = 6;
-const FIT = /^(wider-than-fabric|wider-than-cloth|too-wide|piece-too-wide)/;
+const FIT = /^wider-than-fabric$/;
 
 /** The changes that are worth a try: { label, apply(draft) }, the drafts of the plan being copied for each. */
 export function changesFor(violations, drafts, words) {
@@ -26,12 +26,18 @@ export function changesFor(violations, drafts, words) {
     if (field?.type === "length" && violation.minimum !== null && violation.minimum !== undefined) {
       for (const limit of [violation.minimum, violation.maximum].filter((each) => each !== null && each !== undefined)) {
         const text = shownIn(limit, draft.units, draft.units);
-        add(field.pointer + text, words.say("way.size", { label: words.label(field.pointer), length: `${text} ${draft.units}` }), (each) => each.type(field.pointer, text));
+        add(field.pointer + text, words.say("way.size", { label: words.label(field.pointer), length: `${text} ${draft.units}` }), (each) =>
+          each.type(field.pointer, text),
+        );
       }
     }
     for (const other of field?.choices ?? []) {
       if (other !== draft.value(field.pointer) && other !== "") {
-        add(field.pointer + other, words.say("way.choice", { label: words.label(field.pointer), choice: words.choice(field.pointer, other) }), (each) => each.type(field.pointer, other));
+        add(
+          field.pointer + other,
+          words.say("way.choice", { label: words.label(field.pointer), choice: words.choice(field.pointer, other) }),
+          (each) => each.type(field.pointer, other),
+        );
       }
     }
     if (rest === "" || rest.startsWith("/fabrics") || rest.startsWith("/match")) {
@@ -40,9 +46,13 @@ export function changesFor(violations, drafts, words) {
       }
     }
     if (!field && rest === "" && !FIT.test(violation.code)) {
-      for (const { pointer, choices } of draft.plan.filter(({ pointer }) => pointer === `${CUSHION}closure/kind` || pointer === `${CUSHION}closure/side`)) {
+      for (const { pointer, choices } of draft.plan.filter(
+        ({ pointer }) => pointer === `${CUSHION}closure/kind` || pointer === `${CUSHION}closure/side`,
+      )) {
         for (const other of choices.filter((each) => each !== draft.value(pointer))) {
-          add(pointer + other, words.say("way.choice", { label: words.label(pointer), choice: words.choice(pointer, other) }), (each) => each.type(pointer, other));
+          add(pointer + other, words.say("way.choice", { label: words.label(pointer), choice: words.choice(pointer, other) }), (each) =>
+            each.type(pointer, other),
+          );
         }
       }
     }
@@ -60,7 +70,12 @@ export function orderWith({ drafts, shop, units, keyed }, { at, apply }) {
   tried.settle();
   apply(tried);
   tried.settle();
-  return orderOf(drafts.map((draft, i) => (i === at ? tried : draft)), shop, units, keyed);
+  return orderOf(
+    drafts.map((draft, i) => (i === at ? tried : draft)),
+    shop,
+    units,
+    keyed,
+  );
 }
 
 /** Tries the changes; calls back with a button for each that can be made, cheapest first. */
@@ -75,12 +90,15 @@ export async function offerWays(changes, quote, words, take) {
       offers.push({ change, answer: outcome.answer });
     }
   }
-  const worth = ({ answer }) => (answer.cost ? Number(answer.cost.total) : answer.yardage.reduce((sum, { layoutLength }) => sum + layoutLength, 0));
+  const worth = ({ answer }) =>
+    answer.cost ? Number(answer.cost.total) : answer.yardage.reduce((sum, { layoutLength }) => sum + layoutLength, 0);
   return offers
     .sort((a, b) => worth(a) - worth(b))
     .map(({ change, answer }) => {
       const [line] = answer.yardage;
-      const gain = [words.amount(line.soldLength, line.soldUnit), answer.cost && words.money(answer.cost.total, answer.cost.currency)].filter(Boolean).join(", ");
+      const gain = [words.amount(line.soldLength, line.soldUnit), answer.cost && words.money(answer.cost.total, answer.cost.currency)]
+        .filter(Boolean)
+        .join(", ");
       const offer = button("", () => take(change), { class: "way", part: "way" });
       offer.append(element("span", {}, change.label), element("small", {}, gain));
       return offer;

@@ -61,7 +61,12 @@ export class Words {
   }
 
   choice(pointer, value) {
-    return this.names.get(value) ?? this.#found(`${pointer}=${value}`) ?? this.#found(`=${value}`) ?? (value === "" ? this.say("usual") : readable(value));
+    return (
+      this.names.get(value) ??
+      this.#found(`${pointer}=${value}`) ??
+      this.#found(`=${value}`) ??
+      (value === "" ? this.say("usual") : readable(value))
+    );
   }
 
   hint(pointer) {

@@ -54,7 +54,8 @@ internal static class ShopPages
         service ??= browser.Origin;
         await shown.Page.RouteAsync(
             $"{shop}/shop.css",
-            route => route.FulfillAsync(new() { ContentType = "text/css", Body = "cushion-estimate { --cushion-accent: #5a2d6d; }" + style })
+            route =>
+                route.FulfillAsync(new() { ContentType = "text/css", Body = "cushion-estimate { --cushion-accent: #5a2d6d; }" + style })
         );
         await shown.Page.RouteAsync(
             $"{shop}/shop.js",

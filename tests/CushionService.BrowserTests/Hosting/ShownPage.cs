@@ -58,7 +58,10 @@ public sealed class ShownPage : IAsyncDisposable
         ILocator choice = Page.Locator($"cushion-estimate {choices}");
         if (!await choice.IsVisibleAsync())
         {
-            await Page.Locator("cushion-estimate details.kind").Filter(new() { Has = Page.Locator(choices) }).Locator("summary").ClickAsync();
+            await Page.Locator("cushion-estimate details.kind")
+                .Filter(new() { Has = Page.Locator(choices) })
+                .Locator("summary")
+                .ClickAsync();
         }
 
         await choice.ClickAsync();

@@ -43,10 +43,11 @@ public sealed class PublishableKeyTests : IDisposable
     [InlineData("yardage", null, HttpStatusCode.Forbidden)]
     public async Task It_makes_the_calls_of_a_page_from_its_origins(string call, string? origin, HttpStatusCode expected)
     {
-        string order = call == "comparisons"
-            ? Pillow[..Pillow.LastIndexOf('}')]
-                + ",\"candidates\":[{\"fabric\":\"linen\",\"options\":[{\"id\":\"s\",\"item\":\"stripe-60\",\"width\":60}]}]}"
-            : Pillow;
+        string order =
+            call == "comparisons"
+                ? Pillow[..Pillow.LastIndexOf('}')]
+                    + ",\"candidates\":[{\"fabric\":\"linen\",\"options\":[{\"id\":\"s\",\"item\":\"stripe-60\",\"width\":60}]}]}"
+                : Pillow;
         using HttpResponseMessage response = await SendAsync(call, origin, order);
 
         Assert.Equal(expected, response.StatusCode);

@@ -61,7 +61,9 @@ internal sealed class EstimateForm(Language language)
         StringBuilder html = new();
         html.Append($"<section aria-label=\"{Text("estimate.title")}\"><h1>{Text("estimate.title")}</h1>")
             .Append($"<p class=\"lead\">{Text("estimate.lead")}</p>")
-            .Append($"<form class=\"plain\" method=\"get\" action=\"{Path}\"><input type=\"hidden\" name=\"language\" value=\"{_words.Tag}\">");
+            .Append(
+                $"<form class=\"plain\" method=\"get\" action=\"{Path}\"><input type=\"hidden\" name=\"language\" value=\"{_words.Tag}\">"
+            );
         Choice(html, "units", "estimate.units", ["in", "cm", "mm"], given, language == Language.English ? "in" : "cm", unit => unit);
         Choice(html, "construction", ".construction", catalogue.Constructions.Select(each => Word(each.Kind)), given, "boxed", Named);
         string[] outlines =
@@ -103,7 +105,8 @@ internal sealed class EstimateForm(Language language)
         {
             MessageWriter writer = new(language, LengthUnit.Inch);
             string quantity = writer.Text(EstimateTexts.Sold(SaleAmount.Of((decimal)answer.SoldLength, answer.SoldUnit)));
-            html.Append($"<p class=\"amount\" role=\"status\">{WebUtility.HtmlEncode(_words["estimate.answer"]).Replace("{quantity}", quantity, StringComparison.Ordinal)}</p>")
+            string said = Text("estimate.answer").Replace("{quantity}", quantity, StringComparison.Ordinal);
+            html.Append($"<p class=\"amount\" role=\"status\">{said}</p>")
                 .Append($"<p>{WebUtility.HtmlEncode(answer.Because)}.</p>");
             foreach (ViolationAnswer warning in answer.Warnings)
             {

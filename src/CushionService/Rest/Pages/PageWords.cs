@@ -31,7 +31,9 @@ internal sealed partial class PageWords
 
         _words = words.ToFrozenDictionary(StringComparer.Ordinal);
         Scripts = JsonSerializer.Serialize(
-            _words.Where(word => word.Key.StartsWith(Script, StringComparison.Ordinal) || !word.Key.AsSpan().ContainsAny(".=")).ToDictionary(),
+            _words
+                .Where(word => word.Key.StartsWith(Script, StringComparison.Ordinal) || !word.Key.AsSpan().ContainsAny(".="))
+                .ToDictionary(),
             JsonSerializerOptions.Web
         );
     }
@@ -52,7 +54,8 @@ internal sealed partial class PageWords
     /// <param name="template">HTML with holes such as {{foot}}.</param>
     /// <param name="others">What is not a word: paths, the language.</param>
     public string Fill(string template, IReadOnlyDictionary<string, string> others) =>
-        Hole().Replace(template, hole => WebUtility.HtmlEncode(others.GetValueOrDefault(hole.Groups[1].Value) ?? this[hole.Groups[1].Value]));
+        Hole()
+            .Replace(template, hole => WebUtility.HtmlEncode(others.GetValueOrDefault(hole.Groups[1].Value) ?? this[hole.Groups[1].Value]));
 
     private static Dictionary<string, string> Read(string folder, string tag)
     {

@@ -22,7 +22,12 @@ internal static class SitePages
         {
             FixedAnswer[] pages =
             [
-                .. Enum.GetValues<Language>().Select(language => new FixedAnswer(Encoding.UTF8.GetBytes(Page(path, template, language)), "text/html; charset=utf-8", Recheck)),
+                .. Enum.GetValues<Language>()
+                    .Select(language => new FixedAnswer(
+                        Encoding.UTF8.GetBytes(Page(path, template, language)),
+                        "text/html; charset=utf-8",
+                        Recheck
+                    )),
             ];
             app.MapMethods(
                     path,

@@ -11,7 +11,9 @@ document.addEventListener("estimate", ({ detail }) => {
 
 document.addEventListener("add-to-basket", ({ detail }) => {
   const line = document.createElement("li");
-  line.textContent = detail.lines.map(({ label, quantity, unit, amount }) => [`${label} ${quantity} ${unit}`, amount].filter(Boolean).join(": ")).join(" · ");
+  line.textContent = detail.lines
+    .map(({ label, quantity, unit, amount }) => [`${label} ${quantity} ${unit}`, amount].filter(Boolean).join(": "))
+    .join(" · ");
   at("basket").append(line);
   at("basket-empty").hidden = true;
   detail.respondWith(true);

@@ -19,7 +19,5 @@ export async function showNookBook(place) {
     breaks.map((each) => `${each.from} ${per}: ${each.amount}`).join(", ") || "–",
     cutFee ?? "–",
   ]);
-  place.replaceChildren(
-    table(say("js.nook"), [say("js.item"), say("js.price"), say("js.per"), say("js.breaks"), say("js.fee")], rows),
-  );
+  place.replaceChildren(table(say("js.nook"), [say("js.item"), say("js.price"), say("js.per"), say("js.breaks"), say("js.fee")], rows));
 }
