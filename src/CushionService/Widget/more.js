@@ -11,6 +11,7 @@ import { readLength, showNumber, withUnit } from "./lengths.js";
 export function panels(host) {
   const { words, shop } = host;
   return [
+    opened(words.say("look"), (place) => look(host, place), host),
     shop.fabrics.length > 1 ? opened(words.say("compare"), (place) => compare(host, place), host) : null,
     have(host),
     folded(words.say("keep"), {}, keep(host)),
@@ -24,6 +25,29 @@ function opened(title, fill, host) {
   panel.addEventListener("toggle", show);
   host.onAnswer.push(show);
   return panel;
+}
+
+// The service's own picture, with the print where the layout puts it.
+async function look(host, place) {
+  const call = `pictures?cushion=${encodeURIComponent(host.draft.id)}`;
+  const { answer } = await host.service.ask(call, host.order(), { accept: "image/svg+xml" });
+  if (!answer) {
+    return place.replaceChildren(element("p", { class: "because" }, host.words.say("noLook")));
+  }
+  // A policy of the page may forbid the drawing's inline style sheet: one that a script makes is the script's.
+  const sheets = [];
+  const bare = answer.replace(/<style[^>]*>([^]*?)<\/style>/g, (_, rules) => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(rules);
+    sheets.push(sheet);
+    return "";
+  });
+  const drawing = new DOMParser().parseFromString(bare, "image/svg+xml").documentElement;
+  const frame = element("div", { class: "look" });
+  const root = frame.attachShadow({ mode: "open" });
+  root.adoptedStyleSheets = sheets;
+  root.append(document.importNode(drawing, true));
+  place.replaceChildren(frame);
 }
 
 // The order with each fabric of the shop, cheapest first.
@@ -53,9 +77,7 @@ async function compare(host, place) {
       ...rows.map((row, i) => {
         const line = row.yardage.find(({ fabric }) => fabric === own || fabric === row.id) ?? row.yardage[0];
         const much = line
-          ? [words.amount(line.soldLength, line.soldUnit), row.total && words.money(row.total, answer.currency)]
-              .filter(Boolean)
-              .join(" · ")
+          ? [words.amount(line.soldLength, line.soldUnit), row.total && words.money(row.total, answer.currency)].filter(Boolean).join(" · ")
           : words.say("notMade");
         const note = [row.id === own && words.say("chosen"), i === 0 && words.say("cheapest")].filter(Boolean).join(", ");
         const take = button("", () => host.type(FABRIC, row.id), { class: "way", disabled: !line, "aria-pressed": `${row.id === own}` });

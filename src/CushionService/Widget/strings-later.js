@@ -6,6 +6,8 @@ export const LATER_STRINGS = {
   "way.fabric": "Take {fabric}",
   "way.size": "{label}: {length}",
   "way.choice": "{label}: {choice}",
+  look: "See it finished",
+  noLook: "There is no picture of it.",
   compare: "Compare fabrics",
   cheapest: "cheapest",
   chosen: "chosen",

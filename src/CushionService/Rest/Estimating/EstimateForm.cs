@@ -106,8 +106,7 @@ internal sealed class EstimateForm(Language language)
             MessageWriter writer = new(language, LengthUnit.Inch);
             string quantity = writer.Text(EstimateTexts.Sold(SaleAmount.Of((decimal)answer.SoldLength, answer.SoldUnit)));
             string said = Text("estimate.answer").Replace("{quantity}", quantity, StringComparison.Ordinal);
-            html.Append($"<p class=\"amount\" role=\"status\">{said}</p>")
-                .Append($"<p>{WebUtility.HtmlEncode(answer.Because)}.</p>");
+            html.Append($"<p class=\"amount\" role=\"status\">{said}</p>").Append($"<p>{WebUtility.HtmlEncode(answer.Because)}.</p>");
             foreach (ViolationAnswer warning in answer.Warnings)
             {
                 html.Append($"<p>{WebUtility.HtmlEncode(warning.Detail)}</p>");
