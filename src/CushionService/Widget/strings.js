@@ -2,8 +2,6 @@
 
 export const STRINGS = {
   buy: "You need",
-  spoken: "You need {list}. {total}",
-  of: "{quantity} of {fabric}",
   total: "Total {total}",
   unpriced: "Not in the price: {items}.",
   "code.wider-than-fabric": "{fabric} is too narrow for one piece of this size.",
@@ -14,8 +12,6 @@ export const STRINGS = {
   removeCushion: "Remove {name}",
   cushions: "Cushions of this plan",
   picture: "{construction}, {outline}: {sizes}",
-  more: "More sizes",
-  making: "Closure, edging, filling",
   usual: "As usual",
   optional: "{label} (optional)",
   range: "{minimum} to {maximum}",
