@@ -109,7 +109,7 @@ export class Service {
       () => true,
       () => false,
     );
-    return there
+    return there && this.address !== location.origin
       ? faulty(
           "setup",
           `${address} does not allow pages of ${location.origin}: add it to Access:Origins, or to the origins of the publishable key.`,
