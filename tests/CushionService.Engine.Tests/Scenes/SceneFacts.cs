@@ -16,7 +16,7 @@ public sealed class SceneFacts
     private static readonly int Cushions = 2 * OfferedCushions.Combinations.Count;
 
     // In millimetres: arcs are drawn as chords, and two sides of a seam as different ones.
-    private const double Slack = 2.5;
+    private const double Slack = 4;
 
     [Fact]
     public void Every_seam_of_the_cover_is_in_the_scene_once() =>
@@ -31,8 +31,8 @@ public sealed class SceneFacts
     public void Both_sides_of_a_seam_lie_on_each_other() =>
         Each(scene =>
         {
-            // The strip of a ruffle on a mirrored face begins at another corner than its seams do.
-            foreach (SceneSeam seam in scene.Seams.Where(seam => scene.Cushion.Outline.IsSymmetric || !IsOfRuffle(seam)))
+            // Where the strip of a ruffle begins is free.
+            foreach (SceneSeam seam in scene.Seams.Where(seam => !IsOfRuffle(seam)))
             {
                 double lap = seam.Seam.Lap.Nanometres / 1e6,
                     section = scene.Cushion.Closure is ZipperClosure { Lap: var over } ? over.Nanometres / 1e6 : 0;
