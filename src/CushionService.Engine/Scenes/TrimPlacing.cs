@@ -58,7 +58,7 @@ internal static class TrimPlacing
 
     private static RuffleSurface Gathered(Placings places, EdgingLoop loop, RuffleSpecification ruffle)
     {
-        SceneLine[] lines = [.. loop.Edges.Select(edge => places.Of(places.Whole[edge.Part], places.Whole.Panels)!.LineOf(edge))];
+        SceneLine[] lines = Chained([.. loop.Edges.Select(edge => places.Of(places.Whole[edge.Part], places.Whole.Panels)!.LineOf(edge))]);
         Vector[] line = [.. lines.SelectMany(edge => edge.Points)],
             outward = [.. SceneLine.OutwardOf(lines).SelectMany(edge => edge)];
         double fullness = (double)ruffle.Fullness.Numerator / (double)ruffle.Fullness.Denominator;

@@ -2,7 +2,6 @@ using System.Net;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using CushionService.Engine.Messages;
 using CushionService.Languages;
 using CushionService.Rest.Pages;
 using CushionService.Tests.Hosting;
