@@ -57,7 +57,7 @@ public sealed class VocabularyFacts
 
     [Theory]
     [InlineData("English", "inner-boxing-2")]
-    [InlineData("German", "Steg 2 der Innenhülle")]
+    [InlineData("German", "Steg 2 des Inletts")]
     [InlineData("French", "plate-bande 2 de la housse intérieure")]
     [InlineData("Spanish", "banda lateral 2 de la funda interior")]
     public void A_part_is_read_in_the_language_of_the_sentence(string language, string text) =>

@@ -143,7 +143,7 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
     public async Task A_form_that_there_is_not_is_406()
     {
         using HttpRequestMessage request = new(HttpMethod.Get, "/v1/estimate?" + Pad);
-        request.Headers.TryAddWithoutValidation("Accept", "text/html");
+        request.Headers.TryAddWithoutValidation("Accept", "image/svg+xml");
         using HttpResponseMessage response = await service.Http.SendAsync(request);
 
         Assert.Equal(HttpStatusCode.NotAcceptable, response.StatusCode);

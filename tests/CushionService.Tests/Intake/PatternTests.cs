@@ -12,7 +12,7 @@ namespace CushionService.Tests.Intake;
 public sealed class PatternTests
 {
     // What is sound by one pattern or another.
-    private static readonly string[] Sound = ["18.90", "18", "USD", "main", "a", "2026-12-24"];
+    private static readonly string[] Sound = ["18.90", "18", "USD", "main", "a", "2026-12-24", "#3d6b5c", "https://shop.example/linen"];
 
     public static TheoryData<string> Patterns() =>
         [
