@@ -15,12 +15,12 @@ internal sealed record JobPictures(Func<string, string?> Cushion, Func<JobStep, 
     /// <summary>No pictures.</summary>
     public static JobPictures None { get; } = new(static _ => null, static _ => null);
 
-    /// <summary>The pictures of a quote's cushions.</summary>
+    /// <summary>The pictures of a quote's cushions and steps.</summary>
     /// <param name="quote">The quote.</param>
     /// <param name="language">The language of their titles.</param>
     public static JobPictures Of(Quote quote, Language language)
     {
-        return new JobPictures(Draw, static _ => null);
+        return new JobPictures(Draw, DrawStep);
 
         string? Draw(string id)
         {
@@ -30,10 +30,17 @@ internal sealed record JobPictures(Func<string, string?> Cushion, Func<JobStep, 
                 number++;
             }
 
-            // A page that shows the document may forbid styles on elements; every colour is an attribute as well.
             return number < quote.Drafting.Order.Cushions.Length
-                ? Styles.Replace(CushionPicture.Write(quote, number, language, FormattableString.Invariant($"picture-{number + 1}")), "")
+                ? Plain(CushionPicture.Write(quote, number, language, FormattableString.Invariant($"picture-{number + 1}")))
                 : null;
         }
+
+        string? DrawStep(JobStep step) =>
+            CushionPicture.WriteStep(quote, step.Number - 1, language, FormattableString.Invariant($"step-{step.Number}")) is { } picture
+                ? Plain(picture)
+                : null;
     }
+
+    // A page that shows the document may forbid styles on elements; every colour is an attribute as well.
+    private static string Plain(string picture) => Styles.Replace(picture, "");
 }

@@ -47,7 +47,7 @@ internal sealed class PdfInk(XGraphics graphics)
             case "g" when element.Attribute("clip-path") is { } clip:
                 XGraphicsState state = graphics.Save();
                 XElement shape = _clips[clip.Value["url(#".Length..^1]].Elements().Single();
-                graphics.IntersectClip(SvgShape.PathOf(shape, style.Matrix));
+                graphics.IntersectClip(SvgShape.PathsOf(shape, style.Matrix)[0]);
                 DrawAll(element, style);
                 graphics.Restore(state);
                 break;
@@ -63,8 +63,11 @@ internal sealed class PdfInk(XGraphics graphics)
                 Write(element, style);
                 break;
             default:
-                XGraphicsPath path = SvgShape.PathOf(element, style.Matrix);
-                graphics.DrawPath(style.Pen, style.Brush, path);
+                foreach (XGraphicsPath path in SvgShape.PathsOf(element, style.Matrix))
+                {
+                    graphics.DrawPath(style.Pen, style.Brush, path);
+                }
+
                 break;
         }
     }

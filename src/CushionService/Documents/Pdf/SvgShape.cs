@@ -13,8 +13,9 @@ internal static class SvgShape
     /// <summary>The path of a line, a rectangle, a circle, a polygon, a polyline or a path of M, L, C and Z.</summary>
     /// <param name="element">The shape.</param>
     /// <param name="matrix">From its user units to points of the page.</param>
+    /// <returns>One, and of a path with open lines one for each: a page would draw a line from one to the next.</returns>
     /// <exception cref="NotSupportedException">Another element.</exception>
-    public static XGraphicsPath PathOf(XElement element, XMatrix matrix)
+    public static IReadOnlyList<XGraphicsPath> PathsOf(XElement element, XMatrix matrix)
     {
         var pen = new Pen(matrix);
         switch (element.Name.LocalName)
@@ -40,7 +41,7 @@ internal static class SvgShape
                 throw new NotSupportedException($"No page knows the element {element.Name.LocalName}.");
         }
 
-        return pen.Path;
+        return pen.Paths;
 
         double Number(string name) =>
             element.Attribute(name) is { } attribute ? double.Parse(attribute.Value, CultureInfo.InvariantCulture) : 0;
@@ -49,8 +50,11 @@ internal static class SvgShape
     private sealed class Pen(XMatrix matrix)
     {
         private XPoint _at;
+        private bool _isOpen;
 
-        public XGraphicsPath Path { get; } = new();
+        public List<XGraphicsPath> Paths { get; } = [new XGraphicsPath()];
+
+        private XGraphicsPath Path => Paths[^1];
 
         public void Polyline(ReadOnlySpan<double> numbers, bool closed)
         {
@@ -97,12 +101,13 @@ internal static class SvgShape
                 switch (command)
                 {
                     case 'M':
-                        Path.StartFigure();
+                        Start();
                         _at = Point(numbers[0], numbers[1]);
                         break;
                     case 'L':
                         XPoint to = Point(numbers[0], numbers[1]);
                         Path.AddLine(_at, to);
+                        _isOpen = true;
                         _at = to;
                         break;
                     case 'C':
@@ -110,6 +115,7 @@ internal static class SvgShape
                         break;
                     case 'Z':
                         Path.CloseFigure();
+                        _isOpen = false;
                         break;
                     default:
                         throw new NotSupportedException($"No page knows the path {path}.");
@@ -117,10 +123,22 @@ internal static class SvgShape
             }
         }
 
+        private void Start()
+        {
+            if (_isOpen)
+            {
+                Paths.Add(new XGraphicsPath());
+            }
+
+            _isOpen = false;
+            Path.StartFigure();
+        }
+
         private void Curve(double x1, double y1, double x2, double y2, double x, double y)
         {
             XPoint to = Point(x, y);
             Path.AddBezier(_at, Point(x1, y1), Point(x2, y2), to);
+            _isOpen = true;
             _at = to;
         }
 
