@@ -15,11 +15,12 @@ internal static class LargestCushions
     // Each size that is tried is an order of its own: more cushions would keep a page waiting.
     private const int Most = 4;
 
-    // Three trials for each of a dozen ways to size cushions share the steps of one thorough search.
+    // Three trials for each of a dozen ways to size cushions share the steps of one search: a thorough one, or a standard one for an
+    // order that is searched in less.
     private const int WaysSharing = 36;
 
     /// <summary>The largest cushions of an order that keeps its rules.</summary>
-    /// <remarks>Quick searches find the size roughly, and thorough ones decide at its boundary. A size counts in whole
+    /// <remarks>Quick searches find the size roughly, and longer ones decide at its boundary. A size counts in whole
     /// cutting steps, since no other can be cut.</remarks>
     /// <param name="order">The order as it was sent, with fabric on hand.</param>
     /// <param name="specified">The same, specified.</param>
@@ -29,6 +30,7 @@ internal static class LargestCushions
     /// <exception cref="OperationCanceledException">The search was cancelled, while the sequence was read.</exception>
     public static IEnumerable<LargestAnswer> Of(Order order, OrderSpecification specified, CancellationToken cancellation)
     {
+        Effort deciding = specified.Effort is Effort.Quick or Effort.Standard ? Effort.Standard : Effort.Thorough;
         for (int at = 0; at < Math.Min(order.Cushions?.Count ?? 0, Most); at++)
         {
             foreach ((FreeSize free, SizedCushion sizes) in SizedCushion.Ways(order, specified, at))
@@ -36,7 +38,7 @@ internal static class LargestCushions
                 var found = LargestStep.Find(
                     sizes.Steps,
                     steps => Verdict(sizes.At(steps), Effort.Quick, 1) == FitVerdict.Fits,
-                    steps => Verdict(sizes.At(steps), Effort.Thorough, WaysSharing)
+                    steps => Verdict(sizes.At(steps), deciding, WaysSharing)
                 );
                 if (found is var (steps, next))
                 {
