@@ -35,6 +35,8 @@ internal sealed class Conversation : IDisposable
     /// <summary>Says that there is no more to send.</summary>
     public Task EndAsync() => SendAsync("0\r\n\r\n");
 
+    private string _begun = "";
+
     /// <summary>The next answer; null at the end.</summary>
     public async Task<string?> HearAsync()
     {
@@ -49,7 +51,10 @@ internal sealed class Conversation : IDisposable
             char[] chunk = new char[size];
             await _heard.ReadBlockAsync(chunk);
             await _heard.ReadLineAsync();
-            foreach (string line in new string(chunk).Split('\n', StringSplitOptions.RemoveEmptyEntries))
+            // A chunk may end within a line.
+            string[] lines = (_begun + new string(chunk)).Split('\n');
+            _begun = lines[^1];
+            foreach (string line in lines[..^1].Where(line => line.Length > 0))
             {
                 _lines.Enqueue(line);
             }
