@@ -53,8 +53,13 @@ public sealed partial class RoundRobinTests
 
         long before = await OrdersAsync(first),
             other = await OrdersAsync(second);
-        await CallAsync(calls, 100);
-        // A connection that ends in between is passed over for a moment.
+        // Over two ages of a connection: one that ends in between is passed over for a moment.
+        for (int call = 0; call < 100; call++)
+        {
+            await CallAsync(calls, 1);
+            await Task.Delay(TimeSpan.FromSeconds(2 * AgeSeconds / 100));
+        }
+
         Assert.InRange(await OrdersAsync(first) - before, 30, 70);
         Assert.InRange(await OrdersAsync(second) - other, 30, 70);
     }
