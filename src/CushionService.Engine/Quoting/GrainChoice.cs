@@ -11,8 +11,8 @@ using CushionService.Nesting;
 namespace CushionService.Engine.Quoting;
 
 /// <summary>Decides which way the fabric runs on the cushions whose grain is left open: the way that sells shorter.</summary>
-/// <remarks>It lays the order quickly with all of them up the bolt and with all of them railroaded, then turns one at a time from the
-/// better of the two. Cushions of a row turn together.</remarks>
+/// <remarks>It lays the order with all of them up the bolt and with all of them railroaded, then turns one at a time from the better of
+/// the two. Cushions of a row turn together.</remarks>
 internal sealed class GrainChoice
 {
     // Rows and single cushions that are turned one at a time; a bound on time, for every turn is a layout.

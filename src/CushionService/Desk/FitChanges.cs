@@ -29,9 +29,9 @@ internal static class FitChanges
     public static IReadOnlyList<ChangeAnswer> Of(OrderSpecification specified, Fit fit, CancellationToken cancellation)
     {
         List<ChangeAnswer> changes = [];
-        foreach (OffcutFit short_ in fit.Fabrics.Where(one => one.Verdict != FitVerdict.Fits))
+        foreach (OffcutFit lacking in fit.Fabrics.Where(one => one.Verdict != FitVerdict.Fits))
         {
-            FabricSpecification fabric = specified.Fabrics.First(one => one.Id == short_.Fabric.Id);
+            FabricSpecification fabric = specified.Fabrics.First(one => one.Id == lacking.Fabric.Id);
             int unplaced = Copies(fit, fabric.Id);
             foreach (ChangedOrder change in ChangedOrder.Of(GrainTrials.Of(specified)[0], fabric))
             {

@@ -98,7 +98,7 @@ summary { cursor: pointer; font-weight: 600; padding: .45em 0; border-radius: 4p
 .told { min-inline-size: 0; min-block-size: 7em; flex: 1 1 10em; }
 .buy, .also, .of, .because, .note, .help { color: var(--_soft); }
 .amount { line-height: 1.1; }
-.much { font-size: clamp(2.5em, 9cqi, 3.5em); font-weight: 700; letter-spacing: -.01em; overflow-wrap: normal; }
+.much { font-size: clamp(2.5em, 4.8cqi, 3.5em); font-weight: 700; letter-spacing: -.01em; overflow-wrap: normal; }
 .amount ~ .amount .much { font-size: 1.5em; }
 .also { font-size: 1.25em; white-space: nowrap; }
 .total { font-weight: 650; }

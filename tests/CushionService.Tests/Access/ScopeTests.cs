@@ -9,25 +9,14 @@ using V1 = CushionService.Grpc.V1;
 namespace CushionService.Tests.Access;
 
 /// <summary>A caller may do what its scopes say, and nothing else, through either door.</summary>
-public sealed class ScopeTests : IDisposable
+public sealed class ScopeTests(ScopeTests.Guarded guarded) : IClassFixture<ScopeTests.Guarded>
 {
     private static readonly string EstimateKey = Callers.NewKey(),
         QuoteKey = Callers.NewKey(),
         BatchKey = Callers.NewKey(),
         EndedKey = Callers.NewKey();
 
-    private readonly RunningService _service = new(
-        _ => { },
-        false,
-        [
-            .. Callers.Settings(0, "page", EstimateKey, "estimate"),
-            .. Callers.Settings(1, "shop", QuoteKey, "estimate", "quote", "prices:inline"),
-            .. Callers.Settings(2, "night run", BatchKey, "batch"),
-            .. Callers.Settings(3, "former", EndedKey, "estimate"),
-            ("Access:Keys:3:NotAfter", "2020-01-01T00:00:00Z"),
-            ("Access:Keys:0:Pieces", "100"),
-        ]
-    );
+    private readonly RunningService _service = guarded.Service;
 
     public static TheoryData<string, string?, HttpStatusCode> Calls =>
         new()
@@ -164,5 +153,23 @@ public sealed class ScopeTests : IDisposable
         );
     }
 
-    public void Dispose() => _service.Dispose();
+    /// <summary>A service with a key of each kind.</summary>
+    public sealed class Guarded : IDisposable
+    {
+        internal RunningService Service { get; } =
+            new(
+                _ => { },
+                false,
+                [
+                    .. Callers.Settings(0, "page", EstimateKey, "estimate"),
+                    .. Callers.Settings(1, "shop", QuoteKey, "estimate", "quote", "prices:inline"),
+                    .. Callers.Settings(2, "night run", BatchKey, "batch"),
+                    .. Callers.Settings(3, "former", EndedKey, "estimate"),
+                    ("Access:Keys:3:NotAfter", "2020-01-01T00:00:00Z"),
+                    ("Access:Keys:0:Pieces", "100"),
+                ]
+            );
+
+        public void Dispose() => Service.Dispose();
+    }
 }

@@ -13,7 +13,7 @@ namespace CushionService.Tests.Comparing;
 /// <summary>The same order in several fabrics, cheapest first.</summary>
 public sealed class ComparisonTests(RunningService service) : IClassFixture<RunningService>
 {
-    private const int Count = 300;
+    private const int Count = 150;
 
     [Fact]
     public void A_dearer_option_never_stands_before_a_cheaper_one()

@@ -17,7 +17,7 @@ namespace CushionService.Tests.Fitting;
 /// <summary>Whether fabric on hand is enough, and for how much.</summary>
 public sealed class FitTests(RunningService service) : IClassFixture<RunningService>
 {
-    private const int Count = 300;
+    private const int Count = 150;
 
     // One step more is held against a layout of the same pieces on the bolt, thoroughly searched: it must be longer than the offcut.
     [Fact]

@@ -84,7 +84,7 @@ public sealed partial class RoundRobinTests
     [GeneratedRegex(@"^cushionservice_orders_total\{[^}]*\} (\d+)", RegexOptions.Multiline)]
     private static partial Regex Count();
 
-    // In the place of DNS.
+    // Instead of DNS.
     private sealed class Names : ResolverFactory
     {
         public override string Name => "names";

@@ -42,7 +42,7 @@ public sealed class RunningService : IDisposable
             host.ConfigureTestServices(change);
         });
         Http = _factory.CreateDefaultClient(new ErrorWatch(_errors, mayFail));
-        Http.Timeout = TimeSpan.FromSeconds(30);
+        Http.Timeout = TimeSpan.FromMinutes(3);
         ErrorWatch watch = new(_errors, mayFail) { InnerHandler = _factory.Server.CreateHandler() };
         _channel = GrpcChannel.ForAddress(_factory.Server.BaseAddress, new GrpcChannelOptions { HttpHandler = watch });
         Calls = new(_channel);

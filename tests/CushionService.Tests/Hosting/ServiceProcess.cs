@@ -5,7 +5,7 @@ namespace CushionService.Tests.Hosting;
 /// <summary>The service as a process of its own, on two free loopback ports.</summary>
 internal sealed class ServiceProcess : IAsyncDisposable
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(3);
 
     private readonly Process _process;
     private readonly List<string> _lines = [];

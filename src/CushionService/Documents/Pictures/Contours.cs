@@ -3,9 +3,14 @@ using CushionService.Engine.Scenes;
 namespace CushionService.Documents.Pictures;
 
 /// <summary>Lines of equal value over a polygon, found on a grid (marching squares, general geometry).</summary>
+/// <remarks>Round the grid lies a frame without width whose values are least, so that a line that leaves the polygon's extent is closed
+/// along it.</remarks>
 internal sealed class Contours
 {
-    private const int Cells = 20;
+    private const int Inner = 20;
+
+    // With those of the frame.
+    private const int Cells = Inner + 2;
     private readonly double[,] _values = new double[Cells + 1, Cells + 1];
     private readonly PlanePoint _low;
     private readonly PlanePoint _step;
@@ -16,17 +21,18 @@ internal sealed class Contours
     public Contours(IReadOnlyList<PlanePoint> polygon, Func<PlanePoint, double> value)
     {
         (_low, PlanePoint high) = PlanePolygon.Extent(polygon);
-        _step = new PlanePoint((high.X - _low.X) / Cells, (high.Y - _low.Y) / Cells);
+        _step = new PlanePoint((high.X - _low.X) / Inner, (high.Y - _low.Y) / Inner);
         for (int i = 0; i <= Cells; i++)
         {
             for (int j = 0; j <= Cells; j++)
             {
-                _values[i, j] = value(At(i, j));
+                _values[i, j] = i is 0 or Cells || j is 0 or Cells ? double.MinValue : value(At(i, j));
             }
         }
     }
 
-    private PlanePoint At(int i, int j) => new(_low.X + i * _step.X, _low.Y + j * _step.Y);
+    private PlanePoint At(int i, int j) =>
+        new(_low.X + Math.Clamp(i - 1, 0, Inner) * _step.X, _low.Y + Math.Clamp(j - 1, 0, Inner) * _step.Y);
 
     /// <summary>The closed lines round what is above a level.</summary>
     public List<List<PlanePoint>> Of(double level)

@@ -11,11 +11,17 @@ internal sealed class PatchPainter(PictureSource source, Sketch sketch, int deta
     private const double Tones = 14;
     private static readonly Ink Edge = new(null, 1, Tint.Line, 2.2);
     private static readonly Ink WrongSide = new(Tint.Light, 0.55);
-    private static readonly Ink Light = new(Tint.Light, 0.13);
 
-    // Where a crown catches the light, as shares of the way to where it rises no more.
-    private static readonly double[] Lit = [0.3, 0.62];
-    private static readonly double[] LitPillow = [0.16, 0.32, 0.5, 0.7];
+    // Where a crown catches the light, as shares of the way to where it rises no more, and how much of it. Each step has an ink of its own:
+    // what has the same is one shape, and would not add up.
+    private static readonly (double Share, Ink Ink)[] Lit = [(0.3, Light(0.11)), (0.62, Light(0.08))];
+    private static readonly (double Share, Ink Ink)[] LitPillow =
+    [
+        (0.16, Light(0.09)),
+        (0.32, Light(0.08)),
+        (0.5, Light(0.07)),
+        (0.7, Light(0.06)),
+    ];
     private readonly PrintPainter _prints = new(sketch, detail);
 
     /// <summary>Draws a patch.</summary>
@@ -51,14 +57,16 @@ internal sealed class PatchPainter(PictureSource source, Sketch sketch, int deta
         }
     }
 
+    private static Ink Light(double opacity) => new(Tint.Light, opacity);
+
     private void Highlight(VisiblePatch seen, Crown crown)
     {
         var contours = new Contours(seen.Domain, crown.Share);
-        foreach (double share in seen.Patch.Kind == PatchKind.Pillow ? LitPillow : Lit)
+        foreach ((double share, Ink ink) in seen.Patch.Kind == PatchKind.Pillow ? LitPillow : Lit)
         {
             foreach (List<PlanePoint> ring in contours.Of(share))
             {
-                sketch.Fill(seen.Seen(ring, true, sketch.Camera), Light);
+                sketch.Fill(seen.Seen(ring, true, sketch.Camera), ink);
             }
         }
     }

@@ -2,7 +2,7 @@ using CushionService.Engine.Messages;
 
 namespace CushionService.Documents.Projects;
 
-/// <summary>What a first-time sewer is told about a step, beside the step itself.</summary>
+/// <summary>How a first-time sewer does a step, beside the step itself.</summary>
 /// <param name="Title">What is done, in a few plain words.</param>
 /// <param name="How">How it is done (common practice, no source).</param>
 internal sealed record Lesson(Message Title, Message How)
