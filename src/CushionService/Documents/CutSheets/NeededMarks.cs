@@ -4,7 +4,7 @@ using CushionService.Documents.Sheets;
 
 namespace CushionService.Documents.CutSheets;
 
-/// <summary>The marks of one cushion that must be measured: pieces that are marked alike are drawn once, two beside each other.</summary>
+/// <summary>The marks of one cushion that must be measured: pieces with the same marks are drawn once, two beside each other.</summary>
 internal static class NeededMarks
 {
     private const double Width = 90;
@@ -19,7 +19,7 @@ internal static class NeededMarks
                 .Select(piece => (Piece: piece, Need: MarkNeed.Of(piece)))
                 .Where(one => one.Need.Needed > 0 || one.Piece.Points is not null)
                 .GroupBy(one => Shape(one.Piece))
-                .Select(alike => Drawn(job, [.. alike.Select(one => one.Piece)], alike.First().Need)),
+                .Select(same => Drawn(job, [.. same.Select(one => one.Piece)], same.First().Need)),
         ];
         yield return new Heading(job.Say(SheetTexts.Marks), 2);
         yield return new Paragraph(job.Say(drawn.Length == 0 ? SheetTexts.UsualMarks : SheetTexts.MoreMarksLead));
@@ -38,10 +38,10 @@ internal static class NeededMarks
                 .Append($"{piece.Width} {piece.Length} {piece.Points?.Count}")
         );
 
-    private static IReadOnlyList<Block> Drawn(Job job, IReadOnlyList<PieceAnswer> alike, (IReadOnlyList<MarkAnswer> Marks, int Needed) need)
+    private static IReadOnlyList<Block> Drawn(Job job, IReadOnlyList<PieceAnswer> same, (IReadOnlyList<MarkAnswer> Marks, int Needed) need)
     {
-        PieceAnswer first = alike[0];
-        string[] numbers = job.Numbers(alike.Select(piece => piece.Id));
+        PieceAnswer first = same[0];
+        string[] numbers = job.Numbers(same.Select(piece => piece.Id));
         var scene = new PieceScene
         {
             Piece = first with { Marks = need.Marks, Label = first.Part },

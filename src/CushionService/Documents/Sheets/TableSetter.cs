@@ -126,7 +126,7 @@ internal sealed class TableSetter(Table table, TextSetter text, double width)
         return LineBreaks.Of([new Run(cell.Text, bold, cell.Link)], room);
     }
 
-    // A hair wider than measured, so that a word that just fits does not fall into the next line by rounding.
+    // A little wider than measured, so that a word that just fits does not fall into the next line by rounding.
     private double Room(int column) => _widths[column] - 2 * ColumnWidths.Padding + 1e-6;
 
     private double Left(int column, Spot at) => at.X + _widths.AsSpan(0, column).ToArray().Sum() * _em;

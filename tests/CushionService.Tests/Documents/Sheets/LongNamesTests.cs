@@ -105,9 +105,10 @@ public sealed class LongNamesTests
             .Range(1, cushions)
             .Select(i =>
                 $$"""
-                    { "id": "c{{i}}", "label": "{{name}}", "construction": "boxed", "outline": { "kind": "rectangle", "width": {{400
-                        + i}}, "depth": 380 },
-                      "thickness": 60, "boxing": { "joins": "corners" }, "closure": { "kind": "zipper", "side": "back" }, "fabrics": { "top": "main" } }
+                    { "id": "c{{i}}", "label": "{{name}}", "construction": "boxed",
+                      "outline": { "kind": "rectangle", "width": {{400 + i}}, "depth": 380 },
+                      "thickness": 60, "boxing": { "joins": "corners" }, "closure": { "kind": "zipper", "side": "back" },
+                      "fabrics": { "top": "main" } }
                     """
             );
         return $$"""

@@ -80,16 +80,19 @@ public sealed class TicketTests
             Ticket.Of(
                 Printed.Of(
                     """
-                    { "reference": "terrace-7", "customer": "Library", "due": "2027-03-01", "note": "Deliver to the side door.", "units": "cm",
-                      "currency": "EUR",
+                    { "reference": "terrace-7", "customer": "Library", "due": "2027-03-01", "note": "Deliver to the side door.",
+                      "units": "cm", "currency": "EUR",
                       "cushions": [
-                        { "id": "seat", "label": "Seat", "group": "Terrace", "construction": "boxed", "outline": { "kind": "rectangle", "width": 50, "depth": 45 },
-                          "thickness": 6, "closure": { "kind": "zipper" }, "fabrics": { "top": "own" } },
+                        { "id": "seat", "label": "Seat", "group": "Terrace", "construction": "boxed",
+                          "outline": { "kind": "rectangle", "width": 50, "depth": 45 }, "thickness": 6,
+                          "closure": { "kind": "zipper" }, "fabrics": { "top": "own" } },
                         { "id": "back", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 45, "depth": 45 },
                           "closure": { "kind": "envelope", "side": "bottom" }, "fabrics": { "top": "bought" } } ],
                       "fabrics": [
-                        { "id": "own", "label": "Striped canvas", "width": 140, "customerOwned": true, "brought": 300, "lot": "K 12", "sold": { "unit": "m", "step": 0.1 } },
-                        { "id": "bought", "label": "Plain canvas", "width": 140, "sold": { "unit": "m", "step": 0.1 }, "price": { "amount": "14.00", "per": "m" } } ],
+                        { "id": "own", "label": "Striped canvas", "width": 140, "customerOwned": true, "brought": 300, "lot": "K 12",
+                          "sold": { "unit": "m", "step": 0.1 } },
+                        { "id": "bought", "label": "Plain canvas", "width": 140, "sold": { "unit": "m", "step": 0.1 },
+                          "price": { "amount": "14.00", "per": "m" } } ],
                       "costing": { "charges": [{ "label": "Collection", "amount": "12.00", "per": "order" }], "discount": { "percent": 10 },
                         "tax": { "label": "VAT", "rate": 0.19 } } }
                     """
