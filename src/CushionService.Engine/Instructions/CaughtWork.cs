@@ -77,5 +77,5 @@ internal static class CaughtWork
     private static Message Strip(CoverPlan plan, PartName part, int count, StrapMake make, Measures.Length width) =>
         make == StrapMake.Folded
             ? StepTexts.StripFolded(count, part, width)
-            : StepTexts.StripTube(count, part, plan.Workroom.Trims.TubeSeam, width);
+            : StepTexts.StripTube(count, part, plan.Workroom.Trims.TubeSeam, width, plan.Care);
 }

@@ -76,8 +76,11 @@ internal sealed class CoverPlan
     /// <summary>Whether a part of the seam line is curved.</summary>
     public bool HasCurves { get; }
 
-    /// <summary>Whether joins are pressed with a finger, for an iron would melt the coating.</summary>
-    public bool ByFinger => Care == FabricCare.Roll;
+    /// <summary>How the fabric of the edging is treated.</summary>
+    public FabricCare EdgingCare { get; init; }
+
+    /// <summary>Whether clips hold the layers: pins leave holes in a coating.</summary>
+    public bool ByClips => Care == FabricCare.Roll;
 
     /// <summary>Whether it is the cover within the cover.</summary>
     public bool IsInner => Units[0].Name.IsInner;

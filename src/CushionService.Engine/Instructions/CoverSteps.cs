@@ -45,7 +45,7 @@ internal static class CoverSteps
     private static IEnumerable<Work> Throughout(CoverPlan plan) =>
         plan.IsInner
             ? []
-            : [new Work(StepTexts.Throughout(plan.HasCorners ? plan.Workroom.Sewing.CornerReinforcement : null, plan.ByFinger))];
+            : [new Work(StepTexts.Throughout(plan.HasCorners ? plan.Workroom.Sewing.CornerReinforcement : null, plan.ByClips))];
 
     // A cover that does not open hides its raw edges for good: then the usual finish is none, and another is what the order asks for.
     private static IEnumerable<Work> RawEdges(CoverPlan plan)

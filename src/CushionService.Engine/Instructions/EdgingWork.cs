@@ -34,8 +34,8 @@ internal static class EdgingWork
         int covers = piece.Serves.Sum(share => share.Covers);
         Message strips = supply.Kind switch
         {
-            WeltSupplyKind.StraightStrips => StepTexts.WeltStraight(seam, covers),
-            WeltSupplyKind.BiasStrips => StepTexts.WeltBiasStrips(seam, covers),
+            WeltSupplyKind.StraightStrips => StepTexts.WeltStraight(seam, covers, plan.EdgingCare),
+            WeltSupplyKind.BiasStrips => StepTexts.WeltBiasStrips(seam, covers, plan.EdgingCare),
             _ => StepTexts.WeltContinuous(piece.Quantity, seam, supply.Strip, covers),
         };
         var joined = new State(StateKind.Joined, part);

@@ -32,7 +32,7 @@ internal static class FinishWork
             _ => OpeningWay.Closure,
         };
         Message text = plan.Cushion.Flange is { Layers: FlangeLayers.Double }
-            ? StepTexts.TurnFlanges
+            ? StepTexts.TurnFlanges(plan.Care)
             : StepTexts.TurnOut(plan.HasCorners, way, plan.Care);
         return new Work(text)
             .After([

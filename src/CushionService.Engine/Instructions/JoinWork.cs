@@ -23,7 +23,7 @@ internal static class JoinWork
                         Chain(Parts(run).OrderBy(part => part.Stretch).Select(StepTexts.ThePart)),
                         run.Count(),
                         plan.Allowance,
-                        plan.ByFinger
+                        plan.Care
                     ),
                     Parts(run)
                 )
@@ -68,7 +68,7 @@ internal static class JoinWork
             Chain(links.Select(link => Link(plan, link))),
             seams.Length,
             plan.Allowance,
-            plan.ByFinger,
+            plan.Care,
             loop,
             Length.FromNanometres(loop.Nanometres / 2),
             below == loop || below == Length.Zero ? null : below

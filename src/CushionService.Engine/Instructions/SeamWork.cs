@@ -25,10 +25,12 @@ internal static class SeamWork
         }
 
         ImmutableArray<(int Number, Seam Seam)>[] groups = [.. Groups(plan)];
+        // Corner notches are sewn after the seam that would shut the cover.
+        int last = Array.FindLastIndex(groups, group => !CoverSeams.IsNotch(group[0].Seam));
         var before = ImmutableArray<State>.Empty;
         for (var i = 0; i < groups.Length; i++)
         {
-            foreach (Work work in Assembled(plan, groups[i], last: i == groups.Length - 1 && i > 0))
+            foreach (Work work in Assembled(plan, groups[i], last: i == last))
             {
                 // What is assembled stays in the pattern's order.
                 yield return work.After(before.AsSpan());
@@ -148,7 +150,9 @@ internal static class SeamWork
                 plan.HasCorners,
                 plan.HasInsideCorners,
                 plan.Gap(seams),
-                IsEdged(plan, face, around)
+                IsEdged(plan, face, around),
+                opens,
+                plan.HasZipper
             )
             : ToBoxing(plan, seams, face, around, opens);
         return [Sewn(plan, seams, text, face, around)];

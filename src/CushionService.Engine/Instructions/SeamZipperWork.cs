@@ -37,9 +37,9 @@ internal static class SeamZipperWork
         var based = new State(StateKind.Made, bottom.Name, opening[0].Number + 1);
         yield return SeamWork.Sewn(plan, [], ends, top, bottom).Making(based);
         Message set =
-            edged ? StepTexts.SeamZipperEdged(top.Words, bottom.Words)
-            : zipper.Lap > Length.Zero ? StepTexts.SeamZipperLapped(plan.ByFinger, bottom.Words, top.Words, zipper.Lap)
-            : StepTexts.SeamZipperCentred(plan.ByFinger);
+            edged ? StepTexts.SeamZipperEdged(plan.Care, top.Words, bottom.Words)
+            : zipper.Lap > Length.Zero ? StepTexts.SeamZipperLapped(plan.Care, bottom.Words, top.Words, zipper.Lap)
+            : StepTexts.SeamZipperCentred(plan.Care);
         yield return SeamWork.Sewn(plan, opening, set, top, bottom).After(based);
         if (!rest.IsEmpty)
         {

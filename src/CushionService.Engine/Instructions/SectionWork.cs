@@ -39,8 +39,8 @@ internal static class SectionWork
         IEnumerable<PartName> named = parts.Select(CoverSeams.Base).Distinct();
         Message text =
             zipper.Lap > Length.Zero
-                ? StepTexts.ZipperLapped(named, zipper.TurnUnder, under, over, zipper.Lap, length, height, zipper.Sliders)
-                : StepTexts.ZipperCentred(named, zipper.TurnUnder, length, height, zipper.Sliders);
+                ? StepTexts.ZipperLapped(named, zipper.TurnUnder, under, over, zipper.Lap, length, height, zipper.Sliders, plan.Care)
+                : StepTexts.ZipperCentred(named, zipper.TurnUnder, length, height, zipper.Sliders, plan.Care);
         yield return Fastened(plan, unit, text, parts).Making([.. seams.Select(one => new State(StateKind.Sewn, Seam: one.Number))]);
     }
 

@@ -55,7 +55,13 @@ public static class SewingOrder
             }
 
             steps.AddRange(
-                CoverSteps.Of(new CoverPlan(cushion, cover, cut, order.Workroom, CareOf(order, cushion)) { Stocks = order.Stocks })
+                CoverSteps.Of(
+                    new CoverPlan(cushion, cover, cut, order.Workroom, CareOf(order, cushion.Fabrics.Top))
+                    {
+                        Stocks = order.Stocks,
+                        EdgingCare = CareOf(order, cut.FirstOrDefault(piece => piece.Part.Kind == PartKind.Welt)?.Fabric),
+                    }
+                )
             );
         }
 
@@ -71,9 +77,9 @@ public static class SewingOrder
         && !fabric.Coated
         && order.Cushions.Any(cushion => cushion.IsWashable && cushion.Fabrics.Shell.Contains(fabric.Id));
 
-    // A top that is not among the fabrics of the order is pressed, the care that most fabrics take.
-    private static FabricCare CareOf(OrderSpecification order, CushionSpecification cushion) =>
-        order.Fabrics.FirstOrDefault(fabric => fabric.Id == cushion.Fabrics.Top) is { } top ? CareOf(top) : FabricCare.Press;
+    // A fabric that is not among those of the order is pressed, the care that most fabrics take.
+    private static FabricCare CareOf(OrderSpecification order, string? id) =>
+        order.Fabrics.FirstOrDefault(fabric => fabric.Id == id) is { } known ? CareOf(known) : FabricCare.Press;
 
     // A coating decides first, for it takes neither iron nor wash; a pile is never pressed flat from above (common practice, no source).
     private static FabricCare CareOf(FabricSpecification fabric) =>

@@ -17,7 +17,7 @@ internal static class StepTools
         key switch
         {
             "wash-sample" => [Tool.TapeMeasure],
-            "cut-fabric" => [Tool.Ruler, Tool.Shears, Tool.Marker, .. Pressing(Word(text, "care"))],
+            "cut-fabric" => [Tool.Ruler, Tool.Shears, Tool.Marker, .. Pressing(text)],
             "throughout" => Is(text, "clips")
                 ? [Tool.SewingMachine, Tool.SharpNeedle, Tool.Clips]
                 : [Tool.SewingMachine, Tool.UniversalNeedle, Tool.Pins],
@@ -27,20 +27,21 @@ internal static class StepTools
                 "pinked" => [Tool.PinkingShears],
                 _ => [Tool.SewingMachine],
             },
-            "join-run" or "seam-zipper-centred" or "seam-zipper-lapped" => [.. Joined(key), .. Finger(text)],
-            "close-loop" => [Tool.TapeMeasure, .. Finger(text)],
+            "join-run" or "welt-straight" or "welt-bias-strips" => Pressing(text),
+            "close-loop" => [Tool.TapeMeasure, .. Pressing(text)],
             "taper" => [Tool.Ruler, Tool.Marker, Tool.Shears],
             "channels" => [Tool.Ruler, Tool.Marker, Tool.TapeMeasure],
-            "zipper-centred" or "zipper-lapped" or "seam-zipper-edged" => [Tool.ZipperFoot],
+            "zipper-centred" or "zipper-lapped" or "seam-zipper-edged" or "seam-zipper-lapped" => [Tool.ZipperFoot, .. Pressing(text)],
+            // It is sewn over a basting, which is taken out again.
+            "seam-zipper-centred" => [Tool.ZipperFoot, Tool.SeamRipper, .. Pressing(text)],
             "buttons" => [Tool.ButtonholeFoot, Tool.HandNeedle],
             "vents" => [Tool.EyeletSetter],
-            "strip-tube" => [Tool.Bodkin, Tool.Iron],
-            "welt-straight" or "welt-bias-strips" => [Tool.Iron],
+            "strip-tube" => [Tool.Bodkin, .. Pressing(text)],
             "welt-continuous" => [Tool.Ruler, Tool.Marker, Tool.Shears],
             "welt-wrap" or "welt-round" or "welt-sides" or "welt-corners" => [Tool.CordingFoot],
             "base" => [Tool.Shears],
-            "turn-out" => [.. Is(text, "corners") ? [Tool.Shears, Tool.PointTurner] : Array.Empty<Tool>(), .. Pressing(Word(text, "care"))],
-            "turn-flanges" => [Tool.PointTurner, Tool.Iron],
+            "turn-out" => [.. Is(text, "corners") ? [Tool.Shears, Tool.PointTurner] : Array.Empty<Tool>(), .. Pressing(text)],
+            "turn-flanges" => [Tool.PointTurner, .. Pressing(text)],
             "draw-ends" or "close-gap" or "wrap" => [Tool.HandNeedle],
             "cut-foam" or "cut-foam-layers" or "cut-foam-wedge" or "cut-foam-roll" => [Tool.FoamKnife, Tool.Ruler, Tool.Marker],
             "check-box" or "check-round" or "check-roll" => [Tool.TapeMeasure],
@@ -49,20 +50,9 @@ internal static class StepTools
             _ => [],
         };
 
-    // A zipper in a seam is sewn over a basting, which is taken out again where it lies in the middle.
-    private static IEnumerable<Tool> Joined(string key) =>
-        key switch
-        {
-            "seam-zipper-centred" => [Tool.ZipperFoot, Tool.SeamRipper],
-            "seam-zipper-lapped" => [Tool.ZipperFoot],
-            _ => [],
-        };
-
-    private static IEnumerable<Tool> Finger(Message text) => Is(text, "finger") ? [] : [Tool.Iron];
-
-    // Coated fabric is rolled flat; pile is steamed.
-    private static IEnumerable<Tool> Pressing(string? care) =>
-        care switch
+    // Coated fabric is rolled flat and creased with a finger; pile is steamed.
+    private static IEnumerable<Tool> Pressing(Message text) =>
+        Word(text, "care") switch
         {
             "roll" => [],
             "steam" or "wash-pile" => [Tool.Steamer],

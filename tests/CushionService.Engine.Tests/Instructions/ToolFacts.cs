@@ -44,6 +44,17 @@ public sealed class ToolFacts
     }
 
     [Fact]
+    public void Pile_is_steamed_and_no_iron_touches_it()
+    {
+        // Sources.Practice: an iron flattens a pile.
+        Quote quote = Quote(Order(Boxed(24, 22, 4, BackZipper, BoxingJoins.Back), Fabric with { Pile = true }));
+
+        Assert.Contains(Tool.Steamer, quote.Tools.Select(use => use.Tool));
+        Assert.DoesNotContain(Tool.Iron, quote.Tools.Select(use => use.Tool));
+        Assert.DoesNotContain(quote.Steps, step => step.Text.ToString().Contains("press ", StringComparison.OrdinalIgnoreCase));
+    }
+
+    [Fact]
     public void A_hand_sewn_pillow_takes_no_zipper_foot()
     {
         Tool[] tools = Tools(
