@@ -23,12 +23,14 @@ public sealed record FabricShortfall(Yardage Yardage)
     /// <summary>What would hold pieces that found no place.</summary>
     /// <param name="fabric">The fabric.</param>
     /// <param name="pieces">The pieces, each as many as found no place.</param>
-    /// <param name="sharedBy">How many searches share a quick one's steps.</param>
+    /// <param name="effort">How hard to search.</param>
+    /// <param name="sharedBy">How many searches share the effort's steps.</param>
     /// <param name="cancellation">Cancels the search.</param>
     /// <returns>Null where there is nothing to buy, or a piece is wider than the fabric.</returns>
     public static FabricShortfall? Of(
         FabricSpecification fabric,
         ImmutableArray<CutPiece> pieces,
+        Effort effort,
         int sharedBy,
         CancellationToken cancellation
     )
@@ -36,7 +38,7 @@ public sealed record FabricShortfall(Yardage Yardage)
         FabricSpecification bolt = fabric with { OnHand = [] };
         return pieces.IsEmpty || !pieces.All(piece => FabricNesting.Fits(bolt, piece))
             ? null
-            : new FabricShortfall(new Yardage(FabricNesting.LayOut(bolt, pieces, Effort.Quick, sharedBy, cancellation)));
+            : new FabricShortfall(new Yardage(FabricNesting.LayOut(bolt, pieces, effort, sharedBy, cancellation)));
     }
 
     private static Money Priced(Money amount, Money? fee) => fee is { } cut ? amount + cut.RoundHalfUp() : amount;

@@ -3,6 +3,7 @@ using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Nesting;
 
 namespace CushionService.Engine.Quoting;
 
@@ -10,9 +11,6 @@ namespace CushionService.Engine.Quoting;
 /// buys.</summary>
 public static class WidthChanges
 {
-    // Fabrics times changes that are laid quickly together.
-    private const int Sharing = 8;
-
     /// <summary>The violations of a drafting, those of each fabric that is too narrow with the changes that would help.</summary>
     /// <param name="drafting">The drafting.</param>
     /// <param name="cancellation">Cancels the search.</param>
@@ -34,7 +32,11 @@ public static class WidthChanges
 
     private static IEnumerable<Message> Helped(OrderSpecification order, FabricSpecification fabric, CancellationToken cancellation)
     {
-        foreach (ChangedOrder change in ChangedOrder.Of(order, fabric))
+        ChangedOrder[] changes = [.. ChangedOrder.Of(order, fabric)];
+        // Nothing else is laid for an order that is refused: the changes share its steps, so that what is said is near what is sold then.
+        Effort effort = order.Effort == Effort.Quick ? Effort.Quick : Effort.Standard;
+        int sharing = changes.Length * order.Fabrics.Length;
+        foreach (ChangedOrder change in changes)
         {
             Drafting trial = Drafting.Decided(change.Order, ConstructionRegistry.All, []);
             if (!trial.Violations.IsEmpty)
@@ -46,7 +48,7 @@ public static class WidthChanges
             [
                 .. change
                     .Order.Fabrics.Select(one =>
-                        FabricShortfall.Of(one, [.. trial.Pieces.Where(piece => piece.Fabric == one.Id)], Sharing, cancellation)
+                        FabricShortfall.Of(one, [.. trial.Pieces.Where(piece => piece.Fabric == one.Id)], effort, sharing, cancellation)
                     )
                     .OfType<FabricShortfall>(),
             ];

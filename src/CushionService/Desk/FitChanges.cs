@@ -82,7 +82,7 @@ internal static class FitChanges
                 [
                     .. tried.Drafting.Pieces.Where(piece => piece.Fabric == other.Id && IsMoved(specified, piece)),
                 ];
-                if (FabricShortfall.Of(other, pieces, Sharing, cancellation) is { } bought)
+                if (FabricShortfall.Of(other, pieces, Effort.Quick, Sharing, cancellation) is { } bought)
                 {
                     yield return bought;
                 }
@@ -102,6 +102,7 @@ internal static class FitChanges
                 FabricShortfall.Of(
                     one.Fabric,
                     [.. one.Unplaced.Select(rest => rest.Piece with { Quantity = rest.Copies })],
+                    Effort.Quick,
                     Sharing,
                     cancellation
                 )
