@@ -95,7 +95,7 @@ summary { cursor: pointer; font-weight: 600; padding: .45em 0; border-radius: 4p
 .line .fields { padding-block-start: .4em; }
 .bar { display: grid; gap: .4em; align-content: start; min-inline-size: 0; background: var(--_paper); }
 .sum { display: flex; flex-wrap: wrap; gap: .5em 1em; align-items: end; justify-content: space-between; }
-.told { min-inline-size: 0; min-block-size: 7em; flex: 1 1 10em; }
+.told { min-inline-size: 0; min-block-size: 9.2em; flex: 1 1 10em; }
 .buy, .also, .of, .because, .note, .help { color: var(--_soft); }
 .amount { line-height: 1.1; }
 .much { font-size: clamp(2.5em, 4.8cqi, 3.5em); font-weight: 700; letter-spacing: -.01em; overflow-wrap: normal; }
@@ -117,7 +117,7 @@ summary { cursor: pointer; font-weight: 600; padding: .45em 0; border-radius: 4p
 @container estimate (max-width: 43.99em) {
   .bar { position: sticky; inset-block-end: 0; z-index: 1; padding-block: .5em .3em; border-block-start: 2px solid var(--_ink);
   margin-block-end: .8em; }
-  .told { min-block-size: 5.2em; }
+  .told { min-block-size: clamp(8em, 13.75em - 13.2cqi, 10.7em); }
   .bar .buy { display: none; }
   .note:empty { display: none; }
   .problem:not(:empty) + .sum .much { font-size: 1.5em; }
