@@ -39,7 +39,7 @@ public static class StraightSupply
     /// <param name="usable">Usable width of the fabric.</param>
     /// <param name="step">Cut sizes are multiples of it.</param>
     public static WeltSupply ForWelt(WeltNeed need, Length total, Length usable, Length step) =>
-        need.Welt.Cut == WeltCut.Bias
+        need.Strip.Cut == WeltCut.Bias
             ? BiasSupply.For(total, need.StripWidth, need.Practice.WeltJoin, usable, step)
-            : For(total, need.StripWidth, usable, need.Welt.Cut == WeltCut.Lengthwise, step);
+            : For(total, need.StripWidth, usable, need.Strip.Cut == WeltCut.Lengthwise, step);
 }

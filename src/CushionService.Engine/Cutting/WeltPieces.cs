@@ -14,7 +14,7 @@ namespace CushionService.Engine.Cutting;
 /// strips.</summary>
 internal static class WeltPieces
 {
-    /// <summary>The pieces of all welt of an order: one lay for all that is of one fabric, cord and cut, each with the place of its first
+    /// <summary>The pieces of all welt of an order: one lay for all of one fabric, kind, size and cut, each with the place of its first
     /// cushion in the order.</summary>
     /// <param name="order">The order.</param>
     /// <param name="patterns">The pattern of each cushion.</param>
@@ -25,8 +25,9 @@ internal static class WeltPieces
             .GroupBy(one =>
                 (
                     one.Need!.Cushion.Fabrics.Edging,
-                    one.Need.Welt.CordDiameter,
-                    one.Need.Welt.Cut,
+                    one.Need.Strip.Kind,
+                    one.Need.Strip.Size,
+                    one.Need.Strip.Cut,
                     one.Need.StripWidth,
                     one.Need.Cushion.SeamAllowance
                 )
@@ -45,7 +46,7 @@ internal static class WeltPieces
         WeltSupply supply = StraightSupply.ForWelt(need, total, fabric.UsableWidth, step);
         var panel = new Panel
         {
-            Part = new PartName(PartKind.Welt),
+            Part = new PartName(need.Strip.Kind == EdgingKind.Welt ? PartKind.Welt : PartKind.FlatPiping),
             Role = FabricRole.Edging,
             Edges = supply.Kind == WeltSupplyKind.BiasStrips ? Slanted(supply) : Rectangle(supply),
             Marks = Marks(supply),
@@ -54,8 +55,9 @@ internal static class WeltPieces
                 needs.Length == 1 ? null : finished,
                 need.StripWidth,
                 total,
-                need.Welt.CordDiameter,
-                cushion.SeamAllowance,
+                need.Strip.Kind == EdgingKind.Welt
+                    ? WeltTexts.WeltStrip(need.Strip.Size, cushion.SeamAllowance)
+                    : WeltTexts.PipingStrip(need.Strip.Size, cushion.SeamAllowance),
                 Because(supply)
             ),
         };
@@ -65,7 +67,7 @@ internal static class WeltPieces
             Welt = supply,
             Serves = [.. needs.Select(one => new WeltShare(one.Cushion.Id, one.Cushion.Quantity, one.Total))],
             // Bias runs across both thread systems, whichever way it is turned; straight strips keep to the cut that was asked for.
-            Rotations = need.Welt.Cut == WeltCut.Bias && !fabric.OneWay ? Rotations.QuarterTurns : fabric.Turns,
+            Rotations = need.Strip.Cut == WeltCut.Bias && !fabric.OneWay ? Rotations.QuarterTurns : fabric.Turns,
             IsRailroaded = false,
         };
     }

@@ -14,9 +14,6 @@ namespace CushionService.Engine.Instructions;
 /// <summary>What every piece of work on one cover must know.</summary>
 internal sealed class CoverPlan
 {
-    // Less is a bend that needs no clip: about 11 degrees.
-    private const double LeastTurn = 0.2;
-
     /// <summary>The plan of one cover.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="pattern">The cover's pattern, without an inner cover's.</param>
@@ -34,11 +31,10 @@ internal sealed class CoverPlan
         (Cushion, Pattern, Pieces, Workroom, Care) = (cushion, pattern, pieces, workroom, care);
         Units = CoverUnits.Of(pattern);
         Seams = [.. pattern.Seams.Select((seam, i) => (i, seam)).Where(one => !pattern[one.seam.Other[0].Part].IsAddition)];
-        double[] turns = [.. Turns(cushion.Outline)];
         // Gathered or notched corners leave no point to turn at the machine or to push out.
         bool soft = pattern.Panels.Any(panel => !panel.Gathers.IsEmpty) || pattern.Seams.Any(CoverSeams.IsNotch);
-        HasCorners = !soft && turns.Any(turn => turn > LeastTurn);
-        HasInsideCorners = turns.Any(turn => turn < -LeastTurn);
+        HasCorners = !soft && cushion.Outline.HasOutsideCorners;
+        HasInsideCorners = cushion.Outline.HasInsideCorners;
         HasCurves = !cushion.Outline.HasCorners;
     }
 
@@ -121,16 +117,5 @@ internal sealed class CoverPlan
         return Cushion.Outline.Sides.Any(stretch => stretch.Side == side && !stretch.IsStraight)
             ? StepTexts.GapRound(side, apart)
             : StepTexts.Gap(side, apart);
-    }
-
-    // How far the seam line turns from each line or arc to the next: to the left is outward.
-    private static IEnumerable<double> Turns(Outline outline)
-    {
-        // The outline runs counter-clockwise, and the remainder keeps a turn between half a circle to either side.
-        Geometry.Segment[] path = [.. outline.Sides.SelectMany(side => side.Path)];
-        for (var i = 0; i < path.Length; i++)
-        {
-            yield return Math.IEEERemainder(path[(i + 1) % path.Length].StartDirection - path[i].EndDirection, 2 * Math.PI);
-        }
     }
 }

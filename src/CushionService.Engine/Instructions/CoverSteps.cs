@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Materials;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -50,7 +51,7 @@ internal static class CoverSteps
     // A cover that does not open hides its raw edges for good: then the usual finish is none, and another is what the order asks for.
     private static IEnumerable<Work> RawEdges(CoverPlan plan)
     {
-        if (plan.Cushion.EdgeFinish != RawEdgeFinish.None)
+        if (plan.Cushion.EdgeFinish != RawEdgeFinish.None && Threading.RawEdges(plan.Cushion, plan.Pattern) > Measures.Length.Zero)
         {
             yield return new Work(StepTexts.FinishRawEdges(plan.Cushion.EdgeFinish), [.. plan.Units.SelectMany(unit => unit.Parts)]).Making(
                 new State(StateKind.RawEdges)

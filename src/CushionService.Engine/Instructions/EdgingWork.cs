@@ -17,26 +17,30 @@ internal static class EdgingWork
     public static IEnumerable<Work> Of(CoverPlan plan) =>
         plan.Cushion.Trim.Edging switch
         {
-            WeltSpecification welt => Welt(plan, welt),
+            SeamStripSpecification strip => Strip(plan, strip),
+            BoughtTrimSpecification trim => TrimWork.Bought(plan, trim),
+            TopstitchSpecification topstitch => TrimWork.Topstitched(plan, topstitch),
             RuffleSpecification ruffle => Ruffle(plan, ruffle),
             FlangeStripSpecification flange => Flange(plan, flange),
             _ => [],
         };
 
-    // Strips are joined, wrapped round the cord, then basted. The length at each place is that of the seam line, not of the strip.
-    private static IEnumerable<Work> Welt(CoverPlan plan, WeltSpecification welt)
+    // Strips are joined, wrapped round the cord or folded flat, then basted.
+    // The length at each place is that of the seam line, not of the strip.
+    private static IEnumerable<Work> Strip(CoverPlan plan, SeamStripSpecification strip)
     {
-        var part = new PartName(PartKind.Welt);
+        bool flat = strip.Kind == EdgingKind.FlatPiping;
+        var part = new PartName(flat ? PartKind.FlatPiping : PartKind.Welt);
         var made = new State(StateKind.Made, part);
-        CutPiece piece = plan.Pieces.First(piece => piece.Part.Kind == PartKind.Welt);
+        CutPiece piece = plan.Pieces.First(piece => piece.Part == part);
         WeltSupply supply = piece.Welt!;
         Length seam = plan.Workroom.Trims.WeltJoin;
         int covers = piece.Serves.Sum(share => share.Covers);
         Message strips = supply.Kind switch
         {
-            WeltSupplyKind.StraightStrips => StepTexts.WeltStraight(seam, covers, plan.EdgingCare),
-            WeltSupplyKind.BiasStrips => StepTexts.WeltBiasStrips(seam, covers, plan.EdgingCare),
-            _ => StepTexts.WeltContinuous(piece.Quantity, seam, supply.Strip, covers),
+            WeltSupplyKind.StraightStrips => StepTexts.WeltStraight(seam, covers, plan.EdgingCare, flat),
+            WeltSupplyKind.BiasStrips => StepTexts.WeltBiasStrips(seam, covers, plan.EdgingCare, flat),
+            _ => StepTexts.WeltContinuous(piece.Quantity, seam, supply.Strip, covers, flat),
         };
         var joined = new State(StateKind.Joined, part);
         // The strips of several cushions are joined once, with the first of them.
@@ -45,12 +49,13 @@ internal static class EdgingWork
             yield return new Work(strips, part).Making(joined);
         }
 
-        yield return new Work(StepTexts.WeltWrap(welt.CordDiameter), part).After(joined).Making(made);
-        foreach (EdgingLoop loop in welt.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
+        yield return new Work(flat ? StepTexts.PipingFold(strip.Size, plan.EdgingCare) : StepTexts.WeltWrap(strip.Size), part).After(joined).Making(made);
+        foreach (EdgingLoop loop in strip.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
         {
             Message where = StepTexts.Place(loop.Place);
             Message text =
-                loop.Place == EdgingPlace.Corners ? StepTexts.WeltCorners(loop.Length)
+                flat ? StepTexts.PipingBaste(where, loop.Length, loop.IsClosed, plan.Workroom.Trims.WeltOverlap)
+                : loop.Place == EdgingPlace.Corners ? StepTexts.WeltCorners(loop.Length)
                 : !loop.IsClosed ? StepTexts.WeltSides(where, loop.Length)
                 : StepTexts.WeltRound(where, loop.Length, plan.HasCorners, plan.Workroom.Trims.WeltOverlap);
             yield return Basted(plan, loop, text, [part]).After(made);
@@ -84,9 +89,10 @@ internal static class EdgingWork
         }
     }
 
+    /// <summary>An edging that is basted to what it is caught in.</summary>
     // Welt in the corners is caught when the boxing is closed to a loop, before any face is sewn on; it therefore waits for its panels
     // alone. Elsewhere what carries the edging must be whole first, with its base.
-    private static Work Basted(CoverPlan plan, EdgingLoop loop, Message text, ImmutableArray<PartName> edging)
+    public static Work Basted(CoverPlan plan, EdgingLoop loop, Message text, ImmutableArray<PartName> edging)
     {
         if (loop.Place == EdgingPlace.Corners)
         {

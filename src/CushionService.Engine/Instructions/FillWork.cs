@@ -113,6 +113,7 @@ internal static class FillWork
             ),
         };
 
-    // A cover is filled right side out, and before its opening is closed.
-    private static Work Put(Message text) => new Work(text).After(new State(StateKind.Turned)).Making(new State(StateKind.Filled));
+    // A cover is filled right side out, with what is stitched through it done, and before its opening is closed.
+    private static Work Put(Message text) =>
+        new Work(text).After(new State(StateKind.Turned), new State(StateKind.Lined)).Making(new State(StateKind.Filled));
 }

@@ -141,6 +141,11 @@ internal static class SeamWork
             return SeamZipperWork.Of(plan, seams, face, around);
         }
 
+        if (plan.Cushion.Trim.Edging is Specifications.Trimmings.FrenchSeamSpecification french && face.IsFace && around.IsFace)
+        {
+            return TrimWork.French(plan, french, seams, face, around, opens);
+        }
+
         Message text = around.IsFace
             ? StepTexts.Together(
                 face.Words,
@@ -207,7 +212,7 @@ internal static class SeamWork
     /// <param name="units">Units that are about to be sewn.</param>
     /// <returns>True also when only one part of a unit has the edging.</returns>
     public static bool IsEdged(CoverPlan plan, params CoverUnit[] units) =>
-        plan.Cushion.Trim.Edging is { } edging
+        plan.Cushion.Trim.Edging is { IsCaught: true } edging
         && edging.At.Any(place =>
             units.Any(unit => unit.Parts.Any(part => EdgingLoop.HasEdging(plan.Pattern, new EdgeRef(part, default), place)))
         );

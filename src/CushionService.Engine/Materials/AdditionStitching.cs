@@ -14,7 +14,20 @@ internal static class AdditionStitching
 {
     /// <summary>Its length in one cover.</summary>
     public static Length Of(CushionSpecification cushion, Pattern pattern) =>
-        Tapes(cushion, pattern) + Strips(pattern) + Basting(cushion, pattern);
+        Tapes(cushion, pattern) + Strips(pattern) + Edging(cushion, pattern) + Basting(cushion, pattern);
+
+    // A welt is stitched round its cord once; topstitching has its rows, a French seam a second one.
+    private static Length Edging(CushionSpecification cushion, Pattern pattern) =>
+        cushion.Trim.Edging switch
+        {
+            WeltSpecification welt => Sum(pattern, welt, loop => loop.WeltLength(cushion)),
+            TopstitchSpecification topstitch => topstitch.Rows * Sum(pattern, topstitch, loop => loop.Length),
+            FrenchSeamSpecification french => Sum(pattern, french, loop => loop.Length),
+            _ => Length.Zero,
+        };
+
+    private static Length Sum(Pattern pattern, EdgingSpecification edging, Func<EdgingLoop, Length> length) =>
+        edging.At.Aggregate(Length.Zero, (sum, place) => sum + length(EdgingLoop.Of(pattern, place)));
 
     // Hook and loop are each sewn along both edges.
     private static Length Tapes(CushionSpecification cushion, Pattern pattern) =>
@@ -30,9 +43,9 @@ internal static class AdditionStitching
     private static Length Basting(CushionSpecification cushion, Pattern pattern)
     {
         var total = Length.Zero;
-        if (cushion.Trim.Edging is { } edging)
+        if (cushion.Trim.Edging is { IsCaught: true } edging)
         {
-            total += edging.At.Aggregate(Length.Zero, (sum, place) => sum + EdgingLoop.Of(pattern, place).Length);
+            total += Sum(pattern, edging, loop => loop.Length);
         }
 
         if (cushion.Closure is OverlappingClosure overlapping)

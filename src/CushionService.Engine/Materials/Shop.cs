@@ -78,7 +78,7 @@ internal sealed class Shop(OrderSpecification order)
 
         bool sheet = stock.Kind == MaterialKind.Foam,
             form = stock.Kind == MaterialKind.Form,
-            cord = stock.Kind == MaterialKind.Cord;
+            cord = stock.Kind is MaterialKind.Cord or MaterialKind.LipCord;
         Length? width = stock.Width ?? (cord ? null : stock.Diameter),
             depth = sheet ? stock.Length
             : form && stock.Length is null ? stock.Depth ?? stock.Diameter

@@ -104,6 +104,13 @@ public static class StockFaults
             yield return (MaterialKind.Cord, "edging/cordDiameter", welt.CordDiameter, stock => stock.Diameter);
         }
 
+        if (cushion.Trim.Edging is BoughtTrimSpecification trim)
+        {
+            yield return trim.Trim == EdgingKind.LipCord
+                ? (MaterialKind.LipCord, "edging/cordDiameter", trim.Size, stock => stock.Diameter)
+                : (TrimmingNeeds.KindOf(trim), "edging/depth", trim.Size, stock => stock.Width);
+        }
+
         if (cushion.Trim.Tufts is { } tufts)
         {
             yield return (MaterialKind.Button, "tufts/buttonDiameter", tufts.ButtonDiameter, stock => stock.Diameter);

@@ -64,7 +64,7 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
         return (
             cushion,
             (cushion.Quantity * Threading.Stitching(cushion, pattern)).RoundUpTo(step),
-            ratio > 0 ? (cushion.Quantity * Threading.RawEdges(pattern)).RoundUpTo(step) : Length.Zero,
+            ratio > 0 ? (cushion.Quantity * Threading.RawEdges(cushion, pattern)).RoundUpTo(step) : Length.Zero,
             ratio
         );
     }

@@ -11,8 +11,8 @@ namespace CushionService.Engine.Materials;
 public static class Threading
 {
     /// <summary>The length of all machine stitching in a cover: each seam once, strip joins from raw edge to raw edge, a zipper along both
-    /// its tapes, hems, stitching lines, gathering rows, the run round a welt's cord, the handle's edges and boxed Xs, tapes along both
-    /// edges, ties and straps along their length, and what is basted.</summary>
+    /// its tapes, hems, stitching lines, gathering rows, the run round a welt's cord, topstitching, the second row of
+    /// a French seam, the handle's edges and boxed Xs, tapes along both edges, ties and straps along their length, and what is basted.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="pattern">Its pattern.</param>
     public static Length Stitching(CushionSpecification cushion, Pattern pattern)
@@ -45,23 +45,29 @@ public static class Threading
             }
         }
 
-        // A welt is stitched round its cord once besides.
-        if (cushion.Trim.Edging is WeltSpecification welt)
-        {
-            total += welt.At.Aggregate(Length.Zero, (sum, place) => sum + EdgingLoop.Of(pattern, place).WeltLength(cushion));
-        }
-
         total += AdditionStitching.Of(cushion, pattern);
         return cushion.Handle is { } handle ? total + 2 * handle.Length + 2 * BoxedX(handle.Width, handle.Width) : total;
     }
 
-    /// <summary>The raw edges that are finished so that they do not fray: every edge with an allowance, of every copy.</summary>
-    public static Length RawEdges(Pattern pattern) =>
-        pattern
+    /// <summary>The raw edges that are finished so that they do not fray: every edge with an allowance, of every copy, but for those that a
+    /// French seam encloses.</summary>
+    public static Length RawEdges(CushionSpecification cushion, Pattern pattern)
+    {
+        HashSet<EdgeRef> enclosed = cushion.Trim.Edging is FrenchSeamSpecification french
+            ? [.. french.At.SelectMany(place => FrenchSeams(pattern, place)).SelectMany(seam => seam.One.Concat(seam.Other))]
+            : [];
+        return pattern
             .Panels.Where(panel => !panel.IsAddition)
-            .SelectMany(panel => panel.Edges)
+            .SelectMany(panel => panel.Edges.Where(edge => !enclosed.Contains(new EdgeRef(panel.Part, edge.Name))))
             .Where(edge => edge.Finish.Kind is FinishKind.Seam or FinishKind.ZipperTurnUnder)
             .Aggregate(Length.Zero, (sum, edge) => sum + edge.Length);
+    }
+
+    // The seams round a face; those within it are sewn once.
+    private static IEnumerable<Seam> FrenchSeams(Pattern pattern, EdgingPlace place) =>
+        pattern.Seams.Where(seam =>
+            EdgingLoop.HasEdging(pattern, seam.One[0], place) != EdgingLoop.HasEdging(pattern, seam.Other[0], place)
+        );
 
     /// <summary>Thread to finish a length of raw edge, as a multiple of it: of an overedge (type 504) by its geometry, of a zigzag (type
     /// 304) about 7 (from memory, no source); 0 where it takes none.</summary>

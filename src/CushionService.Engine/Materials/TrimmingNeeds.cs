@@ -38,12 +38,21 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     /// <summary>The item that eyelets are priced as where no stock is known.</summary>
     public const string Eyelets = "eyelets";
 
+    /// <summary>The item that lip cord is priced as where no stock is known.</summary>
+    public const string LipCord = "lip-cord";
+
+    /// <summary>The item that fringe is priced as where no stock is known.</summary>
+    public const string Fringe = "fringe";
+
+    /// <summary>The item that gimp is priced as where no stock is known.</summary>
+    public const string Gimp = "gimp";
+
     /// <summary>What one cushion line takes.</summary>
     public IEnumerable<Need> Of(CushionSpecification cushion, Pattern pattern)
     {
-        if (WeltNeed.Of(cushion, pattern, order.Workroom.CuttingStep) is { } welt)
+        if (cushion.Trim.Edging is WeltSpecification && WeltNeed.Of(cushion, pattern, order.Workroom.CuttingStep) is { } welt)
         {
-            Length diameter = welt.Welt.CordDiameter;
+            Length diameter = welt.Strip.Size;
             yield return ByLength(
                 cushion,
                 Cord,
@@ -53,6 +62,11 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 welt.Total,
                 WeltTexts.Cord(diameter, welt.Because)
             );
+        }
+
+        if (cushion.Trim.Edging is BoughtTrimSpecification trim)
+        {
+            yield return Bought(cushion, trim, EdgingLength.Of(cushion, pattern, trim));
         }
 
         if (cushion.Ends?.Kind == BolsterEndKind.Tied)
@@ -68,7 +82,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
 
         if (cushion.EdgeFinish == RawEdgeFinish.Bound)
         {
-            Length edges = Threading.RawEdges(pattern).RoundUpTo(cushion.Practice.MeasuringStep);
+            Length edges = Threading.RawEdges(cushion, pattern).RoundUpTo(cushion.Practice.MeasuringStep);
             yield return new Need(
                 cushion,
                 shop.ByLength(Binding, MaterialKind.Binding, shop.Stocked(MaterialKind.Binding)),
@@ -145,6 +159,34 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 MaterialTexts.Eyelets(cushion.Quantity, cushion.Trim.Vents)
             );
         }
+    }
+
+    /// <summary>What a bought trim is bought as.</summary>
+    public static MaterialKind KindOf(BoughtTrimSpecification trim) =>
+        trim.Trim switch
+        {
+            EdgingKind.LipCord => MaterialKind.LipCord,
+            EdgingKind.Fringe => MaterialKind.Fringe,
+            _ => MaterialKind.Gimp,
+        };
+
+    // A lip cord is known by its diameter, the others by their width.
+    private Need Bought(CushionSpecification cushion, BoughtTrimSpecification trim, EdgingLength along)
+    {
+        bool cord = trim.Trim == EdgingKind.LipCord;
+        string item =
+            cord ? LipCord
+            : trim.Trim == EdgingKind.Fringe ? Fringe
+            : Gimp;
+        return ByLength(
+            cushion,
+            item,
+            KindOf(trim),
+            cord ? stock => stock.Diameter : stock => stock.Width,
+            trim.Size,
+            along.Total,
+            cord ? WeltTexts.Cord(trim.Size, along.Because) : WeltTexts.Trim(trim.Size, along.Because)
+        );
     }
 
     private Need Button(CushionSpecification cushion, Length diameter, int count, Message because)

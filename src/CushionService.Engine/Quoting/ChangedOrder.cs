@@ -45,7 +45,7 @@ public sealed record ChangedOrder(FabricChange Change, OrderSpecification Order)
         change switch
         {
             FabricChange.StraightWelt
-                when cushion.Trim.Edging is WeltSpecification { Cut: WeltCut.Bias } welt
+                when cushion.Trim.Edging is SeamStripSpecification { Cut: WeltCut.Bias } welt
                     && cushion.Fabrics.Edging == fabric.Id
                     && cushion.Outline.HasCorners => cushion with
             {

@@ -39,7 +39,7 @@ internal static class StraightWelt
         return new WeltSaving($"{order.Cushions.First(WouldDo).Pointer}/edging", yardage.Sold);
 
         bool WouldDo(CushionSpecification cushion) =>
-            cushion.Trim.Edging is WeltSpecification { Cut: WeltCut.Bias, IsCutUsual: true }
+            cushion.Trim.Edging is SeamStripSpecification { Cut: WeltCut.Bias, IsCutUsual: true }
             && cushion.Fabrics.Edging == fabric.Id
             && cushion.Outline.HasCorners;
     }
@@ -48,6 +48,6 @@ internal static class StraightWelt
     private static CushionSpecification Straight(CushionSpecification cushion) =>
         cushion with
         {
-            Trim = cushion.Trim with { Edging = ((WeltSpecification)cushion.Trim.Edging!) with { Cut = WeltCut.Crosswise } },
+            Trim = cushion.Trim with { Edging = ((SeamStripSpecification)cushion.Trim.Edging!) with { Cut = WeltCut.Crosswise } },
         };
 }

@@ -3,6 +3,7 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Constructions;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -50,6 +51,11 @@ internal static class EdgingIntake
 
         // What is sewn into the seams, by the kind's own sizes.
         ImmutableArray<EdgingPlace> places = Places(edging, offer, body);
+        if (!DepthAllows(kind, fields[Depth], body.Practice.Trims, findings))
+        {
+            return null;
+        }
+
         return (kind, fields[Depth]) switch
         {
             (EdgingKind.Welt, _) => WeltIntake.Read(edging, fields, places, body, findings),
@@ -63,8 +69,43 @@ internal static class EdgingIntake
                 )
                 : null,
             (EdgingKind.Flange, { } depth) => Flange(places, depth, body, findings),
+            (EdgingKind.FlatPiping, _) => WeltIntake.ReadFlat(
+                edging,
+                fields.Or(Depth, body.Practice.Trims.PipingDepth),
+                places,
+                body,
+                findings
+            ),
+            (EdgingKind.LipCord or EdgingKind.Fringe or EdgingKind.Gimp, _) => BoughtTrimIntake.Read(
+                edging,
+                fields,
+                kind,
+                places,
+                body,
+                findings
+            ),
+            (EdgingKind.Topstitched, _) => StitchedEdgeIntake.ReadTopstitch(edging, fields, places, body, findings),
+            (EdgingKind.FrenchSeam, _) => StitchedEdgeIntake.ReadFrench(places, body, findings),
             _ => null,
         };
+    }
+
+    // What hangs or lies flat beside a seam is deep; what shows as a line is narrow.
+    private static bool DepthAllows(EdgingKind kind, Length? depth, TrimPractice practice, Findings findings)
+    {
+        switch (kind)
+        {
+            case EdgingKind.Ruffle or EdgingKind.Flange or EdgingKind.Fringe when depth < practice.LeastDepth:
+                Length least = practice.LeastDepth;
+                findings.RefuseRange(Depth.Name, "out-of-range", TrimTexts.EdgingDepthLeast(kind, least), least, null);
+                return false;
+            case EdgingKind.FlatPiping or EdgingKind.Gimp when depth > practice.WidestFlatTrim:
+                Length most = practice.WidestFlatTrim;
+                findings.RefuseRange(Depth.Name, "out-of-range", TrimTexts.EdgingDepthMost(kind, most), null, most);
+                return false;
+            default:
+                return true;
+        }
     }
 
     // Whether the seams that the order names are there, and can take the edging.

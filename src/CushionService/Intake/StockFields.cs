@@ -47,6 +47,9 @@ internal static class StockFields
             nameof(Stock.Diameter),
             nameof(Stock.Length),
         ],
+        [MaterialKind.LipCord] = [nameof(Stock.Diameter), nameof(Stock.Length)],
+        [MaterialKind.Fringe] = [nameof(Stock.Width), nameof(Stock.Length)],
+        [MaterialKind.Gimp] = [nameof(Stock.Width), nameof(Stock.Length)],
         [MaterialKind.Binding] = [nameof(Stock.Width), nameof(Stock.Length)],
     }.ToImmutableDictionary();
 
@@ -75,6 +78,9 @@ internal static class StockFields
             or MaterialKind.Binding
             or MaterialKind.Thread
             or MaterialKind.Cord
+            or MaterialKind.LipCord
+            or MaterialKind.Fringe
+            or MaterialKind.Gimp
             or MaterialKind.Webbing
             or MaterialKind.Twine => Roll(stock),
             MaterialKind.AntiSlip when stock.Width is not null => Roll(stock),

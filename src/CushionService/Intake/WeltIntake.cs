@@ -31,11 +31,7 @@ internal static class WeltIntake
             return null;
         }
 
-        if (edging.Cut is WeltCut.Crosswise or WeltCut.Lengthwise && body.Outline is { HasCorners: false })
-        {
-            findings.Warn(nameof(edging.Cut), "straight-welt-on-curve", TrimTexts.StraightWelt);
-        }
-
+        WarnOfCurve(edging, body, findings);
         // The cords of both seams take half a diameter each of the boxing's height.
         if (
             body.Thickness is { } thickness
@@ -52,5 +48,36 @@ internal static class WeltIntake
         }
 
         return new WeltSpecification(places, cord, edging.Cut ?? WeltCut.Bias) { IsCutUsual = edging.Cut is null };
+    }
+
+    /// <summary>Flat piping; null where its depth was refused.</summary>
+    /// <param name="edging">The edging as written.</param>
+    /// <param name="depth">How far it shows; null where that was refused.</param>
+    /// <param name="places">The seams that it is sewn into.</param>
+    /// <param name="body">The cushion.</param>
+    /// <param name="findings">Takes what is unwise.</param>
+    public static FlatPipingSpecification? ReadFlat(
+        Edging edging,
+        Length? depth,
+        ImmutableArray<EdgingPlace> places,
+        CushionBody body,
+        Findings findings
+    )
+    {
+        if (depth is not { } shown)
+        {
+            return null;
+        }
+
+        WarnOfCurve(edging, body, findings);
+        return new FlatPipingSpecification(places, shown, edging.Cut ?? WeltCut.Bias) { IsCutUsual = edging.Cut is null };
+    }
+
+    private static void WarnOfCurve(Edging edging, CushionBody body, Findings findings)
+    {
+        if (edging.Cut is WeltCut.Crosswise or WeltCut.Lengthwise && body.Outline is { HasCorners: false })
+        {
+            findings.Warn(nameof(edging.Cut), "straight-welt-on-curve", TrimTexts.StraightWelt);
+        }
     }
 }

@@ -45,7 +45,7 @@ export function planForm(chosen, fabrics) {
     if (edging === "ruffle" || edging === "flange") {
       add("making", "edging/depth", true);
     }
-    if (edging !== "plain" && fabrics.length > 1) {
+    if (["welt", "ruffle", "flange", "flat-piping"].includes(edging) && fabrics.length > 1) {
       add("making", "edging/fabric", true, fabrics);
     }
   }

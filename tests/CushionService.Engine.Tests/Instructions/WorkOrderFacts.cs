@@ -39,6 +39,8 @@ public sealed class WorkOrderFacts
         "step.welt-corners",
         "step.welt-sides",
         "step.welt-round",
+        "step.piping-baste",
+        "step.trim-baste",
         "step.flange-baste",
         "step.ruffle-baste",
     ];
@@ -48,6 +50,8 @@ public sealed class WorkOrderFacts
         "step.to-boxing",
         "step.to-body",
         "step.together",
+        "step.french-first",
+        "step.french-second",
         "step.seam-zipper-ends",
         "step.rest-together",
         "step.waterfall-side",
@@ -102,7 +106,14 @@ public sealed class WorkOrderFacts
                     [.. works.Where(work => work.Parts.Intersect(face.Parts).Any())],
                     ["step.zipper-centred", "step.zipper-lapped", "step.overlap", "step.hook-and-loop", "step.gores"],
                     ["step.base"],
-                    ["step.welt-round", "step.welt-sides", "step.ruffle-baste", "step.flange-baste"],
+                    [
+                        "step.welt-round",
+                        "step.welt-sides",
+                        "step.piping-baste",
+                        "step.trim-baste",
+                        "step.ruffle-baste",
+                        "step.flange-baste",
+                    ],
                     ["step.baste-ties", "step.baste-straps"],
                     Assembly
                 );

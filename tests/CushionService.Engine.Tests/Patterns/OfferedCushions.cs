@@ -36,7 +36,7 @@ internal sealed class OfferedCushions
         from closure in offer.Closures
         from side in closure.Sides
         where side == Side.Bottom || HasSide(outline, side)
-        from edging in (EdgingKind[])[EdgingKind.Plain, .. offer.Edgings.Select(edging => edging.Kind)]
+        from edging in (EdgingKind[])[EdgingKind.Plain, .. offer.Edgings.Select(edging => edging.Kind).Where(kind => !IsLikeWelt(kind))]
         where edging != EdgingKind.Flange || !IsCurved(outline)
         select (offer, outline, closure.Kind, side, edging),
     ];
@@ -70,9 +70,24 @@ internal sealed class OfferedCushions
 
         return cushion with
         {
-            Trim = new TrimSpecification { Edging = cushions.Edging(edging, cushion) },
+            Trim = new TrimSpecification { Edging = cushions.Edging(InTurn(number, edging, offer, side, outline), cushion) },
         };
     }
+
+    // What follows a seam as a welt does is drafted the same: each of them takes the place of a welt in turn.
+    private static EdgingKind InTurn(int number, EdgingKind edging, ConstructionOffer offer, Side side, OutlineKind outline)
+    {
+        EdgingKind[] choices =
+        [
+            EdgingKind.Welt,
+            .. offer
+                .Edgings.Select(one => one.Kind)
+                .Where(kind => IsLikeWelt(kind) && (kind != EdgingKind.FrenchSeam || (side == Side.Bottom && IsConvex(outline)))),
+        ];
+        return edging == EdgingKind.Welt ? choices[number / 7 % choices.Length] : edging;
+    }
+
+    private static bool IsLikeWelt(EdgingKind kind) => kind >= EdgingKind.FlatPiping;
 
     private static bool IsCurved(OutlineKind outline) =>
         outline
@@ -112,6 +127,12 @@ internal sealed class OfferedCushions
                 Tenths(5, 30),
                 (RuffleLining)_random.Next(2)
             ),
+            EdgingKind.FlatPiping => new FlatPipingSpecification(at, Tenths(1, 3), (WeltCut)_random.Next(3)),
+            EdgingKind.LipCord => new BoughtTrimSpecification(at, kind, TrimAttachment.SewnIn, Tenths(2, 6)),
+            EdgingKind.Fringe => new BoughtTrimSpecification(at, kind, (TrimAttachment)_random.Next(2), Tenths(10, 40)),
+            EdgingKind.Gimp => new BoughtTrimSpecification(at, kind, TrimAttachment.SewnOn, Tenths(3, 9)),
+            EdgingKind.Topstitched => new TopstitchSpecification(at, Tenths(2, 5), _random.Next(1, 3)),
+            EdgingKind.FrenchSeam => new FrenchSeamSpecification(at, Tenths(1, 2)),
             _ => new FlangeStripSpecification(at, Tenths(5, 9)),
         };
     }

@@ -38,7 +38,7 @@ internal sealed class Bolster : IConstruction
             Thickness = false,
             Edgings =
             [
-                new(EdgingKind.Welt, [EdgingPlace.Left, EdgingPlace.Right]),
+                .. EdgingOffer.Along([EdgingPlace.Left, EdgingPlace.Right]),
                 new(EdgingKind.Ruffle, [EdgingPlace.Left, EdgingPlace.Right]),
             ],
             Fields = [new(ConstructionField.Length, Required: true), new(ConstructionField.Ends), new(ConstructionField.InnerCover)],

@@ -38,10 +38,7 @@ internal sealed class Boxed : IConstruction
             Handles = [HandleKind.FoldedStrap, HandleKind.Webbing, HandleKind.StrapAndWebbing],
             Edgings =
             [
-                new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom, EdgingPlace.Corners])
-                {
-                    Usual = [EdgingPlace.Top, EdgingPlace.Bottom],
-                },
+                .. EdgingOffer.Along([EdgingPlace.Top, EdgingPlace.Bottom], EdgingPlace.Corners),
                 new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Top] },
                 new(EdgingKind.Flange, [EdgingPlace.Top]),
             ],

@@ -10,4 +10,15 @@ public sealed record EdgingOffer(EdgingKind Kind, ImmutableArray<EdgingPlace> Pl
 {
     /// <summary>The seams that are taken when none is named; all of them unless told otherwise.</summary>
     public ImmutableArray<EdgingPlace> Usual { get; init; } = Places;
+
+    /// <summary>What follows a seam whatever the construction: a welt, flat piping, bought trims, topstitching.</summary>
+    /// <param name="faces">The seams round faces, ends and side panels; the usual ones.</param>
+    /// <param name="beside">Seams that take a welt besides.</param>
+    public static ImmutableArray<EdgingOffer> Along(ImmutableArray<EdgingPlace> faces, params ImmutableArray<EdgingPlace> beside) =>
+        [
+            new(EdgingKind.Welt, [.. faces, .. beside]) { Usual = faces },
+            .. (
+                (EdgingKind[])[EdgingKind.FlatPiping, EdgingKind.LipCord, EdgingKind.Fringe, EdgingKind.Gimp, EdgingKind.Topstitched]
+            ).Select(kind => new EdgingOffer(kind, faces)),
+        ];
 }

@@ -31,7 +31,7 @@ internal sealed class GatheredCorner : IConstruction
             ],
             Thickness = true,
             ZipperInSeam = true,
-            Edgings = [new(EdgingKind.Welt, [EdgingPlace.Top])],
+            Edgings = EdgingOffer.Along([EdgingPlace.Top]),
             Additions = [AdditionKind.Ties, AdditionKind.Base],
             Fields = [new(ConstructionField.InnerCover)],
         };

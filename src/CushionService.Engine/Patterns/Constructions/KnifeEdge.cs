@@ -34,7 +34,8 @@ internal sealed class KnifeEdge : IConstruction
             Thickness = false,
             Edgings =
             [
-                new(EdgingKind.Welt, [EdgingPlace.Top]),
+                .. EdgingOffer.Along([EdgingPlace.Top]),
+                new(EdgingKind.FrenchSeam, [EdgingPlace.Top]),
                 new(EdgingKind.Ruffle, [EdgingPlace.Top]),
                 new(EdgingKind.Flange, [EdgingPlace.Top]),
             ],

@@ -46,7 +46,7 @@ internal sealed class Mitred : IConstruction
             ],
             Thickness = true,
             ZipperInSeam = true,
-            Edgings = [new(EdgingKind.Welt, [EdgingPlace.Top])],
+            Edgings = EdgingOffer.Along([EdgingPlace.Top]),
             Additions = [AdditionKind.Ties, AdditionKind.Base],
             Fields = [new(ConstructionField.InnerCover)],
         };

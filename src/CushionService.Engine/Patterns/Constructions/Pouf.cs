@@ -36,7 +36,7 @@ internal sealed class Pouf : IConstruction
             Thickness = true,
             Edgings =
             [
-                new(EdgingKind.Welt, [EdgingPlace.Top, EdgingPlace.Bottom]),
+                .. EdgingOffer.Along([EdgingPlace.Top, EdgingPlace.Bottom]),
                 new(EdgingKind.Ruffle, [EdgingPlace.Top, EdgingPlace.Bottom]) { Usual = [EdgingPlace.Bottom] },
             ],
             Additions = [AdditionKind.Base],

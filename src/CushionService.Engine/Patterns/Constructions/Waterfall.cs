@@ -34,7 +34,7 @@ internal sealed class Waterfall : IConstruction
                 new(ClosureKind.Ties, [Side.Back]),
             ],
             Thickness = true,
-            Edgings = [new(EdgingKind.Welt, [EdgingPlace.Left, EdgingPlace.Right])],
+            Edgings = EdgingOffer.Along([EdgingPlace.Left, EdgingPlace.Right]),
             Fields = [new(ConstructionField.Front)],
         };
 

@@ -51,6 +51,9 @@ public enum PartKind
     /// <summary>The covering of a cord.</summary>
     Welt,
 
+    /// <summary>A flat strip that shows beyond a seam.</summary>
+    FlatPiping,
+
     /// <summary>A gathered strip.</summary>
     Ruffle,
 

@@ -9,6 +9,9 @@ namespace CushionService.Engine.Specifications.Outlines;
 /// bottom.</summary>
 public abstract record Outline
 {
+    // Less is a bend that needs no clip: about 11 degrees.
+    private const double LeastTurn = 0.2;
+
     private ImmutableArray<OutlineSide> _sides;
 
     /// <summary>The kind of outline.</summary>
@@ -29,6 +32,12 @@ public abstract record Outline
 
     /// <summary>Whether every side is straight, so that a boxing can be joined at the corners.</summary>
     public bool HasCorners => Sides.All(side => side.IsStraight);
+
+    /// <summary>Whether the seam line turns at inward corners.</summary>
+    public bool HasInsideCorners => Turns.Any(turn => turn < -LeastTurn);
+
+    /// <summary>Whether the seam line turns at outward corners.</summary>
+    public bool HasOutsideCorners => Turns.Any(turn => turn > LeastTurn);
 
     /// <summary>Whether it looks the same from below, so that top and bottom are cut the same.</summary>
     public virtual bool IsSymmetric => true;
@@ -62,6 +71,19 @@ public abstract record Outline
     protected static IEnumerable<OutlineFault> Below(
         params IEnumerable<(string Field, Length Size, Length Limit, Func<Length, Message> Detail)> rules
     ) => rules.Where(rule => rule.Size >= rule.Limit).Select(rule => new OutlineFault(rule.Field, rule.Limit, rule.Detail(rule.Limit)));
+
+    // How far the seam line turns from each line or arc to the next: to the left is outward. The outline runs counter-clockwise, and the
+    // remainder keeps a turn between half a circle to either side.
+    private IEnumerable<double> Turns
+    {
+        get
+        {
+            Segment[] path = [.. Sides.SelectMany(side => side.Path)];
+            return path.Select(
+                (segment, i) => Math.IEEERemainder(path[(i + 1) % path.Length].StartDirection - segment.EndDirection, 2 * Math.PI)
+            );
+        }
+    }
 
     /// <summary>Half a length, rounded down to a nanometre.</summary>
     protected static Length Half(Length length) => Length.FromNanometres(length.Nanometres / 2);

@@ -27,6 +27,15 @@ public sealed record TrimPractice
             PocketTurnUnder = Length.FromInches(0.375m),
             PocketHem = Length.FromInches(0.5m),
             EndCord = Length.FromInches(30),
+            PipingDepth = Length.FromInches(0.125m),
+            LipCordDiameter = Length.FromInches(0.375m),
+            FringeDepth = Length.FromInches(2),
+            GimpWidth = Length.FromInches(0.5m),
+            WidestFlatTrim = Length.FromInches(2),
+            LeastDepth = Length.FromInches(0.5m),
+            TopstitchDistance = Length.FromInches(0.25m),
+            FrenchSeam = Length.FromInches(0.25m),
+            LeastFrenchSeam = Length.FromInches(0.125m),
         };
 
     /// <summary>A workroom that measures in millimetres.</summary>
@@ -50,6 +59,15 @@ public sealed record TrimPractice
             PocketTurnUnder = Length.FromMillimetres(10),
             PocketHem = Length.FromMillimetres(10),
             EndCord = Length.FromMillimetres(750),
+            PipingDepth = Length.FromMillimetres(3),
+            LipCordDiameter = Length.FromMillimetres(10),
+            FringeDepth = Length.FromMillimetres(50),
+            GimpWidth = Length.FromMillimetres(12),
+            WidestFlatTrim = Length.FromMillimetres(50),
+            LeastDepth = Length.FromMillimetres(12),
+            TopstitchDistance = Length.FromMillimetres(6),
+            FrenchSeam = Length.FromMillimetres(6),
+            LeastFrenchSeam = Length.FromMillimetres(3),
         };
 
     /// <summary>Diameter of the cord in a welt: 5/32 in, or 4 mm.</summary>
@@ -108,6 +126,33 @@ public sealed record TrimPractice
 
     /// <summary>Cord to tie one end of a bolster: twice round the tie, a bow and its ends.</summary>
     public required Length EndCord { get; init; }
+
+    /// <summary>How far flat piping shows beyond its seam.</summary>
+    public required Length PipingDepth { get; init; }
+
+    /// <summary>Diameter of a lip cord.</summary>
+    public required Length LipCordDiameter { get; init; }
+
+    /// <summary>How far a fringe hangs.</summary>
+    public required Length FringeDepth { get; init; }
+
+    /// <summary>Width of a gimp.</summary>
+    public required Length GimpWidth { get; init; }
+
+    /// <summary>The most that flat piping shows, and the widest gimp.</summary>
+    public required Length WidestFlatTrim { get; init; }
+
+    /// <summary>The least depth of a ruffle, a flange or a fringe.</summary>
+    public required Length LeastDepth { get; init; }
+
+    /// <summary>From a seam to a row of topstitching beside it, and on to the next row.</summary>
+    public required Length TopstitchDistance { get; init; }
+
+    /// <summary>Depth of the second row of a French seam.</summary>
+    public required Length FrenchSeam { get; init; }
+
+    /// <summary>The least depth of the first row of a French seam.</summary>
+    public required Length LeastFrenchSeam { get; init; }
 
     /// <summary>Length of a ruffle's strip for each length of seam.</summary>
     public Fraction RuffleFullness { get; init; } = Fraction.Of(2, 1);

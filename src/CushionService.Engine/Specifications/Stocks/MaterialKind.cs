@@ -53,4 +53,13 @@ public enum MaterialKind
 
     /// <summary>Ready-made forms: filled pads, one by one.</summary>
     Form,
+
+    /// <summary>Cord with a lip, by length.</summary>
+    LipCord,
+
+    /// <summary>Fringe, by length.</summary>
+    Fringe,
+
+    /// <summary>Flat braid, by length.</summary>
+    Gimp,
 }

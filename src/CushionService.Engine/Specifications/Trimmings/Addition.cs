@@ -12,6 +12,18 @@ public enum Addition
     /// <summary>A ruffle, for each loop of it.</summary>
     Ruffle,
 
+    /// <summary>Flat piping, for each loop of it.</summary>
+    FlatPiping,
+
+    /// <summary>A bought trim, for each loop of it.</summary>
+    BoughtTrim,
+
+    /// <summary>Topstitching, for each loop of it.</summary>
+    Topstitching,
+
+    /// <summary>A French seam.</summary>
+    FrenchSeam,
+
     /// <summary>Channels, for each.</summary>
     Channel,
 

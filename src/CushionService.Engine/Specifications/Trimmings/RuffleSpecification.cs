@@ -9,4 +9,8 @@ namespace CushionService.Engine.Specifications.Trimmings;
 /// <param name="Depth">How far it reaches out, finished.</param>
 /// <param name="Lining">How its outer edge is finished.</param>
 public sealed record RuffleSpecification(ImmutableArray<EdgingPlace> At, Fraction Fullness, Length Depth, RuffleLining Lining)
-    : EdgingSpecification(At);
+    : EdgingSpecification(At)
+{
+    /// <inheritdoc />
+    public override EdgingKind Kind => EdgingKind.Ruffle;
+}

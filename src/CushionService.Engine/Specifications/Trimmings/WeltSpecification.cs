@@ -7,10 +7,16 @@ namespace CushionService.Engine.Specifications.Trimmings;
 /// <param name="At">The seams that it is in.</param>
 /// <param name="CordDiameter">Diameter of the cord, above zero.</param>
 /// <param name="Cut">How its strips lie on the fabric.</param>
-public sealed record WeltSpecification(ImmutableArray<EdgingPlace> At, Length CordDiameter, WeltCut Cut) : EdgingSpecification(At)
+public sealed record WeltSpecification(ImmutableArray<EdgingPlace> At, Length CordDiameter, WeltCut Cut) : SeamStripSpecification(At, Cut)
 {
-    /// <summary>Whether the cut is the usual one, because the order names none.</summary>
-    public bool IsCutUsual { get; init; }
+    /// <inheritdoc />
+    public override EdgingKind Kind => EdgingKind.Welt;
+
+    /// <inheritdoc />
+    public override Length Size => CordDiameter;
+
+    /// <inheritdoc />
+    public override Length Width(Length seam) => StripWidth(CordDiameter, seam);
 
     /// <summary>Width of the strip before it is rounded up to the cutting step: w = πd + 2s (general geometry), outward to the
     /// nanometre.</summary>

@@ -62,18 +62,9 @@ internal sealed class PictureWords(PictureSource source, MessageWriter writer)
         yield return PictureTexts.Closure(cushion.Closure.Kind, cushion.Closure.Side);
         if (cushion.Trim.Edging is { } edging)
         {
-            yield return PictureTexts.Edging(Kind(edging), edging.At);
+            yield return PictureTexts.Edging(edging.Kind, edging.At);
         }
 
         yield return PictureTexts.Fabrics([.. source.Scene.Parts.Select(part => source.Fabric(part.Panel.Role).Name).Distinct()]);
     }
-
-    private static EdgingKind Kind(EdgingSpecification edging) =>
-        edging switch
-        {
-            WeltSpecification => EdgingKind.Welt,
-            RuffleSpecification => EdgingKind.Ruffle,
-            FlangeStripSpecification => EdgingKind.Flange,
-            _ => EdgingKind.Plain,
-        };
 }

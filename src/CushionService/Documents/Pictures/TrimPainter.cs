@@ -5,19 +5,20 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Documents.Pictures;
 
-/// <summary>Draws what lies in the seams of a cover and reaches out from them: welts, ruffles and flanges.</summary>
+/// <summary>Draws what lies in the seams of a cover and reaches out from them: welts, trims, ruffles and flanges.</summary>
 /// <param name="source">What is drawn.</param>
 /// <param name="sketch">Takes the shapes.</param>
 /// <param name="patches">Draws what is on a panel.</param>
 internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPainter patches)
 {
-    private const double Thinnest = 4.5;
     private const double Hem = 1.6;
     private static readonly Ink Fine = new(null, 1, Tint.Line, Hem);
 
     private Camera Camera => sketch.Camera;
 
     private Tint Fabric => source.Fabric(FabricRole.Edging).Tint;
+
+    private EdgePainter Edge => new(sketch, Fabric);
 
     /// <summary>Draws what reaches out behind the cushion.</summary>
     public void Behind(EdgingLines[] edgings)
@@ -56,41 +57,42 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
         }
     }
 
-    /// <summary>The welts at the foot of walls, each a thing to be drawn with them.</summary>
+    /// <summary>What lies along the foot of walls, each a thing to be drawn with them; topstitching there is on the side away from the
+    /// viewer.</summary>
     public IEnumerable<(PlanePoint From, PlanePoint To, Action Paint)> AtFoot(EdgingLines[] edgings)
     {
-        foreach (EdgingLines edging in edgings.Where(edging => edging.Edging is WeltSpecification))
+        foreach (
+            EdgingLines edging in edgings.Where(edging => EdgePainter.Draws(edging.Edging) && edging.Edging is not TopstitchSpecification)
+        )
         {
             foreach (SceneLine line in edging.Lines.Where(line => !IsUpper(line) || edging.Place == EdgingPlace.Corners))
             {
-                foreach (List<Vector> run in Runs(line, edging.Place))
+                foreach ((List<Vector> run, List<Vector> outward) in Runs(line, edging.Place))
                 {
                     PlanePoint from = Camera.Plan(run[0]),
                         to = Camera.Plan(run[^1]);
-                    yield return (from, to, () => Welt(run, (WeltSpecification)edging.Edging));
+                    yield return (from, to, () => Edge.Along(edging.Edging, run, outward, hangs: true));
                 }
             }
         }
     }
 
-    /// <summary>Draws the welts round the upper face.</summary>
+    /// <summary>Draws what lies along the seams of the upper face.</summary>
     public void Welts(EdgingLines[] edgings, VisiblePatch[] faces)
     {
-        foreach (EdgingLines edging in edgings.Where(edging => edging is { Edging: WeltSpecification, Place: not EdgingPlace.Corners }))
+        foreach (EdgingLines edging in edgings.Where(edging => EdgePainter.Draws(edging.Edging) && edging.Place != EdgingPlace.Corners))
         {
             bool pillow = faces.Any(face => face.Patch.Kind == PatchKind.Pillow);
             foreach (SceneLine line in edging.Lines.Where(line => IsUpper(line) || pillow))
             {
-                foreach (
-                    List<Vector> run in pillow
-                        ? Runs(line, edging.Place)
-                        :
-                        [
-                            [.. line.Points],
-                        ]
-                )
+                // On a box the whole upper seam is seen, and what hangs from it where it faces the viewer; on a pillow the near half.
+                bool near = pillow || edging.Edging is BoughtTrimSpecification { Trim: EdgingKind.Fringe };
+                IEnumerable<(List<Vector> Line, List<Vector> Outward)> runs = near
+                    ? Runs(line, edging.Place)
+                    : [([.. line.Points], [.. line.Outward()])];
+                foreach ((List<Vector> run, List<Vector> outward) in runs)
                 {
-                    Welt(run, (WeltSpecification)edging.Edging);
+                    Edge.Along(edging.Edging, run, outward, hangs: !pillow);
                 }
             }
         }
@@ -100,10 +102,11 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
         line.Patch.Kind != PatchKind.Pillow && Camera.Facing(line.Patch.Surface.Normal(line.Flat[line.Flat.Length / 2])) > 0;
 
     // The stretches of a line whose other side faces the viewer; of a corner, those beside a side that does.
-    private IEnumerable<List<Vector>> Runs(SceneLine line, EdgingPlace place)
+    private IEnumerable<(List<Vector> Line, List<Vector> Outward)> Runs(SceneLine line, EdgingPlace place)
     {
         Vector[] outward = [.. line.Outward()];
-        var run = new List<Vector>();
+        List<Vector> run = [],
+            ways = [];
         for (int i = 0; i < line.Points.Length; i++)
         {
             bool seen =
@@ -114,25 +117,19 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
             if (seen)
             {
                 run.Add(line.Points[i]);
+                ways.Add(outward[i]);
             }
 
             if ((!seen || i + 1 == line.Points.Length) && run.Count > 0)
             {
                 if (run.Count > 1)
                 {
-                    yield return run;
+                    yield return (run, ways);
                 }
 
-                run = [];
+                (run, ways) = ([], []);
             }
         }
-    }
-
-    private void Welt(IReadOnlyList<Vector> line, WeltSpecification welt)
-    {
-        double width = Math.Max(Thinnest, welt.CordDiameter.Nanometres / 1e6 * sketch.Scale);
-        sketch.Draw(line, new Ink(null, 1, Tint.Line, Math.Round(width + 3.4, 1)));
-        sketch.Draw(line, new Ink(null, 1, Fabric, Math.Round(width, 1)));
     }
 
     // A ruffle hangs a little and waves.

@@ -49,7 +49,8 @@ internal sealed class CoverOrders
         from outline in offer.Outlines
         from closure in offer.Closures
         from side in closure.Sides
-        from edging in (EdgingKind[])[EdgingKind.Plain, .. offer.Edgings.Select(edging => edging.Kind)]
+        from edging in (EdgingKind[])
+            [EdgingKind.Plain, .. offer.Edgings.Select(edging => edging.Kind).Where(kind => kind < EdgingKind.FlatPiping)]
         select (offer, outline, closure.Kind, side, edging),
     ];
 
@@ -147,7 +148,13 @@ internal sealed class CoverOrders
 
         if (offer.EdgingOf(edging) is { } edged)
         {
-            cushion["edging"] = CoverTrims.Edging(edged, corners, _sizes);
+            // What follows a seam as a welt does takes its place in turn.
+            EdgingOffer[] choices = [edged, .. offer.Edgings.Where(one => one.Kind >= EdgingKind.FlatPiping)];
+            cushion["edging"] = CoverTrims.Edging(
+                edging == EdgingKind.Welt ? choices[combination / 7 % choices.Length] : edged,
+                corners,
+                _sizes
+            );
         }
 
         Fields(cushion, offer, outline);

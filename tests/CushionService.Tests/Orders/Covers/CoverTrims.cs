@@ -62,6 +62,19 @@ internal static class CoverTrims
             case EdgingKind.Flange:
                 edging["depth"] = sizes.Between(0.5, 1.5);
                 break;
+            case EdgingKind.FlatPiping:
+                edging["depth"] = sizes.Between(0.125, 0.375);
+                break;
+            case EdgingKind.Fringe:
+                edging["attached"] = sizes.Pick("sewn-in", "sewn-on");
+                break;
+            case EdgingKind.LipCord:
+                edging["cordDiameter"] = sizes.Between(0.25, 0.5);
+                break;
+            case EdgingKind.Topstitched:
+                edging["distance"] = sizes.Between(0.125, 0.5);
+                edging["rows"] = sizes.Whole(1, 2);
+                break;
         }
 
         return edging;

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Additions;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications.Trimmings;
+
+namespace CushionService.Engine.Instructions;
+
+/// <summary>Edgings without fabric of their own: bought trims, topstitching, French seams.</summary>
+/// <remarks>What is sewn on over a seam, or beside it through the turned cover, comes before the filling, which would be in the way (common
+/// practice, no source).</remarks>
+internal static class TrimWork
+{
+    /// <summary>A bought trim, basted into its seam, or sewn on over it.</summary>
+    public static IEnumerable<Work> Bought(CoverPlan plan, BoughtTrimSpecification trim)
+    {
+        Length overlap = plan.Workroom.Trims.WeltOverlap;
+        foreach (EdgingLoop loop in trim.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
+        {
+            Message where = StepTexts.Place(loop.Place);
+            yield return trim.IsCaught
+                ? EdgingWork.Basted(plan, loop, StepTexts.TrimBaste(trim.Kind, where, loop.Length, loop.IsClosed, overlap), [])
+                : Turned(plan, loop, StepTexts.TrimOn(trim.Kind, where, loop.Length, loop.IsClosed));
+        }
+    }
+
+    /// <summary>Rows of topstitching, through one layer along an opening.</summary>
+    public static IEnumerable<Work> Topstitched(CoverPlan plan, TopstitchSpecification topstitch)
+    {
+        foreach (EdgingLoop loop in topstitch.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
+        {
+            Seam[] seams =
+            [
+                .. plan
+                    .Seams.Select(one => one.Seam)
+                    .Where(seam =>
+                        EdgingLoop.HasEdging(plan.Pattern, seam.One[0], loop.Place)
+                        != EdgingLoop.HasEdging(plan.Pattern, seam.Other[0], loop.Place)
+                    ),
+            ];
+            bool opens = seams.Any(seam => seam.Kind is SeamKind.Zipper or SeamKind.Gap),
+                both = seams.All(seam => plan.UnitOf(seam.One[0].Part).IsFace && plan.UnitOf(seam.Other[0].Part).IsFace);
+            yield return Turned(
+                plan,
+                loop,
+                StepTexts.Topstitch(StepTexts.Place(loop.Place), topstitch.Distance, topstitch.Rows, loop.Length, both, opens)
+            );
+        }
+    }
+
+    /// <summary>A French seam between two faces: the narrow row on the outside, then the one that encloses it.</summary>
+    /// <param name="plan">The cover.</param>
+    /// <param name="french">The seam.</param>
+    /// <param name="seams">The seams between the faces.</param>
+    /// <param name="top">One face.</param>
+    /// <param name="bottom">The other.</param>
+    /// <param name="opens">Whether the cover is turned through a closure that must be opened.</param>
+    public static IEnumerable<Work> French(
+        CoverPlan plan,
+        FrenchSeamSpecification french,
+        ImmutableArray<(int Number, Seam Seam)> seams,
+        CoverUnit top,
+        CoverUnit bottom,
+        bool opens
+    )
+    {
+        Length length = plan.LengthOf(seams);
+        var first = new State(StateKind.Made, bottom.Name, seams[0].Number + 1);
+        yield return SeamWork
+            .Sewn(
+                plan,
+                [],
+                StepTexts.FrenchFirst(top.Words, bottom.Words, plan.Allowance - french.Second, length, french.Second.HalfUp()),
+                top,
+                bottom
+            )
+            .Making(first);
+        yield return SeamWork
+            .Sewn(plan, seams, StepTexts.FrenchSecond(opens, plan.HasZipper, french.Second, plan.HasCorners, plan.Care), top, bottom)
+            .After(first);
+    }
+
+    // On the turned cover, through its opening.
+    private static Work Turned(CoverPlan plan, EdgingLoop loop, Message text) =>
+        new Work(
+            text,
+            [
+                .. plan
+                    .Units.SelectMany(unit => unit.Parts)
+                    .Where(part => EdgingLoop.HasEdging(plan.Pattern, new EdgeRef(part, default), loop.Place)),
+            ]
+        )
+            .After(new State(StateKind.Turned))
+            .Making(new State(StateKind.Lined));
+}
