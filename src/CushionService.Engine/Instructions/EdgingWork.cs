@@ -49,7 +49,9 @@ internal static class EdgingWork
             yield return new Work(strips, part).Making(joined);
         }
 
-        yield return new Work(flat ? StepTexts.PipingFold(strip.Size, plan.EdgingCare) : StepTexts.WeltWrap(strip.Size), part).After(joined).Making(made);
+        yield return new Work(flat ? StepTexts.PipingFold(strip.Size, plan.EdgingCare) : StepTexts.WeltWrap(strip.Size), part)
+            .After(joined)
+            .Making(made);
         foreach (EdgingLoop loop in strip.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
         {
             Message where = StepTexts.Place(loop.Place);
