@@ -11,8 +11,8 @@ namespace CushionService.Engine.Materials;
 public static class Threading
 {
     /// <summary>The length of all machine stitching in a cover: each seam once, strip joins from raw edge to raw edge, a zipper along both
-    /// its tapes, hems, stitching lines, gathering rows, the run round a welt's cord, topstitching, the second row of
-    /// a French seam, the handle's edges and boxed Xs, tapes along both edges, ties and straps along their length, and what is basted.</summary>
+    /// its tapes, hems, stitching lines, gathering rows, the run round a welt's cord, topstitching, the second row of a French seam, the
+    /// handle's edges and boxed Xs, tapes along both edges, ties and straps along their length, and what is basted.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="pattern">Its pattern.</param>
     public static Length Stitching(CushionSpecification cushion, Pattern pattern)
