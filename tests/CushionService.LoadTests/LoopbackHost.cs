@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Security.Cryptography;
 using System.Text;
@@ -9,6 +10,9 @@ namespace CushionService.LoadTests;
 internal sealed class LoopbackHost : IDisposable
 {
     private readonly Process _process;
+    private readonly ConcurrentQueue<string> _errors = [];
+    private int _errorCount;
+    private int _leaks;
 
     private LoopbackHost(Process process, Uri rest, Uri grpc) => (_process, Rest, Grpc) = (process, rest, grpc);
 
@@ -38,6 +42,15 @@ internal sealed class LoopbackHost : IDisposable
 
     /// <summary>Files, sockets and pipes that the service has open now.</summary>
     public int Handles => Directory.GetFileSystemEntries($"/proc/{_process.Id}/fd").Length;
+
+    /// <summary>What the service logged as an error since it heard, twenty lines at most, and how many there were.</summary>
+    public (IReadOnlyCollection<string> Lines, int Count) Errors => (_errors, _errorCount);
+
+    /// <summary>How many lines it logged with a text that only orders have.</summary>
+    public int Leaks => _leaks;
+
+    /// <summary>A text of orders that no line of the log may have.</summary>
+    public const string Secret = "kept-by-nobody";
 
     /// <summary>Whether the process has ended.</summary>
     public bool HasExited => _process.HasExited;
@@ -107,9 +120,30 @@ internal sealed class LoopbackHost : IDisposable
             }
         }
 
-        // What it logs later must not fill the pipe.
-        _ = process.StandardOutput.BaseStream.CopyToAsync(Stream.Null);
-        return new LoopbackHost(process, addresses[0], addresses[1]);
+        LoopbackHost host = new(process, addresses[0], addresses[1]);
+        _ = Task.Run(host.ReadLogAsync);
+        return host;
+    }
+
+    // What it logs must not fill the pipe either.
+    private async Task ReadLogAsync()
+    {
+        while (await _process.StandardOutput.ReadLineAsync() is { } line)
+        {
+            if (line.Contains(" ERR]", StringComparison.Ordinal) || line.Contains(" FTL]", StringComparison.Ordinal))
+            {
+                _errorCount++;
+                if (_errors.Count < 20)
+                {
+                    _errors.Enqueue(line);
+                }
+            }
+
+            if (line.Contains(Secret, StringComparison.Ordinal))
+            {
+                _leaks++;
+            }
+        }
     }
 
     public void Dispose()

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Text;
 using System.Text.Json.Nodes;
 using CushionService.LoadTests.Generating;
 using Grpc.Net.Client;
@@ -11,13 +10,7 @@ namespace CushionService.LoadTests.Fuzzing;
 internal static class FuzzRun
 {
     private const int Workers = 8;
-    private const int Told = 20;
-
-    // Only a handful of searches can run at a time, and a machine may be busy.
-    private static readonly TimeSpan Hang = TimeSpan.FromSeconds(2);
-
-    private static readonly string[] Rest = ["validations", "pieces", "layouts", "yardage", "quotes", "comparisons", "fits"];
-    private static readonly string[] Grpc = ["Validate", "ListPieces", "LayOut", "EstimateYardage", "Quote", "Compare", "Fit"];
+    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(60);
 
     // One cushion or piece at a time: a fault shows in a small order as well as in a large one, and a million small ones are sent in
     // minutes.
@@ -34,6 +27,8 @@ internal static class FuzzRun
                 _ = small.Remove("cushions") & small.Remove("pieces");
                 small[list] = new JsonArray(kept);
                 small["effort"] = "quick";
+                small["reference"] = LoopbackHost.Secret;
+                kept["label"] = LoopbackHost.Secret;
                 yield return small.ToJsonString();
             }
         }
@@ -41,82 +36,69 @@ internal static class FuzzRun
 
     public static async Task<int> RunAsync(int count)
     {
-        using LoopbackHost host = await LoopbackHost.StartAsync(("Admission__LongestWaitMs", "60000"));
-        using GrpcChannel channel = GrpcChannel.ForAddress(host.Grpc);
+        using LoopbackHost host = await LoopbackHost.StartAsync(
+            ("Admission__LongestWaitMs", "60000"),
+            ("Access__Anonymous__Streams", "1000"),
+            ("Access__Anonymous__Steps", "20000000"),
+            ("Access__Anonymous__StepsBurst", "20000000")
+        );
+        using GrpcChannel channel = GrpcChannel.ForAddress(
+            host.Grpc,
+            new GrpcChannelOptions { MaxReceiveMessageSize = null, DisposeHttpClient = true }
+        );
         IReadOnlyList<string> orders = [.. Requests.Orders().SelectMany(Parts)];
-        byte[][] messages = [.. orders.Select(MessageText.Of)];
+        byte[][] messages = [.. orders.Select(order => MessageText.Of(order))];
         Console.WriteLine($"{count} requests; {orders.Count} orders; seeds 1 to {Workers}; working set {host.WorkingSet >> 20} MiB");
-        int sent = 0,
-            failed = 0,
-            slow = 0;
-        int[] statuses = new int[600];
+        FuzzTally tally = new(host, count);
         await Task.WhenAll(
             Enumerable
                 .Range(1, Workers)
-                .Select(seed =>
-                    Task.Run(async () =>
-                    {
-                        Spoiler spoiler = new(orders, seed);
-                        Random random = new(seed);
-                        using RestConnection rest = new(host.Rest);
-                        IConnection[] grpc =
-                        [
-                            .. Grpc.Select(call => new GrpcConnection(channel, "cushionservice.v1.CushionService/" + call)),
-                        ];
-                        for (int number = seed; number <= count; number += Workers)
-                        {
-                            int call = random.Next(Rest.Length);
-                            bool toRest = number % 2 == 0;
-                            // A request message of any call has the order as its first field: the same wrapping serves them all.
-                            byte[] body =
-                                toRest ? spoiler.Next()
-                                : random.Next(2) == 0 ? spoiler.Scratch(messages[random.Next(messages.Length)])
-                                : MessageText.Of(Encoding.UTF8.GetString(spoiler.Next()));
-                            long began = Stopwatch.GetTimestamp();
-                            Reply reply = toRest
-                                ? await rest.SendAsync(Requests.Post("/v1/" + Rest[call], body), CancellationToken.None)
-                                : await grpc[call].SendAsync(body, CancellationToken.None);
-                            TimeSpan took = Stopwatch.GetElapsedTime(began);
-                            Interlocked.Increment(ref statuses[reply.Status]);
-                            if (reply.Status is 0 or 500 && Interlocked.Increment(ref failed) <= Told)
-                            {
-                                Console.WriteLine(
-                                    $"FAILED {reply.Status} {(toRest ? Rest[call] : Grpc[call])} "
-                                        + $"{(toRest ? Encoding.UTF8.GetString(body) : Convert.ToBase64String(body))}"
-                                );
-                            }
-
-                            if (took > Hang && Interlocked.Increment(ref slow) <= Told)
-                            {
-                                Console.WriteLine(
-                                    $"SLOW {took.TotalSeconds:0.0} "
-                                        + $"s {(toRest ? Rest[call] : Grpc[call])} "
-                                        + $"{(toRest ? Encoding.UTF8.GetString(body) : Convert.ToBase64String(body))}"
-                                );
-                            }
-
-                            int done = Interlocked.Increment(ref sent);
-                            if (done % Math.Max(1, count / 10) == 0)
-                            {
-                                Console.WriteLine(
-                                    $"{done, 8} sent, {failed} failed, {slow} slow, working set {host.WorkingSet >> 20} "
-                                        + $"MiB, {host.Handles} handles"
-                                );
-                            }
-                        }
-                    })
-                )
+                .Select(seed => Task.Run(() => SendAsync(new FuzzCalls(orders, messages, seed), host.Rest, channel, tally, seed, count)))
         );
-        Console.WriteLine(
-            string.Join(
-                ' ',
-                statuses
-                    .Select((times, status) => (times, status))
-                    .Where(pair => pair.times > 0)
-                    .Select(pair => $"{pair.status}×{pair.times}")
-            )
-        );
-        Console.WriteLine($"{failed} failed, {slow} slow, {(host.HasExited ? "the service has ended" : "the service lives")}");
-        return failed + slow == 0 && !host.HasExited ? 0 : 1;
+        tally.Print();
+        return tally.Holds ? 0 : 1;
+    }
+
+    private static async Task SendAsync(FuzzCalls calls, Uri at, GrpcChannel channel, FuzzTally tally, int seed, int count)
+    {
+        using RestConnection rest = new(at);
+        IConnection[] grpc = [.. FuzzCalls.Grpc.Select(call => Connection(channel, call))];
+        for (int number = seed; number <= count; number += Workers)
+        {
+            bool toRest = number % 2 == 0;
+            (IConnection connection, string name, byte[] request, byte[] body) = toRest ? OverRest() : OverGrpc();
+            using CancellationTokenSource patience = new(LongestWait);
+            long began = Stopwatch.GetTimestamp();
+            Reply reply = default;
+            try
+            {
+                reply = await connection.SendAsync(request, patience.Token);
+            }
+            catch (OperationCanceledException)
+            {
+                // Counts as failed. The connection may hold half of an answer.
+                rest.Dispose();
+            }
+
+            tally.Add(toRest, name, body, reply.Status, Stopwatch.GetElapsedTime(began));
+        }
+
+        (IConnection, string, byte[], byte[]) OverRest()
+        {
+            (string name, byte[] request, byte[] body) = calls.OverRest();
+            return (rest, name, request, body);
+        }
+
+        (IConnection, string, byte[], byte[]) OverGrpc()
+        {
+            (int call, byte[] body) = calls.OverGrpc();
+            return (grpc[call], FuzzCalls.Grpc[call], body, body);
+        }
+    }
+
+    private static IConnection Connection(GrpcChannel channel, string call)
+    {
+        string path = "cushionservice.v1.CushionService/" + call;
+        return call == "QuoteMany" ? new GrpcStreamConnection(channel, path) : new GrpcConnection(channel, path);
     }
 }

@@ -10,7 +10,9 @@ namespace CushionService.LoadTests.Fuzzing;
 internal static class MessageText
 {
     /// <summary>The bytes of a request with the order; an empty order when the text is no JSON.</summary>
-    public static byte[] Of(string json)
+    /// <param name="json">The order.</param>
+    /// <param name="fields">The fields asked for; all when left out.</param>
+    public static byte[] Of(string json, params IReadOnlyList<string> fields)
     {
         Order order = new();
         try
@@ -25,7 +27,13 @@ internal static class MessageText
             // A text that is no JSON, or has a name twice, has no message.
         }
 
-        return new EstimateYardageRequest { Order = order }.ToByteArray();
+        EstimateYardageRequest request = new() { Order = order };
+        if (fields.Count > 0)
+        {
+            request.Fields = new Google.Protobuf.WellKnownTypes.FieldMask { Paths = { fields } };
+        }
+
+        return request.ToByteArray();
     }
 
     private static void Fill(IMessage message, JsonObject record)

@@ -7,7 +7,8 @@ namespace CushionService.LoadTests.Fuzzing;
 /// that are no JSON at all. The same seed makes the same orders.</summary>
 internal sealed class Spoiler(IReadOnlyList<string> orders, int seed)
 {
-    private static readonly string[] Texts =
+    /// <summary>Texts that are no value, or one of another place.</summary>
+    public static string[] Texts { get; } =
     [
         "",
         " ",
@@ -39,7 +40,7 @@ internal sealed class Spoiler(IReadOnlyList<string> orders, int seed)
         JsonNode order = JsonNode.Parse(orders[_random.Next(orders.Count)])!;
         // What is spoilt is the order, not the patience: a harder search is a longer one.
         order["effort"] = "quick";
-        for (int spoilt = _random.Next(1, 5); spoilt > 0; spoilt--)
+        for (int spoilt = _random.Next(5); spoilt > 0; spoilt--)
         {
             Spoil(order);
         }

@@ -45,19 +45,23 @@ internal sealed class GrpcConnection : IConnection
         }
         catch (RpcException refused)
         {
-            return new Reply(
-                refused.StatusCode switch
-                {
-                    StatusCode.InvalidArgument => 422,
-                    StatusCode.PermissionDenied => 403,
-                    StatusCode.ResourceExhausted => 429,
-                    StatusCode.Unavailable or StatusCode.DeadlineExceeded => 503,
-                    _ => 500,
-                },
-                refused.Trailers.Get("grpc-status-details-bin") is not null
-            );
+            return Of(refused);
         }
     }
+
+    /// <summary>The HTTP status that a status of gRPC maps to.</summary>
+    public static Reply Of(RpcException refused) =>
+        new(
+            refused.StatusCode switch
+            {
+                StatusCode.InvalidArgument => 422,
+                StatusCode.PermissionDenied => 403,
+                StatusCode.ResourceExhausted => 429,
+                StatusCode.Unavailable or StatusCode.DeadlineExceeded => 503,
+                _ => 500,
+            },
+            refused.Trailers.Get("grpc-status-details-bin") is not null
+        );
 
     public void Dispose() => _own?.Dispose();
 }

@@ -110,10 +110,10 @@ internal static class Requests
     public static byte[] Post(string path, string body) => Post(path, Encoding.UTF8.GetBytes(body));
 
     /// <summary>A request with bytes.</summary>
-    public static byte[] Post(string path, byte[] body, string type = "application/json") =>
+    public static byte[] Post(string path, byte[] body, string type = "application/json", string headers = "") =>
         [
             .. Encoding.UTF8.GetBytes(
-                $"POST {path} HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: {type}\r\nContent-Length: {body.Length}\r\n\r\n"
+                $"POST {path} HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: {type}\r\nContent-Length: {body.Length}\r\n{headers}\r\n"
             ),
             .. body,
         ];

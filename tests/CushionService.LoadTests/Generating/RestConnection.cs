@@ -9,7 +9,7 @@ namespace CushionService.LoadTests.Generating;
 /// <param name="from">The address that calls, of the loopback network; null for the usual one.</param>
 internal sealed class RestConnection(Uri at, IPAddress? from = null) : IConnection
 {
-    private const int LongestAnswer = 1 << 20;
+    private const int LongestAnswer = 1 << 26;
 
     // As long as most answers; hundreds of connections are not to fill the memory.
     private byte[] _buffer = new byte[1 << 13];

@@ -48,7 +48,9 @@ internal static class ContractDocument
                 }
             );
             // Generators want an address; the page to try the calls puts its own in its place.
-            options.AddServer(new OpenApiServer { Url = Address, Description = "This service, at its own machine." });
+            OpenApiServer server = new() { Url = Address, Description = "This service on its own machine: local." };
+            server.AddExtension("x-internal", new JsonNodeExtension(false));
+            options.AddServer(server);
             options.CustomOperationIds(OperationDescriptions.IdOf);
             options.TagActionsBy(description => [OperationDescriptions.TagOf(description)]);
             options.SupportNonNullableReferenceTypes();

@@ -92,9 +92,20 @@ internal sealed partial class ContractSchemas : ISchemaFilter
         }
 
         NeverNull(schema);
+        Bound(schema, property);
         if (property.GetCustomAttribute<NumberRangeAttribute>() is { } range)
         {
             schema.Description += DefaultOf(member, range.Default);
+        }
+    }
+
+    /// <summary>Gives the schema of a member of an order its bounds: a range, and the length of its text.</summary>
+    public static void Bound(OpenApiSchema schema, PropertyInfo property)
+    {
+        BoundText(schema);
+        BoundText(schema.Items as OpenApiSchema);
+        if (property.GetCustomAttribute<NumberRangeAttribute>() is { } range)
+        {
             if (schema.Type == JsonSchemaType.Array)
             {
                 (schema.MinItems, schema.MaxItems) = ((int)range.Minimum, (int)range.Maximum);
@@ -107,6 +118,22 @@ internal sealed partial class ContractSchemas : ISchemaFilter
             {
                 (schema.Minimum, schema.Maximum) = ($"{range.Minimum}", $"{range.Maximum}");
             }
+        }
+    }
+
+    // Text without a length of its own has a pattern, or is the name of something in the order.
+    private static void BoundText(OpenApiSchema? schema)
+    {
+        if (schema is { Enum: null or [], MaxLength: null } && schema.Type?.HasFlag(JsonSchemaType.String) == true)
+        {
+            schema.MaxLength = schema.Pattern switch
+            {
+                CurrencyCode.Pattern => 3,
+                HexColour.Pattern => 7,
+                DueDay.Pattern => 10,
+                Amount.Pattern => 16,
+                _ => 64,
+            };
         }
     }
 

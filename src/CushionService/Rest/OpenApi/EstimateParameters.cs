@@ -47,7 +47,18 @@ internal sealed class EstimateParameters : IOperationFilter
     private OpenApiParameter Parameter(FlatField field, OperationFilterContext context)
     {
         var lengths = field.Property.GetCustomAttribute<LengthRangeAttribute>();
-        IOpenApiSchema value = context.SchemaGenerator.GenerateSchema(field.Type, context.SchemaRepository);
+        IOpenApiSchema value = context.SchemaGenerator.GenerateSchema(
+            field.Type,
+            context.SchemaRepository,
+            field.IsList ? null : field.Property
+        );
+        IOpenApiSchema schema = field.IsList ? new OpenApiSchema { Type = JsonSchemaType.Array, Items = value } : value;
+        if (schema is OpenApiSchema bounded)
+        {
+            bounded.Description = null;
+            ContractSchemas.Bound(bounded, field.Property);
+        }
+
         return new OpenApiParameter
         {
             Name = field.Name,
@@ -55,7 +66,7 @@ internal sealed class EstimateParameters : IOperationFilter
             Description = _comments.Of(field.Property) + (lengths is null ? "" : $" From {lengths.Minimum} to {lengths.Maximum}."),
             Required = IsRequired(field),
             Explode = false,
-            Schema = field.IsList ? new OpenApiSchema { Type = JsonSchemaType.Array, Items = value } : value,
+            Schema = schema,
             Example = Shown.GetValueOrDefault(field.Name) is { } example ? JsonValue.Create(example) : null,
         };
     }

@@ -38,12 +38,21 @@ internal sealed class OperationDescriptions : IOperationFilter
     {
         Description = "Seconds after which to call again.",
         Required = true,
-        Schema = new OpenApiSchema { Type = JsonSchemaType.Integer },
+        Schema = new OpenApiSchema
+        {
+            Type = JsonSchemaType.Integer,
+            Format = "int32",
+            Minimum = "1",
+            Maximum = "86400",
+        },
     };
 
     private const string WantedLanguages =
         "The languages of the sentences, by preference: `de-AT, en;q=0.5`. Of those that the service writes, which are en, de, fr and es, "
         + "the preferred one; English where there is none.";
+
+    // The line of a request has at most 8 KiB.
+    private const int LongestParameter = 8_000;
 
     private const string ChosenLanguage = "The language of the sentences. By `Accept-Language` when left out.";
 
@@ -130,7 +139,7 @@ internal sealed class OperationDescriptions : IOperationFilter
                 Name = name,
                 In = ParameterLocation.Query,
                 Description = description,
-                Schema = new OpenApiSchema { Type = JsonSchemaType.String },
+                Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = LongestParameter },
             }
         );
 

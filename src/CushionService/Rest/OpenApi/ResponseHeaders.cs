@@ -26,11 +26,9 @@ internal sealed class ResponseHeaders : IOperationFilter
         {
             IDictionary<string, IOpenApiHeader> headers = ((OpenApiResponse)response).Headers ??= new Dictionary<string, IOpenApiHeader>();
             headers["traceresponse"] = Trace;
-            if (status is "200" or "429")
-            {
-                headers["RateLimit-Policy"] = Policy;
-                headers["RateLimit"] = Left;
-            }
+            headers["RateLimit-Policy"] = Policy;
+            headers["RateLimit"] = Left;
+            headers[HeaderNames.CacheControl] = Caching;
 
             if (status == "200")
             {
@@ -41,7 +39,6 @@ internal sealed class ResponseHeaders : IOperationFilter
             if (isCached && status is ("200" or "304"))
             {
                 headers[HeaderNames.ETag] = Tag;
-                headers[HeaderNames.CacheControl] = Caching;
             }
 
             if (status is "401" or "403")

@@ -34,7 +34,9 @@ internal sealed class SecuritySchemes : IDocumentFilter, IOperationFilter
                     Type = SecuritySchemeType.Http,
                     Scheme = "bearer",
                     BearerFormat = "JWT",
-                    Description = "A token of the operator's authority, with the same scopes in its scope claim.",
+                    Description =
+                        "A token of the operator's authority, with the same scopes in its scope claim. Algorithm, issuer, audience "
+                        + "and lifetime are checked (RFC8725).",
                 }
         );
     }
