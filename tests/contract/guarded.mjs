@@ -10,11 +10,12 @@ const answers = new Answers(document);
 const order = document.paths["/v1/quotes"].post.requestBody.content["application/json"].examples.nook.value;
 const flat = "?units=in&construction=knife-edge&outline=rectangle&width=18&depth=18&closure=zipper&fabricWidth=54&language=en";
 
-async function call(path, method, key, many = false) {
+async function call(path, method, key) {
   const isGet = method === "get";
   const headers = isGet ? {} : { "Content-Type": path.endsWith("/stream") ? "application/x-ndjson" : "application/json" };
   if (key) headers["X-Api-Key"] = key;
-  const asked = { path, method, headers, url: path + (path === "/v1/estimate" ? flat : ""), body: isGet ? undefined : JSON.stringify(order) };
+  const url = path + (path === "/v1/estimate" ? flat : "");
+  const asked = { path, method, headers, url, body: isGet ? undefined : JSON.stringify(order) };
   const response = await fetch(address + asked.url, { method: method.toUpperCase(), headers, body: asked.body });
   answers.check(asked, response, await response.text());
   return response;

@@ -42,7 +42,8 @@ export class Calls {
       const order = this.orders.order(3);
       if (call.path === "/v1/comparisons" && !order.candidates && this.chance(0.9)) this.candidates(order);
       if (call.path === "/v1/fits" && order.fabrics?.[0] && this.chance(0.9))
-        order.fabrics.forEach?.((fabric) => fabric && typeof fabric === "object" && (fabric.onHand ??= [{ width: 54, length: this.of([10, 40, 200]) }]));
+        for (const fabric of [order.fabrics].flat())
+          if (fabric && typeof fabric === "object") fabric.onHand ??= [{ width: 54, length: this.of([10, 40, 200]) }];
       return JSON.stringify(order);
     };
     const lines = () => Array.from({ length: 3 }, () => (this.chance(0.15) ? this.of(["", "{", "[]", "null", '"x"', "{}"]) : one()));
@@ -55,10 +56,11 @@ export class Calls {
   }
 
   estimate(call, operation) {
-    const sound = { units: "in", construction: "boxed", outline: "rectangle", width: "44", depth: "18", thickness: "3", fabricWidth: "54" };
-    for (const [name, value] of Object.entries(sound)) if (this.chance(0.98)) call.query.set(name, value);
+    const bench = { units: "in", construction: "boxed", outline: "rectangle", width: "44", depth: "18", thickness: "3", fabricWidth: "54" };
+    for (const [name, value] of Object.entries(bench)) if (this.chance(0.98)) call.query.set(name, value);
     if (this.chance(0.8)) call.query.set("closure", this.of(["zipper", "none", "envelope", "slipstitch"]));
-    const known = operation.parameters.filter((parameter) => parameter.in === "query" && !["fields", "language", "effort"].includes(parameter.name));
+    const kept = ["fields", "language", "effort"];
+    const known = operation.parameters.filter((parameter) => parameter.in === "query" && !kept.includes(parameter.name));
     for (let more = Math.floor(this.random() * 4); more > 0; more--) {
       const { name, schema } = this.of(known);
       if (!call.query.has(name)) call.query.set(name, String(this.orders.value(schema, 3)));
@@ -79,8 +81,8 @@ export class Calls {
     maybe("cushion", ["bench", "pillow", "none"], 0.2);
     maybe("fabric", ["main", "trim", "none"], printed ? 0.7 : 0.02);
     maybe("piece", ["bench/top", "none"], printed ? 0.1 : 0.02);
-    const names = ["reference", "units", "yardage", "pieces.width", "cost.total", "engine", "yardage,engine", "none", "yardage..", "", "warnings"];
-    maybe("fields", names, /json/.test(type) ? 0.15 : 0.02);
+    const sound = ["reference", "units", "yardage", "pieces.width", "cost.total", "engine", "yardage,engine", "", "warnings"];
+    maybe("fields", [...sound, "none", "yardage.."], /json/.test(type) ? 0.15 : 0.02);
     if (operation.responses["304"] && this.chance(0.2)) call.headers["If-None-Match"] = this.of(["*", '"none"', 'W/"x", "y"']);
   }
 
@@ -108,7 +110,7 @@ export class Calls {
         call.body = call.body?.slice(0, Math.floor(this.random() * call.body.length));
         break;
       case "bytes":
-        if (call.body) call.body = Buffer.concat([Buffer.from(call.body.slice(0, 40)), Buffer.from([0xff, 0xfe, 0x80]), Buffer.from(call.body)]);
+        if (call.body) call.body = Buffer.concat([call.body.slice(0, 40), [0xff, 0xfe, 0x80], call.body].map((part) => Buffer.from(part)));
         break;
       case "large":
         if (call.body && this.chance(0.3)) call.body = call.body + " ".repeat(1_100_000);
