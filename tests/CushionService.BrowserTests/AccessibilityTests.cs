@@ -61,6 +61,23 @@ public sealed class AccessibilityTests(BrowserOfThisMachine browser)
         Assert.Equal(390, await shown.Page.EvaluateAsync<int>("document.documentElement.scrollWidth"));
     }
 
+    [SkippableTheory]
+    [InlineData(1280, ColorScheme.Light)]
+    [InlineData(390, ColorScheme.Dark)]
+    public async Task The_page_of_the_calls_breaks_no_rule_with_a_call_sent(int width, ColorScheme scheme)
+    {
+        await using ShownPage shown = await browser.OpenEmptyAsync(width);
+        await shown.Page.EmulateMediaAsync(new() { ColorScheme = scheme });
+        await shown.Page.GotoAsync("/docs/");
+        await shown.Page.Locator("[id^=operations-Yardage] .opblock-summary-control").ClickAsync();
+        await shown.Page.Locator(".try-out__btn").ClickAsync();
+        await shown.Page.Locator(".btn.execute").ClickAsync();
+        await shown.Page.Locator(".live-responses-table").First.WaitForAsync();
+
+        Assert.Empty(await ViolationsAsync(shown));
+        Assert.Equal(width, await shown.Page.EvaluateAsync<int>("document.documentElement.scrollWidth"));
+    }
+
     private static async Task<IEnumerable<string>> ViolationsAsync(ShownPage shown)
     {
         AxeResult result = await shown.Page.RunAxe(Rules);

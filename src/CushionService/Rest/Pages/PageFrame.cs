@@ -17,6 +17,7 @@ internal static class PageFrame
               <meta charset="utf-8">
               <meta name="viewport" content="width=device-width">
               <title>{WebUtility.HtmlEncode(title)}</title>
+              <link rel="stylesheet" href="/site/palette.css">
               <link rel="stylesheet" href="/site/site.css">
               <link rel="stylesheet" href="/site/guide.css">
               <link rel="icon" href="/site/cushion.svg" type="image/svg+xml">
