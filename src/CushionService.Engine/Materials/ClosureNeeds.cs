@@ -98,11 +98,13 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
         Length section = Fastenings.Run(pattern).RoundUpTo(cushion.Practice.MeasuringStep),
             tape = Closing.Tape(section, cushion.Practice.Closures);
         StockSpecification? stock = shop.Stocked(MaterialKind.HookAndLoopTape, one => one.Width is null || one.Width == hook.TapeWidth);
+        Goods goods = shop.ByLength(HookAndLoopTape, MaterialKind.HookAndLoopTape, stock);
         return new Need(
             cushion,
-            shop.ByLength(HookAndLoopTape, MaterialKind.HookAndLoopTape, stock) with
+            goods with
             {
                 Apart = hook.TapeWidth,
+                Size = goods.Size ?? new MaterialSize(hook.TapeWidth, null, null),
             },
             cushion.Quantity * tape.Nanometres,
             MaterialTexts.HookAndLoopTape(cushion.Quantity, tape, hook.TapeWidth, section, cushion.Practice.Closures.TapeClearance)

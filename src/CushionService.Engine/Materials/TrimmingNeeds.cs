@@ -192,8 +192,13 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     private Need Button(CushionSpecification cushion, Length diameter, int count, Message because)
     {
         StockSpecification? stock = shop.Stocked(MaterialKind.Button, button => button.Diameter is null || button.Diameter == diameter);
-        return new Need(cushion, shop.Each(Buttons, MaterialKind.Button, stock) with { Apart = diameter }, count, because);
+        Goods goods = shop.Each(Buttons, MaterialKind.Button, stock);
+        MaterialSize size = goods.Size ?? new MaterialSize(diameter, null, null);
+        return new Need(cushion, goods with { Apart = diameter, Size = size }, count, because);
     }
+
+    private static MaterialSize SizeOf(MaterialKind kind, Length size) =>
+        kind is MaterialKind.Cord or MaterialKind.LipCord ? new MaterialSize(null, null, size) : new MaterialSize(size, null, null);
 
     private Need ByLength(
         CushionSpecification cushion,
@@ -206,6 +211,8 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     )
     {
         StockSpecification? stock = shop.Stocked(kind, one => sizeOf?.Invoke(one) is not { } sized || sized == size);
-        return new Need(cushion, shop.ByLength(item, kind, stock) with { Apart = size }, length.Nanometres, because);
+        Goods goods = shop.ByLength(item, kind, stock);
+        MaterialSize? sized = goods.Size ?? (size is null ? null : SizeOf(kind, size.Value));
+        return new Need(cushion, goods with { Apart = size, Size = sized }, length.Nanometres, because);
     }
 }

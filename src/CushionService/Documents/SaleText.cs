@@ -19,7 +19,12 @@ internal static class SaleText
             _ => Number(quantity),
         };
 
-    /// <summary>A length that is sold in one unit, in another, up to the next thousandth: buying by it never falls short.</summary>
+    // What a shop cuts in another unit, of a metre and of a yard.
+    private const decimal MetreStep = 0.05m;
+    private const decimal YardStep = 0.125m;
+
+    /// <summary>A length that is sold in one unit, in another, up to the next 5 cm or eighth of a yard, as a shop cuts it: buying by it
+    /// never falls short.</summary>
     /// <returns>Null when the quantity is not a length.</returns>
     public static string? As(LengthUnit other, double quantity, SaleUnit unit)
     {
@@ -34,10 +39,14 @@ internal static class SaleText
             return null;
         }
 
-        decimal thousandths = Math.Ceiling(Length.From((decimal)quantity, own).In(other) * 1000);
-        return own == other
-            ? Of(quantity, unit)
-            : $"{(thousandths / 1000).ToString("0.###", CultureInfo.InvariantCulture)}\u00A0{LengthText.Symbol(other)}";
+        if (own == other)
+        {
+            return Of(quantity, unit);
+        }
+
+        decimal step = other == LengthUnit.Yard ? YardStep : MetreStep;
+        decimal needed = Math.Ceiling(Length.From((decimal)quantity, own).In(other) / step) * step;
+        return Of((double)needed, other == LengthUnit.Yard ? SaleUnit.Yd : SaleUnit.M);
     }
 
     private static string Number(double quantity) => ((decimal)quantity).ToString("0.####", CultureInfo.InvariantCulture);

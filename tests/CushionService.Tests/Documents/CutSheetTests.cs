@@ -102,8 +102,8 @@ public sealed class CutSheetTests
         Assert.Equal(text, new OrderUnits(units).Text(length).Replace('\u00A0', ' '));
 
     [Theory]
-    [InlineData(1.625, SaleUnit.Yd, "1 5/8 yd", "1.486 m")] // 1 yd is exactly 0.9144 m: 1.4859 m, up
-    [InlineData(1.5, SaleUnit.M, "1.641 yd", "1.5 m")] // 1.64042 yd, up
+    [InlineData(1.625, SaleUnit.Yd, "1 5/8 yd", "1.5 m")] // 1 yd is exactly 0.9144 m: 1.4859 m, up to the next 5 cm
+    [InlineData(1.5, SaleUnit.M, "1 3/4 yd", "1.5 m")] // 1.64042 yd, up to the next eighth
     [InlineData(2, SaleUnit.Each, null, null)]
     public void Fabric_is_bought_by_the_yard_and_the_metre_side_by_side(double quantity, SaleUnit unit, string? yards, string? metres)
     {

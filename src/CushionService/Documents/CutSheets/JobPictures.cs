@@ -36,7 +36,8 @@ internal sealed record JobPictures(Func<string, string?> Cushion, Func<JobStep, 
         }
 
         string? DrawStep(JobStep step) =>
-            CushionPicture.WriteStep(quote, step.Number - 1, language, FormattableString.Invariant($"step-{step.Number}")) is { } picture
+            CushionPicture.WriteStep(quote, step.Number - 1, language, FormattableString.Invariant($"step-{step.Number}"), step.Key)
+                is { } picture
                 ? Plain(picture)
                 : null;
     }

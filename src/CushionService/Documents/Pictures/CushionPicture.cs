@@ -104,8 +104,9 @@ internal static class CushionPicture
     /// <param name="step">The number of the step, from 0.</param>
     /// <param name="language">The language of its title and description.</param>
     /// <param name="id">Prefix of every id in it, unique within its document; made from the step's number when left out.</param>
+    /// <param name="key">What the step says, without the cushion: "step.hem"; empty when not known.</param>
     /// <returns>Null for a step that handles no panel of the finished cushion, or the pieces of several cushions.</returns>
-    public static string? WriteStep(Quote quote, int step, Language language, string? id = null)
+    public static string? WriteStep(Quote quote, int step, Language language, string? id = null, string key = "")
     {
         CutPiece[] pieces =
         [
@@ -124,7 +125,8 @@ internal static class CushionPicture
             new PictureWords(source, new MessageWriter(language, quote.Drafting.Order.Unit)),
             id ?? string.Create(CultureInfo.InvariantCulture, $"step-{step + 1}"),
             step + 1,
-            pieces.Select(piece => piece.Part).ToHashSet()
+            pieces.Select(piece => piece.Part).ToHashSet(),
+            key
         );
     }
 }

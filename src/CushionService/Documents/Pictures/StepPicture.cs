@@ -19,7 +19,8 @@ internal static class StepPicture
     /// <param name="id">Prefix of its ids.</param>
     /// <param name="number">The step's number, from 1.</param>
     /// <param name="parts">The panels that it handles.</param>
-    public static string? Write(PictureSource source, PictureWords words, string id, int number, IReadOnlySet<PartName> parts)
+    /// <param name="key">What the step says: "step.hem"; empty when not known.</param>
+    public static string? Write(PictureSource source, PictureWords words, string id, int number, IReadOnlySet<PartName> parts, string key)
     {
         HashSet<PartName> shown = [.. source.Scene.Parts.Select(part => part.Panel.Part).Where(parts.Contains)];
         if (shown.Count == 0)
@@ -29,10 +30,10 @@ internal static class StepPicture
 
         PictureSource step = source.With(shown);
         Camera camera = new[] { CameraTurn.None, CameraTurn.Over }.Select(turn => new Camera(turn)).MaxBy(camera => Seen(step, camera))!;
-        Box seen = Box.Around([.. Draw(step, camera, new Frame(1, default), PrintPainter.Bare).SelectMany(shape => shape.Points)]);
+        Box seen = Box.Around([.. Draw(step, key, camera, new Frame(1, default), PrintPainter.Bare).SelectMany(shape => shape.Points)]);
         double scale = Math.Min((Wide - 2 * Margin) / seen.Width, (Tallest - 2 * Margin) / seen.Height);
         var box = new Box(Margin, Margin, Wide - 2 * Margin, scale * seen.Height);
-        List<Shape> shapes = Draw(step, camera, Frame.Within(seen, box), 1);
+        List<Shape> shapes = Draw(step, key, camera, Frame.Within(seen, box), 1);
         return PictureWriter.Write(words.Step(id, number, shown), (int)Math.Ceiling(box.Bottom + Margin), shapes);
     }
 
@@ -43,25 +44,15 @@ internal static class StepPicture
             .Where(patch => step.Shows(patch.Part.Panel.Part))
             .Sum(patch => PlanePolygon.Area(patch.Domain) * camera.Facing(patch.Patch.Surface.Normal(patch.Middle)));
 
-    private static List<Shape> Draw(PictureSource step, Camera camera, Frame frame, int detail)
+    private static List<Shape> Draw(PictureSource step, string key, Camera camera, Frame frame, int detail)
     {
         var sketch = new Sketch(camera, frame);
         new ScenePainter(step, sketch, detail).Paint();
-        foreach (SceneSeam seam in step.Scene.Seams.Where(seam => Joins(step, seam.Seam)))
+        foreach (SceneLine line in StepLines.Of(step, key))
         {
-            foreach (SceneLine line in seam.Lines)
-            {
-                sketch.Draw(line.Points, Marked);
-            }
+            sketch.Draw(line.Points, Marked);
         }
 
         return sketch.Shapes;
-    }
-
-    // A seam between panels that the step handles: of several, one that joins two of them.
-    private static bool Joins(PictureSource step, Seam seam)
-    {
-        bool within = seam.One.Concat(seam.Other).All(edge => step.Shows(edge.Part));
-        return within && (step.Shown!.Count == 1 || seam.One.Concat(seam.Other).Select(edge => edge.Part).Distinct().Count() > 1);
     }
 }

@@ -43,10 +43,8 @@ internal sealed record Lesson(Message Title, Message How)
             "step.strip-tube" => new(LessonTexts.StripTubeTitle, LessonTexts.StripTubeHow),
             "step.baste-ties" or "step.baste-straps" => new(LessonTexts.BasteOnTitle, LessonTexts.BasteOnHow),
             "step.base" => new(LessonTexts.BaseTitle, LessonTexts.BaseHow),
-            "step.welt-straight" or "step.welt-bias-strips" or "step.welt-continuous" => new(
-                LessonTexts.WeltStripsTitle,
-                LessonTexts.WeltStripsHow
-            ),
+            "step.welt-straight" or "step.welt-bias-strips" => new(LessonTexts.WeltStripsTitle, LessonTexts.WeltStripsHow),
+            "step.welt-continuous" => new(LessonTexts.WeltStripsTitle, LessonTexts.WeltContinuousHow),
             "step.welt-wrap" => new(LessonTexts.WeltWrapTitle, LessonTexts.WeltWrapHow),
             "step.welt-corners" or "step.welt-sides" or "step.welt-round" => new(LessonTexts.WeltOnTitle, LessonTexts.WeltOnHow),
             "step.piping-fold" => new(LessonTexts.PipingFoldTitle, LessonTexts.PipingFoldHow),
@@ -76,7 +74,8 @@ internal sealed record Lesson(Message Title, Message How)
                 LessonTexts.CutFoamHow
             ),
             "step.wrap" => new(LessonTexts.WrapTitle, LessonTexts.WrapHow),
-            "step.insert-foam" or "step.insert-roll" => new(LessonTexts.InsertFoamTitle, LessonTexts.InsertFoamHow),
+            "step.insert-foam" => new(LessonTexts.InsertFoamTitle, LessonTexts.InsertFoamHow),
+            "step.insert-roll" => new(LessonTexts.InsertFoamTitle, LessonTexts.InsertRollHow),
             "step.fill-loose" => new(LessonTexts.FillTitle, LessonTexts.FillHow),
             "step.insert-form" or "step.insert-inner" => new(LessonTexts.InsertFormTitle, LessonTexts.InsertFormHow),
             "step.close-gap" => new(LessonTexts.CloseGapTitle, LessonTexts.CloseGapHow),

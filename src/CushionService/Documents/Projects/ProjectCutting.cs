@@ -16,6 +16,11 @@ internal static class ProjectCutting
         yield return new Heading(job.Say(ProjectTexts.Pieces), 2);
         yield return Pieces(job);
         yield return new Paragraph(job.Say(ProjectTexts.NumberPieces));
+        if (ShapedPieces.Of(job) is { } shaped)
+        {
+            yield return shaped;
+        }
+
         yield return new Paragraph(job.Say(ProjectTexts.CutLead));
         foreach (Block drawing in LayoutsSection.Drawings(job, isShort: true))
         {

@@ -14,6 +14,9 @@ internal static class ProjectFront
     private const double PictureHeight = 70;
     private const string Welt = "step.welt-wrap";
 
+    // What concerns prices is not on the sheet, and how a fabric shrinks is its first step.
+    private static readonly string[] OfTheOrder = ["unpriced", "price-without-size", "shrinkage-unknown"];
+
     /// <summary>What is on it.</summary>
     public static IEnumerable<Block> Of(Job job, ShopDetails shop, string title)
     {
@@ -30,7 +33,7 @@ internal static class ProjectFront
                 yield return new Heading(cushion.Label ?? cushion.Id, 3);
             }
 
-            yield return new Paragraph(job.Say(ProjectTexts.WillMake(CushionPage.Size(job, cushion), cushion.Quantity)), Tone.Large);
+            yield return new Paragraph(job.Say(ProjectTexts.WillMake(ProjectSize.Of(job, cushion), cushion.Quantity)), Tone.Large);
             if (job.Pictures.Cushion(cushion.Id) is { } picture)
             {
                 yield return new Figure(picture, PictureWidth, PictureHeight);
@@ -38,17 +41,23 @@ internal static class ProjectFront
         }
 
         yield return new Paragraph(job.Say(ProjectTexts.ReadFirst));
-        foreach (Block warning in NoticesSection.Warnings(job))
+        string[] warnings = [.. job.Quote.Warnings.Where(one => !OfTheOrder.Contains(one.Code)).Select(one => one.Detail)];
+        if (warnings.Length > 0)
         {
-            yield return warning;
+            yield return new Heading(job.Say(SheetTexts.Warnings), 2);
+        }
+
+        foreach (string warning in warnings)
+        {
+            yield return new Paragraph(warning, Tone.Notice);
         }
 
         yield return new Heading(job.Say(ProjectTexts.Buy), 2);
         yield return new Bullets([.. job.Quote.Materials.Select(material => Bought(job, material))], true);
         yield return new Heading(job.Say(ProjectTexts.Tools), 2);
-        yield return new Bullets([.. job.Quote.Tools.Select(use => (Run[])[new Run(job.Say(ToolNameTexts.Tool(use.Tool)))])], true);
+        yield return TwoColumns([.. job.Quote.Tools.Select(use => job.Say(ToolNameTexts.Tool(use.Tool)))], true);
         yield return new Heading(job.Say(ProjectTexts.Words), 2);
-        yield return new Bullets([.. Words(job).Select(word => (Run[])[new Run(job.Say(word), false)])], false);
+        yield return TwoColumns([.. Words(job).Select(job.Say)], false);
     }
 
     private static List<Run> Bought(Job job, MaterialAnswer material)
@@ -56,7 +65,7 @@ internal static class ProjectFront
         string quantity = job.Units.Sale(material.Quantity, material.Unit);
         string? kind = job.Say(SheetTexts.Material(material.Kind));
         string name = job.NameOf(material);
-        if (string.Equals(kind, name, StringComparison.OrdinalIgnoreCase))
+        if (kind is null || name.Replace('-', ' ').Contains(kind, StringComparison.OrdinalIgnoreCase))
         {
             kind = null;
         }
@@ -72,6 +81,11 @@ internal static class ProjectFront
                 ? ProjectTexts.BuyMetric(quantity, also, name, kind)
                 : ProjectTexts.BuyLine(quantity, name, kind);
         List<Run> runs = [new Run(job.Say(line))];
+        if (material.Cuts.Count == 0 && ExtentOf(job, material) is { } extent)
+        {
+            runs.Add(new Run(job.Say(extent)));
+        }
+
         runs.AddRange(FabricNotes.Of(job, material).Select(note => new Run(note)));
         runs.AddRange(material.Cuts.Select(cut => new Run(job.Say(ProjectTexts.FoamCut(cut.Quantity, Extent(job, cut.Size))))));
         if (job.LinkOf(material) is { } link)
@@ -82,11 +96,24 @@ internal static class ProjectFront
         return runs;
     }
 
-    private static string Extent(Job job, MaterialSizeAnswer size) =>
-        string.Join(
-            " × ",
-            new[] { size.Width, size.Depth }.OfType<double>().Select(job.Units.Number).Append(job.Units.Text(size.Thickness ?? 0))
-        );
+    // Of a zipper its length is what it must have; of what is cut from a roll it is what the roll holds.
+    private static Message? ExtentOf(Job job, MaterialAnswer material) =>
+        material is { Kind: MaterialKind.Zipper, Length: { } length } ? ProjectTexts.OfLength(job.Units.Text(length))
+        : material is { Kind: not MaterialKind.Fabric, Size: { } size } ? ProjectTexts.OfSize(Extent(job, size))
+        : null;
+
+    private static string Extent(Job job, MaterialSizeAnswer size)
+    {
+        double[] sides = [.. new[] { size.Width, size.Depth, size.Thickness }.OfType<double>()];
+        return string.Join(" × ", [.. sides[..^1].Select(job.Units.Number), job.Units.Text(sides[^1])]);
+    }
+
+    private static Beside TwoColumns(string[] entries, bool ticked) =>
+        new([
+            .. entries
+                .Chunk(Math.Max(1, (entries.Length + 1) / 2))
+                .Select(half => (0.5, (IReadOnlyList<Block>)[new Bullets([.. half.Select(entry => (Run[])[new Run(entry)])], ticked)])),
+        ]);
 
     private static IEnumerable<Message> Words(Job job)
     {
@@ -104,6 +131,7 @@ internal static class ProjectFront
             ProjectTexts.Clip,
             ProjectTexts.Baste,
             ProjectTexts.Face,
+            ProjectTexts.Sides,
             .. boxed ? [ProjectTexts.Boxing] : (Message[])[],
             .. welted ? [ProjectTexts.Welt] : (Message[])[],
         ];

@@ -1,12 +1,15 @@
 using CushionService.Contract.Answers;
 using CushionService.Documents.CutSheets;
 using CushionService.Documents.Sheets;
+using CushionService.Engine.Messages;
 
 namespace CushionService.Documents.Projects;
 
 /// <summary>The marking and sewing of one cushion of a project sheet.</summary>
 internal static class ProjectSewing
 {
+    private const string Closes = "step.close-closure";
+
     /// <summary>What is on it.</summary>
     public static IEnumerable<Block> Of(Job job, CushionAnswer cushion)
     {
@@ -31,15 +34,15 @@ internal static class ProjectSewing
         yield return new Heading(job.Say(ProjectTexts.Sew), 2);
         yield return ProjectSteps.Of(job, cushion);
         yield return new Heading(job.Say(ProjectTexts.Checks), 2);
-        string size = CushionPage.Size(job, cushion);
-        yield return new Bullets(
-            [
-                [new Run(job.Say(ProjectTexts.CheckSize(size, job.Units.Text(cushion.Finished.Tolerance))))],
-                [new Run(job.Say(ProjectTexts.CheckSeams))],
-                [new Run(job.Say(ProjectTexts.CheckClosure))],
-                [new Run(job.Say(ProjectTexts.CheckThreads))],
-            ],
-            true
-        );
+        string size = ProjectSize.Of(job, cushion);
+        bool closes = job.Steps.Any(step => step.Cushion == cushion.Id && step.Key == Closes);
+        Message[] checks =
+        [
+            ProjectTexts.CheckSize(size, job.Units.Text(cushion.Finished.Tolerance)),
+            ProjectTexts.CheckSeams,
+            .. closes ? [ProjectTexts.CheckClosure] : (Message[])[],
+            ProjectTexts.CheckThreads,
+        ];
+        yield return new Bullets([.. checks.Select(check => (Run[])[new Run(job.Say(check))])], true);
     }
 }
