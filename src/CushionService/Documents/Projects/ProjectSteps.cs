@@ -34,7 +34,7 @@ internal static class ProjectSteps
         );
     }
 
-    // How a thing is done is told once; after that the step says where.
+    // How a thing is done is said once; after that the step says where it was.
     private static IEnumerable<Paragraph> Words(Job job, CushionAnswer? cushion, JobStep step, Dictionary<Lesson, int> told)
     {
         Lesson? lesson = Lesson.Of(step.Key);
