@@ -1,3 +1,4 @@
+using System.Globalization;
 using CushionService.LoadTests;
 using CushionService.LoadTests.Chaos;
 using CushionService.LoadTests.Floor;
@@ -31,7 +32,9 @@ switch (args)
         IntakeRun.Run(number == 0 ? 20_000 : number);
         return 0;
     case ["orders"] or ["orders", _]:
-        return OrdersRun.Run(number == 0 ? 20_000 : number);
+        return OrdersRun.Run(number == 0 ? 20_000 : number, 0);
+    case ["orders", string orders, string first]:
+        return OrdersRun.Run(int.Parse(orders, CultureInfo.InvariantCulture), int.Parse(first, CultureInfo.InvariantCulture));
     case ["order", _]:
         return OrdersRun.Show(number);
     case ["overload"] or ["overload", _]:
