@@ -4,7 +4,6 @@ using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Scenes;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Shapes;
-using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Documents.Pictures;
 
