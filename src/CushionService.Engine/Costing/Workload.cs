@@ -26,7 +26,7 @@ public static class Workload
             (Operation.Of(Addition.Tuft), trim.Tufts?.Count ?? 0),
             (Operation.Of(Addition.Tie), trim.Ties?.Pairs ?? 0),
             (Operation.Of(Addition.Strap), trim.Straps?.Count ?? 0),
-            (Operation.Of(Addition.Handle), cushion.Handle is null ? 0 : 1),
+            (Operation.Of(Addition.Handle), cushion.Handle?.Sides.Length ?? 0),
             (Operation.Of(Addition.Pocket), trim.Pocket is null ? 0 : 1),
             (Operation.Of(Addition.Eyelet), trim.Vents),
             (Operation.Of(Addition.AntiSlip), trim.Base == BaseKind.AntiSlip ? 1 : 0),

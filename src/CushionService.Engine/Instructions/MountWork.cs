@@ -17,20 +17,34 @@ internal static class MountWork
             yield break;
         }
 
-        PartName on = plan.Marked(MarkPurpose.SewHandleEnd),
-            strap = new(PartKind.Handle);
-        if (!handle.HasStrap)
+        // A boxing that is wrapped round may have both handles.
+        PartName[] panels =
+        [
+            .. plan
+                .Pattern.Panels.Where(panel => panel.Marks.Any(mark => mark.Purpose == MarkPurpose.SewHandleEnd))
+                .Select(panel => panel.Part),
+        ];
+        PartName strap = new(PartKind.Handle);
+        var made = new State(StateKind.Made, strap);
+        if (handle.HasStrap)
         {
-            yield return Mounted(plan, on, StepTexts.HandleWebbing(plan.Workroom.Trims.HandleEndFold, on, handle.Span), on);
-            yield break;
+            yield return new Work(
+                StepTexts.HandleStrap(
+                    plan.Workroom.Trims.HandleEndFold,
+                    handle.HasWebbing,
+                    plan.Workroom.EdgeDistance,
+                    handle.Sides.Length
+                ),
+                strap
+            ).Making(made);
         }
 
-        var made = new State(StateKind.Made, strap);
-        yield return new Work(
-            StepTexts.HandleStrap(plan.Workroom.Trims.HandleEndFold, handle.HasWebbing, plan.Workroom.EdgeDistance),
-            strap
-        ).Making(made);
-        yield return Mounted(plan, on, StepTexts.HandleEnds(on, handle.Span), strap, on).After(made);
+        foreach (PartName on in panels)
+        {
+            yield return handle.HasStrap
+                ? Mounted(plan, on, StepTexts.HandleEnds(on, handle.Span), strap, on).After(made)
+                : Mounted(plan, on, StepTexts.HandleWebbing(plan.Workroom.Trims.HandleEndFold, on, handle.Span), on);
+        }
     }
 
     // The mouth is hemmed before the pocket is sewn down on its other three edges; both are one step, for one does them in one go.

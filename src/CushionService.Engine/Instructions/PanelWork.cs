@@ -48,9 +48,14 @@ internal static class PanelWork
         }
 
         int lines = panel.Marks.Count(mark => mark.Purpose == MarkPurpose.StitchChannel);
-        if (panel.TakeUpAcross > Length.Zero && lines > 0)
+        if (panel.TakeUpAcross + panel.TakeUpAlong > Length.Zero && lines > 0)
         {
-            yield return Shaped(plan, unit, StepTexts.Channels(panel.Part, lines, panel.Width, panel.Height), unit.Parts);
+            yield return Shaped(
+                plan,
+                unit,
+                StepTexts.Channels(panel.Part, lines, panel.Width, panel.Height, plan.Cushion.Channels!.Direction),
+                unit.Parts
+            );
         }
 
         // Edges drawn up to the same length are one step, as the four corners of a face are.

@@ -92,7 +92,7 @@ internal static class SectionWork
         return named switch
         {
             [_] => (StepTexts.OneEdge, StepTexts.OtherEdge),
-            [{ Half: FaceHalf.Front } front, var back] => (StepTexts.ThePart(back), StepTexts.ThePart(front)),
+            [{ Half: FaceHalf.Front or FaceHalf.Left } front, var back] => (StepTexts.ThePart(back), StepTexts.ThePart(front)),
             [var upper, var lower, ..] => (StepTexts.ThePart(upper), StepTexts.ThePart(lower)),
             _ => throw new InvalidPatternException("The closure has no edges."),
         };

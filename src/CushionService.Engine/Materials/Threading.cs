@@ -46,7 +46,9 @@ public static class Threading
         }
 
         total += AdditionStitching.Of(cushion, pattern);
-        return cushion.Handle is { } handle ? total + 2 * handle.Length + 2 * BoxedX(handle.Width, handle.Width) : total;
+        return cushion.Handle is { } handle
+            ? total + handle.Sides.Length * (2 * handle.Length + 2 * BoxedX(handle.Width, handle.Width))
+            : total;
     }
 
     /// <summary>The raw edges that are finished so that they do not fray: every edge with an allowance, of every copy, but for those that a

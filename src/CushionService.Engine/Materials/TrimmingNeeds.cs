@@ -100,8 +100,8 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 MaterialKind.Webbing,
                 stock => stock.Width,
                 handle.Width,
-                cushion.Quantity * (handle.Length + 2 * fold),
-                MaterialTexts.Webbing(cushion.Quantity, handle.Length, fold, handle.Width)
+                cushion.Quantity * handle.Sides.Length * (handle.Length + 2 * fold),
+                MaterialTexts.Webbing(cushion.Quantity * handle.Sides.Length, handle.Length, fold, handle.Width)
             );
         }
 

@@ -85,8 +85,10 @@ internal sealed class Placings
         {
             Panel half = Whole[whole];
             (_, PlanePoint high) = PlanePolygon.Extent(outline);
-            double from = whole.Half == FaceHalf.Front ? 0 : high.Y - Mm(half.Height);
-            shift = PanelShift.Along(outline, from, from + Mm(half.Height));
+            bool sideways = whole.Half is FaceHalf.Left or FaceHalf.Right;
+            double size = Mm(sideways ? half.Width : half.Height),
+                from = whole.Half is FaceHalf.Front or FaceHalf.Left ? 0 : (sideways ? high.X : high.Y) - size;
+            shift = sideways ? PanelShift.Across(outline, from, from + size) : PanelShift.Along(outline, from, from + size);
             outline = PlanePolygon.Of(half.Edges);
         }
 

@@ -5,8 +5,8 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Intake;
 
 /// <summary>Checks channels in the top of a cushion, and specifies them.</summary>
-/// <remarks>Channels run from front to back, evenly over the width. Their crown is the height of an arc over each; without one, a take-up
-/// says how much wider the fabric is cut for the stitching, as a share.</remarks>
+/// <remarks>Channels run from front to back, evenly over the width, or across. Their crown is the height of an arc over each; without
+/// one, a take-up says how much wider the fabric is cut for the stitching, as a share.</remarks>
 internal static class ChannelIntake
 {
     private static readonly LengthField<Channels> Crown = RecordForm<Channels>.Length(nameof(Channels.Crown));
@@ -35,11 +35,20 @@ internal static class ChannelIntake
         }
 
         // Half of a chord is the sagitta of a half circle: an arc over the channel cannot rise higher.
-        if (body.Outline is { } outline && Length.FromNanometres(outline.Width.Nanometres / count / 2) is var highest && crown > highest)
+        ChannelDirection direction = channels.Direction ?? ChannelDirection.Lengthwise;
+        if (
+            body.Outline is { } outline
+            && (direction == ChannelDirection.Lengthwise ? outline.Width : outline.Depth) is var across
+            && Length.FromNanometres(across.Nanometres / count / 2) is var highest
+            && crown > highest
+        )
         {
             at.RefuseRange(Crown.Name, "out-of-range", ShapeTexts.Crown(highest), null, highest);
         }
 
-        return new ChannelSpecification(count, crown, Shares.Of(channels.TakeUp) ?? body.Practice.Shapes.ChannelTakeUp);
+        return new ChannelSpecification(count, crown, Shares.Of(channels.TakeUp) ?? body.Practice.Shapes.ChannelTakeUp)
+        {
+            Direction = direction,
+        };
     }
 }

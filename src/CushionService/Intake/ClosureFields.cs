@@ -25,6 +25,8 @@ internal static class ClosureFields
         // A zipper in a seam takes the seam's own allowance, unless a lap hides it.
         Only(zipper && (!body.ZipsSeam || closure.Lap is not null), closure.TurnUnder is not null, nameof(closure.TurnUnder));
         Only(zipper, closure.Lap is not null, nameof(closure.Lap));
+        Only(zipper && body.Offer.ZipsThreeSides && body.ClosureSide != Side.Bottom, closure.Extent is not null, nameof(closure.Extent));
+        Only(kind == ClosureKind.Envelope && body.Offer.FlapsEitherWay, closure.Flaps is not null, nameof(closure.Flaps));
         Only(zipper, closure.ZipperSize is not null, nameof(closure.ZipperSize));
         Only(zipper, closure.Sliders is not null, nameof(closure.Sliders));
         Only(zipper, closure.ZipperColour is not null, nameof(closure.ZipperColour));

@@ -99,7 +99,12 @@ internal static class ClosureIntake
         };
         bool zips = closure is ZipperClosure;
         // A closure as deep as the outline itself has nothing to divide.
-        if (closure.Side == Side.Bottom && lap < outline.Depth && !ClosureLine.Divides(outline, lap.Value, zips))
+        bool sideways = body.FlapsSideways;
+        if (
+            closure.Side == Side.Bottom
+            && lap < (sideways ? outline.Width : outline.Depth)
+            && !ClosureLine.Divides(outline, lap.Value, zips, sideways)
+        )
         {
             findings.Refuse(nameof(Closure.Side), "not-combinable", ClosureTexts.Underside);
         }

@@ -60,7 +60,7 @@ internal sealed record CushionBody(
         );
 
     /// <summary>Whether the closure may run on round the corners beside it.</summary>
-    public bool HasReturns => HasJoins && Joins == BoxingJoins.Back && OpensBoxing;
+    public bool HasReturns => HasJoins && Joins == BoxingJoins.Back && OpensBoxing && !ZipsThree;
 
     /// <summary>Whether the closure is a zipper in a seam, and not in a section of its own.</summary>
     public bool ZipsSeam => Closure == ClosureKind.Zipper && Offer.ZipperInSeam && ClosureSide != Side.Bottom;
@@ -68,8 +68,24 @@ internal sealed record CushionBody(
     /// <summary>How far the closure runs on round each corner; null where that was refused, or until it has been read.</summary>
     public Length? Return { get; set; }
 
-    /// <summary>Where its handle would be.</summary>
-    public Side HandleSide => Written.Handle?.Side ?? Side.Front;
+    /// <summary>Where its handles would be, at least one side.</summary>
+    public IReadOnlyList<Side> HandleSides => Written.Handle?.Sides is { Count: > 0 } sides ? sides : [Written.Handle?.Side ?? Side.Front];
+
+    /// <summary>Whether the flaps of its envelope come from the left and the right.</summary>
+    public bool FlapsSideways =>
+        Closure == ClosureKind.Envelope
+        && Offer.FlapsEitherWay
+        && Outline is { } outline
+        && Written.Closure?.Flaps is { } flaps
+        && (flaps == FlapSides.ShortSide) == (outline.Width >= outline.Depth);
+
+    /// <summary>Whether its zipper runs round three sides.</summary>
+    public bool ZipsThree =>
+        Closure == ClosureKind.Zipper && Written.Closure?.Extent == ZipperExtent.ThreeSides && Offer.ZipsThreeSides && OpensBoxing;
+
+    /// <summary>Whether the closure opens the boxing on a side.</summary>
+    public bool IsOpenOn(Side side) =>
+        OpensBoxing && (side == ClosureSide || (ZipsThree && side != Side.Bottom && side != ZipperClosure.Opposite(ClosureSide!.Value)));
 
     /// <summary>Whether top and bottom meet at the front: a wedge that ends in an edge.</summary>
     public bool IsSharp => Offer.Takes(ConstructionField.FrontThickness) && (FrontThickness ?? Length.Zero) == Length.Zero;

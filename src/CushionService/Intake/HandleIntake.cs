@@ -33,31 +33,58 @@ internal static class HandleIntake
         }
 
         // On the boxing, at the front unless the order says where.
-        Side side = body.HandleSide;
-        if (side == Side.Bottom)
+        IReadOnlyList<Side> sides = body.HandleSides;
+        if (!SidesAllow(handle, sides, body, findings))
         {
-            findings.Refuse(nameof(handle.Side), "not-combinable", TrimTexts.HandleOnBottom);
             return null;
         }
 
-        if (!body.HasSide(side))
-        {
-            findings.Refuse(nameof(handle.Side), "not-combinable", TrimTexts.NoSide(body.Outline!.Kind, side));
-        }
-        // A handle across the opening would keep it shut.
-        else if (side == body.ClosureSide && body.OpensBoxing)
-        {
-            findings.Refuse(nameof(handle.Side), "not-combinable", TrimTexts.HandleOnClosure);
-        }
-
-        SizesAllow(fields, side, body, findings);
+        SizesAllow(fields, sides, body, findings);
         return handle.Kind is { } kind && fields[Width] is { } width && fields[HandleLength] is { } length && fields[Span] is { } span
-            ? new HandleSpecification(kind, side, width, length, span)
+            ? new HandleSpecification(kind, sides[0], width, length, span) { Second = sides.Count > 1 ? sides[1] : null }
             : null;
     }
 
+    // Whether each side is there, once, and does not open.
+    private static bool SidesAllow(Handle handle, IReadOnlyList<Side> sides, CushionBody body, Findings findings)
+    {
+        bool listed = handle.Sides is { Count: > 0 };
+        if (listed && handle.Side is not null)
+        {
+            findings.NotApplicable(nameof(handle.Side), TrimTexts.HandleSideAndSides);
+        }
+
+        if (sides.Distinct().Count() < sides.Count)
+        {
+            findings.Refuse(nameof(handle.Sides), "duplicate", TrimTexts.HandleSidesTwice);
+            return false;
+        }
+
+        foreach ((int i, Side side) in sides.Index())
+        {
+            string field = listed ? $"{nameof(handle.Sides)}[{i}]" : nameof(handle.Side);
+            if (side == Side.Bottom)
+            {
+                findings.Refuse(field, "not-combinable", TrimTexts.HandleOnBottom);
+                return false;
+            }
+
+            if (!body.HasSide(side))
+            {
+                findings.Refuse(field, "not-combinable", TrimTexts.NoSide(body.Outline!.Kind, side));
+            }
+            // A handle across the opening would keep it shut.
+            else if (body.IsOpenOn(side))
+            {
+                findings.Refuse(field, "not-combinable", TrimTexts.HandleOnClosure);
+            }
+        }
+
+        return true;
+    }
+
     // Whether the handle fits its side: no wider than the boxing is high, and no longer than what the closure's returns leave free.
-    private static void SizesAllow(Fields<Handle> fields, Side side, CushionBody body, Findings findings)
+    private static void SizesAllow(Fields<Handle> fields, IReadOnlyList<Side> sides, CushionBody body, Findings findings)
     {
         if (fields[Width] is { } width && body.BoxingHeight is { } height && width > height)
         {
@@ -70,7 +97,7 @@ internal static class HandleIntake
             findings.RefuseRange(Span.Name, "out-of-range", TrimTexts.SpanTooLong(length), null, length);
         }
 
-        if (fields[Span] is { } across && body.FreeLength(side) is { } free && across > free)
+        if (fields[Span] is { } across && sides.Min(body.FreeLength) is { } free && across > free)
         {
             findings.RefuseRange(Span.Name, "out-of-range", TrimTexts.SpanOnShortSide(free), null, free);
         }

@@ -26,9 +26,9 @@ internal static class OverlapIntake
     /// <param name="findings">Takes what is wrong with the closure.</param>
     public static OverlappingClosure? Read(Closure closure, Fields<Closure> fields, Side side, CushionBody body, Findings findings)
     {
-        // What the strips lie across: the underside's depth, the boxing's height, or a cover without thickness all round.
+        // What the strips lie across: the underside's depth or its width, the boxing's height, or a cover without thickness all round.
         Length? across =
-            side == Side.Bottom ? body.Outline?.Depth
+            side == Side.Bottom ? (body.FlapsSideways ? body.Outline?.Width : body.Outline?.Depth)
             : body.Offer.Thickness ? body.BoxingHeight
             : body.Outline?.Perimeter;
         ClosurePractice usual = body.Practice.Closures;
@@ -60,7 +60,7 @@ internal static class OverlapIntake
             ClosureKind.HookAndLoop => new HookAndLoopClosure(side, turn, fold, overlap, tape),
             ClosureKind.Buttons => new ButtonClosure(side, turn, fold, overlap, button),
             ClosureKind.Ties => new TieClosure(side, turn, fold, overlap, tie),
-            _ => new EnvelopeClosure(side, fold, overlap),
+            _ => new EnvelopeClosure(side, fold, overlap) { Sideways = body.FlapsSideways },
         };
     }
 

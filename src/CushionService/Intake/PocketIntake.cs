@@ -26,11 +26,11 @@ internal static class PocketIntake
         Side side = SideOf(pocket);
         body.NeedsSide(side, $"{nameof(Cushion.Pocket)}.{nameof(pocket.Side)}");
         // One thing a side: the closure, the handle or a pocket.
-        if (side == body.ClosureSide && body.OpensBoxing)
+        if (body.IsOpenOn(side))
         {
             findings.Refuse(nameof(pocket.Side), "not-combinable", TrimTexts.PocketOnClosure);
         }
-        else if (body.Written.Handle is not null && side == body.HandleSide)
+        else if (body.Written.Handle is not null && body.HandleSides.Contains(side))
         {
             findings.Refuse(nameof(pocket.Side), "not-combinable", TrimTexts.PocketOnHandle);
         }

@@ -90,8 +90,8 @@ internal static class TrimIntake
         {
             // The closure, the handle and the pocket each take a whole side.
             bool free =
-                !(body.OpensBoxing && side == body.ClosureSide)
-                && !(cushion.Handle is not null && side == body.HandleSide)
+                !body.IsOpenOn(side)
+                && !(cushion.Handle is not null && body.HandleSides.Contains(side))
                 && !(cushion.Pocket is { } pocket && side == PocketIntake.SideOf(pocket));
             if (free && body.Outline?.Sides.Any(stretch => stretch.Side == side) == true)
             {

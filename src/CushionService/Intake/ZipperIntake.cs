@@ -1,6 +1,7 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Sections;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
@@ -67,8 +68,14 @@ internal static class ZipperIntake
             );
         }
 
+        if (body.ZipsThree && body.Outline is { } outline && !ClosureLine.RunsRound(outline, side))
+        {
+            findings.Refuse(nameof(closure.Extent), "not-combinable", ClosureTexts.NoThreeSides(side));
+        }
+
         return new ZipperClosure(side, turn, under, lap)
         {
+            ThreeSides = body.ZipsThree,
             Size = closure.ZipperSize,
             Sliders = closure.Sliders ?? 1,
             Colour = closure.ZipperColour is { Length: > 0 } colour ? colour : null,

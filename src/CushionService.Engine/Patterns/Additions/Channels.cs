@@ -2,10 +2,12 @@ using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns.Additions;
 
-/// <summary>Channels stitched into a rectangular top from front to back: the stitching lines, and the fabric that they draw in.</summary>
+/// <summary>Channels stitched into a rectangular top from front to back or from side to side: the stitching lines, and the
+/// fabric that they draw in.</summary>
 internal static class Channels
 {
     /// <summary>Marks the top; nothing changes when the cushion has no channels.</summary>
@@ -17,13 +19,15 @@ internal static class Channels
         }
 
         Panel top = pattern[PartName.Top];
-        Length At(int line) => Length.FromNanometres((long)((Int128)top.Width.Nanometres * line / channels.Count));
+        bool lengthwise = channels.Direction == ChannelDirection.Lengthwise;
+        Length across = lengthwise ? top.Width : top.Height;
+        Length At(int line) => Length.FromNanometres((long)((Int128)across.Nanometres * line / channels.Count));
         IEnumerable<PanelMark> lines = Enumerable
             .Range(1, channels.Count - 1)
             .Select(line => new PanelMark(
                 MarkKind.StitchLine,
-                new Point(At(line), Length.Zero),
-                new Point(At(line), top.Height),
+                lengthwise ? new Point(At(line), Length.Zero) : new Point(Length.Zero, At(line)),
+                lengthwise ? new Point(At(line), top.Height) : new Point(top.Width, At(line)),
                 MarkPurpose.StitchChannel
             ));
         return pattern with

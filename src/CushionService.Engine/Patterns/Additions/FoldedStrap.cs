@@ -20,36 +20,40 @@ internal static class FoldedStrap
     /// <summary>Adds the strap, and the marks where its ends are sewn down on the panel that covers its side.</summary>
     /// <param name="pattern">The cover.</param>
     /// <param name="cushion">The cushion; nothing is added when it has no handle.</param>
-    /// <param name="middleOf">The panel that covers a side, and where the side's middle lies along it.</param>
-    public static Pattern AddTo(
-        Pattern pattern,
-        CushionSpecification cushion,
-        Func<Pattern, Side, (PartName Part, Length Middle)?> middleOf
-    )
+    /// <param name="middleOf">The panel that covers a side, and where the side's middle lies on it.</param>
+    public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, Func<Pattern, Side, (PartName Part, Point Middle)?> middleOf)
     {
         if (cushion.Handle is not { } handle)
         {
             return pattern;
         }
 
-        (PartName part, Length middle) =
-            middleOf(pattern, handle.Side)
-            ?? throw new InvalidPatternException($"No single panel covers the {handle.Side} side for a handle.");
-        Panel panel = pattern[part];
-        Panel marked = panel with
+        ImmutableArray<Panel> panels = pattern.Panels;
+        foreach (Side side in handle.Sides)
         {
-            Marks = panel
-                .Marks.Add(EndMark(panel, handle, middle - handle.Span.HalfUp()))
-                .Add(EndMark(panel, handle, middle - handle.Span.HalfUp() + handle.Span)),
+            (PartName part, Point middle) =
+                middleOf(pattern, side) ?? throw new InvalidPatternException($"No single panel covers the {side} side for a handle.");
+            Panel panel = panels.First(one => one.Part == part);
+            Length start = middle.X - handle.Span.HalfUp();
+            panels = panels.Replace(
+                panel,
+                panel with
+                {
+                    Marks = panel.Marks.Add(EndMark(handle, start, middle.Y)).Add(EndMark(handle, start + handle.Span, middle.Y)),
+                }
+            );
+        }
+
+        return pattern with
+        {
+            Panels = handle.HasStrap ? panels.Add(Strap(handle, cushion.Practice.Trims.HandleEndFold)) : panels,
         };
-        ImmutableArray<Panel> panels = pattern.Panels.Replace(panel, marked);
-        return pattern with { Panels = handle.HasStrap ? panels.Add(Strap(handle, cushion.Practice.Trims.HandleEndFold)) : panels };
     }
 
-    // Half way up the panel, as wide as the handle.
-    private static PanelMark EndMark(Panel panel, HandleSpecification handle, Length x)
+    // In the middle of the side, as wide as the handle.
+    private static PanelMark EndMark(HandleSpecification handle, Length x, Length middle)
     {
-        Length low = panel.Height.HalfUp() - handle.Width.HalfUp();
+        Length low = middle - handle.Width.HalfUp();
         return new PanelMark(MarkKind.HandleEnd, new Point(x, low), new Point(x, low + handle.Width), MarkPurpose.SewHandleEnd);
     }
 
@@ -64,6 +68,7 @@ internal static class FoldedStrap
             Part = new PartName(PartKind.Handle),
             Role = FabricRole.Handle,
             Layers = Layers,
+            Copies = handle.Sides.Length,
             Edges = PanelOutline.Rectangle(width, handle.Length, end, side, end, side),
             Marks = [.. Enumerable.Range(1, Layers - 1).Select(quarter => Fold(quarter * handle.Width, handle.Length))],
         };

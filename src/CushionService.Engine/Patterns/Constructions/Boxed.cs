@@ -44,16 +44,16 @@ internal sealed class Boxed : IConstruction
             ],
             Additions = [.. Enum.GetValues<AdditionKind>()],
             Fields = [new(ConstructionField.Channels), new(ConstructionField.InnerCover)],
+            FlapsEitherWay = true,
+            ZipsThreeSides = true,
         };
 
     public Pattern Draft(CushionSpecification cushion)
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
-        Circuit circuit = Circuit.Of(
-            cushion.Outline,
-            cushion.Closure.Side == Side.Bottom ? Side.Back : cushion.Closure.Side,
-            Return(cushion.Closure)
-        );
+        Circuit circuit = cushion.Closure is ZipperClosure { ThreeSides: true }
+            ? Circuit.OfThree(cushion.Outline, cushion.Closure.Side)
+            : Circuit.Of(cushion.Outline, cushion.Closure.Side == Side.Bottom ? Side.Back : cushion.Closure.Side, Return(cushion.Closure));
         ImmutableArray<OutlineSide> runs = circuit.All;
         ImmutableArray<BoxingSection> boxing =
         [
@@ -116,8 +116,8 @@ internal sealed class Boxed : IConstruction
         return FoldedStrap.AddTo(box, cushion, (pattern, side) => MiddleOf(pattern, circuit, side)).Closed();
     }
 
-    // The strip over the longest stretch of a side, and where the stretch's middle lies along it.
-    private static (PartName Part, Length Middle)? MiddleOf(Pattern pattern, Circuit circuit, Side side)
+    // The strip over the longest stretch of a side, and where the stretch's middle lies on it.
+    private static (PartName Part, Point Middle)? MiddleOf(Pattern pattern, Circuit circuit, Side side)
     {
         OutlineSide? stretch = circuit.All.Where(run => run.Side == side).MaxBy(run => run.Length);
         foreach (Panel panel in pattern.Panels)
@@ -126,7 +126,7 @@ internal sealed class Boxed : IConstruction
             {
                 if (edge.Name == stretch?.Name.With(EdgeWord.Top))
                 {
-                    return (panel.Part, edge.Middle.X);
+                    return (panel.Part, edge.Middle with { Y = panel.Height.HalfUp() });
                 }
             }
         }

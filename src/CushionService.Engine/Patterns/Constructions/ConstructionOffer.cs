@@ -43,6 +43,12 @@ public sealed record ConstructionOffer
     /// <summary>Whether a zipper on a side is set into the seam there, and not into a section of its own.</summary>
     public bool ZipperInSeam { get; init; }
 
+    /// <summary>Whether the flaps of an envelope may hang from either pair of sides.</summary>
+    public bool FlapsEitherWay { get; init; }
+
+    /// <summary>Whether a zipper may run round three sides of the boxing.</summary>
+    public bool ZipsThreeSides { get; init; }
+
     /// <summary>Whether foam can be cut to fill it: a thickness, or a length, makes a block of its outline.</summary>
     public bool HasBlock => Thickness || Takes(ConstructionField.Length);
 

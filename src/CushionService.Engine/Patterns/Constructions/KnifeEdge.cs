@@ -40,6 +40,7 @@ internal sealed class KnifeEdge : IConstruction
                 new(EdgingKind.Flange, [EdgingPlace.Top]),
             ],
             ZipperInSeam = true,
+            FlapsEitherWay = true,
             Additions = [AdditionKind.Ties, AdditionKind.Straps, AdditionKind.Tufts, AdditionKind.Base],
             Fields = [new(ConstructionField.Channels), new(ConstructionField.CornerTaper), new(ConstructionField.InnerCover)],
         };

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Patterns.Sections;
 using CushionService.Engine.Specifications;
@@ -35,6 +36,7 @@ internal sealed class Waterfall : IConstruction
             ],
             Thickness = true,
             Edgings = EdgingOffer.Along([EdgingPlace.Left, EdgingPlace.Right]),
+            Handles = [HandleKind.FoldedStrap, HandleKind.Webbing, HandleKind.StrapAndWebbing],
             Fields = [new(ConstructionField.Front)],
         };
 
@@ -62,7 +64,7 @@ internal sealed class Waterfall : IConstruction
                     new EdgeRef(side.Part, edge.Name)
                 ))
         );
-        return new Pattern(
+        var cover = new Pattern(
             [main, right, left, .. back.Panels],
             [
                 .. back.Middle is { } middle ? [middle] : Array.Empty<Seam>(),
@@ -82,7 +84,24 @@ internal sealed class Waterfall : IConstruction
                     new EdgeRef(new PartName(PartKind.Main), EdgeName.Lower)
                 ),
             ]
-        ).Closed();
+        );
+        return FoldedStrap.AddTo(cover, cushion, MiddleOf).Closed();
+    }
+
+    // The sheet covers the front; panels the sides, and the back where it does not open.
+    private static (PartName Part, Point Middle)? MiddleOf(Pattern pattern, Side side)
+    {
+        PartName part = side switch
+        {
+            Side.Left => PartName.Side(EdgeName.Left),
+            Side.Right => PartName.Side(EdgeName.Right),
+            Side.Back => PartName.Side(EdgeName.Back),
+            _ => new PartName(PartKind.Main),
+        };
+        return pattern.Panels.FirstOrDefault(panel => panel.Part == part) is not { } panel ? null
+            : side == Side.Front
+                ? (part, new Point(panel.Width.HalfUp(), panel[EdgeName.Right.With(EdgeName.Front.With(EdgeWord.Upper))].From.Y))
+            : (part, new Point(panel.Width.HalfUp(), panel.Height.HalfUp()));
     }
 
     /// <summary>The box, less what a bull-nose takes from its front: W × (D T − (1 − π/4) T²/2) (general geometry).</summary>

@@ -11,4 +11,10 @@ public enum FaceHalf
 
     /// <summary>The half at the back.</summary>
     Back,
+
+    /// <summary>The half at the left of the face as it is cut.</summary>
+    Left,
+
+    /// <summary>The half at the right.</summary>
+    Right,
 }

@@ -80,7 +80,7 @@ public readonly record struct PartName(PartKind Kind) : INamed
 
         if (Half != FaceHalf.Whole)
         {
-            text = Half == FaceHalf.Front ? $"{text}-front" : $"{text}-back";
+            text = $"{text}-{Half.ToString().ToLowerInvariant()}";
         }
 
         text = Number > 0 ? $"{text}-{Number}" : text;

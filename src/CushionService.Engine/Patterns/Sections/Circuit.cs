@@ -55,6 +55,35 @@ internal sealed record Circuit(ImmutableArray<OutlineSide> Section, ImmutableArr
         return new Circuit(section, [.. rest], FromStart([.. section, .. rest], sides[0].Name));
     }
 
+    /// <summary>Divides an outline at a side and the whole of both its neighbours.</summary>
+    /// <param name="outline">The outline, which <see cref="HasThree"/>.</param>
+    /// <param name="side">The side in the middle.</param>
+    public static Circuit OfThree(Outline outline, Side side)
+    {
+        ImmutableArray<OutlineSide> sides = outline.Sides;
+        Circuit one = Of(outline, side, Length.Zero);
+        (Side after, Side before) = (one.Rest[0].Side, one.Rest[^1].Side);
+        int on = one.Rest.TakeWhile(run => run.Side == after).Count(),
+            back = one.Rest.Reverse().TakeWhile(run => run.Side == before).Count();
+        ImmutableArray<OutlineSide> section = [.. one.Rest[^back..], .. one.Section, .. one.Rest[..on]],
+            rest = [.. one.Rest[on..^back]];
+        return new Circuit(section, rest, FromStart([.. section, .. rest], sides[0].Name));
+    }
+
+    /// <summary>Whether a side has a neighbour at each end, and another across from it.</summary>
+    public static bool HasThree(Outline outline, Side side)
+    {
+        if (outline.Sides.All(run => run.Side != side))
+        {
+            return false;
+        }
+
+        ImmutableArray<OutlineSide> rest = Of(outline, side, Length.Zero).Rest;
+        int on = rest.TakeWhile(run => run.Side == rest[0].Side).Count(),
+            back = rest.Reverse().TakeWhile(run => run.Side == rest[^1].Side).Count();
+        return rest.Length > on + back && rest[0].Side != rest[^1].Side;
+    }
+
     // What the outline starts with may have become the section's: then all starts with the section.
     private static ImmutableArray<OutlineSide> FromStart(ReadOnlySpan<OutlineSide> all, EdgeName name)
     {

@@ -63,7 +63,8 @@ internal sealed class Face
         return Divided(whole, cushion.Closure);
     }
 
-    /// <summary>A face in a front and a back panel, each half as deep and half the lap more, where a closure is across it.</summary>
+    /// <summary>A face in a front and a back panel, each half as deep and half the lap more, where a closure is across it; in a left and a
+    /// right one where it is sideways.</summary>
     /// <exception cref="InvalidPatternException">The closure's lines do not part the outline in two (see
     /// <see cref="ClosureLine"/>).</exception>
     public static Face Divided(Face face, ClosureSpecification closure)
@@ -80,13 +81,14 @@ internal sealed class Face
         }
 
         Panel whole = face.Panels[0];
+        bool sideways = closure is EnvelopeClosure { Sideways: true };
         (Parting front, Parting back) =
-            ClosureLine.Part(whole.Edges, whole.Height, lap, inner)
+            ClosureLine.Part(whole.Edges, sideways ? whole.Width : whole.Height, lap, inner, sideways)
             ?? throw new InvalidPatternException($"The closure does not divide the {whole.Part} in two.");
         return new Face(
             [
-                Of(whole with { Part = whole.Part with { Half = FaceHalf.Front }, Edges = front.Before }),
-                Of(whole with { Part = whole.Part with { Half = FaceHalf.Back }, Edges = back.After }),
+                Of(whole with { Part = whole.Part with { Half = sideways ? FaceHalf.Left : FaceHalf.Front }, Edges = front.Before }),
+                Of(whole with { Part = whole.Part with { Half = sideways ? FaceHalf.Right : FaceHalf.Back }, Edges = back.After }),
             ],
             face._runs,
             face._part
@@ -132,7 +134,7 @@ internal sealed class Face
 
     /// <summary>The zipper between the two panels of a divided face; nothing when there is none.</summary>
     public ImmutableArray<Seam> Zipper =>
-        Panels is [var front, var back] && front[EdgeName.Upper].Finish.Joins
+        Panels is [{ Part.Half: FaceHalf.Front } front, var back] && front[EdgeName.Upper].Finish.Joins
             ? [new Seam(SeamKind.Zipper, new EdgeRef(front.Part, EdgeName.Upper), new EdgeRef(back.Part, EdgeName.Lower))]
             : [];
 

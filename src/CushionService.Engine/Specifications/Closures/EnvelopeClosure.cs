@@ -9,6 +9,9 @@ namespace CushionService.Engine.Specifications.Closures;
 /// <param name="Overlap">How far the flaps overlap.</param>
 public sealed record EnvelopeClosure(Side Side, Length Fold, Length Overlap) : OverlappingClosure(Side, Length.Zero, Fold, Overlap)
 {
+    /// <summary>Whether the flaps come from the left and the right, and not from the front and the back.</summary>
+    public bool Sideways { get; init; }
+
     /// <inheritdoc />
     public override ClosureKind Kind => ClosureKind.Envelope;
 }

@@ -18,6 +18,9 @@ public sealed record ZipperClosure(Side Side, Length Return, Length TurnUnder, L
     /// <summary>Size of its chain, one of <see cref="Sizes"/>; null where the order does not say.</summary>
     public int? Size { get; init; }
 
+    /// <summary>Whether it runs round both sides beside its own, to their ends; it has no returns then.</summary>
+    public bool ThreeSides { get; init; }
+
     /// <summary>How many sliders it has, 1 or 2.</summary>
     public int Sliders { get; init; } = 1;
 
@@ -26,6 +29,16 @@ public sealed record ZipperClosure(Side Side, Length Return, Length TurnUnder, L
 
     /// <summary>What is asked of the zipper besides its length, as a shop names it: "#5 navy"; empty for nothing.</summary>
     public string Wanted => string.Join(' ', new[] { Size is { } size ? $"#{size}" : null, Colour }.OfType<string>());
+
+    /// <summary>The side across from one of the four.</summary>
+    public static Side Opposite(Side side) =>
+        side switch
+        {
+            Side.Front => Side.Back,
+            Side.Back => Side.Front,
+            Side.Left => Side.Right,
+            _ => Side.Left,
+        };
 
     /// <inheritdoc />
     public override ClosureKind Kind => ClosureKind.Zipper;

@@ -2,12 +2,15 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Trimmings;
 
-/// <summary>Channels of equal width stitched into a top, from front to back.</summary>
+/// <summary>Channels of equal width stitched into a top.</summary>
 /// <param name="Count">At least 2.</param>
 /// <param name="Crown">How far each channel rises over its chord, at most half the chord; zero for channels that are stitched flat.</param>
 /// <param name="TakeUp">What flat stitching draws in, as a share of the finished size in each direction.</param>
 public sealed record ChannelSpecification(int Count, Length Crown, Fraction TakeUp)
 {
+    /// <summary>Which way they run.</summary>
+    public ChannelDirection Direction { get; init; }
+
     /// <summary>Fabric over one channel.</summary>
     /// <param name="chord">Finished width of a channel.</param>
     /// <param name="crown">Its rise, above zero.</param>
@@ -22,14 +25,20 @@ public sealed record ChannelSpecification(int Count, Length Crown, Fraction Take
 
     /// <summary>How much more fabric a top takes across.</summary>
     /// <param name="width">Finished width of the top.</param>
-    public Length Across(Length width) =>
-        Crown > Length.Zero
-            ? Count * Arc(Length.FromNanometres(width.Nanometres / Count), Crown) - Length.FromNanometres(width.Nanometres / Count * Count)
-            : TakenUp(width);
+    public Length Across(Length width) => Direction == ChannelDirection.Lengthwise ? Over(width) : With(width);
 
-    /// <summary>How much more fabric a top takes along; a crown takes none.</summary>
+    /// <summary>How much more fabric a top takes along.</summary>
     /// <param name="depth">Finished depth of the top.</param>
-    public Length Along(Length depth) => Crown > Length.Zero ? Length.Zero : TakenUp(depth);
+    public Length Along(Length depth) => Direction == ChannelDirection.Lengthwise ? With(depth) : Over(depth);
+
+    // Over the channels, each an arc where they are crowned.
+    private Length Over(Length size) =>
+        Crown > Length.Zero
+            ? Count * Arc(Length.FromNanometres(size.Nanometres / Count), Crown) - Length.FromNanometres(size.Nanometres / Count * Count)
+            : TakenUp(size);
+
+    // Along the channels a crown takes nothing up.
+    private Length With(Length size) => Crown > Length.Zero ? Length.Zero : TakenUp(size);
 
     private Length TakenUp(Length size) => Length.FromNanometres(TakeUp.CeilingOf(size.Nanometres));
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Outlines;
 
@@ -11,6 +12,12 @@ namespace CushionService.Engine.Specifications.Trimmings;
 /// <param name="Span">Distance between its sewn ends; shorter than the length.</param>
 public sealed record HandleSpecification(HandleKind Kind, Side Side, Length Width, Length Length, Length Span)
 {
+    /// <summary>The side that has a second one like it; null for none.</summary>
+    public Side? Second { get; init; }
+
+    /// <summary>The sides that have one, each once.</summary>
+    public ImmutableArray<Side> Sides => Second is { } second ? [Side, second] : [Side];
+
     /// <summary>Whether it has a strip of fabric.</summary>
     public bool HasStrap => Kind is not HandleKind.Webbing;
 

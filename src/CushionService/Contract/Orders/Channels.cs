@@ -1,8 +1,9 @@
 using System.ComponentModel.DataAnnotations;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>Channels of equal width stitched into a rectangular top from front to back.</summary>
+/// <summary>Channels of equal width stitched into a rectangular top.</summary>
 public sealed record Channels
 {
     /// <summary>How many.</summary>
@@ -17,4 +18,7 @@ public sealed record Channels
     /// <summary>Share of the finished size that flat stitching draws in, each way.</summary>
     [NumberRange(0, 0.1, Default = "0.02")]
     public double? TakeUp { get; init; }
+
+    /// <summary>Which way they run: lengthwise from front to back, or across; lengthwise when left out.</summary>
+    public ChannelDirection? Direction { get; init; }
 }

@@ -21,6 +21,13 @@ public sealed record Closure
     [LengthRange("0 in", "12 in", Default = "the workroom's")]
     public Measure? Return { get; init; }
 
+    /// <summary>Whether a zipper in a boxing runs along its side alone, or round both neighbouring sides too; its side alone when left
+    /// out.</summary>
+    public ZipperExtent? Extent { get; init; }
+
+    /// <summary>The pair of sides that the flaps of an envelope come from; the front and the back when left out.</summary>
+    public FlapSides? Flaps { get; init; }
+
     /// <summary>Fabric turned under on each side of a zipper; the workroom's when left out.</summary>
     [LengthRange("1/4 in", "2 in", Default = "the workroom's")]
     public Measure? TurnUnder { get; init; }

@@ -14,6 +14,10 @@ public sealed record Handle
     /// <summary>The side that it is on; the front when left out.</summary>
     public Side? Side { get; init; }
 
+    /// <summary>The sides that have one each, in place of <c>side</c>: two sides for two handles.</summary>
+    [NumberRange(1, 2)]
+    public IReadOnlyList<Side>? Sides { get; init; }
+
     /// <summary>Finished width.</summary>
     [Required]
     [LengthRange("1/2 in", "4 in")]

@@ -33,7 +33,11 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int de
             Mark(seen, mark);
         }
 
-        Handle(seen, [.. panel.Marks.Where(mark => mark.Kind == MarkKind.HandleEnd)]);
+        foreach (PanelMark[] ends in panel.Marks.Where(mark => mark.Kind == MarkKind.HandleEnd).Chunk(2))
+        {
+            Handle(seen, ends);
+        }
+
         Pocket(seen, [.. panel.Marks.Where(mark => mark.Purpose == MarkPurpose.SewPocket)]);
     }
 
@@ -46,7 +50,9 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int de
         Seam? seam = source.Scene.Pattern.Seams.FirstOrDefault(seam => seam.One.Contains(named) || seam.Other.Contains(named));
         bool isOver =
             edge.Finish.Kind == FinishKind.Hem
-            && seen.Part.Panel.Part is { Kind: PartKind.ClosureUpper or PartKind.Body } or { Kind: PartKind.Bottom, Half: FaceHalf.Back };
+            && seen.Part.Panel.Part
+                is { Kind: PartKind.ClosureUpper or PartKind.Body }
+                    or { Kind: PartKind.Bottom, Half: FaceHalf.Back or FaceHalf.Right };
         if (!isOver && seam?.Kind is not (SeamKind.Zipper or SeamKind.Gap))
         {
             return;
@@ -104,7 +110,8 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int de
         }
     }
 
-    private static bool IsOver(PartName part) => part.Kind is PartKind.ClosureUpper or PartKind.Body || part.Half == FaceHalf.Back;
+    private static bool IsOver(PartName part) =>
+        part.Kind is PartKind.ClosureUpper or PartKind.Body || part.Half is FaceHalf.Back or FaceHalf.Right;
 
     private void Tuft(VisiblePatch seen, PlanePoint at)
     {

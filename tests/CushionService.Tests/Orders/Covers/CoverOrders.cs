@@ -129,7 +129,7 @@ internal sealed class CoverOrders
             ["quantity"] = _sizes.Chance(5) ? _sizes.Whole(10, 60) : _sizes.Whole(1, 4),
             ["construction"] = Words<Construction>.Of(offer.Kind),
             ["outline"] = CoverOutlines.Of(outline, long_ ? 110 : 40, _sizes),
-            ["closure"] = CoverTrims.Closure(closure, side, _sizes),
+            ["closure"] = CoverTrims.Closure(closure, side, offer, _sizes),
             ["fabrics"] = Fabrics(offer),
         };
         double? thickness = offer.Thickness
@@ -234,7 +234,11 @@ internal sealed class CoverOrders
                     cushion["gores"] = _sizes.Whole(3, 12);
                     break;
                 case ConstructionField.Channels when outline == OutlineKind.Rectangle:
-                    cushion["channels"] = new JsonObject { ["count"] = _sizes.Whole(2, 6) };
+                    cushion["channels"] = new JsonObject
+                    {
+                        ["count"] = _sizes.Whole(2, 6),
+                        ["direction"] = _sizes.Pick("lengthwise", "across"),
+                    };
                     break;
                 case ConstructionField.CornerTaper when outline == OutlineKind.Rectangle:
                     cushion["cornerTaper"] = _sizes.Of(0.5);

@@ -11,15 +11,24 @@ namespace CushionService.Tests.Orders.Covers;
 /// <summary>How covers close, what edges them, what is added to them and what fills them.</summary>
 internal static class CoverTrims
 {
-    public static JsonObject Closure(ClosureKind kind, Side side, Sizes sizes)
+    public static JsonObject Closure(ClosureKind kind, Side side, ConstructionOffer offer, Sizes sizes)
     {
         JsonObject closure = new() { ["kind"] = Words<ClosureKind>.Of(kind), ["side"] = Words<Side>.Of(side) };
+        (bool boxed, bool flapped) = (offer.ZipsThreeSides, offer.FlapsEitherWay);
         if (kind == ClosureKind.Zipper)
         {
             Maybe(20, "lap", () => sizes.Between(0.25, 0.5));
             Maybe(20, "zipperSize", () => sizes.Pick(3, 5, 10));
             Maybe(15, "sliders", () => 2);
             Maybe(10, "zipperColour", () => "navy");
+            if (boxed && side != Side.Bottom)
+            {
+                Maybe(15, "extent", () => sizes.Pick("one-side", "three-sides"));
+            }
+        }
+        else if (kind == ClosureKind.Envelope && flapped)
+        {
+            Maybe(40, "flaps", () => sizes.Pick("long-side", "short-side"));
         }
         else if (kind != ClosureKind.HandSewn)
         {
@@ -132,7 +141,7 @@ internal static class CoverTrims
             cushion["handle"] = new JsonObject
             {
                 ["kind"] = Words<HandleKind>.Of(sizes.Pick([.. offer.Handles])),
-                ["side"] = sizes.Pick("front", "left", "right"),
+                ["sides"] = sizes.Chance(30) ? new JsonArray("left", "right") : new JsonArray(sizes.Pick("front", "left", "right")),
                 ["width"] = sizes.Of(1),
                 ["length"] = span + sizes.Of(0.75),
                 ["span"] = span,
