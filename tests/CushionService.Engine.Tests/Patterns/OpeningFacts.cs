@@ -26,7 +26,6 @@ public sealed class OpeningFacts
         CushionSpecification cushion = KnifeEdge(24, 16, Envelope(sideways));
 
         Assert.EndsWith(flaps, Trade.CutList(Order(cushion)), StringComparison.Ordinal);
-        Assert.Same(Pattern(cushion), Pattern(cushion).Closed());
     }
 
     [Fact]
