@@ -1,7 +1,7 @@
 // The form: the drawing with its sizes along the edges, the fabric, and the rest in one line of words that opens.
 
 import { drawn, element } from "./elements.js";
-import { CONSTRUCTION, CUSHION, dockOf, OUTLINE } from "./form-plan.js";
+import { CONSTRUCTION, CUSHION, dockOf, OUTLINE, PICTURED } from "./form-plan.js";
 import { readLength, shownIn } from "./lengths.js";
 
 const UNIT_CHOICES = ["in", "cm", "mm"];
@@ -59,7 +59,7 @@ export class Form {
     for (const { fault, hint, element: shown } of this.#rows.values()) {
       if (fault && !shown.isConnected) {
         fault.remove();
-        hint.remove();
+        hint.remove?.();
       }
     }
     for (const input of this.units.querySelectorAll("input")) {
@@ -138,6 +138,12 @@ export class Form {
       return row;
     }
     const id = field.pointer.replace(/\W+/g, "-").slice(1);
+    const fault = element("p", { id: `${id}-fault`, class: "fault", hidden: true });
+    if (PICTURED.includes(field.pointer)) {
+      const row = { tiles: true, element: element("div", { class: "pictured" }), fault, hint: "" };
+      this.#rows.set(field.pointer, row);
+      return row;
+    }
     const described = { id, name: field.pointer, "aria-describedby": `${id}-hint ${id}-fault` };
     const control =
       field.choices.length > 0
@@ -154,7 +160,6 @@ export class Form {
     const label = element("label", { for: id });
     const unit = element("span", { class: "unit", "aria-hidden": "true" });
     const hint = element("p", { id: `${id}-hint`, class: "hint" });
-    const fault = element("p", { id: `${id}-fault`, class: "fault", hidden: true });
     const row = {
       element: element("div", { class: "field" }, label, element("span", { class: "control" }, control, unit)),
       control,
@@ -189,11 +194,19 @@ export class Form {
         this.words.label(field.pointer),
       );
       row.element.append(row.radios);
+      if (!row.summary) {
+        row.control = row.radios;
+        row.label = row.radios.firstChild;
+        row.label.className = "";
+        row.radios.setAttribute("role", "radiogroup");
+        row.radios.setAttribute("aria-describedby", row.fault.id);
+        row.radios.focus = () => row.radios.querySelector(":checked").focus();
+      }
     }
     for (const input of row.radios.querySelectorAll("input")) {
       input.checked = input.value === chosen;
     }
-    row.summary.replaceChildren(
+    row.summary?.replaceChildren(
       art(chosen),
       element("span", {}, element("small", {}, this.words.label(field.pointer)), " ", this.words.choice(field.pointer, chosen)),
     );
@@ -210,7 +223,7 @@ export class Form {
     // A tap has chosen; the arrow keys are still choosing.
     set.addEventListener(
       "click",
-      ({ target, pointerType }) => pointerType && target.name && set.closest("details")?.removeAttribute("open"),
+      ({ target, pointerType }) => pointerType && target.name && set.closest(".kind")?.removeAttribute("open"),
     );
     return set;
   }
@@ -236,7 +249,7 @@ export class Form {
       row ? faults.set(row, [...(faults.get(row) ?? []), said]) : homeless.push(said);
     }
     for (const row of this.#rows.values()) {
-      if (!row.tiles) {
+      if (row.fault) {
         const details = faults.get(row) ?? [];
         row.fault.textContent = [...new Set(details)].join(" ");
         row.fault.hidden = details.length === 0;

@@ -20,6 +20,7 @@ laterSheet.replaceSync(`
   font-size: .8em; line-height: 1.15;
   text-align: center; border: 1px solid var(--_line); border-radius: var(--_radius);
   cursor: pointer; overflow-wrap: normal; hyphens: auto; }
+.pictured { grid-column: 1 / -1; }
 .tiles label:has(:checked) .glyph { stroke: var(--_on-accent); fill: none; }
 table { border-collapse: collapse; inline-size: 100%; }
 caption { text-align: start; font-weight: 600; }
