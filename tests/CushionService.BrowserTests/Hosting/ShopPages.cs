@@ -29,11 +29,12 @@ internal static class ShopPages
         string language = "en",
         string style = "",
         int width = 1280,
-        string scripts = ""
+        string scripts = "",
+        bool mayCompile = false
     )
     {
         ShownPage shown = await browser.OpenEmptyAsync(width);
-        await browser.ShowShopAsync(shown, body, language, style, scripts: scripts);
+        await browser.ShowShopAsync(shown, body, language, style, scripts: scripts, mayCompile: mayCompile);
         return shown;
     }
 
@@ -48,7 +49,8 @@ internal static class ShopPages
         string? integrity = null,
         string scripts = "",
         string shop = BrowserOfThisMachine.Shop,
-        string? service = null
+        string? service = null,
+        bool mayCompile = false
     )
     {
         service ??= browser.Origin;
@@ -72,7 +74,7 @@ internal static class ShopPages
                         Headers = new Dictionary<string, string>
                         {
                             ["Content-Security-Policy"] =
-                                $"default-src 'none'; style-src 'self'; script-src 'self' {service}; connect-src {service}; img-src 'self'",
+                                $"default-src 'none'; style-src 'self'; script-src 'self' {service}{(mayCompile ? " 'unsafe-eval'" : "")}; connect-src {service}; img-src 'self'",
                         },
                         Body = $"""
                         <!DOCTYPE html><html lang="{language}"><title>Shop</title><link rel="icon" href="/icon.png">

@@ -1,0 +1,6 @@
+// A page of Svelte.
+
+import { mount } from "svelte";
+import Page from "./Page.svelte";
+
+mount(Page, { target: document.getElementById("root") });
