@@ -67,11 +67,15 @@ internal static class ExplodedPicture
 
     private static Shape Text(Spot at, bool centred, string text) => new([at], centred, new Ink(Tint.Line, 1, null, Type)) { Text = text };
 
-    // Undersides first, then walls, then upper faces; of each part what faces away first.
+    // Undersides first, then walls, then upper faces; of each part what faces away first, then what is sewn to it.
     private static List<Shape> Draw(PictureSource source, ExplodedScene apart, Camera camera, Frame frame, int detail)
     {
         var sketch = new Sketch(camera, frame);
         var patches = new PatchPainter(source, sketch, detail);
+        var features = new FeaturePainter(source, sketch, detail);
+        var trims = new TrimPainter(source, sketch, patches);
+        var ties = new TiePainter(source, sketch);
+        EdgingLines[] edgings = [.. EdgingLines.Of(source.Scene)];
         foreach (ScenePart part in apart.FromFurthest(camera))
         {
             VisiblePatch[] seen =
@@ -86,7 +90,14 @@ internal static class ExplodedPicture
             foreach (VisiblePatch patch in seen)
             {
                 patches.Paint(patch);
+                if (!patch.IsAway)
+                {
+                    features.On(patch);
+                }
             }
+
+            trims.Apart(edgings, part.Panel.Part, apart.ShiftOf(part));
+            ties.On(part, apart.ShiftOf(part));
         }
 
         return sketch.Shapes;

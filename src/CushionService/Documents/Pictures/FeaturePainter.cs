@@ -14,6 +14,10 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int de
 {
     private const double Eyelet = 5;
     private const double ButtonOfClosure = 8;
+
+    // How far studs lie apart, in millimetres, and how many there are at most from corner to corner.
+    private const double StudsApart = 30;
+    private const double MostStuds = 14;
     private static readonly Ink Stitching = new(null, 1, Tint.Line, 1.6) { IsDashed = true };
     private static readonly Ink Thin = new(null, 1, Tint.Line, 1.6);
     private static readonly Ink Teeth = new(null, 1, Tint.Light, 2.6) { IsDashed = true };
@@ -23,6 +27,11 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int de
     public void On(VisiblePatch seen)
     {
         Panel panel = seen.Part.Panel;
+        if (panel.Part.Kind == PartKind.Bottom && source.Cushion.Trim.Base == BaseKind.AntiSlip)
+        {
+            Grip(seen);
+        }
+
         foreach (Edge edge in panel.Edges)
         {
             ClosureLine(seen, edge);
@@ -42,6 +51,24 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int de
     }
 
     private static double Mm(Engine.Measures.Length length) => length.Nanometres / 1e6;
+
+    // The studs of an anti-slip base.
+    private void Grip(VisiblePatch seen)
+    {
+        (PlanePoint low, PlanePoint high) = PlanePolygon.Extent(seen.Domain);
+        double apart = Math.Max(StudsApart, (high - low).Size / MostStuds);
+        for (double y = low.Y + apart / 2; y < high.Y; y += apart)
+        {
+            for (double x = low.X + apart / 2; x < high.X; x += apart)
+            {
+                PlanePoint at = new(x, y);
+                if (PlanePolygon.Inside(seen.Domain, at) > apart / 4)
+                {
+                    sketch.Draw(seen.Seen([at, at + new PlanePoint(0.1 * apart, 0)], false, sketch.Camera), Tape);
+                }
+            }
+        }
+    }
 
     // A zipper, the hem that lies over another, or the gap that is sewn shut by hand.
     private void ClosureLine(VisiblePatch seen, Edge edge)
@@ -89,7 +116,10 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int de
         bool lies = PlanePolygon.Inside(seen.Domain, from) > -0.5;
         switch (mark.Purpose)
         {
-            case MarkPurpose.StitchChannel or MarkPurpose.StitchBody or MarkPurpose.LapZipper when mark.To is { } to:
+            case MarkPurpose.StitchChannel
+            or MarkPurpose.StitchBody
+            or MarkPurpose.LapZipper
+            or MarkPurpose.TaperCorner when mark.To is { } to:
                 List<PlanePoint> line = [from, PlanePoint.Of(to) + seen.Part.Shift];
                 Ink ink = mark.Purpose == MarkPurpose.StitchChannel ? Thin with { Width = 2.4 } : Stitching;
                 sketch.Draw(seen.Seen(line, false, sketch.Camera), ink);

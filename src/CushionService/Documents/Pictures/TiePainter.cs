@@ -22,6 +22,21 @@ internal sealed class TiePainter(PictureSource source, Sketch sketch)
     /// <summary>Draws the ties before it.</summary>
     public void Before() => Ties(behind: false);
 
+    /// <summary>Draws the ties of one panel that is drawn away from its place.</summary>
+    /// <param name="part">The panel.</param>
+    /// <param name="shift">How far it is from its place.</param>
+    public void On(ScenePart part, Vector shift)
+    {
+        if (source.Cushion.Trim.Ties is { } ties)
+        {
+            foreach ((Vector at, Vector outward, Vector along) in Caught(part, MarkPurpose.CatchTies))
+            {
+                Tie(at + shift, outward, along, ties, 1);
+                Tie(at + shift, outward, along, ties, -1);
+            }
+        }
+    }
+
     /// <summary>Draws the straps, where the underside is seen.</summary>
     public void Straps()
     {
@@ -72,19 +87,19 @@ internal sealed class TiePainter(PictureSource source, Sketch sketch)
     }
 
     // Where something is caught in a seam, the way out of the panel there, and the way along the edge.
-    private IEnumerable<(Vector At, Vector Outward, Vector Along)> Caught(MarkPurpose purpose)
+    private IEnumerable<(Vector At, Vector Outward, Vector Along)> Caught(MarkPurpose purpose) =>
+        source.Scene.Parts.SelectMany(part => Caught(part, purpose));
+
+    private static IEnumerable<(Vector At, Vector Outward, Vector Along)> Caught(ScenePart part, MarkPurpose purpose)
     {
-        foreach (ScenePart part in source.Scene.Parts)
+        foreach (PanelMark mark in part.Panel.Marks.Where(mark => mark.Purpose == purpose))
         {
-            foreach (PanelMark mark in part.Panel.Marks.Where(mark => mark.Purpose == purpose))
-            {
-                Edge edge = part.Panel.Edges.MinBy(edge => Distance(edge, PlanePoint.Of(mark.From)))!;
-                SceneLine line = part.LineOf(new EdgeRef(part.Panel.Part, edge.Name));
-                Vector at = part.At(mark.From);
-                int nearest = Enumerable.Range(0, line.Points.Length).MinBy(i => (line.Points[i] - at).Size);
-                Vector along = (line.Points[Math.Min(nearest + 1, line.Points.Length - 1)] - line.Points[Math.Max(nearest - 1, 0)]).Unit();
-                yield return (at, line.Outward().ElementAt(nearest), along);
-            }
+            Edge edge = part.Panel.Edges.MinBy(edge => Distance(edge, PlanePoint.Of(mark.From)))!;
+            SceneLine line = part.LineOf(new EdgeRef(part.Panel.Part, edge.Name));
+            Vector at = part.At(mark.From);
+            int nearest = Enumerable.Range(0, line.Points.Length).MinBy(i => (line.Points[i] - at).Size);
+            Vector along = (line.Points[Math.Min(nearest + 1, line.Points.Length - 1)] - line.Points[Math.Max(nearest - 1, 0)]).Unit();
+            yield return (at, line.Outward().ElementAt(nearest), along);
         }
     }
 

@@ -98,6 +98,35 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
         }
     }
 
+    /// <summary>Draws what lies in the seams of one panel that is drawn away from its place.</summary>
+    /// <param name="edgings">The edgings of the cushion.</param>
+    /// <param name="part">The panel.</param>
+    /// <param name="shift">How far it is from its place.</param>
+    public void Apart(EdgingLines[] edgings, PartName part, Vector shift)
+    {
+        foreach (EdgingLines edging in edgings)
+        {
+            foreach ((SceneLine line, Vector[] outward) in edging.Lines.Zip(SceneLine.OutwardOf(edging.Lines)))
+            {
+                if (line.Edge.Part != part)
+                {
+                    continue;
+                }
+
+                SceneLine moved = line with { Points = [.. line.Points.Select(point => point + shift)] };
+                if (edging.Edging is RuffleSpecification ruffle)
+                {
+                    Ruffle shape = new(moved, outward, ruffle.Depth.Nanometres / 1e6);
+                    Ruffled(shape, 0, shape.Inner.Count - 1);
+                }
+                else if (EdgePainter.Draws(edging.Edging))
+                {
+                    Edge.Along(edging.Edging, moved.Points, outward, hangs: line.Patch.Kind == PatchKind.Face);
+                }
+            }
+        }
+    }
+
     private bool IsUpper(SceneLine line) =>
         line.Patch.Kind != PatchKind.Pillow && Camera.Facing(line.Patch.Surface.Normal(line.Flat[line.Flat.Length / 2])) > 0;
 
