@@ -86,7 +86,7 @@ internal static class CushionPage
             {
                 (SheetTexts.Reference, job.Quote.Reference),
                 (SheetTexts.Customer, job.Quote.Customer),
-                (SheetTexts.Due, job.Quote.Due),
+                (SheetTexts.Due, job.Due),
             }
         )
         {

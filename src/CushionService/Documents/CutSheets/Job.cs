@@ -49,6 +49,10 @@ internal sealed class Job(QuoteAnswer quote, Language language = Language.Englis
             Steps = [.. quote.Steps.Select((step, i) => Of(step, i + 1, units))],
             Fabrics = order.Fabrics ?? [],
             Pictures = pictures,
+            Parts = quote
+                .Drafting.Pieces.Where(piece => piece.Panel is not null)
+                .DistinctBy(piece => piece.Id)
+                .ToDictionary(piece => piece.Id, piece => units.Say(piece.Part.ToMessage())),
             Allowances = quote.Drafting.Order.Cushions.ToDictionary(one => one.Id, one => units.From(one.SeamAllowance)),
             Goods = quote.Drafting.Order.PriceBook?.Goods ?? ImmutableDictionary<string, GoodSpecification>.Empty,
         };
@@ -57,8 +61,24 @@ internal sealed class Job(QuoteAnswer quote, Language language = Language.Englis
     /// <summary>A message in words.</summary>
     public string Say(Message message) => Units.Say(message);
 
+    /// <summary>The day by which it is wanted, as the reader's language writes days; null for none.</summary>
+    public string? Due => Quote.Due?.Split('-') is [var year, var month, var day] ? Say(SheetTexts.Day(year, month, day)) : Quote.Due;
+
     /// <summary>What people call a fabric: its label, or else its id.</summary>
     public string FabricName(string id) => Quote.Layouts.FirstOrDefault(layout => layout.Fabric == id)?.Label ?? id;
+
+    /// <summary>What the steps call the parts that pieces are, by the pieces' ids; none when not known.</summary>
+    public IReadOnlyDictionary<string, string> Parts { get; private init; } = ImmutableDictionary<string, string>.Empty;
+
+    /// <summary>What a piece of a cushion is called beside others of the same cushion.</summary>
+    public string PartOf(PieceAnswer piece) => Parts.GetValueOrDefault(piece.Id, piece.Part);
+
+    /// <summary>What a piece is called among those of several cushions; where the steps use the answer's own names, as the answer has
+    /// it.</summary>
+    public string NameOf(PieceAnswer piece) =>
+        Quote.Cushions.FirstOrDefault(cushion => cushion.Id == piece.Cushion) is { } cushion && PartOf(piece) != piece.Part
+            ? Say(SheetTexts.PieceOf(cushion.Label ?? cushion.Id, PartOf(piece)))
+            : piece.Label ?? piece.Id;
 
     /// <summary>The seam allowance of each cushion, in the order's units, by its id; none when not known.</summary>
     public IReadOnlyDictionary<string, double> Allowances { get; private init; } = ImmutableDictionary<string, double>.Empty;

@@ -14,7 +14,7 @@ internal static class JobSection
         (Message Name, string? Text)[] facts =
         [
             (SheetTexts.Customer, quote.Customer),
-            (SheetTexts.Due, quote.Due),
+            (SheetTexts.Due, job.Due),
             (SheetTexts.Note, quote.Note),
         ];
         return facts.Where(fact => fact.Text is { Length: > 0 }).Select(fact => Line(job, fact.Name, fact.Text!));

@@ -44,7 +44,7 @@ internal static class NeededMarks
         string[] numbers = job.Numbers(same.Select(piece => piece.Id));
         var scene = new PieceScene
         {
-            Piece = first with { Marks = need.Marks, Label = first.Part },
+            Piece = first with { Marks = need.Marks, Label = job.PartOf(first) },
             Number = job.Say(SheetTexts.NumberList(numbers)),
             Units = job.Quote.Units,
             Language = job.Units.Language,

@@ -51,7 +51,7 @@ internal static class PiecesSection
             ],
             [
                 .. pieces.Select(piece => new Row(
-                    [.. Cells(job, piece, byPart ? piece.Part : piece.Label ?? piece.Id, cells(job, piece))],
+                    [.. Cells(job, piece, byPart ? job.PartOf(piece) : job.NameOf(piece), cells(job, piece))],
                     note(job, piece)
                 )),
             ],

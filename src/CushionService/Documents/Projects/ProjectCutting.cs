@@ -59,5 +59,5 @@ internal static class ProjectCutting
 
     // With one cushion its name is on every page already.
     private static string Name(Job job, PieceAnswer piece) =>
-        job.Quote.Cushions.Count == 1 && piece.Cushion is not null ? piece.Part : piece.Label ?? piece.Id;
+        job.Quote.Cushions.Count == 1 && piece.Cushion is not null ? job.PartOf(piece) : job.NameOf(piece);
 }

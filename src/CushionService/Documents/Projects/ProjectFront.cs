@@ -63,9 +63,15 @@ internal static class ProjectFront
     private static List<Run> Bought(Job job, MaterialAnswer material)
     {
         string quantity = job.Units.Sale(material.Quantity, material.Unit);
-        string? kind = job.Say(SheetTexts.Material(material.Kind));
-        string name = job.NameOf(material);
-        if (kind is null || name.Replace('-', ' ').Contains(kind, StringComparison.OrdinalIgnoreCase))
+        string words = job.Say(SheetTexts.Material(material.Kind)),
+            name = job.NameOf(material);
+        string? kind = words;
+        // What has no name but that of its kind is named in the reader's words.
+        if (name == material.Item && name.Replace('-', ' ') == KindText.Of(material.Kind))
+        {
+            (name, kind) = (words, null);
+        }
+        else if (name.Replace('-', ' ').Contains(words, StringComparison.OrdinalIgnoreCase))
         {
             kind = null;
         }
@@ -125,6 +131,7 @@ internal static class ProjectFront
             ProjectTexts.RawEdge,
             ProjectTexts.SeamLine,
             ProjectTexts.SeamAllowance,
+            ProjectTexts.Selvedge,
             ProjectTexts.Notch,
             ProjectTexts.Backstitch,
             ProjectTexts.Press,
