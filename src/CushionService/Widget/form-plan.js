@@ -9,9 +9,6 @@ export const THICKNESS = `${CUSHION}thickness`;
 export const FABRIC = `${CUSHION}fabrics/top`;
 export const QUANTITY = `${CUSHION}quantity`;
 
-/** What is chosen by small drawings under the line of words. */
-export const PICTURED = ["closure", "edging", "fill"].map((name) => `${CUSHION}${name}/kind`);
-
 /** What is drawn as a filled cover, and not as a block. */
 export const SOFT = ["knife-edge", "flanged", "mitred", "gathered-corner"];
 

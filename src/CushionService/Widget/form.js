@@ -1,7 +1,7 @@
 // The form: the drawing with its sizes along the edges, the fabric, and the rest in one line of words that opens.
 
 import { drawn, element } from "./elements.js";
-import { CONSTRUCTION, CUSHION, dockOf, OUTLINE, PICTURED } from "./form-plan.js";
+import { CONSTRUCTION, CUSHION, dockOf, OUTLINE } from "./form-plan.js";
 import { readLength, shownIn } from "./lengths.js";
 
 const UNIT_CHOICES = ["in", "cm", "mm"];
@@ -139,7 +139,8 @@ export class Form {
     }
     const id = field.pointer.replace(/\W+/g, "-").slice(1);
     const fault = element("p", { id: `${id}-fault`, class: "fault", hidden: true });
-    if (PICTURED.includes(field.pointer)) {
+    // Closures, edges and fillings are chosen by drawings under the line of words.
+    if (field.group === "making" && field.pointer.endsWith("/kind")) {
       const row = { tiles: true, element: element("div", { class: "pictured" }), fault, hint: "" };
       this.#rows.set(field.pointer, row);
       return row;
@@ -194,13 +195,9 @@ export class Form {
         this.words.label(field.pointer),
       );
       row.element.append(row.radios);
-      if (!row.summary) {
-        row.control = row.radios;
-        row.label = row.radios.firstChild;
-        row.label.className = "";
-        row.radios.setAttribute("role", "radiogroup");
-        row.radios.setAttribute("aria-describedby", row.fault.id);
-        row.radios.focus = () => row.radios.querySelector(":checked").focus();
+      if (row.fault) {
+        [row.control, row.label] = [row.radios, row.radios.firstChild];
+        this.art?.dress(row);
       }
     }
     for (const input of row.radios.querySelectorAll("input")) {

@@ -5,6 +5,7 @@ import { stateInAddress } from "./share.js";
 import { glyphOf } from "./outlines.js";
 import { LATER_STRINGS } from "./strings-later.js";
 import { bare } from "./bare.js";
+import { dress } from "./dress.js";
 import { AIDS } from "./draft.js";
 import { carry } from "./carry.js";
 import { panels } from "./more.js";
@@ -19,6 +20,7 @@ Object.assign(AIDS, { carry, withUnits });
 const PARTS = {
   stateInAddress,
   bare,
+  dress,
   addToBasket,
   tellEstimate,
   reasons,
