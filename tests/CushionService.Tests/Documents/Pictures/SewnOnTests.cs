@@ -48,12 +48,12 @@ public sealed class SewnOnTests(RunningService service) : IClassFixture<RunningS
 
     private async Task<string> DrawnAsync(string view, string cushion)
     {
-        using HttpRequestMessage request = new(HttpMethod.Post, $"/v1/pictures?view={view}")
+        using HttpRequestMessage request = new(HttpMethod.Post, new Uri($"/v1/pictures?view={view}", UriKind.Relative))
         {
             Content = new StringContent(ConstructionOrders.Of(cushion).ToJsonString(), Encoding.UTF8, "application/json"),
         };
         request.Headers.Accept.Add(new MediaTypeWithQualityHeaderValue("image/svg+xml"));
-        using HttpResponseMessage response = await service.Client.SendAsync(request);
+        using HttpResponseMessage response = await service.Http.SendAsync(request);
         string picture = await response.Content.ReadAsStringAsync();
         Assert.True(response.IsSuccessStatusCode, picture);
         return picture;
