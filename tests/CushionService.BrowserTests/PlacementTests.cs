@@ -97,7 +97,8 @@ public sealed class PlacementTests(BrowserOfThisMachine browser)
                     {
                         ContentType = "text/html; charset=utf-8",
                         Body =
-                            $"<!DOCTYPE html><title>Journal</title><iframe title=Shop width=340 height=900 src=\"{BrowserOfThisMachine.Shop}/\">",
+                            "<!DOCTYPE html><title>Journal</title>"
+                            + $"<iframe title=Shop width=340 height=900 src=\"{BrowserOfThisMachine.Shop}/\">",
                     }
                 )
         );

@@ -63,6 +63,7 @@ internal static class ShopPages
             $"{shop}/shop.js",
             route => route.FulfillAsync(new() { ContentType = "text/javascript; charset=utf-8", Body = scripts })
         );
+        string compiling = mayCompile ? "'unsafe-eval'" : "";
         string checkedBy = integrity is null ? "" : $"integrity=\"{integrity}\" crossorigin=\"anonymous\"";
         await shown.Page.RouteAsync(
             $"{shop}/",
@@ -74,7 +75,8 @@ internal static class ShopPages
                         Headers = new Dictionary<string, string>
                         {
                             ["Content-Security-Policy"] =
-                                $"default-src 'none'; style-src 'self'; script-src 'self' {service}{(mayCompile ? " 'unsafe-eval'" : "")}; connect-src {service}; img-src 'self'",
+                                $"default-src 'none'; style-src 'self'; script-src 'self' {service} {compiling}; "
+                                + $"connect-src {service}; img-src 'self'",
                         },
                         Body = $"""
                         <!DOCTYPE html><html lang="{language}"><title>Shop</title><link rel="icon" href="/icon.png">

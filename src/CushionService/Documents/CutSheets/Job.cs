@@ -61,7 +61,7 @@ internal sealed class Job(QuoteAnswer quote, Language language = Language.Englis
     /// <summary>A message in words.</summary>
     public string Say(Message message) => Units.Say(message);
 
-    /// <summary>The day by which it is wanted, as the reader's language writes days; null for none.</summary>
+    /// <summary>The day the work is due, as the reader's language writes days; null for none.</summary>
     public string? Due => Quote.Due?.Split('-') is [var year, var month, var day] ? Say(SheetTexts.Day(year, month, day)) : Quote.Due;
 
     /// <summary>What people call a fabric: its label, or else its id.</summary>
