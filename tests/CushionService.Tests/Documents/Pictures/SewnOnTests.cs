@@ -40,8 +40,8 @@ public sealed class SewnOnTests(RunningService service) : IClassFixture<RunningS
         int without = Lines(await DrawnAsync(view, cushion)),
             with = Lines(await DrawnAsync(view, $"{cushion}, {drawn}"));
 
-        // Two lines a corner at least; an anti-slip base has many studs.
-        Assert.True(with >= without + 8, $"{without} lines without, {with} with it.");
+        // A line a corner at least; an anti-slip base has many studs.
+        Assert.True(with >= without + 4, $"{without} lines without, {with} with it.");
     }
 
     private static int Lines(string picture) => picture.Count(sign => sign == 'M');
