@@ -68,7 +68,7 @@ app.UseWhen(
     }
 );
 app.UseCors();
-app.UseGrpcWeb(new GrpcWebOptions { DefaultEnabled = true });
+app.UseGrpcWebCalls();
 app.UseWhen(static http => !http.IsGrpcCall(), static rest => rest.UseRequestEncodings());
 app.UseAccess();
 app.UseAdmission();

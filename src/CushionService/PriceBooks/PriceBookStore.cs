@@ -84,8 +84,12 @@ public sealed class PriceBookStore : IPriceBooks
         string shown = Path.GetFileName(file);
         try
         {
-            return new FileInfo(file).Length > MostBytes
-                ? (null, [new PriceBookError(shown, 1, $"A price book may have {MostBytes >> 20} MiB at most.")])
+            // Books may be links, as a mounted ConfigMap has them. What has no length is empty, or is a pipe or a device, which might
+            // never end: it is not opened.
+            FileInfo target = new(file);
+            long length = target.ResolveLinkTarget(returnFinalTarget: true) is FileInfo linked ? linked.Length : target.Length;
+            return length == 0 ? (null, [new PriceBookError(shown, 1, "The file is empty, or no regular file.")])
+                : length > MostBytes ? (null, [new PriceBookError(shown, 1, $"A price book may have {MostBytes >> 20} MiB at most.")])
                 : PriceBookReader.Read(name, shown, File.ReadAllBytes(file));
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)

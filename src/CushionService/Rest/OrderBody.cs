@@ -63,7 +63,7 @@ internal static class OrderBody
     }
 
     /// <summary>Reads on in a body.</summary>
-    /// <exception cref="BadHttpRequestException">The body does not decompress: the caller's error.</exception>
+    /// <exception cref="BadHttpRequestException">The body does not decompress, or has a chunk of no size: the caller's error.</exception>
     public static async ValueTask<ReadResult> ReadOnAsync(PipeReader reader, CancellationToken cancellation)
     {
         try
@@ -73,6 +73,10 @@ internal static class OrderBody
         catch (Exception exception) when (exception is InvalidDataException or InvalidOperationException)
         {
             throw new BadHttpRequestException("The body does not decompress.", StatusCodes.Status400BadRequest, exception);
+        }
+        catch (IOException exception) when (exception is not BadHttpRequestException && exception.InnerException is OverflowException)
+        {
+            throw new BadHttpRequestException("A chunk of the body has no size.", StatusCodes.Status400BadRequest, exception);
         }
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using CushionService.PriceBooks;
 
 namespace CushionService.Tests.PriceBooks;
@@ -8,7 +9,7 @@ public sealed class PriceBookFaultTests
     [Theory]
     [InlineData("""{ "currency": "USD", "prices": [ }""", "1 This is not JSON.")]
     [InlineData("{\n \"currency\": \"USD\",\n \"prices\": [\n", "4 This is not JSON.")]
-    [InlineData("", "1 This is not JSON.")]
+    [InlineData("", "1 The file is empty, or no regular file.")]
     [InlineData("[]", "1 wrong-type")]
     [InlineData("{\n}", "1 /currency required", "1 /prices required")]
     [InlineData("{ \"currency\": \"USD\",\n \"prices\": null }", "2 /prices required")]
@@ -76,6 +77,22 @@ public sealed class PriceBookFaultTests
             books.Store.Reload().Select(fault => fault.ToString())
         );
         Assert.Equal(("1", "2"), (books.Store.Find("nook")!.Version, books.Store.Find("other")!.Version));
+    }
+
+    [Fact]
+    public void A_pipe_an_empty_file_and_a_link_to_a_device_are_told_and_not_opened()
+    {
+        using BookFolder books = new(("nook", BookFolder.Nook), ("void", ""));
+        using (Process mkfifo = Process.Start("mkfifo", [Path.Combine(books.Location, "pipe.json")]))
+        {
+            mkfifo.WaitForExit();
+        }
+
+        File.CreateSymbolicLink(Path.Combine(books.Location, "device.json"), "/dev/zero");
+        File.CreateSymbolicLink(Path.Combine(books.Location, "linked.json"), Path.Combine(books.Location, "nook.json"));
+
+        Assert.Equal(["device.json", "pipe.json", "void.json"], books.Store.Reload().Select(fault => fault.File));
+        Assert.Equal(2, books.Store.Count);
     }
 
     [Fact]

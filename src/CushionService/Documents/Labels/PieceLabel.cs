@@ -51,7 +51,7 @@ internal static class PieceLabel
         }
     }
 
-    // The dark modules of each row as one path. The quiet zone that the code needs round it is part of its side.
+    // The dark modules of each row as one path, in modules: whole numbers make a short one. The quiet zone that the code needs round it is part of its side.
     private static void DrawCode(Canvas canvas, Spot corner, double side, string content)
     {
         using var generator = new QRCodeGenerator();
@@ -74,16 +74,15 @@ internal static class PieceLabel
                     end++;
                 }
 
-                (double left, double right) = (corner.X + column * module, corner.X + end * module);
-                (double top, double bottom) = (corner.Y + row * module, corner.Y + (row + 1) * module);
-                path.Append(
-                    CultureInfo.InvariantCulture,
-                    $"M{left:0.###},{top:0.###}L{right:0.###},{top:0.###}L{right:0.###},{bottom:0.###}L{left:0.###},{bottom:0.###}Z"
-                );
+                path.Append(CultureInfo.InvariantCulture, $"M{column},{row}H{end}V{row + 1}H{column}Z");
                 column = end;
             }
         }
 
-        canvas.Element("path", ("class", "code"), ("d", path.ToString()), ("fill", "#000"));
+        string place = string.Create(
+            CultureInfo.InvariantCulture,
+            $"matrix({module:0.####} 0 0 {module:0.####} {corner.X:0.###} {corner.Y:0.###})"
+        );
+        canvas.Element("path", ("class", "code"), ("transform", place), ("d", path.ToString()), ("fill", "#000"));
     }
 }

@@ -10,7 +10,7 @@ internal static class SvgShape
     // Control points of a quarter of a circle, from the ends, in radii: 4/3 tan(π/8) (general geometry).
     private const double Quarter = 0.5522847498;
 
-    /// <summary>The path of a line, a rectangle, a circle, a polygon, a polyline or a path of M, L, C and Z.</summary>
+    /// <summary>The path of a line, a rectangle, a circle, a polygon, a polyline or a path of M, L, H, V, C and Z.</summary>
     /// <param name="element">The shape.</param>
     /// <param name="matrix">From its user units to points of the page.</param>
     /// <returns>One, and of a path with open lines one for each: a page would draw a line from one to the next.</returns>
@@ -49,7 +49,10 @@ internal static class SvgShape
 
     private sealed class Pen(XMatrix matrix)
     {
+        // The pen on the page, and in the shape's own units.
         private XPoint _at;
+        private double _x;
+        private double _y;
         private bool _isOpen;
 
         public List<XGraphicsPath> Paths { get; } = [new XGraphicsPath()];
@@ -94,7 +97,7 @@ internal static class SvgShape
             while (i < path.Length)
             {
                 char command = path[i++];
-                int next = path.AsSpan(i).IndexOfAny("MLCZ");
+                int next = path.AsSpan(i).IndexOfAny("MLHVCZ");
                 int end = next < 0 ? path.Length : i + next;
                 double[] numbers = SvgText.Numbers(path[i..end]);
                 i = end;
@@ -102,16 +105,20 @@ internal static class SvgShape
                 {
                     case 'M':
                         Start();
-                        _at = Point(numbers[0], numbers[1]);
+                        Move(numbers[0], numbers[1]);
                         break;
                     case 'L':
-                        XPoint to = Point(numbers[0], numbers[1]);
-                        Path.AddLine(_at, to);
-                        _isOpen = true;
-                        _at = to;
+                        Line(numbers[0], numbers[1]);
+                        break;
+                    case 'H':
+                        Line(numbers[0], _y);
+                        break;
+                    case 'V':
+                        Line(_x, numbers[0]);
                         break;
                     case 'C':
                         Curve(numbers[0], numbers[1], numbers[2], numbers[3], numbers[4], numbers[5]);
+                        (_x, _y) = (numbers[4], numbers[5]);
                         break;
                     case 'Z':
                         Path.CloseFigure();
@@ -132,6 +139,19 @@ internal static class SvgShape
 
             _isOpen = false;
             Path.StartFigure();
+        }
+
+        private void Move(double x, double y)
+        {
+            (_x, _y) = (x, y);
+            _at = Point(x, y);
+        }
+
+        private void Line(double x, double y)
+        {
+            Path.AddLine(_at, Point(x, y));
+            _isOpen = true;
+            Move(x, y);
         }
 
         private void Curve(double x1, double y1, double x2, double y2, double x, double y)
