@@ -79,10 +79,8 @@ internal static class PieceLabel
             }
         }
 
-        string place = string.Create(
-            CultureInfo.InvariantCulture,
-            $"matrix({module:0.####} 0 0 {module:0.####} {corner.X:0.###} {corner.Y:0.###})"
-        );
+        string scale = module.ToString("0.####", CultureInfo.InvariantCulture);
+        string place = string.Create(CultureInfo.InvariantCulture, $"matrix({scale} 0 0 {scale} {corner.X:0.###} {corner.Y:0.###})");
         canvas.Element("path", ("class", "code"), ("transform", place), ("d", path.ToString()), ("fill", "#000"));
     }
 }
