@@ -51,7 +51,8 @@ internal static class PieceLabel
         }
     }
 
-    // The dark modules of each row as one path, in modules: whole numbers make a short one. The quiet zone that the code needs round it is part of its side.
+    // The dark modules of each row as one path, in modules: whole numbers make a short one. The quiet zone that the code needs round it
+    // is part of its side.
     private static void DrawCode(Canvas canvas, Spot corner, double side, string content)
     {
         using var generator = new QRCodeGenerator();
