@@ -12,6 +12,10 @@ public static class Sources
     public const string DefinedUnitFractions =
         "Vermont Statutes, title 9, section 2655: a fraction of a unit is the like fraction of the defined unit";
     public const string ConversionTable = "SI conversion appendix, navalfacilities.tpub.com/1004_6/1004_60046.htm";
+    public const string NavyEquivalents =
+        "US Navy training course 14076, appendix 2: common equivalents and conversions, accurate to parts per million";
+    public const string ForcesEquivalents = "AFM 91-19, TM 5-629, NAVFAC MO-314 (24 May 1989), attachment 30: list of equivalent measures";
+    public const string ReferenceGeometry = "NetTopologySuite, of arcs drawn as chords";
     public const string CurrencyCodes = "ISO 4217, from memory";
 
     public const string PaperBag = "A. C. Robin, Paper bag problem, Mathematics Today, June 2004";

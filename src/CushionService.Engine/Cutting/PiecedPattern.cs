@@ -16,12 +16,15 @@ internal static class PiecedPattern
     /// <param name="seam">Seam allowance of the joins.</param>
     /// <param name="usableFor">How long a strip of a role may be cut.</param>
     /// <param name="practice">How near to corners and to each other joins may be.</param>
+    /// <param name="roomFor">How much narrower than the fabric a strip of a role is cut, so that its front finds its motif wherever that
+    /// is across; zero where nothing is matched across.</param>
     /// <param name="joinsOf">Where a panel that is no strip is joined, from its left edge; empty where it is not.</param>
     public static Pattern Of(
         Pattern pattern,
         Length seam,
         Func<FabricRole, Length> usableFor,
         JoinPractice practice,
+        Func<FabricRole, Length> roomFor,
         Func<Panel, ImmutableArray<Length>> joinsOf
     )
     {
@@ -36,7 +39,7 @@ internal static class PiecedPattern
             ImmutableArray<Length> joins =
                 panel.Stretches is not { } stretches ? joinsOf(panel)
                 : usable - tips > 4 * seam && panel.Width + 2 * seam > usable - tips
-                    ? StripPiecing.Joins(stretches, usable - tips, seam, underFace, practice)
+                    ? StripPiecing.Joins(stretches, Matching(panel, usable - tips, roomFor(panel.Role), seam), seam, underFace, practice)
                 : [];
             if (!joins.IsEmpty && JoinedPanel.Of(panel, joins, seam) is { } joined)
             {
@@ -46,6 +49,14 @@ internal static class PiecedPattern
         }
 
         return ReferenceEquals(pieced, pattern) ? pattern : pieced.Closed();
+    }
+
+    // A matched front that leaves a repeat's width beside it can be laid wherever the motif is; one that is too long for that is cut as
+    // long as the fabric allows.
+    private static Length Matching(Panel strip, Length usable, Length room, Length seam)
+    {
+        Length front = strip.Stretches!.Value.Where(stretch => stretch.IsFront).Aggregate(Length.Zero, (sum, one) => sum + one.Length);
+        return strip.Match is not null && front > Length.Zero && front + 2 * seam <= usable - room ? usable - room : usable;
     }
 
     // A face's joins from the left end of its front; nothing where it has no straight front.

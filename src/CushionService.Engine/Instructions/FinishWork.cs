@@ -31,8 +31,8 @@ internal static class FinishWork
             EnvelopeClosure => OpeningWay.Envelope,
             _ => OpeningWay.Closure,
         };
-        Message text = plan.Cushion.Flange is { Layers: FlangeLayers.Double }
-            ? StepTexts.TurnFlanges(plan.Care)
+        Message text = plan.Cushion.Flange is { Layers: FlangeLayers.Double } flange
+            ? StepTexts.TurnFlanges(flange.Turning, plan.Care)
             : StepTexts.TurnOut(plan.HasCorners, way, plan.Care);
         return new Work(text)
             .After([

@@ -6,6 +6,10 @@ namespace CushionService.Engine.Materials;
 /// <summary>Adds up what the cushions need of each item, and rounds the sum up once to what is sold.</summary>
 internal sealed class Basket
 {
+    // A line of more needs than this names the first few alone.
+    private const int MostNamed = 12;
+    private const int FewNamed = 3;
+
     private readonly List<Need> _needs = [];
 
     // What a layout says of all needs of an item together, in the item's own measure.
@@ -50,7 +54,7 @@ internal sealed class Basket
             sold = sale.Sell(needed);
         bool rounded = goods.Measured != Dimension.Count || sale.Step != 1 || needed != sold;
         return MaterialTexts.Line(
-            needs.Select(need => MaterialTexts.OfCushion(need.Cushion.Name, need.Because)),
+            [.. Named(needs)],
             laid?.Because,
             laid is null && needs.Length > 1 ? Text(goods, amount) : null,
             rounded && goods.Content is { } content ? Text(goods, content) : null,
@@ -58,6 +62,21 @@ internal sealed class Basket
             sale.Minimum > needed,
             rounded ? new SaleAmount(sold, sale.Unit) : null
         );
+    }
+
+    // Nobody reads a line of a hundred cushions: the first show how it is reckoned, and how many follow is said.
+    private static IEnumerable<Message> Named(Need[] needs)
+    {
+        int named = needs.Length > MostNamed ? FewNamed : needs.Length;
+        foreach (Need need in needs[..named])
+        {
+            yield return MaterialTexts.OfCushion(need.Cushion.Name, need.Because);
+        }
+
+        if (named < needs.Length)
+        {
+            yield return MaterialTexts.MoreCushions(needs[named..].Select(need => need.Cushion.Id).Distinct().Count());
+        }
     }
 
     private static Message Text(Goods goods, decimal amount) =>

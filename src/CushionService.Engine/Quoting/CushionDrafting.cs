@@ -46,6 +46,7 @@ internal sealed class CushionDrafting
             Cushion.SeamAllowance,
             role => Longest(Cushion, role),
             Cushion.Practice.Joins,
+            RoomFor,
             Joins
         );
     }
@@ -69,6 +70,9 @@ internal sealed class CushionDrafting
         return role != FabricRole.InnerCover && cushion.IsRailroaded(fabric) ? Endless : WholeSteps(fabric.UsableWidth);
     }
 
+    // A print whose place across is known or not has a motif within any repeat's width of the fabric.
+    private Length RoomFor(FabricRole role) => Fabric(role).LaidRepeat?.Width?.RoundUpTo(_order.Workroom.CuttingStep) ?? Length.Zero;
+
     // A joined strip is rounded up to the cutting step, and must still fit.
     private Length WholeSteps(Length usable) =>
         Length.FromNanometres(usable.Nanometres - (usable.Nanometres % _order.Workroom.CuttingStep.Nanometres));
@@ -82,13 +86,15 @@ internal sealed class CushionDrafting
             return [];
         }
 
-        ImmutableArray<Length> joins = FaceJoining.Joins(
-            panel,
-            WholeSteps(Fabric(panel.Role).UsableWidth),
-            Cushion.SeamAllowance,
-            Fits,
-            Cushion.Practice.Joins
-        );
+        Length usable = WholeSteps(Fabric(panel.Role).UsableWidth);
+        ImmutableArray<Length> joins = JoinsWithin(panel, usable);
+        // Narrower panels find their motif wherever it is across: taken where they need no further join.
+        Length room = panel.Match is null ? Length.Zero : RoomFor(panel.Role);
+        if (room > Length.Zero && JoinsWithin(panel, usable - room) is var matched && matched.Length == joins.Length)
+        {
+            joins = matched;
+        }
+
         if (!joins.IsEmpty)
         {
             _warnings.Add(Joined(panel, joins));
@@ -96,6 +102,9 @@ internal sealed class CushionDrafting
 
         return joins;
     }
+
+    private ImmutableArray<Length> JoinsWithin(Panel panel, Length usable) =>
+        FaceJoining.Joins(panel, usable, Cushion.SeamAllowance, Fits, Cushion.Practice.Joins);
 
     private bool Fits(Panel panel) => FabricNesting.Fits(Fabric(panel.Role), Cut(panel));
 

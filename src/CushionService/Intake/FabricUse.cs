@@ -81,9 +81,9 @@ internal sealed class FabricUse
     {
         string? id = piece.Fabric ?? context.OnlyFabric;
         Needs(id, nameof(piece.Fabric), at);
-        if (context.Fabric(id) is { OneWay: true } && piece.Rotation is not (null or Rotations.None))
+        if (context.Fabric(id) is { OneWay: true } fabric && piece.Rotation is not (null or Rotations.None))
         {
-            at.Warn(nameof(piece.Rotation), "one-way-fabric", OrderTexts.OneWayPiece(id!));
+            at.Warn(nameof(piece.Rotation), "one-way-fabric", OrderTexts.OneWayPiece(fabric.Label ?? id!));
         }
     }
 
@@ -123,7 +123,7 @@ internal sealed class FabricUse
         {
             if (fabrics[i]?.Id is { } id && !_used[id])
             {
-                _findings.Warn($"{nameof(Order.Fabrics)}[{i}]", "unused-fabric", OrderTexts.UnusedFabric(id));
+                _findings.Warn($"{nameof(Order.Fabrics)}[{i}]", "unused-fabric", OrderTexts.UnusedFabric(fabrics[i]!.Label ?? id));
             }
         }
     }

@@ -8,11 +8,15 @@ namespace CushionService.Intake;
 /// <summary>Checks how far a closure at the back runs on round the corners, its return, and reads it.</summary>
 internal static class ReturnIntake
 {
+    // Less is a bend that a zipper follows: about 11 degrees.
+    private const double InsideTurn = 0.2;
+
     private static readonly LengthField<Closure> Return = RecordForm<Closure>.Length(nameof(Closure.Return));
 
     /// <summary>How far the closure runs on round each corner beside it; zero where it cannot, null where that was refused.</summary>
     /// <remarks>A zipper runs on round the corners of a straight back, so that the cover opens wide enough for its foam (common practice,
-    /// no source). A curved back opens as it is, unless the order says how far.</remarks>
+    /// no source). A curved back opens as it is, and so does one that ends at an inside corner, round which a zipper would not lie flat,
+    /// unless the order says how far.</remarks>
     /// <param name="fields">The closure's fields.</param>
     /// <param name="kind">Its kind.</param>
     /// <param name="body">The cushion.</param>
@@ -26,13 +30,35 @@ internal static class ReturnIntake
 
         // A cushion without an outline that passed is taken for a straight one: its outline is reported already.
         bool straight = body.Outline?.Sides.All(stretch => stretch.Side != Side.Back || stretch.IsStraight) ?? true;
-        Length? turn = fields.Or(Return, kind == ClosureKind.Zipper && straight ? body.Practice.ZipperReturn : Length.Zero);
+        bool runsOn = kind == ClosureKind.Zipper && straight && !EndsInside(body);
+        Length? turn = fields.Or(Return, runsOn ? body.Practice.ZipperReturn : Length.Zero);
         if (turn is { Nanometres: > 0 } far && LongestReturn(body) is { } longest && far >= longest)
         {
             findings.RefuseRange(Return.Name, "out-of-range", ClosureTexts.Return(longest), Length.Zero, longest);
         }
 
         return turn;
+    }
+
+    // Whether the closure's side ends at a corner that turns inward, as the floor of a notch does.
+    private static bool EndsInside(CushionBody body)
+    {
+        if (body is not { Outline.Sides: var sides, ClosureSide: { } side })
+        {
+            return false;
+        }
+
+        for (int i = 0; i < sides.Length; i++)
+        {
+            OutlineSide next = sides[(i + 1) % sides.Length];
+            double turn = Math.IEEERemainder(next.Path[0].StartDirection - sides[i].Path[^1].EndDirection, 2 * Math.PI);
+            if (sides[i].Side == side != (next.Side == side) && turn < -InsideTurn)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // How far a closure at the back may run on: to the ends of the stretches beside it.

@@ -39,6 +39,24 @@ public sealed class BillOfMaterialsFacts
     }
 
     [Theory]
+    [InlineData(12, null)]
+    [InlineData(13, "seat 3: ")]
+    [InlineData(100, "seat 3: ")]
+    public void A_line_of_many_cushions_names_the_first_three(int cushions, string? last)
+    {
+        OrderSpecification one = Order(KnifeEdge(18, 18, BackZipper));
+        OrderSpecification order = one with
+        {
+            Cushions = [.. Enumerable.Range(1, cushions).Select(i => one.Cushions[0] with { Id = $"seat-{i}", Label = $"seat {i}" })],
+        };
+        string because = Quote(order).Materials.Single(material => material.Kind == MaterialKind.Thread).Because.ToString();
+
+        Assert.Equal(last is null ? cushions : 3, because.Split("seat ").Length - 1);
+        Assert.Equal(last is not null, because.Contains($"; {cushions - 3} more cushions;", StringComparison.Ordinal));
+        Assert.Contains(last ?? "seat 12: ", because, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData(SaleUnit.Lb, 2.2, Sources.Mathematics)]
     [InlineData(SaleUnit.Kg, 1, Sources.Mathematics)]
     [InlineData(SaleUnit.Each, 1, Sources.Practice)]
