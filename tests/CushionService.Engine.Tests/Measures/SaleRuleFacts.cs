@@ -15,6 +15,8 @@ public sealed class SaleRuleFacts
     [InlineData("24.1 in", SaleUnit.Yd, "1/3", "0", "1", Sources.LinearMeasures)]
     [InlineData("3 in", SaleUnit.Yd, "1/8", "1/2", "0.5", Sources.Practice)]
     [InlineData("18.1 in", SaleUnit.Yd, "1/8", "1/2", "0.625", Sources.Practice)]
+    [InlineData("26 m", SaleUnit.M, "25", "0", "50", Sources.Practice)]
+    [InlineData("24.9 m", SaleUnit.M, "25", "0", "25", Sources.Practice)]
     [InlineData("3 in", SaleUnit.M, "0.1", "0.5", "0.5", Sources.Practice)]
     [InlineData("3 in", SaleUnit.M, "0.2", "0.5", "0.6", Sources.Practice)]
     [InlineData("0 in", SaleUnit.Yd, "1/4", "0", "0.25", Sources.Practice)]

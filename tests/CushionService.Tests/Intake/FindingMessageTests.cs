@@ -75,11 +75,11 @@ public sealed class FindingMessageTests
     }
 
     [Theory]
-    [InlineData("/fabrics/0/sold/step", "Step must be between 0.0109 yd and 10.9361 yd.")] // 0.01 m and 10 m, by 0.9144 m a yard.
-    [InlineData("/fabrics/1/sold/step", "Step must be between 0.01 m and 10 m.")]
+    [InlineData("/fabrics/0/sold/step", "Step must be between 0.0109 yd and 109.3613 yd.")] // 0.01 m and 100 m, by 0.9144 m a yard.
+    [InlineData("/fabrics/1/sold/step", "Step must be between 0.01 m and 100 m.")]
     public void A_range_of_a_sale_is_written_in_its_unit_of_sale_whatever_the_reader_has(string pointer, string sentence)
     {
-        Message message = Found($$"""{ "{{pointer}}": 100 }""", pointer);
+        Message message = Found($$"""{ "{{pointer}}": 200 }""", pointer);
 
         Assert.Equal(sentence, Written(message, LengthUnit.Inch));
         Assert.Equal(sentence, Written(message, LengthUnit.Millimetre));

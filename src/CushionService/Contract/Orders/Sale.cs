@@ -10,9 +10,10 @@ public sealed record Sale
     [Required]
     public SaleUnit? Unit { get; init; }
 
-    /// <summary>The step that the shop cuts by, in the unit of sale: <c>"1/8"</c>, <c>"1/3"</c>, 0.1.</summary>
+    /// <summary>The step that the shop cuts by, in the unit of sale: <c>"1/8"</c>, <c>"1/3"</c>, 0.1; of fabric that is sold by the roll,
+    /// a roll's length.</summary>
     [Required]
-    [LengthRange("10 mm", "10 m")]
+    [LengthRange("10 mm", "100 m")]
     public Measure? Step { get; init; }
 
     /// <summary>The least that is sold, in the unit of sale; one step when left out.</summary>
