@@ -10,8 +10,7 @@ public sealed record Sale
     [Required]
     public SaleUnit? Unit { get; init; }
 
-    /// <summary>The step that the shop cuts by, in the unit of sale: <c>"1/8"</c>, <c>"1/3"</c>, 0.1; of fabric that is sold by the roll,
-    /// a roll's length.</summary>
+    /// <summary>The step that the shop cuts by, in the unit of sale: <c>"1/8"</c>, <c>"1/3"</c>, 0.1.</summary>
     [Required]
     [LengthRange("10 mm", "100 m")]
     public Measure? Step { get; init; }
