@@ -114,12 +114,18 @@ internal static class ProjectFront
         return string.Join(" × ", [.. sides[..^1].Select(job.Units.Number), job.Units.Text(sides[^1])]);
     }
 
-    private static Beside TwoColumns(string[] entries, bool ticked) =>
-        new([
+    private static Block TwoColumns(string[] entries, bool ticked)
+    {
+        Bullets[] columns =
+        [
             .. entries
                 .Chunk(Math.Max(1, (entries.Length + 1) / 2))
-                .Select(half => (0.5, (IReadOnlyList<Block>)[new Bullets([.. half.Select(entry => (Run[])[new Run(entry)])], ticked)])),
-        ]);
+                .Select(half => new Bullets([.. half.Select(entry => (Run[])[new Run(entry)])], ticked)),
+        ];
+        return columns is [var left, var right] ? new Beside([(0.5, [left]), (0.5, [right])])
+            : columns is [var only] ? only
+            : new Bullets([], ticked);
+    }
 
     private static IEnumerable<Message> Words(Job job)
     {
