@@ -120,6 +120,23 @@ public sealed class EstimateTests(BrowserOfThisMachine browser)
     }
 
     [SkippableFact]
+    public async Task A_size_that_is_typed_again_after_its_call_was_given_up_has_an_answer()
+    {
+        await using ShownPage shown = await browser.OpenAsync();
+        await shown.StateAsync("answered");
+        TaskCompletionSource held = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        // The first call is never answered.
+        await shown.Page.RouteAsync("**/v1/quotes*", route => held.TrySetResult() ? Task.CompletedTask : route.ContinueAsync());
+        await shown.Field(Width).FillAsync("31");
+        await held.Task.WaitAsync(TimeSpan.FromSeconds(30));
+        await shown.EstimateAsync(() => shown.Field(Width).FillAsync("32"));
+
+        JsonElement heard = await shown.EstimateAsync(() => shown.Field(Width).FillAsync("31"));
+        Assert.NotEqual(0, heard.GetProperty("answer").GetProperty("yardage").GetArrayLength());
+        await shown.StateAsync("answered");
+    }
+
+    [SkippableFact]
     public async Task The_form_shows_the_fields_of_each_construction_and_outline_that_the_catalogue_lists()
     {
         await using ShownPage shown = await browser.OpenAsync();

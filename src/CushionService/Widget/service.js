@@ -39,7 +39,8 @@ export class Service {
       return this.#kept.get(known);
     }
     const outcome = await this.#sent(call + fields, body, accept, signal, waiting);
-    if (!outcome.fault) {
+    // A call that a later question took the place of has no outcome to keep.
+    if (outcome.answer || outcome.problem) {
       this.#kept.set(known, outcome);
       if (this.#kept.size > KEPT) {
         this.#kept.delete(this.#kept.keys().next().value);
