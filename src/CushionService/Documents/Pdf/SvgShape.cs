@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Xml.Linq;
 using PdfSharp.Drawing;
@@ -9,6 +10,7 @@ internal static class SvgShape
 {
     // Control points of a quarter of a circle, from the ends, in radii: 4/3 tan(π/8) (general geometry).
     private const double Quarter = 0.5522847498;
+    private static readonly SearchValues<char> Commands = SearchValues.Create("MLHVCZ");
 
     /// <summary>The path of a line, a rectangle, a circle, a polygon, a polyline or a path of M, L, H, V, C and Z.</summary>
     /// <param name="element">The shape.</param>
@@ -97,7 +99,7 @@ internal static class SvgShape
             while (i < path.Length)
             {
                 char command = path[i++];
-                int next = path.AsSpan(i).IndexOfAny("MLHVCZ");
+                int next = path.AsSpan(i).IndexOfAny(Commands);
                 int end = next < 0 ? path.Length : i + next;
                 double[] numbers = SvgText.Numbers(path[i..end]);
                 i = end;
