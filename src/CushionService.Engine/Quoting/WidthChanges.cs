@@ -11,6 +11,9 @@ namespace CushionService.Engine.Quoting;
 /// buys.</summary>
 public static class WidthChanges
 {
+    // Least share of the steps that a layout takes.
+    private const int Sharing = 8;
+
     /// <summary>The violations of a drafting, those of each fabric that is too narrow with the changes that would help.</summary>
     /// <param name="drafting">The drafting.</param>
     /// <param name="cancellation">Cancels the search.</param>
@@ -34,8 +37,9 @@ public static class WidthChanges
     {
         ChangedOrder[] changes = [.. ChangedOrder.Of(order, fabric)];
         // Nothing else is laid for an order that is refused: the changes share its steps, so that what is said is near what is sold then.
+        // They take few of them, since many an order is only tried.
         Effort effort = order.Effort == Effort.Quick ? Effort.Quick : Effort.Standard;
-        int sharing = changes.Length * order.Fabrics.Length;
+        int sharing = Math.Max(Sharing, changes.Length * order.Fabrics.Length);
         foreach (ChangedOrder change in changes)
         {
             Drafting trial = Drafting.Decided(change.Order, ConstructionRegistry.All, []);

@@ -10,6 +10,7 @@ namespace CushionService.Tests.Orders.Covers;
 public sealed class CoverTests
 {
     private const int Count = 400;
+    private static readonly ParallelOptions AsManyAsProcessors = new() { MaxDegreeOfParallelism = Environment.ProcessorCount };
     private const int Printed = 480;
 
     // Of the motif, as shares of the repeat.
@@ -23,6 +24,7 @@ public sealed class CoverTests
         Parallel.For(
             0,
             Count,
+            AsManyAsProcessors,
             number =>
             {
                 if (CoverOrders.Order(number, "quick") is { } order)
@@ -60,6 +62,7 @@ public sealed class CoverTests
         Parallel.For(
             0,
             Printed,
+            AsManyAsProcessors,
             number =>
             {
                 if (
