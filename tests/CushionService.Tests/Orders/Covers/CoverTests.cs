@@ -11,7 +11,7 @@ public sealed class CoverTests
 {
     private const int Count = 400;
     private static readonly ParallelOptions AsManyAsProcessors = new() { MaxDegreeOfParallelism = Environment.ProcessorCount };
-    private const int Printed = 480;
+    private const int Printed = 240;
 
     // Of the motif, as shares of the repeat.
     private static readonly (double Across, double Along)[] Positions = [(0.01, 0.99), (0.25, 0.6), (0.5, 0.5), (0.8, 0.15), (0.37, 0.02)];
