@@ -48,9 +48,9 @@ public sealed class RangeTests
     public void A_count_is_within_its_range(string pointer, int minimum, int maximum) => IsBounded(pointer, minimum, maximum, 1);
 
     [Theory]
-    [InlineData("/fabrics/0/sold/step", "0.01", "10.94", 0.0109361, 10.9361330)]
-    [InlineData("/fabrics/0/sold/step", "0.01", "100000", 0.0109361, 10.9361330)]
-    [InlineData("/fabrics/1/sold/step", "0.0099", "10.01", 0.01, 10)]
+    [InlineData("/fabrics/0/sold/step", "0.01", "109.37", 0.0109361, 109.3613298)]
+    [InlineData("/fabrics/0/sold/step", "0.01", "100000", 0.0109361, 109.3613298)]
+    [InlineData("/fabrics/1/sold/step", "0.0099", "100.01", 0.01, 100)]
     [InlineData("/fabrics/1/sold/minimum", "-0.01", "390000", 0, 100)]
     [InlineData("/fabrics/1/sold/minimum", "-0.01", "100.01", 0, 100)]
     public void A_sale_step_is_given_in_its_unit_of_sale(string pointer, string below, string above, double minimum, double maximum)
