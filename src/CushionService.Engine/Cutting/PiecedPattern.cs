@@ -39,7 +39,12 @@ internal static class PiecedPattern
             ImmutableArray<Length> joins =
                 panel.Stretches is not { } stretches ? joinsOf(panel)
                 : usable - tips > 4 * seam && panel.Width + 2 * seam > usable - tips
-                    ? StripPiecing.Joins(stretches, Matching(panel, usable - tips, roomFor(panel.Role), seam), seam, underFace, practice)
+                    ? CoveredSpan.Clear(
+                        StripPiecing.Joins(stretches, Matching(panel, usable - tips, roomFor(panel.Role), seam), seam, underFace, practice),
+                        CoveredSpan.Of(panel, seam),
+                        panel.Width,
+                        usable - tips - 2 * seam
+                    )
                 : [];
             if (!joins.IsEmpty && JoinedPanel.Of(panel, joins, seam) is { } joined)
             {

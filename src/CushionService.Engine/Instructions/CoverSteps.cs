@@ -53,9 +53,11 @@ internal static class CoverSteps
     {
         if (plan.Cushion.EdgeFinish != RawEdgeFinish.None && Threading.RawEdges(plan.Cushion, plan.Pattern) > Measures.Length.Zero)
         {
-            yield return new Work(StepTexts.FinishRawEdges(plan.Cushion.EdgeFinish), [.. plan.Units.SelectMany(unit => unit.Parts)]).Making(
-                new State(StateKind.RawEdges)
-            );
+            bool enclosed = plan.Cushion.Trim.Edging is FrenchSeamSpecification;
+            yield return new Work(
+                StepTexts.FinishRawEdges(plan.Cushion.EdgeFinish, enclosed),
+                [.. plan.Units.SelectMany(unit => unit.Parts)]
+            ).Making(new State(StateKind.RawEdges));
         }
     }
 

@@ -61,10 +61,17 @@ internal static class MountWork
     // Eyelets are set through one layer, with a hard base under it: impossible once the cover is sewn.
     private static IEnumerable<Work> Vents(CoverPlan plan)
     {
-        if (plan.Cushion.Trim.Vents is > 0 and var vents)
+        if (plan.Cushion.Trim.Vents > 0)
         {
-            PartName side = plan.Marked(MarkPurpose.SetEyelet);
-            yield return Mounted(plan, side, StepTexts.Vents(vents, side), side);
+            // A side that is joined has some of them on each of its panels.
+            foreach (Panel panel in plan.Pattern.Panels)
+            {
+                int eyelets = panel.Marks.Count(mark => mark.Purpose == MarkPurpose.SetEyelet);
+                if (eyelets > 0)
+                {
+                    yield return Mounted(plan, panel.Part, StepTexts.Vents(eyelets, panel.Part), panel.Part);
+                }
+            }
         }
     }
 

@@ -1,10 +1,13 @@
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Instructions;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Stocks;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -159,6 +162,51 @@ public sealed class AdditionFacts
         );
 
         Assert.Equal((0.31m, SaleUnit.SqYd), (base_.Quantity, base_.Unit));
+    }
+
+    [Theory]
+    [InlineData(Side.Left)]
+    [InlineData(Side.Right)]
+    public void No_join_of_a_boxing_lies_under_a_handle(Side side)
+    {
+        // Sources.Practice: 40 + 2 × 15 in of boxing on 60 in, joined near an end of it; a handle of 8 in is in the middle of that side.
+        CushionSpecification cushion = Boxed(40, 18, 3, BackZipper, BoxingJoins.Back) with
+        {
+            Handle = new HandleSpecification(HandleKind.FoldedStrap, side, In(1), In(9), In(8)),
+        };
+        Drafting drafting = Drafting.Of(Order(cushion, Fabric with { Width = In(60) }));
+        int[] ends = [.. drafting.Patterns[0].Panels.Select(panel => panel.Marks.Count(mark => mark.Purpose == MarkPurpose.SewHandleEnd))];
+
+        Assert.True(drafting.Patterns[0].Panels.Count(panel => panel.Part.Kind == PartKind.Boxing) > 1);
+        Assert.Equal([2], ends.Where(count => count > 0));
+    }
+
+    [Fact]
+    public void Eyelets_of_a_joined_side_are_set_on_each_of_its_panels()
+    {
+        // Sources.Practice: 120 in of front on fabric of 54 in are three panels, and six eyelets are spread over all of them.
+        CushionSpecification cushion = Boxed(120, 18, 3, HandSewn) with
+        {
+            Trim = new TrimSpecification
+            {
+                Vents = 6,
+                VentSide = Side.Front,
+                FaceJoins = FaceJoins.Allow,
+            },
+        };
+        Step[] steps =
+        [
+            .. Trade.Quote(Order(cushion)).Steps.Where(one => one.Text.ToString().Contains("eyelet", StringComparison.Ordinal)),
+        ];
+
+        Assert.True(steps.Length > 1);
+        Assert.Equal(steps.Length, steps.SelectMany(one => one.Pieces).Distinct().Count());
+        Assert.Equal(
+            6,
+            steps.Sum(one =>
+                int.Parse(one.Text.ToString().Split("Set ")[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture)
+            )
+        );
     }
 
     [Fact]

@@ -101,6 +101,24 @@ public sealed class EdgeTrimFacts
     }
 
     [Fact]
+    public void Only_what_a_French_seam_does_not_enclose_is_finished()
+    {
+        // Sources.Practice: the zipper's two edges of 16 in.
+        CushionSpecification cushion = KnifeEdge(16, 16, new ZipperClosure(Side.Bottom, Length.Zero, In(0.75m), Length.Zero)) with
+        {
+            EdgeFinish = RawEdgeFinish.Overedge,
+            Trim = French.Trim,
+        };
+        string step = Trade
+            .Quote(Order(cushion))
+            .Steps.Select(one => one.Text.ToString())
+            .Single(text => text.Contains("Overedge", StringComparison.Ordinal));
+
+        Assert.Equal(In(32), Threading.RawEdges(cushion, Pattern(cushion)));
+        Assert.Contains("the raw edges that the French seam does not enclose", step, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_narrow_row_of_a_French_seam_comes_first()
     {
         // Sources.Practice: of 1/2 in, 1/4 in to the first row and 1/4 in to the second; trimmed to 1/8 in between.
