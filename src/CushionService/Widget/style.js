@@ -117,7 +117,7 @@ summary { cursor: pointer; font-weight: 600; padding: .45em 0; border-radius: 4p
 @container estimate (max-width: 43.99em) {
   .bar { position: sticky; inset-block-end: 0; z-index: 1; padding-block: .5em .3em; border-block-start: 2px solid var(--_ink);
   margin-block-end: .8em; }
-  .told { min-block-size: clamp(8em, 13.75em - 13.2cqi, 10.7em); }
+  .told { flex-basis: 100%; min-block-size: 7em; }
   .bar .buy { display: none; }
   .note:empty { display: none; }
   .problem:not(:empty) + .sum .much { font-size: 1.5em; }
