@@ -3,6 +3,8 @@
 export const laterSheet = new CSSStyleSheet();
 
 laterSheet.replaceSync(`
+.more details > :not(summary) { margin-block-end: .7em; }
+.line .fields { padding-block-start: .4em; }
 .face, .side, .fold { stroke: var(--_ink); stroke-width: 1.2; stroke-linejoin: round; fill: var(--_fabric); }
 .side { fill: color-mix(in oklab, var(--_fabric), var(--_ink) 22%); }
 .smooth { stroke: color-mix(in oklab, var(--_fabric), var(--_ink) 22%); }

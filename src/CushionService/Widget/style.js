@@ -92,7 +92,6 @@ summary { cursor: pointer; font-weight: 600; padding: .45em 0; border-radius: 4p
 .fabric { grid-template-columns: minmax(0, 1fr) 6em; }
 .fabric .field:only-child { grid-column: 2; }
 .line > summary { font-weight: 500; }
-.line .fields { padding-block-start: .4em; }
 .bar { display: grid; gap: .4em; align-content: start; min-inline-size: 0; background: var(--_paper); }
 .sum { display: flex; flex-wrap: wrap; gap: .5em 1em; align-items: end; justify-content: space-between; }
 .told { min-inline-size: 0; min-block-size: 9.2em; flex: 1 1 10em; }
@@ -112,7 +111,6 @@ summary { cursor: pointer; font-weight: 600; padding: .45em 0; border-radius: 4p
 .problem { display: grid; gap: .4em; padding: .6em .7em; border: 1px solid var(--_fault); border-inline-start-width: 5px;
   border-radius: var(--_radius); max-block-size: 50vh; overflow-y: auto; }
 .more > details { border-block-start: 1px solid var(--_line); }
-.more details > :not(summary) { margin-block-end: .7em; }
 .make { margin-block-end: 1em; }
 @container estimate (max-width: 43.99em) {
   .bar { position: sticky; inset-block-end: 0; z-index: 1; padding-block: .5em .3em; border-block-start: 2px solid var(--_ink);
