@@ -8,8 +8,8 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Engine.Instructions;
 
 /// <summary>Edgings without fabric of their own: bought trims, topstitching, French seams.</summary>
-/// <remarks>What is sewn on over a seam, or beside it through the turned cover, comes before the filling, which would be in the way (common
-/// practice, no source).</remarks>
+/// <remarks>Common practice, no source: what is sewn on over a seam, or beside it through the turned cover, comes before the filling, which
+/// would be in the way. A seam is topstitched as soon as it is sewn, while the cover lies flat; the last one through the opening.</remarks>
 internal static class TrimWork
 {
     /// <summary>A bought trim, basted into its seam, or sewn on over it.</summary>
@@ -30,22 +30,19 @@ internal static class TrimWork
     {
         foreach (EdgingLoop loop in topstitch.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
         {
-            Seam[] seams =
+            (int Number, Seam Seam)[] seams =
             [
-                .. plan
-                    .Seams.Select(one => one.Seam)
-                    .Where(seam =>
-                        EdgingLoop.HasEdging(plan.Pattern, seam.One[0], loop.Place)
-                        != EdgingLoop.HasEdging(plan.Pattern, seam.Other[0], loop.Place)
-                    ),
+                .. plan.Seams.Where(one =>
+                    EdgingLoop.HasEdging(plan.Pattern, one.Seam.One[0], loop.Place)
+                    != EdgingLoop.HasEdging(plan.Pattern, one.Seam.Other[0], loop.Place)
+                ),
             ];
-            bool opens = seams.Any(seam => seam.Kind is SeamKind.Zipper or SeamKind.Gap),
-                both = seams.All(seam => plan.UnitOf(seam.One[0].Part).IsFace && plan.UnitOf(seam.Other[0].Part).IsFace);
-            yield return Turned(
-                plan,
-                loop,
-                StepTexts.Topstitch(StepTexts.Place(loop.Place), topstitch.Distance, topstitch.Rows, loop.Length, both, opens)
-            );
+            bool opens = seams.Any(one => one.Seam.Kind is SeamKind.Zipper or SeamKind.Gap),
+                both = seams.All(one => plan.UnitOf(one.Seam.One[0].Part).IsFace && plan.UnitOf(one.Seam.Other[0].Part).IsFace);
+            Message text = StepTexts.Topstitch(StepTexts.Place(loop.Place), topstitch.Distance, topstitch.Rows, loop.Length, both, opens);
+            yield return both || seams.Contains(plan.Seams.Last(one => !CoverSeams.IsNotch(one.Seam)))
+                ? Turned(plan, loop, text)
+                : Along(plan, loop, text).After([.. seams.Select(one => new State(StateKind.Sewn, Seam: one.Number))]);
         }
     }
 
@@ -82,7 +79,9 @@ internal static class TrimWork
     }
 
     // On the turned cover, through its opening.
-    private static Work Turned(CoverPlan plan, EdgingLoop loop, Message text) =>
+    private static Work Turned(CoverPlan plan, EdgingLoop loop, Message text) => Along(plan, loop, text).After(new State(StateKind.Turned));
+
+    private static Work Along(CoverPlan plan, EdgingLoop loop, Message text) =>
         new Work(
             text,
             [
@@ -90,7 +89,5 @@ internal static class TrimWork
                     .Units.SelectMany(unit => unit.Parts)
                     .Where(part => EdgingLoop.HasEdging(plan.Pattern, new EdgeRef(part, default), loop.Place)),
             ]
-        )
-            .After(new State(StateKind.Turned))
-            .Making(new State(StateKind.Lined));
+        ).Making(new State(StateKind.Lined));
 }

@@ -181,6 +181,34 @@ public sealed class AdditionFacts
         Assert.Equal([2], ends.Where(count => count > 0));
     }
 
+    // Sources.Practice: 18 in of side, of which the zipper at the back takes 2 round the corner: the strip of the left side starts at the
+    // back, where 2 in are gone, so its middle is at 7 of its 16; that of the right side ends at the back, so it is at 9.
+    [Theory]
+    [InlineData(Side.Left, 7)]
+    [InlineData(Side.Right, 9)]
+    [InlineData(Side.Front, 20)]
+    public void A_handle_or_a_pocket_is_in_the_middle_of_its_side_where_a_zipper_runs_round_the_corner(Side side, double middle)
+    {
+        CushionSpecification cushion = Boxed(40, 18, 3, BackZipper with { Return = In(2) }) with
+        {
+            Handle = new HandleSpecification(HandleKind.FoldedStrap, side, In(1), In(9), In(8)),
+            Trim = new TrimSpecification { Pocket = new PocketSpecification(side, In(6), In(2)) },
+        };
+        PanelMark[] marks = [.. Drafting.Of(Order(cushion)).Patterns[0].Panel(side.ToString().ToLowerInvariant()).Marks];
+
+        Assert.Equal([In((decimal)middle - 4), In((decimal)middle + 4)], Across(MarkPurpose.SewHandleEnd));
+        Assert.Equal([In((decimal)middle - 3), In((decimal)middle + 3)], Across(MarkPurpose.SewPocket));
+
+        Length[] Across(MarkPurpose purpose) =>
+            [
+                .. marks
+                    .Where(mark => mark.Purpose == purpose)
+                    .SelectMany(mark => new[] { mark.From.X, mark.To!.Value.X })
+                    .Distinct()
+                    .Order(),
+            ];
+    }
+
     [Fact]
     public void Eyelets_of_a_joined_side_are_set_on_each_of_its_panels()
     {

@@ -89,6 +89,30 @@ public sealed class EdgeTrimFacts
     }
 
     [Fact]
+    public void A_boxed_seam_is_topstitched_while_the_cover_lies_flat_and_the_last_one_through_the_opening()
+    {
+        // Sources.Practice.
+        CushionSpecification cushion = Boxed(24, 20, 3, BackZipper) with
+        {
+            Trim = new TrimSpecification { Edging = new TopstitchSpecification([EdgingPlace.Top, EdgingPlace.Bottom], In(0.25m), 1) },
+        };
+        string[] steps = [.. Trade.Quote(Order(cushion)).Steps.Select(step => step.Text.ToString())];
+        int[] order =
+        [
+            At("Sew the top to the boxing"),
+            At("top and topstitch them down"),
+            At("Sew the bottom to the boxing"),
+            At("right side out through"),
+            At("bottom and topstitch them down"),
+        ];
+
+        Assert.DoesNotContain(-1, order);
+        Assert.Equal(order.Order(), order);
+
+        int At(string said) => Array.FindIndex(steps, text => text.Contains(said, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_French_seam_is_sewn_twice_and_encloses_its_raw_edges()
     {
         // Sources.Derived: 72 + 72 round, hems of 2 × 18, and the flaps' ends basted over 4 at both sides.

@@ -76,9 +76,9 @@ public sealed class BiasWeltFacts
         // By hand: 189 1/2 over 43 1/2 is five strips of 1 1/2, 7 1/2 in, sold as 1/4 yd; the bias takes a square or a block of strips.
         Assert.Equal(In(9), straight.Sold);
         Assert.Equal(
-            $"With welt on the bias the order takes {trim.SoldAmount} of trim. Straight welt would do on straight sides of a plain "
-                + $"fabric, and takes "
-                + $"1/4 yd, {LengthText.Format(trim.Sold - straight.Sold, LengthUnit.Yard)} less. To cut it so, set the edging's cut "
+            $"With the strips of its edging on the bias the order takes {trim.SoldAmount} of trim. Straight strips would do on straight "
+                + $"sides of a plain fabric, and take "
+                + $"1/4 yd, {LengthText.Format(trim.Sold - straight.Sold, LengthUnit.Yard)} less. To cut them so, set the edging's cut "
                 + $"to crosswise.",
             said.Detail.ToString()
         );

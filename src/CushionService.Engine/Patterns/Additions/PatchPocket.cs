@@ -20,7 +20,7 @@ internal static class PatchPocket
             BoxingSide.Of(pattern, cushion, pocket.Side)
             ?? throw new InvalidPatternException($"No single panel covers the {pocket.Side} side for a pocket.");
         Panel strip = pattern[side.Part];
-        Length left = side.Middle - pocket.Width.HalfUp(),
+        Length left = side.MiddleFor(pocket.Width) - pocket.Width.HalfUp(),
             low = (strip.Height - pocket.Height).HalfUp();
         Point lowLeft = new(left, low),
             lowRight = lowLeft.Moved(pocket.Width, Length.Zero);

@@ -17,12 +17,14 @@ internal static class Vents
         BoxingSide side =
             BoxingSide.Of(pattern, cushion, on) ?? throw new InvalidPatternException($"No single panel covers the {on} side for vents.");
         Panel strip = pattern[side.Part];
-        Length start = side.Middle - side.Length.HalfUp();
         IEnumerable<PanelMark> marks = Enumerable
             .Range(1, count)
             .Select(i => new PanelMark(
                 MarkKind.Vent,
-                new Point(start + Length.FromNanometres((long)((Int128)side.Length.Nanometres * i / (count + 1))), strip.Height.HalfUp()),
+                new Point(
+                    side.Start + Length.FromNanometres((long)((Int128)side.Length.Nanometres * i / (count + 1))),
+                    strip.Height.HalfUp()
+                ),
                 null,
                 MarkPurpose.SetEyelet
             ));

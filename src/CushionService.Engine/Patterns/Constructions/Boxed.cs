@@ -113,26 +113,14 @@ internal sealed class Boxed : IConstruction
         }
 
         Pattern box = Channels.AddTo(new Pattern(panels.DrainToImmutable(), seams.DrainToImmutable()), cushion);
-        return FoldedStrap.AddTo(box, cushion, (pattern, side) => MiddleOf(pattern, circuit, side)).Closed();
+        return FoldedStrap.AddTo(box, cushion, (pattern, side) => MiddleOf(pattern, cushion, side)).Closed();
     }
 
-    // The strip over the longest stretch of a side, and where the stretch's middle lies on it.
-    private static (PartName Part, Point Middle)? MiddleOf(Pattern pattern, Circuit circuit, Side side)
-    {
-        OutlineSide? stretch = circuit.All.Where(run => run.Side == side).MaxBy(run => run.Length);
-        foreach (Panel panel in pattern.Panels)
-        {
-            foreach (Edge edge in panel.Edges)
-            {
-                if (edge.Name == stretch?.Name.With(EdgeWord.Top))
-                {
-                    return (panel.Part, edge.Middle with { Y = panel.Height.HalfUp() });
-                }
-            }
-        }
-
-        return null;
-    }
+    // The strip over a side, and where the middle of a handle lies on it.
+    private static (PartName Part, Point Middle)? MiddleOf(Pattern pattern, CushionSpecification cushion, Side side) =>
+        BoxingSide.Of(pattern, cushion, side) is { } strip
+            ? (strip.Part, new Point(strip.MiddleFor(cushion.Handle!.Span), pattern[strip.Part].Height.HalfUp()))
+            : null;
 
     // How far the closure's section runs on round the corners of its side. A closure across the bottom has no section in the boxing.
     private static Length Return(ClosureSpecification closure) =>
