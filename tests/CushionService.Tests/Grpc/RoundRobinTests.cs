@@ -34,7 +34,7 @@ public sealed partial class RoundRobinTests
             {
                 Credentials = ChannelCredentials.Insecure,
                 ServiceProvider = provider,
-                ServiceConfig = new ServiceConfig { LoadBalancingConfigs = { new RoundRobinConfig() } },
+                ServiceConfig = new ServiceConfig { LoadBalancingConfigs = { new RoundRobinConfig() }, MethodConfigs = { AgainOnAnother } },
             }
         );
         V1.CushionService.CushionServiceClient calls = new(channel);
@@ -63,6 +63,21 @@ public sealed partial class RoundRobinTests
         Assert.InRange(await OrdersAsync(first) - before, 30, 70);
         Assert.InRange(await OrdersAsync(second) - other, 30, 70);
     }
+
+    // A call that meets the end of its connection has not been begun (RFC 9113, section 6.8): .NET's client reports it as internal.
+    private static MethodConfig AgainOnAnother =>
+        new()
+        {
+            Names = { MethodName.Default },
+            RetryPolicy = new RetryPolicy
+            {
+                MaxAttempts = 3,
+                InitialBackoff = TimeSpan.FromMilliseconds(20),
+                MaxBackoff = TimeSpan.FromMilliseconds(100),
+                BackoffMultiplier = 2,
+                RetryableStatusCodes = { StatusCode.Unavailable, StatusCode.Internal },
+            },
+        };
 
     private static BalancerAddress Of(ServiceProcess service) => new(service.Grpc.Host, service.Grpc.Port);
 
