@@ -31,7 +31,7 @@ public sealed class CoverTests
                 {
                     Interlocked.Increment(ref quoted);
                     QuotedCover cover = QuotedCover.Of(order);
-                    foreach (string fault in CoverChecks.Faults(cover))
+                    foreach (string fault in CoverChecks.Faults(cover).Concat(CoverUse.Faults(cover)))
                     {
                         faults.Add($"{number} ({cover.Name}): {fault}");
                     }
