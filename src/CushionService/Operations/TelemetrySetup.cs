@@ -31,7 +31,7 @@ internal static class TelemetrySetup
         builder.Logging.ClearProviders();
         // No static logger: two hosts in one process, as in tests, each have their own.
         builder.Services.AddSerilog(
-            logger => logger.ReadFrom.Configuration(builder.Configuration),
+            logger => logger.ReadFrom.Configuration(builder.Configuration).Filter.ByExcluding(ProtocolFaults.Has),
             preserveStaticLogger: true,
             writeToProviders: true
         );

@@ -32,6 +32,43 @@ public sealed class RawBytesTests
         Assert.DoesNotContain(service.Lines, static line => line.Contains(" ERR]", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public async Task Calls_that_are_reset_as_soon_as_they_begin_end_their_connection_and_fill_no_log()
+    {
+        await using ServiceProcess service = await ServiceProcess.StartAsync();
+        for (int connection = 0; connection < 3; connection++)
+        {
+            using TcpClient caller = new();
+            await caller.ConnectAsync(service.Grpc.Host, service.Grpc.Port);
+            await Assert.ThrowsAsync<IOException>(() => ResetAsync(caller.GetStream(), 100_000));
+        }
+
+        using HttpClient http = new() { BaseAddress = service.Rest };
+        Assert.True((await http.GetAsync(new Uri("/v1/catalogue", UriKind.Relative))).IsSuccessStatusCode);
+        Assert.DoesNotContain(
+            service.Lines,
+            static line => line.Contains(" ERR]", StringComparison.Ordinal) || line.Contains(" FTL]", StringComparison.Ordinal)
+        );
+    }
+
+    // HEADERS and RST_STREAM of one call after another (RFC 9113, sections 6.2 and 6.4), and nothing is read.
+    private static async Task ResetAsync(NetworkStream stream, int calls)
+    {
+        await stream.WriteAsync("PRI * HTTP/2.0\r\n\r\nSM\r\n\r\n\0\0\0\u0004\0\0\0\0\0"u8.ToArray());
+        byte[] fields = [0x83, 0x86, 0x04, 1, (byte)'/', 0x01, 1, (byte)'x'];
+        for (uint id = 1; id < 2 * calls; id += 2)
+        {
+            byte[] both =
+            [
+                .. (byte[])[0, 0, (byte)fields.Length, 1, 4, .. Id(id), .. fields],
+                .. (byte[])[0, 0, 4, 3, 0, .. Id(id), 0, 0, 0, 8],
+            ];
+            await stream.WriteAsync(both);
+        }
+    }
+
+    private static byte[] Id(uint stream) => [(byte)(stream >> 24), (byte)(stream >> 16), (byte)(stream >> 8), (byte)stream];
+
     private static async Task<string> SendAsync(ServiceProcess service, string path, string type, string framing, string body)
     {
         using TcpClient caller = new();
