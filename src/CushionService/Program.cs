@@ -1,6 +1,7 @@
 using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Bulk;
+using CushionService.Deprecations;
 using CushionService.Desk;
 using CushionService.Grpc;
 using CushionService.Languages;
@@ -46,6 +47,7 @@ builder.ListenOnBothPorts();
 builder.AddPriceBooks();
 builder.Services.AddSingleton<OrderDesk>();
 builder.Services.AddSingleton<QuoteStream>();
+builder.AddDeprecations();
 builder.AddAccess();
 builder.AddAdmission();
 builder.AddRestDoor();
@@ -55,6 +57,7 @@ WebApplication app = builder.Build();
 app.UseManagementPort();
 app.UseProxies();
 app.UseTraceHeader();
+app.UseDeprecations();
 app.UseReaderLanguage();
 
 // A call of gRPC that has found its method says what became of it in its status alone.

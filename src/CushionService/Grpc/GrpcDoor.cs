@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using CushionService.Contract;
+using CushionService.Deprecations;
 using Grpc.AspNetCore.Server;
 
 namespace CushionService.Grpc;
@@ -35,7 +36,19 @@ internal static class GrpcDoor
     /// <summary>Maps the calls.</summary>
     public static void MapGrpcDoor(this WebApplication app)
     {
-        app.MapGrpcService<OrderCalls>();
+        var deprecations = app.Services.GetRequiredService<IReadOnlyDictionary<string, Deprecation>>();
+        app.MapGrpcService<OrderCalls>()
+            .Add(endpoint =>
+            {
+                // A method has the name of its operation over REST, with a capital.
+                if (
+                    endpoint.Metadata.OfType<GrpcMethodMetadata>().FirstOrDefault()?.Method.Name is [char first, .. string rest]
+                    && deprecations.TryGetValue(char.ToLowerInvariant(first) + rest, out Deprecation? deprecation)
+                )
+                {
+                    endpoint.Metadata.Add(deprecation);
+                }
+            });
         app.MapGrpcReflectionService();
         app.MapGrpcHealthChecksService().DisableRateLimiting();
     }

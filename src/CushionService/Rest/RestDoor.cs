@@ -1,4 +1,5 @@
 using CushionService.Admission;
+using CushionService.Deprecations;
 using CushionService.Documents.Projects;
 using CushionService.Json;
 using CushionService.Rest.OpenApi;
@@ -26,9 +27,12 @@ internal static class RestDoor
         RouteGroupBuilder v1 = app.MapGroup("/v1");
         OrderDispatcher orders = app.Services.GetRequiredService<OrderDispatcher>();
         QuoteStream stream = app.Services.GetRequiredService<QuoteStream>();
-        foreach (Route route in RouteTable.Of(orders, stream, app.Services.GetRequiredService<ShopDetails>()))
+        IReadOnlyList<Route> routes = RouteTable.Of(orders, stream, app.Services.GetRequiredService<ShopDetails>());
+        var deprecations = app.Services.GetRequiredService<IReadOnlyDictionary<string, Deprecation>>();
+        deprecations.CheckNames(routes.Select(route => route.Text.Operation));
+        foreach (Route route in routes)
         {
-            v1.Map(route);
+            v1.Map(route, deprecations.GetValueOrDefault(route.Text.Operation));
         }
 
         app.MapContractDocument();

@@ -31,9 +31,6 @@ internal sealed record Route
     /// <summary>The parameters that say which part of the answer, or how.</summary>
     public PartParameter[] Parts { get; private init; } = [];
 
-    /// <summary>Whether the call is deprecated; null while it is not.</summary>
-    public Deprecation? Deprecated { get; init; }
-
     /// <summary>Whether the document lists the call.</summary>
     public bool IsListed { get; private init; } = true;
 

@@ -1,5 +1,6 @@
 using CushionService.Access;
 using CushionService.Contract.Orders;
+using CushionService.Deprecations;
 using CushionService.Rejections;
 using Microsoft.AspNetCore.Http.Metadata;
 
@@ -27,10 +28,10 @@ internal static class RouteMapping
     /// <summary>Maps a call.</summary>
     /// <param name="v1">The group of all calls.</param>
     /// <param name="route">The call.</param>
-    public static void Map(this IEndpointRouteBuilder v1, Route route)
+    /// <param name="deprecation">Until when it is answered; null for a call that is not deprecated.</param>
+    public static void Map(this IEndpointRouteBuilder v1, Route route, Deprecation? deprecation)
     {
-        RequestDelegate handler = route.Deprecated is { } old ? http => Answer(http, route.Handler, old) : route.Handler;
-        IEndpointConventionBuilder endpoint = v1.MapMethods(route.Path, [route.Method], handler);
+        IEndpointConventionBuilder endpoint = v1.MapMethods(route.Path, [route.Method], route.Handler);
         // The document lists endpoints that know the method which answers them.
         endpoint.WithMetadata(new RequiresScopeAttribute(route.Scope), route.Text, route.Handler.Method);
         endpoint.WithMetadata([.. route.Parts]);
@@ -65,20 +66,14 @@ internal static class RouteMapping
             );
         }
 
-        if (route.Deprecated is not null)
+        if (deprecation is not null)
         {
-            endpoint.WithMetadata(new ObsoleteAttribute());
+            endpoint.WithMetadata(deprecation);
         }
 
         if (!route.IsListed)
         {
             endpoint.ExcludeFromDescription();
         }
-    }
-
-    private static Task Answer(HttpContext http, RequestDelegate handler, Deprecation old)
-    {
-        old.Write(http.Response);
-        return handler(http);
     }
 }

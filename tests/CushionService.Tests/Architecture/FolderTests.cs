@@ -32,6 +32,7 @@ public sealed class FolderTests
         "Metrics",
         "Desk",
         "Rejections",
+        "Deprecations",
         "Access",
         "Admission",
         "Streaming",

@@ -8,7 +8,7 @@ internal sealed class WorkerProcess : IDisposable
     private readonly Process _process;
     private readonly List<string> _lines = [];
 
-    /// <summary>Starts a worker.</summary>
+    /// <summary>Starts a worker of one order at a time, which takes one processor.</summary>
     /// <param name="url">The address of the queue.</param>
     public WorkerProcess(string url)
     {
@@ -16,7 +16,7 @@ internal sealed class WorkerProcess : IDisposable
         start.Environment["MANAGEMENT_URLS"] = "http://127.0.0.1:0";
         start.Environment["Worker__Url"] = url;
         start.Environment["Worker__AckWaitSeconds"] = "2";
-        start.Environment["Worker__Orders"] = "2";
+        start.Environment["Worker__Orders"] = "1";
         _process = Process.Start(start)!;
         _process.OutputDataReceived += (_, line) =>
         {

@@ -33,27 +33,20 @@ public sealed class WorkerTests(RunningService service, ITestOutputHelper output
         // The first worker is there before the queue: it goes on trying.
         using WorkerProcess first = new(url);
         await server.StartAsync();
-        using WorkerProcess second = new(url),
-            third = new(url);
         await using NatsConnection connection = new(new NatsOpts { Url = url });
         INatsJSContext jetStream = connection.CreateJetStreamContext();
         await UntilAsync(async () => await StreamAsync(jetStream, OrderSubjects.DeadStream) is not null, Patience);
-        for (int number = 0; number < Count; number++)
-        {
-            PubAckResponse stored = await jetStream.PublishAsync(
-                OrderSubjects.Orders,
-                BulkOrders.Of(number),
-                opts: new NatsJSPubOpts { MsgId = $"order-{number}" }
-            );
-            stored.EnsureSuccess();
-        }
-
+        double alone = await RateAsync(jetStream, 0, Count / 10, Count / 10);
+        using WorkerProcess second = new(url),
+            third = new(url);
         Stopwatch time = Stopwatch.StartNew();
-        await UntilAsync(async () => await StoredAsync(jetStream) > Count / 4, Patience);
+        double together = await RateAsync(jetStream, Count / 10, Count, Count / 2);
         second.Kill();
         using WorkerProcess fourth = new(url);
         await UntilAsync(async () => (await StreamAsync(jetStream, OrderSubjects.OrderStream))!.Info.State.Messages == 0, Patience);
-        output.WriteLine($"{Count} orders in {time.Elapsed}; at most {first.PeakMiB} MiB, {third.PeakMiB} MiB, {fourth.PeakMiB} MiB.");
+        output.WriteLine($"{Count} orders, all but the first tenth in {time.Elapsed}.");
+        output.WriteLine($"One worker answers {alone:F0} a second, three {together:F0}: {together / alone:F2} times as many.");
+        output.WriteLine($"Memory at most {first.PeakMiB} MiB, {third.PeakMiB} MiB, {fourth.PeakMiB} MiB.");
 
         Dictionary<string, INatsJSMsg<byte[]>> answers = await AllAsync(jetStream, OrderSubjects.AnswerStream),
             dead = await AllAsync(jetStream, OrderSubjects.DeadStream);
@@ -95,6 +88,25 @@ public sealed class WorkerTests(RunningService service, ITestOutputHelper output
     }
 
     private static DebianServer Server() => new(Nats, static (port, folder) => ["-a", "127.0.0.1", "-p", $"{port}", "-js", "-sd", folder]);
+
+    // Sends the orders, then waits for a number of answers: how many come each second from there on.
+    private static async Task<double> RateAsync(INatsJSContext jetStream, int first, int end, int until)
+    {
+        for (int number = first; number < end; number++)
+        {
+            PubAckResponse stored = await jetStream.PublishAsync(
+                OrderSubjects.Orders,
+                BulkOrders.Of(number),
+                opts: new NatsJSPubOpts { MsgId = $"order-{number}" }
+            );
+            stored.EnsureSuccess();
+        }
+
+        long before = await StoredAsync(jetStream);
+        Stopwatch time = Stopwatch.StartNew();
+        await UntilAsync(async () => await StoredAsync(jetStream) >= until, Patience);
+        return (await StoredAsync(jetStream) - before) / time.Elapsed.TotalSeconds;
+    }
 
     // Byte for byte, but for the trace and the address of a refusal.
     private async Task AnswersAreThoseOfCallsAsync(Dictionary<string, INatsJSMsg<byte[]>> answers)

@@ -11,7 +11,7 @@ public sealed record CostLineAnswer
     /// <summary>A name for people; null where it has none.</summary>
     public string? Label { get; init; }
 
-    /// <summary>How much is bought, in <see cref="Unit"/>.</summary>
+    /// <summary>How much is bought, in <c>unit</c>.</summary>
     public required double Quantity { get; init; }
 
     /// <summary>The unit of sale.</summary>

@@ -15,7 +15,7 @@ public sealed record MaterialAnswer
     /// <summary>What kind of thing it is.</summary>
     public required MaterialKind Kind { get; init; }
 
-    /// <summary>How much, in <see cref="Unit"/>.</summary>
+    /// <summary>How much, in <c>unit</c>.</summary>
     public required double Quantity { get; init; }
 
     /// <summary>The unit of sale.</summary>
@@ -33,7 +33,7 @@ public sealed record MaterialAnswer
     /// <summary>How the quantity comes about, in one line.</summary>
     public required string Because { get; init; }
 
-    /// <summary>What it weighs as it goes into the cushions, in <see cref="WeightUnit"/>; null where no density is known.</summary>
+    /// <summary>What it weighs as it goes into the cushions, in <c>weightUnit</c>; null where no density is known.</summary>
     public double? Weight { get; init; }
 
     /// <summary>Pounds in an order of inches, kilograms in another; null without a weight.</summary>

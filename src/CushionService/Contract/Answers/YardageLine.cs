@@ -14,7 +14,7 @@ public sealed record YardageLine
     /// <summary>Length that the pieces take, in the order's units.</summary>
     public required double LayoutLength { get; init; }
 
-    /// <summary>Length to buy, in <see cref="SoldUnit"/>.</summary>
+    /// <summary>Length to buy, in <c>soldUnit</c>.</summary>
     public required double SoldLength { get; init; }
 
     /// <summary>The unit of sale.</summary>

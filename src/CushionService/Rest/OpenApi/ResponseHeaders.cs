@@ -1,10 +1,12 @@
+using CushionService.Deprecations;
 using Microsoft.Net.Http.Headers;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace CushionService.Rest.OpenApi;
 
-/// <summary>Declares the headers of answers, and the one with which a caller asks only for what it does not hold.</summary>
+/// <summary>Declares the headers of answers, and the one with which a caller asks only for what it does not hold. Marks the calls that
+/// are deprecated.</summary>
 internal sealed class ResponseHeaders : IOperationFilter
 {
     private static readonly OpenApiHeader Trace = Of("Names the call in the service's logs (W3C Trace Context).");
@@ -21,6 +23,7 @@ internal sealed class ResponseHeaders : IOperationFilter
     /// <summary>Adds the headers that each response has.</summary>
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
+        operation.Deprecated = context.ApiDescription.ActionDescriptor.EndpointMetadata.OfType<Deprecation>().Any();
         bool isCached = operation.Responses?.ContainsKey("304") == true;
         foreach ((string status, IOpenApiResponse response) in operation.Responses ?? [])
         {
