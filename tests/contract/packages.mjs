@@ -14,7 +14,7 @@ const every = (value) => (typeof value === "string" ? [value] : Object.values(va
 const listed = {
   "cushionservice-client": /^(package\.json|README\.md|LICENSE|dist\/(index|contract)\.(js|d\.ts))$/,
   "cushion-estimate":
-    /^(package\.json|README\.md|LICENSE|index\.d\.ts|custom-elements\.json|dist\/cushion-estimate\.[\w.]+|dist\/words\/..\.json|examples\/[\w.-]+)$/,
+    /^(package\.json|README\.md|LICENSE|index\.d\.ts|custom-elements\.json|dist\/[\w.-]+\.js|dist\/words\/..\.json|examples\/[\w.-]+)$/,
 };
 for (const archive of archives) {
   const files = lines(run("tar", "-tzf", archive)).map((name) => name.replace(/^package\//, ""));
