@@ -24,7 +24,8 @@ public sealed class WordConverter<T> : JsonConverter<T>
     /// <inheritdoc />
     /// <exception cref="JsonException">The value is <c>Unknown</c>, or no member.</exception>
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) =>
-        writer.WriteStringValue(
-            Words.TryGetValue(value, out string? word) ? word : throw new JsonException($"{value} is not a word of {typeof(T).Name}.")
-        );
+        writer.WriteStringValue(WordOf(value) ?? throw new JsonException($"{value} is not a word of {typeof(T).Name}."));
+
+    /// <summary>The word of a member; null for <c>Unknown</c>, and for what is no member.</summary>
+    internal static string? WordOf(T value) => Words.GetValueOrDefault(value);
 }

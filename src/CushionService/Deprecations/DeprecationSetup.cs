@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace CushionService.Deprecations;
 
-/// <summary>Which calls are deprecated, by the configuration: <c>Deprecated:estimate:Since</c> and <c>Deprecated:estimate:Sunset</c>, each a
+/// <summary>Which calls are deprecated, by the configuration: <c>Deprecated:estimate:Since</c> and <c>:Sunset</c>, each a
 /// day as <c>2027-03-01</c>. A call has the name of its operation in the OpenAPI document, over gRPC too.</summary>
 internal static class DeprecationSetup
 {

@@ -20,6 +20,9 @@ public sealed class ClientTests(RunningService service) : IClassFixture<RunningS
         Assert.Equal(Units.In, quote.Units);
         Assert.True(quote.Yardage.Single().SoldLength > 0);
         Assert.Equal(SaleUnit.Yd, quote.Yardage.Single().SoldUnit);
+        Assert.Equal("yd", SaleUnit.Yd.Word());
+        Assert.Equal("hand-sewn", ClosureKind.HandSewn.Word());
+        Assert.Equal("unknown", default(SaleUnit).Word());
         Assert.Equal(18.90m, quote.Cost!.Lines[0].UnitPrice);
         Assert.Equal(quote.Cost.Lines.Sum(line => line.Amount), quote.Cost.Total);
         Assert.Contains(quote.Cautions, caution => caution.Code == "infants");

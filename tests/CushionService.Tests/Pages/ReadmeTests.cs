@@ -10,8 +10,7 @@ namespace CushionService.Tests.Pages;
 public sealed class ReadmeTests
 {
     private const string Readme = "README.md",
-        Answer = "src/CushionService/docs/answer.md",
-        Grpc = "src/CushionService/docs/grpc.md";
+        Answer = "src/CushionService/docs/answer.md";
 
     [Fact]
     public void The_order_is_the_example_of_a_pillow() =>
@@ -37,22 +36,6 @@ public sealed class ReadmeTests
                 + Answered().ToJsonString(new JsonSerializerOptions(ContractJson.Options) { WriteIndented = true, NewLine = "\n" })
                 + "\n```\n"
         );
-
-    [Fact]
-    public void The_client_of_gRPC_prints_the_same_yardage()
-    {
-        IEnumerable<string> members = Answered()["yardage"]![0]!
-            .AsObject()
-            .Where(member => member.Value is not null)
-            .Select(member => $"  {member.Key}: {Printed(member.Key, member.Value!)}");
-        WrittenPart.IsUpToDate(Grpc, "yardage", $"```\n{{\n{string.Join(",\n", members)}\n}}\n```\n");
-    }
-
-    // As Node.js prints a message: text in single quotes, an enumeration by the name of its value.
-    private static string Printed(string name, JsonNode value) =>
-        name == "soldUnit" ? $"'SALE_UNIT_{value.GetValue<string>().ToUpperInvariant()}'"
-        : value.GetValueKind() == JsonValueKind.String ? $"'{value.GetValue<string>()}'"
-        : value.ToJsonString();
 
     private static JsonNode Order() => JsonNode.Parse(WrittenPart.Read(Readme, "-d '\n", "\n'"))!;
 

@@ -10,7 +10,7 @@ try
     QuoteAnswer quote = await cushions.QuoteAsync(order);
     foreach (YardageLine fabric in quote.Yardage)
     {
-        Console.WriteLine($"{fabric.Fabric}: {fabric.SoldLength} {fabric.SoldUnit}");
+        Console.WriteLine($"{fabric.Fabric}: {fabric.SoldLength} {fabric.SoldUnit.Word()}");
     }
 
     if (quote.Cost is { } cost)
