@@ -20,6 +20,6 @@ const order = {
 };
 client.EstimateYardage({ order }, (fault, answer) => {
   if (fault) console.error(fault.details);
-  else for (const { fabric, soldLength, soldUnit, because } of answer.yardage) console.log(`${fabric}: ${soldLength} ${soldUnit}, ${because}`);
+  else answer.yardage.forEach((line) => console.log(`${line.fabric}: ${line.soldLength} ${line.soldUnit}, ${line.because}`));
   client.close();
 });
