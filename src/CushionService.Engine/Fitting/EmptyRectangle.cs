@@ -28,7 +28,8 @@ public readonly record struct EmptyRectangle(Length X, Length Y, Length Width, L
     /// <returns>The largest first, then from the start and from the left where areas are equal.</returns>
     public static ImmutableArray<EmptyRectangle> Largest(OffcutRoom room, IEnumerable<LaidPiece> laid)
     {
-        List<EmptyRectangle> empty = room.IsEmpty ? [] : [new(Length.Zero, Length.Zero, room.Width, room.Length)];
+        // Of a hide the rest is no rectangle, and what a box round it would leave is not all there.
+        List<EmptyRectangle> empty = room.IsEmpty || !room.Outline.IsEmpty ? [] : [new(Length.Zero, Length.Zero, room.Width, room.Length)];
         foreach (LaidPiece piece in laid)
         {
             empty = Without(empty, new(piece.X, piece.Y, piece.Width, piece.Length));

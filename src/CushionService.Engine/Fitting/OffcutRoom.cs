@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Fabrics;
@@ -14,6 +15,10 @@ namespace CushionService.Engine.Fitting;
 /// width.</remarks>
 public sealed record OffcutRoom
 {
+    // Strips are about as high, and rarely lie on a shorter chord of a hide (common practice, no source).
+    private static readonly Length StripHeight = Length.FromMillimetres(100);
+    private const int Chords = 60;
+
     private OffcutRoom(FabricSpecification fabric, Length length, Length start) => (Fabric, Length, Start) = (fabric, length, start);
 
     /// <summary>Names its dye lot; an offcut of an unknown lot is one of its own.</summary>
@@ -34,8 +39,18 @@ public sealed record OffcutRoom
     /// <summary>Whether anything can be laid on it.</summary>
     public bool IsEmpty => Width <= Length.Zero || Length <= Length.Zero;
 
+    /// <summary>Corners of a hide's outline, counter-clockwise, after the wash; empty for a rectangle.</summary>
+    public ImmutableArray<Point> Outline { get; private init; } = [];
+
+    /// <summary>Its corners, counter-clockwise.</summary>
+    public ImmutableArray<Point> Corners =>
+        Outline.IsEmpty ? [default, new(Width, Length.Zero), new(Width, Length), new(Length.Zero, Length)] : Outline;
+
     /// <summary>Area for laying.</summary>
-    public Area Area => IsEmpty ? default : Area.Of(Width, Length);
+    public Area Area =>
+        IsEmpty ? default
+        : Outline.IsEmpty ? Area.Of(Width, Length)
+        : Polygon.Area(Outline);
 
     /// <summary>The rooms of a fabric's offcuts, in their order.</summary>
     public static ImmutableArray<OffcutRoom> Of(FabricSpecification fabric) =>
@@ -45,7 +60,16 @@ public sealed record OffcutRoom
     /// <param name="fabric">A fabric.</param>
     /// <returns>The fabric itself when it has no offcuts.</returns>
     public static FabricSpecification Widest(FabricSpecification fabric) =>
-        Of(fabric).Select(room => room.Fabric).MaxBy(fabric => fabric.Width) ?? fabric;
+        Of(fabric).Select(room => room.ForStrips).MaxBy(fabric => fabric.Width) ?? fabric;
+
+    // A strip must lie within a hide's outline, which its box says nothing of.
+    private FabricSpecification ForStrips =>
+        Outline.IsEmpty
+            ? Fabric
+            : Fabric with
+            {
+                Width = Length.Max(new HideOutline(Outline).Widest(StripHeight, Chords), FabricTrade.NarrowestUsable),
+            };
 
     // Offcuts of unknown lots are never taken to be of one lot, since their colours may differ.
     private static string LotOf(string? lot, int number) =>
@@ -69,6 +93,18 @@ public sealed record OffcutRoom
             Repeat = repeat,
             OnHand = [],
         };
+        if (!offcut.Outline.IsEmpty)
+        {
+            // A hide has no ends to square, and no selvedges.
+            Length Across(Length length) =>
+                Length.FromNanometres(FabricSpecification.Kept(fabric.WidthShrinkage).FloorOf(length.Nanometres));
+            FabricSpecification hide = cut with { Width = offcut.Width, Squaring = Length.Zero };
+            return new OffcutRoom(hide, Kept(hide, offcut.Length), Length.Zero)
+            {
+                Outline = [.. offcut.Outline.Select(corner => new Point(Across(corner.X), Kept(hide, corner.Y)))],
+            };
+        }
+
         Length start = repeat?.Length ?? Length.Zero,
             whole = offcut.Length - fabric.Squaring - start;
         return new OffcutRoom(cut, Kept(cut, whole), Kept(cut, start));

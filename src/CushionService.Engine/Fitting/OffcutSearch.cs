@@ -7,7 +7,8 @@ using CushionService.Nesting.Solving;
 
 namespace CushionService.Engine.Fitting;
 
-/// <summary>Lays pieces onto offcuts. One offcut is a strip that ends; several are stock sheets, and where the sheets' kernel finds no
+/// <summary>Lays pieces onto offcuts. Hides have a search of their own. One offcut is a strip that ends;
+/// several are stock sheets, and where the sheets' kernel finds no
 /// place for everything, or the fabric has a repeat, they are strips again, filled one after another.</summary>
 internal sealed class OffcutSearch(
     ImmutableArray<OffcutRoom> rooms,
@@ -40,6 +41,14 @@ internal sealed class OffcutSearch(
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public FitVerdict Run(Effort effort)
     {
+        if (rooms.Any(room => !room.Outline.IsEmpty))
+        {
+            new HideSearch(rooms, pieces, cancellation).Run(effort).CopyTo(_laid, 0);
+            return Unplaced().IsEmpty ? FitVerdict.Fits
+                : PiecesHaveRoom() ? FitVerdict.NotFound
+                : FitVerdict.Impossible;
+        }
+
         if (!PiecesHaveRoom())
         {
             FillByTurns(Effort.Quick, smallestFirst: false);

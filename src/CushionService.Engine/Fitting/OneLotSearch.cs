@@ -46,6 +46,46 @@ internal sealed class OneLotSearch
         return units.Count > MostUnits ? null : Fill(lots, units, effort, smallestFirst: true) ?? Fill(lots, units, effort, false);
     }
 
+    /// <summary>What is left when each lot has as many whole cushions as are found to fit on it, the largest first.</summary>
+    /// <param name="effort">How hard each trial searches.</param>
+    /// <returns>Pieces that found no place, with how many copies of each; those of a cushion are all there or all laid.</returns>
+    /// <remarks>Cushions of a line are tried in groups, twice as many after each success and half as many after each failure.</remarks>
+    public ImmutableArray<CutPiece> Left(Effort effort)
+    {
+        List<Unit> left = [.. Units().OrderByDescending(unit => unit.Area.SquareNanometres)];
+        foreach (var lot in Enumerable.Range(0, _rooms.Length).GroupBy(i => _rooms[i].Lot))
+        {
+            (int[] at, List<Unit> taken) = ([.. lot], []);
+            foreach (Unit kind in left.Distinct().ToArray())
+            {
+                int group = 1;
+                while (left.Contains(kind) && _trials < MostTrials)
+                {
+                    List<Unit> next = [.. left.Where(unit => ReferenceEquals(unit, kind)).Take(group)];
+                    bool lies = Lay(at, [.. taken, .. next], effort) is not null;
+                    if (lies)
+                    {
+                        taken.AddRange(next);
+                        next.ForEach(unit => left.Remove(unit));
+                    }
+                    else if (next.Count == 1)
+                    {
+                        break;
+                    }
+
+                    group = lies ? 2 * group : next.Count / 2;
+                }
+            }
+        }
+
+        return
+        [
+            .. left.SelectMany(unit => unit.Pieces)
+                .GroupBy(piece => piece.Id)
+                .Select(same => same.First() with { Quantity = same.Sum(piece => piece.Quantity) }),
+        ];
+    }
+
     /// <summary>The cushions of which pieces lie in several lots, with those lots.</summary>
     /// <param name="layouts">A layout of each offcut.</param>
     /// <returns>In the order in which they are met. Inner covers do not count, for their colour is not seen.</returns>
@@ -74,8 +114,9 @@ internal sealed class OneLotSearch
             });
     }
 
-    // A piece of the maker's own belongs to no cushion, and an inner cover is hidden.
-    private static bool IsSeen(CutPiece piece) => piece.Cushion is not null && piece.Panel?.Role != FabricRole.InnerCover;
+    /// <summary>Whether its colour is seen beside that of others: a piece of the maker's own belongs to no cushion, and an inner cover is
+    /// hidden.</summary>
+    public static bool IsSeen(CutPiece piece) => piece.Cushion is not null && piece.Panel?.Role != FabricRole.InnerCover;
 
     // A unit is one cushion's pieces; of strips that serve several cushions together, and of the rest, each piece by itself.
     private IEnumerable<Unit> Units()

@@ -19,7 +19,7 @@ public static class CutsNote
     private static Violation? Note(Yardage[] lengths)
     {
         FabricSpecification fabric = lengths[0].Layout.Fabric;
-        Length bolt = fabric.Sold.Unit == SaleUnit.M ? BoltInMetres : BoltInYards;
+        Length bolt = fabric.Sold.LengthUnit == LengthUnit.Metre ? BoltInMetres : BoltInYards;
         Yardage longest = lengths.MaxBy(length => length.Sold)!;
         return lengths.Length > 1
                 ? new Violation($"{fabric.Pointer}/sold", "several-cuts", YardageTexts.SeveralCuts(fabric.Name, lengths.Length))

@@ -10,6 +10,8 @@ namespace CushionService.Engine.Layouts;
 /// anywhere in a repeat whose motif is unknown along, so one repeat is added. The order is common practice, no source.</remarks>
 public static class FabricSale
 {
+    private const int FinestScale = 1_000;
+
     /// <summary>The length that must be bought, before the sale step.</summary>
     /// <param name="fabric">The fabric.</param>
     /// <param name="layout">Length of the layout.</param>
@@ -43,9 +45,10 @@ public static class FabricSale
     internal static SaleLadder Ladder(FabricSpecification fabric, long unit, Length start)
     {
         Fraction kept = FabricSpecification.Kept(fabric.LengthShrinkage);
-        (Fraction step, Int128 whole) = (fabric.Sold.StepInUnits, Length.NanometresIn(fabric.Sold.LengthUnit));
-        // Steps of whole nanometres need no finer scale; a third of a metre is counted in thirds of a nanometre.
-        Fraction nanometres = Fraction.Of(step.Numerator * whole, step.Denominator);
+        // Steps of whole nanometres need no finer scale; a third of a metre is counted in thirds of a nanometre. A weight may need a scale
+        // that no layout would show: its step is then up to a nanometre.
+        Fraction nanometres = fabric.Sold.NanometresInStep;
+        nanometres = nanometres.Denominator <= FinestScale ? nanometres : Fraction.Of(fabric.Sold.Step.Nanometres, 1);
         var scale = (long)nanometres.Denominator;
         var rung = (long)nanometres.Numerator;
         return new SaleLadder(

@@ -45,6 +45,8 @@ public sealed record Yardage(FabricLayout Layout)
                 Layout.Start > Length.Zero ? Layout.Start : null,
                 fabric.Squaring > Length.Zero ? fabric.Squaring : null,
                 needed != Layout.Length ? needed : null,
+                sale.Weight?.Of(needed, sale.Unit),
+                sale.Weight?.GramsPerSquareMetre ?? 0,
                 sale.Amount(1),
                 SoldSteps == sale.LeastSteps && Sold - needed >= sale.Step,
                 SoldAmount,

@@ -22,6 +22,23 @@ internal static class FitChanges
     public static IReadOnlyList<MissingAnswer> Missing(Fit fit, CancellationToken cancellation) =>
         [.. Shortfalls(fit, cancellation).Select(missing => Of(missing, fit.Drafting.Order.Unit))];
 
+    /// <summary>What is bought of other lots where cushions are not divided between lots.</summary>
+    public static IReadOnlyList<SecondLot> SecondLots(Fit fit, CancellationToken cancellation) =>
+        [
+            .. fit
+                .Fabrics.Where(one => one.Verdict != FitVerdict.Fits)
+                .Select(one =>
+                    SecondLot.Of(
+                        one.Fabric,
+                        [.. fit.Drafting.Pieces.Where(piece => piece.Fabric == one.Fabric.Id)],
+                        Effort.Quick,
+                        Sharing,
+                        cancellation
+                    )
+                )
+                .OfType<SecondLot>(),
+        ];
+
     /// <summary>The changes that help: all fits then, or less is bought.</summary>
     /// <param name="specified">The order.</param>
     /// <param name="fit">How it fits as it is.</param>
@@ -97,7 +114,8 @@ internal static class FitChanges
 
     private static IEnumerable<FabricShortfall> Shortfalls(Fit fit, CancellationToken cancellation) =>
         fit
-            .Fabrics.Where(one => !one.Unplaced.IsEmpty)
+            // What is bought of hides is no length.
+            .Fabrics.Where(one => !one.Unplaced.IsEmpty && one.Fabric.OnHand.All(offcut => offcut.Outline.IsEmpty))
             .Select(one =>
                 FabricShortfall.Of(
                     one.Fabric,

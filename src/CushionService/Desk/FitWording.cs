@@ -12,12 +12,14 @@ internal static class FitWording
     /// <param name="order">The order.</param>
     /// <param name="fit">How it fits.</param>
     /// <param name="missing">What must be bought as the order is.</param>
+    /// <param name="secondLots">What is bought of other lots, with whole cushions from each.</param>
     /// <param name="changes">The changes that would help.</param>
     /// <param name="largest">The largest cushions that would fit. They are found while this sequence is read.</param>
     public static FitAnswer Of(
         CheckedOrder order,
         Fit fit,
         IReadOnlyList<MissingAnswer> missing,
+        IReadOnlyList<SecondLot> secondLots,
         IReadOnlyList<ChangeAnswer> changes,
         IEnumerable<LargestAnswer> largest
     )
@@ -34,6 +36,7 @@ internal static class FitWording
             Fits = fit.Verdict == FitVerdict.Fits,
             Fabrics = [.. fit.Fabrics.Select(fabric => Of(fabric, words, unit))],
             Missing = missing,
+            SecondLots = [.. secondLots.Select(lot => Of(lot, words, unit))],
             Changes = changes,
             Largest = [.. largest],
             // Those of fabrics to be bought are no part of the answer.
@@ -41,6 +44,20 @@ internal static class FitWording
             Warnings = words.Warnings,
         };
     }
+
+    private static SecondLotAnswer Of(SecondLot lot, AnswerWording words, LengthUnit unit) =>
+        new()
+        {
+            Fabric = lot.Bought.Fabric.Id,
+            OnHand = [.. lot.Kept.Select(count => new CushionCountAnswer(count.Cushion.Id, count.Quantity))],
+            Bought = [.. lot.Moved.Select(count => new CushionCountAnswer(count.Cushion.Id, count.Quantity))],
+            Pieces = [.. lot.Pieces.Select(piece => new UnplacedAnswer(piece.Id, piece.Quantity))],
+            Length = (double)lot.Bought.Yardage.Layout.Length.In(unit),
+            SoldLength = (double)lot.Bought.Yardage.SoldUnits,
+            SoldUnit = lot.Bought.Fabric.Sold.Unit,
+            Amount = lot.Bought.Amount?.ToString(),
+            Because = words.Text(lot.Because),
+        };
 
     // Offcuts are numbered from 1, in the order of the fabric's list.
     private static FabricFitAnswer Of(OffcutFit fit, AnswerWording words, LengthUnit unit) =>

@@ -138,6 +138,7 @@ internal static class Purposes
             order,
             fit,
             FitChanges.Missing(fit, cancellation),
+            FitChanges.SecondLots(fit, cancellation),
             FitChanges.Of(specified, fit, cancellation),
             LargestCushions.Of(order.Order, specified, cancellation)
         );

@@ -36,6 +36,12 @@ internal static class FabricIntake
         (Fraction along, Fraction across) = ReadShrinkage(fabric.Shrinkage, findings.Within(nameof(fabric.Shrinkage)));
         (SaleRule? sold, ItemPriceSpecification? price) = FabricPricing.Of(fabric, order, findings);
         ImmutableArray<OffcutSpecification> offcuts = OffcutIntake.Read(fabric.OnHand, fields[Width], purpose, findings);
+        // Where the motif is on a hide is seen by who lays it, and not known here.
+        if (repeat is not null && fabric.OnHand?.Any(offcut => offcut?.Points is not null) == true)
+        {
+            findings.Refuse(nameof(fabric.Repeat), "not-combinable", FabricTexts.HideWithRepeat);
+        }
+
         if (fields[Width] is not { } width || fields.Or(Selvedge, Length.Zero) is not { } selvedge)
         {
             return null;

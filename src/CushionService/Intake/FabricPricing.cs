@@ -6,8 +6,8 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Intake;
 
 /// <summary>How a fabric is sold and priced: by the order, or else by the price book, and in one unit.</summary>
-/// <remarks>The order's own sale and price come before those of the price book. Steps and minimums are in yards or metres, as the sale's
-/// unit says, and so are the ranges that are reported.</remarks>
+/// <remarks>The order's own sale and price come before those of the price book. Steps and minimums are in the sale's unit, and so are the
+/// ranges that are reported.</remarks>
 internal static class FabricPricing
 {
     private static readonly LengthField<Sale> Step = RecordForm<Sale>.Length(nameof(Sale.Step)),
@@ -26,14 +26,18 @@ internal static class FabricPricing
         ItemPriceSpecification? price = fabric.Price is { } written
             ? PriceIntake.OfFabric(written, order.Currency, findings.Within(nameof(fabric.Price)))
             : booked;
-        SaleRule? sold = fabric.Sold is { } sale ? Sold(sale, findings.Within(nameof(fabric.Sold))) : InBook(booked);
+        bool byWeight = (fabric.Sold?.Unit ?? booked?.Per) is SaleUnit.Kg or SaleUnit.Lb;
+        SaleRule? sold =
+            byWeight ? WeightSale.Of(fabric, booked, findings)
+            : fabric.Sold is { } sale ? Sold(sale, findings.Within(nameof(fabric.Sold)))
+            : InBook(booked);
         if (owned)
         {
             return (OwnedSale(fabric, sold, order), OwnedPrice(fabric, findings));
         }
 
         // An unknown price book may have what is missing: only its name is reported.
-        if (fabric.Sold is null && sold is null && (order.Order.PriceBook is null || order.Book is not null))
+        if (fabric.Sold is null && sold is null && !byWeight && (order.Order.PriceBook is null || order.Book is not null))
         {
             findings.Refuse(
                 nameof(fabric.Sold),
@@ -42,7 +46,7 @@ internal static class FabricPricing
             );
         }
 
-        UnitsAgree(fabric, fabric.Sold is { } own ? own.Unit : sold?.Unit, booked, order, findings);
+        UnitsAgree(fabric, fabric.Sold is { } own ? own.Unit : booked?.Per ?? sold?.Unit, booked, order, findings);
         return (sold, price);
     }
 
@@ -84,7 +88,7 @@ internal static class FabricPricing
         SaleUnit unit = sale.Unit ?? SaleUnit.Yd;
         Findings inUnit = findings.In(FabricTrade.LengthOf(unit));
         Fields<Sale> fields = RecordForm<Sale>.Read(sale, inUnit);
-        // Weight and area say nothing of how long a piece the shop cuts.
+        // Area says nothing of how long a piece the shop cuts.
         if (unit is not (SaleUnit.Yd or SaleUnit.M))
         {
             findings.Refuse(nameof(sale.Unit), "not-combinable", FabricTexts.SoldByLength);

@@ -27,8 +27,8 @@ internal static class LoosePieceIntake
     public static LoosePieceSpecification? Read(LoosePiece piece, int index, OrderContext order, Findings findings)
     {
         Fields<LoosePiece> fields = RecordForm<LoosePiece>.Read(piece, findings);
-        SizesApply(piece, findings);
-        ImmutableArray<Point>? corners = piece.Points is { } points ? Corners(points, findings) : [];
+        SizesApply(piece.Width, piece.Length, piece.Points is not null, findings);
+        ImmutableArray<Point>? corners = piece.Points is { } points ? Corners(points, MostCorners, findings) : [];
         // Which fabric is missing or unknown is reported with all names of fabrics.
         string? fabric = piece.Fabric ?? order.OnlyFabric;
         // The fields, the corners and the fabric must all have passed.
@@ -55,12 +55,11 @@ internal static class LoosePieceIntake
             : null;
     }
 
-    // A rectangle has a width and a length, a polygon has neither.
-    private static void SizesApply(LoosePiece piece, Findings findings)
+    /// <summary>A rectangle has a width and a length, a polygon has neither.</summary>
+    public static void SizesApply(Measure? width, Measure? length, bool polygon, Findings findings)
     {
-        bool polygon = piece.Points is not null;
-        Size(piece.Width is not null, nameof(piece.Width));
-        Size(piece.Length is not null, nameof(piece.Length));
+        Size(width is not null, nameof(LoosePiece.Width));
+        Size(length is not null, nameof(LoosePiece.Length));
 
         void Size(bool given, string field)
         {
@@ -75,13 +74,13 @@ internal static class LoosePieceIntake
         }
     }
 
-    // The corners of a polygon whose sides do not cross; null where they were refused.
-    private static ImmutableArray<Point>? Corners(IReadOnlyList<Corner> points, Findings findings)
+    /// <summary>The corners of a polygon whose sides do not cross; null where they were refused.</summary>
+    public static ImmutableArray<Point>? Corners(IReadOnlyList<Corner> points, int most, Findings findings)
     {
         ImmutableArray<Point>? corners = CornerIntake.Read(points, nameof(LoosePiece.Points), findings);
         // Crossing is looked for pair by pair, which takes the square of the number of corners.
         // A list beyond its limits is not drawn: its form has been refused.
-        if (corners is not { Length: <= MostCorners } drawn)
+        if (corners is not { } drawn || drawn.Length > most)
         {
             return null;
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Fabrics;
 
@@ -10,6 +11,9 @@ internal static class OffcutIntake
 {
     /// <summary>Offcuts of one fabric, each counted; more would keep a page waiting.</summary>
     private const int MostOffcuts = 50;
+
+    // What the contract takes at most for a hide.
+    private const int MostCorners = 200;
 
     private static readonly LengthField<Offcut> Width = RecordForm<Offcut>.Length(nameof(Offcut.Width)),
         OffcutLength = RecordForm<Offcut>.Length(nameof(Offcut.Length));
@@ -65,6 +69,14 @@ internal static class OffcutIntake
     private static OffcutSpecification? One(Offcut offcut, Length? fabric, Findings findings)
     {
         Fields<Offcut> fields = RecordForm<Offcut>.Read(offcut, findings);
+        LoosePieceIntake.SizesApply(offcut.Width, offcut.Length, offcut.Points is not null, findings);
+        if (offcut.Points is { } points)
+        {
+            return LoosePieceIntake.Corners(points, MostCorners, findings) is { } drawn && fields.IsSound
+                ? Hide(drawn, offcut.Lot, fabric, findings)
+                : null;
+        }
+
         // A width that is wrong by a digit would make every piece fit.
         if (fabric is { } whole && fields[Width] > whole)
         {
@@ -74,5 +86,20 @@ internal static class OffcutIntake
         return fields.IsSound && fields[Width] is { } width && fields[OffcutLength] is { } length
             ? new OffcutSpecification(width, length, offcut.Lot)
             : null;
+    }
+
+    // The box of the corners begins at zero, as a layout does; it is measured as a rectangle would be.
+    private static OffcutSpecification? Hide(ImmutableArray<Point> corners, string? lot, Length? fabric, Findings findings)
+    {
+        var low = new Point(corners.Min(corner => corner.X), corners.Min(corner => corner.Y));
+        ImmutableArray<Point> outline = [.. corners.Select(corner => corner.Moved(-low.X, -low.Y))];
+        (Length width, Length length) = (outline.Max(corner => corner.X), outline.Max(corner => corner.Y));
+        if (width > fabric)
+        {
+            findings.Refuse(nameof(Offcut.Points), "out-of-range", FabricTexts.OffcutTooWide(fabric.Value));
+            return null;
+        }
+
+        return new OffcutSpecification(width, length, lot) { Outline = outline };
     }
 }

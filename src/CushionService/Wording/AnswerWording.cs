@@ -26,6 +26,9 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
     public IReadOnlyList<ViolationAnswer> WarningsWith(ImmutableArray<Yardage> yardages) =>
         ViolationWording.Of(Unwise(yardages), language, unit);
 
+    /// <summary>A sentence in the reader's language.</summary>
+    public string Text(Message message) => _writer.Text(message);
+
     public QuoteAnswer Quote(Order order, Quote quote) =>
         new()
         {

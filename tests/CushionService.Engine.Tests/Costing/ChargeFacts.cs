@@ -178,7 +178,7 @@ public sealed class ChargeFacts
     // One yard of fabric for three cushions.
     private static Cost Price(CostingSpecification costing, params ImmutableArray<FreeLineSpecification> lines) =>
         Quote(
-            Order(KnifeEdge(8, 8, HandSewn) with { Quantity = 3 }, Priced with { Sold = Priced.Sold with { Minimum = In(36) } }) with
+            Order(KnifeEdge(8, 8, HandSewn) with { Quantity = 3 }, Priced with { Sold = new SaleRule(SaleUnit.Yd, In(4.5m), In(36)) }) with
             {
                 Currency = Dollars,
                 Costing = costing,

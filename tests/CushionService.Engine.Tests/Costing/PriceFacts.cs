@@ -27,7 +27,7 @@ public sealed class PriceFacts
         },
         Fabric with
         {
-            Sold = ByEighthYard with { Minimum = In(40.5m) },
+            Sold = new SaleRule(SaleUnit.Yd, In(4.5m), In(40.5m)),
             Price = At(24, SaleUnit.Yd),
         }
     ) with

@@ -90,7 +90,7 @@ public sealed class FabricSaleFacts
     public void The_line_tells_when_the_least_that_is_sold_decides() =>
         Assert.EndsWith(
             "up to the next 1/8 yd and the least that is sold: 1/2 yd",
-            Quote(Order(Fabric with { Sold = ByEighthYard with { Minimum = In(18) } }, Piece("patch", 1, 6, 6)))
+            Quote(Order(Fabric with { Sold = new SaleRule(SaleUnit.Yd, In(4.5m), In(18)) }, Piece("patch", 1, 6, 6)))
                 .Yardages[0]
                 .Because.ToString(),
             StringComparison.Ordinal

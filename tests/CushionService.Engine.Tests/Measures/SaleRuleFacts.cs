@@ -55,6 +55,38 @@ public sealed class SaleRuleFacts
         Assert.Equal(units, (double)sold.Numerator / (double)sold.Denominator, 1e-15);
     }
 
+    // 250 g/m² on 140 cm weigh 350 g a metre, 8 oz/yd² on 54 in 12 oz a yard: 3/4 lb (general mathematics; example 3 of the trade's figures
+    // has 12 oz/yd² on 54 in, 18 oz a yard). 8 oz/yd² are 271.2459 g/m², counted as 271.2.
+    [Theory]
+    [InlineData("129 cm", SaleUnit.Kg, "140 cm", "250", "0.01", "0", "0.46 kg")]
+    [InlineData("40 cm", SaleUnit.Kg, "140 cm", "250", "0.01", "0", "0.14 kg")]
+    [InlineData("40.0001 cm", SaleUnit.Kg, "140 cm", "250", "0.01", "0", "0.15 kg")]
+    [InlineData("40 cm", SaleUnit.Kg, "140 cm", "250", "1/3", "1/2", "2/3 kg")]
+    [InlineData("10 m", SaleUnit.Kg, "150 cm", "200", "0.5", "0", "3 kg")]
+    [InlineData("1 yd", SaleUnit.Lb, "54 in", "271.2", "0.01", "0", "0.75 lb")]
+    [InlineData("3 yd", SaleUnit.Lb, "54 in", "271.2", "1/4", "0", "2.25 lb")]
+    [InlineData("20000 in", SaleUnit.Lb, "240 in", "4999.9", "0.01", "0", "34135.35 lb")]
+    public void A_length_is_sold_by_its_weight(
+        string needed,
+        SaleUnit unit,
+        string width,
+        string grams,
+        string step,
+        string minimum,
+        string sold
+    )
+    {
+        var weight = new FabricWeight(decimal.Parse(grams), Read(width, LengthUnit.Inch));
+        var rule = SaleRule.ByWeight(unit, Quantity(step), Quantity(minimum), weight);
+        Length length = Read(needed, LengthUnit.Inch);
+
+        Assert.Equal(sold, rule.Text(rule.StepsFor(length)));
+        Assert.True(rule.Sell(length) >= length);
+        Assert.True(rule.Sell(length) - rule.Step < length || rule.StepsFor(length) == rule.LeastSteps);
+
+        static Fraction Quantity(string text) => FractionText.TryParse(text, out Fraction read) ? read : default;
+    }
+
     [Fact]
     public void As_many_steps_as_make_whole_units_are_whole_units()
     {

@@ -3,8 +3,6 @@ using System.Text.Json.Nodes;
 using CushionService.Grpc.V1;
 using CushionService.Tests.Hosting;
 using CushionService.Tests.Orders;
-using Google.Protobuf;
-using Google.Rpc;
 using Grpc.Core;
 
 namespace CushionService.Tests.BothDoors;
@@ -31,7 +29,7 @@ public sealed class BehaviourTests(RunningService service) : IClassFixture<Runni
             string language = Languages[number / 2 % Languages.Length];
             using HttpResponseMessage response = await service.PostInAsync(call, order.ToJsonString(), language);
             JsonObject rest = await response.JsonAsync();
-            (StatusCode status, JsonObject grpc) = await CallAsync(call, (Order)Wire.Message(order, Order.Descriptor), language);
+            (StatusCode status, JsonObject grpc) = await SecondDoor.CallAsync(service, call, order, language);
 
             Assert.Equal(response.StatusCode == HttpStatusCode.OK ? StatusCode.OK : StatusCode.InvalidArgument, status);
             JsonNode? expected =
@@ -52,33 +50,5 @@ public sealed class BehaviourTests(RunningService service) : IClassFixture<Runni
 
         Assert.True(JsonNode.DeepEquals(Wire.Plain(rest), Wire.Json(grpc)), $"REST: {rest}\ngRPC: {grpc}");
         Assert.NotEmpty(grpc.Constructions);
-    }
-
-    private async Task<(StatusCode Status, JsonObject Answer)> CallAsync(string call, Order order, string language)
-    {
-        Metadata headers = new() { { "accept-language", language } };
-        DateTime deadline = DateTime.UtcNow.AddSeconds(30);
-        try
-        {
-            IMessage answer = call switch
-            {
-                "validations" => await service.Calls.ValidateAsync(new() { Order = order }, headers, deadline),
-                "pieces" => await service.Calls.ListPiecesAsync(new() { Order = order }, headers, deadline),
-                "layouts" => await service.Calls.LayOutAsync(new() { Order = order }, headers, deadline),
-                "yardage" => await service.Calls.EstimateYardageAsync(new() { Order = order }, headers, deadline),
-                _ => await service.Calls.QuoteAsync(new() { Order = order }, headers, deadline),
-            };
-            return (StatusCode.OK, Wire.Json(answer));
-        }
-        catch (RpcException refused)
-        {
-            Google.Rpc.Status status = refused.GetRpcStatus()!;
-            ViolationList list = status.GetDetail<ViolationList>();
-            Assert.Equal(
-                list.Violations.Select(violation => (violation.Pointer, violation.Code, violation.Detail)),
-                status.GetDetail<BadRequest>().FieldViolations.Select(field => (field.Field, field.Reason, field.Description))
-            );
-            return (refused.StatusCode, Wire.Json(list));
-        }
     }
 }

@@ -14,6 +14,9 @@ public static class FabricTrade
     /// <summary>The step of a sale by the metre: 0.1 m (NIST Handbook 44, section 5.52).</summary>
     public static Length MetreStep { get; } = Length.From(0.1m, LengthUnit.Metre);
 
+    /// <summary>The step of a sale by weight that scales show: a hundredth of a kilogram or a pound (common practice, no source).</summary>
+    public static Fraction WeightStep { get; } = Fraction.Of(0.01m);
+
     /// <summary>The usual step of a unit of length.</summary>
     /// <param name="unit">Yards or metres.</param>
     public static Length StepOf(SaleUnit unit) => unit == SaleUnit.M ? MetreStep : YardStep;

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Specifications.Fabrics;
@@ -6,4 +8,9 @@ namespace CushionService.Engine.Specifications.Fabrics;
 /// <param name="Width">Across the fabric, above zero.</param>
 /// <param name="Length">Along the fabric, above zero.</param>
 /// <param name="Lot">The dye lot that it was cut from; null when unknown.</param>
-public readonly record struct OffcutSpecification(Length Width, Length Length, string? Lot = null);
+public sealed record OffcutSpecification(Length Width, Length Length, string? Lot = null)
+{
+    /// <summary>Corners of a simple polygon, counter-clockwise, within the width and length: a hide, or a panel that is no rectangle; empty
+    /// for a rectangle.</summary>
+    public ImmutableArray<Point> Outline { get; init; } = [];
+}

@@ -25,6 +25,10 @@ public sealed record FitAnswer
     /// piece.</summary>
     public required IReadOnlyList<MissingAnswer> Missing { get; init; }
 
+    /// <summary>For each fabric that is not enough, what to buy of another dye lot, with whole cushions from each lot; empty when all fits.
+    /// It is no less than what is missing, for pieces of one cushion are not divided.</summary>
+    public required IReadOnlyList<SecondLotAnswer> SecondLots { get; init; }
+
     /// <summary>Changes that would help, the smallest first, each tried; empty when all fits.</summary>
     public required IReadOnlyList<ChangeAnswer> Changes { get; init; }
 

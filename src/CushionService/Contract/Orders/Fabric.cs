@@ -53,6 +53,10 @@ public sealed record Fabric
     /// <summary>Whether it has a pile, as velvet and corduroy have; then it is one-way. Not when left out.</summary>
     public bool? Pile { get; init; }
 
+    /// <summary>What it weighs, in grams a square metre, selvedges and all; needed where it is sold by weight.</summary>
+    [NumberRange(10, 5000)]
+    public double? Weight { get; init; }
+
     /// <summary>Its price; the price book's when left out, and without one the cost leaves it out, saying so.</summary>
     public Price? Price { get; init; }
 

@@ -3,10 +3,10 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Contract.Orders;
 
-/// <summary>How a fabric is sold by length.</summary>
+/// <summary>How a fabric is sold: by length, or by weight, a length being cut and weighed.</summary>
 public sealed record Sale
 {
-    /// <summary>The unit of sale: yards or metres.</summary>
+    /// <summary>The unit of sale: yards, metres, or of a fabric whose weight is known pounds or kilograms.</summary>
     [Required]
     public SaleUnit? Unit { get; init; }
 
