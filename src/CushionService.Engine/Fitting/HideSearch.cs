@@ -9,7 +9,8 @@ namespace CushionService.Engine.Fitting;
 /// <summary>Lays pieces onto hides and panels of given outlines, one after another: each copy as low as it can lie, and then as far left,
 /// on the first hide that has room.</summary>
 /// <remarks>The bottom-left rule of Baker, Coffman and Rivest (1980), on outlines. Copies are tried in several orders, and the one that
-/// lays most is kept. A piece that is no rectangle is laid as the box round it, so that the layout may leave what a master would use.</remarks>
+/// lays most is kept. A piece that is no rectangle is laid as the box round it, so that the layout may leave what a master would
+/// use.</remarks>
 internal sealed class HideSearch(ImmutableArray<OffcutRoom> rooms, ImmutableArray<CutPiece> pieces, CancellationToken cancellation)
 {
     // Levels that are tried beside those of corners and of what lies there.

@@ -27,7 +27,7 @@ public sealed class SecondLotFacts
         Assert.Equal((decimal)sold, lot.Bought.Yardage.SoldUnits);
     }
 
-    // A face of 37 and one of 19 do not lie side by side. Beside the wide cushion's two rows of 19 in, 44 in leave 6: no face of the pillow.
+    // A face of 37 and one of 19 do not lie side by side. The wide cushion's two rows of 19 in leave 6 of 44: no face of the pillow.
     [Fact]
     public void A_cushion_is_not_divided_between_the_lots()
     {

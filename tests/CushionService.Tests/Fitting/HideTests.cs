@@ -77,8 +77,8 @@ public sealed class HideTests(RunningService service) : IClassFixture<RunningSer
         Assert.Equal("""[{"cushion":"pad","quantity":1}]""", lot["bought"]!.ToJsonString());
         Assert.Equal("""[{"piece":"pad/top","copies":1},{"piece":"pad/bottom","copies":1}]""", lot["pieces"]!.ToJsonString());
         Assert.Equal(
-            "Cut whole from what is on hand: 1 × Stool pad. 1 × Stool pad from 0.5 m of Ticking of another lot, since colours differ from lot "
-                + "to lot.",
+            "Cut whole from what is on hand: 1 × Stool pad. 1 × Stool pad from 0.5 m of Ticking of another lot, since colours differ from "
+                + "lot to lot.",
             Text("because")
         );
 
