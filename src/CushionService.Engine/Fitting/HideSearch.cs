@@ -11,8 +11,18 @@ namespace CushionService.Engine.Fitting;
 /// <remarks>The bottom-left rule of Baker, Coffman and Rivest (1980), on outlines. Copies are tried in several orders, and the one that
 /// lays most is kept. A piece that is no rectangle is laid as the box round it, so that the layout may leave what a master would
 /// use.</remarks>
-internal sealed class HideSearch(ImmutableArray<OffcutRoom> rooms, ImmutableArray<CutPiece> pieces, CancellationToken cancellation)
+internal sealed class HideSearch(
+    ImmutableArray<OffcutRoom> rooms,
+    ImmutableArray<CutPiece> pieces,
+    int sharedBy,
+    CancellationToken cancellation
+)
 {
+    // Sides and pieces that are looked at, over all orders: what a second holds, and never less than a few dozen pieces take.
+    private const long UsualSteps = 20_000_000;
+    private const long StepsAtThorough = 200_000_000;
+    private const long LeastSteps = 200_000;
+
     // Levels that are tried beside those of corners and of what lies there.
     private const int UsualRows = 60;
     private const int RowsAtThorough = 240;
@@ -25,6 +35,8 @@ internal sealed class HideSearch(ImmutableArray<OffcutRoom> rooms, ImmutableArra
         piece => Length.Max(piece.Width, piece.Length).Nanometres,
     ];
 
+    private long _steps;
+
     private readonly HideOutline[] _outlines = [.. rooms.Select(room => new HideOutline(room.Corners))];
 
     /// <summary>The best layout of each room that was found.</summary>
@@ -32,13 +44,14 @@ internal sealed class HideSearch(ImmutableArray<OffcutRoom> rooms, ImmutableArra
     public ImmutableArray<LaidPiece>[] Run(Effort effort)
     {
         int rows = effort >= Effort.Thorough ? RowsAtThorough : UsualRows;
+        _steps = Math.Max(LeastSteps, (effort >= Effort.Thorough ? StepsAtThorough : UsualSteps) / sharedBy);
         int[] small = [.. Enumerable.Range(0, rooms.Length).Where(i => !rooms[i].IsEmpty).OrderBy(i => rooms[i].Area.SquareNanometres)];
         List<LaidPiece>[] best = [];
         double most = -1;
         int copies = pieces.Sum(piece => piece.Quantity);
         foreach (int[] at in (int[][])[small, [.. small.Reverse()]])
         {
-            foreach (Func<CutPiece, double> order in Orders)
+            foreach (Func<CutPiece, double> order in _steps > 0 || best.Length == 0 ? Orders : [])
             {
                 List<LaidPiece>[] laid = Lay(pieces.OrderByDescending(order), at, rows);
                 double covered = laid.Sum(room => room.Sum(one => (double)one.Piece.Area.SquareNanometres));
@@ -58,17 +71,20 @@ internal sealed class HideSearch(ImmutableArray<OffcutRoom> rooms, ImmutableArra
         List<LaidPiece>[] laid = [.. rooms.Select(_ => new List<LaidPiece>())];
         foreach (CutPiece piece in ordered)
         {
-            for (var copy = 0; copy < piece.Quantity; copy++)
+            // A hide that has no room for a copy has none for the next.
+            int hide = 0;
+            for (var copy = 0; copy < piece.Quantity && hide < at.Length && _steps > 0; )
             {
                 cancellation.ThrowIfCancellationRequested();
-                LaidPiece? place = null;
-                int room = at.FirstOrDefault(i => (place = Place(piece, i, laid[i], rows)) is not null, -1);
-                if (room < 0)
+                if (Place(piece, at[hide], laid[at[hide]], rows) is { } place)
                 {
-                    break;
+                    laid[at[hide]].Add(place);
+                    copy++;
                 }
-
-                laid[room].Add(place!);
+                else
+                {
+                    hide++;
+                }
             }
         }
 
@@ -90,6 +106,7 @@ internal sealed class HideSearch(ImmutableArray<OffcutRoom> rooms, ImmutableArra
                     break;
                 }
 
+                _steps -= rooms[room].Corners.Length + laid.Count;
                 IEnumerable<(long, long)> taken = laid.Where(one => one.Y.Nanometres < y + height && y < (one.Y + one.Length).Nanometres)
                     .Select(one => (one.X.Nanometres, (one.X + one.Width).Nanometres));
                 foreach ((long from, _) in _outlines[room].Free(y, height, width, taken))

@@ -43,7 +43,7 @@ internal sealed class OffcutSearch(
     {
         if (rooms.Any(room => !room.Outline.IsEmpty))
         {
-            new HideSearch(rooms, pieces, cancellation).Run(effort).CopyTo(_laid, 0);
+            new HideSearch(rooms, pieces, sharedBy, cancellation).Run(effort).CopyTo(_laid, 0);
             return Unplaced().IsEmpty ? FitVerdict.Fits
                 : PiecesHaveRoom() ? FitVerdict.NotFound
                 : FitVerdict.Impossible;

@@ -9,7 +9,7 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Engine.Materials;
 
 /// <summary>The ready-made form that goes into a cushion.</summary>
-/// <param name="Stock">The stock; null where the order has no forms, and one of this size is bought.</param>
+/// <param name="Stock">The stock; null where the order has no such forms, and one of this size is bought.</param>
 /// <param name="Width">Its width as it lies in the cover; of a roll, its diameter.</param>
 /// <param name="Depth">Its depth as it lies in the cover; of a roll, its length.</param>
 /// <param name="Thickness">Its thickness; null for one that is sewn flat.</param>
@@ -19,7 +19,8 @@ namespace CushionService.Engine.Materials;
 public sealed record PillowForm(StockSpecification? Stock, Length Width, Length Depth, Length? Thickness, bool Fits)
 {
     /// <summary>The form of a cushion that is filled with one: the stock that it names, the size that it names, or else the first in
-    /// stock that fits by the rule. Where none fits, the one that is least off.</summary>
+    /// stock that fits by the rule. Where none fits, the one that is least off, unless it is smaller than its cover or as much too large as
+    /// the largest may be larger.</summary>
     /// <param name="cushion">A cushion with a form.</param>
     /// <param name="stocks">What the shop stocks, forms among it.</param>
     public static PillowForm For(CushionSpecification cushion, IEnumerable<StockSpecification> stocks)
@@ -38,7 +39,7 @@ public sealed record PillowForm(StockSpecification? Stock, Length Width, Length 
                 .Where(form => HasShape(form, cushion))
                 .Select(form => Lying(form, cushion, asked))
                 .OfType<PillowForm>()
-                .Where(form => asked.Width is null || (form.Width == asked.Width && form.Depth == asked.Depth)),
+                .Where(form => asked.Width is null ? form.MayServe(cushion) : form.Width == asked.Width && form.Depth == asked.Depth),
         ];
         // Sorting is stable: of equals, the first in the order's list.
         return lying.OrderBy(form => form.Misfit(cushion)).ThenBy(form => form.Distance(cushion)).FirstOrDefault()
@@ -54,6 +55,12 @@ public sealed record PillowForm(StockSpecification? Stock, Length Width, Length 
     /// <summary>The finished sides of a cover that a form fills: its width and depth, or a bolster's diameter and length.</summary>
     public static (Length Width, Length Depth) Cover(CushionSpecification cushion) =>
         cushion.Construction == Construction.Bolster ? (cushion.Width, cushion.Length) : (cushion.Width, cushion.Depth);
+
+    /// <summary>Whether a stock that is named is round and its cover is not, or the other way about; a roll is neither.</summary>
+    public bool IsOfOtherShape(CushionSpecification cushion) =>
+        Stock is { Length: null } stock
+        && cushion.Construction != Construction.Bolster
+        && cushion.Outline is CircleOutline != stock.Diameter is not null;
 
     // Whether it is round as the cover is, or has corners, and a height where the cover has a boxing.
     private static bool HasShape(StockSpecification form, CushionSpecification cushion) =>
@@ -105,6 +112,15 @@ public sealed record PillowForm(StockSpecification? Stock, Length Width, Length 
     {
         (Length least, Length most) = Oversize(side, cushion.Practice.Fills);
         return cushion.Fill!.Fullness == Fullness.Plump ? most : least;
+    }
+
+    // Whether it fills its cover, if too tightly.
+    private bool MayServe(CushionSpecification cushion)
+    {
+        (Length width, Length depth) = Cover(cushion);
+        return May(Width, width) && May(Depth, depth);
+
+        bool May(Length form, Length side) => form >= side && form <= side + 2 * Oversize(side, cushion.Practice.Fills).Most;
     }
 
     // How far it is from what the rule allows, both ways together. A form that is smaller than its cover leaves the corners empty, which

@@ -74,6 +74,15 @@ public static class StockFaults
             return new Violation($"{cushion.Pointer}/fill", "not-stocked", StockFaultTexts.FormNotStocked(form.Width, form.Depth));
         }
 
+        if (form.IsOfOtherShape(cushion))
+        {
+            return new Violation(
+                $"{cushion.Pointer}/fill",
+                "form-size",
+                StockFaultTexts.FormShape(cushion.Name, form.Stock!.Name, form.Stock.Diameter is not null)
+            );
+        }
+
         (Length width, Length depth) = PillowForm.Cover(cushion);
         (Length least, Length most) = PillowForm.Oversize(Length.Min(width, depth), cushion.Practice.Fills);
         return form.Fits

@@ -49,11 +49,15 @@ internal static class FitChanges
         foreach (OffcutFit lacking in fit.Fabrics.Where(one => one.Verdict != FitVerdict.Fits))
         {
             FabricSpecification fabric = specified.Fabrics.First(one => one.Id == lacking.Fabric.Id);
-            int unplaced = Copies(fit, fabric.Id);
+            Length? asItIs = Sold(fit, fabric.Id, cancellation);
             foreach (ChangedOrder change in ChangedOrder.Of(GrainTrials.Of(specified)[0], fabric))
             {
                 Fit tried = Fit.Of(change.Order, [], Effort.Quick, Sharing, cancellation);
-                if ((Copies(tried, fabric.Id) < unplaced && CanBeBought(tried)) || tried.Verdict == FitVerdict.Fits)
+                // What cannot be bought as it is, for a piece is wider than its fabric, is helped by whatever makes it narrower.
+                if (
+                    tried.Verdict == FitVerdict.Fits
+                    || (CanBeBought(tried) && Sold(tried, fabric.Id, cancellation) is { } less && !(less >= asItIs))
+                )
                 {
                     changes.Add(
                         new ChangeAnswer
@@ -75,8 +79,11 @@ internal static class FitChanges
     private static bool CanBeBought(Fit tried) =>
         tried.Fabrics.All(one => one.Unplaced.All(rest => FabricNesting.Fits(one.Fabric with { OnHand = [] }, rest.Piece)));
 
-    private static int Copies(Fit fit, string fabric) =>
-        fit.Fabrics.Where(one => one.Fabric.Id == fabric).Sum(one => one.Unplaced.Sum(rest => rest.Copies));
+    // What is bought of a fabric for what found no place; null where no length of it would do.
+    private static Length? Sold(Fit fit, string fabric, CancellationToken cancellation) =>
+        fit.Fabrics.All(one => one.Fabric.Id != fabric || one.Unplaced.IsEmpty)
+            ? Length.Zero
+            : Shortfalls(fit, cancellation).FirstOrDefault(missing => missing.Fabric.Id == fabric)?.Yardage.Sold;
 
     // What has no place, and the fabric of undersides that the order did not buy before.
     private static IEnumerable<FabricShortfall> Bought(

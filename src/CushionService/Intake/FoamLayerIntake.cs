@@ -114,7 +114,8 @@ internal static class FoamLayerIntake
         decimal?[] firmness = [.. layers.Select(layer => order.Stock(layer?.Stock)?.Firmness)];
         for (int i = 1; i < firmness.Length; i++)
         {
-            if (firmness[i - 1] > firmness[i])
+            // A core between softer layers is made to be turned over: what is sat on gives way on either side.
+            if (firmness[i - 1] > firmness[i] && !firmness[..(i - 1)].Any(above => above <= firmness[i]))
             {
                 findings.Warn($"{nameof(Fill.Layers)}[{i}]", "firm-above-soft", StockTexts.FirmAboveSoft);
                 return;

@@ -34,14 +34,13 @@ internal static class ChangeWording
     private static IEnumerable<Message> Lengths(Alternative alternative) =>
         alternative
             .Quotes.SelectMany(quote => quote.Yardages)
-            .GroupBy(yardage => (yardage.Layout.Fabric.Name, yardage.Layout.Fabric.Sold.LengthUnit))
+            .GroupBy(yardage => (yardage.Layout.Fabric.Name, yardage.Layout.Fabric.Sold.Unit))
             .Select(fabric =>
-            {
-                Length sold = fabric.Aggregate(Length.Zero, (sum, yardage) => sum + yardage.Sold);
-                Fraction units = Fraction.Of(sold.Nanometres, Length.From(1, fabric.Key.LengthUnit).Nanometres);
-                SaleUnit unit = fabric.Key.LengthUnit == LengthUnit.Yard ? SaleUnit.Yd : SaleUnit.M;
-                return ChangeTexts.LengthOf(new SaleAmount(units, unit), fabric.Key.Name);
-            });
+                ChangeTexts.LengthOf(
+                    new SaleAmount(fabric.Aggregate(Fraction.Of(0, 1), (sum, yardage) => sum + yardage.SoldAmount.Units), fabric.Key.Unit),
+                    fabric.Key.Name
+                )
+            );
 
     private static Message Instead(Alternative asGiven, Alternative tried)
     {

@@ -45,7 +45,7 @@ public sealed class FormFacts
     [InlineData(18, 11, Fullness.Medium, "12x20", true, Sources.Practice)]
     [InlineData(12, 22, Fullness.Medium, "14x24", true, Sources.Practice)]
     [InlineData(13, 35, Fullness.Medium, "14x36", true, Sources.Practice)]
-    [InlineData(30, 30, Fullness.Medium, "26", false, Sources.Practice)]
+    [InlineData(19, 19, Fullness.Medium, "20", true, Sources.Practice)]
     public void A_form_is_1_to_2_inches_larger_than_its_cover(
         int width,
         int depth,
@@ -58,6 +58,36 @@ public sealed class FormFacts
         var chosen = PillowForm.For(Pillow(width, depth, fullness), Shop);
 
         Assert.Equal((form, fits), (chosen.Stock!.Id, chosen.Fits));
+    }
+
+    // Sources.Practice: the largest form is 26 in, the longest 14 by 36; a cover of 20 by 40 would be half empty, one of 6 burst.
+    [Theory]
+    [InlineData(30, 30)]
+    [InlineData(20, 40)]
+    [InlineData(6, 6)]
+    public void Where_no_form_fills_its_cover_one_is_made_to_size(int width, int depth)
+    {
+        OrderSpecification order = Order(Pillow(width, depth, Fullness.Medium)) with { Stocks = [.. Shop] };
+
+        Assert.Null(PillowForm.For(order.Cushions[0], Shop).Stock);
+        Assert.Equal(["not-stocked"], StockFaults.Warnings(order).Select(fault => fault.Code));
+    }
+
+    [Theory]
+    [InlineData("round-16", false, "Form round-16 is round, and the cover of seat has corners that it leaves empty.")]
+    [InlineData("16", true, "Form 16 has corners, and the cover of seat is round.")]
+    public void A_form_of_another_shape_than_its_cover_is_named_with_a_warning(string form, bool round, string says)
+    {
+        CushionSpecification pillow = Pillow(15, 15, Fullness.Medium);
+        pillow = pillow with
+        {
+            Outline = round ? new CircleOutline(In(15)) : pillow.Outline,
+            Fill = pillow.Fill! with { Form = new FormSpecification(form, null, null, null) },
+        };
+        Violation fault = StockFaults.Warnings(Order(pillow) with { Stocks = [.. Shop] }).Single();
+
+        Assert.Equal("form-size", fault.Code);
+        Assert.StartsWith(says, fault.Detail.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -34,6 +34,19 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
         );
     }
 
+    // A step of 0.01 where none is given; what is laid weighs its length × 54 in × 300 g/m².
+    [Fact]
+    public async Task Fabric_by_weight_is_estimated_by_weight()
+    {
+        using HttpResponseMessage response = await GetAsync(Pad + "&fabricSoldUnit=kg&fabricWeight=300");
+        JsonObject estimate = await response.JsonAsync();
+        double kilograms = estimate["soldLength"]!.GetValue<double>(),
+            needed = estimate["layoutLength"]!.GetValue<double>() * 0.0254 * 54 * 0.0254 * 0.3;
+
+        Assert.Equal("kg", estimate["soldUnit"]!.GetValue<string>());
+        Assert.Equal(Math.Ceiling(needed * 100) / 100, kilograms, 6);
+    }
+
     [Theory]
     [InlineData("width=44.0")]
     [InlineData("width=44 in")]

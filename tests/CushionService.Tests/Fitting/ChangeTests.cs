@@ -63,6 +63,23 @@ public sealed class ChangeTests
         Assert.Contains(FormattableString.Invariant($"for {20 * joined.SoldLength:0.00} USD"), detail, StringComparison.Ordinal);
     }
 
+    // A face of 61 on fabric 54 wide cannot be bought for; joined it can, though there are more pieces that find no place then.
+    [Fact]
+    public void Joins_help_a_face_that_is_wider_than_the_fabric_on_hand()
+    {
+        JsonNode wide = JsonNode.Parse(Bench)!;
+        wide["cushions"]![0]!["outline"]!["width"] = 60;
+        wide["fabrics"]![0]!["onHand"]![0]!["length"] = 30;
+        FitAnswer fit = Fit(wide);
+
+        Assert.Empty(fit.Missing);
+        Assert.Empty(fit.SecondLots);
+        ChangeAnswer joins = fit.Changes.Single(change => change.Change == FabricChange.AllowJoins);
+        Assert.False(joins.Fits);
+        wide["cushions"]![0]!["faceJoins"] = "allow";
+        Assert.Equal(Assert.Single(Fit(wide).Missing).SoldLength, Assert.Single(joins.Missing).SoldLength);
+    }
+
     private static FitAnswer Fit(JsonNode order) => Handle(order, Purposes.Fit).Answer!;
 
     private static Outcome<T> Handle<T>(JsonNode order, Purpose<T> purpose)

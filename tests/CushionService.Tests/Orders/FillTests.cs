@@ -45,6 +45,34 @@ public sealed class FillTests
                 .Violations.Select(SampleOrder.Written)
         );
 
+    // Sampled thickness 3: soft over firm is the rule; a firm core between soft layers is made to be turned over (common practice, no source).
+    [Theory]
+    [InlineData("soft 1, firm 2", "")]
+    [InlineData("firm 2, soft 1", "/cushions/0/fill/layers/1 firm-above-soft")]
+    [InlineData("soft 1, firm 1, soft 1", "")]
+    [InlineData("middle 1, firm 1, soft 1", "/cushions/0/fill/layers/2 firm-above-soft")]
+    [InlineData("soft 1, middle 1, firm 1", "")]
+    public void Firm_foam_on_softer_foam_is_named_unless_soft_foam_lies_on_it(string layers, string warning)
+    {
+        string written = string.Join(
+            ", ",
+            layers.Split(", ").Select(layer => $$"""{ "stock": "{{layer.Split(' ')[0]}}", "thickness": {{layer.Split(' ')[1]}} }""")
+        );
+        ValidationAnswer answer = SampleOrder.Validate(
+            $$"""
+            { "/stocks": [{ "id": "soft", "kind": "foam", "firmness": 80 }, { "id": "middle", "kind": "foam", "firmness": 120 },
+                { "id": "firm", "kind": "foam", "firmness": 180 }],
+              "/cushions/0/fill": { "kind": "foam", "layers": [{{written}}] } }
+            """
+        );
+
+        Assert.Empty(answer.Violations);
+        Assert.Equal(
+            warning,
+            string.Join(' ', answer.Warnings.Where(one => one.Code == "firm-above-soft").Select(one => $"{one.Pointer} {one.Code}"))
+        );
+    }
+
     [Theory]
     [InlineData("""{ "/cushions/0/fill": { "kind": "foam", "fullness": "plump" } }""", "/cushions/0/fill/fullness not-applicable")]
     [InlineData("""{ "/cushions/0/fill": { "kind": "foam", "weight": 1 } }""", "/cushions/0/fill/weight not-applicable")]
@@ -61,7 +89,10 @@ public sealed class FillTests
     [Theory]
     [InlineData("""{ "kind": "form" }""", "[]", "")]
     [InlineData("""{ "kind": "form", "width": 20 }""", """[{ "id": "a", "kind": "form", "width": 18, "depth": 18 }]""", " not-stocked")]
-    [InlineData("""{ "kind": "form" }""", """[{ "id": "a", "kind": "form", "width": 16, "depth": 16 }]""", " form-size")]
+    [InlineData("""{ "kind": "form" }""", """[{ "id": "a", "kind": "form", "width": 16, "depth": 16 }]""", " not-stocked")]
+    [InlineData("""{ "kind": "form" }""", """[{ "id": "a", "kind": "form", "width": 21, "depth": 21 }]""", " form-size")]
+    [InlineData("""{ "kind": "form", "stock": "a" }""", """[{ "id": "a", "kind": "form", "width": 16, "depth": 16 }]""", " form-size")]
+    [InlineData("""{ "kind": "form", "stock": "a" }""", """[{ "id": "a", "kind": "form", "diameter": 20 }]""", " form-size")]
     [InlineData("""{ "kind": "form", "width": 18 }""", "[]", " form-size")]
     public void A_form_that_does_not_fit_its_cover_is_warned_of(string fill, string stocks, string warning) =>
         Assert.Equal(

@@ -1,4 +1,7 @@
+using System.Text;
 using System.Text.Json.Nodes;
+using CushionService.Desk;
+using CushionService.Json;
 using CushionService.Tests.Orders.Covers;
 
 namespace CushionService.Tests.Orders;
@@ -38,6 +41,28 @@ public sealed class WeightSaleTests
         Assert.Equal(0.2296, Number("waste"), 4);
 
         double Number(string name) => line[name]!.GetValue<double>();
+    }
+
+    // Four pads of 45, faces of 48: two side by side, 4 × 48 = 192 cm. By the metre 2 m at 24.00; by weight 1.40 × 1.92 × 300 = 806.4 g, up
+    // to 0.85 kg at 30.00: 48.00 − 25.50 = 22.50 less.
+    [Fact]
+    public void A_comparison_tells_kilograms_beside_metres()
+    {
+        const string Order = """
+            { "units": "cm", "currency": "EUR", "effort": "standard",
+              "cushions": [ { "id": "pad", "quantity": 4, "construction": "knife-edge",
+                "outline": { "kind": "rectangle", "width": 45, "depth": 45 }, "closure": { "kind": "hand-sewn" } } ],
+              "fabrics": [ { "id": "main", "width": 140, "shrinkage": { "length": 0 }, "sold": { "unit": "m", "step": 0.1 },
+                "price": { "amount": "24.00", "per": "m" } } ],
+              "candidates": [ { "fabric": "main", "options": [ { "id": "felt", "width": 140, "weight": 300, "shrinkage": { "length": 0 },
+                "sold": { "unit": "kg", "step": 0.05 }, "price": { "amount": "30.00", "per": "kg" } } ] } ] }
+            """;
+        string change = new OrderDesk()
+            .Handle(OrderText.Parse(Encoding.UTF8.GetBytes(Order)), Purposes.Comparison, CancellationToken.None)
+            .Answer!.Options[0]
+            .Change;
+
+        Assert.EndsWith(": 0.85 kg of main instead of 2 m of main, 22.50 EUR less", change, StringComparison.Ordinal);
     }
 
     [Theory]

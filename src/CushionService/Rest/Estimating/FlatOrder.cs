@@ -102,7 +102,15 @@ internal sealed class FlatOrder
         bool metric = this["units"] is "cm" or "mm";
         _values.TryAdd("effort", "quick");
         _values.TryAdd("fabricSoldUnit", metric ? "m" : "yd");
-        _values.TryAdd("fabricSoldStep", this["fabricSoldUnit"] == "m" ? "0.1" : "1/8");
+        _values.TryAdd(
+            "fabricSoldStep",
+            this["fabricSoldUnit"] switch
+            {
+                "m" => "0.1",
+                "kg" or "lb" => "0.01",
+                _ => "1/8",
+            }
+        );
         if (Words<Construction>.Named(this["construction"] ?? "") is { } construction)
         {
             ImmutableArray<ClosureOffer> offers = ConstructionRegistry.Of(construction).Offer.Closures;
