@@ -45,7 +45,8 @@ public sealed class FillTests
                 .Violations.Select(SampleOrder.Written)
         );
 
-    // Sampled thickness 3: soft over firm is the rule; a firm core between soft layers is made to be turned over (common practice, no source).
+    // The sample is 3 in thick. Soft over firm is the rule; a firm core between soft layers is to be turned over (common practice, no
+    // source).
     [Theory]
     [InlineData("soft 1, firm 2", "")]
     [InlineData("firm 2, soft 1", "/cushions/0/fill/layers/1 firm-above-soft")]
