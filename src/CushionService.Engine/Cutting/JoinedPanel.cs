@@ -79,15 +79,34 @@ internal sealed class JoinedPanel
     /// <remarks>Seams of the whole panel name the edges of its parts instead.</remarks>
     public Pattern In(Pattern pattern)
     {
+        bool Names(ImmutableArray<EdgeRef> refs)
+        {
+            foreach (EdgeRef edge in refs)
+            {
+                if (edge.Part == _whole.Part)
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+
+        // Most seams are not of this panel, and stay as they are.
         ImmutableArray<EdgeRef> Now(ImmutableArray<EdgeRef> refs) =>
-            [.. refs.SelectMany(edge => edge.Part == _whole.Part ? _edges[edge.Edge] : [edge])];
+            Names(refs) ? [.. refs.SelectMany(edge => edge.Part == _whole.Part ? _edges[edge.Edge] : [edge])] : refs;
         IEnumerable<Seam> joins = Parts.Zip(
             Parts.Skip(1),
             (left, right) => new Seam(SeamKind.StripJoin, new EdgeRef(left.Part, EdgeName.End), new EdgeRef(right.Part, EdgeName.Start))
         );
         return new Pattern(
             [.. pattern.Panels.SelectMany(panel => panel.Part == _whole.Part ? Parts : [panel])],
-            [.. joins, .. pattern.Seams.Select(joined => joined with { One = Now(joined.One), Other = Now(joined.Other) })]
+            [
+                .. joins,
+                .. pattern.Seams.Select(joined =>
+                    Names(joined.One) || Names(joined.Other) ? joined with { One = Now(joined.One), Other = Now(joined.Other) } : joined
+                ),
+            ]
         );
     }
 

@@ -30,11 +30,14 @@ internal static class FillWork
     private static IEnumerable<Work> Foam(CoverPlan plan, FillSpecification fill)
     {
         var cut = new State(StateKind.Made);
-        yield return new Work(IsBuiltUp(fill) ? CutLayers(plan) : Cut(plan.Cushion, fill.Oversize)).Making(cut);
+        Work cutting = new Work(IsBuiltUp(fill) ? CutLayers(plan) : Cut(plan, fill.Oversize)).Making(cut);
+        // A slope is sawn through all layers, so they are glued before.
+        bool slopes = plan.Cushion.Construction == Construction.Wedge;
+        yield return slopes ? cutting.After(Block) : cutting;
         // Each block is whole before it is glued to the next.
         if (Sheets(plan) is { } sheets)
         {
-            yield return new Work(sheets).After(cut).Making(Block);
+            yield return (slopes ? new Work(sheets) : new Work(sheets).After(cut)).Making(Block);
         }
 
         if (FoamBuildUp.Joints(plan.Cushion) is > 0 and var joints)
@@ -84,9 +87,11 @@ internal static class FillWork
                 continue;
             }
 
-            FoamBlock block = FoamBlock.Of(layer, paired: false).First();
-            high = Math.Max(high, stock.Thickness is { } thickness ? block.Layers(thickness) : 1);
-            parts = Math.Max(parts, stock is { Width: { } width, Length: { } length } ? block.PartsOn(width, length).Count : 1);
+            foreach (FoamBlock block in FoamBlock.Of(layer, stock.Width is not null, stock.Thickness))
+            {
+                high = Math.Max(high, stock.Thickness is { } thickness ? block.Layers(thickness) : 1);
+                parts = Math.Max(parts, stock is { Width: { } width, Length: { } length } ? block.PartsOn(width, length).Count : 1);
+            }
         }
 
         return high > 1 || parts > 1 ? StepTexts.GlueSheets(high, parts) : null;
@@ -94,15 +99,18 @@ internal static class FillWork
 
     // Foam is cut larger than the cover by what the order says, so that it fills the cover out (common practice, no source); the thickness
     // stays as it is.
-    private static Message Cut(CushionSpecification cushion, Length more) =>
-        cushion.Construction switch
+    private static Message Cut(CoverPlan plan, Length more)
+    {
+        CushionSpecification cushion = plan.Cushion;
+        return cushion.Construction switch
         {
             Construction.Bolster => StepTexts.CutFoamRoll(cushion.Outline.Kind, cushion.Width + more, cushion.Length),
             Construction.Wedge => StepTexts.CutFoamWedge(
                 cushion.Width + more,
                 cushion.Depth + more,
                 cushion.Thickness,
-                cushion.FrontThickness
+                cushion.FrontThickness,
+                Pair(plan)?.Height
             ),
             _ => StepTexts.CutFoam(
                 cushion.Outline.Kind,
@@ -112,6 +120,13 @@ internal static class FillWork
                 cushion.Construction == Construction.Waterfall && cushion.Front != FrontShape.Square
             ),
         };
+    }
+
+    // The block that two wedges are sawn from; null where each has its own.
+    private static FoamBlock? Pair(CoverPlan plan) =>
+        plan.Stocks.FirstOrDefault(stock => stock.Id == plan.Cushion.Fill!.Item) is { Kind: MaterialKind.Foam, Width: not null } stock
+            ? FoamBlock.Of(plan.Cushion, paired: true, stock.Thickness).FirstOrDefault(block => block.Makes == 2)
+            : null;
 
     // A cover is filled right side out, with what is stitched through it done, and before its opening is closed.
     private static Work Put(Message text) =>

@@ -26,9 +26,11 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
 
     /// <summary>The blocks of a cushion line that is filled with foam. A bolster lies on its side.</summary>
     /// <param name="cushion">The cushion.</param>
-    /// <param name="paired">Whether two wedges come from one block as high as front and back together, cut along the slope (common
+    /// <param name="paired">Whether two wedges may come from one block as high as front and back together, cut along the slope (common
     /// practice, no source).</param>
-    public static IEnumerable<FoamBlock> Of(CushionSpecification cushion, bool paired)
+    /// <param name="sheet">Thickness of the sheets that blocks are glued from: then wedges are paired only where that takes fewer layers;
+    /// null where it is not known.</param>
+    public static IEnumerable<FoamBlock> Of(CushionSpecification cushion, bool paired, Length? sheet = null)
     {
         Length over = cushion.Fill!.Oversize;
         Length width = cushion.Width + over,
@@ -37,7 +39,7 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
         {
             yield return new FoamBlock(cushion, width, cushion.Length + over, cushion.Depth, cushion.Quantity, 1);
         }
-        else if (cushion.Construction != Construction.Wedge || !paired)
+        else if (cushion.Construction != Construction.Wedge || !paired || !SavesLayers(cushion, sheet))
         {
             yield return new FoamBlock(cushion, width, depth, cushion.Thickness, cushion.Quantity, 1);
         }
@@ -55,13 +57,18 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
         }
     }
 
+    private static bool SavesLayers(CushionSpecification wedge, Length? sheet) =>
+        sheet is not { } layer || LayersIn(wedge.Thickness + wedge.FrontThickness, layer) < 2 * LayersIn(wedge.Thickness, layer);
+
+    private static int LayersIn(Length height, Length layer) => (int)((height.Nanometres + layer.Nanometres - 1) / layer.Nanometres);
+
     /// <summary>What the fill of one cushion weighs; less than its block where that is sawn to a roll or a slope.</summary>
     public static Mass Weight(CushionSpecification cushion, decimal kilogramsPerCubicMetre) =>
         ConstructionRegistry.Of(cushion.Construction).Block(cushion, cushion.Fill!.Oversize).At(kilogramsPerCubicMetre);
 
     /// <summary>How many layers of a stock make one block; the last is slit where they would come out higher.</summary>
     /// <param name="layer">Thickness of the stock, above zero.</param>
-    public int Layers(Length layer) => (int)((Height.Nanometres + layer.Nanometres - 1) / layer.Nanometres);
+    public int Layers(Length layer) => LayersIn(Height, layer);
 
     /// <summary>Square millimetres of adhesive in all blocks: both faces of each joint between layers (common practice, no
     /// source).</summary>

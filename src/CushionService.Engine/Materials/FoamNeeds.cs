@@ -31,7 +31,7 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
             StockSpecification stock = stocked.Key;
             var sheets = FoamSheets.Of(
                 stock,
-                [.. stocked.SelectMany(cushion => FoamBlock.Of(cushion, paired: true))],
+                [.. stocked.SelectMany(cushion => FoamBlock.Of(cushion, paired: true, stock.Thickness))],
                 order.Workroom.Kerf,
                 order.Effort,
                 cancellation
@@ -53,7 +53,7 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
         bool sheets = InSheets(cushion),
             byMass = !sheets && weight is not null && shop.IsSoldBy(fill.Item, stock, SaleUnit.Lb, SaleUnit.Kg),
             byArea = !sheets && stock?.Thickness is not null && shop.IsSoldBy(fill.Item, stock, SaleUnit.SqYd, SaleUnit.SqM);
-        foreach (FoamBlock block in FoamBlock.Of(cushion, sheets))
+        foreach (FoamBlock block in FoamBlock.Of(cushion, sheets, stock?.Thickness))
         {
             int layers = stock?.Thickness is { } layer ? block.Layers(layer) : 1;
             FoamCut cut = block.Cut(layers, stock?.Thickness);
@@ -105,7 +105,7 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
     private IEnumerable<Need> Glue(CushionSpecification cushion)
     {
         StockSpecification? stock = StockOf(cushion);
-        foreach (FoamBlock block in stock is null ? [] : FoamBlock.Of(cushion, InSheets(cushion)))
+        foreach (FoamBlock block in stock is null ? [] : FoamBlock.Of(cushion, InSheets(cushion), stock.Thickness))
         {
             int joints = stock!.Thickness is { } layer ? block.Layers(layer) - 1 : 0;
             if (joints > 0)

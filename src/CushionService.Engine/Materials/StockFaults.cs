@@ -24,7 +24,8 @@ public static class StockFaults
             shop ??= new Shop(order);
             if (
                 shop.Named(cushion.Fill!.Item, MaterialKind.Foam) is { Width: { } width, Length: { } length } stock
-                && FoamBlock.Of(cushion, paired: true).FirstOrDefault(block => block.PartsOn(width, length).Count > 1) is { } block
+                && FoamBlock.Of(cushion, paired: true, stock.Thickness).FirstOrDefault(block => block.PartsOn(width, length).Count > 1)
+                    is { } block
             )
             {
                 yield return new Violation(

@@ -11,8 +11,10 @@ namespace CushionService.Nesting.Rectangles;
 /// and exact search on the rung below.</summary>
 internal static class StripSearch
 {
-    // Of all steps, one in this many goes to lengths between those that can be bought.
+    // Of all steps, one in this many goes to lengths between those that can be bought; nothing does where that is fewer than so many to a
+    // copy, as at quick: they would find little, and take longer than the length to buy has.
     private const int LeftOverPart = 16;
+    private const long LeastToACopy = 5_000;
 
     /// <summary>Searches until the layout is sold as the bound is, or the steps are spent.</summary>
     /// <param name="set">All copies.</param>
@@ -80,7 +82,7 @@ internal static class StripSearch
         }
 
         // What is sold as short as can be may still be laid shorter, for the sake of what is left over.
-        if (layouts.Length <= bound.Goal)
+        if (layouts.Length <= bound.Goal && budget.Limit / LeftOverPart >= LeastToACopy * set.Copies)
         {
             layouts.Shorten(bound.Length, Math.Min(budget.Limit / LeftOverPart, budget.Limit - budget.Spent));
         }

@@ -56,7 +56,7 @@ public sealed class ConstructionStepFacts
             "stitch the hem",
             "zipper",
             "Close the zipper",
-            "Once it is filled, tie body"
+            "Once it is filled, wind cord round body"
         );
     }
 
@@ -315,7 +315,7 @@ public sealed class ConstructionStepFacts
             sweet,
             "beyond both ends of the zipper, right sides together, 20 in in all with 3/4 in seams",
             "closure edges of body under",
-            "tie body"
+            "wind cord round body"
         );
     }
 

@@ -113,6 +113,23 @@ public sealed class FoamFacts
     }
 
     [Theory]
+    [InlineData(7, 3.5, 3, 1)] // 10 1/2 are four layers, and 7 are three: four beat six
+    [InlineData(2.75, 1.5, 3, 0)] // 4 1/4 are two layers, as two wedges of one each, which need no glue
+    [InlineData(2, 1, 3, 1)] // both in one layer
+    public void Wedges_are_paired_where_that_takes_fewer_layers(double back, double front, double sheet, int pairs)
+    {
+        // Sources.Practice.
+        CushionSpecification wedge = Seat(24, 20, (decimal)back) with
+        {
+            Construction = Construction.Wedge,
+            FrontThickness = In((decimal)front),
+            Quantity = 2,
+        };
+
+        Assert.Equal(pairs, FoamBlock.Of(wedge, paired: true, In((decimal)sheet)).Count(block => block.Makes == 2));
+    }
+
+    [Theory]
     [InlineData(24.25, 30, "24 1/4 in × 30 in", "24 1/4 in × 15 in", 24.25)]
     [InlineData(100, 18, "100 in × 18 in", "50 in × 18 in", 18)]
     public void Foam_larger_than_its_sheet_is_glued_from_parts_and_said(double width, double depth, string size, string part, double joint)

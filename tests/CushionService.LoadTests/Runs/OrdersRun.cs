@@ -57,7 +57,7 @@ internal static class OrdersRun
                             cover.Quote.Yardages.Sum(yardage => yardage.Layout.Steps) / 1e6
                         )
                     );
-                    foreach (string fault in CoverChecks.Faults(cover))
+                    foreach (string fault in CoverChecks.Faults(cover).Concat(CoverUse.Faults(cover)))
                     {
                         faulty++;
                         Console.WriteLine($"{number} {effort}: {fault} ({cover.Name})");

@@ -248,7 +248,8 @@ internal static partial class CoverChecks
 
         double drop = repeat.Drop == DropKind.Half && column % 2 != 0 ? 0.5 : 0,
             rows = ((double)(y - layout.MotifStart).Nanometres / length.Nanometres) - drop;
-        return Math.Abs(rows - Math.Round(rows)) * length.Nanometres <= slack;
+        // Half a repeat may end between two micrometres, the kernel's unit, in each column anew.
+        return Math.Abs(rows - Math.Round(rows)) * length.Nanometres <= slack + (1000.0 * Math.Abs(column));
     }
 
     [GeneratedRegex(@"\d in\b(?! all| each)|inch|\byd\b|\blb\b|ft³")]
