@@ -26,6 +26,10 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
         return text.ToString();
     }
 
+    /// <summary>A number or a measure as the language writes it, with its sign for decimals and its own word for a unit.</summary>
+    /// <param name="measure">As English writes it: 15.5, 3 1/4 in.</param>
+    public string Measure(string measure) => LanguageText.Number(language, measure);
+
     private void Write(StringBuilder text, Message message) =>
         Write(text, message.Template.In(language), message, message.Template.Written(language));
 
@@ -77,7 +81,9 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
                 Write(text, named.ToMessage());
                 break;
             case ArgumentKind.Name or ArgumentKind.Word or ArgumentKind.Id or ArgumentKind.Field:
+                int word = text.Length;
                 text.Append(Words(argument, written));
+                Euphony.Mend(text, word, written);
                 break;
             default:
                 int measure = text.Length;

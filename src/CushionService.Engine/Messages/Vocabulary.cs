@@ -9,7 +9,8 @@ internal static class Vocabulary
     public static string Of(ContractWord word, Language language) =>
         language == Language.English || WordTexts.Find(word.Key) is not { } words ? word.Text : Words(words, language);
 
-    /// <summary>An edge: its words from the general to the particular, with its number behind the first.</summary>
+    /// <summary>An edge: its words from the general to the particular, with its number behind the first. A noun after the side that it is
+    /// on comes before it: the right return is "retour droit".</summary>
     public static string Of(EdgeName edge, Language language)
     {
         if (language == Language.English)
@@ -17,16 +18,23 @@ internal static class Vocabulary
             return edge.ToString();
         }
 
-        string text = "";
-        for (int place = 0; edge.At(place) is var word and not EdgeWord.None; place++)
+        string text = Word(edge.First, language);
+        text = edge.Number > 0 ? $"{text} {edge.Number}" : text;
+        for (int place = 1; edge.At(place) is var word and not EdgeWord.None; place++)
         {
-            string own = Words(EdgeTexts.Find(MessageArgument.Kebab(word.ToString()))!, language);
-            text = place == 0 ? own : $"{text} {own}";
-            text = place == 0 && edge.Number > 0 ? $"{text} {edge.Number}" : text;
+            bool isNoun = place == 1 && word is EdgeWord.Return or EdgeWord.Ear or EdgeWord.Step;
+            text =
+                place == 1 && word == EdgeWord.Ear && edge.First == EdgeWord.Right ? Words(EdgeTexts.RightEar, language)
+                : place == 1 && word == EdgeWord.Ear && edge.First == EdgeWord.Left ? Words(EdgeTexts.LeftEar, language)
+                : isNoun ? $"{Word(word, language)} {text}"
+                : $"{text} {Word(word, language)}";
         }
 
         return text;
     }
+
+    private static string Word(EdgeWord word, Language language) =>
+        Words(EdgeTexts.Find(MessageArgument.Kebab(word.ToString()))!, language);
 
     // A message without arguments is one text.
     private static string Words(Message message, Language language) => message.Template.In(language)[0].Words;

@@ -65,13 +65,19 @@ internal static class Printing
             Purpose.Making,
             (order, cancellation) =>
                 LabelDocument.Write(
-                    Purposes.Pieces.Answer(order, cancellation),
+                    OnPaper(Purposes.Pieces.Answer(order, cancellation), order),
                     stock is null ? LabelStock.For(order.Order.Units!.Value) : LabelStock.Named(stock)!,
                     order.Language,
                     asPdf,
                     cancellation
                 )
         );
+
+    private static PiecesAnswer OnPaper(PiecesAnswer answer, CheckedOrder order) =>
+        answer with
+        {
+            Pieces = PieceNames.OnPaper(answer.Pieces, order.Drafting, order.Language),
+        };
 
     /// <summary>The picture of a cushion.</summary>
     /// <param name="cushion">The id of the cushion; null where the order has one.</param>
@@ -103,10 +109,10 @@ internal static class Printing
                 return pieces.Count == 0
                     ? PrintedDocument.Missing
                     : PatternDocument.Write(
-                        order.Order.Reference ?? "patterns",
+                        order.Order.Reference,
                         pieces,
                         paper is null ? Paper.For(units) : Paper.Named(paper)!,
-                        units,
+                        new OrderUnits(units, order.Language),
                         asPdf,
                         cancellation
                     );

@@ -24,7 +24,7 @@ internal sealed class OrderUnits(Units units, Language language = Language.Engli
             _ => LengthUnit.Millimetre,
         };
 
-    /// <summary>The unit's symbol.</summary>
+    /// <summary>The unit's symbol in the contract.</summary>
     public string Symbol => LengthText.Symbol(Unit);
 
     /// <summary>The unit's name, in the plural.</summary>
@@ -39,8 +39,8 @@ internal sealed class OrderUnits(Units units, Language language = Language.Engli
     /// <summary>Millimetres in one unit.</summary>
     public double Millimetres => Length.NanometresIn(Unit) / 1e6;
 
-    /// <summary>A length with its unit: <c>15 1/2 in</c>.</summary>
-    public string Text(double length) => Unbroken($"{Number(length)} {Symbol}");
+    /// <summary>A length with its unit: <c>15 1/2 in</c>, in German <c>15 1/2 Zoll</c>.</summary>
+    public string Text(double length) => Unbroken(Written($"{LengthText.FormatNumber(Of(length), Unit)} {Symbol}"));
 
     /// <summary>A length without its unit: <c>15 1/2</c>.</summary>
     public string Number(double length) => Unbroken(Written(LengthText.FormatNumber(Of(length), Unit)));
@@ -49,7 +49,10 @@ internal sealed class OrderUnits(Units units, Language language = Language.Engli
     public string Size(double width, double length) => $"{Number(width)} × {Text(length)}";
 
     /// <summary>A message in words.</summary>
-    public string Say(Message message) => (_writer ??= new MessageWriter(language, Unit)).Text(message);
+    public string Say(Message message) => Writer.Text(message);
+
+    /// <summary>An amount of money as the answer has it, with the language's sign for decimals.</summary>
+    public string Amount(string amount) => Written(amount);
 
     /// <summary>A bought quantity with its unit, as <see cref="SaleText"/> writes it.</summary>
     public string Sale(double quantity, SaleUnit unit) => Written(SaleText.Of(quantity, unit));
@@ -61,8 +64,10 @@ internal sealed class OrderUnits(Units units, Language language = Language.Engli
     /// <summary>A measure as a number of the answer's units.</summary>
     public double From(Length length) => (double)length.In(Unit);
 
-    /// <summary>A number with a decimal point, as the language writes it.</summary>
-    private string Written(string number) => language == Language.English ? number : number.Replace('.', ',');
+    private MessageWriter Writer => _writer ??= new MessageWriter(language, Unit);
+
+    // A number with a decimal point, as the language writes it.
+    private string Written(string number) => Writer.Measure(number);
 
     private Length Of(double length) => Length.From((decimal)length, Unit);
 

@@ -54,12 +54,12 @@ form { display: grid; gap: .7em; min-inline-size: 0; }
 .kind[open] { grid-column: 1 / -1; }
 summary { cursor: pointer; font-weight: 600; padding: .45em 0; border-radius: 4px; }
 .kind span { min-inline-size: 0; }
-.kind > summary { hyphens: auto; display: flex; align-items: center; gap: .3em; min-block-size: 2.75em; padding: .2em .4em;
-  font-weight: 600; line-height: 1.15;
+.kind > summary { display: flex; align-items: center; gap: .3em; min-block-size: 2.75em; padding: .2em .4em;
+  font-size: clamp(.8em, 4.1cqi, 1em); line-height: 1.15;
   border: 1px solid var(--_line); border-radius: var(--_radius); list-style: none; }
 .kind > summary::-webkit-details-marker { display: none; }
 .kind > summary::after { content: "▾" / ""; margin-inline-start: auto; }
-.kind small { display: block; font-size: .75em; font-weight: 400; color: var(--_soft); }
+.kind small { display: block; font-weight: 400; }
 .glyph { inline-size: 2em; block-size: 1.5em; flex: none; fill: var(--_fabric); stroke: var(--_ink); stroke-width: 1.3;
   stroke-linejoin: round; }
 .tiles input, .switch input { position: absolute; inset: 0; inline-size: 100%; block-size: 100%; margin: 0; opacity: 0; cursor: pointer; }
@@ -122,6 +122,7 @@ summary { cursor: pointer; font-weight: 600; padding: .45em 0; border-radius: 4p
   .problem:not(:empty) + .sum :is(.of, .because, .total, .basket) { display: none; }
   .problem:not(:empty) + .sum .told { min-block-size: 0; }
 }
+@container estimate (max-width: 18em) { summary .glyph { display: none; } }
 @container estimate (min-width: 44em) {
   .layout { grid-template: auto 1fr / minmax(0, 1.15fr) minmax(0, 1fr); gap: 0 2.25em; }
   .make { grid-row: 1 / 3; margin: 0; }

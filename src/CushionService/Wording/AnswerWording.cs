@@ -85,7 +85,7 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
             {
                 Id = piece.Id,
                 Cushion = piece.Cushion?.Id,
-                Label = piece.Label,
+                Label = LabelOf(piece),
                 Part = piece.Part.ToString(),
                 Fabric = piece.Fabric,
                 Quantity = piece.Quantity,
@@ -116,6 +116,12 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
                 ],
             }),
         ];
+
+    /// <summary>What people call a piece, in the reader's language; null for one of a cushion without a label.</summary>
+    private string? LabelOf(CutPiece piece) =>
+        language == Language.English || piece.Cushion?.Label is not { } cushion
+            ? piece.Label
+            : _writer.Text(AnswerTexts.PieceOf(cushion, _writer.Text(piece.Part.ToMessage())));
 
     public IReadOnlyList<SeamAnswer> Seams(Drafting drafting) =>
         [

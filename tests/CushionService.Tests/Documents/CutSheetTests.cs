@@ -82,7 +82,7 @@ public sealed class CutSheetTests
             [
                 .. scenarios.Select(scenario => Written(scenario.Quote)),
                 .. Scenarios.Nook().Pieces.Select(piece => PieceDrawing.Draw(piece, Units.In)),
-                .. PatternSheets.Of(round, Paper.Letter).Select(sheet => PatternDrawing.Draw(sheet, 1, Units.Mm)),
+                .. PatternSheets.Of(round, Paper.Letter).Select(sheet => PatternDrawing.Draw(sheet, 1, new OrderUnits(Units.Mm))),
             ];
     }
 

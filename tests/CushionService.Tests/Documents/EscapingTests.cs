@@ -113,8 +113,8 @@ public sealed class EscapingTests
         IReadOnlyList<PatternSheet> sheets = PatternSheets.Of(pieces, Paper.A4);
         return
         [
-            .. PatternKey.Draw("key", sheets, Paper.A4, Units.Mm).Select(page => page.Drawing),
-            .. sheets.Select(sheet => PatternDrawing.Draw(sheet, sheets.Count, Units.Mm)),
+            .. PatternKey.Draw("key", sheets, Paper.A4, new OrderUnits(Units.Mm)).Select(page => page.Drawing),
+            .. sheets.Select(sheet => PatternDrawing.Draw(sheet, sheets.Count, new OrderUnits(Units.Mm))),
         ];
     }
 

@@ -115,6 +115,24 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
     }
 
     [Theory]
+    [InlineData("en", "Try the calls")]
+    [InlineData("de", "Aufrufe ausprobieren")]
+    [InlineData("fr", "Essayer les appels")]
+    [InlineData("es", "Probar las llamadas")]
+    public async Task The_page_to_try_the_contract_is_in_every_language(string language, string title)
+    {
+        using HttpResponseMessage response = await service.Http.GetAsync(
+            new Uri($"/docs/index.html?language={language}", UriKind.Relative)
+        );
+        string page = await response.Content.ReadAsStringAsync();
+
+        Assert.Equal([language], response.Content.Headers.ContentLanguage);
+        Assert.Contains($"<html lang=\"{language}\">", page, StringComparison.Ordinal);
+        Assert.Contains($"<h1>{title}</h1>", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("{{", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("/health/live")]
     [InlineData("/health/ready")]
     public async Task Health_is_told(string path) =>

@@ -48,7 +48,7 @@ public sealed class MannerTests(RunningService service) : IClassFixture<RunningS
     public async Task A_caller_that_holds_an_answer_is_told_so(string path)
     {
         // What is of the moment has no tag.
-        if (path.StartsWith("/health", StringComparison.Ordinal) || path is "/metrics" or "/docs/index.html")
+        if (path.StartsWith("/health", StringComparison.Ordinal) || path == "/metrics")
         {
             return;
         }

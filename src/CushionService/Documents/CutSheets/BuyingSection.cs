@@ -66,7 +66,9 @@ internal static class BuyingSection
                 Kind(job, material),
                 Sale(job, material),
                 also,
-                .. job.Quote.Cost is null ? [] : (string?[])[priced is null ? "" : CostSection.Price(job, priced), priced?.Amount],
+                .. job.Quote.Cost is null ? []
+                : priced is null ? (string?[])["", null]
+                : [CostSection.Price(job, priced), job.Units.Amount(priced.Amount)],
             ]
         );
     }

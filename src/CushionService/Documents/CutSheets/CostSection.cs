@@ -35,11 +35,11 @@ internal static class CostSection
             ],
             [
                 .. (isWhole ? cost.Lines : []).Select(line =>
-                    Row.Of(null, line.Label ?? line.Item, Quantity(job, line), Price(job, line), line.Amount)
+                    Row.Of(null, line.Label ?? job.NameOf(line.Item), Quantity(job, line), Price(job, line), job.Units.Amount(line.Amount))
                 ),
                 .. cost.Labour.Select(line => Labour(job, line)),
                 .. cost.Additions.Select(addition => Addition(job, addition, isWide)),
-                Row.Of(null, [job.Say(SheetTexts.Total(cost.Tax == "included")), .. Between(isWide), cost.Total]) with
+                Row.Of(null, [job.Say(SheetTexts.Total(cost.Tax == "included")), .. Between(isWide), job.Units.Amount(cost.Total)]) with
                 {
                     IsTotal = true,
                 },
@@ -57,14 +57,15 @@ internal static class CostSection
 
         if (isWhole && cost.Unpriced.Count > 0)
         {
-            yield return new Paragraph(job.Say(SheetTexts.Unpriced(cost.Unpriced)), Tone.Notice);
+            yield return new Paragraph(job.Say(SheetTexts.Unpriced([.. cost.Unpriced.Select(job.NameOf)])), Tone.Notice);
         }
     }
 
     private static string Quantity(Job job, CostLineAnswer line) => job.Units.Sale(line.Quantity, line.Unit);
 
     /// <summary>The price of one, and of the cut.</summary>
-    public static string Price(Job job, CostLineAnswer line) => job.Say(SheetTexts.UnitPrice(line.UnitPrice, line.Unit, line.CutFee));
+    public static string Price(Job job, CostLineAnswer line) =>
+        job.Say(SheetTexts.UnitPrice(job.Units.Amount(line.UnitPrice), line.Unit, line.CutFee is { } fee ? job.Units.Amount(fee) : null));
 
     private static Row Labour(Job job, LabourLineAnswer line) =>
         Row.Of(
@@ -72,11 +73,14 @@ internal static class CostSection
             job.Say(SheetTexts.Labour(line.Cushion, line.Operation)),
             job.Say(SheetTexts.Times(line.Times)),
             job.Say(SheetTexts.Minutes((decimal)Math.Round(line.Minutes, 2))),
-            line.Amount
+            job.Units.Amount(line.Amount)
         );
 
     private static Row Addition(Job job, CostAdditionAnswer addition, bool isWide) =>
-        Row.Of(addition.Because, [addition.Label ?? job.Say(SheetTexts.Addition(addition.Kind)), .. Between(isWide), addition.Amount]);
+        Row.Of(
+            addition.Because,
+            [addition.Label ?? job.Say(SheetTexts.Addition(addition.Kind)), .. Between(isWide), job.Units.Amount(addition.Amount)]
+        );
 
     private static string[] Between(bool isWide) => isWide ? ["", ""] : [];
 
@@ -92,10 +96,15 @@ internal static class CostSection
         );
 
     private static Row Share(Job job, CostShareAnswer share) =>
-        Row.Of(null, share.Cushion is { } id ? NameOf(job, id) : job.Say(SheetTexts.OwnShare), Number(share.Quantity), share.Amount);
+        Row.Of(
+            null,
+            share.Cushion is { } id ? NameOf(job, id) : job.Say(SheetTexts.OwnShare),
+            Number(share.Quantity),
+            job.Units.Amount(share.Amount)
+        );
 
     private static Row Group(Job job, CostGroupAnswer group) =>
-        Row.Of(null, group.Group ?? job.Say(SheetTexts.WithoutGroup), Number(group.Quantity), group.Amount);
+        Row.Of(null, group.Group ?? job.Say(SheetTexts.WithoutGroup), Number(group.Quantity), job.Units.Amount(group.Amount));
 
     private static string NameOf(Job job, string id) => job.Quote.Cushions.FirstOrDefault(one => one.Id == id)?.Label ?? id;
 

@@ -65,10 +65,10 @@ internal static class CushionPage
         }
 
         yield return JobSection.Line(job, SheetTexts.GrainHead, job.Say(SheetTexts.Grain(cushion.Grain)));
-        string fabrics = string.Join("; ", pieces.Select(piece => piece.Fabric).Distinct().Select(job.FabricName));
+        string[] fabrics = [.. pieces.Select(piece => piece.Fabric).Distinct().Select(job.FabricName)];
         if (fabrics.Length > 0)
         {
-            yield return JobSection.Line(job, SheetTexts.Fabrics, fabrics);
+            yield return JobSection.Line(job, SheetTexts.Fabrics, job.Say(SheetTexts.FabricList(fabrics)));
         }
 
         if (cushion.Fill is { } fill)

@@ -6,6 +6,7 @@ using CushionService.Engine.Instructions;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications.Pricing;
+using CushionService.Wording;
 
 namespace CushionService.Documents.CutSheets;
 
@@ -44,7 +45,12 @@ internal sealed class Job(QuoteAnswer quote, Language language = Language.Englis
     public static Job Of(QuoteAnswer answer, Quote quote, Order order, Language language, JobPictures pictures)
     {
         var units = new OrderUnits(answer.Units, language);
-        return new Job(answer, language)
+        QuoteAnswer named = answer with
+        {
+            Pieces = PieceNames.OnPaper(answer.Pieces, quote.Drafting, language),
+            Seams = PieceNames.OnPaper(answer.Seams, quote.Drafting, language),
+        };
+        return new Job(named, language)
         {
             Steps = [.. quote.Steps.Select((step, i) => Of(step, i + 1, units))],
             Fabrics = order.Fabrics ?? [],
@@ -77,7 +83,7 @@ internal sealed class Job(QuoteAnswer quote, Language language = Language.Englis
     /// it.</summary>
     public string NameOf(PieceAnswer piece) =>
         Quote.Cushions.FirstOrDefault(cushion => cushion.Id == piece.Cushion) is { } cushion && PartOf(piece) != piece.Part
-            ? Say(SheetTexts.PieceOf(cushion.Label ?? cushion.Id, PartOf(piece)))
+            ? Say(AnswerTexts.PieceOf(cushion.Label ?? cushion.Id, PartOf(piece)))
             : piece.Label ?? piece.Id;
 
     /// <summary>The seam allowance of each cushion, in the order's units, by its id; none when not known.</summary>
@@ -87,8 +93,16 @@ internal sealed class Job(QuoteAnswer quote, Language language = Language.Englis
     public IReadOnlyDictionary<string, GoodSpecification> Goods { get; private init; } =
         ImmutableDictionary<string, GoodSpecification>.Empty;
 
-    /// <summary>What people call a material: its label, the shop's, or else what prices name it.</summary>
-    public string NameOf(MaterialAnswer material) => material.Label ?? Good(material)?.Label ?? material.Item;
+    /// <summary>What people call a material: its label, the shop's, or else what prices name it; what has no name but that of its kind is
+    /// named in the reader's words.</summary>
+    public string NameOf(MaterialAnswer material) =>
+        material.Label
+        ?? Good(material)?.Label
+        ?? (material.Item.Replace('-', ' ') == KindText.Of(material.Kind) ? Say(SheetTexts.Material(material.Kind)) : material.Item);
+
+    /// <summary>What people call an item of a price; the item itself where no material is of it.</summary>
+    public string NameOf(string item) =>
+        Quote.Materials.FirstOrDefault(material => material.Item == item) is { } material ? NameOf(material) : item;
 
     /// <summary>Where the shop sells a material; null where the price book does not say.</summary>
     public string? LinkOf(MaterialAnswer material) => Good(material)?.Link;

@@ -21,5 +21,5 @@ internal static class JobSection
     }
 
     /// <summary>A name and what it is, in a line.</summary>
-    public static Paragraph Line(Job job, Message name, string text) => new([new Run($"{job.Say(name)}:"), new Run(text, true)]);
+    public static Paragraph Line(Job job, Message name, string text) => new([new Run(job.Say(SheetTexts.Head(name))), new Run(text, true)]);
 }

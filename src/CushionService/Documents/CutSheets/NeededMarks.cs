@@ -46,6 +46,7 @@ internal static class NeededMarks
         {
             Piece = first with { Marks = need.Marks, Label = job.PartOf(first) },
             Number = job.Say(SheetTexts.NumberList(numbers)),
+            IsOfSeveral = same.Count > 1,
             Units = job.Quote.Units,
             Language = job.Units.Language,
             ListsMarks = false,

@@ -79,7 +79,10 @@ internal static class PiecesSection
     private static string Note(Job job, PieceAnswer piece)
     {
         PlacementAnswer[] places = [.. job.Quote.Layouts.SelectMany(layout => layout.Placements).Where(at => at.Piece == piece.Id)];
-        string[] shown = [.. places.Take(MostPlaces).Select(at => $"{job.Units.Number(at.X)}, {job.Units.Text(at.Y)}")];
+        string[] shown =
+        [
+            .. places.Take(MostPlaces).Select(at => job.Say(DrawingTexts.Spot(job.Units.Number(at.X), job.Units.Text(at.Y)))),
+        ];
         return shown.Length == 0 ? piece.Because : $"{job.Say(SheetTexts.Lies(shown, places.Length - shown.Length))} {piece.Because}";
     }
 

@@ -86,7 +86,7 @@ internal static class Ticket
                 job.Say(SheetTexts.Made(quantity)),
                 size,
                 .. grouped ? [group] : (string?[])[],
-                .. job.Quote.Cost is null ? [] : (string?[])[amount],
+                .. job.Quote.Cost is null ? [] : (string?[])[amount is null ? null : job.Units.Amount(amount)],
             ]
         );
     }

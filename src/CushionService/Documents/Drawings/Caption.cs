@@ -50,7 +50,14 @@ internal sealed record Caption(Label? Label, Spot LabelAt, double Arrow, Spot Ar
         Box place = upright ? inner with { Width = strip } : inner with { Height = strip };
         return new Caption(beside, rest.Centre, arrow * mm, place.Centre);
 
-        Label? Fit(Box box) => Label.For(number, piece.Id, units.Size(piece.Width, piece.Length), box.Width / mm, box.Height / mm);
+        Label? Fit(Box box) =>
+            Label.For(
+                number,
+                PieceNames.BesideNumber(piece, units.Language),
+                units.Size(piece.Width, piece.Length),
+                box.Width / mm,
+                box.Height / mm
+            );
     }
 
     /// <summary>The same caption elsewhere.</summary>

@@ -26,18 +26,20 @@ internal static class FabricLayer
     }
 
     /// <summary>Draws an arrow beside the right side of the fabric: the way the bolt runs.</summary>
-    public static void DrawBoltArrow(Canvas canvas, FabricView view)
+    /// <param name="canvas">The drawing.</param>
+    /// <param name="view">The fabric in it.</param>
+    /// <param name="words">What the arrow says, in the reader's language; left out where it is longer than the arrow.</param>
+    public static void DrawBoltArrow(Canvas canvas, FabricView view, string words)
     {
         const double Type = 2.3;
         double mm = canvas.Mm;
         double run = Math.Min(view.To - view.From, 40 * mm);
         Spot foot = view.At(view.Width + (Selvedge + 3) * mm, view.From);
         GrainArrow.Draw(canvas, foot + run / 2 * view.Up, view.Up, run, Nesting.Rotations.None);
-        const string Words = "up the bolt";
-        if (TextWidth.Of(Words) * Type * mm <= run)
+        if (TextWidth.Of(words) * Type * mm <= run)
         {
             Spot beside = view.At(view.Width + (Selvedge + 6.4) * mm, view.From);
-            canvas.Text(beside + run / 2 * view.Up, Words, Type * mm, "middle", upwards: !view.Turned);
+            canvas.Text(beside + run / 2 * view.Up, words, Type * mm, "middle", upwards: !view.Turned);
         }
     }
 

@@ -74,7 +74,7 @@ internal static class LayoutDrawing
         FabricLayer.Draw(canvas, view, layout.Length);
         Pieces(canvas, view, scene, placed, band != Band.Whole(layout));
         SaleRuler.Draw(canvas, view, words, SoldUnit(scene), FabricLayer.Selvedge + 0.6);
-        FabricLayer.DrawBoltArrow(canvas, view);
+        FabricLayer.DrawBoltArrow(canvas, view, words.Say(DrawingTexts.BoltWay));
         legend.Draw(canvas, new Spot(0, view.Frame.Bottom + below * mm));
         return canvas.Finish();
     }

@@ -59,7 +59,7 @@ internal static class LayoutLegend
                 piece.Label ?? piece.Id,
                 units.Size(piece.Width, piece.Length),
                 bare.Count,
-                [.. bare.Select(at => $"{units.Number(at.X)}, {units.Text(at.Y)}")]
+                [.. bare.Select(at => units.Say(DrawingTexts.Spot(units.Number(at.X), units.Text(at.Y))))]
             )
         );
     }

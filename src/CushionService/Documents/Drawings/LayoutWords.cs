@@ -1,3 +1,4 @@
+using CushionService.Contract.Answers;
 using CushionService.Engine.Messages;
 
 namespace CushionService.Documents.Drawings;
@@ -35,7 +36,9 @@ internal static class LayoutWords
             [
                 .. placed
                     .GroupBy(piece => piece.Piece.Id, StringComparer.Ordinal)
-                    .Select(copies => DrawingTexts.CountOf(copies.Count(), copies.Key)),
+                    .Select(copies => DrawingTexts.CountOf(copies.Count(), NameOf(copies.First().Piece, scene.Language))),
             ]
         );
+
+    private static string NameOf(PieceAnswer piece, Language language) => language == Language.English ? piece.Id : piece.Label ?? piece.Id;
 }

@@ -47,7 +47,7 @@ internal static class PieceDrawing
             new Spot(scene.Width * mm, height * mm),
             mm,
             scene.IdPrefix,
-            units.Say(DrawingTexts.PieceTitle(scene.Number, piece.Label ?? piece.Id)),
+            units.Say(DrawingTexts.PieceTitle(scene.IsOfSeveral, scene.Number, piece.Label ?? piece.Id)),
             units.Say(
                 DrawingTexts.PieceShown(units.Size(piece.Width, piece.Length), GrainArrow.Meaning(piece.Rotation), piece.Marks.Count)
             ),

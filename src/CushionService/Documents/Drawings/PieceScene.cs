@@ -13,6 +13,9 @@ internal sealed record PieceScene
     /// <summary>Its number in the answer's list.</summary>
     public required string Number { get; init; }
 
+    /// <summary>Whether it shows several pieces of one shape, whose numbers it has.</summary>
+    public bool IsOfSeveral { get; init; }
+
     /// <summary>The unit of every length.</summary>
     public required Units Units { get; init; }
 

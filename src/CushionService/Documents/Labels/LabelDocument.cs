@@ -39,7 +39,7 @@ internal static class LabelDocument
 
         var units = new OrderUnits(answer.Units, language);
         string title = units.Say(LabelTexts.Title(answer.Reference));
-        return PrintedPages.Write(title, Pages(answer, stock, units, title), asPdf, cancellation);
+        return PrintedPages.Write(title, language, Pages(answer, stock, units, title), asPdf, cancellation);
     }
 
     private static IEnumerable<(string Drawing, Spot Size)> Pages(PiecesAnswer answer, LabelStock stock, OrderUnits units, string title)
@@ -48,17 +48,26 @@ internal static class LabelDocument
         [
             .. answer.Pieces.SelectMany(piece => Enumerable.Range(1, piece.Quantity).Select(copy => (piece, copy))),
         ];
+        Dictionary<string, string> names = answer.Cushions.ToDictionary(cushion => cushion.Id, cushion => cushion.Label ?? cushion.Id);
         int number = 0;
         foreach ((PieceAnswer Piece, int Copy)[] sheet in labels.Chunk(stock.Count))
         {
             number++;
             string id = string.Create(CultureInfo.InvariantCulture, $"labels-{number}");
-            var canvas = new Canvas(new Spot(stock.Width, stock.Height), 1, id, $"{title}, {id}", units.Say(LabelTexts.Shown));
+            var canvas = new Canvas(
+                new Spot(stock.Width, stock.Height),
+                1,
+                id,
+                units.Say(LabelTexts.Sheet(title, number)),
+                units.Say(LabelTexts.Shown)
+            );
             for (int i = 0; i < sheet.Length; i++)
             {
                 (int row, int column) = Math.DivRem(i, stock.Columns);
                 var box = new Box(stock.Left + column * (stock.Across + stock.Gap), stock.Top + row * stock.Down, stock.Across, stock.Down);
-                PieceLabel.Draw(canvas, box, answer.Reference, sheet[i].Piece, sheet[i].Copy, units);
+                (PieceAnswer piece, int copy) = sheet[i];
+                string? cushion = piece.Cushion is { } owner ? names.GetValueOrDefault(owner, owner) : null;
+                PieceLabel.Draw(canvas, box, answer.Reference, piece, cushion, copy, units);
             }
 
             yield return (canvas.Finish(), new Spot(stock.Width, stock.Height));

@@ -7,11 +7,14 @@ using QRCoder;
 
 namespace CushionService.Documents.Labels;
 
-/// <summary>Draws the label of one physical piece: name, size, fabric, how it may lie, which copy it is, and a QR code (ISO/IEC 18004) that
-/// carries reference, piece and copy.</summary>
+/// <summary>Draws the label of one physical piece: its part, its cushion, size, fabric, how it may lie, which copy it is, and a QR code
+/// (ISO/IEC 18004) that carries reference, piece and copy.</summary>
 internal static class PieceLabel
 {
     private const double Edge = 2.5;
+
+    // A line that is too long is set smaller, down to this share, before it is cut short: what the piece is must be read.
+    private const double Smallest = 0.6;
 
     /// <summary>What the code carries: a query of the piece, its copy and, where the order has one, its reference.</summary>
     public static string Content(string? reference, PieceAnswer piece, int copy)
@@ -25,9 +28,10 @@ internal static class PieceLabel
     /// <param name="box">The label.</param>
     /// <param name="reference">The order's; null for none.</param>
     /// <param name="piece">The piece.</param>
+    /// <param name="cushion">What people call its cushion; null for a piece of the maker's own.</param>
     /// <param name="copy">Which copy it is, from 1.</param>
     /// <param name="units">The order's units.</param>
-    public static void Draw(Canvas canvas, Box box, string? reference, PieceAnswer piece, int copy, OrderUnits units)
+    public static void Draw(Canvas canvas, Box box, string? reference, PieceAnswer piece, string? cushion, int copy, OrderUnits units)
     {
         double side = Math.Min(box.Height - 2 * Edge, 0.36 * box.Width);
         DrawCode(canvas, new Spot(box.Right - Edge - side, box.Y + Edge), side, Content(reference, piece, copy));
@@ -36,7 +40,8 @@ internal static class PieceLabel
         string copies = units.Say(LabelTexts.Copy(copy, piece.Quantity));
         (string Text, bool Bold)[] lines =
         [
-            (piece.Label ?? piece.Id, true),
+            (PartOf(piece, cushion), true),
+            .. cushion is null ? [] : ((string, bool)[])[(cushion, false)],
             (units.Size(piece.Width, piece.Length), true),
             (piece.Fabric, false),
             (units.Say(GrainArrow.Meaning(piece.Rotation)), false),
@@ -46,10 +51,18 @@ internal static class PieceLabel
         double y = box.Y + Edge + type;
         foreach ((string text, bool bold) in lines)
         {
-            canvas.Text(new Spot(box.X + Edge, y), TextWidth.Shorten(PrintableText.Of(text), room / type, bold), type, bold: bold);
+            string words = PrintableText.Of(text);
+            double size = type * Math.Clamp(room / type / Math.Max(1, TextWidth.Of(words, bold)), Smallest, 1);
+            canvas.Text(new Spot(box.X + Edge, y), TextWidth.Shorten(words, room / size, bold), size, bold: bold);
             y += Math.Min(1.4 * type, (box.Height - 2 * Edge) / lines.Length);
         }
     }
+
+    // The part comes first and alone: a long name of the cushion, which does not fit, must not hide what the piece is.
+    private static string PartOf(PieceAnswer piece, string? cushion) =>
+        cushion is null ? piece.Label ?? piece.Id
+        : piece.Label is { } label && label.StartsWith($"{cushion}, ", StringComparison.Ordinal) ? label[(cushion.Length + 2)..]
+        : piece.Part;
 
     // The dark modules of each row as one path, in modules: whole numbers make a short one. The quiet zone that the code needs round it
     // is part of its side.

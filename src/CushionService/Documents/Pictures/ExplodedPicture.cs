@@ -1,6 +1,7 @@
-using System.Globalization;
 using CushionService.Documents.Drawings;
+using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Scenes;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Documents.Pictures;
 
@@ -11,7 +12,6 @@ internal static class ExplodedPicture
     private const double Margin = 20;
     private const double Tallest = 760;
     private const double Type = 22;
-    private const double Badge = 15;
     private const int Columns = 3;
     private const int MostListed = 30;
 
@@ -29,43 +29,43 @@ internal static class ExplodedPicture
         var box = new Box(Margin, Margin, Wide - 2 * Margin, scale * seen.Height);
         var frame = Frame.Within(seen, box);
         List<Shape> shapes = Draw(source, apart, camera, frame, detail);
-        foreach (ScenePart part in apart.Parts.Take(MostListed))
-        {
-            Spot at = frame.At(camera.See(apart.Middle(part)));
-            shapes.Add(Disc(at));
-            shapes.Add(Text(at + new Spot(0, 0.36 * Type), true, Number(apart, part)));
-        }
-
-        double top = box.Bottom + 2 * Margin;
         ScenePart[] listed = [.. apart.Parts.Take(MostListed)];
-        int rows = (listed.Length + Columns - 1) / Columns;
-        for (int i = 0; i < listed.Length; i++)
+        List<(int Number, Spot Middle, string Label)> named =
+        [
+            .. listed.Select(part =>
+                (apart.NumberOf(part), Seen(apart.Middle(part)), words.Text(PictureTexts.Numbered(apart.NumberOf(part), part.Panel.Part)))
+            ),
+            .. Based(source, apart)
+                .Take(1)
+                .Select(part => (Number: apart.Parts.Count + 1, Middle: Seen(apart.Middle(part) + apart.UnderBottom)))
+                .Select(one => (one.Number, one.Middle, words.Text(PictureTexts.Base(one.Number)))),
+        ];
+        NumberBadges.Draw(shapes, [.. named.Select(one => (one.Number, one.Middle))], Type);
+        double top = box.Bottom + 2 * Margin;
+        int rows = (named.Count + Columns - 1) / Columns;
+        for (int i = 0; i < named.Count; i++)
         {
             Spot at = new(Margin + (Wide - 2 * Margin) / Columns * (i / rows), top + 1.5 * Type * (i % rows) + Type);
-            string label = words.Text(PictureTexts.Numbered(apart.NumberOf(listed[i]), listed[i].Panel.Part));
-            shapes.Add(Text(at, false, TextWidth.Shorten(label, (Wide - 2 * Margin) / Columns / Type - 1)));
+            shapes.Add(Text(at, TextWidth.Shorten(named[i].Label, (Wide - 2 * Margin) / Columns / Type - 1)));
         }
 
         int more = apart.Parts.Count - listed.Length;
         if (more > 0)
         {
             rows++;
-            shapes.Add(Text(new Spot(Margin, top + 1.5 * Type * (rows - 1) + Type), false, words.Text(PictureTexts.More(more))));
+            shapes.Add(Text(new Spot(Margin, top + 1.5 * Type * (rows - 1) + Type), words.Text(PictureTexts.More(more))));
         }
 
         return PictureWriter.Write(words.Exploded(id, listed, apart), (int)Math.Ceiling(top + 1.5 * Type * rows + Margin), shapes);
+
+        Spot Seen(Vector middle) => frame.At(camera.See(middle));
     }
 
-    private static string Number(ExplodedScene apart, ScenePart part) => apart.NumberOf(part).ToString(CultureInfo.InvariantCulture);
+    // The undersides that an anti-slip base is sewn to.
+    private static IEnumerable<ScenePart> Based(PictureSource source, ExplodedScene apart) =>
+        source.Cushion.Trim.Base == BaseKind.AntiSlip ? apart.Parts.Where(part => part.Panel.Part.Kind == PartKind.Bottom) : [];
 
-    private static Shape Disc(Spot at) =>
-        new(
-            [.. Enumerable.Range(0, 16).Select(i => at + Badge * new Spot(Math.Cos(i * Math.PI / 8), Math.Sin(i * Math.PI / 8)))],
-            true,
-            new Ink(Tint.Light, 1, Tint.Line, 1.6)
-        );
-
-    private static Shape Text(Spot at, bool centred, string text) => new([at], centred, new Ink(Tint.Line, 1, null, Type)) { Text = text };
+    private static Shape Text(Spot at, string text) => new([at], false, new Ink(Tint.Line, 1, null, Type)) { Text = text };
 
     // Undersides first, then walls, then upper faces; of each part what faces away first, then what is sewn to it.
     private static List<Shape> Draw(PictureSource source, ExplodedScene apart, Camera camera, Frame frame, int detail)
@@ -76,6 +76,7 @@ internal static class ExplodedPicture
         var trims = new TrimPainter(source, sketch, patches);
         var ties = new TiePainter(source, sketch);
         EdgingLines[] edgings = [.. EdgingLines.Of(source.Scene)];
+        HashSet<ScenePart> based = [.. Based(source, apart)];
         foreach (ScenePart part in apart.FromFurthest(camera))
         {
             VisiblePatch[] seen =
@@ -87,6 +88,11 @@ internal static class ExplodedPicture
                     .OrderBy(patch => patch.IsAway ? 0 : 1)
                     .ThenBy(patch => camera.IsUp(patch.Patch.Surface.Normal(patch.Middle)) ? 1 : 0),
             ];
+            foreach (VisiblePatch patch in based.Contains(part) ? seen : [])
+            {
+                features.Base(patch with { Shift = patch.Shift + apart.UnderBottom });
+            }
+
             foreach (VisiblePatch patch in seen)
             {
                 patches.Paint(patch);

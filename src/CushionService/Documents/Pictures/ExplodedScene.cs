@@ -10,6 +10,9 @@ internal sealed class ExplodedScene
     // How far panels move, as shares of the cushion's extent along, and how level a panel's outside must be to move up or down.
     private const double Sideways = 0.28;
     private const double Upwards = 0.62;
+
+    // How far a base lies under the underside that it is sewn to.
+    private const double Beneath = 0.2;
     private readonly Dictionary<PartName, Vector> _shifts = [];
     private readonly Dictionary<PartName, int> _numbers = [];
 
@@ -17,6 +20,7 @@ internal sealed class ExplodedScene
     public ExplodedScene(CushionScene scene)
     {
         double extent = Extent(scene);
+        UnderBottom = -Beneath * extent * Vector.Up;
         foreach (ScenePart part in scene.Parts)
         {
             Vector outward = Outward(part);
@@ -45,6 +49,9 @@ internal sealed class ExplodedScene
 
     /// <summary>The panels in the order in which they are sewn.</summary>
     public IReadOnlyList<ScenePart> Parts { get; }
+
+    /// <summary>How far a base is from the underside that it is sewn to.</summary>
+    public Vector UnderBottom { get; }
 
     /// <summary>A panel's number, from 1.</summary>
     public int NumberOf(ScenePart part) => _numbers[part.Panel.Part];

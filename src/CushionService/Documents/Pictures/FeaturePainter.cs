@@ -20,6 +20,7 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int de
     private const double MostStuds = 14;
     private static readonly Ink Stitching = new(null, 1, Tint.Line, 1.6) { IsDashed = true };
     private static readonly Ink Thin = new(null, 1, Tint.Line, 1.6);
+    private static readonly Ink Sheet = new(Tint.Light, 1, Tint.Line, 1.6);
     private static readonly Ink Teeth = new(null, 1, Tint.Light, 2.6) { IsDashed = true };
     private static readonly Ink Tape = new(null, 1, Tint.Line, 5.4);
 
@@ -48,6 +49,14 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int de
         }
 
         Pocket(seen, [.. panel.Marks.Where(mark => mark.Purpose == MarkPurpose.SewPocket)]);
+    }
+
+    /// <summary>Draws the base under a patch of the underside as a sheet of its own. Its studs face down; they are drawn as if one saw them
+    /// through it.</summary>
+    public void Base(VisiblePatch seen)
+    {
+        sketch.Fill(seen.Seen(seen.Domain, true, sketch.Camera), Sheet);
+        Grip(seen);
     }
 
     private static double Mm(Engine.Measures.Length length) => length.Nanometres / 1e6;

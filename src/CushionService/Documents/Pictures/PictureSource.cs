@@ -16,6 +16,10 @@ internal sealed class PictureSource
 {
     private const string Plain = "#efe9dd";
     private const int Hatches = 5;
+
+    // Contrast as the Web Content Accessibility Guidelines 2.2 measure it, and from where on one sees the line between two areas.
+    private const double Flare = 0.05;
+    private const double Distinct = 1.5;
     private readonly Dictionary<PartName, PrintPhase> _prints = [];
     private readonly Dictionary<string, PictureFabric> _fabrics = [];
 
@@ -73,16 +77,15 @@ internal sealed class PictureSource
         OrderSpecification order = drafting.Order;
         CushionSpecification drawn = order.Cushions[cushion];
         var source = new PictureSource(CushionScene.Of(drawn, drafting.Patterns[cushion]));
-        int plain = 0;
+        List<(double Grey, int Hatch)> before = [];
         for (int i = 0; i < order.Fabrics.Length; i++)
         {
             FabricSpecification fabric = order.Fabrics[i];
             string variable = string.Create(CultureInfo.InvariantCulture, $"--cushion-fabric-{i + 1}");
-            source._fabrics[fabric.Id] = new PictureFabric(
-                fabric.Name,
-                new Tint(variable, fabric.Colour ?? Plain),
-                fabric.Colour is null ? plain++ % Hatches : 0
-            );
+            var tint = new Tint(variable, fabric.Colour ?? Plain);
+            int hatch = HatchOf(tint.Grey, before);
+            before.Add((tint.Grey, hatch));
+            source._fabrics[fabric.Id] = new PictureFabric(fabric.Name, tint, hatch);
         }
 
         foreach (FabricLayout layout in layouts)
@@ -97,6 +100,18 @@ internal sealed class PictureSource
         }
 
         return source;
+    }
+
+    // Fabrics whose greys are close on a black and white print differ by their hatches: the first that none of those before has.
+    private static int HatchOf(double grey, List<(double Grey, int Hatch)> before)
+    {
+        bool[] used = new bool[Hatches];
+        foreach ((double other, int hatch) in before)
+        {
+            used[hatch] |= (Math.Max(grey, other) + Flare) / (Math.Min(grey, other) + Flare) < Distinct;
+        }
+
+        return Array.IndexOf(used, false) is >= 0 and int free ? free : before.Count % Hatches;
     }
 
     /// <summary>The layouts that a picture needs: of the fabrics of its cushion that have a repeat.</summary>

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace CushionService.Documents.Pictures;
 
 /// <summary>A colour that a style sheet may replace.</summary>
@@ -5,6 +7,10 @@ namespace CushionService.Documents.Pictures;
 /// <param name="Value">The colour where it is not set: six hexadecimal digits.</param>
 internal sealed record Tint(string Variable, string Value)
 {
+    /// <summary>Its grey, from 0 for black to 1 for white.</summary>
+    /// <remarks>Relative luminance, Web Content Accessibility Guidelines 2.2.</remarks>
+    public double Grey => 0.2126 * Channel(1) + 0.7152 * Channel(3) + 0.0722 * Channel(5);
+
     /// <summary>Lines.</summary>
     public static Tint Line { get; } = new("--cushion-line", "#2b2b2b");
 
@@ -25,4 +31,10 @@ internal sealed record Tint(string Variable, string Value)
 
     /// <summary>What is there and is not what a reader is to look at.</summary>
     public static Tint Quiet { get; } = new("--cushion-quiet", "#f4f2ee");
+
+    private double Channel(int place)
+    {
+        double share = int.Parse(Value.AsSpan(place, 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0;
+        return share <= 0.04045 ? share / 12.92 : Math.Pow((share + 0.055) / 1.055, 2.4);
+    }
 }

@@ -65,16 +65,7 @@ internal static class ProjectFront
         string quantity = job.Units.Sale(material.Quantity, material.Unit);
         string words = job.Say(SheetTexts.Material(material.Kind)),
             name = job.NameOf(material);
-        string? kind = words;
-        // What has no name but that of its kind is named in the reader's words.
-        if (name == material.Item && name.Replace('-', ' ') == KindText.Of(material.Kind))
-        {
-            (name, kind) = (words, null);
-        }
-        else if (name.Replace('-', ' ').Contains(words, StringComparison.OrdinalIgnoreCase))
-        {
-            kind = null;
-        }
+        string? kind = name.Replace('-', ' ').Contains(words, StringComparison.OrdinalIgnoreCase) ? null : words;
 
         LengthUnit? other = (material.Kind, material.Unit) switch
         {
@@ -85,7 +76,7 @@ internal static class ProjectFront
         Message line =
             other is { } unit && job.Units.Sale(unit, material.Quantity, material.Unit) is { } also
                 ? ProjectTexts.BuyMetric(quantity, also, name, kind)
-                : ProjectTexts.BuyLine(quantity, name, kind);
+                : ProjectTexts.BuyLine(quantity, material.Unit != SaleUnit.Each, name, kind);
         List<Run> runs = [new Run(job.Say(line))];
         if (material.Cuts.Count == 0 && ExtentOf(job, material) is { } extent)
         {

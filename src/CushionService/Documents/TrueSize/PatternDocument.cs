@@ -1,4 +1,3 @@
-using CushionService.Contract;
 using CushionService.Documents.Drawings;
 using CushionService.Engine.Specifications;
 
@@ -11,19 +10,19 @@ internal static class PatternDocument
     public const int MostSheets = 600;
 
     /// <summary>The document.</summary>
-    /// <param name="title">What the patterns are of.</param>
+    /// <param name="reference">The order's; null for none.</param>
     /// <param name="pieces">The pieces, at least one.</param>
     /// <param name="paper">The paper.</param>
-    /// <param name="units">The order's unit.</param>
+    /// <param name="units">The order's unit and the reader's language.</param>
     /// <param name="asPdf">Whether it is a PDF, and not HTML in UTF-8.</param>
     /// <param name="cancellation">Gives up between two sheets.</param>
     /// <returns>The document, or a refusal where it would take more than <see cref="MostSheets"/>.</returns>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static PrintedDocument Write(
-        string title,
+        string? reference,
         IReadOnlyList<PatternPiece> pieces,
         Paper paper,
-        Units units,
+        OrderUnits units,
         bool asPdf,
         CancellationToken cancellation
     )
@@ -36,9 +35,10 @@ internal static class PatternDocument
             );
         }
 
+        string title = units.Say(PatternTexts.Title(reference));
         IEnumerable<(string Drawing, Spot Size)> pages = PatternKey
             .Draw(title, sheets, paper, units)
             .Concat(sheets.Select(sheet => (PatternDrawing.Draw(sheet, sheets.Count, units), sheet.Size)));
-        return PrintedPages.Write(title, pages, asPdf, cancellation);
+        return PrintedPages.Write(title, units.Language, pages, asPdf, cancellation);
     }
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using CushionService.Contract;
 using CushionService.Documents.Drawings;
 using CushionService.Nesting;
 
@@ -14,21 +13,22 @@ internal static class PatternDrawing
     /// <summary>The drawing of a sheet.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="count">How many sheets there are.</param>
-    /// <param name="units">The order's unit.</param>
+    /// <param name="units">The order's unit and the reader's language.</param>
     /// <returns>A well-formed SVG document, whose user unit is the millimetre.</returns>
-    public static string Draw(PatternSheet sheet, int count, Units units)
+    public static string Draw(PatternSheet sheet, int count, OrderUnits units)
     {
-        string number = $"sheet {Whole(sheet.Number)} of {Whole(count)}";
-        string names = string.Join(
-            ", ",
-            sheet.Parts.SelectMany(part => (PatternPiece[])[part.Piece, .. part.Piece.Same]).Select(piece => Whole(piece.Number))
-        );
+        string number = units.Say(PatternTexts.Sheet(sheet.Number, count));
+        string[] pieces =
+        [
+            .. sheet.Parts.SelectMany(part => (PatternPiece[])[part.Piece, .. part.Piece.Same]).Select(piece => Whole(piece.Number)),
+        ];
+        string names = units.Say(PatternTexts.Pieces(pieces.Length, pieces));
         var canvas = new Canvas(
             sheet.Size,
             1,
             $"sheet-{Whole(sheet.Number)}",
-            $"Patterns at true size, {number}",
-            $"Pieces {names}.",
+            units.Say(PatternTexts.SheetTitle(number)),
+            names,
             [
                 .. sheet.Parts[0].Tile is { } tile
                     ? (ReadOnlySpan<(string, string)>)[("data-row", Whole(tile.Row)), ("data-column", Whole(tile.Column))]
@@ -50,24 +50,23 @@ internal static class PatternDrawing
         if (sheet.Parts[0].Tile is { } torn)
         {
             RegisterMarks.Draw(canvas, sheet.Parts[0]);
-            string place =
-                $"row {Whole(torn.Row + 1)} of {Whole(torn.Grid.Rows)}, column {Whole(torn.Column + 1)} of {Whole(torn.Grid.Columns)}";
-            Head(canvas, sheet, TitleOf(sheet.Parts[0].Piece, units), $"{place}; {number}");
+            string place = units.Say(PatternTexts.TilePlace(torn.Row + 1, torn.Grid.Rows, torn.Column + 1, torn.Grid.Columns, number));
+            Head(canvas, sheet, TitleOf(sheet.Parts[0].Piece, units), place);
             var sign = new Spot(sheet.Size.X - TileGrid.Margin - 14, 7);
             Rotations rotation = sheet.Parts[0].Piece.Drawn.Rotation;
             GrainArrow.Draw(canvas, sign, sheet.Parts[0].View.Up, 6, rotation);
-            canvas.Text(sign + new Spot(-5, 1), new OrderUnits(units).Say(GrainArrow.Meaning(rotation)), Text, "end");
+            canvas.Text(sign + new Spot(-5, 1), units.Say(GrainArrow.Meaning(rotation)), Text, "end");
         }
         else
         {
-            Head(canvas, sheet, $"Pieces {names}", number);
+            Head(canvas, sheet, names, number);
         }
 
-        CheckLine(canvas, sheet.Size);
+        CheckLine(canvas, sheet.Size, units);
         return canvas.Finish();
     }
 
-    private static void Draw(Canvas canvas, PatternPart part, Box shown, Units units)
+    private static void Draw(Canvas canvas, PatternPart part, Box shown, OrderUnits units)
     {
         PatternPiece piece = part.Piece;
         canvas.Open("g", ("class", "fabric"), ("transform", part.View.Transform), ("fill", "none"), ("stroke", Stroke.Ink));
@@ -92,7 +91,7 @@ internal static class PatternDrawing
     }
 
     // In the middle of the piece, turned with it, as large as there is room.
-    private static void Label(Canvas canvas, PatternPart part, Units units)
+    private static void Label(Canvas canvas, PatternPart part, OrderUnits units)
     {
         Box frame = part.View.Frame;
         bool upwards = frame.Height > 2 * frame.Width;
@@ -130,13 +129,16 @@ internal static class PatternDrawing
             .First();
     }
 
-    private static string TitleOf(PatternPiece piece, Units units)
-    {
-        string size = new OrderUnits(units).Size(piece.Answer.Width, piece.Answer.Length);
-        string title =
-            $"{Whole(piece.Number)}: {PrintableText.Of(piece.Answer.Label ?? piece.Answer.Id)}: {size}, cut {Whole(piece.Answer.Quantity)}";
-        return string.Concat([title, .. piece.Same.Select(same => $"; {Whole(same.Number)}, cut {Whole(same.Answer.Quantity)}")]);
-    }
+    private static string TitleOf(PatternPiece piece, OrderUnits units) =>
+        units.Say(
+            PatternTexts.PieceTitle(
+                piece.Number,
+                PrintableText.Of(piece.Answer.Label ?? piece.Answer.Id),
+                units.Size(piece.Answer.Width, piece.Answer.Length),
+                piece.Answer.Quantity,
+                [.. piece.Same.Select(same => PatternTexts.CutAlso(same.Number, same.Answer.Quantity))]
+            )
+        );
 
     private static void Head(Canvas canvas, PatternSheet sheet, string title, string place)
     {
@@ -146,16 +148,16 @@ internal static class PatternDrawing
     }
 
     // On every sheet, since a printer may scale any of them.
-    private static void CheckLine(Canvas canvas, Spot size)
+    private static void CheckLine(Canvas canvas, Spot size, OrderUnits units)
     {
-        const double check = 50;
+        const int check = 50;
         var from = new Spot(TileGrid.Margin + 8, size.Y - 7);
         canvas.OpenStroked(Stroke.Mark);
         canvas.Line(from, from + new Spot(check, 0));
         canvas.Line(from - new Spot(0, 1.5), from + new Spot(0, 1.5));
         canvas.Line(from + new Spot(check, -1.5), from + new Spot(check, 1.5));
         canvas.Close();
-        canvas.Text(from + new Spot(check + 3, 1), "must measure 50 mm: print at 100 %, do not fit to the page", Text);
+        canvas.Text(from + new Spot(check + 3, 1), units.Say(PatternTexts.MustMeasure(check)), Text);
     }
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);

@@ -1,6 +1,8 @@
 using System.Globalization;
 using CushionService.Contract;
 using CushionService.Documents.Drawings;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
 
 namespace CushionService.Documents.TrueSize;
 
@@ -13,14 +15,7 @@ internal sealed class PatternKey
     private const double CellWidth = 9;
     private const double CellHeight = 7;
 
-    private static readonly string[] Advice =
-    [
-        "Print at 100 %, and measure the square with a ruler before you cut.",
-        "Solid lines are cut, dashed lines are sewn. Notches lie on the cut line.",
-        "A piece over several sheets: trim each sheet along its dotted frame on two sides, lay it on its neighbour so that "
-            + "the ringed crosses and the numbered diamonds meet, and tape.",
-        "Sheets without a line are left out; their places stay empty in the map.",
-    ];
+    private static readonly Message[] Advice = [PatternTexts.PrintAt, PatternTexts.LinesMean, PatternTexts.HowToJoin, PatternTexts.LeftOut];
 
     private readonly Paper _paper;
     private readonly OrderUnits _units;
@@ -29,24 +24,26 @@ internal sealed class PatternKey
     private Canvas _canvas;
     private double _y;
 
-    private PatternKey(string title, Paper paper, Units units)
+    private PatternKey(string title, Paper paper, OrderUnits units)
     {
-        (_title, _units) = (title, new OrderUnits(units));
-        _paper = paper.IsRoll ? Paper.For(units) with { Width = paper.Width } : paper;
+        (_title, _units) = (title, units);
+        _paper = paper.IsRoll ? Paper.For(IsInches ? Units.In : Units.Mm) with { Width = paper.Width } : paper;
         _canvas = Open();
     }
+
+    private bool IsInches => _units.Unit == LengthUnit.Inch;
 
     private double Width => _paper.Width - 2 * TileGrid.Margin;
 
     /// <summary>The pages.</summary>
-    /// <param name="title">What the patterns are of.</param>
+    /// <param name="title">What the document is called.</param>
     /// <param name="sheets">The sheets of the set.</param>
     /// <param name="paper">The paper; a key on a roll is as long as a sheet.</param>
-    /// <param name="units">The order's unit.</param>
-    public static List<(string Drawing, Spot Size)> Draw(string title, IReadOnlyList<PatternSheet> sheets, Paper paper, Units units)
+    /// <param name="units">The order's unit and the reader's language.</param>
+    public static List<(string Drawing, Spot Size)> Draw(string title, IReadOnlyList<PatternSheet> sheets, Paper paper, OrderUnits units)
     {
         var key = new PatternKey(title, paper, units);
-        key.AddHead(sheets.Count, units);
+        key.AddHead(sheets.Count);
         foreach (
             var parts in sheets
                 .SelectMany(sheet => sheet.Parts.Select(part => (Sheet: sheet, Part: part)))
@@ -67,7 +64,13 @@ internal sealed class PatternKey
     {
         string id = string.Create(CultureInfo.InvariantCulture, $"key-{_pages.Count + 1}");
         _y = TileGrid.Margin + 4;
-        return new Canvas(new Spot(_paper.Width, _paper.Height), 1, id, $"Key to the patterns of {_title}", "How the sheets go together.");
+        return new Canvas(
+            new Spot(_paper.Width, _paper.Height),
+            1,
+            id,
+            _units.Say(PatternTexts.KeyTitle(_title)),
+            _units.Say(PatternTexts.KeyShows)
+        );
     }
 
     private void Room(double height)
@@ -91,22 +94,22 @@ internal sealed class PatternKey
         _y += 1.35 * size;
     }
 
-    private void AddHead(int sheets, Units units)
+    private void AddHead(int sheets)
     {
-        (double side, string measure) = units == Units.In ? (101.6, "4 in") : (100.0, "100 mm");
-        Write($"Patterns at true size: {_title}", 5, true);
-        Write(string.Create(CultureInfo.InvariantCulture, $"{sheets} sheets of {_paper.Name}"));
+        (double side, string square) = IsInches ? (101.6, _units.Size(4, 4)) : (100.0, "100\u00A0×\u00A0100\u00A0mm");
+        Write(_title, 5, true);
+        Write(_units.Say(PatternTexts.SheetsOf(sheets, _paper.Name)));
         _y += 2;
         double top = _y;
         _canvas.OpenStroked(Stroke.Cut);
         _canvas.Rectangle(new Box(TileGrid.Margin, top, side, side), ("class", "check"));
         _canvas.Close();
-        _canvas.Text(new Spot(TileGrid.Margin + side / 2, top + side / 2), $"{measure} × {measure}", 4, "middle", true);
+        _canvas.Text(new Spot(TileGrid.Margin + side / 2, top + side / 2), square, 4, "middle", true);
         double x = TileGrid.Margin + side + 5;
         double y = top + Text;
-        foreach (string advice in Advice)
+        foreach (Message advice in Advice)
         {
-            foreach (string line in TextWrap.Lines(advice, (_paper.Width - TileGrid.Margin - x) / Text))
+            foreach (string line in TextWrap.Lines(_units.Say(advice), (_paper.Width - TileGrid.Margin - x) / Text))
             {
                 _canvas.Text(new Spot(x, y), line, Text);
                 y += Line;
@@ -124,20 +127,21 @@ internal sealed class PatternKey
         double map = grid is null ? 0 : grid.Rows * CellHeight;
         Room(Math.Min(map + 3 * Line, 100));
         string size = _units.Size(piece.Answer.Width, piece.Answer.Length);
-        string number = piece.Number.ToString(CultureInfo.InvariantCulture);
-        Write($"{number}: {piece.Answer.Label ?? piece.Answer.Id}", Text, true);
-        string where = grid is null
-            ? string.Create(CultureInfo.InvariantCulture, $"sheet {parts[0].Sheet.Number}")
-            : string.Create(CultureInfo.InvariantCulture, $"{parts.Length} sheets");
-        Write(string.Create(CultureInfo.InvariantCulture, $"{size}, cut {piece.Answer.Quantity} of {piece.Answer.Fabric}; {where}"));
+        Write(_units.Say(PatternTexts.Piece(piece.Number, piece.Answer.Label ?? piece.Answer.Id)), Text, true);
+        Write(
+            _units.Say(
+                PatternTexts.CutFrom(
+                    size,
+                    piece.Answer.Quantity,
+                    piece.Answer.Fabric,
+                    grid is null ? PatternTexts.OnSheet(parts[0].Sheet.Number) : PatternTexts.OverSheets(parts.Length)
+                )
+            )
+        );
         foreach (PatternPiece same in piece.Same)
         {
-            string also = same.Number.ToString(CultureInfo.InvariantCulture);
             Write(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"also {also}: {same.Answer.Label ?? same.Answer.Id}, cut {same.Answer.Quantity} of {same.Answer.Fabric}"
-                )
+                _units.Say(PatternTexts.AlsoCut(same.Number, same.Answer.Label ?? same.Answer.Id, same.Answer.Quantity, same.Answer.Fabric))
             );
         }
 

@@ -2,6 +2,8 @@ using System.Globalization;
 using CushionService.Documents.Drawings;
 using CushionService.Documents.Pdf;
 using CushionService.Documents.Sheets;
+using CushionService.Engine.Messages;
+using CushionService.Languages;
 
 namespace CushionService.Documents.TrueSize;
 
@@ -10,24 +12,28 @@ internal static class PrintedPages
 {
     /// <summary>The document.</summary>
     /// <param name="title">Its title.</param>
+    /// <param name="language">The language that it is written in.</param>
     /// <param name="pages">The drawings with their sizes in millimetres.</param>
     /// <param name="asPdf">Whether it is a PDF, and not HTML in UTF-8.</param>
     /// <param name="cancellation">Gives up between two pages.</param>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static PrintedDocument Write(
         string title,
+        Language language,
         IEnumerable<(string Drawing, Spot Size)> pages,
         bool asPdf,
         CancellationToken cancellation
-    ) => asPdf ? PrintedDocument.Of(PdfPaper.Write(title, pages, cancellation)) : PrintedDocument.Of(Html(title, [.. pages]));
+    ) => asPdf ? PrintedDocument.Of(PdfPaper.Write(title, pages, cancellation)) : PrintedDocument.Of(Html(title, language, [.. pages]));
 
     // Sheets of a roll differ in length: each size is a page of its own name (CSS Paged Media).
-    private static string Html(string title, IReadOnlyList<(string Drawing, Spot Size)> pages)
+    private static string Html(string title, Language language, IReadOnlyList<(string Drawing, Spot Size)> pages)
     {
         Spot[] sizes = [.. pages.Select(page => page.Size).Distinct()];
         var html = new Html();
         html.Add($"""<!DOCTYPE html>""");
-        html.Add($"""<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width">""");
+        html.Add(
+            $"""<html lang="{LanguageTags.Of(language)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width">"""
+        );
         html.Add(
             $"""<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"><title>{title}</title>"""
         );

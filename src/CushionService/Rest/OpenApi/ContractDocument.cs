@@ -74,7 +74,7 @@ internal static class ContractDocument
         });
     }
 
-    /// <summary>Maps the document, and <c>/docs</c>, the page to try the calls.</summary>
+    /// <summary>Maps the document, and what the page to try the calls is made of.</summary>
     public static void MapContractDocument(this WebApplication app)
     {
         app.MapMethods(
@@ -84,16 +84,11 @@ internal static class ContractDocument
             )
             .ExcludeFromDescription();
         app.UseWhen(
-            static http => http.Request.Path.StartsWithSegments("/docs"),
-            docs =>
-                docs.UseSwaggerUI(options =>
-                {
-                    options.RoutePrefix = "docs";
-                    options.DocumentTitle = "CushionService";
-                    // A page and a start script of our own: the library's script adds a bar with its maker's name.
-                    options.IndexStream = static () =>
-                        File.OpenRead(Path.Combine(AppContext.BaseDirectory, "wwwroot", "site", "docs.html"));
-                })
+            // The page itself is one of ours, in every language, with a start script of our own: the library's script adds a bar with its
+            // maker's name.
+            static http =>
+                http.Request.Path.StartsWithSegments("/docs") && http.Request.Path != SitePages.Calls,
+            static docs => docs.UseSwaggerUI(options => options.RoutePrefix = "docs")
         );
     }
 

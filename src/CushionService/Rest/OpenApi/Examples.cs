@@ -1,10 +1,12 @@
 using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Desk;
+using CushionService.Documents.Pictures;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Json;
@@ -55,6 +57,10 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
         }
 
         Show(operation, "200", "application/json", AnswerTo(operation.OperationId, order));
+        if (operation.OperationId == "drawPicture")
+        {
+            Show(operation, "200", "image/svg+xml", PictureOf(order));
+        }
     }
 
     private object? AnswerTo(string? operation, Order order) =>
@@ -76,6 +82,11 @@ internal sealed class Examples(OrderDesk desk) : IOperationFilter
             },
             _ => null,
         };
+
+    private string PictureOf(Order order) =>
+        Encoding.UTF8.GetString(
+            desk.Handle(Sent(order), Printing.Picture(order.Cushions![0].Id, PictureView.Finished), default).Answer!.Bytes
+        );
 
     // What the call itself is refused with, by its status.
     private static Problem Rejected(int status)

@@ -15,35 +15,44 @@ internal static class SitePages
 
     private static readonly (string Path, string Template)[] All = [("/", "try"), ("/orders", "orders"), ("/shops", "shops")];
 
+    /// <summary>The path of the page to try the calls.</summary>
+    public const string Calls = "/docs/index.html";
+
     /// <summary>Maps the pages; their language is that of the query, else the reader's.</summary>
     public static void MapSite(this WebApplication app)
     {
         foreach ((string path, string template) in All)
         {
-            FixedAnswer[] pages =
-            [
-                .. Enum.GetValues<Language>()
-                    .Select(language => new FixedAnswer(
-                        Encoding.UTF8.GetBytes(Page(path, template, language)),
-                        "text/html; charset=utf-8",
-                        Recheck
-                    )),
-            ];
-            app.MapMethods(
-                    path,
-                    FixedRoutes.Methods,
-                    (HttpContext http) =>
-                    {
-                        Language language = ReaderLanguage.Of(http);
-                        http.Response.Headers.ContentLanguage = LanguageTags.Of(language);
-                        http.Response.Headers.AppendCommaSeparatedValues(HeaderNames.Vary, HeaderNames.AcceptLanguage);
-                        return pages[(int)language].WriteAsync(http);
-                    }
-                )
-                .WithMetadata(new LanguageParameterAttribute())
-                .ExcludeFromDescription();
+            Map(app, path, language => Page(path, template, language));
         }
+
+        Map(app, Calls, language => Filled("docs", Calls, PageWords.In(language)));
     }
+
+    private static void Map(WebApplication app, string path, Func<Language, string> page)
+    {
+        FixedAnswer[] pages =
+        [
+            .. Enum.GetValues<Language>()
+                .Select(language => new FixedAnswer(Encoding.UTF8.GetBytes(page(language)), "text/html; charset=utf-8", Recheck)),
+        ];
+        app.MapMethods(
+                path,
+                FixedRoutes.Methods,
+                (HttpContext http) =>
+                {
+                    Language language = ReaderLanguage.Of(http);
+                    http.Response.Headers.ContentLanguage = LanguageTags.Of(language);
+                    http.Response.Headers.AppendCommaSeparatedValues(HeaderNames.Vary, HeaderNames.AcceptLanguage);
+                    return pages[(int)language].WriteAsync(http);
+                }
+            )
+            .WithMetadata(new LanguageParameterAttribute())
+            .ExcludeFromDescription();
+    }
+
+    private static string Filled(string template, string path, PageWords words) =>
+        words.Fill(Template(template), new Dictionary<string, string> { ["language"] = words.Tag, ["path"] = path });
 
     /// <summary>A page in the frame of all pages.</summary>
     /// <param name="path">Its path, which the links to other languages lead to.</param>

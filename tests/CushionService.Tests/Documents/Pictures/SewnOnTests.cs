@@ -35,6 +35,7 @@ public sealed class SewnOnTests(RunningService service) : IClassFixture<RunningS
     [InlineData("finished", Pillow, """ "cornerTaper": "1/2" """)]
     [InlineData("exploded", Pillow, """ "cornerTaper": "1/2" """)]
     [InlineData("finished", Boxed, """ "base": "anti-slip" """)]
+    [InlineData("exploded", Boxed, """ "base": "anti-slip" """)]
     public async Task Tapered_corners_and_the_studs_of_a_base_are_drawn(string view, string cushion, string drawn)
     {
         int without = Lines(await DrawnAsync(view, cushion)),

@@ -20,7 +20,7 @@ public sealed class PatternSheetTests(RunningService service) : IClassFixture<Ru
         Dictionary<(int Row, int Column), HashSet<(double, double)>> crosses = [];
         foreach (PatternSheet sheet in PatternSheets.Of([Round], Paper.A4))
         {
-            var drawing = new ParsedDrawing(PatternDrawing.Draw(sheet, 9, Units.Mm));
+            var drawing = new ParsedDrawing(PatternDrawing.Draw(sheet, 9, new OrderUnits(Units.Mm)));
             Spot corner = sheet.Parts[0].View.Corner;
             Tile tile = sheet.Parts[0].Tile!;
             // As places of the whole piece.
@@ -57,7 +57,7 @@ public sealed class PatternSheetTests(RunningService service) : IClassFixture<Ru
         [
             .. PatternSheets
                 .Of([Round], Paper.A4)
-                .SelectMany(sheet => new ParsedDrawing(PatternDrawing.Draw(sheet, 9, Units.Mm)).All("text"))
+                .SelectMany(sheet => new ParsedDrawing(PatternDrawing.Draw(sheet, 9, new OrderUnits(Units.Mm))).All("text"))
                 .Select(text => text.Value)
                 .Where(text => text.StartsWith("1-", StringComparison.Ordinal)),
         ];
@@ -129,7 +129,7 @@ public sealed class PatternSheetTests(RunningService service) : IClassFixture<Ru
     [Fact]
     public void The_same_order_gives_the_same_bytes()
     {
-        byte[] Write() => PatternDocument.Write("seat", [Round], Paper.A4, Units.Mm, true, CancellationToken.None).Bytes;
+        byte[] Write() => PatternDocument.Write("seat", [Round], Paper.A4, new OrderUnits(Units.Mm), true, CancellationToken.None).Bytes;
         byte[] first = Write();
         Assert.Equal(first, Write());
         Parallel.For(0, 4, _ => Assert.Equal(first, Write()));

@@ -44,9 +44,9 @@ public sealed class PatternSizeTests
 
         Paper paper = Paper.Named(paperName)!;
         PatternPiece[] piece = [Drafted.Pieces(Drafted.Order(cushion)).First(one => !one.IsRectangle)];
-        byte[] pdf = PatternDocument.Write("seat", piece, paper, Units.Mm, true, CancellationToken.None).Bytes;
+        byte[] pdf = PatternDocument.Write("seat", piece, paper, new OrderUnits(Units.Mm), true, CancellationToken.None).Bytes;
         IReadOnlyList<PatternSheet> sheets = PatternSheets.Of(piece, paper);
-        int key = PatternKey.Draw("seat", sheets, paper, Units.Mm).Count;
+        int key = PatternKey.Draw("seat", sheets, paper, new OrderUnits(Units.Mm)).Count;
         int measured = 0;
         foreach (PatternSheet sheet in sheets)
         {
@@ -106,7 +106,9 @@ public sealed class PatternSizeTests
 
         PatternPiece disc = Drafted.Pieces(Drafted.Order(Drafted.Disc))[0];
         PatternPiece named = disc with { Answer = disc.Answer with { Label = "Sitzkissen für Łódź, שלום" } };
-        string text = Poppler.Text(PatternDocument.Write("seat", [named], Paper.A4, Units.Mm, true, CancellationToken.None).Bytes);
+        string text = Poppler.Text(
+            PatternDocument.Write("seat", [named], Paper.A4, new OrderUnits(Units.Mm), true, CancellationToken.None).Bytes
+        );
         Assert.Contains("Sitzkissen für Łódź", text, StringComparison.Ordinal);
         Assert.Contains("cut 1 of main", text, StringComparison.Ordinal);
     }

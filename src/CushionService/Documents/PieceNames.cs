@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using CushionService.Contract.Answers;
+using CushionService.Engine.Cutting;
+using CushionService.Engine.Measures;
+using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Quoting;
+using CushionService.Wording;
+
+namespace CushionService.Documents;
+
+/// <summary>What paper calls pieces.</summary>
+internal static class PieceNames
+{
+    // What is between the cushion and its part in a label.
+    private const string Before = ", ";
+
+    /// <summary>The pieces, each with a label in a language whose readers do not read ids: a piece of a cushion without a label has the
+    /// cushion's id and the part in that language. In English an id reads as words.</summary>
+    /// <param name="pieces">The pieces as they are answered.</param>
+    /// <param name="drafting">The same as the engine has them, in the same order.</param>
+    /// <param name="language">The reader's language.</param>
+    public static IReadOnlyList<PieceAnswer> OnPaper(IReadOnlyList<PieceAnswer> pieces, Drafting drafting, Language language)
+    {
+        if (language == Language.English)
+        {
+            return pieces;
+        }
+
+        var writer = new MessageWriter(language, LengthUnit.Millimetre);
+        return [.. pieces.Zip(drafting.Pieces, (piece, cut) => Named(piece, cut, writer))];
+    }
+
+    /// <summary>The seams, each with its edges as the reader's language names them; in English as the answer has them.</summary>
+    /// <param name="seams">The seams as they are answered.</param>
+    /// <param name="drafting">The same as the engine has them, in the same order.</param>
+    /// <param name="language">The reader's language.</param>
+    public static IReadOnlyList<SeamAnswer> OnPaper(IReadOnlyList<SeamAnswer> seams, Drafting drafting, Language language)
+    {
+        if (language == Language.English)
+        {
+            return seams;
+        }
+
+        var writer = new MessageWriter(language, LengthUnit.Millimetre);
+        return
+        [
+            .. seams.Zip(
+                drafting.Patterns.SelectMany(pattern => pattern.Seams),
+                (answer, seam) => answer with { One = Edges(seam.One), Other = Edges(seam.Other) }
+            ),
+        ];
+
+        string[] Edges(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => writer.Text(AnswerTexts.EdgeOf(edge.Part, edge.Edge)))];
+    }
+
+    /// <summary>What a drawing calls a piece beside its number: in English its id, in other languages its part alone, for a long name of
+    /// its cushion leaves no room for the part.</summary>
+    /// <param name="piece">A piece, as paper has it.</param>
+    /// <param name="language">The reader's language.</param>
+    public static string BesideNumber(PieceAnswer piece, Language language) =>
+        language == Language.English || piece.Label is not { } label ? piece.Id
+        : piece.Cushion is null ? label
+        : label[(label.LastIndexOf(Before, StringComparison.Ordinal) is >= 0 and int at ? at + Before.Length : 0)..];
+
+    private static PieceAnswer Named(PieceAnswer piece, CutPiece cut, MessageWriter writer) =>
+        piece.Label is null && cut.Cushion is { } cushion
+            ? piece with
+            {
+                Label = writer.Text(AnswerTexts.PieceOf(cushion.Id, writer.Text(cut.Part.ToMessage()))),
+            }
+            : piece;
+}

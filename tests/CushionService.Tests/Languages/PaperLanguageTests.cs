@@ -1,0 +1,106 @@
+using System.Net.Http.Headers;
+using System.Text;
+using System.Text.RegularExpressions;
+using CushionService.Tests.Hosting;
+
+namespace CushionService.Tests.Languages;
+
+/// <summary>Everything that is printed is in the reader's language: what paper calls pieces, units, amounts and the words of drawings, not
+/// only its sentences.</summary>
+public sealed partial class PaperLanguageTests(RunningService service) : IClassFixture<RunningService>
+{
+    // The names are of no language. One cushion has a label, the other is called by its id.
+    private const string Order = """
+        { "reference": "R1", "units": "in", "currency": "EUR", "cushions": [
+          { "id": "k1", "label": "Lk", "construction": "boxed", "outline": { "kind": "round-ended", "width": 30, "depth": 16 },
+            "thickness": 3, "closure": { "kind": "zipper" }, "fabrics": { "top": "f1" } },
+          { "id": "k2", "construction": "boxed", "outline": { "kind": "tee", "width": 25, "depth": 24, "earDepth": 6, "earWidth": 3 },
+            "thickness": 4, "closure": { "kind": "zipper" }, "fabrics": { "top": "f1" }, "quantity": 2 }],
+          "fabrics": [{ "id": "f1", "width": 54, "sold": { "unit": "yd", "step": 0.125 },
+            "price": { "amount": "18.50", "per": "yd" } }],
+          "prices": [
+            { "item": "zipper", "amount": "1.20", "per": "yd" },
+            { "item": "thread", "amount": "0.10", "per": "yd" }
+          ] }
+        """;
+
+    public static TheoryData<string, string> Papers()
+    {
+        TheoryData<string, string> papers = [];
+        foreach (string language in (string[])["de", "fr", "es"])
+        {
+            foreach (string call in (string[])["quotes", "quotes?detail=full", "quotes?detail=project", "labels", "pieces"])
+            {
+                papers.Add(language, call);
+            }
+        }
+
+        return papers;
+    }
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public async Task A_paper_has_no_word_of_English(string language, string call)
+    {
+        string html = await PaperAsync(language, call);
+        string[] words = [.. Tags().Split(html).Where(text => text.Trim().Length > 0).Select(System.Net.WebUtility.HtmlDecode)!];
+
+        Assert.Contains($"""<html lang="{language}">""", html, StringComparison.Ordinal);
+        Assert.NotEmpty(words);
+        Assert.All(words, text => Assert.DoesNotMatch(English(), text));
+    }
+
+    // In German "in" is a preposition: "8 in hoch" is no height.
+    [Theory]
+    [InlineData("quotes")]
+    [InlineData("quotes?detail=full")]
+    [InlineData("quotes?detail=project")]
+    [InlineData("labels")]
+    [InlineData("pieces")]
+    public async Task A_German_paper_has_inches_by_their_German_name(string call)
+    {
+        string html = await PaperAsync("de", call);
+
+        Assert.DoesNotMatch(InchSymbol(), html);
+        Assert.Contains("\u00a0Zoll", html, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("de")]
+    [InlineData("fr")]
+    [InlineData("es")]
+    public async Task Amounts_have_the_sign_for_decimals_of_the_language(string language)
+    {
+        string html = await PaperAsync(language, "quotes");
+
+        Assert.Contains("18,50", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("18.50", html, StringComparison.Ordinal);
+    }
+
+    private async Task<string> PaperAsync(string language, string call)
+    {
+        using HttpRequestMessage request = new(HttpMethod.Post, new Uri($"/v1/{call}", UriKind.Relative))
+        {
+            Content = new StringContent(Order, Encoding.UTF8, "application/json"),
+        };
+        request.Headers.Accept.Add(new MediaTypeWithQualityHeaderValue("text/html"));
+        request.Headers.AcceptLanguage.ParseAdd(language);
+        using HttpResponseMessage response = await service.Http.SendAsync(request);
+        string text = await response.Content.ReadAsStringAsync();
+        Assert.True(response.IsSuccessStatusCode, text);
+        return text;
+    }
+
+    [GeneratedRegex("(?s)<style.*?</style>|<script.*?</script>|<[^>]*>")]
+    private static partial Regex Tags();
+
+    [GeneratedRegex(
+        @"\b(the|of|and|cut|sheets?|pieces?|top|bottom|front|back|left|right|upper|lower|boxing|zipper|handle|bolt|across|notch|copy|row"
+            + @"|column|must|patterns?|size|about|steps?|price)\b",
+        RegexOptions.IgnoreCase
+    )]
+    private static partial Regex English();
+
+    [GeneratedRegex(@"\d[\u00a0 ]in\b")]
+    private static partial Regex InchSymbol();
+}
