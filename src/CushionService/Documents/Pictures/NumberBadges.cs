@@ -12,7 +12,7 @@ internal static class NumberBadges
     // Between the middles of two, and how far the places are tried: rings about the piece's middle, of twelve places each.
     private const double Apart = 2.2 * Radius;
     private const double RingStep = 0.8 * Radius;
-    private const int Rings = 8;
+    private const int Rings = 14;
     private const int Places = 12;
 
     /// <summary>Draws the numbers.</summary>

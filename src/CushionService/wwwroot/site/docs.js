@@ -32,6 +32,8 @@ function named() {
     for (const [part, label] of Object.entries(NAMES)) {
       document.querySelectorAll(part).forEach((control) => control.setAttribute("aria-label", label));
     }
+    // Groups of calls come right under the page's own heading.
+    document.querySelectorAll("h3.opblock-tag").forEach((heading) => heading.setAttribute("aria-level", "2"));
     document.querySelectorAll("pre.microlight").forEach((block) => (block.tabIndex = 0));
   };
   new MutationObserver(name).observe(document.getElementById("swagger-ui"), { childList: true, subtree: true });

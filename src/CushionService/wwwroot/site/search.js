@@ -1,7 +1,7 @@
 // A thorough search as it goes on: the same order at each effort in one stream, each answer shown as it comes. Stopping the stream
 // cancels the search in the service.
 
-import { say } from "./words.js";
+import { bought, say } from "./words.js";
 
 const EFFORTS = ["quick", "standard", "thorough"];
 
@@ -35,7 +35,7 @@ function said(effort, { yardage, title }) {
   if (!yardage) {
     return title;
   }
-  const length = yardage.map((line) => `${line.label ?? line.fabric} ${line.soldLength} ${line.soldUnit}`).join(", ");
+  const length = yardage.map((line) => `${line.label ?? line.fabric} ${bought(line.soldLength, line.soldUnit)}`).join(", ");
   return say("js.effort", { effort: say(effort), length, proven: yardage.every((line) => line.provenMinimal) ? say("js.proven") : "" });
 }
 

@@ -2,7 +2,7 @@
 
 import { send } from "./service.js";
 import { table } from "./table.js";
-import { money, say } from "./words.js";
+import { bought, money, say } from "./words.js";
 
 let latest = 0;
 
@@ -36,15 +36,15 @@ function said(order, { pieces, layouts, cost }) {
 }
 
 // An item may be bought for several cushions, a line for each.
-function materials({ materials: bought, cost }, names) {
+function materials({ materials: goods, cost }, names) {
   const priced = [...cost.lines];
   const amount = (item, quantity) => {
     const line = priced.findIndex((each) => each.item === item && each.quantity === quantity);
     return line < 0 ? "–" : money(priced.splice(line, 1)[0].amount, cost.currency);
   };
-  const rows = bought.map(({ item, quantity, unit, because }) => [
-    names.get(item) ?? item,
-    `${quantity} ${unit}`,
+  const rows = goods.map(({ item, label, quantity, unit, because }) => [
+    label ?? names.get(item) ?? item,
+    bought(quantity, unit),
     amount(item, quantity),
     because,
   ]);

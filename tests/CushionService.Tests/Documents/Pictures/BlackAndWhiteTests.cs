@@ -59,7 +59,10 @@ public sealed class BlackAndWhiteTests(RunningService service) : IClassFixture<R
                 """
                 { "units": "in", "cushions": [{ "id": "c", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 18,
                   "depth": 18 }, "closure": { "kind": "zipper" }, "fabrics": { "top": "b", "bottom": "a" } }],
-                  "fabrics": [{ "id": "a", "width": 54, "sold": { "unit": "yd" } }, { "id": "b", "width": 54, "sold": { "unit": "yd" } }] }
+                  "fabrics": [
+                    { "id": "a", "width": 54, "sold": { "unit": "yd", "step": 0.125 } },
+                    { "id": "b", "width": 54, "sold": { "unit": "yd", "step": 0.125 } }
+                  ] }
                 """
             )!
             .AsObject();
