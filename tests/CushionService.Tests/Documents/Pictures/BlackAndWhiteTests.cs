@@ -7,7 +7,7 @@ using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Documents.Pictures;
 
-/// <summary>Nothing on paper is told by colour alone: printed in greys, it says the same.</summary>
+/// <summary>Nothing on paper depends on colour alone: printed in greys, it says the same.</summary>
 public sealed class BlackAndWhiteTests(RunningService service) : IClassFixture<RunningService>
 {
     // Contrast of lines and small type with what is behind them: Web Content Accessibility Guidelines 2.2, 1.4.11 and 1.4.3.
