@@ -11,7 +11,7 @@ namespace CushionService.Nesting.Rectangles;
 /// and exact search on the rung below.</summary>
 internal static class StripSearch
 {
-    // Of all steps, one in this many goes to lengths between those that can be bought; nothing does where that is fewer than so many to a
+    // Of all steps, one in this many goes to lengths between those that can be bought; nothing does where that is fewer than that many to a
     // copy, as at quick: they would find little, and take longer than the length to buy has.
     private const int LeftOverPart = 16;
     private const long LeastToACopy = 5_000;
