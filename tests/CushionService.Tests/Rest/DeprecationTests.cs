@@ -52,6 +52,23 @@ public sealed class DeprecationTests
     }
 
     [Fact]
+    public async Task A_page_of_another_site_may_read_them()
+    {
+        using RunningService service = Deprecating(
+            ("Deprecated:estimateYardage:Since", "2027-03-01"),
+            ("Access:Origins:0", "https://shop.example")
+        );
+        using HttpRequestMessage request = new(HttpMethod.Post, new Uri("/v1/yardage", UriKind.Relative))
+        {
+            Content = new StringContent(Callers.Pillow, System.Text.Encoding.UTF8, "application/json"),
+        };
+        request.Headers.Add("Origin", "https://shop.example");
+        using HttpResponseMessage answer = await service.Http.SendAsync(request);
+        string exposed = string.Join(',', answer.Headers.GetValues("Access-Control-Expose-Headers"));
+        Assert.All(["Deprecation", "Sunset", "Link"], name => Assert.Contains(name, exposed, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Over_gRPC_they_are_metadata()
     {
         using RunningService service = Deprecating(("Deprecated:estimateYardage:Since", "2027-03-01"));
