@@ -92,14 +92,19 @@ public sealed class WorkerTests(RunningService service, ITestOutputHelper output
     // Sends the orders, then waits for a number of answers: how many come each second from there on.
     private static async Task<double> RateAsync(INatsJSContext jetStream, int first, int end, int until)
     {
-        for (int number = first; number < end; number++)
+        // Many at the same time: the queue is to be longer than what is answered meanwhile.
+        foreach (int[] part in Enumerable.Range(first, end - first).Chunk(256))
         {
-            PubAckResponse stored = await jetStream.PublishAsync(
-                OrderSubjects.Orders,
-                BulkOrders.Of(number),
-                opts: new NatsJSPubOpts { MsgId = $"order-{number}" }
+            PubAckResponse[] stored = await Task.WhenAll(
+                part.Select(async number =>
+                    await jetStream.PublishAsync(
+                        OrderSubjects.Orders,
+                        BulkOrders.Of(number),
+                        opts: new NatsJSPubOpts { MsgId = $"order-{number}" }
+                    )
+                )
             );
-            stored.EnsureSuccess();
+            Array.ForEach(stored, one => one.EnsureSuccess());
         }
 
         long before = await StoredAsync(jetStream);
