@@ -77,11 +77,23 @@ public sealed partial class PaperLanguageTests(RunningService service) : IClassF
         Assert.DoesNotContain("18.50", html, StringComparison.Ordinal);
     }
 
-    private async Task<string> PaperAsync(string language, string call)
+    // A label is small: a name of sixty letters must not hide what the piece is.
+    [Fact]
+    public async Task A_label_says_which_part_it_is_however_long_the_name_of_its_cushion_is()
+    {
+        string html = await PaperAsync("de", "labels", Order.Replace("\"Lk\"", $"\"{new string('L', 60)}\"", StringComparison.Ordinal));
+
+        // The first cushion is made once, the second twice.
+        Assert.Equal(3, Regex.Count(html, ">Reißverschlussstreifen oben<"));
+        Assert.Equal(3, Regex.Count(html, ">Reißverschlussstreifen unten<"));
+        Assert.Contains("L…<", html, StringComparison.Ordinal);
+    }
+
+    private async Task<string> PaperAsync(string language, string call, string order = Order)
     {
         using HttpRequestMessage request = new(HttpMethod.Post, new Uri($"/v1/{call}", UriKind.Relative))
         {
-            Content = new StringContent(Order, Encoding.UTF8, "application/json"),
+            Content = new StringContent(order, Encoding.UTF8, "application/json"),
         };
         request.Headers.Accept.Add(new MediaTypeWithQualityHeaderValue("text/html"));
         request.Headers.AcceptLanguage.ParseAdd(language);
