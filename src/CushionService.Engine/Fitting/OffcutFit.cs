@@ -20,6 +20,29 @@ public sealed record OffcutFit(
     /// <summary>The cushions whose pieces come from several dye lots; empty unless the pieces fit.</summary>
     public ImmutableArray<SplitCushion> Split { get; } = Verdict == FitVerdict.Fits ? OneLotSearch.Split(Layouts) : [];
 
+    /// <summary>The same, where the pieces are too many to be tried one by one and none is laid, with as many whole cushions as are found to
+    /// fit.</summary>
+    /// <param name="effort">How hard to search.</param>
+    /// <param name="sharedBy">How many searches share the effort's steps.</param>
+    /// <param name="cancellation">Cancels the search.</param>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    public OffcutFit Filled(Effort effort, int sharedBy, CancellationToken cancellation)
+    {
+        if (Verdict == FitVerdict.Fits || Layouts.Any(layout => !layout.Placements.IsEmpty || !layout.Room.Outline.IsEmpty))
+        {
+            return this;
+        }
+
+        ImmutableArray<CutPiece> pieces = [.. Unplaced.Select(rest => rest.Piece)];
+        (ImmutableArray<OffcutLayout> layouts, ImmutableArray<CutPiece> left) = new OneLotSearch(
+            [.. Layouts.Select(layout => layout.Room)],
+            pieces,
+            sharedBy,
+            cancellation
+        ).Most(effort);
+        return this with { Layouts = layouts, Unplaced = [.. left.Select(piece => (piece, piece.Quantity))] };
+    }
+
     /// <summary>Lays the pieces, each cushion's onto one dye lot where a way is found.</summary>
     /// <param name="fabric">A fabric with offcuts.</param>
     /// <param name="pieces">At least one piece of that fabric.</param>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Nesting;
 
@@ -35,6 +36,9 @@ internal sealed class OneLotSearch
         _sharedBy = sharedBy * MostTrials;
     }
 
+    /// <summary>Cushions that stand beside each other, and so are kept in one lot.</summary>
+    public ImmutableArray<RowSpecification> Rows { get; init; } = [];
+
     /// <summary>The layout of each room; null where no way was found.</summary>
     /// <param name="effort">How hard each trial searches.</param>
     /// <remarks>Tries the smallest lots first, which keeps the large ones whole; then the largest first, which finds room where small lots
@@ -46,12 +50,15 @@ internal sealed class OneLotSearch
         return units.Count > MostUnits ? null : Fill(lots, units, effort, smallestFirst: true) ?? Fill(lots, units, effort, false);
     }
 
-    /// <summary>What is left when each lot has as many whole cushions as are found to fit on it, the largest first.</summary>
+    /// <summary>Each lot with as many whole cushions as are found to fit on it, the largest first.</summary>
     /// <param name="effort">How hard each trial searches.</param>
-    /// <returns>Pieces that found no place, with how many copies of each; those of a cushion are all there or all laid.</returns>
+    /// <returns>The layout of each room, and the pieces that found no place, with how many copies of each; those of a cushion are all there
+    /// or all laid.</returns>
     /// <remarks>Cushions of a line are tried in groups, twice as many after each success and half as many after each failure.</remarks>
-    public ImmutableArray<CutPiece> Left(Effort effort)
+    public (ImmutableArray<OffcutLayout> Layouts, ImmutableArray<CutPiece> Left) Most(Effort effort)
     {
+        var laid = new ImmutableArray<LaidPiece>[_rooms.Length];
+        Array.Fill(laid, []);
         List<Unit> left = [.. Units().OrderByDescending(unit => unit.Area.SquareNanometres)];
         foreach (var lot in Enumerable.Range(0, _rooms.Length).GroupBy(i => _rooms[i].Lot))
         {
@@ -62,9 +69,14 @@ internal sealed class OneLotSearch
                 while (left.Contains(kind) && _trials < MostTrials)
                 {
                     List<Unit> next = [.. left.Where(unit => ReferenceEquals(unit, kind)).Take(group)];
-                    bool lies = Lay(at, [.. taken, .. next], effort) is not null;
-                    if (lies)
+                    ImmutableArray<OffcutLayout>? layouts = Lay(at, [.. taken, .. next], effort);
+                    if (layouts is { } found)
                     {
+                        for (var i = 0; i < at.Length; i++)
+                        {
+                            laid[at[i]] = found[i].Placements;
+                        }
+
                         taken.AddRange(next);
                         next.ForEach(unit => left.Remove(unit));
                     }
@@ -73,17 +85,19 @@ internal sealed class OneLotSearch
                         break;
                     }
 
-                    group = lies ? 2 * group : next.Count / 2;
+                    group = layouts is null ? next.Count / 2 : 2 * group;
                 }
             }
         }
 
-        return
-        [
-            .. left.SelectMany(unit => unit.Pieces)
-                .GroupBy(piece => piece.Id)
-                .Select(same => same.First() with { Quantity = same.Sum(piece => piece.Quantity) }),
-        ];
+        return (
+            [.. CopyNumbers.Over(laid).Select((placements, i) => new OffcutLayout(_rooms[i], placements))],
+            [
+                .. left.SelectMany(unit => unit.Pieces)
+                    .GroupBy(piece => piece.Id)
+                    .Select(same => same.First() with { Quantity = same.Sum(piece => piece.Quantity) }),
+            ]
+        );
     }
 
     /// <summary>The cushions of which pieces lie in several lots, with those lots.</summary>
@@ -118,10 +132,15 @@ internal sealed class OneLotSearch
     /// hidden.</summary>
     public static bool IsSeen(CutPiece piece) => piece.Cushion is not null && piece.Panel?.Role != FabricRole.InnerCover;
 
-    // A unit is one cushion's pieces; of strips that serve several cushions together, and of the rest, each piece by itself.
+    // A unit is one cushion's pieces, or those of a whole row; of strips that serve several cushions together, and of the rest, each piece by itself.
     private IEnumerable<Unit> Units()
     {
-        foreach (var cushion in _pieces.Where(IsWhole).GroupBy(piece => piece.Cushion!.Id))
+        foreach (var row in _pieces.Where(piece => IsWhole(piece) && RowOf(piece) >= 0).GroupBy(RowOf))
+        {
+            yield return new Unit([.. row]);
+        }
+
+        foreach (var cushion in _pieces.Where(piece => IsWhole(piece) && RowOf(piece) < 0).GroupBy(piece => piece.Cushion!.Id))
         {
             int copies = cushion.First().Cushion!.Quantity;
             Unit one = new([.. cushion.Select(piece => piece with { Quantity = piece.Quantity / copies })]);
@@ -137,6 +156,19 @@ internal sealed class OneLotSearch
             {
                 yield return copy;
             }
+        }
+
+        int RowOf(CutPiece piece)
+        {
+            for (var i = 0; i < Rows.Length; i++)
+            {
+                if (Rows[i].Cushions.Contains(piece.Cushion!.Id))
+                {
+                    return i;
+                }
+            }
+
+            return -1;
         }
 
         static bool IsWhole(CutPiece piece) => IsSeen(piece) && piece.Quantity % piece.Cushion!.Quantity == 0;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Nesting;
 
@@ -26,6 +27,7 @@ public sealed record SecondLot(
     /// <summary>Plans the other lot.</summary>
     /// <param name="fabric">A fabric with offcuts onto which its pieces do not fit.</param>
     /// <param name="pieces">Its pieces.</param>
+    /// <param name="rows">Cushions that stand beside each other: a row is of one lot.</param>
     /// <param name="effort">How hard to search.</param>
     /// <param name="sharedBy">How many searches share the effort's steps.</param>
     /// <param name="cancellation">Cancels the search.</param>
@@ -33,6 +35,7 @@ public sealed record SecondLot(
     public static SecondLot? Of(
         FabricSpecification fabric,
         ImmutableArray<CutPiece> pieces,
+        ImmutableArray<RowSpecification> rows,
         Effort effort,
         int sharedBy,
         CancellationToken cancellation
@@ -44,7 +47,8 @@ public sealed record SecondLot(
             return null;
         }
 
-        ImmutableArray<CutPiece> left = new OneLotSearch(OffcutRoom.Of(fabric), pieces, sharedBy, cancellation).Left(effort);
+        OneLotSearch search = new(OffcutRoom.Of(fabric), pieces, sharedBy, cancellation) { Rows = rows };
+        ImmutableArray<CutPiece> left = search.Most(effort).Left;
         if (FabricShortfall.Of(fabric, left, effort, sharedBy, cancellation) is not { } bought)
         {
             return null;

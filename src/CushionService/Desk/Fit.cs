@@ -50,6 +50,13 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
         return best;
     }
 
+    /// <summary>The same, with as many whole cushions as are found to fit where nothing was laid of a large order.</summary>
+    public Fit Filled(int sharedBy, CancellationToken cancellation) =>
+        this with
+        {
+            Fabrics = [.. Fabrics.Select(fabric => fabric.Filled(Effort.Quick, sharedBy, cancellation))],
+        };
+
     // Every fabric as it is specified: its grain runs one way.
     private static Fit OneWay(
         OrderSpecification specified,

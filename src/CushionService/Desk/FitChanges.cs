@@ -18,9 +18,18 @@ internal static class FitChanges
     // Trials and what is bought for each share the steps of a quick search.
     private const int Sharing = 12;
 
-    /// <summary>What must be bought for what found no place.</summary>
-    public static IReadOnlyList<MissingAnswer> Missing(Fit fit, CancellationToken cancellation) =>
-        [.. Shortfalls(fit, cancellation).Select(missing => Of(missing, fit.Drafting.Order.Unit))];
+    /// <summary>What must be bought for what found no place: no more than a second lot would be.</summary>
+    public static IReadOnlyList<MissingAnswer> Missing(Fit fit, IReadOnlyList<SecondLot> secondLots, CancellationToken cancellation) =>
+        [
+            .. Shortfalls(fit, cancellation)
+                .Select(missing =>
+                    secondLots.FirstOrDefault(lot => lot.Bought.Fabric.Id == missing.Fabric.Id) is { Bought: { } lot }
+                    && lot.Yardage.Sold < missing.Yardage.Sold
+                        ? lot
+                        : missing
+                )
+                .Select(missing => Of(missing, fit.Drafting.Order.Unit)),
+        ];
 
     /// <summary>What is bought of other lots where cushions are not divided between lots.</summary>
     public static IReadOnlyList<SecondLot> SecondLots(Fit fit, CancellationToken cancellation) =>
@@ -31,6 +40,7 @@ internal static class FitChanges
                     SecondLot.Of(
                         one.Fabric,
                         [.. fit.Drafting.Pieces.Where(piece => piece.Fabric == one.Fabric.Id)],
+                        fit.Drafting.Order.Rows,
                         Effort.Quick,
                         Sharing,
                         cancellation
@@ -52,7 +62,7 @@ internal static class FitChanges
             Length? asItIs = Sold(fit, fabric.Id, cancellation);
             foreach (ChangedOrder change in ChangedOrder.Of(GrainTrials.Of(specified)[0], fabric))
             {
-                Fit tried = Fit.Of(change.Order, [], Effort.Quick, Sharing, cancellation);
+                Fit tried = Fit.Of(change.Order, [], Effort.Quick, Sharing, cancellation).Filled(Sharing, cancellation);
                 // What cannot be bought as it is, for a piece is wider than its fabric, is helped by whatever makes it narrower.
                 if (
                     tried.Verdict == FitVerdict.Fits

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Answers;
+using CushionService.Engine.Fitting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Quoting;
 using CushionService.Intake;
@@ -133,12 +134,13 @@ internal static class Purposes
     private static FitAnswer FitOnHand(CheckedOrder order, CancellationToken cancellation)
     {
         Engine.Specifications.OrderSpecification specified = order.Drafting.Order;
-        Fit fit = Desk.Fit.Of(specified, order.Intake.Warnings, specified.Effort, 1, cancellation);
+        Fit fit = Desk.Fit.Of(specified, order.Intake.Warnings, specified.Effort, 1, cancellation).Filled(1, cancellation);
+        IReadOnlyList<SecondLot> secondLots = FitChanges.SecondLots(fit, cancellation);
         return FitWording.Of(
             order,
             fit,
-            FitChanges.Missing(fit, cancellation),
-            FitChanges.SecondLots(fit, cancellation),
+            FitChanges.Missing(fit, secondLots, cancellation),
+            secondLots,
             FitChanges.Of(specified, fit, cancellation),
             LargestCushions.Of(order.Order, specified, cancellation)
         );

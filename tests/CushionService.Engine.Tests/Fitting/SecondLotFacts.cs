@@ -58,6 +58,43 @@ public sealed class SecondLotFacts
         Assert.Equal([2], lot.Moved.Select(count => count.Quantity));
     }
 
+    // Three pillows in a row take three rows of 19 in: 40 in hold two of them, and so none of the row; the pillow that stands by itself
+    // is cut from them.
+    [Fact]
+    public void A_row_is_of_one_lot()
+    {
+        CushionSpecification[] row = [.. new[] { "left", "middle", "right" }.Select(id => KnifeEdge(18, 18, HandSewn) with { Id = id })];
+        CushionSpecification alone = KnifeEdge(17, 17, HandSewn);
+        SecondLot lot = PlanRows(
+            [.. row, alone],
+            [new RowSpecification("bench", [.. row.Select(seat => seat.Id)])],
+            new OffcutSpecification(In(54), In(40))
+        )!;
+
+        Assert.Equal(["seat"], lot.Kept.Select(count => count.Cushion.Id));
+        Assert.Equal(["left", "middle", "right"], lot.Moved.Select(count => count.Cushion.Id));
+        Assert.Equal(1.625m, lot.Bought.Yardage.SoldUnits);
+    }
+
+    // 100 pillows of 200 faces: 40 in hold two, and what is missing is for 98, not for all of them.
+    [Fact]
+    public void Of_a_large_order_whole_cushions_are_laid_where_single_pieces_are_not_tried()
+    {
+        FabricSpecification fabric = Fabric with { OnHand = [new OffcutSpecification(In(54), In(40))] };
+        OffcutFit fit = OffcutFit.Of(
+            fabric,
+            Drafting.Of(Order(KnifeEdge(18, 18, HandSewn) with { Quantity = 100 }, fabric)).Pieces,
+            Effort.Quick,
+            1,
+            CancellationToken.None
+        );
+        OffcutFit filled = fit.Filled(Effort.Quick, 1, CancellationToken.None);
+
+        Assert.Equal([100, 100], fit.Unplaced.Select(rest => rest.Copies));
+        Assert.Equal([98, 98], filled.Unplaced.Select(rest => rest.Copies));
+        Assert.Equal((fit.Verdict, 4), (filled.Verdict, filled.Layouts[0].Placements.Length));
+    }
+
     [Fact]
     public void A_hide_has_no_second_lot()
     {
@@ -66,10 +103,17 @@ public sealed class SecondLotFacts
         Assert.Null(Plan([KnifeEdge(18, 18, HandSewn)], hide));
     }
 
-    private static SecondLot? Plan(ImmutableArray<CushionSpecification> cushions, params ImmutableArray<OffcutSpecification> onHand)
+    private static SecondLot? Plan(ImmutableArray<CushionSpecification> cushions, params ImmutableArray<OffcutSpecification> onHand) =>
+        PlanRows(cushions, [], onHand);
+
+    private static SecondLot? PlanRows(
+        ImmutableArray<CushionSpecification> cushions,
+        ImmutableArray<RowSpecification> rows,
+        params ImmutableArray<OffcutSpecification> onHand
+    )
     {
         FabricSpecification fabric = Fabric with { Selvedge = Length.Zero, OnHand = onHand };
         Drafting drafting = Drafting.Of(Order(cushions[0], fabric) with { Cushions = cushions });
-        return SecondLot.Of(fabric, drafting.Pieces, Effort.Quick, 12, CancellationToken.None);
+        return SecondLot.Of(fabric, drafting.Pieces, rows, Effort.Quick, 12, CancellationToken.None);
     }
 }
