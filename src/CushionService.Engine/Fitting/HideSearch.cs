@@ -19,8 +19,9 @@ internal sealed class HideSearch(
 )
 {
     // Sides and pieces that are looked at, over all orders: what a second holds, and never less than a few dozen pieces take.
-    private const long UsualSteps = 20_000_000;
-    private const long StepsAtThorough = 200_000_000;
+    private const long StepsAtQuick = 4_000_000;
+    private const long UsualSteps = 12_000_000;
+    private const long StepsAtThorough = 80_000_000;
     private const long LeastSteps = 200_000;
 
     // Levels that are tried beside those of corners and of what lies there.
@@ -44,7 +45,13 @@ internal sealed class HideSearch(
     public ImmutableArray<LaidPiece>[] Run(Effort effort)
     {
         int rows = effort >= Effort.Thorough ? RowsAtThorough : UsualRows;
-        _steps = Math.Max(LeastSteps, (effort >= Effort.Thorough ? StepsAtThorough : UsualSteps) / sharedBy);
+        long all = effort switch
+        {
+            Effort.Quick => StepsAtQuick,
+            Effort.Standard => UsualSteps,
+            _ => StepsAtThorough,
+        };
+        _steps = Math.Max(LeastSteps, all / sharedBy);
         int[] small = [.. Enumerable.Range(0, rooms.Length).Where(i => !rooms[i].IsEmpty).OrderBy(i => rooms[i].Area.SquareNanometres)];
         List<LaidPiece>[] best = [];
         double most = -1;
@@ -71,19 +78,20 @@ internal sealed class HideSearch(
         List<LaidPiece>[] laid = [.. rooms.Select(_ => new List<LaidPiece>())];
         foreach (CutPiece piece in ordered)
         {
-            // A hide that has no room for a copy has none for the next.
-            int hide = 0;
+            // A hide that has no room for a copy has none for the next, nor room below it.
+            (int hide, long from) = (0, 0);
             for (var copy = 0; copy < piece.Quantity && hide < at.Length && _steps > 0; )
             {
                 cancellation.ThrowIfCancellationRequested();
-                if (Place(piece, at[hide], laid[at[hide]], rows) is { } place)
+                if (Place(piece, at[hide], laid[at[hide]], rows, from) is { } place)
                 {
                     laid[at[hide]].Add(place);
+                    from = place.Y.Nanometres;
                     copy++;
                 }
                 else
                 {
-                    hide++;
+                    (hide, from) = (hide + 1, 0);
                 }
             }
         }
@@ -91,15 +99,15 @@ internal sealed class HideSearch(
         return laid;
     }
 
-    // The lowest place of a copy on one hide, and of these the leftmost, in each turn that keeps its grain; null for none.
-    private LaidPiece? Place(CutPiece piece, int room, List<LaidPiece> laid, int rows)
+    // The lowest place of a copy on one hide, from a level on, and of these the leftmost, in each turn that keeps its grain; null for none.
+    private LaidPiece? Place(CutPiece piece, int room, List<LaidPiece> laid, int rows, long from)
     {
         LaidPiece? best = null;
         foreach (int quarter in piece.Rotations == Rotations.QuarterTurns ? (int[])[0, 90] : [0])
         {
             var turned = new LaidPiece(piece, 1, Length.Zero, Length.Zero, (quarter + (piece.IsRailroaded ? 90 : 0)) % 360);
             (long width, long height) = (turned.Width.Nanometres, turned.Length.Nanometres);
-            foreach (long y in Levels(rooms[room], laid, height, rows))
+            foreach (long y in Levels(rooms[room], laid, height, rows, from))
             {
                 if (best is not null && y >= best.Y.Nanometres)
                 {
@@ -109,9 +117,9 @@ internal sealed class HideSearch(
                 _steps -= rooms[room].Corners.Length + laid.Count;
                 IEnumerable<(long, long)> taken = laid.Where(one => one.Y.Nanometres < y + height && y < (one.Y + one.Length).Nanometres)
                     .Select(one => (one.X.Nanometres, (one.X + one.Width).Nanometres));
-                foreach ((long from, _) in _outlines[room].Free(y, height, width, taken))
+                foreach ((long left, _) in _outlines[room].Free(y, height, width, taken))
                 {
-                    best = turned with { X = Length.FromNanometres(from), Y = Length.FromNanometres(y) };
+                    best = turned with { X = Length.FromNanometres(left), Y = Length.FromNanometres(y) };
                     break;
                 }
             }
@@ -121,7 +129,7 @@ internal sealed class HideSearch(
     }
 
     // Where a lower edge may have to be: on a corner, with the upper edge on one, on or under what lies there, and on levels between.
-    private static long[] Levels(OffcutRoom room, List<LaidPiece> laid, long height, int rows)
+    private static long[] Levels(OffcutRoom room, List<LaidPiece> laid, long height, int rows, long from)
     {
         long top = room.Length.Nanometres - height;
         IEnumerable<long> corners = room.Corners.Select(corner => corner.Y.Nanometres),
@@ -132,7 +140,7 @@ internal sealed class HideSearch(
             .. marks
                 .Concat(marks.Select(mark => mark - height))
                 .Concat(Enumerable.Range(0, rows).Select(row => top / rows * row))
-                .Where(y => y >= 0 && y <= top)
+                .Where(y => y >= from && y <= top)
                 .Distinct()
                 .Order(),
         ];

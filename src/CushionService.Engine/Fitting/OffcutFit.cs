@@ -18,10 +18,13 @@ public sealed record OffcutFit(
 )
 {
     /// <summary>The cushions whose pieces come from several dye lots; empty unless the pieces fit.</summary>
-    public ImmutableArray<SplitCushion> Split { get; } = Verdict == FitVerdict.Fits ? OneLotSearch.Split(Layouts) : [];
+    public ImmutableArray<SplitCushion> Split { get; } =
+        Verdict == FitVerdict.Fits && !(Fabric.Lot is null && Fabric.OnHand.All(offcut => offcut is { Lot: null, Outline.IsEmpty: false }))
+            ? OneLotSearch.Split(Layouts)
+            : [];
 
-    /// <summary>The same, where the pieces are too many to be tried one by one and none is laid, with as many whole cushions as are found to
-    /// fit.</summary>
+    /// <summary>The same, where the pieces are too many to be tried one by one and none is laid, with as many whole cushions as are found
+    /// to fit.</summary>
     /// <param name="effort">How hard to search.</param>
     /// <param name="sharedBy">How many searches share the effort's steps.</param>
     /// <param name="cancellation">Cancels the search.</param>
@@ -59,7 +62,10 @@ public sealed record OffcutFit(
     )
     {
         ImmutableArray<OffcutRoom> rooms = OffcutRoom.Of(fabric);
-        bool severalLots = rooms.Select(room => room.Lot).Distinct().Count() > 1;
+        // Hides are of one colour unless their lots are named.
+        bool severalLots =
+            rooms.Select(room => room.Lot).Distinct().Count() > 1
+            && (rooms.All(room => room.Outline.IsEmpty) || fabric.OnHand.Any(offcut => (offcut.Lot ?? fabric.Lot) is not null));
         // With several lots there are two searches, so each gets half of the steps.
         int share = sharedBy * (severalLots ? 2 : 1);
         if (severalLots && new OneLotSearch(rooms, pieces, share, cancellation).Run(effort) is { } apart)

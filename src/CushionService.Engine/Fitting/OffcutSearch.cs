@@ -43,9 +43,11 @@ internal sealed class OffcutSearch(
     {
         if (rooms.Any(room => !room.Outline.IsEmpty))
         {
-            new HideSearch(rooms, pieces, sharedBy, cancellation).Run(effort).CopyTo(_laid, 0);
+            // What cannot all fit is laid in one pass: the maker sees what is missing.
+            bool mayFit = PiecesHaveRoom();
+            new HideSearch(rooms, pieces, sharedBy, cancellation).Run(mayFit ? effort : Effort.Quick).CopyTo(_laid, 0);
             return Unplaced().IsEmpty ? FitVerdict.Fits
-                : PiecesHaveRoom() ? FitVerdict.NotFound
+                : mayFit ? FitVerdict.NotFound
                 : FitVerdict.Impossible;
         }
 

@@ -132,7 +132,8 @@ internal sealed class OneLotSearch
     /// hidden.</summary>
     public static bool IsSeen(CutPiece piece) => piece.Cushion is not null && piece.Panel?.Role != FabricRole.InnerCover;
 
-    // A unit is one cushion's pieces, or those of a whole row; of strips that serve several cushions together, and of the rest, each piece by itself.
+    // A unit is one cushion's pieces, or those of a whole row; of strips that serve several cushions together, and of the rest, each piece
+    // by itself.
     private IEnumerable<Unit> Units()
     {
         foreach (var row in _pieces.Where(piece => IsWhole(piece) && RowOf(piece) >= 0).GroupBy(RowOf))

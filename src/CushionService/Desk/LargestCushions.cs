@@ -30,6 +30,12 @@ internal static class LargestCushions
     /// <exception cref="OperationCanceledException">The search was cancelled, while the sequence was read.</exception>
     public static IEnumerable<LargestAnswer> Of(Order order, OrderSpecification specified, CancellationToken cancellation)
     {
+        // On hides each of the hundreds of sizes that are tried would take a whole search.
+        if (specified.Fabrics.Any(fabric => fabric.OnHand.Any(offcut => !offcut.Outline.IsEmpty)))
+        {
+            yield break;
+        }
+
         Effort deciding = specified.Effort is Effort.Quick or Effort.Standard ? Effort.Standard : Effort.Thorough;
         for (int at = 0; at < Math.Min(order.Cushions?.Count ?? 0, Most); at++)
         {

@@ -58,7 +58,7 @@ public sealed class SecondLotFacts
         Assert.Equal([2], lot.Moved.Select(count => count.Quantity));
     }
 
-    // Three pillows in a row take three rows of 19 in: 40 in hold two of them, and so none of the row; the pillow that stands by itself
+    // Three pillows in a row take three rows of 19 in: 40 in hold two of them, and so none of the row; the pillow that lies by itself
     // is cut from them.
     [Fact]
     public void A_row_is_of_one_lot()
