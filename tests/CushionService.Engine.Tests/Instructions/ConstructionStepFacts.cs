@@ -10,6 +10,7 @@ using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
+using static CushionService.Engine.Tests.Instructions.StepOrder;
 
 namespace CushionService.Engine.Tests.Instructions;
 
@@ -18,47 +19,6 @@ namespace CushionService.Engine.Tests.Instructions;
 public sealed class ConstructionStepFacts
 {
     private static readonly FillSpecification Foam = new(FillKind.Foam, "foam", 28.8332m, Length.Zero, 0.9m);
-
-    private static CushionSpecification Roll =>
-        KnifeEdge(1, 1, new ZipperClosure(Side.Back, Length.Zero, In(0.75m))) with
-        {
-            Construction = Construction.Bolster,
-            Outline = new CircleOutline(In(8)),
-            Length = In(24),
-        };
-
-    [Fact]
-    public void A_bolster_is_closed_to_a_tube_before_its_ends_are_sewn_in() =>
-        InOrder(
-            Roll,
-            "closure edges of body under by 3/4 in",
-            "Sew left-end to it, right sides together",
-            "Open the zipper halfway",
-            "Sew right-end to it"
-        );
-
-    [Fact]
-    public void A_gathered_roll_is_drawn_up_and_a_sweet_is_tied_once_it_is_filled()
-    {
-        InOrder(
-            Roll with
-            {
-                Ends = new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, In(1)),
-            },
-            "zipper",
-            "draw it up to the middle of the end"
-        );
-        InOrder(
-            Roll with
-            {
-                Ends = new BolsterEnds(BolsterEndKind.Tied, In(6), In(0.75m)),
-            },
-            "stitch the hem",
-            "zipper",
-            "Close the zipper",
-            "Once it is filled, wind cord round body"
-        );
-    }
 
     [Fact]
     public void Gores_are_sewn_in_pairs_pairs_to_halves_and_the_base_last()
@@ -279,7 +239,7 @@ public sealed class ConstructionStepFacts
 
         Assert.Equal(1.11111, (double)Filling.Foam(wedge, Length.Zero).CubicFeet, 1e-5);
         Assert.Equal(24 * (80 - ((1 - (Math.PI / 4)) * 8)), 1728 * (double)Filling.Foam(nose, Length.Zero).CubicFeet, 1e-3);
-        Assert.Equal(Math.PI * 16 * 24, 1728 * (double)Filling.Foam(Roll, Length.Zero).CubicFeet, 1e-3);
+        Assert.Equal(Math.PI * 16 * 24, 1728 * (double)Filling.Foam(BolsterStepFacts.Roll, Length.Zero).CubicFeet, 1e-3);
     }
 
     [Fact]
@@ -300,40 +260,5 @@ public sealed class ConstructionStepFacts
         PanelMark lap = Assert.Single(pillow[PartName.Top].Marks, mark => mark.Purpose == MarkPurpose.LapZipper);
         Assert.Equal(In(17.5m), lap.From.Y);
         Assert.DoesNotContain(pillow[PartName.Bottom].Marks, mark => mark.Purpose == MarkPurpose.LapZipper);
-    }
-
-    [Fact]
-    public void The_zipper_of_a_tied_roll_runs_along_the_body_alone_and_the_tails_are_sewn_shut_before_it()
-    {
-        CushionSpecification sweet = Roll with { Ends = new BolsterEnds(BolsterEndKind.Tied, In(6), In(0.75m)) };
-        Pattern pattern = Drafting.Of(Order(sweet)).Patterns[0];
-
-        // 24 in of body; half of 8 in and a tail of 6 in beyond it at either end.
-        Assert.Equal(In(24), pattern.LengthOf(Assert.Single(pattern.Seams, seam => seam.Kind == SeamKind.Zipper)));
-        Assert.Equal([In(10), In(10)], pattern.Seams.Where(seam => seam.Kind == SeamKind.Plain).Select(pattern.LengthOf));
-        InOrder(
-            sweet,
-            "beyond both ends of the zipper, right sides together, 20 in in all with 3/4 in seams",
-            "closure edges of body under",
-            "wind cord round body"
-        );
-    }
-
-    private static void InOrder(CushionSpecification cushion, params string[] parts) => InOrder(Order(cushion), parts);
-
-    private static void InOrder(OrderSpecification order, params string[] parts)
-    {
-        Drafting drafting = Drafting.Of(order);
-        string steps = string.Join(
-            '\n',
-            Engine.Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces).Select(step => step.Text.ToString())
-        );
-        var from = 0;
-        foreach (string part in parts)
-        {
-            int at = steps.IndexOf(part, from, StringComparison.Ordinal);
-            Assert.True(at >= from, $"\"{part}\" is missing or out of order in:\n{steps}");
-            from = at + 1;
-        }
     }
 }

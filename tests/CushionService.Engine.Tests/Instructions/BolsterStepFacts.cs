@@ -1,0 +1,72 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
+using static CushionService.Engine.Tests.Instructions.StepOrder;
+
+namespace CushionService.Engine.Tests.Instructions;
+
+/// <summary>The order of sewing of rolls: with sewn-in, gathered and tied ends (common practice, no source).</summary>
+public sealed class BolsterStepFacts
+{
+    internal static CushionSpecification Roll =>
+        KnifeEdge(1, 1, new ZipperClosure(Side.Back, Length.Zero, In(0.75m))) with
+        {
+            Construction = Construction.Bolster,
+            Outline = new CircleOutline(In(8)),
+            Length = In(24),
+        };
+
+    [Fact]
+    public void A_bolster_is_closed_to_a_tube_before_its_ends_are_sewn_in() =>
+        InOrder(
+            Roll,
+            "closure edges of body under by 3/4 in",
+            "Sew left-end to it, right sides together",
+            "Open the zipper halfway",
+            "Sew right-end to it"
+        );
+
+    [Fact]
+    public void A_gathered_roll_is_drawn_up_and_a_sweet_is_tied_once_it_is_filled()
+    {
+        InOrder(
+            Roll with
+            {
+                Ends = new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, In(1)),
+            },
+            "zipper",
+            "draw it up to the middle of the end"
+        );
+        InOrder(
+            Roll with
+            {
+                Ends = new BolsterEnds(BolsterEndKind.Tied, In(6), In(0.75m)),
+            },
+            "stitch the hem",
+            "zipper",
+            "Close the zipper",
+            "Once it is filled, wind cord round body"
+        );
+    }
+
+    [Fact]
+    public void The_zipper_of_a_tied_roll_runs_along_the_body_alone_and_the_tails_are_sewn_shut_before_it()
+    {
+        CushionSpecification sweet = Roll with { Ends = new BolsterEnds(BolsterEndKind.Tied, In(6), In(0.75m)) };
+        Pattern pattern = Drafting.Of(Order(sweet)).Patterns[0];
+
+        // 24 in of body; half of 8 in and a tail of 6 in beyond it at either end.
+        Assert.Equal(In(24), pattern.LengthOf(Assert.Single(pattern.Seams, seam => seam.Kind == SeamKind.Zipper)));
+        Assert.Equal([In(10), In(10)], pattern.Seams.Where(seam => seam.Kind == SeamKind.Plain).Select(pattern.LengthOf));
+        InOrder(
+            sweet,
+            "beyond both ends of the zipper, right sides together, 20 in in all with 3/4 in seams",
+            "closure edges of body under",
+            "wind cord round body"
+        );
+    }
+}
