@@ -12,6 +12,8 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Engine.Materials;
 
 /// <summary>What the additions of a cover take besides fabric.</summary>
+/// <param name="order">The order.</param>
+/// <param name="shop">How each trimming is sold.</param>
 internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
 {
     /// <summary>The item that cord is priced as where no stock is known.</summary>
@@ -48,7 +50,22 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     public const string Gimp = "gimp";
 
     /// <summary>What one cushion line takes.</summary>
-    public IEnumerable<Need> Of(CushionSpecification cushion, Pattern pattern)
+    /// <param name="cushion">A cushion line; amounts are for all its copies.</param>
+    /// <param name="pattern">The pattern of its outer cover, with its additions.</param>
+    public IEnumerable<Need> Of(CushionSpecification cushion, Pattern pattern) =>
+        [
+            .. AlongEdging(cushion, pattern),
+            .. EndCords(cushion),
+            .. EdgeBinding(cushion, pattern),
+            .. HandleWebbing(cushion),
+            .. TuftNotions(cushion),
+            .. ClosureButtons(cushion, pattern),
+            .. UndersideBase(cushion, pattern),
+            .. VentEyelets(cushion),
+        ];
+
+    // A welt takes cord over all covers of its line; a bought trim is bought by the length of its seams.
+    private IEnumerable<Need> AlongEdging(CushionSpecification cushion, Pattern pattern)
     {
         if (cushion.Trim.Edging is WeltSpecification && WeltNeed.Of(cushion, pattern, order.Workroom.CuttingStep) is { } welt)
         {
@@ -68,7 +85,11 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         {
             yield return Bought(cushion, trim, EdgingLength.Of(cushion, pattern, trim));
         }
+    }
 
+    // A tied bolster has a cord at either end.
+    private IEnumerable<Need> EndCords(CushionSpecification cushion)
+    {
         if (cushion.Ends?.Kind == BolsterEndKind.Tied)
         {
             Length each = cushion.Practice.Trims.EndCord;
@@ -79,7 +100,11 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 MaterialTexts.EndCord(cushion.Quantity, each)
             );
         }
+    }
 
+    // Rounded up to what a tape is read by for one cover, and only then multiplied by the quantity.
+    private IEnumerable<Need> EdgeBinding(CushionSpecification cushion, Pattern pattern)
+    {
         if (cushion.EdgeFinish == RawEdgeFinish.Bound)
         {
             Length edges = Threading.RawEdges(cushion, pattern).RoundUpTo(cushion.Practice.MeasuringStep);
@@ -90,7 +115,11 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 MaterialTexts.Binding(cushion.Quantity, edges)
             );
         }
+    }
 
+    // Webbing is folded under at both ends of each handle.
+    private IEnumerable<Need> HandleWebbing(CushionSpecification cushion)
+    {
         if (cushion.Handle is { HasWebbing: true } handle)
         {
             Length fold = cushion.Practice.Trims.HandleEndFold;
@@ -104,7 +133,11 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 MaterialTexts.Webbing(cushion.Quantity * handle.Sides.Length, handle.Length, fold, handle.Width)
             );
         }
+    }
 
+    // Each tuft has a button on both faces, and twine twice through the thickness with enough to knot it.
+    private IEnumerable<Need> TuftNotions(CushionSpecification cushion)
+    {
         if (cushion.Trim.Tufts is { } tufts)
         {
             yield return Button(
@@ -123,7 +156,11 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 MaterialTexts.Twine(cushion.Quantity, tufts.Count, cushion.Thickness, cushion.Practice.Trims.TwineToKnot)
             );
         }
+    }
 
+    // The pattern has spaced the buttons of the closure already.
+    private IEnumerable<Need> ClosureButtons(CushionSpecification cushion, Pattern pattern)
+    {
         if (cushion.Closure is ButtonClosure closure)
         {
             int count = Fastenings.Buttons(pattern);
@@ -134,7 +171,11 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 MaterialTexts.ClosureButtons(cushion.Quantity, count, cushion.Practice.Closures.ButtonSpacing, closure.Diameter)
             );
         }
+    }
 
+    // By the area of the cut underside; where the material comes off a roll, a layout replaces it.
+    private IEnumerable<Need> UndersideBase(CushionSpecification cushion, Pattern pattern)
+    {
         if (cushion.Trim.Base == BaseKind.AntiSlip)
         {
             decimal area = (decimal)
@@ -149,7 +190,10 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 MaterialTexts.AntiSlip(cushion.Quantity, Area.FromSquareMillimetres(area))
             );
         }
+    }
 
+    private IEnumerable<Need> VentEyelets(CushionSpecification cushion)
+    {
         if (cushion.Trim.Vents > 0)
         {
             yield return new Need(
@@ -162,6 +206,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     }
 
     /// <summary>What a bought trim is bought as.</summary>
+    /// <param name="trim">A trim that is not made of the order's fabric.</param>
     public static MaterialKind KindOf(BoughtTrimSpecification trim) =>
         trim.Trim switch
         {
@@ -200,6 +245,8 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     private static MaterialSize SizeOf(MaterialKind kind, Length size) =>
         kind is MaterialKind.Cord or MaterialKind.LipCord ? new MaterialSize(null, null, size) : new MaterialSize(size, null, null);
 
+    // A stock whose size is not said suits any; one of another size is passed over, and the trimming is listed under its
+    // own name.
     private Need ByLength(
         CushionSpecification cushion,
         string item,

@@ -31,18 +31,7 @@ internal static class CushionIntake
         (Cushion cushion, Findings findings) = (ordered.Written, ordered.At);
         Fields<Cushion> fields = RecordForm<Cushion>.Read(cushion, findings);
         Outline? outline = ordered.Drawn ?? OutlineIntake.Read(cushion.Outline, findings.Within(nameof(cushion.Outline)));
-        // The boxing and the fabrics have no more than their form; names of fabrics are checked with the order.
-        if (cushion.Boxing is { } boxing)
-        {
-            RecordForm<Boxing>.Read(boxing, findings.Within(nameof(cushion.Boxing)));
-        }
-
-        MatchSpecification match = MatchIntake.Read(cushion.Match, findings.Within(nameof(cushion.Match)));
-        if (cushion.Fabrics is { } named)
-        {
-            RecordForm<CushionFabrics>.Read(named, findings.Within(nameof(cushion.Fabrics)));
-        }
-
+        MatchSpecification match = Forms(cushion, findings);
         FillSpecification? fill = FillIntake.Read(cushion.Fill, order, findings.Within(nameof(cushion.Fill)));
         if (cushion.Construction is not { } kind || !Enum.IsDefined(kind))
         {
@@ -100,6 +89,23 @@ internal static class CushionIntake
         FillCheck.Weight(specified, findings);
         FoamLayerIntake.FitsCushion(specified, findings);
         return specified;
+    }
+
+    // The boxing and the fabrics have no more than their form; names of fabrics are checked with the order.
+    private static MatchSpecification Forms(Cushion cushion, Findings findings)
+    {
+        if (cushion.Boxing is { } boxing)
+        {
+            RecordForm<Boxing>.Read(boxing, findings.Within(nameof(cushion.Boxing)));
+        }
+
+        MatchSpecification match = MatchIntake.Read(cushion.Match, findings.Within(nameof(cushion.Match)));
+        if (cushion.Fabrics is { } named)
+        {
+            RecordForm<CushionFabrics>.Read(named, findings.Within(nameof(cushion.Fabrics)));
+        }
+
+        return match;
     }
 
     // A cover that comes off is washed, and frays unless its edges are sewn over; coated fabric does not fray.

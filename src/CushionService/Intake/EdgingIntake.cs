@@ -49,14 +49,20 @@ internal static class EdgingIntake
             body.At.Warn(nameof(Cushion.CornerTaper), "tapered-edging", TrimTexts.TaperedEdging);
         }
 
-        // What is sewn into the seams, by the kind's own sizes.
         ImmutableArray<EdgingPlace> places = Places(edging, offer, body);
-        if (!DepthAllows(kind, fields[Depth], body.Practice.Trims, findings))
-        {
-            return null;
-        }
+        return DepthAllows(kind, fields[Depth], body.Practice.Trims, findings) ? Of(kind, edging, fields, places, body, findings) : null;
+    }
 
-        return (kind, fields[Depth]) switch
+    // What is sewn into the seams, by the kind's own sizes; null also where a size that the kind needs was refused.
+    private static EdgingSpecification? Of(
+        EdgingKind kind,
+        Edging edging,
+        Fields<Edging> fields,
+        ImmutableArray<EdgingPlace> places,
+        CushionBody body,
+        Findings findings
+    ) =>
+        (kind, fields[Depth]) switch
         {
             (EdgingKind.Welt, _) => WeltIntake.Read(edging, fields, places, body, findings),
             // A ruffle is gathered from a longer strip: a fullness of 2 is twice the seam's length.
@@ -88,7 +94,6 @@ internal static class EdgingIntake
             (EdgingKind.FrenchSeam, _) => StitchedEdgeIntake.ReadFrench(places, body, findings),
             _ => null,
         };
-    }
 
     // What hangs or lies flat beside a seam is deep; what shows as a line is narrow.
     private static bool DepthAllows(EdgingKind kind, Length? depth, TrimPractice practice, Findings findings)

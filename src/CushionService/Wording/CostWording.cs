@@ -20,19 +20,7 @@ internal static class CostWording
         {
             Currency = cost.Total.Currency.Code,
             PriceBook = book is null ? null : new PriceBookAnswer { Name = book.Name, Version = book.Version },
-            Lines =
-            [
-                .. cost.Lines.Select(line => new CostLineAnswer
-                {
-                    Item = line.Material.Item,
-                    Label = line.Material.Label,
-                    Quantity = (double)line.Material.Quantity,
-                    Unit = line.Material.Unit,
-                    UnitPrice = Price(line.UnitPrice),
-                    CutFee = line.CutFee?.ToString(),
-                    Amount = line.Amount.ToString(),
-                }),
-            ],
+            Lines = [.. cost.Lines.Select(Line)],
             Labour =
             [
                 .. cost.Labour.Select(line => new LabourLineAnswer
@@ -44,18 +32,7 @@ internal static class CostWording
                     Amount = line.Amount.ToString(),
                 }),
             ],
-            Additions =
-            [
-                .. cost.Additions.Select(addition => new CostAdditionAnswer
-                {
-                    Kind = addition.Kind,
-                    Amount = addition.Amount.ToString(),
-                    Label = addition.Label,
-                    Quantity = (double?)addition.Quantity,
-                    UnitPrice = addition.UnitPrice is { } each ? Price(each) : null,
-                    Because = writer.Text(addition.Because),
-                }),
-            ],
+            Additions = [.. cost.Additions.Select(addition => Addition(addition, writer))],
             Shares =
             [
                 .. cost.Shares.Select(share => new CostShareAnswer
@@ -80,6 +57,29 @@ internal static class CostWording
             Unpriced = cost.Unpriced,
         };
 
+    private static CostLineAnswer Line(CostLine line) =>
+        new()
+        {
+            Item = line.Material.Item,
+            Label = line.Material.Label,
+            Quantity = (double)line.Material.Quantity,
+            Unit = line.Material.Unit,
+            UnitPrice = Price(line.UnitPrice),
+            CutFee = line.CutFee?.ToString(),
+            Amount = line.Amount.ToString(),
+        };
+
+    private static CostAdditionAnswer Addition(CostAddition addition, MessageWriter writer) =>
+        new()
+        {
+            Kind = addition.Kind,
+            Amount = addition.Amount.ToString(),
+            Label = addition.Label,
+            Quantity = (double?)addition.Quantity,
+            UnitPrice = addition.UnitPrice is { } each ? Price(each) : null,
+            Because = writer.Text(addition.Because),
+        };
+
     // A unit price may be finer than the smallest coin, and is never rounded.
     private static string Price(Money price)
     {
@@ -89,6 +89,9 @@ internal static class CostWording
     }
 
     /// <summary>What the total leaves out.</summary>
+    /// <param name="cost">The engine's cost.</param>
+    /// <returns>Warnings, not refusals: code <c>unpriced</c> for items without a price, and <c>price-without-size</c> for
+    /// a price each of what is made to size.</returns>
     public static IEnumerable<Violation> Left(Cost cost)
     {
         if (!cost.Unpriced.IsEmpty)

@@ -34,27 +34,7 @@ internal static class ThroughputRun
             ("floor, one connection", echoShared, Requests.OneCushionMessage),
             ("Estimate…, one connection", grpcShared, Requests.OneCushionMessage),
         ];
-        List<Measured>[] rounds = [.. sides.Select(_ => new List<Measured>())];
-        for (int round = -1; round < Rounds; round++)
-        {
-            for (int side = 0; side < sides.Length; side++)
-            {
-                Measured measured = await sides[side]
-                    .Generator.SaturateAsync(_ => sides[side].Request, Connections, TimeSpan.FromSeconds(seconds));
-                if (measured.Others(200, 304) > 0)
-                {
-                    throw new InvalidOperationException($"{sides[side].Name}: {measured}");
-                }
-
-                // The first round warms up.
-                if (round >= 0)
-                {
-                    rounds[side].Add(measured);
-                    Console.WriteLine($"{sides[side].Name, -26}{measured}");
-                }
-            }
-        }
-
+        List<Measured>[] rounds = await SaturateAsync(sides, seconds);
         Tell("POST /v1/yardage", 1, 0);
         Tell("GET /v1/estimate, held", 2, 0);
         Tell("EstimateYardage", 4, 3);
@@ -91,6 +71,33 @@ internal static class ThroughputRun
 
         double Ratio(int one, int other, Func<Measured, double> figure) =>
             rounds[one].Zip(rounds[other], (a, b) => figure(a) / figure(b)).Order().ElementAt(Rounds / 2);
+    }
+
+    // Every side in every round, one after the other, so that a machine that slows down slows all of them.
+    private static async Task<List<Measured>[]> SaturateAsync((string Name, Generator Generator, byte[] Request)[] sides, int seconds)
+    {
+        List<Measured>[] rounds = [.. sides.Select(_ => new List<Measured>())];
+        for (int round = -1; round < Rounds; round++)
+        {
+            for (int side = 0; side < sides.Length; side++)
+            {
+                Measured measured = await sides[side]
+                    .Generator.SaturateAsync(_ => sides[side].Request, Connections, TimeSpan.FromSeconds(seconds));
+                if (measured.Others(200, 304) > 0)
+                {
+                    throw new InvalidOperationException($"{sides[side].Name}: {measured}");
+                }
+
+                // The first round warms up.
+                if (round >= 0)
+                {
+                    rounds[side].Add(measured);
+                    Console.WriteLine($"{sides[side].Name, -26}{measured}");
+                }
+            }
+        }
+
+        return rounds;
     }
 
     private static double Median(List<Measured> rounds, Func<Measured, double> figure) =>

@@ -62,24 +62,47 @@ internal sealed class Boxed : IConstruction
         Face top = Face.Whole(PartName.Top, FabricRole.Top, runs, seam);
         Face bottom = Face.Bottom(cushion, runs, seam, top);
 
-        var seams = ImmutableArray.CreateBuilder<Seam>(1 + (2 * boxing.Length) + (2 * runs.Length));
-        seams.AddRange(bottom.Zipper);
-        var strips = 0;
+        var panels = ImmutableArray.CreateBuilder<Panel>(
+            top.Panels.Length + bottom.Panels.Length + boxing.Sum(section => section.Panels.Length)
+        );
+        panels.AddRange(top.Panels);
+        panels.AddRange(bottom.Panels);
         foreach (BoxingSection section in boxing)
         {
-            strips += section.Panels.Length;
+            panels.AddRange(section.Panels);
+        }
+
+        Pattern box = Channels.AddTo(new Pattern(panels.DrainToImmutable(), Sewn(cushion, runs, boxing, top, bottom)), cushion);
+        return FoldedStrap.AddTo(box, cushion, (pattern, side) => MiddleOf(pattern, cushion, side)).Closed();
+    }
+
+    // The zippers first, then the ring of the boxing, then the faces onto it.
+    private static ImmutableArray<Seam> Sewn(
+        CushionSpecification cushion,
+        ImmutableArray<OutlineSide> runs,
+        ImmutableArray<BoxingSection> boxing,
+        Face top,
+        Face bottom
+    )
+    {
+        var seams = ImmutableArray.CreateBuilder<Seam>(1 + (2 * boxing.Length) + (2 * runs.Length));
+        seams.AddRange(bottom.Zipper);
+        foreach (BoxingSection section in boxing)
+        {
             if (section.Middle is { } middle)
             {
                 seams.Add(middle);
             }
         }
 
+        // The strips are first joined to a ring, in the order in which they lie, and the faces sewn to it after.
         for (var i = 0; i < boxing.Length; i++)
         {
             Seam join = boxing[i].JoinedTo(boxing[(i + 1) % boxing.Length]);
             seams.Add(cushion.Joins == BoxingJoins.Corners ? join with { IsCorner = true } : join);
         }
 
+        // Loops instead of a query: every box cushion that is quoted comes through here, for each run of its seam line.
         BoxingSection SectionOf(OutlineSide run)
         {
             foreach (BoxingSection section in boxing)
@@ -103,17 +126,7 @@ internal sealed class Boxed : IConstruction
                 run => cushion.Closure is HandSewnClosure closure && run.Side == closure.Side ? SeamKind.Gap : SeamKind.Plain
             )
         );
-
-        var panels = ImmutableArray.CreateBuilder<Panel>(top.Panels.Length + bottom.Panels.Length + strips);
-        panels.AddRange(top.Panels);
-        panels.AddRange(bottom.Panels);
-        foreach (BoxingSection section in boxing)
-        {
-            panels.AddRange(section.Panels);
-        }
-
-        Pattern box = Channels.AddTo(new Pattern(panels.DrainToImmutable(), seams.DrainToImmutable()), cushion);
-        return FoldedStrap.AddTo(box, cushion, (pattern, side) => MiddleOf(pattern, cushion, side)).Closed();
+        return seams.DrainToImmutable();
     }
 
     // The strip over a side, and where the middle of a handle lies on it.

@@ -86,32 +86,9 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
         (EdgeName Name, EdgeFinish Finish) after
     )
     {
-        var stretches = new List<(Edge Edge, Segment Path, bool IsAfter)>();
-        foreach (Edge edge in edges)
+        if (InPieces(edges, beyond, direction) is not { } stretches)
         {
-            foreach (Segment segment in edge.Path)
-            {
-                ImmutableArray<Segment> parts = SegmentCrossing.Parts(segment, beyond, direction);
-                if (parts.Aggregate(Length.Zero, (sum, part) => sum + part.Length) != segment.Length)
-                {
-                    return null;
-                }
-
-                foreach (Segment part in parts)
-                {
-                    (long from, long middle, long to) = (
-                        SegmentCrossing.Beyond(part.From, beyond),
-                        beyond(part.At(0.5)),
-                        SegmentCrossing.Beyond(part.To, beyond)
-                    );
-                    // Counter-clockwise, the panel lies on the left of an edge: an edge on the line belongs to the side that lies there.
-                    bool isAfter =
-                        from == 0 && middle == 0 && to == 0
-                            ? part.To.Y < part.From.Y || part.To.X > part.From.X
-                            : from + to > 0 || (from + to == 0 && middle > 0);
-                    stretches.Add((edge, part, isAfter));
-                }
-            }
+            return null;
         }
 
         int[] starts =
@@ -157,5 +134,44 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
             edges.Add(new Edge(line.Name, edges[^1].To, edges[0].From, line.Finish));
             return edges.ToImmutable();
         }
+    }
+
+    // The edges in pieces that lie on one side of the line each, in the order of the outline; null where a crossing would be rounded so
+    // that a piece is longer or shorter than what it was cut from.
+    private static List<(Edge Edge, Segment Path, bool IsAfter)>? InPieces(
+        ImmutableArray<Edge> edges,
+        Func<Point, long> beyond,
+        double direction
+    )
+    {
+        var stretches = new List<(Edge Edge, Segment Path, bool IsAfter)>();
+        foreach (Edge edge in edges)
+        {
+            foreach (Segment segment in edge.Path)
+            {
+                ImmutableArray<Segment> parts = SegmentCrossing.Parts(segment, beyond, direction);
+                if (parts.Aggregate(Length.Zero, (sum, part) => sum + part.Length) != segment.Length)
+                {
+                    return null;
+                }
+
+                foreach (Segment part in parts)
+                {
+                    (long from, long middle, long to) = (
+                        SegmentCrossing.Beyond(part.From, beyond),
+                        beyond(part.At(0.5)),
+                        SegmentCrossing.Beyond(part.To, beyond)
+                    );
+                    // Counter-clockwise, the panel lies on the left of an edge: an edge on the line belongs to the side that lies there.
+                    bool isAfter =
+                        from == 0 && middle == 0 && to == 0
+                            ? part.To.Y < part.From.Y || part.To.X > part.From.X
+                            : from + to > 0 || (from + to == 0 && middle > 0);
+                    stretches.Add((edge, part, isAfter));
+                }
+            }
+        }
+
+        return stretches;
     }
 }

@@ -92,9 +92,7 @@ internal static class MarkSigns
                 canvas.Line(at + new Spot(0, -bar), at + new Spot(0, bar));
                 break;
             case MarkKind.Tuft or MarkKind.Button:
-                double stroke = 0.9 * mm;
-                canvas.Line(at + new Spot(-stroke, -stroke), at + new Spot(stroke, stroke));
-                canvas.Line(at + new Spot(-stroke, stroke), at + new Spot(stroke, -stroke));
+                Cross(canvas, at, 0.9 * mm);
                 break;
             case MarkKind.Vent:
                 canvas.Rectangle(Box.Around([at]).Grown(0.8 * mm));
@@ -102,8 +100,7 @@ internal static class MarkSigns
             case MarkKind.HandleEnd:
                 double arm = Reach * mm;
                 canvas.Rectangle(new Box(at.X - arm, at.Y - arm, 2 * arm, 2 * arm));
-                canvas.Line(at + new Spot(-arm, -arm), at + new Spot(arm, arm));
-                canvas.Line(at + new Spot(-arm, arm), at + new Spot(arm, -arm));
+                Cross(canvas, at, arm);
                 break;
             case MarkKind.SeamDot:
                 canvas.Polygon(
@@ -118,5 +115,12 @@ internal static class MarkSigns
         }
 
         canvas.Close();
+    }
+
+    // Two strokes from corner to corner of a square.
+    private static void Cross(Canvas canvas, Spot at, double reach)
+    {
+        canvas.Line(at + new Spot(-reach, -reach), at + new Spot(reach, reach));
+        canvas.Line(at + new Spot(-reach, reach), at + new Spot(reach, -reach));
     }
 }
