@@ -18,10 +18,14 @@ internal static class StripRectangles
     /// <exception cref="ArgumentException">A piece fits the strip on no phase of its
     /// repeat.</exception>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    /// <returns>The shortest layout found, with a bound that no layout beats, and whether the two are sold as the same
+    /// length.</returns>
     public static StripLayout Nest(StripProblem problem, Effort? effort, int sharedBy, CancellationToken cancellation)
     {
         var set = new RectangleSet(problem.Pieces, problem.Width);
         var budget = new StepBudget(RectangleSteps.For(effort, set.Copies) / sharedBy, cancellation);
+        // One aligned piece, or one flaw anywhere, takes the whole problem to the kernel that keeps lists of free
+        // rectangles.
         bool free = problem.Flaws.IsDefaultOrEmpty && problem.Pieces.All(piece => piece.Alignment is null);
         var bound = new ProvenBound(set, problem.Sale, budget);
         var (length, placements) = free ? Free(problem, set, bound, budget) : Constrained(problem, set, bound, budget);
@@ -40,6 +44,10 @@ internal static class StripRectangles
     }
 
     /// <summary>Where pieces may lie anywhere: skylines, beams and exact search.</summary>
+    /// <param name="problem">Without repeats and flaws.</param>
+    /// <param name="set">The problem's copies.</param>
+    /// <param name="bound">Raised by what the search proves.</param>
+    /// <param name="budget">Pays for the steps.</param>
     private static (long Length, ImmutableArray<Placement> Placements) Free(
         StripProblem problem,
         RectangleSet set,
@@ -53,6 +61,10 @@ internal static class StripRectangles
 
     /// <summary>Where a repeat or flaws forbid most positions. Both only forbid more, so that every
     /// bound for free pieces holds here too.</summary>
+    /// <param name="problem">With a repeat, flaws or both.</param>
+    /// <param name="set">The problem's copies.</param>
+    /// <param name="bound">Raised by the repeats first, and by relaxations where steps are left.</param>
+    /// <param name="budget">Pays for the steps.</param>
     private static (long Length, ImmutableArray<Placement> Placements) Constrained(
         StripProblem problem,
         RectangleSet set,

@@ -39,6 +39,7 @@ internal static class StripSearch
             share = Math.Min(share, budget.Limit / 4) * 4
         )
         {
+            // A round never asks for more than what is left, so that the last one is cut short rather than left out.
             long before = budget.Spent;
             long steps = Math.Min(share, budget.Limit - budget.Spent);
             bound.Relax(Below());
@@ -49,6 +50,7 @@ internal static class StripSearch
 
             double full = SearchShares.ForFullBox(set, turns, budget.Limit);
             perfect ??= full > 0 ? new PerfectBoxRestarts(set, budget) : null;
+            // A layout at the goal ends the search: the bound says that nothing shorter is sold.
             if (perfect?.IsWorthwhile(bound.Goal) == true && perfect.Run(bound.Goal, (long)(steps * full)))
             {
                 layouts.Adopt(perfect.Layout);
@@ -89,6 +91,8 @@ internal static class StripSearch
 
         return layouts;
 
+        // The greatest length of the rung below the one that the layout is sold at: to rule it out is to prove the
+        // layout.
         long Below() => sale.Reach(sale.RungFor(layouts.Length) - 1);
     }
 }

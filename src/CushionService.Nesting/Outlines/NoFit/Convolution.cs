@@ -33,6 +33,13 @@ internal static class Convolution
     }
 
     /// <summary>Adds the edge, moved to the corner, if its direction lies in the turn that the boundary makes there.</summary>
+    /// <param name="segments">Takes the segment.</param>
+    /// <param name="edges">Corners of the polygon whose edge it is.</param>
+    /// <param name="edge">Index of the edge, by its first corner.</param>
+    /// <param name="corners">Corners of the other polygon.</param>
+    /// <param name="corner">Index of the corner.</param>
+    /// <param name="edgeIsAhead">Whether the edge is of the lying outline, which counts as turned a little
+    /// counter-clockwise.</param>
     private static void Add(
         List<ConvolutionSegment> segments,
         GridPoint[] edges,
@@ -51,6 +58,7 @@ internal static class Convolution
         // leave it. Coordinates within 2^30 keep them within 64 bits.
         long fromIncoming = (here.X - before.X) * directionY - (here.Y - before.Y) * directionX;
         long toOutgoing = directionX * (after.Y - here.Y) - directionY * (after.X - here.X);
+        // Straight corners are no left turns here; the ends of their turn coincide, so that neither branch adds anything.
         bool left = (here.X - before.X) * (after.Y - here.Y) - (here.Y - before.Y) * (after.X - here.X) > 0;
         if (left && (edgeIsAhead ? fromIncoming >= 0 && toOutgoing > 0 : fromIncoming > 0 && toOutgoing >= 0))
         {

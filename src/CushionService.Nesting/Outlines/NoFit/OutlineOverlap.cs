@@ -5,15 +5,22 @@ namespace CushionService.Nesting.Outlines.NoFit;
 /// when a stretch of one boundary between the other's corners lies inside the other, or runs along it the same way.</summary>
 internal sealed class OutlineOverlap
 {
+    // The cuts of one edge in order along it; kept between calls, so that a test allocates nothing.
     private readonly List<GridPoint> _cuts = [];
 
     /// <param name="first">Corners counter-clockwise, as placed; coordinates within 2^60.</param>
     /// <param name="second">The other polygon, likewise.</param>
+    /// <returns>False when they touch at most. Boxes are looked at first, so that outlines far from each other cost
+    /// little.</returns>
     public bool InteriorsMeet(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second) =>
         PointBox.Of(first).Meets(PointBox.Of(second))
         && (EdgesCross(first, second) || StretchInside(first, second) || StretchInside(second, first));
 
     /// <summary>Whether an edge of one crosses an edge of the other, each between its ends.</summary>
+    /// <param name="first">Corners counter-clockwise.</param>
+    /// <param name="second">Likewise.</param>
+    /// <returns>False also when an end of one lies on the other: what happens there is for <see cref="StretchInside"/> to
+    /// say.</returns>
     private static bool EdgesCross(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second)
     {
         var bounds = PointBox.Of(second);
@@ -42,6 +49,8 @@ internal sealed class OutlineOverlap
     /// <summary>Cuts every edge of the first at the second's corners and looks where the middle of each stretch lies.</summary>
     /// <returns>Whether a stretch lies inside the second, or runs along its boundary with the insides
     /// on the same side.</returns>
+    /// <param name="first">The polygon whose boundary is walked.</param>
+    /// <param name="second">The polygon that may hold a stretch of it.</param>
     private bool StretchInside(ReadOnlySpan<GridPoint> first, ReadOnlySpan<GridPoint> second)
     {
         var bounds = PointBox.Of(second);
@@ -68,6 +77,7 @@ internal sealed class OutlineOverlap
             _cuts.Sort(static (one, other) => one.X != other.X ? one.X.CompareTo(other.X) : one.Y.CompareTo(other.Y));
             for (var cut = 0; cut + 1 < _cuts.Count; cut++)
             {
+                // The sum of two corners is the middle in half units: no rounding, whatever the parity.
                 var middle = new GridPoint(_cuts[cut].X + _cuts[cut + 1].X, _cuts[cut].Y + _cuts[cut + 1].Y);
                 if (HoldsDoubled(second, middle, a, b))
                 {
@@ -111,6 +121,9 @@ internal sealed class OutlineOverlap
 
     /// <summary>1 when c lies left of a → b, −1 right of it, 0 on its line.</summary>
     /// <remarks>128-bit products: coordinates may be doubled and moved, and still be exact.</remarks>
+    /// <param name="a">Where the line begins.</param>
+    /// <param name="b">A second point of the line, which gives it its direction.</param>
+    /// <param name="c">The point asked about.</param>
     private static int Side(GridPoint a, GridPoint b, GridPoint c) =>
         ((Int128)(b.X - a.X) * (c.Y - a.Y)).CompareTo((Int128)(b.Y - a.Y) * (c.X - a.X));
 }

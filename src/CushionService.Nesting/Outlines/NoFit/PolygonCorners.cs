@@ -6,10 +6,15 @@ internal static class PolygonCorners
 {
     /// <summary>1 when the way a, b, c turns left at b, −1 when right, 0 when it goes straight on or back.</summary>
     /// <returns>The sign of the cross product of the two ways.</returns>
+    /// <param name="a">Where the way comes from.</param>
+    /// <param name="b">The corner.</param>
+    /// <param name="c">Where the way goes on to.</param>
     public static int Turn(GridPoint a, GridPoint b, GridPoint c) =>
         ((Int128)(b.X - a.X) * (c.Y - b.Y)).CompareTo((Int128)(b.Y - a.Y) * (c.X - b.X));
 
     /// <summary>Whether a counter-clockwise polygon is convex; corners on a straight edge are allowed.</summary>
+    /// <param name="corners">Simple and counter-clockwise: a star that winds twice turns left at every corner,
+    /// too.</param>
     public static bool EveryCornerTurnsLeft(GridPoint[] corners)
     {
         for (var index = 0; index < corners.Length; index++)
@@ -24,6 +29,8 @@ internal static class PolygonCorners
     }
 
     /// <summary>The convex hull, counter-clockwise, by Andrew's monotone chain (Information Processing Letters 9(5), 1979).</summary>
+    /// <param name="corners">At least three that are not all on a line, in any order.</param>
+    /// <returns>Without corners on a straight edge; begins at the leftmost, of those the lowest.</returns>
     public static GridPoint[] Hull(GridPoint[] corners)
     {
         GridPoint[] sorted = [.. corners.OrderBy(corner => corner.X).ThenBy(corner => corner.Y)];
@@ -50,6 +57,8 @@ internal static class PolygonCorners
     }
 
     /// <summary>The corners without those on a straight edge, three at least.</summary>
+    /// <param name="corners">A simple polygon's corners, in either direction.</param>
+    /// <returns>A new array, in the same direction.</returns>
     public static GridPoint[] WithoutStraight(GridPoint[] corners)
     {
         var kept = new List<GridPoint>(corners);

@@ -53,6 +53,8 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
                 continue;
             }
 
+            // Lines that run one way raise the winding number, those that run the other way lower it; swapping the axes
+            // mirrors the plane.
             var sign = t0 < t1 == byRows ? -1 : 1;
             if (t0 > t1)
             {
@@ -126,6 +128,7 @@ internal sealed class SliceBuilder(CancellationToken cancellation)
         foreach (var (_, sign, line) in _crossings)
         {
             // A gap narrower than the rounding is none: the interval goes on.
+            // An interval begins where the winding number leaves 0 and ends where it comes back.
             if (winding == 0 && sign > 0 && (high < 0 || _active[line].At(middle) > _active[high].At(middle) + _tolerance))
             {
                 Keep(low, high, start, middle);

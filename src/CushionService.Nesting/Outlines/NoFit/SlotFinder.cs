@@ -59,6 +59,7 @@ internal sealed class SlotFinder(CancellationToken cancellation)
         {
             var here = _corners[index];
             if (
+                // Exactly two corners meet there; whether it is free, whole numbers decide.
                 here == _corners[index - 1]
                 && (index + 1 == _corners.Count || here != _corners[index + 1])
                 && _free.Is(2 * here.X, 2 * here.Y)
@@ -117,6 +118,7 @@ internal sealed class SlotFinder(CancellationToken cancellation)
         for (var cut = 0; cut + 1 < _cuts.Count; cut++)
         {
             var (low, high) = (_cuts[cut], _cuts[cut + 1]);
+            // Asked in the middle of each part, in halves of a unit so that the middle is a whole number.
             if (low < high && _free.Is(2 * x + (low + high) * one.DirectionX, 2 * y + (low + high) * one.DirectionY))
             {
                 slots.Add(new(x + low * one.DirectionX, y + low * one.DirectionY, x + high * one.DirectionX, y + high * one.DirectionY));

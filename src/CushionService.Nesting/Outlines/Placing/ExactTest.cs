@@ -11,6 +11,8 @@ internal sealed class ExactTest
     private readonly Copies _copies;
     private readonly StepBudget _budget;
     private readonly OutlineOverlap _overlap = new();
+
+    // The corners of the second outline of a pair, moved so that the first one lies where it is stored.
     private readonly GridPoint[] _moved;
     private readonly int[] _order;
     private readonly double[] _lower;
@@ -35,6 +37,8 @@ internal sealed class ExactTest
     /// <summary>Whether no two interiors meet. In the order of their lower edges, each is looked at beside those that begin before it
     /// ends.</summary>
     /// <param name="arrangement">Places are whole numbers.</param>
+    /// <returns>Whether the arrangement would pass the audit as far as overlaps go; the strip's edges are not looked
+    /// at.</returns>
     public bool IsApart(Arrangement arrangement)
     {
         _budget.Spend(1 + arrangement.All);
@@ -52,6 +56,7 @@ internal sealed class ExactTest
             {
                 _budget.Spend(1);
                 var other = _order[second];
+                // Two flaws may overlap: they are given, and nothing is cut from them.
                 if ((one < _copies.Count || other < _copies.Count) && Meet(arrangement, one, other))
                 {
                     return false;
@@ -63,6 +68,10 @@ internal sealed class ExactTest
     }
 
     /// <summary>Whether the interiors of two copies meet, or those of a copy and a flaw.</summary>
+    /// <param name="arrangement">Places are whole numbers.</param>
+    /// <param name="copy">Index of a copy or a flaw.</param>
+    /// <param name="other">Index of another one.</param>
+    /// <returns>False without a look at the edges when the two boxes do not overlap.</returns>
     private bool Meet(Arrangement arrangement, int copy, int other)
     {
         var (one, two) = (_copies.Book[arrangement.Shape[copy]], _copies.Book[arrangement.Shape[other]]);

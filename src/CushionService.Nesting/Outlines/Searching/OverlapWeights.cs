@@ -126,6 +126,7 @@ internal sealed class OverlapWeights
             }
         }
 
+        // Nothing overlaps where the deepest is 0: then the weights are left as they are.
         for (var copy = 0; copy < _copies.Count && deepest > 0; copy++)
         {
             for (var other = copy + 1; other < _arrangement.All; other++)

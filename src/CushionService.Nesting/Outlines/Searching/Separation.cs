@@ -12,10 +12,11 @@ internal sealed class Separation
     /// <summary>Random places that a copy tries beside its own.</summary>
     private const int Samples = 1;
 
-    /// <summary>Rounds without progress after which the weights begin anew from the best arrangement.</summary>
+    /// <summary>Rounds without progress after which the search goes back to the best arrangement, with the weights that
+    /// have grown.</summary>
     private const int Patience = 60;
 
-    /// <summary>Beginnings without progress after which it stops.</summary>
+    /// <summary>Times that it goes back without progress, after which it stops.</summary>
     private const int Strikes = 2;
 
     /// <summary>Less than this share of the overlap counts as progress.</summary>
@@ -82,6 +83,8 @@ internal sealed class Separation
                     return 0;
                 }
 
+                // Less overlap than ever is kept; only a clear step counts as progress, or tiny ones would go on for
+                // ever.
                 if (total < least)
                 {
                     idle = total < Progress * least ? -1 : idle;
@@ -90,6 +93,7 @@ internal sealed class Separation
                 }
             }
 
+            // Back to the best, with the weights as they have grown: the next beginning leaves it another way.
             _arrangement.CopyFrom(_least);
             _overlaps.Measure();
             if (least < Progress * atStart)

@@ -49,6 +49,7 @@ internal sealed class Shortening
                 continue;
             }
 
+            // A copy that is longer than the target as it lies is turned until it is not.
             for (var turn = 0; _arrangement.Along[copy] > target; turn++)
             {
                 if (turn == _copies.TurnsOf(copy).Length)
@@ -101,6 +102,11 @@ internal sealed class Shortening
         Math.Floor(extent * (random.Next(1 << 20) / (double)(1 << 20)) / _copies.DrawnOn) * _copies.DrawnOn;
 
     /// <summary>Lays a copy as near to a place as the strip and the target allow.</summary>
+    /// <param name="copy">Which.</param>
+    /// <param name="turn">Which of its turns.</param>
+    /// <param name="x">Wanted place across, grid units.</param>
+    /// <param name="y">Wanted place along.</param>
+    /// <param name="target">Where it must end.</param>
     private void PutWithin(int copy, int turn, double x, double y, double target)
     {
         var shape = _copies.TurnsOf(copy)[turn].Shape;

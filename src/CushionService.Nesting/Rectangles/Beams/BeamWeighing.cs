@@ -109,6 +109,7 @@ internal sealed class BeamWeighing
                 var (near, far) = atLeft ? (left, right) : (right, left);
                 long rest = extent - across;
                 long waste = now.Waste[state];
+                // What counts against a move: how many segments the skyline has then, and how far it rises and falls in all.
                 double level = segments - (along == near ? 1 : 0);
                 double steps = Math.Abs(along - near) - near;
                 if (rest == 0)
@@ -133,6 +134,8 @@ internal sealed class BeamWeighing
                 if (waste <= _slack)
                 {
                     double remaining = now.Remaining[state] - (double)across * along;
+                    // The less the better. Lengths are divided by the mean side and areas by the mean area, so that
+                    // weights suit pieces of any size.
                     double score =
                         _guide.Segments * level
                         + _guide.Steps * steps / _meanSide

@@ -76,6 +76,7 @@ internal sealed class PerfectBox
         (_nodesLeft, _leftKey) = (nodes, 0);
         for (var kind = 0; kind < _left.Length; kind++)
         {
+            // A sum of salts, so that taking one copy out of the key is one subtraction.
             _leftKey += _failed.Salt(kind) * (ulong)_left[kind];
         }
 
@@ -87,6 +88,8 @@ internal sealed class PerfectBox
     /// <param name="segments">Segments of its skyline.</param>
     /// <param name="slack">Area that may still be lost.</param>
     /// <param name="kind">The kind that was laid last.</param>
+    /// <returns><see cref="BoxOutcome.Unknown"/> when the nodes ran out; such a state is not kept, since it did not
+    /// fail.</returns>
     private BoxOutcome Explore(int depth, int segments, long slack, int kind)
     {
         Debug.Assert(_laid.Count + _left.Sum() == _copies, "Copies laid and copies left are not all copies.");
@@ -121,6 +124,10 @@ internal sealed class PerfectBox
 
     /// <summary>Lays each candidate on the tightest gap in turn, then closes the gap, if that can be
     /// paid.</summary>
+    /// <param name="depth">Depth of the search.</param>
+    /// <param name="segments">Segments of its skyline.</param>
+    /// <param name="slack">Area that may still be lost.</param>
+    /// <param name="laid">The kind that was laid last.</param>
     private BoxOutcome Open(int depth, int segments, long slack, int laid)
     {
         int at = _skylines.Row(depth);

@@ -26,6 +26,8 @@ internal sealed class BoxSearch
     private readonly long _area;
     private readonly int _height;
     private readonly StepBudget _budget;
+
+    // The budget's count of steps at which this run ends.
     private long _stop;
 
     /// <summary>Sizes everything once.</summary>
@@ -87,6 +89,10 @@ internal sealed class BoxSearch
     /// <param name="depth">Depth of the search.</param>
     /// <param name="segments">Segments of its skyline.</param>
     /// <param name="slack">Area that may still be lost.</param>
+    /// <returns><see cref="BoxOutcome.Impossible"/> when no layout goes on from this skyline; then the state is kept as
+    /// ruled out.</returns>
+    /// <remarks>Cheap tests come first: the area that may be lost, the room of the rows and columns, then the table of
+    /// states. Costs 24 steps and what the tests charge for themselves.</remarks>
     private BoxOutcome Explore(int depth, int segments, long slack)
     {
         Debug.Assert(_laid.Count + _left.Sum() == _copies, "Copies laid and copies left are not all copies.");
@@ -100,6 +106,7 @@ internal sealed class BoxSearch
             return BoxOutcome.Unknown;
         }
 
+        // What a node takes beside what its tests and its children charge for themselves.
         _budget.Spend(24);
         int at = _skylines.Row(depth);
         _room.Tally();
@@ -111,6 +118,7 @@ internal sealed class BoxSearch
 
         int gap = _skylines.Lowest(at, segments);
         int floor = _skylines.Y[at + gap];
+        // Copies are left and no gap is below the top of the box.
         if (floor >= _height)
         {
             return BoxOutcome.Impossible;
@@ -170,6 +178,13 @@ internal sealed class BoxSearch
 
     /// <summary>Lays a rectangle on the gap's floor, some way from its left end, and searches on; takes
     /// it back unless a layout was found.</summary>
+    /// <param name="depth">Depth of the search.</param>
+    /// <param name="segments">Segments of its skyline.</param>
+    /// <param name="gap">The lowest gap.</param>
+    /// <param name="kind">What is laid.</param>
+    /// <param name="turned">Whether it is turned.</param>
+    /// <param name="offset">From the gap's left end, grid units; 0 for its corner.</param>
+    /// <param name="slack">Area that may still be lost.</param>
     private BoxOutcome Branch(int depth, int segments, int gap, int kind, bool turned, int offset, long slack)
     {
         int at = _skylines.Row(depth);
@@ -194,6 +209,11 @@ internal sealed class BoxSearch
     /// <summary>The rectangles that lie on the floor under an overhang, to the right of the gap's corner.</summary>
     /// <remarks>What hangs over must be taller than the left wall; left edges lie where sums of extents
     /// can reach.</remarks>
+    /// <param name="depth">Depth of the search.</param>
+    /// <param name="segments">Segments of its skyline.</param>
+    /// <param name="gap">The lowest gap; there is a wall to its left that is no wall of the box.</param>
+    /// <param name="slack">Area that may still be lost: each unit of the offset costs the height of that wall over the
+    /// floor.</param>
     private BoxOutcome Overhangs(int depth, int segments, int gap, long slack)
     {
         int at = _skylines.Row(depth);

@@ -65,6 +65,7 @@ internal sealed class CuttingPlanes
     }
 
     /// <summary>An optimal x, or the last one when the pivots run out.</summary>
+    /// <returns>An array of the program's own, which the next call writes over.</returns>
     public double[] Solve()
     {
         for (var pivots = 0; pivots < MostPivots && (Repair() || Improve()); pivots++) { }
@@ -82,6 +83,7 @@ internal sealed class CuttingPlanes
     }
 
     /// <summary>A pivot of the primal method; false at the optimum.</summary>
+    // The column that gains most for a unit (Dantzig's rule), and the row that limits it first.
     private bool Improve()
     {
         var enter = 0;
@@ -109,6 +111,7 @@ internal sealed class CuttingPlanes
     }
 
     /// <summary>A pivot of the dual method; false when every row holds.</summary>
+    // The row that is broken most, and the column whose gain suffers least (the dual ratio test).
     private bool Repair()
     {
         var leave = -1;

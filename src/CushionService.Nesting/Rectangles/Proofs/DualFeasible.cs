@@ -53,6 +53,11 @@ internal sealed class DualFeasible(RectangleSet set)
     }
 
     /// <summary>Tries all pairs, with numbers that are wide enough for their products.</summary>
+    /// <typeparam name="T">64 bits where all sums fit them, else 128.</typeparam>
+    /// <param name="across">Functions of the width.</param>
+    /// <param name="along">Functions of the length.</param>
+    /// <param name="length">In grid units.</param>
+    /// <param name="budget">Pays a step for each kind of each pair.</param>
     private string? RulesOut<T>(Span<DualFunction> across, Span<DualFunction> along, long length, StepBudget budget)
         where T : struct, IBinaryInteger<T>
     {
@@ -60,6 +65,7 @@ internal sealed class DualFeasible(RectangleSet set)
         bool turns = Array.IndexOf(set.Turns, true) >= 0;
         int size = 2 * kinds * (along.Length + 1);
         Span<long> numbers = size <= MostOnStack ? stackalloc long[size] : new long[size];
+        // One block for all numbers: those of a function across, and those of every function along, once for each turn.
         Span<long> upright = numbers[..kinds],
             turned = numbers[kinds..(2 * kinds)],
             alongUpright = numbers[(2 * kinds)..((2 + along.Length) * kinds)];

@@ -36,6 +36,9 @@ internal sealed class FullestRow(BoxContents box, int[] extents, int variables, 
     }
 
     /// <summary>Allows the copies of one kind.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="upright">Its weight as it is kept.</param>
+    /// <param name="turned">Its weight turned.</param>
     private void AddKind(int kind, int upright, int turned)
     {
         var (across, along, turns) = (box.Across[kind], box.Along[kind], box.Turns[kind]);

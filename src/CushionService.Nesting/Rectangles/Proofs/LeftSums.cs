@@ -38,12 +38,19 @@ internal sealed class LeftSums
     }
 
     /// <summary>The greatest width up to a length that copies left fill side by side.</summary>
+    /// <param name="length">Room across, from 0 to the box's width.</param>
+    /// <returns>At most the length; the rest of the room is waste in every layout that goes on from here.</returns>
     public int Across(int length) => _rows.Greatest(length);
 
     /// <summary>The greatest height up to a length that copies left fill one upon the other.</summary>
+    /// <param name="length">Room along, from 0 to the box's height.</param>
+    /// <returns>At most the length.</returns>
     public int Along(int length) => _columns.Greatest(length);
 
     /// <summary>Whether a left edge can lie there in a layout that is pushed left as far as it goes, of all copies.</summary>
+    /// <param name="x">A left edge, from 0 to the box's width.</param>
+    /// <returns>False where no sum of extents ends. It is asked of all copies, not of those left: what is laid pushes
+    /// too.</returns>
     public bool IsPosition(int x) => _positions.Holds(x);
 
     /// <summary>Turns to the sums of the copies that are left now.</summary>
@@ -68,6 +75,9 @@ internal sealed class LeftSums
     }
 
     /// <summary>Forms the sums of the copies left, each with either extent where it may turn.</summary>
+    /// <param name="sums">Takes the sums.</param>
+    /// <param name="extent">Extent of each kind as it is given.</param>
+    /// <param name="turned">Its extent when turned by a quarter.</param>
     private void Form(SubsetSums sums, int[] extent, int[] turned)
     {
         for (var kind = 0; kind < _left.Length; kind++)

@@ -20,6 +20,8 @@ internal sealed class TurnBranches
     private readonly Stack<int[]> _branches = new();
     private List<RectangleSet> _open = [];
     private List<RectangleSet> _next = [];
+
+    // Steps that each open branch gets in this round; four times as many in the next.
     private long _share = 30_000;
     private int _at;
 
@@ -89,6 +91,7 @@ internal sealed class TurnBranches
     private void Branch(int[] turned)
     {
         int kind = Array.Find(_order, kind => turned[kind] == SettledTurns.Undecided);
+        // A kind that fits the box in one turn only has no choice.
         int least = _set.Along[kind] <= _length ? 0 : _set.Count[kind];
         int most = _set.Across[kind] <= _length ? _set.Count[kind] : 0;
         for (int count = least; count <= most; count++)
@@ -101,6 +104,7 @@ internal sealed class TurnBranches
 
     /// <summary>Rules a branch out by a relaxation, or settles its next kind, or keeps it for a
     /// search.</summary>
+    /// <param name="turned">For each kind how many copies lie turned, or that it is not settled.</param>
     private void Consider(int[] turned)
     {
         var branch = SettledTurns.Of(_set, turned);

@@ -40,6 +40,8 @@ internal sealed class WeightProgram
     }
 
     /// <summary>Solves by cutting planes: rows that the weights overfill are added until none is.</summary>
+    /// <returns>Weights that hold in whole numbers: rounded down, and with the fullest row counted, whatever the
+    /// program's rounding was.</returns>
     public AxisWeights Solve()
     {
         // Together with weights that are given, only those that rule the box out are of use.
@@ -91,6 +93,9 @@ internal sealed class WeightProgram
 
     /// <summary>One turn of a kind: what a copy adds is no more than its weight times a
     /// worth.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="along">Its extent along the axis in that turn.</param>
+    /// <param name="worth">What a unit of weight of that extent is worth.</param>
     private void Limit(int kind, int along, double worth)
     {
         if (along <= _box.Width)

@@ -10,6 +10,9 @@ internal sealed class RepeatPass : ISequencePass
 {
     private readonly StripProblem _problem;
     private readonly RectangleSet _set;
+
+    // What is free is a set of greatest rectangles that may overlap, and no skyline: a flaw, or a copy that waits for its
+    // phase, leaves room below itself that a later copy may still use.
     private readonly FreeSpace _space;
     private readonly RepeatPositions _positions;
     private readonly LeastAhead _least;
@@ -44,6 +47,12 @@ internal sealed class RepeatPass : ISequencePass
 
     /// <summary>As <see cref="Lay(int[], long, long, StepBudget)"/>; with whole repeats, every aligned copy also takes what it
     /// is short of them.</summary>
+    /// <param name="order">The copies, the first to be laid in front.</param>
+    /// <param name="limit">No copy may end beyond it.</param>
+    /// <param name="most">The greatest area that may stay outside; at more the pass stops.</param>
+    /// <param name="wholeRepeats">Whether what an aligned copy takes is rounded up to whole repeats.</param>
+    /// <param name="budget">Pays for the steps.</param>
+    /// <returns>The area that found no place; <see cref="long.MaxValue"/> when that is more.</returns>
     private long Lay(int[] order, long limit, long most, bool wholeRepeats, StepBudget budget)
     {
         Begin(order, budget);
@@ -82,6 +91,7 @@ internal sealed class RepeatPass : ISequencePass
             Debug.Assert(x >= 0 && x + across <= _problem.Width && y + along <= limit, "A copy lies outside the strip.");
             Layout.Put(copy, x, y, turned);
             Length = Math.Max(Length, y + along);
+            // Free rectangles that none of the copies ahead fits are dropped at once, so that the list stays short.
             var (leastAcross, leastAlong) = _least.From(at + 1);
             _space.Take(new FreeRectangle(x, y, x + taken.Across, y + taken.Along), leastAcross, leastAlong, budget);
         }
@@ -90,6 +100,8 @@ internal sealed class RepeatPass : ISequencePass
     }
 
     /// <summary>Empties the strip but for its flaws, and notes the least extents of what is to come.</summary>
+    /// <param name="order">The copies of this pass.</param>
+    /// <param name="budget">Pays a step for each copy, and for the flaws.</param>
     private void Begin(int[] order, StepBudget budget)
     {
         _least.Read(order);

@@ -96,6 +96,8 @@ internal sealed class SheetPlan
     }
 
     /// <summary>Uses a sheet for the next copies, as its pass laid them last.</summary>
+    /// <param name="sheet">Its index among the problem's sheets.</param>
+    /// <param name="count">How many copies, at least 1.</param>
     private void Take(int sheet, int count)
     {
         var pass = _passes[sheet];
@@ -115,6 +117,12 @@ internal sealed class SheetPlan
     // A sheet that takes all that is left competes on its cost; otherwise the least cost for the area wins.
     /// <remarks>Costs for their area are compared crosswise, in 128 bits, so that nothing is
     /// rounded.</remarks>
+    /// <param name="sheet">A sheet.</param>
+    /// <param name="takesAll">Whether all copies that are left fit on it.</param>
+    /// <param name="area">Area laid on it.</param>
+    /// <param name="other">The best sheet so far.</param>
+    /// <param name="otherTakesAll">Whether all fit on that.</param>
+    /// <param name="otherArea">Area laid on that.</param>
     private bool Better(int sheet, bool takesAll, long area, int other, bool otherTakesAll, long otherArea)
     {
         var (cost, otherCost) = (_problem.Sheets[sheet].Cost, _problem.Sheets[other].Cost);

@@ -18,6 +18,7 @@ internal sealed class BulkChoice
     private int _least;
 
     /// <summary>Sorts all options once.</summary>
+    /// <param name="set">All copies; each has two options.</param>
     public BulkChoice(RectangleSet set)
     {
         _gone = new bool[set.Copies];
@@ -42,6 +43,7 @@ internal sealed class BulkChoice
     }
 
     /// <summary>Takes a copy out.</summary>
+    /// <param name="copy">One that is laid; it is not put back.</param>
     public void Remove(int copy)
     {
         foreach (int gone in (ReadOnlySpan<int>)[2 * copy, 2 * copy + 1])
@@ -54,6 +56,7 @@ internal sealed class BulkChoice
     }
 
     /// <summary>Whether a copy was taken out.</summary>
+    /// <param name="copy">A copy of the set.</param>
     public bool IsGone(int copy) => _gone[copy];
 
     /// <summary>The option for a gap; -1 when none fits.</summary>
@@ -71,6 +74,7 @@ internal sealed class BulkChoice
 
         long level = Math.Min(leftRise, rightRise);
         long higher = Math.Max(leftRise, rightRise);
+        // First case: it fills the gap. Level with a wall is better still, the lower wall before the higher.
         if (_extents[_across[widest]] == gap)
         {
             int exact = LevelAt(_byAcross, rank, level);
@@ -79,6 +83,7 @@ internal sealed class BulkChoice
         }
 
         long narrowest = Narrowest();
+        // Second case: level with a wall, and leaving room for at least the narrowest copy.
         int beside = Beside(level, gap - narrowest);
         beside = beside >= 0 ? beside : Beside(higher, gap - narrowest);
         if (beside >= 0)
@@ -86,6 +91,7 @@ internal sealed class BulkChoice
             return beside;
         }
 
+        // Third case: two that fill the gap together; both must not be turns of one copy.
         int option = widest;
         for (var tried = 0; tried < PairsTried && option >= 0; tried++)
         {
@@ -100,6 +106,7 @@ internal sealed class BulkChoice
             option = _byAcross.AtOrBelow(_across[option], -1);
         }
 
+        // Last: the widest that leaves room for another copy, or else the widest.
         int roomy = _byAcross.AtOrBelow(Rank(gap - narrowest), int.MaxValue - 1);
         return roomy >= 0 ? roomy : widest;
     }

@@ -39,6 +39,8 @@ internal sealed class ExtentIndex
     /// <summary>The option with the greatest pair of ranks at or below the given one; -1 when there is none.</summary>
     /// <param name="first">Greatest first rank; below 0 there is none.</param>
     /// <param name="second">Greatest second rank for that first one.</param>
+    /// <returns>The option; the pair is compared by its first rank, and by the second only where the first is
+    /// equal.</returns>
     public int AtOrBelow(int first, int second)
     {
         if (first < 0)
@@ -61,6 +63,7 @@ internal sealed class ExtentIndex
     }
 
     /// <summary>Removes an option.</summary>
+    /// <param name="option">An option that may be gone already.</param>
     public void Remove(int option) => _present[_slot[option] + 1] = _slot[option];
 
     private static ulong Key(int first, int second) => ((ulong)first << 32) | (uint)second;

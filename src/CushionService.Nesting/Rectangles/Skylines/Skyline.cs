@@ -10,6 +10,7 @@ namespace CushionService.Nesting.Rectangles.Skylines;
 internal sealed class Skyline
 {
     /// <summary>Height of the two walls.</summary>
+    /// <remarks>A quarter of the range, so that sums of two heights cannot overflow.</remarks>
     public const long Wall = long.MaxValue / 4;
 
     private const int Left = 0;
@@ -29,6 +30,7 @@ internal sealed class Skyline
     public Skyline(long width, int copies)
     {
         _width = width;
+        // Each rectangle adds at most one segment; beside them there are two walls and the first segment.
         int nodes = copies + 3;
         _x = new long[nodes];
         _y = new long[nodes];
@@ -74,6 +76,7 @@ internal sealed class Skyline
     }
 
     /// <summary>The greatest height.</summary>
+    /// <remarks>Goes through all segments; that of a level strip is 0.</remarks>
     public long Top()
     {
         long top = 0;
@@ -86,6 +89,7 @@ internal sealed class Skyline
     }
 
     /// <summary>The number of segments.</summary>
+    /// <remarks>Counted anew each time.</remarks>
     public int Segments()
     {
         var count = 0;
@@ -112,21 +116,29 @@ internal sealed class Skyline
     }
 
     /// <summary>Left end of a segment.</summary>
+    /// <param name="segment">A node of the list, as <see cref="Lowest"/> gives it.</param>
     public long X(int segment) => _x[segment];
 
     /// <summary>Height of a segment.</summary>
+    /// <param name="segment">A node of the list.</param>
     public long Y(int segment) => _y[segment];
 
     /// <summary>Width of a segment.</summary>
+    /// <param name="segment">A node of the list.</param>
     public long Extent(int segment) => _x[_next[segment]] - _x[segment];
 
     /// <summary>Height of the contour to the left of a segment.</summary>
+    /// <param name="segment">A node of the list.</param>
+    /// <returns><see cref="Wall"/> at the edge of the strip.</returns>
     public long LeftWall(int segment) => _y[_before[segment]];
 
     /// <summary>Height of the contour to the right of a segment.</summary>
+    /// <param name="segment">A node of the list.</param>
+    /// <returns><see cref="Wall"/> at the edge of the strip.</returns>
     public long RightWall(int segment) => _y[_next[segment]];
 
     /// <summary>The lowest segment, the leftmost of equals.</summary>
+    /// <remarks>Goes through all segments.</remarks>
     public int Lowest()
     {
         int lowest = _next[Left];
@@ -163,6 +175,8 @@ internal sealed class Skyline
         long extent = Extent(segment);
         Debug.Assert(across > 0 && across <= extent && along > 0, "A rectangle does not fit its segment.");
         long x = atLeft ? _x[segment] : _x[segment] + extent - across;
+        // The rest of the segment becomes one of its own, at the other end; the segment that was given is where the
+        // rectangle lies.
         if (across < extent)
         {
             int rest = _free[--_freeCount];
@@ -189,6 +203,7 @@ internal sealed class Skyline
     }
 
     /// <summary>Joins a segment with neighbours that are level with it.</summary>
+    /// <param name="segment">A segment that has just been raised.</param>
     private void Join(int segment)
     {
         int right = _next[segment];

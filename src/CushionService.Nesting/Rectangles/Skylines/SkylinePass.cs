@@ -49,6 +49,8 @@ internal sealed class SkylinePass : ISequencePass
     {
         _skyline.Reset();
         _fit.Left.Begin(order);
+        // Without a limit nothing that is lost ends the pass; with one, the area of the box less the copies may be lost,
+        // and no more.
         bool open = limit >= Skyline.Wall;
         long slack = open ? long.MaxValue : _set.Width * limit - _set.Area - _startLost + most;
         long left = 0;
@@ -89,6 +91,9 @@ internal sealed class SkylinePass : ISequencePass
 
     /// <summary>Lays on a sheet what fits, in one pass over <paramref name="order"/>; what was laid moves to its front.</summary>
     /// <returns>How many copies were laid.</returns>
+    /// <param name="order">The copies that are left, those to be laid first in front.</param>
+    /// <param name="limit">Length of the sheet, grid units.</param>
+    /// <param name="budget">Pays for the choices.</param>
     public int Fill(Span<int> order, long limit, StepBudget budget)
     {
         _skyline.Reset();
@@ -118,6 +123,10 @@ internal sealed class SkylinePass : ISequencePass
     }
 
     /// <summary>Lays a copy on a segment; returns where it ends.</summary>
+    /// <param name="copy">Which.</param>
+    /// <param name="segment">Where.</param>
+    /// <param name="turned">Whether it is turned.</param>
+    /// <param name="atLeft">Whether at the segment's left end.</param>
     private long Put(int copy, int segment, bool turned, bool atLeft)
     {
         int kind = _set.KindOf[copy];
