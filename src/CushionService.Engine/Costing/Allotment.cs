@@ -15,6 +15,7 @@ public static class Allotment
     /// <exception cref="ArgumentException">The amount is not in whole coins, or there is no share.</exception>
     public static ImmutableArray<Money> Of(Money whole, ReadOnlySpan<Int128> weights)
     {
+        // The smallest coin of the currency: 0.01 of a dollar, 1 of a yen (ISO 4217 says how many decimals each has).
         decimal coin = (decimal)Math.Pow(10, -whole.Currency.Decimals),
             coins = Math.Abs(whole.Amount) / coin;
         if (weights.IsEmpty || !decimal.IsInteger(coins))
@@ -35,7 +36,10 @@ public static class Allotment
         {
             shares[i] = BigInteger.DivRem(
                 (BigInteger)coins * (sum.IsZero ? 1 : weights[i]),
-                sum.IsZero ? shares.Length : sum,
+                // Big integers: an amount in coins times an area in square nanometres outgrows 128 bits.
+                sum.IsZero
+                    ? shares.Length
+                    : sum,
                 out remainders[i]
             );
             left -= shares[i];

@@ -42,6 +42,14 @@ internal sealed class CostSharing
     }
 
     /// <summary>The shares, which sum to the lines and additions to the smallest coin.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="yardages">The layouts, whose pieces share the fabric.</param>
+    /// <param name="lines">The materials with a price.</param>
+    /// <param name="labour">The operations with a time.</param>
+    /// <param name="additions">In the order in which they were charged.</param>
+    /// <param name="currency">The currency of all of them.</param>
+    /// <returns>One share for each line of cushions, and a last one without a cushion where the order has pieces of its
+    /// own.</returns>
     public static ImmutableArray<CostShare> Of(
         OrderSpecification order,
         IReadOnlyList<Yardage> yardages,
@@ -138,6 +146,7 @@ internal sealed class CostSharing
             left -= part;
         }
 
+        // What the division leaves goes to the first cushion, so that the weights sum to the area.
         weights[_parts.IndexOf(piece.Cushion?.Id)] += left;
     }
 

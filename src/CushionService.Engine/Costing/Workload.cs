@@ -8,6 +8,8 @@ namespace CushionService.Engine.Costing;
 public static class Workload
 {
     /// <summary>The operations of one cushion, each with how often it is done, at least once.</summary>
+    /// <param name="cushion">A line of cushions; its quantity is not counted here.</param>
+    /// <returns>In the order of a job: the construction and its closure first, then what is added.</returns>
     public static IEnumerable<(Operation Operation, int Times)> Of(CushionSpecification cushion)
     {
         TrimSpecification trim = cushion.Trim;

@@ -28,6 +28,7 @@ public static class BiasSupply
         }
 
         // Many small squares would save a little fabric and cost a join each: the fewest that the width allows, or one more.
+        // "No more" and not "less": of equal amounts of fabric the continuous strip has fewer joins to sew.
         for (int squares = widest; squares <= widest + 1; squares++)
         {
             WeltSupply square = Squares(need, strip, squares, allowance, step);
@@ -74,6 +75,7 @@ public static class BiasSupply
     // Null where a strip from selvedge to selvedge is no longer than the join that it would take.
     private static WeltSupply? WholeStrips(Length need, Length strip, Length allowance, Length usable, Length step)
     {
+        // Down to a cutting step, so that the block is never cut wider than the fabric.
         Length across = Length.FromNanometres(usable.Nanometres - (usable.Nanometres % step.Nanometres));
         Length join = Diagonal(2 * allowance);
         Length whole = Length.FromNanometres((long)Math.Floor(across.Nanometres * Math.Sqrt(2)));

@@ -17,6 +17,7 @@ internal readonly record struct CoveredSpan(Length From, Length To)
     /// <param name="seam">Seam allowance of its joins, which must not lie under them either.</param>
     public static ImmutableArray<CoveredSpan> Of(Panel panel, Length seam) =>
         [
+            // Marks of a handle are in pairs, one for each end; all lines of a pocket are one span.
             .. panel.Marks.Where(mark => mark.Purpose == MarkPurpose.SewHandleEnd).Chunk(2).Select(ends => Around(ends, seam)),
             .. panel
                 .Marks.Where(mark => mark.Purpose == MarkPurpose.SewPocket)
@@ -39,6 +40,7 @@ internal readonly record struct CoveredSpan(Length From, Length To)
                 after = i == joins.Length - 1 ? total : joins[i + 1];
             foreach (CoveredSpan span in spans.Where(span => span.Holds(join)))
             {
+                // The nearer end first; of equals the one towards the strip's start.
                 Length[] ends = join - span.From <= span.To - join ? [span.From, span.To] : [span.To, span.From];
                 joins = joins.SetItem(i, ends.Where(Allowed).DefaultIfEmpty(join).First());
             }

@@ -24,6 +24,7 @@ internal static class CutCurves
             double allowance = edge.Finish.Allowance.Nanometres;
             foreach (Segment segment in edge.Path)
             {
+                // A hollow arc moved outward shrinks to a point and turns inside out beyond it.
                 if (segment.Sweep < 0 && segment.Radius - allowance < OutlineOffset.Micrometre)
                 {
                     return [];

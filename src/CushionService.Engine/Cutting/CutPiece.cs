@@ -99,6 +99,11 @@ public sealed record CutPiece
     /// <summary>Cuts a panel: its outline moved outward edge by edge by each edge's allowance; a rectangle then up to the
     /// workroom's cutting step, or a face to the nearest.</summary>
     /// <remarks>A rectangle offset by s at every edge is 2s larger both ways (general geometry).</remarks>
+    /// <param name="panel">The panel; its finish at each edge says the allowance.</param>
+    /// <param name="cushion">The cushion that it is of.</param>
+    /// <param name="fabric">The fabric of its role, which says how it may be turned.</param>
+    /// <param name="cuttingStep">The workroom's, above zero.</param>
+    /// <param name="faces">How faces are rounded; strips and additions always go up.</param>
     public static CutPiece Of(
         Panel panel,
         CushionSpecification cushion,

@@ -17,10 +17,12 @@ public readonly record struct CutSize(Length Finished, int Layers, Length TakeUp
     public Length Exact => Finished + TakeUp + First.Allowance + Second.Allowance;
 
     /// <summary>The size across the fabric, not yet rounded.</summary>
+    /// <param name="panel">The panel; edges that slant have no part in it, since a template is not cut to a size.</param>
     public static CutSize Across(Panel panel) =>
         Of(panel.Width, panel.Layers, panel.TakeUpAcross, Finish(panel, EdgeFacing.Left), Finish(panel, EdgeFacing.Right));
 
     /// <summary>The size along the fabric, not yet rounded.</summary>
+    /// <param name="panel">The panel.</param>
     public static CutSize Along(Panel panel) =>
         Of(panel.Height, panel.LayersAlong, panel.TakeUpAlong, Finish(panel, EdgeFacing.Down), Finish(panel, EdgeFacing.Up));
 

@@ -19,6 +19,7 @@ public static class Derivation
     private static Message Side(in CutSize size) =>
         SizeTexts.Side(
             size.Layers,
+            // Said of one layer, as a tape would measure the finished part.
             Length.FromNanometres(size.Finished.Nanometres / size.Layers),
             size.TakeUp > Length.Zero ? size.TakeUp : null,
             size.First == size.Second

@@ -47,6 +47,8 @@ public static class FaceJoining
         // An odd number of panels keeps the centre whole.
         for (long breadths = Odd(width, most); breadths <= MostBreadths; breadths += 2)
         {
+            // A sixth of a breadth, but never more than an equal share: a face that is little wider than the fabric has
+            // three like panels.
             Length narrowest = Length.Min(Length.FromNanometres(most.Nanometres / 6), Length.FromNanometres(width.Nanometres / breadths));
             Length widest = Length.Min(most, Length.FromNanometres((width - 2 * narrowest).Nanometres / (breadths - 2)));
             for (

@@ -31,6 +31,8 @@ internal sealed class JoinedPanel
         var join = EdgeFinish.Seam(seam);
         var parts = ImmutableArray.CreateBuilder<Panel>();
         var edges = panel.Edges.ToDictionary(edge => edge.Name, edge => ImmutableArray.Create(new EdgeRef(default, edge.Name)));
+        // Cut from left to right: what is right of a join is parted again at the next, and its stretches have no part's
+        // name until then.
         (ImmutableArray<Edge> rest, Length from) = (panel.Edges, Length.Zero);
         foreach (Length at in joins)
         {
@@ -116,6 +118,7 @@ internal sealed class JoinedPanel
         Point[] ends = [.. edges.SelectMany(edge => edge.Path.Select(segment => segment.To))];
         Length left = -ends.Min(end => end.X),
             down = -ends.Min(end => end.Y);
+        // A mark on a join belongs to the part at its right; one on the right edge of all to the last part.
         bool Holds(Point point) => point.X >= from && (point.X < to || (to == panel.Width && point.X == to));
         return panel with
         {

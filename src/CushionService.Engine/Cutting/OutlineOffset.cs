@@ -50,6 +50,7 @@ internal static class OutlineOffset
     }
 
     /// <summary>The area inside the cut outline.</summary>
+    /// <param name="panel">A panel, its outline counter-clockwise.</param>
     public static Area AreaOf(Panel panel) => Polygon.Area([.. Of(panel)]);
 
     // An arc becomes straight cut lines, each known by the seam line beside it and its allowance.
@@ -64,6 +65,8 @@ internal static class OutlineOffset
         double radius = segment.Radius,
             reach = segment.Sweep > 0 ? radius + allowance : Math.Max(radius - allowance, Micrometre);
         double widest = 2 * Math.Acos(Math.Max(0, 1 - (Flatness / reach)));
+        // Chords no longer than the flatness lets them be, nor than an eighth of a turn; at least two, so that an arc
+        // stays an arc.
         int count = Math.Max(2, (int)Math.Ceiling(Math.Abs(segment.Sweep) / Math.Min(widest, Math.PI / 4)));
         if (segment.Sweep > 0)
         {
@@ -129,6 +132,7 @@ internal static class OutlineOffset
         List<Point> corners
     )
     {
+        // The unit vector from the seam's corner to the mitre's tip: the point is cut off square to it.
         (double outX, double outY) = ((tip.X - corner.X) / reach, (tip.Y - corner.Y) / reach);
         double excess = reach - longest;
         double back = excess / ((one.DirectionX * outX) + (one.DirectionY * outY));
@@ -158,6 +162,7 @@ internal static class OutlineOffset
     // A seam line's point and direction, and the cut line beside it.
     internal readonly record struct Line(double SeamX, double SeamY, double DirectionX, double DirectionY, double Allowance)
     {
+        // Outward of a counter-clockwise outline is to the right of its direction.
         public double NormalX => DirectionY;
 
         public double NormalY => -DirectionX;

@@ -11,6 +11,8 @@ public sealed record PieceLines(ImmutableArray<Segment> Cut, ImmutableArray<Segm
 {
     /// <summary>The lines of a piece. A rectangle is cut as wide and as long as its size says; any other outline lies outside its seam
     /// line by exactly the allowance.</summary>
+    /// <param name="piece">A cut piece.</param>
+    /// <returns>Chords instead of arcs where an arc cannot be moved outward (see <see cref="CutCurves.Of"/>).</returns>
     public static PieceLines Of(CutPiece piece)
     {
         if (piece.Panel is not { } panel)

@@ -45,6 +45,7 @@ public static class PieceMarks
             if (edge.Finish.Kind == FinishKind.Seam && edge.Length >= ShortestNotched)
             {
                 PieceMark middle = Notch(piece, edge, Share(edge, 2), MarkTexts.NotchMiddle(edge.Name));
+                // The back's middle has two notches, so that front and back cannot be mistaken for each other.
                 marks.Add(edge.Name.First == EdgeWord.Back ? middle with { Kind = MarkKind.DoubleNotch } : middle);
             }
 
@@ -129,6 +130,7 @@ public static class PieceMarks
                 ? AcrossPiece(piece, edge.Facing, inward)
                 : BesideEdge(piece, edge, (finish.Allowance - inward).Nanometres);
             var fold = new PieceMark(MarkKind.FoldLine, from, to, MarkTexts.Fold(turn, finish.Kind, inward));
+            // Edges in one line share the fold across the piece.
             if (!marks.Contains(fold))
             {
                 marks.Add(fold);
@@ -154,6 +156,9 @@ public static class PieceMarks
     }
 
     // Where stitching draws the piece in, what is evenly spaced on the made panel is so on the flat one.
+    /// <summary>Where a point of the made panel lies on the flat piece, from its lower left corner.</summary>
+    /// <param name="piece">A piece that is cut for a panel.</param>
+    /// <param name="point">In the panel's coordinates.</param>
     internal static Point Placed(CutPiece piece, Point point)
     {
         Panel panel = piece.Panel!;

@@ -38,6 +38,8 @@ internal static class PiecedPattern
             Length tips = panel.IsRectangle ? Length.Zero : 2 * seam;
             ImmutableArray<Length> joins =
                 panel.Stretches is not { } stretches ? joinsOf(panel)
+                // Joined only where it does not fit whole, and where the fabric leaves a piece some length beside its
+                // allowances.
                 : usable - tips > 4 * seam && panel.Width + 2 * seam > usable - tips
                     ? CoveredSpan.Clear(
                         StripPiecing.Joins(stretches, Matching(panel, usable - tips, roomFor(panel.Role), seam), seam, underFace, practice),

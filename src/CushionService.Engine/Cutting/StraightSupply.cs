@@ -21,6 +21,7 @@ public static class StraightSupply
     {
         Length most = Length.FromNanometres(longest.Nanometres - (longest.Nanometres % step.Nanometres)) - strip;
         var strips = most > Length.Zero ? (int)((need.Nanometres + most.Nanometres - 1) / most.Nanometres) : 1;
+        // Equal strips, not all as long as the fabric: what is left over is then one strip of fabric, and not an odd end.
         Length each = (Length.FromNanometres((need.Nanometres + strips - 1) / strips) + strip).RoundUpTo(step);
         return new WeltSupply(
             WeltSupplyKind.StraightStrips,

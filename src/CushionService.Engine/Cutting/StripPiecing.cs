@@ -53,6 +53,7 @@ public static class StripPiecing
         }
 
         int first = stretches.IndexOf(stretches.FirstOrDefault(stretch => stretch.IsFront));
+        // No front: the closure's own section, or a loop round a disc.
         if (first < 0)
         {
             return pieces == 2 ? [AtCorner(corners, most) ?? total.HalfUp()] : Equal(total, pieces);

@@ -26,6 +26,9 @@ public sealed record WeltNeed(SeamStripSpecification Strip, EdgingLength Along, 
     public TrimPractice Practice => Cushion.Practice.Trims;
 
     /// <summary>What a drafted cushion takes; null when it has neither.</summary>
+    /// <param name="cushion">A cushion line.</param>
+    /// <param name="pattern">Its pattern, whose seams give the length.</param>
+    /// <param name="cuttingStep">The workroom's, above zero.</param>
     public static WeltNeed? Of(CushionSpecification cushion, Pattern pattern, Length cuttingStep) =>
         cushion.Trim.Edging is SeamStripSpecification strip
             ? new WeltNeed(strip, EdgingLength.Of(cushion, pattern, strip), strip.Width(cushion.SeamAllowance).RoundUpTo(cuttingStep))

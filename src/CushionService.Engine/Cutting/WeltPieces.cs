@@ -22,6 +22,8 @@ internal static class WeltPieces
         order
             .Cushions.Select((cushion, i) => (Index: i, Need: WeltNeed.Of(cushion, patterns[i], order.Workroom.CuttingStep)))
             .Where(one => one.Need is not null)
+            // Strips that differ in nothing are cut as one lay: the spare end is then needed once, and not for each
+            // cushion.
             .GroupBy(one =>
                 (
                     one.Need!.Cushion.Fabrics.Edging,
@@ -85,6 +87,7 @@ internal static class WeltPieces
 
     private static ImmutableArray<Edge> Slanted(WeltSupply supply)
     {
+        // The block leans by 45°, so its slant rises by as much as the fabric is wide.
         Length along = supply.Length - supply.Width;
         Point lowLeft = default,
             lowRight = new(supply.Width, supply.Width),

@@ -24,6 +24,10 @@ public static class BoxingLoop
     }
 
     /// <summary>The length of a unit along its seams with a face.</summary>
+    /// <param name="plan">The cover.</param>
+    /// <param name="unit">What runs round the face.</param>
+    /// <param name="kind">Which face.</param>
+    /// <returns>Zero for a cover without such a face.</returns>
     internal static Length Along(CoverPlan plan, CoverUnit unit, CoverUnitKind kind) =>
         plan.Units.FirstOrDefault(other => other.Kind == kind) is not { } face
             ? Length.Zero

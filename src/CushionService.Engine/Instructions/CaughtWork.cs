@@ -10,6 +10,7 @@ namespace CushionService.Engine.Instructions;
 internal static class CaughtWork
 {
     /// <summary>The work, without the edging's (see <see cref="EdgingWork"/>).</summary>
+    /// <param name="plan">The cover.</param>
     public static IEnumerable<Work> Of(CoverPlan plan) => [.. Base(plan), .. Ties(plan), .. Straps(plan)];
 
     // The anti-slip base lies on the underside and is caught in its seam, so the underside must be whole before.
@@ -65,6 +66,9 @@ internal static class CaughtWork
     }
 
     /// <summary>What makes a unit whole: its joins, its closure, its shape.</summary>
+    /// <param name="unit">A unit of the cover.</param>
+    /// <returns>States that no work of a cover makes are not waited for: a unit without a closure is whole without
+    /// one.</returns>
     public static State[] Whole(CoverUnit unit) =>
         [
             new State(StateKind.RawEdges),

@@ -33,6 +33,8 @@ public static class Cautions
     ];
 
     /// <summary>The cautions that apply to an order.</summary>
+    /// <param name="order">The order, whole.</param>
+    /// <returns>Never empty: blades, irons and local codes concern every order.</returns>
     public static ImmutableArray<Caution> For(OrderSpecification order) =>
         [.. All.Where(entry => entry.Applies(order)).Select(entry => entry.Caution)];
 }

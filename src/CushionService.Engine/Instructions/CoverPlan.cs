@@ -92,13 +92,16 @@ internal sealed class CoverPlan
 
     /// <summary>The unit of a part.</summary>
     /// <exception cref="InvalidOperationException">The part is an addition, such as a tie, or not of this cover.</exception>
+    /// <param name="part">A part of the shell.</param>
     public CoverUnit UnitOf(PartName part) => Units.First(unit => unit.Has(part));
 
     /// <summary>The panel that carries a mark.</summary>
     /// <exception cref="InvalidOperationException">No panel of the cover carries it.</exception>
+    /// <param name="purpose">A purpose that one panel alone has.</param>
     public PartName Marked(MarkPurpose purpose) => Pattern.Panels.First(panel => panel.Marks.Any(mark => mark.Purpose == purpose)).Part;
 
     /// <summary>Finished length of several seams.</summary>
+    /// <param name="seams">Seams of this cover; each is counted once, by its one side.</param>
     public Length LengthOf(IEnumerable<(int Number, Seam Seam)> seams) =>
         seams.Aggregate(Length.Zero, (sum, one) => sum + Pattern.LengthOf(one.Seam));
 

@@ -19,8 +19,11 @@ internal sealed record CoverUnit(CoverUnitKind Kind, ImmutableArray<PartName> Pa
     public Message Words => StepTexts.Unit(Kind, Name, Name.IsInner && Kind != CoverUnitKind.Single);
 
     /// <summary>Whether it has a part.</summary>
+    /// <param name="part">A part of the pattern as it is cut: one panel of a joined strip, or half of a divided
+    /// face.</param>
     public bool Has(PartName part) => Parts.Contains(part);
 
     /// <summary>Something done to it.</summary>
+    /// <param name="kind">What was done.</param>
     public State Is(StateKind kind) => new(kind, Name);
 }

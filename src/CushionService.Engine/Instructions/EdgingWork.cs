@@ -108,6 +108,8 @@ internal static class EdgingWork
                 .Making(new State(StateKind.Edged, PartName.Boxing));
         }
 
+        // A place may be on several units where an edging runs round panels that are joined later; all of them must be
+        // whole.
         CoverUnit[] bearers =
         [
             .. plan.Units.Where(unit => unit.Parts.Any(part => EdgingLoop.HasEdging(plan.Pattern, new EdgeRef(part, default), loop.Place))),

@@ -19,6 +19,7 @@ internal static class FillWork
         Glued = new(StateKind.Shaped);
 
     /// <summary>The work; nothing for a cover without a filling.</summary>
+    /// <param name="plan">The cover; an outer cover around an inner one is filled with that.</param>
     public static IEnumerable<Work> Of(CoverPlan plan) =>
         plan.Cushion.Fabrics.InnerCover is not null ? [Put(StepTexts.InsertInner(plan.HasCorners))]
         : plan.Cushion.Fill is not { } fill ? []

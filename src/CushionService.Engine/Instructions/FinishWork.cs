@@ -18,6 +18,8 @@ internal static class FinishWork
         Closed = new(StateKind.Closed);
 
     /// <summary>The work.</summary>
+    /// <param name="plan">The cover.</param>
+    /// <returns>Turning first and checking last; what is between depends on the closure.</returns>
     public static IEnumerable<Work> Of(CoverPlan plan) =>
         [TurnOut(plan), .. BodyLine(plan), .. Ends(plan), .. Closing(plan), .. Tufts(plan), Check(plan)];
 

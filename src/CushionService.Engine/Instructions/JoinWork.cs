@@ -10,6 +10,7 @@ namespace CushionService.Engine.Instructions;
 internal static class JoinWork
 {
     /// <summary>The work.</summary>
+    /// <param name="plan">The cover.</param>
     public static IEnumerable<Work> Of(CoverPlan plan) => [.. Runs(plan), .. Gores(plan), .. Loops(plan)];
 
     // One step for each part that was too long or too wide for its fabric: its panels in their order, first to last.
@@ -71,7 +72,11 @@ internal static class JoinWork
             plan.Care,
             loop,
             Length.FromNanometres(loop.Nanometres / 2),
-            below == loop || below == Length.Zero ? null : below
+            // Said only where it differs, as on a wedge, whose top is longer than its underside.
+            below == loop
+            || below == Length.Zero
+                ? null
+                : below
         );
         return new Work(text, unit.Parts)
             .After([

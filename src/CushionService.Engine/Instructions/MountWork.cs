@@ -7,6 +7,7 @@ namespace CushionService.Engine.Instructions;
 internal static class MountWork
 {
     /// <summary>The work.</summary>
+    /// <param name="plan">The cover.</param>
     public static IEnumerable<Work> Of(CoverPlan plan) => [.. Handle(plan), .. Pocket(plan), .. Vents(plan)];
 
     // Webbing is bought by length and needs no making up: only its ends are folded under. A strap of fabric is made first.

@@ -10,6 +10,8 @@ namespace CushionService.Engine.Instructions;
 internal static class PanelWork
 {
     /// <summary>The work.</summary>
+    /// <param name="plan">The cover.</param>
+    /// <returns>Hems first: a hemmed edge is a finished edge to all that comes after.</returns>
     public static IEnumerable<Work> Of(CoverPlan plan) =>
         [
             .. Hems(plan),
@@ -23,6 +25,7 @@ internal static class PanelWork
         where !panel.IsAddition
         from edge in panel.Edges
         where edge.Finish.Kind == FinishKind.Hem
+        // Level and plumb edges are named by their first word, so that the stretches of one line count as one edge.
         let name = edge.Facing == EdgeFacing.Aslant ? edge.Name : new EdgeName(edge.Name.First)
         group panel.Part by (Part: CoverSeams.Base(panel.Part), name, edge.Facing, edge.Finish) into line
         select new Work(StepTexts.Hem(line.Key.name, line.Key.Part, line.Key.Finish.Turns, line.Key.Finish.Depth), [.. line.Distinct()])

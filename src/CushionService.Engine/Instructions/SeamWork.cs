@@ -30,6 +30,7 @@ internal static class SeamWork
         var before = ImmutableArray<State>.Empty;
         for (var i = 0; i < groups.Length; i++)
         {
+            // Each waits for the one before, whatever the general order would allow.
             foreach (Work work in Assembled(plan, groups[i], last: i == last))
             {
                 // What is assembled stays in the pattern's order.
@@ -229,6 +230,7 @@ internal static class SeamWork
 
     /// <summary>What a unit must be before it is sewn to others.</summary>
     /// <returns>States of which any that no work of the cover makes is not waited for: a face without edging is ready without.</returns>
+    /// <param name="unit">A unit of the cover.</param>
     public static State[] Ready(CoverUnit unit) =>
         [
             .. CaughtWork.Whole(unit),

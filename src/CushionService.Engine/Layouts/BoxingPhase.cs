@@ -23,6 +23,8 @@ internal sealed class BoxingPhase(Pattern pattern, CushionSpecification cushion,
     private readonly bool _isAllRound = cushion.Match.Boxing == BoxingMatch.AllRound;
 
     /// <summary>The panel with its matching point, and what keeps it from carrying the pattern on.</summary>
+    /// <param name="panel">A panel of the boxing.</param>
+    /// <returns>Without a matching point where none of its edges shows the pattern.</returns>
     public Panel On(Panel panel)
     {
         Run[] runs = [.. panel.Edges.Select(edge => RunOf(panel, edge)).OfType<Run>()];
@@ -67,6 +69,7 @@ internal sealed class BoxingPhase(Pattern pattern, CushionSpecification cushion,
         };
     }
 
+    // A square lattice without a drop is the same after a quarter turn; a one-way print is not.
     private bool TurnsAlike =>
         !fabric.OneWay && fabric.LaidRepeat is { Drop: DropKind.Straight, Length: { } length, Width: { } width } && length == width;
 
@@ -86,6 +89,7 @@ internal sealed class BoxingPhase(Pattern pattern, CushionSpecification cushion,
             && cushion.Outline.Sides.Any(side => side.Name == run.FaceEdge.Name && side.Side == Side.Front)
         );
 
+    // Of equals the first, so that the answer does not depend on how a pattern lists its edges.
     private static Run? Longest(IEnumerable<Run> runs)
     {
         Run? longest = null;

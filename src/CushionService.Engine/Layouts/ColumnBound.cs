@@ -49,6 +49,7 @@ internal readonly record struct ColumnBound(Length Length, int Count, long Besid
     }
 
     /// <summary>The figures of the bound, without units: "4 pieces, 1 beside each other, 2 repeats apart".</summary>
+    /// <param name="repeat">The repeat that the bound was found for.</param>
     public string Figures(RepeatSpecification repeat)
     {
         string apart =
@@ -65,6 +66,7 @@ internal readonly record struct ColumnBound(Length Length, int Count, long Besid
         if (repeat.Width is { } width)
         {
             long columns = ((usable - across - corner.X).Nanometres / width.Nanometres) + 1;
+            // A piece wider than a column covers several: in all columns that it reaches over, nothing else lies beside it.
             overlapping = Up(across, width);
             beside = (columns + overlapping - 1) / overlapping;
         }

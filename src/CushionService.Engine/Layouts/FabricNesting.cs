@@ -25,6 +25,12 @@ public static class FabricNesting
     ) => LayOut(fabric, pieces, goal: null, effort, sharedBy, cancellation);
 
     /// <summary>Lays every piece, as short as a goal asks; null for the lengths in which the fabric is sold.</summary>
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="pieces">At least one piece of that fabric, each of which fits it.</param>
+    /// <param name="goal">The lengths that are as good as each other.</param>
+    /// <param name="effort">How hard to search.</param>
+    /// <param name="sharedBy">How many fabrics share the effort's steps.</param>
+    /// <param name="cancellation">Cancels the search.</param>
     internal static FabricLayout LayOut(
         FabricSpecification fabric,
         IReadOnlyList<CutPiece> pieces,
@@ -56,9 +62,13 @@ public static class FabricNesting
     }
 
     /// <summary>Whether a piece fits the fabric's usable width in one of its turns.</summary>
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="piece">A piece of it.</param>
     public static bool Fits(FabricSpecification fabric, CutPiece piece) =>
         piece.Across <= fabric.UsableWidth || (piece.Rotations == Rotations.QuarterTurns && piece.Along <= fabric.UsableWidth);
 
     /// <summary>Whether a piece is matched to the fabric's repeat, at every position of the motif or at some.</summary>
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="piece">A piece of it.</param>
     public static bool IsMatched(FabricSpecification fabric, CutPiece piece) => MatchedAt.Of(fabric, piece) is not null;
 }

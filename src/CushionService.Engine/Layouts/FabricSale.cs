@@ -26,6 +26,9 @@ public static class FabricSale
         );
 
     /// <summary>The length that is bought.</summary>
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="layout">Length of the layout.</param>
+    /// <param name="start">What is bought to find the motif.</param>
     public static Length Sold(FabricSpecification fabric, Length layout, Length start) => fabric.Sold.Sell(Needed(fabric, layout, start));
 
     /// <summary>The length along which pieces may lie on what was bought, down to a nanometre: <see cref="Needed"/> read
@@ -51,6 +54,7 @@ public static class FabricSale
         nanometres = nanometres.Denominator <= FinestScale ? nanometres : Fraction.Of(fabric.Sold.Step.Nanometres, 1);
         var scale = (long)nanometres.Denominator;
         var rung = (long)nanometres.Numerator;
+        // Checked, since a step of a small fraction on a fine grid is the one case that could outgrow 64 bits.
         return new SaleLadder(
             checked((fabric.Sold.LeastSteps * rung) - (scale * (start + fabric.Squaring).Nanometres)),
             rung,

@@ -10,6 +10,9 @@ namespace CushionService.Engine.Layouts;
 internal readonly record struct FreeBound(Length Length, ProofKind Kind, string Figures)
 {
     /// <summary>The bound that a search found.</summary>
+    /// <param name="layout">What the search found; a bound that it has not proven minimal is of an easier
+    /// problem.</param>
+    /// <param name="grid">Its grid.</param>
     public static FreeBound Of(StripLayout layout, Grid grid) =>
         layout.ProvenMinimal
             ? new FreeBound(grid.Back(layout.LowerBound), layout.Proof, layout.ProofFigures)

@@ -35,14 +35,18 @@ internal readonly record struct Grid
     }
 
     /// <summary>A size on the grid, never smaller.</summary>
+    /// <param name="length">At least zero.</param>
     public long Up(Length length) => (length.Nanometres + Unit - 1) / Unit;
 
     /// <summary>A room on the grid, never larger.</summary>
+    /// <param name="length">At least zero.</param>
     public long Down(Length length) => length.Nanometres / Unit;
 
     /// <summary>A corner on the grid; cut outlines lie on whole micrometres, so that the nearest is exact on either grid.</summary>
+    /// <param name="length">At least zero.</param>
     public long Nearest(Length length) => (length.Nanometres + (Unit / 2)) / Unit;
 
     /// <summary>The length of grid units.</summary>
+    /// <param name="units">A coordinate or an extent on the grid.</param>
     public Length Back(long units) => Length.FromNanometres(units * Unit);
 }

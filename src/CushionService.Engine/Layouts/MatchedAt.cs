@@ -13,6 +13,8 @@ namespace CushionService.Engine.Layouts;
 public readonly record struct MatchedAt(Length From, Length To, bool IsEverywhere)
 {
     /// <summary>The positions; null where the piece need not match, or can at no position or not at the known one.</summary>
+    /// <param name="fabric">The fabric.</param>
+    /// <param name="piece">A piece of it.</param>
     public static MatchedAt? Of(FabricSpecification fabric, CutPiece piece)
     {
         if (fabric.LaidRepeat is not { } repeat || piece.Panel?.Match is null)

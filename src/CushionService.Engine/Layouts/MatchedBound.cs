@@ -23,6 +23,8 @@ internal readonly record struct MatchedBound(FreeBound Free, ColumnBound Columns
     {
         Length start = Repeat is { IsUnknownAlong: true, Length: { } length } ? length : Length.Zero;
         long rung = goal.Rung(layout);
+        // The columns are asked first: their argument holds for every start, where the free bound must give a whole
+        // repeat away.
         return goal.Rung(Columns.Length - (start == Length.Zero ? start : Repeat.DropLength)) >= rung
                 ? (ProofKind.Relaxation, Columns.Figures(Repeat))
             : goal.Rung(Length.Max(Free.Length - start, Length.Zero)) >= rung ? (Free.Kind, Free.Figures)

@@ -57,6 +57,9 @@ internal sealed class MatchedNesting
     private SpanTrial Longest => _trials.MaxBy(trial => (_goal.Rung(trial.Length), trial.Length.Nanometres))!;
 
     /// <summary>The longest of the layouts.</summary>
+    /// <returns>The layout of the span that takes the longest, since that is what must be bought whatever the motif's
+    /// position.</returns>
+    /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
     public FabricLayout LayOut()
     {
         Begin([.. MotifSpans.Of(_fabric, _pieces, MostSpans)]);
@@ -137,6 +140,7 @@ internal sealed class MatchedNesting
         }
     }
 
+    // The worst position of all counts: what is bought must serve it.
     private MatchedBound Bound()
     {
         ColumnBound columns = _trials

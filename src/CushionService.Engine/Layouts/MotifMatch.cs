@@ -28,6 +28,8 @@ internal static class MotifMatch
             return new Point(Length.Zero, Along(corner.Y));
         }
 
+        // The column that is counted from is the motif's own; going back to the first one takes a drop off for each
+        // column between.
         Length across = Modulo(corner.X, width);
         long columns = (corner.X - across).Nanometres / width.Nanometres;
         return new Point(across, Along(corner.Y - columns * repeat.DropLength));
@@ -36,6 +38,8 @@ internal static class MotifMatch
     }
 
     /// <summary>A length less the whole repeats that it holds, at least zero.</summary>
+    /// <param name="length">Of either sign.</param>
+    /// <param name="repeat">Above zero.</param>
     public static Length Modulo(Length length, Length repeat)
     {
         long rest = length.Nanometres % repeat.Nanometres;

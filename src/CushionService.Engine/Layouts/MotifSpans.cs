@@ -83,6 +83,7 @@ internal static class MotifSpans
         }
     }
 
+    // Pieces of one width and phase come and go in columns together, whatever their length.
     private readonly record struct Column(Length Phase, Length Across)
     {
         public bool Fits(MotifSpan span, Length usable, Length repeat) =>

@@ -67,6 +67,7 @@ public sealed class Remnants
     }
 
     // From a line along which something lies below: a stretch stays open only while it still touches that.
+    // Maximal by construction: it cannot grow back over the piece that it touches, nor on past the one that ends it.
     private void Grow(long start, long left, long right)
     {
         if (_length - start < _least)

@@ -35,6 +35,7 @@ public static class RowPrinting
             return default;
         }
 
+        // How far along the row the cushion begins; the motif of the row is in the middle of all its widths.
         Length before = all.TakeWhile(other => other.Id != cushion.Id).Aggregate(Length.Zero, (sum, other) => sum + other.Width),
             middle = first.Aggregate(Length.Zero, (sum, seat) => sum + seat.Width).HalfUp(),
             level = first[0].Depth.HalfUp();

@@ -16,6 +16,7 @@ internal sealed record SaleGoal(Func<Length, long> Rung, Func<Grid, SaleLadder> 
         new(length => fabric.Sold.StepsFor(FabricSale.Needed(fabric, length, start)), grid => FabricSale.Ladder(fabric, grid.Unit, start));
 
     /// <summary>A length that is given: any layout up to it will do.</summary>
+    /// <param name="reach">How long the fabric on hand is.</param>
     public static SaleGoal Within(Length reach) =>
         new(length => length <= reach ? 0 : 1 + (length - reach).Nanometres, grid => new SaleLadder(grid.Down(reach), 1, 1, 1));
 }

@@ -62,15 +62,19 @@ internal sealed class SpanProblem
     public ImmutableArray<NestingPiece> Pieces { get; }
 
     /// <summary>Whether the piece of that number is matched at every position of the span.</summary>
+    /// <param name="piece">Its number in the list that the problem was made from.</param>
     public bool IsMatched(int piece) => _corners[piece] is not null;
 
     /// <summary>From a start of the layout to the next row of motifs, in grid units.</summary>
+    /// <param name="start">One of <see cref="Starts"/>.</param>
+    /// <returns>Zero where nothing is matched.</returns>
     public long MotifAfter(long start) => Lattice() is { } lattice ? Modulo(-start, lattice.Length) : 0;
 
     /// <summary>Whether any piece is an outline.</summary>
     public bool HasOutlines => Pieces.Any(piece => !piece.Outline.IsEmpty);
 
     /// <summary>From the cut to where a layout begins that starts at a phase, in grid units; nothing where it may begin anywhere.</summary>
+    /// <param name="start">One of <see cref="Starts"/>.</param>
     public long Before(long start) => IsUnknownAlong ? 0 : start;
 
     private bool IsUnknownAlong => _fabric.LaidRepeat is { IsUnknownAlong: true };
@@ -148,6 +152,7 @@ internal sealed class SpanProblem
         long width = Grid.Down(Width);
         if (_corners[number] is { } corner)
         {
+            // A matched piece lies one way: turned, another point of it would be on the motif.
             return nested with { Rotations = Rotations.None, Alignment = new Alignment(Grid.Down(corner.X), Grid.Down(corner.Y)) };
         }
 

@@ -58,6 +58,7 @@ internal sealed class SpanTrial(MotifSpan span, SpanProblem problem, SaleGoal go
     /// <param name="effort">How hard to search, with outlines as they are.</param>
     /// <param name="sharedBy">How many searches share the effort's steps.</param>
     /// <param name="cancellation">Cancels the search.</param>
+    /// <returns>False also where a shorter layout was found that is sold as the same length.</returns>
     public bool Refine(Effort effort, int sharedBy, CancellationToken cancellation)
     {
         long before = goal.Rung(Length);

@@ -22,6 +22,8 @@ public sealed record Yardage(FabricLayout Layout)
 
     /// <summary>What would be bought at the best position of a motif that is unknown; null where it is known, or nothing is
     /// matched.</summary>
+    /// <remarks>Never more than <see cref="Sold"/>: a search at one position may end with a longer layout than that for
+    /// all of them.</remarks>
     public Length? SoldAtBest =>
         Layout.ShortestKnown is { } shortest ? Length.Min(FabricSale.Sold(Layout.Fabric, shortest, Length.Zero), Sold) : null;
 

@@ -13,6 +13,9 @@ namespace CushionService.Engine.Materials;
 internal static class AdditionStitching
 {
     /// <summary>Its length in one cover.</summary>
+    /// <param name="cushion">The cushion: its edging, closure and base say what is sewn.</param>
+    /// <param name="pattern">Its pattern, closed: edging loops are measured on it.</param>
+    /// <returns>Of one cover, not of the line's quantity; zero for a cover without additions.</returns>
     public static Length Of(CushionSpecification cushion, Pattern pattern) =>
         Tapes(cushion, pattern) + Strips(pattern) + Edging(cushion, pattern) + Basting(cushion, pattern);
 
@@ -21,6 +24,7 @@ internal static class AdditionStitching
         cushion.Trim.Edging switch
         {
             WeltSpecification welt => Sum(pattern, welt, loop => loop.WeltLength(cushion)),
+            // The spacing of the rows does not change their length here: each is counted as long as the seam.
             TopstitchSpecification topstitch => topstitch.Rows * Sum(pattern, topstitch, loop => loop.Length),
             FrenchSeamSpecification french => Sum(pattern, french, loop => loop.Length),
             _ => Length.Zero,
@@ -31,7 +35,10 @@ internal static class AdditionStitching
 
     // Hook and loop are each sewn along both edges.
     private static Length Tapes(CushionSpecification cushion, Pattern pattern) =>
-        cushion.Closure is HookAndLoopClosure ? 4 * Closing.Tape(Fastenings.Run(pattern), cushion.Practice.Closures) : Length.Zero;
+        // Two tapes of two edges each: hence four.
+        cushion.Closure is HookAndLoopClosure
+            ? 4 * Closing.Tape(Fastenings.Run(pattern), cushion.Practice.Closures)
+            : Length.Zero;
 
     // One row along each tie and strap, edge-stitched or sewn into a tube.
     private static Length Strips(Pattern pattern) =>
@@ -50,9 +57,11 @@ internal static class AdditionStitching
 
         if (cushion.Closure is OverlappingClosure overlapping)
         {
+            // Both ends of the opening are held together over the overlap before the strip is sewn in.
             total += 2 * overlapping.Overlap;
         }
 
+        // A seam is basted shut before a zipper is set behind it; a section of its own has no seam to baste.
         if (cushion.Closure is ZipperClosure && Closing.ZipperSeam(pattern) is { OwnSection: false, Seam: var side })
         {
             total += Closing.ZipperInSeam(side, cushion.Practice.Closures);

@@ -12,15 +12,25 @@ namespace CushionService.Engine.Materials;
 internal static class AntiSlipBase
 {
     /// <summary>The panels that it lies under, cut like them.</summary>
+    /// <param name="pattern">The pattern of the outer cover.</param>
+    /// <returns>Every panel of the underside: more than one where the underside is joined or divided by a
+    /// closure.</returns>
     public static IEnumerable<Panel> PanelsOf(Pattern pattern) => pattern.Panels.Where(panel => panel.Role == FabricRole.Bottom);
 
     /// <summary>The material as it is sold.</summary>
+    /// <remarks>The first stock of the kind that has a width is taken for a roll; a stock without one, or none, is sold
+    /// by area.</remarks>
     public static Goods Goods(Shop shop) =>
         Roll(shop) is { } roll
             ? shop.ByLength(TrimmingNeeds.AntiSlip, MaterialKind.AntiSlip, roll)
             : shop.ByArea(TrimmingNeeds.AntiSlip, MaterialKind.AntiSlip, shop.Stocked(MaterialKind.AntiSlip));
 
     /// <summary>Lays every base on the roll, where there is one.</summary>
+    /// <param name="basket">Where the length off the roll goes: it replaces the sum of the areas.</param>
+    /// <param name="order">The order, for its fabrics' shrinkage and its cutting step.</param>
+    /// <param name="patterns">The pattern of each cushion, in the order's order.</param>
+    /// <param name="shop">What is stocked; without a roll nothing is laid.</param>
+    /// <param name="cancellation">Ends the search for a layout.</param>
     public static void Lay(
         Basket basket,
         OrderSpecification order,
@@ -38,6 +48,7 @@ internal static class AntiSlipBase
                     PanelsOf(one.Second)
                         .Select(panel =>
                         {
+                            // Cut as the fabric over it is, shrinkage included, so that both edges meet in the seam.
                             FabricSpecification fabric = order.Fabric(one.First.Fabrics.Bottom);
                             CutPiece cut = CutPiece.Of(panel, one.First, fabric, order.Workroom.CuttingStep);
                             return (cut.Width, cut.Length, cut.Quantity);

@@ -16,12 +16,19 @@ internal sealed class Basket
     private readonly Dictionary<Goods, (decimal Amount, Message Because)> _laid = [];
 
     /// <summary>Puts needs in.</summary>
+    /// <param name="needs">Amounts are for all copies of a cushion line; none is rounded to a unit of sale yet.</param>
     public void Add(IEnumerable<Need> needs) => _needs.AddRange(needs);
 
     /// <summary>Says how much of an item all its needs take together, where that is laid out and not added up.</summary>
+    /// <param name="goods">The item, equal by value to that of the needs: items that differ in what keeps them apart have
+    /// lines of their own.</param>
+    /// <param name="amount">How much of it, in its base unit.</param>
+    /// <param name="because">How that was found, in place of the sum.</param>
     public void Lay(Goods goods, decimal amount, Message because) => _laid[goods] = (amount, because);
 
     /// <summary>One line for each item, in the order in which they were first put in.</summary>
+    /// <remarks>The sum is rounded up once, not each need: three cushions of 0.3 yd at a step of 1/8 yd are 1 yd, not 1
+    /// 1/8.</remarks>
     public IEnumerable<Material> Lines() => _needs.GroupBy(need => need.Goods).Select(group => Line(group.Key, [.. group]));
 
     // A layout's amount goes before the sum of the needs. The weight is known only where every need has one.
@@ -41,6 +48,7 @@ internal sealed class Basket
             Length = goods.Length,
             IsMadeToSize = goods.IsMadeToSize,
             Cuts = [.. needs.SelectMany(need => need.Cuts)],
+            // Shares of the cost are allotted by these, so they stay as needed, before rounding and before a layout.
             Uses = [.. needs.GroupBy(need => need.Cushion.Id).Select(one => new CushionUse(one.Key, one.Sum(need => need.Amount)))],
             Weight = weight,
         };

@@ -8,12 +8,18 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Engine.Materials;
 
 /// <summary>Batting: round foam, and as wadding behind channels.</summary>
+/// <param name="order">The order.</param>
+/// <param name="shop">How batting is sold: from a roll of known width by length, else by area.</param>
+/// <param name="cancellation">Ends the search for a layout on the roll.</param>
 internal sealed class BattingNeeds(OrderSpecification order, Shop shop, CancellationToken cancellation)
 {
     /// <summary>The item that batting is priced as where no stock is known.</summary>
     public const string Batting = "batting";
 
     /// <summary>What one cushion line takes.</summary>
+    /// <param name="cushion">A cushion line; amounts are for all its copies.</param>
+    /// <returns>None, one or two needs: the wrap of the foam, and the wadding behind channels. Their amounts are areas in
+    /// square millimetres; <see cref="Lay"/> puts a length in their place where the batting comes off a roll.</returns>
     public IEnumerable<Need> Of(CushionSpecification cushion) =>
         PiecesOf(cushion)
             .Select(use => new Need(

@@ -24,6 +24,8 @@ public static class BillOfMaterials
         CancellationToken cancellation
     )
     {
+        // What is laid out for the whole order replaces the sums at the end, so each of these adds its needs before it
+        // lays them.
         var shop = new Shop(order);
         var basket = new Basket();
         new FillNeeds(order, shop, cancellation).AddTo(basket);

@@ -30,6 +30,9 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
     /// <remarks>The room is a section of Z less its guards, or a side seam less what is kept closed. Beyond Z + 2 seam allowances the ends
     /// can no longer be caught in the joins, and the zipper is cut down.</remarks>
     /// <returns>Null where no zipper with closed ends is stocked.</returns>
+    /// <param name="cushion">A cushion with a zipper.</param>
+    /// <param name="pattern">Its pattern, which says how long the zipper's seam is.</param>
+    /// <param name="stocks">What the shop stocks; zippers with a length among it are those with closed ends.</param>
     public static ClosedZipper? For(CushionSpecification cushion, Pattern pattern, IEnumerable<StockSpecification> stocks)
     {
         StockSpecification[] closed =
@@ -43,6 +46,8 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
 
         ClosurePractice practice = cushion.Practice.Closures;
         (Length exact, bool ownSection) = Closing.ZipperSeam(pattern);
+        // Down, not up: a room that is said to be longer than it is would let in a zipper whose stop lies under the
+        // needle.
         Length seam = Length.FromNanometres(exact.Nanometres - (exact.Nanometres % cushion.Practice.MeasuringStep.Nanometres)),
             room = ownSection ? seam - practice.ZipperGuard : Closing.ZipperInSeam(seam, practice);
         StockSpecification chosen =

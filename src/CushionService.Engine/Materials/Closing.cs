@@ -12,6 +12,7 @@ public static class Closing
     /// the joins; in a side seam it is 2 1/2 in, or 6 cm, shorter than the side, centred (common practice, no source).</summary>
     /// <param name="cushion">A cushion with a zipper.</param>
     /// <param name="pattern">Its pattern.</param>
+    /// <returns>Rounded up to what a tape measure is read by, for one cover.</returns>
     public static Length ZipperChain(CushionSpecification cushion, Pattern pattern)
     {
         (Length seam, bool ownSection) = ZipperSeam(pattern);
@@ -20,6 +21,9 @@ public static class Closing
     }
 
     /// <summary>Finished length of the seam in which a zipper is set, and whether that is a section of its own.</summary>
+    /// <param name="pattern">A pattern with a zipper.</param>
+    /// <returns>The sum of all zipper seams, since a boxing may be pieced along its zipper; zero where the pattern has
+    /// none.</returns>
     public static (Length Seam, bool OwnSection) ZipperSeam(Pattern pattern)
     {
         (Length section, bool hasSection) = (Length.Zero, false);
@@ -36,6 +40,9 @@ public static class Closing
     }
 
     /// <summary>Length of a zipper set in a side seam.</summary>
+    /// <param name="side">Finished length of the side.</param>
+    /// <param name="practice">How much of the side is kept closed, both ends together.</param>
+    /// <returns>Below zero where the side is shorter than what is kept closed.</returns>
     public static Length ZipperInSeam(Length side, ClosurePractice practice) => side - practice.ZipperKeptClosed;
 
     /// <summary>Length of hook tape, and as much loop tape: the section less the clearance at each end.</summary>

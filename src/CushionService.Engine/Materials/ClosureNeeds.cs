@@ -9,6 +9,8 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Engine.Materials;
 
 /// <summary>What the closure of a cover takes: a zipper, or hook-and-loop tape.</summary>
+/// <param name="order">The order, for the stocks that a zipper with closed ends is chosen from.</param>
+/// <param name="shop">How chain, sliders and tape are sold.</param>
 internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
 {
     /// <summary>The item that a zipper is priced as where no stock is known.</summary>
@@ -53,6 +55,8 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
         Length chain = Closing.ZipperChain(cushion, pattern);
         StockSpecification? stock = shop.Stocked(MaterialKind.Zipper, zipper => zipper.Length is null);
         Message because = MaterialTexts.Chain(cushion.Quantity, chain, Named(zipper));
+        // By the yard or metre where a stock or a price says so, and also for a stocked chain whose price says nothing.
+        // Without either, a zipper is bought made up to its length, as a shop without a roll would.
         bool byLength =
             shop.IsSoldBy(stock?.Id ?? Zipper, stock, SaleUnit.Yd, SaleUnit.M)
             || (stock is not null && !shop.IsSoldBy(stock.Id, stock, SaleUnit.Each));
@@ -62,6 +66,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
                 cushion,
                 shop.Each(Zipper, MaterialKind.Zipper, stock) with
                 {
+                    // Each length is a line of its own, as each is another article.
                     Apart = (chain, zipper.Wanted, zipper.Sliders),
                     Length = chain,
                     IsMadeToSize = true,

@@ -21,10 +21,15 @@ internal enum Dimension
 /// <summary>Base units of a dimension.</summary>
 internal static class BaseUnits
 {
+    // 1 yd is 914.4 mm exactly (NIST Special Publication 811).
     private const decimal SquareYard = 914.4m * 914.4m;
     private const decimal SquareMetre = 1_000_000m;
 
     /// <summary>Base units in one unit of sale, of the same dimension or one.</summary>
+    /// <param name="dimension">What is measured.</param>
+    /// <param name="unit">A unit of the same dimension.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The unit is of another dimension: intake let pass what it should
+    /// have refused.</exception>
     public static decimal In(this Dimension dimension, SaleUnit unit) =>
         (dimension, unit) switch
         {

@@ -7,9 +7,14 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Engine.Materials;
 
 /// <summary>What fills the cushions of an order: foam with its wrap and its adhesive, loose fill, or forms.</summary>
+/// <param name="order">The order.</param>
+/// <param name="shop">How foam, batting, loose fill and forms are sold.</param>
+/// <param name="cancellation">Ends the search for foam sheets and rolls.</param>
 internal sealed class FillNeeds(OrderSpecification order, Shop shop, CancellationToken cancellation)
 {
     /// <summary>Puts every cushion's fill into the basket, then lays what comes in sheets and off rolls.</summary>
+    /// <param name="basket">Where the needs go, in the order of the cushions, so that the bill's lines follow the
+    /// order.</param>
     public void AddTo(Basket basket)
     {
         var foam = new FoamNeeds(order, shop, cancellation);
@@ -38,6 +43,7 @@ internal sealed class FillNeeds(OrderSpecification order, Shop shop, Cancellatio
     {
         FillSpecification fill = cushion.Fill!;
         Volume room = Filling.Room(cushion);
+        // A weight that the order names goes before what its room, plumpness and density give.
         Mass mass = cushion.Quantity * (fill.Weight ?? new Volume(room.CubicMillimetres * fill.Plumpness).At(fill.Density ?? 0));
         Goods goods = shop.ByMass(fill.Item, MaterialKind.LooseFill, shop.Named(fill.Item, MaterialKind.LooseFill));
         Message because = fill.Weight is { } each

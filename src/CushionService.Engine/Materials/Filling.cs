@@ -10,6 +10,9 @@ namespace CushionService.Engine.Materials;
 public static class Filling
 {
     /// <summary>The foam: a block that fills the cover, larger by the oversize in width and depth.</summary>
+    /// <param name="cushion">The cushion; its construction knows the shape of its block.</param>
+    /// <param name="oversize">Added to width and depth, at least zero; the thickness is not enlarged.</param>
+    /// <returns>Zero for a cushion without thickness.</returns>
     public static Volume Foam(CushionSpecification cushion, Length oversize) =>
         ConstructionRegistry.Of(cushion.Construction).Block(cushion, oversize);
 
@@ -28,12 +31,15 @@ public static class Filling
 
     /// <summary>The room that a loose fill has when the cover is as full as can be: the block, or the bag of a cushion without
     /// thickness.</summary>
+    /// <param name="cushion">A cushion of any construction.</param>
+    /// <returns>Of one cushion, above zero.</returns>
     public static Volume Room(CushionSpecification cushion) =>
         Foam(cushion, Length.Zero) is { CubicMillimetres: > 0 } block ? block : Bag(cushion.Width, cushion.Depth);
 
     /// <summary>The least weight of a loose fill that fills a cushion.</summary>
     /// <param name="cushion">A cushion.</param>
     /// <param name="density">Of the fill as packed, in kilograms a cubic metre.</param>
+    /// <returns>Of one cushion; an order that names less is refused.</returns>
     public static Mass Least(CushionSpecification cushion, decimal density) =>
         new Volume(Room(cushion).CubicMillimetres * FillPractice.LeastPlumpness).At(density);
 

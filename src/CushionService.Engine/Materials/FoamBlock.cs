@@ -47,6 +47,7 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
         {
             if (cushion.Quantity > 1)
             {
+                // Two slopes of a and b laid head to tail are a box a + b high; an odd wedge has a block of its own.
                 yield return new FoamBlock(cushion, width, depth, cushion.Thickness + cushion.FrontThickness, cushion.Quantity / 2, 2);
             }
 
@@ -63,15 +64,20 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
     private static int LayersIn(Length height, Length layer) => (int)((height.Nanometres + layer.Nanometres - 1) / layer.Nanometres);
 
     /// <summary>What the fill of one cushion weighs; less than its block where that is sawn to a roll or a slope.</summary>
+    /// <param name="cushion">The cushion, filled with foam.</param>
+    /// <param name="kilogramsPerCubicMetre">Density of the foam, above zero.</param>
     public static Mass Weight(CushionSpecification cushion, decimal kilogramsPerCubicMetre) =>
         ConstructionRegistry.Of(cushion.Construction).Block(cushion, cushion.Fill!.Oversize).At(kilogramsPerCubicMetre);
 
     /// <summary>How many layers of a stock make one block; the last is slit where they would come out higher.</summary>
     /// <param name="layer">Thickness of the stock, above zero.</param>
+    /// <returns>At least 1.</returns>
     public int Layers(Length layer) => LayersIn(Height, layer);
 
     /// <summary>Square millimetres of adhesive in all blocks: both faces of each joint between layers (common practice, no
     /// source).</summary>
+    /// <param name="layer">Thickness of the stock, above zero.</param>
+    /// <returns>Zero for a block of one layer.</returns>
     public decimal Glued(Length layer) => 2m * Count * (Layers(layer) - 1) * Footprint;
 
     /// <summary>Area of its base, in square millimetres: of a template, that of the outline itself where the foam is no larger than the

@@ -42,6 +42,8 @@ public static class FoamBuildUp
     }
 
     /// <summary>The outline of a crown; null where the cushion is too small for one, or its outline takes none.</summary>
+    /// <param name="cushion">The cushion; the inset on each side is the workroom's.</param>
+    /// <returns>A rectangle or a circle, smaller by the inset all round.</returns>
     public static Outline? CrownOutline(CushionSpecification cushion)
     {
         Length inset = 2 * cushion.Practice.Fills.CrownInset;
@@ -56,9 +58,14 @@ public static class FoamBuildUp
     }
 
     /// <summary>How many joints are glued between the layers of one cushion, a crown's among them.</summary>
+    /// <param name="cushion">A cushion that is filled with foam.</param>
+    /// <returns>Joints of the build-up alone; those of a layer that is itself glued from thinner stock come on
+    /// top.</returns>
     public static int Joints(CushionSpecification cushion) =>
         Math.Max(cushion.Fill!.Layers.Length - 1, 0) + (cushion.Fill.Crown > Length.Zero ? 1 : 0);
 
+    // A layer is reckoned like a cushion of its own, so that sheets, adhesive and weight follow the same rules as for one
+    // block.
     private static CushionSpecification Plain(CushionSpecification cushion, FoamLayerSpecification layer) =>
         cushion with
         {

@@ -7,12 +7,17 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Engine.Materials;
 
 /// <summary>The foam of an order's cushions, and the adhesive that joins it.</summary>
+/// <param name="order">The order, for its saw kerf and its effort.</param>
+/// <param name="shop">How foam and adhesive are sold.</param>
+/// <param name="cancellation">Ends the search for sheets.</param>
 internal sealed class FoamNeeds(OrderSpecification order, Shop shop, CancellationToken cancellation)
 {
     /// <summary>The item that adhesive is priced as where no stock is known.</summary>
     public const string Adhesive = "adhesive";
 
     /// <summary>What one cushion line takes.</summary>
+    /// <param name="cushion">A cushion line that is filled with foam; amounts are for all its copies.</param>
+    /// <returns>Foam first, layer by layer, then the adhesive of each layer, and that of the build-up last.</returns>
     public IEnumerable<Need> Of(CushionSpecification cushion) =>
         [.. FoamBuildUp.Layers(cushion).SelectMany(layer => (Need[])[.. Foam(layer), .. Glue(layer)]), .. Joints(cushion)];
 
@@ -50,6 +55,7 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
     {
         (FillSpecification fill, StockSpecification? stock) = (cushion.Fill!, StockOf(cushion));
         Mass? weight = fill.Density is { } density ? FoamBlock.Weight(cushion, density) : null;
+        // A stock with a width is a sheet, whatever it is priced by: its number comes from a layout.
         bool sheets = InSheets(cushion),
             byMass = !sheets && weight is not null && shop.IsSoldBy(fill.Item, stock, SaleUnit.Lb, SaleUnit.Kg),
             byArea = !sheets && stock?.Thickness is not null && shop.IsSoldBy(fill.Item, stock, SaleUnit.SqYd, SaleUnit.SqM);
@@ -65,6 +71,7 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
                 : shop.Each(fill.Item, MaterialKind.Foam, stock) with { Apart = cushion.Id, Size = cut.Size, IsMadeToSize = true };
             decimal amount =
                 byMass ? weighs!.Value.Grams
+                // For sheets the area only allots the cost; how many are bought is laid out.
                 : byArea || sheets ? cut.Quantity * cut.Area
                 : cut.Quantity;
             yield return new Need(cushion, goods, amount, FoamTexts.Need(Facts(block, stock, fill, weighs)))

@@ -53,6 +53,7 @@ public sealed record FoamSheets(int Count, int Least)
             cancellation
         );
         (int count, int least) = (layout.Sheets.Length, (int)layout.LowerBound);
+        // Rectangles: what the layout of boxes proves holds as it is.
         if (boxed)
         {
             return new FoamSheets(count, least);
@@ -64,6 +65,8 @@ public sealed record FoamSheets(int Count, int Least)
             return new FoamSheets(1, 1);
         }
 
+        // The boxes' answer is the most that is ever needed, so the row has that many sheets; a row that reaches less far
+        // saves some.
         StripProblem problem = InARow(grid.Down(width), grid.Down(length), count, [.. layers.Select(layer => layer.Piece(grid))]);
         StripLayout strip = Nester.Nest(problem, effort, Sharing, cancellation);
         return new FoamSheets(
@@ -79,6 +82,8 @@ public sealed record FoamSheets(int Count, int Least)
             Width = width,
             Pieces = pieces,
             Flaws = [.. Enumerable.Range(0, count - 1).Select(sheet => new GridRectangle(0, (sheet * (length + 1)) + length, width, 1))],
+            // Sold by the sheet: a rung ends where a sheet does, so a row that is shorter within its last sheet is no
+            // better.
             Sale = new SaleLadder(length, length + 1, 1, 1),
         };
 

@@ -32,6 +32,7 @@ internal static class FoamTemplate
                 Edges = [.. cushion.Outline.Sides.Select(side => new Edge(side.Name, side.Path, finish))],
             }
         );
+        // Moved so that its bounding box starts at the origin, as the nesting and the drawings expect.
         Length left = -corners.Min(corner => corner.X),
             down = -corners.Min(corner => corner.Y);
         return [.. corners.Select(corner => corner.Moved(left, down))];

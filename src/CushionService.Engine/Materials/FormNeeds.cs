@@ -7,9 +7,14 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Engine.Materials;
 
 /// <summary>The ready-made forms of an order's cushions.</summary>
+/// <param name="order">The order, for the forms that it stocks.</param>
+/// <param name="shop">How forms are sold: one by one.</param>
 internal sealed class FormNeeds(OrderSpecification order, Shop shop)
 {
     /// <summary>What one cushion line takes: a form for each cushion.</summary>
+    /// <param name="cushion">A cushion line that is filled with a form.</param>
+    /// <returns>One form a copy; of the stock that <see cref="PillowForm.For"/> chooses, else one that is made to
+    /// size.</returns>
     public Need Of(CushionSpecification cushion)
     {
         var form = PillowForm.For(cushion, order.Stocks);

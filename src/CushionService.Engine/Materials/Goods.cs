@@ -8,6 +8,7 @@ namespace CushionService.Engine.Materials;
 /// <param name="Kind">What kind of thing it is.</param>
 /// <param name="Measured">What its needs are counted in.</param>
 /// <param name="Sale">How it is sold.</param>
+/// <remarks>Equality is by value: needs with equal goods are added up into one line of the bill.</remarks>
 internal sealed record Goods(string Item, MaterialKind Kind, Dimension Measured, UnitSale Sale)
 {
     /// <summary>What one spool, roll, bag or can holds, in base units; null for what is sold by the measure itself.</summary>
@@ -29,5 +30,6 @@ internal sealed record Goods(string Item, MaterialKind Kind, Dimension Measured,
     public object? Apart { get; init; }
 
     /// <summary>Base units in one unit of sale.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The unit of sale does not measure what is needed.</exception>
     public decimal PerUnit => Content ?? Measured.In(Sale.Unit);
 }

@@ -49,6 +49,7 @@ public sealed record PillowForm(StockSpecification? Stock, Length Width, Length 
     /// <summary>How much larger than its cover it should be along a side: from the least to the most.</summary>
     /// <param name="side">A finished side of the cover.</param>
     /// <param name="practice">The workroom's rule.</param>
+    /// <returns>Equal for a small cover, which takes the least alone.</returns>
     public static (Length Least, Length Most) Oversize(Length side, FillPractice practice) =>
         (practice.FormOversize, side < practice.SmallCover ? practice.FormOversize : practice.LargestFormOversize);
 
@@ -63,6 +64,8 @@ public sealed record PillowForm(StockSpecification? Stock, Length Width, Length 
         && cushion.Outline is CircleOutline != stock.Diameter is not null;
 
     // Whether it is round as the cover is, or has corners, and a height where the cover has a boxing.
+    // A form that is thinner than the boxing would leave the cover slack; one without a thickness is sewn flat and may go
+    // in.
     private static bool HasShape(StockSpecification form, CushionSpecification cushion) =>
         cushion.Construction == Construction.Bolster
             ? form is { Diameter: not null, Length: not null }

@@ -14,6 +14,9 @@ internal static class RollNesting
     /// <param name="pieces">Their sizes and how many of each; one that is wider than the roll either way is butted.</param>
     /// <param name="effort">How hard to search.</param>
     /// <param name="cancellation">Gives up the search.</param>
+    /// <returns>At least as long as the pieces need; both ways of butting are laid out, since which is shorter depends on
+    /// the rest.</returns>
+    /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
     public static Length Lay(
         Length width,
         IEnumerable<(Length Width, Length Length, int Count)> pieces,
@@ -73,6 +76,7 @@ internal static class RollNesting
         return Rows(across, roll) < Rows(along, roll) ? across : along;
     }
 
+    // How much of the roll full rows of these strips take, alone on it; strips beside other pieces may take less.
     private static Length Rows((Length Width, Length Length, int Count) strips, Length roll)
     {
         long across = roll.Nanometres / strips.Width.Nanometres;

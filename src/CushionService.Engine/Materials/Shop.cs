@@ -18,6 +18,9 @@ internal sealed class Shop(OrderSpecification order)
     public SaleUnit ByWeight => Imperial ? SaleUnit.Lb : SaleUnit.Kg;
 
     /// <summary>The first stock of a kind that suits; null when the order has none.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="suits">What it must have besides; null for nothing. The order's own sequence of stocks decides
+    /// between several.</param>
     public StockSpecification? Stocked(MaterialKind kind, Func<StockSpecification, bool>? suits = null) =>
         order.Stocks.FirstOrDefault(stock => stock.Kind == kind && (suits is null || suits(stock)));
 
@@ -25,6 +28,9 @@ internal sealed class Shop(OrderSpecification order)
     public StockSpecification? Named(string item, MaterialKind kind) => Stocked(kind, stock => stock.Id == item);
 
     /// <summary>Goods that are counted.</summary>
+    /// <param name="item">What they are called where no stock is known.</param>
+    /// <param name="kind">Their kind.</param>
+    /// <param name="stock">The stock; null where none is known.</param>
     public Goods Each(string item, MaterialKind kind, StockSpecification? stock) =>
         Sized(new Goods(stock?.Id ?? item, kind, Dimension.Count, Sale(stock?.Id ?? item, stock, [SaleUnit.Each], null)), stock);
 
@@ -33,6 +39,8 @@ internal sealed class Shop(OrderSpecification order)
     /// <param name="kind">Their kind.</param>
     /// <param name="stock">The stock; null where none is known.</param>
     /// <param name="usualStep">The step where nothing says one; null for 1/8 yd or 0.1 m.</param>
+    /// <returns>Of a stock that is sold one by one, the content of a spool or roll is its length, which intake asks
+    /// for.</returns>
     public Goods ByLength(string item, MaterialKind kind, StockSpecification? stock, Fraction? usualStep = null) =>
         Of(item, kind, Dimension.Length, stock, Lengths, usualStep) with
         {
@@ -40,6 +48,10 @@ internal sealed class Shop(OrderSpecification order)
         };
 
     /// <summary>Goods by area.</summary>
+    /// <param name="item">What they are called where no stock is known.</param>
+    /// <param name="kind">Their kind.</param>
+    /// <param name="stock">The stock; null where none is known. One with a coverage (a can of adhesive) is counted by
+    /// what it covers.</param>
     public Goods ByArea(string item, MaterialKind kind, StockSpecification? stock) =>
         Of(item, kind, Dimension.Area, stock, Areas, null) with
         {
@@ -47,6 +59,9 @@ internal sealed class Shop(OrderSpecification order)
         };
 
     /// <summary>Goods by weight, or in bags that hold so much.</summary>
+    /// <param name="item">What they are called where no stock is known.</param>
+    /// <param name="kind">Their kind.</param>
+    /// <param name="stock">The stock; null where none is known.</param>
     public Goods ByMass(string item, MaterialKind kind, StockSpecification? stock) =>
         Of(item, kind, Dimension.Mass, stock, Weights, null) with
         {
@@ -54,6 +69,10 @@ internal sealed class Shop(OrderSpecification order)
         };
 
     /// <summary>Whether an item is sold by one of some units: its stock's, or else its price's.</summary>
+    /// <param name="item">What prices name it by.</param>
+    /// <param name="stock">The stock; null where none is known.</param>
+    /// <param name="units">The units that suit.</param>
+    /// <returns>False where neither a stock's sale nor a price says a unit.</returns>
     public bool IsSoldBy(string item, StockSpecification? stock, params ReadOnlySpan<SaleUnit> units) =>
         stock?.Sold is { } sold
             ? units.Contains(sold.Unit)

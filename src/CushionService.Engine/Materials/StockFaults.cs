@@ -11,6 +11,8 @@ namespace CushionService.Engine.Materials;
 public static class StockFaults
 {
     /// <summary>Blocks of foam that no sheet of their stock holds whole: they are glued from parts.</summary>
+    /// <param name="order">The order, whole.</param>
+    /// <returns>One notice a cushion and foam: the first block that is joined, code <c>foam-joined</c>.</returns>
     public static IEnumerable<Violation> Joined(OrderSpecification order)
     {
         Shop? shop = null;
@@ -46,6 +48,10 @@ public static class StockFaults
     }
 
     /// <summary>Sizes of notions that the order's stocks of their kind do not have; they are listed under their kind's own name.</summary>
+    /// <param name="order">The order, whole.</param>
+    /// <returns>Code <c>not-stocked</c> for a size that no stock of the kind has, and <c>form-size</c> for a form off the
+    /// rule. A kind of which the order lists no stock gets no warning: the caller does not keep that stock
+    /// here.</returns>
     public static IEnumerable<Violation> Warnings(OrderSpecification order)
     {
         foreach (CushionSpecification cushion in order.Cushions)
@@ -58,6 +64,7 @@ public static class StockFaults
             foreach ((MaterialKind kind, string field, Length size, Func<StockSpecification, Length?> sizeOf) in Sizes(cushion))
             {
                 StockSpecification[] stocks = [.. order.Stocks.Where(stock => stock.Kind == kind)];
+                // A stock whose size is not said may be of any size.
                 if (stocks.Length > 0 && stocks.All(stock => sizeOf(stock) is { } has && has != size))
                 {
                     yield return new Violation($"{cushion.Pointer}/{field}", "not-stocked", StockFaultTexts.NotStocked(kind, size));

@@ -8,6 +8,8 @@ using CushionService.Engine.Specifications.Stocks;
 namespace CushionService.Engine.Materials;
 
 /// <summary>The thread that an order's stitching takes.</summary>
+/// <param name="order">The order, for its stitch, ratio and waste.</param>
+/// <param name="shop">How thread is sold.</param>
 internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
 {
     /// <summary>The item that thread is priced as where no stock is known.</summary>
@@ -21,6 +23,7 @@ internal sealed class ThreadNeeds(OrderSpecification order, Shop shop)
         WorkroomPractice workroom = order.Workroom;
         decimal ratio = Threading.Ratio(workroom);
         Goods goods = shop.ByLength(Thread, MaterialKind.Thread, shop.Stocked(MaterialKind.Thread), usualStep: 1);
+        // What is sewn is said to the inch or to the centimetre; finer would pretend to know how a seam is started.
         Length step = order.Unit == LengthUnit.Inch ? Length.FromInches(1) : Length.FromMillimetres(10);
         Need[] needs =
         [

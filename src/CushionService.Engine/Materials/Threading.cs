@@ -23,6 +23,7 @@ public static class Threading
             Length length = pattern.LengthOf(seam);
             total += seam.Kind switch
             {
+                // Sewn before the strip is joined to anything, so through both allowances.
                 SeamKind.StripJoin => length + 2 * cushion.SeamAllowance,
                 SeamKind.Zipper => 2 * length,
                 SeamKind.Gathered => length + seam.OtherFor(length),
@@ -53,6 +54,9 @@ public static class Threading
 
     /// <summary>The raw edges that are finished so that they do not fray: every edge with an allowance, of every copy, but for those that a
     /// French seam encloses.</summary>
+    /// <param name="cushion">The cushion.</param>
+    /// <param name="pattern">Its pattern.</param>
+    /// <returns>Of one cover. Additions such as ties and pockets are left out: their edges are turned under.</returns>
     public static Length RawEdges(CushionSpecification cushion, Pattern pattern)
     {
         HashSet<EdgeRef> enclosed = cushion.Trim.Edging is FrenchSeamSpecification french
@@ -73,6 +77,9 @@ public static class Threading
 
     /// <summary>Thread to finish a length of raw edge, as a multiple of it: of an overedge (type 504) by its geometry, of a zigzag (type
     /// 304) about 7 (from memory, no source); 0 where it takes none.</summary>
+    /// <param name="finish">How raw edges are finished.</param>
+    /// <param name="workroom">Thickness, stitch length and bight, where it names a stitch; else the usual ones and 1 mm
+    /// of fabric.</param>
     public static decimal EdgeRatio(RawEdgeFinish finish, WorkroomPractice workroom)
     {
         StitchPractice usual = workroom.Stitches;
@@ -119,6 +126,8 @@ public static class Threading
 
     /// <summary>Thread in a length of seam, as a multiple of it: the workroom's own figure, or that of its stitch, or the
     /// lockstitch's.</summary>
+    /// <param name="workroom">The workroom.</param>
+    /// <returns>Thread by length of seam, without waste.</returns>
     public static decimal Ratio(WorkroomPractice workroom) =>
         workroom switch
         {
@@ -133,6 +142,10 @@ public static class Threading
         };
 
     /// <summary>Thread for a length of stitching: × ratio × (1 + waste).</summary>
+    /// <param name="stitching">Length of what is sewn.</param>
+    /// <param name="ratio">Thread in one unit of it.</param>
+    /// <param name="waste">The share that is lost at starts, ends and bobbins, 0.25 for a quarter.</param>
+    /// <returns>Rounded up to a nanometre.</returns>
     public static Length Thread(Length stitching, decimal ratio, decimal waste) =>
         Length.FromNanometres((long)Math.Ceiling(stitching.Nanometres * ratio * (1 + waste)));
 }

@@ -30,6 +30,8 @@ public static class Wrapping
 
     /// <summary>The pieces round one cushion's foam; a bolster's goes once round the roll, its ends left bare or with a square over
     /// each.</summary>
+    /// <param name="cushion">A cushion that is filled with foam; oversize of the foam enlarges the wrap.</param>
+    /// <param name="wrap">What is covered; its number of layers is the caller's to count.</param>
     public static ImmutableArray<(Length Width, Length Length, int Count)> Pieces(CushionSpecification cushion, WrapSpecification wrap)
     {
         Length over = cushion.Fill!.Oversize;

@@ -19,6 +19,8 @@ public sealed record Alternative(ImmutableArray<Quote> Quotes)
     public TaxSpecification? Tax { get; init; }
 
     /// <summary>What all parts cost; null when the order names no currency.</summary>
+    /// <remarks>Each part is quoted without the least price, which holds for all of them together: what is missing to it
+    /// is added here, with its tax.</remarks>
     public Money? Total =>
         Sum(cost => cost.Total) is { } total && Minimum is { } least && Sum(cost => cost.BeforeTax) is { } net && net.Amount < least.Amount
             ? total + ((1 + (Tax?.Rate ?? 0)) * (least - net)).RoundHalfUp()

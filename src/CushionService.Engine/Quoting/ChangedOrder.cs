@@ -25,6 +25,7 @@ public sealed record ChangedOrder(FabricChange Change, OrderSpecification Order)
                 [
                     .. order.Cushions.Select(cushion => Uses(cushion, fabric) ? Changed(cushion, fabric, change, order) : cushion),
                 ];
+                // A change that leaves every cushion as it is would only be laid again in vain.
                 if (!changed.SequenceEqual(order.Cushions))
                 {
                     yield return new ChangedOrder(change, With(order, fabric, change) with { Cushions = [.. changed] });
@@ -33,6 +34,7 @@ public sealed record ChangedOrder(FabricChange Change, OrderSpecification Order)
         }
     }
 
+    // An edging counts, since welt may be what is too much for the fabric.
     private static bool Uses(CushionSpecification cushion, FabricSpecification fabric) =>
         cushion.Fabrics.Shell.Contains(fabric.Id) || (cushion.Trim.Edging is not null && cushion.Fabrics.Edging == fabric.Id);
 

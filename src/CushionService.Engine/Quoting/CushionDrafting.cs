@@ -39,6 +39,8 @@ internal sealed class CushionDrafting
             warnings.Add(ShorterReturns.Said(Cushion));
         }
 
+        // Drafted whole first: additions and matching need faces and strips as one panel; only then is what is too wide
+        // joined.
         IConstruction construction = ConstructionRegistry.Of(cushion.Construction, constructions);
         Pattern whole = InnerCover.AddTo(FaceNames.AddTo(Trim.AddTo(construction.Draft(Cushion), Cushion), Cushion), construction, Cushion);
         Pattern = PiecedPattern.Of(
@@ -58,6 +60,7 @@ internal sealed class CushionDrafting
     public Pattern Pattern { get; }
 
     /// <summary>A panel as it is cut.</summary>
+    /// <param name="panel">A panel of <see cref="Pattern"/>, or one that is tried for it.</param>
     public CutPiece Cut(Panel panel) =>
         CutPiece.Of(panel, Cushion, Fabric(panel.Role), _order.Workroom.CuttingStep, _order.Workroom.FaceRounding);
 

@@ -17,10 +17,13 @@ namespace CushionService.Engine.Quoting;
 internal static class DraftWarnings
 {
     /// <summary>The pieces that no allowed turn fits on their fabric.</summary>
+    /// <param name="draft">The drafting.</param>
+    /// <returns>One violation a piece, code <c>wider-than-fabric</c>, with the shortfall.</returns>
     public static ImmutableArray<Violation> TooWide(Drafting draft) =>
         [.. draft.Pieces.Where(piece => !FabricNesting.Fits(draft.Fabric(piece), piece)).Select(piece => TooWide(draft, piece))];
 
     /// <summary>What is allowed but unwise: matching, turned prints, closures and stocks.</summary>
+    /// <param name="draft">The drafting.</param>
     public static ImmutableArray<Violation> Of(Drafting draft) =>
         [
             .. Unmatched(draft),

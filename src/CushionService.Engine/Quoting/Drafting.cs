@@ -39,6 +39,7 @@ public sealed record Drafting
     public ImmutableArray<Violation> Warnings { get; }
 
     /// <summary>Drafts every cushion by the engine's constructions, and cuts every panel.</summary>
+    /// <param name="order">The order; where a grain is open, it is laid out to decide it.</param>
     public static Drafting Of(OrderSpecification order) => Of(order, ConstructionRegistry.All);
 
     /// <summary>Drafts every cushion and cuts every panel.</summary>
@@ -53,6 +54,9 @@ public sealed record Drafting
     }
 
     /// <summary>Drafts an order whose every grain is decided.</summary>
+    /// <param name="order">The order; its open grains have been decided.</param>
+    /// <param name="constructions">The constructions that draft it.</param>
+    /// <param name="warnings">What was said of the order before it was drafted, which comes first.</param>
     internal static Drafting Decided(
         OrderSpecification order,
         ImmutableArray<IConstruction> constructions,

@@ -47,6 +47,8 @@ internal sealed class GrainChoice
     }
 
     /// <summary>Whether a cushion of the order may run either way.</summary>
+    /// <param name="order">Any order.</param>
+    /// <returns>Cheap, since every order is asked: no layout is made for the answer.</returns>
     public static bool IsNeeded(OrderSpecification order)
     {
         foreach (FabricSpecification fabric in order.Fabrics)
@@ -90,6 +92,7 @@ internal sealed class GrainChoice
             other = (Sold(railroaded, plain), railroaded);
         (Trial? allUp, Trial? allRailroaded) = (best.Sold, other.Sold);
         best = IsShorter(other.Sold, best.Sold) ? other : best;
+        // From the better plain way on: a cushion or a row that goes the other way may fill what the others leave.
         int[] open = [.. _groups.Where((_, i) => _isOpen[i]).Distinct()];
         foreach (int group in open.Length > 1 ? open.Take(MostTurned) : [])
         {

@@ -24,8 +24,8 @@ public static class OpeningTest
         return sizes[0] + sizes[1].HalfUp();
     }
 
-    /// <summary>How long the closure opens: a zipper's section less its guards, a tape,, a zipper in a seam or with closed ends as
-    /// long as it is, a gap short of each corner, flaps as wide as they are.</summary>
+    /// <summary>How long the closure opens: a zipper's section less its guards, a zipper in a seam or with closed ends
+    /// as long as it is, hook and loop as long as their tape, a gap short of each corner, flaps as wide as they are.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="cover">Its cover, without an inner one.</param>
     /// <param name="stocks">What the shop stocks, zippers with closed ends among it.</param>

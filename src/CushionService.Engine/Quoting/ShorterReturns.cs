@@ -44,6 +44,7 @@ internal static class ShorterReturns
     }
 
     /// <summary>Says what was shortened.</summary>
+    /// <param name="cushion">A cushion that <see cref="Of"/> has changed.</param>
     public static Violation Said(CushionSpecification cushion) =>
         new($"{cushion.Pointer}/closure", "returns-shortened", DraftTexts.ReturnsShortened(cushion.Name, Return(cushion.Closure)));
 

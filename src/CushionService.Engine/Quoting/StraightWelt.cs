@@ -35,6 +35,7 @@ internal static class StraightWelt
             .. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id && piece.Welt is null),
             .. WeltPieces.Of(straight, drafting.Patterns).Select(one => one.Piece).Where(piece => piece.Fabric == fabric.Id),
         ];
+        // A quick search: it says what the bias costs, and nobody cuts from it.
         var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort.Quick, sharedBy, cancellation));
         return new WeltSaving($"{order.Cushions.First(WouldDo).Pointer}/edging", yardage.Sold);
 

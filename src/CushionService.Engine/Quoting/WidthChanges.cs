@@ -25,6 +25,7 @@ public static class WidthChanges
             return [];
         }
 
+        // The first fabric that is too narrow; what helps it is said with the first of its pieces, once.
         string? narrow = drafting.Pieces.FirstOrDefault(piece => !Layouts.FabricNesting.Fits(drafting.Fabric(piece), piece))?.Fabric;
         Message[] helped = narrow is null ? [] : [.. Helped(drafting.Order, drafting.Order.Fabric(narrow), cancellation)];
         Violation first = drafting.Violations[0];

@@ -9,6 +9,9 @@ namespace CushionService.Engine.Scenes;
 internal static class BoxPlacing
 {
     /// <summary>Places the faces and the boxing.</summary>
+    /// <param name="places">Takes the places; its construction is a box or a wedge.</param>
+    /// <remarks>A wedge's wall is swept with its full height everywhere: each panel's own outline cuts it down to the
+    /// slope.</remarks>
     public static void Add(Placings places)
     {
         bool slopes = places.Cushion.Construction == Construction.Wedge;
@@ -24,6 +27,7 @@ internal static class BoxPlacing
             ImmutableArray<Segment> path = PathOf(panel, runs);
             if (!path.IsEmpty)
             {
+                // The upper strip of a divided boxing hangs from the top; all others start at the underside.
                 double low = panel.Part.Kind is PartKind.ZipperUpper or PartKind.ClosureUpper ? height - Placings.Mm(panel.Height) : 0;
                 places.Add(panel, new Placing(Wall(path, low), PatchKind.Wall));
             }
@@ -31,9 +35,12 @@ internal static class BoxPlacing
     }
 
     /// <summary>A face seen from above.</summary>
+    /// <param name="height">Of the face over the underside, in millimetres.</param>
     public static PlaneSurface Above(double height) => new(new Vector(0, 0, height), Vector.Right, Vector.Back, Vector.Up);
 
     /// <summary>A strip along a path of the outline, its lower edge at a height.</summary>
+    /// <param name="path">Lines and arcs seen from above, counter-clockwise.</param>
+    /// <param name="low">Height of the strip's lower edge, in millimetres.</param>
     public static SweptSurface Wall(ImmutableArray<Segment> path, double low) => new(new SurfacePath(path), Above(low), Vector.Up);
 
     // The runs along a strip, from left to right.
@@ -46,6 +53,8 @@ internal static class BoxPlacing
 
         IEnumerable<(Measures.Length X, ImmutableArray<Segment> Path)> found =
             from run in runs
+            // A strip's edges carry the name of the run that they are sewn to; the lower edge is asked first, for the
+            // strips of a divided boxing.
             let edge = Placings.Find(panel, run.Name.With(EdgeWord.Bottom)) ?? Placings.Find(panel, run.Name.With(EdgeWord.Top))
             where edge is not null
             select (Measures.Length.Min(edge.From.X, edge.To.X), run.Path);

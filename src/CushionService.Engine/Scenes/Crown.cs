@@ -8,6 +8,8 @@ namespace CushionService.Engine.Scenes;
 /// as half an ellipse does. The heights are a choice of ours, no source.</remarks>
 public sealed class Crown
 {
+    // Shares of half the lesser width: how far in from the rim a box goes on rising, and how high each fill lifts its
+    // face.
     private const double BoxReach = 0.7;
     private const double Foam = 0.02;
     private const double Wrapped = 0.05;
@@ -24,6 +26,9 @@ public sealed class Crown
     public double Height { get; }
 
     /// <summary>The crown of a patch; null for one that stays flat.</summary>
+    /// <param name="patch">A patch of the scene.</param>
+    /// <param name="cushion">Its cushion; the fill says how high a box rises.</param>
+    /// <remarks>A patch that bends is left as it is: its own surface says how it runs.</remarks>
     public static Crown? Of(ScenePatch patch, CushionSpecification cushion)
     {
         if (patch.Kind is not (PatchKind.Face or PatchKind.Pillow) || patch.Surface.Bends.Count > 0)
@@ -38,11 +43,16 @@ public sealed class Crown
     }
 
     /// <summary>How far a point is inside the rim, as a share of the way to where it rises no more: 0 at the rim, and at most 1.</summary>
+    /// <param name="point">On the panel, in millimetres.</param>
     public double Share(PlanePoint point) => Math.Clamp(PlanePolygon.Inside(_rim, point) / _reach, 0, 1);
 
     /// <summary>How far the face rises at a point, in millimetres.</summary>
+    /// <param name="point">On the panel, in millimetres.</param>
+    /// <returns>From 0 at the rim to <see cref="Height"/>.</returns>
     public double At(PlanePoint point)
     {
+        // A quarter of an ellipse leaves the rim upright, as a pillow does; a parabola leaves it at a slope, as foam
+        // does.
         double down = 1 - Share(point);
         return Height * (_isPillow ? Math.Sqrt(1 - (down * down)) : 1 - (down * down));
     }
@@ -58,6 +68,7 @@ public sealed class Crown
     // The largest distance from the rim, looked for on a grid.
     private static double Middle(IReadOnlyList<PlanePoint> rim)
     {
+        // A hint for a picture: the true middle of an outline would need a search, and differs by less than a cell.
         const int Cells = 16;
         (PlanePoint low, PlanePoint high) = PlanePolygon.Extent(rim);
         double most = 0;

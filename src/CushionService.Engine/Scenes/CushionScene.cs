@@ -23,8 +23,12 @@ public sealed record CushionScene(
     /// <summary>The scene of a cushion.</summary>
     /// <param name="cushion">A cushion of a drafting.</param>
     /// <param name="pattern">Its pattern there.</param>
+    /// <exception cref="KeyNotFoundException">A seam joins an edge of a panel that no placing covers: a construction was
+    /// added without its placing.</exception>
     public static CushionScene Of(CushionSpecification cushion, Pattern pattern)
     {
+        // Places are found on the pattern as drafted: a strip that is joined from parts has a place as a whole, and its
+        // parts lie on it.
         Pattern whole = Trim.AddTo(ConstructionRegistry.Of(cushion.Construction).Draft(cushion), cushion);
         var places = Placings.Of(cushion, whole);
         ImmutableArray<ScenePart> parts =
@@ -41,9 +45,11 @@ public sealed record CushionScene(
     }
 
     /// <summary>The part of that name; null where it has no place of its own.</summary>
+    /// <param name="part">A part of the pattern, strips joined.</param>
     public ScenePart? this[PartName part] => Parts.FirstOrDefault(known => known.Panel.Part == part);
 
     /// <summary>Edges as they lie in the scene.</summary>
+    /// <param name="edges">Edges of the pattern; those of panels without a place are left out.</param>
     public ImmutableArray<SceneLine> Lines(IEnumerable<EdgeRef> edges) =>
         [.. edges.Where(edge => this[edge.Part] is not null).Select(edge => this[edge.Part]!.LineOf(edge))];
 

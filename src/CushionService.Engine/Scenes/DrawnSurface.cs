@@ -21,6 +21,7 @@ public sealed record DrawnSurface(SweptSurface Body, Vector Axis, IReadOnlyList<
     }
 
     /// <inheritdoc />
+    /// <remarks>By differences, since the rings make no smooth surface.</remarks>
     public override Vector Normal(PlanePoint point)
     {
         Vector round = At(point with { X = point.X + Step }) - At(point with { X = point.X - Step }),

@@ -21,6 +21,8 @@ public sealed record GatheredSurface(
 ) : Surface
 {
     /// <inheritdoc />
+    /// <remarks>The first half of the round goes along the side before the corner, the second along the side after it. A
+    /// point's distance from the centre is how far it has come down to the seam.</remarks>
     public override Vector At(PlanePoint point)
     {
         PlanePoint from = point - Centre;

@@ -10,6 +10,7 @@ internal static class PanelShift
     /// <param name="whole">The whole panel.</param>
     /// <param name="from">Where the stretch starts.</param>
     /// <param name="to">Where it ends.</param>
+    /// <returns>What to add to the part's coordinates, in millimetres.</returns>
     public static PlanePoint Across(IReadOnlyList<PlanePoint> whole, double from, double to) =>
         Lowest(PlanePolygon.Band(whole, new PlanePoint(1, 0), from + Slack, to - Slack)) with
         {
@@ -17,6 +18,10 @@ internal static class PanelShift
         };
 
     /// <summary>Of a part that covers a stretch along.</summary>
+    /// <param name="whole">The whole panel.</param>
+    /// <param name="from">Where the stretch starts.</param>
+    /// <param name="to">Where it ends.</param>
+    /// <returns>What to add to the part's coordinates, in millimetres.</returns>
     public static PlanePoint Along(IReadOnlyList<PlanePoint> whole, double from, double to) =>
         Lowest(PlanePolygon.Band(whole, new PlanePoint(0, 1), from + Slack, to - Slack)) with
         {

@@ -48,12 +48,17 @@ internal sealed class Placings
     }
 
     /// <summary>Millimetres of a length.</summary>
+    /// <param name="length">Exact; pictures need no more than a double keeps.</param>
     public static double Mm(Measures.Length length) => length.Nanometres / 1e6;
 
     /// <summary>Places a panel of the pattern.</summary>
+    /// <param name="panel">A panel of the pattern as drafted.</param>
+    /// <param name="places">One place, or several where the panel is folded over an edge.</param>
     public void Add(Panel panel, params IReadOnlyList<Placing> places) => _panels[panel.Part] = (PlanePolygon.Of(panel.Edges), places);
 
     /// <summary>Places the bottom, whole or divided.</summary>
+    /// <param name="outline">Of the underside as it is cut whole, from its own lower left corner.</param>
+    /// <param name="places">Where it lies; its halves lie there too.</param>
     public void AddBottom(IReadOnlyList<PlanePoint> outline, params IReadOnlyList<Placing> places) =>
         _panels[PartName.Bottom] = (outline, places);
 
@@ -62,6 +67,7 @@ internal sealed class Placings
         PlanePolygon.Path(Cushion.Outline.FromBelow(Cushion.Outline.Sides).SelectMany(side => side.Path))[..^1];
 
     /// <summary>The bottom as it lies at a height: mirrored, unless top and bottom are cut the same.</summary>
+    /// <param name="height">Over the seam line or the underside, in millimetres.</param>
     public PlaneSurface Below(double height) =>
         Cushion.Outline.IsSymmetric
             ? new PlaneSurface(new Vector(0, 0, height), Vector.Right, Vector.Back, -Vector.Up)
@@ -79,6 +85,8 @@ internal sealed class Placings
             return null;
         }
 
+        // Two steps back to the whole panel: from a stretch of a joined strip to the strip, and from a half to the face
+        // that it divides.
         PlanePoint shift = default;
         IReadOnlyList<PlanePoint> outline = place.Outline;
         if (whole.Half != FaceHalf.Whole)
@@ -114,6 +122,8 @@ internal sealed class Placings
     }
 
     /// <summary>The edge of that name, where the pattern's part has it.</summary>
+    /// <param name="panel">The panel.</param>
+    /// <param name="name">The edge's name; the panel's indexer would throw where it has none.</param>
     public static Edge? Find(Panel panel, EdgeName name)
     {
         foreach (Edge edge in panel.Edges)

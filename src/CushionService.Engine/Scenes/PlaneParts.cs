@@ -4,6 +4,10 @@ namespace CushionService.Engine.Scenes;
 public static class PlaneParts
 {
     /// <summary>What lies between two limits along a direction.</summary>
+    /// <param name="polygon">Counter-clockwise, in millimetres; it need not be convex.</param>
+    /// <param name="direction">One long.</param>
+    /// <param name="from">The lower limit, in millimetres.</param>
+    /// <param name="to">The upper limit, in millimetres.</param>
     public static IEnumerable<IReadOnlyList<PlanePoint>> Between(
         IReadOnlyList<PlanePoint> polygon,
         PlanePoint direction,
@@ -14,9 +18,14 @@ public static class PlaneParts
     /// <summary>What lies at most as far along a direction as a limit.</summary>
     /// <remarks>The line crosses the outline in pairs of points, between which it lies inside: a part that leaves at one of them goes on
     /// from the other (general geometry).</remarks>
+    /// <param name="polygon">Counter-clockwise, in millimetres; it need not be convex.</param>
+    /// <param name="direction">One long.</param>
+    /// <param name="limit">In millimetres; a point on the line counts as below.</param>
+    /// <returns>The polygon itself where nothing is beyond the limit; none where everything is.</returns>
     public static IEnumerable<IReadOnlyList<PlanePoint>> Below(IReadOnlyList<PlanePoint> polygon, PlanePoint direction, double limit)
     {
         bool Beyond(int i) => polygon[i % polygon.Count].Dot(direction) > limit;
+        // Starting beyond the line, each chain of points below it is met whole.
         int first = Enumerable.Range(0, polygon.Count).FirstOrDefault(Beyond, -1);
         if (first < 0)
         {
@@ -69,6 +78,7 @@ public static class PlaneParts
                 done[next] = true;
                 ring.AddRange(chains[next]);
                 int end = Array.FindIndex(crossings, crossing => crossing.Chain == ~next);
+                // Crossings are sorted along the line, so number 2k and 2k + 1 are a pair.
                 next = crossings[end ^ 1].Chain;
             }
 

@@ -8,6 +8,7 @@ public readonly record struct PlanePoint(double X, double Y)
     private const double Nanometres = 1e6;
 
     /// <summary>A point of a pattern.</summary>
+    /// <param name="point">In whole nanometres; its millimetres are as near as a double comes.</param>
     public static PlanePoint Of(Point point) => new(point.X.Nanometres / Nanometres, point.Y.Nanometres / Nanometres);
 
     /// <summary>Their sum.</summary>

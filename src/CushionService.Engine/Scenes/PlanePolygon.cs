@@ -7,9 +7,12 @@ namespace CushionService.Engine.Scenes;
 public static class PlanePolygon
 {
     /// <summary>Chords that a quarter of a circle is taken as: they are within 0.3 % of its radius.</summary>
+    /// <remarks>A chord over an angle a stays r (1 − cos(a / 2)) inside its arc: at 9° that is 0.31 % of the radius
+    /// (general geometry).</remarks>
     public const int ChordsOfAQuarter = 10;
 
     /// <summary>The points of lines and arcs end to end, the first one too.</summary>
+    /// <param name="segments">In order, each starting where the one before ends.</param>
     public static List<PlanePoint> Path(IEnumerable<Segment> segments)
     {
         var points = new List<PlanePoint>();
@@ -41,10 +44,16 @@ public static class PlanePolygon
     }
 
     /// <summary>How many chords an arc is taken as; 1 for a line.</summary>
+    /// <param name="sweep">The arc's angle in radians, of either sign.</param>
     public static int Chords(double sweep) => Math.Max(1, (int)Math.Ceiling(Math.Abs(sweep) / (Math.PI / 2) * ChordsOfAQuarter));
 
     /// <summary>What lies on the near side of a line: at most as far along a direction as a limit (Sutherland and Hodgman, Communications
     /// of the ACM 17, 1974).</summary>
+    /// <param name="polygon">Counter-clockwise. A part that is not convex may come out with sides that run along the line
+    /// and back.</param>
+    /// <param name="direction">One long.</param>
+    /// <param name="limit">In millimetres along the direction.</param>
+    /// <returns>Empty where fewer than three corners are left.</returns>
     public static List<PlanePoint> Clip(IReadOnlyList<PlanePoint> polygon, PlanePoint direction, double limit)
     {
         var kept = new List<PlanePoint>(polygon.Count + 2);
@@ -69,10 +78,16 @@ public static class PlanePolygon
     }
 
     /// <summary>What lies between two limits along a direction.</summary>
+    /// <param name="polygon">Counter-clockwise.</param>
+    /// <param name="direction">One long.</param>
+    /// <param name="from">The lower limit, in millimetres along the direction.</param>
+    /// <param name="to">The upper limit.</param>
     public static List<PlanePoint> Band(IReadOnlyList<PlanePoint> polygon, PlanePoint direction, double from, double to) =>
         Clip(Clip(polygon, direction, to), -1 * direction, -from);
 
     /// <summary>What lies within another, convex and counter-clockwise polygon.</summary>
+    /// <param name="polygon">Counter-clockwise.</param>
+    /// <param name="convex">Convex and counter-clockwise: each of its sides cuts once.</param>
     public static List<PlanePoint> Within(IReadOnlyList<PlanePoint> polygon, IReadOnlyList<PlanePoint> convex)
     {
         List<PlanePoint> kept = [.. polygon];
@@ -101,6 +116,8 @@ public static class PlanePolygon
     }
 
     /// <summary>How far a point is from the nearest side, in millimetres; below zero outside.</summary>
+    /// <param name="polygon">In either sense; sides of no length are passed over.</param>
+    /// <param name="point">In millimetres, as the polygon.</param>
     public static double Inside(IReadOnlyList<PlanePoint> polygon, PlanePoint point)
     {
         double nearest = double.MaxValue;
@@ -115,6 +132,8 @@ public static class PlanePolygon
                 share = length == 0 ? 0 : Math.Clamp(at.Dot(side) / length, 0, 1);
             at -= share * side;
             nearest = Math.Min(nearest, at.Dot(at));
+            // A ray to the right crosses the outline an odd number of times from inside (general geometry). Only one end
+            // of a side counts as above, so that a corner is met once.
             inside ^= from.Y > point.Y != to.Y > point.Y && point.X < from.X + (side.X * (point.Y - from.Y) / side.Y);
         }
 

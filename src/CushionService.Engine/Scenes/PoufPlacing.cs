@@ -9,6 +9,7 @@ namespace CushionService.Engine.Scenes;
 internal static class PoufPlacing
 {
     /// <summary>Places the top, the wall and the base.</summary>
+    /// <param name="places">Takes the places; without gores the top is a disc and the wall one drum.</param>
     public static void Add(Placings places)
     {
         double height = Placings.Mm(places.Cushion.Thickness),
@@ -36,6 +37,7 @@ internal static class PoufPlacing
         }
     }
 
+    // In radians, counter-clockwise from the right: gore 1 begins at half a turn, at the left.
     private static double TurnOf(int number, int gores) => Math.PI + (2 * Math.PI * (number - 1) / gores);
 
     // Its rim outward, its point in the middle.
@@ -48,6 +50,7 @@ internal static class PoufPlacing
         return new PlaneSurface(centre - (tip.X * across) + (tip.Y * outward), across, -outward, Vector.Up);
     }
 
+    // Two arcs, as the wall panel of a gore is notched in its middle.
     private static ImmutableArray<Segment> Rim(Placings places, Panel wall, double radius, int gores)
     {
         Point At(double turn) =>

@@ -26,6 +26,7 @@ public sealed record PrintPhase(PlanePoint Motif, PlanePoint? Across, PlanePoint
         Length x = layout.MotifX ?? repeat.MotifX ?? Length.Zero,
             y = layout.MotifX is null ? Length.Zero : layout.MotifStart;
         var motif = new PlanePoint(Mm(x - laid.X), Mm(y - laid.Y));
+        // A layout without a phase of its own shows the motif where the fabric says that one lies, from the first cut on.
         double drop = Mm(repeat.DropLength);
         return new PrintPhase(
             Made(laid.Piece, Turned(motif, laid) - PlanePoint.Of(laid.Piece.Origin)),
@@ -68,6 +69,7 @@ public sealed record PrintPhase(PlanePoint Motif, PlanePoint? Across, PlanePoint
             ? flat
             : new PlanePoint(Made(flat.X, panel.Width, panel.TakeUpAcross), Made(flat.Y, panel.Height, panel.TakeUpAlong));
 
+    // Tufting and channels draw a larger panel in to its finished size, and the print with it.
     private static double Made(double flat, Length size, Length takeUp) =>
         takeUp == Length.Zero ? flat : flat * size.Nanometres / (size + takeUp).Nanometres;
 }

@@ -13,6 +13,7 @@ internal static class RollPlacing
     private const double Spread = 0.55;
 
     /// <summary>Places the body and the ends.</summary>
+    /// <param name="places">Takes the places; the construction is a bolster.</param>
     public static void Add(Placings places)
     {
         (double across, double high, double length) = (
@@ -50,6 +51,7 @@ internal static class RollPlacing
             beyond = (Placings.Mm(panel.Height) - length) / 2,
             high = Placings.Mm(panel.Height),
             width = body.Path.Length;
+        // A gathered end closes to a fiftieth, not to a point, so that its normals stay defined.
         List<(double Y, double X, double Share)> left = tail > 0 ? [(0, -tail, Spread), (tail, 0, Tied)] : [(0, 0, 0.02)];
         left.Add((beyond, 0, 1));
         List<(double Y, double X, double Share)> rings =

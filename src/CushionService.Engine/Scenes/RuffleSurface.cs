@@ -8,6 +8,8 @@ namespace CushionService.Engine.Scenes;
 public sealed record RuffleSurface(IReadOnlyList<Vector> Line, IReadOnlyList<Vector> Outward, double Fullness, double Depth) : Surface
 {
     /// <inheritdoc />
+    /// <remarks>X runs along the gathered strip: divided by the fullness it is the distance along the seam. Beyond the
+    /// line's end lies its end.</remarks>
     public override Vector At(PlanePoint point)
     {
         double rest = point.X / Fullness,
@@ -28,5 +30,6 @@ public sealed record RuffleSurface(IReadOnlyList<Vector> Line, IReadOnlyList<Vec
     }
 
     /// <inheritdoc />
+    /// <remarks>Taken as level, which a ruffle at a face nearly is: it shades the strip, no more.</remarks>
     public override Vector Normal(PlanePoint point) => Vector.Up;
 }

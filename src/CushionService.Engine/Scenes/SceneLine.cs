@@ -11,6 +11,8 @@ namespace CushionService.Engine.Scenes;
 public sealed record SceneLine(EdgeRef Edge, ImmutableArray<Vector> Points, ImmutableArray<PlanePoint> Flat, ScenePatch Patch)
 {
     /// <summary>The directions away from the panel at each point, in the panel's own surface, one long.</summary>
+    /// <remarks>The cross product gives the right line but either way, as a panel may be seen from its wrong side: a
+    /// point just beyond the edge on the panel decides.</remarks>
     public IEnumerable<Vector> Outward()
     {
         for (var i = 0; i < Points.Length; i++)
@@ -26,6 +28,8 @@ public sealed record SceneLine(EdgeRef Edge, ImmutableArray<Vector> Points, Immu
     }
 
     /// <summary>The directions away from the panel at each point of several lines; where two lines meet, half-way between theirs.</summary>
+    /// <param name="lines">Lines of a scene, in any order.</param>
+    /// <returns>For each line, one direction a point.</returns>
     public static ImmutableArray<Vector[]> OutwardOf(IReadOnlyList<SceneLine> lines)
     {
         // In millimetres: lines meet in a point that each rounds for itself.

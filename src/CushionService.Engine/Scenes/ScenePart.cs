@@ -14,6 +14,7 @@ public sealed record ScenePart(Panel Panel, PlanePoint Shift, ImmutableArray<Sce
     private const double Nudge = 0.2;
 
     /// <summary>The scene's point on which a point of the panel lies.</summary>
+    /// <param name="point">In the panel's own coordinates.</param>
     public Vector At(Point point)
     {
         PlanePoint at = PlanePoint.Of(point) + Shift;
@@ -36,6 +37,9 @@ public sealed record ScenePart(Panel Panel, PlanePoint Shift, ImmutableArray<Sce
     }
 
     /// <summary>An edge as it lies in the scene.</summary>
+    /// <param name="of">An edge of this panel.</param>
+    /// <remarks>An edge may lie on the border of two patches, so its patch is asked for a little to the left, which is
+    /// inside.</remarks>
     public SceneLine LineOf(EdgeRef of)
     {
         Edge edge = Panel[of.Edge];

@@ -8,6 +8,7 @@ namespace CushionService.Engine.Scenes;
 internal static class SheetPlacing
 {
     /// <summary>Places both sheets.</summary>
+    /// <param name="places">Takes the places; any construction of two sheets.</param>
     public static void Add(Placings places)
     {
         CushionSpecification cushion = places.Cushion;
@@ -15,6 +16,7 @@ internal static class SheetPlacing
         switch (cushion.Construction)
         {
             case Construction.Mitred or Construction.GatheredCorner:
+                // Each sheet covers its face and half of every side, so the seam runs round the middle of the thickness.
                 double half = Placings.Mm(cushion.Thickness) / 2;
                 bool gathers = cushion.Construction == Construction.GatheredCorner;
                 places.Add(top, [.. Box(cushion, half, 1, gathers)]);

@@ -6,11 +6,13 @@ namespace CushionService.Engine.Scenes;
 /// <summary>Lines and arcs that a panel follows, by the distance along them in millimetres.</summary>
 public sealed class SurfacePath
 {
+    // In radians, 3°: less is an arc that meets its tangent after rounding.
     private const double Corner = 0.05;
     private readonly ImmutableArray<Segment> _segments;
     private readonly double[] _starts;
 
     /// <summary>A path of lines and arcs end to end.</summary>
+    /// <param name="segments">At least one, each starting where the one before ends.</param>
     public SurfacePath(ImmutableArray<Segment> segments)
     {
         _segments = segments;
@@ -44,6 +46,7 @@ public sealed class SurfacePath
     public double Length => _starts[^1];
 
     /// <summary>The point at a distance, and the direction there, one long. It runs on straight beyond its ends.</summary>
+    /// <param name="distance">From the path's start, in millimetres; below zero is before it.</param>
     public (PlanePoint Point, PlanePoint Direction) At(double distance)
     {
         int i = Array.FindLastIndex(_starts, start => start <= distance);

@@ -22,6 +22,7 @@ public sealed record SweptSurface(SurfacePath Path, PlaneSurface Plane, Vector A
     public override Vector At(PlanePoint point) => Plane.At(Path.At(DistanceTo(point)).Point) + ((IsUpright ? point.X : point.Y) * Across);
 
     /// <inheritdoc />
+    /// <remarks>Across and along the path, in the order that makes it point away from the filling.</remarks>
     public override Vector Normal(PlanePoint point)
     {
         PlanePoint direction = Path.At(DistanceTo(point)).Direction;

@@ -9,6 +9,7 @@ namespace CushionService.Engine.Scenes;
 internal static class TrimPlacing
 {
     /// <summary>Places the strips of the edging, once the cover's own panels have their places.</summary>
+    /// <param name="places">Holds the cover's panels: strips lie along seams of panels that have a place.</param>
     public static void Add(Placings places)
     {
         switch (places.Cushion.Trim.Edging)

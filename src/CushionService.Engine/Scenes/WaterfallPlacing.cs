@@ -12,6 +12,7 @@ internal static class WaterfallPlacing
     private static readonly ImmutableArray<EdgeWord> Faces = [EdgeWord.Bottom, EdgeWord.Top];
 
     /// <summary>Places the panels.</summary>
+    /// <param name="places">Takes the places; the construction is a waterfall.</param>
     public static void Add(Placings places)
     {
         double width = Placings.Mm(places.Cushion.Width),

@@ -11,6 +11,8 @@ namespace CushionService.Engine.Patterns.Additions;
 internal static class Channels
 {
     /// <summary>Marks the top; nothing changes when the cushion has no channels.</summary>
+    /// <param name="pattern">The cover, with a rectangular top.</param>
+    /// <param name="cushion">The cushion.</param>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion)
     {
         if (cushion.Channels is not { } channels)
@@ -21,6 +23,8 @@ internal static class Channels
         Panel top = pattern[PartName.Top];
         bool lengthwise = channels.Direction == ChannelDirection.Lengthwise;
         Length across = lengthwise ? top.Width : top.Height;
+        // The product of a length and a count is taken in 128 bits, so that each line is exact to a nanometre and none
+        // drifts.
         Length At(int line) => Length.FromNanometres((long)((Int128)across.Nanometres * line / channels.Count));
         IEnumerable<PanelMark> lines = Enumerable
             .Range(1, channels.Count - 1)

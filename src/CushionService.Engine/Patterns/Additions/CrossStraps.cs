@@ -29,6 +29,8 @@ internal static class CrossStraps
             caught,
             caught
         );
+        // Both ends of a strap are at the same share of their sides, which keeps it level where the sides are equally
+        // long.
         foreach (Side side in (Side[])[Side.Left, Side.Right])
         {
             EdgeRef edge = FaceEdge.Of(pattern, cushion, side);

@@ -25,6 +25,8 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
     /// <summary>The seam line: every seam that joins an edge of the face to something that is not of it, or every corner of the
     /// boxing.</summary>
     /// <exception cref="InvalidPatternException">The pattern has no such seam.</exception>
+    /// <param name="pattern">A closed pattern.</param>
+    /// <param name="place">Which seam line.</param>
     public static EdgingLoop Of(Pattern pattern, EdgingPlace place)
     {
         var edges = ImmutableArray.CreateBuilder<EdgeRef>();
@@ -35,6 +37,7 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
                 other = HasEdging(pattern, seam.Other[0], place);
             if (place == EdgingPlace.Corners ? seam.IsCorner : one != other)
             {
+                // Where a seam has a lap, its other side is longer than the seam line: the one side tells the length.
                 ImmutableArray<EdgeRef> side = other && seam.Lap == Length.Zero ? seam.Other : seam.One;
                 edges.AddRange(side);
                 length += side.Aggregate(Length.Zero, (sum, edge) => sum + DrawnUp(pattern, edge));
@@ -50,6 +53,9 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
     }
 
     /// <summary>Whether an edge is of the face, end or side panel that a place names.</summary>
+    /// <param name="pattern">The pattern that has the edge.</param>
+    /// <param name="edge">The edge.</param>
+    /// <param name="place">Which seam line; corners are of no face, so nothing is.</param>
     public static bool HasEdging(Pattern pattern, EdgeRef edge, EdgingPlace place) =>
         place switch
         {

@@ -14,6 +14,7 @@ namespace CushionService.Engine.Patterns.Additions;
 public static class Fastenings
 {
     /// <summary>How many buttons the closure of a finished pattern has: each is marked on both hems.</summary>
+    /// <param name="pattern">The pattern of the outer cover, with its additions.</param>
     public static int Buttons(Pattern pattern) => pattern.Panels.Sum(panel => panel.Marks.Count(mark => mark.Kind == MarkKind.Button)) / 2;
 
     // The edges of hems that lie over each other: across a face, in a boxing, along a body.
@@ -95,5 +96,6 @@ public static class Fastenings
     private static IEnumerable<Edge> Hems(Panel panel) => panel.IsAddition ? [] : panel.Edges.Where(IsOverlapping);
 
     /// <summary>Whether an edge is a hem that lies over another.</summary>
+    /// <param name="edge">An edge of a cover's shell; hems of additions are not asked about.</param>
     internal static bool IsOverlapping(Edge edge) => edge.Finish.Kind == FinishKind.Hem && Overlapping.Contains(edge.Name);
 }

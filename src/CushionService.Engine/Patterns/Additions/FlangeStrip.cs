@@ -17,6 +17,8 @@ public static class FlangeStrip
 {
     /// <summary>Whether every strip has a fold, so that no inside corner uses one up; false on curves, which a flat strip cannot
     /// follow.</summary>
+    /// <param name="outline">The finished outline of the top.</param>
+    /// <param name="depth">Finished depth of the flange, above zero.</param>
     public static bool Fits(Outline outline, Length depth)
     {
         ImmutableArray<OutlineSide> sides = outline.Sides;
@@ -32,6 +34,9 @@ public static class FlangeStrip
     }
 
     /// <summary>Adds the strips, the seams of their mitres and those that they are laid into.</summary>
+    /// <param name="pattern">The cover.</param>
+    /// <param name="cushion">The cushion, for its seam allowance.</param>
+    /// <param name="flange">A flange that <see cref="Fits"/> its outline.</param>
     internal static Pattern AddTo(Pattern pattern, CushionSpecification cushion, FlangeStripSpecification flange)
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
@@ -82,6 +87,8 @@ public static class FlangeStrip
     // How much longer the fold is than the seam line at a corner; below zero at an inside corner.
     private static Length Reach(Segment one, Segment next, Length depth)
     {
+        // Between -π and π, above zero where the outline turns left, as it does at an outer corner. For an interior angle
+        // a the turn is π − a, and tan((π − a) / 2) is the cotangent of a / 2.
         double turn = Math.IEEERemainder(next.StartDirection - one.EndDirection, 2 * Math.PI);
         return Length.FromNanometres((long)Math.Round(depth.Nanometres * Math.Tan(turn / 2)));
     }

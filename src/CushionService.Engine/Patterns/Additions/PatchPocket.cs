@@ -14,6 +14,10 @@ namespace CushionService.Engine.Patterns.Additions;
 internal static class PatchPocket
 {
     /// <summary>Adds the pocket, and the lines on the side that it is sewn down on.</summary>
+    /// <param name="pattern">The cover.</param>
+    /// <param name="cushion">The cushion, for its turn-under and hem.</param>
+    /// <param name="pocket">Finished sizes, and the side that it is on.</param>
+    /// <exception cref="InvalidPatternException">No single strip covers that side from top to bottom.</exception>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, PocketSpecification pocket)
     {
         BoxingSide side =

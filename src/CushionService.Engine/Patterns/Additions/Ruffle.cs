@@ -15,6 +15,9 @@ namespace CushionService.Engine.Patterns.Additions;
 internal static class Ruffle
 {
     /// <summary>Adds a loop for each seam that has one, and the seams that gather it.</summary>
+    /// <param name="pattern">The cover.</param>
+    /// <param name="cushion">The cushion, for its allowance and hem.</param>
+    /// <param name="ruffle">Its depth, its fullness, and the seams that it is in.</param>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, RuffleSpecification ruffle)
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
@@ -46,6 +49,8 @@ internal static class Ruffle
                 Marks = folded ? [Fold(strip, ruffle.Depth)] : [],
             };
             var closing = new Seam(SeamKind.StripJoin, new EdgeRef(part, EdgeName.End), new EdgeRef(part, EdgeName.Start));
+            // Both raw edges of a folded ruffle are gathered as one, so the pattern has two gathered seams on the same
+            // seam line.
             ImmutableArray<Seam> seams = folded
                 ? [closing, gathering, gathering with { Other = [new EdgeRef(part, EdgeName.Outer)] }]
                 : [closing, gathering];

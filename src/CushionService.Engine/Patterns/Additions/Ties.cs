@@ -12,6 +12,9 @@ namespace CushionService.Engine.Patterns.Additions;
 internal static class Ties
 {
     /// <summary>Adds the ties and the marks where they are caught.</summary>
+    /// <param name="pattern">The cover.</param>
+    /// <param name="cushion">The cushion, for its allowance and practice.</param>
+    /// <param name="ties">How many pairs, their sizes, and their side.</param>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, TieSpecification ties)
     {
         Panel tie = NarrowStrip.Of(
@@ -39,6 +42,7 @@ internal static class Ties
     // One pair is in the middle; more are spaced evenly, the outermost near the corners.
     private static IEnumerable<Length> Spread(int pairs, Length side, Length fromCorner)
     {
+        // On a short side the workroom's distance from the corner gives way: a quarter of the side at most.
         Length from = Length.Min(fromCorner, Length.FromNanometres(side.Nanometres / 4)),
             span = side - 2 * from;
         return pairs == 1

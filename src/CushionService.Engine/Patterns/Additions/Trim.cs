@@ -15,6 +15,8 @@ public static class Trim
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion)
     {
         TrimSpecification trim = cushion.Trim;
+        // Welts, flat piping and bought trims are strips without a place in the seams: cutting and materials add them by
+        // the edging's loop.
         Pattern trimmed = trim.Edging switch
         {
             RuffleSpecification ruffle => Ruffle.AddTo(pattern, cushion, ruffle),

@@ -14,6 +14,9 @@ internal static class Tufting
     private const int CoverAcrossButtons = 2;
 
     /// <summary>Adds the marks, the take-up and the covers.</summary>
+    /// <param name="pattern">The cover; a divided face is not tufted.</param>
+    /// <param name="cushion">The cushion, for its finished sizes.</param>
+    /// <param name="tufts">The grid; it leaves out what lies outside the outline.</param>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, TuftSpecification tufts)
     {
         ImmutableArray<Point> grid = tufts.On(cushion.Width, cushion.Depth);
@@ -24,7 +27,11 @@ internal static class Tufting
                 { Kind: PartKind.Top, IsInner: false, Half: FaceHalf.Whole } => Marked(panel, grid, across, along),
                 { Kind: PartKind.Bottom, IsInner: false, Half: FaceHalf.Whole } => Marked(
                     panel,
-                    cushion.Outline.IsSymmetric ? grid : [.. grid.Select(point => point with { X = cushion.Width - point.X })],
+                    // The underside is drawn as it is seen from below, so a lopsided grid is mirrored: each tuft goes
+                    // straight through.
+                    cushion.Outline.IsSymmetric
+                        ? grid
+                        : [.. grid.Select(point => point with { X = cushion.Width - point.X })],
                     across,
                     along
                 ),
@@ -40,6 +47,7 @@ internal static class Tufting
             Marks = panel.Marks.AddRange(grid.Select(point => new PanelMark(MarkKind.Tuft, point, null, MarkPurpose.Tuft))),
             TakeUpAcross = panel.TakeUpAcross + across,
             TakeUpAlong = panel.TakeUpAlong + along,
+            // What is taken up is spread to both sides of the middle, and the matching point moves with it.
             Match = panel.Match?.Moved(across.HalfUp(), along.HalfUp()),
         };
 

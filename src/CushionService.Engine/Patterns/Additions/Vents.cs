@@ -11,6 +11,9 @@ namespace CushionService.Engine.Patterns.Additions;
 internal static class Vents
 {
     /// <summary>Adds their marks.</summary>
+    /// <param name="pattern">The cover.</param>
+    /// <param name="cushion">The cushion, with at least one vent.</param>
+    /// <exception cref="InvalidPatternException">No single strip covers the side that they are on.</exception>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion)
     {
         (int count, Side on) = (cushion.Trim.Vents, cushion.Trim.VentSide);

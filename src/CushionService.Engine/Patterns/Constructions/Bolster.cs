@@ -61,6 +61,7 @@ internal sealed class Bolster : IConstruction
             BolsterEndKind.Tied => EdgeFinish.DoubleHem(ends.Turning.HalfUp()),
             _ => seam,
         };
+        // Half a diameter reaches the middle of the end; a tail goes on from there.
         Length beyond = ends.Kind == BolsterEndKind.Flat ? Length.Zero : cushion.Width.HalfUp() + ends.Tail;
         ImmutableArray<OutlineSide> runs = cushion.Outline.Sides;
         // The zipper opens the body alone: what is gathered or tied beyond it is sewn shut. A lap runs on, for it holds itself closed.
@@ -82,6 +83,7 @@ internal sealed class Bolster : IConstruction
                         new EdgeRef(body.Part, EdgeName.Start)
                     ),
                 ];
+        // The body alone: its ends are drawn or tied, and no seam is sewn round them.
         if (ends.Kind != BolsterEndKind.Flat)
         {
             IEnumerable<Seam> tails = tail == Length.Zero ? [] : Tails.Select(word => Along(body, SeamKind.Plain, word));

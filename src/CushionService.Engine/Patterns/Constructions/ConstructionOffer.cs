@@ -53,15 +53,20 @@ public sealed record ConstructionOffer
     public bool HasBlock => Thickness || Takes(ConstructionField.Length);
 
     /// <summary>Whether it takes a field.</summary>
+    /// <param name="field">A field that not every construction has.</param>
     public bool Takes(ConstructionField field) => Offered(field) is not null;
 
     /// <summary>Whether it cannot do without a field.</summary>
+    /// <param name="field">A field that not every construction has.</param>
     public bool Requires(ConstructionField field) => Offered(field) is { Required: true };
 
     /// <summary>An edging that it takes; null where it does not.</summary>
+    /// <param name="kind">The edging.</param>
     public EdgingOffer? EdgingOf(EdgingKind kind) => Edgings.FirstOrDefault(offer => offer.Kind == kind);
 
     /// <summary>The sides on which a closure may stand; empty when it is not offered.</summary>
+    /// <param name="closure">The closure.</param>
+    /// <returns>The first is the usual one.</returns>
     public ImmutableArray<Side> SidesFor(ClosureKind closure)
     {
         foreach (ClosureOffer offer in Closures)

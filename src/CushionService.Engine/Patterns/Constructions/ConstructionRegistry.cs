@@ -11,6 +11,7 @@ public static class ConstructionRegistry
     public static ImmutableArray<IConstruction> All { get; } = In(Assembly.GetExecutingAssembly());
 
     /// <summary>The constructions that an assembly holds, in the order of <see cref="Construction"/>.</summary>
+    /// <param name="assembly">An assembly; the tests have constructions of their own.</param>
     public static ImmutableArray<IConstruction> In(Assembly assembly) =>
         [
             .. assembly
@@ -21,6 +22,8 @@ public static class ConstructionRegistry
         ];
 
     /// <summary>The engine's construction of that kind.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The enumeration has a member that no class drafts.</exception>
     public static IConstruction Of(Construction kind) => Of(kind, All);
 
     /// <summary>The construction of that kind.</summary>

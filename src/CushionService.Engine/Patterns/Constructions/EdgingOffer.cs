@@ -16,6 +16,7 @@ public sealed record EdgingOffer(EdgingKind Kind, ImmutableArray<EdgingPlace> Pl
     /// <param name="beside">Seams that take a welt besides.</param>
     public static ImmutableArray<EdgingOffer> Along(ImmutableArray<EdgingPlace> faces, params ImmutableArray<EdgingPlace> beside) =>
         [
+            // A welt alone bends round a corner of the boxing; flat and bought trims follow a face.
             new(EdgingKind.Welt, [.. faces, .. beside]) { Usual = faces },
             .. (
                 (EdgingKind[])[EdgingKind.FlatPiping, EdgingKind.LipCord, EdgingKind.Fringe, EdgingKind.Gimp, EdgingKind.Topstitched]

@@ -21,6 +21,8 @@ public static class FillBlock
     }
 
     /// <summary>A block as high as the cushion is thick over its outline.</summary>
+    /// <param name="cushion">The cushion.</param>
+    /// <param name="oversize">How much larger than the cover it is, in width and depth.</param>
     public static Volume OfOutline(CushionSpecification cushion, Length oversize) =>
         Prism(cushion.Outline.Area, cushion.Outline.Perimeter, cushion.Thickness, oversize);
 }

@@ -40,6 +40,8 @@ internal sealed class Flanged : IConstruction
     {
         FlangeSpecification flange = cushion.Flange ?? throw new InvalidPatternException("A flanged cushion has no flange.");
         FlangedFace top = FlangedFace.Whole(PartName.Top, FabricRole.Top, cushion, flange);
+        // The opening lies across the underside's body, since a zipper or flaps at the outer edge would show in the
+        // flange.
         FlangedFace[] bottom = cushion.Closure switch
         {
             ZipperClosure zipper => FlangedFace.Divided(cushion, flange, zipper.Lap, EdgeFinish.ZipperTurnUnder(zipper.TurnUnder)),

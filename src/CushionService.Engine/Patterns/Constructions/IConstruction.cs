@@ -12,6 +12,8 @@ public interface IConstruction
 
     /// <summary>Drafts the cover of a cushion that keeps to the offer.</summary>
     /// <exception cref="InvalidPatternException">The draft does not close.</exception>
+    /// <param name="cushion">The cushion; intake has checked it against <see cref="Offer"/>.</param>
+    /// <returns>A closed pattern, without additions that do not depend on the construction.</returns>
     Pattern Draft(CushionSpecification cushion);
 
     /// <summary>The block of foam that fills it; nothing for a cushion without thickness.</summary>

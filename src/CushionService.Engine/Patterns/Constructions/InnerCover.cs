@@ -35,6 +35,7 @@ internal static class InnerCover
                     {
                         Part = panel.Part with { IsInner = true },
                         Role = FabricRole.InnerCover,
+                        // Nobody sees it, so its print need not match.
                         Match = null,
                     }
                 ),
@@ -44,6 +45,7 @@ internal static class InnerCover
     }
 
     /// <summary>The cover by itself, and the inner cover by itself; the latter is null when there is none.</summary>
+    /// <param name="pattern">A pattern with its inner cover, if it has one.</param>
     public static (Pattern Cover, Pattern? Inner) Apart(Pattern pattern)
     {
         bool IsInner(EdgeRef edge) => pattern[edge.Part].Role == FabricRole.InnerCover;
@@ -56,6 +58,8 @@ internal static class InnerCover
     }
 
     /// <summary>The cushion without what only its outside has.</summary>
+    /// <param name="cushion">The cushion.</param>
+    /// <param name="shape">The construction of the inner cover; it must offer a closure that is sewn by hand.</param>
     public static CushionSpecification Plain(CushionSpecification cushion, IConstruction shape) =>
         cushion with
         {

@@ -53,6 +53,8 @@ internal sealed class KnifeEdge : IConstruction
         Face bottom = Face.Bottom(cushion, runs, seam, top);
         IEnumerable<Seam> around = bottom.SewnTo(run => new EdgeRef(PartName.Top, run.Name), run => KindOn(run, cushion.Closure));
         var pillow = new Pattern([.. top.Panels, .. bottom.Panels], [.. bottom.Zipper, .. around]);
+        // Marks come last: a zipper in the side seam splits the side's edge, and channels and tapers are on the top
+        // alone.
         return CornerTapering.AddTo(Channels.AddTo(ZipperSeam.AddTo(pillow, cushion), cushion), cushion).Closed();
     }
 

@@ -92,6 +92,7 @@ internal sealed class Pouf : IConstruction
     // In pairs, the pairs to halves, the halves to a top.
     private static IEnumerable<Seam> Gores(Panel[] sectors)
     {
+        // Seams that meet in one point are easiest when each one joins equal halves; the last runs straight across.
         for (var step = 2; step <= 2 * sectors.Length; step *= 2)
         {
             for (var i = step / 2; i < sectors.Length; i += step)

@@ -45,6 +45,7 @@ internal sealed class Waterfall : IConstruction
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
         OutlineSide rear = cushion.Outline.Sides.First(run => run.Side == Side.Back);
         Panel right = SidePanel(PartName.Side(EdgeName.Right), cushion, seam),
+            // The left side is the right one's mirror image, so the pieces of a one-way fabric differ.
             left =
                 right with
                 {

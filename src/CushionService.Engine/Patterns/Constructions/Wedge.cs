@@ -55,6 +55,8 @@ internal sealed class Wedge : IConstruction
         BoxingSection back = BoxingSection.Closing(cushion.Closure, [On(Side.Back)], rear, PartName.Side(EdgeName.Back), seam);
         BoxingSection? low = front > Length.Zero ? BoxingSection.Plain(PartName.Side(EdgeName.Front), [On(Side.Front)], front, seam) : null;
 
+        // Taken from the side panel's own edge, not computed again, so that both sides of the seam agree to the
+        // nanometre.
         var slope = new RectangleOutline(cushion.Width, right.Panels[0][EdgeName.Right.With(EdgeWord.Top)].Length);
         Face top = Face.Whole(PartName.Top, FabricRole.Top, slope.Sides, seam),
             bottom = Face.Bottom(cushion, below, seam);

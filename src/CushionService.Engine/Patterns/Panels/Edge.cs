@@ -8,6 +8,9 @@ namespace CushionService.Engine.Patterns.Panels;
 public sealed record Edge
 {
     /// <summary>An edge of lines and arcs.</summary>
+    /// <param name="name">Distinct within the panel.</param>
+    /// <param name="path">At least one line or arc.</param>
+    /// <param name="finish">What happens there.</param>
     public Edge(EdgeName name, ImmutableArray<Segment> path, EdgeFinish finish) => (Name, Path, Finish) = (name, path, finish);
 
     /// <summary>A straight edge.</summary>
@@ -24,6 +27,7 @@ public sealed record Edge
         init
         {
             field = value;
+            // Both are asked for far more often than an edge is made.
             (Length, Facing) = (Segment.LengthOf(value), FacingOf(value));
         }
     }
@@ -44,6 +48,8 @@ public sealed record Edge
     public EdgeFacing Facing { get; private init; }
 
     /// <summary>The edge moved.</summary>
+    /// <param name="right">Below zero to the left.</param>
+    /// <param name="up">Below zero downwards.</param>
     public Edge Moved(Length right, Length up) =>
         this with
         {

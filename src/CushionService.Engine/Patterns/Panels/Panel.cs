@@ -99,6 +99,8 @@ public sealed record Panel
     }
 
     /// <summary>The deepest allowance on the edges that face one way.</summary>
+    /// <param name="facing">One of the four sides of the panel.</param>
+    /// <returns>Zero where no edge faces that way.</returns>
     public Length Allowance(EdgeFacing facing)
     {
         var deepest = Length.Zero;
@@ -136,6 +138,8 @@ public sealed record Panel
             EdgeFacing facing = edges[i].Facing;
             corners +=
                 facing == EdgeFacing.Aslant ? 5
+                // Neighbours that face the same way are one side; an edge that slants makes the sum too large whatever
+                // the others are.
                 : facing != edges[i + 1 == edges.Length ? 0 : i + 1].Facing ? 1
                 : 0;
         }

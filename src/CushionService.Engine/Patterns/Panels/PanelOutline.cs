@@ -15,10 +15,17 @@ internal sealed class PanelOutline(Point start = default, int edges = 4)
     // Where the next edge starts; the walk must be counter-clockwise and end where it began.
     private Point _at = start;
 
+    /// <summary>Starts at a point.</summary>
     public PanelOutline(Length x, Length y)
         : this(new Point(x, y)) { }
 
     /// <summary>An edge with a finish of the same kind on each of its four sides.</summary>
+    /// <param name="width">Finished, above zero.</param>
+    /// <param name="height">Finished, above zero.</param>
+    /// <param name="lower">The finish of the lower edge.</param>
+    /// <param name="right">Of the right edge.</param>
+    /// <param name="upper">Of the upper edge.</param>
+    /// <param name="left">Of the left edge.</param>
     public static ImmutableArray<Edge> Rectangle(
         Length width,
         Length height,

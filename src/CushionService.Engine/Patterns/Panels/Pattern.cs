@@ -16,6 +16,8 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
     public Panel this[PartName part] => Panels[IndexOf(part)];
 
     /// <summary>Finished length of a seam.</summary>
+    /// <param name="seam">A seam of this pattern; its one side tells the length, which has neither lap nor
+    /// fullness.</param>
     public Length LengthOf(Seam seam) => Sum(seam.One);
 
     /// <summary>Makes sure that the pattern closes: every outline returns to its start, every edge that is to be joined is in exactly
@@ -60,6 +62,7 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
         return this;
     }
 
+    // Marks the edges as joined; an edge that is joined already, or is not finished to be joined, breaks the pattern.
     // Returns the edges' length.
     private Length Join(ImmutableArray<EdgeRef> edges, Span<bool> joined)
     {

@@ -25,6 +25,7 @@ public sealed record Seam(SeamKind Kind, ImmutableArray<EdgeRef> One, ImmutableA
     public bool RestsOnSeam => Kind is SeamKind.Gathered or SeamKind.Inset;
 
     /// <summary>How long the other side must be, without its lap, for a length of the one side; up to a nanometre.</summary>
+    /// <param name="one">Finished length of the one side.</param>
     public Length OtherFor(Length one) => Fullness is { } fullness ? Length.FromNanometres(fullness.CeilingOf(one.Nanometres)) : one;
 
     /// <summary>Whether it is at a corner of a boxing, from the bottom to the top.</summary>

@@ -36,10 +36,16 @@ internal sealed record BoxingSection
     public ImmutableArray<EdgeRef> End => Ends(EdgeName.End);
 
     /// <summary>One strip as high as the boxing.</summary>
+    /// <param name="part">Names the strip.</param>
+    /// <param name="runs">The runs that it covers, counter-clockwise.</param>
+    /// <param name="height">Finished height.</param>
+    /// <param name="seam">The finish all round.</param>
     public static BoxingSection Plain(PartName part, ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam) =>
         Of(Strip(part, runs, height, seam, seam, seam), runs);
 
     /// <summary>One panel of any shape, its edges named as those of a strip.</summary>
+    /// <param name="panel">The panel; its ends are called start and end.</param>
+    /// <param name="runs">The runs that it covers.</param>
     public static BoxingSection Of(Panel panel, params ImmutableArray<OutlineSide> runs) =>
         new()
         {
@@ -71,6 +77,10 @@ internal sealed record BoxingSection
 
     /// <summary>Two strips with a zipper between them: each T/2 high, and the turn-under more when cut; the upper one a lap more, which
     /// hides the zipper (common practice, no source).</summary>
+    /// <param name="runs">The runs that it covers.</param>
+    /// <param name="height">Finished height of both strips together, without the lap.</param>
+    /// <param name="seam">The finish of the outer edges.</param>
+    /// <param name="zipper">Its turn-under and its lap.</param>
     public static BoxingSection Zippered(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, ZipperClosure zipper)
     {
         var inner = EdgeFinish.ZipperTurnUnder(zipper.TurnUnder);
@@ -113,6 +123,10 @@ internal sealed record BoxingSection
             };
 
     /// <summary>Two hemmed strips that overlap: each (T + o)/2 high, and the hem's two turns more when cut.</summary>
+    /// <param name="runs">The runs that it covers.</param>
+    /// <param name="height">Finished height as it shows when closed.</param>
+    /// <param name="seam">The finish of the outer edges.</param>
+    /// <param name="closure">Its hem and its overlap.</param>
     public static BoxingSection Overlapping(ImmutableArray<OutlineSide> runs, Length height, EdgeFinish seam, OverlappingClosure closure)
     {
         var hem = EdgeFinish.DoubleHem(closure.Fold);

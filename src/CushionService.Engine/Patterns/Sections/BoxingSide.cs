@@ -24,6 +24,9 @@ internal readonly record struct BoxingSide(PartName Part, Length Start, Length L
     }
 
     /// <summary>The single strip over the longest stretch of a side; null where none covers it from top to bottom.</summary>
+    /// <param name="pattern">The cover, before strips are joined.</param>
+    /// <param name="cushion">The cushion, whose outline has the side's stretches.</param>
+    /// <param name="side">The side.</param>
     public static BoxingSide? Of(Pattern pattern, CushionSpecification cushion, Side side)
     {
         foreach (

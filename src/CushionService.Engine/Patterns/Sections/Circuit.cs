@@ -21,6 +21,7 @@ internal sealed record Circuit(ImmutableArray<OutlineSide> Section, ImmutableArr
         ImmutableArray<OutlineSide> sides = outline.Sides;
         int count = sides.Length,
             first = 0;
+        // The first stretch of the side: one whose predecessor is of another side.
         while (sides[first].Side != side || sides[(first + count - 1) % count].Side == side)
         {
             if (++first == count)

@@ -11,6 +11,8 @@ namespace CushionService.Engine.Patterns.Sections;
 internal static class CornerTapering
 {
     /// <summary>Marks a rectangular top; nothing changes when the corners are not tapered.</summary>
+    /// <param name="pattern">The cover.</param>
+    /// <param name="cushion">The cushion; its taper is how far in from the corner the lines meet, both ways.</param>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion)
     {
         Length taper = cushion.CornerTaper;

@@ -116,6 +116,7 @@ internal sealed class Face
     {
         ImmutableArray<EdgeRef> edges = [];
         EdgeName again = Panels.Length > 1 ? run.Name.With(Parting.Again) : run.Name;
+        // What the edges have more than the run is what they lie over each other.
         Length laid = -run.Length;
         foreach (Panel panel in Panels)
         {
@@ -139,6 +140,9 @@ internal sealed class Face
             : [];
 
     /// <summary>Sews the face to the lower edges of a boxing, where it has one.</summary>
+    /// <param name="boxing">The section on each run; null where the face meets no boxing there, as at the sharp edge of a
+    /// wedge.</param>
+    /// <param name="kindOn">How each run is joined.</param>
     public IEnumerable<Seam> SewnTo(Func<OutlineSide, BoxingSection?> boxing, Func<OutlineSide, SeamKind> kindOn) =>
         _runs.Where(run => boxing(run) is not null).Select(run => SewnTo(boxing(run)!.Lower(run), run, kindOn(run)));
 

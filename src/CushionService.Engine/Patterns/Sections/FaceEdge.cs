@@ -7,6 +7,10 @@ namespace CushionService.Engine.Patterns.Sections;
 /// <summary>The edge of a face on the longest stretch of a side: of the underside where it has one edge there, else of the top.</summary>
 internal static class FaceEdge
 {
+    /// <summary>The edge.</summary>
+    /// <param name="pattern">The cover.</param>
+    /// <param name="cushion">The cushion, whose outline has the side's stretches.</param>
+    /// <param name="side">The side.</param>
     /// <exception cref="InvalidPatternException">No face has an edge on that side.</exception>
     public static EdgeRef Of(Pattern pattern, CushionSpecification cushion, Side side)
     {

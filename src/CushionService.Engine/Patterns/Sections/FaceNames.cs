@@ -9,9 +9,12 @@ namespace CushionService.Engine.Patterns.Sections;
 /// piece.</summary>
 internal static class FaceNames
 {
+    // In nanometres: one inch.
     private const double Inside = 25_400_000;
 
     /// <summary>Marks the top and the bottom; nothing changes when they are cut the same.</summary>
+    /// <param name="pattern">The cover.</param>
+    /// <param name="cushion">The cushion; one with a mirror line has faces that are the same piece.</param>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion) =>
         cushion.Outline.IsSymmetric
             ? pattern

@@ -46,6 +46,10 @@ internal sealed class FlangedFace
         new(Draw(part, role, cushion, flange, null), default);
 
     /// <summary>The bottom in a front and a back part, each half as deep and half the overlap more.</summary>
+    /// <param name="cushion">The cushion.</param>
+    /// <param name="flange">How wide the flange is, and of how many layers.</param>
+    /// <param name="lap">How far both parts lie over each other.</param>
+    /// <param name="inner">The finish of both edges at the closure.</param>
     public static FlangedFace[] Divided(CushionSpecification cushion, FlangeSpecification flange, Length lap, EdgeFinish inner) =>
         [
             new(
@@ -59,9 +63,11 @@ internal sealed class FlangedFace
         ];
 
     /// <summary>A third of the edge at the closure: the body's width, or the flange at its left or right.</summary>
+    /// <param name="third">One of <see cref="Thirds"/>.</param>
     public EdgeRef Inner(EdgeWord third) => new(Panel.Part, _inner.With(third));
 
     /// <summary>The edge on a side; none when the part does not reach it.</summary>
+    /// <param name="side">One of <see cref="Sides"/>.</param>
     public IEnumerable<EdgeRef> On(EdgeName side) =>
         Panel.Edges.Where(edge => edge.Name == side).Select(edge => new EdgeRef(Panel.Part, side));
 
