@@ -8,6 +8,8 @@ namespace CushionService.ClientGenerator;
 internal static class ContractText
 {
     /// <summary>The text of a file with all of them.</summary>
+    /// <param name="schemas">The document's <c>components/schemas</c>, by name, in its own order, so that a change shows
+    /// as a small difference.</param>
     public static string Of(JsonObject schemas)
     {
         StringBuilder text = new(
@@ -35,6 +37,7 @@ internal static class ContractText
         return text.ToString();
     }
 
+    // The first member is what a word of a later release is read as, so that an older client goes on reading answers.
     private static void Enumeration(StringBuilder text, string name, JsonArray words)
     {
         text.Append(CultureInfo.InvariantCulture, $"[JsonConverter(typeof(WordConverter<{name}>))]\npublic enum {name}\n{{\n");
@@ -61,6 +64,7 @@ internal static class ContractText
             // What may be null or left out is null in C#.
             string mark = type.MayBeNull || !needed ? "?" : "",
                 must = needed ? "required " : "",
+                // C# forbids a member with the name of its own type.
                 property = Pascal(member) == name ? Pascal(member) + "Value" : Pascal(member);
             text.Append(CultureInfo.InvariantCulture, $"\n{Summary(described!, "    ")}    [JsonPropertyName(\"{member}\")]\n");
             text.Append(CultureInfo.InvariantCulture, $"    public {must}{type.Name}{mark} {property} {{ get; init; }}\n");

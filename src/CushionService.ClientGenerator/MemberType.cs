@@ -42,6 +42,7 @@ internal readonly record struct MemberType(string Name, bool MayBeNull)
         }
 
         string[] types = schema["type"] is JsonArray several ? [.. several.Select(type => (string)type!)] : [(string)schema["type"]!];
+        // A list of types is one type and null in our documents; a second one would need a hand-written type.
         string only = types.Single(type => type != "null");
         string csharp = only switch
         {
@@ -57,6 +58,7 @@ internal readonly record struct MemberType(string Name, bool MayBeNull)
         return new MemberType(csharp, types.Length > 1);
     }
 
+    // In orders a pattern says so; answers have no patterns, so their members are known by name.
     private static bool IsMoney(string record, string member, JsonNode schema) =>
         ((string?)schema["pattern"])?.StartsWith(Digits, StringComparison.Ordinal) == true
         || (record.EndsWith("Answer", StringComparison.Ordinal) && Money.Contains(member));

@@ -21,6 +21,7 @@ internal sealed class Argument
         IsOptional = match.Groups["more"].Value == "?";
     }
 
+    /// <summary>Its name, as the template and the function's parameter have it; it may be a keyword of C#.</summary>
     public string Name { get; }
 
     /// <summary>The first word of its type: <c>length</c>, <c>word</c>.</summary>
@@ -36,6 +37,7 @@ internal sealed class Argument
     public bool IsOptional { get; }
 
     /// <summary>The parameter of the function.</summary>
+    /// <remarks>With an at sign, so that a message may name an argument <c>base</c> or <c>long</c>.</remarks>
     public string Parameter => $"{ParameterType} @{Name}";
 
     /// <summary>What makes an argument of the parameter.</summary>
@@ -51,6 +53,7 @@ internal sealed class Argument
 
     /// <summary>The arguments of a comment, with a semicolon between them.</summary>
     /// <exception cref="MessageException">A declaration is not of the form, its type is unknown, or two have one name.</exception>
+    /// <param name="comment">The comment of an entry; empty for a message without arguments.</param>
     public static IReadOnlyList<Argument> In(string comment)
     {
         var arguments = new List<Argument>();

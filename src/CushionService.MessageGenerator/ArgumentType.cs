@@ -5,6 +5,8 @@ internal sealed class ArgumentType(string code, string factory = "Of")
 {
     private const string Engine = "global::CushionService.Engine.";
 
+    // Mark and run are lengths as well: they are printed by other rules (a mark to the fraction of a tape, a run also in
+    // yards or metres).
     private static readonly Dictionary<string, ArgumentType> Known = new()
     {
         ["length"] = new(Engine + "Measures.Length"),
@@ -36,6 +38,7 @@ internal sealed class ArgumentType(string code, string factory = "Of")
     /// <summary>The type of a word of the comment; <c>word</c> is followed by the name of an
     /// enumeration, as <c>Engine.Specifications.Outlines.Side</c>.</summary>
     /// <exception cref="MessageException">There is no such type.</exception>
+    /// <param name="name">The declared type, without the signs for a list or for what may be absent.</param>
     public static ArgumentType Of(string name)
     {
         if (name.StartsWith("word ", System.StringComparison.Ordinal))

@@ -27,6 +27,9 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
     private readonly HashSet<string> _members = [];
 
     /// <summary>The source of the class.</summary>
+    /// <param name="space">The namespace, that of the folder of the file.</param>
+    /// <returns>The whole file. Entries that are broken are reported and left out, so that one build shows all of
+    /// them.</returns>
     public string Source(string space)
     {
         var others = translations.Select(file => (Language: LanguageOf(file), Entries: Read(file), File: file)).ToList();
@@ -153,6 +156,7 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
         return Space + "English";
     }
 
+    // A broken entry is reported at its own line, and the rest of the file is still made.
     private void Try(ResxFile file, ResxEntry entry, Action write)
     {
         try
@@ -175,9 +179,11 @@ internal sealed class MessageClass(ResxFile english, IReadOnlyList<ResxFile> tra
     }
 
     /// <summary>Whether a word is in kebab case.</summary>
+    /// <param name="word">A key of a message, or a case of an enumeration.</param>
     internal static bool IsKebab(string word) => Kebab.IsMatch(word);
 
     /// <summary>A word in kebab case as C# names it.</summary>
+    /// <param name="key">In kebab case: not empty, and no two hyphens side by side.</param>
     internal static string Pascal(string key) =>
         string.Concat(key.Split('-').Select(word => char.ToUpperInvariant(word[0]) + word.Substring(1)));
 }

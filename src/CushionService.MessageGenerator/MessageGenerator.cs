@@ -22,6 +22,7 @@ public sealed class MessageGenerator : IIncrementalGenerator
     /// <inheritdoc />
     public void Initialize(IncrementalGeneratorInitializationContext context)
     {
+        // Values that compare equal end the run here, so that typing in C# files makes no message anew.
         IncrementalValueProvider<(string Space, string Folder)> project = context.AnalyzerConfigOptionsProvider.Select(
             (options, _) => (Option(options.GlobalOptions, "RootNamespace"), Option(options.GlobalOptions, "ProjectDir"))
         );

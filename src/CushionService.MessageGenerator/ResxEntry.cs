@@ -7,11 +7,15 @@ namespace CushionService.MessageGenerator;
 /// <param name="line">Where the element begins, from 0.</param>
 internal sealed class ResxEntry(string key, string value, string comment, int line)
 {
+    /// <summary>The key, in kebab case when it is sound.</summary>
     public string Key => key;
 
+    /// <summary>The template, in the grammar that <see cref="TemplateReader"/> reads.</summary>
     public string Value => value;
 
+    /// <summary>The declaration of the arguments; in a translation it is not read.</summary>
     public string Comment => comment;
 
+    /// <summary>Where to report what is wrong with it, from 0.</summary>
     public int Line => line;
 }

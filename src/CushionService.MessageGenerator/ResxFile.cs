@@ -5,10 +5,13 @@ using System.Xml.Linq;
 namespace CushionService.MessageGenerator;
 
 /// <summary>A resource file: <c>StepTexts.resx</c> is the English one of its area, <c>StepTexts.de.resx</c> a translation.</summary>
+/// <param name="path">Its path, which gives area and language.</param>
+/// <param name="text">Its content.</param>
 internal sealed class ResxFile(string path, string text)
 {
     private static readonly Regex LineBreak = new(@"\s*\n\s*", RegexOptions.CultureInvariant);
 
+    /// <summary>The path, for reports.</summary>
     public string Path => path;
 
     /// <summary>The area: the file's name before the first dot.</summary>

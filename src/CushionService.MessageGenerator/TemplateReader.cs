@@ -15,6 +15,8 @@ internal sealed class TemplateReader
 
     private readonly TemplateText _text;
     private readonly IReadOnlyList<Argument> _arguments;
+
+    // Arguments that are known not to be absent within the case that is being read.
     private readonly HashSet<string> _present = [];
     private readonly HashSet<string> _used = [];
     private readonly ISet<string> _members;
@@ -115,6 +117,7 @@ internal sealed class TemplateReader
         };
     }
 
+    // What is absent has no text, and a flag has none in any language: both must be selected by first.
     private string Plain(Argument argument, int index) =>
         argument.TypeName == "flag" ? throw new MessageException($"the flag '{argument.Name}' can be selected by and not be printed")
         : MayBeAbsent(argument)
@@ -123,6 +126,7 @@ internal sealed class TemplateReader
             )
         : $"MessagePart.Value({index})";
 
+    // Only a count has a grammatical number; a measure such as 1.5 in has not.
     private string Plural(Argument argument, int index) =>
         argument.TypeName == "count" && !argument.IsList && !MayBeAbsent(argument)
             ? $"MessagePart.Plural({index}, {Cases(argument, index, Count.IsMatch)})"
@@ -147,6 +151,7 @@ internal sealed class TemplateReader
             : throw new MessageException($"'{argument.Name}, list' needs a list, and one of: and, or, sum, semicolon");
     }
 
+    // Every list of cases has "other", and "none" where the argument may be absent: a message then always has a text.
     private string Cases(Argument argument, int counted, Func<string, bool> allowed)
     {
         var cases = new Dictionary<string, string>();

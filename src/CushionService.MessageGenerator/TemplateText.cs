@@ -14,6 +14,8 @@ internal sealed class TemplateText(string text)
 
     /// <summary>Reads the text up to one of some signs, which is left to read.</summary>
     /// <exception cref="MessageException">None of them follows.</exception>
+    /// <param name="ends">The signs.</param>
+    /// <returns>Without white space at either end.</returns>
     public string UpTo(params char[] ends)
     {
         int end = text.IndexOfAny(ends, Position);

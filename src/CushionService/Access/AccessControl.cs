@@ -29,6 +29,8 @@ internal sealed class AccessControl(
     /// caller is not known, or has shown neither key nor token where one is needed; with 403 when a known caller lacks
     /// the scope; with 503 when the authority of tokens is away and the token cannot be judged; with 429 when the address
     /// has failed too often.</summary>
+    /// <param name="http">The call, its endpoint known; one whose endpoint names no scope passes without a
+    /// caller.</param>
     public async Task InvokeAsync(HttpContext http)
     {
         if (http.GetEndpoint()?.Metadata.GetMetadata<RequiresScopeAttribute>() is not { } needs)
@@ -45,6 +47,7 @@ internal sealed class AccessControl(
         {
             await AdmitAsync(http, new Caller(address, policy.Anonymous) { IsGuest = policy.IsGuarded }, needs.Scope);
         }
+        // Before the key or the token is looked at: verifying one is what the limit is to save.
         else if (failures.IsBarred(address))
         {
             await RejectionWriter.TooManyCallsAsync(http, AccessTexts.Barred, retryAfter: 1);
@@ -105,6 +108,7 @@ internal sealed class AccessControl(
             return;
         }
 
+        // A page's key also opens the calls that pages make, whatever its scopes.
         if (caller.Grant.Scopes.HasFlag(needed) || (caller.Page is not null && IsOfPages(http)))
         {
             http.Features.Set(caller);

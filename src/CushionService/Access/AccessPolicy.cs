@@ -54,6 +54,7 @@ internal sealed class AccessPolicy
 
     /// <summary>Reads the configuration.</summary>
     /// <exception cref="OptionsValidationException">It is wrong somewhere; names every place.</exception>
+    /// <param name="options">The configuration section.</param>
     public static AccessPolicy Of(AccessOptions options)
     {
         List<string> errors = [];
@@ -90,6 +91,7 @@ internal sealed class AccessPolicy
             : null;
 
     /// <summary>The digest that a key is configured by: SHA-256, in upper-case hexadecimal.</summary>
+    /// <param name="key">The key.</param>
     public static string DigestOf(string key) => Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(key)));
 
     private static FrozenDictionary<string, PageKey> PagesOf(PageKeyOptions[] configured, List<string> errors)

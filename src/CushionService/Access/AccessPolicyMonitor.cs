@@ -14,6 +14,8 @@ internal sealed partial class AccessPolicyMonitor : IDisposable
 
     /// <summary>Reads the configuration, and watches it from then on.</summary>
     /// <exception cref="OptionsValidationException">The configuration is wrong at the start.</exception>
+    /// <param name="configuration">The service's; sources that can change are watched.</param>
+    /// <param name="log">Gets why a new configuration is not taken.</param>
     public AccessPolicyMonitor(IConfiguration configuration, ILogger<AccessPolicyMonitor> log)
     {
         (_section, _log) = (configuration.GetSection(AccessOptions.Section), log);

@@ -7,6 +7,7 @@ namespace CushionService.Access;
 internal static class AccessSetup
 {
     /// <summary>Adds the services. A wrong configuration stops the start.</summary>
+    /// <param name="builder">The service; its configuration has the section <c>Access</c>.</param>
     public static void AddAccess(this WebApplicationBuilder builder)
     {
         // A file of its own for keys, such as a mounted secret, is read after the rest and watched.
@@ -47,6 +48,7 @@ internal static class AccessSetup
 
     /// <summary>Takes the caller's address and scheme from the headers of a known proxy. Comes first, since limits are
     /// counted by address.</summary>
+    /// <param name="app">The pipeline.</param>
     public static void UseProxies(this WebApplication app)
     {
         // Without a known proxy no header is believed about where a call comes from.
@@ -57,6 +59,7 @@ internal static class AccessSetup
     }
 
     /// <summary>Authenticates callers, and rejects those without the scope of their call.</summary>
+    /// <param name="app">The pipeline; comes after routing, since the endpoint names the scope.</param>
     public static void UseAccess(this WebApplication app)
     {
         // Made now, so that a wrong configuration stops the start and not the first call.

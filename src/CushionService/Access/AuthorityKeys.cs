@@ -32,6 +32,7 @@ internal sealed partial class AuthorityKeys(TokenOptions tokens, IHttpClientFact
 
     /// <summary>What is known; waits a little for the first answer.</summary>
     /// <exception cref="AuthorityAwayException">The authority has never answered.</exception>
+    /// <param name="cancel">The call's.</param>
     public async Task<OpenIdConnectConfiguration> GetConfigurationAsync(CancellationToken cancel)
     {
         if (_current is null)
@@ -45,6 +46,7 @@ internal sealed partial class AuthorityKeys(TokenOptions tokens, IHttpClientFact
     /// <summary>Asks the authority again soon: a token names a key that is not known here.</summary>
     public void RequestRefresh()
     {
+        // One wish is enough, however many tokens name unknown keys.
         if (_wanted.CurrentCount == 0)
         {
             _wanted.Release();
@@ -52,6 +54,8 @@ internal sealed partial class AuthorityKeys(TokenOptions tokens, IHttpClientFact
     }
 
     /// <summary>Fetches at once, and from then on every few minutes.</summary>
+    /// <param name="stoppingToken">Cancelled when the service ends.</param>
+    /// <remarks>Never more often than every five seconds, whatever tokens come.</remarks>
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         while (!stoppingToken.IsCancellationRequested)

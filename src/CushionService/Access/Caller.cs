@@ -41,6 +41,7 @@ internal sealed record Caller(string Name, Grant Grant)
     /// <summary>Who sent a request that <see cref="AccessControl"/> has admitted.</summary>
     /// <exception cref="InvalidOperationException">The endpoint names no scope, which every call that takes orders
     /// must.</exception>
+    /// <param name="http">The request.</param>
     public static Caller Of(HttpContext http) =>
         http.Features.Get<Caller>()
         ?? throw new InvalidOperationException("A call without a needed scope has no caller: every call that takes orders names one.");

@@ -8,6 +8,7 @@ internal static class CallerAddress
 {
     /// <summary>The address of a call. A household or a machine has a whole /64 of addresses of version 6 (RFC 6177), and
     /// counts as one.</summary>
+    /// <param name="http">The call, its address already taken from a known proxy.</param>
     public static string Of(HttpContext http)
     {
         if (http.Connection.RemoteIpAddress is not { } address)
@@ -20,6 +21,7 @@ internal static class CallerAddress
             return address.IsIPv4MappedToIPv6 ? address.MapToIPv4().ToString() : address.ToString();
         }
 
+        // The first 64 bits are kept.
         byte[] bytes = address.GetAddressBytes();
         bytes.AsSpan(8).Clear();
         return new IPAddress(bytes).ToString();

@@ -33,9 +33,11 @@ internal sealed class FailedAttempts : IDisposable
     );
 
     /// <summary>Whether an address has failed too often of late. What it sends is not looked at then.</summary>
+    /// <param name="address">As <see cref="CallerAddress"/> has it.</param>
     public bool IsBarred(string address) => _left.GetStatistics(address) is { CurrentAvailablePermits: 0 };
 
     /// <summary>Counts a failure.</summary>
+    /// <param name="address">As <see cref="CallerAddress"/> has it.</param>
     public void Count(string address)
     {
         Calls.Add(1);

@@ -18,6 +18,8 @@ internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, 
     /// <summary>Passes a call on, or rejects it: with 429 at the caller's rate, its work or its number of streams, with
     /// 503 when it would wait too long. What needs no scope, such as the pages and the document, has a limit by address;
     /// health and metrics have none. A stream is admitted to a full queue: its orders wait.</summary>
+    /// <param name="http">The call; its caller has been found by the middleware of access.</param>
+    /// <remarks>None of the checks reads the body.</remarks>
     public async Task InvokeAsync(HttpContext http)
     {
         EndpointMetadataCollection? metadata = http.GetEndpoint()?.Metadata;

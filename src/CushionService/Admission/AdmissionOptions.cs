@@ -89,6 +89,7 @@ internal sealed class AdmissionOptions
         new[] { LongestWaitOf(Effort.Quick), LongestWaitOf(Effort.Standard), LongestWaitOf(Effort.Thorough) }.Max();
 
     /// <summary>How long a call of an effort may wait for a worker.</summary>
+    /// <param name="effort">Of the order.</param>
     public TimeSpan LongestWaitOf(Effort effort) =>
         TimeSpan.FromMilliseconds(
             effort switch
@@ -100,6 +101,8 @@ internal sealed class AdmissionOptions
         );
 
     /// <summary>How long an order of an effort may take.</summary>
+    /// <param name="effort">Of the order.</param>
+    /// <returns>From the arrival of a call, or from the turn of an order in a stream.</returns>
     public TimeSpan DeadlineOf(Effort effort) =>
         TimeSpan.FromSeconds(effort == Effort.Overnight ? OvernightDeadlineSeconds : DeadlineSeconds);
 }

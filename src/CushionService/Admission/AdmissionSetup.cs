@@ -6,6 +6,8 @@ namespace CushionService.Admission;
 internal static class AdmissionSetup
 {
     /// <summary>Adds the services. Options outside their range stop the start.</summary>
+    /// <param name="builder">Its configuration decides whether limits are shared: without <c>Admission:Redis</c> no
+    /// connection is made.</param>
     public static void AddAdmission(this WebApplicationBuilder builder)
     {
         builder
@@ -30,5 +32,6 @@ internal static class AdmissionSetup
 
     /// <summary>Rejects calls beyond the limits. Comes after access, since the limits are those of the
     /// caller.</summary>
+    /// <param name="app">The pipeline.</param>
     public static void UseAdmission(this WebApplication app) => app.UseMiddleware<AdmissionControl>();
 }

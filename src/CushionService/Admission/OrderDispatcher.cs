@@ -31,6 +31,8 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
     /// <returns>The answer, or a refusal: of what the grant does not cover (not-allowed), of a broken rule, for want of a
     /// turn (busy), or at the deadline (too-slow).</returns>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    /// <typeparam name="TAnswer">The record of the contract that answers.</typeparam>
+    /// <remarks>Every outcome is counted once here, so calls and streams share one metric.</remarks>
     public async Task<Outcome<TAnswer>> HandleAsync<TAnswer>(
         Caller caller,
         ReceivedOrder received,
@@ -60,6 +62,7 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
     {
         long arrived = Stopwatch.GetTimestamp();
         Effort effort = received.Order?.Effort ?? purpose.UsualEffort ?? Effort.Standard;
+        // A call that owes was rejected by AdmissionControl; an order of a stream waits until the debt is paid.
         if (inTurn)
         {
             await work.WaitAsync(caller, cancellation);
@@ -74,6 +77,7 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
         }
 
         TimeSpan limit = _options.DeadlineOf(effort);
+        // A call that spent its deadline in the queue is not begun: nobody waits for its answer any more.
         TimeSpan left = inTurn ? limit : limit - Stopwatch.GetElapsedTime(arrived, began);
         if (left <= TimeSpan.Zero)
         {
@@ -94,6 +98,7 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
         finally
         {
             TimeSpan took = Stopwatch.GetElapsedTime(began);
+            // Failed and cancelled orders count as well: they had the worker for as long.
             turns.Took(took);
             work.Charge(caller, took);
         }

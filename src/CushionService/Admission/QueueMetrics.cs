@@ -22,6 +22,7 @@ internal static class QueueMetrics
     public static void Waited(long ticks) => Wait.Record((double)ticks / Stopwatch.Frequency);
 
     /// <summary>Reports how many calls wait, whenever the metrics are read.</summary>
+    /// <param name="turns">Read whenever the metrics are; a gauge that is watched twice would report twice.</param>
     public static void Watch(Turns turns) =>
         ServiceMeter.Meter.CreateObservableGauge(
             "cushionservice.queue.length",

@@ -81,6 +81,8 @@ internal sealed class RateLimits(IOptions<AdmissionOptions> options, SharedBucke
     }
 
     /// <summary>Opens a stream if the caller may have one more. Disposing of the lease closes it.</summary>
+    /// <param name="caller">Who opens it.</param>
+    /// <returns>A lease that says whether it is granted; it must be disposed of in either case.</returns>
     public RateLimitLease OpenStream(Caller caller) => _streams.AttemptAcquire(caller);
 
     /// <summary>Ends the timers that refill the buckets.</summary>

@@ -6,6 +6,8 @@ namespace CushionService.Admission;
 internal sealed class SharedBucketHealth(SharedBuckets buckets) : IHealthCheck
 {
     /// <summary>Says what the last call found.</summary>
+    /// <param name="context">Not read.</param>
+    /// <param name="cancellationToken">Not read: nothing is asked of Redis here.</param>
     public Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default) =>
         Task.FromResult(
             buckets.IsAway

@@ -9,6 +9,7 @@ internal sealed partial class SharedBuckets : IAsyncDisposable
 {
     // Refills by the clock of Redis, so that the clocks of instances do not matter. Returns whether there was a token, and how many
     // whole ones are left.
+    // A script runs whole before any other command of any instance, so no token is given twice.
     private const string Script = """
         local time = redis.call('TIME')
         local now = time[1] * 1000000 + time[2]
@@ -34,10 +35,15 @@ internal sealed partial class SharedBuckets : IAsyncDisposable
     private volatile bool _away;
 
     /// <summary>Begins to connect; the service starts without Redis too.</summary>
+    /// <param name="options">Where Redis is.</param>
+    /// <param name="clock">Measures the pause after a failure.</param>
+    /// <param name="log">Gets a line when Redis goes away, and one when it is back.</param>
     public SharedBuckets(IOptions<AdmissionOptions> options, TimeProvider clock, ILogger<SharedBuckets> log)
     {
         (_log, _clock) = (log, clock);
         ConfigurationOptions redis = ConfigurationOptions.Parse(options.Value.Redis!);
+        // Neither a start without Redis nor a lost connection may throw or queue: a call that waits for Redis is slower
+        // than one that the limits of this instance admit.
         redis.AbortOnConnectFail = false;
         redis.AsyncTimeout = PatienceMs;
         redis.BacklogPolicy = BacklogPolicy.FailFast;

@@ -72,6 +72,8 @@ internal sealed class Turns : IDisposable
     /// <summary>Whether a call of a caller that arrives now would find its queue full, or wait longer than the longest
     /// wait of any effort: what is before it times the mean time of an order, shared by the workers that it may
     /// have.</summary>
+    /// <param name="caller">Who calls.</param>
+    /// <remarks>An estimate from counters that other calls change meanwhile: <see cref="TakeAsync"/> decides.</remarks>
     public bool IsFull(Caller caller)
     {
         if (Waiting == 0)
@@ -144,6 +146,7 @@ internal sealed class Turns : IDisposable
     }
 
     /// <summary>Notes how long an order has taken, for <see cref="IsFull"/>.</summary>
+    /// <param name="time">From when the order had a worker to its answer.</param>
     public void Took(TimeSpan time) =>
         // Two workers may write at the same time; a mean that misses one order is as good.
         Volatile.Write(ref _meanTicks, _meanTicks + ((time.Ticks - _meanTicks) / MeanOver));
@@ -157,6 +160,8 @@ internal sealed class Turns : IDisposable
         _workers.Dispose();
     }
 
+    // Rejoining the queue before giving the worker back keeps the order's place behind those that wait now, and no
+    // further back.
     private async ValueTask<Turn> TakeStreamedAsync(Place place, CancellationToken cancellation)
     {
         RateLimitLease shares = await _shares.AcquireAsync(place, 1, cancellation);

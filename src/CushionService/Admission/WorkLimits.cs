@@ -37,6 +37,7 @@ internal sealed class WorkLimits : IDisposable
     /// <summary>Whether a caller may have an order worked on.</summary>
     /// <param name="caller">Who calls.</param>
     /// <param name="seconds">When not, the seconds until what it owes is paid.</param>
+    /// <returns>Whether nothing is owed; it takes the permit with which the order begins.</returns>
     public bool MayBegin(Caller caller, out int seconds)
     {
         using RateLimitLease lease = _work.AttemptAcquire(caller);
@@ -49,6 +50,9 @@ internal sealed class WorkLimits : IDisposable
     }
 
     /// <summary>Waits until a caller owes nothing, as the orders of streams do.</summary>
+    /// <param name="caller">Who sends the stream.</param>
+    /// <param name="cancellation">The caller's.</param>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public async ValueTask WaitAsync(Caller caller, CancellationToken cancellation)
     {
         using RateLimitLease lease = await _work.AcquireAsync(caller, 1, cancellation);
@@ -61,6 +65,7 @@ internal sealed class WorkLimits : IDisposable
     {
         // The permit with which it began is part of it.
         long permits = (long)(time.TotalNanoseconds / NanosecondsPerStep / StepsPerPermit) - 1;
+        // A limiter takes no more at once than its bucket holds, so a large debt is queued in parts.
         long most = (long)caller.Grant.StepsBurst * PermitsPerMillion;
         for (; permits > 0; permits -= most)
         {

@@ -17,6 +17,9 @@ internal sealed class AnswerFile : IDisposable
     public long Problems { get; private set; }
 
     /// <summary>Opens a file, or makes it. The beginning of a line whose end was never written is cut off.</summary>
+    /// <param name="path">The file; its folder must exist. Another run may read it meanwhile, and none may write
+    /// it.</param>
+    /// <exception cref="IOException">The file cannot be opened, or another run writes it.</exception>
     public static AnswerFile Open(string path)
     {
         FileStream file = new(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.Read, Buffer);
@@ -26,6 +29,7 @@ internal sealed class AnswerFile : IDisposable
             at = 0;
         for (int read; (read = file.Read(part)) > 0; at += read)
         {
+            // Only whole lines count: one that was cut off by a crash is quoted again.
             ReadOnlySpan<byte> bytes = part.AsSpan(0, read);
             lines += bytes.Count((byte)'\n');
             int last = bytes.LastIndexOf((byte)'\n');

@@ -28,6 +28,7 @@ internal sealed class BulkDesk(OrderDesk desk, IOptions<AdmissionOptions> option
         return outcome;
     }
 
+    // The deadline of a call without its wait: here it runs from the first step of work.
     private Outcome<QuoteAnswer> Answer(ReceivedOrder received, CancellationToken stop)
     {
         TimeSpan limit = options.Value.DeadlineOf(received.Order?.Effort ?? Effort.Standard);

@@ -16,6 +16,7 @@ internal static class BulkProgram
     /// <summary>The option before the address of a NATS server, whose workers then quote the orders.</summary>
     public const string Broker = "--broker";
 
+    // EX_USAGE of sysexits.h, as command lines that cannot be read are reported.
     private const int Wrong = 64;
 
     private const string Usage =
@@ -61,6 +62,7 @@ internal static class BulkProgram
 
         void Stop(PosixSignalContext signal)
         {
+            // Otherwise the runtime would end the process at once, and lose the answers that wait in memory.
             signal.Cancel = true;
             stop.Cancel();
         }

@@ -18,6 +18,8 @@ internal sealed class BulkRun(BulkDesk desk, AnswerFile answers)
     private const int Underway = 256;
 
     /// <summary>Quotes the orders in this process, on every processor.</summary>
+    /// <param name="path">The file of orders.</param>
+    /// <param name="stop">Ends the run; answers that are written stay.</param>
     public Task QuoteHereAsync(string path, CancellationToken stop) => QuoteAsync(path, Here, Environment.ProcessorCount, stop);
 
     /// <summary>Has the orders quoted by the workers of a queue.</summary>

@@ -14,12 +14,15 @@ internal sealed class HeldOrders : IAsyncDisposable
 
     /// <summary>Begins to tell.</summary>
     /// <param name="wait">After how long the server gives an order to another worker.</param>
+    /// <remarks>It tells three times within that wait, so that one lost message costs nothing.</remarks>
     public HeldOrders(TimeSpan wait) => _telling = TellAsync(wait / 3);
 
     /// <summary>Holds an order.</summary>
+    /// <param name="order">As it was delivered; holding it twice is as holding it once.</param>
     public void Add(INatsJSMsg<byte[]> order) => _held[order] = true;
 
     /// <summary>Lets go of an order.</summary>
+    /// <param name="order">One that is answered, given back or failed; an order that is not held is passed over.</param>
     public void Remove(INatsJSMsg<byte[]> order) => _held.TryRemove(order, out _);
 
     /// <summary>Ends the telling.</summary>

@@ -40,6 +40,8 @@ internal sealed class OrderAnswering(OrderQueue queue, BulkDesk desk, IConfigura
         var received = order.Read();
         Outcome<QuoteAnswer> outcome = desk.Quote(received, CancellationToken.None);
         int status = outcome.Answered ? StatusCodes.Status200OK : Statuses.Of(outcome.Refusal).Http;
+        // What is no order cannot be answered to: it has no reference, perhaps no language, and trying it again would
+        // change nothing.
         if (status is StatusCodes.Status400BadRequest or StatusCodes.Status413PayloadTooLarge)
         {
             await BuryAsync(order, Statuses.Kind(outcome.Refusal!));
@@ -48,6 +50,8 @@ internal sealed class OrderAnswering(OrderQueue queue, BulkDesk desk, IConfigura
 
         byte[] body = BulkText.Of(outcome, received?.Language ?? default, order.TraceId, null, _site);
         NatsHeaders headers = order.Headers();
+        // A server takes messages up to a size, so a long quote is compressed, and one that is too long even then becomes
+        // a problem.
         if (body.Length > queue.MostBytes - HeaderRoom)
         {
             headers["Content-Encoding"] = "gzip";
@@ -65,6 +69,7 @@ internal sealed class OrderAnswering(OrderQueue queue, BulkDesk desk, IConfigura
         await StoreAsync(order, OrderSubjects.Answers, body, headers);
     }
 
+    // As it was sent, so that whoever looks at the dead letters sees what the worker saw.
     private Task BuryAsync(QueuedOrder order, string code)
     {
         NatsHeaders headers = order.Headers();

@@ -13,6 +13,7 @@ internal sealed class OrderQueue : IAsyncDisposable
     private readonly NatsConnection _connection;
 
     /// <summary>Prepares the connection; it is opened with the first use, and again whenever it is lost.</summary>
+    /// <param name="options">The server, and whether its streams are made here.</param>
     public OrderQueue(IOptions<WorkerOptions> options)
     {
         _options = options.Value;
@@ -40,6 +41,8 @@ internal sealed class OrderQueue : IAsyncDisposable
     public int MostBytes => _connection.ServerInfo?.MaxPayload ?? 1 << 20;
 
     /// <summary>Opens the connection, and makes the streams that are not there.</summary>
+    /// <param name="cancellation">Ends the attempt.</param>
+    /// <exception cref="NatsException">The server cannot be reached, or refuses the streams.</exception>
     public async Task OpenAsync(CancellationToken cancellation)
     {
         await _connection.ConnectAsync();
@@ -52,6 +55,8 @@ internal sealed class OrderQueue : IAsyncDisposable
     }
 
     /// <summary>The consumer that all workers share, made where it is not there.</summary>
+    /// <param name="cancellation">Ends the attempt.</param>
+    /// <returns>Durable, and the same for all workers: the server gives each order to one of them.</returns>
     public async Task<INatsJSConsumer> ConsumerAsync(CancellationToken cancellation)
     {
         await OpenAsync(cancellation);

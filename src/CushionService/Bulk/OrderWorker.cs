@@ -23,6 +23,8 @@ internal sealed partial class OrderWorker(
     private readonly WorkerOptions _options = options.Value;
 
     /// <summary>Works until the process is to end.</summary>
+    /// <param name="stoppingToken">Cancelled when the process is to end.</param>
+    /// <returns>Ends once every loop has finished the order that it works on.</returns>
     protected override Task ExecuteAsync(CancellationToken stoppingToken) =>
         Task.WhenAll(Enumerable.Range(0, _options.Orders).Select(_ => Task.Run(() => WorkAsync(stoppingToken), CancellationToken.None)));
 

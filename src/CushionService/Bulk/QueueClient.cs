@@ -27,6 +27,9 @@ internal sealed class QueueClient : IAsyncDisposable
     private QueueClient(OrderQueue queue) => _queue = queue;
 
     /// <summary>Connects, and begins to listen for answers.</summary>
+    /// <param name="url">The address of the NATS server.</param>
+    /// <param name="cancellation">Ends the attempt.</param>
+    /// <exception cref="NATS.Client.Core.NatsException">The server cannot be reached.</exception>
     public static async Task<QueueClient> OpenAsync(string url, CancellationToken cancellation)
     {
         QueueClient client = new(new OrderQueue(Options.Create(new WorkerOptions { Url = url })));
@@ -44,6 +47,7 @@ internal sealed class QueueClient : IAsyncDisposable
     {
         string id = string.Create(CultureInfo.InvariantCulture, $"{_run}-{line}");
         TaskCompletionSource<BulkLine> answer = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        // Entered before the order is sent: its answer may come before the sending returns.
         _waiting[id] = answer;
         byte[] body = JsonSerializer.SerializeToUtf8Bytes(order, ContractJson.Options);
         PubAckResponse stored = await _queue.Stream.PublishAsync(

@@ -28,6 +28,8 @@ internal sealed class QueuedOrder(INatsJSMsg<byte[]> message)
     public string TraceId => Header(Trace) ?? string.Create(CultureInfo.InvariantCulture, $"{OrderSubjects.OrderStream}-{Number}");
 
     /// <summary>The order; null when it is too long.</summary>
+    /// <returns>With the violations found while it was read, if any, and the language that its sender asked for in the
+    /// headers.</returns>
     public ReceivedOrder? Read()
     {
         byte[] body = Message.Data ?? [];

@@ -70,6 +70,7 @@ internal static class Comparison
         // The rules have found the fabric that the candidate names.
         int at = given.Fabrics!.Index().First(fabric => fabric.Item.Id == replaced).Index;
         // The cushions name the fabric by its id. In a price book the option is under its own name.
+        // So that every cushion that named the old fabric is cut from the option, with no change to the cushions.
         Fabric fabric = option with
         {
             Id = replaced,

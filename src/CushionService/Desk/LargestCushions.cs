@@ -46,6 +46,8 @@ internal static class LargestCushions
                     steps => Verdict(sizes.At(steps), Effort.Quick, 1) == FitVerdict.Fits,
                     steps => Verdict(sizes.At(steps), deciding, WaysSharing)
                 );
+                // The answer names the size in the order's unit; it is a whole number of cutting steps, so it can be cut
+                // as it is read.
                 if (found is var (steps, next))
                 {
                     (Length width, Length depth) = sizes.SizesAt(steps);

@@ -36,6 +36,7 @@ internal sealed class OrderDesk(IPriceBooks books)
             return new Refusal(received.Violations);
         }
 
+        // A call may have been cancelled while it waited for its worker: then not even the checks are begun.
         cancellation.ThrowIfCancellationRequested();
         CheckedOrder order = Check(received, received.Order, purpose.Rules, cancellation);
         return order.Violations.IsEmpty || purpose.AnswersUnsound

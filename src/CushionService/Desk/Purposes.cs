@@ -120,6 +120,8 @@ internal static class Purposes
 
     /// <summary>A quote as the engine has it, and as it is answered.</summary>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    /// <param name="order">A sound order.</param>
+    /// <param name="cancellation">Cancels the search.</param>
     internal static (Quote Quote, QuoteAnswer Answer) Quoted(CheckedOrder order, CancellationToken cancellation)
     {
         Quote quote = QuotePipeline.Of(order.Drafting, cancellation);

@@ -49,6 +49,10 @@ internal sealed record QuoteAttempt(Alternative? Alternative, ImmutableArray<Vio
         ];
 
     /// <summary>Compares two attempts: the cheaper comes first, and what cannot be made comes last.</summary>
+    /// <param name="one">One attempt.</param>
+    /// <param name="other">The other.</param>
+    /// <returns>Below zero where the first comes first; zero for two that cannot be made, which keep their
+    /// places.</returns>
     public static int ByCost(QuoteAttempt one, QuoteAttempt other) =>
         (one.Alternative, other.Alternative) switch
         {

@@ -57,6 +57,7 @@ internal sealed class SizedCushion
 
     /// <summary>The order with the cushion's leading size of that many cutting steps. In proportion, every other size
     /// goes down to a whole step; corners of a polygon do not, since rounding would bend its edges.</summary>
+    /// <param name="steps">At least 1.</param>
     public Order At(int steps) =>
         _order with
         {
@@ -65,6 +66,7 @@ internal sealed class SizedCushion
 
     /// <summary>Finished width and depth over all with that many cutting steps, of a size that keeps every
     /// rule.</summary>
+    /// <param name="steps">At least 1.</param>
     public (Length Width, Length Depth) SizesAt(int steps)
     {
         Findings findings = new(_specified.Unit, new FindingList());
@@ -108,6 +110,7 @@ internal sealed class SizedCushion
         // In nanometres. The product of two lengths needs more than 64 bits.
         long? Times(Measure? size) =>
             size is { } written && written.TryRead(_specified.Unit, out Length length)
+                // Rounded down, so that no scaled size is larger than its share of the leading one.
                 ? (long)((Int128)length.Nanometres * leading.Nanometres / _leading.Nanometres)
                 : null;
     }

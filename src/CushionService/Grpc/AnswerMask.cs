@@ -58,6 +58,7 @@ internal static class AnswerMask
             }
             else if (!inner.IsWhole && field.Accessor.GetValue(answer) is { } value)
             {
+                // A list or one message: what is asked for within holds for every entry.
                 foreach (IMessage message in value is IMessage one ? new[] { one } : (IEnumerable)value)
                 {
                     Keep(message, inner);

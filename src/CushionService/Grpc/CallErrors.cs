@@ -11,6 +11,7 @@ namespace CushionService.Grpc;
 
 /// <summary>Turns exceptions that the caller did not cause into a status that has a code and the trace, and nothing of
 /// the inside.</summary>
+/// <param name="log">Gets what the caller does not: the exception, with the method and the trace.</param>
 internal sealed class CallErrors(ILogger<CallErrors> log)
 {
     /// <summary>The status for an exception that has none yet: CANCELLED when the caller cancelled, else INTERNAL,
@@ -41,6 +42,8 @@ internal sealed class CallErrors(ILogger<CallErrors> log)
     }
 
     /// <summary>A message in the language of who reads it.</summary>
+    /// <param name="message">One without lengths, since the order and its unit may not be known.</param>
+    /// <param name="context">The call.</param>
     public static string Text(Message message, ServerCallContext context) => Writer(context, LengthUnit.Inch).Text(message);
 
     /// <summary>Writes messages in the language of who reads the answer.</summary>
@@ -50,5 +53,6 @@ internal sealed class CallErrors(ILogger<CallErrors> log)
         new(ReaderLanguage.Of(context.GetHttpContext()), unit);
 
     /// <summary>Names the call in the service's logs, as a problem does over REST.</summary>
+    /// <param name="context">The call.</param>
     public static RequestInfo Trace(ServerCallContext context) => new() { RequestId = Problems.TraceOf(context.GetHttpContext()) };
 }

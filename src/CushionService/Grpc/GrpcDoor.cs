@@ -9,6 +9,7 @@ namespace CushionService.Grpc;
 internal static class GrpcDoor
 {
     /// <summary>Adds the services.</summary>
+    /// <param name="builder">The service; an order has the same greatest size here as over REST.</param>
     public static void AddGrpcDoor(this WebApplicationBuilder builder)
     {
         builder.Services.AddGrpc(options =>
@@ -31,9 +32,11 @@ internal static class GrpcDoor
     }
 
     /// <summary>Whether a request has found a method of gRPC.</summary>
+    /// <param name="http">A request, once its endpoint is known.</param>
     public static bool IsGrpcCall(this HttpContext http) => http.GetEndpoint()?.Metadata.GetMetadata<GrpcMethodMetadata>() is not null;
 
     /// <summary>Maps the calls.</summary>
+    /// <param name="app">The service.</param>
     public static void MapGrpcDoor(this WebApplication app)
     {
         var deprecations = app.Services.GetRequiredService<IReadOnlyDictionary<string, Deprecation>>();

@@ -10,6 +10,9 @@ internal static class GrpcWebText
     private const string TextForm = "application/grpc-web-text";
 
     /// <summary>Lets every call of gRPC come as gRPC-Web too.</summary>
+    /// <param name="app">The pipeline; comes after routing and before the calls.</param>
+    /// <remarks>The framework's decoder lies between two readers of ours: the outer one sees its exceptions, the inner
+    /// one gives the server its buffer back.</remarks>
     public static void UseGrpcWebCalls(this WebApplication app)
     {
         app.Use(

@@ -25,6 +25,7 @@ internal static class BayIntake
     /// <param name="findings">Takes what is wrong with the whole order.</param>
     public static IEnumerable<OrderedCushion> Read(Order order, OrderContext context, Findings findings)
     {
+        // The ids of a bay's cushions are made from its own, and may meet one that the order gave.
         HashSet<string> taken = [.. (order.Cushions ?? []).Select(cushion => cushion?.Id).OfType<string>()];
         foreach ((int i, Bay? bay) in (order.Bays ?? []).Index())
         {
@@ -54,6 +55,7 @@ internal static class BayIntake
     }
 
     /// <summary>The ids of a bay's cushions, from left to right; none for one without an id or walls.</summary>
+    /// <param name="bay">The bay as written: its id, a hyphen and the wall's number from 1.</param>
     public static ImmutableArray<string> Ids(Bay bay) =>
         bay is { Id: { } id, Walls: { } walls }
             ? [.. Enumerable.Range(1, walls.Count).Select(number => string.Create(CultureInfo.InvariantCulture, $"{id}-{number}"))]
@@ -78,6 +80,7 @@ internal static class BayIntake
             || !EntryCheck.Numbers(angles, typeof(Bay).GetProperty(nameof(bay.Angles))!, at)
             || fields[Depth] is not { } depth
             || fields.Or(Bulk, practice.Shapes.BayBulk) is not { } bulk
+            // As the range of the walls says; out of it, nothing is reckoned from them.
             || walls.Count is < 2 or > 7
         )
         {
@@ -99,6 +102,7 @@ internal static class BayIntake
         return LieInARoom(seats, at) ? seats : null;
     }
 
+    // First each wall by itself, against the seats at its corners; only then whether two seats would lie on each other.
     private static bool LieInARoom(BayGeometry seats, Findings at)
     {
         bool sound = true;

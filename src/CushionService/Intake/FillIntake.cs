@@ -40,6 +40,7 @@ internal static class FillIntake
 
         FieldsApply(fill, kind, findings);
         SaidOnce(fill, findings);
+        // Most particular first: what the order says, what its stock says, what the trade does.
         // The stock may know the density that the order leaves out.
         NamedStock? stock = kind == FillKind.None ? null : FromStock(fill, kind, order, findings);
         ImmutableArray<FoamLayerSpecification> layers = kind == FillKind.Foam ? FoamLayerIntake.Read(fill, order, findings) : [];
@@ -77,6 +78,7 @@ internal static class FillIntake
                 Wrap = wrap,
                 Fullness = fullness,
                 Weight = fill.Weight is { } kilograms ? new Mass((decimal)kilograms * 1000) : null,
+                // A size in one figure is a round or a square form.
                 Form =
                     kind == FillKind.Form
                         ? new FormSpecification(fill.Stock, fields[Width], fields[Depth] ?? fields[Width], fields[Thickness])
@@ -174,6 +176,7 @@ internal static class FillIntake
     }
 
     // Whether the size that a fill names is the size of its stock.
+    // A size that cannot be read is reported elsewhere, and is not said to differ.
     private static bool IsSize(Fill fill, (Length Width, Length Depth) size, OrderContext order) =>
         !fill.Width!.Value.TryRead(order.Unit, out Length width)
         || !(fill.Depth ?? fill.Width).Value.TryRead(order.Unit, out Length depth)

@@ -93,6 +93,7 @@ internal static class FoamLayerIntake
         }
     }
 
+    // Fills in what a layer leaves out as a fill of one block does.
     private static FoamLayerSpecification? One(FoamLayer layer, Fill fill, OrderContext order, Findings findings)
     {
         Fields<FoamLayer> fields = RecordForm<FoamLayer>.Read(layer, findings);
@@ -109,6 +110,7 @@ internal static class FoamLayerIntake
             : null;
     }
 
+    // Only firmness that is known is compared, and one warning is enough.
     private static void FirmBelow(IReadOnlyList<FoamLayer?> layers, OrderContext order, Findings findings)
     {
         decimal?[] firmness = [.. layers.Select(layer => order.Stock(layer?.Stock)?.Firmness)];

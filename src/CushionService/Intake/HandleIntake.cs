@@ -63,6 +63,7 @@ internal static class HandleIntake
         foreach ((int i, Side side) in sides.Index())
         {
             string field = listed ? $"{nameof(handle.Sides)}[{i}]" : nameof(handle.Side);
+            // The underside lies on the seat, and no boxing runs there.
             if (side == Side.Bottom)
             {
                 findings.Refuse(field, "not-combinable", TrimTexts.HandleOnBottom);

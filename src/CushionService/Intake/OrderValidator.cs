@@ -36,6 +36,7 @@ internal sealed class OrderValidator : AbstractValidator<Order>
         RuleFor(order => order.Stocks).Distinct(stock => stock?.Id, nameof(Stock.Id));
         RuleFor(order => order.Prices).Distinct(price => price?.Item, nameof(ItemPrice.Item));
 
+        // What the whole must be: something, and no more than the service takes on at once.
         RuleFor(order => order)
             .Must(order => order.Cushions is { Count: > 0 } || order.Bays is { Count: > 0 } || order.Pieces is { Count: > 0 })
             .WithErrorCode("empty-order")

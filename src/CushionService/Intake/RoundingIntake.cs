@@ -46,6 +46,7 @@ internal static class RoundingIntake
             own.IsEmpty ? [.. corners.Select(_ => radius)]
             : CornerIntake.IsTurned(outline.Points!, findings.Unit) ? [.. own.Reverse()]
             : own;
+        // A rounded corner beside an arc would need a curve that touches both, which no field says.
         int beside = Enumerable.Range(0, count).FirstOrDefault(i => sweeps[i] != 0 && radii[i] + radii[(i + 1) % count] > Length.Zero, -1);
         if (beside >= 0)
         {
@@ -118,6 +119,7 @@ internal static class RoundingIntake
         return sound ? [.. sweeps.Select(sweep => sweep ?? 0)] : null;
     }
 
+    // By the bulge, at most half of the chord, which is a half circle; or by the radius, at least half of the chord.
     private static double? Sweep(OutlineArc arc, Fields<OutlineArc> fields, Length chord, Findings at)
     {
         var half = Length.FromNanometres(chord.Nanometres / 2);

@@ -47,6 +47,7 @@ internal static class RowIntake
                 {
                     findings.Refuse(place, "duplicate", OrderTexts.TwoRows(name!));
                 }
+                // A cushion whose grain may run either way follows the row, so it contradicts nothing.
                 else if (GrainOf(cushion, order) is var grain and not Grain.Either)
                 {
                     if (common is { } known && known != grain)
@@ -107,6 +108,8 @@ internal static class RowIntake
         }
         else if (
             rows.FirstOrDefault(other => other?.Id == follows) is not { Print: RowPrint.Continuous, Follows: null }
+            // Backs follow a row of seats, which follows none itself: two rows that followed each other would have no
+            // beginning.
             || follows == row.Id
         )
         {

@@ -11,6 +11,7 @@ namespace CushionService.Intake;
 /// of foam has all three sizes, foam by weight has none.</remarks>
 internal static class StockFields
 {
+    // A kind that is not listed is no stock: fabric.
     private static readonly ImmutableDictionary<MaterialKind, ImmutableArray<string>> FieldsByKind = new Dictionary<
         MaterialKind,
         ImmutableArray<string>

@@ -35,6 +35,7 @@ internal static class StockIntake
     private static StockSpecification? One(Stock stock, Findings findings)
     {
         Fields<Stock> fields = RecordForm<Stock>.Read(stock, findings);
+        // Not "and also": both are read in any case, so that everything wrong is reported at once.
         bool sound = fields.IsSound & (stock.Sold is null || IsSold(stock.Sold, findings.Within(nameof(stock.Sold))));
         // Without a kind nothing says which sizes it has.
         if (stock.Kind is not { } kind || !Enum.IsDefined(kind) || !StockFields.Check(stock, kind, findings) || !sound)

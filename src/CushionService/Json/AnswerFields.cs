@@ -73,6 +73,7 @@ internal static class AnswerFields
         return null;
     }
 
+    // A path goes through lists: the field of a list is that of each of its entries.
     private static JsonTypeInfo ElementOf(JsonTypeInfo type) =>
         type.Kind == JsonTypeInfoKind.Enumerable ? ElementOf(TypeOf(type.ElementType!)) : type;
 

@@ -82,10 +82,12 @@ internal static class ContractJson
     }
 
     /// <summary>The type of the elements of a list; null when the type is not a list of the contract.</summary>
+    /// <param name="type">The type of a member.</param>
     public static Type? ElementOf(Type type) =>
         type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) ? type.GetGenericArguments()[0] : null;
 
     /// <summary>The type of a pair's coordinates; null when the type is not a pair.</summary>
+    /// <param name="type">The type of a member.</param>
     public static Type? CoordinateOf(Type type) =>
         Array
             .Find(type.GetInterfaces(), face => face.IsGenericType && face.GetGenericTypeDefinition() == typeof(IPair<,>))

@@ -22,6 +22,7 @@ internal sealed class FormDiagnosis
     /// <param name="type">The serializer's metadata of the record.</param>
     /// <returns>The record without the members at fault, or null when it is not readable; and the violations of its
     /// form, none for a text that reads cleanly.</returns>
+    /// <typeparam name="T">The record.</typeparam>
     public static (T? Read, IReadOnlyList<Violation> Violations) Of<T>(ReadOnlyMemory<byte> body, JsonTypeInfo<T> type)
         where T : class
     {

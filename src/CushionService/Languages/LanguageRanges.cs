@@ -14,6 +14,8 @@ internal static class LanguageRanges
     public static Language Choose(StringValues header)
     {
         Span<double> qualities = stackalloc double[LanguageTags.All.Count];
+        // Below zero for a language that the header does not name; a named one with the quality 0 is refused and stays
+        // out of the star.
         qualities.Fill(-1);
         (Language Language, double Quality) best = (Language.English, 0);
         double others = 0;
@@ -49,6 +51,8 @@ internal static class LanguageRanges
     }
 
     // de-AT;q=0.8, with space round the signs.
+    // A quality that cannot be read, or one above 1, passes over its entry: the header is a wish, never a reason to
+    // refuse a call.
     private static bool TryRead(ReadOnlySpan<char> entry, out ReadOnlySpan<char> range, out double quality)
     {
         int end = entry.IndexOf(';');

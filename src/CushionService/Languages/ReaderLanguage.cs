@@ -11,6 +11,7 @@ internal static class ReaderLanguage
     private const string Problem = "problem+json";
 
     /// <summary>The language of a call.</summary>
+    /// <param name="http">The call, once its endpoint is known.</param>
     public static Language Of(HttpContext http) =>
         http.Request.QueryString.HasValue
         && http.GetEndpoint()?.Metadata.GetMetadata<LanguageParameterAttribute>() is not null
@@ -20,6 +21,7 @@ internal static class ReaderLanguage
 
     /// <summary>Names the language of every answer that has sentences, and tells caches that it depends on the header (RFC 9110, sections
     /// 8.5 and 12.5.5).</summary>
+    /// <param name="app">The pipeline; comes before whatever may begin an answer.</param>
     public static void UseReaderLanguage(this IApplicationBuilder app) =>
         app.Use(
             static (http, next) =>

@@ -69,6 +69,7 @@ internal static class OrderMetrics
     }
 
     /// <summary>Counts the layouts of an order, one for each fabric.</summary>
+    /// <param name="yardages">Of one order; an order that is refused has none to count.</param>
     public static void Count(ImmutableArray<Yardage> yardages)
     {
         // What was saved takes a layout by another method to find out: not for nothing.

@@ -11,6 +11,7 @@ internal static class ConnectionAge
     public const string Setting = "Lifetime:GrpcConnectionAgeSeconds";
 
     /// <summary>The age that is configured; zero for none.</summary>
+    /// <param name="configuration">The service's.</param>
     public static TimeSpan Of(IConfiguration configuration) => TimeSpan.FromSeconds(configuration.GetValue(Setting, 0.0));
 
     /// <summary>Asks clients to leave once their connection is of that age, give or take a tenth, so that they do not all leave at once.

@@ -3,6 +3,8 @@ namespace CushionService.Operations;
 /// <summary>Ends the service without losing a call. On SIGTERM the service first reports that it is not ready, goes on
 /// answering while the balancers learn of it, and only then stops listening and finishes the calls that it
 /// has.</summary>
+/// <param name="configuration">Has the length of the notice, <c>Lifetime:NoticeSeconds</c>; none when left out.</param>
+/// <param name="log">Says that the end has begun.</param>
 internal sealed partial class Draining(IConfiguration configuration, ILogger<Draining> log) : IHostedLifecycleService
 {
     // To be set longer than a balancer takes to see an instance as not ready; a person at a terminal does not wait.
@@ -12,6 +14,7 @@ internal sealed partial class Draining(IConfiguration configuration, ILogger<Dra
     public bool Begun { get; private set; }
 
     /// <summary>Reports the end, and waits for the notice. A second signal ends the wait.</summary>
+    /// <param name="cancellationToken">Cancelled by a second signal, or when the time for the whole end is over.</param>
     public async Task StoppingAsync(CancellationToken cancellationToken)
     {
         Begun = true;

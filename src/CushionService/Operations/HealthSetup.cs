@@ -9,6 +9,8 @@ internal static class HealthSetup
 {
     /// <summary>Maps both. Alive means that the process answers at all. Ready says in JSON what is the matter with each
     /// part; a part that is degraded leaves the service ready.</summary>
+    /// <param name="app">The service. Neither address is limited, so that a busy service is not taken for a dead
+    /// one.</param>
     public static void MapHealth(this WebApplication app)
     {
         app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false }).DisableRateLimiting();

@@ -4,6 +4,7 @@ namespace CushionService.Operations;
 internal static class LifetimeSetup
 {
     /// <summary>Adds the services. Draining comes first, so that it is the first to learn of the end.</summary>
+    /// <param name="builder">Its configuration has the section <c>Lifetime</c>.</param>
     public static void AddLifetime(this WebApplicationBuilder builder)
     {
         builder.Services.AddSingleton<Draining>();

@@ -13,6 +13,7 @@ internal static class ManagementPort
     private const string Reflection = "/grpc.reflection";
 
     /// <summary>Answers 404 where a call came in at the wrong port. Comes first.</summary>
+    /// <param name="app">The pipeline; without the setting nothing is added to it.</param>
     public static void UseManagementPort(this WebApplication app)
     {
         int[] ports = [.. Ports.Split(app.Configuration[Setting] ?? "").Select(url => BindingAddress.Parse(url).Port)];

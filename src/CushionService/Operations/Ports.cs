@@ -12,6 +12,7 @@ internal static class Ports
     /// <summary>Configures the addresses, and the greatest body. Orders have a limit of their own,
     /// <see cref="Limits.OrderBytes"/>; the server's is twice that, so that one that is a little too long is answered
     /// with a problem and not cut off.</summary>
+    /// <param name="builder">Its configuration has the addresses.</param>
     public static void ListenOnBothPorts(this WebApplicationBuilder builder)
     {
         string[] rest = Split(builder.Configuration[WebHostDefaults.ServerUrlsKey] ?? "http://localhost:8080");
@@ -42,6 +43,7 @@ internal static class Ports
 
     /// <summary>Configures the address of a worker, which has health and metrics alone: that of <c>MANAGEMENT_URLS</c>, or else of
     /// <c>ASPNETCORE_URLS</c>.</summary>
+    /// <param name="builder">Its configuration has the addresses.</param>
     public static void ListenForPlatform(this WebApplicationBuilder builder)
     {
         string urls =
@@ -60,6 +62,7 @@ internal static class Ports
     }
 
     /// <summary>Several addresses, separated by semicolons.</summary>
+    /// <param name="urls">The value of a setting; empty for none.</param>
     public static string[] Split(string urls) => urls.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
     // A host by name or a star means every address of the machine, as in ASPNETCORE_URLS. TLS agrees on the protocol

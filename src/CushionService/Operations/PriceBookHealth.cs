@@ -7,6 +7,7 @@ namespace CushionService.Operations;
 
 /// <summary>Says which price books are not what lies in their folder: those of which an older version is in use, and those
 /// that were never readable.</summary>
+/// <param name="books">The price books, read again whenever their folder changes.</param>
 internal sealed class PriceBookHealth(PriceBookStore books) : IHealthCheck
 {
     /// <summary>Degraded while any file is refused: quotes go on by the prices before.</summary>

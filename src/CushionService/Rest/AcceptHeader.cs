@@ -6,6 +6,7 @@ namespace CushionService.Rest;
 /// <summary>Chooses among the media types of an answer by what a caller accepts (RFC 9110, section 12.5.1).</summary>
 internal static class AcceptHeader
 {
+    // Media types are compared without regard to case (RFC 9110, section 8.3.1).
     private const StringComparison IgnoreCase = StringComparison.OrdinalIgnoreCase;
 
     /// <summary>The offered type that the caller prefers. Of equals, the first on offer.</summary>
@@ -24,6 +25,7 @@ internal static class AcceptHeader
         double quality = 0;
         if (MediaTypeHeaderValue.TryParseList(accept, out IList<MediaTypeHeaderValue>? ranges))
         {
+            // Only a higher quality wins, so that of equals the form that we offer first is answered with.
             for (int i = 0; i < offered.Length; i++)
             {
                 double q = QualityOf(offered[i], ranges);

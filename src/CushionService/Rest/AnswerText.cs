@@ -18,6 +18,7 @@ internal static class AnswerText
     /// <param name="type">How all of it is written.</param>
     /// <param name="mediaType">The media type.</param>
     /// <param name="fields">The fields that are asked for; null for all.</param>
+    /// <typeparam name="TAnswer">The record that answers.</typeparam>
     public static async Task WriteAsync<TAnswer>(
         HttpContext http,
         TAnswer answer,

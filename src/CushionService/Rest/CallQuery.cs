@@ -19,6 +19,8 @@ internal static class CallQuery
     private const int MostViolations = 20;
 
     /// <summary>What is wrong with the language that a query names.</summary>
+    /// <param name="query">The query.</param>
+    /// <returns>Nothing where it names none: the header then decides.</returns>
     public static IEnumerable<Violation> LanguageIn(IQueryCollection query)
     {
         const string Pointer = "/" + LanguageParameterAttribute.Name;

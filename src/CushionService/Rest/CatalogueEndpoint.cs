@@ -33,6 +33,7 @@ internal static class CatalogueEndpoint
     ];
 
     /// <summary>Answers a request; with 406 when the caller does not take JSON.</summary>
+    /// <param name="http">The call.</param>
     public static Task HandleAsync(HttpContext http)
     {
         if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
@@ -47,6 +48,7 @@ internal static class CatalogueEndpoint
             : (fields is null ? Whole[(int)language].Value : Slim(language, fields)).WriteAsync(http, CacheScope.Of(http, Caching));
     }
 
+    // Made for each call: there are more choices of fields than anyone would keep.
     private static FixedAnswer Slim(Language language, FieldTree fields)
     {
         using MemoryStream bytes = new();

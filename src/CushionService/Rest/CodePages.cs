@@ -22,6 +22,7 @@ internal static class CodePages
     private const string Caching = "public, max-age=3600";
 
     /// <summary>Serves a page for each code, and one that lists them all.</summary>
+    /// <param name="app">The service. Nothing is written before it is first asked for.</param>
     public static void MapCodes(this WebApplication app)
     {
         app.Map(
@@ -86,6 +87,7 @@ internal static class CodePages
 
     private static string List(MessageWriter words)
     {
+        // Relative addresses, so that a service behind a path of its own needs no setting here.
         IEnumerable<string> rows = CodeRegister.All.Select(code =>
             $"<dt><a href=\"problems/{code.Name}\">{code.Name}</a></dt>\n<dd>{Text(code.Meaning, words)}</dd>\n"
         );

@@ -64,6 +64,8 @@ internal static class OrderBody
 
     /// <summary>Reads on in a body.</summary>
     /// <exception cref="BadHttpRequestException">The body does not decompress, or has a chunk of no size: the caller's error.</exception>
+    /// <param name="reader">The body; what was looked at and not consumed comes again.</param>
+    /// <param name="cancellation">The caller's.</param>
     public static async ValueTask<ReadResult> ReadOnAsync(PipeReader reader, CancellationToken cancellation)
     {
         try

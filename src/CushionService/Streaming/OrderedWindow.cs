@@ -22,6 +22,11 @@ internal static class OrderedWindow
     /// <param name="cancellation">Ends the stream.</param>
     /// <param name="workers">Entries worked on at the same time; twice as many are read and not yet answered.</param>
     /// <exception cref="OperationCanceledException">The stream was cancelled.</exception>
+    /// <typeparam name="TEntry">What is read.</typeparam>
+    /// <typeparam name="TAnswer">What is written, one for each entry and in the order of the entries.</typeparam>
+    /// <remarks>Two counts bound it: the window, how many entries are read and not yet written, and the workers, how many
+    /// of those are worked on. The first keeps memory in bounds when the reader of the answers is slow, the second the
+    /// processors.</remarks>
     public static async Task AnswerAsync<TEntry, TAnswer>(
         IAsyncEnumerable<TEntry> entries,
         Func<TEntry, CancellationToken, Task<TAnswer>> answer,
@@ -71,6 +76,7 @@ internal static class OrderedWindow
                 while (await source.MoveNextAsync())
                 {
                     TEntry entry = source.Current;
+                    // Unbounded, so it never refuses: the window has made sure of the bound before.
                     underway.Writer.TryWrite(Task.Run(() => WorkAsync(entry, token), CancellationToken.None));
                     await window.WaitAsync(token);
                 }

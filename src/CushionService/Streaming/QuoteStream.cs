@@ -11,6 +11,8 @@ namespace CushionService.Streaming;
 
 /// <summary>Quotes any number of orders, one after another, for the streams of REST and gRPC. An order that cannot be
 /// quoted is refused in its place and does not end the stream.</summary>
+/// <param name="orders">Answers each order in its turn.</param>
+/// <param name="log">Gets what failed by a fault of ours; the caller gets only that it failed, and the trace to quote.</param>
 internal sealed class QuoteStream(OrderDispatcher orders, ILogger<QuoteStream> log)
 {
     /// <summary>Quotes every order, in order, until the caller sends no more.</summary>
@@ -59,6 +61,7 @@ internal sealed class QuoteStream(OrderDispatcher orders, ILogger<QuoteStream> l
             );
             return new NumberedQuote(order.Number, outcome) { Fields = order.Fields };
         }
+        // One order's fault must not cost the answers to those after it.
         catch (Exception exception) when (!cancellation.IsCancellationRequested)
         {
             log.OrderFailed(exception, order.Number, traceId);

@@ -23,6 +23,8 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
     public IReadOnlyList<ViolationAnswer> Warnings => ViolationWording.Of(warnings, language, unit);
 
     /// <summary>The warnings, with what the layouts show.</summary>
+    /// <param name="yardages">The yardages of all fabrics: only a layout shows that a motif is unknown, say, or brought
+    /// fabric too short.</param>
     public IReadOnlyList<ViolationAnswer> WarningsWith(ImmutableArray<Yardage> yardages) =>
         ViolationWording.Of(Unwise(yardages), language, unit);
 
@@ -76,9 +78,12 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
             ),
         };
 
+    /// <summary>Each cushion as it will be when finished, in the order's order.</summary>
     public IReadOnlyList<CushionAnswer> Cushions(Drafting drafting) =>
         [.. FinishedCushion.Of(drafting).Select(cushion => CushionWording.Of(cushion, unit))];
 
+    /// <summary>Every piece to cut, with its marks. A piece whose print is matched lies one way only, whatever its own
+    /// rotations.</summary>
     public IReadOnlyList<PieceAnswer> Pieces(Drafting drafting) =>
         [
             .. drafting.Pieces.Select(piece => new PieceAnswer
@@ -139,6 +144,8 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
             ),
         ];
 
+    /// <summary>One layout a fabric, its lengths in the order's unit, measured from the fabric's cut end and its left
+    /// selvedge.</summary>
     public IReadOnlyList<LayoutAnswer> Layouts(ImmutableArray<Yardage> yardages) =>
         [
             .. yardages
@@ -154,6 +161,8 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
                     Proof = LayoutProof.Of(layout)?.Kind ?? Nesting.ProofKind.None,
                     ProofFigures = LayoutProof.Of(layout) is { } proof ? Figures(proof) : null,
                     ProofBecause = LayoutProof.Of(layout) is { } proven ? _writer.Text(proven.Because) : "",
+                    // Four digits: a hundredth of a percent, and the same bytes wherever the last bit of a double
+                    // differs.
                     Used = Math.Round(layout.Used, 4),
                     Motif = layout.MotifX is { } x ? Motif(layout, x, layout.Fabric.LaidRepeat!) : null,
                     Placements = [.. layout.Placements.Select(Placement)],
@@ -171,6 +180,7 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
             Drop = repeat.Drop,
         };
 
+    /// <summary>Where one copy of a piece lies; width and length are those of the piece as it is turned.</summary>
     public PlacementAnswer Placement(LaidPiece laid) =>
         new()
         {
@@ -183,6 +193,7 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
             Length = Number(laid.Length),
         };
 
+    /// <summary>How much to buy of each fabric, with the remnants that are worth keeping.</summary>
     public IReadOnlyList<YardageLine> Yardage(ImmutableArray<Yardage> yardages) =>
         [
             .. yardages.Select(yardage => new YardageLine
@@ -196,6 +207,7 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
                 Remnants =
                 [
                     .. Remnants
+                        // Remnants are said in whole inches, or in steps of 25 mm.
                         .Of(yardage, unit == LengthUnit.Inch ? Length.FromInches(1) : Length.FromMillimetres(25))
                         .Select(left => new RemnantAnswer(Number(left.Width), Number(left.Length), Number(left.X), Number(left.Y))),
                 ],
@@ -204,6 +216,7 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
             }),
         ];
 
+    // Warnings of the order first, then what the layouts of its fabrics show, in the order of the fabrics.
     private ImmutableArray<Violation> Unwise(ImmutableArray<Yardage> yardages) =>
         [
             .. warnings,
@@ -223,5 +236,6 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
             Area = proof.Area is { } area ? Math.Round(area.In(unit), 4) : null,
         };
 
+    // A decimal of a length in its unit is exact; as a double it prints the same digits.
     private double Number(Length length) => (double)length.In(unit);
 }

@@ -14,6 +14,8 @@ internal static class ArgumentWording
     /// <param name="message">The message.</param>
     /// <param name="unit">The order's unit of length; with inches go cubic feet, pounds and pounds of force, else litres, kilograms and
     /// newtons.</param>
+    /// <returns>Text for names, words and money; numbers for measures, in the units above; objects for messages within
+    /// the message.</returns>
     public static JsonObject Of(Message message, LengthUnit unit)
     {
         JsonObject values = [];
@@ -76,5 +78,6 @@ internal static class ArgumentWording
         };
     }
 
+    // Rounded before it is a double, so that no answer shows 0.30000000000000004.
     private static double Number(decimal number) => (double)decimal.Round(number, Digits);
 }

@@ -22,6 +22,8 @@ internal static class CatalogueWording
     ];
 
     /// <summary>The catalogue in a language. It is made once.</summary>
+    /// <remarks>It depends on nothing but the engine's version and the language, so it is made when it is first asked for
+    /// and kept.</remarks>
     public static CatalogueAnswer In(Language language) => Catalogues[(int)language].Value;
 
     private static CatalogueAnswer Of(Language language)
@@ -83,11 +85,13 @@ internal static class CatalogueWording
             ],
         };
 
+    // In the order of the contract's records, each group before its own fields; "*" is any entry of a list.
     private static IEnumerable<FieldAnswer> FieldsOf(Type record, string at, MessageWriter writer)
     {
         foreach (PropertyInfo property in record.GetProperties())
         {
             Type type = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
+            // A text is a sequence of characters to .NET, but one value to a caller.
             Type? entry = type != typeof(string) && typeof(IEnumerable).IsAssignableFrom(type) ? type.GetGenericArguments()[0] : null;
             string pointer = $"{at}/{FieldNames.Json(property.Name)}";
             FieldType kind = TypeOf(type, entry);
@@ -139,6 +143,7 @@ internal static class CatalogueWording
         };
     }
 
+    // The kind of a field as a form would show it: lengths are texts or numbers with a unit, hence a kind of their own.
     private static FieldType TypeOf(Type type, Type? entry) =>
         entry is not null ? FieldType.List
         : type == typeof(Measure) ? FieldType.Length

@@ -31,6 +31,7 @@ internal static class ChangeWording
         );
     }
 
+    // What is cut from several lengths of a fabric is said as one length of it.
     private static IEnumerable<Message> Lengths(Alternative alternative) =>
         alternative
             .Quotes.SelectMany(quote => quote.Yardages)
@@ -42,6 +43,7 @@ internal static class ChangeWording
                 )
             );
 
+    // The difference in cost is said only where both are priced whole: with something unpriced it would mislead.
     private static Message Instead(Alternative asGiven, Alternative tried)
     {
         Money? more = null;
@@ -60,13 +62,19 @@ internal static class ChangeWording
         );
     }
 
+    // By reflection over the contract's record, so that a field that is added later is compared without a line here.
     private static IEnumerable<Message> Differences(object? given, object? option, Message? outer)
     {
         foreach (PropertyInfo property in (given ?? option)!.GetType().GetProperties())
         {
             (object? before, object? after) = (ValueOf(property, given), ValueOf(property, option));
             if (
-                property.Name is "Id" or "Item" or "Label" or "OnHand"
+                // These name the fabric or say where it is; they do not change what is cut from it.
+                property.Name
+                    is "Id"
+                        or "Item"
+                        or "Label"
+                        or "OnHand"
                 || Equals(before, after)
                 || Text(before) == Text(after)
                 || IsSameLength(before, after)

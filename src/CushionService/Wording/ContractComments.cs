@@ -11,6 +11,7 @@ internal sealed class ContractComments
         .Descendants("member")
         .ToDictionary(member => (string)member.Attribute("name")!, member => Plain(member.Element("summary")));
 
+    /// <summary>The summary of a property as plain text, in one line; empty where it has none.</summary>
     public string Of(PropertyInfo property) => _summaries.GetValueOrDefault($"P:{property.DeclaringType!.FullName}.{property.Name}", "");
 
     private static string Plain(XElement? summary) =>
@@ -22,7 +23,9 @@ internal sealed class ContractComments
                         summary
                             .Nodes()
                             .Select(node =>
-                                node is XElement { IsEmpty: true } reference ? ((string?)reference.Attribute("cref") ?? "").Split('.')[^1]
+                                // An empty element is a reference: its last name is what a reader of the text knows.
+                                node is XElement { IsEmpty: true } reference
+                                    ? ((string?)reference.Attribute("cref") ?? "").Split('.')[^1]
                                 : node is XElement element ? element.Value
                                 : node.ToString()
                             )

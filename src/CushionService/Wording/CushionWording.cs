@@ -11,6 +11,9 @@ namespace CushionService.Wording;
 /// <summary>Puts a finished cushion into the contract's record, with lengths as numbers in the order's unit.</summary>
 internal static class CushionWording
 {
+    /// <summary>The record of a finished cushion.</summary>
+    /// <param name="finished">Sizes on the seam line, as the cushion will be.</param>
+    /// <param name="unit">The order's unit.</param>
     public static CushionAnswer Of(FinishedCushion finished, LengthUnit unit) =>
         new()
         {
@@ -69,6 +72,7 @@ internal static class CushionWording
                 Depth = (double)(layer.Depth + layer.Fill.Oversize).In(unit),
                 Thickness = (double)layer.Thickness.In(unit),
             },
+            // A crown is the one layer with an outline of its own: all others keep the cushion's.
             Crown = !ReferenceEquals(layer.Outline, cushion.Outline),
         };
 }

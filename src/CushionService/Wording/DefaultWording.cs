@@ -17,6 +17,7 @@ internal static partial class DefaultWording
     private static Message? MessageOf(string rule) =>
         rule switch
         {
+            // The rules that the contract's attributes name, word for word. One that is missing here is shown in English.
             "one step" => DefaultTexts.OneStep,
             "the cushion's width" => DefaultTexts.WidthOfCushion,
             "the stitch's, or 2.5" => DefaultTexts.Stitch,

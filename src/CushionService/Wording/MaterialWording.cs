@@ -8,6 +8,10 @@ namespace CushionService.Wording;
 /// <summary>Puts what is bought into the contract's record, with lengths as numbers in the order's unit.</summary>
 internal static class MaterialWording
 {
+    /// <summary>The record of a material.</summary>
+    /// <param name="material">What is bought.</param>
+    /// <param name="unit">The order's unit: with inches, weights are pounds; else kilograms, to the gram.</param>
+    /// <param name="writer">Writes how the quantity comes about.</param>
     public static MaterialAnswer Of(Material material, LengthUnit unit, MessageWriter writer) =>
         new()
         {
@@ -31,6 +35,7 @@ internal static class MaterialWording
 
     private static FoamCutAnswer Cut(FoamCut cut, LengthUnit unit)
     {
+        // The engine's areas are in square millimetres, those of the answer in the square of the order's unit.
         decimal side = Length.From(1, unit).In(LengthUnit.Millimetre);
         return new FoamCutAnswer
         {

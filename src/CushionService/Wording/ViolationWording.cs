@@ -12,6 +12,8 @@ namespace CushionService.Wording;
 internal static class ViolationWording
 {
     /// <summary>The violations of a refusal, in its order's unit and its reader's language.</summary>
+    /// <param name="refusal">Why an order has no answer.</param>
+    /// <param name="language">The reader's language.</param>
     public static ImmutableArray<ViolationAnswer> Of(Refusal refusal, Language language) => Of(refusal.Violations, language, refusal.Unit);
 
     /// <summary>Violations or warnings, in their order.</summary>

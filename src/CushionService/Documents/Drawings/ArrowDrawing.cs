@@ -8,6 +8,9 @@ internal static class ArrowDrawing
 {
     private const double Size = 6;
 
+    /// <summary>The sign, 6 mm square.</summary>
+    /// <param name="rotation">The turns that the piece may be laid in.</param>
+    /// <returns>A well-formed SVG element.</returns>
     public static string Draw(Rotations rotation)
     {
         var canvas = Canvas.Sign(new Spot(Size, Size));

@@ -8,9 +8,13 @@ namespace CushionService.Documents.Drawings;
 internal readonly record struct Band(double From, double To)
 {
     /// <summary>The whole layout as one band.</summary>
+    /// <param name="layout">The layout.</param>
     public static Band Whole(LayoutAnswer layout) => new(0, layout.Length);
 
     /// <summary>Cuts a layout into bands of at most <paramref name="longest"/>, where the fewest pieces are cut through.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="longest">Along the fabric, in the answer's units, above 0.</param>
+    /// <returns>In order; each band but the last is more than half as long as the longest.</returns>
     public static IReadOnlyList<Band> Of(LayoutAnswer layout, double longest)
     {
         List<Band> bands = [];
@@ -27,8 +31,10 @@ internal readonly record struct Band(double From, double To)
     }
 
     /// <summary>Whether any of a placement shows in the band.</summary>
+    /// <param name="placement">One that only touches the band's edge does not show in it.</param>
     public bool Shows(PlacementAnswer placement) => placement.Y < To && placement.Y + placement.Length > From;
 
+    // A cut at the far end of a piece goes through fewest others; of equals the later, so that there are few bands.
     private static double BestCut(LayoutAnswer layout, double low, double high)
     {
         (double best, int fewest) = (high, Crossings(layout, high));

@@ -19,6 +19,7 @@ internal sealed class Canvas
     /// <param name="title">What it shows, in a few words.</param>
     /// <param name="description">What it shows, for those who do not see it.</param>
     /// <param name="data">Attributes of the root for programs.</param>
+    /// <summary>Starts a drawing with a title and a description, which screen readers read instead of it.</summary>
     public Canvas(
         Spot size,
         double millimetre,
@@ -37,6 +38,7 @@ internal sealed class Canvas
     }
 
     /// <summary>A small sign beside words that say the same: without an id, hidden from screen readers.</summary>
+    /// <param name="size">Width and height, in millimetres.</param>
     public static Canvas Sign(Spot size) => new(size, 1, [("aria-hidden", "true")]);
 
     private Canvas(Spot size, double millimetre, ReadOnlySpan<(string Name, string Value)> attributes)
@@ -65,24 +67,33 @@ internal sealed class Canvas
     public static string Number(double value) => value.ToString("0.####", CultureInfo.InvariantCulture);
 
     /// <summary>A number exactly as the JSON answer writes it.</summary>
+    /// <remarks>The shortest text that reads back as the same number, so that programs may compare a drawing with the
+    /// answer.</remarks>
     public static string Exact(double value) => value.ToString("R", CultureInfo.InvariantCulture);
 
+    /// <summary>An attribute with a number for the eye.</summary>
     public static (string, string) Attribute(string name, double value) => (name, Number(value));
 
+    /// <summary>Starts an element; what is written next is inside it until <see cref="Close"/>.</summary>
+    /// <param name="name">Of SVG.</param>
+    /// <param name="attributes">Values are escaped, and signs that XML does not allow are left out.</param>
     public void Open(string name, params ReadOnlySpan<(string Name, string Value)> attributes)
     {
         _xml.WriteStartElement(name, Namespace);
         Write(attributes);
     }
 
+    /// <summary>Ends the element that was started last.</summary>
     public void Close() => _xml.WriteEndElement();
 
+    /// <summary>An element without content.</summary>
     public void Element(string name, params ReadOnlySpan<(string Name, string Value)> attributes)
     {
         Open(name, attributes);
         Close();
     }
 
+    /// <summary>An element with text, which is escaped.</summary>
     public void Element(string name, string content, params ReadOnlySpan<(string Name, string Value)> attributes)
     {
         Open(name, attributes);
@@ -91,6 +102,9 @@ internal sealed class Canvas
     }
 
     /// <summary>Starts a group that is stroked one way, nothing filled.</summary>
+    /// <param name="stroke">Its widths are in millimetres of the nominal print, whatever the scale of the
+    /// drawing.</param>
+    /// <param name="fill">What fills the shapes in it.</param>
     public void OpenStroked(Stroke stroke, string fill = "none")
     {
         Open("g", ("fill", fill), ("stroke", stroke.Colour), Attribute("stroke-width", stroke.Width * Mm));
@@ -100,9 +114,11 @@ internal sealed class Canvas
         }
     }
 
+    /// <summary>A straight line in the stroke of the group that it is in.</summary>
     public void Line(Spot from, Spot to) =>
         Element("line", Attribute("x1", from.X), Attribute("y1", from.Y), Attribute("x2", to.X), Attribute("y2", to.Y));
 
+    /// <summary>A rectangle, upright.</summary>
     public void Rectangle(Box box, params ReadOnlySpan<(string Name, string Value)> attributes)
     {
         Open("rect", Attribute("x", box.X), Attribute("y", box.Y), Attribute("width", box.Width), Attribute("height", box.Height));
@@ -110,6 +126,7 @@ internal sealed class Canvas
         Close();
     }
 
+    /// <summary>A closed outline, its corners as exactly as the answer has them.</summary>
     public void Polygon(ReadOnlySpan<Spot> corners, params ReadOnlySpan<(string Name, string Value)> attributes)
     {
         Open("polygon", ("points", Points(corners)));
@@ -147,6 +164,7 @@ internal sealed class Canvas
     /// <param name="width">How wide it is shown, in user units.</param>
     public void Draw(string drawing, Spot at, double width)
     {
+        // A matrix and not a nested svg element with a size, which some printing programs place wrongly.
         string scale = Exact(width / ViewBox.Of(drawing).X);
         Open("g", ("transform", $"matrix({scale} 0 0 {scale} {Number(at.X)} {Number(at.Y)})"));
         _xml.WriteRaw(drawing);

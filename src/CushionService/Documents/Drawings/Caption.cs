@@ -10,6 +10,8 @@ namespace CushionService.Documents.Drawings;
 /// <param name="ArrowAt">Middle of the sign.</param>
 internal sealed record Caption(Label? Label, Spot LabelAt, double Arrow, Spot ArrowAt)
 {
+    // In millimetres of the nominal print: round the caption, across the sign's strip, and the longest and shortest sign
+    // that is drawn.
     private const double Margin = 0.25;
     private const double Strip = 3;
     private const double LongestArrow = 11;
@@ -42,6 +44,7 @@ internal sealed record Caption(Label? Label, Spot LabelAt, double Arrow, Spot Ar
                 Height = inner.Height - strip,
             };
         Label? beside = arrow >= ShortestArrow && arrow <= along ? Fit(rest) : null;
+        // Words come before the sign: without room for both, the whole room is the label's.
         if (beside is null)
         {
             return new Caption(Fit(inner), inner.Centre, 0, inner.Centre);
@@ -61,9 +64,13 @@ internal sealed record Caption(Label? Label, Spot LabelAt, double Arrow, Spot Ar
     }
 
     /// <summary>The same caption elsewhere.</summary>
+    /// <param name="by">In user units.</param>
     public Caption Moved(Spot by) => this with { LabelAt = LabelAt + by, ArrowAt = ArrowAt + by };
 
     /// <summary>Draws the sign and the words.</summary>
+    /// <param name="canvas">The drawing.</param>
+    /// <param name="up">The piece's own up in the drawing, one long.</param>
+    /// <param name="rotation">The turns that the piece may be laid in.</param>
     public void Draw(Canvas canvas, Spot up, Rotations rotation)
     {
         if (Arrow > 0)

@@ -7,6 +7,10 @@ internal static class DimensionLine
     private const double Bar = 1.5;
 
     /// <summary>Draws a level line from left to right, or an upright one from the bottom up.</summary>
+    /// <param name="canvas">The drawing.</param>
+    /// <param name="from">Its left or its lower end, in user units.</param>
+    /// <param name="to">Its right or its upper end.</param>
+    /// <param name="figure">The size in words.</param>
     public static void Draw(Canvas canvas, Spot from, Spot to, string figure)
     {
         double mm = canvas.Mm;
@@ -39,6 +43,8 @@ internal static class DimensionLine
         else if (upright)
         {
             Spot at = middle + new Spot(-1.2 * mm, drop);
+            // Beside the left edge of the page there may be less room than the figure needs: then it is set smaller,
+            // never cut off.
             canvas.Text(at, figure, Math.Min(Type * mm, at.X / TextWidth.Of(figure)), "end");
         }
         else

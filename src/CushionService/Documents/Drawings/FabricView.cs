@@ -21,15 +21,24 @@ internal sealed record FabricView(double Width, double From, double To, bool Tur
             ? $"matrix(0 1 1 0 {Canvas.Exact(Corner.X - From)} {Canvas.Exact(Corner.Y)})"
             : $"matrix(1 0 0 -1 {Canvas.Exact(Corner.X)} {Canvas.Exact(Corner.Y + To)})";
 
+    /// <summary>A point of the fabric in the drawing.</summary>
+    /// <param name="x">Across the fabric, in the answer's units.</param>
+    /// <param name="y">Along the fabric.</param>
     public Spot At(double x, double y) => Turned ? new Spot(Corner.X + y - From, Corner.Y + x) : new Spot(Corner.X + x, Corner.Y + To - y);
 
     /// <summary>A rectangle of the fabric in the drawing.</summary>
+    /// <param name="x">Its least coordinate across the fabric.</param>
+    /// <param name="y">Its least coordinate along the fabric.</param>
+    /// <param name="width">Across.</param>
+    /// <param name="length">Along.</param>
     public Box At(double x, double y, double width, double length) =>
         Turned
             ? new Box(Corner.X + y - From, Corner.Y + x, length, width)
             : new Box(Corner.X + x, Corner.Y + To - y - length, width, length);
 
     /// <summary>The visible part of a rectangle of the drawing.</summary>
+    /// <param name="box">In user units.</param>
+    /// <returns>Without extent where nothing of it is seen.</returns>
     public Box Visible(Box box)
     {
         double left = Math.Max(box.X, Frame.X);

@@ -4,6 +4,10 @@ namespace CushionService.Documents.Drawings;
 internal static class FreeRoom
 {
     /// <summary>The largest of the rooms found by shrinking away from each thing in turn, to the side that leaves the most.</summary>
+    /// <param name="room">The room.</param>
+    /// <param name="taken">What is drawn already.</param>
+    /// <returns>Not always the largest there is, which would need a search; without extent where nothing is
+    /// left.</returns>
     public static Box Within(Box room, IEnumerable<Box> taken)
     {
         foreach (Box thing in taken)

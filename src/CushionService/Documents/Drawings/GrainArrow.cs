@@ -13,6 +13,7 @@ internal static class GrainArrow
     private const double HeadShare = 0.24;
 
     /// <summary>What the sign says, in a word or two.</summary>
+    /// <param name="rotation">The turns that the piece may be laid in.</param>
     public static Message Meaning(Rotations rotation) => DrawingTexts.Rotation(rotation);
 
     /// <summary>Draws the sign about its centre.</summary>

@@ -8,8 +8,11 @@ internal static class Hatch
     private const double SelvedgePitch = 1;
 
     /// <summary>Hatches waste: lines rising to the right.</summary>
+    /// <param name="canvas">The drawing.</param>
+    /// <param name="box">In user units; lines end at its sides.</param>
     public static void Waste(Canvas canvas, Box box)
     {
+        // Measured along the side of the box, the distance of lines at 45° is √2 times that across them.
         double pitch = Pitch * Math.Sqrt(2) * canvas.Mm;
         canvas.OpenStroked(Stroke.Hatch);
         for (double start = pitch / 2; start < box.Width + box.Height; start += pitch)
@@ -23,6 +26,8 @@ internal static class Hatch
     }
 
     /// <summary>Hatches a selvedge: short lines across its narrow way.</summary>
+    /// <param name="canvas">The drawing.</param>
+    /// <param name="box">In user units.</param>
     public static void Selvedge(Canvas canvas, Box box)
     {
         double pitch = SelvedgePitch * canvas.Mm;

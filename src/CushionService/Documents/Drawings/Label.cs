@@ -10,6 +10,8 @@ internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwa
     /// <summary>Line pitch, in ems.</summary>
     public const double Pitch = 1.25;
 
+    // Heights of type in millimetres: of several lines and of one, and the least that is still read, a number alone being
+    // read smaller.
     private const double Largest = 3.4;
     private const double LargestLine = 2.8;
     private const double Smallest = 2.1;
@@ -55,6 +57,8 @@ internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwa
         );
 
     /// <summary>Width and height of the block, in millimetres, as it reads.</summary>
+    /// <param name="lines">What is written.</param>
+    /// <param name="size">Height of the type, in millimetres.</param>
     public static (double Width, double Height) Extent(IReadOnlyList<string> lines, double size)
     {
         double widest = 0;
@@ -67,6 +71,8 @@ internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwa
     }
 
     /// <summary>Writes the lines about the middle of a room.</summary>
+    /// <param name="canvas">The drawing.</param>
+    /// <param name="centre">In user units.</param>
     public void Draw(Canvas canvas, Spot centre)
     {
         double size = Size * canvas.Mm;
@@ -83,6 +89,7 @@ internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwa
     private static Label? Best(string[][] wordings, double smallest, bool named, double width, double height)
     {
         Label? best = null;
+        // Upwards only where no wording fits the right way round.
         foreach (bool upwards in (ReadOnlySpan<bool>)[false, true])
         {
             foreach (string[] lines in wordings)

@@ -7,6 +7,8 @@ internal static class LabelRoom
     private const int Cells = 20;
 
     /// <summary>The room inside the outline, within its visible part; empty when there is none.</summary>
+    /// <param name="outline">Corners in the drawing, in either sense.</param>
+    /// <param name="visible">In user units.</param>
     public static Box Within(ReadOnlySpan<Spot> outline, Box visible)
     {
         double across = visible.Width / Cells;
@@ -19,6 +21,7 @@ internal static class LabelRoom
             for (int column = 0; column < Cells; column++)
             {
                 var cell = new Box(visible.X + column * across, visible.Y + row * down, across, down);
+                // How many cells upwards from this row lie inside without a gap.
                 heights[column] = Outline.Holds(outline, cell) ? heights[column] + 1 : 0;
             }
 

@@ -5,6 +5,10 @@ namespace CushionService.Documents.Drawings;
 /// <summary>What the signs of a layout mean, and which pieces are in it by number alone.</summary>
 internal static class LayoutLegend
 {
+    /// <summary>The legend of a drawing: only signs that are in it, and the pieces whose name did not fit.</summary>
+    /// <param name="scene">What is drawn.</param>
+    /// <param name="placed">The placements as they are drawn.</param>
+    /// <param name="continues">Whether the drawing is a part of the layout, whose torn edge is explained.</param>
     public static Legend For(LayoutScene scene, IReadOnlyList<PlacedPiece> placed, bool continues)
     {
         var units = new OrderUnits(scene.Units, scene.Language);

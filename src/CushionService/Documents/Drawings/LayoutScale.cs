@@ -10,6 +10,8 @@ internal sealed record LayoutScale(bool Turned, double Mm)
     /// <summary>Width of a drawing, in millimetres: what A4 and Letter both hold between margins of 12 mm.</summary>
     public const double PageWidth = 186;
 
+    // In millimetres of the nominal print: the width of upright fabric and how long it may be, the length of a turned
+    // band, and the width of turned fabric from the least to the most.
     private const double UprightFabric = 156;
     private const double TallestUpright = 175;
     private const double TurnedRun = 170;
@@ -17,6 +19,7 @@ internal sealed record LayoutScale(bool Turned, double Mm)
     private const double WidestTurned = 105;
 
     /// <summary>The scale of a layout: upright where it is about as long as it is wide, else turned.</summary>
+    /// <param name="layout">A layout with a length above 0.</param>
     public static LayoutScale For(LayoutAnswer layout)
     {
         if (layout.Length * UprightFabric <= TallestUpright * layout.Width)
@@ -29,5 +32,6 @@ internal sealed record LayoutScale(bool Turned, double Mm)
     }
 
     /// <summary>The bands in which a layout is printed page by page.</summary>
+    /// <param name="layout">The layout that the scale was made for.</param>
     public IReadOnlyList<Band> Bands(LayoutAnswer layout) => Turned ? Band.Of(layout, TurnedRun * Mm * (1 + 1e-9)) : [Band.Whole(layout)];
 }

@@ -6,6 +6,8 @@ namespace CushionService.Documents.Drawings;
 /// <summary>What a drawing of a layout says in words.</summary>
 internal static class LayoutWords
 {
+    /// <summary>The fabric, how long it lies, and how much of it is bought where that is known.</summary>
+    /// <param name="scene">What is drawn.</param>
     public static Message Title(LayoutScene scene)
     {
         var units = new OrderUnits(scene.Units, scene.Language);
@@ -16,6 +18,10 @@ internal static class LayoutWords
         );
     }
 
+    /// <summary>The usable width and the share that the pieces cover; of a part, also from where to where it
+    /// goes.</summary>
+    /// <param name="scene">What is drawn.</param>
+    /// <param name="band">The part that is drawn.</param>
     public static Message Facts(LayoutScene scene, Band band)
     {
         var units = new OrderUnits(scene.Units, scene.Language);
@@ -29,6 +35,8 @@ internal static class LayoutWords
     }
 
     /// <summary>The drawing for those who do not see it: sizes, and how many of which piece.</summary>
+    /// <param name="scene">What is drawn.</param>
+    /// <param name="placed">The placements that show in it.</param>
     public static Message Description(LayoutScene scene, IReadOnlyList<PlacedPiece> placed) =>
         DrawingTexts.Shown(
             Title(scene),

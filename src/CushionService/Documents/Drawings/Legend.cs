@@ -3,6 +3,7 @@ namespace CushionService.Documents.Drawings;
 /// <summary>Explains the signs of a drawing and the numbers that stand for names, in rows under it.</summary>
 internal sealed class Legend
 {
+    // In millimetres of the nominal print.
     private const double Type = 2.4;
     private const double RowHeight = 5.4;
     private const double Gap = 5;
@@ -12,6 +13,7 @@ internal sealed class Legend
 
     /// <param name="items">In reading order.</param>
     /// <param name="width">Room across, in millimetres.</param>
+    /// <summary>Puts the entries into rows, each as many as the width holds.</summary>
     public Legend(IEnumerable<LegendItem> items, double width)
     {
         double x = 0;

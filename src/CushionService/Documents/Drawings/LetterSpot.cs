@@ -5,6 +5,11 @@ internal static class LetterSpot
 {
     /// <summary>The nearest free box: inward first, then around in eighths of a turn, then farther out.</summary>
     /// <returns>Null when everything near is taken.</returns>
+    /// <param name="at">The mark, in user units.</param>
+    /// <param name="inward">Away from the nearest edge of the piece, one long.</param>
+    /// <param name="size">Of the letter.</param>
+    /// <param name="page">Where letters may be.</param>
+    /// <param name="taken">What is drawn already.</param>
     public static Box? Near(Spot at, Spot inward, Spot size, Box page, IReadOnlyList<Box> taken)
     {
         for (double ring = 1.4; ring < 4; ring += 0.6)

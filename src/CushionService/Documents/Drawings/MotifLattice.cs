@@ -14,6 +14,8 @@ internal sealed record MotifLattice(double? Length, double? Width, DropKind Drop
 
     /// <summary>Draws its rows as lines across each column, and its columns as lines along the fabric; nothing where the lines would
     /// run together in print.</summary>
+    /// <param name="canvas">The drawing.</param>
+    /// <param name="view">Where the fabric is in it.</param>
     public void Draw(Canvas canvas, FabricView view)
     {
         if (Math.Min(Length ?? double.MaxValue, Width ?? double.MaxValue) < FinestPitch * canvas.Mm)
@@ -31,6 +33,8 @@ internal sealed record MotifLattice(double? Length, double? Width, DropKind Drop
             int last = (int)Math.Ceiling((view.Width - X) / width);
             for (int column = -(int)Math.Ceiling(X / width); column <= last; column++)
             {
+                // A column reaches half a repeat to either side of its motif; with a half drop every other one starts
+                // half a repeat higher.
                 double left = Math.Max(0, X + (column - 0.5) * width);
                 double right = Math.Min(view.Width, X + (column + 0.5) * width);
                 if (left < right)

@@ -4,6 +4,8 @@ namespace CushionService.Documents.Drawings;
 internal static class NearestEdge
 {
     /// <summary>The direction across the nearest edge, towards the inside, one long.</summary>
+    /// <param name="outline">Corners in either sense; no two neighbours are equal.</param>
+    /// <param name="at">In the same coordinates.</param>
     public static Spot Inward(ReadOnlySpan<Spot> outline, Spot at)
     {
         (Spot best, double nearest) = (new Spot(0, 1), double.PositiveInfinity);

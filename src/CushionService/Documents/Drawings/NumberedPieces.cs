@@ -8,6 +8,7 @@ internal sealed class NumberedPieces
 {
     private readonly Dictionary<string, (string Number, PieceAnswer Piece)> _byId = new(StringComparer.Ordinal);
 
+    /// <summary>Numbers pieces in the answer's order, which every document of it shares.</summary>
     public NumberedPieces(IReadOnlyList<PieceAnswer> pieces)
     {
         for (int i = 0; i < pieces.Count; i++)
@@ -16,6 +17,8 @@ internal sealed class NumberedPieces
         }
     }
 
+    /// <summary>A piece and its number.</summary>
+    /// <param name="id">The piece's id.</param>
     /// <exception cref="InvalidOperationException">The answer places or handles a piece that it does not list.</exception>
     public (string Number, PieceAnswer Piece) this[string id] =>
         _byId.TryGetValue(id, out var found)

@@ -6,6 +6,9 @@ namespace CushionService.Documents.Drawings;
 internal static class Outline
 {
     /// <summary>A piece's corners on the fabric, turned counter-clockwise and moved as its placement says.</summary>
+    /// <param name="piece">A piece with corners.</param>
+    /// <param name="placement">Where it lies; its rotation is 0, 90, 180 or 270 degrees.</param>
+    /// <remarks>After the turn the piece is moved back so that its extent starts at (0, 0) again.</remarks>
     public static Spot[] Placed(PieceAnswer piece, PlacementAnswer placement)
     {
         IReadOnlyList<PointAnswer> points = piece.Points!;
@@ -27,12 +30,15 @@ internal static class Outline
     }
 
     /// <summary>A piece's corners, from its lower left; those of the rectangle when it has no points.</summary>
+    /// <param name="piece">The piece, as cut and not turned.</param>
     public static Spot[] Of(PieceAnswer piece) =>
         piece.Points is { } points
             ? [.. points.Select(point => new Spot(point.X, point.Y))]
             : [new(0, 0), new(piece.Width, 0), new(piece.Width, piece.Length), new(0, piece.Length)];
 
     /// <summary>Whether a box lies inside the outline: its centre does, and no edge enters it.</summary>
+    /// <param name="outline">Corners in either sense.</param>
+    /// <param name="box">A box with an extent.</param>
     public static bool Holds(ReadOnlySpan<Spot> outline, Box box)
     {
         Spot centre = box.Centre;
@@ -57,6 +63,9 @@ internal static class Outline
     }
 
     /// <summary>Whether a segment passes through the inside of a box (Liang and Barsky's clipping).</summary>
+    /// <param name="from">One end of the segment.</param>
+    /// <param name="to">The other end.</param>
+    /// <param name="box">A segment along one of its sides does not enter it.</param>
     public static bool Enters(Spot from, Spot to, Box box)
     {
         (double enter, double leave) = (0, 1);

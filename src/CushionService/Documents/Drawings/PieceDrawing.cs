@@ -6,6 +6,8 @@ namespace CushionService.Documents.Drawings;
 /// <summary>Draws one piece to scale: cut line, marks by letter, sizes, the sign of how it may lie.</summary>
 internal static class PieceDrawing
 {
+    // Room round the piece in millimetres of the nominal print, for the title, the figures beside it and the figure
+    // below.
     private const double Above = 13;
     private const double Beside = 31;
     private const double After = 7;
@@ -31,10 +33,13 @@ internal static class PieceDrawing
         );
 
     /// <summary>The drawing of a scene.</summary>
+    /// <param name="scene">What is shown, and its words.</param>
+    /// <returns>A well-formed SVG element.</returns>
     public static string Draw(PieceScene scene)
     {
         PieceAnswer piece = scene.Piece;
         var units = new OrderUnits(scene.Units, scene.Language);
+        // A piece that is longer than wide lies on its side: the page is wider than high.
         bool turned = piece.Length > piece.Width;
         (double across, double down) = turned ? (piece.Length, piece.Width) : (piece.Width, piece.Length);
         bool small = scene.Width < LayoutScale.PageWidth;

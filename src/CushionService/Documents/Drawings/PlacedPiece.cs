@@ -12,6 +12,7 @@ namespace CushionService.Documents.Drawings;
 internal sealed record PlacedPiece(string Number, PieceAnswer Piece, PlacementAnswer Placement, Spot[]? Corners, Spot Up, Caption Caption)
 {
     /// <summary>Draws the outline, in the coordinates of the fabric.</summary>
+    /// <param name="canvas">Within the group whose transform turns the fabric the right way up.</param>
     public void DrawOutline(Canvas canvas)
     {
         canvas.Open(
@@ -39,6 +40,7 @@ internal sealed record PlacedPiece(string Number, PieceAnswer Piece, PlacementAn
     }
 
     /// <summary>Draws what is on it.</summary>
+    /// <param name="canvas">Outside that group, so that words are not mirrored.</param>
     public void DrawCaption(Canvas canvas)
     {
         canvas.Open("g", ("data-label", Placement.Piece), ("data-copy", Canvas.Exact(Placement.Copy)));

@@ -5,6 +5,11 @@ namespace CushionService.Documents.Drawings;
 /// <summary>The placements that show in a view, with their captions. Copies that lie the same way share the work of finding room.</summary>
 internal static class PlacedPieces
 {
+    /// <summary>The placements that show in a band of a layout, in the answer's order.</summary>
+    /// <param name="scene">What is drawn.</param>
+    /// <param name="band">The part that is drawn.</param>
+    /// <param name="view">Where the fabric is in the drawing.</param>
+    /// <param name="mm">User units in a millimetre of the nominal print.</param>
     public static List<PlacedPiece> In(LayoutScene scene, Band band, FabricView view, double mm)
     {
         var units = new OrderUnits(scene.Units, scene.Language);

@@ -24,6 +24,7 @@ internal static class SaleRuler
         double pitch = units.From(step) / canvas.Mm;
         int every = Multiple(unit, ClosestTicks / pitch);
         int labelled = Multiple(unit, (view.Turned ? 15 : 5) / pitch);
+        // A figure is always at a mark.
         while (labelled % every != 0)
         {
             labelled += every;
@@ -53,6 +54,7 @@ internal static class SaleRuler
 
         void Each(Action<long, double> draw)
         {
+            // A billionth less, so that rounding does not lose a mark that lies on the start.
             double first = Math.Ceiling(view.From / units.From(step) / every - 1e-9);
             for (long n = (long)first * every; units.From(n * step) <= view.To; n += every)
             {

@@ -16,5 +16,6 @@ internal readonly record struct Spot(double X, double Y)
     public Spot Unit() => Size == 0 ? new Spot(0, 1) : 1 / Size * this;
 
     /// <summary>A quarter turn on.</summary>
+    /// <remarks>Clockwise where y runs down the page, counter-clockwise where it runs up.</remarks>
     public Spot Turned() => new(-Y, X);
 }

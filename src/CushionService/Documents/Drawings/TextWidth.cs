@@ -10,6 +10,8 @@ internal static class TextWidth
     private const double BoldGain = 1.12;
 
     /// <summary>Width of the text in ems.</summary>
+    /// <param name="text">One line.</param>
+    /// <param name="bold">Whether it is bold, which is about an eighth wider.</param>
     public static double Of(string text, bool bold = false)
     {
         double sum = 0;
@@ -23,6 +25,9 @@ internal static class TextWidth
 
     /// <summary>The text, cut short with an ellipsis where it is wider than <paramref name="ems"/>; empty when not even that
     /// fits.</summary>
+    /// <param name="text">One line.</param>
+    /// <param name="ems">The room, in heights of the type.</param>
+    /// <param name="bold">Whether it is bold.</param>
     public static string Shorten(string text, double ems, bool bold = false)
     {
         if (Of(text, bold) <= ems)
@@ -30,6 +35,8 @@ internal static class TextWidth
             return text;
         }
 
+        // Between what a reader takes for letters, so that no accent is cut off its letter and no surrogate pair is
+        // halved.
         int[] starts = StringInfo.ParseCombiningCharacters(text);
         for (int kept = starts.Length - 1; kept > 0; kept--)
         {

@@ -4,6 +4,8 @@ namespace CushionService.Documents.Drawings;
 internal static class TextWrap
 {
     /// <summary>Lines of at most <paramref name="ems"/>; a word that is wider is cut short.</summary>
+    /// <param name="text">The text; signs that cannot be printed are left out.</param>
+    /// <param name="ems">The room, in heights of the type.</param>
     public static List<string> Lines(string text, double ems)
     {
         List<string> lines = [];

@@ -8,6 +8,7 @@ internal static class ViewBox
     private const string Start = "viewBox=\"";
 
     /// <summary>The size of the view box of a drawing, which must have one from (0, 0).</summary>
+    /// <param name="drawing">One that <see cref="Canvas"/> or the writer of pictures has made.</param>
     public static Spot Of(string drawing)
     {
         int from = drawing.IndexOf(Start, StringComparison.Ordinal) + Start.Length;

@@ -9,6 +9,9 @@ namespace CushionService.Documents.Exchange;
 internal static class BuyingList
 {
     /// <summary>The table.</summary>
+    /// <param name="quote">Fabric comes from its yardage, so that the table has what is sold and not what is laid
+    /// out.</param>
+    /// <returns>Comma-separated values; prices are empty where the quote has none.</returns>
     public static string Write(QuoteAnswer quote)
     {
         var table = new CsvTable("item", "label", "kind", "quantity", "unit", "unitPrice", "cutFee", "amount", "currency", "because");
@@ -40,6 +43,7 @@ internal static class BuyingList
 
         void Add(string item, string? label, string kind, double quantity, string unit, string because)
         {
+            // Prices are found by item and unit: an item that is sold by two units has two lines of the cost.
             CostLineAnswer? cost = quote.Cost?.Lines.FirstOrDefault(line => line.Item == item && Words<SaleUnit>.Of(line.Unit) == unit);
             table.Add(
                 item,

@@ -12,6 +12,7 @@ internal sealed class CsvTable
     private readonly StringBuilder _text = new();
 
     /// <param name="names">The names of the columns.</param>
+    /// <summary>A table with its header line.</summary>
     public CsvTable(params ReadOnlySpan<string?> names) => Add(names);
 
     /// <summary>Adds a line.</summary>
@@ -37,6 +38,7 @@ internal sealed class CsvTable
         string clean = PrintableText.Of(text);
         if (
             clean.AsSpan().TrimStart() is ['=' or '+' or '-' or '@', ..]
+            // -2.5 starts like a formula and is a number: a spreadsheet must be able to add it up.
             && !decimal.TryParse(clean, NumberStyles.Float, CultureInfo.InvariantCulture, out _)
         )
         {

@@ -61,6 +61,7 @@ internal static class PatternExchange
         }
 
         double x = 0;
+        // Blocks are inserted side by side, 20 mm apart: a reader that shows the file shows no piece on another.
         foreach (PatternPiece piece in pieces)
         {
             dxf.Entity("INSERT", Boundary).Add(2, NameOf(piece)).At(x, 0);
@@ -71,6 +72,8 @@ internal static class PatternExchange
     }
 
     /// <summary>The name of a piece's block: its number and its id, in the letters that release 12 allows.</summary>
+    /// <param name="piece">The piece. The number comes first, so that names stay apart when they are cut to 31
+    /// letters.</param>
     public static string NameOf(PatternPiece piece)
     {
         string id = new([.. piece.Answer.Id.ToUpperInvariant().Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-')]);
@@ -152,6 +155,7 @@ internal static class PatternExchange
                 dxf.Point(Notch, x - aside.X, y - aside.Y);
                 dxf.Point(Notch, x + aside.X, y + aside.Y);
                 break;
+            // What only helps the eye has no layer of its own in the practice.
             case MarkKind.UpArrow or MarkKind.SeamDot or MarkKind.FaceName:
                 break;
             case var _ when mark is { ToX: { } toX, ToY: { } toY }:

@@ -9,6 +9,7 @@ namespace CushionService.Documents.Exchange;
 internal static class PiecesTable
 {
     /// <summary>The table.</summary>
+    /// <param name="answer">The pieces; their places in the list are the numbers of all drawings.</param>
     public static string Write(PiecesAnswer answer)
     {
         var table = new CsvTable(

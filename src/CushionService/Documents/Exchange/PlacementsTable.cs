@@ -7,6 +7,7 @@ namespace CushionService.Documents.Exchange;
 internal static class PlacementsTable
 {
     /// <summary>The table.</summary>
+    /// <param name="answer">The layouts and the pieces that they place.</param>
     public static string Write(LayoutsAnswer answer)
     {
         var table = new CsvTable("fabric", "number", "piece", "label", "copy", "x", "y", "rotation", "width", "length", "units");

@@ -27,6 +27,7 @@ internal sealed record LabelStock(
         "a4 (24 labels of 70 × 37 mm), a4-large (8 of 99.1 × 67.7 mm), letter (30 of 2 5/8 × 1 in), letter-large (10 of 4 × 2 in) "
         + "or roll-62mm (single labels of 62 × 40 mm)";
 
+    // Sizes that are sold everywhere, by their measures alone (common practice, no source).
     private static readonly LabelStock[] All =
     [
         new("a4", 210, 297, 3, 8, 70, 37),
@@ -46,8 +47,10 @@ internal sealed record LabelStock(
     public double Top => (Height - Rows * Down) / 2;
 
     /// <summary>The stock of a name; null for another name.</summary>
+    /// <param name="name">One of <see cref="Names"/>, without what is in brackets.</param>
     public static LabelStock? Named(string name) => Array.Find(All, stock => stock.Name == name);
 
     /// <summary>The usual one of a workroom that measures in these units.</summary>
+    /// <param name="units">The order's unit: a workroom that measures in inches has Letter paper.</param>
     public static LabelStock For(Units units) => Named(units == Units.In ? "letter" : "a4")!;
 }

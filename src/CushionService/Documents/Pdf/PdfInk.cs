@@ -7,6 +7,7 @@ namespace CushionService.Documents.Pdf;
 
 /// <summary>Copies a drawing onto a page of a PDF: the elements of SVG that our drawings use, and no others. Lines stay lines, curves
 /// stay curves, text stays text.</summary>
+/// <param name="graphics">The page, in points from its upper left corner.</param>
 internal sealed class PdfInk(XGraphics graphics)
 {
     private readonly Dictionary<string, XElement> _clips = [];
@@ -42,6 +43,7 @@ internal sealed class PdfInk(XGraphics graphics)
     {
         switch (element.Name.LocalName)
         {
+            // Not seen: what describes the drawing, and what other elements refer to.
             case "title" or "desc" or "clipPath" or "style" or "defs":
                 break;
             case "g" when element.Attribute("clip-path") is { } clip:
@@ -83,6 +85,7 @@ internal sealed class PdfInk(XGraphics graphics)
         var font = new XFont(EmbeddedFonts.Family, size, style.IsBold ? XFontStyleEx.Bold : XFontStyleEx.Regular);
         XPoint at = style.Matrix.Transform(new XPoint(Number(text, "x"), Number(text, "y")));
         XGraphicsState state = graphics.Save();
+        // The library writes text level, so the page is turned instead; scale is in the size of the type already.
         graphics.TranslateTransform(at.X, at.Y);
         double turn = Math.Atan2(style.Matrix.M12, style.Matrix.M11) * 180 / Math.PI;
         if (turn != 0)
@@ -96,6 +99,7 @@ internal sealed class PdfInk(XGraphics graphics)
             "end" => XStringFormats.BaseLineRight,
             _ => XStringFormats.BaseLineLeft,
         };
+        // A page shows letters in the order in which they are written into it.
         string shown = ReadingOrder.Of(text.Value);
         graphics.DrawString(shown, font, style.Brush, 0, 0, format);
         graphics.Restore(state);

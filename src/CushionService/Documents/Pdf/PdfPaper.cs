@@ -14,12 +14,15 @@ namespace CushionService.Documents.Pdf;
 internal static class PdfPaper
 {
     private const double PointsInMillimetre = 72 / 25.4;
+
+    // A date of its own would make every PDF different from the one before.
     private static readonly DateTime Undated = new(2000, 1, 1, 0, 0, 0, DateTimeKind.Utc);
 
     private static readonly Regex SubsetTag = new("([A-Z]{6})\\+DejaVu");
     private static readonly Regex Uuid = new("uuid:[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
     private static readonly Regex TrailerId = new("/ID\\[<[0-9A-F]{32}><[0-9A-F]{32}>\\]");
 
+    // The library takes one resolver for the process, and only before its first font.
     static PdfPaper() => GlobalFontSettings.FontResolver = new EmbeddedFonts();
 
     /// <summary>Makes the typeface known to the library, before anything is measured or drawn.</summary>

@@ -23,6 +23,8 @@ internal sealed record PdfStyle
     public string Anchor { get; private init; } = "start";
 
     /// <summary>Points in a user unit.</summary>
+    /// <remarks>The root of the matrix's determinant: its turns keep lengths, and our drawings scale both ways the
+    /// same.</remarks>
     public double Scale => Math.Sqrt(Math.Abs(Matrix.M11 * Matrix.M22 - Matrix.M12 * Matrix.M21));
 
     /// <summary>What shapes are filled and text is written with; null for nothing.</summary>
@@ -35,6 +37,7 @@ internal sealed record PdfStyle
             : new XPen(SvgText.Colour(Stroke, StrokeOpacity), StrokeWidth * Scale)
             {
                 LineJoin = XLineJoin.Round,
+                // The library counts dashes in widths of the line.
                 DashPattern = Dash.Length == 0 ? [] : [.. Dash.Select(length => length / StrokeWidth)],
                 DashStyle = Dash.Length == 0 ? XDashStyle.Solid : XDashStyle.Custom,
             };
@@ -56,6 +59,7 @@ internal sealed record PdfStyle
     public static PdfStyle Start(double scale) => new() { Matrix = new XMatrix(scale, 0, 0, scale, 0, 0) };
 
     /// <summary>The style of an element in this one's.</summary>
+    /// <param name="element">An element; attributes that change nothing here are passed over.</param>
     public PdfStyle Under(XElement element)
     {
         PdfStyle style = this;

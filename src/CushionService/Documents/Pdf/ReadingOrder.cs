@@ -11,6 +11,7 @@ namespace CushionService.Documents.Pdf;
 internal static class ReadingOrder
 {
     /// <summary>The text as it lies on the page.</summary>
+    /// <param name="text">One line, in the order in which it is read aloud.</param>
     public static string Of(string text)
     {
         if (!text.Any(IsRightToLeft))

@@ -7,6 +7,7 @@ namespace CushionService.Documents.Pdf;
 internal static class SvgText
 {
     /// <summary>Numbers with spaces or commas between.</summary>
+    /// <param name="text">The value of an attribute.</param>
     public static double[] Numbers(string text) =>
         [
             .. text.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)
@@ -14,6 +15,8 @@ internal static class SvgText
         ];
 
     /// <summary>A colour of three or six hexadecimal digits.</summary>
+    /// <param name="hex">With its number sign.</param>
+    /// <param name="opacity">From 0 to 1.</param>
     public static XColor Colour(string hex, double opacity)
     {
         string digits = hex.Length == 4 ? string.Concat(hex[1..].Select(digit => new string(digit, 2))) : hex[1..];
@@ -23,6 +26,7 @@ internal static class SvgText
 
     /// <summary>One transform: a matrix, a translation, or a rotation about a point.</summary>
     /// <exception cref="NotSupportedException">Another one.</exception>
+    /// <param name="text">The value of the attribute.</param>
     public static XMatrix Transform(string text)
     {
         int open = text.IndexOf('(', StringComparison.Ordinal);

@@ -35,6 +35,9 @@ internal sealed class Contours
         new(_low.X + Math.Clamp(i - 1, 0, Inner) * _step.X, _low.Y + Math.Clamp(j - 1, 0, Inner) * _step.Y);
 
     /// <summary>The closed lines round what is above a level.</summary>
+    /// <param name="level">The value that the lines have.</param>
+    /// <returns>Rings in no particular order, without those of five points or fewer, which are too small to be
+    /// seen.</returns>
     public List<List<PlanePoint>> Of(double level)
     {
         // From the side of a cell on which a line enters to the one on which it leaves; sides are numbered over the whole grid.
@@ -55,6 +58,8 @@ internal sealed class Contours
                         continue;
                     }
 
+                    // Even numbers for sides that run across the grid, odd ones for those along it: two cells share the
+                    // number of the side between them.
                     int side = k is 0 or 2
                         ? 2 * (i * (Cells + 1) + (k == 0 ? j : j + 1))
                         : 2 * ((k == 3 ? i : i + 1) * (Cells + 1) + j) + 1;

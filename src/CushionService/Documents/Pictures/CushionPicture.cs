@@ -84,6 +84,7 @@ internal static class CushionPicture
         var words = new PictureWords(source, new MessageWriter(language, drafting.Order.Unit));
         string prefix = id ?? $"picture-{source.Cushion.Id}";
         string picture = "";
+        // Redrawn more simply until it is small enough; a call's own bound is wider, and refuses what is larger still.
         for (int detail = 0; detail < Details; detail++)
         {
             picture =

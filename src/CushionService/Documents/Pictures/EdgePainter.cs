@@ -8,6 +8,7 @@ namespace CushionService.Documents.Pictures;
 /// <param name="fabric">The colour of what is made of fabric, and of bought trims.</param>
 internal sealed class EdgePainter(Sketch sketch, Tint fabric)
 {
+    // In units of the picture: no cord is drawn thinner than can be seen, and each has a dark line on both its sides.
     private const double Thinnest = 4.5;
     private const double Halo = 3.4;
     private const double Fine = 1.6;
@@ -17,6 +18,7 @@ internal sealed class EdgePainter(Sketch sketch, Tint fabric)
     private const double Twist = 12;
 
     /// <summary>Whether an edging is drawn along its seam.</summary>
+    /// <param name="edging">Others, such as ruffles, are surfaces and not lines.</param>
     public static bool Draws(EdgingSpecification edging) =>
         edging is SeamStripSpecification or BoughtTrimSpecification or TopstitchSpecification;
 
@@ -45,6 +47,7 @@ internal sealed class EdgePainter(Sketch sketch, Tint fabric)
             case TopstitchSpecification topstitch:
                 foreach (int row in Enumerable.Range(1, topstitch.Rows))
                 {
+                    // Rows lie inside the face, each as far from the one before as the first is from the seam.
                     double inset = row * topstitch.Distance.Nanometres / 1e6;
                     sketch.Draw(
                         line.Select((point, i) => point - (inset * outward[i])),

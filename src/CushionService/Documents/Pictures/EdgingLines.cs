@@ -12,6 +12,8 @@ namespace CushionService.Documents.Pictures;
 internal sealed record EdgingLines(EdgingSpecification Edging, EdgingPlace Place, ImmutableArray<SceneLine> Lines)
 {
     /// <summary>The edgings of a cushion.</summary>
+    /// <param name="scene">The scene.</param>
+    /// <returns>One entry for each place that the edging goes to; none for a plain cushion.</returns>
     public static IEnumerable<EdgingLines> Of(CushionScene scene) =>
         scene.Cushion.Trim.Edging is { } edging
             ? edging.At.Select(place => new EdgingLines(edging, place, scene.Lines(EdgingLoop.Of(scene.Pattern, place).Edges)))

@@ -17,6 +17,7 @@ internal sealed class ExplodedScene
     private readonly Dictionary<PartName, int> _numbers = [];
 
     /// <summary>The panels of a scene apart.</summary>
+    /// <param name="scene">The scene; it is not changed.</param>
     public ExplodedScene(CushionScene scene)
     {
         double extent = Extent(scene);
@@ -26,13 +27,16 @@ internal sealed class ExplodedScene
             Vector outward = Outward(part);
             bool level = Math.Abs(outward.Z) > 0.7;
             _shifts[part.Panel.Part] =
-                outward.Size < 0.1 ? default
+                // A panel that goes round the whole cushion faces every way, so it stays where it is.
+                outward.Size < 0.1
+                    ? default
                 : level ? Upwards * extent * Math.Sign(outward.Z) * Vector.Up
                 : Sideways * extent * (outward with { Z = 0 }).Unit();
         }
 
         foreach (PartName part in scene.Seams.SelectMany(seam => seam.Seam.One.Concat(seam.Seam.Other)).Select(edge => edge.Part))
         {
+            // Seams also name panels that have no place in the scene; they get no number.
             if (_shifts.ContainsKey(part))
             {
                 _numbers.TryAdd(part, _numbers.Count + 1);
@@ -54,12 +58,18 @@ internal sealed class ExplodedScene
     public Vector UnderBottom { get; }
 
     /// <summary>A panel's number, from 1.</summary>
+    /// <param name="part">A panel of the scene.</param>
     public int NumberOf(ScenePart part) => _numbers[part.Panel.Part];
 
     /// <summary>How far a panel is from its place.</summary>
+    /// <param name="part">A panel of the scene.</param>
+    /// <returns>In millimetres; zero for one that goes round the cushion.</returns>
     public Vector ShiftOf(ScenePart part) => _shifts[part.Panel.Part];
 
     /// <summary>A point in the middle of a panel.</summary>
+    /// <param name="part">A panel of the scene.</param>
+    /// <remarks>Of a panel whose middle is outside it, such as an L or a ring, the point of a grid that is furthest
+    /// inside.</remarks>
     public Vector Middle(ScenePart part)
     {
         ScenePatch largest = part.Patches.Where(patch => patch.Kind != PatchKind.Hidden).MaxBy(patch => patch.Area) ?? part.Patches[0];
@@ -78,6 +88,7 @@ internal sealed class ExplodedScene
     }
 
     /// <summary>The panels from the furthest to the nearest: what moves down, then what is between, then what moves up.</summary>
+    /// <param name="camera">Looks at the scene.</param>
     public IEnumerable<ScenePart> FromFurthest(Camera camera) =>
         Parts
             .OrderBy(part => Math.Sign(ShiftOf(part).Z))

@@ -25,6 +25,7 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int de
     private static readonly Ink Tape = new(null, 1, Tint.Line, 5.4);
 
     /// <summary>Draws what is on a patch.</summary>
+    /// <param name="seen">A patch that is drawn already: what is on it is drawn over it.</param>
     public void On(VisiblePatch seen)
     {
         Panel panel = seen.Part.Panel;
@@ -65,12 +66,14 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int de
     private void Grip(VisiblePatch seen)
     {
         (PlanePoint low, PlanePoint high) = PlanePolygon.Extent(seen.Domain);
+        // Wider on a large base, so that the number of studs is bounded whatever its size.
         double apart = Math.Max(StudsApart, (high - low).Size / MostStuds);
         for (double y = low.Y + apart / 2; y < high.Y; y += apart)
         {
             for (double x = low.X + apart / 2; x < high.X; x += apart)
             {
                 PlanePoint at = new(x, y);
+                // A dash of a tenth of the distance, drawn with a wide round pen, is a stud of few bytes.
                 if (PlanePolygon.Inside(seen.Domain, at) > apart / 4)
                 {
                     sketch.Draw(seen.Seen([at, at + new PlanePoint(0.1 * apart, 0)], false, sketch.Camera), Tape);
@@ -227,12 +230,14 @@ internal sealed class FeaturePainter(PictureSource source, Sketch sketch, int de
             return;
         }
 
+        // A shallow arc over a span s with a rise r is about s + 8 r² / (3 s) long; solved for the rise.
         double width = (PlanePoint.Of(top) + seen.Part.Shift - from).Y,
             span = to.X - from.X,
             rise = Math.Sqrt(3 * span * Math.Max(0, Mm(handle.Length) - span) / 8);
         Vector Strap(double share, double up)
         {
             PlanePoint at = from + share * (to - from) + new PlanePoint(0, up);
+            // A parabola, which at such a rise cannot be told from the arc.
             return seen.At(at) + 4 * share * (1 - share) * rise * seen.Normal(at);
         }
 

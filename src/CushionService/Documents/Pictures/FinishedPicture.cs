@@ -28,6 +28,7 @@ internal static class FinishedPicture
         Box seen = Extent(source, camera);
         CameraTurn? turn = Turn(source.Cushion);
         Box turned = turn is { } way ? Extent(source, new Camera(way)) : default;
+        // A long cushion takes the whole width, and its turned view goes below it.
         bool beside = turn is not null && seen.Width < Stacked * seen.Height;
         double scale = Math.Min(
             (Wide - (beside ? 3 : 2) * Margin) / (seen.Width + (beside ? Smaller * turned.Width : 0)),
@@ -56,6 +57,7 @@ internal static class FinishedPicture
                     X = Wide - Margin - small.Width,
                     Y = main.Bottom,
                 };
+            // The smaller view is drawn more simply, since less of it could be seen.
             shapes.AddRange(Draw(source, new Camera(over), Frame.Within(turned, small), detail + 1));
             shapes.Add(
                 new Shape([new Spot(small.Centre.X, small.Bottom + 1.2 * Type)], true, new Ink(Tint.Line, 1, null, Type))

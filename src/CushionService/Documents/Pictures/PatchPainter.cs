@@ -8,6 +8,7 @@ namespace CushionService.Documents.Pictures;
 /// <param name="detail">How much of prints and hatches is drawn.</param>
 internal sealed class PatchPainter(PictureSource source, Sketch sketch, int detail)
 {
+    // Shades are rounded to that many steps, so that neighbouring stretches of nearly the same shade become one shape.
     private const double Tones = 14;
     private static readonly Ink Edge = new(null, 1, Tint.Line, 2.2);
     private static readonly Ink WrongSide = new(Tint.Light, 0.55);
@@ -25,6 +26,8 @@ internal sealed class PatchPainter(PictureSource source, Sketch sketch, int deta
     private readonly PrintPainter _prints = new(sketch, detail);
 
     /// <summary>Draws a patch.</summary>
+    /// <param name="seen">A part of a patch that turns no corner; where its wrong side is seen it has no print and no
+    /// shade.</param>
     public void Paint(VisiblePatch seen)
     {
         sketch.Fill(seen.Seen(seen.Domain, true, sketch.Camera), new Ink(source.Fabric(seen.Part.Panel).Tint));
@@ -41,6 +44,7 @@ internal sealed class PatchPainter(PictureSource source, Sketch sketch, int deta
     }
 
     /// <summary>Draws what is on a patch whose fabric is drawn already.</summary>
+    /// <param name="seen">A part of a patch.</param>
     public void Surface(VisiblePatch seen)
     {
         PictureFabric fabric = source.Fabric(seen.Part.Panel);

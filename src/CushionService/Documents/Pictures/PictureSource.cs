@@ -14,6 +14,7 @@ namespace CushionService.Documents.Pictures;
 /// <summary>What a picture of a cushion is made of: its scene, its fabrics, and where their prints lie on its pieces.</summary>
 internal sealed class PictureSource
 {
+    // Of a fabric whose colour the order does not say: unbleached, so that print and shade show on it.
     private const string Plain = "#efe9dd";
     private const int Hatches = 5;
 
@@ -36,19 +37,23 @@ internal sealed class PictureSource
     public PictureFabric Fabric(string fabric) => _fabrics[fabric];
 
     /// <summary>How the fabric of a role looks.</summary>
+    /// <param name="role">A role that the cushion has a fabric for.</param>
     public PictureFabric Fabric(FabricRole role) => _fabrics[Cushion.Fabrics[role]];
 
     /// <summary>The parts that a reader is to look at; null for all.</summary>
     public IReadOnlySet<PartName>? Shown { get; init; }
 
     /// <summary>Whether a reader is to look at a part.</summary>
+    /// <param name="part">A part of the pattern.</param>
     public bool Shows(PartName part) => Shown?.Contains(part) != false;
 
     /// <summary>How the fabric of a panel looks: quiet where a reader is to look at others.</summary>
+    /// <param name="panel">A panel of the pattern.</param>
     public PictureFabric Fabric(Panel panel) =>
         Shows(panel.Part) ? Fabric(panel.Role) : Fabric(panel.Role) with { Tint = Tint.Quiet, Hatch = 0 };
 
     /// <summary>The same with some parts to look at.</summary>
+    /// <param name="shown">Prints are kept on these alone: a quiet panel has none.</param>
     public PictureSource With(IReadOnlySet<PartName> shown)
     {
         var source = new PictureSource(Scene) { Shown = shown };
@@ -66,6 +71,7 @@ internal sealed class PictureSource
     }
 
     /// <summary>Where the motif lies on a part; null on fabric without a repeat, or where nothing is laid out.</summary>
+    /// <param name="part">A part of the pattern, strips joined.</param>
     public PrintPhase? Print(PartName part) => _prints.GetValueOrDefault(part);
 
     /// <summary>The source of a cushion's picture.</summary>
@@ -92,6 +98,8 @@ internal sealed class PictureSource
         {
             foreach (LaidPiece laid in layout.Placements)
             {
+                // All copies of a matched piece lie on the print the same way; where they do not, the first speaks for
+                // all.
                 if (laid.Copy == 1 && laid.Piece.Cushion?.Id == drawn.Id && PrintPhase.Of(laid, layout) is { } phase)
                 {
                     source._prints[laid.Piece.Part] = phase;

@@ -13,6 +13,7 @@ namespace CushionService.Documents.Pictures;
 internal sealed class PictureWords(PictureSource source, MessageWriter writer)
 {
     /// <summary>A message in the reader's language.</summary>
+    /// <param name="message">Lengths in it are written in the order's unit.</param>
     public string Text(Message message) => writer.Text(message);
 
     /// <summary>The words of the finished cushion's picture.</summary>
@@ -43,12 +44,14 @@ internal sealed class PictureWords(PictureSource source, MessageWriter writer)
         new(id, Text(PictureTexts.Step(source.Cushion.Name, number)), Sentences([PictureTexts.Highlighted([.. parts])]));
 
     /// <summary>Sentences one after the other.</summary>
+    /// <param name="sentences">Each ends with its own full stop.</param>
     public string Sentences(IEnumerable<Message> sentences) => string.Join(' ', sentences.Select(Text));
 
     /// <summary>What the cushion is.</summary>
     public IEnumerable<Message> Cushion()
     {
         CushionSpecification cushion = source.Cushion;
+        // A bolster's outline is its end, so its length is what a reader takes for its width.
         bool lies = cushion.Construction == Construction.Bolster;
         Length thickness = lies ? cushion.Depth : cushion.Thickness;
         yield return PictureTexts.Cushion(

@@ -21,12 +21,14 @@ internal static class PictureWriter
         using (
             var xml = XmlWriter.Create(
                 svg,
+                // The writer escapes text, and the fragment may be put into a page as it is.
                 new XmlWriterSettings { OmitXmlDeclaration = true, ConformanceLevel = ConformanceLevel.Fragment }
             )
         )
         {
             xml.WriteStartElement("svg", Namespace);
             xml.WriteAttributeString("viewBox", string.Create(CultureInfo.InvariantCulture, $"0 0 1000 {height}"));
+            // A reader that does not see the picture is read its title and description (WAI-ARIA 1.2, role img).
             xml.WriteAttributeString("role", "img");
             xml.WriteAttributeString("aria-labelledby", $"{text.Id}-title {text.Id}-desc");
             xml.WriteAttributeString("font-family", Typeface);

@@ -20,6 +20,7 @@ internal sealed class PillowPainter(IReadOnlyList<PlanePoint> rim, Surface upper
     private const double Beside = 0.02;
 
     /// <summary>The body's parts, the furthest first.</summary>
+    /// <returns>One part, or several where the outline is hollow and a line of sight crosses it more than once.</returns>
     public IReadOnlyList<PillowPart> Parts()
     {
         (PlanePoint On, PlanePoint Plan)[] corners = [.. rim.Select(point => (point, camera.Plan(upper.At(point))))];
@@ -28,8 +29,10 @@ internal sealed class PillowPainter(IReadOnlyList<PlanePoint> rim, Surface upper
         [
             .. Enumerable
                 .Range(0, Columns + 1)
+                // Planes lie closer together at both ends, where the outline turns away from the viewer.
                 .Select(i => left + Beside + (right - left - 2 * Beside) * (1 - Math.Cos(Math.PI * i / Columns)) / 2),
         ];
+        // A polygon's corners have planes of their own; a curve has more points than planes, which then meet it closely enough.
         if (corners.Length < 40)
         {
             columns.UnionWith(corners.SelectMany(corner => (double[])[corner.Plan.X - Beside, corner.Plan.X + Beside]));

@@ -47,6 +47,8 @@ internal sealed class PrintPainter(Sketch sketch, int detail)
         };
 
     /// <summary>Draws the print.</summary>
+    /// <param name="seen">A part of a patch.</param>
+    /// <param name="phase">Where the motif lies on its panel, in the panel's own coordinates.</param>
     public void Print(VisiblePatch seen, PrintPhase phase)
     {
         PrintPhase moved = phase with { Motif = phase.Motif + seen.Part.Shift };
@@ -65,6 +67,8 @@ internal sealed class PrintPainter(Sketch sketch, int detail)
     }
 
     /// <summary>Draws a hatch.</summary>
+    /// <param name="seen">A part of a patch.</param>
+    /// <param name="hatch">Its number, from 1; 0 for none.</param>
     public void Hatch(VisiblePatch seen, int hatch)
     {
         double pitch = HatchPitch / sketch.Scale;
@@ -79,6 +83,7 @@ internal sealed class PrintPainter(Sketch sketch, int detail)
         foreach ((PlanePoint way, double step) in detail > 2 ? [] : lines)
         {
             (double from, double to) = Reach(seen.Domain, way);
+            // At multiples of the pitch on the whole panel, so that a hatch runs on from patch to patch.
             for (double at = Math.Ceiling(from / step) * step; at < to; at += step)
             {
                 Lines(seen, way, at, Hatching);
@@ -110,6 +115,7 @@ internal sealed class PrintPainter(Sketch sketch, int detail)
         double first = motif.Dot(way);
         int low = (int)Math.Floor((from - first - wide) / pitch),
             high = (int)Math.Ceiling((to - first + wide) / pitch);
+        // Stripes that lie too close to be told apart are left out, rather than drawn as a grey field.
         if (pitch * sketch.Scale < Closest || high - low > Most)
         {
             return;
@@ -152,6 +158,8 @@ internal sealed class PrintPainter(Sketch sketch, int detail)
             for (int j = (int)Math.Floor(steps.Min(step => step.J)) - 1; j <= steps.Max(step => step.J) + 1; j++)
             {
                 PlanePoint at = motif + i * across + j * along;
+                // The lattice leans where the fabric has a drop, so steps within the corners' range may lie outside the
+                // patch.
                 bool near = at.X > low.X - size && at.X < high.X + size && at.Y > low.Y - size && at.Y < high.Y + size;
                 if (near)
                 {
@@ -208,6 +216,8 @@ internal sealed class PrintPainter(Sketch sketch, int detail)
         }
     }
 
+    // How many steps across and along lead to a point: the two equations are solved by Cramer's rule (general
+    // mathematics).
     private static (double I, double J) Steps(PlanePoint at, PlanePoint across, PlanePoint along)
     {
         double area = across.X * along.Y - across.Y * along.X;

@@ -5,6 +5,8 @@ namespace CushionService.Documents.Pictures;
 /// <summary>A ruffle along an edge as it is drawn: where it is gathered, and its waving outer edge.</summary>
 internal sealed class Ruffle
 {
+    // A choice of ours, no source: how far a ruffle hangs for each length that it reaches out, how deep its waves are as
+    // a share of its depth, and how many points are drawn of each wave.
     private const double Droop = 0.3;
     private const double Wave = 0.13;
     private const int Samples = 4;
@@ -21,6 +23,7 @@ internal sealed class Ruffle
             length += (line.Points[i + 1] - line.Points[i]).Size;
         }
 
+        // About as many waves as the edge is long in depths of the ruffle, and at least two.
         int count = Samples * Math.Clamp((int)Math.Round(length / depth), 2, 16);
         double at = 0;
         int from = 0;

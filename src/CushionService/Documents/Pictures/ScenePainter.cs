@@ -34,6 +34,8 @@ internal sealed class ScenePainter
     private Camera Camera => _sketch.Camera;
 
     /// <summary>Draws it.</summary>
+    /// <remarks>No shape is hidden by computing what covers it: each is drawn over those behind it, so the order is
+    /// everything.</remarks>
     public void Paint()
     {
         VisiblePatch[] seen = [.. VisiblePatch.Of(_source.Scene, Camera)];
@@ -47,6 +49,7 @@ internal sealed class ScenePainter
         _ties.Before();
         Pillows(faces);
         _trims.Flanges(faces);
+        // Flat faces first: a pillow's body rises over them.
         foreach (VisiblePatch face in faces.OrderBy(face => face.Patch.Kind == PatchKind.Pillow ? 1 : 0))
         {
             if (face.Patch.Kind == PatchKind.Pillow)

@@ -18,15 +18,21 @@ internal sealed class Sketch(Camera camera, Frame frame)
     public List<Shape> Shapes { get; } = [];
 
     /// <summary>Where a point of the scene is seen.</summary>
+    /// <param name="point">In millimetres of the scene.</param>
     public Spot At(Vector point) => frame.At(Camera.See(point));
 
     /// <summary>Where a point of the view lies.</summary>
+    /// <param name="seen">In millimetres of the view.</param>
     public Spot At(Spot seen) => frame.At(seen);
 
     /// <summary>Draws a polygon.</summary>
+    /// <param name="points">Of the scene, in order; the last is joined to the first.</param>
+    /// <param name="ink">How it is drawn.</param>
     public void Fill(IEnumerable<Vector> points, Ink ink) => Add([.. points.Select(At)], true, ink);
 
     /// <summary>Draws a line.</summary>
+    /// <param name="points">Of the scene, in order.</param>
+    /// <param name="ink">How it is drawn.</param>
     public void Draw(IEnumerable<Vector> points, Ink ink) => Add([.. points.Select(At)], false, ink);
 
     /// <summary>Adds a shape.</summary>
@@ -35,6 +41,7 @@ internal sealed class Sketch(Camera camera, Frame frame)
     /// <param name="ink">How it is drawn.</param>
     public void Add(IReadOnlyList<Spot> points, bool closed, Ink ink)
     {
+        // A polygon that has no area, or a line without length, would be a path that nothing shows.
         if (points.Count > (closed ? 2 : 1))
         {
             Shapes.Add(new Shape(points, closed, ink));

@@ -11,6 +11,9 @@ internal static class SketchPath
     private const double Tolerance = 0.66;
 
     /// <summary>Adds a shape.</summary>
+    /// <param name="data">Takes the commands of the path.</param>
+    /// <param name="points">In units of the picture.</param>
+    /// <param name="closed">Whether the last joins the first.</param>
     public static void Write(StringBuilder data, IReadOnlyList<Spot> points, bool closed)
     {
         List<Spot> kept = Simplified(points);
@@ -20,6 +23,7 @@ internal static class SketchPath
         foreach (Spot point in kept)
         {
             (long X, long Y) at = ((long)Math.Round(point.X), (long)Math.Round(point.Y));
+            // Points that round to the same unit are one.
             if (at != last)
             {
                 text.Append(CultureInfo.InvariantCulture, $"{(written == 0 ? 'M' : 'L')}{at.X} {at.Y}");
@@ -44,6 +48,7 @@ internal static class SketchPath
         var keep = new bool[points.Count];
         keep[0] = keep[^1] = true;
         var spans = new Stack<(int From, int To)>();
+        // A stack instead of recursion: a curve has many points, and an order decides how many.
         spans.Push((0, points.Count - 1));
         while (spans.TryPop(out (int From, int To) span))
         {

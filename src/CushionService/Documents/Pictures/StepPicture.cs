@@ -29,6 +29,7 @@ internal static class StepPicture
         }
 
         PictureSource step = source.With(shown);
+        // From the side from which more of the panels is seen.
         Camera camera = new[] { CameraTurn.None, CameraTurn.Over }.Select(turn => new Camera(turn)).MaxBy(camera => Seen(step, camera))!;
         Box seen = Box.Around([.. Draw(step, key, camera, new Frame(1, default), PrintPainter.Bare).SelectMany(shape => shape.Points)]);
         double scale = Math.Min((Wide - 2 * Margin) / seen.Width, (Tallest - 2 * Margin) / seen.Height);

@@ -76,6 +76,7 @@ internal sealed class TiePainter(PictureSource source, Sketch sketch)
 
     private void Tie(Vector at, Vector outward, Vector along, TieSpecification ties, int side)
     {
+        // The two ties of a pair spread to either side of the way out, so that both are seen.
         (double length, double width) = (Mm(ties.Length), Mm(ties.Width));
         Vector way = (outward + side * Apart * along).Unit(),
             across = width / 2 * way.Cross(Vector.Up).Unit(),

@@ -21,6 +21,7 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
     private EdgePainter Edge => new(sketch, Fabric);
 
     /// <summary>Draws what reaches out behind the cushion.</summary>
+    /// <param name="edgings">Of the cushion; only ruffles reach out so far that they are seen behind it.</param>
     public void Behind(EdgingLines[] edgings)
     {
         foreach (EdgingLines edging in edgings)
@@ -30,6 +31,7 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
     }
 
     /// <summary>Draws what reaches out before its walls.</summary>
+    /// <param name="edgings">Of the cushion.</param>
     public void Before(EdgingLines[] edgings)
     {
         foreach (EdgingLines edging in edgings)
@@ -39,6 +41,8 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
     }
 
     /// <summary>Draws flanges that lie level with the upper face.</summary>
+    /// <param name="faces">The upward faces that are seen; without one the cushion has no upper face to be level
+    /// with.</param>
     public void Flanges(VisiblePatch[] faces)
     {
         foreach (ScenePart part in source.Scene.Parts)
@@ -59,6 +63,9 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
 
     /// <summary>What lies along the foot of walls, each a thing to be drawn with them; topstitching there is on the side away from the
     /// viewer.</summary>
+    /// <param name="edgings">Of the cushion.</param>
+    /// <returns>Each with where it begins and ends on the floor, so that <see cref="WallOrder"/> can put it among the
+    /// walls.</returns>
     public IEnumerable<(PlanePoint From, PlanePoint To, Action Paint)> AtFoot(EdgingLines[] edgings)
     {
         foreach (
@@ -78,6 +85,8 @@ internal sealed class TrimPainter(PictureSource source, Sketch sketch, PatchPain
     }
 
     /// <summary>Draws what lies along the seams of the upper face.</summary>
+    /// <param name="edgings">Of the cushion.</param>
+    /// <param name="faces">The upward faces that are seen.</param>
     public void Welts(EdgingLines[] edgings, VisiblePatch[] faces)
     {
         foreach (EdgingLines edging in edgings.Where(edging => EdgePainter.Draws(edging.Edging) && edging.Place != EdgingPlace.Corners))

@@ -20,6 +20,7 @@ internal sealed record VisiblePatch(ScenePart Part, ScenePatch Patch, IReadOnlyL
     public Vector Shift { get; init; }
 
     /// <summary>The point of the scene on which a point of the panel lies, the crown included.</summary>
+    /// <param name="point">On the whole panel, in millimetres.</param>
     public Vector At(PlanePoint point)
     {
         Vector flat = Patch.Surface.At(point) + Shift;
@@ -27,6 +28,9 @@ internal sealed record VisiblePatch(ScenePart Part, ScenePatch Patch, IReadOnlyL
     }
 
     /// <summary>The direction away from the filling there, the crown included.</summary>
+    /// <param name="point">On the whole panel, in millimetres.</param>
+    /// <remarks>Of a crown by differences over 1.5 mm either way: its height has no formula that could be
+    /// derived.</remarks>
     public Vector Normal(PlanePoint point)
     {
         if (Crown is null)
@@ -44,6 +48,9 @@ internal sealed record VisiblePatch(ScenePart Part, ScenePatch Patch, IReadOnlyL
     public PlanePoint Middle => PlanePolygon.Middle(Domain);
 
     /// <summary>The points of a line with those at which it bends with the panel.</summary>
+    /// <param name="line">Points on the whole panel.</param>
+    /// <param name="closed">Whether the last joins the first.</param>
+    /// <returns>Over a crown also points between, since a straight line on the panel is a curve there.</returns>
     public List<PlanePoint> Bent(IReadOnlyList<PlanePoint> line, bool closed)
     {
         List<PlanePoint> bent = Patch.Surface.Bent(line, closed);
@@ -74,10 +81,15 @@ internal sealed record VisiblePatch(ScenePart Part, ScenePatch Patch, IReadOnlyL
     }
 
     /// <summary>A line or a polygon as it lies in the scene, without the points that face away.</summary>
+    /// <param name="line">Points on the whole panel.</param>
+    /// <param name="closed">Whether the last joins the first.</param>
+    /// <param name="camera">Looks at the scene.</param>
     public IEnumerable<Vector> Seen(IReadOnlyList<PlanePoint> line, bool closed, Camera camera) =>
         Bent(line, closed).Where(point => Crown is null || camera.Facing(Normal(point)) > 0).Select(At);
 
     /// <summary>The patches of a scene that face the viewer.</summary>
+    /// <param name="scene">The scene.</param>
+    /// <param name="camera">Looks at it.</param>
     public static IEnumerable<VisiblePatch> Of(CushionScene scene, Camera camera) =>
         from part in scene.Parts
         from patch in part.Patches
@@ -87,6 +99,12 @@ internal sealed record VisiblePatch(ScenePart Part, ScenePatch Patch, IReadOnlyL
         select seen;
 
     /// <summary>A patch divided where it faces away or turns a corner.</summary>
+    /// <param name="part">The panel.</param>
+    /// <param name="patch">One of its patches.</param>
+    /// <param name="crown">How the filling rounds it up; null for a flat one.</param>
+    /// <param name="camera">Looks at the scene.</param>
+    /// <returns>Parts that face the viewer and parts that do not, marked as such, along the way in which the patch
+    /// bends.</returns>
     public static IEnumerable<VisiblePatch> Of(ScenePart part, ScenePatch patch, Crown? crown, Camera camera)
     {
         const double Least = 0.004;

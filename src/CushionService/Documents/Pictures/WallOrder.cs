@@ -6,11 +6,14 @@ namespace CushionService.Documents.Pictures;
 internal static class WallOrder
 {
     private const double Slack = 0.05;
+
+    // Each thing is compared with every other, again after each that is placed: the cube of their number. A long list is only sorted.
     private const int Most = 200;
 
     /// <summary>The things from the furthest to the nearest.</summary>
     /// <param name="things">Each with where it begins and ends on the floor, as the camera's plan says; of two that lie on each other the
     /// one listed later is drawn later.</param>
+    /// <typeparam name="T">What is drawn; things are compared by reference.</typeparam>
     public static List<T> Of<T>(List<(PlanePoint From, PlanePoint To, T Thing)> things)
     {
         if (things.Count > Most)

@@ -7,6 +7,7 @@ namespace CushionService.Documents.Sheets;
 /// <param name="text">Sets words; its size of type is that of everything.</param>
 internal sealed class BlockSetter(TextSetter text)
 {
+    // In ems: between a step's words and its picture.
     private const double Aside = 1;
     private readonly double _em = text.Em;
 
@@ -37,6 +38,7 @@ internal sealed class BlockSetter(TextSetter text)
 
     private Slab Of(IReadOnlyList<Run> entry, bool ticked, double width)
     {
+        // Room for the sign, which is as high as a small letter so that it lies on the line.
         double indent = 1.7 * _em;
         IReadOnlyList<TextLine> lines = LineBreaks.Of(entry, (width - indent) / _em);
         return new Slab(
@@ -88,6 +90,7 @@ internal sealed class BlockSetter(TextSetter text)
         double gap = beside.Framed ? 0 : 1.5 * _em;
         double inside = beside.Framed ? 0.6 * _em : 0;
         double shared = width - gap * (beside.Columns.Count - 1);
+        // Shares of what is left when the gaps are taken off, so that the columns end with the page.
         double[] widths = [.. beside.Columns.Select(column => column.Share * shared)];
         Slab[][] columns = [.. beside.Columns.Select((column, i) => Set(column.Blocks, widths[i] - 2 * inside).ToArray())];
         double height = columns.Max(HeightOf) + 2 * inside;
@@ -115,6 +118,7 @@ internal sealed class BlockSetter(TextSetter text)
         };
     }
 
+    // As wide as it wants, no higher than it may be and no wider than the room; the drawing keeps its proportions.
     private Spot SizeOf(Figure figure, double width)
     {
         Spot box = ViewBox.Of(figure.Drawing);

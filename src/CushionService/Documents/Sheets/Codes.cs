@@ -6,6 +6,7 @@ namespace CushionService.Documents.Sheets;
 internal static class Codes
 {
     /// <summary>The code of a language.</summary>
+    /// <param name="language">A language that the service writes; any other is English.</param>
     public static string Of(Language language) =>
         language switch
         {

@@ -12,6 +12,7 @@ internal static class ColumnWidths
     /// <summary>Side of a box to tick, in ems.</summary>
     public const double Tick = 1.3;
 
+    // In ems: a longer word, such as an id without a space, is broken and does not widen its column.
     private const double WidestWord = 24;
     private const double HeadSize = 0.88;
 
@@ -46,6 +47,8 @@ internal static class ColumnWidths
     private static double[] Shared(double[] least, double[] most, double width, IReadOnlyList<Column> columns)
     {
         (double needed, double wanted) = (least.Sum(), most.Sum());
+        // Three cases: all fits on one line; words must wrap, and room goes to those that have most to say; not even the
+        // words fit.
         if (wanted <= width)
         {
             // What is left goes to columns of words, so that figures stay beside each other.

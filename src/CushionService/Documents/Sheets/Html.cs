@@ -14,9 +14,11 @@ internal sealed class Html
     private readonly StringBuilder _text = new();
 
     /// <summary>Adds markup with text in its holes, and ends the line.</summary>
+    /// <param name="markup">Made by the compiler from an interpolated string, straight into this document.</param>
     public void Add([InterpolatedStringHandlerArgument("")] ref Markup markup) => _text.Append('\n');
 
     /// <summary>Adds a style sheet, which must be built of our own rules and of <see cref="CssText"/>.</summary>
+    /// <param name="rules">Not escaped: text of callers must have gone through <see cref="CssText"/>.</param>
     public void AddStyle(string rules) => _text.Append("<style>\n").Append(rules).Append("\n</style>\n");
 
     /// <inheritdoc />
@@ -35,12 +37,16 @@ internal sealed class Html
             _text.EnsureCapacity(_text.Length + literalLength + TypicalHole * formattedCount);
         }
 
+        /// <summary>What is written in the source: markup.</summary>
         public void AppendLiteral(string markup) => _text.Append(markup);
 
+        /// <summary>A hole with text: escaped, and without the signs that HTML does not allow.</summary>
         public void AppendFormatted(string? text) => _text.Append(Encoder.Encode(PrintableText.Of(text ?? "")));
 
+        /// <summary>A hole with a whole number.</summary>
         public void AppendFormatted(int number) => _text.Append(number.ToString(CultureInfo.InvariantCulture));
 
+        /// <summary>A hole with a drawing of ours, which is markup already.</summary>
         public void AppendFormatted(Svg drawing) => _text.Append(drawing.Element);
     }
 }

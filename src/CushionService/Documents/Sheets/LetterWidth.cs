@@ -7,12 +7,15 @@ namespace CushionService.Documents.Sheets;
 /// <remarks>The typeface is wider than the usual faces of browsers, so what fits by it fits there too.</remarks>
 internal static class LetterWidth
 {
+    // Not measured yet. Widths are kept by letter, for all documents of the process.
     private const double Unknown = -1;
     private const double Measured = 100;
     private static readonly double[] Regular = Empty();
     private static readonly double[] Bold = Empty();
 
     /// <summary>Width of a line in ems.</summary>
+    /// <param name="text">One line.</param>
+    /// <param name="bold">Whether it is bold.</param>
     public static double Of(string text, bool bold = false)
     {
         double[] known = bold ? Bold : Regular;

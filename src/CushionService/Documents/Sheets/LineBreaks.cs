@@ -61,8 +61,12 @@ internal static class LineBreaks
     }
 
     /// <summary>Width of the widest word, in ems.</summary>
+    /// <param name="text">One paragraph.</param>
+    /// <param name="bold">Whether it is bold.</param>
     public static double Widest(string text, bool bold) => PrintableText.Of(text).Split(' ').Max(word => LetterWidth.Of(word, bold));
 
+    // A word that is wider than the line is broken between what a reader takes for letters; each part but the last fills
+    // its line.
     private static IEnumerable<(string Part, double Width)> Fitting(string word, bool bold, double width)
     {
         double whole = LetterWidth.Of(word, bold);

@@ -9,6 +9,7 @@ internal sealed record Look(double Type, string Accent = "#111111")
     public const double Point = 25.4 / 72;
 
     /// <summary>For the workroom: small enough for a cushion to a page.</summary>
+    /// <remarks>Black alone, as workrooms print.</remarks>
     public static Look Workroom { get; } = new(9);
 
     /// <summary>Size of the type in millimetres.</summary>

@@ -16,6 +16,7 @@ internal static class PageFill
         {
             int end = i;
             double needed = slabs[i].Height;
+            // A chain of slabs that each keep the next is moved to a new page as a whole.
             while (slabs[end].KeepsNext && end + 1 < slabs.Count)
             {
                 end++;
@@ -29,6 +30,7 @@ internal static class PageFill
             {
                 pages.Add(page);
                 (page, used) = ([], 0);
+                // A table that runs on has its head again; the head itself is not repeated above itself.
                 if (slabs[i].Head is { } head && head != slabs[i])
                 {
                     page.Add((head, 0));

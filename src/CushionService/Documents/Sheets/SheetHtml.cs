@@ -8,6 +8,8 @@ internal sealed class SheetHtml
 {
     private readonly Html _html = new();
     private readonly StyleBook _styles = new();
+
+    // The share of a page that is reckoned with: browsers set lines a little wider apart than our own pages do.
     private const double Room = 0.92;
     private readonly double _em;
 
@@ -32,6 +34,7 @@ internal sealed class SheetHtml
         var html = new Html();
         html.Add($"""<!DOCTYPE html>""");
         html.Add($"""<html lang="{Codes.Of(sheet.Language)}"><head><meta charset="utf-8">""");
+        // Nothing is loaded and no script runs, wherever the file is opened.
         html.Add($"""<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">""");
         html.Add($"""<meta name="viewport" content="width=device-width"><title>{sheet.Title}</title>""");
         html.AddStyle(Stylesheet.For(sheet) + "\n" + body._styles);

@@ -56,6 +56,7 @@ internal static class SheetPages
             slab.Draw(canvas, new Spot(Margin, Margin + at));
         }
 
+        // The title is cut short where the number of the page needs the room.
         double foot = sheet.Paper.Height - Foot + 7;
         double type = 8 * Look.Point;
         double room = (sheet.Paper.Width - 2 * Margin) / type - LetterWidth.Of(title) - 2;

@@ -6,6 +6,7 @@ namespace CushionService.Documents.Sheets;
 internal static class Stylesheet
 {
     /// <summary>The style sheet of a sheet.</summary>
+    /// <param name="sheet">The sheet, for its paper, its title at the foot of each page, and its look.</param>
     public static string For(Sheet sheet) =>
         $$"""
             @page {

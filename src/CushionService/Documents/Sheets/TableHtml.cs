@@ -56,6 +56,7 @@ internal static class TableHtml
         if (row.Note is { Length: > 0 } note)
         {
             bool isIndented = table.Columns[0].Kind != ColumnKind.Name;
+            // Under the words and not under a box to tick or a number.
             int span = row.Cells.Count - (isIndented ? 1 : 0);
             html.Add($"""<tr class="why">{new Svg(isIndented ? "<td></td>" : "")}<td colspan="{span}">{note}</td></tr>""");
         }

@@ -67,6 +67,7 @@ internal sealed class TableSetter(Table table, TextSetter text, double width)
         double body = row.Cells.Select((cell, i) => Math.Max(cells[i].Count * TextSetter.Pitch, cell.Sign is null ? 0 : 1.7)).Max() * _em;
         body = table.Columns.Any(column => column.Kind == ColumnKind.Tick) ? Math.Max(body, ColumnWidths.Tick * _em) : body;
         double small = TextSetter.Small * _em;
+        // A remark begins under the row's name, which is in the first column or, after a tick or a number, in the second.
         double indent = (ColumnWidths.Padding + (table.Columns[0].Kind == ColumnKind.Name ? 0 : _widths[0])) * _em;
         IReadOnlyList<TextLine> note = row.Note is { Length: > 0 } said ? LineBreaks.Of([new Run(said)], (width - indent) / small) : [];
         double height = body + note.Count * small * TextSetter.Pitch + 2 * Inside * _em;

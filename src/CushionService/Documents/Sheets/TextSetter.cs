@@ -14,10 +14,13 @@ internal sealed record TextSetter(double Em, string Accent, double Share = 1)
     /// <summary>Size of remarks beside the text, in ems of it.</summary>
     public const double Small = 0.86;
 
+    // From the top of a line to its baseline, in ems.
     private const double Rise = 0.95;
     private const string Ink = "#111111";
 
     /// <summary>A paragraph as slabs: a short one whole, a long one line by line, never fewer than two together.</summary>
+    /// <param name="paragraph">Its words and its tone.</param>
+    /// <param name="width">The width that it has, in millimetres.</param>
     public IEnumerable<Slab> Paragraph(Paragraph paragraph, double width)
     {
         if (paragraph.Tone == Tone.Notice)
@@ -31,6 +34,8 @@ internal sealed record TextSetter(double Em, string Accent, double Share = 1)
     }
 
     /// <summary>A heading.</summary>
+    /// <param name="heading">Its words and its level.</param>
+    /// <param name="width">The width that it has, in millimetres.</param>
     public Slab Heading(Heading heading, double width)
     {
         double size =
@@ -65,6 +70,8 @@ internal sealed record TextSetter(double Em, string Accent, double Share = 1)
     }
 
     /// <summary>Lines as slabs.</summary>
+    /// <param name="lines">At least one.</param>
+    /// <param name="size">Of the type, in millimetres.</param>
     public IEnumerable<Slab> Lines(IReadOnlyList<TextLine> lines, double size)
     {
         const int Whole = 5;
@@ -85,6 +92,10 @@ internal sealed record TextSetter(double Em, string Accent, double Share = 1)
     }
 
     /// <summary>Writes lines from their upper left corner.</summary>
+    /// <param name="canvas">The page.</param>
+    /// <param name="at">The upper left corner, in millimetres.</param>
+    /// <param name="lines">The lines.</param>
+    /// <param name="size">Of the type, in millimetres.</param>
     public static void Write(Canvas canvas, Spot at, IReadOnlyList<TextLine> lines, double size)
     {
         for (int i = 0; i < lines.Count; i++)

@@ -15,6 +15,7 @@ internal static class CurvePath
 
     /// <summary>The closed path.</summary>
     /// <param name="outline">Lines and arcs, each starting where the one before ends.</param>
+    /// <returns>Commands M, L, C and Z with absolute coordinates; empty for an empty outline.</returns>
     public static string Of(ImmutableArray<Segment> outline)
     {
         if (outline.IsEmpty)
@@ -31,6 +32,7 @@ internal static class CurvePath
             {
                 AddArc(line);
             }
+            // Z draws the last line, if it is straight.
             else if (i < outline.Length - 1)
             {
                 Add('L', line.To);

@@ -35,6 +35,7 @@ internal static class PatternDrawing
                     : [],
             ]
         );
+        // Lines run on into the overlap, so that the next sheet can be laid on them.
         var net = new Box(TileGrid.Margin, TileGrid.Margin, sheet.Size.X - 2 * TileGrid.Margin, sheet.Size.Y - 2 * TileGrid.Margin);
         Box shown = net.Grown(TileGrid.Overlap);
         canvas.Open("clipPath", ("id", $"{canvas.Id}-shown"));
@@ -97,6 +98,7 @@ internal static class PatternDrawing
         bool upwards = frame.Height > 2 * frame.Width;
         (double along, double across) = upwards ? (frame.Height, frame.Width) : (frame.Width, frame.Height);
         string title = TitleOf(part.Piece, units);
+        // In millimetres: 5 where there is room, and the number alone where the title would be smaller than 1.6.
         double type = Math.Min(5, Math.Min(0.8 * along / TextWidth.Of(title, true), across / 5));
         if (type < 1.6)
         {

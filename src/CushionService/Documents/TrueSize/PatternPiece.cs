@@ -39,6 +39,9 @@ internal sealed record PatternPiece(int Number, PieceAnswer Answer, PieceAnswer 
 
     /// <summary>The pieces that a call asks for: the one of that id, or else all that are no plain rectangles; where every piece is one,
     /// all of them. Those of one form share a pattern.</summary>
+    /// <param name="pieces">All pieces of the order.</param>
+    /// <param name="id">The id of one; null for those that need a pattern.</param>
+    /// <returns>Empty where no piece has that id.</returns>
     public static IReadOnlyList<PatternPiece> Chosen(IReadOnlyList<PatternPiece> pieces, string? id)
     {
         if (id is not null)
@@ -74,9 +77,11 @@ internal sealed record PatternPiece(int Number, PieceAnswer Answer, PieceAnswer 
     public FabricView View(Spot corner, bool turned) => new(Drawn.Width, 0, Drawn.Length, turned, corner);
 
     /// <summary>The corners of its cut line, with chords for arcs.</summary>
+    /// <param name="view">Where it is in a drawing.</param>
     public IEnumerable<Spot> Corners(FabricView view) => Strokes(Lines.Cut, view).Select(stroke => stroke.From);
 
     /// <summary>Every line and mark, as short straight lines of a drawing.</summary>
+    /// <param name="view">Where it is in a drawing.</param>
     public List<(Spot From, Spot To)> Strokes(FabricView view) =>
         [
             .. Strokes(Lines.Cut, view),

@@ -58,6 +58,7 @@ internal sealed class PatternSheets
     private void AddTiles(PatternPiece piece)
     {
         (List<Tile> upright, List<Tile> turned) = (Tiles(piece, false), Tiles(piece, true));
+        // Counted by sheets that hold a line: empty ones are not printed.
         bool turns = turned.Count < upright.Count;
         foreach (Tile tile in turns ? turned : upright)
         {

@@ -7,10 +7,14 @@ namespace CushionService.Documents.TrueSize;
 /// another sheet half a diamond with the number of the joint.</summary>
 internal static class RegisterMarks
 {
+    // In millimetres, from the centre of each sign.
     private const double Arm = 5;
     private const double Ring = 2.5;
     private const double Diamond = 4;
 
+    /// <summary>Draws the signs of a sheet.</summary>
+    /// <param name="canvas">The drawing, in millimetres.</param>
+    /// <param name="part">A part of a piece, with its tile.</param>
     public static void Draw(Canvas canvas, PatternPart part)
     {
         Tile tile = part.Tile!;

@@ -4,6 +4,8 @@ namespace CushionService.Documents.TrueSize;
 
 /// <summary>How a piece that is larger than the paper is cut into sheets: net areas edge to edge, a margin all round each for
 /// gluing.</summary>
+/// <param name="paper">The sheets.</param>
+/// <param name="whole">The extent of the piece in its drawing, in millimetres.</param>
 internal sealed class TileGrid(Paper paper, Box whole)
 {
     /// <summary>From the edge of the paper to the net area, in millimetres: more than printers leave blank.</summary>
@@ -19,11 +21,14 @@ internal sealed class TileGrid(Paper paper, Box whole)
 
     private double NetHeight => paper.Height - 2 * Margin;
 
+    /// <summary>How many sheets lie side by side.</summary>
     public int Columns => Math.Max(1, (int)Math.Ceiling((whole.Width + 2 * Slack) / NetWidth));
 
+    /// <summary>How many sheets lie one below the other.</summary>
     public int Rows => Math.Max(1, (int)Math.Ceiling((whole.Height + 2 * Slack) / NetHeight));
 
     /// <summary>The sheets that any of the lines passes through, row by row.</summary>
+    /// <param name="lines">Straight lines of the drawing, in millimetres.</param>
     public List<Tile> Holding(IReadOnlyList<(Spot From, Spot To)> lines)
     {
         List<Tile> tiles = [];

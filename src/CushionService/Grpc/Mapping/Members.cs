@@ -34,6 +34,7 @@ internal static class Members
     }
 
     /// <summary>The CLR type of a message or enumeration field's value.</summary>
+    /// <param name="field">A field that holds a message or a word, alone or in a list.</param>
     public static Type TypeOf(FieldDescriptor field) =>
         field.FieldType == FieldType.Enum ? field.EnumType.ClrType : field.MessageType.ClrType;
 }

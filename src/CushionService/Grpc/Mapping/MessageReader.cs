@@ -22,6 +22,8 @@ internal static class MessageReader<TWire, TContract>
 
     /// <summary>The records of a list of messages; null for an empty list, since a message cannot tell an empty list
     /// from a missing one.</summary>
+    /// <param name="messages">The list.</param>
+    /// <param name="errors">Notes that a value could not be mapped.</param>
     public static IReadOnlyList<TContract>? ReadAll(RepeatedField<TWire> messages, MappingErrors errors)
     {
         if (messages.Count == 0)

@@ -19,6 +19,8 @@ internal static class Numbers
 
     /// <summary>The numbers of a list, without those that are not finite; null for an empty list, since a message cannot tell an empty list
     /// from a missing one.</summary>
+    /// <param name="numbers">The list.</param>
+    /// <param name="errors">Notes a number that is not finite; the diagnosis says which.</param>
     public static IReadOnlyList<double>? ReadAll(RepeatedField<double> numbers, MappingErrors errors) =>
         numbers.Count == 0 ? null : [.. numbers.Select(number => Read(number, errors)).OfType<double>()];
 
@@ -31,6 +33,7 @@ internal static class Numbers
 
     /// <summary>The length as it was sent, in the order's unit or with a unit of its own. An empty text, which the
     /// rules refuse, when the message has neither number nor text; null when the field is not set.</summary>
+    /// <param name="measure">The length of the message.</param>
     public static Contract.Measure? Read(V1.Measure? measure) =>
         measure switch
         {
@@ -41,6 +44,7 @@ internal static class Numbers
 
     /// <summary>The quantity as it was sent. An empty text, which the rules refuse, when the message has neither number nor text; null when
     /// the field is not set.</summary>
+    /// <param name="quantity">The quantity of the message.</param>
     public static Contract.Quantity? Read(V1.Quantity? quantity) =>
         quantity switch
         {

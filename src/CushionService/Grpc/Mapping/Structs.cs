@@ -8,6 +8,8 @@ namespace CushionService.Grpc.Mapping;
 internal static class Structs
 {
     /// <summary>The structure of a JSON object.</summary>
+    /// <param name="values">Objects, lists, text, numbers, and yes or no; numbers become doubles, as the protocol has no
+    /// others.</param>
     public static Struct Write(JsonObject values)
     {
         Struct message = new();

@@ -42,6 +42,8 @@ internal sealed class EstimateForm(Language language)
                 .. construction.Fields.Select(field => field.Pointer[Cushion.Length..]),
                 .. construction.Thickness ? ["thickness"] : (string[])[],
             ];
+            // A form sends every field that it shows; a size that the chosen shape lacks would be refused as one that
+            // does not apply.
             foreach (string size in Sizes.Where(size => !needed.Contains(size)))
             {
                 filled.Remove(size);

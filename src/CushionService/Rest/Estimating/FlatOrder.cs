@@ -79,6 +79,7 @@ internal sealed class FlatOrder
     public ReceivedOrder Order => _order ??= Read();
 
     /// <summary>The number of a parameter; null when it is not a number.</summary>
+    /// <param name="value">As a query has it: a sign and a point are allowed, exponents and thousands are not.</param>
     internal static decimal? Number(string value) =>
         decimal.TryParse(
             value,

@@ -8,6 +8,7 @@ internal static class FlatOrderJson
 {
     /// <summary>The order. Values that are not of their type are written as text, so that the checks of the order
     /// report them.</summary>
+    /// <param name="flat">The parameters, sound or not.</param>
     public static JsonObject Of(FlatOrder flat)
     {
         JsonObject cushion = new() { ["id"] = "cushion" },

@@ -23,6 +23,7 @@ internal sealed class CodeSchemas : ISchemaFilter
             : context.Type == typeof(CautionAnswer) ? CodeUse.Caution
             : context.Type == typeof(Problem) ? CodeUse.Problem
             : 0;
+        // A filter also runs for each member that is of the record's type: only the record itself is described.
         if (uses == 0 || context.MemberInfo is not null || schema.Properties?[Member] is not OpenApiSchema member)
         {
             return;

@@ -100,6 +100,8 @@ internal sealed partial class ContractSchemas : ISchemaFilter
     }
 
     /// <summary>Gives the schema of a member of an order its bounds: a range, and the length of its text.</summary>
+    /// <param name="schema">The schema of the member.</param>
+    /// <param name="property">The member; of a list, its range counts the entries.</param>
     public static void Bound(OpenApiSchema schema, PropertyInfo property)
     {
         BoundText(schema);

@@ -9,6 +9,7 @@ internal static class EnumerationComments
 {
     /// <summary>The words of an enumeration, each with its meaning, as a list in Markdown.</summary>
     /// <exception cref="KeyNotFoundException">A member has no summary.</exception>
+    /// <param name="enumeration">An enumeration of the contract; its words are those of JSON.</param>
     public static string Of(Type enumeration)
     {
         // The build writes the documentation beside the assembly.

@@ -20,6 +20,7 @@ namespace CushionService.Rest.OpenApi;
 /// <summary>Shows an order for a reading nook in every call, with what the desk answers to it, and a refusal.</summary>
 internal sealed class Examples(OrderDesk desk) : IOperationFilter
 {
+    // Fixed, so that the document is the same after every build.
     private const string Trace = "00-0af7651916cd43dd8448eb211c80319c-b7ad6b7169203331-00";
 
     private static readonly byte[] Text = ReadText();

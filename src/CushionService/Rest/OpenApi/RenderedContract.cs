@@ -7,6 +7,8 @@ namespace CushionService.Rest.OpenApi;
 
 /// <summary>The OpenAPI document as bytes. Rendering takes about 200 ms of processor time, and no limit of callers
 /// covers it: it is done once, when the document is first asked for.</summary>
+/// <param name="services">Where the generator is: it is made when the document is first asked for, and not at the
+/// start.</param>
 internal sealed class RenderedContract(IServiceProvider services)
 {
     private readonly Lock _lock = new();

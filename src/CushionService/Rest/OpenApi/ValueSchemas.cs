@@ -6,6 +6,7 @@ namespace CushionService.Rest.OpenApi;
 internal static class ValueSchemas
 {
     /// <summary>A length: a number or text, neither of them preferred.</summary>
+    /// <param name="schema">The schema to complete; what the generator found of the record is dropped.</param>
     public static void DescribeMeasure(OpenApiSchema schema)
     {
         Clear(schema);
@@ -24,6 +25,7 @@ internal static class ValueSchemas
     }
 
     /// <summary>A quantity in a unit of sale: a number, or text with a fraction.</summary>
+    /// <param name="schema">The schema to complete.</param>
     public static void DescribeQuantity(OpenApiSchema schema)
     {
         Clear(schema);
