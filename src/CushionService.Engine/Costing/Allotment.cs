@@ -34,12 +34,10 @@ public static class Allotment
         var left = (BigInteger)coins;
         for (var i = 0; i < shares.Length; i++)
         {
+            // Big integers: an amount in coins times an area in square nanometres outgrows 128 bits.
             shares[i] = BigInteger.DivRem(
                 (BigInteger)coins * (sum.IsZero ? 1 : weights[i]),
-                // Big integers: an amount in coins times an area in square nanometres outgrows 128 bits.
-                sum.IsZero
-                    ? shares.Length
-                    : sum,
+                sum.IsZero ? shares.Length : sum,
                 out remainders[i]
             );
             left -= shares[i];

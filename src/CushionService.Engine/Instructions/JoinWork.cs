@@ -72,11 +72,7 @@ internal static class JoinWork
             plan.Care,
             loop,
             Length.FromNanometres(loop.Nanometres / 2),
-            // Said only where it differs, as on a wedge, whose top is longer than its underside.
-            below == loop
-            || below == Length.Zero
-                ? null
-                : below
+            below == loop || below == Length.Zero ? null : below
         );
         return new Work(text, unit.Parts)
             .After([

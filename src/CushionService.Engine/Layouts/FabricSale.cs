@@ -54,7 +54,7 @@ public static class FabricSale
         nanometres = nanometres.Denominator <= FinestScale ? nanometres : Fraction.Of(fabric.Sold.Step.Nanometres, 1);
         var scale = (long)nanometres.Denominator;
         var rung = (long)nanometres.Numerator;
-        // Checked, since a step of a small fraction on a fine grid is the one case that could outgrow 64 bits.
+        // Checked: with a fine scale and a long length these could outgrow 64 bits, and must not wrap unseen.
         return new SaleLadder(
             checked((fabric.Sold.LeastSteps * rung) - (scale * (start + fabric.Squaring).Nanometres)),
             rung,

@@ -144,8 +144,8 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
             ),
         ];
 
-    /// <summary>One layout a fabric, its lengths in the order's unit, measured from the fabric's cut end and its left
-    /// selvedge.</summary>
+    /// <summary>The layouts, their lengths in the order's unit, measured from the fabric's cut end and its left
+    /// edge.</summary>
     public IReadOnlyList<LayoutAnswer> Layouts(ImmutableArray<Yardage> yardages) =>
         [
             .. yardages

@@ -68,13 +68,9 @@ internal static class ChangeWording
         foreach (PropertyInfo property in (given ?? option)!.GetType().GetProperties())
         {
             (object? before, object? after) = (ValueOf(property, given), ValueOf(property, option));
+            // Names of a fabric, and what is on hand of it, are no part of what is proposed.
             if (
-                // These name the fabric or say where it is; they do not change what is cut from it.
-                property.Name
-                    is "Id"
-                        or "Item"
-                        or "Label"
-                        or "OnHand"
+                property.Name is "Id" or "Item" or "Label" or "OnHand"
                 || Equals(before, after)
                 || Text(before) == Text(after)
                 || IsSameLength(before, after)
