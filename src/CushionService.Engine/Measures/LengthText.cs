@@ -6,8 +6,10 @@ namespace CushionService.Engine.Measures;
 /// <remarks>Inch measures divide in binary fractions (NIST Handbook 44, section 5.52).</remarks>
 public static class LengthText
 {
+    // A sixty-fourth of an inch is the finest mark of common rules.
     private const int FinestFraction = 64;
     internal const int LongestText = 40;
+    // In nanometres: roots and arcs are rounded to a nanometre, and a few of them added stay well within two micrometres.
     private const long SlackOfGeometry = 2000;
 
     /// <summary>Comes before a length that is printed to the nearest mark.</summary>
@@ -30,6 +32,7 @@ public static class LengthText
             return false;
         }
 
+        // Signs outside ASCII and commas are written as plain text first, so that one reader serves both.
         if (MeasureSigns.AreIn(text))
         {
             Span<char> plain = stackalloc char[MeasureSigns.Longest];
@@ -50,6 +53,7 @@ public static class LengthText
             return TryReadFeet(text[..feet].TrimEnd(), text[(feet + 1)..].Trim(), out length);
         }
 
+        // The number ends with the last digit or point; what follows is the unit.
         int end = text.Length;
         while (end > 0 && !char.IsAsciiDigit(text[end - 1]) && text[end - 1] != '.')
         {
@@ -73,10 +77,13 @@ public static class LengthText
     }
 
     /// <summary>Whether a text is no length because a comma in it may separate thousands: <c>1,234</c>.</summary>
+    /// <param name="text">A text as it was sent.</param>
     public static bool MayBeThousands(ReadOnlySpan<char> text) => MeasureSigns.MayBeThousands(text.Trim());
 
     /// <summary>Prints a length with its unit as a tape shows it: as it is where it is on a mark, else "about" and the nearest mark (see
     /// <see cref="FormatNumber"/>).</summary>
+    /// <param name="length">Any length, also below zero.</param>
+    /// <param name="unit">The unit to print it in.</param>
     public static string Format(Length length, LengthUnit unit) =>
         $"{(IsRounded(length, unit) ? Rounding : "")}{FormatNumber(length, unit)} {Symbol(unit)}";
 
@@ -84,9 +91,13 @@ public static class LengthText
     /// millimetres have at most one decimal, centimetres two, metres four, where that is exact. Others are rounded: to 1/16 in or
     /// a millimetre, below 1 in or 1 cm to 1/32 in or 0.1 mm, and in yards or metres to a hundredth. A length that geometry puts within two
     /// micrometres of a mark is on it, and one that is shorter than half of the finest mark is nothing.</summary>
+    /// <param name="length">Any length, also below zero.</param>
+    /// <param name="unit">The unit to print it in.</param>
     public static string FormatNumber(Length length, LengthUnit unit) => Number(length, unit, finest: 16);
 
     /// <summary>Prints a length from an edge to a mark, with its unit: as <see cref="Format"/> does, but to the nearest 1/32 in.</summary>
+    /// <param name="length">How far the mark is from the edge.</param>
+    /// <param name="unit">The unit to print it in.</param>
     public static string FormatMark(Length length, LengthUnit unit) =>
         $"{(IsRounded(length, unit) ? Rounding : "")}{Number(length, unit, finest: 32)} {Symbol(unit)}";
 
@@ -100,6 +111,8 @@ public static class LengthText
     }
 
     /// <summary>Whether a length is printed to the nearest mark, because it is on none.</summary>
+    /// <param name="length">Any length.</param>
+    /// <param name="unit">The unit that it is printed in.</param>
     public static bool IsRounded(Length length, LengthUnit unit) =>
         OnMark(length, unit) is var near
         && unit switch
@@ -110,6 +123,7 @@ public static class LengthText
             _ => near.Nanometres % (Length.NanometresIn(LengthUnit.Millimetre) / 10) != 0,
         };
 
+    // The mark within the slack of geometry; also nothing for what is below half of the finest mark.
     private static Length OnMark(Length length, LengthUnit unit)
     {
         long mark = unit is LengthUnit.Inch or LengthUnit.Yard
@@ -162,6 +176,7 @@ public static class LengthText
     }
 
     /// <summary>The unit's international symbol.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The unit is unknown.</exception>
     public static string Symbol(LengthUnit unit) =>
         unit switch
         {

@@ -13,9 +13,12 @@ namespace CushionService.Engine.Messages;
 public sealed class MessageWriter(Language language, LengthUnit unit)
 {
     /// <summary>The text of a message.</summary>
+    /// <param name="message">The message; its arguments may be messages, too.</param>
+    /// <returns>In the reader's language, or in English where it has no translation.</returns>
     public string Text(Message message)
     {
         ImmutableArray<MessagePart> parts = message.Template.In(language);
+        // Most messages are fixed words: they are not built anew.
         if (parts is [{ Form: PartForm.Text } only])
         {
             return only.Words;
@@ -33,6 +36,7 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
     private void Write(StringBuilder text, Message message) =>
         Write(text, message.Template.In(language), message, message.Template.Written(language));
 
+    // Numbers and words follow the language that the sentence is written in, which need not be the reader's.
     private void Write(StringBuilder text, ImmutableArray<MessagePart> parts, Message message, Language written)
     {
         foreach (MessagePart part in parts)
@@ -72,6 +76,8 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
                         : LanguageText.Between(written, conjunction)
                     );
                     int start = text.Length;
+                    // Each value is mended once it is written: the sound that it begins with decides on the word
+                    // before.
                     Write(text, values[i], Conjunction.None, written);
                     Euphony.Mend(text, start, written);
                 }
@@ -130,6 +136,7 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
 
     private static string Decimal(decimal number) => number.ToString("0.####", CultureInfo.InvariantCulture);
 
+    // The key of a case: a contract's word by its text, a flag, or whether there is anything at all.
     private static string KeyOf(in MessageArgument argument) =>
         argument.Kind switch
         {
@@ -140,6 +147,7 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
             _ => MessageCase.OtherKey,
         };
 
+    // An exact number goes before the language's categories, as in ICU's MessageFormat.
     private static ImmutableArray<MessagePart> Case(MessagePart part, long count, Language written)
     {
         string category = PluralRules.Of(written, count) switch
@@ -159,6 +167,7 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
         return Case(part, category);
     }
 
+    // The generator of messages lets no choice through that has no case for all others.
     private static ImmutableArray<MessagePart> Case(MessagePart part, string key)
     {
         MessageCase? other = null;

@@ -34,6 +34,8 @@ internal static class SheetPlacing
     }
 
     // A face as large as the cushion, and a flap at each side as high as half of it; the seam is in the middle of the sides.
+    // The sheet's own coordinates begin at its cut corner, half a thickness outside the face. Way is 1 for the upper
+    // sheet, −1 for the lower one.
     private static IEnumerable<Placing> Box(CushionSpecification cushion, double half, int way, bool gathers)
     {
         (double width, double depth) = (Placings.Mm(cushion.Width), Placings.Mm(cushion.Depth));
@@ -47,6 +49,7 @@ internal static class SheetPlacing
             new(left, front),
             new(right, back)
         );
+        // Gathers bring a flap to all of its corners, though the sheet's own are round.
         Placing Flap(Vector origin, Vector across, Vector along, Vector outward, PlanePoint low, PlanePoint high) =>
             new(new PlaneSurface(origin, across, along, outward), PatchKind.Wall, low, high) { IsFull = gathers };
         Vector seam = half * Vector.Up;
@@ -87,6 +90,7 @@ internal static class SheetPlacing
         ];
         foreach ((Vector at, Vector before, PlanePoint way) in corners)
         {
+            // In the sheet: the rounded corner's centre, and the corner of the square that holds it.
             var centre = new PlanePoint(way.X < 0 ? radius : width, way.Y < 0 ? radius : depth);
             var outer = new PlanePoint(way.X < 0 ? 0 : width + radius, way.Y < 0 ? 0 : depth + radius);
             yield return new Placing(
@@ -123,6 +127,7 @@ internal static class SheetPlacing
             yield return new Placing(flat, PatchKind.Flange, low, high);
         }
 
+        // The front, back, left and right strips beyond the fold, each mirrored in its fold line.
         if (fold > 0)
         {
             Vector Mirrored(double line) => new(2 * line, 0, 0);

@@ -1,5 +1,4 @@
 using CushionService.Engine.Cutting;
-using CushionService.Engine.Instructions;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;

@@ -21,7 +21,8 @@ internal sealed class Dice
     /// <summary>The unit of the order's bare numbers.</summary>
     public string Units { get; }
 
-    /// <summary>Whether the caller makes a mistake here: one throw in twenty, and never in a sound order, which then throws nothing.</summary>
+    /// <summary>Whether the caller makes a mistake here: one throw in twenty, and never in a sound order, which throws no die
+    /// for it.</summary>
     public bool Slip() => _careless && Next(20) == 0;
 
     public bool Chance(int oneIn) => Next(oneIn) == 0;

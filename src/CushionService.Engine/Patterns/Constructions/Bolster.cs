@@ -55,6 +55,7 @@ internal sealed class Bolster : IConstruction
             OverlappingClosure hems => (EdgeFinish.DoubleHem(hems.Fold), hems.Overlap),
             _ => (seam, Length.Zero),
         };
+        // A gathered end is turned in once; a tied one has a double hem, so that its turning is halved.
         EdgeFinish end = ends.Kind switch
         {
             BolsterEndKind.Gathered => new EdgeFinish(FinishKind.Drawn, 1, ends.Turning),
@@ -86,10 +87,12 @@ internal sealed class Bolster : IConstruction
         // The body alone: its ends are drawn or tied, and no seam is sewn round them.
         if (ends.Kind != BolsterEndKind.Flat)
         {
+            // The tails come before the zipper that is between them.
             IEnumerable<Seam> tails = tail == Length.Zero ? [] : Tails.Select(word => Along(body, SeamKind.Plain, word));
             return new Pattern([body], [.. tails, .. around]).Closed();
         }
 
+        // From outside, the right end is seen mirrored, as an underside is.
         Face left = Face.Whole(PartName.End(EdgeName.Left), FabricRole.Sides, runs, seam),
             right = Face.Whole(PartName.End(EdgeName.Right), FabricRole.Sides, cushion.Outline.FromBelow(runs), seam);
         return new Pattern(
@@ -106,9 +109,12 @@ internal sealed class Bolster : IConstruction
     public Volume Block(CushionSpecification cushion, Length oversize) =>
         FillBlock.Prism(cushion.Outline.Area, cushion.Outline.Perimeter, cushion.Length, oversize);
 
+    // What shuts the body beyond one end of the zipper.
     private static Seam Along(Panel body, SeamKind kind, EdgeWord tail) =>
         new(kind, new EdgeRef(body.Part, EdgeName.End.With(tail)), new EdgeRef(body.Part, EdgeName.Start.With(tail)));
 
+    // A rectangle: across it the outline's runs and the lap, along it the length. Counter-clockwise: the left rim, the
+    // end, the right rim, the start.
     private static Panel Body(ImmutableArray<OutlineSide> runs, Length height, Length lap, EdgeFinish along, EdgeFinish end, Length tail)
     {
         // An end that is sewn to nothing is one edge; on one that is sewn, what laps over is caught in the seam below it.

@@ -51,9 +51,12 @@ internal sealed class Boxed : IConstruction
     public Pattern Draft(CushionSpecification cushion)
     {
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
+        // A closure across the underside leaves the boxing whole; the circuit then begins at the back.
         Circuit circuit = cushion.Closure is ZipperClosure { ThreeSides: true }
             ? Circuit.OfThree(cushion.Outline, cushion.Closure.Side)
             : Circuit.Of(cushion.Outline, cushion.Closure.Side == Side.Bottom ? Side.Back : cushion.Closure.Side, Return(cushion.Closure));
+        // Where the closure's section ends within a side, that side is two runs: the faces take the same ones, so that
+        // their notches and the section's ends meet.
         ImmutableArray<OutlineSide> runs = circuit.All;
         ImmutableArray<BoxingSection> boxing =
         [
@@ -123,6 +126,7 @@ internal sealed class Boxed : IConstruction
         seams.AddRange(
             bottom.SewnTo(
                 run => SectionOf(run).Lower(run),
+                // Sewn shut by hand last: the seam between the boxing and the underside stays open along that side.
                 run => cushion.Closure is HandSewnClosure closure && run.Side == closure.Side ? SeamKind.Gap : SeamKind.Plain
             )
         );

@@ -59,6 +59,7 @@ internal sealed class Mitred : IConstruction
         Panel top = Sheet(PartName.Top, FabricRole.Top, cushion, upper),
             below = Sheet(PartName.Bottom, FabricRole.Bottom, cushion, lower);
         Face bottom = Face.Divided(Face.Of(below), cushion.Closure);
+        // The edges of the notches are left out: they are sewn to each other, and not to the other sheet.
         IEnumerable<Seam> sides = bottom
             .SewnTo(run => new EdgeRef(PartName.Top, run.Name), run => KindOn(run.Name, cushion.Closure))
             .Where(seam => Round.Any(round => round.Name == seam.One[0].Edge));
@@ -69,6 +70,8 @@ internal sealed class Mitred : IConstruction
                     [
                         .. bottom.Zipper,
                         .. sides,
+                        // Opened, a notch is two lines as long as the cushion is thick: the first edges of both sheets,
+                        // and the second ones.
                         .. Round.Select(round => new Seam(
                             SeamKind.Plain,
                             Both(round.Corner.With(EdgeWord.First)),

@@ -48,6 +48,7 @@ internal sealed class Pouf : IConstruction
         var seam = EdgeFinish.Seam(cushion.SeamAllowance);
         int gores = cushion.Gores;
         Panel[] sectors = [.. Enumerable.Range(1, gores).Select(gore => Sector(gore, cushion.Width, gores, seam))];
+        // With gores the wall is divided as the rim of the top is, so that every seam of the wall meets one of the top.
         IEnumerable<OutlineSide> runs =
             gores == 0
                 ? cushion.Outline.Sides
@@ -66,6 +67,8 @@ internal sealed class Pouf : IConstruction
                     ),
                 ];
         Face disc = Face.Whole(PartName.Top, FabricRole.Top, cushion.Outline.Sides, seam);
+        // Taken from the runs and not from the diameter: each was rounded to a nanometre, and the base's rim must be as
+        // long.
         Length round = runs.Aggregate(Length.Zero, (sum, run) => sum + run.Length);
         ImmutableArray<Panel> bottom = PoufBase.Of(cushion, round, seam);
 
@@ -111,6 +114,7 @@ internal sealed class Pouf : IConstruction
     }
 
     // A sector of the top, its point upwards.
+    // Its box is 2 r sin(π/n) wide; the rim's ends lie r (1 − cos(π/n)) above its middle (general geometry).
     private static Panel Sector(int number, Length diameter, int gores, EdgeFinish seam)
     {
         double radius = diameter.Nanometres / 2.0,
@@ -136,5 +140,6 @@ internal sealed class Pouf : IConstruction
         };
     }
 
+    // A wall is a straight strip: of the rim it takes the length alone.
     private static ImmutableArray<Segment> Path(Length length) => [new Segment(default, new Point(length, Length.Zero))];
 }

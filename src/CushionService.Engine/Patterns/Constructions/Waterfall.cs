@@ -90,6 +90,7 @@ internal sealed class Waterfall : IConstruction
     }
 
     // The sheet covers the front; panels the sides, and the back where it does not open.
+    // On the sheet, the middle of the front is where the front's upper half begins.
     private static (PartName Part, Point Middle)? MiddleOf(Pattern pattern, Side side)
     {
         PartName part = side switch
@@ -122,6 +123,7 @@ internal sealed class Waterfall : IConstruction
         (Length depth, Length thickness) = (cushion.Depth, cushion.Thickness);
         Length half = Length.FromNanometres(thickness.Nanometres / 2),
             nose = cushion.Front == FrontShape.Square ? Length.Zero : half;
+        // With a square front both arcs are straight, and the middle of the front still is a corner that is notched.
         double quarter = nose == Length.Zero ? 0 : Math.PI / 2;
         Point low = new(nose, Length.Zero),
             tip = new(Length.Zero, half),
@@ -150,6 +152,7 @@ internal sealed class Waterfall : IConstruction
         };
 
     // From the underside's back edge, round the front, to the top's back edge.
+    // Its side edges are as long as those of the side panel, arcs and all, so that the two agree to the nanometre.
     private static Panel Main(Length width, Panel side, EdgeFinish seam)
     {
         ImmutableArray<EdgeName> path =

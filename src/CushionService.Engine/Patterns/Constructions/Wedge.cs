@@ -50,9 +50,11 @@ internal sealed class Wedge : IConstruction
         ImmutableArray<OutlineSide> below = cushion.Outline.Sides;
         OutlineSide On(Side side) => below.First(run => run.Side == side);
 
+        // Seen from outside, the right side rises from its start to its end, and the left one falls.
         BoxingSection right = Sloping(EdgeName.Right, On(Side.Right), front, rear, seam),
             left = Sloping(EdgeName.Left, On(Side.Left), rear, front, seam);
         BoxingSection back = BoxingSection.Closing(cushion.Closure, [On(Side.Back)], rear, PartName.Side(EdgeName.Back), seam);
+        // A full triangle has no front: the top then meets the underside there, and the ring of the sides is open.
         BoxingSection? low = front > Length.Zero ? BoxingSection.Plain(PartName.Side(EdgeName.Front), [On(Side.Front)], front, seam) : null;
 
         // Taken from the side panel's own edge, not computed again, so that both sides of the seam agree to the

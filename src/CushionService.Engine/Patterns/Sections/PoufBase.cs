@@ -24,18 +24,25 @@ internal static class PoufBase
         };
 
     /// <summary>The zipper between the halves; nothing when there is none.</summary>
+    /// <param name="bottom">The base's panels.</param>
+    /// <returns>Nothing for overlapping halves either: their hems are sewn to nothing.</returns>
     public static IEnumerable<Seam> Opening(ImmutableArray<Panel> bottom) =>
         bottom is [var front, var back] && front[EdgeName.Upper].Finish.Joins
             ? [new Seam(SeamKind.Zipper, new EdgeRef(front.Part, EdgeName.Upper), new EdgeRef(back.Part, EdgeName.Lower))]
             : [];
 
     /// <summary>The seam between the wall and the base; flaps lie over each other where the halves overlap.</summary>
+    /// <param name="bottom">The base's panels.</param>
+    /// <param name="wall">The lower edges of the wall, in their order round it.</param>
+    /// <param name="rim">Finished length of the wall, to the nanometre.</param>
+    /// <param name="closure">A hand-sewn one leaves this seam open.</param>
     public static Seam SewnTo(ImmutableArray<Panel> bottom, ImmutableArray<EdgeRef> wall, Length rim, ClosureSpecification closure)
     {
         Edge[] round =
         [
             .. bottom.SelectMany(panel => panel.Edges.Where(edge => edge.Name != EdgeName.Upper && edge.Name != EdgeName.Lower)),
         ];
+        // What the rim of the halves is longer than the wall is what their flaps lie over each other at both ends.
         Length laid = round.Aggregate(Length.Zero, (sum, edge) => sum + edge.Length);
         return new Seam(
             closure is HandSewnClosure ? SeamKind.Gap : SeamKind.Plain,
@@ -71,10 +78,12 @@ internal static class PoufBase
         Length radius = diameter.HalfUp(),
             beyond = lap.HalfUp(),
             height = radius + beyond;
+        // How far round the circle an end of a flap lies from the half's own end, as an angle.
         double r = radius.Nanometres,
             turn = Math.Asin(beyond.Nanometres / r);
         Length cut = Length.FromNanometres((long)Math.Round(r * (1 - Math.Cos(turn))));
         Point At(Length x, Length y) => new(x, y);
+        // The back half is the front one turned by half a turn, so that its flat edge faces the other.
         Point Turned(Point point) => new(diameter - point.X, height - point.Y);
 
         Point upperLeft = At(cut, height),
@@ -127,6 +136,7 @@ internal static class PoufBase
         };
 
     // A quarter of the circle, and of the rim.
+    // Differences of running shares: the four add up to the rim to the nanometre, which four rounded quarters would not.
     private static Segment Quarter(Point from, Point to, Length rim, int number) =>
         Segment.Arc(from, to, Math.PI / 2, Length.FromNanometres((rim.Nanometres * (number + 1) / 4) - (rim.Nanometres * number / 4)));
 }

@@ -19,6 +19,8 @@ internal static class PolygonFaults
     /// <param name="sweeps">The angle that the side after each turns through.</param>
     public static IEnumerable<OutlineFault> Of(ImmutableArray<Point> corners, ImmutableArray<Length> radii, ImmutableArray<double> sweeps)
     {
+        // In this order: a crossing is sought only among sides that have a direction, and roundings only where sides do
+        // not cross.
         if (TooClose(corners) is { } close)
         {
             return [new OutlineFault("Points", null, close)];
@@ -37,6 +39,7 @@ internal static class PolygonFaults
             : UsedUp(corners, radii);
     }
 
+    // Corners are counted from 1 in what people read.
     private static Message? TooClose(ImmutableArray<Point> corners)
     {
         int count = corners.Length;
@@ -84,6 +87,7 @@ internal static class PolygonFaults
     }
 
     // A side that its two roundings use up, by the second of them.
+    // A rounding takes r · |tan(turn / 2)| from each of the two sides at its corner (general geometry).
     private static IEnumerable<OutlineFault> UsedUp(ImmutableArray<Point> corners, ImmutableArray<Length> radii)
     {
         int count = corners.Length;
@@ -122,6 +126,7 @@ internal static class PolygonFaults
         return Length.FromNanometres((long)Math.Min(largest, Length.FromInches(60).Nanometres));
     }
 
+    // What a rounding of radius 1 takes from the side before the corner, and from the one after.
     private static double Tangent(Point before, Point corner, Point after)
     {
         double turn = Math.IEEERemainder(
@@ -131,6 +136,8 @@ internal static class PolygonFaults
         return Math.Abs(Math.Tan(turn / 2));
     }
 
+    // Exact, in whole nanometres: two sides meet if the ends of each lie on different sides of the other, or an end lies
+    // on it.
     private static bool Crosses(ImmutableArray<Point> corners, int i, int j)
     {
         int count = corners.Length;
@@ -153,6 +160,7 @@ internal static class PolygonFaults
             || (cdb == 0 && Between(c, d, b));
     }
 
+    // 1 when c is left of a → b, −1 right, 0 on its line; 128 bits hold any product of two lengths.
     private static int Turn(Point a, Point b, Point c) =>
         Int128.Sign(((Int128)(b.X - a.X).Nanometres * (c.Y - a.Y).Nanometres) - ((Int128)(b.Y - a.Y).Nanometres * (c.X - a.X).Nanometres));
 
@@ -162,6 +170,7 @@ internal static class PolygonFaults
                 + ((Int128)(one.Y - at.Y).Nanometres * (other.Y - at.Y).Nanometres)
         );
 
+    // For a point that is on the line of a and b: whether it is between them.
     private static bool Between(Point a, Point b, Point c) =>
         c.X >= Length.Min(a.X, b.X) && c.X <= Length.Max(a.X, b.X) && c.Y >= Length.Min(a.Y, b.Y) && c.Y <= Length.Max(a.Y, b.Y);
 }
