@@ -13,6 +13,7 @@ using CushionService.Rest.OpenApi;
 using CushionService.Streaming;
 using CushionService.Widget;
 
+// One binary, several programs: an image without a shell has nothing else to start.
 if (args is [HealthProbe.Option])
 {
     return await HealthProbe.AskAsync();
@@ -54,6 +55,8 @@ builder.AddRestDoor();
 builder.AddGrpcDoor();
 
 WebApplication app = builder.Build();
+// A request passes these in the order in which they are written here. Proxies come early, for all that follows asks who
+// the caller is and by what address the service was called.
 app.UseManagementPort();
 app.UseProxies();
 app.UseTraceHeader();
@@ -70,9 +73,11 @@ app.UseWhen(
         rest.UseProblems();
     }
 );
+// Before access: a browser's preflight carries no key.
 app.UseCors();
 app.UseGrpcWebCalls();
 app.UseWhen(static http => !http.IsGrpcCall(), static rest => rest.UseRequestEncodings());
+// Access before admission, which gives each caller a share of its own.
 app.UseAccess();
 app.UseAdmission();
 app.MapRestDoor();

@@ -48,6 +48,7 @@ internal static class BayIntake
                     : null;
                 if (seats is not null)
                 {
+                    // Findings of the cushion are reported at its bay: the caller wrote no cushion.
                     yield return new OrderedCushion(Make(bay, id, label), $"/bays/{i}", at, seats.Seat(wall));
                 }
             }

@@ -16,6 +16,7 @@ namespace CushionService.Wording;
 /// <summary>The catalogue: the engine's offers, and every field of an order as its attributes describe it.</summary>
 internal static class CatalogueWording
 {
+    // Indexed by the language's number.
     private static readonly Lazy<CatalogueAnswer>[] Catalogues =
     [
         .. Enum.GetValues<Language>().Select(language => new Lazy<CatalogueAnswer>(() => Of(language))),
@@ -24,6 +25,8 @@ internal static class CatalogueWording
     /// <summary>The catalogue in a language. It is made once.</summary>
     /// <remarks>It depends on nothing but the engine's version and the language, so it is made when it is first asked for
     /// and kept.</remarks>
+    /// <param name="language">The language of its descriptions; names of fields and words of the contract are the same in
+    /// all.</param>
     public static CatalogueAnswer In(Language language) => Catalogues[(int)language].Value;
 
     private static CatalogueAnswer Of(Language language)
@@ -111,6 +114,7 @@ internal static class CatalogueWording
                     ? [.. Enum.GetNames(entry ?? type).Select(JsonNamingPolicy.KebabCaseLower.ConvertName)]
                     : [],
             };
+            // An entry that is no record of the contract is a field of its own, for its range.
             if (entry is { IsEnum: false } && entry.Namespace != typeof(Order).Namespace)
             {
                 yield return Entry(property, entry, $"{pointer}/*");

@@ -16,6 +16,7 @@ namespace CushionService.Documents.Exchange;
 /// inches for an order in inches (UNITS: ENGLISH) and millimetres for any other (UNITS: METRIC).</remarks>
 internal static class PatternExchange
 {
+    // The numbers of layers are the practice's.
     private const int Boundary = 1;
     private const int TurnPoint = 2;
     private const int CurvePoint = 3;
@@ -33,6 +34,7 @@ internal static class PatternExchange
 
     // Chords of a seam line's arc, each within a fifth of a millimetre for a radius of a metre.
     private const double Chord = Math.PI / 90;
+    // Release 12 of DXF allows 31 letters.
     private const int LongestName = 31;
 
     /// <summary>The file.</summary>
@@ -42,6 +44,7 @@ internal static class PatternExchange
     /// <returns>Text in ASCII.</returns>
     public static string Write(IReadOnlyList<PatternPiece> pieces, string? reference, Units units)
     {
+        // Drawn pieces are in millimetres.
         double scale = units == Units.In ? 1 / 25.4 : 1;
         var dxf = new DxfText();
         dxf.Add(0, "SECTION").Add(2, "HEADER").Add(9, "$ACADVER").Add(1, "AC1009").Add(0, "ENDSEC");
@@ -54,6 +57,7 @@ internal static class PatternExchange
         dxf.Add(0, "ENDSEC").Add(0, "SECTION").Add(2, "ENTITIES");
         string measure = units == Units.In ? "ENGLISH" : "METRIC";
         double text = 10 * scale;
+        // Texts of the whole style are outside the blocks, below the first piece.
         string[] heads = [$"STYLE NAME: {reference ?? "ORDER"}", "AUTHOR: CushionService", $"UNITS: {measure}"];
         for (int i = 0; i < heads.Length; i++)
         {
@@ -168,17 +172,20 @@ internal static class PatternExchange
         }
     }
 
+    // A piece without points is a rectangle; counter-clockwise from its lower left corner.
     private static (double X, double Y)[] Corners(PieceAnswer piece, double scale) =>
         piece.Points is { } points
             ? [.. points.Select(point => (point.X * scale, point.Y * scale))]
             : [(0, 0), (piece.Width * scale, 0), (piece.Width * scale, piece.Length * scale), (0, piece.Length * scale)];
 
+    // Whether the outline changes its direction by more than a curve's chords do.
     private static bool Turns((double X, double Y) before, (double X, double Y) at, (double X, double Y) after)
     {
         double turn = Math.Atan2(after.Y - at.Y, after.X - at.X) - Math.Atan2(at.Y - before.Y, at.X - before.X);
         return Math.Abs(Math.IEEERemainder(turn, 2 * Math.PI)) > Turn;
     }
 
+    // Straight lines by their first point, arcs by chords; engine lengths are nanometres, hence the million.
     private static List<(double X, double Y)> Flattened(ImmutableArray<Segment> outline, double scale)
     {
         List<(double X, double Y)> corners = [];

@@ -49,6 +49,7 @@ internal static class SvgShape
             element.Attribute(name) is { } attribute ? double.Parse(attribute.Value, CultureInfo.InvariantCulture) : 0;
     }
 
+    // Keeps the point in both systems: H and V need the shape's own, and the page's path needs the page's.
     private sealed class Pen(XMatrix matrix)
     {
         // The pen on the page, and in the shape's own units.
@@ -81,6 +82,7 @@ internal static class SvgShape
             }
         }
 
+        // Four cubic curves: off the circle by less than 0.03 % of its radius.
         public void Ring(double x, double y, double r)
         {
             double k = Quarter * r;
@@ -132,6 +134,7 @@ internal static class SvgShape
             }
         }
 
+        // A new path where the last figure was left open.
         private void Start()
         {
             if (_isOpen)
@@ -156,6 +159,7 @@ internal static class SvgShape
             Move(x, y);
         }
 
+        // Sets the place on the page alone; the caller knows the place in its own units.
         private void Curve(double x1, double y1, double x2, double y2, double x, double y)
         {
             XPoint to = Point(x, y);
