@@ -55,6 +55,7 @@ builder.AddRestDoor();
 builder.AddGrpcDoor();
 
 WebApplication app = builder.Build();
+
 // A request passes these in the order in which they are written here. Proxies come early, for all that follows asks who
 // the caller is and by what address the service was called.
 app.UseManagementPort();
@@ -73,10 +74,12 @@ app.UseWhen(
         rest.UseProblems();
     }
 );
+
 // Before access: a browser's preflight carries no key.
 app.UseCors();
 app.UseGrpcWebCalls();
 app.UseWhen(static http => !http.IsGrpcCall(), static rest => rest.UseRequestEncodings());
+
 // Access before admission, which gives each caller a share of its own.
 app.UseAccess();
 app.UseAdmission();

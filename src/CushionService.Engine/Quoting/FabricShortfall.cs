@@ -35,8 +35,8 @@ public sealed record FabricShortfall(Yardage Yardage)
         CancellationToken cancellation
     )
     {
-        // On the bolt, and not on what is on hand: what found no place there is laid by itself.
         FabricSpecification bolt = fabric with { OnHand = [] };
+        // On the bolt, and not on what is on hand: what found no place there is laid by itself.
         return pieces.IsEmpty || !pieces.All(piece => FabricNesting.Fits(bolt, piece))
             ? null
             : new FabricShortfall(new Yardage(FabricNesting.LayOut(bolt, pieces, effort, sharedBy, cancellation)));

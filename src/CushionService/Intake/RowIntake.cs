@@ -34,30 +34,7 @@ internal static class RowIntake
         var rowOf = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach ((int r, Row? row) in rows.Index())
         {
-            // The way of the first cushion that leaves no choice; those that leave it open follow.
-            Grain? common = null;
-            foreach ((int c, string? name) in (row?.Cushions ?? []).Index())
-            {
-                string place = $"{nameof(Order.Rows)}[{r}].{nameof(Row.Cushions)}[{c}]";
-                if (context.Cushions.FirstOrDefault(cushion => cushion.Written.Id is { } id && id == name) is not { Written: var cushion })
-                {
-                    findings.Refuse(place, "unknown-cushion", OrderTexts.UnknownCushion(name ?? "null"));
-                }
-                else if (!rowOf.TryAdd(name!, row!.Id ?? ""))
-                {
-                    findings.Refuse(place, "duplicate", OrderTexts.TwoRows(name!));
-                }
-                // A cushion whose grain may run either way follows the row, so it contradicts nothing.
-                else if (GrainOf(cushion, order) is var grain and not Grain.Either)
-                {
-                    if (common is { } known && known != grain)
-                    {
-                        findings.Refuse(place, "not-combinable", OrderTexts.RowGrain(name!));
-                    }
-
-                    common ??= grain;
-                }
-            }
+            Cushions(r, row, rowOf, context, findings);
         }
 
         foreach ((int r, Row? row) in rows.Index())
@@ -74,6 +51,35 @@ internal static class RowIntake
                 .Select(row => new RowSpecification(row!.Id!, [.. row.Cushions!], row.Print ?? RowPrint.Same, row.Follows)),
             .. Bays(order, [.. rowOf.Keys]),
         ];
+    }
+
+    // A row's cushions: each is one of the order's, is in no other row, and lies as the others do.
+    private static void Cushions(int r, Row? row, Dictionary<string, string> rowOf, OrderContext context, Findings findings)
+    {
+        // The way of the first cushion that leaves no choice; those that leave it open follow.
+        Grain? common = null;
+        foreach ((int c, string? name) in (row?.Cushions ?? []).Index())
+        {
+            string place = $"{nameof(Order.Rows)}[{r}].{nameof(Row.Cushions)}[{c}]";
+            if (context.Cushions.FirstOrDefault(cushion => cushion.Written.Id is { } id && id == name) is not { Written: var cushion })
+            {
+                findings.Refuse(place, "unknown-cushion", OrderTexts.UnknownCushion(name ?? "null"));
+            }
+            else if (!rowOf.TryAdd(name!, row!.Id ?? ""))
+            {
+                findings.Refuse(place, "duplicate", OrderTexts.TwoRows(name!));
+            }
+            // A cushion whose grain may run either way follows the row, so it contradicts nothing.
+            else if (GrainOf(cushion, context.Order) is var grain and not Grain.Either)
+            {
+                if (common is { } known && known != grain)
+                {
+                    findings.Refuse(place, "not-combinable", OrderTexts.RowGrain(name!));
+                }
+
+                common ??= grain;
+            }
+        }
     }
 
     // A print runs on over one seat after the other, so each is a cushion of its own whose faces are matched.

@@ -34,6 +34,7 @@ internal static class PatternExchange
 
     // Chords of a seam line's arc, each within a fifth of a millimetre for a radius of a metre.
     private const double Chord = Math.PI / 90;
+
     // Release 12 of DXF allows 31 letters.
     private const int LongestName = 31;
 
