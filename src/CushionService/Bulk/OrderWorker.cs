@@ -42,11 +42,12 @@ internal sealed partial class OrderWorker(
                 await AnswerAsync(await TakeAsync(consumer, stop), held, stop);
                 failures = 0;
             }
-            catch (OperationCanceledException) when (stop.IsCancellationRequested)
+            catch (Exception) when (stop.IsCancellationRequested)
             {
+                // Whatever was given up is given to another worker.
                 return;
             }
-            catch (Exception exception) when (exception is NatsException or OperationCanceledException or IOException)
+            catch (Exception exception)
             {
                 consumer = null;
                 TimeSpan pause = BackOff.After(++failures);

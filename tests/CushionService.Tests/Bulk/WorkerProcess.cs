@@ -12,20 +12,20 @@ internal sealed class WorkerProcess : IDisposable
     /// <param name="url">The address of the queue.</param>
     public WorkerProcess(string url)
     {
-        ProcessStartInfo start = new("dotnet", [typeof(Program).Assembly.Location, "--worker"]) { RedirectStandardOutput = true };
+        ProcessStartInfo start = new("dotnet", [typeof(Program).Assembly.Location, "--worker"])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
         start.Environment["MANAGEMENT_URLS"] = "http://127.0.0.1:0";
         start.Environment["Worker__Url"] = url;
         start.Environment["Worker__AckWaitSeconds"] = "2";
         start.Environment["Worker__Orders"] = "1";
         _process = Process.Start(start)!;
-        _process.OutputDataReceived += (_, line) =>
-        {
-            lock (_lines)
-            {
-                _lines.Add(line.Data ?? "");
-            }
-        };
+        _process.OutputDataReceived += Keep;
+        _process.ErrorDataReceived += Keep;
         _process.BeginOutputReadLine();
+        _process.BeginErrorReadLine();
     }
 
     public IReadOnlyList<string> Lines
@@ -53,13 +53,20 @@ internal sealed class WorkerProcess : IDisposable
     /// <summary>Ends it as kill -9 does.</summary>
     public void Kill() => _process.Kill();
 
-    /// <summary>Asks it to end, as a platform does, and waits.</summary>
-    /// <returns>The exit code.</returns>
-    public async Task<int> TerminateAsync()
+    /// <summary>Asks it to end, as a platform does, and waits until it has ended without a fault.</summary>
+    public async Task TerminateAsync()
     {
         using Process kill = Process.Start("kill", ["-TERM", $"{_process.Id}"]);
-        await _process.WaitForExitAsync().WaitAsync(TimeSpan.FromSeconds(30));
-        return _process.ExitCode;
+        await _process.WaitForExitAsync().WaitAsync(TimeSpan.FromMinutes(1));
+        Assert.True(_process.ExitCode == 0, $"It ended with {_process.ExitCode}:\n{string.Join('\n', Lines.TakeLast(60))}");
+    }
+
+    private void Keep(object sender, DataReceivedEventArgs line)
+    {
+        lock (_lines)
+        {
+            _lines.Add(line.Data ?? "");
+        }
     }
 
     public void Dispose()
