@@ -89,7 +89,7 @@ app.MapHealth();
 app.MapTelemetry();
 if (!await app.WriteContractIfAskedAsync(args))
 {
-    await app.RunAsync();
+    await app.RunToEndAsync();
 }
 
 return 0;

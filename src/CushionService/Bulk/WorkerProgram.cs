@@ -36,7 +36,7 @@ internal static class WorkerProgram
         WebApplication app = builder.Build();
         app.MapHealth();
         app.MapTelemetry();
-        await app.RunAsync();
+        await app.RunToEndAsync();
         return 0;
     }
 }

@@ -35,6 +35,10 @@ internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleServic
             {
                 // A desk that fails is reported by the readiness check.
             }
+            catch (OperationCanceledException)
+            {
+                // A service that is told to end while it starts has nobody to warm up for.
+            }
         }
 
         return Task.CompletedTask;
