@@ -44,7 +44,7 @@ internal sealed partial class OrderWorker(
             }
             catch (Exception) when (stop.IsCancellationRequested)
             {
-                // Whatever was given up is given to another worker.
+                // What was left goes to another worker.
                 return;
             }
             catch (Exception exception)

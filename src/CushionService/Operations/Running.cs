@@ -1,9 +1,9 @@
 namespace CushionService.Operations;
 
-/// <summary>Runs a host until it is told to end.</summary>
+/// <summary>Runs a host until it has to end.</summary>
 internal static class Running
 {
-    /// <summary>Runs until the process is to end; ends without a fault also when it is told so while it starts.</summary>
+    /// <summary>Runs until the process is to end; ends without a fault also when it has to while it starts.</summary>
     public static async Task RunToEndAsync(this WebApplication app)
     {
         CancellationToken stopping = app.Lifetime.ApplicationStopping;

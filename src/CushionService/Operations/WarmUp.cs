@@ -37,7 +37,7 @@ internal sealed class WarmUp(IServiceProvider services) : IHostedLifecycleServic
             }
             catch (OperationCanceledException)
             {
-                // A service that is told to end while it starts has nobody to warm up for.
+                // A service that has to end while it starts has nobody to warm up for.
             }
         }
 
