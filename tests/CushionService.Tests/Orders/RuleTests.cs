@@ -88,7 +88,7 @@ public sealed class RuleTests
         "/rows/0/follows not-combinable"
     )]
     [InlineData("""{ "/fabrics/0/price/per": "m" }""", "/fabrics/0/price/per not-combinable")]
-    [InlineData("""{ "/fabrics/1/sold/unit": "lb" }""", "/fabrics/1/sold/unit not-combinable")]
+    [InlineData("""{ "/fabrics/1/sold/unit": "each" }""", "/fabrics/1/sold/unit not-combinable")]
     public void What_cannot_be_combined(string changes, string violation) => Breaks(changes, violation);
 
     [Theory]
