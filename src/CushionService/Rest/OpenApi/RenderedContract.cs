@@ -21,7 +21,8 @@ internal sealed class RenderedContract(IServiceProvider services)
         {
             lock (_lock)
             {
-                return _document is null or { IsFaulted: true } or { IsCanceled: true } ? _document = AnswerAsync() : _document;
+                // Rendered by a thread of its own: whoever asks meanwhile waits for the task, and not for the lock.
+                return _document is null or { IsFaulted: true } or { IsCanceled: true } ? _document = Task.Run(AnswerAsync) : _document;
             }
         }
     }

@@ -15,8 +15,10 @@ internal sealed class FixedAnswer
     private readonly string _caching;
     private readonly string _digest;
     private readonly byte[] _plain;
-    private readonly Lazy<byte[]> _brotli;
-    private readonly Lazy<byte[]> _gzip;
+
+    // Compressing a large answer takes a second: whoever asks meanwhile waits without a thread.
+    private readonly Lazy<Task<byte[]>> _brotli;
+    private readonly Lazy<Task<byte[]>> _gzip;
 
     /// <summary>An answer of these bytes.</summary>
     /// <param name="bytes">The body.</param>
@@ -26,8 +28,8 @@ internal sealed class FixedAnswer
     {
         (_plain, _mediaType, _caching) = (bytes, mediaType, caching);
         _digest = Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 16));
-        _brotli = new(() => Compressed(to => new BrotliStream(to, CompressionLevel.SmallestSize)));
-        _gzip = new(() => Compressed(to => new GZipStream(to, CompressionLevel.SmallestSize)));
+        _brotli = new(() => CompressedAsync(to => new BrotliStream(to, CompressionLevel.SmallestSize)));
+        _gzip = new(() => CompressedAsync(to => new GZipStream(to, CompressionLevel.SmallestSize)));
     }
 
     /// <summary>Answers GET and HEAD: in the encoding that the caller prefers, or 304 where it holds the answer in
@@ -35,7 +37,7 @@ internal sealed class FixedAnswer
     public Task WriteAsync(HttpContext http) => WriteAsync(http, _caching);
 
     /// <summary>The same, with a value of <c>Cache-Control</c> for this call.</summary>
-    public Task WriteAsync(HttpContext http, string caching)
+    public async Task WriteAsync(HttpContext http, string caching)
     {
         string? encoding = EncodingFor(http.Request.Headers.AcceptEncoding);
         IHeaderDictionary headers = http.Response.Headers;
@@ -46,21 +48,22 @@ internal sealed class FixedAnswer
         if (IsHeld(http.Request.Headers.IfNoneMatch))
         {
             http.Response.StatusCode = StatusCodes.Status304NotModified;
-            return Task.CompletedTask;
+            return;
         }
 
         byte[] body = encoding switch
         {
-            "br" => _brotli.Value,
-            "gzip" => _gzip.Value,
+            "br" => await _brotli.Value,
+            "gzip" => await _gzip.Value,
             _ => _plain,
         };
         headers.ContentEncoding = encoding;
         http.Response.ContentType = _mediaType;
         http.Response.ContentLength = body.Length;
-        return HttpMethods.IsHead(http.Request.Method)
-            ? Task.CompletedTask
-            : http.Response.Body.WriteAsync(body, http.RequestAborted).AsTask();
+        if (!HttpMethods.IsHead(http.Request.Method))
+        {
+            await http.Response.Body.WriteAsync(body, http.RequestAborted);
+        }
     }
 
     // The bytes are the same in every encoding. If-None-Match compares weakly, and a star means any answer that there is
@@ -90,14 +93,15 @@ internal sealed class FixedAnswer
                 : 0;
     }
 
-    private byte[] Compressed(Func<Stream, Stream> compress)
-    {
-        using MemoryStream to = new();
-        using (Stream compressing = compress(to))
+    private Task<byte[]> CompressedAsync(Func<Stream, Stream> compress) =>
+        Task.Run(() =>
         {
-            compressing.Write(_plain);
-        }
+            using MemoryStream to = new();
+            using (Stream compressing = compress(to))
+            {
+                compressing.Write(_plain);
+            }
 
-        return to.ToArray();
-    }
+            return to.ToArray();
+        });
 }
