@@ -76,9 +76,11 @@ internal static class Stylesheet
         }
         @media screen and (max-width: 45em) {
           body { width: auto; padding: 1em; box-sizing: border-box; }
-          table { table-layout: auto; overflow-wrap: anywhere; font-size: 0.85em; }
+          table { table-layout: auto; overflow-wrap: anywhere; hyphens: auto; font-size: 0.72em; }
           thead th, .number, td strong, .lay { overflow-wrap: normal; }
           th, td { padding: 0.25em; }
+          th[scope="row"] { min-width: 6.5em; }
+          td:not(.number, .mark) { min-width: 3.2em; }
           col { width: auto !important; }
           .beside { display: block; }
           .beside > div { margin-top: 0.8em; }
