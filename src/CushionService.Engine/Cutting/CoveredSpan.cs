@@ -16,14 +16,17 @@ internal readonly record struct CoveredSpan(Length From, Length To)
     /// <param name="panel">A strip with its marks.</param>
     /// <param name="seam">Seam allowance of its joins, which must not lie under them either.</param>
     public static ImmutableArray<CoveredSpan> Of(Panel panel, Length seam) =>
-        [
-            // Marks of a handle are in pairs, one for each end; all lines of a pocket are one span.
-            .. panel.Marks.Where(mark => mark.Purpose == MarkPurpose.SewHandleEnd).Chunk(2).Select(ends => Around(ends, seam)),
-            .. panel
-                .Marks.Where(mark => mark.Purpose == MarkPurpose.SewPocket)
-                .GroupBy(mark => mark.Purpose)
-                .Select(lines => Around(lines, seam)),
-        ];
+        panel.Marks.IsEmpty
+            ? []
+            :
+            [
+                // Marks of a handle are in pairs, one for each end; all lines of a pocket are one span.
+                .. panel.Marks.Where(mark => mark.Purpose == MarkPurpose.SewHandleEnd).Chunk(2).Select(ends => Around(ends, seam)),
+                .. panel
+                    .Marks.Where(mark => mark.Purpose == MarkPurpose.SewPocket)
+                    .GroupBy(mark => mark.Purpose)
+                    .Select(lines => Around(lines, seam)),
+            ];
 
     /// <summary>Moves each join that lies in a span to the nearer end of it, where the pieces stay as long as the fabric allows.</summary>
     /// <param name="joins">Joins as finished distances from the strip's start, in order.</param>
@@ -33,7 +36,7 @@ internal readonly record struct CoveredSpan(Length From, Length To)
     /// <returns>The joins; one stays where neither end of its span will do.</returns>
     public static ImmutableArray<Length> Clear(ImmutableArray<Length> joins, ImmutableArray<CoveredSpan> spans, Length total, Length most)
     {
-        for (var i = 0; i < joins.Length; i++)
+        for (var i = 0; i < joins.Length && !spans.IsEmpty; i++)
         {
             Length join = joins[i],
                 before = i == 0 ? Length.Zero : joins[i - 1],

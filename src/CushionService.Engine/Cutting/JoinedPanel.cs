@@ -12,11 +12,11 @@ internal sealed class JoinedPanel
 {
     private readonly Panel _whole;
 
-    // Which edges of the parts make up each edge of the whole, in the direction of the outline.
-    private readonly Dictionary<EdgeName, ImmutableArray<EdgeRef>> _edges;
+    // The stretches of every edge of the whole, in the order of the outline and each edge's along the edge.
+    private readonly ImmutableArray<(EdgeName Of, EdgeRef Stretch)> _stretches;
 
-    private JoinedPanel(Panel whole, ImmutableArray<Panel> parts, Dictionary<EdgeName, ImmutableArray<EdgeRef>> edges) =>
-        (_whole, Parts, _edges) = (whole, parts, edges);
+    private JoinedPanel(Panel whole, ImmutableArray<Panel> parts, ImmutableArray<(EdgeName Of, EdgeRef Stretch)> stretches) =>
+        (_whole, Parts, _stretches) = (whole, parts, stretches);
 
     /// <summary>The parts from left to right, at least one, each numbered by its stretch from 1.</summary>
     public ImmutableArray<Panel> Parts { get; }
@@ -29,10 +29,14 @@ internal sealed class JoinedPanel
     public static JoinedPanel? Of(Panel panel, ImmutableArray<Length> joins, Length seam)
     {
         var join = EdgeFinish.Seam(seam);
-        var parts = ImmutableArray.CreateBuilder<Panel>();
-        var edges = panel.Edges.ToDictionary(edge => edge.Name, edge => ImmutableArray.Create(new EdgeRef(default, edge.Name)));
-        // Cut from left to right: what is right of a join is parted again at the next, and its stretches have no part's
-        // name until then.
+        var parts = ImmutableArray.CreateBuilder<Panel>(joins.Length + 1);
+        // What is right of the last join is parted again at the next, and its stretches have no part's name until then.
+        var stretches = new List<(EdgeName Of, EdgeRef Stretch)>(panel.Edges.Length + (2 * joins.Length));
+        foreach (Edge edge in panel.Edges)
+        {
+            stretches.Add((edge.Name, new EdgeRef(default, edge.Name)));
+        }
+
         (ImmutableArray<Edge> rest, Length from) = (panel.Edges, Length.Zero);
         foreach (Length at in joins)
         {
@@ -42,37 +46,48 @@ internal sealed class JoinedPanel
             }
 
             PartName name = panel.Part with { Stretch = parts.Count + 1 };
-            foreach ((EdgeName edge, ImmutableArray<EdgeRef> stretches) in edges)
-            {
-                edges[edge] =
-                [
-                    .. stretches.SelectMany(stretch =>
-                        stretch.Part != default
-                            ? [stretch]
-                            : parting
-                                .Stretches.Where(parted => parted.Of == stretch.Edge)
-                                .Select(parted => new EdgeRef(parted.IsAfter ? default : name, parted.Name))
-                    ),
-                ];
-            }
-
+            stretches = Parted(stretches, parting, name);
             parts.Add(Part(panel, name, parting.Before, from, parting.At));
             (rest, from) = (parting.After, parting.At);
         }
 
         PartName last = panel.Part with { Stretch = parts.Count + 1 };
         parts.Add(Part(panel, last, rest, from, panel.Width));
-        return new JoinedPanel(
-            panel,
-            parts.ToImmutable(),
-            edges.ToDictionary(
-                edge => edge.Key,
-                edge =>
-                    ImmutableArray.CreateRange(
-                        edge.Value.Select(stretch => stretch.Part != default ? stretch : stretch with { Part = last })
-                    )
-            )
-        );
+        var named = ImmutableArray.CreateBuilder<(EdgeName Of, EdgeRef Stretch)>(stretches.Count);
+        foreach ((EdgeName of, EdgeRef stretch) in stretches)
+        {
+            named.Add((of, stretch.Part != default ? stretch : stretch with { Part = last }));
+        }
+
+        return new JoinedPanel(panel, parts.MoveToImmutable(), named.MoveToImmutable());
+    }
+
+    // What is left of the line has its part's name now.
+    private static List<(EdgeName Of, EdgeRef Stretch)> Parted(
+        List<(EdgeName Of, EdgeRef Stretch)> stretches,
+        Parting parting,
+        PartName before
+    )
+    {
+        var now = new List<(EdgeName Of, EdgeRef Stretch)>(stretches.Count + 2);
+        foreach ((EdgeName of, EdgeRef stretch) in stretches)
+        {
+            if (stretch.Part != default)
+            {
+                now.Add((of, stretch));
+                continue;
+            }
+
+            foreach (PartedEdge parted in parting.Stretches)
+            {
+                if (parted.Of == stretch.Edge)
+                {
+                    now.Add((of, new EdgeRef(parted.IsAfter ? default : before, parted.Name)));
+                }
+            }
+        }
+
+        return now;
     }
 
     /// <summary>The pattern with the parts and their joins in the panel's place.</summary>
@@ -81,60 +96,117 @@ internal sealed class JoinedPanel
     /// <remarks>Seams of the whole panel name the edges of its parts instead.</remarks>
     public Pattern In(Pattern pattern)
     {
-        bool Names(ImmutableArray<EdgeRef> refs)
+        var panels = ImmutableArray.CreateBuilder<Panel>(pattern.Panels.Length + Parts.Length - 1);
+        foreach (Panel panel in pattern.Panels)
         {
-            foreach (EdgeRef edge in refs)
+            if (panel.Part == _whole.Part)
             {
-                if (edge.Part == _whole.Part)
-                {
-                    return true;
-                }
+                panels.AddRange(Parts);
             }
-
-            return false;
+            else
+            {
+                panels.Add(panel);
+            }
         }
 
-        // Most seams are not of this panel, and stay as they are.
-        ImmutableArray<EdgeRef> Now(ImmutableArray<EdgeRef> refs) =>
-            Names(refs) ? [.. refs.SelectMany(edge => edge.Part == _whole.Part ? _edges[edge.Edge] : [edge])] : refs;
-        IEnumerable<Seam> joins = Parts.Zip(
-            Parts.Skip(1),
-            (left, right) => new Seam(SeamKind.StripJoin, new EdgeRef(left.Part, EdgeName.End), new EdgeRef(right.Part, EdgeName.Start))
-        );
-        return new Pattern(
-            [.. pattern.Panels.SelectMany(panel => panel.Part == _whole.Part ? Parts : [panel])],
-            [
-                .. joins,
-                .. pattern.Seams.Select(joined =>
-                    Names(joined.One) || Names(joined.Other) ? joined with { One = Now(joined.One), Other = Now(joined.Other) } : joined
-                ),
-            ]
-        );
+        var seams = ImmutableArray.CreateBuilder<Seam>(pattern.Seams.Length + Parts.Length - 1);
+        for (var i = 1; i < Parts.Length; i++)
+        {
+            seams.Add(
+                new Seam(SeamKind.StripJoin, new EdgeRef(Parts[i - 1].Part, EdgeName.End), new EdgeRef(Parts[i].Part, EdgeName.Start))
+            );
+        }
+
+        foreach (Seam seam in pattern.Seams)
+        {
+            // Most seams are not of this panel, and stay as they are.
+            seams.Add(Names(seam.One) || Names(seam.Other) ? seam with { One = Now(seam.One), Other = Now(seam.Other) } : seam);
+        }
+
+        return new Pattern(panels.DrainToImmutable(), seams.MoveToImmutable());
+    }
+
+    private bool Names(ImmutableArray<EdgeRef> refs)
+    {
+        foreach (EdgeRef edge in refs)
+        {
+            if (edge.Part == _whole.Part)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // The same edges, those of the whole by their stretches.
+    private ImmutableArray<EdgeRef> Now(ImmutableArray<EdgeRef> refs)
+    {
+        if (!Names(refs))
+        {
+            return refs;
+        }
+
+        var now = ImmutableArray.CreateBuilder<EdgeRef>(refs.Length + Parts.Length);
+        foreach (EdgeRef edge in refs)
+        {
+            if (edge.Part != _whole.Part)
+            {
+                now.Add(edge);
+                continue;
+            }
+
+            foreach ((EdgeName of, EdgeRef stretch) in _stretches)
+            {
+                if (of == edge.Edge)
+                {
+                    now.Add(stretch);
+                }
+            }
+        }
+
+        return now.DrainToImmutable();
     }
 
     // From its own lower left corner.
     private static Panel Part(Panel panel, PartName name, ImmutableArray<Edge> edges, Length from, Length to)
     {
-        Point[] ends = [.. edges.SelectMany(edge => edge.Path.Select(segment => segment.To))];
-        Length left = -ends.Min(end => end.X),
-            down = -ends.Min(end => end.Y);
+        Point corner = LowerLeft(edges);
+        Length left = -corner.X,
+            down = -corner.Y;
         // A mark on a join belongs to the part at its right; one on the right edge of all to the last part.
-        bool Holds(Point point) => point.X >= from && (point.X < to || (to == panel.Width && point.X == to));
+        Length beyond = to == panel.Width ? to + Length.FromNanometres(1) : to;
         return panel with
         {
             Part = name,
-            Edges = [.. edges.Select(edge => edge.Moved(left, down))],
+            Edges = corner == default ? edges : [.. edges.Select(edge => edge.Moved(left, down))],
             Stretches = null,
-            Gathers = [.. panel.Gathers.Where(gather => edges.Any(edge => edge.Name == gather.Edge))],
-            Marks =
-            [
-                .. panel
-                    .Marks.Where(mark => IsLevel(mark) ? Reaches(mark, from, to) : Holds(mark.From))
-                    .Select(mark => Clipped(mark, from, to))
-                    .Select(mark => mark with { From = mark.From.Moved(left, down), To = mark.To?.Moved(left, down) }),
-            ],
+            Gathers = panel.Gathers.IsEmpty ? [] : [.. panel.Gathers.Where(gather => edges.Any(edge => edge.Name == gather.Edge))],
+            Marks = panel.Marks.IsEmpty
+                ? []
+                :
+                [
+                    .. panel
+                        .Marks.Where(mark => mark.IsWithin(from, beyond))
+                        .Select(mark => mark.Within(from, to))
+                        .Select(mark => mark with { From = mark.From.Moved(left, down), To = mark.To?.Moved(left, down) }),
+                ],
             Match = Shows(panel, from, to) ? panel.Match?.Moved(left, down) : null,
         };
+    }
+
+    private static Point LowerLeft(ImmutableArray<Edge> edges)
+    {
+        Point corner = edges[0].To;
+        foreach (Edge edge in edges)
+        {
+            foreach (Segment segment in edge.Path)
+            {
+                corner = new Point(Length.Min(corner.X, segment.To.X), Length.Min(corner.Y, segment.To.Y));
+            }
+        }
+
+        return corner;
     }
 
     // Every part of a face, and of a boxing those that reach over the front; all of one that is matched and does not.
@@ -157,18 +229,5 @@ internal sealed class JoinedPanel
         }
 
         return false;
-    }
-
-    // A level line goes on from part to part.
-    private static bool IsLevel(PanelMark mark) => mark.To is { } to && to.Y == mark.From.Y;
-
-    private static bool Reaches(PanelMark mark, Length from, Length to) =>
-        Length.Max(mark.From.X, mark.To!.Value.X) > from && Length.Min(mark.From.X, mark.To.Value.X) < to;
-
-    // A level line that passes a join ends at the join on either part.
-    private static PanelMark Clipped(PanelMark mark, Length from, Length to)
-    {
-        Point Within(Point point) => point with { X = Length.Min(Length.Max(point.X, from), to) };
-        return IsLevel(mark) ? mark with { From = Within(mark.From), To = Within(mark.To!.Value) } : mark;
     }
 }

@@ -156,27 +156,44 @@ public static class StripPiecing
             low = Length.Max(total - most, Patch(most, practice)),
             high = Length.Min(most, total - Patch(most, practice));
         Length? best = null;
-        foreach (
-            Length join in corners
-                .SelectMany(corner => new[] { corner, corner - practice.CornerClearance, corner + practice.CornerClearance })
-                .Append(low)
-                .Append(high)
-        )
+        foreach (Length corner in corners)
         {
-            bool allowed =
-                join >= low
-                && join <= high
-                && (join <= from || join >= to)
-                && (corners.Contains(join) || corners[1..^1].All(corner => Apart(join, corner) >= practice.CornerClearance));
+            Try(corner);
+            Try(corner - practice.CornerClearance);
+            Try(corner + practice.CornerClearance);
+        }
+
+        Try(low);
+        Try(high);
+        return best;
+
+        void Try(Length join)
+        {
+            bool allowed = join >= low && join <= high && (join <= from || join >= to) && IsClear(corners, join, practice.CornerClearance);
             if (allowed && (best is not { } known || ToEnd(join) < ToEnd(known) || (ToEnd(join) == ToEnd(known) && join > known)))
             {
                 best = join;
             }
         }
 
-        return best;
-
         Length ToEnd(Length join) => Length.Min(join, total - join);
+    }
+
+    // At a corner, or far enough from each.
+    private static bool IsClear(Length[] corners, Length join, Length clearance)
+    {
+        var clear = true;
+        for (var i = 0; i < corners.Length; i++)
+        {
+            if (corners[i] == join)
+            {
+                return true;
+            }
+
+            clear &= i == 0 || i == corners.Length - 1 || Apart(join, corners[i]) >= clearance;
+        }
+
+        return clear;
     }
 
     // A strip that passes no front is joined at the corner that parts it most evenly.

@@ -16,19 +16,19 @@ public sealed class Remnants
     private readonly long _width;
     private readonly long _length;
     private readonly long _least;
-    private readonly HashSet<Remnant> _found = [];
+    private readonly List<Remnant> _found = [];
 
-    private Remnants(IEnumerable<LaidPiece> laid, Length width, Length length, Length least)
+    private Remnants(ImmutableArray<LaidPiece> laid, Length width, Length length, Length least)
     {
         (_width, _length, _least) = (width.Nanometres, length.Nanometres, least.Nanometres);
-        _laid =
-        [
-            .. laid.Select(piece =>
-                    (piece.X.Nanometres, (piece.X + piece.Width).Nanometres, piece.Y.Nanometres, (piece.Y + piece.Length).Nanometres)
-                )
-                .OrderBy(piece => piece.Item3)
-                .ThenBy(piece => piece.Item1),
-        ];
+        _laid = new (long, long, long, long)[laid.Length];
+        for (var i = 0; i < laid.Length; i++)
+        {
+            LaidPiece piece = laid[i];
+            _laid[i] = (piece.X.Nanometres, (piece.X + piece.Width).Nanometres, piece.Y.Nanometres, (piece.Y + piece.Length).Nanometres);
+        }
+
+        Array.Sort(_laid, static (one, other) => (one.Start, one.Left).CompareTo((other.Start, other.Left)));
     }
 
     /// <summary>The remnants of what is sold, the longest first, then the widest; at most 20. They may overlap.</summary>
@@ -46,7 +46,7 @@ public sealed class Remnants
     /// <param name="width">Across.</param>
     /// <param name="length">Along.</param>
     /// <param name="least">The narrowest and shortest to be listed, above zero.</param>
-    public static ImmutableArray<Remnant> Of(IEnumerable<LaidPiece> laid, Length width, Length length, Length least)
+    public static ImmutableArray<Remnant> Of(ImmutableArray<LaidPiece> laid, Length width, Length length, Length least)
     {
         var remnants = new Remnants(laid, width, length, least);
         remnants.Grow(0, 0, remnants._width);
@@ -55,15 +55,23 @@ public sealed class Remnants
             remnants.Grow(end, left, right);
         }
 
-        return
-        [
-            .. remnants
-                ._found.OrderByDescending(one => one.Length)
-                .ThenByDescending(one => one.Width)
-                .ThenBy(one => one.Y)
-                .ThenBy(one => one.X)
-                .Take(Most),
-        ];
+        return remnants.Longest();
+    }
+
+    // Two pieces that end on one line find the same rectangle.
+    private ImmutableArray<Remnant> Longest()
+    {
+        _found.Sort(static (one, other) => (other.Length, other.Width, one.Y, one.X).CompareTo((one.Length, one.Width, other.Y, other.X)));
+        var longest = ImmutableArray.CreateBuilder<Remnant>(Math.Min(_found.Count, Most));
+        foreach (Remnant remnant in _found)
+        {
+            if (longest.Count < Most && (longest.Count == 0 || longest[^1] != remnant))
+            {
+                longest.Add(remnant);
+            }
+        }
+
+        return longest.DrainToImmutable();
     }
 
     // From a line along which something lies below: a stretch stays open only while it still touches that.

@@ -14,7 +14,8 @@ internal sealed class ExceptionLogger(RequestDelegate next, ILogger<ExceptionLog
         {
             await next(http);
         }
-        catch (BadHttpRequestException) when (http.Response.HasStarted)
+        // Who has hung up in the middle of a body reads no answer.
+        catch (BadHttpRequestException) when (http.Response.HasStarted || http.RequestAborted.IsCancellationRequested)
         {
             http.Abort();
         }

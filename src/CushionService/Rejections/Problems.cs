@@ -130,6 +130,7 @@ internal static class Problems
         // What is wrong now may be right the next time: no cache keeps it.
         http.Response.Headers.CacheControl = "no-store";
         Problem placed = problem with { Type = ProblemAddress.Of(problem.Code, http) };
-        return JsonSerializer.SerializeAsync(http.Response.BodyWriter, placed, ProblemType, http.RequestAborted);
+        // A problem is short. A caller that hangs up meanwhile must not make a fault of ours of it.
+        return JsonSerializer.SerializeAsync(http.Response.BodyWriter, placed, ProblemType, CancellationToken.None);
     }
 }

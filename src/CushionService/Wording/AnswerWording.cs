@@ -18,6 +18,8 @@ namespace CushionService.Wording;
 /// <param name="warnings">What is allowed but unwise.</param>
 internal sealed class AnswerWording(Language language, LengthUnit unit, ImmutableArray<Violation> warnings)
 {
+    private static readonly Func<Yardage, Violation?>[] LayoutNotes = [BroughtNote.Of, MotifNote.Of, WeltNote.Of];
+
     private readonly MessageWriter _writer = new(language, unit);
 
     public IReadOnlyList<ViolationAnswer> Warnings => ViolationWording.Of(warnings, language, unit);
@@ -217,14 +219,24 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
         ];
 
     // Warnings of the order first, then what the layouts of its fabrics show, in the order of the fabrics.
-    private ImmutableArray<Violation> Unwise(ImmutableArray<Yardage> yardages) =>
-        [
-            .. warnings,
-            .. yardages.Select(BroughtNote.Of).OfType<Violation>(),
-            .. yardages.Select(MotifNote.Of).OfType<Violation>(),
-            .. yardages.Select(WeltNote.Of).OfType<Violation>(),
-            .. CutsNote.Of(yardages),
-        ];
+    private ImmutableArray<Violation> Unwise(ImmutableArray<Yardage> yardages)
+    {
+        var unwise = ImmutableArray.CreateBuilder<Violation>(warnings.Length + 1);
+        unwise.AddRange(warnings);
+        foreach (Func<Yardage, Violation?> note in LayoutNotes)
+        {
+            foreach (Yardage yardage in yardages)
+            {
+                if (note(yardage) is { } said)
+                {
+                    unwise.Add(said);
+                }
+            }
+        }
+
+        unwise.AddRange(CutsNote.Of(yardages));
+        return unwise.DrainToImmutable();
+    }
 
     private static IReadOnlyList<string> Names(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => edge.ToString())];
 

@@ -51,6 +51,41 @@ public sealed class RawBytesTests
         );
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Callers_that_hang_up_in_the_middle_of_an_order_are_no_errors_of_the_service(bool reset)
+    {
+        await using ServiceProcess service = await ServiceProcess.StartAsync();
+        string[] paths = ["/v1/yardage", "/v1/quotes", "/v1/quotes/stream", "/v1/fits"];
+        await Task.WhenAll(
+            Enumerable
+                .Range(0, 80)
+                .Select(async call =>
+                {
+                    using TcpClient caller = new();
+                    await caller.ConnectAsync(service.Rest.Host, service.Rest.Port);
+                    string type = paths[call % paths.Length].EndsWith("stream", StringComparison.Ordinal)
+                        ? "application/x-ndjson"
+                        : "application/json";
+                    await caller
+                        .GetStream()
+                        .WriteAsync(
+                            Encoding.ASCII.GetBytes(
+                                $"POST {paths[call % paths.Length]} HTTP/1.1\r\nHost: x\r\nContent-Type: {type}\r\nContent-Length: 500\r\n\r\n"
+                                    + "{\"units\":\"in\","
+                            )
+                        );
+                    await Task.Delay(call % 20);
+                    caller.LingerState = new LingerOption(reset, 0);
+                })
+        );
+
+        using HttpClient http = new() { BaseAddress = service.Rest };
+        Assert.True((await http.GetAsync(new Uri("/v1/catalogue", UriKind.Relative))).IsSuccessStatusCode);
+        Assert.DoesNotContain(service.Lines, static line => line.Contains(" ERR]", StringComparison.Ordinal));
+    }
+
     // HEADERS and RST_STREAM of one call after another (RFC 9113, sections 6.2 and 6.4), and nothing is read.
     private static async Task ResetAsync(NetworkStream stream, int calls)
     {

@@ -91,33 +91,41 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
             return null;
         }
 
-        int[] starts =
-        [
-            .. Enumerable
-                .Range(0, stretches.Count)
-                .Where(i => stretches[i].IsAfter != stretches[(i + stretches.Count - 1) % stretches.Count].IsAfter),
-        ];
-        if (starts is not [int one, int other])
+        (int one, int other) = (-1, -1);
+        for (var i = 0; i < stretches.Count; i++)
+        {
+            if (stretches[i].IsAfter == stretches[i == 0 ? stretches.Count - 1 : i - 1].IsAfter)
+            {
+                continue;
+            }
+
+            if (other >= 0)
+            {
+                return null;
+            }
+
+            (one, other) = one < 0 ? (i, -1) : (one, i);
+        }
+
+        if (other < 0)
         {
             return null;
         }
 
-        var named = new SortedDictionary<int, PartedEdge>();
-        ImmutableArray<Edge> first = Closed(Enumerable.Range(one, other - one), stretches[one].IsAfter ? after : before);
-        ImmutableArray<Edge> second = Closed(
-            [.. Enumerable.Range(other, stretches.Count - other), .. Enumerable.Range(0, one)],
-            stretches[other].IsAfter ? after : before
-        );
+        var named = new PartedEdge?[stretches.Count];
+        ImmutableArray<Edge> first = Closed(one, other, stretches[one].IsAfter ? after : before);
+        ImmutableArray<Edge> second = Closed(other, one + stretches.Count, stretches[other].IsAfter ? after : before);
         (ImmutableArray<Edge> low, ImmutableArray<Edge> high) = stretches[one].IsAfter ? (second, first) : (first, second);
-        return new Parting(at, low, high, [.. named.Values]);
+        return new Parting(at, low, high, [.. named.OfType<PartedEdge>()]);
 
         // An edge that is met twice on one side of the line has two names there.
-        ImmutableArray<Edge> Closed(IEnumerable<int> run, (EdgeName Name, EdgeFinish Finish) line)
+        ImmutableArray<Edge> Closed(int from, int to, (EdgeName Name, EdgeFinish Finish) line)
         {
-            var edges = ImmutableArray.CreateBuilder<Edge>();
+            var edges = ImmutableArray.CreateBuilder<Edge>(to - from + 1);
             Edge? last = null;
-            foreach (int i in run)
+            for (var next = from; next < to; next++)
             {
+                int i = next % stretches.Count;
                 (Edge edge, Segment path, bool isAfter) = stretches[i];
                 if (ReferenceEquals(edge, last))
                 {
@@ -125,15 +133,29 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
                     continue;
                 }
 
-                EdgeName name = edges.Any(known => known.Name == edge.Name) ? edge.Name.With(Again) : edge.Name;
+                EdgeName name = IsNamed(edges, edge.Name) ? edge.Name.With(Again) : edge.Name;
                 named[i] = new PartedEdge(edge.Name, name, isAfter);
-                edges.Add(edge with { Name = name, Path = [path] });
+                // Most edges lie whole on one side.
+                edges.Add(name == edge.Name && edge.Path is [var whole] && whole == path ? edge : edge with { Name = name, Path = [path] });
                 last = edge;
             }
 
             edges.Add(new Edge(line.Name, edges[^1].To, edges[0].From, line.Finish));
-            return edges.ToImmutable();
+            return edges.DrainToImmutable();
         }
+    }
+
+    private static bool IsNamed(ImmutableArray<Edge>.Builder edges, EdgeName name)
+    {
+        foreach (Edge edge in edges)
+        {
+            if (edge.Name == name)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // The edges in pieces that lie on one side of the line each, in the order of the outline; null where a crossing would be rounded so
@@ -144,13 +166,13 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
         double direction
     )
     {
-        var stretches = new List<(Edge Edge, Segment Path, bool IsAfter)>();
+        var stretches = new List<(Edge Edge, Segment Path, bool IsAfter)>(edges.Length + 2);
         foreach (Edge edge in edges)
         {
             foreach (Segment segment in edge.Path)
             {
                 ImmutableArray<Segment> parts = SegmentCrossing.Parts(segment, beyond, direction);
-                if (parts.Aggregate(Length.Zero, (sum, part) => sum + part.Length) != segment.Length)
+                if (parts.Length > 1 && Segment.LengthOf(parts) != segment.Length)
                 {
                     return null;
                 }

@@ -23,6 +23,12 @@ internal static class SegmentCrossing
     /// <param name="direction">The crossing line's direction, in radians from the x axis.</param>
     public static ImmutableArray<Segment> Parts(Segment segment, Func<Point, long> beyond, double direction)
     {
+        // A line crosses once, and only where its ends lie on different sides.
+        if (segment.IsStraight && Math.Sign(Beyond(segment.From, beyond)) * Math.Sign(Beyond(segment.To, beyond)) >= 0)
+        {
+            return [segment];
+        }
+
         var from = 0.0;
         foreach (double turn in (double[])[.. Turns(segment, direction), 1])
         {
