@@ -56,7 +56,7 @@ public static class StripPiecing
         // No front: the closure's own section, or a loop round a disc.
         if (first < 0)
         {
-            return pieces == 2 ? [AtCorner(corners, most) ?? total.HalfUp()] : Equal(total, pieces);
+            return CornerJoins.Of(corners, most, pieces) ?? (pieces == 2 ? [total.HalfUp()] : Equal(total, pieces));
         }
 
         int last = stretches.LastIndexOf(stretches.Last(stretch => stretch.IsFront));
@@ -194,23 +194,6 @@ public static class StripPiecing
         }
 
         return clear;
-    }
-
-    // A strip that passes no front is joined at the corner that parts it most evenly.
-    private static Length? AtCorner(Length[] corners, Length most)
-    {
-        Length total = corners[^1];
-        Length? best = null;
-        foreach (Length corner in corners[1..^1])
-        {
-            bool reaches = corner <= most && total - corner <= most;
-            if (reaches && (best is not { } known || Apart(2 * corner, total) < Apart(2 * known, total)))
-            {
-                best = corner;
-            }
-        }
-
-        return best;
     }
 
     // A loop with no front and no corners, as round a disc, has no place that hides a join better than another.

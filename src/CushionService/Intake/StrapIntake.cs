@@ -43,8 +43,8 @@ internal static class StrapIntake
             findings.Warn(TieLength.Name, "long-ties", TrimTexts.LongTies(length, usual.LongestTie));
         }
 
-        // Every tie takes its width of the seam.
-        if (body.SideLength(side) is { } stretch && 2 * pairs * width > stretch)
+        // Every tie takes its width of the seam; a side that the outline lacks is refused already.
+        if (body.SideLength(side) is { Nanometres: > 0 } stretch && 2 * pairs * width > stretch)
         {
             findings.Refuse(nameof(ties.Pairs), "side-too-short", TrimTexts.TiesOnShortSide(stretch, pairs));
         }

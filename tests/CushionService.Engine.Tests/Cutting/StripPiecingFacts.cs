@@ -146,6 +146,29 @@ public sealed class StripPiecingFacts
         }
     }
 
+    [Theory]
+    // The section of a zipper round three sides of an ell of 50 × 40 whose notch is 30 × 20: no piece is longer than 53 in.
+    [InlineData("20 30 20 20 40", 54, "50 90", Sources.Practice)]
+    // Round three sides of 48 × 20: two of 44 would part the back in its middle, and no two reach the corners.
+    [InlineData("20 48 20", 54, "44", Sources.Practice)]
+    [InlineData("20 24 20", 54, "20", Sources.Practice)]
+    // A side longer than the fabric leaves no corners to join at.
+    [InlineData("10 60 10", 36, "26.6666666 53.3333333", Sources.Practice)]
+    public void A_strip_without_a_front_is_joined_at_its_corners_where_they_reach(string sides, int width, string expected, string source)
+    {
+        ImmutableArray<Length> joins = StripPiecing.Joins(
+            [.. sides.Split(' ').Select(side => new StripStretch(In(decimal.Parse(side)), false))],
+            In(width),
+            Seam
+        );
+
+        Assert.Equal(
+            expected.Split(' ').Select(decimal.Parse),
+            joins.Select(join => Math.Floor(join.In(LengthUnit.Inch) * 10_000_000) / 10_000_000)
+        );
+        Assert.NotEmpty(source);
+    }
+
     [Fact]
     public void Any_strip_on_any_fabric_is_covered_without_a_piece_too_long()
     {

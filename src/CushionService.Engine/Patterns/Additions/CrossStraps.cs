@@ -1,9 +1,7 @@
-using CushionService.Engine.Measures;
+using System.Collections.Immutable;
 using CushionService.Engine.Patterns.Panels;
-using CushionService.Engine.Patterns.Sections;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
-using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Patterns.Additions;
@@ -14,7 +12,7 @@ internal static class CrossStraps
     /// <summary>Adds the straps and the marks where their ends are caught.</summary>
     /// <param name="pattern">The cover.</param>
     /// <param name="cushion">The cushion, for its sides and its practice.</param>
-    /// <param name="straps">How many and how wide; they divide each side evenly, so that they lie parallel.</param>
+    /// <param name="straps">How many and how wide; they divide the underside's depth evenly, and lie level.</param>
     public static Pattern AddTo(Pattern pattern, CushionSpecification cushion, StrapSpecification straps)
     {
         var caught = EdgeFinish.Caught(cushion.SeamAllowance);
@@ -29,21 +27,15 @@ internal static class CrossStraps
             caught,
             caught
         );
-        // Both ends of a strap are at the same share of their sides, which keeps it level where the sides are equally
-        // long.
-        foreach (Side side in (Side[])[Side.Left, Side.Right])
-        {
-            EdgeRef edge = FaceEdge.Of(pattern, cushion, side);
-            Length length = pattern[edge.Part][edge.Edge].Length;
-            IEnumerable<Length> evenly = Enumerable
-                .Range(1, straps.Count)
-                .Select(i => Length.FromNanometres((long)((Int128)length.Nanometres * i / (straps.Count + 1))));
-            pattern = NarrowStrip.Marked(pattern, edge, evenly, MarkPurpose.CatchStrap);
-        }
-
-        return pattern with
-        {
-            Panels = pattern.Panels.Add(strap),
-        };
+        Panel bottom = pattern[PartName.Bottom];
+        ImmutableArray<PanelMark> ends =
+        [
+            .. StrapLevels
+                .Of(bottom.Edges.SelectMany(edge => edge.Path), straps.Count)
+                .SelectMany(strap => new[] { strap.Left, strap.Right })
+                .Select(end => new PanelMark(MarkKind.TieEnd, end, null, MarkPurpose.CatchStrap)),
+        ];
+        pattern = pattern with { Panels = pattern.Panels.Replace(bottom, bottom with { Marks = bottom.Marks.AddRange(ends) }) };
+        return pattern with { Panels = pattern.Panels.Add(strap) };
     }
 }

@@ -31,7 +31,8 @@ public sealed record EdgingLoop(EdgingPlace Place, ImmutableArray<EdgeRef> Edges
     {
         var edges = ImmutableArray.CreateBuilder<EdgeRef>();
         (Length length, bool closed) = (Length.Zero, place != EdgingPlace.Corners);
-        foreach (Seam seam in pattern.Seams.Where(seam => !seam.RestsOnSeam))
+        // An inner cover has ends and corners like the cover, yet nothing edges it.
+        foreach (Seam seam in pattern.Seams.Where(seam => !seam.RestsOnSeam && !seam.One[0].Part.IsInner))
         {
             bool one = HasEdging(pattern, seam.One[0], place),
                 other = HasEdging(pattern, seam.Other[0], place);
