@@ -1,3 +1,4 @@
+using CushionService.Engine.Cutting;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
@@ -52,21 +53,34 @@ public static class Threading
             : total;
     }
 
-    /// <summary>The raw edges that are finished so that they do not fray: every edge with an allowance, of every copy, but for those that a
-    /// French seam encloses.</summary>
+    /// <summary>The raw edges that are finished so that they do not fray: every edge with an allowance, of every copy, along its cut line,
+    /// but for those that a French seam encloses.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="pattern">Its pattern.</param>
-    /// <returns>Of one cover. Additions such as ties and pockets are left out: their edges are turned under.</returns>
+    /// <returns>Of one cover. Additions such as ties and pockets are left out: their edges are turned under. So is an inner cover: it stays
+    /// shut, as a cover that is closed by hand does.</returns>
     public static Length RawEdges(CushionSpecification cushion, Pattern pattern)
     {
         HashSet<EdgeRef> enclosed = cushion.Trim.Edging is FrenchSeamSpecification french
             ? [.. french.At.SelectMany(place => FrenchSeams(pattern, place)).SelectMany(seam => seam.One.Concat(seam.Other))]
             : [];
-        return pattern
-            .Panels.Where(panel => !panel.IsAddition)
-            .SelectMany(panel => panel.Edges.Where(edge => !enclosed.Contains(new EdgeRef(panel.Part, edge.Name))))
-            .Where(edge => edge.Finish.Kind is FinishKind.Seam or FinishKind.ZipperTurnUnder)
-            .Aggregate(Length.Zero, (sum, edge) => sum + edge.Length);
+        var total = Length.Zero;
+        foreach (Panel panel in pattern.Panels.Where(panel => !panel.IsAddition && !panel.Part.IsInner))
+        {
+            for (var i = 0; i < panel.Edges.Length; i++)
+            {
+                Edge edge = panel.Edges[i];
+                if (
+                    edge.Finish.Kind is FinishKind.Seam or FinishKind.ZipperTurnUnder
+                    && !enclosed.Contains(new EdgeRef(panel.Part, edge.Name))
+                )
+                {
+                    total += CutEdge.Along(panel, i);
+                }
+            }
+        }
+
+        return total;
     }
 
     // The seams round a face; those within it are sewn once.

@@ -46,11 +46,11 @@ public sealed class StepMaterialFacts
     [Fact]
     public void Bound_edges_take_binding()
     {
-        // Sources.Derived: two faces of 18 × 18 have 144 in of raw edge, 4 yd.
+        // Sources.Derived: two faces that are cut 19 × 19 have 152 in of raw edge, 4.22 yd, up to the next 1/8 yd.
         Material binding = Quote(Order(KnifeEdge(18, 18, HandSewn) with { EdgeFinish = RawEdgeFinish.Bound }))
             .Materials.Single(material => material.Kind == MaterialKind.Binding);
 
-        Assert.Equal(("binding", 4m), (binding.Item, binding.Quantity));
+        Assert.Equal(("binding", 4.25m), (binding.Item, binding.Quantity));
     }
 
     [Fact]
@@ -90,7 +90,7 @@ public sealed class StepMaterialFacts
             .Because.ToString();
 
         Assert.Equal(3 + (4 * 0.25 * 8) + (4 * 8 / 25.4), (double)ratio, 1e-6);
-        Assert.StartsWith("seat: 72 in of stitching and 144 in of raw edge at × 12.26; ", because, StringComparison.Ordinal);
+        Assert.StartsWith("seat: 72 in of stitching and 152 in of raw edge at × 12.26; ", because, StringComparison.Ordinal);
     }
 
     private static Length Sewn(CushionSpecification cushion) =>

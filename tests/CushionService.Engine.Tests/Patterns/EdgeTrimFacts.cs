@@ -120,14 +120,14 @@ public sealed class EdgeTrimFacts
 
         Assert.Equal(In(188), Threading.Stitching(cushion, Pattern(cushion)));
         Assert.Equal(Length.Zero, Threading.RawEdges(cushion, Pattern(cushion)));
-        // Plain, the top has 72 and the flaps 2 × (18 + 2 × 11).
-        Assert.Equal(In(152), Threading.RawEdges(cushion with { Trim = TrimSpecification.None }, Pattern(cushion)));
+        // Plain, the top has 4 × 19 and the flaps 2 × (19 + 2 × 12 1/2), as they are cut.
+        Assert.Equal(In(164), Threading.RawEdges(cushion with { Trim = TrimSpecification.None }, Pattern(cushion)));
     }
 
     [Fact]
     public void Only_what_a_French_seam_does_not_enclose_is_finished()
     {
-        // Sources.Practice: the zipper's two edges of 16 in.
+        // Sources.Practice: the zipper's two edges, cut 17 in long.
         CushionSpecification cushion = KnifeEdge(16, 16, new ZipperClosure(Side.Bottom, Length.Zero, In(0.75m), Length.Zero)) with
         {
             EdgeFinish = RawEdgeFinish.Overedge,
@@ -138,7 +138,7 @@ public sealed class EdgeTrimFacts
             .Steps.Select(one => one.Text.ToString())
             .Single(text => text.Contains("Overedge", StringComparison.Ordinal));
 
-        Assert.Equal(In(32), Threading.RawEdges(cushion, Pattern(cushion)));
+        Assert.Equal(In(34), Threading.RawEdges(cushion, Pattern(cushion)));
         Assert.Contains("the raw edges that the French seam does not enclose", step, StringComparison.Ordinal);
     }
 
