@@ -29,6 +29,7 @@ internal static class DraftWarnings
             .. Unmatched(draft),
             .. Inverted(draft),
             .. TooTight(draft),
+            .. Overfilled(draft),
             .. TooShortZippers(draft),
             .. StockFaults.Joined(draft.Order),
             .. StockFaults.Warnings(draft.Order),
@@ -91,6 +92,26 @@ internal static class DraftWarnings
     // A block of foam is put in through the closure; a loose fill is poured.
     private static IEnumerable<Violation> TooTight(Drafting draft) =>
         draft.Order.Cushions.Any(static cushion => cushion.Fill?.Kind == FillKind.Foam) ? TooTightClosures(draft) : [];
+
+    // A weight that the order names is bought as it is, even when no cover would hold it.
+    private static IEnumerable<Violation> Overfilled(Drafting draft)
+    {
+        foreach (CushionSpecification cushion in draft.Order.Cushions)
+        {
+            if (
+                cushion.Fill is { Weight: { } weight, Density: { } density }
+                && Filling.Most(cushion, density) is var most
+                && weight.Grams > most.Grams
+            )
+            {
+                yield return new Violation(
+                    $"{cushion.Pointer}/fill/weight",
+                    "overfilled",
+                    DraftTexts.Overfilled(weight, cushion.Name, Math.Round(most.Kilograms, 3, MidpointRounding.ToZero), weight.Kilograms)
+                );
+            }
+        }
+    }
 
     // Only the outer cover is measured: it has the closure that the order gives.
     private static IEnumerable<Violation> TooTightClosures(Drafting draft)

@@ -66,6 +66,7 @@ internal static class CodeRegister
         Code.Warning("opening-too-small", CodeTexts.OpeningTooSmall),
         Code.Either("order-too-long", 413, StatusCode.ResourceExhausted, CodeTexts.OrderTooLong),
         Code.Rule("out-of-range", CodeTexts.OutOfRange),
+        Code.Warning("overfilled", CodeTexts.Overfilled),
         Code.Rule("overlap-too-deep", CodeTexts.OverlapTooDeep),
         Code.Rule("overlap-too-narrow", CodeTexts.OverlapTooNarrow),
         Code.Warning("price-without-size", CodeTexts.PriceWithoutSize),

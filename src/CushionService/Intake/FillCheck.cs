@@ -59,7 +59,7 @@ internal static class FillCheck
             findings.Refuse(
                 "Fill.Weight",
                 "out-of-range",
-                StockTexts.LooseWeight(enough),
+                StockTexts.LooseWeight(enough.Kilograms),
                 new FindingRange((double)enough.Kilograms, null)
             );
         }

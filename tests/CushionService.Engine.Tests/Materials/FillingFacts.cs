@@ -1,6 +1,10 @@
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Tests.Materials;
 
@@ -64,5 +68,34 @@ public sealed class FillingFacts
     {
         Assert.Equal(Volume.Of(In(24), In(22), In(4)), Filling.Room(Boxed(24, 22, 4, HandSewn)));
         Assert.Equal(Filling.Bag(In(18), In(18)), Filling.Room(KnifeEdge(18, 18, HandSewn)));
+    }
+
+    [Fact]
+    public void A_weight_that_no_cover_would_hold_is_warned_of_and_bought_as_ordered()
+    {
+        // Sources.Practice: 18 × 18 holds 1111.05 in³, 0.018207 m³; overfilled by a fifth with feather at 52 × 4/3 kg/m³ that is
+        // 1.514 kg. Pounds in place of kilograms are more than twice what is meant.
+        CushionSpecification pillow = KnifeEdge(18, 18, HandSewn);
+        Assert.Equal(1.5148, (double)Filling.Most(pillow, 52).Kilograms, 1e-4);
+
+        Assert.Equal(["overfilled"], Codes(5000));
+        Assert.Equal(["overfilled"], Codes(1515));
+        Assert.Empty(Codes(1514));
+        Assert.Empty(Codes(950));
+
+        Quote quote = Quote(Order(Filled(5000)));
+        Assert.Equal(11.03m, quote.Materials.Single(material => material.Kind == MaterialKind.LooseFill).Quantity);
+        Assert.Equal(
+            "11.02 lb of fill is more than seat holds; packed firm it takes 1.514 kg. A weight is given in kilograms: is 5 kg meant?",
+            Drafting.Of(Order(Filled(5000))).Warnings.Single().Detail.ToString()
+        );
+
+        CushionSpecification Filled(decimal grams) =>
+            pillow with
+            {
+                Fill = new FillSpecification(FillKind.Loose, "feather", 52, Length.Zero, 0.9m) { Weight = new Mass(grams) },
+            };
+
+        string[] Codes(decimal grams) => [.. Drafting.Of(Order(Filled(grams))).Warnings.Select(warning => warning.Code)];
     }
 }

@@ -61,4 +61,7 @@ public sealed record FillPractice
 
     /// <summary>The least that fills a cover: less leaves it slack.</summary>
     public const decimal LeastPlumpness = 0.8m;
+
+    /// <summary>The most that a cover is overfilled: more strains its seams (common practice, no source).</summary>
+    public const decimal MostPlumpness = 1.2m;
 }
