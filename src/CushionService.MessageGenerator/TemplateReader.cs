@@ -146,9 +146,9 @@ internal sealed class TemplateReader
     {
         string word = _text.UpTo('}');
         _text.Next();
-        return argument.IsList && word is "and" or "or" or "sum" or "semicolon"
+        return argument.IsList && word is "and" or "or" or "sum" or "semicolon" or "to"
             ? $"MessagePart.List({index}, Conjunction.{MessageClass.Pascal(word)})"
-            : throw new MessageException($"'{argument.Name}, list' needs a list, and one of: and, or, sum, semicolon");
+            : throw new MessageException($"'{argument.Name}, list' needs a list, and one of: and, or, sum, semicolon, to");
     }
 
     // Every list of cases has "other", and "none" where the argument may be absent: a message then always has a text.

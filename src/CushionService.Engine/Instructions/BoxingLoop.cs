@@ -17,7 +17,7 @@ public static class BoxingLoop
         ArgumentNullException.ThrowIfNull(cushion);
         var plan = new CoverPlan(cushion, InnerCover.Apart(pattern).Cover, [], cushion.Practice, FabricCare.Press);
         CoverUnit? looped = plan
-            .Seams.Where(one => one.Seam.Kind == SeamKind.StripJoin && !CoverSeams.IsRun(one.Seam))
+            .Seams.Where(one => one.Seam.Kind == SeamKind.StripJoin && !CoverSeams.IsRun(plan.Pattern, one.Seam))
             .Select(one => plan.UnitOf(one.Seam.One[0].Part))
             .FirstOrDefault(unit => !unit.IsFace);
         return looped is { } boxing && Along(plan, boxing, CoverUnitKind.Top) is { Nanometres: > 0 } length ? length : null;

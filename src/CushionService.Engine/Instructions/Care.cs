@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Instructions;
@@ -19,6 +20,7 @@ public static class Care
         // An inner cover and ties are left out: what is outside decides how the cover is cleaned.
         FabricSpecification[] shell = [.. order.Fabrics.Where(fabric => cushion.Fabrics.Shell.Contains(fabric.Id))];
         return shell.Any(fabric => fabric.Coated) ? CareTexts.Wipe
+            : cushion is { IsWashable: false, Closure: not HandSewnClosure } ? CareTexts.Tufted
             : cushion.IsWashable ? CareTexts.Wash(shell.Any(fabric => !fabric.IsShrinkageKnown))
             : CareTexts.Sponge;
     }

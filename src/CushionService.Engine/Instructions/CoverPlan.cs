@@ -117,8 +117,10 @@ internal sealed class CoverPlan
 
         Side side = Cushion.Closure.Side;
         Length apart = Workroom.Sewing.GapFromCorner;
-        return Cushion.Outline.Sides.Any(stretch => stretch.Side == side && !stretch.IsStraight)
-            ? StepTexts.GapRound(side, apart)
-            : StepTexts.Gap(side, apart);
+        return IsCurved(side) ? StepTexts.GapRound(side, apart) : StepTexts.Gap(side, apart);
     }
+
+    /// <summary>Whether a side is curved, so that it has ends and no corners.</summary>
+    /// <param name="side">A side of the outline.</param>
+    public bool IsCurved(Side side) => Cushion.Outline.Sides.Any(stretch => stretch.Side == side && !stretch.IsStraight);
 }

@@ -18,8 +18,17 @@ internal static class CoverSeams
         seam.One.Length > 1 && seam.One.Select(edge => edge.Part).SequenceEqual(seam.Other.Select(edge => edge.Part));
 
     /// <summary>Whether it joins panels that one part was too long for.</summary>
-    /// <remarks>A strip join that closes a loop is none, for it joins the two ends of one part or two parts.</remarks>
-    public static bool IsRun(Seam seam) =>
+    /// <remarks>A strip join that closes a loop is none, for it joins the two ends of one part or two parts; nor are those of a part whose
+    /// panels go all round, as many joins as panels: they are the loop.</remarks>
+    /// <param name="pattern">The pattern of the cover.</param>
+    /// <param name="seam">A seam of it.</param>
+    public static bool IsRun(Pattern pattern, Seam seam) =>
+        IsWithin(seam)
+        && pattern.Seams.Count(other => IsWithin(other) && Base(other.One[0].Part) == Base(seam.One[0].Part))
+            < pattern.Panels.Count(panel => Base(panel.Part) == Base(seam.One[0].Part));
+
+    // Both its edges are of one part.
+    private static bool IsWithin(Seam seam) =>
         seam.Kind == SeamKind.StripJoin
         && seam.One.Concat(seam.Other).All(edge => edge.Part.Stretch > 0 && Base(edge.Part) == Base(seam.One[0].Part));
 

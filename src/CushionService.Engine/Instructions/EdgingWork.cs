@@ -86,7 +86,12 @@ internal static class EdgingWork
             var made = new State(StateKind.Made, strips[0]);
             Length? hem = ruffle.Lining == RuffleLining.Folded ? null : plan.Workroom.Trims.RuffleHem;
             yield return new Work(StepTexts.RuffleMake(strips.Length, hem), strips).Making(made);
-            Message text = StepTexts.RuffleBaste(StepTexts.Place(loop.Place), gathering.OtherFor(loop.Length), loop.Length);
+            Message text = StepTexts.RuffleBaste(
+                StepTexts.Place(loop.Place),
+                gathering.OtherFor(loop.Length),
+                loop.Length,
+                plan.HasCorners
+            );
             yield return Basted(plan, loop, text, strips).After(made);
         }
     }

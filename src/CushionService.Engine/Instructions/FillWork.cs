@@ -16,7 +16,8 @@ internal static class FillWork
 
     // Sheets are glued to blocks, and blocks to each other.
     private static readonly State Block = new(StateKind.Joined),
-        Glued = new(StateKind.Shaped);
+        Glued = new(StateKind.Shaped),
+        Rounded = new(StateKind.Mounted);
 
     /// <summary>The work; nothing for a cover without a filling.</summary>
     /// <param name="plan">The cover; an outer cover around an inner one is filled with that.</param>
@@ -31,28 +32,42 @@ internal static class FillWork
     private static IEnumerable<Work> Foam(CoverPlan plan, FillSpecification fill)
     {
         var cut = new State(StateKind.Made);
-        Work cutting = new Work(IsBuiltUp(fill) ? CutLayers(plan) : Cut(plan, fill.Oversize)).Making(cut);
+        Message? sheets = Sheets(plan);
+        int joints = FoamBuildUp.Joints(plan.Cushion);
+        // A half-round goes over all layers, so a block that is glued is rounded once it is whole.
+        bool hasNose = plan.Cushion is { Construction: Construction.Waterfall, Front: not FrontShape.Square },
+            roundsLater = hasNose && (sheets is not null || joints > 0);
+        Work cutting = new Work(IsBuiltUp(fill) ? CutLayers(plan) : Cut(plan, fill.Oversize, hasNose && !roundsLater)).Making(cut);
         // A slope is sawn through all layers, so they are glued before.
         bool slopes = plan.Cushion.Construction == Construction.Wedge;
         yield return slopes ? cutting.After(Block) : cutting;
         // Each block is whole before it is glued to the next.
-        if (Sheets(plan) is { } sheets)
+        if (sheets is not null)
         {
             yield return (slopes ? new Work(sheets) : new Work(sheets).After(cut)).Making(Block);
         }
 
-        if (FoamBuildUp.Joints(plan.Cushion) is > 0 and var joints)
+        if (joints > 0)
         {
             yield return new Work(StepTexts.GlueFoam(joints, fill.Crown > Length.Zero)).After(cut, Block).Making(Glued);
         }
 
+        if (roundsLater)
+        {
+            yield return new Work(StepTexts.RoundFoam(plan.Cushion.Thickness.HalfUp())).After(cut, Block, Glued).Making(Rounded);
+        }
+
         if (fill.Wrap is { } wrap)
         {
-            yield return new Work(StepTexts.Wrap(wrap.Layers, wrap.Sides)).After(cut, Block, Glued).Making(Ready);
+            Message text =
+                plan.Cushion.Construction == Construction.Bolster
+                    ? StepTexts.WrapRoll(wrap.Layers, wrap.Sides == WrapSides.WholeSkin)
+                    : StepTexts.Wrap(wrap.Layers, wrap.Sides);
+            yield return new Work(text).After(cut, Block, Glued, Rounded).Making(Ready);
         }
 
         yield return Put(plan.Cushion.Construction == Construction.Bolster ? StepTexts.InsertRoll : StepTexts.InsertFoam(plan.HasCorners))
-            .After(cut, Block, Glued, Ready);
+            .After(cut, Block, Glued, Rounded, Ready);
     }
 
     private static bool IsBuiltUp(FillSpecification fill) => !fill.Layers.IsEmpty || fill.Crown > Length.Zero;
@@ -100,7 +115,7 @@ internal static class FillWork
 
     // Foam is cut larger than the cover by what the order says, so that it fills the cover out (common practice, no source); the thickness
     // stays as it is.
-    private static Message Cut(CoverPlan plan, Length more)
+    private static Message Cut(CoverPlan plan, Length more, bool hasNose)
     {
         CushionSpecification cushion = plan.Cushion;
         return cushion.Construction switch
@@ -113,13 +128,7 @@ internal static class FillWork
                 cushion.FrontThickness,
                 Pair(plan)?.Height
             ),
-            _ => StepTexts.CutFoam(
-                cushion.Outline.Kind,
-                cushion.Width + more,
-                cushion.Depth + more,
-                cushion.Thickness,
-                cushion.Construction == Construction.Waterfall && cushion.Front != FrontShape.Square
-            ),
+            _ => StepTexts.CutFoam(cushion.Outline.Kind, cushion.Width + more, cushion.Depth + more, cushion.Thickness, hasNose),
         };
     }
 

@@ -126,6 +126,14 @@ internal static class FinishWork
         Length? thickness = cushion.Thickness > Length.Zero ? cushion.Thickness : null;
         Message text =
             cushion.Construction == Construction.Bolster ? StepTexts.CheckRoll(cushion.Width, cushion.Length, tolerance)
+            : cushion.Construction == Construction.Wedge
+                ? StepTexts.CheckWedge(
+                    cushion.Width,
+                    cushion.Depth,
+                    cushion.Thickness,
+                    cushion.FrontThickness > Length.Zero ? cushion.FrontThickness : null,
+                    tolerance
+                )
             : cushion.Outline is CircleOutline ? StepTexts.CheckRound(cushion.Width, thickness, tolerance)
             : StepTexts.CheckBox(cushion.Width, cushion.Depth, thickness, tolerance);
         return new Work(text).After(Turned, Lined, Filled, Closed, new State(StateKind.Edged));

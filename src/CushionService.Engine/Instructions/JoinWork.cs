@@ -16,12 +16,12 @@ internal static class JoinWork
     // One step for each part that was too long or too wide for its fabric: its panels in their order, first to last.
     private static IEnumerable<Work> Runs(CoverPlan plan) =>
         plan
-            .Seams.Where(one => CoverSeams.IsRun(one.Seam))
+            .Seams.Where(one => CoverSeams.IsRun(plan.Pattern, one.Seam))
             .GroupBy(one => CoverSeams.Base(one.Seam.One[0].Part))
             .Select(run =>
                 new Work(
                     StepTexts.JoinRun(
-                        Chain(Parts(run).OrderBy(part => part.Stretch).Select(StepTexts.ThePart)),
+                        StepTexts.Chain(Parts(run).OrderBy(part => part.Stretch).Select(StepTexts.ThePart)),
                         run.Count(),
                         plan.Allowance,
                         plan.Care
@@ -51,7 +51,7 @@ internal static class JoinWork
     // What is joined end to end and is not a run closes to a loop: the boxing round the cushion, or a wall.
     private static IEnumerable<Work> Loops(CoverPlan plan) =>
         plan
-            .Seams.Where(one => one.Seam.Kind == SeamKind.StripJoin && !CoverSeams.IsRun(one.Seam))
+            .Seams.Where(one => one.Seam.Kind == SeamKind.StripJoin && !CoverSeams.IsRun(plan.Pattern, one.Seam))
             .GroupBy(one => plan.UnitOf(one.Seam.One[0].Part))
             .Select(loop => Loop(plan, loop.Key, [.. loop]));
 
@@ -59,14 +59,18 @@ internal static class JoinWork
     // come before, while the strip still lies flat.
     private static Work Loop(CoverPlan plan, CoverUnit unit, ImmutableArray<(int Number, Seam Seam)> seams)
     {
-        // Both strips of a closure are one link of the chain; so are the panels that a strip was joined from.
+        // Both strips of a closure are one link of the chain; so are the panels that a strip was joined from before.
+        HashSet<PartName> joined =
+        [
+            .. plan.Seams.Where(one => CoverSeams.IsRun(plan.Pattern, one.Seam)).Select(one => CoverSeams.Base(one.Seam.One[0].Part)),
+        ];
         IEnumerable<PartName> links = unit
             .Parts.Where(part => part.Kind is not (PartKind.ZipperLower or PartKind.ClosureLower))
-            .Select(CoverSeams.Base)
+            .Select(part => joined.Contains(CoverSeams.Base(part)) ? CoverSeams.Base(part) : part)
             .Distinct();
         (Length loop, Length below) = (BoxingLoop.Along(plan, unit, CoverUnitKind.Top), BoxingLoop.Along(plan, unit, CoverUnitKind.Bottom));
         Message text = StepTexts.CloseLoop(
-            Chain(links.Select(link => Link(plan, link))),
+            StepTexts.Chain(links.Select(link => Link(plan, link))),
             seams.Length,
             plan.Allowance,
             plan.Care,
@@ -88,9 +92,6 @@ internal static class JoinWork
     // A closure is named as a section of the boxing, not by the strips that it was made from.
     private static Message Link(CoverPlan plan, PartName part) =>
         part.Kind is PartKind.ZipperUpper or PartKind.ClosureUpper ? StepTexts.SectionOf(plan.HasZipper) : StepTexts.ThePart(part);
-
-    private static Message Chain(IEnumerable<Message> links) =>
-        links.Aggregate((Message?)null, (before, link) => StepTexts.Chain(before, link))!;
 
     private static ImmutableArray<PartName> Parts(IEnumerable<(int Number, Seam Seam)> seams) =>
         [.. seams.SelectMany(one => one.Seam.One.Concat(one.Seam.Other)).Select(edge => edge.Part).Distinct()];

@@ -19,11 +19,12 @@ internal static class MountWork
         }
 
         // A boxing that is wrapped round may have both handles.
-        PartName[] panels =
+        (PartName Part, int Handles)[] panels =
         [
             .. plan
-                .Pattern.Panels.Where(panel => panel.Marks.Any(mark => mark.Purpose == MarkPurpose.SewHandleEnd))
-                .Select(panel => panel.Part),
+                .Pattern.Panels.Select(panel => (panel.Part, panel.Marks.Count(mark => mark.Purpose == MarkPurpose.SewHandleEnd)))
+                .Where(panel => panel.Item2 > 0)
+                .Select(panel => (panel.Part, (panel.Item2 + 1) / 2)),
         ];
         PartName strap = new(PartKind.Handle);
         var made = new State(StateKind.Made, strap);
@@ -40,11 +41,11 @@ internal static class MountWork
             ).Making(made);
         }
 
-        foreach (PartName on in panels)
+        foreach ((PartName on, int count) in panels)
         {
             yield return handle.HasStrap
-                ? Mounted(plan, on, StepTexts.HandleEnds(on, handle.Span), strap, on).After(made)
-                : Mounted(plan, on, StepTexts.HandleWebbing(plan.Workroom.Trims.HandleEndFold, on, handle.Span), on);
+                ? Mounted(plan, on, StepTexts.HandleEnds(on, handle.Span, count), strap, on).After(made)
+                : Mounted(plan, on, StepTexts.HandleWebbing(plan.Workroom.Trims.HandleEndFold, on, handle.Span, count), on);
         }
     }
 

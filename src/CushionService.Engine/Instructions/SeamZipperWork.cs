@@ -28,8 +28,10 @@ internal static class SeamZipperWork
             zipper.Side,
             top.Words,
             bottom.Words,
-            plan.Allowance,
+            // A fold that laps over has the deeper allowance, all along its side.
+            plan.Pattern[opening[0].Seam.One[0].Part][opening[0].Seam.One[0].Edge].Finish.Depth,
             Length.FromNanometres((side - open).Nanometres / 2),
+            plan.IsCurved(zipper.Side),
             !edged,
             open,
             zipper.Sliders

@@ -46,9 +46,14 @@ internal static class StepTools
             "base" => [Tool.Shears],
             "turn-out" => [.. Is(text, "corners") ? [Tool.Shears, Tool.PointTurner] : Array.Empty<Tool>(), .. Pressing(text)],
             "turn-flanges" => [Tool.PointTurner, .. Pressing(text)],
-            "draw-ends" or "close-gap" or "wrap" => [Tool.HandNeedle],
-            "cut-foam" or "cut-foam-layers" or "cut-foam-wedge" or "cut-foam-roll" => [Tool.FoamKnife, Tool.Ruler, Tool.Marker],
-            "check-box" or "check-round" or "check-roll" => [Tool.TapeMeasure],
+            "draw-ends" or "close-gap" or "wrap" or "wrap-roll" => [Tool.HandNeedle],
+            "cut-foam" or "cut-foam-layers" or "round-foam" or "cut-foam-wedge" or "cut-foam-roll" =>
+            [
+                Tool.FoamKnife,
+                Tool.Ruler,
+                Tool.Marker,
+            ],
+            "check-box" or "check-wedge" or "check-round" or "check-roll" => [Tool.TapeMeasure],
             "button-covers" => [Tool.Shears, Tool.ButtonPress],
             "tufts" => [Tool.TuftingNeedle],
             _ => [],

@@ -20,7 +20,12 @@ internal static class TrimWork
         {
             Message where = StepTexts.Place(loop.Place);
             yield return trim.IsCaught
-                ? EdgingWork.Basted(plan, loop, StepTexts.TrimBaste(trim.Kind, where, loop.Length, loop.IsClosed, overlap), [])
+                ? EdgingWork.Basted(
+                    plan,
+                    loop,
+                    StepTexts.TrimBaste(trim.Kind, where, loop.Length, loop.IsClosed, plan.HasCorners, overlap),
+                    []
+                )
                 : Turned(plan, loop, StepTexts.TrimOn(trim.Kind, where, loop.Length, loop.IsClosed));
         }
     }

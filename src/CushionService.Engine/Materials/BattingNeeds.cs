@@ -3,6 +3,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Materials;
@@ -26,7 +27,10 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, Cancella
                 cushion,
                 GoodsOf(use.Item),
                 Wrapping.Area(use.Pieces),
-                use.Sides is { } sides ? MaterialTexts.Wrap(use.Pieces.Select(Text), sides) : MaterialTexts.Wadding(Text(use.Pieces[0]))
+                use.Sides is not { } sides ? MaterialTexts.Wadding(Text(use.Pieces[0]))
+                    : cushion.Construction == Construction.Bolster
+                        ? MaterialTexts.WrapRoll(use.Pieces.Select(Text), sides == WrapSides.WholeSkin)
+                    : MaterialTexts.Wrap(use.Pieces.Select(Text), sides)
             ));
 
     /// <summary>Lays what comes off rolls.</summary>

@@ -17,4 +17,7 @@ public enum Conjunction
 
     /// <summary>A semicolon, between all.</summary>
     Semicolon,
+
+    /// <summary>What says that one is joined to the next, between all.</summary>
+    To,
 }

@@ -29,6 +29,8 @@ internal static class LanguageText
         {
             Conjunction.Sum => " + ",
             Conjunction.Semicolon => language == Language.French ? "\u00a0; " : "; ",
+            Conjunction.To when language == Language.English => " to ",
+            Conjunction.To when language == Language.German => " – ",
             _ => ", ",
         };
 
@@ -36,7 +38,7 @@ internal static class LanguageText
     public static string BeforeLast(Language language, Conjunction conjunction) =>
         (conjunction, language) switch
         {
-            (Conjunction.None or Conjunction.Sum or Conjunction.Semicolon, _) => Between(language, conjunction),
+            (Conjunction.None or Conjunction.Sum or Conjunction.Semicolon or Conjunction.To, _) => Between(language, conjunction),
             (Conjunction.And, Language.German) => " und ",
             (Conjunction.And, Language.French) => " et ",
             (Conjunction.And, Language.Spanish) => " y ",

@@ -81,8 +81,8 @@ public sealed record CushionSpecification
     /// <summary>How the cover opens.</summary>
     public required ClosureSpecification Closure { get; init; }
 
-    /// <summary>Whether the cover comes off to be washed: its closure opens again.</summary>
-    public bool IsWashable => Closure is not HandSewnClosure;
+    /// <summary>Whether the cover comes off to be washed: its closure opens again, and no tufts hold it to its filling.</summary>
+    public bool IsWashable => Closure is not HandSewnClosure && Trim.Tufts is null;
 
     /// <summary>What is done to its raw edges; nothing to those of a cover that is sewn shut.</summary>
     public RawEdgeFinish EdgeFinish { get; init; } = RawEdgeFinish.None;

@@ -1,0 +1,102 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Stocks;
+using static CushionService.Engine.Tests.Instructions.StepOrder;
+
+namespace CushionService.Engine.Tests.Instructions;
+
+/// <summary>Foam that is shaped once it is whole, and a wedge that is checked at both ends (common practice, no source).</summary>
+public sealed class FoamStepFacts
+{
+    private static readonly FillSpecification Foam = new(FillKind.Foam, "foam", null, Length.Zero, 0.9m);
+
+    private static CushionSpecification Seat =>
+        Boxed(24, 22, 5, BackZipper) with
+        {
+            Construction = Construction.Waterfall,
+            Front = FrontShape.BullNose,
+            Fill = Foam,
+        };
+
+    [Fact]
+    public void A_block_of_one_piece_is_rounded_as_it_is_cut() => InOrder(Seat, "5 in thick, and round its front over", "feed it in");
+
+    [Fact]
+    public void Layers_are_rounded_together_once_they_are_glued()
+    {
+        FoamLayerSpecification[] layers = [Layer(1), Layer(3), Layer(1)];
+
+        InOrder(
+            Seat with
+            {
+                Fill = Foam with { Layers = [.. layers] },
+            },
+            "Cut the foam",
+            "Glue the layers of foam to each other (2 joints)",
+            "Round the front of the foam over to a half-round with a radius of 2 1/2 in",
+            "feed it in"
+        );
+        InOrder(
+            Seat with
+            {
+                Fill = Foam with { Crown = In(1) },
+            },
+            "Glue the layers of foam",
+            "Round the front of the foam over",
+            "feed it in"
+        );
+    }
+
+    [Fact]
+    public void Sheets_that_are_thinner_than_the_seat_are_rounded_together_too() =>
+        InOrder(
+            Order(Seat) with
+            {
+                Stocks =
+                [
+                    new StockSpecification
+                    {
+                        Id = "foam",
+                        Kind = MaterialKind.Foam,
+                        Width = In(24),
+                        Length = In(72),
+                        Thickness = In(2.5m),
+                    },
+                ],
+            },
+            "Cut the foam to the outline (rectangle), 24 in by 22 in, 5 in thick.",
+            "Glue",
+            "Round the front of the foam over",
+            "feed it in"
+        );
+
+    [Fact]
+    public void A_wedge_is_checked_at_its_back_and_its_front()
+    {
+        CushionSpecification wedge = Boxed(24, 20, 6, BackZipper) with { Construction = Construction.Wedge };
+
+        InOrder(wedge with { FrontThickness = In(2) }, "24 in by 20 in, 6 in thick at the back and 2 in at the front, each within 1/4 in");
+        InOrder(wedge, "24 in by 20 in, 6 in thick at the back, each within 1/4 in");
+    }
+
+    [Fact]
+    public void A_roll_is_wrapped_round_and_has_no_top_front_or_back()
+    {
+        CushionSpecification roll = BolsterStepFacts.Roll with
+        {
+            Fill = Foam with { Wrap = new WrapSpecification("batting", WrapSides.FourSides, 2) },
+        };
+
+        InOrder(roll, "Cut the foam to a round roll", "Wrap 2 layers of batting round the roll, and catch its edges", "Feed the foam in");
+        // Sources.Derived: π × 8 round by 24 long.
+        Assert.StartsWith(
+            "seat: 2 × about 25 1/8 in × 24 in round the roll",
+            Quote(Order(roll)).Materials.Single(material => material.Kind == MaterialKind.Batting).Because.ToString(),
+            StringComparison.Ordinal
+        );
+    }
+
+    private static FoamLayerSpecification Layer(decimal thickness) => new("foam", In(thickness), null, Length.Zero);
+}
