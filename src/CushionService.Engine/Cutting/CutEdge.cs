@@ -5,7 +5,7 @@ using CushionService.Engine.Patterns.Panels;
 namespace CushionService.Engine.Cutting;
 
 /// <summary>How long an edge of a panel is on its cut line.</summary>
-/// <remarks>An arc that turns through θ grows by s θ; at a corner that turns through φ, the cut line of an edge with allowance s reaches on to
+/// <remarks>An arc that turns through θ grows by s θ; at a corner that turns through φ, the cut line with allowance s reaches on to
 /// that of the next, with allowance t, by (t − s cos φ) / sin φ: by t at a right angle (general geometry). A sharp point is cut off
 /// at two allowances (common practice, no source).</remarks>
 internal static class CutEdge

@@ -29,6 +29,7 @@ internal static class GrpcWebText
             }
         );
         app.UseGrpcWeb(new GrpcWebOptions { DefaultEnabled = true });
+        app.UseUnreadableMessages();
         app.Use(
             (http, next) =>
             {
@@ -105,7 +106,7 @@ internal static class GrpcWebText
             catch (Exception exception) when (exception is InvalidOperationException or FormatException)
             {
                 encoded.GiveBack();
-                throw new RpcException(new Status(StatusCode.InvalidArgument, "The body is not Base64."));
+                throw UnreadableMessages.Exception;
             }
         }
     }

@@ -47,7 +47,7 @@ internal static class OrderBinding
             }
             catch (Google.Protobuf.InvalidProtocolBufferException)
             {
-                throw new RpcException(new global::Grpc.Core.Status(StatusCode.InvalidArgument, "The bytes are no message of this call."));
+                throw UnreadableMessages.Exception;
             }
         }
     }

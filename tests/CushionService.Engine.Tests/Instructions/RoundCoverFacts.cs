@@ -8,7 +8,7 @@ using static CushionService.Engine.Tests.Instructions.StepOrder;
 
 namespace CushionService.Engine.Tests.Instructions;
 
-/// <summary>Covers without corners: what goes round them is a loop, and no sentence speaks of a corner (common practice, no source).</summary>
+/// <summary>Covers without corners: what goes round them is a loop, and no sentence has a corner (common practice, no source).</summary>
 public sealed class RoundCoverFacts
 {
     private static CushionSpecification Round(decimal diameter, decimal thickness) =>

@@ -119,11 +119,13 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
             Marshallers.Create<QuoteResponse>(_ => [], QuoteResponse.Parser.ParseFrom)
         );
         RpcException refused = await Assert.ThrowsAsync<RpcException>(async () =>
-            await service.Channel.CreateCallInvoker().AsyncUnaryCall(method, null, default, message)
+            await service
+                .Channel.CreateCallInvoker()
+                .AsyncUnaryCall(method, null, new CallOptions(new Metadata { { "accept-language", "fr" } }), message)
         );
 
         Assert.Equal(StatusCode.InvalidArgument, refused.StatusCode);
-        Assert.DoesNotContain("Google.Protobuf", refused.Status.Detail, StringComparison.Ordinal);
+        Assert.Equal("Ces octets ne sont pas un message de cet appel.", refused.Status.Detail);
         Assert.Empty(service.Errors);
     }
 

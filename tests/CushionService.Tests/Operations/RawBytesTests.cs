@@ -72,7 +72,8 @@ public sealed class RawBytesTests
                         .GetStream()
                         .WriteAsync(
                             Encoding.ASCII.GetBytes(
-                                $"POST {paths[call % paths.Length]} HTTP/1.1\r\nHost: x\r\nContent-Type: {type}\r\nContent-Length: 500\r\n\r\n"
+                                $"POST {paths[call % paths.Length]} HTTP/1.1\r\nHost: x\r\nContent-Type: {type}\r\n"
+                                    + "Content-Length: 500\r\n\r\n"
                                     + "{\"units\":\"in\","
                             )
                         );

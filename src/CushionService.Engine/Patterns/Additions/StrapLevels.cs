@@ -4,7 +4,7 @@ using CushionService.Engine.Patterns.Sections;
 
 namespace CushionService.Engine.Patterns.Additions;
 
-/// <summary>Where straps across an outline end: on level lines that divide its depth evenly, from its left edge to its right (common practice,
+/// <summary>Where straps across an outline end: on level lines that divide its depth evenly, from left to right (common practice,
 /// no source). Where the sides slant or step, what divides each side evenly would lie aslant.</summary>
 internal static class StrapLevels
 {
