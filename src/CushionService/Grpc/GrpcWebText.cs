@@ -1,5 +1,4 @@
 using System.IO.Pipelines;
-using Grpc.Core;
 using Microsoft.AspNetCore.Http.Features;
 
 namespace CushionService.Grpc;

@@ -57,14 +57,16 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
         Language language = ReaderLanguage.Of(http);
         Violation[] wrong = [.. CallQuery.LanguageIn(http.Request.Query), .. unknown];
         string? tag = wrong.Length > 0 ? null : EstimateTag.Of(flat, language, fields);
-        ReceivedOrder order = flat.Order with { Violations = [.. wrong, .. flat.Order.Violations], Language = language };
         IList<EntityTagHeaderValue> held = HeldBy(http.Request);
         // Only a sound order was ever given its tag: for a caller that holds it there is nothing to check.
         if (tag is not null && held.Any(one => one.Compare(EntityTagHeaderValue.Parse(tag), useStrongComparison: false)))
         {
             WriteHead(http, tag, StatusCodes.Status304NotModified);
+            return;
         }
-        else if (held.Contains(EntityTagHeaderValue.Any))
+
+        ReceivedOrder order = flat.Order with { Violations = [.. wrong, .. flat.Order.Violations], Language = language };
+        if (held.Contains(EntityTagHeaderValue.Any))
         {
             await CheckAsync(http, order, tag, StatusCodes.Status304NotModified);
         }
