@@ -29,12 +29,18 @@ internal static class UnreadableMessages
                     static async (http, next) =>
                     {
                         await next(http);
-                        if (http.Features.Get<IHttpResponseTrailersFeature>()?.Trailers is { } trailers && trailers[Detail] == Key)
-                        {
-                            MessageWriter writer = new(ReaderLanguage.Of(http), LengthUnit.Inch);
-                            trailers[Detail] = Uri.EscapeDataString(writer.Text(CallTexts.NoMessage));
-                        }
+                        // An answer without a message has its status among the headers.
+                        Word(http, http.Response.Headers);
+                        Word(http, http.Features.Get<IHttpResponseTrailersFeature>()?.Trailers);
                     }
                 )
         );
+
+    private static void Word(HttpContext http, IHeaderDictionary? status)
+    {
+        if (status?.IsReadOnly == false && status[Detail] == Key)
+        {
+            status[Detail] = Uri.EscapeDataString(new MessageWriter(ReaderLanguage.Of(http), LengthUnit.Inch).Text(CallTexts.NoMessage));
+        }
+    }
 }
