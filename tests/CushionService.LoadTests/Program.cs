@@ -32,9 +32,16 @@ switch (args)
         IntakeRun.Run(number == 0 ? 20_000 : number);
         return 0;
     case ["orders"] or ["orders", _]:
-        return OrdersRun.Run(number == 0 ? 20_000 : number, 0);
+        return OrdersRun.Run(number == 0 ? 20_000 : number, 0, null);
     case ["orders", string orders, string first]:
-        return OrdersRun.Run(int.Parse(orders, CultureInfo.InvariantCulture), int.Parse(first, CultureInfo.InvariantCulture));
+        return OrdersRun.Run(int.Parse(orders, CultureInfo.InvariantCulture), int.Parse(first, CultureInfo.InvariantCulture), null);
+    case ["orders", string orders, string first, string file, .. string[] efforts]:
+        return OrdersRun.Run(
+            int.Parse(orders, CultureInfo.InvariantCulture),
+            int.Parse(first, CultureInfo.InvariantCulture),
+            file,
+            efforts
+        );
     case ["order", _]:
         return OrdersRun.Show(number);
     case ["overload"] or ["overload", _]:
@@ -70,7 +77,9 @@ switch (args)
               prices [seconds]      sends 500 quotes a second while the price book that they name is replaced each second (20)
               throughput [seconds]  compares the widget's calls with a floor that parses and echoes, in runs of that length (5)
               intake [calls]        measures the taking in of an order beside the rest of the call (20000)
-              orders [orders]       quotes that many generated orders of every construction at quick and standard (20000); no traffic
+              orders [orders [first [file [effort...]]]]
+                                    quotes that many generated orders of every construction at quick and standard (20000); no traffic.
+                                    With a file it goes on behind what the file holds, and sums up all of it
               order NUMBER          writes one of them
               overload [seconds]    sends five times what the service can do (60)
               soak [minutes]        sends half of what the service can do (20)

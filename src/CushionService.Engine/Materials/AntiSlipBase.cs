@@ -1,4 +1,5 @@
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
@@ -30,14 +31,8 @@ internal static class AntiSlipBase
     /// <param name="order">The order, for its fabrics' shrinkage and its cutting step.</param>
     /// <param name="patterns">The pattern of each cushion, in the order's order.</param>
     /// <param name="shop">What is stocked; without a roll nothing is laid.</param>
-    /// <param name="cancellation">Ends the search for a layout.</param>
-    public static void Lay(
-        Basket basket,
-        OrderSpecification order,
-        IReadOnlyList<Pattern> patterns,
-        Shop shop,
-        CancellationToken cancellation
-    )
+    /// <param name="search">How hard the layout is searched.</param>
+    public static void Lay(Basket basket, OrderSpecification order, IReadOnlyList<Pattern> patterns, Shop shop, SideSearch search)
     {
         (Length Width, Length Length, int Count)[] pieces =
         [
@@ -57,7 +52,7 @@ internal static class AntiSlipBase
         ];
         if (pieces.Length > 0 && Roll(shop) is { } roll)
         {
-            Length length = RollNesting.Lay(roll.Width!.Value, pieces, order.Effort, cancellation);
+            Length length = RollNesting.Lay(roll.Width!.Value, pieces, search);
             basket.Lay(Goods(shop), length.Nanometres, MaterialTexts.OffRoll(length, roll.Width.Value));
         }
     }

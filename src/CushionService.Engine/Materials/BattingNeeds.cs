@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
@@ -11,8 +12,8 @@ namespace CushionService.Engine.Materials;
 /// <summary>Batting: round foam, and as wadding behind channels.</summary>
 /// <param name="order">The order.</param>
 /// <param name="shop">How batting is sold: from a roll of known width by length, else by area.</param>
-/// <param name="cancellation">Ends the search for a layout on the roll.</param>
-internal sealed class BattingNeeds(OrderSpecification order, Shop shop, CancellationToken cancellation)
+/// <param name="search">How hard each layout is searched.</param>
+internal sealed class BattingNeeds(OrderSpecification order, Shop shop, SideSearch search)
 {
     /// <summary>The item that batting is priced as where no stock is known.</summary>
     public const string Batting = "batting";
@@ -41,7 +42,7 @@ internal sealed class BattingNeeds(OrderSpecification order, Shop shop, Cancella
         {
             if (shop.Named(used.Key, MaterialKind.Batting) is { } roll)
             {
-                Length length = RollNesting.Lay(roll.Width!.Value, used.SelectMany(use => use.Pieces), order.Effort, cancellation);
+                Length length = RollNesting.Lay(roll.Width!.Value, used.SelectMany(use => use.Pieces), search);
                 basket.Lay(GoodsOf(used.Key), length.Nanometres, MaterialTexts.OffRoll(length, roll.Width.Value));
             }
         }

@@ -15,20 +15,20 @@ public static class BillOfMaterials
     /// <param name="order">The order.</param>
     /// <param name="patterns">The pattern of each cushion, in the order's order.</param>
     /// <param name="yardages">How much of each fabric to buy.</param>
-    /// <param name="cancellation">Gives up the search for foam sheets and rolls.</param>
+    /// <param name="search">How hard each stock of sheets and each roll is searched.</param>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static ImmutableArray<Material> Of(
         OrderSpecification order,
         IReadOnlyList<Pattern> patterns,
         IReadOnlyList<Yardage> yardages,
-        CancellationToken cancellation
+        SideSearch search
     )
     {
         // What is laid out for the whole order replaces the sums at the end, so each of these adds its needs before it
         // lays them.
         var shop = new Shop(order);
         var basket = new Basket();
-        new FillNeeds(order, shop, cancellation).AddTo(basket);
+        new FillNeeds(order, shop, search).AddTo(basket);
         (var closures, var trimmings) = (new ClosureNeeds(order, shop), new TrimmingNeeds(order, shop));
         foreach ((CushionSpecification cushion, Pattern pattern) in order.Cushions.Zip(patterns))
         {
@@ -36,7 +36,7 @@ public static class BillOfMaterials
             basket.Add(trimmings.Of(cushion, pattern));
         }
 
-        AntiSlipBase.Lay(basket, order, patterns, shop, cancellation);
+        AntiSlipBase.Lay(basket, order, patterns, shop, search);
         new ThreadNeeds(order, shop).AddTo(basket, patterns);
         return [.. yardages.Select(yardage => Fabric(yardage)), .. basket.Lines()];
     }

@@ -1,3 +1,4 @@
+using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
@@ -9,17 +10,17 @@ namespace CushionService.Engine.Materials;
 /// <summary>What fills the cushions of an order: foam with its wrap and its adhesive, loose fill, or forms.</summary>
 /// <param name="order">The order.</param>
 /// <param name="shop">How foam, batting, loose fill and forms are sold.</param>
-/// <param name="cancellation">Ends the search for foam sheets and rolls.</param>
-internal sealed class FillNeeds(OrderSpecification order, Shop shop, CancellationToken cancellation)
+/// <param name="search">How hard each layout is searched.</param>
+internal sealed class FillNeeds(OrderSpecification order, Shop shop, SideSearch search)
 {
     /// <summary>Puts every cushion's fill into the basket, then lays what comes in sheets and off rolls.</summary>
     /// <param name="basket">Where the needs go, in the order of the cushions, so that the bill's lines follow the
     /// order.</param>
     public void AddTo(Basket basket)
     {
-        var foam = new FoamNeeds(order, shop, cancellation);
+        var foam = new FoamNeeds(order, shop, search);
         var forms = new FormNeeds(order, shop);
-        var batting = new BattingNeeds(order, shop, cancellation);
+        var batting = new BattingNeeds(order, shop, search);
         CushionSpecification[] foams = [.. order.Cushions.Where(cushion => cushion.Fill?.Kind == FillKind.Foam)];
         foreach (CushionSpecification cushion in order.Cushions)
         {

@@ -1,3 +1,4 @@
+using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
@@ -9,8 +10,8 @@ namespace CushionService.Engine.Materials;
 /// <summary>The foam of an order's cushions, and the adhesive that joins it.</summary>
 /// <param name="order">The order, for its saw kerf and its effort.</param>
 /// <param name="shop">How foam and adhesive are sold.</param>
-/// <param name="cancellation">Ends the search for sheets.</param>
-internal sealed class FoamNeeds(OrderSpecification order, Shop shop, CancellationToken cancellation)
+/// <param name="search">How hard each layout is searched.</param>
+internal sealed class FoamNeeds(OrderSpecification order, Shop shop, SideSearch search)
 {
     /// <summary>The item that adhesive is priced as where no stock is known.</summary>
     public const string Adhesive = "adhesive";
@@ -38,8 +39,7 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, Cancellatio
                 stock,
                 [.. stocked.SelectMany(cushion => FoamBlock.Of(cushion, paired: true, stock.Thickness))],
                 order.Workroom.Kerf,
-                order.Effort,
-                cancellation
+                search
             );
             basket.Lay(
                 shop.Each(stock.Id, MaterialKind.Foam, stock),

@@ -24,17 +24,10 @@ public sealed record FoamSheets(int Count, int Least)
     /// <param name="stock">A stock in sheets.</param>
     /// <param name="blocks">At least one block; one that is larger than a sheet is glued from parts.</param>
     /// <param name="kerf">Width of a cut.</param>
-    /// <param name="effort">How hard to search.</param>
-    /// <param name="cancellation">Gives up the search.</param>
+    /// <param name="search">How hard each of two layouts is searched at most.</param>
     /// <remarks>Piece and sheet grow by one kerf each way: then pieces that touch are a kerf apart, and one at the sheet's edge loses
     /// nothing.</remarks>
-    public static FoamSheets Of(
-        StockSpecification stock,
-        IReadOnlyList<FoamBlock> blocks,
-        Length kerf,
-        Effort effort,
-        CancellationToken cancellation
-    )
+    public static FoamSheets Of(StockSpecification stock, IReadOnlyList<FoamBlock> blocks, Length kerf, SideSearch search)
     {
         Layer[] layers = [.. blocks.Select(block => Layer.Of(block, stock, kerf))];
         bool boxed = layers.All(layer => layer.Template.IsEmpty);
@@ -45,12 +38,13 @@ public sealed record FoamSheets(int Count, int Least)
             [width, length, .. layers.SelectMany(layer => layer.Lengths)],
             layers.Aggregate(width + length, (sum, layer) => sum + layer.Quantity * (layer.Width + layer.Length))
         );
+        int copies = layers.Sum(layer => layer.Quantity);
         ImmutableArray<NestingPiece> boxes = [.. layers.Select(layer => layer.Box(grid))];
         SheetLayout layout = Nester.Nest(
             new SheetProblem { Pieces = boxes, Sheets = [new StockSheet(grid.Down(width), grid.Down(length), null, 1)] },
-            effort,
-            Sharing,
-            cancellation
+            search.Effort,
+            search.SharedBy(copies, outlines: false, Sharing),
+            search.Cancellation
         );
         (int count, int least) = (layout.Sheets.Length, (int)layout.LowerBound);
         // Rectangles: what the layout of boxes proves holds as it is.
@@ -68,7 +62,7 @@ public sealed record FoamSheets(int Count, int Least)
         // The boxes' answer is the most that is ever needed, so the row has that many sheets; a row that reaches less far
         // saves some.
         StripProblem problem = InARow(grid.Down(width), grid.Down(length), count, [.. layers.Select(layer => layer.Piece(grid))]);
-        StripLayout strip = Nester.Nest(problem, effort, Sharing, cancellation);
+        StripLayout strip = Nester.Nest(problem, search.Effort, search.SharedBy(copies, outlines: true, Sharing), search.Cancellation);
         return new FoamSheets(
             (int)Math.Min(count, problem.Sale.RungFor(strip.Length) + 1),
             (int)Math.Min(count, problem.Sale.RungFor(strip.LowerBound) + 1)

@@ -12,31 +12,20 @@ internal static class RollNesting
     /// <summary>The length of roll that they take.</summary>
     /// <param name="width">Width of the roll.</param>
     /// <param name="pieces">Their sizes and how many of each; one that is wider than the roll either way is butted.</param>
-    /// <param name="effort">How hard to search.</param>
-    /// <param name="cancellation">Gives up the search.</param>
+    /// <param name="search">How hard each of two layouts is searched.</param>
     /// <returns>At least as long as the pieces need; both ways of butting are laid out, since which is shorter depends on
     /// the rest.</returns>
     /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
-    public static Length Lay(
-        Length width,
-        IEnumerable<(Length Width, Length Length, int Count)> pieces,
-        Effort effort,
-        CancellationToken cancellation
-    )
+    public static Length Lay(Length width, IEnumerable<(Length Width, Length Length, int Count)> pieces, SideSearch search)
     {
         (Length Width, Length Length, int Count)[] whole = [.. pieces];
         (Length Width, Length Length, int Count)[] along = [.. whole.Select(piece => Butted(piece, width, alongLonger: true))],
             least = [.. whole.Select(piece => Least(piece, width))];
-        Length first = Nested(width, along, effort, cancellation);
-        return least.AsSpan().SequenceEqual(along) ? first : Length.Min(first, Nested(width, least, effort, cancellation));
+        Length first = Nested(width, along, search);
+        return least.AsSpan().SequenceEqual(along) ? first : Length.Min(first, Nested(width, least, search));
     }
 
-    private static Length Nested(
-        Length width,
-        (Length Width, Length Length, int Count)[] cut,
-        Effort effort,
-        CancellationToken cancellation
-    )
+    private static Length Nested(Length width, (Length Width, Length Length, int Count)[] cut, SideSearch search)
     {
         Grid grid = Grid.For(
             [width, .. cut.SelectMany(piece => new[] { piece.Width, piece.Length })],
@@ -57,8 +46,9 @@ internal static class RollNesting
                     }),
                 ],
             },
-            effort,
-            cancellation
+            search.Effort,
+            search.SharedBy(cut.Sum(piece => piece.Count), outlines: false),
+            search.Cancellation
         );
         return grid.Back(layout.Length);
     }

@@ -38,19 +38,37 @@ public sealed record Drafting
     /// <summary>What is allowed but unwise.</summary>
     public ImmutableArray<Violation> Warnings { get; }
 
+    /// <summary>Steps of search that deciding an open grain took; 0 where every grain is given.</summary>
+    public long GrainSteps { get; private init; }
+
     /// <summary>Drafts every cushion by the engine's constructions, and cuts every panel.</summary>
     /// <param name="order">The order; where a grain is open, it is laid out to decide it.</param>
-    public static Drafting Of(OrderSpecification order) => Of(order, ConstructionRegistry.All);
+    /// <param name="sharedBy">How many quotes share the effort's steps, at least 1: those of a comparison.</param>
+    /// <param name="cancellation">Cancels that search.</param>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    public static Drafting Of(OrderSpecification order, int sharedBy = 1, CancellationToken cancellation = default) =>
+        Of(order, ConstructionRegistry.All, sharedBy, cancellation);
 
     /// <summary>Drafts every cushion and cuts every panel.</summary>
     /// <param name="order">The order.</param>
     /// <param name="constructions">The constructions that draft it.</param>
-    public static Drafting Of(OrderSpecification order, ImmutableArray<IConstruction> constructions)
+    /// <param name="sharedBy">How many quotes share the effort's steps, at least 1.</param>
+    /// <param name="cancellation">Cancels the search that decides an open grain.</param>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    public static Drafting Of(
+        OrderSpecification order,
+        ImmutableArray<IConstruction> constructions,
+        int sharedBy = 1,
+        CancellationToken cancellation = default
+    )
     {
-        (OrderSpecification decided, ImmutableArray<Violation> warnings) = GrainChoice.IsNeeded(order)
-            ? GrainChoice.Of(order, constructions)
-            : (order, []);
-        return Decided(decided, constructions, warnings);
+        if (!GrainChoice.IsNeeded(order))
+        {
+            return Decided(order, constructions, []);
+        }
+
+        var (decided, said, steps) = GrainChoice.Of(order, constructions, sharedBy, cancellation);
+        return Decided(decided, constructions, said) with { GrainSteps = steps };
     }
 
     /// <summary>Drafts an order whose every grain is decided.</summary>

@@ -7,19 +7,22 @@ using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Nesting;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Engine.Quoting;
 
 /// <summary>Decides which way the fabric runs on the cushions whose grain is left open: the way that sells shorter.</summary>
 /// <remarks>It lays the order with all of them up the bolt and with all of them railroaded, then turns one at a time from the better of
-/// the two. Cushions of a row turn together.</remarks>
+/// the two. Cushions of a row turn together. All of these layouts together take half of what one largest search takes, or less: what is
+/// chosen is laid with all of its steps afterwards.</remarks>
 internal sealed class GrainChoice
 {
-    // Rows and single cushions that are turned one at a time; a bound on time, for every turn is a layout.
+    // Rows and single cushions that are turned one at a time; a bound on time, for every turn is drafted and laid.
     private const int MostTurned = 8;
 
     // What a quick search is given by all ways together; a longer one is given half of its own steps.
-    private const int Ways = 2 + MostTurned;
+    private const int Plain = 2;
+    private const int Ways = Plain + MostTurned;
 
     // Cushions of an order that is searched in so little time that both plain ways are searched as hard as the order.
     private const int Few = 6;
@@ -33,9 +36,15 @@ internal sealed class GrainChoice
     // Whether a fabric of the cushion may run either way.
     private readonly bool[] _isOpen;
 
-    private GrainChoice(OrderSpecification order, ImmutableArray<IConstruction> constructions)
+    // What all layouts of the comparison may cost.
+    private readonly long _most;
+    private readonly CancellationToken _cancellation;
+    private long _steps;
+
+    private GrainChoice(OrderSpecification order, ImmutableArray<IConstruction> constructions, int sharedBy, CancellationToken cancellation)
     {
-        (_order, _constructions) = (order, constructions);
+        (_order, _constructions, _cancellation) = (order, constructions, cancellation);
+        _most = AnswerSteps.ForGrain(order, sharedBy);
         _isOpen = [.. order.Cushions.Select(cushion => Open(cushion, order).Any())];
         _groups = new int[order.Cushions.Length];
         for (var i = 0; i < _groups.Length; i++)
@@ -73,36 +82,43 @@ internal sealed class GrainChoice
     /// <summary>The order with every grain decided, and what was decided for each cushion that was open.</summary>
     /// <param name="order">An order for which <see cref="IsNeeded"/> holds.</param>
     /// <param name="constructions">The constructions that draft it.</param>
-    /// <returns>One notice for each cushion that was open, with what both plain ways would have taken.</returns>
-    public static (OrderSpecification Order, ImmutableArray<Violation> Said) Of(
+    /// <param name="sharedBy">How many quotes share the effort's steps, at least 1.</param>
+    /// <param name="cancellation">Cancels the search.</param>
+    /// <returns>One notice for each cushion that was open, with what both plain ways would have taken; and the steps that deciding
+    /// took.</returns>
+    /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
+    public static (OrderSpecification Order, ImmutableArray<Violation> Said, long Steps) Of(
         OrderSpecification order,
-        ImmutableArray<IConstruction> constructions
-    ) => new GrainChoice(order, constructions).Decide();
+        ImmutableArray<IConstruction> constructions,
+        int sharedBy,
+        CancellationToken cancellation
+    ) => new GrainChoice(order, constructions, sharedBy, cancellation).Decide();
 
     // Up the bolt wins a tie. Only a strictly shorter trial replaces the best one.
-    private (OrderSpecification, ImmutableArray<Violation>) Decide()
+    private (OrderSpecification, ImmutableArray<Violation>, long) Decide()
     {
         bool[] up = new bool[_groups.Length],
             railroaded = [.. _isOpen.Select(_ => true)];
         Keep(up);
         Keep(railroaded);
-        int cushions = _order.Cushions.Sum(cushion => cushion.Quantity),
-            plain = cushions <= Few ? 1 : Sharing;
-        (Trial? Sold, bool[] Way) best = (Sold(up, plain), up),
-            other = (Sold(railroaded, plain), railroaded);
+        int[] open = [.. _groups.Where((_, i) => _isOpen[i]).Distinct()];
+        int turns = open.Length > 1 ? Math.Min(open.Length, MostTurned) : 0;
+        Drafting first = Draft(up);
+        (int plain, int sharing) = Shares(first, turns);
+        (Trial? Sold, bool[] Way) best = (Sold(first, plain), up),
+            other = (Sold(Draft(railroaded), plain), railroaded);
         (Trial? allUp, Trial? allRailroaded) = (best.Sold, other.Sold);
         best = IsShorter(other.Sold, best.Sold) ? other : best;
         // From the better plain way on: a cushion or a row that goes the other way may fill what the others leave.
-        int[] open = [.. _groups.Where((_, i) => _isOpen[i]).Distinct()];
-        foreach (int group in open.Length > 1 ? open.Take(MostTurned) : [])
+        foreach (int group in open.Take(turns))
         {
             bool[] turned = [.. best.Way.Select((way, i) => _groups[i] == group ? !way : way)];
             Keep(turned);
-            Trial? sold = turned.SequenceEqual(best.Way) ? best.Sold : Sold(turned, Sharing);
+            Trial? sold = turned.SequenceEqual(best.Way) ? best.Sold : Sold(Draft(turned), sharing);
             best = IsShorter(sold, best.Sold) ? (sold, turned) : best;
         }
 
-        return (With(best.Way), [.. Enumerable.Range(0, _isOpen.Length).Where(i => _isOpen[i]).Select(Said)]);
+        return (With(best.Way), [.. Enumerable.Range(0, _isOpen.Length).Where(i => _isOpen[i]).Select(Said)], _steps);
 
         Violation Said(int i) =>
             new(
@@ -116,6 +132,19 @@ internal sealed class GrainChoice
     private Effort Effort => _order.Effort == Effort.Quick ? Effort.Quick : Effort.Standard;
 
     private int Sharing => _order.Effort == Effort.Quick ? Ways : 2 * Ways;
+
+    // By how many searches the steps of a plain way and of a turn are shared, so that all together keep what they may cost.
+    private (int Plain, int Turned) Shares(Drafting drafting, int turns)
+    {
+        int plain = _order.Cushions.Sum(cushion => cushion.Quantity) <= Few ? 1 : Sharing;
+        long one = Opened().Sum(fabric => AnswerSteps.CostOf(drafting.Pieces, fabric.Id, Effort));
+        int more = SearchCost.SharedBy((Plain * one / plain) + (turns * one / Sharing), _most);
+        return (plain * more, Sharing * more);
+    }
+
+    // The fabrics of which a cushion may run either way.
+    private IEnumerable<FabricSpecification> Opened() =>
+        _order.Fabrics.Where(fabric => _order.Cushions.Any(cushion => Open(cushion, _order).Contains(fabric)));
 
     // A way in which a piece does not fit is null, and loses to any that can be cut.
     private static bool IsShorter(Trial? one, Trial? other) => one is not null && (other is null || one.Sold < other.Sold);
@@ -154,9 +183,8 @@ internal sealed class GrainChoice
     }
 
     // What is sold of the fabrics of open cushions; null where a piece does not fit.
-    private Trial? Sold(bool[] way, int sharing)
+    private Trial? Sold(Drafting drafting, int sharing)
     {
-        Drafting drafting = Drafting.Decided(With(way), _constructions, []);
         if (!drafting.Violations.IsEmpty)
         {
             return null;
@@ -164,18 +192,26 @@ internal sealed class GrainChoice
 
         var sold = Length.Zero;
         var taken = ImmutableArray.CreateBuilder<Message>();
-        foreach (FabricSpecification fabric in _order.Fabrics)
+        foreach (FabricSpecification fabric in Opened())
         {
             CutPiece[] pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
-            if (pieces.Length > 0 && _order.Cushions.Any(cushion => Open(cushion, _order).Contains(fabric)))
+            if (pieces.Length > 0)
             {
-                var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort, sharing, CancellationToken.None));
+                var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort, sharing, _cancellation));
+                _steps += yardage.Layout.Steps;
                 sold += yardage.Sold;
                 taken.Add(DraftTexts.FabricTaken(yardage.SoldAmount, fabric.Name));
             }
         }
 
         return new Trial(sold, taken.ToImmutable());
+    }
+
+    // Drafting takes long for what it costs, so that it looks for the caller first.
+    private Drafting Draft(bool[] way)
+    {
+        _cancellation.ThrowIfCancellationRequested();
+        return Drafting.Decided(With(way), _constructions, []);
     }
 
     private OrderSpecification With(bool[] way) =>

@@ -16,18 +16,19 @@ public static class QuotePipeline
     /// <param name="drafting">A drafting without violations.</param>
     /// <param name="cancellation">Gives up the search.</param>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
-    public static ImmutableArray<Yardage> LayOut(Drafting drafting, CancellationToken cancellation)
+    public static ImmutableArray<Yardage> LayOut(Drafting drafting, CancellationToken cancellation) =>
+        LayOut(drafting, new AnswerSteps(drafting), cancellation);
+
+    private static ImmutableArray<Yardage> LayOut(Drafting drafting, AnswerSteps steps, CancellationToken cancellation)
     {
         var yardages = ImmutableArray.CreateBuilder<Yardage>();
-        // The effort's steps are shared among the fabrics that are laid, so that an order of many takes no longer than one of few.
-        int used = drafting.Order.Fabrics.Count(fabric => drafting.Pieces.Any(piece => piece.Fabric == fabric.Id));
         foreach (FabricSpecification fabric in drafting.Order.Fabrics)
         {
             ImmutableArray<CutPiece> pieces = [.. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id)];
             if (pieces.Length > 0)
             {
-                var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, drafting.Order.Effort, used, cancellation));
-                yardages.Add(yardage with { StraightWelt = StraightWelt.Of(drafting, fabric, used, cancellation) });
+                var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, drafting.Order.Effort, steps.Fabric, cancellation));
+                yardages.Add(yardage with { StraightWelt = StraightWelt.Of(drafting, fabric, steps.Beside(cancellation)) });
             }
         }
 
@@ -37,12 +38,14 @@ public static class QuotePipeline
     /// <summary>Quotes an order.</summary>
     /// <param name="drafting">A drafting without violations.</param>
     /// <param name="cancellation">Gives up the search.</param>
+    /// <param name="sharedBy">How many quotes share the effort's steps, at least 1: those of a comparison.</param>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
-    public static Quote Of(Drafting drafting, CancellationToken cancellation)
+    public static Quote Of(Drafting drafting, CancellationToken cancellation, int sharedBy = 1)
     {
         OrderSpecification order = drafting.Order;
-        ImmutableArray<Yardage> yardages = LayOut(drafting, cancellation);
-        ImmutableArray<Material> materials = BillOfMaterials.Of(order, drafting.Patterns, yardages, cancellation);
+        var steps = new AnswerSteps(drafting, sharedBy);
+        ImmutableArray<Yardage> yardages = LayOut(drafting, steps, cancellation);
+        ImmutableArray<Material> materials = BillOfMaterials.Of(order, drafting.Patterns, yardages, steps.Beside(cancellation));
         return new Quote(
             drafting,
             yardages,

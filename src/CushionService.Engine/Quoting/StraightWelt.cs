@@ -5,6 +5,7 @@ using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Trimmings;
 using CushionService.Nesting;
+using CushionService.Nesting.Solving;
 
 namespace CushionService.Engine.Quoting;
 
@@ -16,9 +17,8 @@ internal static class StraightWelt
     /// <summary>What would be bought; null where no welt of the fabric could be cut straight.</summary>
     /// <param name="drafting">The drafting.</param>
     /// <param name="fabric">The fabric.</param>
-    /// <param name="sharedBy">How many fabrics share the effort's steps.</param>
-    /// <param name="cancellation">Gives up the search.</param>
-    public static WeltSaving? Of(Drafting drafting, FabricSpecification fabric, int sharedBy, CancellationToken cancellation)
+    /// <param name="search">How hard to search at most.</param>
+    public static WeltSaving? Of(Drafting drafting, FabricSpecification fabric, SideSearch search)
     {
         OrderSpecification order = drafting.Order;
         if (fabric.Repeat is not null || fabric.OneWay || !order.Cushions.Any(WouldDo))
@@ -36,7 +36,8 @@ internal static class StraightWelt
             .. WeltPieces.Of(straight, drafting.Patterns).Select(one => one.Piece).Where(piece => piece.Fabric == fabric.Id),
         ];
         // A quick search: it says what the bias costs, and nobody cuts from it.
-        var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort.Quick, sharedBy, cancellation));
+        int sharedBy = SearchCost.SharedBy(AnswerSteps.CostOf(pieces, fabric.Id, Effort.Quick), search.Most);
+        var yardage = new Yardage(FabricNesting.LayOut(fabric, pieces, Effort.Quick, sharedBy, search.Cancellation));
         return new WeltSaving($"{order.Cushions.First(WouldDo).Pointer}/edging", yardage.Sold);
 
         bool WouldDo(CushionSpecification cushion) =>

@@ -40,7 +40,7 @@ public static class WidthChanges
         // Nothing else is laid for an order that is refused: the changes share its steps, so that what is said is near what is sold then.
         // They take few of them, since many an order is only tried.
         Effort effort = order.Effort == Effort.Quick ? Effort.Quick : Effort.Standard;
-        int sharing = Math.Max(Sharing, changes.Length * order.Fabrics.Length);
+        int sharing = Math.Max(Sharing, changes.Length * order.Fabrics.Length) * (GrainChoice.IsNeeded(order) ? 2 : 1);
         foreach (ChangedOrder change in changes)
         {
             Drafting trial = Drafting.Decided(change.Order, ConstructionRegistry.All, []);

@@ -24,7 +24,9 @@ internal static class Comparison
         (Order order, IntakeResult intake) = (compared.Order, compared.Intake);
         Order given = order with { Candidates = null };
         PriceBookSpecification? book = intake.Specification?.PriceBook;
-        QuoteAttempt asGiven = QuoteAttempt.Of(intake, separate: false, cancellation);
+        // Each attempt has an effort of its own, so that it costs what its order would cost alone.
+        const int attempts = 1;
+        QuoteAttempt asGiven = QuoteAttempt.Of(intake, separate: false, attempts, cancellation);
         List<(QuoteAttempt Attempt, OptionAnswer Answer)> options = [];
         foreach ((int c, Candidate candidate) in order.Candidates!.Index())
         {
@@ -33,7 +35,9 @@ internal static class Comparison
                 string pointer = $"/candidates/{c}/options/{o}";
                 foreach (bool separate in candidate.Separate == true ? [false, true] : new[] { false })
                 {
-                    options.Add(Quote(compared, given, book, asGiven, candidate.Fabric!, option, pointer, separate, cancellation));
+                    options.Add(
+                        Quote(compared, given, book, asGiven, candidate.Fabric!, option, pointer, separate, attempts, cancellation)
+                    );
                 }
             }
         }
@@ -64,6 +68,7 @@ internal static class Comparison
         Fabric option,
         string pointer,
         bool separate,
+        int attempts,
         CancellationToken cancellation
     )
     {
@@ -77,7 +82,7 @@ internal static class Comparison
             Item = option.Item ?? option.Id,
         };
         Order changed = given with { Fabrics = [.. given.Fabrics!.Select((own, i) => i == at ? fabric : own)] };
-        QuoteAttempt attempt = QuoteAttempt.Of(OrderIntake.Read(changed, book, Purpose.Making), separate, cancellation);
+        QuoteAttempt attempt = QuoteAttempt.Of(OrderIntake.Read(changed, book, Purpose.Making), separate, attempts, cancellation);
         Message change = ChangeWording.Of(given.Fabrics![at], fabric, separate, asGiven.Alternative, attempt.Alternative);
         return (
             attempt,

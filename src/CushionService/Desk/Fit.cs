@@ -67,7 +67,14 @@ internal sealed record Fit(Drafting Drafting, ImmutableArray<OffcutFit> Fabrics,
     )
     {
         // Long strips are joined to suit the widest piece on hand, and not the width of the bolt.
-        Drafting drafting = Drafting.Of(specified with { Fabrics = [.. specified.Fabrics.Select(OffcutRoom.Widest)] });
+        Drafting drafting = Drafting.Of(
+            specified with
+            {
+                Fabrics = [.. specified.Fabrics.Select(OffcutRoom.Widest)],
+            },
+            sharedBy,
+            cancellation
+        );
         var unknown = ImmutableArray.CreateBuilder<Violation>();
         var fits = ImmutableArray.CreateBuilder<OffcutFit>();
         foreach (FabricSpecification fabric in specified.Fabrics.Where(fabric => !fabric.OnHand.IsEmpty))

@@ -13,15 +13,18 @@ namespace CushionService.Desk;
 
 /// <summary>What is missing of the fabric on hand, and the changes to an order that would make it enough or less short. Each is tried, and
 /// priced by what it leaves to buy.</summary>
-internal static class FitChanges
+/// <param name="steps">What the searches share.</param>
+/// <param name="cancellation">Cancels the search.</param>
+internal sealed class FitChanges(FitSteps steps, CancellationToken cancellation)
 {
-    // Trials and what is bought for each share the steps of a quick search.
-    private const int Sharing = 12;
+    // Trials and what is bought for each share the steps of a quick search, or less than that.
+    private const int LeastSharing = 12;
+    private readonly int _sharing = Math.Max(LeastSharing, steps.Changes);
 
     /// <summary>What must be bought for what found no place: no more than a second lot would be.</summary>
-    public static IReadOnlyList<MissingAnswer> Missing(Fit fit, IReadOnlyList<SecondLot> secondLots, CancellationToken cancellation) =>
+    public IReadOnlyList<MissingAnswer> Missing(Fit fit, IReadOnlyList<SecondLot> secondLots) =>
         [
-            .. Shortfalls(fit, cancellation)
+            .. Shortfalls(fit)
                 .Select(missing =>
                     secondLots.FirstOrDefault(lot => lot.Bought.Fabric.Id == missing.Fabric.Id) is { Bought: { } lot }
                     && lot.Yardage.Sold < missing.Yardage.Sold
@@ -32,7 +35,7 @@ internal static class FitChanges
         ];
 
     /// <summary>What is bought of other lots where cushions are not divided between lots.</summary>
-    public static IReadOnlyList<SecondLot> SecondLots(Fit fit, CancellationToken cancellation) =>
+    public IReadOnlyList<SecondLot> SecondLots(Fit fit) =>
         [
             .. fit
                 .Fabrics.Where(one => one.Verdict != FitVerdict.Fits)
@@ -42,7 +45,7 @@ internal static class FitChanges
                         [.. fit.Drafting.Pieces.Where(piece => piece.Fabric == one.Fabric.Id)],
                         fit.Drafting.Order.Rows,
                         Effort.Quick,
-                        Sharing,
+                        _sharing,
                         cancellation
                     )
                 )
@@ -52,22 +55,18 @@ internal static class FitChanges
     /// <summary>The changes that help: all fits then, or less is bought.</summary>
     /// <param name="specified">The order.</param>
     /// <param name="fit">How it fits as it is.</param>
-    /// <param name="cancellation">Cancels the search.</param>
-    public static IReadOnlyList<ChangeAnswer> Of(OrderSpecification specified, Fit fit, CancellationToken cancellation)
+    public IReadOnlyList<ChangeAnswer> Of(OrderSpecification specified, Fit fit)
     {
         List<ChangeAnswer> changes = [];
         foreach (OffcutFit lacking in fit.Fabrics.Where(one => one.Verdict != FitVerdict.Fits))
         {
             FabricSpecification fabric = specified.Fabrics.First(one => one.Id == lacking.Fabric.Id);
-            Length? asItIs = Sold(fit, fabric.Id, cancellation);
+            Length? asItIs = Sold(fit, fabric.Id);
             foreach (ChangedOrder change in ChangedOrder.Of(GrainTrials.Of(specified)[0], fabric))
             {
-                Fit tried = Fit.Of(change.Order, [], Effort.Quick, Sharing, cancellation).Filled(Sharing, cancellation);
+                Fit tried = Fit.Of(change.Order, [], Effort.Quick, _sharing, cancellation).Filled(_sharing, cancellation);
                 // What cannot be bought as it is, for a piece is wider than its fabric, is helped by whatever makes it narrower.
-                if (
-                    tried.Verdict == FitVerdict.Fits
-                    || (CanBeBought(tried) && Sold(tried, fabric.Id, cancellation) is { } less && !(less >= asItIs))
-                )
+                if (tried.Verdict == FitVerdict.Fits || (CanBeBought(tried) && Sold(tried, fabric.Id) is { } less && !(less >= asItIs)))
                 {
                     changes.Add(
                         new ChangeAnswer
@@ -75,7 +74,7 @@ internal static class FitChanges
                             Change = change.Change,
                             Fabric = fabric.Id,
                             Fits = tried.Verdict == FitVerdict.Fits,
-                            Missing = [.. Bought(specified, change, tried, cancellation).Select(missing => Of(missing, specified.Unit))],
+                            Missing = [.. Bought(specified, change, tried).Select(missing => Of(missing, specified.Unit))],
                         }
                     );
                 }
@@ -90,20 +89,15 @@ internal static class FitChanges
         tried.Fabrics.All(one => one.Unplaced.All(rest => FabricNesting.Fits(one.Fabric with { OnHand = [] }, rest.Piece)));
 
     // What is bought of a fabric for what found no place; null where no length of it would do.
-    private static Length? Sold(Fit fit, string fabric, CancellationToken cancellation) =>
+    private Length? Sold(Fit fit, string fabric) =>
         fit.Fabrics.All(one => one.Fabric.Id != fabric || one.Unplaced.IsEmpty)
             ? Length.Zero
-            : Shortfalls(fit, cancellation).FirstOrDefault(missing => missing.Fabric.Id == fabric)?.Yardage.Sold;
+            : Shortfalls(fit).FirstOrDefault(missing => missing.Fabric.Id == fabric)?.Yardage.Sold;
 
     // What has no place, and the fabric of undersides that the order did not buy before.
-    private static IEnumerable<FabricShortfall> Bought(
-        OrderSpecification specified,
-        ChangedOrder change,
-        Fit tried,
-        CancellationToken cancellation
-    )
+    private IEnumerable<FabricShortfall> Bought(OrderSpecification specified, ChangedOrder change, Fit tried)
     {
-        foreach (FabricShortfall missing in Shortfalls(tried, cancellation))
+        foreach (FabricShortfall missing in Shortfalls(tried))
         {
             yield return missing;
         }
@@ -116,7 +110,7 @@ internal static class FitChanges
                 [
                     .. tried.Drafting.Pieces.Where(piece => piece.Fabric == other.Id && IsMoved(specified, piece)),
                 ];
-                if (FabricShortfall.Of(other, pieces, Effort.Quick, Sharing, cancellation) is { } bought)
+                if (FabricShortfall.Of(other, pieces, Effort.Quick, _sharing, cancellation) is { } bought)
                 {
                     yield return bought;
                 }
@@ -129,7 +123,7 @@ internal static class FitChanges
         piece is { Panel.Role: FabricRole.Bottom, Cushion: { } cushion }
         && specified.Cushions.First(one => one.Id == cushion.Id).Fabrics.Bottom != piece.Fabric;
 
-    private static IEnumerable<FabricShortfall> Shortfalls(Fit fit, CancellationToken cancellation) =>
+    private IEnumerable<FabricShortfall> Shortfalls(Fit fit) =>
         fit
             // What is bought of hides is no length.
             .Fabrics.Where(one => !one.Unplaced.IsEmpty && one.Fabric.OnHand.All(offcut => offcut.Outline.IsEmpty))
@@ -138,7 +132,7 @@ internal static class FitChanges
                     one.Fabric,
                     [.. one.Unplaced.Select(rest => rest.Piece with { Quantity = rest.Copies })],
                     Effort.Quick,
-                    Sharing,
+                    _sharing,
                     cancellation
                 )
             )

@@ -136,15 +136,18 @@ internal static class Purposes
     private static FitAnswer FitOnHand(CheckedOrder order, CancellationToken cancellation)
     {
         Engine.Specifications.OrderSpecification specified = order.Drafting.Order;
-        Fit fit = Desk.Fit.Of(specified, order.Intake.Warnings, specified.Effort, 1, cancellation).Filled(1, cancellation);
-        IReadOnlyList<SecondLot> secondLots = FitChanges.SecondLots(fit, cancellation);
+        Fit found = Desk.Fit.Of(specified, order.Intake.Warnings, specified.Effort, 1, cancellation);
+        var steps = new FitSteps(found, specified.Effort);
+        var changes = new FitChanges(steps, cancellation);
+        Fit fit = found.Filled(steps.Changes, cancellation);
+        IReadOnlyList<SecondLot> secondLots = changes.SecondLots(fit);
         return FitWording.Of(
             order,
             fit,
-            FitChanges.Missing(fit, secondLots, cancellation),
+            changes.Missing(fit, secondLots),
             secondLots,
-            FitChanges.Of(specified, fit, cancellation),
-            LargestCushions.Of(order.Order, specified, cancellation)
+            changes.Of(specified, fit),
+            LargestCushions.Of(order.Order, specified, steps, cancellation)
         );
     }
 

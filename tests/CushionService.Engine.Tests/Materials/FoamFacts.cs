@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Layouts;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
@@ -197,7 +198,7 @@ public sealed class FoamFacts
                         )
                     ),
             ];
-            FoamSheets sheets = FoamSheets.Of(Sheet, blocks, In(0.25m), Effort.Quick, CancellationToken.None);
+            FoamSheets sheets = FoamSheets.Of(Sheet, blocks, In(0.25m), SideSearch.Alone(Effort.Quick, CancellationToken.None));
             int layers = blocks.Sum(block => block.Count * block.Layers(In(2)));
             decimal area = blocks.Sum(block => block.Count * block.Layers(In(2)) * block.Footprint);
 

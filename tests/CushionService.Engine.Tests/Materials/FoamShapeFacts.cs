@@ -1,3 +1,4 @@
+using CushionService.Engine.Layouts;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
@@ -100,7 +101,7 @@ public sealed class FoamShapeFacts
             Quantity = 2,
         };
         FoamBlock[] blocks = [.. FoamBlock.Of(ell, paired: true)];
-        var sheets = FoamSheets.Of(sheet, blocks, In(0.25m), Effort.Quick, CancellationToken.None);
+        var sheets = FoamSheets.Of(sheet, blocks, In(0.25m), SideSearch.Alone(Effort.Quick, CancellationToken.None));
 
         Assert.Equal(new FoamSheets(1, 1), sheets);
         Assert.Equal(
@@ -109,8 +110,7 @@ public sealed class FoamShapeFacts
                 sheet,
                 [.. FoamBlock.Of(ell with { Quantity = 3 }, paired: true)],
                 In(0.25m),
-                Effort.Quick,
-                CancellationToken.None
+                SideSearch.Alone(Effort.Quick, CancellationToken.None)
             )
         );
     }
@@ -130,7 +130,7 @@ public sealed class FoamShapeFacts
 
         Assert.Equal(
             new FoamSheets(1, 1),
-            FoamSheets.Of(sheet, [.. FoamBlock.Of(disc, paired: true)], In(0.25m), Effort.Quick, CancellationToken.None)
+            FoamSheets.Of(sheet, [.. FoamBlock.Of(disc, paired: true)], In(0.25m), SideSearch.Alone(Effort.Quick, CancellationToken.None))
         );
     }
 

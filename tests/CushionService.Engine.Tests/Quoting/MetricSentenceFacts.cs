@@ -53,7 +53,9 @@ public sealed partial class MetricSentenceFacts
         return
         [
             .. drafted,
-            .. BillOfMaterials.Of(order, drafting.Patterns, [], CancellationToken.None).Select(material => writer.Text(material.Because)),
+            .. BillOfMaterials
+                .Of(order, drafting.Patterns, [], new AnswerSteps(drafting).Beside(CancellationToken.None))
+                .Select(material => writer.Text(material.Because)),
             .. SewingOrder.Of(order, drafting.Patterns, drafting.Pieces).Select(step => writer.Text(step.Text)),
             .. Cautions.For(order).Select(caution => writer.Text(caution.Text)),
         ];

@@ -1,3 +1,5 @@
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>A weight for every extent along one axis such that no row of the box holds more than <see cref="Best"/> of its length: the
@@ -42,13 +44,19 @@ internal sealed class AxisWeights
     /// <param name="box">The rectangles and the box.</param>
     /// <param name="solve">Whether the relaxation is solved, which takes a linear program of as many variables as there are
     /// extents.</param>
-    public static AxisWeights Of(BoxContents box, bool solve) => solve ? new WeightProgram(box, null).Solve() : Extents(box);
+    /// <param name="most">Operations that the program may take, about.</param>
+    /// <param name="budget">Looks for the caller's cancellation; null for none.</param>
+    public static AxisWeights Of(BoxContents box, bool solve, long most = long.MaxValue, StepBudget? budget = null) =>
+        solve ? new WeightProgram(box, null).Solve(most, budget) : Extents(box);
 
     /// <summary>The weights that go best with those of the other axis: of the two together, no box holds more than the product
     /// (the conservative scales of Fekete and Schepers 2004).</summary>
     /// <param name="across">The weights of the other axis.</param>
     /// <param name="box">The rectangles and the box, its width along the axis wanted.</param>
-    public static AxisWeights Against(AxisWeights across, BoxContents box) => new WeightProgram(box, across).Solve();
+    /// <param name="most">Operations that the program may take, about.</param>
+    /// <param name="budget">Looks for the caller's cancellation.</param>
+    public static AxisWeights Against(AxisWeights across, BoxContents box, long most, StepBudget budget) =>
+        new WeightProgram(box, across).Solve(most, budget);
 
     /// <summary>The figures with which these weights and those of the other axis rule the box out together; null when they do
     /// not.</summary>

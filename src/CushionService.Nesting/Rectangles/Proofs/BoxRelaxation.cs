@@ -8,6 +8,11 @@ internal sealed class BoxRelaxation
     // Operations of a linear program in the time of a step.
     private const int OperationsPerStep = 8;
 
+    // Of the steps that are left, one part in this many goes into all programs at most: of many extents on a fine grid they would take more
+    // than the whole search.
+    private const int ForPrograms = 8;
+    private const long MostSteps = 1L << 50;
+
     // After this many rounds the weights of both axes hardly change.
     private const int RoundsTogether = 3;
 
@@ -19,8 +24,10 @@ internal sealed class BoxRelaxation
     {
         budget.Look();
         var sideways = box.Sideways;
-        Rows = AxisWeights.Of(box, solve);
-        Columns = AxisWeights.Of(sideways, solve);
+        // Each program may take half of what is left of that.
+        long most = Math.Clamp(budget.Limit - budget.Spent, 0, MostSteps) / ForPrograms * OperationsPerStep;
+        Rows = AxisWeights.Of(box, solve, most / 2, budget);
+        Columns = AxisWeights.Of(sideways, solve, (most - Rows.Work) / 2, budget);
         Figures =
             Rows.Need > Rows.Best[box.Width] * box.Height ? $"the rows' weights need {Rows.Need} of {Rows.Best[box.Width] * box.Height}"
             : Columns.Need > Columns.Best[box.Height] * box.Width
@@ -28,9 +35,12 @@ internal sealed class BoxRelaxation
             : null;
         long work = Rows.Work + Columns.Work;
         var (rows, columns) = (Rows, Columns);
-        for (var round = 0; solve && Figures is null && round < RoundsTogether; round++)
+        for (var round = 0; solve && Figures is null && round < RoundsTogether && work < most; round++)
         {
-            var (otherRows, otherColumns) = (AxisWeights.Against(columns, box), AxisWeights.Against(rows, sideways));
+            var (otherRows, otherColumns) = (
+                AxisWeights.Against(columns, box, (most - work) / 2, budget),
+                AxisWeights.Against(rows, sideways, (most - work) / 2, budget)
+            );
             Figures = otherRows.RuleOutWith(columns, box) ?? rows.RuleOutWith(otherColumns, box);
             (rows, columns) = (otherRows, otherColumns);
             work += rows.Work + columns.Work;

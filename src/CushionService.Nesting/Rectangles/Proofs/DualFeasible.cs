@@ -17,6 +17,11 @@ internal sealed class DualFeasible(RectangleSet set)
     // All pairs of functions of more kinds take longer than a page can wait.
     private const int MostKinds = 24;
 
+    // Of the steps that are left, one part in this many goes into pairs at most; and as many steps in any case as a few hundred thousand
+    // comparisons take, which is nothing that a caller would notice.
+    private const int ForPairs = 2;
+    private const long LeastForPairs = 100_000;
+
     // Eight kilobytes.
     private const int MostOnStack = 1024;
 
@@ -62,6 +67,7 @@ internal sealed class DualFeasible(RectangleSet set)
         where T : struct, IBinaryInteger<T>
     {
         int kinds = set.Kinds;
+        long end = budget.Spent + Math.Max(LeastForPairs, (budget.Limit - budget.Spent) / ForPairs);
         bool turns = Array.IndexOf(set.Turns, true) >= 0;
         int size = 2 * kinds * (along.Length + 1);
         Span<long> numbers = size <= MostOnStack ? stackalloc long[size] : new long[size];
@@ -77,6 +83,11 @@ internal sealed class DualFeasible(RectangleSet set)
 
         foreach (DualFunction f in across)
         {
+            if (budget.Spent >= end)
+            {
+                return null;
+            }
+
             Number(f, set.Across, set.Along, set.Width, length, upright, turned);
             T roomAcross = T.CreateTruncating(f.Of(set.Width, set.Width));
             for (var g = 0; g < along.Length; g++)

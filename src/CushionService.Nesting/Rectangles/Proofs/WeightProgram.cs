@@ -1,3 +1,5 @@
+using CushionService.Nesting.Search;
+
 namespace CushionService.Nesting.Rectangles.Proofs;
 
 /// <summary>The linear program behind <see cref="AxisWeights"/>: one variable for the weight of each extent and one for what a copy of each
@@ -40,15 +42,18 @@ internal sealed class WeightProgram
     }
 
     /// <summary>Solves by cutting planes: rows that the weights overfill are added until none is.</summary>
+    /// <param name="most">Operations after which no more rows are added; the first round is always done.</param>
+    /// <param name="budget">Looks for the caller's cancellation between rounds; null for none.</param>
     /// <returns>Weights that hold in whole numbers: rounded down, and with the fullest row counted, whatever the
     /// program's rounding was.</returns>
-    public AxisWeights Solve()
+    public AxisWeights Solve(long most = long.MaxValue, StepBudget? budget = null)
     {
         // Together with weights that are given, only those that rule the box out are of use.
         double enough = _across is null ? 0 : _across.Best[^1] / Scale;
         var rows = new FullestRow(_box, _extents, _variables, (long)(Scale * 1.000001));
         for (var round = 0; round < MostRounds; round++)
         {
+            budget?.Look();
             double[] solution = _program.Solve();
             for (var kind = 0; kind < _upright.Length; kind++)
             {
@@ -57,7 +62,7 @@ internal sealed class WeightProgram
             }
 
             double[]? overfull = rows.Find(_upright, _turned);
-            if (overfull is null || _program.Value <= enough)
+            if (overfull is null || _program.Value <= enough || rows.Work + _program.Work >= most)
             {
                 break;
             }
