@@ -125,7 +125,7 @@ internal static class FillWork
                 cushion.Width + more,
                 cushion.Depth + more,
                 cushion.Thickness,
-                cushion.FrontThickness,
+                cushion.FrontThickness > Length.Zero ? cushion.FrontThickness : null,
                 Pair(plan)?.Height
             ),
             _ => StepTexts.CutFoam(cushion.Outline.Kind, cushion.Width + more, cushion.Depth + more, cushion.Thickness, hasNose),

@@ -168,7 +168,13 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 cushion,
                 closure.Diameter,
                 cushion.Quantity * count,
-                MaterialTexts.ClosureButtons(cushion.Quantity, count, cushion.Practice.Closures.ButtonSpacing, closure.Diameter)
+                MaterialTexts.ClosureButtons(
+                    cushion.Quantity,
+                    count,
+                    // Large buttons stand further apart.
+                    Length.Max(cushion.Practice.Closures.ButtonSpacing, Length.FromNanometres(Fastenings.Run(pattern).Nanometres / count)),
+                    closure.Diameter
+                )
             );
         }
     }

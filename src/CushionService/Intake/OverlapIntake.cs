@@ -4,6 +4,7 @@ using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Practices;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Intake;
 
@@ -52,6 +53,16 @@ internal static class OverlapIntake
             string field = asSides ? nameof(closure.Strips) : nameof(closure.Overlap);
             HoldsFastening(closure, field, overlap, height, tape, button, body, findings);
             LeavesStrips(field, overlap, height, fold, side, findings);
+        }
+
+        // A hole runs along the opening, clear of the seams at its ends.
+        Length? run =
+            side == Side.Bottom ? (body.FlapsSideways ? body.Outline?.Depth : body.Outline?.Width)
+            : body.Offer.Kind == Construction.Bolster ? null
+            : body.SideLength(side) + 2 * turn;
+        if (closure.Kind == ClosureKind.Buttons && run is { Nanometres: > 0 } opening && usual.RoomForButton(button) > opening)
+        {
+            findings.Refuse(ButtonDiameter.Name, "out-of-range", ClosureTexts.ButtonholeTooLong(usual.Buttonhole(button), opening));
         }
 
         // Each with the size of its fastening; an envelope has none, and no returns.

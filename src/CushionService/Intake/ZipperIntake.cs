@@ -87,9 +87,14 @@ internal static class ZipperIntake
     {
         // A gathered corner shortens the seam by half its radius at each end.
         Length? seam = body.Offer.Kind == Construction.GatheredCorner ? body.SideLength(side) - body.Thickness : body.SideLength(side);
-        if (seam is { } length && Closing.ZipperInSeam(length, body.Practice.Closures) < body.Practice.Closures.ShortestZipper)
+        // A side that the outline lacks is refused already.
+        if (
+            body.SideLength(side) is { Nanometres: > 0 } whole
+            && seam is { } length
+            && Closing.ZipperInSeam(length, body.Practice.Closures) < body.Practice.Closures.ShortestZipper
+        )
         {
-            findings.Refuse(nameof(Closure.Side), "side-too-short", ClosureTexts.SideTooShort(length));
+            findings.Refuse(nameof(Closure.Side), "side-too-short", ClosureTexts.SideTooShort(length > Length.Zero ? length : whole));
         }
 
         if (lap > Length.Zero && body.Outline is { HasCorners: false } curved)

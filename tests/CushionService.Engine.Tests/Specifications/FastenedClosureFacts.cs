@@ -1,6 +1,7 @@
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
@@ -33,6 +34,27 @@ public sealed class FastenedClosureFacts
     {
         Assert.Equal(count, OverlappingClosure.FasteningsOn(In(run), WorkroomPractice.Imperial.Closures.ButtonSpacing));
         Assert.True(run / (double)count is >= 3 and <= 4);
+    }
+
+    [Theory]
+    // Sources.Practice: a hole of 3 + 3/5 + 1/8 in and 1/4 in at both its ends take 4.225 in of the run.
+    [InlineData(3, 5, 1)]
+    [InlineData(3, 9, 2)]
+    [InlineData(3, 18, 4)]
+    // Small buttons keep the usual spacing.
+    [InlineData(0.75, 18, 5)]
+    [InlineData(1.5, 5, 2)]
+    public void Holes_of_large_buttons_stand_clear_of_each_other(double diameter, int run, int count)
+    {
+        Length button = In((decimal)diameter);
+        CushionSpecification pillow = KnifeEdge(
+            run,
+            16,
+            new ButtonClosure(Side.Bottom, Length.Zero, In(0.5m), WorkroomPractice.Imperial.Closures.ButtonedOverlap(button), button)
+        );
+
+        Assert.Equal(count, Fastenings.Buttons(Drafting.Of(Order(pillow)).Patterns[0]));
+        Assert.True(count == 1 || In(run).Nanometres / count >= WorkroomPractice.Imperial.Closures.RoomForButton(button).Nanometres);
     }
 
     [Fact]

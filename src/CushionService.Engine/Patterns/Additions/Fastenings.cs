@@ -43,7 +43,15 @@ public static class Fastenings
     {
         WorkroomPractice practice = cushion.Practice;
         bool ties = closure is TieClosure;
-        int count = OverlappingClosure.FasteningsOn(Run(pattern), ties ? practice.Closures.TieSpacing : practice.Closures.ButtonSpacing);
+        Length run = Run(pattern);
+        int count = OverlappingClosure.FasteningsOn(run, ties ? practice.Closures.TieSpacing : practice.Closures.ButtonSpacing);
+        // Holes of large buttons would run into each other at the usual spacing.
+        if (closure is ButtonClosure buttons)
+        {
+            long most = run.Nanometres / practice.Closures.RoomForButton(buttons.Diameter).Nanometres;
+            count = (int)Math.Clamp(most, 1, count);
+        }
+
         IEnumerable<Panel> panels = pattern.Panels.Select(panel =>
             panel with
             {

@@ -111,4 +111,8 @@ public sealed record ClosurePractice
 
     /// <summary>Length of a buttonhole: diameter + thickness + ease, the thickness taken as a fifth of the diameter.</summary>
     public Length Buttonhole(Length diameter) => diameter + Length.FromNanometres(diameter.Nanometres / 5) + ButtonholeEase;
+
+    /// <summary>What one button takes of an opening: its hole, and as much at both ends of it as at the edges of the overlap.</summary>
+    /// <param name="diameter">Diameter of the button.</param>
+    public Length RoomForButton(Length diameter) => Buttonhole(diameter) + 2 * ButtonMargin;
 }
