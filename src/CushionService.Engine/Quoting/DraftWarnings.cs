@@ -22,6 +22,15 @@ internal static class DraftWarnings
     public static ImmutableArray<Violation> TooWide(Drafting draft) =>
         [.. draft.Pieces.Where(piece => !FabricNesting.Fits(draft.Fabric(piece), piece)).Select(piece => TooWide(draft, piece))];
 
+    /// <summary>The cushions that cannot be cut: an allowance on both sides of a narrow part meets itself.</summary>
+    /// <param name="draft">The drafting.</param>
+    /// <returns>One violation a cushion, code <c>not-combinable</c>, at the first of its pieces.</returns>
+    public static IEnumerable<Violation> Crossed(Drafting draft) =>
+        draft
+            .Pieces.Where(piece => piece.Cushion is not null && !CutOutline.IsSimple(piece.Outline))
+            .DistinctBy(piece => piece.Pointer)
+            .Select(piece => new Violation(piece.Pointer, "not-combinable", DraftTexts.CutLinesCross(piece.Name)));
+
     /// <summary>What is allowed but unwise: matching, turned prints, closures and stocks.</summary>
     /// <param name="draft">The drafting.</param>
     public static ImmutableArray<Violation> Of(Drafting draft) =>

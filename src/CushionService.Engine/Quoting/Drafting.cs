@@ -19,7 +19,7 @@ public sealed record Drafting
     )
     {
         (Order, Patterns, Pieces) = (order, patterns, pieces);
-        Violations = DraftWarnings.TooWide(this);
+        Violations = [.. DraftWarnings.TooWide(this), .. DraftWarnings.Crossed(this)];
         Warnings = [.. warnings, .. DraftWarnings.Of(this)];
     }
 

@@ -2,7 +2,7 @@ namespace CushionService.Nesting.Outlines;
 
 /// <summary>Whether corners make a simple polygon: no two edges meet but neighbours at their common corner. Each pair of edges is looked at
 /// once; outlines have at most some hundreds of corners.</summary>
-internal static class SimplePolygon
+public static class SimplePolygon
 {
     /// <summary>Whether the polygon neither crosses nor touches itself, and has three corners at least.</summary>
     /// <param name="corners">Within 2^30 of the origin, so that products stay within 64 bits.</param>

@@ -93,7 +93,10 @@ internal sealed class FlangedFace
         bool hasFront = division is not { Front: false },
             hasBack = division is not { Front: true };
 
-        var walk = new Walk(hasFront ? cut : Length.Zero, seam);
+        // The allowance of a mitre is trimmed to the flange that it lies in: a deeper one would leave no corner to cut off (common
+        // practice, no source).
+        var mitre = EdgeFinish.Seam(Length.Min(cushion.SeamAllowance, flange.Width + flange.Turning));
+        var walk = new Walk(hasFront ? cut : Length.Zero, folded ? mitre : seam);
         if (hasFront)
         {
             walk.To(EdgeName.Front, width - cut, Length.Zero, outer).Corner(EdgeName.Front.With(EdgeWord.Right), width, cut, cut);
