@@ -1,12 +1,9 @@
-using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
-using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Stocks;
-using CushionService.Engine.Specifications.Trimmings;
 using CushionService.Nesting;
 using CushionService.Nesting.Solving;
 
