@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications.Trimmings;
@@ -31,14 +32,14 @@ internal static class CaughtWork
             yield break;
         }
 
-        PartName tie = new(PartKind.Tie),
-            face = plan.Marked(MarkPurpose.CatchTies);
+        PartName tie = new(PartKind.Tie);
+        ImmutableArray<PartName> parts = plan.AllMarked(MarkPurpose.CatchTies);
         var made = new State(StateKind.Made, tie);
         yield return new Work(
             StepTexts.TieEnds(plan.Workroom.Trims.TieEndFold, Strip(plan, tie, 2 * ties.Pairs, ties.Make, ties.Width)),
             tie
         ).Making(made);
-        yield return Caught(plan, face, StepTexts.BasteTies(face), tie).After(made);
+        yield return Caught(plan, parts, StepTexts.BasteTies(Face(parts)), tie).After(made);
     }
 
     // Both ends of a strap are caught in a seam, so neither is finished.
@@ -49,21 +50,24 @@ internal static class CaughtWork
             yield break;
         }
 
-        PartName strap = new(PartKind.Strap),
-            face = plan.Marked(MarkPurpose.CatchStrap);
+        PartName strap = new(PartKind.Strap);
+        ImmutableArray<PartName> parts = plan.AllMarked(MarkPurpose.CatchStrap);
         var made = new State(StateKind.Made, strap);
         yield return new Work(Strip(plan, strap, straps.Count, straps.Make, straps.Width), strap).Making(made);
-        yield return Caught(plan, face, StepTexts.BasteStraps(straps.Count, face), strap).After(made);
+        yield return Caught(plan, parts, StepTexts.BasteStraps(straps.Count, Face(parts)), strap).After(made);
     }
 
     // Waits for the base and the edging of the same unit: what goes on last lies on top and is caught by the same seam.
-    private static Work Caught(CoverPlan plan, PartName face, Message text, PartName strip)
+    private static Work Caught(CoverPlan plan, ImmutableArray<PartName> parts, Message text, PartName strip)
     {
-        CoverUnit unit = plan.UnitOf(face);
-        return new Work(text, strip, face)
+        CoverUnit unit = plan.UnitOf(parts[0]);
+        return new Work(text, [strip, .. parts])
             .After([.. Whole(unit), unit.Is(StateKind.Based), unit.Is(StateKind.Edged)])
             .Making(unit.Is(StateKind.Tied));
     }
+
+    // A face that is joined from panels is whole by then.
+    private static PartName Face(ImmutableArray<PartName> parts) => CoverSeams.Base(parts[0]);
 
     /// <summary>What makes a unit whole: its joins, its closure, its shape.</summary>
     /// <param name="unit">A unit of the cover.</param>

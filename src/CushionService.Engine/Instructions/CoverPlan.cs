@@ -100,6 +100,11 @@ internal sealed class CoverPlan
     /// <param name="purpose">A purpose that one panel alone has.</param>
     public PartName Marked(MarkPurpose purpose) => Pattern.Panels.First(panel => panel.Marks.Any(mark => mark.Purpose == purpose)).Part;
 
+    /// <summary>The panels that carry a mark, at least one where the cover has what it is for.</summary>
+    /// <param name="purpose">A purpose whose marks may lie on several panels of a joined part.</param>
+    public ImmutableArray<PartName> AllMarked(MarkPurpose purpose) =>
+        [.. Pattern.Panels.Where(panel => panel.Marks.Any(mark => mark.Purpose == purpose)).Select(panel => panel.Part)];
+
     /// <summary>Finished length of several seams.</summary>
     /// <param name="seams">Seams of this cover; each is counted once, by its one side.</param>
     public Length LengthOf(IEnumerable<(int Number, Seam Seam)> seams) =>

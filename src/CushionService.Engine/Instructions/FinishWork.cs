@@ -71,15 +71,17 @@ internal static class FinishWork
     // Drawn-up ends close the roll before it is filled; tied ends are tied over the filling, which gives them something to hold on to.
     private static IEnumerable<Work> Ends(CoverPlan plan)
     {
-        PartName body = plan.Pattern.Panels[0].Part;
+        // A long body is joined from panels, and is whole by then.
+        PartName body = CoverSeams.Base(plan.Pattern.Panels[0].Part);
+        ImmutableArray<PartName> parts = [.. plan.Pattern.Panels.Select(panel => panel.Part).Where(part => CoverSeams.Base(part) == body)];
         if (plan.Cushion.Ends is { Kind: BolsterEndKind.Gathered } drawn)
         {
-            yield return new Work(StepTexts.DrawEnds(body, drawn.Turning), body).After(Turned).Making(Lined);
+            yield return new Work(StepTexts.DrawEnds(body, drawn.Turning), parts).After(Turned).Making(Lined);
         }
 
         if (plan.Cushion.Ends is { Kind: BolsterEndKind.Tied })
         {
-            yield return new Work(StepTexts.TieBody(body), body).After(Turned, Filled, Closed).Making(new State(StateKind.Edged));
+            yield return new Work(StepTexts.TieBody(body), parts).After(Turned, Filled, Closed).Making(new State(StateKind.Edged));
         }
     }
 

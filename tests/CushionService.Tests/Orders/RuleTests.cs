@@ -112,6 +112,10 @@ public sealed class RuleTests
         "/cushions/2/handle/span out-of-range ..15"
     )]
     [InlineData(
+        """{ "/cushions/2/outline": { "kind": "regular-polygon", "sideCount": 12, "sideLength": 5.5 }, "/cushions/2/boxing": { "joins": "corners" }, "/cushions/2/handle": { "kind": "folded-strap", "side": "right", "width": 1, "length": 9, "span": 8 } }""",
+        "/cushions/2/handle/span out-of-range ..5.5"
+    )]
+    [InlineData(
         """{ "/fabrics/1/width": 4, "/fabrics/1/selvedge": 1.75, "/cushions/1/fabrics/top": "main" }""",
         "/fabrics/1/selvedge out-of-range ..1.5"
     )]
