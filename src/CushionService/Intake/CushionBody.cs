@@ -104,8 +104,8 @@ internal sealed record CushionBody(
     public Length? SideLength(Side side) =>
         Outline?.Sides.Where(stretch => stretch.Side == side).Aggregate(Length.Zero, (sum, stretch) => sum + stretch.Length);
 
-    /// <summary>Finished length of a side, less what the closure's returns take of it; of a side in several stretches whose boxing is joined
-    /// at the corners the longest, for nothing is sewn over a join.</summary>
+    /// <summary>Finished length of a side, less what the closure's returns take of it; of a side in several stretches whose boxing is
+    /// joined at the corners the longest, for nothing is sewn over a join.</summary>
     /// <param name="side">The side.</param>
     public Length? FreeLength(Side side) =>
         HasReturns && side is Side.Left or Side.Right ? SideLength(side) - Return
