@@ -34,7 +34,8 @@ export class Messages {
     return this.each(wire, message, (value, field) => {
       if (field.typeName === "google.type.Money") {
         const money = value as { units: number; nanos: number };
-        return money.units + money.nanos / 1e9;
+        // One division: 1 + 0.36 is not 1.36 in binary.
+        return (money.units * 1e9 + money.nanos) / 1e9;
       }
       if (field.typeName === "google.protobuf.Struct") {
         return struct(value as Struct);
