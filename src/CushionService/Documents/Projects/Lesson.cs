@@ -69,18 +69,21 @@ internal sealed record Lesson(Message Title, Message How)
             "step.turn-flanges" => new(LessonTexts.TurnFlangesTitle, LessonTexts.TurnFlangesHow),
             "step.body-line" or "step.body-line-rest" => new(LessonTexts.BodyLineTitle, LessonTexts.BodyLineHow),
             "step.draw-ends" or "step.tie-body" => new(LessonTexts.DrawEndsTitle, LessonTexts.DrawEndsHow),
-            "step.cut-foam" or "step.cut-foam-layers" or "step.cut-foam-wedge" or "step.cut-foam-roll" => new(
+            "step.cut-foam" or "step.cut-foam-layers" or "step.cut-foam-wedge" or "step.cut-foam-roll" or "step.round-foam" => new(
                 LessonTexts.CutFoamTitle,
                 LessonTexts.CutFoamHow
             ),
-            "step.wrap" => new(LessonTexts.WrapTitle, LessonTexts.WrapHow),
+            "step.wrap" or "step.wrap-roll" => new(LessonTexts.WrapTitle, LessonTexts.WrapHow),
             "step.insert-foam" => new(LessonTexts.InsertFoamTitle, LessonTexts.InsertFoamHow),
             "step.insert-roll" => new(LessonTexts.InsertFoamTitle, LessonTexts.InsertRollHow),
             "step.fill-loose" => new(LessonTexts.FillTitle, LessonTexts.FillHow),
             "step.insert-form" or "step.insert-inner" => new(LessonTexts.InsertFormTitle, LessonTexts.InsertFormHow),
             "step.close-gap" => new(LessonTexts.CloseGapTitle, LessonTexts.CloseGapHow),
             "step.close-closure" => new(LessonTexts.CloseClosureTitle, LessonTexts.CloseClosureHow),
-            "step.check-box" or "step.check-round" or "step.check-roll" => new(LessonTexts.CheckTitle, LessonTexts.CheckHow),
+            "step.check-box" or "step.check-round" or "step.check-roll" or "step.check-wedge" => new(
+                LessonTexts.CheckTitle,
+                LessonTexts.CheckHow
+            ),
             "step.button-covers" => new(LessonTexts.ButtonCoversTitle, LessonTexts.ButtonCoversHow),
             "step.tufts" => new(LessonTexts.TuftsTitle, LessonTexts.TuftsHow),
             "step.glue-foam" or "step.glue-sheets" => new(LessonTexts.GlueFoamTitle, LessonTexts.GlueFoamHow),
