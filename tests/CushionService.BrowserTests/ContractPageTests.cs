@@ -12,7 +12,7 @@ public sealed class ContractPageTests(BrowserOfThisMachine browser)
     {
         await using ShownPage shown = await browser.OpenAsync("/docs");
 
-        await Expect(shown.Page.GetByText("/v1/yardage")).ToBeVisibleAsync();
+        await Expect(shown.Page.GetByText("/v1/yardage")).ToBeVisibleAsync(new() { Timeout = 30_000 });
         await Expect(shown.Page.Locator("header, .errors-wrapper")).ToHaveCountAsync(0);
         string words = await shown.Page.Locator("body").InnerTextAsync();
         Assert.DoesNotContain("swagger", words, StringComparison.OrdinalIgnoreCase);
