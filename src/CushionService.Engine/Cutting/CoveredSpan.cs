@@ -36,7 +36,7 @@ internal readonly record struct CoveredSpan(Length From, Length To)
     /// <returns>The joins; one stays where neither end of its span will do.</returns>
     public static ImmutableArray<Length> Clear(ImmutableArray<Length> joins, ImmutableArray<CoveredSpan> spans, Length total, Length most)
     {
-        for (var i = 0; i < joins.Length && !spans.IsEmpty; i++)
+        for (var i = 0; i < joins.Length; i++)
         {
             Length join = joins[i],
                 before = i == 0 ? Length.Zero : joins[i - 1],

@@ -20,7 +20,7 @@ internal static class CutOutline
             .. corners.Select(corner => new GridPoint(corner.X.Nanometres / Micrometre, corner.Y.Nanometres / Micrometre)),
         ]);
 
-    // Most outlines are convex, which is soon told: no corner turns right, and the way round turns back to the left once.
+    // Most outlines are convex, which is quickly checked: no corner turns right, and the way round turns back to the left once.
     private static bool IsConvex(ImmutableArray<Point> corners)
     {
         var turns = 0;

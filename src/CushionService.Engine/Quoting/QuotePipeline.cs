@@ -38,7 +38,7 @@ public static class QuotePipeline
     /// <summary>Quotes an order.</summary>
     /// <param name="drafting">A drafting without violations.</param>
     /// <param name="cancellation">Gives up the search.</param>
-    /// <param name="sharedBy">How many quotes share the effort's steps, at least 1: those of a comparison.</param>
+    /// <param name="sharedBy">How many quotes share the effort's steps, at least 1: those of cushions that are cut apart.</param>
     /// <exception cref="OperationCanceledException">The caller cancelled.</exception>
     public static Quote Of(Drafting drafting, CancellationToken cancellation, int sharedBy = 1)
     {

@@ -24,9 +24,7 @@ internal static class Comparison
         (Order order, IntakeResult intake) = (compared.Order, compared.Intake);
         Order given = order with { Candidates = null };
         PriceBookSpecification? book = intake.Specification?.PriceBook;
-        // Each attempt has an effort of its own, so that it costs what its order would cost alone.
-        const int attempts = 1;
-        QuoteAttempt asGiven = QuoteAttempt.Of(intake, separate: false, attempts, cancellation);
+        QuoteAttempt asGiven = QuoteAttempt.Of(intake, separate: false, cancellation);
         List<(QuoteAttempt Attempt, OptionAnswer Answer)> options = [];
         foreach ((int c, Candidate candidate) in order.Candidates!.Index())
         {
@@ -35,9 +33,7 @@ internal static class Comparison
                 string pointer = $"/candidates/{c}/options/{o}";
                 foreach (bool separate in candidate.Separate == true ? [false, true] : new[] { false })
                 {
-                    options.Add(
-                        Quote(compared, given, book, asGiven, candidate.Fabric!, option, pointer, separate, attempts, cancellation)
-                    );
+                    options.Add(Quote(compared, given, book, asGiven, candidate.Fabric!, option, pointer, separate, cancellation));
                 }
             }
         }
@@ -68,7 +64,6 @@ internal static class Comparison
         Fabric option,
         string pointer,
         bool separate,
-        int attempts,
         CancellationToken cancellation
     )
     {
@@ -82,7 +77,7 @@ internal static class Comparison
             Item = option.Item ?? option.Id,
         };
         Order changed = given with { Fabrics = [.. given.Fabrics!.Select((own, i) => i == at ? fabric : own)] };
-        QuoteAttempt attempt = QuoteAttempt.Of(OrderIntake.Read(changed, book, Purpose.Making), separate, attempts, cancellation);
+        QuoteAttempt attempt = QuoteAttempt.Of(OrderIntake.Read(changed, book, Purpose.Making), separate, cancellation);
         Message change = ChangeWording.Of(given.Fabrics![at], fabric, separate, asGiven.Alternative, attempt.Alternative);
         return (
             attempt,

@@ -15,10 +15,9 @@ internal sealed record QuoteAttempt(Alternative? Alternative, ImmutableArray<Vio
     /// <summary>Quotes an order by the pipeline of any quote.</summary>
     /// <param name="intake">The order, checked and specified.</param>
     /// <param name="separate">Whether each cushion is cut from fabric of its own.</param>
-    /// <param name="sharedBy">How many attempts share the effort's steps, at least 1.</param>
     /// <param name="cancellation">Cancels the search.</param>
     /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
-    public static QuoteAttempt Of(IntakeResult intake, bool separate, int sharedBy, CancellationToken cancellation)
+    public static QuoteAttempt Of(IntakeResult intake, bool separate, CancellationToken cancellation)
     {
         if (intake.Specification is not { } whole)
         {
@@ -26,7 +25,8 @@ internal sealed record QuoteAttempt(Alternative? Alternative, ImmutableArray<Vio
         }
 
         OrderSpecification[] orders = [.. separate ? SeparateCutting.Of(whole) : [whole]];
-        int each = sharedBy * orders.Length;
+        // Cut apart, its cushions share the steps of one effort.
+        int each = orders.Length;
         ImmutableArray<Drafting> parts = [.. orders.Select(part => Drafting.Of(part, each, cancellation))];
         ImmutableArray<Violation> violations = [.. parts.SelectMany(part => part.Violations)];
         ImmutableArray<Violation> warnings = intake.Warnings.AddRange(parts.SelectMany(part => part.Warnings));
