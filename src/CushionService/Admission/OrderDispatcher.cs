@@ -48,6 +48,8 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
                 ? new Refusal(forbidden)
                 : await AnswerAsync(caller, caller.Priced(received), purpose, inTurn, cancellation);
         OrderMetrics.Count(outcome.Refusal);
+        // The call goes on on the thread pool: a worker is for orders.
+        await Task.Yield();
         return outcome;
     }
 

@@ -8,14 +8,8 @@ namespace CushionService.Admission;
 /// within its search. A caller waits for its own share of them first, then for that of its group (callers without a key,
 /// or streams), and only then in the queue of all: so the queue of all holds a few orders of each caller, and callers
 /// take turns in it, however many calls one of them sends.</summary>
-/// <remarks>A worker is a permit and not a thread: the order is worked on where its call runs. The thread pool keeps as
-/// many threads beside the workers as it has without them, so that a search holds up no thread that reads requests.
-/// </remarks>
 internal sealed class Turns : IDisposable
 {
-    // A streamed order lets the calls pass that it finds waiting when it has a worker: at most three times.
-    private const int TimesStreamsYield = 3;
-
     // The mean follows the last 16 orders or so.
     private const int MeanOver = 16;
 
@@ -23,7 +17,7 @@ internal sealed class Turns : IDisposable
     private readonly PartitionedRateLimiter<Place> _shares;
     private readonly PartitionedRateLimiter<Place> _callers;
     private readonly PartitionedRateLimiter<Place> _groups;
-    private readonly ConcurrencyLimiter _workers;
+    private readonly Workers _workers;
     private int _waiting;
     private long _meanTicks;
 
@@ -33,10 +27,12 @@ internal sealed class Turns : IDisposable
     {
         _options = options.Value;
         _callers = PartitionedRateLimiter.Create<Place, (string, bool, int)>(place =>
-            RateLimitPartition.GetConcurrencyLimiter(
-                (place.Caller.Name, place.Streamed, ShareOf(place)),
-                key => Concurrency(key.Item3, key.Item2 ? int.MaxValue : QueueOf(place.Caller))
-            )
+            SharesWithNobody(place)
+                ? RateLimitPartition.GetNoLimiter<(string, bool, int)>(default)
+                : RateLimitPartition.GetConcurrencyLimiter(
+                    (place.Caller.Name, place.Streamed, OrdersOf(place)),
+                    key => Concurrency(key.Item3, key.Item2 ? int.MaxValue : QueueOf(place.Caller))
+                )
         );
         _groups = PartitionedRateLimiter.Create<Place, Group>(place =>
             GroupOf(place) switch
@@ -53,9 +49,7 @@ internal sealed class Turns : IDisposable
             }
         );
         _shares = PartitionedRateLimiter.CreateChained(_callers, _groups);
-        _workers = new ConcurrencyLimiter(Concurrency(_options.Workers, int.MaxValue));
-        ThreadPool.GetMinThreads(out int threads, out int ports);
-        ThreadPool.SetMinThreads(Math.Max(threads, Environment.ProcessorCount + (2 * _options.Workers)), ports);
+        _workers = new Workers(_options.Workers);
     }
 
     // Callers without a limit of their own, and those who share one.
@@ -83,7 +77,7 @@ internal sealed class Turns : IDisposable
 
         Place place = new(caller, Streamed: false);
         long own = _callers.GetStatistics(place)?.CurrentQueuedCount ?? 0,
-            all = _workers.GetStatistics()?.CurrentQueuedCount ?? 0;
+            all = _workers.Waiting;
         double orders = ((double)own / ShareOf(place)) + ((double)all / _options.Workers);
         return Waiting >= _options.Queue
             || own >= QueueOf(caller)
@@ -100,25 +94,27 @@ internal sealed class Turns : IDisposable
     public async ValueTask<Turn> TakeAsync(Caller caller, bool streamed, TimeSpan longest, CancellationToken cancellation)
     {
         Place place = new(caller, streamed);
-        if (streamed)
-        {
-            return await TakeStreamedAsync(place, cancellation);
-        }
-
-        // Mostly a worker is free, and nothing need be set up for a wait.
         RateLimitLease shares = _shares.AttemptAcquire(place);
+        WorkerRequest? worker = null;
         if (shares.IsAcquired)
         {
-            RateLimitLease worker = _workers.AttemptAcquire();
-            if (worker.IsAcquired)
+            worker = _workers.Request(streamed, out bool waits);
+            if (!waits)
             {
-                return new Turn(shares, worker);
+                // Mostly: nothing need be set up for a wait.
+                return new Turn(shares, await worker.Task);
             }
+        }
+
+        if (streamed)
+        {
+            return await WaitAsync(place, shares, worker, cancellation);
         }
 
         if (Interlocked.Increment(ref _waiting) > _options.Queue)
         {
             Interlocked.Decrement(ref _waiting);
+            worker?.TrySetCanceled(CancellationToken.None);
             return new Turn(shares, null);
         }
 
@@ -126,16 +122,10 @@ internal sealed class Turns : IDisposable
         wait.CancelAfter(longest);
         try
         {
-            if (!shares.IsAcquired)
-            {
-                shares = await _shares.AcquireAsync(place, 1, wait.Token);
-            }
-
-            return new Turn(shares, shares.IsAcquired ? await _workers.AcquireAsync(1, wait.Token) : null);
+            return await WaitAsync(place, shares, worker, wait.Token);
         }
         catch (OperationCanceledException)
         {
-            shares.Dispose();
             cancellation.ThrowIfCancellationRequested();
             return default;
         }
@@ -160,23 +150,18 @@ internal sealed class Turns : IDisposable
         _workers.Dispose();
     }
 
-    // Rejoining the queue before giving the worker back keeps the order's place behind those that wait now, and no
-    // further back.
-    private async ValueTask<Turn> TakeStreamedAsync(Place place, CancellationToken cancellation)
+    // Waits for the shares, where none were free, and then for a worker.
+    private async ValueTask<Turn> WaitAsync(Place place, RateLimitLease shares, WorkerRequest? worker, CancellationToken cancellation)
     {
-        RateLimitLease shares = await _shares.AcquireAsync(place, 1, cancellation);
         try
         {
-            RateLimitLease worker = await _workers.AcquireAsync(1, cancellation);
-            for (int time = 0; time < TimesStreamsYield && worker.IsAcquired && _workers.GetStatistics()!.CurrentQueuedCount > 0; time++)
+            if (worker is null)
             {
-                // To the end of the queue.
-                ValueTask<RateLimitLease> next = _workers.AcquireAsync(1, cancellation);
-                worker.Dispose();
-                worker = await next;
+                shares = await _shares.AcquireAsync(place, 1, cancellation);
+                worker = shares.IsAcquired ? _workers.Request(place.Streamed, out _) : null;
             }
 
-            return new Turn(shares, worker);
+            return new Turn(shares, worker is null ? null : await worker.WaitAsync(cancellation));
         }
         catch (OperationCanceledException)
         {
@@ -197,6 +182,12 @@ internal sealed class Turns : IDisposable
         place.Streamed ? Group.Streams
         : place.Caller.IsGuest ? Group.Anonymous
         : Group.Others;
+
+    // A caller that may have all workers has as many orders again in the queue of all, so that a worker goes from one to
+    // the next.
+    private int OrdersOf(Place place) => ShareOf(place) is var share && share < _options.Workers ? share : 2 * share;
+
+    private static bool SharesWithNobody(Place place) => place is { Streamed: false, Caller: { IsGuest: false, IsKnown: false } };
 
     // A caller that nobody need share with has all workers.
     private int ShareOf(Place place) =>
