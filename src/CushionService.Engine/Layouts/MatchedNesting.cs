@@ -23,12 +23,16 @@ internal sealed class MatchedNesting
     private const int MostSpans = 12;
     private const int MostStarts = 3;
 
+    // Another start saves less than a repeat: where the pieces fill more repeats than this, that is not worth laying them again.
+    private const int RepeatsOfLong = 32;
+
     private readonly FabricSpecification _fabric;
     private readonly IReadOnlyList<CutPiece> _pieces;
     private readonly SaleGoal _goal;
     private readonly Effort _effort;
     private readonly int _sharedBy;
     private readonly CancellationToken _cancellation;
+    private readonly int _starts;
     private readonly List<SpanTrial> _trials = [];
     private long _steps;
 
@@ -46,7 +50,13 @@ internal sealed class MatchedNesting
         Effort effort,
         int sharedBy,
         CancellationToken cancellation
-    ) => (_fabric, _pieces, _goal, _effort, _sharedBy, _cancellation) = (fabric, pieces, goal, effort, sharedBy, cancellation);
+    )
+    {
+        (_fabric, _pieces, _goal, _effort, _sharedBy, _cancellation) = (fabric, pieces, goal, effort, sharedBy, cancellation);
+        double filled = pieces.Sum(piece => (double)piece.Across.Nanometres * piece.Along.Nanometres * piece.Quantity),
+            repeat = (double)fabric.UsableWidth.Nanometres * (Repeat.Length ?? fabric.UsableWidth).Nanometres;
+        _starts = filled > RepeatsOfLong * repeat ? 1 : MostStarts;
+    }
 
     private RepeatSpecification Repeat => _fabric.LaidRepeat!;
 
@@ -90,7 +100,7 @@ internal sealed class MatchedNesting
     private void Begin(MotifSpan[] spans)
     {
         SpanProblem[] problems = [.. spans.Select(span => new SpanProblem(_fabric, _pieces, span))];
-        int searches = problems.Sum(problem => Math.Min(problem.Starts.Length, MostStarts));
+        int searches = problems.Sum(problem => Math.Min(problem.Starts.Length, _starts));
         for (var i = 0; i < spans.Length; i++)
         {
             Add(spans[i], problems[i], ForAll * searches);
@@ -100,7 +110,7 @@ internal sealed class MatchedNesting
     private SpanTrial Add(MotifSpan span, SpanProblem problem, int share)
     {
         var trial = new SpanTrial(span, problem, _goal);
-        trial.Begin(MostStarts, _effort, _sharedBy * share, _cancellation);
+        trial.Begin(_starts, _effort, _sharedBy * share, _cancellation);
         _trials.Add(trial);
         return trial;
     }
@@ -135,7 +145,7 @@ internal sealed class MatchedNesting
         foreach (MotifSpan span in halves)
         {
             var problem = new SpanProblem(_fabric, _pieces, span);
-            SpanTrial trial = Add(span, problem, ForRound * halves.Length * 2 * Math.Min(problem.Starts.Length, MostStarts));
+            SpanTrial trial = Add(span, problem, ForRound * halves.Length * 2 * Math.Min(problem.Starts.Length, _starts));
             trial.Refine(_effort, _sharedBy * ForRound * halves.Length * 2, _cancellation);
         }
     }
@@ -175,7 +185,7 @@ internal sealed class MatchedNesting
         MotifSpan middle = shortest.Span.Middle;
         var problem = new SpanProblem(_fabric, _pieces, middle);
         var trial = new SpanTrial(middle, problem, _goal);
-        trial.Begin(MostStarts, _effort, _sharedBy * ForShortest * Math.Min(problem.Starts.Length, MostStarts), _cancellation);
+        trial.Begin(_starts, _effort, _sharedBy * ForShortest * Math.Min(problem.Starts.Length, _starts), _cancellation);
         _steps += trial.Steps;
         return Length.Min(trial.Length, shortest.Length);
     }

@@ -112,6 +112,12 @@ internal sealed class GrainChoice
         // From the better plain way on: a cushion or a row that goes the other way may fill what the others leave.
         foreach (int group in open.Take(turns))
         {
+            // Each layout takes one pass at least, which for many pieces on a repeat is more than its share.
+            if (_steps >= _most)
+            {
+                break;
+            }
+
             bool[] turned = [.. best.Way.Select((way, i) => _groups[i] == group ? !way : way)];
             Keep(turned);
             Trial? sold = turned.SequenceEqual(best.Way) ? best.Sold : Sold(Draft(turned), sharing);
