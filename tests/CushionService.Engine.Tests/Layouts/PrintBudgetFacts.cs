@@ -66,4 +66,17 @@ public sealed class PrintBudgetFacts
 
         Assert.InRange(layout.Steps, 1, Math.Min(each * layout.Placements.Length, most));
     }
+
+    // A start saves less than a repeat of several hundred (common practice, no source), and each start lays all pieces again.
+    [Fact]
+    public void A_layout_of_hundreds_of_repeats_is_not_laid_again_from_other_starts()
+    {
+        CushionSpecification cushion = Boxed(15, 18, 4, HandSewn) with { Quantity = 300 };
+        RepeatSpecification print = new(In(9), In(17), DropKind.Half);
+        OrderSpecification order = Order(cushion, Fabric with { Repeat = print }) with { Effort = Effort.Quick };
+
+        FabricLayout layout = QuotePipeline.LayOut(Drafting.Of(order), CancellationToken.None)[0].Layout;
+
+        Assert.InRange(layout.Steps, 1, 25_000_000);
+    }
 }
