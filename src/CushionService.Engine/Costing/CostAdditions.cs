@@ -99,7 +99,7 @@ internal sealed class CostAdditions
                 -1 * discount.Of(basis),
                 discount.Share is { } share
                     ? CostTexts.ShareOff(Fraction.Of(share), basis, fabric)
-                    : CostTexts.AmountOff(discount.Amount!.Value, basis, fabric),
+                    : CostTexts.AmountOff(discount.Amount!.Value, basis, fabric, all: discount.Amount.Value.Amount > basis.Amount),
                 fabric ? CostBasis.Fabric : CostBasis.All
             );
         }

@@ -4,6 +4,7 @@ using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
 
@@ -68,7 +69,8 @@ internal static class FinishWork
         }
     }
 
-    // Drawn-up ends close the roll before it is filled; tied ends are tied over the filling, which gives them something to hold on to.
+    // Drawn-up ends close the roll before it is filled; tied ends are tied over the filling, which gives them something to hold on to. A loose
+    // filling would run out into the tails, so they are tied before it (common practice, no source).
     private static IEnumerable<Work> Ends(CoverPlan plan)
     {
         // A long body is joined from panels, and is whole by then.
@@ -81,7 +83,10 @@ internal static class FinishWork
 
         if (plan.Cushion.Ends is { Kind: BolsterEndKind.Tied })
         {
-            yield return new Work(StepTexts.TieBody(body), parts).After(Turned, Filled, Closed).Making(new State(StateKind.Edged));
+            bool isLoose = plan.Cushion is { Fill.Kind: FillKind.Loose, Fabrics.InnerCover: null };
+            yield return isLoose
+                ? new Work(StepTexts.TieBody(body, filled: false), parts).After(Turned).Making(Lined)
+                : new Work(StepTexts.TieBody(body, filled: true), parts).After(Turned, Filled, Closed).Making(new State(StateKind.Edged));
         }
     }
 

@@ -9,7 +9,7 @@ namespace CushionService.Engine.Instructions;
 
 /// <summary>Edgings without fabric of their own: bought trims, topstitching, French seams.</summary>
 /// <remarks>Common practice, no source: what is sewn on over a seam, or beside it through the turned cover, comes before the filling, which
-/// would be in the way. A seam is topstitched as soon as it is sewn, while the cover lies flat; the last one through the opening.</remarks>
+/// would be in the way; over a gap that is closed by hand it comes last. A seam is topstitched as soon as it is sewn, while the cover lies flat; the last one through the opening.</remarks>
 internal static class TrimWork
 {
     /// <summary>A bought trim, basted into its seam, or sewn on over it.</summary>
@@ -26,7 +26,7 @@ internal static class TrimWork
                     StepTexts.TrimBaste(trim.Kind, where, loop.Length, loop.IsClosed, plan.HasCorners, overlap),
                     []
                 )
-                : Turned(plan, loop, StepTexts.TrimOn(trim.Kind, where, loop.Length, loop.IsClosed));
+                : SewnOn(plan, loop, trim, where);
         }
     }
 
@@ -35,13 +35,7 @@ internal static class TrimWork
     {
         foreach (EdgingLoop loop in topstitch.At.Select(place => EdgingLoop.Of(plan.Pattern, place)))
         {
-            (int Number, Seam Seam)[] seams =
-            [
-                .. plan.Seams.Where(one =>
-                    EdgingLoop.HasEdging(plan.Pattern, one.Seam.One[0], loop.Place)
-                    != EdgingLoop.HasEdging(plan.Pattern, one.Seam.Other[0], loop.Place)
-                ),
-            ];
+            (int Number, Seam Seam)[] seams = [.. SeamsOf(plan, loop)];
             bool opens = seams.Any(one => one.Seam.Kind is SeamKind.Zipper or SeamKind.Gap),
                 both = seams.All(one => plan.UnitOf(one.Seam.One[0].Part).IsFace && plan.UnitOf(one.Seam.Other[0].Part).IsFace);
             Message text = StepTexts.Topstitch(StepTexts.Place(loop.Place), topstitch.Distance, topstitch.Rows, loop.Length, both, opens);
@@ -83,10 +77,29 @@ internal static class TrimWork
             .After(first);
     }
 
+    // Over a gap a trim can lie only once the gap is closed; beside a zipper it is caught on one side, or it would sew the cover shut.
+    private static Work SewnOn(CoverPlan plan, EdgingLoop loop, BoughtTrimSpecification trim, Message where)
+    {
+        SeamKind[] kinds = [.. SeamsOf(plan, loop).Select(one => one.Seam.Kind)];
+        Message text = StepTexts.TrimOn(trim.Kind, where, loop.Length, loop.IsClosed, kinds.Contains(SeamKind.Zipper));
+        return kinds.Contains(SeamKind.Gap)
+            ? Along(plan, loop, text, new State(StateKind.Edged)).After(new State(StateKind.Turned), new State(StateKind.Closed))
+            : Turned(plan, loop, text);
+    }
+
+    // The seams along an edging, each between what has it and what has not.
+    private static IEnumerable<(int Number, Seam Seam)> SeamsOf(CoverPlan plan, EdgingLoop loop) =>
+        plan.Seams.Where(one =>
+            EdgingLoop.HasEdging(plan.Pattern, one.Seam.One[0], loop.Place)
+            != EdgingLoop.HasEdging(plan.Pattern, one.Seam.Other[0], loop.Place)
+        );
+
     // On the turned cover, through its opening.
     private static Work Turned(CoverPlan plan, EdgingLoop loop, Message text) => Along(plan, loop, text).After(new State(StateKind.Turned));
 
-    private static Work Along(CoverPlan plan, EdgingLoop loop, Message text) =>
+    private static Work Along(CoverPlan plan, EdgingLoop loop, Message text) => Along(plan, loop, text, new State(StateKind.Lined));
+
+    private static Work Along(CoverPlan plan, EdgingLoop loop, Message text, State made) =>
         new Work(
             text,
             [
@@ -94,5 +107,5 @@ internal static class TrimWork
                     .Units.SelectMany(unit => unit.Parts)
                     .Where(part => EdgingLoop.HasEdging(plan.Pattern, new EdgeRef(part, default), loop.Place)),
             ]
-        ).Making(new State(StateKind.Lined));
+        ).Making(made);
 }

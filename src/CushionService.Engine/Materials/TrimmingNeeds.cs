@@ -87,17 +87,18 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         }
     }
 
-    // A tied bolster has a cord at either end.
+    // A tied bolster has a cord at either end of each of its covers.
     private IEnumerable<Need> EndCords(CushionSpecification cushion)
     {
         if (cushion.Ends?.Kind == BolsterEndKind.Tied)
         {
             Length each = cushion.Practice.Trims.EndCord;
+            int covers = cushion.Quantity * (cushion.Fabrics.InnerCover is null ? 1 : 2);
             yield return new Need(
                 cushion,
                 shop.ByLength(EndCord, MaterialKind.Cord, shop.Named(EndCord, MaterialKind.Cord)),
-                2 * cushion.Quantity * each.Nanometres,
-                MaterialTexts.EndCord(cushion.Quantity, each)
+                2 * covers * each.Nanometres,
+                MaterialTexts.EndCord(covers, each)
             );
         }
     }
@@ -140,6 +141,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     {
         if (cushion.Trim.Tufts is { } tufts)
         {
+            Length through = cushion.Thickness > Length.Zero ? cushion.Thickness : Loft(cushion);
             yield return Button(
                 cushion,
                 tufts.ButtonDiameter,
@@ -152,11 +154,18 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
                 MaterialKind.Twine,
                 null,
                 null,
-                cushion.Quantity * tufts.Count * (2 * cushion.Thickness + cushion.Practice.Trims.TwineToKnot),
-                MaterialTexts.Twine(cushion.Quantity, tufts.Count, cushion.Thickness, cushion.Practice.Trims.TwineToKnot)
+                cushion.Quantity * tufts.Count * (2 * through + cushion.Practice.Trims.TwineToKnot),
+                MaterialTexts.Twine(cushion.Quantity, tufts.Count, through, cushion.Practice.Trims.TwineToKnot)
             );
         }
     }
+
+    // A filled cover without a boxing is at most as thick as a balloon of two discs: 0.457 of what lies flat (W. H. Paulsen, What is the
+    // shape of a Mylar balloon?, American Mathematical Monthly 101, 1994).
+    private static Length Loft(CushionSpecification cushion) =>
+        Length
+            .FromNanometres(Length.Min(cushion.Width, cushion.Depth).Nanometres * 457 / 1000)
+            .RoundUpTo(cushion.Practice.MeasuringStep);
 
     // The pattern has spaced the buttons of the closure already.
     private IEnumerable<Need> ClosureButtons(CushionSpecification cushion, Pattern pattern)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Materials;
@@ -37,7 +38,16 @@ public static class Wrapping
         Length over = cushion.Fill!.Oversize;
         if (cushion.Construction != Construction.Bolster)
         {
-            return Pieces(cushion.Width + over, cushion.Depth + over, cushion.Thickness, wrap.Sides);
+            ImmutableArray<(Length Width, Length Length, int Count)> box = Pieces(
+                cushion.Width + over,
+                cushion.Depth + over,
+                cushion.Thickness,
+                wrap.Sides
+            );
+            // Round any other outline than a rectangle the sides are one strip; an oversize block is at most four times as much longer round.
+            return wrap.Sides == WrapSides.WholeSkin && cushion.Outline.Kind != OutlineKind.Rectangle
+                ? [box[0], (cushion.Outline.Perimeter + 4 * over, cushion.Thickness, 1)]
+                : box;
         }
 
         (Length Width, Length Length, int Count) round = (cushion.Outline.Perimeter, cushion.Length + over, 1);

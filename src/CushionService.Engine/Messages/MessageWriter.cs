@@ -131,8 +131,9 @@ public sealed class MessageWriter(Language language, LengthUnit unit)
             _ => throw new InvalidOperationException($"An argument of kind {argument.Kind} cannot be written."),
         };
 
-    // At least the decimals of a coin, for a price of one may be finer.
-    private static string Exact(Money money) => money == money.RoundHalfUp() ? money.ToString() : Decimal(money.Amount);
+    // At least the decimals of a coin, for a price of one may be finer: as fine as the contract lets it be.
+    private static string Exact(Money money) =>
+        money == money.RoundHalfUp() ? money.ToString() : money.Amount.ToString("0.######", CultureInfo.InvariantCulture);
 
     private static string Decimal(decimal number) => number.ToString("0.####", CultureInfo.InvariantCulture);
 

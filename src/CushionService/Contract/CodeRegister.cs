@@ -67,6 +67,7 @@ internal static class CodeRegister
         Code.Either("order-too-long", 413, StatusCode.ResourceExhausted, CodeTexts.OrderTooLong),
         Code.Rule("out-of-range", CodeTexts.OutOfRange),
         Code.Warning("overfilled", CodeTexts.Overfilled),
+        Code.Warning("overedge-too-wide", CodeTexts.OveredgeTooWide),
         Code.Rule("overlap-too-deep", CodeTexts.OverlapTooDeep),
         Code.Rule("overlap-too-narrow", CodeTexts.OverlapTooNarrow),
         Code.Warning("price-without-size", CodeTexts.PriceWithoutSize),

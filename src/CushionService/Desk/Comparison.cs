@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Contract.Answers;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Pricing;
@@ -78,7 +79,15 @@ internal static class Comparison
         };
         Order changed = given with { Fabrics = [.. given.Fabrics!.Select((own, i) => i == at ? fabric : own)] };
         QuoteAttempt attempt = QuoteAttempt.Of(OrderIntake.Read(changed, book, Purpose.Making), separate, cancellation);
-        Message change = ChangeWording.Of(given.Fabrics![at], fabric, separate, asGiven.Alternative, attempt.Alternative);
+        Message change = ChangeWording.Of(
+            compared.Unit,
+            (given.Currency ?? book?.Currency.Code) is { } code ? new Currency(code) : null,
+            given.Fabrics![at],
+            fabric,
+            separate,
+            asGiven.Alternative,
+            attempt.Alternative
+        );
         return (
             attempt,
             Word(attempt, change, Placed(attempt.Violations), Placed(attempt.Warnings), compared) with

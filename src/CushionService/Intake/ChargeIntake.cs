@@ -96,5 +96,5 @@ internal static class ChargeIntake
     /// <param name="tax">The tax as written.</param>
     /// <param name="findings">Takes what is wrong with it.</param>
     public static TaxSpecification? Tax(Tax tax, Findings findings) =>
-        RecordForm<Tax>.Read(tax, findings).IsSound ? new TaxSpecification(tax.Label ?? "Tax", (decimal)tax.Rate!.Value) : null;
+        RecordForm<Tax>.Read(tax, findings).IsSound ? new TaxSpecification(tax.Label, (decimal)tax.Rate!.Value) : null;
 }

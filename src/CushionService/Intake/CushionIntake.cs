@@ -87,6 +87,13 @@ internal static class CushionIntake
             }
         );
         FillCheck.Weight(specified, findings);
+        // Overedging takes nothing off, so it must lie within the allowance (common practice, no source).
+        Length bight = order.Practice.Stitch?.Bight is { } own && own > Length.Zero ? own : order.Practice.Stitches.Bight;
+        if (specified.EdgeFinish == RawEdgeFinish.Overedge && allowance < bight)
+        {
+            findings.Warn(nameof(cushion.SeamAllowance), "overedge-too-wide", TrimTexts.OveredgeInSeam(allowance, bight));
+        }
+
         FoamLayerIntake.FitsCushion(specified, findings);
         return specified;
     }

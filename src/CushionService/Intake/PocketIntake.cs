@@ -1,4 +1,5 @@
 using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -40,7 +41,7 @@ internal static class PocketIntake
             findings.RefuseRange(Height.Name, "out-of-range", TrimTexts.PocketTooHigh(boxing), null, boxing);
         }
 
-        if (fields[Width] is { } wide && body.FreeLength(side) is { } free && wide > free)
+        if (fields[Width] is { } wide && body.FreeLength(side) is { } free && free > Length.Zero && wide > free)
         {
             findings.RefuseRange(Width.Name, "out-of-range", TrimTexts.PocketTooWide(free), null, free);
         }

@@ -11,18 +11,34 @@ using CushionService.Engine.Quoting;
 namespace CushionService.Wording;
 
 /// <summary>Says in one line what an option changes against the order as given: what is other about the fabric, and what that
-/// does.</summary>
-internal static class ChangeWording
+/// does. Lengths have the order's unit, and prices the decimals of its currency.</summary>
+internal sealed class ChangeWording
 {
+    private readonly LengthUnit _unit;
+    private readonly Currency? _currency;
+
+    private ChangeWording(LengthUnit unit, Currency? currency) => (_unit, _currency) = (unit, currency);
+
     /// <summary>The line.</summary>
+    /// <param name="unit">The unit of lengths that are written as a number.</param>
+    /// <param name="currency">The currency of prices; null where nothing is priced.</param>
     /// <param name="given">The fabric as given.</param>
     /// <param name="option">The fabric in its place.</param>
     /// <param name="separate">Whether every cushion is cut from a length of its own.</param>
     /// <param name="asGiven">What the order as given takes; null where it cannot be made.</param>
     /// <param name="tried">What it takes with the option; null where it cannot be made.</param>
-    public static Message Of(Fabric given, Fabric option, bool separate, Alternative? asGiven, Alternative? tried)
+    public static Message Of(
+        LengthUnit unit,
+        Currency? currency,
+        Fabric given,
+        Fabric option,
+        bool separate,
+        Alternative? asGiven,
+        Alternative? tried
+    )
     {
-        Message[] differences = [.. Differences(given, option, null), .. separate ? [ChangeTexts.Separate] : Array.Empty<Message>()];
+        var wording = new ChangeWording(unit, currency);
+        Message[] differences = [.. wording.Differences(given, option, null), .. separate ? [ChangeTexts.Separate] : Array.Empty<Message>()];
         return ChangeTexts.Differences(
             differences.Length == 0 ? [ChangeTexts.SameFabric] : differences,
             tried is null ? ChangeTexts.Cannot
@@ -63,16 +79,17 @@ internal static class ChangeWording
     }
 
     // By reflection over the contract's record, so that a field that is added later is compared without a line here.
-    private static IEnumerable<Message> Differences(object? given, object? option, Message? outer)
+    private IEnumerable<Message> Differences(object? given, object? option, Message? outer)
     {
         foreach (PropertyInfo property in (given ?? option)!.GetType().GetProperties())
         {
-            (object? before, object? after) = (ValueOf(property, given), ValueOf(property, option));
-            // Names of a fabric, and what is on hand of it, are no part of what is proposed.
+            (object? before, object? after) = (ValueOf(property, given, option), ValueOf(property, option, given));
+            // Names of a fabric, and what is on hand of it, are no part of what is proposed; what has no price has it by no unit.
             if (
                 property.Name is "Id" or "Item" or "Label" or "OnHand"
+                || (property.DeclaringType == typeof(Price) && property.Name == nameof(Price.Per) && (before is null || after is null))
                 || Equals(before, after)
-                || Text(before) == Text(after)
+                || (IsNothing(before) && IsNothing(after))
                 || IsSameLength(before, after)
             )
             {
@@ -94,22 +111,45 @@ internal static class ChangeWording
             }
             else
             {
-                yield return ChangeTexts.Difference(field, Text(after), Text(before));
+                Message was = Text(property, before),
+                    becomes = Text(property, after);
+                if (was != becomes)
+                {
+                    yield return ChangeTexts.Difference(field, becomes, was);
+                }
             }
         }
     }
 
     // The same length, however it is written.
-    private static bool IsSameLength(object? before, object? after) =>
+    private bool IsSameLength(object? before, object? after) =>
         before is Measure one
         && after is Measure other
-        && one.TryRead(LengthUnit.Inch, out Length length)
-        && other.TryRead(LengthUnit.Inch, out Length same)
+        && one.TryRead(_unit, out Length length)
+        && other.TryRead(_unit, out Length same)
         && length == same;
 
-    // What is left out is what the contract says that it is then: the least that is sold is one step.
-    private static object? ValueOf(PropertyInfo property, object? owner) =>
-        owner is null ? null : property.GetValue(owner) ?? (owner is Sale sale && property.Name == nameof(Sale.Minimum) ? sale.Step : null);
+    // What one of two leaves out is what the contract says that it is then: the least that is sold is one step, and a choice its first
+    // word. What both leave out is no difference.
+    private static object? ValueOf(PropertyInfo property, object? owner, object? other)
+    {
+        object? value = owner is null ? null : property.GetValue(owner);
+        return
+            value is not null
+            || owner is null
+            || other is null
+            || property.GetValue(other) is null ? value
+            : owner is Sale sale && property.Name == nameof(Sale.Minimum) ? sale.Step
+            : Nullable.GetUnderlyingType(property.PropertyType) is { IsEnum: true } choice ? Enum.ToObject(choice, 0)
+            : null;
+    }
+
+    // Yards are the first of their kind, and yet a unit that is given.
+    private static bool IsNothing(object? value) =>
+        value is null or false or 0d
+        || (value is Enum choice and not SaleUnit && Convert.ToInt32(choice, CultureInfo.InvariantCulture) == 0)
+        || (value is IReadOnlyList<PriceBreak> breaks && breaks.Count == 0)
+        || (value is Measure measure && measure.TryRead(LengthUnit.Inch, out Length length) && length == Length.Zero);
 
     // A number reads the same however the door spells it.
     private static Message Plain(string text) =>
@@ -117,17 +157,24 @@ internal static class ChangeWording
             ? ChangeTexts.Number(number)
             : ChangeTexts.Text(text);
 
-    private static Message Text(object? value) =>
+    // As the total is written, so that a price of 18.90 is not one of 18.9.
+    private Message PriceText(string amount) =>
+        _currency is { } currency && decimal.TryParse(amount, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal number)
+            ? ChangeTexts.Money(new Money(number, currency))
+            : Plain(amount);
+
+    // How a shop sells is told in its own unit of sale, all other lengths in the order's.
+    private Message Text(PropertyInfo property, object? value) =>
         value switch
         {
-            null or false or 0d => ChangeTexts.None,
-            Enum choice when Convert.ToInt32(choice, CultureInfo.InvariantCulture) == 0 => ChangeTexts.None,
-            IReadOnlyList<PriceBreak> breaks => breaks.Count == 0
-                ? ChangeTexts.None
-                : ChangeTexts.Breaks(breaks.Select(step => ChangeTexts.Break(step.Amount ?? "", step.From?.Text ?? ""))),
-            Measure measure when measure.TryRead(LengthUnit.Inch, out Length length) && length == Length.Zero => ChangeTexts.None,
-            Measure measure => Plain(measure.Text),
-            string text => Plain(text),
+            _ when value is not Enum && IsNothing(value) => ChangeTexts.None,
+            IReadOnlyList<PriceBreak> breaks => ChangeTexts.Breaks(
+                breaks.Select(step => ChangeTexts.Break(PriceText(step.Amount ?? ""), step.From?.Text ?? ""))
+            ),
+            Measure measure => property.DeclaringType != typeof(Sale) && measure.TryRead(_unit, out Length length)
+                ? ChangeTexts.Length(length)
+                : Plain(measure.Text),
+            string text => property.DeclaringType == typeof(Price) ? PriceText(text) : ChangeTexts.Text(text),
             Enum choice => Word(JsonNamingPolicy.KebabCaseLower.ConvertName(choice.ToString())),
             bool => ChangeTexts.Yes,
             _ => Plain(Convert.ToString(value, CultureInfo.InvariantCulture)!),

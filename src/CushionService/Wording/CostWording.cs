@@ -74,7 +74,7 @@ internal static class CostWording
         {
             Kind = addition.Kind,
             Amount = addition.Amount.ToString(),
-            Label = addition.Label,
+            Label = addition.Label ?? (addition.Kind == CostAdditionKind.Tax ? writer.Text(AnswerTexts.Tax) : null),
             Quantity = (double?)addition.Quantity,
             UnitPrice = addition.UnitPrice is { } each ? Price(each) : null,
             Because = writer.Text(addition.Because),

@@ -113,7 +113,7 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
         Assert.Equal("27.00", options["wide"]["total"]!.GetValue<string>());
         Assert.Equal("35.00", options["railroaded"]["total"]!.GetValue<string>());
         Assert.Equal(
-            "width 60 instead of 54, price amount 24 instead of 20: 1 1/8 yd of main instead of 2 1/4 yd of main, 18.00 USD less",
+            "width 60 in instead of 54 in, price amount 24.00 instead of 20.00: 1 1/8 yd of main instead of 2 1/4 yd of main, 18.00 USD less",
             options["wide"]["change"]!.GetValue<string>()
         );
         Assert.Equal(
