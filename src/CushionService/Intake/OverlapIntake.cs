@@ -62,7 +62,11 @@ internal static class OverlapIntake
             : body.SideLength(side) + 2 * turn;
         if (closure.Kind == ClosureKind.Buttons && run is { Nanometres: > 0 } opening && usual.RoomForButton(button) > opening)
         {
-            findings.Refuse(ButtonDiameter.Name, "out-of-range", ClosureTexts.ButtonholeTooLong(usual.Buttonhole(button), opening));
+            findings.Refuse(
+                ButtonDiameter.Name,
+                "out-of-range",
+                ClosureTexts.ButtonholeTooLong(usual.Buttonhole(button), usual.RoomForButton(button), opening)
+            );
         }
 
         // Each with the size of its fastening; an envelope has none, and no returns.

@@ -53,6 +53,26 @@ public sealed class ChargeFacts
     }
 
     [Theory]
+    [InlineData(30, DiscountBase.Fabric, "all of 20.00 for fabric, since the discount of 30.00 is more")]
+    [InlineData(30, DiscountBase.All, "all of 20.00, since the discount of 30.00 is more")]
+    [InlineData(20, DiscountBase.All, "20.00 off 20.00")]
+    public void A_discount_says_that_it_takes_no_more_than_there_is(double amount, DiscountBase on, string because)
+    {
+        Cost cost = Price(CostingSpecification.None with { Discount = new DiscountSpecification(null, Usd((decimal)amount), on) });
+
+        Assert.Equal((because, "0.00"), (Assert.Single(cost.Additions).Because.ToString(), $"{cost.Total}"));
+    }
+
+    [Fact]
+    public void A_price_finer_than_a_coin_is_said_as_it_is_given()
+    {
+        // 3 × 0.333333 = 0.999999, half up.
+        Cost cost = Price(CostingSpecification.None, new FreeLineSpecification("Tag", 3, Usd(0.333333m)));
+
+        Assert.Equal(("3 × 0.333333", "1.00"), (Assert.Single(cost.Additions).Because.ToString(), $"{cost.Additions[0].Amount}"));
+    }
+
+    [Theory]
     [InlineData(15, "", "20.00")]
     [InlineData(20, "", "20.00")]
     [InlineData(35.5, "minimum 15.50", "35.50")]

@@ -3,6 +3,7 @@ using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
 using static CushionService.Engine.Tests.Instructions.StepOrder;
@@ -52,6 +53,21 @@ public sealed class BolsterStepFacts
             "Once it is filled, wind cord round body"
         );
     }
+
+    [Fact]
+    public void A_loose_filling_goes_between_ends_that_are_tied_before_it() =>
+        // Common practice, no source: fibre would run out into the tails.
+        InOrder(
+            Roll with
+            {
+                Ends = new BolsterEnds(BolsterEndKind.Tied, In(6), In(0.75m)),
+                Fill = new FillSpecification(FillKind.Loose, "fibre", 20, Length.Zero, 0.9m),
+            },
+            "right side out through the zipper",
+            "Wind cord round body at each of its two marks, and tie it tight, so that the filling stays between them",
+            "Fill the cover",
+            "Close the zipper"
+        );
 
     [Fact]
     public void The_zipper_of_a_tied_roll_runs_along_the_body_alone_and_the_tails_are_sewn_shut_before_it()

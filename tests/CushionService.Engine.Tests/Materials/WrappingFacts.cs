@@ -91,6 +91,18 @@ public sealed class WrappingFacts
         Assert.Equal((In(24), 1), (length, count));
     }
 
+    [Fact]
+    public void The_skin_of_a_disc_is_two_faces_and_a_strip_round()
+    {
+        // Sources.Mathematics: 20 π = 62.83 in round, and not the 80 in round a square.
+        CushionSpecification disc = Wrapped(20, 20, 4, WrapSides.WholeSkin, 1) with { Outline = new CircleOutline(In(20)) };
+        (Length width, Length length, int count)[] pieces = [.. Wrapping.Pieces(disc, disc.Fill!.Wrap!)];
+
+        Assert.Equal((In(20), In(20), 2), pieces[0]);
+        Assert.Equal(62.83185, (double)pieces[1].width.In(LengthUnit.Inch), 1e-4);
+        Assert.Equal((In(4), 1, 2), (pieces[1].length, pieces[1].count, pieces.Length));
+    }
+
     private static CushionSpecification Wrapped(decimal width, decimal depth, decimal thickness, WrapSides sides, int layers) =>
         Boxed(width, depth, thickness, HandSewn) with
         {

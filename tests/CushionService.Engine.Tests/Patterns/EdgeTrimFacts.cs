@@ -174,6 +174,42 @@ public sealed class EdgeTrimFacts
         Assert.True(on < Array.FindIndex(steps, text => text.Contains("Fold the foam in half", StringComparison.Ordinal)));
     }
 
+    [Fact]
+    public void What_is_sewn_on_over_a_gap_comes_once_the_gap_is_closed()
+    {
+        // Sources.Practice: over the open gap it would sew the cover shut before it is filled.
+        CushionSpecification cushion = KnifeEdge(18, 18, HandSewn) with
+        {
+            Fill = new FillSpecification(FillKind.Loose, "fibre", 20, Length.Zero, 0.9m),
+            Trim = new TrimSpecification
+            {
+                Edging = new BoughtTrimSpecification([EdgingPlace.Top], EdgingKind.Gimp, TrimAttachment.SewnOn, In(0.5m)),
+            },
+        };
+        string[] steps = [.. Trade.Quote(Order(cushion)).Steps.Select(step => step.Text.ToString())];
+        int on = Array.FindIndex(steps, text => text.Contains("Sew the gimp by hand over the seam of the top, 72 in round", StringComparison.Ordinal)),
+            filled = Array.FindIndex(steps, text => text.Contains("Fill the cover", StringComparison.Ordinal)),
+            closed = Array.FindIndex(steps, text => text.Contains("Close the gap by hand", StringComparison.Ordinal));
+
+        Assert.True(filled > 0 && filled < closed && closed < on);
+    }
+
+    [Fact]
+    public void What_is_sewn_on_along_a_zipper_leaves_the_cover_open()
+    {
+        // Sources.Practice: a knife-edge cover opens in the very seam that the trim lies over; a box opens in its boxing.
+        var gimp = new BoughtTrimSpecification([EdgingPlace.Top], EdgingKind.Gimp, TrimAttachment.SewnOn, In(0.5m));
+
+        Assert.Contains(
+            Quoted(KnifeEdge(18, 18, BackZipper), gimp).Steps,
+            step => step.Text.ToString().EndsWith("; along the opening catch the top alone.", StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain(
+            Quoted(Boxed(24, 22, 4, BackZipper), gimp).Steps,
+            step => step.Text.ToString().Contains("along the opening", StringComparison.Ordinal)
+        );
+    }
+
     private static CushionSpecification French { get; } =
         KnifeEdge(18, 18, new EnvelopeClosure(Side.Bottom, In(0.5m), In(4))) with
         {

@@ -147,6 +147,31 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
     }
 
     [Fact]
+    public async Task An_option_of_other_units_says_each_difference_and_no_default()
+    {
+        using HttpResponseMessage response = await service.PostAsync(
+            "comparisons",
+            """
+            {"units":"in","currency":"USD",
+             "pieces":[{"id":"runner","quantity":2,"width":30,"length":40}],
+             "fabrics":[{"id":"main","width":54,"sold":{"unit":"yd","step":"1/8"},"price":{"amount":"20.00","per":"yd"}}],
+             "candidates":[{"fabric":"main","options":[
+               {"id":"metres","width":54,"grain":"either","sold":{"unit":"m","step":0.1},
+                 "price":{"amount":"21.5","per":"m","cutFee":"1"}}]}]}
+            """
+        );
+
+        // By hand: turned, 60 in along is 1.524 m, 1.6 m: 34.40 and a cut, 35.40, 9.60 less than 2 1/4 yd at 20.00. The least that is sold is
+        // one step for both, and no difference of its own.
+        Assert.Equal(
+            "grain either instead of up-the-bolt, sold unit m instead of yd, sold step 0.1 instead of 1/8, price amount 21.50 instead of "
+                + "20.00, price per m instead of yd, price cut fee 1.00 instead of none: 1.6 m of main instead of 2 1/4 yd of main, 9.60 USD "
+                + "less",
+            (await response.JsonAsync())["options"]![0]!["change"]!.GetValue<string>()
+        );
+    }
+
+    [Fact]
     public async Task Separate_cutting_buys_a_length_for_each_cushion()
     {
         using HttpResponseMessage response = await service.PostAsync(

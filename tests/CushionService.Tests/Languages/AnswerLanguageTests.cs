@@ -44,6 +44,27 @@ public sealed class AnswerLanguageTests(RunningService service) : IClassFixture<
     }
 
     [Theory]
+    [InlineData("en", "Tax")]
+    [InlineData("de", "Steuer")]
+    [InlineData("fr", "Taxe")]
+    [InlineData("es", "Impuesto")]
+    public async Task A_tax_without_a_label_has_the_word_of_the_readers_language(string language, string label)
+    {
+        JsonNode order = JsonNode.Parse(SampleOrder.Text)!;
+        order["costing"] = JsonNode.Parse("""{ "tax": { "rate": 0.2 } }""");
+        using HttpResponseMessage response = await SendAsync(
+            "POST",
+            "quotes",
+            order.ToJsonString(),
+            "application/json",
+            "application/json",
+            language
+        );
+
+        Assert.Equal(label, (await response.JsonAsync())["cost"]!["additions"]![0]!["label"]!.GetValue<string>());
+    }
+
+    [Theory]
     [InlineData("de", "Der Auftrag hat")]
     [InlineData("fr", "La commande")]
     [InlineData("es", "El pedido")]

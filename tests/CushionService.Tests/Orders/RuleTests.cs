@@ -73,6 +73,19 @@ public sealed class RuleTests
             """,
         "/cushions/2/tufts tufts-too-close"
     )]
+    [InlineData(
+        """
+            { "/cushions/1/outline/width": 4, "/cushions/1/closure": { "kind": "buttons", "side": "bottom", "buttonDiameter": 3 } }
+            """,
+        "/cushions/1/closure/buttonDiameter out-of-range"
+    )]
+    [InlineData(
+        """
+            { "/cushions/2/outline": { "kind": "circle", "diameter": 20 }, "/cushions/2/boxing": null,
+              "/cushions/2/closure": { "kind": "zipper" }, "/cushions/2/pocket": { "width": 3, "height": 2 } }
+            """,
+        "/cushions/2/pocket/side not-combinable"
+    )]
     [InlineData("""{ "/rows": [{ "id": "bay", "cushions": ["bench", "bench"] }] }""", "/rows/0/cushions/1 duplicate")]
     [InlineData(
         """{ "/cushions/2/quantity": 2, "/rows": [{ "id": "wall", "cushions": ["seat", "bench"], "print": "continuous" }] }""",
