@@ -1,5 +1,6 @@
 using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Trimmings;
@@ -68,19 +69,21 @@ internal static class StrapIntake
             body.At.Refuse(nameof(Cushion.Straps), "not-combinable", TrimTexts.StrapsOverClosure);
         }
 
-        if (body.Outline is not { Width: var across } || !fields.IsSound || fields.Or(StrapWidth, usual.StrapWidth) is not { } width)
+        if (body.Outline is not { } outline || !fields.IsSound || fields.Or(StrapWidth, usual.StrapWidth) is not { } width)
         {
             return null;
         }
 
-        // Finished, between the seams: the underside's width unless the order gives more.
+        // Finished, between the seams: the underside's width unless the order gives more. It is measured where the straps lie, for an outline
+        // may narrow.
+        int count = straps.Count ?? usual.StrapCount;
+        Length across = StrapLevels.Longest(outline, count);
         Length length = fields[StrapLength] ?? across;
-        // Measured over all: on an outline that narrows a strap is cut for the widest place.
         if (length < across)
         {
             findings.RefuseRange(StrapLength.Name, "out-of-range", TrimTexts.StrapTooShort(across), across, null);
         }
 
-        return new StrapSpecification(straps.Count ?? usual.StrapCount, width, length, straps.Make ?? StrapMake.Folded);
+        return new StrapSpecification(count, width, length, straps.Make ?? StrapMake.Folded);
     }
 }

@@ -1,13 +1,21 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Sections;
+using CushionService.Engine.Specifications.Outlines;
 
 namespace CushionService.Engine.Patterns.Additions;
 
 /// <summary>Where straps across an outline end: on level lines that divide its depth evenly, from left to right (common practice,
 /// no source). Where the sides slant or step, what divides each side evenly would lie aslant.</summary>
-internal static class StrapLevels
+public static class StrapLevels
 {
+    /// <summary>How long the longest strap across an outline is from seam to seam; all straps of a cushion are cut as long.</summary>
+    /// <param name="outline">The finished outline.</param>
+    /// <param name="count">How many straps, at least one.</param>
+    public static Length Longest(Outline outline, int count) =>
+        Of(outline.Sides.SelectMany(side => side.Path), count).Max(strap => strap.Right.X - strap.Left.X);
+
     /// <summary>Both ends of each strap, from the front to the back.</summary>
     /// <param name="outline">Lines and arcs, closed; split where an arc reaches furthest.</param>
     /// <param name="count">How many straps, at least one.</param>

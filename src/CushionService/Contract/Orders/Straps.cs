@@ -13,7 +13,7 @@ public sealed record Straps
     [LengthRange("1/4 in", "4 in", Default = "1 in, or 25 mm in a metric order")]
     public Measure? Width { get; init; }
 
-    /// <summary>Finished length from seam to seam, no less than the cushion is wide; as wide when left out.</summary>
+    /// <summary>Finished length from seam to seam, no less than the cushion is wide where they lie; as wide when left out.</summary>
     [LengthRange("2 in", "260 in", Default = "the cushion's width")]
     public Measure? Length { get; init; }
 
