@@ -1,5 +1,7 @@
+using CushionService.Contract.Answers;
 using CushionService.Documents.Sheets;
 using CushionService.Engine.Messages;
+using CushionService.Wording;
 
 namespace CushionService.Documents.CutSheets;
 
@@ -8,7 +10,7 @@ internal static class NoticesSection
 {
     /// <summary>The warnings.</summary>
     public static IEnumerable<Block> Warnings(Job job) =>
-        Notices(job, SheetTexts.Warnings, job.Quote.Warnings.Select(warning => warning.Detail), Tone.Notice);
+        Notices(job, SheetTexts.Warnings, job.Quote.Warnings.Select(warning => Text(job, warning)), Tone.Notice);
 
     /// <summary>The cautions, each in a frame.</summary>
     public static IEnumerable<Block> Cautions(Job job) =>
@@ -23,6 +25,12 @@ internal static class NoticesSection
                 new Heading(job.Say(SheetTexts.Cautions), 2),
                 new Bullets([.. job.Quote.Cautions.Select(caution => (Run[])[new Run(caution.Text)])], false),
             ];
+
+    // The answer names what has no price as a price would, for programs; a sheet as its lists do.
+    private static string Text(Job job, ViolationAnswer warning) =>
+        warning.Code == "unpriced" && job.Quote.Cost is { } cost
+            ? job.Say(AnswerTexts.Unpriced(cost.Unpriced.Select(job.NameOf)))
+            : warning.Detail;
 
     private static IEnumerable<Block> Notices(Job job, Message heading, IEnumerable<string> notices, Tone tone)
     {

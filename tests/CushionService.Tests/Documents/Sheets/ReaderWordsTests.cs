@@ -49,6 +49,24 @@ public sealed class ReaderWordsTests
         Assert.Contains(Encoder.Encode(day), Printed.Html(Ticket.Of(job)), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(Language.English, "or no time: Undyed linen, zipper, thread.")]
+    [InlineData(Language.German, "oder keine Zeit hat: Undyed linen, Reißverschluss, Garn.")]
+    public void What_has_no_price_is_named_as_the_lists_of_the_sheet_name_it(Language language, string said)
+    {
+        Job job = Printed.Of(
+            """
+            { "units": "cm", "currency": "EUR",
+              "cushions": [{ "id": "seat", "construction": "knife-edge", "outline": { "kind": "rectangle", "width": 45, "depth": 45 },
+                "closure": { "kind": "zipper" }, "fabrics": { "top": "main" } }],
+              "fabrics": [{ "id": "main", "label": "Undyed linen", "width": 140, "sold": { "unit": "m", "step": 0.1 } }] }
+            """,
+            language
+        );
+
+        Assert.Contains(Encoder.Encode(said), Printed.Html(Ticket.Of(job)), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_cover_that_is_sewn_shut_is_not_checked_for_a_closure_that_opens()
     {
