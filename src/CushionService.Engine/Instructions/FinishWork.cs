@@ -69,8 +69,8 @@ internal static class FinishWork
         }
     }
 
-    // Drawn-up ends close the roll before it is filled; tied ends are tied over the filling, which gives them something to hold on to. A loose
-    // filling would run out into the tails, so they are tied before it (common practice, no source).
+    // Drawn-up ends close the roll before it is filled; tied ends are tied over the filling, which gives them something to hold on to. A
+    // loose filling would run out into the tails, so they are tied before it (common practice, no source).
     private static IEnumerable<Work> Ends(CoverPlan plan)
     {
         // A long body is joined from panels, and is whole by then.

@@ -153,7 +153,9 @@ internal static class SeamWork
                 around.Words,
                 plan.LengthOf(seams),
                 plan.Allowance,
-                plan.HasCorners,
+                // One side alone, as where a wedge ends in a point, turns nowhere.
+                plan.HasCorners
+                    && seams.Length > 1,
                 plan.HasInsideCorners,
                 plan.Gap(seams),
                 IsEdged(plan, face, around),

@@ -9,7 +9,8 @@ namespace CushionService.Engine.Instructions;
 
 /// <summary>Edgings without fabric of their own: bought trims, topstitching, French seams.</summary>
 /// <remarks>Common practice, no source: what is sewn on over a seam, or beside it through the turned cover, comes before the filling, which
-/// would be in the way; over a gap that is closed by hand it comes last. A seam is topstitched as soon as it is sewn, while the cover lies flat; the last one through the opening.</remarks>
+/// would be in the way; over a gap that is closed by hand it comes last. A seam is topstitched as soon as it is sewn, while the cover lies
+/// flat; the last one through the opening.</remarks>
 internal static class TrimWork
 {
     /// <summary>A bought trim, basted into its seam, or sewn on over it.</summary>

@@ -163,9 +163,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     // A filled cover without a boxing is at most as thick as a balloon of two discs: 0.457 of what lies flat (W. H. Paulsen, What is the
     // shape of a Mylar balloon?, American Mathematical Monthly 101, 1994).
     private static Length Loft(CushionSpecification cushion) =>
-        Length
-            .FromNanometres(Length.Min(cushion.Width, cushion.Depth).Nanometres * 457 / 1000)
-            .RoundUpTo(cushion.Practice.MeasuringStep);
+        Length.FromNanometres(Length.Min(cushion.Width, cushion.Depth).Nanometres * 457 / 1000).RoundUpTo(cushion.Practice.MeasuringStep);
 
     // The pattern has spaced the buttons of the closure already.
     private IEnumerable<Need> ClosureButtons(CushionSpecification cushion, Pattern pattern)

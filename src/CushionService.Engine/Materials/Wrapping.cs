@@ -44,7 +44,7 @@ public static class Wrapping
                 cushion.Thickness,
                 wrap.Sides
             );
-            // Round any other outline than a rectangle the sides are one strip; an oversize block is at most four times as much longer round.
+            // Round any other outline than a rectangle the sides are one strip. Oversize foam is at most four times as much longer round.
             return wrap.Sides == WrapSides.WholeSkin && cushion.Outline.Kind != OutlineKind.Rectangle
                 ? [box[0], (cushion.Outline.Perimeter + 4 * over, cushion.Thickness, 1)]
                 : box;

@@ -74,8 +74,8 @@ internal static class StrapIntake
             return null;
         }
 
-        // Finished, between the seams: the underside's width unless the order gives more. It is measured where the straps lie, for an outline
-        // may narrow.
+        // Finished, between the seams: the underside's width unless the order gives more. It is measured where the straps lie, for an
+        // outline may narrow.
         int count = straps.Count ?? usual.StrapCount;
         Length across = StrapLevels.Longest(outline, count);
         Length length = fields[StrapLength] ?? across;

@@ -38,7 +38,11 @@ internal sealed class ChangeWording
     )
     {
         var wording = new ChangeWording(unit, currency);
-        Message[] differences = [.. wording.Differences(given, option, null), .. separate ? [ChangeTexts.Separate] : Array.Empty<Message>()];
+        Message[] differences =
+        [
+            .. wording.Differences(given, option, null),
+            .. separate ? [ChangeTexts.Separate] : Array.Empty<Message>(),
+        ];
         return ChangeTexts.Differences(
             differences.Length == 0 ? [ChangeTexts.SameFabric] : differences,
             tried is null ? ChangeTexts.Cannot
@@ -134,11 +138,7 @@ internal sealed class ChangeWording
     private static object? ValueOf(PropertyInfo property, object? owner, object? other)
     {
         object? value = owner is null ? null : property.GetValue(owner);
-        return
-            value is not null
-            || owner is null
-            || other is null
-            || property.GetValue(other) is null ? value
+        return value is not null || owner is null || other is null || property.GetValue(other) is null ? value
             : owner is Sale sale && property.Name == nameof(Sale.Minimum) ? sale.Step
             : Nullable.GetUnderlyingType(property.PropertyType) is { IsEnum: true } choice ? Enum.ToObject(choice, 0)
             : null;
@@ -163,7 +163,7 @@ internal sealed class ChangeWording
             ? ChangeTexts.Money(new Money(number, currency))
             : Plain(amount);
 
-    // How a shop sells is told in its own unit of sale, all other lengths in the order's.
+    // How a shop sells is written in its own unit of sale, all other lengths in the order's.
     private Message Text(PropertyInfo property, object? value) =>
         value switch
         {

@@ -73,6 +73,17 @@ public sealed class FoamStepFacts
         );
 
     [Fact]
+    public void The_front_seam_of_a_wedge_that_ends_in_a_point_turns_at_no_corner() =>
+        InOrder(
+            Boxed(24, 20, 6, BackZipper) with
+            {
+                Construction = Construction.Wedge,
+            },
+            "Sew the top and the bottom together, right sides together and notches matched, 24 in with 1/2 in seams.",
+            "Sew the top to the boxing"
+        );
+
+    [Fact]
     public void A_wedge_is_checked_at_its_back_and_its_front()
     {
         CushionSpecification wedge = Boxed(24, 20, 6, BackZipper) with { Construction = Construction.Wedge };

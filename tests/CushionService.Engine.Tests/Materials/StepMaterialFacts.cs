@@ -42,7 +42,10 @@ public sealed class StepMaterialFacts
 
         Assert.Equal(("end-cord", 3.375m), (cord.Item, cord.Quantity));
         // An inner cover is tied too: twice as much, 240 in, 6 3/4 yd.
-        CushionSpecification within = bolster with { Fabrics = bolster.Fabrics with { InnerCover = bolster.Fabrics.Top } };
+        CushionSpecification within = bolster with
+        {
+            Fabrics = bolster.Fabrics with { InnerCover = bolster.Fabrics.Top },
+        };
         Assert.Equal(6.75m, Quote(Order(within)).Materials.Single(material => material.Kind == MaterialKind.Cord).Quantity);
     }
 

@@ -95,7 +95,10 @@ public sealed class WrappingFacts
     public void The_skin_of_a_disc_is_two_faces_and_a_strip_round()
     {
         // Sources.Mathematics: 20 π = 62.83 in round, and not the 80 in round a square.
-        CushionSpecification disc = Wrapped(20, 20, 4, WrapSides.WholeSkin, 1) with { Outline = new CircleOutline(In(20)) };
+        CushionSpecification disc = Wrapped(20, 20, 4, WrapSides.WholeSkin, 1) with
+        {
+            Outline = new CircleOutline(In(20)),
+        };
         (Length width, Length length, int count)[] pieces = [.. Wrapping.Pieces(disc, disc.Fill!.Wrap!)];
 
         Assert.Equal((In(20), In(20), 2), pieces[0]);

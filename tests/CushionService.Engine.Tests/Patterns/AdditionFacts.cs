@@ -98,8 +98,8 @@ public sealed class AdditionFacts
     [Fact]
     public void Straps_are_as_long_as_the_underside_is_wide_where_they_lie()
     {
-        // Sources.Derived: a tee 28 in wide over ears 5 in deep is 22 in behind them: of 24 in of depth two straps lie at 8 and 16, and the first
-        // of four at 4.8, across the ears. A bay's seat from 24 to 18 in over 18 in is 22 in wide a third of the way back.
+        // Sources.Derived: a tee 28 in wide over ears 5 in deep is 22 in behind them: of 24 in of depth two straps lie at 8 and 16, and the
+        // first of four at 4.8, across the ears. A bay's seat from 24 to 18 in over 18 in is 22 in wide a third of the way back.
         var tee = new TeeOutline(In(28), In(24), In(3), In(5));
 
         Assert.Equal(In(22), StrapLevels.Longest(tee, 2));

@@ -187,7 +187,10 @@ public sealed class EdgeTrimFacts
             },
         };
         string[] steps = [.. Trade.Quote(Order(cushion)).Steps.Select(step => step.Text.ToString())];
-        int on = Array.FindIndex(steps, text => text.Contains("Sew the gimp by hand over the seam of the top, 72 in round", StringComparison.Ordinal)),
+        int on = Array.FindIndex(
+                steps,
+                text => text.Contains("Sew the gimp by hand over the seam of the top, 72 in round", StringComparison.Ordinal)
+            ),
             filled = Array.FindIndex(steps, text => text.Contains("Fill the cover", StringComparison.Ordinal)),
             closed = Array.FindIndex(steps, text => text.Contains("Close the gap by hand", StringComparison.Ordinal));
 

@@ -74,8 +74,8 @@ public sealed class TuftFacts
     [Fact]
     public void The_twine_of_a_cover_without_a_boxing_goes_through_what_it_fills_out_to()
     {
-        // Sources.Mathematics: two discs of 16 in fill out to 0.457 × 16 = 7.31 in at most (Paulsen 1994), on a tape 7 5/16; twice that and 12 in are
-        // 26 5/8 in, 3/4 yd, and 12 in alone would be 3/8.
+        // Sources.Mathematics: two discs of 16 in fill out to 0.457 × 16 = 7.31 in at most (Paulsen 1994), on a tape 7 5/16; twice that and
+        // 12 in are 26 5/8 in, 3/4 yd, where 12 in alone would be 3/8.
         Quote quote = Quoted(
             KnifeEdge(16, 16, HandSewn),
             new TrimSpecification { Tufts = new TuftSpecification(1, 1, TuftGrid.Square, In(0.875m), false, Length.Zero) }

@@ -113,7 +113,8 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
         Assert.Equal("27.00", options["wide"]["total"]!.GetValue<string>());
         Assert.Equal("35.00", options["railroaded"]["total"]!.GetValue<string>());
         Assert.Equal(
-            "width 60 in instead of 54 in, price amount 24.00 instead of 20.00: 1 1/8 yd of main instead of 2 1/4 yd of main, 18.00 USD less",
+            "width 60 in instead of 54 in, price amount 24.00 instead of 20.00: "
+                + "1 1/8 yd of main instead of 2 1/4 yd of main, 18.00 USD less",
             options["wide"]["change"]!.GetValue<string>()
         );
         Assert.Equal(
@@ -161,12 +162,12 @@ public sealed class ComparisonTests(RunningService service) : IClassFixture<Runn
             """
         );
 
-        // By hand: turned, 60 in along is 1.524 m, 1.6 m: 34.40 and a cut, 35.40, 9.60 less than 2 1/4 yd at 20.00. The least that is sold is
-        // one step for both, and no difference of its own.
+        // By hand: turned, 60 in along is 1.524 m, 1.6 m: 34.40 and a cut, 35.40, 9.60 less than 2 1/4 yd at 20.00. The least that is sold
+        // is one step for both, and no difference of its own.
         Assert.Equal(
             "grain either instead of up-the-bolt, sold unit m instead of yd, sold step 0.1 instead of 1/8, price amount 21.50 instead of "
-                + "20.00, price per m instead of yd, price cut fee 1.00 instead of none: 1.6 m of main instead of 2 1/4 yd of main, 9.60 USD "
-                + "less",
+                + "20.00, price per m instead of yd, price cut fee 1.00 instead of none: 1.6 m of main instead of 2 1/4 yd of main, "
+                + "9.60 USD less",
             (await response.JsonAsync())["options"]![0]!["change"]!.GetValue<string>()
         );
     }
