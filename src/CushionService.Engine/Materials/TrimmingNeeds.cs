@@ -109,12 +109,16 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         if (cushion.EdgeFinish == RawEdgeFinish.Bound)
         {
             Length edges = Threading.RawEdges(cushion, pattern).RoundUpTo(cushion.Practice.MeasuringStep);
-            yield return new Need(
-                cushion,
-                shop.ByLength(Binding, MaterialKind.Binding, shop.Stocked(MaterialKind.Binding)),
-                cushion.Quantity * edges.Nanometres,
-                MaterialTexts.Binding(cushion.Quantity, edges)
-            );
+            // Seams that enclose their raw edges leave none to bind.
+            if (edges > Length.Zero)
+            {
+                yield return new Need(
+                    cushion,
+                    shop.ByLength(Binding, MaterialKind.Binding, shop.Stocked(MaterialKind.Binding)),
+                    cushion.Quantity * edges.Nanometres,
+                    MaterialTexts.Binding(cushion.Quantity, edges)
+                );
+            }
         }
     }
 

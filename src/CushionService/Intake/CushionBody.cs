@@ -104,14 +104,16 @@ internal sealed record CushionBody(
     public Length? SideLength(Side side) =>
         Outline?.Sides.Where(stretch => stretch.Side == side).Aggregate(Length.Zero, (sum, stretch) => sum + stretch.Length);
 
-    /// <summary>Finished length of a side, less what the closure's returns take of it; of a side in several stretches whose boxing is
-    /// joined at the corners the longest, for nothing is sewn over a join.</summary>
+    /// <summary>Finished length of a side, less what the closure's returns take of it; of a side in several stretches the longest, for
+    /// what is sewn onto a side lies on one of them.</summary>
     /// <param name="side">The side.</param>
-    public Length? FreeLength(Side side) =>
-        HasReturns && side is Side.Left or Side.Right ? SideLength(side) - Return
-        : HasJoins && Joins == BoxingJoins.Corners && HasSide(side)
-            ? Outline?.Sides.Where(stretch => stretch.Side == side).Max(stretch => stretch.Length)
-        : SideLength(side);
+    public Length? FreeLength(Side side)
+    {
+        Length? longest = Outline
+            ?.Sides.Where(stretch => stretch.Side == side)
+            .Aggregate(Length.Zero, (most, stretch) => Length.Max(most, stretch.Length));
+        return HasReturns && side is Side.Left or Side.Right ? longest - Return : longest;
+    }
 
     /// <summary>Reports a side that the outline does not have.</summary>
     /// <param name="side">The side.</param>

@@ -1,4 +1,5 @@
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
@@ -105,4 +106,20 @@ public sealed class PieceMarksFacts
 
     private static CutPiece Piece(CushionSpecification cushion, string part) =>
         Drafting.Of(Order(cushion)).Pieces.Single(piece => piece.Part.ToString() == part);
+
+    // A corner that is drawn in over a quarter of a long side is marked across the joins of a face (Sources.Mathematics: the height of
+    // the line at a join is its share of the run).
+    [Fact]
+    public void A_slanted_line_that_crosses_a_join_is_marked_on_both_panels()
+    {
+        var line = new PanelMark(MarkKind.TaperLine, new Point(In(20), In(0)), new Point(In(4), In(2)), MarkPurpose.TaperCorner);
+
+        Assert.Equal((new Point(In(10), In(1.25m)), new Point(In(4), In(2))), Ends(line.Within(In(0), In(10))));
+        Assert.Equal((new Point(In(20), In(0)), new Point(In(10), In(1.25m))), Ends(line.Within(In(10), In(30))));
+        Assert.True(line.IsWithin(In(0), In(10)));
+        Assert.True(line.IsWithin(In(10), In(30)));
+        Assert.False(line.IsWithin(In(20), In(30)));
+
+        static (Point, Point) Ends(PanelMark mark) => (mark.From, mark.To!.Value);
+    }
 }

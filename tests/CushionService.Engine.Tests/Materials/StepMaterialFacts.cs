@@ -82,6 +82,22 @@ public sealed class StepMaterialFacts
     }
 
     [Fact]
+    public void Nothing_is_bought_to_bind_seams_that_enclose_their_raw_edges() =>
+        // Common practice, no source: a French seam leaves no raw edge.
+        Assert.DoesNotContain(
+            Quote(
+                Order(
+                    KnifeEdge(18, 18, HandSewn) with
+                    {
+                        EdgeFinish = RawEdgeFinish.Bound,
+                        Trim = new TrimSpecification { Edging = new FrenchSeamSpecification([EdgingPlace.Top], In(0.25m)) },
+                    }
+                )
+            ).Materials,
+            material => material.Kind == MaterialKind.Binding
+        );
+
+    [Fact]
     public void A_zipper_in_a_seam_is_basted_first() =>
         // Sources.Practice: the seam of 18 in is sewn along both tapes, and its opening of 15 1/2 in is basted.
         Assert.Equal(In(18 + 15.5m), Sewn(KnifeEdge(18, 18, BackZipper)) - Sewn(KnifeEdge(18, 18, HandSewn)));

@@ -127,6 +127,15 @@ public sealed class RuleTests
     [InlineData(
         """
             { "/cushions/2/outline": { "kind": "regular-polygon", "sideCount": 12, "sideLength": 5.5 },
+              "/cushions/2/boxing": { "joins": "back" },
+              "/cushions/2/closure": { "kind": "zipper", "side": "back" },
+              "/cushions/2/handle": { "kind": "folded-strap", "side": "front", "width": 1, "length": 9, "span": 8 } }
+            """,
+        "/cushions/2/handle/span out-of-range ..5.5"
+    )]
+    [InlineData(
+        """
+            { "/cushions/2/outline": { "kind": "regular-polygon", "sideCount": 12, "sideLength": 5.5 },
               "/cushions/2/boxing": { "joins": "corners" },
               "/cushions/2/closure": { "kind": "zipper", "side": "back" },
               "/cushions/2/handle": { "kind": "folded-strap", "side": "right", "width": 1, "length": 9, "span": 8 } }

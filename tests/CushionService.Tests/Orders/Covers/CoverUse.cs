@@ -44,6 +44,7 @@ internal static class CoverUse
         "tie-body",
         "cut-foam",
         "foam-",
+        "round-foam",
         "glue-",
         "wrap",
         "insert-",
