@@ -17,7 +17,7 @@ public sealed class BeamFacts
         var set = Set();
         var layout = new RectangleLayout(set);
         var random = new Xorshift(1);
-        var beam = new BeamSearch(set, States, Budget());
+        var beam = new BeamSearch(set, States, 2 * Optimum, Budget());
         Assert.Contains(BeamGuide.InTurn, guide => beam.Run(States, Optimum, sideways, guide, ref random, layout));
 
         // The rectangles fill the box: every unit square lies in just one of them.
@@ -39,7 +39,9 @@ public sealed class BeamFacts
         var set = Set();
         var layout = new RectangleLayout(set);
         var random = new Xorshift(1);
-        Assert.False(new BeamSearch(set, States, Budget()).Run(States, Optimum - 1, false, BeamGuide.InTurn[0], ref random, layout));
+        Assert.False(
+            new BeamSearch(set, States, 2 * Optimum, Budget()).Run(States, Optimum - 1, false, BeamGuide.InTurn[0], ref random, layout)
+        );
     }
 
     [Fact]
@@ -48,7 +50,7 @@ public sealed class BeamFacts
         var set = Set();
         var layout = new RectangleLayout(set);
         var random = new Xorshift(1);
-        var beam = new BeamSearch(set, States, Budget());
+        var beam = new BeamSearch(set, States, 2 * Optimum, Budget());
         beam.Run(States, Optimum, false, BeamGuide.InTurn[0], ref random, layout);
         Assert.Equal(
             0,

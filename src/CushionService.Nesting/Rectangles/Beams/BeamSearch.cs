@@ -11,7 +11,14 @@ internal sealed class BeamSearch
 {
     // Children of one state that go on, so that one good state does not fill the layer.
     private const int KeptOfParent = 2;
+
+    // A box is tight where it has at most this share of the copies' area to lose: in others, what the copies left add up to tells
+    // little, and looking at it misleads. A quick search has no steps to come down from loose boxes to tight ones.
+    private const double TightSlack = 0.08;
+    private const double TightSlackOfQuick = 0.03;
+    private const long QuickOnly = 100_000;
     private readonly RectangleSet _set;
+    private readonly BeamKinds _kinds;
     private readonly StepBudget _budget;
     private readonly int _states;
     private readonly BeamLayer[] _layers;
@@ -28,17 +35,22 @@ internal sealed class BeamSearch
     /// <summary>Sizes everything once.</summary>
     /// <param name="set">All copies.</param>
     /// <param name="states">The most partial layouts abreast.</param>
+    /// <param name="longest">A length that no box is longer than, in grid units.</param>
     /// <param name="budget">Pays for the steps.</param>
-    public BeamSearch(RectangleSet set, int states, StepBudget budget)
+    public BeamSearch(RectangleSet set, int states, long longest, StepBudget budget)
     {
         (_set, _states, _budget) = (set, states, budget);
-        _layers = [new BeamLayer(states, set.Copies, set.Kinds), new BeamLayer(states, set.Copies, set.Kinds)];
+        _kinds = new BeamKinds(set);
+        _layers = [Layer(), Layer()];
         _history = new BeamHistory(set, states);
         _marks = new StateMarks(states, set.Kinds);
-        _weighing = new BeamWeighing(set, states, budget);
-        _gaps = new BeamGaps(set);
+        _weighing = new BeamWeighing(_kinds, states, budget);
+        _gaps = new BeamGaps(_kinds);
         _children = new int[states];
-        (_across, _along) = (set.Across, set.Along);
+        (_across, _along) = (_kinds.Across, _kinds.Along);
+
+        BeamLayer Layer() =>
+            new(states, set.Copies, set.Kinds, _kinds.Grid.IsFine ? new BeamSums(_kinds, longest / _kinds.UnitY, states) : null);
     }
 
     /// <summary>How many partial layouts can go abreast.</summary>
@@ -55,10 +67,10 @@ internal sealed class BeamSearch
     public bool Run(int abreast, long length, bool sideways, BeamGuide guide, ref Xorshift random, RectangleLayout layout)
     {
         _abreast = abreast;
-        (_across, _along) = sideways ? (_set.Along, _set.Across) : (_set.Across, _set.Along);
-        long width = sideways ? length : _set.Width;
-        long height = sideways ? _set.Width : length;
-        long slack = _set.Width * length - _set.Area;
+        (_across, _along) = sideways ? (_kinds.Along, _kinds.Across) : (_kinds.Across, _kinds.Along);
+        long units = length / _kinds.UnitY;
+        var (width, height) = sideways ? (units, _kinds.Width) : (_kinds.Width, units);
+        long slack = width * height - _kinds.Area;
         _guide = guide;
         // Less area than all copies have: nothing is to be found.
         if (slack < 0)
@@ -67,9 +79,12 @@ internal sealed class BeamSearch
         }
 
         _gaps.Begin(sideways, height, slack);
-        _weighing.Begin(sideways, height, slack, guide, ref random);
+        bool tight = IsTight(slack);
+        _kinds.Turn(tight);
+        _weighing.Begin(sideways, height, slack, tight, guide, ref random);
         var (now, next) = (_layers[0], _layers[1]);
-        now.Begin(_set, width);
+        next.Begin(_kinds, width, sideways, tight);
+        now.Begin(_kinds, width, sideways, tight);
         var states = 1;
         var laid = 0;
         for (; laid < _set.Copies && states > 0 && !(_set.Copies > BoxBeams.MostCopies && _budget.Exhausted); laid++)
@@ -88,12 +103,17 @@ internal sealed class BeamSearch
         bool complete = states > 0 && laid == _set.Copies;
         if (complete)
         {
-            _history.Read(sideways, layout);
+            _history.Read(sideways, layout, _kinds.UnitX, _kinds.UnitY);
             Debug.Assert(layout.End() <= length, "A beam ends above the box.");
         }
 
         return complete;
     }
+
+    /// <summary>Whether a run looks ahead. With turns nearly every sum can be reached.</summary>
+    private bool IsTight(long slack) =>
+        Array.IndexOf(_set.Turns, true) < 0
+        && slack <= (_budget.Limit < QuickOnly * _set.Copies ? TightSlackOfQuick : TightSlack) * _kinds.Area;
 
     /// <summary>Makes the next layer from the best candidates; returns its number of states.</summary>
     /// <param name="now">The layer of the parents.</param>
@@ -133,7 +153,15 @@ internal sealed class BeamSearch
         int gap = now.Lowest(parent);
         int at = parent * now.Stride + gap;
         next.Lay(state, now, parent, gap, across, along, atLeft);
-        _budget.Spend((next.Segments[state] + _set.Kinds) / 3);
+        next.Hardness[state] = now.Hardness[parent] - _kinds.Hardness[kind];
+        int steps = (next.Segments[state] + _set.Kinds) / 3;
+        if (next.Sums is { } sums)
+        {
+            steps += next.Segments[state] + sums.StepsToWrite;
+            sums.Write(state, now.Sums!, parent, kind);
+        }
+
+        _budget.Spend(steps);
         var left = next.Left.AsSpan(state * _set.Kinds, _set.Kinds);
         now.Left.AsSpan(parent * _set.Kinds, _set.Kinds).CopyTo(left);
         left[kind]--;
