@@ -13,9 +13,9 @@ internal sealed class BeamSearch
     private const int KeptOfParent = 2;
 
     // A box is tight where it has at most this share of the copies' area to lose: in others, what the copies left add up to tells
-    // little, and looking at it misleads. A quick search has no steps to come down from loose boxes to tight ones.
-    private const double TightSlack = 0.08;
-    private const double TightSlackOfQuick = 0.03;
+    // little, and looking at it misleads. Between the two shares every other run looks, but at quick none: it has no steps to try both.
+    private const double TightSlack = 0.03;
+    private const double LooseSlack = 0.08;
     private const long QuickOnly = 100_000;
     private readonly RectangleSet _set;
     private readonly BeamKinds _kinds;
@@ -79,7 +79,7 @@ internal sealed class BeamSearch
         }
 
         _gaps.Begin(sideways, height, slack);
-        bool tight = IsTight(slack);
+        bool tight = IsTight(slack, ref random);
         _kinds.Turn(tight);
         _weighing.Begin(sideways, height, slack, tight, guide, ref random);
         var (now, next) = (_layers[0], _layers[1]);
@@ -111,9 +111,12 @@ internal sealed class BeamSearch
     }
 
     /// <summary>Whether a run looks ahead. With turns nearly every sum can be reached.</summary>
-    private bool IsTight(long slack) =>
+    private bool IsTight(long slack, ref Xorshift random) =>
         Array.IndexOf(_set.Turns, true) < 0
-        && slack <= (_budget.Limit < QuickOnly * _set.Copies ? TightSlackOfQuick : TightSlack) * _kinds.Area;
+        && (
+            slack <= TightSlack * _kinds.Area
+            || (slack <= LooseSlack * _kinds.Area && _budget.Limit >= QuickOnly * _set.Copies && random.Next(2) == 0)
+        );
 
     /// <summary>Makes the next layer from the best candidates; returns its number of states.</summary>
     /// <param name="now">The layer of the parents.</param>
