@@ -19,6 +19,7 @@ internal sealed class BeamSearch
     private const long QuickOnly = 100_000;
     private readonly RectangleSet _set;
     private readonly BeamKinds _kinds;
+    private readonly bool _mayTurn;
     private readonly StepBudget _budget;
     private readonly int _states;
     private readonly BeamLayer[] _layers;
@@ -41,6 +42,7 @@ internal sealed class BeamSearch
     {
         (_set, _states, _budget) = (set, states, budget);
         _kinds = new BeamKinds(set);
+        _mayTurn = Array.IndexOf(set.Turns, true) >= 0;
         _layers = [Layer(), Layer()];
         _history = new BeamHistory(set, states);
         _marks = new StateMarks(states, set.Kinds);
@@ -50,7 +52,12 @@ internal sealed class BeamSearch
         (_across, _along) = (_kinds.Across, _kinds.Along);
 
         BeamLayer Layer() =>
-            new(states, set.Copies, set.Kinds, _kinds.Grid.IsFine ? new BeamSums(_kinds, longest / _kinds.UnitY, states) : null);
+            new(
+                states,
+                set.Copies,
+                set.Kinds,
+                _kinds.Grid.IsFine && !_mayTurn ? new BeamSums(_kinds, longest / _kinds.UnitY, states) : null
+            );
     }
 
     /// <summary>How many partial layouts can go abreast.</summary>
@@ -112,7 +119,7 @@ internal sealed class BeamSearch
 
     /// <summary>Whether a run looks ahead. With turns nearly every sum can be reached.</summary>
     private bool IsTight(long slack, ref Xorshift random) =>
-        Array.IndexOf(_set.Turns, true) < 0
+        !_mayTurn
         && (
             slack <= TightSlack * _kinds.Area
             || (slack <= LooseSlack * _kinds.Area && _budget.Limit >= QuickOnly * _set.Copies && random.Next(2) == 0)
