@@ -37,7 +37,7 @@ public class SearchStepBenchmark
         var set = new RectangleSet([.. pieces], 216);
         _budget = new StepBudget(long.MaxValue, CancellationToken.None);
         _pass = new SkylinePass(set, 216, Copies);
-        _beam = new BeamSearch(set, States, long.MaxValue, _budget);
+        _beam = new BeamSearch(set, States, _budget);
         _layout = new RectangleLayout(set);
         _order = [.. Enumerable.Range(0, Copies)];
 

@@ -17,7 +17,7 @@ public sealed class BeamFacts
         var set = Set();
         var layout = new RectangleLayout(set);
         var random = new Xorshift(1);
-        var beam = new BeamSearch(set, States, 2 * Optimum, Budget());
+        var beam = new BeamSearch(set, States, Budget());
         Assert.Contains(BeamGuide.InTurn, guide => beam.Run(States, Optimum, sideways, guide, ref random, layout));
 
         // The rectangles fill the box: every unit square lies in just one of them.
@@ -39,9 +39,7 @@ public sealed class BeamFacts
         var set = Set();
         var layout = new RectangleLayout(set);
         var random = new Xorshift(1);
-        Assert.False(
-            new BeamSearch(set, States, 2 * Optimum, Budget()).Run(States, Optimum - 1, false, BeamGuide.InTurn[0], ref random, layout)
-        );
+        Assert.False(new BeamSearch(set, States, Budget()).Run(States, Optimum - 1, false, BeamGuide.InTurn[0], ref random, layout));
     }
 
     [Fact]
@@ -50,7 +48,7 @@ public sealed class BeamFacts
         var set = Set();
         var layout = new RectangleLayout(set);
         var random = new Xorshift(1);
-        var beam = new BeamSearch(set, States, 2 * Optimum, Budget());
+        var beam = new BeamSearch(set, States, Budget());
         beam.Run(States, Optimum, false, BeamGuide.InTurn[0], ref random, layout);
         Assert.Equal(
             0,
@@ -62,19 +60,6 @@ public sealed class BeamFacts
                 }
             })
         );
-    }
-
-    [Fact]
-    public void A_box_whose_rows_the_copies_cannot_fill_loses_the_rest_of_each_row()
-    {
-        // 4 and 3 wide, both 1 high: at most 7 of a row of 10 are filled.
-        var pieces = new[] { 4, 3 }.Select(width => new NestingPiece { Width = width, Length = 1 });
-        var kinds = new BeamKinds(new RectangleSet([.. pieces], 10));
-        var layer = new BeamLayer(States, 2, 2, new BeamSums(kinds, Optimum, States));
-        layer.Begin(kinds, 10, sideways: false, looksAhead: true);
-        Assert.Equal(3 * 2, new BeamLosses(2).OfRows(layer, 0, 2));
-        BeamLosses.RaiseColumns(layer, 0, 3);
-        Assert.Equal(10, layer.Waste[0]);
     }
 
     private static RectangleSet Set() => new(PublishedInstances.C1P1.Pieces, PublishedInstances.C1P1.Width);

@@ -1,11 +1,12 @@
+using CushionService.Nesting.Rectangles.Skylines;
+
 namespace CushionService.Nesting.Rectangles.Beams;
 
 /// <summary>Closes gaps of partial layouts: what nothing that is left can use is lost, and a layout that has lost more than the box can
 /// spare ends there.</summary>
 /// <param name="set">All copies.</param>
-internal sealed class BeamGaps(BeamKinds set)
+internal sealed class BeamGaps(RectangleSet set)
 {
-    private readonly BeamLosses _losses = new(set.Set.Copies);
     private long[] _across = set.Across;
     private long[] _along = set.Along;
     private long _height;
@@ -24,18 +25,12 @@ internal sealed class BeamGaps(BeamKinds set)
     /// <summary>Closes the lowest gap of a state, though something may fit it.</summary>
     public void CloseLowest(BeamLayer layer, int state) => layer.Raise(state, layer.Lowest(state), _height);
 
-    /// <summary>Closes the gaps that no copy fits, and raises columns and counts rows that the copies left cannot fill, where their sums
-    /// are known; false when that loses too much.</summary>
+    /// <summary>Closes the gaps that no copy fits; false when that loses too much.</summary>
     /// <param name="layer">Holds the state.</param>
     /// <param name="state">Which one.</param>
     /// <param name="left">Its copies left of each kind.</param>
     public bool Settle(BeamLayer layer, int state, ReadOnlySpan<int> left)
     {
-        if (layer.Sums is not null)
-        {
-            BeamLosses.RaiseColumns(layer, state, _height);
-        }
-
         while (layer.Remaining[state] > 0)
         {
             int gap = layer.Lowest(state);
@@ -53,8 +48,7 @@ internal sealed class BeamGaps(BeamKinds set)
             layer.Raise(state, gap, _height);
         }
 
-        layer.RowLoss[state] = layer.Sums is not null && layer.Waste[state] <= _slack ? _losses.OfRows(layer, state, _height) : 0;
-        return layer.Waste[state] + layer.RowLoss[state] <= _slack;
+        return layer.Waste[state] <= _slack;
     }
 
     /// <summary>Whether a copy that is left fits a stretch of the floor, in any turn that it may
@@ -67,7 +61,7 @@ internal sealed class BeamGaps(BeamKinds set)
                 left[kind] > 0
                 && (
                     (_across[kind] <= extent && _along[kind] <= room)
-                    || (set.Set.Turns[kind] && _along[kind] <= extent && _across[kind] <= room)
+                    || (set.Turns[kind] && _along[kind] <= extent && _across[kind] <= room)
                 )
             )
             {

@@ -11,15 +11,7 @@ internal sealed class BeamSearch
 {
     // Children of one state that go on, so that one good state does not fill the layer.
     private const int KeptOfParent = 2;
-
-    // A box is tight where it has at most this share of the copies' area to lose: in others, what the copies left add up to tells
-    // little, and looking at it misleads. Between the two shares every other run looks, but at quick none: it has no steps to try both.
-    private const double TightSlack = 0.03;
-    private const double LooseSlack = 0.08;
-    private const long QuickOnly = 100_000;
     private readonly RectangleSet _set;
-    private readonly BeamKinds _kinds;
-    private readonly bool _mayTurn;
     private readonly StepBudget _budget;
     private readonly int _states;
     private readonly BeamLayer[] _layers;
@@ -36,28 +28,17 @@ internal sealed class BeamSearch
     /// <summary>Sizes everything once.</summary>
     /// <param name="set">All copies.</param>
     /// <param name="states">The most partial layouts abreast.</param>
-    /// <param name="longest">A length that no box is longer than, in grid units.</param>
     /// <param name="budget">Pays for the steps.</param>
-    public BeamSearch(RectangleSet set, int states, long longest, StepBudget budget)
+    public BeamSearch(RectangleSet set, int states, StepBudget budget)
     {
         (_set, _states, _budget) = (set, states, budget);
-        _kinds = new BeamKinds(set);
-        _mayTurn = Array.IndexOf(set.Turns, true) >= 0;
-        _layers = [Layer(), Layer()];
+        _layers = [new BeamLayer(states, set.Copies, set.Kinds), new BeamLayer(states, set.Copies, set.Kinds)];
         _history = new BeamHistory(set, states);
         _marks = new StateMarks(states, set.Kinds);
-        _weighing = new BeamWeighing(_kinds, states, budget);
-        _gaps = new BeamGaps(_kinds);
+        _weighing = new BeamWeighing(set, states, budget);
+        _gaps = new BeamGaps(set);
         _children = new int[states];
-        (_across, _along) = (_kinds.Across, _kinds.Along);
-
-        BeamLayer Layer() =>
-            new(
-                states,
-                set.Copies,
-                set.Kinds,
-                _kinds.Grid.IsFine && !_mayTurn ? new BeamSums(_kinds, longest / _kinds.UnitY, states) : null
-            );
+        (_across, _along) = (set.Across, set.Along);
     }
 
     /// <summary>How many partial layouts can go abreast.</summary>
@@ -74,10 +55,10 @@ internal sealed class BeamSearch
     public bool Run(int abreast, long length, bool sideways, BeamGuide guide, ref Xorshift random, RectangleLayout layout)
     {
         _abreast = abreast;
-        (_across, _along) = sideways ? (_kinds.Along, _kinds.Across) : (_kinds.Across, _kinds.Along);
-        long units = length / _kinds.UnitY;
-        var (width, height) = sideways ? (units, _kinds.Width) : (_kinds.Width, units);
-        long slack = width * height - _kinds.Area;
+        (_across, _along) = sideways ? (_set.Along, _set.Across) : (_set.Across, _set.Along);
+        long width = sideways ? length : _set.Width;
+        long height = sideways ? _set.Width : length;
+        long slack = _set.Width * length - _set.Area;
         _guide = guide;
         // Less area than all copies have: nothing is to be found.
         if (slack < 0)
@@ -86,12 +67,9 @@ internal sealed class BeamSearch
         }
 
         _gaps.Begin(sideways, height, slack);
-        bool tight = IsTight(slack, ref random);
-        _kinds.Turn(tight);
-        _weighing.Begin(sideways, height, slack, tight, guide, ref random);
+        _weighing.Begin(sideways, height, slack, guide, ref random);
         var (now, next) = (_layers[0], _layers[1]);
-        next.Begin(_kinds, width, sideways, tight);
-        now.Begin(_kinds, width, sideways, tight);
+        now.Begin(_set, width);
         var states = 1;
         var laid = 0;
         for (; laid < _set.Copies && states > 0 && !(_set.Copies > BoxBeams.MostCopies && _budget.Exhausted); laid++)
@@ -110,20 +88,12 @@ internal sealed class BeamSearch
         bool complete = states > 0 && laid == _set.Copies;
         if (complete)
         {
-            _history.Read(sideways, layout, _kinds.UnitX, _kinds.UnitY);
+            _history.Read(sideways, layout);
             Debug.Assert(layout.End() <= length, "A beam ends above the box.");
         }
 
         return complete;
     }
-
-    /// <summary>Whether a run looks ahead. With turns nearly every sum can be reached.</summary>
-    private bool IsTight(long slack, ref Xorshift random) =>
-        !_mayTurn
-        && (
-            slack <= TightSlack * _kinds.Area
-            || (slack <= LooseSlack * _kinds.Area && _budget.Limit >= QuickOnly * _set.Copies && random.Next(2) == 0)
-        );
 
     /// <summary>Makes the next layer from the best candidates; returns its number of states.</summary>
     /// <param name="now">The layer of the parents.</param>
@@ -163,15 +133,7 @@ internal sealed class BeamSearch
         int gap = now.Lowest(parent);
         int at = parent * now.Stride + gap;
         next.Lay(state, now, parent, gap, across, along, atLeft);
-        next.Hardness[state] = now.Hardness[parent] - _kinds.Hardness[kind];
-        int steps = (next.Segments[state] + _set.Kinds) / 3;
-        if (next.Sums is { } sums)
-        {
-            steps += next.Segments[state] + sums.StepsToWrite;
-            sums.Write(state, now.Sums!, parent, kind);
-        }
-
-        _budget.Spend(steps);
+        _budget.Spend((next.Segments[state] + _set.Kinds) / 3);
         var left = next.Left.AsSpan(state * _set.Kinds, _set.Kinds);
         now.Left.AsSpan(parent * _set.Kinds, _set.Kinds).CopyTo(left);
         left[kind]--;

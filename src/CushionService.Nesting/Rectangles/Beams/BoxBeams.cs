@@ -63,7 +63,7 @@ internal sealed class BoxBeams
     public bool Improve(long length, long goal, long steps)
     {
         long stop = _budget.Spent + steps;
-        if (!Apply || !Widen(steps, length))
+        if (!Apply || !Widen(steps))
         {
             return false;
         }
@@ -89,13 +89,12 @@ internal sealed class BoxBeams
 
     /// <summary>Sizes the beam so that a few runs fit the steps; false when they are too few for any.</summary>
     /// <param name="steps">Steps of the call.</param>
-    /// <param name="length">A length that no box is longer than, grid units.</param>
-    private bool Widen(long steps, long length)
+    private bool Widen(long steps)
     {
         int states = (int)Math.Min(Math.Min(MostStates, MostKept / _set.Copies), steps / 2 / StepsOfState);
         if (states >= LeastStates && states > (_search?.States ?? 0))
         {
-            _search = new BeamSearch(_set, states, length, _budget);
+            _search = new BeamSearch(_set, states, _budget);
         }
 
         return _search is not null;

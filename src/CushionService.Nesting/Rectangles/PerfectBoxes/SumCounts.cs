@@ -9,51 +9,29 @@ namespace CushionService.Nesting.Rectangles.PerfectBoxes;
 /// never a proof.</remarks>
 internal sealed class SumCounts
 {
-    // The lesser and the greater extent of each kind in its turns, at most the stride.
-    private readonly int[] _near;
-    private readonly int[] _far;
+    private readonly int[] _extent;
+    private readonly int[] _other;
     private readonly int _stride;
-    private readonly uint[] _all;
     private readonly uint[] _ways;
 
-    /// <summary>Sizes everything once, with a row for each number of copies laid; the first is that of all copies.</summary>
+    /// <summary>Sizes everything once, and counts the ways of all copies in the first row.</summary>
     /// <param name="extent">Extent of each kind.</param>
     /// <param name="other">Its extent when turned; the same where it may not turn.</param>
     /// <param name="count">Copies of each kind.</param>
     /// <param name="limit">The greatest sum.</param>
     public SumCounts(int[] extent, int[] other, int[] count, int limit)
-        : this(extent, other, count, limit, count.Sum() + 1) { }
-
-    /// <summary>Sizes everything once, with a number of rows; the first is that of all copies.</summary>
-    /// <inheritdoc cref="SumCounts(int[], int[], int[], int)"/>
-    /// <param name="extent"></param>
-    /// <param name="other"></param>
-    /// <param name="count"></param>
-    /// <param name="limit"></param>
-    /// <param name="rows">Number of rows.</param>
-    public SumCounts(int[] extent, int[] other, int[] count, int limit, int rows)
     {
-        _stride = limit + 1;
-        _near = [.. extent.Select((one, kind) => Math.Min(Math.Min(one, other[kind]), _stride))];
-        _far = [.. extent.Select((one, kind) => Math.Min(Math.Max(one, other[kind]), _stride))];
-        (_all, _ways) = (new uint[_stride], new uint[_stride * rows]);
-        _all[0] = 1;
+        (_extent, _other, _stride) = (extent, other, limit + 1);
+        _ways = new uint[_stride * (count.Sum() + 1)];
+        _ways[0] = 1;
         for (var kind = 0; kind < extent.Length; kind++)
         {
             for (var copy = 0; copy < count[kind]; copy++)
             {
-                Add(_near[kind], _far[kind]);
+                Add(extent[kind], other[kind]);
             }
         }
-
-        Begin();
     }
-
-    /// <summary>The greatest sum that is counted.</summary>
-    public int Limit => _stride - 1;
-
-    /// <summary>Makes the first row that of all copies.</summary>
-    public void Begin() => _all.CopyTo(_ways, 0);
 
     /// <summary>The greatest sum up to a length.</summary>
     /// <param name="row">How many copies are laid.</param>
@@ -73,23 +51,12 @@ internal sealed class SumCounts
     /// <summary>Writes a row: the one before it, less a copy.</summary>
     /// <param name="row">From 1.</param>
     /// <param name="kind">Kind of the copy.</param>
-    public void Write(int row, int kind) => Write(row, this, row - 1, kind);
-
-    /// <summary>Makes a row the same as another one.</summary>
-    /// <param name="row">The row that is written.</param>
-    /// <param name="from">The row that is read.</param>
-    public void Copy(int row, int from) => Array.Copy(_ways, from * _stride, _ways, row * _stride, _stride);
-
-    /// <summary>Writes a row: another one, less a copy.</summary>
-    /// <param name="row">The row that is written.</param>
-    /// <param name="source">Holds the other row; of the same kinds and limit.</param>
-    /// <param name="sourceRow">The other row; not the one that is written.</param>
-    /// <param name="kind">Kind of the copy.</param>
-    public void Write(int row, SumCounts source, int sourceRow, int kind)
+    public void Write(int row, int kind)
     {
-        var from = source._ways.AsSpan(sourceRow * _stride, _stride);
+        var from = _ways.AsSpan((row - 1) * _stride, _stride);
         var to = _ways.AsSpan(row * _stride, _stride);
-        var (near, far) = (_near[kind], _far[kind]);
+        int near = Math.Min(Math.Min(_extent[kind], _other[kind]), _stride);
+        int far = Math.Min(Math.Max(_extent[kind], _other[kind]), _stride);
         from[..near].CopyTo(to);
 
         // From the nearer extent on its ways are taken off, from the farther on those of both. What is read is written already: a
@@ -118,12 +85,12 @@ internal sealed class SumCounts
         }
     }
 
-    /// <summary>Multiplies the ways of all copies by the factor of one.</summary>
-    private void Add(int near, int far)
+    /// <summary>Multiplies the first row by the factor of one copy.</summary>
+    private void Add(int extent, int other)
     {
-        for (int sum = _stride - 1; sum >= near; sum--)
+        for (int sum = _stride - 1; sum >= Math.Min(extent, other); sum--)
         {
-            _all[sum] += _all[sum - near] + (far != near && sum >= far ? _all[sum - far] : 0);
+            _ways[sum] += (sum >= extent ? _ways[sum - extent] : 0) + (other != extent && sum >= other ? _ways[sum - other] : 0);
         }
     }
 }
