@@ -164,8 +164,9 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         }
     }
 
-    // A filled cover without a boxing is at most as thick as a balloon of two discs: 0.457 of what lies flat (W. H. Paulsen, What is the
-    // shape of a Mylar balloon?, American Mathematical Monthly 101, 1994).
+    // A filled cover without a boxing is at most as thick as a balloon of two discs: 0.457 of what lies flat. That is 0.59907 / 1.31103,
+    // the lemniscate's integrals (W. H. Paulsen, What is the shape of a Mylar balloon?, American Mathematical Monthly 101, 1994; the paper
+    // is named from memory, the figure was computed).
     private static Length Loft(CushionSpecification cushion) =>
         Length.FromNanometres(Length.Min(cushion.Width, cushion.Depth).Nanometres * 457 / 1000).RoundUpTo(cushion.Practice.MeasuringStep);
 

@@ -42,15 +42,21 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
     )
         where TAnswer : class
     {
-        Outcome<TAnswer> outcome =
-            received.Order is { } order
-            && caller.Forbids(order, overnight: caller.IsKnown && inTurn, purpose.UsualEffort) is { Count: > 0 } forbidden
-                ? new Refusal(forbidden)
-                : await AnswerAsync(caller, caller.Priced(received), purpose, inTurn, cancellation);
-        OrderMetrics.Count(outcome.Refusal);
-        // The call goes on on the thread pool: a worker is for orders.
-        await Task.Yield();
-        return outcome;
+        try
+        {
+            Outcome<TAnswer> outcome =
+                received.Order is { } order
+                && caller.Forbids(order, overnight: caller.IsKnown && inTurn, purpose.UsualEffort) is { Count: > 0 } forbidden
+                    ? new Refusal(forbidden)
+                    : await AnswerAsync(caller, caller.Priced(received), purpose, inTurn, cancellation);
+            OrderMetrics.Count(outcome.Refusal);
+            return outcome;
+        }
+        finally
+        {
+            // The call goes on on the thread pool, whatever came of the order: a worker is for orders.
+            await Task.Yield();
+        }
     }
 
     private async Task<Outcome<TAnswer>> AnswerAsync<TAnswer>(

@@ -7,7 +7,7 @@ namespace CushionService.Admission;
 /// <param name="workers">Whose worker it is.</param>
 internal sealed class WorkerRequest(Workers workers) : TaskCompletionSource<WorkerRequest?>, IDisposable
 {
-    private readonly object _door = new();
+    private readonly object _lock = new();
     private bool _disposed;
 
     /// <summary>Gives the worker, and waits until it is given back: mostly it has been by then, and the order is done.
@@ -21,11 +21,11 @@ internal sealed class WorkerRequest(Workers workers) : TaskCompletionSource<Work
             return;
         }
 
-        lock (_door)
+        lock (_lock)
         {
             while (!_disposed)
             {
-                Monitor.Wait(_door);
+                Monitor.Wait(_lock);
             }
         }
     }
@@ -46,7 +46,7 @@ internal sealed class WorkerRequest(Workers workers) : TaskCompletionSource<Work
     /// <inheritdoc/>
     public void Dispose()
     {
-        lock (_door)
+        lock (_lock)
         {
             if (_disposed)
             {
@@ -54,7 +54,7 @@ internal sealed class WorkerRequest(Workers workers) : TaskCompletionSource<Work
             }
 
             _disposed = true;
-            Monitor.Pulse(_door);
+            Monitor.Pulse(_lock);
         }
 
         workers.Free();

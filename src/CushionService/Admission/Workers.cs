@@ -9,7 +9,7 @@ internal sealed class Workers : IDisposable
 {
     private const int CallsPerStreamed = 3;
 
-    private readonly object _door = new();
+    private readonly object _lock = new();
     private readonly Queue<WorkerRequest> _calls = new();
     private readonly Queue<WorkerRequest> _streamed = new();
     private int _idle;
@@ -32,7 +32,7 @@ internal sealed class Workers : IDisposable
     {
         get
         {
-            lock (_door)
+            lock (_lock)
             {
                 return Math.Max(0, _calls.Count + _streamed.Count - _idle);
             }
@@ -46,7 +46,7 @@ internal sealed class Workers : IDisposable
     public WorkerRequest Request(bool streamed, out bool waits)
     {
         WorkerRequest request = new(this);
-        lock (_door)
+        lock (_lock)
         {
             if (_closed)
             {
@@ -57,7 +57,7 @@ internal sealed class Workers : IDisposable
 
             (streamed ? _streamed : _calls).Enqueue(request);
             waits = _calls.Count + _streamed.Count > _idle;
-            Monitor.Pulse(_door);
+            Monitor.Pulse(_lock);
         }
 
         return request;
@@ -67,7 +67,7 @@ internal sealed class Workers : IDisposable
     /// between finds it.</summary>
     public void Free()
     {
-        lock (_door)
+        lock (_lock)
         {
             _idle++;
         }
@@ -76,10 +76,10 @@ internal sealed class Workers : IDisposable
     /// <summary>Lets the workers finish what they are at. Who waits gets none.</summary>
     public void Dispose()
     {
-        lock (_door)
+        lock (_lock)
         {
             _closed = true;
-            Monitor.PulseAll(_door);
+            Monitor.PulseAll(_lock);
         }
     }
 
@@ -93,11 +93,11 @@ internal sealed class Workers : IDisposable
 
     private WorkerRequest? Next()
     {
-        lock (_door)
+        lock (_lock)
         {
             while (_calls.Count == 0 && _streamed.Count == 0 && !_closed)
             {
-                Monitor.Wait(_door);
+                Monitor.Wait(_lock);
             }
 
             while (_closed && (_calls.TryDequeue(out WorkerRequest? waiting) || _streamed.TryDequeue(out waiting)))
