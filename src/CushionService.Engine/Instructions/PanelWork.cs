@@ -40,14 +40,17 @@ internal static class PanelWork
                 .Select(face => Shaped(plan, face, StepTexts.StayStitch(face.Words, plan.Workroom.Sewing.StayStitch), face.Parts))
             : [];
 
+    private static bool IsTapered(Panel panel) => panel.Marks.Any(mark => mark.Kind == MarkKind.TaperLine);
+
     // What alters the size or the seam line of a panel comes before anything is sewn to it: tapers first, then channels, which draw fabric
     // in, then gathers.
     private static IEnumerable<Work> Shaping(CoverPlan plan, Panel panel)
     {
         CoverUnit unit = plan.UnitOf(panel.Part);
-        if (panel.Marks.Any(mark => mark.Kind == MarkKind.TaperLine))
+        // The lines of a joined face go on over its joins, so that it is one step.
+        if (ReferenceEquals(panel, plan.Pattern.Panels.FirstOrDefault(one => IsTapered(one) && unit.Parts.Contains(one.Part))))
         {
-            yield return Shaped(plan, unit, StepTexts.Taper(panel.Part), unit.Parts);
+            yield return Shaped(plan, unit, StepTexts.Taper(CoverSeams.Base(panel.Part)), unit.Parts);
         }
 
         int lines = panel.Marks.Count(mark => mark.Purpose == MarkPurpose.StitchChannel);

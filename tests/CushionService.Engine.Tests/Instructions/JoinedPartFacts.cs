@@ -41,6 +41,16 @@ public sealed class JoinedPartFacts
                 MarkPurpose.CatchTies,
                 "to the raw edge of bottom at"
             },
+            {
+                "corners that are drawn in over the joins of a wide face",
+                KnifeEdge(70, 20, HandSewn) with
+                {
+                    CornerTaper = In(0.5m),
+                    Trim = new TrimSpecification { FaceJoins = FaceJoins.Allow },
+                },
+                MarkPurpose.TaperCorner,
+                "Mark the taper lines of top,"
+            },
         };
 
     [Theory]
