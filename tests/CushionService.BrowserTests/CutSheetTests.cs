@@ -59,6 +59,48 @@ public sealed partial class CutSheetTests(BrowserOfThisMachine browser)
         Assert.Contains("32 × 19", pieces, StringComparison.Ordinal);
     }
 
+    // The browser's own language is English.
+    [SkippableFact]
+    public async Task The_sheet_of_an_order_is_in_the_language_of_the_page_that_leads_to_it()
+    {
+        await using ShownPage shown = await browser.OpenAsync("/orders?language=de");
+        await ShowAsync(shown, "pillow");
+
+        Assert.StartsWith("Auftragszettel", await shown.Page.TitleAsync(), StringComparison.Ordinal);
+        Assert.Equal("de", await shown.Page.GetAttributeAsync("html", "lang"));
+        Assert.Contains("Naht", await shown.Page.Locator("body").InnerTextAsync(), StringComparison.Ordinal);
+    }
+
+    [SkippableFact]
+    public async Task The_order_that_was_chosen_last_stays_though_an_earlier_one_comes_later()
+    {
+        await using ShownPage shown = await browser.OpenEmptyAsync();
+        TaskCompletionSource later = new();
+        await shown.Page.RouteAsync(
+            "**/demo/reading-nook.json",
+            async route =>
+            {
+                await later.Task;
+                await route.ContinueAsync();
+            }
+        );
+        await shown.Page.GotoAsync("/orders");
+        await shown.Page.SelectOptionAsync("#order", "terrace");
+        await shown.Page.Locator("#order-answer svg").First.WaitForAsync();
+        await shown.Page.RunAndWaitForResponseAsync(
+            () =>
+            {
+                later.SetResult();
+                return Task.CompletedTask;
+            },
+            "**/demo/reading-nook.json"
+        );
+        await shown.Page.WaitForTimeoutAsync(200);
+
+        Assert.Contains("terrace", await shown.Page.GetAttributeAsync("#order-sheet", "href"), StringComparison.Ordinal);
+        Assert.Equal(0, await shown.Page.GetByText("Printed cotton, leaves growing upwards").CountAsync());
+    }
+
     /// <summary>Opens the cut sheet of a demonstration order.</summary>
     internal static async Task ShowAsync(ShownPage shown, string order)
     {

@@ -18,6 +18,8 @@ internal static class SitePages
     /// <summary>The path of the page to try the calls.</summary>
     public const string Calls = "/docs/index.html";
 
+    private const string CutSheet = "/cut-sheet.html";
+
     /// <summary>Maps the pages; their language is that of the query, else the reader's.</summary>
     public static void MapSite(this WebApplication app)
     {
@@ -27,6 +29,7 @@ internal static class SitePages
         }
 
         Map(app, Calls, language => Filled("docs", Calls, PageWords.In(language)));
+        Map(app, CutSheet, language => Filled("cut-sheet", CutSheet, PageWords.In(language)));
     }
 
     private static void Map(WebApplication app, string path, Func<Language, string> page)
@@ -52,7 +55,9 @@ internal static class SitePages
     }
 
     private static string Filled(string template, string path, PageWords words) =>
-        words.Fill(Template(template), new Dictionary<string, string> { ["language"] = words.Tag, ["path"] = path });
+        words
+            .Fill(Template(template), new Dictionary<string, string> { ["language"] = words.Tag, ["path"] = path })
+            .Replace("{words}", words.Scripts, StringComparison.Ordinal);
 
     /// <summary>A page in the frame of all pages.</summary>
     /// <param name="path">Its path, which the links to other languages lead to.</param>

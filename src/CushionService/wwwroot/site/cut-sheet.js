@@ -1,6 +1,7 @@
 // Shows the cut sheet of the order in the address, as a page of its own that can be printed.
 
 import { send } from "./service.js";
+import { say } from "./words.js";
 
 async function show() {
   try {
@@ -18,7 +19,7 @@ async function show() {
     document.title = sheet.title;
     document.body.replaceWith(document.adoptNode(sheet.body));
   } catch (fault) {
-    document.querySelector("[role=status]").textContent = `There is no cut sheet: ${fault.message}`;
+    document.querySelector("[role=status]").textContent = say("js.none", { reason: fault.message });
   }
 }
 

@@ -12,7 +12,11 @@ export async function searchLonger(order, list, state, signal) {
     state.textContent = say("js.searching", { effort: say(EFFORTS[0]) });
     const response = await fetch("/v1/quotes/stream", {
       method: "POST",
-      headers: { "Content-Type": "application/x-ndjson", Accept: "application/x-ndjson" },
+      headers: {
+        "Content-Type": "application/x-ndjson",
+        Accept: "application/x-ndjson",
+        "Accept-Language": document.documentElement.lang,
+      },
       body: `${lines}\n`,
       signal,
     });

@@ -23,5 +23,5 @@ export async function send(call, order, accept) {
   }
 }
 
-/** Where the cut sheet of an order is shown: the order is in the fragment, which no browser sends. */
-export const sheetOf = (order) => `/cut-sheet.html#${encodeURIComponent(JSON.stringify(order))}`;
+/** Where the cut sheet of an order is shown, in the page's language: the order is in the fragment, which no browser sends. */
+export const sheetOf = (order) => `/cut-sheet.html?language=${document.documentElement.lang}#${encodeURIComponent(JSON.stringify(order))}`;

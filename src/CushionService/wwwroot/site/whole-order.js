@@ -22,7 +22,9 @@ export async function showOrder(order, place, state) {
       place.replaceChildren(materials(quote, names), ...drawings.map((svg, i) => figure(svg, names.get(quote.layouts[i].fabric))));
     }
   } catch (fault) {
-    state.textContent = say("js.none", { reason: fault.message });
+    if (mine === latest) {
+      state.textContent = say("js.none", { reason: fault.message });
+    }
   }
 }
 
