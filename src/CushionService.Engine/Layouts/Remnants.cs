@@ -18,6 +18,10 @@ public sealed class Remnants
     private readonly long _least;
     private readonly List<Remnant> _found = [];
 
+    // What is open beside the pieces of one line, and what they leave of it; used anew for each rectangle.
+    private List<(long Left, long Right)> _open = [];
+    private List<(long Left, long Right)> _still = [];
+
     private Remnants(ImmutableArray<LaidPiece> laid, Length width, Length length, Length least)
     {
         (_width, _length, _least) = (width.Nanometres, length.Nanometres, least.Nanometres);
@@ -83,34 +87,37 @@ public sealed class Remnants
             return;
         }
 
-        List<(long Left, long Right)> open = [(0, _width)];
-        for (int from = 0, to; from < _laid.Length && open.Count > 0; from = to)
+        _open.Clear();
+        _open.Add((0, _width));
+        for (int from = 0, to; from < _laid.Length && _open.Count > 0; from = to)
         {
             // What begins on one line ends a stretch together: one piece by itself would leave a rectangle beside it that is not maximal.
             for (to = from; to < _laid.Length && _laid[to].Start == _laid[from].Start; to++) { }
             ReadOnlySpan<(long Left, long Right, long Start, long End)> line = _laid.AsSpan(from, to - from);
-            List<(long Left, long Right)> still = new(open.Count + 1);
-            foreach ((long Left, long Right) stretch in open)
+            _still.Clear();
+            foreach ((long Left, long Right) stretch in _open)
             {
-                if (Split(stretch, line, start, still))
+                if (Split(stretch, line, start, (left, right)))
                 {
                     Keep(stretch, start, _laid[from].Start);
                 }
             }
 
-            still.RemoveAll(part => part.Right - part.Left < _least || part.Left >= right || left >= part.Right);
-            open = still;
+            (_open, _still) = (_still, _open);
         }
 
-        open.ForEach(stretch => Keep(stretch, start, _length));
+        foreach ((long Left, long Right) stretch in _open)
+        {
+            Keep(stretch, start, _length);
+        }
     }
 
-    // What the pieces of a line leave of a stretch; false where none of them reaches beyond the start and into it.
-    private static bool Split(
+    // What the pieces of a line leave of a stretch is still open; false where none of them reaches beyond the start and into it.
+    private bool Split(
         (long Left, long Right) stretch,
         ReadOnlySpan<(long Left, long Right, long Start, long End)> line,
         long start,
-        List<(long Left, long Right)> still
+        (long Left, long Right) touched
     )
     {
         bool split = false;
@@ -119,13 +126,22 @@ public sealed class Remnants
             if (end > start && left < stretch.Right && stretch.Left < right)
             {
                 split = true;
-                still.Add((stretch.Left, left));
+                Open((stretch.Left, left), touched);
                 stretch.Left = right;
             }
         }
 
-        still.Add(stretch);
+        Open(stretch, touched);
         return split;
+    }
+
+    // A part that is too narrow, or does not touch what lies below any more, is not open.
+    private void Open((long Left, long Right) part, (long Left, long Right) touched)
+    {
+        if (part.Right - part.Left >= _least && part.Left < touched.Right && touched.Left < part.Right)
+        {
+            _still.Add(part);
+        }
     }
 
     private void Keep((long Left, long Right) stretch, long start, long end)

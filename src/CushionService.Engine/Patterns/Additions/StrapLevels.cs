@@ -29,12 +29,12 @@ public static class StrapLevels
 
     private static (Point Left, Point Right) Across(Segment[] segments, long level)
     {
-        long Beyond(Point point) => point.Y.Nanometres - level;
+        var line = new CrossingLine(IsPlumb: false, Length.FromNanometres(level));
         var crossings = new List<Point>();
         foreach (Segment segment in segments)
         {
-            crossings.AddRange(SegmentCrossing.Parts(segment, Beyond, direction: 0).Skip(1).Select(part => part.From));
-            if (SegmentCrossing.Beyond(segment.From, Beyond) == 0)
+            crossings.AddRange(SegmentCrossing.Parts(segment, line).Skip(1).Select(part => part.From));
+            if (line.IsAllButOn(segment.From))
             {
                 crossings.Add(segment.From);
             }

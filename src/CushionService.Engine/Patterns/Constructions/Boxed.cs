@@ -59,9 +59,7 @@ internal sealed class Boxed : IConstruction
         // their notches and the section's ends meet.
         ImmutableArray<OutlineSide> runs = circuit.All;
         ImmutableArray<BoxingSection> boxing =
-        [
-            .. cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, circuit, seam) : Cornered(cushion, circuit, seam),
-        ];
+            cushion.Joins == BoxingJoins.Back ? Wrapped(cushion, circuit, seam) : [.. Cornered(cushion, circuit, seam)];
         Face top = Face.Whole(PartName.Top, FabricRole.Top, runs, seam);
         Face bottom = Face.Bottom(cushion, runs, seam, top);
 
@@ -149,17 +147,14 @@ internal sealed class Boxed : IConstruction
         };
 
     // The closure's section, and one strip from its end round the rest to its start; one strip all round a curve that does not open.
-    private static IEnumerable<BoxingSection> Wrapped(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)
-    {
-        if (!Opens(cushion.Closure) && !cushion.Outline.HasCorners)
-        {
-            yield return BoxingSection.Plain(PartName.Boxing, [.. circuit.Section, .. circuit.Rest], cushion.BoxingHeight, seam);
-            yield break;
-        }
-
-        yield return BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.BoxingHeight, PartName.Side(EdgeName.Back), seam);
-        yield return BoxingSection.Plain(PartName.Boxing, circuit.Rest, cushion.BoxingHeight, seam);
-    }
+    private static ImmutableArray<BoxingSection> Wrapped(CushionSpecification cushion, Circuit circuit, EdgeFinish seam) =>
+        Opens(cushion.Closure) || cushion.Outline.HasCorners
+            ?
+            [
+                BoxingSection.Closing(cushion.Closure, circuit.Section, cushion.BoxingHeight, PartName.Side(EdgeName.Back), seam),
+                BoxingSection.Plain(PartName.Boxing, circuit.Rest, cushion.BoxingHeight, seam),
+            ]
+            : [BoxingSection.Plain(PartName.Boxing, [.. circuit.Section, .. circuit.Rest], cushion.BoxingHeight, seam)];
 
     // A panel for each stretch, but one section for the whole of an opening closure.
     private static IEnumerable<BoxingSection> Cornered(CushionSpecification cushion, Circuit circuit, EdgeFinish seam)

@@ -19,9 +19,6 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
     // How many nanometres the line may move on until rounded lengths add up.
     private const int Tries = 64;
 
-    // In nanometres: less than the micrometre to which corners are rounded.
-    private const long Sliver = 1000;
-
     /// <summary>Parts along a plumb line.</summary>
     /// <param name="edges">The outline, counter-clockwise.</param>
     /// <param name="at">Where the line lies, to within some nanometres: the parts of a slanted edge must be as long together as the
@@ -34,12 +31,7 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
         Length at,
         (EdgeName Name, EdgeFinish Finish) before,
         (EdgeName Name, EdgeFinish Finish) after
-    ) =>
-        Nearest(
-            at,
-            edges.SelectMany(edge => edge.Path.Select(segment => segment.From.X)),
-            x => Of(edges, x, point => (point.X - x).Nanometres, Math.PI / 2, before, after)
-        );
+    ) => Nearest(edges, new CrossingLine(IsPlumb: true, at), before, after);
 
     /// <summary>Parts along a level line, as <see cref="Plumb"/> does along a plumb one.</summary>
     public static Parting? Level(
@@ -47,27 +39,33 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
         Length at,
         (EdgeName Name, EdgeFinish Finish) before,
         (EdgeName Name, EdgeFinish Finish) after
-    ) =>
-        Nearest(
-            at,
-            edges.SelectMany(edge => edge.Path.Select(segment => segment.From.Y)),
-            y => Of(edges, y, point => (point.Y - y).Nanometres, 0, before, after)
-        );
+    ) => Nearest(edges, new CrossingLine(IsPlumb: false, at), before, after);
 
     // A corner that lies all but on the line lies on it, so that no sliver is left.
-    private static Parting? Nearest(Length at, IEnumerable<Length> corners, Func<Length, Parting?> parted)
+    private static Parting? Nearest(
+        ImmutableArray<Edge> edges,
+        CrossingLine line,
+        (EdgeName Name, EdgeFinish Finish) before,
+        (EdgeName Name, EdgeFinish Finish) after
+    )
     {
-        foreach (Length corner in corners.Where(corner => Math.Abs((corner - at).Nanometres) < Sliver))
+        foreach (Edge edge in edges)
         {
-            if (parted(corner) is { } parting)
+            foreach (Segment segment in edge.Path)
             {
-                return parting;
+                if (
+                    line.IsAllButOn(segment.From)
+                    && Of(edges, line with { At = line.Coordinate(segment.From) }, before, after) is { } parting
+                )
+                {
+                    return parting;
+                }
             }
         }
 
         for (var off = 0; off < Tries; off++)
         {
-            if (parted(at + Length.FromNanometres(off)) is { } parting)
+            if (Of(edges, line with { At = line.At + Length.FromNanometres(off) }, before, after) is { } parting)
             {
                 return parting;
             }
@@ -76,17 +74,14 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
         return null;
     }
 
-    // The beyond of a point is above zero on the far side; a curve that runs along the line there has the line's direction.
     private static Parting? Of(
         ImmutableArray<Edge> edges,
-        Length at,
-        Func<Point, long> beyond,
-        double direction,
+        CrossingLine line,
         (EdgeName Name, EdgeFinish Finish) before,
         (EdgeName Name, EdgeFinish Finish) after
     )
     {
-        if (InPieces(edges, beyond, direction) is not { } stretches)
+        if (InPieces(edges, line) is not { } stretches)
         {
             return null;
         }
@@ -116,10 +111,10 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
         ImmutableArray<Edge> first = Closed(one, other, stretches[one].IsAfter ? after : before);
         ImmutableArray<Edge> second = Closed(other, one + stretches.Count, stretches[other].IsAfter ? after : before);
         (ImmutableArray<Edge> low, ImmutableArray<Edge> high) = stretches[one].IsAfter ? (second, first) : (first, second);
-        return new Parting(at, low, high, [.. named.OfType<PartedEdge>()]);
+        return new Parting(line.At, low, high, Met(named));
 
         // An edge that is met twice on one side of the line has two names there.
-        ImmutableArray<Edge> Closed(int from, int to, (EdgeName Name, EdgeFinish Finish) line)
+        ImmutableArray<Edge> Closed(int from, int to, (EdgeName Name, EdgeFinish Finish) join)
         {
             var edges = ImmutableArray.CreateBuilder<Edge>(to - from + 1);
             Edge? last = null;
@@ -140,9 +135,24 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
                 last = edge;
             }
 
-            edges.Add(new Edge(line.Name, edges[^1].To, edges[0].From, line.Finish));
+            edges.Add(new Edge(join.Name, edges[^1].To, edges[0].From, join.Finish));
             return edges.DrainToImmutable();
         }
+    }
+
+    // A stretch that went on with the one before has no name of its own.
+    private static ImmutableArray<PartedEdge> Met(PartedEdge?[] named)
+    {
+        var met = ImmutableArray.CreateBuilder<PartedEdge>(named.Length);
+        foreach (PartedEdge? one in named)
+        {
+            if (one is { } edge)
+            {
+                met.Add(edge);
+            }
+        }
+
+        return met.DrainToImmutable();
     }
 
     private static bool IsNamed(ImmutableArray<Edge>.Builder edges, EdgeName name)
@@ -160,18 +170,20 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
 
     // The edges in pieces that lie on one side of the line each, in the order of the outline; null where a crossing would be rounded so
     // that a piece is longer or shorter than what it was cut from.
-    private static List<(Edge Edge, Segment Path, bool IsAfter)>? InPieces(
-        ImmutableArray<Edge> edges,
-        Func<Point, long> beyond,
-        double direction
-    )
+    private static List<(Edge Edge, Segment Path, bool IsAfter)>? InPieces(ImmutableArray<Edge> edges, CrossingLine line)
     {
         var stretches = new List<(Edge Edge, Segment Path, bool IsAfter)>(edges.Length + 2);
         foreach (Edge edge in edges)
         {
             foreach (Segment segment in edge.Path)
             {
-                ImmutableArray<Segment> parts = SegmentCrossing.Parts(segment, beyond, direction);
+                if (SegmentCrossing.IsOnOneSide(segment, line))
+                {
+                    stretches.Add((edge, segment, IsBeyond(segment, line)));
+                    continue;
+                }
+
+                ImmutableArray<Segment> parts = SegmentCrossing.Parts(segment, line);
                 if (parts.Length > 1 && Segment.LengthOf(parts) != segment.Length)
                 {
                     return null;
@@ -179,21 +191,25 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
 
                 foreach (Segment part in parts)
                 {
-                    (long from, long middle, long to) = (
-                        SegmentCrossing.Beyond(part.From, beyond),
-                        beyond(part.At(0.5)),
-                        SegmentCrossing.Beyond(part.To, beyond)
-                    );
-                    // Counter-clockwise, the panel lies on the left of an edge: an edge on the line belongs to the side that lies there.
-                    bool isAfter =
-                        from == 0 && middle == 0 && to == 0
-                            ? part.To.Y < part.From.Y || part.To.X > part.From.X
-                            : from + to > 0 || (from + to == 0 && middle > 0);
-                    stretches.Add((edge, part, isAfter));
+                    stretches.Add((edge, part, IsBeyond(part, line)));
                 }
             }
         }
 
         return stretches;
+    }
+
+    // Of a segment that does not cross the line.
+    private static bool IsBeyond(Segment part, CrossingLine line)
+    {
+        (long from, long to) = (line.BeyondSliver(part.From), line.BeyondSliver(part.To));
+        if (from + to != 0)
+        {
+            return from + to > 0;
+        }
+
+        long middle = line.Beyond(part.At(0.5));
+        // Counter-clockwise, the panel lies on the left of an edge: an edge on the line belongs to the side that lies there.
+        return from == 0 && middle == 0 ? part.To.Y < part.From.Y || part.To.X > part.From.X : middle > 0;
     }
 }

@@ -9,33 +9,37 @@ internal static class SegmentCrossing
 {
     // More halvings than a double has bits for: the crossing is as exact as it can be.
     private const int Halvings = 62;
-    private const long Sliver = 1000;
 
-    /// <summary>How far a point lies beyond the crossing line, in nanometres; zero all but on it, within a thousandth of a millimetre, so
-    /// that no sliver is parted off.</summary>
-    /// <param name="point">An end of a segment, or where an arc turns back.</param>
-    /// <param name="beyond">The exact distance.</param>
-    public static long Beyond(Point point, Func<Point, long> beyond) => beyond(point) is var off && Math.Abs(off) < Sliver ? 0 : off;
+    /// <summary>Whether a segment lies on one side of a crossing line; an arc that might turn back is taken not to.</summary>
+    public static bool IsOnOneSide(Segment segment, CrossingLine line) =>
+        // A straight segment crosses once, and only where its ends lie on different sides.
+        segment.IsStraight
+        && Math.Sign(line.BeyondSliver(segment.From)) * Math.Sign(line.BeyondSliver(segment.To)) >= 0;
 
     /// <summary>The parts, in order; the segment itself where nothing crosses it.</summary>
     /// <param name="segment">A line or an arc.</param>
-    /// <param name="beyond">How far a point lies beyond the crossing line, in nanometres.</param>
-    /// <param name="direction">The crossing line's direction, in radians from the x axis.</param>
-    public static ImmutableArray<Segment> Parts(Segment segment, Func<Point, long> beyond, double direction)
+    /// <param name="line">The crossing line.</param>
+    public static ImmutableArray<Segment> Parts(Segment segment, CrossingLine line)
     {
-        // A line crosses once, and only where its ends lie on different sides.
-        if (segment.IsStraight && Math.Sign(Beyond(segment.From, beyond)) * Math.Sign(Beyond(segment.To, beyond)) >= 0)
+        if (IsOnOneSide(segment, line))
         {
             return [segment];
         }
 
-        var from = 0.0;
-        foreach (double turn in (double[])[.. Turns(segment, direction), 1])
+        // Square to the line, the crossing is beside either end.
+        if (segment.IsStraight && (line.IsPlumb ? segment.From.Y == segment.To.Y : segment.From.X == segment.To.X))
         {
-            if (Crossing(segment, beyond, from, turn) is { } share)
+            Point at = line.Beside(segment.From);
+            return [segment with { To = at }, segment with { From = at }];
+        }
+
+        var from = 0.0;
+        foreach (double turn in (double[])[.. Turns(segment, line.Direction), 1])
+        {
+            if (Crossing(segment, line, from, turn) is { } share)
             {
-                (Segment one, Segment next) = Split(segment, share, beyond);
-                return [one, .. Parts(next, beyond, direction)];
+                (Segment one, Segment next) = Split(segment, share, line);
+                return [one, .. Parts(next, line)];
             }
 
             from = turn;
@@ -59,9 +63,9 @@ internal static class SegmentCrossing
     }
 
     // The share of the segment at which it crosses between two shares, found by bisection; null where both ends lie on one side.
-    private static double? Crossing(Segment segment, Func<Point, long> beyond, double low, double high)
+    private static double? Crossing(Segment segment, CrossingLine line, double low, double high)
     {
-        (long atLow, long atHigh) = (Beyond(segment.At(low), beyond), Beyond(segment.At(high), beyond));
+        (long atLow, long atHigh) = (line.BeyondSliver(segment.At(low)), line.BeyondSliver(segment.At(high)));
         if (atLow == 0 || atHigh == 0 || (atLow > 0) == (atHigh > 0))
         {
             return null;
@@ -70,26 +74,19 @@ internal static class SegmentCrossing
         for (var i = 0; i < Halvings; i++)
         {
             double middle = (low + high) / 2;
-            (low, high) = (beyond(segment.At(middle)) > 0) == (atLow > 0) ? (middle, high) : (low, middle);
+            (low, high) = (line.Beyond(segment.At(middle)) > 0) == (atLow > 0) ? (middle, high) : (low, middle);
         }
 
         return (low + high) / 2;
     }
 
-    // Both parts together are as long as the segment, so that seams still match to the nanometre.
-    private static (Segment One, Segment Next) Split(Segment segment, double share, Func<Point, long> beyond)
+    // Both parts together are as long as the segment, so that seams still match to the nanometre. A point that is rounded to the nanometre
+    // may miss the line by one.
+    private static (Segment One, Segment Next) Split(Segment segment, double share, CrossingLine line)
     {
-        Point at = OnLine(segment.At(share), beyond);
+        Point at = line.Beside(segment.At(share));
         var one = new Segment(segment.From, at, segment.Sweep * share);
         Length rest = segment.Length - one.Length;
         return (one, segment.IsStraight ? new Segment(at, segment.To) : Segment.Arc(at, segment.To, segment.Sweep * (1 - share), rest));
-    }
-
-    // A point that is rounded to the nanometre may miss the line by one.
-    private static Point OnLine(Point point, Func<Point, long> beyond)
-    {
-        long off = beyond(point);
-        Point across = point.Moved(Length.FromNanometres(-off), Length.Zero);
-        return beyond(across) == 0 ? across : point.Moved(Length.Zero, Length.FromNanometres(-off));
     }
 }
