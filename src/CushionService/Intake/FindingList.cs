@@ -24,7 +24,7 @@ internal sealed class FindingList
     public ImmutableArray<Violation> Violations => IsSound ? [] : Sorted(WithoutEcho(_violations));
 
     /// <summary>Everything that is allowed but unwise, by pointer.</summary>
-    public ImmutableArray<Violation> Warnings => _warnings.Count == 0 ? [] : Sorted(_warnings);
+    public ImmutableArray<Violation> Warnings => _warnings.Count < 2 ? [.. _warnings] : Sorted(_warnings);
 
     /// <summary>Adds a broken rule.</summary>
     public void Refuse(Violation violation) => _violations.Add(violation);

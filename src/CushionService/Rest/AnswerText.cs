@@ -28,16 +28,18 @@ internal static class AnswerText
     )
         where TAnswer : class
     {
-        if (fields is null)
-        {
-            await http.Response.WriteAsJsonAsync(answer, type, mediaType, http.RequestAborted);
-            return;
-        }
-
         http.Response.ContentType = mediaType;
+        // All at once: the answer is whole in memory anyway, and the serializer is slower where it may have to wait in between.
         using (Utf8JsonWriter writer = new(http.Response.BodyWriter, Writing))
         {
-            AnswerFields.Write(writer, answer, fields);
+            if (fields is null)
+            {
+                JsonSerializer.Serialize(writer, answer, type);
+            }
+            else
+            {
+                AnswerFields.Write(writer, answer, fields);
+            }
         }
 
         await http.Response.BodyWriter.FlushAsync(http.RequestAborted);
