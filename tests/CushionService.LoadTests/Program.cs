@@ -52,6 +52,8 @@ switch (args)
         return 0;
     case ["fuzz"] or ["fuzz", _]:
         return await FuzzRun.RunAsync(number == 0 ? 1_000_000 : number);
+    case ["fuzz", string requests, string seed]:
+        return await FuzzRun.RunAsync(int.Parse(requests, CultureInfo.InvariantCulture), int.Parse(seed, CultureInfo.InvariantCulture));
     case ["chaos"] or ["chaos", _]:
         return await ChaosRun.RunAsync(number == 0 ? 20 : number);
     case ["attack"] or ["attack", _]:
@@ -83,7 +85,7 @@ switch (args)
               order NUMBER          writes one of them
               overload [seconds]    sends five times what the service can do (60)
               soak [minutes]        sends half of what the service can do (20)
-              fuzz [requests]       sends that many spoilt orders through both doors (1000000)
+              fuzz [requests [seed]] sends that many spoilt orders through both doors (1000000)
               attack [seconds]      one address sends its worst, another one its usual calls, with the settings that are shipped (30)
               amplification         for every call the most bytes and processor time to a byte of request
               chaos [seconds]       kills and restarts two instances behind nginx, in phases of that length (20)

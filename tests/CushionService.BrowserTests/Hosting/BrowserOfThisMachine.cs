@@ -43,6 +43,8 @@ public sealed class BrowserOfThisMachine : IAsyncLifetime
         Environment.SetEnvironmentVariable("Admission__LongestWaitMs", "30000");
         _service = await LoopbackHost.StartAsync();
         _playwright = await Playwright.CreateAsync();
+        // As long as a page itself may take: on a busy machine five seconds, the usual, are not always enough.
+        Assertions.SetDefaultExpectTimeout(30_000);
         _browser = await _playwright.Chromium.LaunchAsync(
             new()
             {

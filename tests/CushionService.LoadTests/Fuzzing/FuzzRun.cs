@@ -34,7 +34,12 @@ internal static class FuzzRun
         }
     }
 
-    public static async Task<int> RunAsync(int count)
+    /// <summary>Sends the requests.</summary>
+    /// <param name="count">How many.</param>
+    /// <param name="first">The seed of the first worker; those of the others follow. Other seeds are other requests, so that a long run may
+    /// be sent in parts.</param>
+    /// <returns>0 where nothing failed.</returns>
+    public static async Task<int> RunAsync(int count, int first = 1)
     {
         using LoopbackHost host = await LoopbackHost.StartAsync(
             ("Admission__LongestWaitMs", "60000"),
@@ -48,22 +53,26 @@ internal static class FuzzRun
         );
         IReadOnlyList<string> orders = [.. Requests.Orders().SelectMany(Parts)];
         byte[][] messages = [.. orders.Select(order => MessageText.Of(order))];
-        Console.WriteLine($"{count} requests; {orders.Count} orders; seeds 1 to {Workers}; working set {host.WorkingSet >> 20} MiB");
+        Console.WriteLine(
+            $"{count} requests; {orders.Count} orders; seeds {first} to {first + Workers - 1}; working set {host.WorkingSet >> 20} MiB"
+        );
         FuzzTally tally = new(host, count);
         await Task.WhenAll(
             Enumerable
-                .Range(1, Workers)
-                .Select(seed => Task.Run(() => SendAsync(new FuzzCalls(orders, messages, seed), host.Rest, channel, tally, seed, count)))
+                .Range(0, Workers)
+                .Select(worker =>
+                    Task.Run(() => SendAsync(new FuzzCalls(orders, messages, first + worker), host.Rest, channel, tally, worker, count))
+                )
         );
         tally.Print();
         return tally.Holds ? 0 : 1;
     }
 
-    private static async Task SendAsync(FuzzCalls calls, Uri at, GrpcChannel channel, FuzzTally tally, int seed, int count)
+    private static async Task SendAsync(FuzzCalls calls, Uri at, GrpcChannel channel, FuzzTally tally, int worker, int count)
     {
         using RestConnection rest = new(at);
         IConnection[] grpc = [.. FuzzCalls.Grpc.Select(call => Connection(channel, call))];
-        for (int number = seed; number <= count; number += Workers)
+        for (int number = worker; number < count; number += Workers)
         {
             bool toRest = number % 2 == 0;
             (IConnection connection, string name, byte[] request, byte[] body) = toRest ? OverRest() : OverGrpc();
