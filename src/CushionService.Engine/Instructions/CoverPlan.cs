@@ -36,6 +36,7 @@ internal sealed class CoverPlan
         HasCorners = !soft && cushion.Outline.HasOutsideCorners;
         HasInsideCorners = cushion.Outline.HasInsideCorners;
         HasCurves = !cushion.Outline.HasCorners;
+        HasStraights = cushion.Outline.Sides.Any(side => side.Path.Any(segment => segment.IsStraight));
     }
 
     /// <summary>The cushion as ordered; for an inner cover, the plain one that <see cref="Patterns.Constructions.InnerCover"/> makes of
@@ -71,6 +72,9 @@ internal sealed class CoverPlan
 
     /// <summary>Whether a part of the seam line is curved.</summary>
     public bool HasCurves { get; }
+
+    /// <summary>Whether a part of the seam line is straight.</summary>
+    public bool HasStraights { get; }
 
     /// <summary>How the fabric of the edging is treated.</summary>
     public FabricCare EdgingCare { get; init; }

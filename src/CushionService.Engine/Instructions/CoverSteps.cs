@@ -41,10 +41,11 @@ internal static class CoverSteps
                 Cushion = plan.Cushion.Id,
             });
 
-    // What holds for every seam is said once, with the outer cover; the inner cover is sewn the same way.
+    // What holds for every seam is said once, before the first: with the inner cover where there is one, for it is sewn before the outer
+    // one. Clips are for the outer cover alone, so there it is said again.
     // A round cover has no corners to strengthen.
     private static IEnumerable<Work> Throughout(CoverPlan plan) =>
-        plan.IsInner
+        !plan.IsInner && plan.Cushion.Fabrics.InnerCover is not null && !plan.ByClips
             ? []
             : [new Work(StepTexts.Throughout(plan.HasCorners ? plan.Workroom.Sewing.CornerReinforcement : null, plan.ByClips))];
 

@@ -26,7 +26,7 @@ internal static class FillWork
         : plan.Cushion.Fill is not { } fill ? []
         : fill.Kind == FillKind.Foam ? Foam(plan, fill)
         : fill.Kind == FillKind.Form ? [Put(StepTexts.InsertForm(plan.HasCorners))]
-        : [Put(StepTexts.FillLoose(plan.HasCorners))];
+        : [Put(StepTexts.FillLoose(plan.IsInner, plan.HasCorners))];
 
     // Cut, then wrapped, then put in. Neither waits for the cover, so the foam may be made ready at any time before it is turned.
     private static IEnumerable<Work> Foam(CoverPlan plan, FillSpecification fill)
@@ -66,7 +66,7 @@ internal static class FillWork
             yield return new Work(text).After(cut, Block, Glued, Rounded).Making(Ready);
         }
 
-        yield return Put(plan.Cushion.Construction == Construction.Bolster ? StepTexts.InsertRoll : StepTexts.InsertFoam(plan.HasCorners))
+        yield return Put(plan.Cushion.Construction == Construction.Bolster ? StepTexts.InsertRoll : StepTexts.InsertFoam(FoamPassage.Folds(plan.Cushion, plan.Stocks), plan.HasCorners))
             .After(cut, Block, Glued, Rounded, Ready);
     }
 

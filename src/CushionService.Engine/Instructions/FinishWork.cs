@@ -30,13 +30,15 @@ internal static class FinishWork
         OpeningWay way = plan.Cushion.Closure switch
         {
             HandSewnClosure => OpeningWay.Gap,
+            // The zipper of a body without ends is shut while it is set in.
+            ZipperClosure when plan.Cushion.Ends is { Kind: not BolsterEndKind.Flat } => OpeningWay.End,
             ZipperClosure => OpeningWay.Zipper,
             EnvelopeClosure => OpeningWay.Envelope,
             _ => OpeningWay.Closure,
         };
         Message text = plan.Cushion.Flange is { Layers: FlangeLayers.Double } flange
             ? StepTexts.TurnFlanges(flange.Turning, plan.Care)
-            : StepTexts.TurnOut(plan.HasCorners, way, plan.Care);
+            : StepTexts.TurnOut(IsInsideOut(plan), plan.HasCorners, plan.IsInner, way, plan.Care);
         return new Work(text)
             .After([
                 .. plan.Seams.Select(one => new State(StateKind.Sewn, Seam: one.Number)),
@@ -45,6 +47,9 @@ internal static class FinishWork
             ])
             .Making(Turned);
     }
+
+    // A body whose closure alone makes it a tube is sewn right side up: nothing of it is turned.
+    private static bool IsInsideOut(CoverPlan plan) => plan.Seams.Any(one => !CoverSeams.IsInSection(plan.Pattern, one.Seam));
 
     // The line between body and flange holds the fill, so it is stitched first with a gap, filled, then finished. A cover that opens needs
     // no gap, for the fill goes in through its closure.

@@ -42,7 +42,7 @@ internal static class JoinWork
         if (seams.Length > 0)
         {
             CoverUnit top = plan.UnitOf(seams[0].Seam.One[0].Part);
-            yield return new Work(StepTexts.Gores(plan.LengthOf(seams), plan.Allowance), top.Parts)
+            yield return new Work(StepTexts.Gores(plan.IsInner, plan.LengthOf(seams), plan.Allowance), top.Parts)
                 .After(new State(StateKind.RawEdges))
                 .Making([top.Is(StateKind.Fastened), .. Sewn(seams)]);
         }

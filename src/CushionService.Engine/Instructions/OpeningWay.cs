@@ -12,6 +12,9 @@ internal enum OpeningWay
     /// <summary>Flaps over each other.</summary>
     Envelope,
 
+    /// <summary>An end of a body that is drawn up or tied later.</summary>
+    End,
+
     /// <summary>Another closure that opens.</summary>
     Closure,
 }

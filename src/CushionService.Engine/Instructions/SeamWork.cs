@@ -166,7 +166,8 @@ internal static class SeamWork
         return [Sewn(plan, seams, text, face, around)];
     }
 
-    // A strip is clipped to go round a curve or a corner; the spacing and the depth of the clips are the workroom's.
+    // A strip is clipped to go round a curve or a corner, and not along a straight side; the spacing and the depth of the clips are the
+    // workroom's.
     private static Message ToBoxing(
         CoverPlan plan,
         ImmutableArray<(int Number, Seam Seam)> seams,
@@ -183,12 +184,14 @@ internal static class SeamWork
                 opens,
                 plan.HasZipper,
                 body.Words,
+                plan.HasStraights,
                 practice.ClipSpacing,
                 practice.ClipMargin,
                 end.Words,
                 plan.LengthOf(seams),
                 plan.Allowance,
-                IsEdged(plan, end)
+                IsEdged(plan, end),
+                plan.HasCorners
             );
         }
 
@@ -198,6 +201,7 @@ internal static class SeamWork
             plan.HasZipper,
             plan.HasCurves,
             around.Words,
+            plan.HasStraights,
             practice.ClipSpacing,
             practice.ClipMargin,
             face.Words,

@@ -45,6 +45,11 @@ public static class Wrapping
                 wrap.Sides
             );
             // Round any other outline than a rectangle the sides are one strip. Oversize foam is at most four times as much longer round.
+            if (wrap.Sides != WrapSides.WholeSkin && cushion.Construction == Construction.Wedge)
+            {
+                return [box[0] with { Length = RoundWedge(cushion, over, wrap.Sides) }];
+            }
+
             return wrap.Sides == WrapSides.WholeSkin && cushion.Outline.Kind != OutlineKind.Rectangle
                 ? [box[0], (cushion.Outline.Perimeter + 4 * over, cushion.Thickness, 1)]
                 : box;
@@ -52,6 +57,20 @@ public static class Wrapping
 
         (Length Width, Length Length, int Count) round = (cushion.Outline.Perimeter, cushion.Length + over, 1);
         return wrap.Sides == WrapSides.WholeSkin ? [round, (cushion.Width + over, cushion.Depth + over, 2)] : [round];
+    }
+
+    // Down the slope, over the front, back along the underside, and up the back where that is covered too: √(D² + (Tr − Tf)²) + Tf + D, and
+    // Tr (follows from the block).
+    private static Length RoundWedge(CushionSpecification cushion, Length over, WrapSides sides)
+    {
+        Length depth = cushion.Depth + over;
+        double slope = Math.Sqrt(
+            Math.Pow(depth.Nanometres, 2) + Math.Pow((cushion.Thickness - cushion.FrontThickness).Nanometres, 2)
+        );
+        return Length.FromNanometres((long)Math.Ceiling(slope))
+            + cushion.FrontThickness
+            + depth
+            + (sides == WrapSides.FourSides ? cushion.Thickness : Length.Zero);
     }
 
     /// <summary>Area of pieces, in square millimetres.</summary>

@@ -133,10 +133,14 @@ internal static class DraftWarnings
             }
 
             Length opening = OpeningTest.Opening(cushion, InnerCover.Apart(pattern).Cover, draft.Order.Stocks),
-                needed = OpeningTest.Needed(cushion);
+                needed = FoamPassage.Needed(cushion, draft.Order.Stocks);
             if (opening < needed)
             {
-                yield return new Violation($"{cushion.Pointer}/closure", "opening-too-small", DraftTexts.OpeningTooSmall(opening, needed));
+                yield return new Violation(
+                    $"{cushion.Pointer}/closure",
+                    "opening-too-small",
+                    DraftTexts.OpeningTooSmall(opening, FoamPassage.Folds(cushion, draft.Order.Stocks), needed)
+                );
             }
         }
     }

@@ -9,21 +9,9 @@ using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Quoting;
 
-/// <summary>Whether a block of foam goes in through the closure: folded in half, it must pass (common practice, no source).</summary>
+/// <summary>How far a closure opens, which is held against what its foam needs.</summary>
 public static class OpeningTest
 {
-    /// <summary>How long an opening a folded block needs: half its middle size and all of its smallest. For a seat that is
-    /// min(W, D)/2 + T.</summary>
-    /// <param name="cushion">A cushion with a block of foam.</param>
-    /// <remarks>A cushion without a thickness is a bolster, whose length is its third size.</remarks>
-    public static Length Needed(CushionSpecification cushion)
-    {
-        Length third = cushion.Thickness > Length.Zero ? cushion.Thickness : cushion.Length;
-        Length[] sizes = [cushion.Width, cushion.Depth, third];
-        Array.Sort(sizes);
-        return sizes[0] + sizes[1].HalfUp();
-    }
-
     /// <summary>How long the closure opens: a zipper's section less its guards, a zipper in a seam or with closed ends
     /// as long as it is, hook and loop as long as their tape, a gap short of each corner, flaps as wide as they are.</summary>
     /// <param name="cushion">The cushion.</param>

@@ -73,6 +73,7 @@ internal static class CodeRegister
         Code.Warning("price-without-size", CodeTexts.PriceWithoutSize),
         Code.Warning("print-inverted", CodeTexts.PrintInverted),
         Code.Rule("required", CodeTexts.Required),
+        Code.Warning("seam-too-deep", CodeTexts.SeamTooDeep),
         Code.Warning("several-cuts", CodeTexts.SeveralCuts),
         Code.Warning("several-lots", CodeTexts.SeveralLots),
         Code.Warning("shrinkage-unknown", CodeTexts.ShrinkageUnknown),

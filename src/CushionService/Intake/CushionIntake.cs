@@ -6,6 +6,7 @@ using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 using Outline = CushionService.Engine.Specifications.Outlines.Outline;
 
@@ -94,9 +95,25 @@ internal static class CushionIntake
             findings.Warn(nameof(cushion.SeamAllowance), "overedge-too-wide", TrimTexts.OveredgeInSeam(allowance, bight));
         }
 
+        // The allowances of both edges lie side by side within the boxing, so that it stays supple (common practice, no source).
+        if (Boxing(specified) is { Nanometres: > 0 } boxing && boxing < 2 * allowance)
+        {
+            var half = Length.FromNanometres(boxing.Nanometres / 2);
+            findings.Warn(nameof(cushion.SeamAllowance), "seam-too-deep", TrimTexts.SeamInBoxing(allowance, boxing, half));
+        }
+
         FoamLayerIntake.FitsCushion(specified, findings);
         return specified;
     }
+
+    // Height of the lowest strip between two faces; zero where there is none.
+    private static Length Boxing(CushionSpecification cushion) =>
+        cushion.Construction switch
+        {
+            Construction.Wedge when cushion.FrontThickness > Length.Zero => cushion.FrontThickness,
+            Construction.Boxed or Construction.Wedge or Construction.Waterfall or Construction.Pouf => cushion.BoxingHeight,
+            _ => Length.Zero,
+        };
 
     // The boxing and the fabrics have no more than their form; names of fabrics are checked with the order.
     private static MatchSpecification Forms(Cushion cushion, Findings findings)

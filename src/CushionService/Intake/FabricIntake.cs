@@ -32,7 +32,9 @@ internal static class FabricIntake
     {
         // Every part is read before the first refusal ends the reading, so that all that is wrong is reported at once.
         Fields<Fabric> fields = RecordForm<Fabric>.Read(fabric, findings);
-        RepeatSpecification? repeat = fabric.Repeat is { } drawn ? ReadRepeat(drawn, findings.Within(nameof(fabric.Repeat))) : null;
+        RepeatSpecification? repeat = fabric.Repeat is { } drawn
+            ? ReadRepeat(drawn, fields[Width], fields[Selvedge], findings.Within(nameof(fabric.Repeat)))
+            : null;
         (Fraction along, Fraction across) = ReadShrinkage(fabric.Shrinkage, findings.Within(nameof(fabric.Shrinkage)));
         (SaleRule? sold, ItemPriceSpecification? price) = FabricPricing.Of(fabric, order, findings);
         ImmutableArray<OffcutSpecification> offcuts = OffcutIntake.Read(fabric.OnHand, fields[Width], purpose, findings);
@@ -95,7 +97,7 @@ internal static class FabricIntake
     }
 
     // The repeat, with where its first motif is. A half drop shifts every other column by half a length, and so needs both sizes.
-    private static RepeatSpecification? ReadRepeat(Repeat repeat, Findings findings)
+    private static RepeatSpecification? ReadRepeat(Repeat repeat, Length? width, Length? selvedge, Findings findings)
     {
         Fields<Repeat> fields = RecordForm<Repeat>.Read(repeat, findings);
         Fields<MotifPosition>? motif = repeat.Motif is { } position
@@ -124,6 +126,7 @@ internal static class FabricIntake
             findings.NotApplicable($"{nameof(repeat.Motif)}.{nameof(MotifPosition.Y)}", FabricTexts.MotifAlong("Y"));
         }
 
+        OnFabric(fields[RepeatWidth], motif?[MotifX], width, selvedge, findings);
         return fields.IsSound
             ? new RepeatSpecification(fields[RepeatLength], fields[RepeatWidth], repeat.Drop ?? DropKind.Straight)
             {
@@ -131,6 +134,27 @@ internal static class FabricIntake
                 MotifY = motif?[MotifY],
             }
             : null;
+    }
+
+    // A repeat is measured on the fabric, so it is no wider, and its first motif lies on what is cut. A width that was refused is not checked
+    // against.
+    private static void OnFabric(Length? repeat, Length? motif, Length? width, Length? selvedge, Findings findings)
+    {
+        if (width is not { } whole)
+        {
+            return;
+        }
+
+        if (repeat > whole)
+        {
+            findings.RefuseRange(RepeatWidth.Name, "out-of-range", FabricTexts.RepeatTooWide(whole), null, whole);
+        }
+
+        Length usable = whole - 2 * (selvedge ?? Length.Zero);
+        if (motif > usable)
+        {
+            findings.Within(nameof(Repeat.Motif)).RefuseRange(MotifX.Name, "out-of-range", FabricTexts.MotifOffFabric(usable), Length.Zero, usable);
+        }
     }
 
     // The shrinkage along and across; none where it is left out, or was refused.

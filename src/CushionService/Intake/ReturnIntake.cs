@@ -2,6 +2,7 @@ using CushionService.Contract.Orders;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
 
 namespace CushionService.Intake;
 
@@ -16,7 +17,8 @@ internal static class ReturnIntake
     /// <summary>How far the closure runs on round each corner beside it; zero where it cannot, null where that was refused.</summary>
     /// <remarks>A zipper runs on round the corners of a straight back, so that the cover opens wide enough for its foam (common practice,
     /// no source). A curved back opens as it is, and so does one that ends at an inside corner, round which a zipper would not lie flat,
-    /// unless the order says how far.</remarks>
+    /// unless the order says how far. On a side too short for the usual return the section ends in its middle, where its join is clear of
+    /// both corners, and no return is made that is shorter than the workroom's shortest.</remarks>
     /// <param name="fields">The closure's fields.</param>
     /// <param name="kind">Its kind.</param>
     /// <param name="body">The cushion.</param>
@@ -31,13 +33,27 @@ internal static class ReturnIntake
         // A cushion without an outline that passed is taken for a straight one: its outline is reported already.
         bool straight = body.Outline?.Sides.All(stretch => stretch.Side != Side.Back || stretch.IsStraight) ?? true;
         bool runsOn = kind == ClosureKind.Zipper && straight && !EndsInside(body);
-        Length? turn = fields.Or(Return, runsOn ? body.Practice.ZipperReturn : Length.Zero);
-        if (turn is { Nanometres: > 0 } far && LongestReturn(body) is { } longest && far >= longest)
+        Length? longest = LongestReturn(body),
+            turn = fields.Or(Return, runsOn ? Usual(body.Practice, longest) : Length.Zero);
+        if (turn is { Nanometres: > 0 } far && longest is { } least && far >= least)
         {
-            findings.RefuseRange(Return.Name, "out-of-range", ClosureTexts.Return(longest), Length.Zero, longest);
+            findings.RefuseRange(Return.Name, "out-of-range", ClosureTexts.Return(least), Length.Zero, least);
         }
 
         return turn;
+    }
+
+    // The workroom's return, if what is left of the side keeps its join clear of the next corner (common practice, no source).
+    private static Length Usual(WorkroomPractice practice, Length? longest)
+    {
+        if (longest is not { } side || side >= practice.ZipperReturn + practice.Joins.CornerClearance)
+        {
+            return practice.ZipperReturn;
+        }
+
+        long half = side.Nanometres / 2;
+        Length middle = Length.Min(practice.ZipperReturn, Length.FromNanometres(half - (half % practice.CuttingStep.Nanometres)));
+        return middle < practice.Closures.ShortestReturn ? Length.Zero : middle;
     }
 
     // Whether the closure's side ends at a corner that turns inward, as the floor of a notch does.

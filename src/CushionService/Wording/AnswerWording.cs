@@ -74,7 +74,7 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
                 }),
             ],
             Warnings = ViolationWording.Of(
-                [.. Unwise(quote.Yardages), .. quote.Cost is { } priced ? CostWording.Left(priced) : []],
+                [.. Unwise(quote.Yardages), .. quote.Cost is { } priced ? CostWording.Left(priced, quote.Materials) : []],
                 language,
                 unit
             ),

@@ -90,18 +90,21 @@ internal static class CostWording
 
     /// <summary>What the total leaves out.</summary>
     /// <param name="cost">The engine's cost.</param>
+    /// <param name="materials">What is bought, whose labels name it.</param>
     /// <returns>Warnings, not refusals: code <c>unpriced</c> for items without a price, and <c>price-without-size</c> for
     /// a price each of what is made to size.</returns>
-    public static IEnumerable<Violation> Left(Cost cost)
+    public static IEnumerable<Violation> Left(Cost cost, IEnumerable<Material> materials)
     {
         if (!cost.Unpriced.IsEmpty)
         {
-            yield return new Violation("/prices", "unpriced", AnswerTexts.Unpriced(cost.Unpriced));
+            yield return new Violation("/prices", "unpriced", AnswerTexts.Unpriced(cost.Unpriced.Select(Name)));
         }
 
         foreach (Material material in cost.Unsized)
         {
-            yield return new Violation("/prices", "price-without-size", AnswerTexts.PriceWithoutSize(material.Item, material.Because));
+            yield return new Violation("/prices", "price-without-size", AnswerTexts.PriceWithoutSize(Name(material.Item), material.Because));
         }
+
+        string Name(string item) => materials.FirstOrDefault(material => material.Item == item)?.Label ?? item;
     }
 }

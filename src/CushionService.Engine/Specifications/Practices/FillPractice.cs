@@ -59,6 +59,13 @@ public sealed record FillPractice
             _ => 1,
         };
 
+    /// <summary>Foam folds in half where it is at least so many times as wide as it is thick: beyond that the fold is thicker than the
+    /// block is wide, and it springs open (common practice, no source).</summary>
+    public const int FoldedThicknesses = 3;
+
+    /// <summary>Foam that is firmer than 70 lb does not fold, bonded scrap and base foam among it (common practice, no source).</summary>
+    public static Force FirmestFolded { get; } = Force.FromPounds(70);
+
     /// <summary>The least that fills a cover: less leaves it slack.</summary>
     public const decimal LeastPlumpness = 0.8m;
 
