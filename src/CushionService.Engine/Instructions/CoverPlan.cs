@@ -7,6 +7,7 @@ using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Practices;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Instructions;
@@ -126,7 +127,10 @@ internal sealed class CoverPlan
 
         Side side = Cushion.Closure.Side;
         Length apart = Workroom.Sewing.GapFromCorner;
-        return IsCurved(side) ? StepTexts.GapRound(side, apart) : StepTexts.Gap(side, apart);
+        // What is drawn or tied beyond a body is sewn shut.
+        return Cushion.Ends is { Kind: not BolsterEndKind.Flat } ? StepTexts.GapBody(apart)
+            : IsCurved(side) ? StepTexts.GapRound(side, apart)
+            : StepTexts.Gap(side, apart);
     }
 
     /// <summary>Whether a side is curved, so that it has ends and no corners.</summary>

@@ -25,8 +25,8 @@ internal static class FillWork
         plan.Cushion.Fabrics.InnerCover is not null ? [Put(StepTexts.InsertInner(plan.HasCorners))]
         : plan.Cushion.Fill is not { } fill ? []
         : fill.Kind == FillKind.Foam ? Foam(plan, fill)
-        : fill.Kind == FillKind.Form ? [Put(StepTexts.InsertForm(plan.HasCorners))]
-        : [Put(StepTexts.FillLoose(plan.IsInner, plan.HasCorners))];
+        : fill.Kind == FillKind.Form ? [Put(Turns(plan) ? StepTexts.InsertRoll(form: true) : StepTexts.InsertForm(plan.HasCorners))]
+        : [Put(StepTexts.FillLoose(plan.IsInner, First(plan)))];
 
     // Cut, then wrapped, then put in. Neither waits for the cover, so the foam may be made ready at any time before it is turned.
     private static IEnumerable<Work> Foam(CoverPlan plan, FillSpecification fill)
@@ -66,9 +66,21 @@ internal static class FillWork
             yield return new Work(text).After(cut, Block, Glued, Rounded).Making(Ready);
         }
 
-        yield return Put(plan.Cushion.Construction == Construction.Bolster ? StepTexts.InsertRoll : StepTexts.InsertFoam(FoamPassage.Folds(plan.Cushion, plan.Stocks), plan.HasCorners))
+        yield return Put(
+                Turns(plan)
+                    ? StepTexts.InsertRoll(form: false)
+                    : StepTexts.InsertFoam(FoamPassage.Folds(plan.Cushion, plan.Stocks), plan.HasCorners)
+            )
             .After(cut, Block, Glued, Rounded, Ready);
     }
+
+    // Half a roll has corners, and does not turn in its cover.
+    private static bool Turns(CoverPlan plan) => plan.Cushion.Construction == Construction.Bolster && !plan.HasCorners;
+
+    private static FirstFilled First(CoverPlan plan) =>
+        plan.Cushion.Construction == Construction.Bolster ? FirstFilled.Ends
+        : plan.HasCorners ? FirstFilled.Corners
+        : FirstFilled.Edge;
 
     private static bool IsBuiltUp(FillSpecification fill) => !fill.Layers.IsEmpty || fill.Crown > Length.Zero;
 

@@ -7,6 +7,7 @@ using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Instructions;
 
@@ -38,7 +39,7 @@ internal static class FinishWork
         };
         Message text = plan.Cushion.Flange is { Layers: FlangeLayers.Double } flange
             ? StepTexts.TurnFlanges(flange.Turning, plan.Care)
-            : StepTexts.TurnOut(IsInsideOut(plan), plan.HasCorners, plan.IsInner, way, plan.Care);
+            : StepTexts.TurnOut(IsInsideOut(plan), HasOpenCorners(plan), plan.IsInner, way, plan.Care);
         return new Work(text)
             .After([
                 .. plan.Seams.Select(one => new State(StateKind.Sewn, Seam: one.Number)),
@@ -47,6 +48,9 @@ internal static class FinishWork
             ])
             .Making(Turned);
     }
+
+    // The corners of a French seam are trimmed between its rows: later a cut would open it.
+    private static bool HasOpenCorners(CoverPlan plan) => plan.HasCorners && plan.Cushion.Trim.Edging is not FrenchSeamSpecification;
 
     // A body whose closure alone makes it a tube is sewn right side up: nothing of it is turned.
     private static bool IsInsideOut(CoverPlan plan) => plan.Seams.Any(one => !CoverSeams.IsInSection(plan.Pattern, one.Seam));

@@ -59,7 +59,10 @@ public static class SewingOrder
                     new CoverPlan(cushion, cover, cut, order.Workroom, CareOf(order, cushion.Fabrics.Top))
                     {
                         Stocks = order.Stocks,
-                        EdgingCare = CareOf(order, cut.FirstOrDefault(piece => piece.Part.Kind == PartKind.Welt)?.Fabric),
+                        EdgingCare = CareOf(
+                            order,
+                            cut.FirstOrDefault(piece => piece.Part.Kind is PartKind.Welt or PartKind.FlatPiping)?.Fabric
+                        ),
                     }
                 )
             );

@@ -68,7 +68,14 @@ internal static class TrimWork
             .Sewn(
                 plan,
                 [],
-                StepTexts.FrenchFirst(top.Words, bottom.Words, plan.Allowance - french.Second, length, french.Second.HalfUp()),
+                StepTexts.FrenchFirst(
+                    top.Words,
+                    bottom.Words,
+                    plan.Allowance - french.Second,
+                    length,
+                    french.Second.HalfUp(),
+                    plan.HasCorners
+                ),
                 top,
                 bottom
             )

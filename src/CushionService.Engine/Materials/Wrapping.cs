@@ -64,9 +64,7 @@ public static class Wrapping
     private static Length RoundWedge(CushionSpecification cushion, Length over, WrapSides sides)
     {
         Length depth = cushion.Depth + over;
-        double slope = Math.Sqrt(
-            Math.Pow(depth.Nanometres, 2) + Math.Pow((cushion.Thickness - cushion.FrontThickness).Nanometres, 2)
-        );
+        double slope = Math.Sqrt(Math.Pow(depth.Nanometres, 2) + Math.Pow((cushion.Thickness - cushion.FrontThickness).Nanometres, 2));
         return Length.FromNanometres((long)Math.Ceiling(slope))
             + cushion.FrontThickness
             + depth

@@ -43,8 +43,8 @@ internal static class EdgingIntake
         }
 
         SeamsAllow(edging, kind, offer, body, findings);
-        // The order is made with square corners.
-        if (body.Written.CornerTaper is not null)
+        // Corners with an edging are usually left square; a French seam and topstitching have nothing to lie flat.
+        if (body.Written.CornerTaper is not null && kind is not (EdgingKind.FrenchSeam or EdgingKind.Topstitched))
         {
             body.At.Warn(nameof(Cushion.CornerTaper), "tapered-edging", TrimTexts.TaperedEdging);
         }

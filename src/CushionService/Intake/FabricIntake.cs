@@ -153,7 +153,9 @@ internal static class FabricIntake
         Length usable = whole - 2 * (selvedge ?? Length.Zero);
         if (motif > usable)
         {
-            findings.Within(nameof(Repeat.Motif)).RefuseRange(MotifX.Name, "out-of-range", FabricTexts.MotifOffFabric(usable), Length.Zero, usable);
+            findings
+                .Within(nameof(Repeat.Motif))
+                .RefuseRange(MotifX.Name, "out-of-range", FabricTexts.MotifOffFabric(usable), Length.Zero, usable);
         }
     }
 

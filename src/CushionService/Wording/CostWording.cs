@@ -102,7 +102,11 @@ internal static class CostWording
 
         foreach (Material material in cost.Unsized)
         {
-            yield return new Violation("/prices", "price-without-size", AnswerTexts.PriceWithoutSize(Name(material.Item), material.Because));
+            yield return new Violation(
+                "/prices",
+                "price-without-size",
+                AnswerTexts.PriceWithoutSize(Name(material.Item), material.Because)
+            );
         }
 
         string Name(string item) => materials.FirstOrDefault(material => material.Item == item)?.Label ?? item;

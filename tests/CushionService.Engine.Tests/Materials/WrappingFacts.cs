@@ -26,6 +26,23 @@ public sealed class WrappingFacts
         Assert.Equal((In(28), In(48), 1), Assert.Single(Wrapping.Pieces(In(24), In(22), In(4), WrapSides.ThreeSides)));
     }
 
+    [Theory]
+    [InlineData(WrapSides.ThreeSides, 40.43909)]
+    [InlineData(WrapSides.FourSides, 46.43909)]
+    public void A_wrap_round_a_wedge_goes_down_its_slope(WrapSides sides, double length)
+    {
+        // Sources.Derived: √(19² + 4²) + 2 + 19 on 18 + 6, and 6 up the back.
+        CushionSpecification wedge = Wrapped(18, 19, 6, sides, 1) with
+        {
+            Construction = Construction.Wedge,
+            FrontThickness = In(2),
+        };
+        (Length Width, Length Length, int Count) piece = Assert.Single(Wrapping.Pieces(wedge, wedge.Fill!.Wrap!));
+
+        Assert.Equal(In(24), piece.Width);
+        Assert.Equal(length, (double)piece.Length.In(LengthUnit.Inch), 1e-3);
+    }
+
     [Fact]
     public void The_skin_of_24_22_4_is_1424_square_inches() =>
         // Sources.Derived: 2 (24 × 22 + 24 × 4 + 22 × 4).

@@ -75,7 +75,7 @@ public sealed class FindingMessageTests
     }
 
     [Theory]
-    [InlineData("/fabrics/0/sold/step", "Step must be between 0.0109 yd and 109.3613 yd.")] // 0.01 m and 100 m, by 0.9144 m a yard.
+    [InlineData("/fabrics/0/sold/step", "Step must be between 0.01 yd and 110 yd.")] // 0.01 m and 100 m are 0.0109 yd and 109.4 yd.
     [InlineData("/fabrics/1/sold/step", "Step must be between 0.01 m and 100 m.")]
     public void A_range_of_a_sale_is_written_in_its_unit_of_sale_whatever_the_reader_has(string pointer, string sentence)
     {

@@ -51,6 +51,15 @@ public sealed class RuleTests
     public void A_field_is_given_only_where_it_means_something(string changes, string violation) => Breaks(changes, violation);
 
     [Theory]
+    [InlineData("""{ "/fabrics/0/repeat/width": 55 }""", "/fabrics/0/repeat/width out-of-range ..54")]
+    [InlineData(
+        """{ "/fabrics/0/repeat/width": 27, "/fabrics/0/repeat/motif": { "x": 53.5 } }""",
+        "/fabrics/0/repeat/motif/x out-of-range 0..53"
+    )]
+    public void A_repeat_is_no_wider_than_its_fabric_and_its_motif_lies_on_it(string changes, string violation) =>
+        Breaks(changes, violation);
+
+    [Theory]
     [InlineData("""{ "/cushions/1/closure": { "kind": "hook-and-loop", "side": "back" } }""", "/cushions/1/closure/side not-combinable")]
     [InlineData(
         """{ "/cushions/0/closure": { "kind": "envelope", "side": "back", "overlap": 2 } }""",

@@ -14,6 +14,7 @@ public sealed class WarningTests
     [InlineData("""{ "/cushions/1/fill": { "kind": "loose", "weight": 0.6 } }""", "/cushions/1/fill/weight overfilled")]
     [InlineData("""{ "/fabrics/0/oneWay": true, "/pieces/0/rotation": "quarter-turns" }""", "/pieces/0/rotation one-way-fabric")]
     [InlineData("""{ "/cushions/1/seamAllowance": "1/8" }""", "/cushions/1/seamAllowance overedge-too-wide")]
+    [InlineData("""{ "/cushions/2/thickness": 2, "/cushions/2/seamAllowance": 1.25 }""", "/cushions/2/seamAllowance seam-too-deep")]
     [InlineData("""{ "/cushions/1/fabrics/top": "main" }""", "/fabrics/1 unused-fabric")]
     public void What_is_unwise_is_said_and_still_answered(string changes, string warning)
     {
@@ -34,7 +35,7 @@ public sealed class WarningTests
     {
         // A top of 39 in on 53 in of a motif that is 4 in from its edge.
         ValidationAnswer answer = SampleOrder.Validate(
-            """{ "/fabrics/0/repeat/width": 60, "/fabrics/0/repeat/motif": { "x": 4 }, "/cushions/2/outline/width": 30 }"""
+            """{ "/fabrics/0/repeat/width": 54, "/fabrics/0/repeat/motif": { "x": 4 }, "/cushions/2/outline/width": 30 }"""
         );
 
         Assert.True(answer.Valid);
@@ -48,5 +49,17 @@ public sealed class WarningTests
 
         Assert.Equal(["trim", "foam", "feather", "hook-and-loop-tape", "zipper"], quote.Cost!.Unpriced);
         Assert.Equal(["motif-unknown", "unpriced"], quote.Warnings.Select(warning => warning.Code));
+    }
+
+    [Fact]
+    public void What_has_no_price_is_named_by_its_label_and_listed_by_its_id()
+    {
+        QuoteAnswer quote = new OrderDesk()
+            .Handle(new(SampleOrder.Changed("""{ "/fabrics/1/label": "Navy piping cloth" }"""), []), Purposes.Quote, CancellationToken.None)
+            .Answer!;
+
+        Assert.Contains("trim", quote.Cost!.Unpriced);
+        string said = quote.Warnings.Single(warning => warning.Code == "unpriced").Detail;
+        Assert.Contains("no time: Navy piping cloth, foam,", said, StringComparison.Ordinal);
     }
 }

@@ -65,8 +65,8 @@ internal sealed class Bolster : IConstruction
         // Half a diameter reaches the middle of the end; a tail goes on from there.
         Length beyond = ends.Kind == BolsterEndKind.Flat ? Length.Zero : cushion.Width.HalfUp() + ends.Tail;
         ImmutableArray<OutlineSide> runs = cushion.Outline.Sides;
-        // The zipper opens the body alone: what is gathered or tied beyond it is sewn shut. A lap runs on, for it holds itself closed.
-        Length tail = cushion.Closure is ZipperClosure && lap == Length.Zero ? beyond : Length.Zero;
+        // A zipper and a gap open the body alone: what is gathered or tied beyond it is sewn shut. A lap runs on, for it holds itself closed.
+        Length tail = lap == Length.Zero ? beyond : Length.Zero;
         Panel body = Body(runs, cushion.Length + 2 * beyond, lap, along, end, tail);
         if (beyond > Length.Zero)
         {
@@ -87,7 +87,7 @@ internal sealed class Bolster : IConstruction
         // The body alone: its ends are drawn or tied, and no seam is sewn round them.
         if (ends.Kind != BolsterEndKind.Flat)
         {
-            // The tails come before the zipper that is between them.
+            // The tails come before the opening that is between them.
             IEnumerable<Seam> tails = tail == Length.Zero ? [] : Tails.Select(word => Along(body, SeamKind.Plain, word));
             return new Pattern([body], [.. tails, .. around]).Closed();
         }

@@ -18,7 +18,21 @@ public sealed record Pattern(ImmutableArray<Panel> Panels, ImmutableArray<Seam> 
     /// <summary>Finished length of a seam.</summary>
     /// <param name="seam">A seam of this pattern; its one side tells the length, which has neither lap nor
     /// fullness.</param>
-    public Length LengthOf(Seam seam) => Sum(seam.One);
+    /// <returns>Where its edges are gathered first, the length that they are drawn up to.</returns>
+    public Length LengthOf(Seam seam)
+    {
+        Length length = Sum(seam.One);
+        foreach (EdgeRef edge in seam.One)
+        {
+            Panel panel = this[edge.Part];
+            if (!panel.Gathers.IsEmpty && panel.Gathers.FirstOrDefault(gather => gather.Edge == edge.Edge) is { } gather)
+            {
+                length += gather.To - panel[edge.Edge].Length;
+            }
+        }
+
+        return length;
+    }
 
     /// <summary>Makes sure that the pattern closes: every outline returns to its start, every edge that is to be joined is in exactly
     /// one seam besides those that rest on it, and the two sides of each seam agree but for the stated lap and fullness.</summary>

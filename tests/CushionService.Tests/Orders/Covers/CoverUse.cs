@@ -140,7 +140,10 @@ internal static class CoverUse
         foreach (var made in cover.Quote.Steps.Where(step => step.Cushion is not null).GroupBy(step => step.Cushion))
         {
             (string Key, Step Step)[] all = [.. made.Select(step => (Key(step), step))];
-            int outer = Array.FindIndex(all, one => one.Key == "throughout");
+            // An inner cover is made, filled and checked before the outer one.
+            int outer = all.Any(one => one.Key == "insert-inner")
+                ? Array.FindIndex(all, one => one.Key.StartsWith("check-", StringComparison.Ordinal)) + 1
+                : 0;
             foreach (string fault in outer > 0 ? [.. Cover(all[..outer]), .. Cover(all[outer..])] : Cover(all))
             {
                 yield return $"{made.Key}: {fault}";

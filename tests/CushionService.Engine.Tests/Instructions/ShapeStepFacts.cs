@@ -1,0 +1,85 @@
+using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications;
+using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Shapes;
+using static CushionService.Engine.Tests.Instructions.StepOrder;
+
+namespace CushionService.Engine.Tests.Instructions;
+
+/// <summary>What steps say of gathers, curves, tubes and inner covers (common practice, no source).</summary>
+public sealed class ShapeStepFacts
+{
+    [Fact]
+    public void A_gathered_corner_counts_as_long_as_it_is_drawn_up_to()
+    {
+        // 4 (16 - 3) + 4 × 3, though each quarter round the corner is π × 3 / 2 before.
+        InOrder(
+            Boxed(16, 16, 3, HandSewn) with
+            {
+                Construction = Construction.GatheredCorner,
+            },
+            "draw each up from",
+            "Sew the top and the bottom together, right sides together and notches matched, 64 in with"
+        );
+    }
+
+    [Fact]
+    public void Straight_sides_of_a_curved_outline_are_not_clipped()
+    {
+        InOrder(
+            Boxed(16, 16, 3, HandSewn) with
+            {
+                Outline = new DShapeOutline(In(20), In(18)),
+            },
+            "Clip the boxing along the curves every 1/2 in"
+        );
+        InOrder(Boxed(16, 16, 3, HandSewn) with { Outline = new CircleOutline(In(16)) }, "Clip the boxing every 1/2 in");
+    }
+
+    [Fact]
+    public void A_tube_that_is_lapped_right_side_up_is_not_turned()
+    {
+        CushionSpecification roll = Boxed(1, 1, 1, HandSewn) with
+        {
+            Construction = Construction.Bolster,
+            Outline = new CircleOutline(In(8)),
+            Thickness = Length.Zero,
+            Length = In(30),
+            Ends = new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, In(0.75m)),
+        };
+
+        InOrder(
+            roll with
+            {
+                Closure = new ButtonClosure(Side.Back, Length.Zero, In(0.5m), In(1.25m), In(0.75m)),
+            },
+            "both right side up",
+            "Press the cover.",
+            "draw it up to the middle of the end"
+        );
+        InOrder(
+            roll with
+            {
+                Closure = new ZipperClosure(Side.Back, Length.Zero, In(0.75m)),
+            },
+            "Turn the cover right side out through an open end"
+        );
+    }
+
+    [Fact]
+    public void What_holds_throughout_is_said_before_an_inner_cover_is_sewn()
+    {
+        CushionSpecification filled = Boxed(16, 16, 3, BackZipper, BoxingJoins.Back);
+        InOrder(
+            filled with
+            {
+                Fabrics = filled.Fabrics with { InnerCover = "main" },
+            },
+            "Throughout",
+            "Sew the top of the inner cover",
+            "Turn the inner cover right side out",
+            "Sew the top to the boxing"
+        );
+    }
+}
