@@ -136,8 +136,7 @@ internal static class FabricIntake
             : null;
     }
 
-    // A repeat is measured on the fabric, so it is no wider, and its first motif lies on what is cut. A width that was refused is not checked
-    // against.
+    // A repeat is measured on the fabric, so it is no wider, and its first motif lies on what is cut. A width that was refused is no limit.
     private static void OnFabric(Length? repeat, Length? motif, Length? width, Length? selvedge, Findings findings)
     {
         if (width is not { } whole)

@@ -217,7 +217,7 @@ public sealed class ConstructionStepFacts
         Assert.Equal(["main", "main", "calico", "calico"], Drafting.Of(order).Pieces.Select(piece => piece.Fabric));
         InOrder(
             order,
-            "Fill the cover through the opening",
+            "Fill the inner cover through the opening",
             "Close the gap by hand",
             "Sew the back seam of the top and the bottom",
             "open the zipper halfway",

@@ -1,8 +1,10 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Trimmings;
 using static CushionService.Engine.Tests.Instructions.StepOrder;
 
 namespace CushionService.Engine.Tests.Instructions;
@@ -68,6 +70,47 @@ public sealed class ShapeStepFacts
     }
 
     [Fact]
+    public void A_gap_lies_in_the_body_alone_where_its_ends_are_drawn_up()
+    {
+        // 20 + 2 × 7/2 long, of which the gap has 20 less 2 in at each end.
+        CushionSpecification roll = Boxed(1, 1, 1, HandSewn) with
+        {
+            Construction = Construction.Bolster,
+            Outline = new CircleOutline(In(7)),
+            Thickness = Length.Zero,
+            Length = In(20),
+            Ends = new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, In(0.75m)),
+        };
+
+        InOrder(
+            roll,
+            "to each other, right sides together, 27 in in all with 1/2 in seams; leave a gap along the body, 2 in short of the marks"
+        );
+        Assert.Equal(In(16), OpeningTest.Opening(roll, Drafting.Of(Order(roll)).Patterns[0], []));
+    }
+
+    [Fact]
+    public void The_corners_of_a_French_seam_are_trimmed_between_its_rows_and_never_after()
+    {
+        CushionSpecification pillow = KnifeEdge(18, 18, new EnvelopeClosure(Side.Bottom, In(0.5m), In(4)));
+        pillow = pillow with { Trim = pillow.Trim with { Edging = new FrenchSeamSpecification([EdgingPlace.Top], In(0.25m)) } };
+
+        InOrder(pillow, "trim the allowances to 1/8 in, and across the corners", "Turn the cover right side out through the overlap");
+    }
+
+    [Fact]
+    public void Piping_of_coated_fabric_is_creased_with_a_finger()
+    {
+        CushionSpecification seat = Boxed(16, 16, 3, BackZipper, BoxingJoins.Back);
+        seat = seat with { Trim = seat.Trim with { Edging = new FlatPipingSpecification([EdgingPlace.Top], In(0.125m), WeltCut.Bias) } };
+
+        InOrder(
+            Order(seat, Fabric with { Coated = true }),
+            "Fold the piping strip in half lengthwise, wrong side in, and crease it with a finger"
+        );
+    }
+
+    [Fact]
     public void What_holds_throughout_is_said_before_an_inner_cover_is_sewn()
     {
         CushionSpecification filled = Boxed(16, 16, 3, BackZipper, BoxingJoins.Back);
@@ -78,7 +121,7 @@ public sealed class ShapeStepFacts
             },
             "Throughout",
             "Sew the top of the inner cover",
-            "Turn the inner cover right side out",
+            "turn the inner cover right side out",
             "Sew the top to the boxing"
         );
     }

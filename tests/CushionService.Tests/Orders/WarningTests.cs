@@ -55,11 +55,15 @@ public sealed class WarningTests
     public void What_has_no_price_is_named_by_its_label_and_listed_by_its_id()
     {
         QuoteAnswer quote = new OrderDesk()
-            .Handle(new(SampleOrder.Changed("""{ "/fabrics/1/label": "Navy piping cloth" }"""), []), Purposes.Quote, CancellationToken.None)
+            .Handle(
+                new(SampleOrder.Changed("""{ "/fabrics/1/label": "Navy piping fabric" }"""), []),
+                Purposes.Quote,
+                CancellationToken.None
+            )
             .Answer!;
 
         Assert.Contains("trim", quote.Cost!.Unpriced);
         string said = quote.Warnings.Single(warning => warning.Code == "unpriced").Detail;
-        Assert.Contains("no time: Navy piping cloth, foam,", said, StringComparison.Ordinal);
+        Assert.Contains("no time: Navy piping fabric, foam,", said, StringComparison.Ordinal);
     }
 }

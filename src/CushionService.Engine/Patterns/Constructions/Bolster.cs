@@ -65,7 +65,8 @@ internal sealed class Bolster : IConstruction
         // Half a diameter reaches the middle of the end; a tail goes on from there.
         Length beyond = ends.Kind == BolsterEndKind.Flat ? Length.Zero : cushion.Width.HalfUp() + ends.Tail;
         ImmutableArray<OutlineSide> runs = cushion.Outline.Sides;
-        // A zipper and a gap open the body alone: what is gathered or tied beyond it is sewn shut. A lap runs on, for it holds itself closed.
+        // A zipper and a gap open the body alone: what is gathered or tied beyond it is sewn shut. A lap runs on, for it holds itself
+        // closed.
         Length tail = lap == Length.Zero ? beyond : Length.Zero;
         Panel body = Body(runs, cushion.Length + 2 * beyond, lap, along, end, tail);
         if (beyond > Length.Zero)

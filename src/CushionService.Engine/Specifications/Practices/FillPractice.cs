@@ -59,7 +59,7 @@ public sealed record FillPractice
             _ => 1,
         };
 
-    /// <summary>Foam folds in half where it is at least so many times as wide as it is thick: beyond that the fold is thicker than the
+    /// <summary>Foam folds in half where it is at least three times as wide as it is thick: beyond that the fold is thicker than the
     /// block is wide, and it springs open (common practice, no source).</summary>
     public const int FoldedThicknesses = 3;
 

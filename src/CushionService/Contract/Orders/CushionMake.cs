@@ -109,7 +109,7 @@ public abstract record CushionMake
     public CushionFabrics? Fabrics { get; init; }
 
     /// <summary>Which way its fabrics run, one way for all that is seen of it; as each fabric says when left out. A bolster's body
-    /// lies with its length along the bolt; railroaded, its print stands upright on a bolster that lies.</summary>
+    /// lies with its length along the bolt; railroaded, its print is upright on a bolster that lies.</summary>
     public Grain? Grain { get; init; }
 
     /// <summary>What is done to the raw edges of the cover; when left out they are overedged where the cover opens and a fabric of it
