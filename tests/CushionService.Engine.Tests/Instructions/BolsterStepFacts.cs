@@ -63,7 +63,7 @@ public sealed class BolsterStepFacts
                 Ends = new BolsterEnds(BolsterEndKind.Tied, In(6), In(0.75m)),
                 Fill = new FillSpecification(FillKind.Loose, "fibre", 20, Length.Zero, 0.9m),
             },
-            "right side out through the zipper",
+            "right side out through an open end",
             "Wind cord round body at each of its two marks, and tie it tight, so that the filling stays between them",
             "Fill the cover",
             "Close the zipper"
