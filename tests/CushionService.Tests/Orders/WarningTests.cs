@@ -14,7 +14,7 @@ public sealed class WarningTests
     [InlineData("""{ "/cushions/1/fill": { "kind": "loose", "weight": 0.6 } }""", "/cushions/1/fill/weight overfilled")]
     [InlineData("""{ "/fabrics/0/oneWay": true, "/pieces/0/rotation": "quarter-turns" }""", "/pieces/0/rotation one-way-fabric")]
     [InlineData("""{ "/cushions/1/seamAllowance": "1/8" }""", "/cushions/1/seamAllowance overedge-too-wide")]
-    [InlineData("""{ "/cushions/2/thickness": 2, "/cushions/2/seamAllowance": 1.25 }""", "/cushions/2/seamAllowance seam-too-deep")]
+    [InlineData("""{ "/cushions/2/thickness": 1, "/cushions/2/seamAllowance": 0.75 }""", "/cushions/2/seamAllowance seam-too-deep")]
     [InlineData("""{ "/cushions/1/fabrics/top": "main" }""", "/fabrics/1 unused-fabric")]
     public void What_is_unwise_is_said_and_still_answered(string changes, string warning)
     {
