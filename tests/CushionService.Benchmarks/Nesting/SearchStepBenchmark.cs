@@ -37,7 +37,7 @@ public class SearchStepBenchmark
         var set = new RectangleSet([.. pieces], 216);
         _budget = new StepBudget(long.MaxValue, CancellationToken.None);
         _pass = new SkylinePass(set, 216, Copies);
-        _beam = new BeamSearch(set, States, _budget);
+        _beam = new BeamSearch(new BeamKinds(set), States, null, _budget);
         _layout = new RectangleLayout(set);
         _order = [.. Enumerable.Range(0, Copies)];
 
@@ -57,7 +57,7 @@ public class SearchStepBenchmark
     public long Pass() => _pass.Lay(_order, Length, long.MaxValue / 4, _budget);
 
     [Benchmark]
-    public bool Beam() => _beam.Run(States, Length, false, BeamGuide.InTurn[0], ref _random, _layout);
+    public bool Beam() => _beam.Run(States, Length, false, false, BeamGuide.InTurn[0], ref _random, _layout);
 
     [Benchmark]
     public int ExactSlice() => (int)_box.Run(24_000);

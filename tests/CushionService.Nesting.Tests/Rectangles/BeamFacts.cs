@@ -10,15 +10,17 @@ public sealed class BeamFacts
     private const long Optimum = 20;
 
     [Theory]
-    [InlineData(false)]
-    [InlineData(true)]
-    public void A_beam_finds_the_optimum_of_C1P1_of_Hopper_and_Turton_along_the_box_and_across_it(bool sideways)
+    [InlineData(false, false)]
+    [InlineData(false, true)]
+    [InlineData(true, false)]
+    [InlineData(true, true)]
+    public void A_beam_finds_the_optimum_of_C1P1_of_Hopper_and_Turton_along_the_box_and_across_it(bool sideways, bool looksAhead)
     {
         var set = Set();
         var layout = new RectangleLayout(set);
         var random = new Xorshift(1);
-        var beam = new BeamSearch(set, States, Budget());
-        Assert.Contains(BeamGuide.InTurn, guide => beam.Run(States, Optimum, sideways, guide, ref random, layout));
+        var beam = new BeamSearch(new BeamKinds(set), States, 2 * Optimum, Budget());
+        Assert.Contains(BeamGuide.InTurn, guide => beam.Run(States, Optimum, sideways, looksAhead, guide, ref random, layout));
 
         // The rectangles fill the box: every unit square lies in just one of them.
         var covered = new int[set.Width, Optimum];
@@ -39,7 +41,17 @@ public sealed class BeamFacts
         var set = Set();
         var layout = new RectangleLayout(set);
         var random = new Xorshift(1);
-        Assert.False(new BeamSearch(set, States, Budget()).Run(States, Optimum - 1, false, BeamGuide.InTurn[0], ref random, layout));
+        Assert.False(
+            new BeamSearch(new BeamKinds(set), States, 2 * Optimum, Budget()).Run(
+                States,
+                Optimum - 1,
+                false,
+                true,
+                BeamGuide.InTurn[0],
+                ref random,
+                layout
+            )
+        );
     }
 
     [Fact]
@@ -48,18 +60,39 @@ public sealed class BeamFacts
         var set = Set();
         var layout = new RectangleLayout(set);
         var random = new Xorshift(1);
-        var beam = new BeamSearch(set, States, Budget());
-        beam.Run(States, Optimum, false, BeamGuide.InTurn[0], ref random, layout);
+        var beam = new BeamSearch(new BeamKinds(set), States, 2 * Optimum, Budget());
+        beam.Run(States, Optimum, false, true, BeamGuide.InTurn[0], ref random, layout);
         Assert.Equal(
             0,
             Allocation.Least(() =>
             {
                 for (var run = 0; run < 10; run++)
                 {
-                    beam.Run(States, Optimum + run, run % 2 == 1, BeamGuide.InTurn[run % BeamGuide.InTurn.Length], ref random, layout);
+                    beam.Run(
+                        States,
+                        Optimum + run,
+                        run % 2 == 1,
+                        run % 3 != 0,
+                        BeamGuide.InTurn[run % BeamGuide.InTurn.Length],
+                        ref random,
+                        layout
+                    );
                 }
             })
         );
+    }
+
+    [Fact]
+    public void A_box_whose_rows_the_copies_cannot_fill_loses_the_rest_of_each_row()
+    {
+        // 4 and 3 wide, both 1 high: at most 7 of a row of 10 are filled.
+        var pieces = new[] { 4, 3 }.Select(width => new NestingPiece { Width = width, Length = 1 });
+        var kinds = new BeamKinds(new RectangleSet([.. pieces], 10));
+        var layer = new BeamLayer(States, 2, 2, new BeamSums(kinds, Optimum, States));
+        layer.Begin(kinds, 10, sideways: false, looksAhead: true);
+        Assert.Equal(3 * 2, new BeamLosses(2).OfRows(layer, 0, 2));
+        BeamLosses.RaiseColumns(layer, 0, 3);
+        Assert.Equal(10, layer.Waste[0]);
     }
 
     private static RectangleSet Set() => new(PublishedInstances.C1P1.Pieces, PublishedInstances.C1P1.Width);

@@ -1,36 +1,41 @@
-using CushionService.Nesting.Rectangles.Skylines;
-
 namespace CushionService.Nesting.Rectangles.Beams;
 
 /// <summary>Closes gaps of partial layouts: what nothing that is left can use is lost, and a layout that has lost more than the box can
 /// spare ends there.</summary>
-/// <param name="set">All copies.</param>
-internal sealed class BeamGaps(RectangleSet set)
+/// <param name="kinds">All copies.</param>
+internal sealed class BeamGaps(BeamKinds kinds)
 {
-    private long[] _across = set.Across;
-    private long[] _along = set.Along;
+    private readonly BeamLosses _losses = new(kinds.Set.Copies);
+    private long[] _across = kinds.Across;
+    private long[] _along = kinds.Along;
     private long _height;
     private long _slack;
 
     /// <summary>Prepares a run.</summary>
     /// <param name="sideways">Whether the box's axes are exchanged.</param>
-    /// <param name="height">Height of the box as the run sees it, in grid units.</param>
+    /// <param name="height">Height of the box as the run sees it, in the kinds' units.</param>
     /// <param name="slack">Area that may be lost: the box less all copies, at least 0.</param>
     public void Begin(bool sideways, long height, long slack)
     {
-        (_across, _along) = sideways ? (set.Along, set.Across) : (set.Across, set.Along);
+        (_across, _along) = sideways ? (kinds.Along, kinds.Across) : (kinds.Across, kinds.Along);
         (_height, _slack) = (height, slack);
     }
 
     /// <summary>Closes the lowest gap of a state, though something may fit it.</summary>
     public void CloseLowest(BeamLayer layer, int state) => layer.Raise(state, layer.Lowest(state), _height);
 
-    /// <summary>Closes the gaps that no copy fits; false when that loses too much.</summary>
+    /// <summary>Closes the gaps that no copy fits, and raises columns and counts rows that the copies left cannot fill, where their sums
+    /// are known; false when that loses too much.</summary>
     /// <param name="layer">Holds the state.</param>
     /// <param name="state">Which one.</param>
     /// <param name="left">Its copies left of each kind.</param>
     public bool Settle(BeamLayer layer, int state, ReadOnlySpan<int> left)
     {
+        if (layer.Sums is not null)
+        {
+            BeamLosses.RaiseColumns(layer, state, _height);
+        }
+
         while (layer.Remaining[state] > 0)
         {
             int gap = layer.Lowest(state);
@@ -48,7 +53,8 @@ internal sealed class BeamGaps(RectangleSet set)
             layer.Raise(state, gap, _height);
         }
 
-        return layer.Waste[state] <= _slack;
+        layer.RowLoss[state] = layer.Sums is not null && layer.Waste[state] <= _slack ? _losses.OfRows(layer, state, _height) : 0;
+        return layer.Waste[state] + layer.RowLoss[state] <= _slack;
     }
 
     /// <summary>Whether a copy that is left fits a stretch of the floor, in any turn that it may
@@ -61,7 +67,7 @@ internal sealed class BeamGaps(RectangleSet set)
                 left[kind] > 0
                 && (
                     (_across[kind] <= extent && _along[kind] <= room)
-                    || (set.Turns[kind] && _along[kind] <= extent && _across[kind] <= room)
+                    || (kinds.Set.Turns[kind] && _along[kind] <= extent && _across[kind] <= room)
                 )
             )
             {

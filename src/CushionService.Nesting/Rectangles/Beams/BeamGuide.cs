@@ -10,7 +10,10 @@ internal readonly record struct BeamGuide(double Segments, double Steps, double 
     /// <summary>The area that can no longer be covered, in average rectangles.</summary>
     public const double Waste = 8;
 
-    /// <summary>The area that is still to be laid, in average rectangles: large ones come early.</summary>
+    /// <summary>The same in a tight box, where wasted area is soon missed.</summary>
+    public const double WasteInTight = 20;
+
+    /// <summary>What is still to be laid, in average squares: what is hard to lay late comes early.</summary>
     public const double Remaining = 1;
 
     /// <summary>One after the other, since no one guide is best for every order.</summary>

@@ -19,7 +19,7 @@ internal sealed class BeamHistory(RectangleSet set, int states)
     /// <param name="parent">The state of the depth before.</param>
     /// <param name="kind">The kind laid.</param>
     /// <param name="turned">Whether its sides are exchanged.</param>
-    /// <param name="x">Its left edge in the box of the search, grid units.</param>
+    /// <param name="x">Its left edge in the box of the search.</param>
     /// <param name="y">Its lower edge.</param>
     public void Note(int depth, int state, int parent, int kind, bool turned, long x, long y) =>
         _steps[depth * states + state] = new Step(parent, kind, turned, x, y);
@@ -33,7 +33,9 @@ internal sealed class BeamHistory(RectangleSet set, int states)
     /// <summary>Reads the first layout of the last depth; sideways, the box's axes are exchanged.</summary>
     /// <param name="sideways">Whether the box's axes were exchanged.</param>
     /// <param name="layout">Takes the places of all copies.</param>
-    public void Read(bool sideways, RectangleLayout layout)
+    /// <param name="unitX">Grid units in a unit of the search across the strip.</param>
+    /// <param name="unitY">Grid units in a unit along the strip.</param>
+    public void Read(bool sideways, RectangleLayout layout, long unitX, long unitY)
     {
         for (int copy = set.Copies - 1; copy >= 0; copy--)
         {
@@ -47,7 +49,7 @@ internal sealed class BeamHistory(RectangleSet set, int states)
             int copy = _next[step.Kind]++;
             Debug.Assert(copy < set.Copies && set.KindOf[copy] == step.Kind, "A kind is laid more often than it has copies.");
             var (x, y) = sideways ? (step.Y, step.X) : (step.X, step.Y);
-            layout.Put(copy, x, y, step.Turned);
+            layout.Put(copy, x * unitX, y * unitY, step.Turned);
             state = step.Parent;
         }
     }

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using CushionService.Nesting.Rectangles.Skylines;
 
 namespace CushionService.Nesting.Rectangles.Beams;
 
@@ -8,7 +7,8 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// <param name="states">The most states of a layer.</param>
 /// <param name="copies">Copies of the order: a skyline has at most two segments more.</param>
 /// <param name="kinds">Kinds of the order.</param>
-internal sealed class BeamLayer(int states, int copies, int kinds)
+/// <param name="sums">What the copies left add up to; null where tables would be too large.</param>
+internal sealed class BeamLayer(int states, int copies, int kinds, BeamSums? sums)
 {
     /// <summary>How far apart the skylines of two states begin in <see cref="X"/> and <see cref="Y"/>.</summary>
     public int Stride { get; } = copies + 3;
@@ -28,16 +28,30 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
     /// <summary>Area that can no longer be covered.</summary>
     public long[] Waste { get; } = new long[states];
 
+    /// <summary>Area that no rows of the copies left can cover, beside the waste; 0 without sums.</summary>
+    public long[] RowLoss { get; } = new long[states];
+
     /// <summary>Area of the copies that are left.</summary>
     public long[] Remaining { get; } = new long[states];
 
+    /// <summary>How hard the copies left are to lay, all together.</summary>
+    public double[] Hardness { get; } = new double[states];
+
+    /// <summary>What the copies left of each state add up to; null where a run does without.</summary>
+    public BeamSums? Sums { get; private set; }
+
     /// <summary>The one state of an empty box.</summary>
-    /// <param name="set">All copies.</param>
-    /// <param name="width">Width of the box as the run sees it, grid units.</param>
-    public void Begin(RectangleSet set, long width)
+    /// <param name="all">All copies.</param>
+    /// <param name="width">Width of the box as the run sees it, in the kinds' units.</param>
+    /// <param name="sideways">Whether the box's axes are exchanged.</param>
+    /// <param name="looksAhead">Whether the run counts what the copies left add up to.</param>
+    public void Begin(BeamKinds all, long width, bool sideways, bool looksAhead)
     {
-        (X[0], X[1], Y[0], Segments[0], Waste[0], Remaining[0]) = (0, width, 0, 1, 0, set.Area);
-        set.Count.CopyTo(Left, 0);
+        Sums = looksAhead ? sums : null;
+        (X[0], X[1], Y[0], Segments[0]) = (0, width, 0, 1);
+        (Waste[0], RowLoss[0], Remaining[0], Hardness[0]) = (0, 0, all.Area, all.AllHardness);
+        all.Set.Count.CopyTo(Left, 0);
+        Sums?.Begin(sideways);
     }
 
     /// <summary>Index among its segments of the state's lowest, the leftmost of equals.</summary>
@@ -108,7 +122,9 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
         Array.Copy(X, from * Stride, X, state * Stride, Segments[from] + 1);
         Array.Copy(Y, from * Stride, Y, state * Stride, Segments[from]);
         Array.Copy(Left, from * kinds, Left, state * kinds, kinds);
-        (Segments[state], Waste[state], Remaining[state]) = (Segments[from], Waste[from], Remaining[from]);
+        (Segments[state], Waste[state], RowLoss[state]) = (Segments[from], Waste[from], RowLoss[from]);
+        (Remaining[state], Hardness[state]) = (Remaining[from], Hardness[from]);
+        Sums?.Copy(state, from);
     }
 
     /// <summary>Closes a gap: raises it to its lower wall, in a box of the given height.</summary>
@@ -138,6 +154,22 @@ internal sealed class BeamLayer(int states, int copies, int kinds)
         }
 
         Segments[state] = count;
+    }
+
+    /// <summary>Joins neighbours of one height.</summary>
+    /// <param name="state">Which one.</param>
+    public void Join(int state)
+    {
+        int at = state * Stride;
+        int segments = Segments[state];
+        long end = X[at + segments];
+        Segments[state] = 0;
+        for (var segment = 0; segment < segments; segment++)
+        {
+            Append(state, X[at + segment], Y[at + segment]);
+        }
+
+        X[at + Segments[state]] = end;
     }
 
     /// <summary>Adds a segment, unless it is level with the last one and so goes on with it.</summary>

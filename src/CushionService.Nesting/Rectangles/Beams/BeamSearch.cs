@@ -12,6 +12,7 @@ internal sealed class BeamSearch
     // Children of one state that go on, so that one good state does not fill the layer.
     private const int KeptOfParent = 2;
     private readonly RectangleSet _set;
+    private readonly BeamKinds _kinds;
     private readonly StepBudget _budget;
     private readonly int _states;
     private readonly BeamLayer[] _layers;
@@ -26,19 +27,24 @@ internal sealed class BeamSearch
     private int _abreast;
 
     /// <summary>Sizes everything once.</summary>
-    /// <param name="set">All copies.</param>
+    /// <param name="kinds">All copies.</param>
     /// <param name="states">The most partial layouts abreast.</param>
+    /// <param name="longest">A length that no box is longer than, in grid units; null where no run looks ahead.</param>
     /// <param name="budget">Pays for the steps.</param>
-    public BeamSearch(RectangleSet set, int states, StepBudget budget)
+    public BeamSearch(BeamKinds kinds, int states, long? longest, StepBudget budget)
     {
-        (_set, _states, _budget) = (set, states, budget);
-        _layers = [new BeamLayer(states, set.Copies, set.Kinds), new BeamLayer(states, set.Copies, set.Kinds)];
+        var set = kinds.Set;
+        (_set, _kinds, _states, _budget) = (set, kinds, states, budget);
+        _layers = [Layer(), Layer()];
         _history = new BeamHistory(set, states);
         _marks = new StateMarks(states, set.Kinds);
-        _weighing = new BeamWeighing(set, states, budget);
-        _gaps = new BeamGaps(set);
+        _weighing = new BeamWeighing(_kinds, states, budget);
+        _gaps = new BeamGaps(_kinds);
         _children = new int[states];
-        (_across, _along) = (set.Across, set.Along);
+        (_across, _along) = (_kinds.Across, _kinds.Along);
+
+        BeamLayer Layer() =>
+            new(states, set.Copies, set.Kinds, longest is { } most ? new BeamSums(kinds, most / kinds.UnitY, states) : null);
     }
 
     /// <summary>How many partial layouts can go abreast.</summary>
@@ -48,17 +54,18 @@ internal sealed class BeamSearch
     /// <param name="abreast">How many partial layouts go abreast, at most <see cref="States"/>.</param>
     /// <param name="length">Length of the box, in grid units.</param>
     /// <param name="sideways">Whether the box's axes are exchanged, so that it is filled from its left wall.</param>
+    /// <param name="looksAhead">Whether the run counts what the copies left add up to; only where a longest length was given.</param>
     /// <param name="guide">What looks good.</param>
     /// <param name="random">Draws the likings of the kinds.</param>
     /// <param name="layout">Takes the layout, when one is found.</param>
     /// <returns>Whether a layout was found.</returns>
-    public bool Run(int abreast, long length, bool sideways, BeamGuide guide, ref Xorshift random, RectangleLayout layout)
+    public bool Run(int abreast, long length, bool sideways, bool looksAhead, BeamGuide guide, ref Xorshift random, RectangleLayout layout)
     {
         _abreast = abreast;
-        (_across, _along) = sideways ? (_set.Along, _set.Across) : (_set.Across, _set.Along);
-        long width = sideways ? length : _set.Width;
-        long height = sideways ? _set.Width : length;
-        long slack = _set.Width * length - _set.Area;
+        (_across, _along) = sideways ? (_kinds.Along, _kinds.Across) : (_kinds.Across, _kinds.Along);
+        long units = length / _kinds.UnitY;
+        var (width, height) = sideways ? (units, _kinds.Width) : (_kinds.Width, units);
+        long slack = width * height - _kinds.Area;
         _guide = guide;
         // Less area than all copies have: nothing is to be found.
         if (slack < 0)
@@ -67,9 +74,11 @@ internal sealed class BeamSearch
         }
 
         _gaps.Begin(sideways, height, slack);
-        _weighing.Begin(sideways, height, slack, guide, ref random);
+        _kinds.Turn(looksAhead);
+        _weighing.Begin(sideways, height, slack, looksAhead, guide, ref random);
         var (now, next) = (_layers[0], _layers[1]);
-        now.Begin(_set, width);
+        next.Begin(_kinds, width, sideways, looksAhead);
+        now.Begin(_kinds, width, sideways, looksAhead);
         var states = 1;
         var laid = 0;
         for (; laid < _set.Copies && states > 0 && !(_set.Copies > BoxBeams.MostCopies && _budget.Exhausted); laid++)
@@ -88,7 +97,7 @@ internal sealed class BeamSearch
         bool complete = states > 0 && laid == _set.Copies;
         if (complete)
         {
-            _history.Read(sideways, layout);
+            _history.Read(sideways, layout, _kinds.UnitX, _kinds.UnitY);
             Debug.Assert(layout.End() <= length, "A beam ends above the box.");
         }
 
@@ -133,7 +142,9 @@ internal sealed class BeamSearch
         int gap = now.Lowest(parent);
         int at = parent * now.Stride + gap;
         next.Lay(state, now, parent, gap, across, along, atLeft);
-        _budget.Spend((next.Segments[state] + _set.Kinds) / 3);
+        next.Hardness[state] = now.Hardness[parent] - _kinds.Hardness[kind];
+        next.Sums?.Write(state, now.Sums!, parent, kind);
+        _budget.Spend((next.Segments[state] + _set.Kinds) / 3 + StepsOfSums(next, state));
         var left = next.Left.AsSpan(state * _set.Kinds, _set.Kinds);
         now.Left.AsSpan(parent * _set.Kinds, _set.Kinds).CopyTo(left);
         left[kind]--;
@@ -146,6 +157,11 @@ internal sealed class BeamSearch
         _history.Note(depth, state, parent, kind, turned, atLeft ? now.X[at] : now.X[at + 1] - across, now.Y[at]);
         return true;
     }
+
+    /// <summary>Steps of writing the sums of a state and of asking them for each segment's row and column; 0 where a run does
+    /// without.</summary>
+    private static int StepsOfSums(BeamLayer layer, int state) =>
+        layer.Sums is { } sums ? sums.StepsToWrite + 2 * layer.Segments[state] : 0;
 
     /// <summary>Adds a state like another one, but for its gap, which is closed although something fits; false when that loses too
     /// much.</summary>
@@ -161,6 +177,7 @@ internal sealed class BeamSearch
         }
 
         layer.Copy(state, like);
+        _budget.Spend(StepsOfSums(layer, state));
         _gaps.CloseLowest(layer, state);
         var left = layer.Left.AsSpan(state * _set.Kinds, _set.Kinds);
         if (!_gaps.Settle(layer, state, left) || !_marks.Add(layer, state, left))

@@ -8,6 +8,7 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// The best few of each state become candidates of the whole layer.</summary>
 internal sealed class BeamWeighing
 {
+    private readonly BeamKinds _kinds;
     private readonly RectangleSet _set;
     private readonly StepBudget _budget;
 
@@ -16,38 +17,40 @@ internal sealed class BeamWeighing
     private readonly double[] _score;
     private readonly int[] _move;
     private readonly BestMoves _best = new();
-    private readonly double _meanArea;
-    private readonly double _meanSide;
     private long[] _across;
     private long[] _along;
     private long _height;
     private long _slack;
     private BeamGuide _guide;
+    private double _waste;
+    private double _meanSide;
 
     /// <summary>Sizes everything once.</summary>
-    /// <param name="set">All copies.</param>
+    /// <param name="kinds">All copies.</param>
     /// <param name="states">The most states of a layer.</param>
     /// <param name="budget">Pays a step for each rectangle that is weighed.</param>
-    public BeamWeighing(RectangleSet set, int states, StepBudget budget)
+    public BeamWeighing(BeamKinds kinds, int states, StepBudget budget)
     {
-        (_set, _budget) = (set, budget);
-        _liking = new double[set.Kinds];
+        (_kinds, _set, _budget) = (kinds, kinds.Set, budget);
+        _liking = new double[_set.Kinds];
         (_score, _move) = (new double[states * BestMoves.Most], new int[states * BestMoves.Most]);
-        (_across, _along) = (set.Across, set.Along);
-        _meanArea = (double)set.Area / set.Copies;
-        _meanSide = Math.Sqrt(_meanArea);
+        (_across, _along) = (kinds.Across, kinds.Along);
     }
 
     /// <summary>Prepares a run.</summary>
     /// <param name="sideways">Whether the box's axes are exchanged.</param>
     /// <param name="height">Height of the box as the run sees it.</param>
     /// <param name="slack">Area that may be lost.</param>
+    /// <param name="looksAhead">Whether the run counts what the copies left add up to, in a tight box.</param>
     /// <param name="guide">What looks good.</param>
     /// <param name="random">Gives each kind its liking for this run.</param>
-    public void Begin(bool sideways, long height, long slack, BeamGuide guide, ref Xorshift random)
+    public void Begin(bool sideways, long height, long slack, bool looksAhead, BeamGuide guide, ref Xorshift random)
     {
         (_height, _slack, _guide) = (height, slack, guide);
-        (_across, _along) = sideways ? (_set.Along, _set.Across) : (_set.Across, _set.Along);
+        (_across, _along) = sideways ? (_kinds.Along, _kinds.Across) : (_kinds.Across, _kinds.Along);
+        // Units along the two axes may differ; the sides of a square do not.
+        _meanSide = Math.Sqrt((double)_set.Area / _set.Copies) / (sideways ? _kinds.UnitX : _kinds.UnitY);
+        _waste = looksAhead ? BeamGuide.WasteInTight : BeamGuide.Waste;
         for (var kind = 0; kind < _set.Kinds; kind++)
         {
             _liking[kind] = guide.Noise * (random.Next(1 << 20) / (double)(1 << 20) - 0.5);
@@ -83,7 +86,10 @@ internal sealed class BeamWeighing
         long left = (gap > 0 ? now.Y[at + gap - 1] : _height) - floor;
         long right = (gap < segments - 1 ? now.Y[at + gap + 1] : _height) - floor;
         var copies = now.Left.AsSpan(state * _set.Kinds, _set.Kinds);
-        long narrowest = Narrowest(copies);
+        var sums = now.Sums;
+        long narrowest = sums is null ? Narrowest(copies) : 0;
+        // What the state has lost already; its gap's own rows are counted anew with what is laid there.
+        long before = now.Waste[state] + now.RowLoss[state] - (sums?.LostAcross(state, extent) ?? 0) * Math.Min(left, right);
         Debug.Assert(extent > 0 && left >= 0 && right >= 0, "The lowest gap is not a gap.");
         _best.Clear();
         var weighed = 1;
@@ -108,7 +114,8 @@ internal sealed class BeamWeighing
                 bool atLeft = along == left || (along != right && left >= right);
                 var (near, far) = atLeft ? (left, right) : (right, left);
                 long rest = extent - across;
-                long waste = now.Waste[state];
+                long waste = before;
+                long lostBeside = sums?.LostAcross(state, rest) ?? (rest < narrowest ? rest : 0);
                 // What counts against a move: how many segments the skyline has then, and how far it rises and falls in all.
                 double level = segments - (along == near ? 1 : 0);
                 double steps = Math.Abs(along - near) - near;
@@ -118,10 +125,11 @@ internal sealed class BeamWeighing
                     steps += Math.Abs(along - far) - far;
                 }
                 // What is left beside it can still be used: one segment more.
-                else if (rest >= narrowest)
+                else if (lostBeside < rest)
                 {
                     level++;
                     steps += along;
+                    waste += lostBeside * Math.Min(along, far);
                 }
                 else
                 {
@@ -131,16 +139,17 @@ internal sealed class BeamWeighing
                     steps += along - 2 * lost;
                 }
 
+                waste += (sums?.LostAlong(state, _height - floor - along) ?? 0) * across;
                 if (waste <= _slack)
                 {
-                    double remaining = now.Remaining[state] - (double)across * along;
                     // The less the better. Lengths are divided by the mean side and areas by the mean area, so that
                     // weights suit pieces of any size.
                     double score =
                         _guide.Segments * level
                         + _guide.Steps * steps / _meanSide
                         + _liking[kind]
-                        + (BeamGuide.Waste * waste + BeamGuide.Remaining * remaining) / _meanArea;
+                        + _waste * waste / _kinds.MeanArea
+                        + BeamGuide.Remaining * (now.Hardness[state] - _kinds.Hardness[kind]);
                     _best.Add(score, new BeamMove(kind, turn == 1, atLeft).Code);
                 }
             }

@@ -23,9 +23,21 @@ internal sealed class BoxBeams
     /// A beam of more ends with the steps.</summary>
     public const int MostCopies = 250;
     private const int BeamsOfMany = 16;
+
+    // Steps for each copy, below which no beam looks ahead: there are none to spare for it.
+    private const long LeastToLookAhead = 100_000;
+
+    // What the sums of all copies take, beside those of one partial layout through all layers.
+    private const long ToSizeSums = 8;
+
+    // A box is tight where it has at most this share of the copies' area to lose. In others, what the copies left add up to tells
+    // little, and looking at it misleads.
+    private const double TightSlack = 0.03;
     private readonly RectangleSet _set;
     private readonly SaleLadder _sale;
     private readonly StepBudget _budget;
+    private readonly BeamKinds _kinds;
+    private readonly bool _looksAhead;
 
     // Made when the steps first suffice for one, and made wider when they suffice for more.
     private BeamSearch? _search;
@@ -43,6 +55,13 @@ internal sealed class BoxBeams
     {
         (_set, _sale, _budget) = (set, sale, budget);
         Layout = new RectangleLayout(set);
+        _kinds = new BeamKinds(set);
+        // With turns nearly every sum can be reached.
+        _looksAhead =
+            !_kinds.MayTurn
+            && _kinds.Width <= BeamSums.MostSum
+            && set.Copies <= MostCopies
+            && budget.Limit >= LeastToLookAhead * set.Copies;
     }
 
     /// <summary>The layout that was found last.</summary>
@@ -52,7 +71,7 @@ internal sealed class BoxBeams
     public bool Apply =>
         _set.Copies <= MostCopies || (_set.Copies <= MostKept / LeastStates && _budget.Limit >= BeamsOfMany * LeastStates * StepsOfState);
 
-    /// <summary>About the steps of one partial layout through all layers.</summary>
+    /// <summary>About the steps of one partial layout through all layers, without looking ahead.</summary>
     private long StepsOfState => (long)_set.Copies * Math.Max(1, _set.Kinds / 2);
 
     /// <summary>Aims at a length between the goal and the present one for about as many steps as are given.</summary>
@@ -63,20 +82,29 @@ internal sealed class BoxBeams
     public bool Improve(long length, long goal, long steps)
     {
         long stop = _budget.Spent + steps;
-        if (!Apply || !Widen(steps))
+        if (!Apply || !Widen(steps, length))
         {
             return false;
         }
 
+        // In whole units the strip may be narrower than the goal's area reckons with. A box too small for the area ends a run before its
+        // first step: aimed at again and again, the steps would never be spent.
         long rung = _sale.RungFor(length);
+        long rungs = rung - _sale.RungFor(Math.Max(goal, _kinds.ShortestByArea));
+        if (rungs <= 0)
+        {
+            return false;
+        }
+
         while (_budget.Spent < stop)
         {
-            long stride = Math.Max(1, (rung - _sale.RungFor(goal)) / _stride);
+            long stride = Math.Max(1, rungs / _stride);
             int turn = _runs / 2;
             var guide = BeamGuide.InTurn[turn % BeamGuide.InTurn.Length];
             bool wide = turn / BeamGuide.InTurn.Length % 2 == 1;
             int abreast = wide ? _search!.States : Math.Min(_search!.States, NarrowStates);
-            if (_search.Run(abreast, _sale.Reach(rung - stride), (_runs++ & 1) == 1, guide, ref _random, Layout))
+            long box = _sale.Reach(rung - stride);
+            if (_search.Run(abreast, box, (_runs++ & 1) == 1, LooksAhead(length, box), guide, ref _random, Layout))
             {
                 return true;
             }
@@ -87,14 +115,26 @@ internal sealed class BoxBeams
         return false;
     }
 
+    /// <summary>Whether a run looks ahead: all of them once the present layout is tight, and every other one before. Orders that leave
+    /// waste anyway never come so far, and keep their ordinary beams.</summary>
+    /// <param name="length">The present length, grid units.</param>
+    /// <param name="box">The length that is aimed at.</param>
+    private bool LooksAhead(long length, long box) => _looksAhead && IsTight(box) && (IsTight(length) || _random.Next(2) == 0);
+
+    /// <summary>Whether a length leaves little area to lose.</summary>
+    private bool IsTight(long length) => (double)length * _set.Width <= (1 + TightSlack) * _set.Area;
+
     /// <summary>Sizes the beam so that a few runs fit the steps; false when they are too few for any.</summary>
     /// <param name="steps">Steps of the call.</param>
-    private bool Widen(long steps)
+    /// <param name="length">A length that no box is longer than, grid units.</param>
+    private bool Widen(long steps, long length)
     {
-        int states = (int)Math.Min(Math.Min(MostStates, MostKept / _set.Copies), steps / 2 / StepsOfState);
+        long ahead = _looksAhead ? (long)_set.Copies * BeamSums.StepsFor(_kinds, length / _kinds.UnitY) : 0;
+        int states = (int)Math.Min(Math.Min(MostStates, MostKept / _set.Copies), steps / 2 / (StepsOfState + ahead));
         if (states >= LeastStates && states > (_search?.States ?? 0))
         {
-            _search = new BeamSearch(_set, states, _budget);
+            _budget.Spend(ToSizeSums * ahead);
+            _search = new BeamSearch(_kinds, states, _looksAhead ? length : null, _budget);
         }
 
         return _search is not null;

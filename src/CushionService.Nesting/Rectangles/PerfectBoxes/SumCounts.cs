@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.Intrinsics;
 
 namespace CushionService.Nesting.Rectangles.PerfectBoxes;
 
@@ -9,28 +10,59 @@ namespace CushionService.Nesting.Rectangles.PerfectBoxes;
 /// never a proof.</remarks>
 internal sealed class SumCounts
 {
-    private readonly int[] _extent;
-    private readonly int[] _other;
+    // The lesser and the greater extent of each kind in its turns, at most the stride.
+    private readonly int[] _near;
+    private readonly int[] _far;
     private readonly int _stride;
+    private readonly uint[] _all;
     private readonly uint[] _ways;
 
-    /// <summary>Sizes everything once, and counts the ways of all copies in the first row.</summary>
+    // Of each row, a bit for each sum that has a way: from 64 of them the greatest is found at once.
+    private readonly ulong[] _reached;
+
+    /// <summary>Sizes everything once, with a row for each number of copies laid; the first is that of all copies.</summary>
     /// <param name="extent">Extent of each kind.</param>
     /// <param name="other">Its extent when turned; the same where it may not turn.</param>
     /// <param name="count">Copies of each kind.</param>
     /// <param name="limit">The greatest sum.</param>
     public SumCounts(int[] extent, int[] other, int[] count, int limit)
+        : this(extent, other, count, limit, count.Sum() + 1) { }
+
+    /// <summary>Sizes everything once, with a number of rows; the first is that of all copies.</summary>
+    /// <inheritdoc cref="SumCounts(int[], int[], int[], int)"/>
+    /// <param name="extent"></param>
+    /// <param name="other"></param>
+    /// <param name="count"></param>
+    /// <param name="limit"></param>
+    /// <param name="rows">Number of rows.</param>
+    public SumCounts(int[] extent, int[] other, int[] count, int limit, int rows)
     {
-        (_extent, _other, _stride) = (extent, other, limit + 1);
-        _ways = new uint[_stride * (count.Sum() + 1)];
-        _ways[0] = 1;
+        Limit = limit;
+        // Whole words of bits; what is counted beyond the limit is not asked for.
+        _stride = (limit / 64 + 1) * 64;
+        _near = [.. extent.Select((one, kind) => Math.Min(Math.Min(one, other[kind]), _stride))];
+        _far = [.. extent.Select((one, kind) => Math.Min(Math.Max(one, other[kind]), _stride))];
+        (_all, _ways, _reached) = (new uint[_stride], new uint[_stride * rows], new ulong[_stride / 64 * rows]);
+        _all[0] = 1;
         for (var kind = 0; kind < extent.Length; kind++)
         {
             for (var copy = 0; copy < count[kind]; copy++)
             {
-                Add(extent[kind], other[kind]);
+                Add(_near[kind], _far[kind]);
             }
         }
+
+        Begin();
+    }
+
+    /// <summary>The greatest sum that is counted.</summary>
+    public int Limit { get; }
+
+    /// <summary>Makes the first row that of all copies.</summary>
+    public void Begin()
+    {
+        _all.CopyTo(_ways, 0);
+        Mark(0);
     }
 
     /// <summary>The greatest sum up to a length.</summary>
@@ -39,24 +71,43 @@ internal sealed class SumCounts
     /// <returns>At least 0, which is the sum of no copies.</returns>
     public int Greatest(int row, int length)
     {
-        int at = row * _stride;
-        while (_ways[at + length] == 0 && length > 0)
+        int first = _stride / 64 * row;
+        int word = length / 64;
+        ulong reached = _reached[first + word] & (ulong.MaxValue >> (63 - length % 64));
+        // Ends at 0, the sum of no copies, which every row has in one way.
+        while (reached == 0)
         {
-            length--;
+            reached = _reached[first + --word];
         }
 
-        return length;
+        return word * 64 + BitOperations.Log2(reached);
     }
 
     /// <summary>Writes a row: the one before it, less a copy.</summary>
     /// <param name="row">From 1.</param>
     /// <param name="kind">Kind of the copy.</param>
-    public void Write(int row, int kind)
+    public void Write(int row, int kind) => Write(row, this, row - 1, kind);
+
+    /// <summary>Makes a row the same as another one.</summary>
+    /// <param name="row">The row that is written.</param>
+    /// <param name="from">The row that is read.</param>
+    public void Copy(int row, int from)
     {
-        var from = _ways.AsSpan((row - 1) * _stride, _stride);
+        int words = _stride / 64;
+        Array.Copy(_ways, from * _stride, _ways, row * _stride, _stride);
+        Array.Copy(_reached, from * words, _reached, row * words, words);
+    }
+
+    /// <summary>Writes a row: another one, less a copy.</summary>
+    /// <param name="row">The row that is written.</param>
+    /// <param name="source">Holds the other row; of the same kinds and limit.</param>
+    /// <param name="sourceRow">The other row; not the one that is written.</param>
+    /// <param name="kind">Kind of the copy.</param>
+    public void Write(int row, SumCounts source, int sourceRow, int kind)
+    {
+        var from = source._ways.AsSpan(sourceRow * _stride, _stride);
         var to = _ways.AsSpan(row * _stride, _stride);
-        int near = Math.Min(Math.Min(_extent[kind], _other[kind]), _stride);
-        int far = Math.Min(Math.Max(_extent[kind], _other[kind]), _stride);
+        var (near, far) = (_near[kind], _far[kind]);
         from[..near].CopyTo(to);
 
         // From the nearer extent on its ways are taken off, from the farther on those of both. What is read is written already: a
@@ -83,14 +134,34 @@ internal sealed class SumCounts
         {
             to[sum] = from[sum] - to[sum - near] - to[sum - far];
         }
+
+        Mark(row);
     }
 
-    /// <summary>Multiplies the first row by the factor of one copy.</summary>
-    private void Add(int extent, int other)
+    /// <summary>Writes the bits of a row.</summary>
+    private void Mark(int row)
     {
-        for (int sum = _stride - 1; sum >= Math.Min(extent, other); sum--)
+        ref uint ways = ref _ways[row * _stride];
+        var reached = _reached.AsSpan(_stride / 64 * row, _stride / 64);
+        for (var word = 0; word < reached.Length; word++)
         {
-            _ways[sum] += (sum >= extent ? _ways[sum - extent] : 0) + (other != extent && sum >= other ? _ways[sum - other] : 0);
+            ulong none = 0;
+            for (var part = 0; part < 64; part += Vector256<uint>.Count)
+            {
+                var zero = Vector256.Equals(Vector256.LoadUnsafe(ref ways, (nuint)(word * 64 + part)), Vector256<uint>.Zero);
+                none |= (ulong)zero.ExtractMostSignificantBits() << part;
+            }
+
+            reached[word] = ~none;
+        }
+    }
+
+    /// <summary>Multiplies the ways of all copies by the factor of one.</summary>
+    private void Add(int near, int far)
+    {
+        for (int sum = _stride - 1; sum >= near; sum--)
+        {
+            _all[sum] += _all[sum - near] + (far != near && sum >= far ? _all[sum - far] : 0);
         }
     }
 }

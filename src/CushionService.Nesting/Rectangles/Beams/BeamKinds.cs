@@ -1,0 +1,90 @@
+using CushionService.Nesting.Rectangles.Proofs;
+using CushionService.Nesting.Rectangles.Skylines;
+
+namespace CushionService.Nesting.Rectangles.Beams;
+
+/// <summary>The copies as beams see them: in whole multiples of a common unit where the strip is narrow enough for tables over its width,
+/// else in grid units.</summary>
+internal sealed class BeamKinds
+{
+    // What the longer side adds to how hard a rectangle is to lay late, beside its area: a long strip has little area, and yet few
+    // gaps that it fits.
+    private const double LongSide = 0.15;
+    private const double LongSidePower = 1.5;
+
+    /// <summary>Finds the units.</summary>
+    /// <param name="set">All copies.</param>
+    public BeamKinds(RectangleSet set)
+    {
+        Set = set;
+        Grid = new BoxGrid(set);
+        (UnitX, UnitY) = Grid.IsFine ? (Grid.UnitX, Grid.UnitY) : (1, 1);
+        Across = Array.ConvertAll(set.Across, extent => extent / UnitX);
+        Along = Array.ConvertAll(set.Along, extent => extent / UnitY);
+        Width = set.Width / UnitX;
+        MayTurn = Array.IndexOf(set.Turns, true) >= 0;
+        Hardness = new double[set.Kinds];
+        for (var kind = 0; kind < set.Kinds; kind++)
+        {
+            Area += Across[kind] * Along[kind] * set.Count[kind];
+        }
+
+        MeanArea = (double)Area / set.Copies;
+        Turn(false);
+    }
+
+    /// <summary>The copies in grid units.</summary>
+    public RectangleSet Set { get; }
+
+    /// <summary>The units, and whether the strip is narrow enough for tables.</summary>
+    public BoxGrid Grid { get; }
+
+    /// <summary>Grid units in a unit across the strip.</summary>
+    public long UnitX { get; }
+
+    /// <summary>Grid units in a unit along the strip.</summary>
+    public long UnitY { get; }
+
+    /// <summary>Width of the strip in units, rounded down.</summary>
+    public long Width { get; }
+
+    /// <summary>Extent of each kind across the strip, in units.</summary>
+    public long[] Across { get; }
+
+    /// <summary>Extent of each kind along the strip, in units.</summary>
+    public long[] Along { get; }
+
+    /// <summary>Area of all copies, in square units.</summary>
+    public long Area { get; }
+
+    /// <summary>The least length, in grid units, of a box that has the area of all copies in whole units.</summary>
+    public long ShortestByArea => (Area + Width - 1) / Width * UnitY;
+
+    /// <summary>Area of an average copy.</summary>
+    public double MeanArea { get; }
+
+    /// <summary>Whether any kind may be turned.</summary>
+    public bool MayTurn { get; }
+
+    /// <summary>How hard a copy of each kind is to lay late: 1 for an average square.</summary>
+    public double[] Hardness { get; }
+
+    /// <summary>The same of all copies together.</summary>
+    public double AllHardness { get; private set; }
+
+    /// <summary>Turns to a run: one that looks ahead aims at a tight box, and long strips must not be left for its end.</summary>
+    /// <param name="looksAhead">Whether the run counts what the copies left add up to.</param>
+    public void Turn(bool looksAhead)
+    {
+        double share = looksAhead ? LongSide : 0;
+        double meanSide = Math.Sqrt((double)Set.Area / Set.Copies);
+        AllHardness = 0;
+        for (var kind = 0; kind < Set.Kinds; kind++)
+        {
+            double longer = Math.Max(Set.Across[kind], Set.Along[kind]) / meanSide;
+            double area = Across[kind] * Along[kind] / MeanArea;
+            Hardness[kind] = (1 - share) * area + share * Math.Pow(longer, LongSidePower);
+            AllHardness += Hardness[kind] * Set.Count[kind];
+        }
+    }
+}
