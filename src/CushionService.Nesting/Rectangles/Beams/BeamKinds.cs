@@ -24,13 +24,18 @@ internal sealed class BeamKinds
         Width = set.Width / UnitX;
         MayTurn = Array.IndexOf(set.Turns, true) >= 0;
         Hardness = new double[set.Kinds];
+        double meanArea = (double)set.Area / set.Copies;
         for (var kind = 0; kind < set.Kinds; kind++)
         {
             Area += Across[kind] * Along[kind] * set.Count[kind];
+            // In grid units, which are the same both ways.
+            double longer = Math.Max(set.Across[kind], set.Along[kind]) / Math.Sqrt(meanArea);
+            double area = set.Across[kind] * set.Along[kind] / meanArea;
+            Hardness[kind] = (1 - LongSide) * area + LongSide * Math.Pow(longer, LongSidePower);
+            AllHardness += Hardness[kind] * set.Count[kind];
         }
 
         MeanArea = (double)Area / set.Copies;
-        Turn(false);
     }
 
     /// <summary>The copies in grid units.</summary>
@@ -70,21 +75,5 @@ internal sealed class BeamKinds
     public double[] Hardness { get; }
 
     /// <summary>The same of all copies together.</summary>
-    public double AllHardness { get; private set; }
-
-    /// <summary>Turns to a run: one that looks ahead aims at a tight box, and long strips must not be left for its end.</summary>
-    /// <param name="looksAhead">Whether the run counts what the copies left add up to.</param>
-    public void Turn(bool looksAhead)
-    {
-        double share = looksAhead ? LongSide : 0;
-        double meanSide = Math.Sqrt((double)Set.Area / Set.Copies);
-        AllHardness = 0;
-        for (var kind = 0; kind < Set.Kinds; kind++)
-        {
-            double longer = Math.Max(Set.Across[kind], Set.Along[kind]) / meanSide;
-            double area = Across[kind] * Along[kind] / MeanArea;
-            Hardness[kind] = (1 - share) * area + share * Math.Pow(longer, LongSidePower);
-            AllHardness += Hardness[kind] * Set.Count[kind];
-        }
-    }
+    public double AllHardness { get; }
 }

@@ -74,8 +74,7 @@ internal sealed class BeamSearch
         }
 
         _gaps.Begin(sideways, height, slack);
-        _kinds.Turn(looksAhead);
-        _weighing.Begin(sideways, height, slack, looksAhead, guide, ref random);
+        _weighing.Begin(sideways, height, slack, guide, ref random);
         var (now, next) = (_layers[0], _layers[1]);
         next.Begin(_kinds, width, sideways, looksAhead);
         now.Begin(_kinds, width, sideways, looksAhead);

@@ -22,7 +22,6 @@ internal sealed class BeamWeighing
     private long _height;
     private long _slack;
     private BeamGuide _guide;
-    private double _waste;
     private double _meanSide;
 
     /// <summary>Sizes everything once.</summary>
@@ -41,16 +40,14 @@ internal sealed class BeamWeighing
     /// <param name="sideways">Whether the box's axes are exchanged.</param>
     /// <param name="height">Height of the box as the run sees it.</param>
     /// <param name="slack">Area that may be lost.</param>
-    /// <param name="looksAhead">Whether the run counts what the copies left add up to, in a tight box.</param>
     /// <param name="guide">What looks good.</param>
     /// <param name="random">Gives each kind its liking for this run.</param>
-    public void Begin(bool sideways, long height, long slack, bool looksAhead, BeamGuide guide, ref Xorshift random)
+    public void Begin(bool sideways, long height, long slack, BeamGuide guide, ref Xorshift random)
     {
         (_height, _slack, _guide) = (height, slack, guide);
         (_across, _along) = sideways ? (_kinds.Along, _kinds.Across) : (_kinds.Across, _kinds.Along);
         // Units along the two axes may differ; the sides of a square do not.
         _meanSide = Math.Sqrt((double)_set.Area / _set.Copies) / (sideways ? _kinds.UnitX : _kinds.UnitY);
-        _waste = looksAhead ? BeamGuide.WasteInTight : BeamGuide.Waste;
         for (var kind = 0; kind < _set.Kinds; kind++)
         {
             _liking[kind] = guide.Noise * (random.Next(1 << 20) / (double)(1 << 20) - 0.5);
@@ -145,11 +142,7 @@ internal sealed class BeamWeighing
                     // The less the better. Lengths are divided by the mean side and areas by the mean area, so that
                     // weights suit pieces of any size.
                     double score =
-                        _guide.Segments * level
-                        + _guide.Steps * steps / _meanSide
-                        + _liking[kind]
-                        + _waste * waste / _kinds.MeanArea
-                        + BeamGuide.Remaining * (now.Hardness[state] - _kinds.Hardness[kind]);
+                        _guide.Segments * level + _guide.Steps * steps / _meanSide + _liking[kind] + Burden(now, state, kind, waste);
                     _best.Add(score, new BeamMove(kind, turn == 1, atLeft).Code);
                 }
             }
@@ -165,6 +158,14 @@ internal sealed class BeamWeighing
 
         return found;
     }
+
+    /// <summary>What counts for areas lost and copies left once a copy of a kind is laid. Without sums it is whole areas, so that states
+    /// of equal areas are equals.</summary>
+    private double Burden(BeamLayer now, int state, int kind, long waste) =>
+        now.Sums is null
+            ? (BeamGuide.Waste * waste + BeamGuide.Remaining * (now.Remaining[state] - (double)_across[kind] * _along[kind]))
+                / _kinds.MeanArea
+            : BeamGuide.WasteInTight * waste / _kinds.MeanArea + BeamGuide.Remaining * (now.Hardness[state] - _kinds.Hardness[kind]);
 
     /// <summary>The least width that any copy left can take.</summary>
     private long Narrowest(ReadOnlySpan<int> left)
