@@ -57,7 +57,7 @@ internal static class BuyingSection
         };
         string? also = other is { } unit ? job.Units.Sale(unit, material.Quantity, material.Unit) : null;
         IEnumerable<string> notes = [.. FabricNotes.Of(job, material), material.Because];
-        CostLineAnswer? priced = job.Quote.Cost?.Lines.FirstOrDefault(line => line.Item == material.Item);
+        CostLineAnswer? priced = job.Quote.Cost.LineOf(material.Item, material.Quantity, material.Unit);
         return Row.Of(
             string.Join(' ', notes),
             [

@@ -17,40 +17,25 @@ internal static class BuyingList
         var table = new CsvTable("item", "label", "kind", "quantity", "unit", "unitPrice", "cutFee", "amount", "currency", "because");
         foreach (YardageLine line in quote.Yardage)
         {
-            Add(
-                line.Fabric,
-                line.Label,
-                Words<MaterialKind>.Of(MaterialKind.Fabric),
-                line.SoldLength,
-                Words<SaleUnit>.Of(line.SoldUnit),
-                line.Because
-            );
+            Add(line.Fabric, line.Label, Words<MaterialKind>.Of(MaterialKind.Fabric), line.SoldLength, line.SoldUnit, line.Because);
         }
 
         foreach (MaterialAnswer material in quote.Materials.Where(material => material.Kind != MaterialKind.Fabric))
         {
-            Add(
-                material.Item,
-                material.Label,
-                Words<MaterialKind>.Of(material.Kind),
-                material.Quantity,
-                Words<SaleUnit>.Of(material.Unit),
-                material.Because
-            );
+            Add(material.Item, material.Label, Words<MaterialKind>.Of(material.Kind), material.Quantity, material.Unit, material.Because);
         }
 
         return table.ToString();
 
-        void Add(string item, string? label, string kind, double quantity, string unit, string because)
+        void Add(string item, string? label, string kind, double quantity, SaleUnit unit, string because)
         {
-            // Prices are found by item and unit: an item that is sold by two units has two lines of the cost.
-            CostLineAnswer? cost = quote.Cost?.Lines.FirstOrDefault(line => line.Item == item && Words<SaleUnit>.Of(line.Unit) == unit);
+            CostLineAnswer? cost = quote.Cost.LineOf(item, quantity, unit);
             table.Add(
                 item,
                 label,
                 kind,
                 CsvTable.Number(quantity),
-                unit,
+                Words<SaleUnit>.Of(unit),
                 cost?.UnitPrice,
                 cost?.CutFee,
                 cost?.Amount,

@@ -1,5 +1,12 @@
+using System.Text;
+using CushionService.Contract;
 using CushionService.Contract.Answers;
+using CushionService.Contract.Orders;
+using CushionService.Desk;
+using CushionService.Documents;
 using CushionService.Documents.Exchange;
+using CushionService.Engine.Measures;
+using CushionService.Json;
 
 namespace CushionService.Tests.Documents.Exchange;
 
@@ -43,9 +50,24 @@ public sealed class TableTests
             );
             foreach (CostLineAnswer cost in quote.Cost?.Lines ?? [])
             {
-                Assert.Contains(lines, line => line.Contains($"{cost.UnitPrice},{cost.CutFee},{cost.Amount}", StringComparison.Ordinal));
+                string bought = $",{CsvTable.Number(cost.Quantity)},{Words<SaleUnit>.Of(cost.Unit)},{cost.UnitPrice},{cost.CutFee},";
+                Assert.Contains(lines, line => line.Contains($"{bought}{cost.Amount},", StringComparison.Ordinal));
             }
         }
+    }
+
+    // 22 buttons for tufts and 4 for a flap, one item at 1.20 (follows from the arithmetic).
+    [Fact]
+    public void An_item_that_is_bought_for_two_cushions_has_the_amount_of_each_line()
+    {
+        string order = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Demo", "trimmings.json"));
+        ReceivedOrder received = OrderText.Parse(Encoding.UTF8.GetBytes(order));
+        QuoteAnswer quote = new OrderDesk().Handle(received, Purposes.Quote, CancellationToken.None).Answer!;
+
+        string list = BuyingList.Write(quote);
+        Assert.Contains("buttons,,button,22,each,1.20,,26.40,", list, StringComparison.Ordinal);
+        Assert.Contains("buttons,,button,4,each,1.20,,4.80,", list, StringComparison.Ordinal);
+        Assert.Equal("4.80", quote.Cost.LineOf("buttons", 4, SaleUnit.Each)!.Amount);
     }
 
     [Fact]
