@@ -7,12 +7,12 @@ namespace CushionService.Intake;
 /// <summary>The limits of a length, each with its figure for metric orders, and for what is sold by the yard.</summary>
 internal sealed class LengthLimits
 {
+    // In nanometres.
     private const long HundredthYard = 9_144_000;
 
     // All are worked out when the service starts.
     private readonly (Length Minimum, Length Maximum) _imperial;
     private readonly (Length Minimum, Length Maximum) _metric;
-
     private readonly (Length Minimum, Length Maximum) _yards;
 
     private LengthLimits(Length minimum, Length maximum)

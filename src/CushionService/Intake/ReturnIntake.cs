@@ -35,9 +35,9 @@ internal static class ReturnIntake
         bool runsOn = kind == ClosureKind.Zipper && straight && !EndsInside(body);
         Length? longest = LongestReturn(body),
             turn = fields.Or(Return, runsOn ? Usual(body.Practice, longest) : Length.Zero);
-        if (turn is { Nanometres: > 0 } far && longest is { } least && far >= least)
+        if (turn is { Nanometres: > 0 } far && longest is { } limit && far >= limit)
         {
-            findings.RefuseRange(Return.Name, "out-of-range", ClosureTexts.Return(least), Length.Zero, least);
+            findings.RefuseRange(Return.Name, "out-of-range", ClosureTexts.Return(limit), Length.Zero, limit);
         }
 
         return turn;

@@ -12,6 +12,8 @@ namespace CushionService.Engine.Tests.Instructions;
 /// <summary>What steps say of gathers, curves, tubes and inner covers (common practice, no source).</summary>
 public sealed class ShapeStepFacts
 {
+    private static readonly BolsterEnds Gathered = new(BolsterEndKind.Gathered, Length.Zero, In(0.75m));
+
     [Fact]
     public void A_gathered_corner_counts_as_long_as_it_is_drawn_up_to()
     {
@@ -42,14 +44,7 @@ public sealed class ShapeStepFacts
     [Fact]
     public void A_tube_that_is_lapped_right_side_up_is_not_turned()
     {
-        CushionSpecification roll = Boxed(1, 1, 1, HandSewn) with
-        {
-            Construction = Construction.Bolster,
-            Outline = new CircleOutline(In(8)),
-            Thickness = Length.Zero,
-            Length = In(30),
-            Ends = new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, In(0.75m)),
-        };
+        CushionSpecification roll = BolsterStepFacts.Roll with { Ends = Gathered };
 
         InOrder(
             roll with
@@ -60,26 +55,19 @@ public sealed class ShapeStepFacts
             "Press the cover.",
             "draw it up to the middle of the end"
         );
-        InOrder(
-            roll with
-            {
-                Closure = new ZipperClosure(Side.Back, Length.Zero, In(0.75m)),
-            },
-            "Turn the cover right side out through an open end"
-        );
+        InOrder(roll, "Turn the cover right side out through an open end");
     }
 
     [Fact]
     public void A_gap_lies_in_the_body_alone_where_its_ends_are_drawn_up()
     {
         // 20 + 2 × 7/2 long, of which the gap has 20 less 2 in at each end.
-        CushionSpecification roll = Boxed(1, 1, 1, HandSewn) with
+        CushionSpecification roll = BolsterStepFacts.Roll with
         {
-            Construction = Construction.Bolster,
             Outline = new CircleOutline(In(7)),
-            Thickness = Length.Zero,
             Length = In(20),
-            Ends = new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, In(0.75m)),
+            Closure = HandSewn,
+            Ends = Gathered,
         };
 
         InOrder(

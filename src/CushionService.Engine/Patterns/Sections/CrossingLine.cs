@@ -14,15 +14,15 @@ internal readonly record struct CrossingLine(bool IsPlumb, Length At)
     /// <summary>Its direction, in radians from the x axis.</summary>
     public double Direction => IsPlumb ? Math.PI / 2 : 0;
 
-    /// <summary>The coordinate of a point that is the line's own for all points on it.</summary>
-    public Length Coordinate(Point point) => IsPlumb ? point.X : point.Y;
+    /// <summary>Where a point lies across the line: its x when the line is plumb, its y when it is level.</summary>
+    public Length Across(Point point) => IsPlumb ? point.X : point.Y;
 
     /// <summary>How far a point lies beyond the line, in nanometres: to its right or above it.</summary>
-    public long Beyond(Point point) => (Coordinate(point) - At).Nanometres;
+    public long Beyond(Point point) => (Across(point) - At).Nanometres;
 
-    /// <summary>The same, but zero all but on the line, within a thousandth of a millimetre, so that no sliver is parted off.</summary>
+    /// <summary>The same, but zero for a point that is <see cref="IsAllButOn"/> the line, so that no sliver is parted off.</summary>
     /// <param name="point">An end of a segment, or where an arc turns back.</param>
-    public long BeyondSliver(Point point) => IsAllButOn(point) ? 0 : Beyond(point);
+    public long BeyondOrOn(Point point) => IsAllButOn(point) ? 0 : Beyond(point);
 
     /// <summary>Whether a point is within a thousandth of a millimetre of the line.</summary>
     public bool IsAllButOn(Point point) => Math.Abs(Beyond(point)) < Sliver;

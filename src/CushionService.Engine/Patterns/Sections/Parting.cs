@@ -53,10 +53,7 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
         {
             foreach (Segment segment in edge.Path)
             {
-                if (
-                    line.IsAllButOn(segment.From)
-                    && Of(edges, line with { At = line.Coordinate(segment.From) }, before, after) is { } parting
-                )
+                if (line.IsAllButOn(segment.From) && Of(edges, line with { At = line.Across(segment.From) }, before, after) is { } parting)
                 {
                     return parting;
                 }
@@ -202,7 +199,7 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
     // Of a segment that does not cross the line.
     private static bool IsBeyond(Segment part, CrossingLine line)
     {
-        (long from, long to) = (line.BeyondSliver(part.From), line.BeyondSliver(part.To));
+        (long from, long to) = (line.BeyondOrOn(part.From), line.BeyondOrOn(part.To));
         if (from + to != 0)
         {
             return from + to > 0;

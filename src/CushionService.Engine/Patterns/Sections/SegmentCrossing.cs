@@ -10,11 +10,10 @@ internal static class SegmentCrossing
     // More halvings than a double has bits for: the crossing is as exact as it can be.
     private const int Halvings = 62;
 
-    /// <summary>Whether a segment lies on one side of a crossing line; an arc that might turn back is taken not to.</summary>
+    /// <summary>Whether a straight segment lies on one side of a crossing line: it crosses once, and only where its ends lie on different
+    /// sides. False for an arc, which may turn back.</summary>
     public static bool IsOnOneSide(Segment segment, CrossingLine line) =>
-        // A straight segment crosses once, and only where its ends lie on different sides.
-        segment.IsStraight
-        && Math.Sign(line.BeyondSliver(segment.From)) * Math.Sign(line.BeyondSliver(segment.To)) >= 0;
+        segment.IsStraight && Math.Sign(line.BeyondOrOn(segment.From)) * Math.Sign(line.BeyondOrOn(segment.To)) >= 0;
 
     /// <summary>The parts, in order; the segment itself where nothing crosses it.</summary>
     /// <param name="segment">A line or an arc.</param>
@@ -65,7 +64,7 @@ internal static class SegmentCrossing
     // The share of the segment at which it crosses between two shares, found by bisection; null where both ends lie on one side.
     private static double? Crossing(Segment segment, CrossingLine line, double low, double high)
     {
-        (long atLow, long atHigh) = (line.BeyondSliver(segment.At(low)), line.BeyondSliver(segment.At(high)));
+        (long atLow, long atHigh) = (line.BeyondOrOn(segment.At(low)), line.BeyondOrOn(segment.At(high)));
         if (atLow == 0 || atHigh == 0 || (atLow > 0) == (atHigh > 0))
         {
             return null;
