@@ -30,14 +30,18 @@ public sealed class SlowTwinFacts
                 iter: 3_000
             );
 
-    [Fact]
-    public void Subset_sums_are_those_found_by_trying_every_subset() =>
-        Gen.Select(Gen.Int[1, 80], Gen.Int[1, 80])
+    // Sets of less than one vector, of one, and of many with a rest.
+    [Theory]
+    [InlineData(200, 80)]
+    [InlineData(255, 80)]
+    [InlineData(1_300, 400)]
+    public void Subset_sums_are_those_found_by_trying_every_subset(int limit, int most) =>
+        Gen.Select(Gen.Int[1, most], Gen.Int[1, most])
             .Array[0, 6]
             .Sample(
                 copies =>
                 {
-                    var sums = new SubsetSums(200, 1);
+                    var sums = new SubsetSums(limit, 1);
                     sums.Recall(0);
                     var slow = new HashSet<int> { 0 };
                     foreach (var (one, other) in copies)
@@ -46,7 +50,7 @@ public sealed class SlowTwinFacts
                         slow = [.. slow, .. slow.Select(sum => sum + one), .. slow.Select(sum => sum + other)];
                     }
 
-                    for (var length = 0; length <= 200; length++)
+                    for (var length = 0; length <= limit; length++)
                     {
                         Assert.Equal(slow.Where(sum => sum <= length).Max(), sums.Greatest(length));
                     }

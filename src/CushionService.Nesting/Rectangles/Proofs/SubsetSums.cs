@@ -1,5 +1,7 @@
 using System.Diagnostics;
 using System.Numerics;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace CushionService.Nesting.Rectangles.Proofs;
 
@@ -10,6 +12,9 @@ internal sealed class SubsetSums
 {
     // Two megabytes: the sets of all states are kept up to here, one set beyond.
     private const long MostWords = 1 << 18;
+
+    // Words that are written at once.
+    private const int Lanes = 4;
     private readonly int _words;
     private readonly ulong[] _bits;
     private readonly bool[] _known;
@@ -48,7 +53,17 @@ internal sealed class SubsetSums
     /// <param name="otherExtent">Another one; the same for a copy that may not turn.</param>
     public void Add(int extent, int otherExtent)
     {
-        for (int word = _words - 1; word >= 0; word--)
+        // Downwards, since each word is made from words at or below it, as they were: a copy counts once.
+        int word = _words;
+        while (word >= Lanes)
+        {
+            word -= Lanes;
+            var sums = Load(word) | ShiftedLanes(word, extent);
+            sums = extent == otherExtent ? sums : sums | ShiftedLanes(word, otherExtent);
+            sums.StoreUnsafe(ref MemoryMarshal.GetArrayDataReference(_bits), (nuint)(_from + word));
+        }
+
+        while (--word >= 0)
         {
             _bits[_from + word] |= Shifted(word, extent) | Shifted(word, otherExtent);
         }
@@ -73,7 +88,24 @@ internal sealed class SubsetSums
     /// <summary>Whether the length is a sum.</summary>
     public bool Holds(int length) => (_bits[_from + (length >> 6)] >> (length & 63) & 1) != 0;
 
-    // Reads only words at or below the one that is being written, downwards, so that a copy counts once.
+    private Vector256<ulong> Load(int word) => Vector256.LoadUnsafe(ref MemoryMarshal.GetArrayDataReference(_bits), (nuint)(_from + word));
+
+    /// <summary>Some words of the set moved up by an extent, from the given one on.</summary>
+    private Vector256<ulong> ShiftedLanes(int word, int extent)
+    {
+        int from = word - (extent >> 6);
+        int shift = extent & 63;
+        if (from > 0)
+        {
+            // In two shifts, since one by 64 would be none.
+            return (Load(from) << shift) | (Load(from - 1) >>> 1 >>> (63 - shift));
+        }
+
+        return from + Lanes <= 0
+            ? Vector256<ulong>.Zero
+            : Vector256.Create(Shifted(word, extent), Shifted(word + 1, extent), Shifted(word + 2, extent), Shifted(word + 3, extent));
+    }
+
     /// <summary>A word of the set moved up by an extent.</summary>
     private ulong Shifted(int word, int extent)
     {
