@@ -18,6 +18,10 @@ internal sealed class MatchedNesting
     private const int ForBound = 8;
     private const int ForShortest = 16;
 
+    // And the part that the spans of many pieces may take, where each takes no less than its passes; of few pieces all spans are laid.
+    private const int ForSpans = 2;
+    private const long AlwaysForSpans = 500_000;
+
     // Rounds of searching the longest again; spans that a repeat is cut into; starts tried for each: bounds on time.
     private const int Rounds = 4;
     private const int MostSpans = 12;
@@ -33,6 +37,8 @@ internal sealed class MatchedNesting
     private readonly int _sharedBy;
     private readonly CancellationToken _cancellation;
     private readonly int _starts;
+    private readonly long _most;
+    private readonly int _spans;
     private readonly List<SpanTrial> _trials = [];
     private long _steps;
 
@@ -56,9 +62,15 @@ internal sealed class MatchedNesting
         double filled = pieces.Sum(piece => (double)piece.Across.Nanometres * piece.Along.Nanometres * piece.Quantity),
             repeat = (double)fabric.UsableWidth.Nanometres * (Repeat.Length ?? fabric.UsableWidth).Nanometres;
         _starts = filled > RepeatsOfLong * repeat ? 1 : MostStarts;
+        int copies = pieces.Sum(piece => piece.Quantity);
+        _most = SearchCost.Of(effort, copies, pieces.Any(piece => !piece.Outline.IsEmpty)) / sharedBy;
+        long forSpans = Math.Max(_most / ForSpans, AlwaysForSpans);
+        _spans = (int)Math.Clamp(forSpans / SearchCost.LeastOnRepeat(copies), 1, MostSpans);
     }
 
     private RepeatSpecification Repeat => _fabric.LaidRepeat!;
+
+    private long Spent => _steps + _trials.Sum(trial => trial.Steps);
 
     // A motif whose place is known both ways has one position only.
     private bool IsKnown => !Repeat.IsUnknownAcross && !Repeat.IsUnknownAlong;
@@ -72,7 +84,7 @@ internal sealed class MatchedNesting
     /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
     public FabricLayout LayOut()
     {
-        Begin([.. MotifSpans.Of(_fabric, _pieces, MostSpans)]);
+        Begin([.. MotifSpans.Of(_fabric, _pieces, _spans)]);
         MatchedBound bound = Bound();
         Refine(bound);
         SpanTrial longest = Longest;
@@ -92,7 +104,7 @@ internal sealed class MatchedNesting
             Proof = kind,
             ProofFigures = figures,
             Placements = [.. longest.Placements],
-            Steps = _steps + _trials.Sum(trial => trial.Steps),
+            Steps = Spent,
             ShortestKnown = shortest,
         };
     }
@@ -115,10 +127,11 @@ internal sealed class MatchedNesting
         return trial;
     }
 
-    // The longest is searched for again, and where that is in vain it is cut in two, each half of which leaves more of the width.
+    // The longest is searched for again, and where that is in vain it is cut in two, each half of which leaves more of the width. A search
+    // of many pieces is a pass at least, which may take more than its share: no round begins without steps.
     private void Refine(MatchedBound bound)
     {
-        for (var round = 0; round < Rounds && bound.Proof(Longest.Length, _goal).Kind == ProofKind.None; round++)
+        for (var round = 0; round < Rounds && Spent < _most && bound.Proof(Longest.Length, _goal).Kind == ProofKind.None; round++)
         {
             SpanTrial longest = Longest;
             if (!longest.IsRefined)

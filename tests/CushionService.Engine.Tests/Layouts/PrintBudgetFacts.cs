@@ -77,6 +77,25 @@ public sealed class PrintBudgetFacts
 
         FabricLayout layout = QuotePipeline.LayOut(Drafting.Of(order), CancellationToken.None)[0].Layout;
 
-        Assert.InRange(layout.Steps, 1, 25_000_000);
+        Assert.InRange(layout.Steps, 1, 5_000_000);
+    }
+
+    // A search of a thousand copies takes its passes, however small its share: fewer spans of positions are laid, and none is searched again
+    // when the steps are spent.
+    [Theory]
+    [InlineData(60, 60, 118, 150)]
+    [InlineData(27, 27, 54, 250)]
+    [InlineData(7.625, 21.75, 54, 150)]
+    public void A_thousand_pieces_on_a_repeat_keep_the_steps_of_a_page_that_waits(double along, double across, double usable, int quantity)
+    {
+        CushionSpecification cushion = Boxed(15, 18, 4, HandSewn) with { Quantity = quantity, Outline = new CircleOutline(In(15)) };
+        RepeatSpecification print = new(In((decimal)along), In((decimal)across), DropKind.Half);
+        FabricSpecification fabric = Fabric with { Width = In((decimal)usable), Repeat = print };
+        OrderSpecification order = Order(cushion, fabric) with { Effort = Effort.Quick };
+
+        FabricLayout layout = QuotePipeline.LayOut(Drafting.Of(order), CancellationToken.None)[0].Layout;
+
+        Assert.InRange(layout.Placements.Length, 500, 2_000);
+        Assert.InRange(layout.Steps, 1, 10_000_000);
     }
 }

@@ -33,7 +33,7 @@ public sealed class FreeSpaceFacts
                         {
                             var box = new FreeRectangle(x, y, x + 3, y + 2);
                             bool within = x + 3 <= Width && !taken.Exists(other => other.Meets(box));
-                            Assert.Equal(within, space.All.ToArray().Any(free => free.Holds(box)));
+                            Assert.Equal(within, Enumerable.Range(0, space.All.Count).Any(at => space.All[at].Holds(box)));
                         }
                     }
                 },

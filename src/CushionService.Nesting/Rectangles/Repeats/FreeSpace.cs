@@ -8,73 +8,78 @@ namespace CushionService.Nesting.Rectangles.Repeats;
 /// which a rectangle may lie is within one of them, so that whatever forbids a position, a copy or a flaw, is cut out once
 /// and never compared again.</summary>
 /// <param name="width">Width of the strip, in grid units.</param>
+/// <param name="mostClosed">Beyond this many, holes that are closed on all sides are forgotten: a layout of thousands has holes enough, and
+/// each copy looks at all of them.</param>
 /// <remarks>Invariant: no rectangle of the list lies within another, and none meets what was taken.
 /// After n takes there are O(n) of them in practice, O(n²) at worst, so that the closed ones are
 /// capped.</remarks>
-internal sealed class FreeSpace(long width)
+internal sealed class FreeSpace(long width, int mostClosed = FreeSpace.MostClosed)
 {
-    // Beyond this many, holes that are closed on all sides are forgotten: a layout of thousands has holes enough.
-    private const int MostClosed = 256;
+    /// <summary>The most that any layout keeps.</summary>
+    public const int MostClosed = 256;
 
-    // The rectangles, and what is left of those that a take has cut. Both grow, are kept, and so
-    // allocate only until they have met their largest order.
-    private FreeRectangle[] _all = new FreeRectangle[64];
+    private readonly FreeList _met = new();
+
+    // What is left of those that a take has cut; grows, and is kept.
     private FreeRectangle[] _cut = new FreeRectangle[64];
-    private int _count;
+    private int[] _whole = new int[64];
     private int _cuts;
 
     /// <summary>The maximal empty rectangles.</summary>
-    public ReadOnlySpan<FreeRectangle> All => _all.AsSpan(0, _count);
+    public FreeList All { get; } = new();
 
     /// <summary>An empty strip.</summary>
     public void Clear()
     {
-        _all[0] = new FreeRectangle(0, 0, width, Skyline.Wall);
-        _count = 1;
+        All.Clear();
+        All.Add(new FreeRectangle(0, 0, width, Skyline.Wall));
     }
 
     /// <summary>Cuts a rectangle out.</summary>
     /// <param name="taken">The rectangle; it may stick out of the strip.</param>
     /// <param name="leastAcross">What is narrower is of no use any more.</param>
     /// <param name="leastAlong">What is lower is of no use any more.</param>
-    /// <param name="budget">Pays a step for each rectangle that is looked at.</param>
+    /// <param name="budget">Pays a step for each four rectangles that are looked at.</param>
     public void Take(in FreeRectangle taken, long leastAcross, long leastAlong, StepBudget budget)
     {
-        var kept = 0;
+        int looks = All.Steps;
         _cuts = 0;
-        for (var index = 0; index < _count; index++)
+        All.MoveMet(taken, _met);
+        for (var index = 0; index < _met.Count; index++)
         {
-            var free = _all[index];
-            if (!free.Meets(taken))
-            {
-                _all[kept++] = free;
-                continue;
-            }
-
+            FreeRectangle free = _met[index];
             Cut(free with { Right = taken.Left }, leastAcross, leastAlong);
             Cut(free with { Left = taken.Right }, leastAcross, leastAlong);
             Cut(free with { Upper = taken.Lower }, leastAcross, leastAlong);
             Cut(free with { Lower = taken.Upper }, leastAcross, leastAlong);
         }
 
-        // Each rectangle is looked at once, and each cut part beside all that are kept and all other
-        // parts.
-        budget.Spend(_count + (long)_cuts * (kept + _cuts));
-        _count = kept;
+        // Each rectangle is looked at once, and each cut part beside all that are kept and all other parts.
+        budget.Spend(looks + (long)_cuts * (All.Steps + _cuts));
+        Restore();
+        Debug.Assert(!Meets(taken), "What is taken is still free.");
+    }
+
+    // What is left of the cut rectangles is free, but for what lies within another one. Nothing is added before all have been looked at.
+    private void Restore()
+    {
+        var whole = 0;
         for (var index = 0; index < _cuts; index++)
         {
-            if (!IsCovered(index, kept) && (_count < MostClosed || _cut[index].Upper == Skyline.Wall))
+            if (!All.Covers(_cut[index]) && !IsCoveredByPart(index))
             {
-                if (_count == _all.Length)
-                {
-                    Array.Resize(ref _all, 2 * _count);
-                }
-
-                _all[_count++] = _cut[index];
+                _whole[whole++] = index;
             }
         }
 
-        Debug.Assert(!Meets(taken), "What is taken is still free.");
+        for (var at = 0; at < whole; at++)
+        {
+            FreeRectangle part = _cut[_whole[at]];
+            if (All.Count < mostClosed || part.Upper == Skyline.Wall)
+            {
+                All.Add(part);
+            }
+        }
     }
 
     /// <summary>Notes a part of a cut rectangle, unless it is too narrow or too low for all that is to
@@ -93,25 +98,16 @@ internal sealed class FreeSpace(long width)
         if (_cuts == _cut.Length)
         {
             Array.Resize(ref _cut, 2 * _cuts);
+            Array.Resize(ref _whole, 2 * _cuts);
         }
 
         _cut[_cuts++] = part;
     }
 
-    /// <summary>Whether a cut part lies within another free rectangle; of two that are equal, the later does.</summary>
-    /// <param name="index">The part.</param>
-    /// <param name="kept">Free rectangles that were not cut.</param>
-    private bool IsCovered(int index, int kept)
+    // Whether a part lies within another part; of two that are equal, the later does.
+    private bool IsCoveredByPart(int index)
     {
         ref readonly var part = ref _cut[index];
-        for (var other = 0; other < kept; other++)
-        {
-            if (_all[other].Holds(part))
-            {
-                return true;
-            }
-        }
-
         for (var other = 0; other < _cuts; other++)
         {
             if (other != index && _cut[other].Holds(part) && (other < index || _cut[other] != part))
@@ -126,9 +122,9 @@ internal sealed class FreeSpace(long width)
     /// <summary>For assertions: whether anything that was taken is still free.</summary>
     private bool Meets(FreeRectangle taken)
     {
-        foreach (ref readonly var free in All)
+        for (var index = 0; index < All.Count; index++)
         {
-            if (free.Meets(taken))
+            if (All[index].Meets(taken))
             {
                 return true;
             }

@@ -20,11 +20,12 @@ internal sealed class RepeatPass : ISequencePass
     /// <summary>Sizes everything once.</summary>
     /// <param name="problem">The strip, its repeat and its flaws.</param>
     /// <param name="set">The problem's copies.</param>
-    public RepeatPass(StripProblem problem, RectangleSet set)
+    /// <param name="mostClosed">How many holes of the layout are kept at most.</param>
+    public RepeatPass(StripProblem problem, RectangleSet set, int mostClosed = FreeSpace.MostClosed)
     {
         (_problem, _set) = (problem, set);
         Layout = new RectangleLayout(set);
-        _space = new FreeSpace(problem.Width);
+        _space = new FreeSpace(problem.Width, mostClosed);
         _positions = new RepeatPositions(problem, set, _space);
         _least = new LeastAhead(set);
     }

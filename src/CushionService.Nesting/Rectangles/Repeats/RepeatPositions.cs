@@ -53,7 +53,7 @@ internal sealed class RepeatPositions
     /// <param name="takenAcross">What it takes across, at least <paramref name="across"/>.</param>
     /// <param name="takenAlong">What it takes along the strip.</param>
     /// <param name="limit">The highest lower edge that is allowed.</param>
-    /// <param name="budget">Pays a step for each free rectangle and each column that is looked at.</param>
+    /// <param name="budget">Pays a step for each four free rectangles, and for each column, that are looked at.</param>
     /// <returns>Its lower left corner; a y of <see cref="long.MaxValue"/> when there is none up to the limit.</returns>
     public (long X, long Y) Lowest(int copy, long across, long takenAcross, long takenAlong, long limit, StepBudget budget)
     {
@@ -61,14 +61,11 @@ internal sealed class RepeatPositions
         long none = best.Y;
         ref readonly var phase = ref _phase[copy];
         long looks = 1;
-        foreach (ref readonly var free in _space.All)
+        FreeList all = _space.All;
+        for (int at = all.NextRoom(0, across, takenAlong, best.Y); at >= 0; at = all.NextRoom(at + 1, across, takenAlong, best.Y))
         {
+            FreeRectangle free = all[at];
             long room = free.Right == _problem.Width ? across : takenAcross;
-            if (free.Lower > best.Y || free.Right - free.Left < room || free.Upper - free.Lower < takenAlong)
-            {
-                continue;
-            }
-
             // Columns a period apart allow the same heights, so that the first of each will do.
             long x = phase.NextX(free.Left);
             for (var column = 0; column < phase.Period && x + room <= free.Right; column++, x += phase.StepX)
@@ -82,7 +79,7 @@ internal sealed class RepeatPositions
             }
         }
 
-        budget.Spend(looks + _space.All.Length);
+        budget.Spend(looks + all.Steps);
         return best.Y == none ? (0, long.MaxValue) : best;
     }
 

@@ -7,6 +7,17 @@ namespace CushionService.Nesting.Rectangles.Repeats;
 /// cut up to whole repeats), so that its answer is never longer.</summary>
 internal static class RepeatSearch
 {
+    // Two passes, which a search makes at least, look at each hole seven times for each copy, four holes a step.
+    private const int StepsPerHole = 2;
+
+    // A search of this many steps is always made; and the holes that a layout of many copies keeps at least.
+    private const long AlwaysMade = 300_000;
+    private const int LeastClosed = 32;
+
+    /// <summary>The steps of a search, however small its share; a layout has no more holes than copies.</summary>
+    /// <param name="copies">How many copies it lays, at least 0.</param>
+    public static long LeastSteps(int copies) => (long)StepsPerHole * copies * Math.Min(copies, Closed(Math.Max(1, copies), 0));
+
     /// <summary>A search that holds the best of the rule of thumb and of the first passes.</summary>
     /// <param name="problem">The strip, its repeat and its flaws.</param>
     /// <param name="set">The problem's copies.</param>
@@ -16,7 +27,7 @@ internal static class RepeatSearch
     /// <returns>Its layout is at most as long as the rule of thumb's.</returns>
     public static SequenceSearch Start(StripProblem problem, RectangleSet set, long goal, StepBudget budget)
     {
-        var pass = new RepeatPass(problem, set);
+        var pass = new RepeatPass(problem, set, Closed(set.Copies, budget.Limit));
         int[] copies = [.. Enumerable.Range(0, set.Copies)];
         // Copies of one size may be aligned to different phases: only copies of one piece are exchanged
         // in vain.
@@ -32,6 +43,10 @@ internal static class RepeatSearch
         search.Start(goal, aligned);
         return search;
     }
+
+    /// <summary>How many holes a layout keeps, so that its passes take no more than the steps.</summary>
+    private static int Closed(int copies, long steps) =>
+        (int)Math.Clamp(Math.Max(steps, AlwaysMade) / ((long)StepsPerHole * copies), LeastClosed, FreeSpace.MostClosed);
 
     /// <summary>The length of the rule of thumb, in grid units.</summary>
     /// <param name="problem">The strip, its repeat and its flaws.</param>
