@@ -18,9 +18,8 @@ internal sealed class MatchedNesting
     private const int ForBound = 8;
     private const int ForShortest = 16;
 
-    // And the part that the spans of many pieces may take, where each takes no less than its passes; of few pieces all spans are laid.
-    private const int ForSpans = 2;
-    private const long AlwaysForSpans = 500_000;
+    // What the boxes on all spans may take, where each takes no less than its passes: these steps at least.
+    private const long AlwaysForSpans = 1_500_000;
 
     // Rounds of searching the longest again; spans that a repeat is cut into; starts tried for each: bounds on time.
     private const int Rounds = 4;
@@ -38,7 +37,7 @@ internal sealed class MatchedNesting
     private readonly CancellationToken _cancellation;
     private readonly int _starts;
     private readonly long _most;
-    private readonly int _spans;
+    private readonly long _mostOfBoxes;
     private readonly List<SpanTrial> _trials = [];
     private long _steps;
 
@@ -64,8 +63,7 @@ internal sealed class MatchedNesting
         _starts = filled > RepeatsOfLong * repeat ? 1 : MostStarts;
         int copies = pieces.Sum(piece => piece.Quantity);
         _most = SearchCost.Of(effort, copies, pieces.Any(piece => !piece.Outline.IsEmpty)) / sharedBy;
-        long forSpans = Math.Max(_most / ForSpans, AlwaysForSpans);
-        _spans = (int)Math.Clamp(forSpans / SearchCost.LeastOnRepeat(copies), 1, MostSpans);
+        _mostOfBoxes = Math.Max(SearchCost.Of(effort, copies, outlines: false) / sharedBy, AlwaysForSpans);
     }
 
     private RepeatSpecification Repeat => _fabric.LaidRepeat!;
@@ -84,7 +82,7 @@ internal sealed class MatchedNesting
     /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
     public FabricLayout LayOut()
     {
-        Begin([.. MotifSpans.Of(_fabric, _pieces, _spans)]);
+        Begin();
         MatchedBound bound = Bound();
         Refine(bound);
         SpanTrial longest = Longest;
@@ -109,15 +107,30 @@ internal sealed class MatchedNesting
         };
     }
 
-    private void Begin(MotifSpan[] spans)
+    // The first span says what each takes; where all of them would take too much, fewer and wider ones are laid.
+    private void Begin()
     {
-        SpanProblem[] problems = [.. spans.Select(span => new SpanProblem(_fabric, _pieces, span))];
-        int searches = problems.Sum(problem => Math.Min(problem.Starts.Length, _starts));
-        for (var i = 0; i < spans.Length; i++)
+        (MotifSpan Span, SpanProblem Problem)[] spans = Spans(MostSpans);
+        SpanTrial first = Add(spans[0].Span, spans[0].Problem, ForAll * Searches(spans));
+        long most = _mostOfBoxes / Math.Max(1, first.Steps);
+        if (spans.Length > most && Spans((int)Math.Max(1, most)) is { } fewer && fewer.Length < spans.Length)
         {
-            Add(spans[i], problems[i], ForAll * searches);
+            _trials.Clear();
+            _steps += first.Steps;
+            spans = fewer;
+            Add(spans[0].Span, spans[0].Problem, ForAll * Searches(spans));
+        }
+
+        foreach ((MotifSpan span, SpanProblem problem) in spans.Skip(1))
+        {
+            Add(span, problem, ForAll * Searches(spans));
         }
     }
+
+    private (MotifSpan Span, SpanProblem Problem)[] Spans(int most) =>
+        [.. MotifSpans.Of(_fabric, _pieces, most).Select(span => (span, new SpanProblem(_fabric, _pieces, span)))];
+
+    private int Searches((MotifSpan Span, SpanProblem Problem)[] spans) => spans.Sum(span => Math.Min(span.Problem.Starts.Length, _starts));
 
     private SpanTrial Add(MotifSpan span, SpanProblem problem, int share)
     {

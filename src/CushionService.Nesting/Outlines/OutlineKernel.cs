@@ -36,8 +36,6 @@ internal static class OutlineKernel
             cancellation
         );
         long steps = OutlineSteps.For(effort, problem.Pieces.Sum(piece => piece.Quantity)) / sharedBy;
-        // Where a page waits, the floor of many copies is paid for by the search, which would take a third longer.
-        steps = effort == Effort.Quick ? Math.Max(0, steps - floor.Steps) : steps;
         return Search(problem, floor, steps, cancellation);
     }
 

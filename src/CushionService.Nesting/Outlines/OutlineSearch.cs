@@ -13,9 +13,13 @@ internal sealed class OutlineSearch
     private const int PairsPerStep = 16;
 
     // What the parts before the descents may take of all steps: one part in this many.
-    private const int ForNoFit = 2;
     private const int ForRows = 4;
     private const int ForFills = 4;
+
+    // What learning how the outlines fit each other may take of the steps that are left, as a fraction: with less, a page that waits is shown
+    // the boxes of outlines that it has the steps to interlock.
+    private const int NoFitParts = 3;
+    private const int NoFitOf = 5;
 
     private readonly Copies _copies;
     private readonly SaleLadder _sale;
@@ -62,8 +66,8 @@ internal sealed class OutlineSearch
     }
 
     /// <summary>Learns how the outlines fit each other; whether the steps suffice for that.</summary>
-    /// <remarks>Half of the steps that are left may go into this.</remarks>
-    public bool Prepare() => _copies.Book.TryMakeAll(_budget, (_budget.Limit - _budget.Spent) / ForNoFit);
+    /// <remarks>Three fifths of the steps that are left may go into this.</remarks>
+    public bool Prepare() => _copies.Book.TryMakeAll(_budget, (_budget.Limit - _budget.Spent) * NoFitParts / NoFitOf);
 
     /// <summary>Shortens the layout it started from, after <see cref="Prepare"/>.</summary>
     /// <param name="threads">1 or 2; the answer is the same.</param>

@@ -5,7 +5,7 @@ namespace CushionService.Nesting.Outlines;
 internal static class OutlineSteps
 {
     private const long QuickShare = 600_000;
-    private const long QuickMost = 6_500_000;
+    private const long QuickMost = 5_800_000;
     private const long StandardShare = 4_000_000;
     private const long StandardMost = 80_000_000;
     private const long ThoroughShare = 250_000_000;

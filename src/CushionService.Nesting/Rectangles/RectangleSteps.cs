@@ -5,7 +5,7 @@ namespace CushionService.Nesting.Rectangles;
 internal static class RectangleSteps
 {
     private const long QuickShare = 20_000;
-    private const long QuickMost = 3_000_000;
+    private const long QuickMost = 3_750_000;
     private const long StandardShare = 1_600_000;
     private const long StandardMost = 75_000_000;
     private const long ThoroughShare = 45_000_000;

@@ -1,6 +1,5 @@
 using CushionService.Nesting.Outlines;
 using CushionService.Nesting.Rectangles;
-using CushionService.Nesting.Rectangles.Repeats;
 
 namespace CushionService.Nesting.Solving;
 
@@ -30,10 +29,6 @@ public static class SearchCost
             ? OfOutlines * OutlineSteps.For(effort, copies)
                 + RectangleSteps.For(effort == Effort.Quick ? Effort.Quick : Effort.Standard, copies) / ForFloor
             : RectangleSteps.For(effort, copies);
-
-    /// <summary>What a search on a repeat takes, however small its share: it makes two passes.</summary>
-    /// <param name="copies">How many copies it lays, at least 0.</param>
-    public static long LeastOnRepeat(int copies) => RepeatSearch.LeastSteps(copies);
 
     /// <summary>By how many searches their steps must be shared, so that together they keep a limit.</summary>
     /// <param name="cost">What they may cost together, at least 0.</param>

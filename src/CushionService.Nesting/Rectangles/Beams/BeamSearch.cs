@@ -9,6 +9,10 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// stay different. A partial layout ends once it has lost more area than the box can spare.</summary>
 internal sealed class BeamSearch
 {
+    /// <summary>A state costs as if it had this many kinds at least: what it takes whatever its kinds, and its place in the order of
+    /// candidates.</summary>
+    public const int LeastKinds = 32;
+
     // Children of one state that go on, so that one good state does not fill the layer.
     private const int KeptOfParent = 2;
     private readonly RectangleSet _set;
@@ -143,7 +147,7 @@ internal sealed class BeamSearch
         next.Lay(state, now, parent, gap, across, along, atLeft);
         next.Hardness[state] = now.Hardness[parent] - _kinds.Hardness[kind];
         next.Sums?.Write(state, now.Sums!, parent, kind);
-        _budget.Spend((next.Segments[state] + _set.Kinds) / 3 + StepsOfSums(next, state));
+        _budget.Spend((next.Segments[state] + Math.Max(LeastKinds, _set.Kinds)) / 3 + StepsOfSums(next, state));
         var left = next.Left.AsSpan(state * _set.Kinds, _set.Kinds);
         now.Left.AsSpan(parent * _set.Kinds, _set.Kinds).CopyTo(left);
         left[kind]--;

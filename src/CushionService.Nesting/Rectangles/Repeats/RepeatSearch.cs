@@ -11,12 +11,8 @@ internal static class RepeatSearch
     private const int StepsPerHole = 2;
 
     // A search of this many steps is always made; and the holes that a layout of many copies keeps at least.
-    private const long AlwaysMade = 300_000;
+    private const long AlwaysMade = 550_000;
     private const int LeastClosed = 32;
-
-    /// <summary>The steps of a search, however small its share; a layout has no more holes than copies.</summary>
-    /// <param name="copies">How many copies it lays, at least 0.</param>
-    public static long LeastSteps(int copies) => (long)StepsPerHole * copies * Math.Min(copies, Closed(Math.Max(1, copies), 0));
 
     /// <summary>A search that holds the best of the rule of thumb and of the first passes.</summary>
     /// <param name="problem">The strip, its repeat and its flaws.</param>
