@@ -16,8 +16,8 @@ internal sealed class OutlineSearch
     private const int ForRows = 4;
     private const int ForFills = 4;
 
-    // What learning how the outlines fit each other may take of the steps that are left, as a fraction: with less, a page that waits is shown
-    // the boxes of outlines that it has the steps to interlock.
+    // What learning how the outlines fit each other may take of the steps that are left, as a fraction: with less, a page that waits is
+    // shown the boxes of outlines that it has the steps to interlock.
     private const int NoFitParts = 3;
     private const int NoFitOf = 5;
 

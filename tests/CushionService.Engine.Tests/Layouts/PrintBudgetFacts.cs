@@ -80,8 +80,8 @@ public sealed class PrintBudgetFacts
         Assert.InRange(layout.Steps, 1, 5_000_000);
     }
 
-    // A search of a thousand copies takes its passes, however small its share: fewer spans of positions are laid, and none is searched again
-    // when the steps are spent.
+    // A search of a thousand copies takes its passes, however small its share: fewer spans of positions are laid, and none is searched
+    // again when the steps are spent.
     [Theory]
     [InlineData(60, 60, 118, 150)]
     [InlineData(27, 27, 54, 250)]
