@@ -18,7 +18,7 @@ internal sealed class MatchedNesting
     private const int ForBound = 8;
     private const int ForShortest = 16;
 
-    // What the boxes on all spans may take, where each takes no less than its passes: these steps at least.
+    // Laying boxes on all spans may take these steps, however small the share: each takes its passes at least.
     private const long AlwaysForSpans = 1_500_000;
 
     // Rounds of searching the longest again; spans that a repeat is cut into; starts tried for each: bounds on time.
@@ -110,27 +110,36 @@ internal sealed class MatchedNesting
     // The first span says what each takes; where all of them would take too much, fewer and wider ones are laid.
     private void Begin()
     {
-        (MotifSpan Span, SpanProblem Problem)[] spans = Spans(MostSpans);
-        SpanTrial first = Add(spans[0].Span, spans[0].Problem, ForAll * Searches(spans));
-        long most = _mostOfBoxes / Math.Max(1, first.Steps);
-        if (spans.Length > most && Spans((int)Math.Max(1, most)) is { } fewer && fewer.Length < spans.Length)
+        var spans = Spans(MostSpans);
+        long most = Math.Max(1, _mostOfBoxes / Math.Max(1, AddFrom(spans, 0, 1)));
+        if (spans.Length > most)
         {
-            _trials.Clear();
-            _steps += first.Steps;
-            spans = fewer;
-            Add(spans[0].Span, spans[0].Problem, ForAll * Searches(spans));
+            var fewer = Spans((int)most);
+            if (fewer.Length < spans.Length)
+            {
+                _steps = Spent;
+                _trials.Clear();
+                spans = fewer;
+            }
         }
 
-        foreach ((MotifSpan span, SpanProblem problem) in spans.Skip(1))
+        AddFrom(spans, _trials.Count, spans.Length);
+    }
+
+    // Lays the spans from one number up to another; returns the steps of all trials.
+    private long AddFrom((MotifSpan Span, SpanProblem Problem)[] spans, int from, int to)
+    {
+        int searches = spans.Sum(span => Math.Min(span.Problem.Starts.Length, _starts));
+        foreach ((MotifSpan span, SpanProblem problem) in spans[from..to])
         {
-            Add(span, problem, ForAll * Searches(spans));
+            Add(span, problem, ForAll * searches);
         }
+
+        return _trials.Sum(trial => trial.Steps);
     }
 
     private (MotifSpan Span, SpanProblem Problem)[] Spans(int most) =>
         [.. MotifSpans.Of(_fabric, _pieces, most).Select(span => (span, new SpanProblem(_fabric, _pieces, span)))];
-
-    private int Searches((MotifSpan Span, SpanProblem Problem)[] spans) => spans.Sum(span => Math.Min(span.Problem.Starts.Length, _starts));
 
     private SpanTrial Add(MotifSpan span, SpanProblem problem, int share)
     {

@@ -16,7 +16,7 @@ public sealed class Remnants
     private readonly long _width;
     private readonly long _length;
     private readonly long _least;
-    private readonly long _longest;
+    private readonly long _longestPiece;
     private readonly List<Remnant> _found = [];
 
     // What is open beside the pieces of one line, and what they leave of it; used anew for each rectangle.
@@ -31,7 +31,7 @@ public sealed class Remnants
         {
             LaidPiece piece = laid[i];
             _laid[i] = (piece.X.Nanometres, (piece.X + piece.Width).Nanometres, piece.Y.Nanometres, (piece.Y + piece.Length).Nanometres);
-            _longest = Math.Max(_longest, piece.Length.Nanometres);
+            _longestPiece = Math.Max(_longestPiece, piece.Length.Nanometres);
         }
 
         Array.Sort(_laid, static (one, other) => (one.Start, one.Left).CompareTo((other.Start, other.Left)));
@@ -91,7 +91,7 @@ public sealed class Remnants
 
         _open.Clear();
         _open.Add((0, _width));
-        for (int from = FirstBeyond(start - _longest), to; from < _laid.Length && _open.Count > 0; from = to)
+        for (int from = FirstBeyond(start - _longestPiece), to; from < _laid.Length && _open.Count > 0; from = to)
         {
             // What begins on one line ends a stretch together: one piece by itself would leave a rectangle beside it that is not maximal.
             for (to = from; to < _laid.Length && _laid[to].Start == _laid[from].Start; to++) { }
@@ -114,7 +114,7 @@ public sealed class Remnants
         }
     }
 
-    // The number of the first piece that starts behind a line: none before it reaches a line that is the longest piece further on.
+    // The first piece that starts beyond a line. Those before it end before they reach a line that lies further on by the longest piece.
     private int FirstBeyond(long line)
     {
         var (from, to) = (0, _laid.Length);

@@ -109,12 +109,12 @@ internal sealed class GrainChoice
             other = (Sold(Draft(railroaded), plain), railroaded);
         (Trial? allUp, Trial? allRailroaded) = (best.Sold, other.Sold);
         best = IsShorter(other.Sold, best.Sold) ? other : best;
-        long plainly = _steps / 2;
+        long each = _steps / 2;
         // From the better plain way on: a cushion or a row that goes the other way may fill what the others leave.
         foreach (int group in open.Take(turns))
         {
-            // Each layout takes its passes at least, which for many pieces on a repeat is more than its share.
-            if (_steps + plainly > _most)
+            // Another way takes about as many steps as each of these two did, which for many pieces on a repeat is more than its share.
+            if (_steps + each > _most)
             {
                 break;
             }

@@ -35,8 +35,7 @@ internal static class OutlineKernel
             sharedBy * ForFloor,
             cancellation
         );
-        long steps = OutlineSteps.For(effort, problem.Pieces.Sum(piece => piece.Quantity)) / sharedBy;
-        return Search(problem, floor, steps, cancellation);
+        return Search(problem, floor, OutlineSteps.For(effort, problem.Pieces.Sum(piece => piece.Quantity)) / sharedBy, cancellation);
     }
 
     /// <summary>Shortens a layout of the bounding boxes; the answer is not audited.</summary>

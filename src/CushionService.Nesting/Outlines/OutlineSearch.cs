@@ -16,10 +16,9 @@ internal sealed class OutlineSearch
     private const int ForRows = 4;
     private const int ForFills = 4;
 
-    // What learning how the outlines fit each other may take of the steps that are left, as a fraction: with less, a page that waits is
-    // shown the boxes of outlines that it has the steps to interlock.
-    private const int NoFitParts = 3;
-    private const int NoFitOf = 5;
+    // And the share of learning how the outlines fit each other. With less, a page that waits is shown the boxes of outlines that it has
+    // the steps to interlock.
+    private const double ForNoFit = 0.6;
 
     private readonly Copies _copies;
     private readonly SaleLadder _sale;
@@ -67,7 +66,7 @@ internal sealed class OutlineSearch
 
     /// <summary>Learns how the outlines fit each other; whether the steps suffice for that.</summary>
     /// <remarks>Three fifths of the steps that are left may go into this.</remarks>
-    public bool Prepare() => _copies.Book.TryMakeAll(_budget, (_budget.Limit - _budget.Spent) * NoFitParts / NoFitOf);
+    public bool Prepare() => _copies.Book.TryMakeAll(_budget, (long)(ForNoFit * (_budget.Limit - _budget.Spent)));
 
     /// <summary>Shortens the layout it started from, after <see cref="Prepare"/>.</summary>
     /// <param name="threads">1 or 2; the answer is the same.</param>

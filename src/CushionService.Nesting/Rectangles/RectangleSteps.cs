@@ -1,7 +1,7 @@
 namespace CushionService.Nesting.Rectangles;
 
-/// <summary>The steps of a search with rectangles: for each copy, and for all copies at most. A step takes 4 to 7 ns on one
-/// core.</summary>
+/// <summary>The steps of a search with rectangles: for each copy, and for all copies at most. A step takes 4 to 7 ns on one core,
+/// and up to 20 ns with a thousand copies.</summary>
 internal static class RectangleSteps
 {
     private const long QuickShare = 20_000;

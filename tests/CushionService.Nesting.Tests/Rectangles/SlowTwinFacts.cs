@@ -1,6 +1,7 @@
 using CsCheck;
 using CushionService.Nesting.Audit;
 using CushionService.Nesting.Rectangles.Proofs;
+using CushionService.Nesting.Rectangles.Repeats;
 using CushionService.Nesting.Rectangles.Skylines;
 
 namespace CushionService.Nesting.Tests.Rectangles;
@@ -30,10 +31,10 @@ public sealed class SlowTwinFacts
                 iter: 3_000
             );
 
-    // Sets of less than one vector, of one, and of many with a rest.
+    // Sets of two words, less than are written at once; of four, which are; and of 21.
     [Theory]
+    [InlineData(100, 40)]
     [InlineData(200, 80)]
-    [InlineData(255, 80)]
     [InlineData(1_300, 400)]
     public void Subset_sums_are_those_found_by_trying_every_subset(int limit, int most) =>
         Gen.Select(Gen.Int[1, most], Gen.Int[1, most])
@@ -57,6 +58,41 @@ public sealed class SlowTwinFacts
                 },
                 seed: Seed,
                 iter: 200
+            );
+
+    // Lists of none, of less than four, and of more than the arrays begin with.
+    [Fact]
+    public void Four_rectangles_compared_at_once_answer_as_one_after_the_other() =>
+        Gen.Select(Gen.Int[0, 90], Gen.Int[0, 90], Gen.Int[1, 20], Gen.Int[1, 20])
+            .Array[1, 90]
+            .Sample(
+                boxes =>
+                {
+                    FreeRectangle[] all =
+                    [
+                        .. boxes.Select(box => new FreeRectangle(box.Item1, box.Item2, box.Item1 + box.Item3, box.Item2 + box.Item4)),
+                    ];
+                    var (probe, slow) = (all[^1], all[..^1]);
+                    var (list, met) = (new FreeList(), new FreeList());
+                    Array.ForEach(slow, free => list.Add(free));
+
+                    Assert.Equal(slow.Any(free => free.Holds(probe)), list.Covers(probe));
+                    for (var from = 0; from < slow.Length; from++)
+                    {
+                        int next = Array.FindIndex(
+                            slow,
+                            from,
+                            free => free.Right - free.Left >= 5 && free.Upper - free.Lower >= 7 && free.Lower <= probe.Lower
+                        );
+                        Assert.Equal(next, list.NextRoom(from, 5, 7, probe.Lower));
+                    }
+
+                    list.MoveMet(probe, met);
+                    Assert.Equal(slow.Where(free => free.Meets(probe)), Enumerable.Range(0, met.Count).Select(at => met[at]));
+                    Assert.Equal(slow.Where(free => !free.Meets(probe)), Enumerable.Range(0, list.Count).Select(at => list[at]));
+                },
+                seed: Seed,
+                iter: 1_000
             );
 
     [Fact]

@@ -10,6 +10,9 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     /// <summary>Segments of convolutions, for all pairs; each takes about 400 bytes once it is cut into slices.</summary>
     private const long MostSegments = 500_000;
 
+    // For each segment of a no-fit polygon that is turned, not made.
+    private const long StepsToTurn = 8;
+
     private readonly ShapeList _shapes = new();
 
     // Of each shape: which outline it is a turn of, and by how many quarters.
@@ -56,12 +59,12 @@ internal sealed class ShapeBook(CancellationToken cancellation)
 
     /// <summary>Makes all no-fit polygons that a search can ask for, if that takes no more than the given steps, and counts them. Jagged
     /// outlines have convolutions of thousands of segments, and many different outlines very many pairs.</summary>
+    /// <remarks>What they take is added up first, from the convolutions alone, so that what cannot be made costs little.</remarks>
     /// <returns>Whether they are made; if not, no more than the given steps are spent.</returns>
     /// <param name="budget">Pays for what is made.</param>
     /// <param name="most">Steps that may be spent here.</param>
     public bool TryMakeAll(StepBudget budget, long most)
     {
-        var start = budget.Spent;
         // Even a pair of triangles takes some hundred steps.
         if ((long)_moving * _shapes.Count > most / 100)
         {
@@ -69,31 +72,56 @@ internal sealed class ShapeBook(CancellationToken cancellation)
         }
 
         _pairs.MakeRoom(_shapes.Count);
-        long segments = 0;
-        for (var one = 0; one < _moving; one++)
+        if (!CanMakeAll(budget, most))
         {
-            for (var other = one; other < Count; other++)
+            return false;
+        }
+
+        foreach (var (one, other) in Missing())
+        {
+            _maker.Trace(_shapes[one], _shapes[other], budget);
+            if (!TryTurn(one, other, budget))
             {
-                if (_pairs[one, other] is not null)
-                {
-                    continue;
-                }
-
-                segments += _maker.Trace(_shapes[one], _shapes[other], budget);
-                if (budget.Spent - start + _maker.Cost > most || segments > MostSegments)
-                {
-                    return false;
-                }
-
-                if (!TryTurn(one, other, budget))
-                {
-                    budget.Spend(_maker.Cost);
-                    _pairs.Keep(one, other, _maker.Make());
-                }
+                budget.Spend(_maker.Cost);
+                _pairs.Keep(one, other, _maker.Make());
             }
         }
 
         return true;
+    }
+
+    private bool CanMakeAll(StepBudget budget, long most)
+    {
+        var (start, cost, segments) = (budget.Spent, 0L, 0L);
+        var made = new HashSet<(int, int, int)>(_made.Keys);
+        foreach (var (one, other) in Missing())
+        {
+            long before = budget.Spent;
+            segments += _maker.Trace(_shapes[one], _shapes[other], budget);
+            // Traced once more when it is made.
+            cost += budget.Spent - before + (made.Add(Turns(one, other)) ? _maker.Cost : StepsToTurn * _maker.Segments);
+            if (budget.Spent - start + cost > most || segments > MostSegments)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    // The pairs that a search can ask for and that are not made yet.
+    private IEnumerable<(int One, int Other)> Missing()
+    {
+        for (var one = 0; one < _moving; one++)
+        {
+            for (var other = one; other < Count; other++)
+            {
+                if (_pairs[one, other] is null)
+                {
+                    yield return (one, other);
+                }
+            }
+        }
     }
 
     /// <summary>The no-fit polygons of one shape with each other; those not made yet are null.</summary>
@@ -135,17 +163,20 @@ internal sealed class ShapeBook(CancellationToken cancellation)
     /// <param name="budget">Pays a little for each segment.</param>
     private bool TryTurn(int one, int other, StepBudget budget)
     {
-        var ((family, quarter), (otherFamily, otherQuarter)) = (_origins[one], _origins[other]);
-        var key = (family, otherFamily, (otherQuarter - quarter) & 3);
+        var key = Turns(one, other);
         if (!_made.TryGetValue(key, out var known))
         {
             _made[key] = (one, other);
             return false;
         }
 
-        budget.Spend(8L * _maker.Segments);
-        var turns = (quarter - _origins[known.Lying].Quarter) & 3;
+        budget.Spend(StepsToTurn * _maker.Segments);
+        var turns = (_origins[one].Quarter - _origins[known.Lying].Quarter) & 3;
         _pairs.Keep(one, other, _pairs[known.Lying, known.Moving]!.Turned(turns, _shapes[known.Lying], _shapes[known.Moving]));
         return true;
     }
+
+    // The same for two outlines that lie to each other as two others do, whatever quarter turn both have made.
+    private (int Family, int OtherFamily, int Quarters) Turns(int one, int other) =>
+        (_origins[one].Family, _origins[other].Family, (_origins[other].Quarter - _origins[one].Quarter) & 3);
 }

@@ -9,9 +9,8 @@ namespace CushionService.Nesting.Rectangles.Beams;
 /// stay different. A partial layout ends once it has lost more area than the box can spare.</summary>
 internal sealed class BeamSearch
 {
-    /// <summary>A state costs as if it had this many kinds at least: what it takes whatever its kinds, and its place in the order of
-    /// candidates.</summary>
-    public const int LeastKinds = 32;
+    // A state of fewer kinds costs as if it had this many: copying its skyline and ordering its candidates take that long (as measured).
+    private const int LeastKinds = 32;
 
     // Children of one state that go on, so that one good state does not fill the layer.
     private const int KeptOfParent = 2;

@@ -14,7 +14,7 @@ internal sealed class BoxBeams
     private const int NarrowStates = 120;
 
     // With fewer a beam is a single greedy pass.
-    private const int LeastStates = 11;
+    private const int LeastStates = 10;
 
     // Rectangles of all partial layouts of all layers together, which are kept to be read back.
     private const int MostKept = 400_000;

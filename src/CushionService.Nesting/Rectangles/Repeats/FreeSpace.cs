@@ -22,8 +22,10 @@ internal sealed class FreeSpace(long width, int mostClosed = FreeSpace.MostClose
 
     // What is left of those that a take has cut; grows, and is kept.
     private FreeRectangle[] _cut = new FreeRectangle[64];
-    private int[] _whole = new int[64];
     private int _cuts;
+
+    // Which of these parts lie within no other.
+    private int[] _whole = new int[64];
 
     /// <summary>The maximal empty rectangles.</summary>
     public FreeList All { get; } = new();
