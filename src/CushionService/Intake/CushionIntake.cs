@@ -6,6 +6,7 @@ using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 using Outline = CushionService.Engine.Specifications.Outlines.Outline;
@@ -87,23 +88,30 @@ internal static class CushionIntake
                 Match = match,
             }
         );
+        CheckWhole(specified, findings);
+        return specified;
+    }
+
+    // What is seen only where the whole cushion is known.
+    private static void CheckWhole(CushionSpecification specified, Findings findings)
+    {
+        (Length allowance, WorkroomPractice practice) = (specified.SeamAllowance, specified.Practice);
         FillCheck.Weight(specified, findings);
         // Overedging takes nothing off, so it must lie within the allowance (common practice, no source).
-        Length bight = order.Practice.Stitch?.Bight is { } own && own > Length.Zero ? own : order.Practice.Stitches.Bight;
+        Length bight = practice.Stitch?.Bight is { } own && own > Length.Zero ? own : practice.Stitches.Bight;
         if (specified.EdgeFinish == RawEdgeFinish.Overedge && allowance < bight)
         {
-            findings.Warn(nameof(cushion.SeamAllowance), "overedge-too-wide", TrimTexts.OveredgeInSeam(allowance, bight));
+            findings.Warn(nameof(Cushion.SeamAllowance), "overedge-too-wide", TrimTexts.OveredgeInSeam(allowance, bight));
         }
 
         // The allowances of both edges lie side by side within the boxing, so that it stays supple (common practice, no source).
         if (Boxing(specified) is { Nanometres: > 0 } boxing && boxing < 2 * allowance)
         {
             var half = Length.FromNanometres(boxing.Nanometres / 2);
-            findings.Warn(nameof(cushion.SeamAllowance), "seam-too-deep", TrimTexts.SeamInBoxing(allowance, boxing, half));
+            findings.Warn(nameof(Cushion.SeamAllowance), "seam-too-deep", TrimTexts.SeamInBoxing(allowance, boxing, half));
         }
 
         FoamLayerIntake.FitsCushion(specified, findings);
-        return specified;
     }
 
     // Height of the lowest strip between two faces; zero where there is none.

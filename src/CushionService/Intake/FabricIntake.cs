@@ -54,19 +54,7 @@ internal static class FabricIntake
             findings.NotApplicable(nameof(fabric.Brought), FabricTexts.BroughtByCustomer);
         }
 
-        // Both selvedges are cut off, and what is left must hold a strip.
-        if (width - 2 * selvedge < FabricTrade.NarrowestUsable)
-        {
-            Length widest = Length.FromNanometres((width - FabricTrade.NarrowestUsable).Nanometres / 2);
-            findings.RefuseRange(
-                nameof(fabric.Selvedge),
-                "out-of-range",
-                FabricTexts.SelvedgesTooWide(FabricTrade.NarrowestUsable, widest),
-                null,
-                widest
-            );
-        }
-
+        HoldsStrip(width, selvedge, findings);
         // Everything that a layout needs must have passed.
         return fabric.Id is not { } id || sold is null || fields.Or(Squaring, order.Practice.Squaring) is not { } squaring
             ? null
@@ -94,6 +82,22 @@ internal static class FabricIntake
                 OnHand = offcuts,
                 Price = price,
             };
+    }
+
+    // Both selvedges are cut off, and what is left must hold a strip.
+    private static void HoldsStrip(Length width, Length selvedge, Findings findings)
+    {
+        if (width - 2 * selvedge < FabricTrade.NarrowestUsable)
+        {
+            Length widest = Length.FromNanometres((width - FabricTrade.NarrowestUsable).Nanometres / 2);
+            findings.RefuseRange(
+                nameof(Fabric.Selvedge),
+                "out-of-range",
+                FabricTexts.SelvedgesTooWide(FabricTrade.NarrowestUsable, widest),
+                null,
+                widest
+            );
+        }
     }
 
     // The repeat, with where its first motif is. A half drop shifts every other column by half a length, and so needs both sizes.

@@ -78,13 +78,13 @@ internal static class FillIntake
                 Wrap = wrap,
                 Fullness = fullness,
                 Weight = fill.Weight is { } kilograms ? new Mass((decimal)kilograms * 1000) : null,
-                // A size in one figure is a round or a square form.
-                Form =
-                    kind == FillKind.Form
-                        ? new FormSpecification(fill.Stock, fields[Width], fields[Depth] ?? fields[Width], fields[Thickness])
-                        : null,
+                Form = kind == FillKind.Form ? ReadForm(fill, fields) : null,
             };
     }
+
+    // A size in one figure is a round or a square form.
+    private static FormSpecification ReadForm(Fill fill, Fields<Fill> fields) =>
+        new(fill.Stock, fields[Width], fields[Depth] ?? fields[Width], fields[Thickness]);
 
     // A number and a word for one thing would contradict each other, and so would two sizes of a form.
     private static void SaidOnce(Fill fill, Findings findings)

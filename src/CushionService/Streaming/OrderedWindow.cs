@@ -35,50 +35,70 @@ internal static class OrderedWindow
         int workers = Workers
     )
     {
-        using CancellationTokenSource linked = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        using SemaphoreSlim window = new(2 * workers);
-        using SemaphoreSlim free = new(workers);
-        Channel<Task<TAnswer>> underway = Channel.CreateUnbounded<Task<TAnswer>>(
+        using Stream<TEntry, TAnswer> stream = new(entries, answer, write, workers);
+        await stream.AnswerAsync(cancellation);
+    }
+
+    private sealed class Stream<TEntry, TAnswer>(
+        IAsyncEnumerable<TEntry> entries,
+        Func<TEntry, CancellationToken, Task<TAnswer>> answer,
+        Func<TAnswer, bool, CancellationToken, ValueTask> write,
+        int workers
+    ) : IDisposable
+    {
+        private readonly SemaphoreSlim _window = new(2 * workers);
+        private readonly SemaphoreSlim _free = new(workers);
+        private readonly Channel<Task<TAnswer>> _underway = Channel.CreateUnbounded<Task<TAnswer>>(
             new UnboundedChannelOptions { SingleReader = true, SingleWriter = true }
         );
-        Task reading = ReadAsync(linked.Token);
-        try
+
+        public async Task AnswerAsync(CancellationToken cancellation)
         {
-            await foreach (Task<TAnswer> next in underway.Reader.ReadAllAsync(linked.Token))
+            using var linked = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+            Task reading = ReadAsync(linked.Token);
+            try
             {
-                TAnswer done = await next;
-                // The answer that follows may go out with this one.
-                bool more = underway.Reader.TryPeek(out Task<TAnswer>? following) && following.IsCompleted;
-                await write(done, more, linked.Token);
-                window.Release();
+                await foreach (Task<TAnswer> next in _underway.Reader.ReadAllAsync(linked.Token))
+                {
+                    TAnswer done = await next;
+                    // The answer that follows may go out with this one.
+                    bool more = _underway.Reader.TryPeek(out Task<TAnswer>? following) && following.IsCompleted;
+                    await write(done, more, linked.Token);
+                    _window.Release();
+                }
             }
-        }
-        finally
-        {
-            // Nothing of the stream runs on once this method has returned.
-            await linked.CancelAsync();
-            await reading;
-            while (underway.Reader.TryRead(out Task<TAnswer>? left))
+            finally
             {
-                await ((Task)left).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+                // Nothing of the stream runs on once this method has returned.
+                await linked.CancelAsync();
+                await reading;
+                while (_underway.Reader.TryRead(out Task<TAnswer>? left))
+                {
+                    await ((Task)left).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+                }
             }
         }
 
-        // Runs beside the loop above. Its exception goes through the channel, behind the answers to the entries before
-        // it.
-        async Task ReadAsync(CancellationToken token)
+        public void Dispose()
+        {
+            _window.Dispose();
+            _free.Dispose();
+        }
+
+        // Runs beside the loop above. Its exception goes through the channel, behind the answers to the entries before it.
+        private async Task ReadAsync(CancellationToken token)
         {
             Exception? exception = null;
             try
             {
                 await using IAsyncEnumerator<TEntry> source = entries.GetAsyncEnumerator(token);
-                await window.WaitAsync(token);
+                await _window.WaitAsync(token);
                 while (await source.MoveNextAsync())
                 {
                     TEntry entry = source.Current;
                     // Unbounded, so it never refuses: the window has made sure of the bound before.
-                    underway.Writer.TryWrite(Task.Run(() => WorkAsync(entry, token), CancellationToken.None));
-                    await window.WaitAsync(token);
+                    _underway.Writer.TryWrite(Task.Run(() => WorkAsync(entry, token), CancellationToken.None));
+                    await _window.WaitAsync(token);
                 }
             }
             catch (Exception caught)
@@ -86,20 +106,20 @@ internal static class OrderedWindow
                 exception = caught;
             }
 
-            underway.Writer.Complete(exception);
+            _underway.Writer.Complete(exception);
         }
 
         // At most as many entries as there are workers pass at the same time. When the stream is cancelled, none waits on.
-        async Task<TAnswer> WorkAsync(TEntry entry, CancellationToken token)
+        private async Task<TAnswer> WorkAsync(TEntry entry, CancellationToken token)
         {
-            await free.WaitAsync(token);
+            await _free.WaitAsync(token);
             try
             {
                 return await answer(entry, token);
             }
             finally
             {
-                free.Release();
+                _free.Release();
             }
         }
     }

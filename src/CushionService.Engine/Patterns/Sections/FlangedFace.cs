@@ -93,10 +93,7 @@ internal sealed class FlangedFace
         bool hasFront = division is not { Front: false },
             hasBack = division is not { Front: true };
 
-        // The allowance of a mitre is trimmed to the flange that it lies in: a deeper one would leave no corner to cut off (common
-        // practice, no source).
-        var mitre = EdgeFinish.Seam(Length.Min(cushion.SeamAllowance, flange.Width + flange.Turning));
-        var walk = new Walk(hasFront ? cut : Length.Zero, folded ? mitre : seam);
+        var walk = new Walk(hasFront ? cut : Length.Zero, folded ? Mitre(cushion.SeamAllowance, flange) : seam);
         if (hasFront)
         {
             walk.To(EdgeName.Front, width - cut, Length.Zero, outer).Corner(EdgeName.Front.With(EdgeWord.Right), width, cut, cut);
@@ -134,6 +131,11 @@ internal sealed class FlangedFace
             Match = new Point(width.HalfUp(), hasFront ? depth.HalfUp() : height - depth.HalfUp()),
         };
     }
+
+    // The allowance of a mitre is trimmed to the flange that it lies in: a deeper one would leave no corner to cut off (common practice, no
+    // source).
+    private static EdgeFinish Mitre(Length allowance, FlangeSpecification flange) =>
+        EdgeFinish.Seam(Length.Min(allowance, flange.Width + flange.Turning));
 
     // Where the face is folded back behind its flange, on each outer side.
     private static IEnumerable<PanelMark> Folds(Length flange, Length width, Length height, bool hasFront, bool hasBack)

@@ -83,23 +83,7 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
             return null;
         }
 
-        (int one, int other) = (-1, -1);
-        for (var i = 0; i < stretches.Count; i++)
-        {
-            if (stretches[i].IsAfter == stretches[i == 0 ? stretches.Count - 1 : i - 1].IsAfter)
-            {
-                continue;
-            }
-
-            if (other >= 0)
-            {
-                return null;
-            }
-
-            (one, other) = one < 0 ? (i, -1) : (one, i);
-        }
-
-        if (other < 0)
+        if (Sides(stretches) is not (var one, var other))
         {
             return null;
         }
@@ -135,6 +119,28 @@ internal sealed record Parting(Length At, ImmutableArray<Edge> Before, Immutable
             edges.Add(new Edge(join.Name, edges[^1].To, edges[0].From, join.Finish));
             return edges.DrainToImmutable();
         }
+    }
+
+    // Where the stretches of each side of the line begin; null when the line is not crossed exactly twice.
+    private static (int One, int Other)? Sides(List<(Edge Edge, Segment Path, bool IsAfter)> stretches)
+    {
+        (int one, int other) = (-1, -1);
+        for (var i = 0; i < stretches.Count; i++)
+        {
+            if (stretches[i].IsAfter == stretches[i == 0 ? stretches.Count - 1 : i - 1].IsAfter)
+            {
+                continue;
+            }
+
+            if (other >= 0)
+            {
+                return null;
+            }
+
+            (one, other) = one < 0 ? (i, -1) : (one, i);
+        }
+
+        return other < 0 ? null : (one, other);
     }
 
     // A stretch that went on with the one before has no name of its own.
