@@ -76,7 +76,7 @@ internal static class Printing
     private static PiecesAnswer OnPaper(PiecesAnswer answer, CheckedOrder order) =>
         answer with
         {
-            Pieces = PieceNames.OnPaper(answer.Pieces, order.Drafting, order.Language),
+            Pieces = PieceNames.WithFabrics(answer.Pieces, order.Drafting, order.Language),
         };
 
     /// <summary>The picture of a cushion.</summary>

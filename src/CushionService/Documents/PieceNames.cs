@@ -31,6 +31,14 @@ internal static class PieceNames
         return [.. pieces.Zip(drafting.Pieces, (piece, cut) => Named(piece, cut, writer))];
     }
 
+    /// <summary>The pieces as <see cref="OnPaper(IReadOnlyList{PieceAnswer}, Drafting, Language)"/> names them, each with the label of its
+    /// fabric instead of the fabric's id, where the order has one.</summary>
+    /// <param name="pieces">The pieces as they are answered.</param>
+    /// <param name="drafting">The same as the engine has them, in the same order.</param>
+    /// <param name="language">The reader's language.</param>
+    public static IReadOnlyList<PieceAnswer> WithFabrics(IReadOnlyList<PieceAnswer> pieces, Drafting drafting, Language language) =>
+        [.. OnPaper(pieces, drafting, language).Zip(drafting.Pieces, (piece, cut) => piece with { Fabric = drafting.Fabric(cut).Name })];
+
     /// <summary>The seams, each with its edges as the reader's language names them; in English as the answer has them.</summary>
     /// <param name="seams">The seams as they are answered.</param>
     /// <param name="drafting">The same as the engine has them, in the same order.</param>
@@ -54,14 +62,14 @@ internal static class PieceNames
         string[] Edges(ImmutableArray<EdgeRef> edges) => [.. edges.Select(edge => writer.Text(AnswerTexts.EdgeOf(edge.Part, edge.Edge)))];
     }
 
-    /// <summary>What a drawing calls a piece beside its number: in English its id, in other languages its part alone, for a long name of
-    /// its cushion leaves no room for the part.</summary>
+    /// <summary>What a drawing calls a piece beside its number, the longest first: its label, or its id; then its part alone, for a long
+    /// name of its cushion leaves no room for the part.</summary>
     /// <param name="piece">A piece, as paper has it.</param>
-    /// <param name="language">The reader's language.</param>
-    public static string BesideNumber(PieceAnswer piece, Language language) =>
-        language == Language.English || piece.Label is not { } label ? piece.Id
-        : piece.Cushion is null ? label
-        : label[(label.LastIndexOf(Before, StringComparison.Ordinal) is >= 0 and int at ? at + Before.Length : 0)..];
+    public static IReadOnlyList<string> BesideNumber(PieceAnswer piece) =>
+        piece.Label is not { } label ? [piece.Id]
+        : piece.Cushion is not null && label.LastIndexOf(Before, StringComparison.Ordinal) is >= 0 and int at
+            ? [label, label[(at + Before.Length)..]]
+        : [label];
 
     private static PieceAnswer Named(PieceAnswer piece, CutPiece cut, MessageWriter writer) =>
         piece.Label is null && cut.Cushion is { } cushion

@@ -61,8 +61,8 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
 
     [Theory]
     [InlineData("CHF", 18, 0, "wrong-currency")]
-    [InlineData("USD", 18, 1_000_000_000, "not-an-amount")]
-    [InlineData("USD", 18, -5, "not-an-amount")]
+    [InlineData("USD", 18, 1_000_000_000, "bad-form")]
+    [InlineData("USD", 18, -5, "bad-form")]
     [InlineData("", -18, 0, "bad-form")]
     public async Task An_amount_that_is_none_of_the_order_is_refused(string currency, long units, int nanos, string code)
     {

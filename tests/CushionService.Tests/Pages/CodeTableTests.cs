@@ -31,6 +31,18 @@ public sealed partial class CodeTableTests
         }
     }
 
+    // However a violation or a warning is made, its message stands beside its code.
+    [Fact]
+    public void Every_code_that_a_message_explains_is_in_the_register()
+    {
+        string[] explained =
+        [
+            .. Files().SelectMany(file => Explained().Matches(File.ReadAllText(file))).Select(code => code.Groups["code"].Value),
+        ];
+        Assert.Contains("grain-chosen", explained);
+        Assert.All(explained, code => Assert.NotNull(CodeRegister.Find(code)));
+    }
+
     [Fact]
     public void Every_code_of_the_register_is_made_somewhere_and_says_what_it_means()
     {
@@ -149,6 +161,13 @@ public sealed partial class CodeTableTests
 
     [GeneratedRegex(@"\b(?<name>[A-Z]\w*)\(")]
     private static partial Regex Call();
+
+    [GeneratedRegex(
+        """
+            "(?<code>[a-z]+(-[a-z]+)*)",\s*(\w+\.)?[A-Z]\w*Texts\.
+            """
+    )]
+    private static partial Regex Explained();
 
     [GeneratedRegex("^(Refuse|RefuseRange|Refused|Fails|WithErrorCode|Warn|Violation)$")]
     private static partial Regex Maker();

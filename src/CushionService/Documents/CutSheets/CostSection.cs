@@ -70,7 +70,7 @@ internal static class CostSection
     private static Row Labour(Job job, LabourLineAnswer line) =>
         Row.Of(
             null,
-            job.Say(SheetTexts.Labour(line.Cushion, line.Operation)),
+            job.Say(SheetTexts.Labour(job.CushionName(line.Cushion), line.Operation)),
             job.Say(SheetTexts.Times(line.Times)),
             job.Say(SheetTexts.Minutes((decimal)Math.Round(line.Minutes, 2))),
             job.Units.Amount(line.Amount)
@@ -98,15 +98,13 @@ internal static class CostSection
     private static Row Share(Job job, CostShareAnswer share) =>
         Row.Of(
             null,
-            share.Cushion is { } id ? NameOf(job, id) : job.Say(SheetTexts.OwnShare),
+            share.Cushion is { } id ? job.CushionName(id) : job.Say(SheetTexts.OwnShare),
             Number(share.Quantity),
             job.Units.Amount(share.Amount)
         );
 
     private static Row Group(Job job, CostGroupAnswer group) =>
         Row.Of(null, group.Group ?? job.Say(SheetTexts.WithoutGroup), Number(group.Quantity), job.Units.Amount(group.Amount));
-
-    private static string NameOf(Job job, string id) => job.Quote.Cushions.FirstOrDefault(one => one.Id == id)?.Label ?? id;
 
     private static string Number(int number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

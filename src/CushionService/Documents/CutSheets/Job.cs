@@ -73,6 +73,9 @@ internal sealed class Job(QuoteAnswer quote, Language language = Language.Englis
     /// <summary>What people call a fabric: its label, or else its id.</summary>
     public string FabricName(string id) => Quote.Layouts.FirstOrDefault(layout => layout.Fabric == id)?.Label ?? id;
 
+    /// <summary>What people call a cushion: its label, or else its id.</summary>
+    public string CushionName(string id) => Quote.Cushions.FirstOrDefault(cushion => cushion.Id == id)?.Label ?? id;
+
     /// <summary>What the steps call the parts that pieces are, by the pieces' ids; none when not known.</summary>
     public IReadOnlyDictionary<string, string> Parts { get; private init; } = ImmutableDictionary<string, string>.Empty;
 

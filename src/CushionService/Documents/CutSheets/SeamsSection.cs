@@ -21,7 +21,11 @@ internal static class SeamsSection
                         new Column(job.Say(SheetTexts.To)),
                         new Column(job.Say(SheetTexts.FinishedLength)),
                     ],
-                    [.. job.Quote.Seams.Select(seam => Row.Of(null, seam.Cushion, Edges(seam.One), Edges(seam.Other), Length(job, seam)))]
+                    [
+                        .. job.Quote.Seams.Select(seam =>
+                            Row.Of(null, job.CushionName(seam.Cushion), Edges(seam.One), Edges(seam.Other), Length(job, seam))
+                        ),
+                    ]
                 ),
             ];
 

@@ -54,13 +54,7 @@ internal sealed record Caption(Label? Label, Spot LabelAt, double Arrow, Spot Ar
         return new Caption(beside, rest.Centre, arrow * mm, place.Centre);
 
         Label? Fit(Box box) =>
-            Label.For(
-                number,
-                PieceNames.BesideNumber(piece, units.Language),
-                units.Size(piece.Width, piece.Length),
-                box.Width / mm,
-                box.Height / mm
-            );
+            Label.For(number, PieceNames.BesideNumber(piece), units.Size(piece.Width, piece.Length), box.Width / mm, box.Height / mm);
     }
 
     /// <summary>The same caption elsewhere.</summary>

@@ -19,42 +19,47 @@ internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwa
 
     /// <summary>The label of a piece in a room.</summary>
     /// <param name="number">The piece's number in the list of pieces.</param>
-    /// <param name="name">Its name.</param>
+    /// <param name="names">What it may be called, the best first.</param>
     /// <param name="size">Its cut size.</param>
     /// <param name="width">Of the room, in millimetres.</param>
     /// <param name="height">Of the room, in millimetres.</param>
     /// <returns>Null when not even the number fits.</returns>
-    public static Label? For(string number, string name, string size, double width, double height) =>
-        Best(
+    public static Label? For(string number, IReadOnlyList<string> names, string size, double width, double height)
+    {
+        foreach (string name in names)
+        {
+            string[][] wordings =
             [
                 [$"{number}: {name}", size],
                 [number, name, size],
                 [$"{number}: {name}, {size}"],
-            ],
-            Smallest,
-            true,
-            width,
-            height
-        )
-        ?? Best(
-            [
-                [number, size],
-                [$"{number}: {size}"],
-            ],
-            Smallest,
-            false,
-            width,
-            height
-        )
-        ?? Best(
-            [
-                [number],
-            ],
-            SmallestNumber,
-            false,
-            width,
-            height
-        );
+            ];
+            if (Best(wordings, Smallest, true, width, height) is { } named)
+            {
+                return named;
+            }
+        }
+
+        return Best(
+                [
+                    [number, size],
+                    [$"{number}: {size}"],
+                ],
+                Smallest,
+                false,
+                width,
+                height
+            )
+            ?? Best(
+                [
+                    [number],
+                ],
+                SmallestNumber,
+                false,
+                width,
+                height
+            );
+    }
 
     /// <summary>Width and height of the block, in millimetres, as it reads.</summary>
     /// <param name="lines">What is written.</param>

@@ -32,7 +32,11 @@ internal sealed record PatternPiece(int Number, PieceAnswer Answer, PieceAnswer 
     /// <param name="language">The reader's language.</param>
     public static IReadOnlyList<PatternPiece> Of(Drafting drafting, LengthUnit unit, Language language)
     {
-        IReadOnlyList<PieceAnswer> answers = PieceNames.OnPaper(new AnswerWording(language, unit, []).Pieces(drafting), drafting, language);
+        IReadOnlyList<PieceAnswer> answers = PieceNames.WithFabrics(
+            new AnswerWording(language, unit, []).Pieces(drafting),
+            drafting,
+            language
+        );
         IReadOnlyList<PieceAnswer> drawn = new AnswerWording(language, LengthUnit.Millimetre, []).Pieces(drafting);
         return [.. drafting.Pieces.Select((piece, i) => new PatternPiece(i + 1, answers[i], drawn[i], PieceLines.Of(piece)))];
     }

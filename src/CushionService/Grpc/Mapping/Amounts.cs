@@ -37,7 +37,7 @@ internal static class Amounts
     {
         bool sameSign = money.Units == 0 || money.Nanos == 0 || (money.Units > 0 == money.Nanos > 0);
         // A long, since the absolute value of the least int is none.
-        return Math.Abs((long)money.Nanos) >= NanosInUnit || !sameSign ? ("not-an-amount", MappingTexts.Nanos)
+        return Math.Abs((long)money.Nanos) >= NanosInUnit || !sameSign ? ("bad-form", MappingTexts.Nanos)
             : money.CurrencyCode.Length > 0 && currency.Length > 0 && money.CurrencyCode != currency
                 ? ("wrong-currency", MappingTexts.Currency(currency))
             : null;
