@@ -17,6 +17,9 @@ internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwa
     private const double Smallest = 2.1;
     private const double SmallestNumber = 1.5;
 
+    /// <summary>Whether a name is the best one, and not one that several pieces may share.</summary>
+    public bool IsWhole { get; private init; } = true;
+
     /// <summary>The label of a piece in a room.</summary>
     /// <param name="number">The piece's number in the list of pieces.</param>
     /// <param name="names">What it may be called, the best first.</param>
@@ -36,7 +39,7 @@ internal sealed record Label(IReadOnlyList<string> Lines, double Size, bool Upwa
             ];
             if (Best(wordings, Smallest, true, width, height) is { } named)
             {
-                return named;
+                return named with { IsWhole = name == names[0] };
             }
         }
 

@@ -5,7 +5,7 @@ namespace CushionService.Documents.Drawings;
 /// <summary>What the signs of a layout mean, and which pieces are in it by number alone.</summary>
 internal static class LayoutLegend
 {
-    /// <summary>The legend of a drawing: only signs that are in it, and the pieces whose name did not fit.</summary>
+    /// <summary>The legend of a drawing: only signs that are in it, and the pieces whose whole name did not fit.</summary>
     /// <param name="scene">What is drawn.</param>
     /// <param name="placed">The placements as they are drawn.</param>
     /// <param name="continues">Whether the drawing is a part of the layout, whose torn edge is explained.</param>
@@ -43,9 +43,11 @@ internal static class LayoutLegend
             );
         }
 
+        // A part alone names no piece among those of several cushions.
+        bool several = placed.Select(piece => piece.Piece.Cushion).Distinct().Skip(1).Any();
         items.AddRange(
             placed
-                .Where(piece => piece.Caption.Label is not { Named: true })
+                .Where(piece => piece.Caption.Label is not { Named: true } label || (several && !label.IsWhole))
                 .GroupBy(piece => piece.Number, StringComparer.Ordinal)
                 .Select(copies => new LegendItem(Entry(units, [.. copies])))
         );
