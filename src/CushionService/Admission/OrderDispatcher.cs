@@ -44,19 +44,30 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
     {
         try
         {
-            Outcome<TAnswer> outcome =
+            if (
                 received.Order is { } order
                 && caller.Forbids(order, overnight: caller.IsKnown && inTurn, purpose.UsualEffort) is { Count: > 0 } forbidden
-                    ? new Refusal(forbidden)
-                    : await AnswerAsync(caller, caller.Priced(received), purpose, inTurn, cancellation);
-            OrderMetrics.Count(outcome.Refusal);
-            return outcome;
+            )
+            {
+                // Reading it took a processor, though no worker.
+                work.Charge(caller, received.Reading);
+                return Counted<TAnswer>(new Refusal(forbidden));
+            }
+
+            return Counted(await AnswerAsync(caller, caller.Priced(received), purpose, inTurn, cancellation));
         }
         finally
         {
             // The call goes on on the thread pool, whatever came of the order: a worker is for orders.
             await Task.Yield();
         }
+    }
+
+    private static Outcome<TAnswer> Counted<TAnswer>(Outcome<TAnswer> outcome)
+        where TAnswer : class
+    {
+        OrderMetrics.Count(outcome.Refusal);
+        return outcome;
     }
 
     private async Task<Outcome<TAnswer>> AnswerAsync<TAnswer>(
@@ -108,7 +119,7 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
             TimeSpan took = Stopwatch.GetElapsedTime(began);
             // Failed and cancelled orders count as well: they had the worker for as long.
             turns.Took(took);
-            work.Charge(caller, took);
+            work.Charge(caller, took + received.Reading);
         }
     }
 

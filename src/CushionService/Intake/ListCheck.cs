@@ -29,7 +29,7 @@ internal sealed class ListCheck<T>(PropertyInfo property) : FieldCheck<T>(proper
         return Fails(
             findings,
             count > range.Maximum || range.Minimum > 1 ? "out-of-range" : "empty",
-            FieldTexts.ListRange(Words, (decimal)range.Minimum, (decimal)range.Maximum, count),
+            FieldTexts.ListRange(Words, (decimal)range.Minimum, (decimal)range.Maximum, count, count > range.Maximum),
             new FindingRange(range.Minimum, range.Maximum)
         );
     }

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using CushionService.Contract;
 using CushionService.Engine.Specifications;
 
 namespace CushionService.Json;
@@ -13,9 +14,13 @@ namespace CushionService.Json;
 /// the same time.</remarks>
 internal sealed class FormDiagnosis
 {
+    // Unknown fields whose violations list the known ones. An answer to thousands of fields would be many times as long as they.
+    private const int MostLists = 20;
+
     // The copy is JSON whatever the text was, so that it can be read if it is worth reading.
     private readonly FormViolations _violations = new();
     private readonly ArrayBufferWriter<byte> _copy = new();
+    private int _unknown;
 
     /// <summary>Reads what can be read of a text.</summary>
     /// <param name="body">The text, in UTF-8.</param>
@@ -47,11 +52,11 @@ internal sealed class FormDiagnosis
     {
         if (ContractJson.ElementOf(type) is { } elementType)
         {
-            CopyList(element, elementType, pointer, writer);
+            CopyList(element, elementType, pointer, property, writer);
         }
         else if (ContractJson.CoordinateOf(type) is { } coordinate && ValueCheck.IsPair(element))
         {
-            CopyList(element, coordinate, pointer, writer);
+            CopyList(element, coordinate, pointer, null, writer);
         }
         else if (ContractJson.Options.GetTypeInfo(type) is { Kind: JsonTypeInfoKind.Object } record)
         {
@@ -68,14 +73,16 @@ internal sealed class FormDiagnosis
         }
     }
 
-    // A value that is not a list becomes an empty one, so that the copy stays JSON.
-    private void CopyList(JsonElement list, Type elementType, string pointer, Utf8JsonWriter writer)
+    // A value that is not a list becomes an empty one, so that the copy stays JSON. Of a list that is too long one entry too many is
+    // enough, by which the rules find it so.
+    private void CopyList(JsonElement list, Type elementType, string pointer, JsonPropertyInfo? property, Utf8JsonWriter writer)
     {
+        int reach = LongLists.Reach(RangeOf(property));
         writer.WriteStartArray();
         if (list.ValueKind == JsonValueKind.Array)
         {
             int index = 0;
-            foreach (JsonElement element in list.EnumerateArray())
+            foreach (JsonElement element in list.EnumerateArray().Take(reach))
             {
                 string place = $"{pointer}/{index++}";
                 // A list of words cannot have a null instead of an unknown word: the word is left out.
@@ -96,6 +103,11 @@ internal sealed class FormDiagnosis
 
         writer.WriteEndArray();
     }
+
+    private static NumberRangeAttribute? RangeOf(JsonPropertyInfo? property) =>
+        property?.AttributeProvider?.GetCustomAttributes(typeof(NumberRangeAttribute), false) is [NumberRangeAttribute range]
+            ? range
+            : null;
 
     // Names are compared exactly: a name in another case is unknown.
     private void CopyRecord(JsonElement element, JsonTypeInfo type, string pointer, Utf8JsonWriter writer)
@@ -125,8 +137,15 @@ internal sealed class FormDiagnosis
         JsonPropertyInfo? property = type.Properties.FirstOrDefault(property => property.Name == name);
         if (property is null)
         {
-            IEnumerable<string> known = type.Properties.Select(property => property.Name);
-            _violations.Add(new Violation(place, "unknown-field", JsonTexts.UnknownField(known)));
+            _violations.Add(
+                new Violation(
+                    place,
+                    "unknown-field",
+                    _unknown++ < MostLists
+                        ? JsonTexts.UnknownField(type.Properties.Select(property => property.Name))
+                        : JsonTexts.UnknownFieldToo
+                )
+            );
         }
         else if (!seen.Add(name))
         {

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using System.Text.Unicode;
@@ -22,6 +23,12 @@ internal static class OrderText
     /// <returns>The order; with violations, what could be read of it, or null when nothing could.</returns>
     public static ReceivedOrder Parse(ReadOnlyMemory<byte> body)
     {
+        long began = Stopwatch.GetTimestamp();
+        return Read(body) with { Reading = Stopwatch.GetElapsedTime(began) };
+    }
+
+    private static ReceivedOrder Read(ReadOnlyMemory<byte> body)
+    {
         if (body.Span.StartsWith(ByteOrderMark))
         {
             body = body[ByteOrderMark.Length..];
@@ -33,9 +40,10 @@ internal static class OrderText
             return new ReceivedOrder(null, [new Violation("", "bad-encoding", JsonTexts.NotUtf8)]);
         }
 
+        bool isLong = LongLists.AreIn(body.Span);
         try
         {
-            if (JsonSerializer.Deserialize(body.Span, OrderType) is { } order)
+            if (!isLong && JsonSerializer.Deserialize(body.Span, OrderType) is { } order)
             {
                 return new ReceivedOrder(order, []);
             }
@@ -46,7 +54,8 @@ internal static class OrderText
         }
 
         (Order? read, IReadOnlyList<Violation> violations) = FormDiagnosis.Of(body, OrderType);
-        return violations.Count > 0
+        // What is left of a list that is too long is enough for the rules to say so.
+        return violations.Count > 0 || isLong
             ? new ReceivedOrder(read, violations)
             : throw new InvalidOperationException("The strict reader refused an order in which the diagnosis finds no fault.");
     }

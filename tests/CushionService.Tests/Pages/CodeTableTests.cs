@@ -31,7 +31,7 @@ public sealed partial class CodeTableTests
         }
     }
 
-    // However a violation or a warning is made, its message stands beside its code.
+    // However a violation or a warning is made, its message is beside its code.
     [Fact]
     public void Every_code_that_a_message_explains_is_in_the_register()
     {

@@ -12,6 +12,9 @@ internal readonly record struct ReceivedOrder(Order? Order, IReadOnlyList<Violat
     /// <summary>The language of who reads the answer.</summary>
     public Language Language { get; init; }
 
+    /// <summary>How long it took to read, which its caller is charged for.</summary>
+    public TimeSpan Reading { get; init; }
+
     /// <summary>What the caller calls the fields, by their JSON Pointers in the order; null when it knows them by the pointers themselves.
     /// A field without an entry has no name, and a violation of it concerns the whole call.</summary>
     public IReadOnlyDictionary<string, string>? Names { get; init; }

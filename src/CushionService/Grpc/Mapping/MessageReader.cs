@@ -1,5 +1,7 @@
 using System.Linq.Expressions;
 using System.Reflection;
+using CushionService.Contract;
+using CushionService.Json;
 using Google.Protobuf;
 using Google.Protobuf.Collections;
 using Google.Protobuf.Reflection;
@@ -60,7 +62,7 @@ internal static class MessageReader<TWire, TContract>
     // The value of a field, by its kind: an amount, a length, messages, words, or a value that both sides have.
     private static Expression Value(Expression message, Expression errors, FieldDescriptor field, PropertyInfo member)
     {
-        Expression value = Expression.Property(message, field.PropertyName);
+        Expression value = Entries(Expression.Property(message, field.PropertyName), field, member);
         Type type = member.PropertyType;
         if (field.FieldType == FieldType.Message)
         {
@@ -97,6 +99,20 @@ internal static class MessageReader<TWire, TContract>
             : Expression.Convert(value, type);
         return WhenSet(Expression.Property(message, "Has" + field.PropertyName), read);
     }
+
+    // Of a list that is too long one entry too many is enough, by which the rules find it so.
+    private static Expression Entries(Expression value, FieldDescriptor field, PropertyInfo member) =>
+        field.IsRepeated
+            ? Expression.Call(
+                typeof(MessageReader<TWire, TContract>),
+                nameof(AtMost),
+                [value.Type.GetGenericArguments()[0]],
+                value,
+                Expression.Constant(LongLists.Reach(member.GetCustomAttribute<NumberRangeAttribute>()))
+            )
+            : value;
+
+    private static RepeatedField<T> AtMost<T>(RepeatedField<T> all, int reach) => all.Count <= reach ? all : [.. all.Take(reach)];
 
     // Null for a field that is not set: protobuf would give the default of its type.
     private static ConditionalExpression WhenSet(Expression set, Expression value) =>

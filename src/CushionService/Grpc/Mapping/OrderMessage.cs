@@ -1,3 +1,5 @@
+using System.Diagnostics;
+using CushionService.Contract;
 using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications;
 
@@ -17,8 +19,10 @@ internal static class OrderMessage
             return new ReceivedOrder(null, [new Violation("", "required", MappingTexts.NoOrder)]);
         }
 
+        long began = Stopwatch.GetTimestamp();
         MappingErrors errors = new(message.Currency);
         Contract.Orders.Order order = MessageReader<V1.Order, Contract.Orders.Order>.Read(message, errors);
-        return new ReceivedOrder(order, errors.Any ? [.. MessageDiagnosis.ErrorsOf(message, message.Currency)] : []);
+        Violation[] violations = errors.Any ? [.. MessageDiagnosis.ErrorsOf(message, message.Currency).Take(Limits.Violations)] : [];
+        return new ReceivedOrder(order, violations) { Reading = Stopwatch.GetElapsedTime(began) };
     }
 }

@@ -94,7 +94,7 @@ internal sealed class FlatOrder
     private ReceivedOrder Read()
     {
         ReceivedOrder read = OrderText.Parse(JsonSerializer.SerializeToUtf8Bytes(FlatOrderJson.Of(this))) with { Names = Names };
-        return read with { Violations = [.. _violations, .. read.Placed([.. read.Violations])] };
+        return read with { Violations = [.. _violations, .. read.Placed([.. read.Violations.Take(MostViolations - _violations.Count)])] };
     }
 
     // A page asks for fabric: how the cover closes and how the fabric is sold, it may leave to common practice.
