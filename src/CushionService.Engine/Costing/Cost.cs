@@ -26,8 +26,8 @@ public sealed record Cost(
     /// <summary>What each group of cushions costs; empty where no cushion has a group.</summary>
     public ImmutableArray<CostGroup> Groups { get; init; } = [];
 
-    /// <summary>The tax in the total; null where it is without.</summary>
-    public Money? Tax => Additions.FirstOrDefault(addition => addition.Kind == CostAdditionKind.Tax)?.Amount;
+    /// <summary>The tax in the total, which may come to nothing; null where the costing has no rate.</summary>
+    public Money? Tax { get; init; }
 
     /// <summary>The total before tax.</summary>
     public Money BeforeTax => Tax is { } tax ? Total - tax : Total;
@@ -69,6 +69,9 @@ public sealed record Cost(
             [.. priced.Unpriced, .. labour.Unpriced]
         )
         {
+            Tax = order.Costing.Tax is null
+                ? null
+                : Sum(additions.Where(one => one.Kind == CostAdditionKind.Tax).Select(one => one.Amount)),
             Unsized = priced.Unsized,
             Groups = CostGroup.Of(order, shares),
         };

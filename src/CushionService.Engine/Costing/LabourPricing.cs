@@ -80,8 +80,9 @@ internal sealed record LabourPricing(ImmutableArray<LabourLine> Lines, Immutable
     }
 
     /// <summary>What a number of minutes costs, rounded half up to the smallest coin.</summary>
+    /// <remarks>Multiplied before it is divided: a sixtieth of a rate is seldom exact, and half a coin must not be lost for it.</remarks>
     /// <param name="minutes">At least zero.</param>
     /// <param name="hourly">What an hour costs.</param>
     public static Money Hours(decimal minutes, Money hourly) =>
-        (minutes * hourly with { Amount = hourly.Amount / MinutesInHour }).RoundHalfUp();
+        (hourly with { Amount = minutes * hourly.Amount / MinutesInHour }).RoundHalfUp();
 }

@@ -2,6 +2,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Practices;
 
 namespace CushionService.Engine.Materials;
@@ -34,7 +35,17 @@ public static class Filling
     /// <param name="cushion">A cushion of any construction.</param>
     /// <returns>Of one cushion, above zero.</returns>
     public static Volume Room(CushionSpecification cushion) =>
-        Foam(cushion, Length.Zero) is { CubicMillimetres: > 0 } block ? block : Bag(cushion.Width, cushion.Depth);
+        Foam(cushion, Length.Zero) is { CubicMillimetres: > 0 } block ? block : Bag(cushion);
+
+    // Of another outline the bag holds as much less than that of the rectangle round it as its area is less: for a flat round bag of 18 in
+    // 873 in³, where 1.2185 r³ = 888 in³ is exact (W. Paulsen, American Mathematical Monthly 101(10), 1994; from memory).
+    private static Volume Bag(CushionSpecification cushion)
+    {
+        Volume round = Bag(cushion.Width, cushion.Depth);
+        decimal rectangle = cushion.Width.In(LengthUnit.Millimetre) * cushion.Depth.In(LengthUnit.Millimetre),
+            area = (decimal)cushion.Outline.Area.In(LengthUnit.Millimetre);
+        return cushion.Outline.Kind == OutlineKind.Rectangle ? round : new Volume(round.CubicMillimetres * area / rectangle);
+    }
 
     /// <summary>The least weight of a loose fill that fills a cushion.</summary>
     /// <param name="cushion">A cushion.</param>

@@ -32,7 +32,10 @@ internal sealed class Shop(OrderSpecification order)
     /// <param name="kind">Their kind.</param>
     /// <param name="stock">The stock; null where none is known.</param>
     public Goods Each(string item, MaterialKind kind, StockSpecification? stock) =>
-        Sized(new Goods(stock?.Id ?? item, kind, Dimension.Count, Sale(stock?.Id ?? item, stock, [SaleUnit.Each], null)), stock);
+        Sized(
+            new Goods(stock?.Id ?? item, kind, Dimension.Count, Sale(stock?.Id ?? item, stock, [SaleUnit.Each], null, holds: false)),
+            stock
+        );
 
     /// <summary>Goods by length, in yards or metres, or in spools or rolls that hold so much.</summary>
     /// <param name="item">What they are called where no stock is known.</param>
@@ -42,10 +45,7 @@ internal sealed class Shop(OrderSpecification order)
     /// <returns>Of a stock that is sold one by one, the content of a spool or roll is its length, which intake asks
     /// for.</returns>
     public Goods ByLength(string item, MaterialKind kind, StockSpecification? stock, Fraction? usualStep = null) =>
-        Of(item, kind, Dimension.Length, stock, Lengths, usualStep) with
-        {
-            Content = stock?.Sold?.Unit == SaleUnit.Each ? stock.Length!.Value.Nanometres : null,
-        };
+        Holding(Of(item, kind, Dimension.Length, stock, Lengths, usualStep, stock?.Length is not null), stock?.Length?.Nanometres);
 
     /// <summary>Goods by area.</summary>
     /// <param name="item">What they are called where no stock is known.</param>
@@ -53,7 +53,7 @@ internal sealed class Shop(OrderSpecification order)
     /// <param name="stock">The stock; null where none is known. One with a coverage (a can of adhesive) is counted by
     /// what it covers.</param>
     public Goods ByArea(string item, MaterialKind kind, StockSpecification? stock) =>
-        Of(item, kind, Dimension.Area, stock, Areas, null) with
+        Of(item, kind, Dimension.Area, stock, Areas, null, holds: false) with
         {
             Content = stock?.Coverage * Dimension.Area.In(SaleUnit.SqM),
         };
@@ -63,10 +63,7 @@ internal sealed class Shop(OrderSpecification order)
     /// <param name="kind">Their kind.</param>
     /// <param name="stock">The stock; null where none is known.</param>
     public Goods ByMass(string item, MaterialKind kind, StockSpecification? stock) =>
-        Of(item, kind, Dimension.Mass, stock, Weights, null) with
-        {
-            Content = stock?.Sold?.Unit == SaleUnit.Each ? stock.Weight!.Value.Grams : null,
-        };
+        Holding(Of(item, kind, Dimension.Mass, stock, Weights, null, stock?.Weight is not null), stock?.Weight?.Grams);
 
     /// <summary>Whether an item is sold by one of some units: its stock's, or else its price's.</summary>
     /// <param name="item">What prices name it by.</param>
@@ -78,14 +75,19 @@ internal sealed class Shop(OrderSpecification order)
             ? units.Contains(sold.Unit)
             : order.Prices.TryGetValue(item, out ItemPriceSpecification? price) && units.Contains(price.Per);
 
+    // Spools, rolls and bags are counted by what each of them holds.
+    private static Goods Holding(Goods goods, decimal? content) =>
+        goods.Sale.Unit == SaleUnit.Each ? goods with { Content = content } : goods;
+
     private Goods Of(
         string item,
         MaterialKind kind,
         Dimension measured,
         StockSpecification? stock,
         SaleUnit[] units,
-        Fraction? usualStep
-    ) => Sized(new Goods(stock?.Id ?? item, kind, measured, Sale(stock?.Id ?? item, stock, units, usualStep)), stock);
+        Fraction? usualStep,
+        bool holds
+    ) => Sized(new Goods(stock?.Id ?? item, kind, measured, Sale(stock?.Id ?? item, stock, units, usualStep, holds)), stock);
 
     // Of a foam sheet the length is its depth; of a zipper it is its own; of what comes on spools and rolls it is their content.
     private static Goods Sized(Goods goods, StockSpecification? stock)
@@ -111,8 +113,8 @@ internal sealed class Shop(OrderSpecification order)
         };
     }
 
-    // A price in another unit than the item is sold by does not apply.
-    private UnitSale Sale(string item, StockSpecification? stock, SaleUnit[] units, Fraction? usualStep)
+    // A price in another unit than the item is sold by does not apply; what holds a known amount may have a price for each.
+    private UnitSale Sale(string item, StockSpecification? stock, SaleUnit[] units, Fraction? usualStep, bool holds)
     {
         if (stock?.Sold is { } sold)
         {
@@ -125,8 +127,12 @@ internal sealed class Shop(OrderSpecification order)
         }
 
         ItemPriceSpecification? price =
-            order.Prices.TryGetValue(item, out ItemPriceSpecification? known) && units.Contains(known.Per) ? known : null;
+            order.Prices.TryGetValue(item, out ItemPriceSpecification? known)
+            && (units.Contains(known.Per) || (holds && known.Per == SaleUnit.Each))
+                ? known
+                : null;
         SaleUnit unit = price?.Per ?? (Imperial ? units[0] : units[^1]);
-        return new UnitSale(unit, price?.Step ?? usualStep ?? UnitSale.UsualStep(unit), price?.Minimum ?? 0);
+        Fraction usual = unit == SaleUnit.Each ? UnitSale.UsualStep(unit) : usualStep ?? UnitSale.UsualStep(unit);
+        return new UnitSale(unit, price?.Step ?? usual, price?.Minimum ?? 0);
     }
 }

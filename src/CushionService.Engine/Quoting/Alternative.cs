@@ -37,13 +37,16 @@ public sealed record Alternative(ImmutableArray<Quote> Quotes)
     private Money? Sum(Func<Cost, Money> of) =>
         Quotes.Select(quote => quote.Cost is { } cost ? of(cost) : (Money?)null).Aggregate((sum, part) => sum + part);
 
-    /// <summary>Cheapest first: priced alternatives by their totals, then the others by the length sold; equals stay as they
-    /// stand.</summary>
+    // Where a least price or a rounding makes two totals one, the workroom still wants the cheaper.
+    private decimal Bought => Quotes.Sum(quote => quote.Cost?.Lines.Sum(line => line.Amount.Amount) ?? 0);
+
+    /// <summary>Cheapest first: priced alternatives by their totals, and those of one total by what their materials cost; then the others by
+    /// the length sold; equals keep their order.</summary>
     /// <param name="one">An alternative.</param>
     /// <param name="other">Another way to make the same order.</param>
     /// <returns>Below zero where the first comes first. The totals are of one currency, that of the order.</returns>
     public static int ByCost(Alternative one, Alternative other) =>
         one.IsPriced != other.IsPriced ? (one.IsPriced ? -1 : 1)
-        : one.IsPriced ? one.Total!.Value.Amount.CompareTo(other.Total!.Value.Amount)
+        : one.IsPriced ? (one.Total!.Value.Amount, one.Bought).CompareTo((other.Total!.Value.Amount, other.Bought))
         : one.Sold.CompareTo(other.Sold);
 }

@@ -183,7 +183,9 @@ internal static class CushionIntake
         // Corners with radii make a rectangle a rounded one.
         if (drawn is { } outline && !offer.Outlines.Contains(outline))
         {
-            findings.Refuse("Outline.Kind", "not-combinable", ShapeTexts.OutlineNotOffered(offer.Kind, outline, offer.Outlines));
+            bool rounded = outline == OutlineKind.RoundedRectangle && cushion.Outline?.Kind == OutlineKind.Rectangle;
+            string cause = rounded ? "Outline.Corners" : "Outline.Kind";
+            findings.Refuse(cause, "not-combinable", ShapeTexts.OutlineNotOffered(offer.Kind, outline, offer.Outlines));
         }
 
         FillCheck.Kind(cushion, offer, findings);

@@ -74,7 +74,7 @@ internal sealed class FormDiagnosis
     }
 
     // A value that is not a list becomes an empty one, so that the copy stays JSON. Of a list that is too long one entry too many is
-    // enough, by which the rules find it so.
+    // enough: the rules find it too long by that.
     private void CopyList(JsonElement list, Type elementType, string pointer, JsonPropertyInfo? property, Utf8JsonWriter writer)
     {
         int reach = LongLists.Reach(RangeOf(property));

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using CushionService.Engine.Costing;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fabrics;
@@ -95,6 +96,68 @@ public sealed class PriceFacts
 
         Assert.Equal(marginPercent, (m / (1 + m) * 100).ToString("F1", CultureInfo.InvariantCulture));
         Assert.Equal(price.RoundHalfUp(), CostAdditions.Margin(cost, m / (1 + m)).RoundHalfUp());
+    }
+
+    [Theory]
+    [InlineData("20.30", "9", "USD", "3.05")]
+    [InlineData("29.90", "3", "USD", "1.50")]
+    [InlineData("25.70", "27", "USD", "11.57")]
+    [InlineData("23", "30", "JPY", "12")]
+    public void Half_a_coin_of_labour_is_rounded_up(string hourly, string minutes, string currency, string expected)
+    {
+        // Sources.Derived. 20.30 x 9 / 60 = 3.045; 29.90 x 3 / 60 = 1.495; 25.70 x 27 / 60 = 11.565; 23 x 30 / 60 = 11.5.
+        Money hour = new(Number(hourly), new Currency(currency));
+        Assert.Equal(expected, LabourPricing.Hours(Number(minutes), hour).ToString());
+    }
+
+    [Fact]
+    public void A_spool_of_known_length_with_a_price_for_each_is_bought_whole()
+    {
+        // Sources.Practice. The price says how it is sold, where the stock does not.
+        StockSpecification spool = new()
+        {
+            Id = "spool",
+            Kind = MaterialKind.Thread,
+            Length = In(36 * 100),
+        };
+        Cost cost = Quote(Box with { Stocks = [.. Box.Stocks, spool], Prices = Box.Prices.Add("spool", At(4, SaleUnit.Each)) }).Cost!;
+
+        CostLine line = Assert.Single(cost.Lines, line => line.Material.Item == "spool");
+        Assert.Equal(SaleUnit.Each, line.Material.Unit);
+        Assert.Equal(1, line.Material.Quantity.Denominator);
+        Assert.Equal(4 * (decimal)line.Material.Quantity.Numerator, line.Amount.Amount);
+        Assert.DoesNotContain("spool", cost.Unpriced);
+    }
+
+    [Theory]
+    [InlineData("0", "0")]
+    [InlineData("0.2", "19.56")]
+    public void A_rate_of_tax_is_in_the_total_even_where_it_comes_to_nothing(string rate, string tax)
+    {
+        // Sources.Derived: 97.80 x 0.2 = 19.56.
+        Cost cost = Costed(new CostingSpecification { Labour = Workroom, Tax = new TaxSpecification("Tax", Number(rate)) });
+        Assert.Equal(Number(tax), cost.Tax!.Value.Amount);
+        Assert.Null(Costed(new CostingSpecification { Labour = Workroom }).Tax);
+    }
+
+    [Fact]
+    public void Of_two_ways_of_one_total_the_one_of_cheaper_materials_comes_first()
+    {
+        // Sources.Practice. A least price of 500 hides the difference from the customer, not from the workroom.
+        Alternative Way(decimal yard) =>
+            new([
+                Quote(
+                    Box with
+                    {
+                        Costing = new CostingSpecification { Minimum = new Money(500, Dollars) },
+                        Fabrics = [Box.Fabrics[0] with { Price = At(yard, SaleUnit.Yd) }],
+                    }
+                ),
+            ]);
+        (Alternative dear, Alternative cheap) = (Way(24), Way(12));
+
+        Assert.Equal(dear.Total, cheap.Total);
+        Assert.True(Alternative.ByCost(cheap, dear) < 0);
     }
 
     [Fact]

@@ -70,6 +70,21 @@ public sealed class FillingFacts
         Assert.Equal(Filling.Bag(In(18), In(18)), Filling.Room(KnifeEdge(18, 18, HandSewn)));
     }
 
+    [Theory]
+    [InlineData(18)]
+    [InlineData(24)]
+    public void A_flat_round_bag_has_the_room_of_a_round_balloon(int diameter)
+    {
+        // W. Paulsen, What Is the Shape of a Mylar Balloon?, American Mathematical Monthly 101(10), 1994, from memory: 1.2185 r³.
+        CushionSpecification round = KnifeEdge(diameter, diameter, HandSewn) with
+        {
+            Outline = new CircleOutline(In(diameter)),
+        };
+        double room = (double)Filling.Room(round).CubicFeet * 1728;
+
+        Assert.Equal(1.0, room / (1.2185 * Math.Pow(diameter / 2.0, 3)), 0.02);
+    }
+
     [Fact]
     public void A_weight_that_no_cover_would_hold_is_warned_of_and_bought_as_ordered()
     {

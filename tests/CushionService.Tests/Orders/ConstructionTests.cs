@@ -29,6 +29,11 @@ public sealed class ConstructionTests(RunningService service) : IClassFixture<Ru
     [InlineData("wedge", """{ "frontThickness": 6 }""", "/cushions/0/frontThickness out-of-range")]
     [InlineData("wedge", """{ "gores": 8 }""", "/cushions/0/gores not-applicable")]
     [InlineData("wedge", """{ "outline": { "kind": "circle", "diameter": 20 } }""", "/cushions/0/outline/kind not-combinable")]
+    [InlineData(
+        "wedge",
+        """{ "outline": { "kind": "rectangle", "width": 20, "depth": 18, "corners": [1, 1, 1, 1] } }""",
+        "/cushions/0/outline/corners not-combinable"
+    )]
     [InlineData("wedge", """{ "closure": { "kind": "zipper", "side": "front" } }""", "/cushions/0/closure/side not-combinable")]
     [InlineData("wedge", """{ "innerCover": { "fabric": "calico" } }""", "/cushions/0/innerCover not-applicable")]
     [InlineData(

@@ -100,7 +100,7 @@ internal static class MessageReader<TWire, TContract>
         return WhenSet(Expression.Property(message, "Has" + field.PropertyName), read);
     }
 
-    // Of a list that is too long one entry too many is enough, by which the rules find it so.
+    // Of a list that is too long one entry too many is enough: the rules find it too long by that.
     private static Expression Entries(Expression value, FieldDescriptor field, PropertyInfo member) =>
         field.IsRepeated
             ? Expression.Call(
