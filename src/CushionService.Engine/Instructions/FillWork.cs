@@ -118,7 +118,7 @@ internal static class FillWork
             foreach (FoamBlock block in FoamBlock.Of(layer, stock.Width is not null, stock.Thickness))
             {
                 high = Math.Max(high, stock.Thickness is { } thickness ? block.Layers(thickness) : 1);
-                parts = Math.Max(parts, stock is { Width: { } width, Length: { } length } ? block.PartsOn(width, length).Count : 1);
+                parts = Math.Max(parts, block.PartsOn(stock, plan.Workroom.Kerf).Count);
             }
         }
 

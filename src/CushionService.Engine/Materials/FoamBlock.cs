@@ -6,6 +6,7 @@ using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
+using CushionService.Engine.Specifications.Stocks;
 
 namespace CushionService.Engine.Materials;
 
@@ -87,10 +88,10 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
             ? (decimal)(Cushion.Fill!.Oversize == Length.Zero ? Cushion.Outline.Area : Polygon.Area(template)).In(LengthUnit.Millimetre)
             : Width.In(LengthUnit.Millimetre) * Depth.In(LengthUnit.Millimetre);
 
-    /// <summary>The parts that its base is glued from where no sheet holds it whole, side by side across and along.</summary>
-    /// <param name="width">Width of a sheet.</param>
-    /// <param name="length">Length of a sheet.</param>
-    public FoamParts PartsOn(Length width, Length length) => FoamParts.Of(Width, Depth, width, length);
+    /// <summary>The parts that its base is glued from where no sheet of a stock holds it whole.</summary>
+    /// <param name="stock">The stock; null for foam that is made to size.</param>
+    /// <param name="kerf">Width of a cut.</param>
+    public FoamParts PartsOn(StockSpecification? stock, Length kerf) => FoamParts.Of(this, stock, kerf);
 
     /// <summary>What is sawn: its layers, all of one size but the last, which may be slit.</summary>
     /// <param name="layers">How many layers make one block.</param>

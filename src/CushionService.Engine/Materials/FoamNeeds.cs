@@ -83,7 +83,7 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, SideSearch 
     }
 
     // What is sawn, how it is put together, and what it weighs.
-    private static IEnumerable<Message> Facts(FoamBlock block, StockSpecification? stock, FillSpecification fill, Mass? weighs)
+    private IEnumerable<Message> Facts(FoamBlock block, StockSpecification? stock, FillSpecification fill, Mass? weighs)
     {
         foreach (Message fact in block.Facts())
         {
@@ -95,9 +95,9 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, SideSearch 
             yield return block.LayersText(thickness);
         }
 
-        if (PartsOf(block, stock) is { Count: > 1 } parts)
+        if (block.PartsOn(stock, order.Workroom.Kerf) is { Count: > 1 } parts)
         {
-            yield return FoamTexts.Parts(parts.Count, parts.Width, parts.Depth);
+            yield return parts.Facts();
         }
 
         if (weighs is { } mass)
@@ -125,7 +125,7 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, SideSearch 
                 );
             }
 
-            if (PartsOf(block, stock) is { Count: > 1 } parts)
+            if (block.PartsOn(stock, order.Workroom.Kerf) is { Count: > 1 } parts)
             {
                 decimal area = 2 * block.Count * Square(parts.JointLength, block.Height);
                 yield return Glued(
@@ -155,9 +155,6 @@ internal sealed class FoamNeeds(OrderSpecification order, Shop shop, SideSearch 
         new(cushion, shop.ByArea(Adhesive, MaterialKind.Adhesive, shop.Stocked(MaterialKind.Adhesive)), area, because);
 
     private static decimal Square(Length one, Length other) => one.In(LengthUnit.Millimetre) * other.In(LengthUnit.Millimetre);
-
-    private static FoamParts? PartsOf(FoamBlock block, StockSpecification? stock) =>
-        stock is { Width: { } width, Length: { } length } ? block.PartsOn(width, length) : null;
 
     private StockSpecification? StockOf(CushionSpecification cushion) => shop.Named(cushion.Fill!.Item, MaterialKind.Foam);
 

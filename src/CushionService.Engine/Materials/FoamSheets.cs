@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CushionService.Engine.Geometry;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Stocks;
@@ -16,11 +15,22 @@ public sealed record FoamSheets(int Count, int Least)
     // What sheets take of the effort's steps, one part in this many: a sheet too many costs less than fabric, and its buyer waits for both.
     private const int Sharing = 8;
 
+    // Of a sheet; areas come from rounded lengths.
+    private const decimal Rounding = 0.000_001m;
+
+    // With so small a share of its steps a search is one pass.
+    private const int OnePass = 4096;
+
     // Templates are rounded outward to micrometres; one as wide as the sheet still lies on it.
     private static readonly Length Outward = Length.FromNanometres(4000);
 
+    // The parts of so many copies show which division of a block takes fewer sheets.
+    private const int MostCompared = 8;
+    private const int MostPartsCompared = 120;
+
     /// <summary>Nests the layers, turned as they fit best, a saw's kerf between each two: as rectangles, and where that may take a
-    /// sheet too many, by their templates.</summary>
+    /// sheet too many, by their templates. Where blocks are glued from parts, only their area bounds the sheets: other parts might lie
+    /// better.</summary>
     /// <param name="stock">A stock in sheets.</param>
     /// <param name="blocks">At least one block; one that is larger than a sheet is glued from parts.</param>
     /// <param name="kerf">Width of a cut.</param>
@@ -29,24 +39,23 @@ public sealed record FoamSheets(int Count, int Least)
     /// nothing.</remarks>
     public static FoamSheets Of(StockSpecification stock, IReadOnlyList<FoamBlock> blocks, Length kerf, SideSearch search)
     {
-        Layer[] layers = [.. blocks.Select(block => Layer.Of(block, stock, kerf))];
+        SheetLayer[] layers = [.. blocks.SelectMany(block => SheetLayer.Of(block, stock, kerf))];
+        bool joined = blocks.Any(block => block.PartsOn(stock, kerf).Count > 1);
         bool boxed = layers.All(layer => layer.Template.IsEmpty);
         Length slack = boxed ? Length.Zero : Outward,
             width = stock.Width!.Value + kerf + slack,
             length = stock.Length!.Value + kerf + slack;
-        Grid grid = Grid.For(
-            [width, length, .. layers.SelectMany(layer => layer.Lengths)],
-            layers.Aggregate(width + length, (sum, layer) => sum + layer.Quantity * (layer.Width + layer.Length))
-        );
+        var grid = GridOf(width, length, layers);
         int copies = layers.Sum(layer => layer.Quantity);
-        ImmutableArray<NestingPiece> boxes = [.. layers.Select(layer => layer.Box(grid))];
-        SheetLayout layout = Nester.Nest(
-            new SheetProblem { Pieces = boxes, Sheets = [new StockSheet(grid.Down(width), grid.Down(length), null, 1)] },
+        SheetLayout layout = Laid(
+            grid,
+            (width, length),
+            layers,
             search.Effort,
             search.SharedBy(copies, outlines: false, Sharing),
             search.Cancellation
         );
-        (int count, int least) = (layout.Sheets.Length, (int)layout.LowerBound);
+        (int count, int least) = (layout.Sheets.Length, joined ? LeastOf(blocks, stock) : (int)layout.LowerBound);
         // Rectangles: what the layout of boxes proves holds as it is.
         if (boxed)
         {
@@ -65,8 +74,86 @@ public sealed record FoamSheets(int Count, int Least)
         StripLayout strip = Nester.Nest(problem, search.Effort, search.SharedBy(copies, outlines: true, Sharing), search.Cancellation);
         return new FoamSheets(
             (int)Math.Min(count, problem.Sale.RungFor(strip.Length) + 1),
-            (int)Math.Min(count, problem.Sale.RungFor(strip.LowerBound) + 1)
+            joined ? least : (int)Math.Min(count, problem.Sale.RungFor(strip.LowerBound) + 1)
         );
+    }
+
+    /// <summary>The way that takes the fewest sheets; the first of several.</summary>
+    /// <param name="ways">Ways to divide one block, the best first; at least one.</param>
+    /// <param name="block">The block.</param>
+    /// <param name="stock">A stock in sheets, each of which holds any of the parts.</param>
+    /// <param name="kerf">Width of a cut.</param>
+    /// <returns>Many copies are judged by a few.</returns>
+    internal static FoamParts FewestOf(IReadOnlyList<FoamParts> ways, FoamBlock block, StockSpecification stock, Length kerf)
+    {
+        int most = Math.Min(MostCompared, MostPartsCompared / ways.Max(way => way.Count)),
+            copies = Math.Min(SheetLayer.CopiesOf(block, stock), most),
+            fewest = int.MaxValue;
+        FoamParts best = ways[0];
+        if (copies == 0)
+        {
+            return best;
+        }
+
+        int least = LeastOf([block with { Count = copies }], stock, layers: 1);
+        (Length Width, Length Length) sheet = (stock.Width!.Value + kerf, stock.Length!.Value + kerf);
+        foreach (FoamParts way in ways)
+        {
+            SheetLayer[] layers = [.. SheetLayer.Of(way, copies, kerf)];
+            // One pass tells: the parts are few, and the search proper comes once all blocks are known.
+            int sheets = Laid(
+                GridOf(sheet.Width, sheet.Length, layers),
+                sheet,
+                layers,
+                Effort.Quick,
+                OnePass,
+                CancellationToken.None
+            ).Sheets.Length;
+            if (sheets < fewest)
+            {
+                (best, fewest) = (way, sheets);
+            }
+
+            if (fewest <= least)
+            {
+                break;
+            }
+        }
+
+        return best;
+    }
+
+    private static Grid GridOf(Length width, Length length, SheetLayer[] layers) =>
+        Grid.For(
+            [width, length, .. layers.SelectMany(layer => layer.Lengths)],
+            layers.Aggregate(width + length, (sum, layer) => sum + layer.Quantity * (layer.Width + layer.Length))
+        );
+
+    private static SheetLayout Laid(
+        Grid grid,
+        (Length Width, Length Length) sheet,
+        SheetLayer[] layers,
+        Effort effort,
+        int sharedBy,
+        CancellationToken cancellation
+    ) =>
+        Nester.Nest(
+            new SheetProblem
+            {
+                Pieces = [.. layers.Select(layer => layer.Box(grid))],
+                Sheets = [new StockSheet(grid.Down(sheet.Width), grid.Down(sheet.Length), null, 1)],
+            },
+            effort,
+            sharedBy,
+            cancellation
+        );
+
+    // However blocks are divided, so much foam fills so many sheets.
+    private static int LeastOf(IReadOnlyList<FoamBlock> blocks, StockSpecification stock, int? layers = null)
+    {
+        decimal sheet = stock.Width!.Value.In(LengthUnit.Millimetre) * stock.Length!.Value.In(LengthUnit.Millimetre),
+            foam = blocks.Sum(block => block.Footprint * (layers is { } known ? known * block.Count : SheetLayer.CopiesOf(block, stock)));
+        return Math.Max(1, (int)Math.Ceiling((foam / sheet) - Rounding));
     }
 
     // Sheets end to end: a strip on which nothing may lie across the end of one.
@@ -80,38 +167,4 @@ public sealed record FoamSheets(int Count, int Least)
             // better.
             Sale = new SaleLadder(length, length + 1, 1, 1),
         };
-
-    // The layers of one block, or their parts, a kerf larger each way.
-    private sealed record Layer(Length Width, Length Length, int Quantity, ImmutableArray<Point> Template)
-    {
-        public IEnumerable<Length> Lengths => [Width, Length, .. Template.SelectMany(corner => new[] { corner.X, corner.Y })];
-
-        public static Layer Of(FoamBlock block, StockSpecification stock, Length kerf)
-        {
-            int quantity = block.Count * block.Layers(stock.Thickness!.Value);
-            FoamParts parts = block.PartsOn(stock.Width!.Value, stock.Length!.Value);
-            if (parts.Count > 1 || block.Template.IsEmpty)
-            {
-                return new Layer(parts.Width + kerf, parts.Depth + kerf, quantity * parts.Count, []);
-            }
-
-            ImmutableArray<Point> sawn = FoamTemplate.Of(block.Cushion, (block.Cushion.Fill!.Oversize + kerf).HalfUp());
-            return new Layer(sawn.Max(corner => corner.X), sawn.Max(corner => corner.Y), quantity, sawn);
-        }
-
-        public NestingPiece Box(Grid grid) =>
-            new()
-            {
-                Width = grid.Up(Width),
-                Length = grid.Up(Length),
-                Quantity = Quantity,
-                Rotations = Rotations.QuarterTurns,
-            };
-
-        public NestingPiece Piece(Grid grid) =>
-            Box(grid) with
-            {
-                Outline = [.. Template.Select(corner => new GridPoint(grid.Nearest(corner.X), grid.Nearest(corner.Y)))],
-            };
-    }
 }

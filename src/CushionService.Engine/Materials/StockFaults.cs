@@ -26,7 +26,9 @@ public static class StockFaults
             shop ??= new Shop(order);
             if (
                 shop.Named(cushion.Fill!.Item, MaterialKind.Foam) is { Width: { } width, Length: { } length } stock
-                && FoamBlock.Of(cushion, paired: true, stock.Thickness).FirstOrDefault(block => block.PartsOn(width, length).Count > 1)
+                && FoamBlock
+                    .Of(cushion, paired: true, stock.Thickness)
+                    .FirstOrDefault(block => block.PartsOn(stock, order.Workroom.Kerf).Count > 1)
                     is { } block
             )
             {
@@ -40,7 +42,7 @@ public static class StockFaults
                         stock.Name,
                         width,
                         length,
-                        block.PartsOn(width, length).Count
+                        block.PartsOn(stock, order.Workroom.Kerf).Count
                     )
                 );
             }
