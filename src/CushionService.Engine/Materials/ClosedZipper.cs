@@ -25,20 +25,18 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
     public bool IsTooShort => Shortfall > StockStep;
 
     /// <summary>The longest stock that is no longer than its room, if it is within one step of stock lengths of it. Otherwise the shortest
-    /// that is longer: it opens the whole room and has the least to shorten. Where none is, the longest there is, which is too short
-    /// (common practice, no source).</summary>
+    /// that is longer: it opens the whole room and has the least to shorten. Where none is, a stock by length is cut to the room; without
+    /// one, the longest zipper there is, which is too short (common practice, no source).</summary>
     /// <remarks>The room is a section of Z less its guards, or a side seam less what is kept closed. Beyond Z + 2 seam allowances the ends
     /// can no longer be caught in the joins, and the zipper is cut down.</remarks>
-    /// <returns>Null where no zipper with closed ends is stocked.</returns>
+    /// <returns>Null where no zipper with closed ends is stocked, or all are too short and one by length is stocked.</returns>
     /// <param name="cushion">A cushion with a zipper.</param>
     /// <param name="pattern">Its pattern, which says how long the zipper's seam is.</param>
     /// <param name="stocks">What the shop stocks; zippers with a length among it are those with closed ends.</param>
     public static ClosedZipper? For(CushionSpecification cushion, Pattern pattern, IEnumerable<StockSpecification> stocks)
     {
-        StockSpecification[] closed =
-        [
-            .. stocks.Where(stock => stock is { Kind: MaterialKind.Zipper, Length: not null }).OrderBy(stock => stock.Length!.Value),
-        ];
+        StockSpecification[] zippers = [.. stocks.Where(stock => stock.Kind == MaterialKind.Zipper)],
+            closed = [.. zippers.Where(stock => stock.Length is not null).OrderBy(stock => stock.Length!.Value)];
         if (closed.Length == 0)
         {
             return null;
@@ -54,6 +52,7 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
             closed.LastOrDefault(stock => stock.Length <= room && room - stock.Length!.Value <= practice.ZipperStockStep)
             ?? closed.FirstOrDefault(stock => stock.Length > room)
             ?? closed[^1];
-        return new ClosedZipper(chosen, seam, room, chosen.Length > seam + 2 * cushion.SeamAllowance, practice.ZipperStockStep);
+        var zipper = new ClosedZipper(chosen, seam, room, chosen.Length > seam + 2 * cushion.SeamAllowance, practice.ZipperStockStep);
+        return zipper.IsTooShort && zippers.Any(stock => stock.Length is null) ? null : zipper;
     }
 }

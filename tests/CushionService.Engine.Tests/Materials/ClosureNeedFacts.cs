@@ -164,6 +164,26 @@ public sealed class ClosureNeedFacts
     }
 
     [Theory]
+    [InlineData("14", false, "chain", 1.375)]
+    [InlineData("14", true, "chain", 1.375)]
+    [InlineData("44", true, "zip-44", 1)]
+    [InlineData("48", true, "zip-48", 1)]
+    public void Chain_that_is_stocked_goes_before_a_closed_zipper_that_is_too_short(string stocked, bool first, string item, double bought)
+    {
+        // Sources.Practice: of what is stocked, what suits is taken. 40 × 20 × 3, a section of 46 in takes 45 at most; 14 would leave 31 in
+        // sewn shut, and 46 + 1 in of chain, 1.31 yd, opens all of it. 44 suits, and 48 is shortened.
+        StockSpecification[] zippers = [.. Closed(stocked)];
+        OrderSpecification order = Order(Boxed(40, 20, 3, BackZipper, BoxingJoins.Back) with { Pointer = "/cushions/0" }, Wide) with
+        {
+            Stocks = first ? [Chain, .. zippers] : [.. zippers, Chain],
+        };
+        Material zipper = Quote(order).Materials.Single(material => material.Kind == MaterialKind.Zipper);
+
+        Assert.Equal((item, (decimal)bought), (zipper.Item, (decimal)zipper.Quantity));
+        Assert.DoesNotContain(Drafting.Of(order).Warnings, warning => warning.Code == "zipper-too-short");
+    }
+
+    [Theory]
     [InlineData(4, 0.5)]
     [InlineData(3, 0.75)]
     [InlineData(2.5, 0.625)]
