@@ -13,7 +13,7 @@ namespace CushionService.Engine.Materials;
 internal static class AdditionStitching
 {
     /// <summary>Its length in one cover.</summary>
-    /// <param name="cushion">The cushion: its edging, closure and base say what is sewn.</param>
+    /// <param name="cushion">The cushion: its edging, closure, base and raw edges say what is sewn.</param>
     /// <param name="pattern">Its pattern, closed: edging loops are measured on it.</param>
     /// <returns>Of one cover, not of the line's quantity; zero for a cover without additions.</returns>
     public static Length Of(CushionSpecification cushion, Pattern pattern) =>
@@ -33,12 +33,11 @@ internal static class AdditionStitching
     private static Length Sum(Pattern pattern, EdgingSpecification edging, Func<EdgingLoop, Length> length) =>
         edging.At.Aggregate(Length.Zero, (sum, place) => sum + length(EdgingLoop.Of(pattern, place)));
 
-    // Hook and loop are each sewn along both edges.
+    // Hook and loop are each sewn along both edges; a binding is folded over its raw edge, and one row catches both its folds.
     private static Length Tapes(CushionSpecification cushion, Pattern pattern) =>
         // Two tapes of two edges each: hence four.
-        cushion.Closure is HookAndLoopClosure
-            ? 4 * Closing.Tape(Fastenings.Run(pattern), cushion.Practice.Closures)
-            : Length.Zero;
+        (cushion.Closure is HookAndLoopClosure ? 4 * Closing.Tape(Fastenings.Run(pattern), cushion.Practice.Closures) : Length.Zero)
+        + EdgeBinding.Of(cushion, pattern).Edges;
 
     // One row along each tie and strap, edge-stitched or sewn into a tube.
     private static Length Strips(Pattern pattern) =>

@@ -13,7 +13,8 @@ public static class Threading
 {
     /// <summary>The length of all machine stitching in a cover: each seam once, strip joins from raw edge to raw edge, a zipper along both
     /// its tapes, hems, stitching lines, gathering rows, the run round a welt's cord, topstitching, the second row of a French seam, the
-    /// handle's edges and boxed Xs, tapes along both edges, ties and straps along their length, and what is basted.</summary>
+    /// handle's edges and boxed Xs, tapes along both edges, bindings once, ties and straps along their length, and what is
+    /// basted.</summary>
     /// <param name="cushion">The cushion.</param>
     /// <param name="pattern">Its pattern.</param>
     public static Length Stitching(CushionSpecification cushion, Pattern pattern)
@@ -61,26 +62,37 @@ public static class Threading
     /// shut, as a cover that is closed by hand does.</returns>
     public static Length RawEdges(CushionSpecification cushion, Pattern pattern)
     {
-        HashSet<EdgeRef> enclosed = cushion.Trim.Edging is FrenchSeamSpecification french
-            ? [.. french.At.SelectMany(place => FrenchSeams(pattern, place)).SelectMany(seam => seam.One.Concat(seam.Other))]
-            : [];
         var total = Length.Zero;
-        foreach (Panel panel in pattern.Panels.Where(panel => !panel.IsAddition && !panel.Part.IsInner))
+        foreach ((Panel panel, bool[] raw) in Raw(cushion, pattern))
         {
-            for (var i = 0; i < panel.Edges.Length; i++)
+            for (var i = 0; i < raw.Length; i++)
             {
-                Edge edge = panel.Edges[i];
-                if (
-                    edge.Finish.Kind is FinishKind.Seam or FinishKind.ZipperTurnUnder
-                    && !enclosed.Contains(new EdgeRef(panel.Part, edge.Name))
-                )
-                {
-                    total += CutEdge.Along(panel, i);
-                }
+                total += raw[i] ? CutEdge.Along(panel, i) : Length.Zero;
             }
         }
 
         return total;
+    }
+
+    /// <summary>The panels of one cover, and which of their edges stay raw inside it.</summary>
+    internal static IEnumerable<(Panel Panel, bool[] Raw)> Raw(CushionSpecification cushion, Pattern pattern)
+    {
+        HashSet<EdgeRef> enclosed = cushion.Trim.Edging is FrenchSeamSpecification french
+            ? [.. french.At.SelectMany(place => FrenchSeams(pattern, place)).SelectMany(seam => seam.One.Concat(seam.Other))]
+            : [];
+        return pattern
+            .Panels.Where(panel => !panel.IsAddition && !panel.Part.IsInner)
+            .Select(panel =>
+                (
+                    panel,
+                    panel
+                        .Edges.Select(edge =>
+                            edge.Finish.Kind is FinishKind.Seam or FinishKind.ZipperTurnUnder
+                            && !enclosed.Contains(new EdgeRef(panel.Part, edge.Name))
+                        )
+                        .ToArray()
+                )
+            );
     }
 
     // The seams round a face; those within it are sewn once.

@@ -5,6 +5,7 @@ using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Stocks;
 using CushionService.Engine.Specifications.Trimmings;
@@ -56,7 +57,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         [
             .. AlongEdging(cushion, pattern),
             .. EndCords(cushion),
-            .. EdgeBinding(cushion, pattern),
+            .. Bindings(cushion, pattern),
             .. HandleWebbing(cushion),
             .. TuftNotions(cushion),
             .. ClosureButtons(cushion, pattern),
@@ -104,21 +105,19 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     }
 
     // Rounded up to what a tape is read by for one cover, and only then multiplied by the quantity.
-    private IEnumerable<Need> EdgeBinding(CushionSpecification cushion, Pattern pattern)
+    private IEnumerable<Need> Bindings(CushionSpecification cushion, Pattern pattern)
     {
-        if (cushion.EdgeFinish == RawEdgeFinish.Bound)
+        var binding = EdgeBinding.Of(cushion, pattern);
+        // Seams that enclose their raw edges leave none to bind.
+        if (binding.Edges > Length.Zero)
         {
-            Length edges = Threading.RawEdges(cushion, pattern).RoundUpTo(cushion.Practice.MeasuringStep);
-            // Seams that enclose their raw edges leave none to bind.
-            if (edges > Length.Zero)
-            {
-                yield return new Need(
-                    cushion,
-                    shop.ByLength(Binding, MaterialKind.Binding, shop.Stocked(MaterialKind.Binding)),
-                    cushion.Quantity * edges.Nanometres,
-                    MaterialTexts.Binding(cushion.Quantity, edges)
-                );
-            }
+            (TrimPractice practice, Length step) = (cushion.Practice.Trims, cushion.Practice.MeasuringStep);
+            yield return new Need(
+                cushion,
+                shop.ByLength(Binding, MaterialKind.Binding, shop.Stocked(MaterialKind.Binding)),
+                cushion.Quantity * binding.Tape(practice, step).Nanometres,
+                binding.Because(cushion.Quantity, practice, step)
+            );
         }
     }
 

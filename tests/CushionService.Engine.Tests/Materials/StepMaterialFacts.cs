@@ -52,12 +52,45 @@ public sealed class StepMaterialFacts
     [Fact]
     public void Bound_edges_take_binding()
     {
-        // Sources.Derived: two faces that are cut 19 × 19 have 152 in of raw edge, 4.22 yd, up to the next 1/8 yd.
+        // Sources.Derived: two faces that are cut 19 × 19 have 152 in of raw edge. Sources.Practice: each is bound with one length of tape,
+        // 1/2 in more at either end, and 1/2 in goes into the mitre of each of 8 corners: 158 in, 4.39 yd, up to the next 1/8 yd.
         Material binding = Quote(Order(KnifeEdge(18, 18, HandSewn) with { EdgeFinish = RawEdgeFinish.Bound }))
             .Materials.Single(material => material.Kind == MaterialKind.Binding);
 
-        Assert.Equal(("binding", 4.25m), (binding.Item, binding.Quantity));
+        Assert.Equal(("binding", 4.5m), (binding.Item, binding.Quantity));
+        Assert.StartsWith(
+            "seat: 1 × 158 in: 152 in of raw edge, 2 lengths of tape with 1/2 in more at each end, 8 corners with 1/2 in more each",
+            binding.Because.ToString(),
+            StringComparison.Ordinal
+        );
     }
+
+    [Fact]
+    public void A_round_piece_is_bound_without_mitres()
+    {
+        // Sources.Mathematics: π × 17 is 53.407 in a face, and 1 in for both ends of its tape: 108.81 in, up to the next 1/8 in.
+        CushionSpecification round = KnifeEdge(16, 16, HandSewn) with
+        {
+            Outline = new CircleOutline(In(16)),
+            EdgeFinish = RawEdgeFinish.Bound,
+        };
+        string because = Quote(Order(round)).Materials.Single(material => material.Kind == MaterialKind.Binding).Because.ToString();
+
+        Assert.StartsWith(
+            "seat: 1 × 108 7/8 in: 106 7/8 in of raw edge, 2 lengths of tape with 1/2 in more at each end",
+            because,
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain("corner", because, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_binding_is_sewn_on_in_one_row() =>
+        // Sources.Practice: folded over the edge, and one row catches both folds: 152 in round two faces that are cut 19 × 19.
+        Assert.Equal(
+            In(152),
+            Sewn(KnifeEdge(18, 18, HandSewn) with { EdgeFinish = RawEdgeFinish.Bound }) - Sewn(KnifeEdge(18, 18, HandSewn))
+        );
 
     [Fact]
     public void Tapes_ties_and_basting_are_stitched()

@@ -36,6 +36,8 @@ public sealed record TrimPractice
             TopstitchDistance = Length.FromInches(0.25m),
             FrenchSeam = Length.FromInches(0.25m),
             LeastFrenchSeam = Length.FromInches(0.125m),
+            BindingEnd = Length.FromInches(0.5m),
+            BindingCorner = Length.FromInches(0.5m),
         };
 
     /// <summary>A workroom that measures in millimetres.</summary>
@@ -68,6 +70,8 @@ public sealed record TrimPractice
             TopstitchDistance = Length.FromMillimetres(6),
             FrenchSeam = Length.FromMillimetres(6),
             LeastFrenchSeam = Length.FromMillimetres(3),
+            BindingEnd = Length.FromMillimetres(13),
+            BindingCorner = Length.FromMillimetres(13),
         };
 
     /// <summary>Diameter of the cord in a welt: 5/32 in, or 4 mm.</summary>
@@ -153,6 +157,12 @@ public sealed record TrimPractice
 
     /// <summary>The least depth of the first row of a French seam.</summary>
     public required Length LeastFrenchSeam { get; init; }
+
+    /// <summary>Tape turned under or lapped at each end of a binding.</summary>
+    public required Length BindingEnd { get; init; }
+
+    /// <summary>Tape that the mitre of a binding takes at each corner.</summary>
+    public required Length BindingCorner { get; init; }
 
     /// <summary>Length of a ruffle's strip for each length of seam.</summary>
     public Fraction RuffleFullness { get; init; } = Fraction.Of(2, 1);
