@@ -23,8 +23,25 @@ public static class CutsNote
         Yardage longest = lengths.MaxBy(length => length.Sold)!;
         return lengths.Length > 1
                 ? new Violation($"{fabric.Pointer}/sold", "several-cuts", YardageTexts.SeveralCuts(fabric.Name, lengths.Length))
+            : fabric.Sold.IsByTheRoll ? OfRolls(fabric, longest)
             : longest.Sold > bolt
                 ? new Violation($"{fabric.Pointer}/sold", "several-cuts", YardageTexts.LongerThanBolt(fabric.Name, longest.SoldAmount))
             : null;
+    }
+
+    // One roll is one cut, however long it is.
+    private static Violation? OfRolls(FabricSpecification fabric, Yardage length)
+    {
+        long rolls = fabric.Sold.StepsFor(length.Sold);
+        SaleAmount roll = fabric.Sold.Amount(1);
+        return rolls == 1
+            ? null
+            : new Violation(
+                $"{fabric.Pointer}/sold",
+                "several-cuts",
+                length.Layout.CrossesRolls
+                    ? YardageTexts.AcrossRolls(fabric.Name, rolls, roll)
+                    : YardageTexts.SeveralRolls(fabric.Name, rolls, roll)
+            );
     }
 }

@@ -40,6 +40,20 @@ public static class FabricNesting
         CancellationToken cancellation
     )
     {
+        FabricLayout layout = Laid(fabric, pieces, goal, effort, sharedBy, cancellation);
+        // What is on hand, or asked for, is one length.
+        return goal is null ? RollLayout.Of(layout, pieces, effort, sharedBy, cancellation) : layout;
+    }
+
+    private static FabricLayout Laid(
+        FabricSpecification fabric,
+        IReadOnlyList<CutPiece> pieces,
+        SaleGoal? goal,
+        Effort effort,
+        int sharedBy,
+        CancellationToken cancellation
+    )
+    {
         if (fabric.LaidRepeat is { } repeat && pieces.Any(piece => IsMatched(fabric, piece)))
         {
             Length start = repeat.IsUnknownAlong ? fabric.Repeat!.Length!.Value : Length.Zero;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Measures;
+using CushionService.Engine.Specifications.Fabrics;
 
 namespace CushionService.Engine.Layouts;
 
@@ -44,7 +45,32 @@ public sealed class Remnants
     {
         ArgumentNullException.ThrowIfNull(yardage);
         FabricLayout layout = yardage.Layout;
-        return Of(layout.Placements, layout.Fabric.UsableWidth, FabricSale.Left(layout.Fabric, yardage.Sold, layout.Start), least);
+        FabricSpecification fabric = layout.Fabric;
+        var rolls = (int)fabric.Sold.StepsFor(yardage.Sold);
+        return fabric.Sold.IsByTheRoll && rolls > 1 && !layout.CrossesRolls
+            ? OfRolls(layout, rolls, least)
+            : Of(layout.Placements, fabric.UsableWidth, FabricSale.Left(fabric, yardage.Sold, layout.Start), least);
+    }
+
+    // A remnant ends where its roll does.
+    private static ImmutableArray<Remnant> OfRolls(FabricLayout layout, int rolls, Length least)
+    {
+        (Length pitch, Length length) = (
+            RollLayout.Pitch(layout.Fabric),
+            FabricSale.Left(layout.Fabric, layout.Fabric.Sold.Step, Length.Zero)
+        );
+        ILookup<long, LaidPiece> laid = layout.Placements.ToLookup(one => one.Y.Nanometres / pitch.Nanometres);
+        return
+        [
+            .. Enumerable
+                .Range(0, rolls)
+                .SelectMany(roll =>
+                    Of([.. laid[roll].Select(one => one with { Y = one.Y - roll * pitch })], layout.Fabric.UsableWidth, length, least)
+                        .Select(remnant => remnant with { Y = remnant.Y + roll * pitch })
+                )
+                .OrderByDescending(remnant => (remnant.Length.Nanometres, remnant.Width.Nanometres))
+                .Take(Most),
+        ];
     }
 
     /// <summary>The remnants of a length on which pieces lie.</summary>

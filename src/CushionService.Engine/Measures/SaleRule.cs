@@ -7,6 +7,9 @@ public sealed record SaleRule
     // Rules and price books show halves, thirds, sevenths, tenths, sixty-fourths: all within this.
     private const int LargestDenominator = 100;
 
+    // In yards or metres.
+    private const int LeastRoll = 5;
+
     private readonly Fraction _minimum;
     private readonly Fraction _nanometres;
 
@@ -34,6 +37,10 @@ public sealed record SaleRule
 
     /// <summary>The length of a step, up to a nanometre.</summary>
     public Length Step => LengthOfSteps(1);
+
+    /// <summary>Whether it is sold by the roll: nobody cuts cloth to steps of 5 yd or 5 m, so such a step is what one roll holds (common
+    /// practice, no source).</summary>
+    public bool IsByTheRoll => Weight is null && Step >= Length.From(LeastRoll, LengthUnit);
 
     /// <summary>The length of a step in nanometres, exact.</summary>
     public Fraction NanometresInStep =>
