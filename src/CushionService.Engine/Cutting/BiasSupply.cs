@@ -2,7 +2,7 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Cutting;
 
-/// <summary>Bias strips for a welt: from a continuous square or by whole strips, whichever takes less fabric.</summary>
+/// <summary>Bias strips for a welt: from continuous squares or by whole strips, whichever takes less fabric.</summary>
 /// <remarks>True bias lies at 45° to both thread systems (The New Dressmaker, 1921, page 15). So a strip from selvedge to selvedge is
 /// Fw√2 long, strips of width w stand w√2 apart along the selvedge, and a square of side S gives whole turns n = ⌊(S − 2j)/(w√2)⌋ of a
 /// strip 2n²w long (general geometry).</remarks>
@@ -11,7 +11,52 @@ public static class BiasSupply
     // A bound for a fabric so narrow that no number of squares fits it.
     private const int MostSquares = 64;
 
-    /// <summary>The way that takes less fabric.</summary>
+    // What a further join must save of the fabric to be worth its sewing, about 1/8 yd (common practice, no source).
+    private static readonly Length WorthAJoin = Length.FromMillimetres(100);
+
+    /// <summary>The way that is sold shortest where nothing else is cut from the fabric, squares side by side across it; a further join
+    /// must save 10 cm.</summary>
+    /// <param name="need">Length of welt, above zero.</param>
+    /// <param name="strip">Width of the strip, above zero.</param>
+    /// <param name="allowance">Allowance of a join, on each strip.</param>
+    /// <param name="usable">Usable width of the fabric.</param>
+    /// <param name="step">Cut sizes are multiples of it.</param>
+    /// <param name="sold">The length that is sold for a length along the fabric.</param>
+    /// <returns>A square wider than the fabric where nothing fits it.</returns>
+    public static WeltSupply Alone(Length need, Length strip, Length allowance, Length usable, Length step, Func<Length, Length> sold)
+    {
+        ArgumentNullException.ThrowIfNull(sold);
+        (WeltSupply Way, Length Cost)? best = null;
+        for (var squares = 1; squares <= MostSquares; squares++)
+        {
+            WeltSupply square = Squares(need, strip, squares, allowance, step);
+            if (square.Width <= usable)
+            {
+                long across = usable.Nanometres / square.Width.Nanometres,
+                    rows = (squares + across - 1) / across;
+                Offer(square, rows * square.Length, squares - 1);
+            }
+        }
+
+        if (WholeStrips(need, strip, allowance, usable, step) is { } strips)
+        {
+            Offer(strips, strips.Length, strips.Strips - 1);
+        }
+
+        return best?.Way ?? Squares(need, strip, 1, allowance, step);
+
+        // Of equal ways the first: the one with the fewest joins.
+        void Offer(WeltSupply way, Length along, int joins)
+        {
+            Length cost = sold(along) + joins * WorthAJoin;
+            if (best is not { } known || cost < known.Cost)
+            {
+                best = (way, cost);
+            }
+        }
+    }
+
+    /// <summary>The way that takes less area, for a fabric of which other pieces are cut beside it.</summary>
     /// <param name="need">Length of welt, above zero.</param>
     /// <param name="strip">Width of the strip, above zero.</param>
     /// <param name="allowance">Allowance of a join, on each strip.</param>

@@ -39,8 +39,11 @@ public static class StraightSupply
     /// <param name="total">What they need together, and a spare strip end.</param>
     /// <param name="usable">Usable width of the fabric.</param>
     /// <param name="step">Cut sizes are multiples of it.</param>
-    public static WeltSupply ForWelt(WeltNeed need, Length total, Length usable, Length step) =>
+    /// <param name="sold">The length that is sold for a length along the fabric; null where other pieces are cut from it.</param>
+    public static WeltSupply ForWelt(WeltNeed need, Length total, Length usable, Length step, Func<Length, Length>? sold) =>
         need.Strip.Cut == WeltCut.Bias
-            ? BiasSupply.For(total, need.StripWidth, need.Practice.WeltJoin, usable, step)
+            ? sold is null
+                ? BiasSupply.For(total, need.StripWidth, need.Practice.WeltJoin, usable, step)
+                : BiasSupply.Alone(total, need.StripWidth, need.Practice.WeltJoin, usable, step, sold)
             : For(total, need.StripWidth, usable, need.Strip.Cut == WeltCut.Lengthwise, step);
 }

@@ -18,7 +18,28 @@ internal static class WeltPieces
     /// cushion in the order.</summary>
     /// <param name="order">The order.</param>
     /// <param name="patterns">The pattern of each cushion.</param>
-    public static IEnumerable<(int Cushion, CutPiece Piece)> Of(OrderSpecification order, IReadOnlyList<Pattern> patterns) =>
+    /// <param name="others">The ids of the fabrics that other pieces are cut from.</param>
+    /// <param name="sold">The length of a fabric that is sold for a length along it.</param>
+    public static IEnumerable<(int Cushion, CutPiece Piece)> Of(
+        OrderSpecification order,
+        IReadOnlyList<Pattern> patterns,
+        IReadOnlySet<string> others,
+        Func<FabricSpecification, Length, Length> sold
+    )
+    {
+        var lays = Lays(order, patterns).ToArray();
+        return lays.Select(lay =>
+        {
+            FabricSpecification fabric = order.Fabric(lay.Fabric);
+            bool alone = !others.Contains(fabric.Id) && lays.Count(other => other.Fabric == fabric.Id) == 1;
+            return (lay.Cushion, Of(lay.Needs, fabric, order.Workroom.CuttingStep, alone ? along => sold(fabric, along) : null));
+        });
+    }
+
+    private static IEnumerable<(int Cushion, string Fabric, ImmutableArray<WeltNeed> Needs)> Lays(
+        OrderSpecification order,
+        IReadOnlyList<Pattern> patterns
+    ) =>
         order
             .Cushions.Select((cushion, i) => (Index: i, Need: WeltNeed.Of(cushion, patterns[i], order.Workroom.CuttingStep)))
             .Where(one => one.Need is not null)
@@ -34,18 +55,16 @@ internal static class WeltPieces
                     one.Need.Cushion.SeamAllowance
                 )
             )
-            .Select(group =>
-                (group.First().Index, Of([.. group.Select(one => one.Need!)], order.Fabric(group.Key.Edging), order.Workroom.CuttingStep))
-            );
+            .Select(group => (group.First().Index, group.Key.Edging, ImmutableArray.CreateRange(group.Select(one => one.Need!))));
 
     // A strip is never used to its last inch: a slanted end as long as it is wide is spare (common practice, no source).
-    private static CutPiece Of(ImmutableArray<WeltNeed> needs, FabricSpecification fabric, Length step)
+    private static CutPiece Of(ImmutableArray<WeltNeed> needs, FabricSpecification fabric, Length step, Func<Length, Length>? sold)
     {
         WeltNeed need = needs[0];
         CushionSpecification cushion = need.Cushion;
         var finished = needs.Aggregate(Length.Zero, (sum, one) => sum + one.Total);
         Length total = finished + need.StripWidth;
-        WeltSupply supply = StraightSupply.ForWelt(need, total, fabric.UsableWidth, step);
+        WeltSupply supply = StraightSupply.ForWelt(need, total, fabric.UsableWidth, step, sold);
         var panel = new Panel
         {
             Part = new PartName(need.Strip.Kind == EdgingKind.Welt ? PartKind.Welt : PartKind.FlatPiping),

@@ -42,7 +42,7 @@ public static class FabricNesting
     {
         FabricLayout layout = Laid(fabric, pieces, goal, effort, sharedBy, cancellation);
         // What is on hand, or asked for, is one length.
-        return goal is null ? RollLayout.Of(layout, pieces, effort, sharedBy, cancellation) : layout;
+        return goal is null ? BiasBound.Of(RollLayout.Of(layout, pieces, effort, sharedBy, cancellation)) : layout;
     }
 
     private static FabricLayout Laid(

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
@@ -105,8 +107,9 @@ public sealed record Drafting
         }
 
         order = shortened is null ? order : order with { Cushions = [.. shortened] };
+        HashSet<string> others = [.. pieces.Select(piece => piece.Fabric), .. order.Pieces.Select(piece => piece.Fabric)];
         // From the last on, so that the places of the others stay as they are.
-        foreach ((int cushion, CutPiece welt) in WeltPieces.Of(order, patterns).OrderByDescending(one => one.Cushion))
+        foreach ((int cushion, CutPiece welt) in WeltPieces.Of(order, patterns, others, Sold).OrderByDescending(one => one.Cushion))
         {
             pieces.Insert(ends[cushion], welt);
         }
@@ -118,6 +121,9 @@ public sealed record Drafting
 
         return new Drafting(order, patterns.ToImmutable(), pieces.ToImmutable(), said.ToImmutable());
     }
+
+    /// <summary>The length of a fabric that is sold for a length along it, where nothing on it is matched.</summary>
+    internal static Length Sold(FabricSpecification fabric, Length along) => FabricSale.Sold(fabric, along, Length.Zero);
 
     /// <summary>The fabric of a piece.</summary>
     /// <param name="piece">A piece of this drafting.</param>

@@ -30,10 +30,15 @@ internal static class StraightWelt
         {
             Cushions = [.. order.Cushions.Select(cushion => WouldDo(cushion) ? Straight(cushion) : cushion)],
         };
+        ImmutableArray<CutPiece> others = [.. drafting.Pieces.Where(piece => piece.Welt is null)];
+        HashSet<string> fabrics = [.. others.Select(piece => piece.Fabric)];
         ImmutableArray<CutPiece> pieces =
         [
-            .. drafting.Pieces.Where(piece => piece.Fabric == fabric.Id && piece.Welt is null),
-            .. WeltPieces.Of(straight, drafting.Patterns).Select(one => one.Piece).Where(piece => piece.Fabric == fabric.Id),
+            .. others.Where(piece => piece.Fabric == fabric.Id),
+            .. WeltPieces
+                .Of(straight, drafting.Patterns, fabrics, Drafting.Sold)
+                .Select(one => one.Piece)
+                .Where(piece => piece.Fabric == fabric.Id),
         ];
         // A quick search: it says what the bias costs, and nobody cuts from it.
         int sharedBy = SearchCost.SharedBy(AnswerSteps.CostOf(pieces, fabric.Id, Effort.Quick), search.Most);

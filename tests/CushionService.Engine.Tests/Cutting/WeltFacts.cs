@@ -174,6 +174,33 @@ public sealed class WeltFacts
         Assert.True(supply.Supplied >= In(252));
     }
 
+    // Sources.Derived, by hand: n squares give 2 n t² w less (n − 1) w in t turns, sides t w √2 and 1/2 in, up to 1/8 in; sold by 1/8 yd.
+    [Theory]
+    // 13 turns of 1 7/8 give 633 3/4: 35 in, 1 yd. Two of 24 3/8 do not lie side by side on 45: 48 3/4, 1 3/8 yd. Six of 13 7/8, three
+    // across, would take 27 3/4, 7/8 yd, for five joins more.
+    [InlineData(549.875, 1.875, 45, 1, 35, 36)]
+    // 16 turns of 1 5/8 are 37 3/8, 1 1/8 yd; two of 25 7/8 would be 51 3/4.
+    [InlineData(753.625, 1.625, 45, 1, 37.375, 40.5)]
+    // One of 15 turns is 32 3/8, 1 yd; two of 11 turns, 23 7/8, lie side by side on 54: 3/4 yd.
+    [InlineData(620, 1.5, 54, 2, 23.875, 27)]
+    public void Squares_on_a_fabric_of_their_own_are_those_that_are_sold_shortest(
+        double need,
+        double strip,
+        int usable,
+        int squares,
+        double side,
+        double sold
+    )
+    {
+        var sale = new SaleRule(SaleUnit.Yd, In(4.5m), Length.Zero);
+        WeltSupply supply = BiasSupply.Alone(In((decimal)need), In((decimal)strip), In(0.25m), In(usable), Eighth, sale.Sell);
+
+        Assert.Equal((WeltSupplyKind.ContinuousSquare, squares, In((decimal)side)), (supply.Kind, supply.Pieces, supply.Width));
+        // What is laid out here lies in one row.
+        Assert.Equal(In((decimal)sold), sale.Sell(supply.Length));
+        Assert.True(supply.Supplied >= In((decimal)need));
+    }
+
     [Fact]
     public void Much_welt_on_narrow_fabric_is_cut_in_several_squares_that_fit_it()
     {

@@ -85,6 +85,33 @@ public sealed class BiasWeltFacts
     }
 
     [Fact]
+    public void Bias_on_a_fabric_of_its_own_is_cut_from_the_squares_that_are_sold_shortest()
+    {
+        // By hand: 20 × 18 needs 2 × 76 and 4 in, two of 24 × 24 need 2 × (2 × 96 + 4): 548 in, and 1 7/8 for a strip's end. One square of
+        // 35 in is sold as 1 yd; straight, 13 strips of 1 7/8 are 24 3/8 in, 3/4 yd. The strips' own area, 548 × 1 7/8 over 45, is 22.8 in,
+        // so that 3/4 yd of bias is not shown to be impossible.
+        CushionSpecification[] boxes = [Corded(20, 18) with { Id = "a" }, Corded(24, 24) with { Quantity = 2 }];
+        OrderSpecification order = Order(boxes);
+        Yardage trim = Quote(order).Yardages.Single(yardage => yardage.Layout.Fabric.Id == "trim");
+        CutPiece square = trim.Layout.Placements.Single().Piece;
+
+        Assert.Equal((In(35), In(36), In(27)), (square.Width, trim.Sold, trim.StraightWelt!.Sold));
+        Assert.Contains("1/4 yd less", WeltNote.Of(trim)!.Detail.ToString(), StringComparison.Ordinal);
+        Assert.False(trim.Layout.ProvenMinimal);
+        Assert.Null(LayoutProof.Of(trim.Layout));
+        Assert.Equal(22.84, (double)trim.Layout.LowerBound.In(LengthUnit.Inch), 0.01);
+
+        // By the whole yard nothing shorter is sold, however the strips are cut.
+        FabricSpecification byTheYard = Trim45 with
+        {
+            Sold = new SaleRule(SaleUnit.Yd, In(36), Length.Zero),
+        };
+        Assert.True(
+            Quote(order with { Fabrics = [Fabric, byTheYard] }).Yardages.Single(one => one.Layout.Fabric.Id == "trim").Layout.ProvenMinimal
+        );
+    }
+
+    [Fact]
     public void Where_bias_is_asked_for_or_needed_nothing_is_said()
     {
         CushionSpecification usual = Welted(24, 22, WeltCut.Bias, usual: true);
@@ -107,6 +134,15 @@ public sealed class BiasWeltFacts
                 Edging = new WeltSpecification([EdgingPlace.Top, EdgingPlace.Bottom], In(0.15625m), cut) { IsCutUsual = usual },
             },
             Fabrics = new FabricRoles("main", "main", "main", "main") { Edging = "trim" },
+        };
+
+    private static CushionSpecification Corded(decimal width, decimal depth) =>
+        Welted(width, depth, WeltCut.Bias, usual: true) with
+        {
+            Trim = new TrimSpecification
+            {
+                Edging = new WeltSpecification([EdgingPlace.Top, EdgingPlace.Bottom], In(0.25m), WeltCut.Bias) { IsCutUsual = true },
+            },
         };
 
     private static OrderSpecification Order(params CushionSpecification[] cushions) =>
