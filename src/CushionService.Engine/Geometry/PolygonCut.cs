@@ -35,8 +35,8 @@ internal sealed record PolygonCut(ImmutableArray<ImmutableArray<Point>> Parts, L
 
     private static Point Swapped(Point at) => new(at.Y, at.X);
 
-    // What lies below the line, and the runs along which it touches the line from below. Corners on the line count as above it: an edge along
-    // the line is then no crossing of its own.
+    // What lies below the line, and the runs along which it touches the line from below. Corners on the line count as above it: an edge
+    // along the line is then no crossing of its own.
     private static Side Below(ImmutableArray<Point> corners, Length y)
     {
         int first = IndexOf(corners, at => at.Y >= y);
@@ -66,8 +66,8 @@ internal sealed record PolygonCut(ImmutableArray<ImmutableArray<Point>> Parts, L
             }
         }
 
-        // Within a counter-clockwise polygon a run begins where a chain comes down and ends where one leaves, so that the nth of each, from the
-        // left, belong together.
+        // Within a counter-clockwise polygon a run begins where a chain comes down and ends where one leaves, so that the nth of each,
+        // from the left, belong together.
         int[] down = [.. Enumerable.Range(0, chains.Count).OrderBy(chain => chains[chain][0].X.Nanometres)],
             up = [.. Enumerable.Range(0, chains.Count).OrderBy(chain => chains[chain][^1].X.Nanometres)];
         int[] next = new int[chains.Count];

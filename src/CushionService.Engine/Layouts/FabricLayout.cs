@@ -47,8 +47,8 @@ public sealed record FabricLayout
     /// <summary>The figures of the proof; empty when there is none.</summary>
     public required string ProofFigures { get; init; }
 
-    /// <summary>Whether it runs on from roll to roll, so that a piece may lie across the ends of two: where motifs are matched, or a piece is
-    /// longer than a roll.</summary>
+    /// <summary>Whether it runs on from roll to roll, so that a piece may lie across the ends of two: where motifs are matched, or a
+    /// piece is longer than a roll.</summary>
     public bool CrossesRolls { get; init; }
 
     /// <summary>Every copy of every piece, once.</summary>

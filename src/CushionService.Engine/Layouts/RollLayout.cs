@@ -20,8 +20,8 @@ internal static class RollLayout
     /// <param name="effort">How hard to search.</param>
     /// <param name="sharedBy">How many fabrics share the effort's steps.</param>
     /// <param name="cancellation">Cancels the search.</param>
-    /// <returns>The layout as it is where one roll holds it. Where motifs are matched, or a piece is longer than a roll, it runs on from roll
-    /// to roll, and nothing is proven of it.</returns>
+    /// <returns>The layout as it is where one roll holds it. Where motifs are matched, or a piece is longer than a roll, it runs on from
+    /// roll to roll, and nothing is proven of it.</returns>
     /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
     public static FabricLayout Of(
         FabricLayout layout,

@@ -8,8 +8,8 @@ using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Materials;
 
-/// <summary>The tape that binds the raw edges of one cover: folded over them, sewn on in one row, turned under where it begins and ends, and
-/// folded to a mitre at each corner (common practice, no source).</summary>
+/// <summary>The tape that binds the raw edges of one cover: folded over them, sewn on in one row, turned under where it begins and ends,
+/// and folded to a mitre at each corner (common practice, no source).</summary>
 /// <param name="Edges">Length of the raw edges.</param>
 /// <param name="Runs">How many lengths of tape: one round a piece whose every edge is raw, else one for each stretch of raw edges.</param>
 /// <param name="Corners">How many corners they turn.</param>

@@ -4,8 +4,8 @@ using CushionService.Engine.Measures;
 
 namespace CushionService.Engine.Materials;
 
-/// <summary>Divides a shape that is larger than a sheet into parts that lie on one: along straight lines through its inside corners, or into
-/// equal strips (common practice, no source).</summary>
+/// <summary>Divides a shape that is larger than a sheet into parts that lie on one: along straight lines through its inside corners, or
+/// into equal strips (common practice, no source).</summary>
 /// <param name="narrow">The shorter side of a sheet, above zero.</param>
 /// <param name="wide">Its longer side.</param>
 internal sealed class FoamDivision(Length narrow, Length wide)
@@ -43,7 +43,7 @@ internal sealed class FoamDivision(Length narrow, Length wide)
     /// <param name="most">How long a strip may be, above zero.</param>
     public static int Strips(Length length, Length most) => (int)((length.Nanometres + most.Nanometres - 1) / most.Nanometres);
 
-    /// <summary>The width of each of so many equal strips, up to a nanometre.</summary>
+    /// <summary>The width of each of that many equal strips, up to a nanometre.</summary>
     public static Length Strip(Length length, int strips) => Length.FromNanometres((length.Nanometres + strips - 1) / strips);
 
     private (ImmutableArray<(Length Width, Length Depth)> Sizes, Length Joint) Fewest(ImmutableArray<Point> corners)

@@ -11,7 +11,7 @@ namespace CushionService.Engine.Materials;
 public sealed record FoamParts(ImmutableArray<FoamPart> Sizes, Length JointLength)
 {
     // Sizes that differ by less than a saw could tell are one.
-    private static readonly Length Alike = Length.FromMillimetres(0.01m);
+    private static readonly Length SawnSame = Length.FromMillimetres(0.01m);
 
     /// <summary>How many there are.</summary>
     public int Count { get; } = Sizes.Sum(part => part.Count);
@@ -72,7 +72,7 @@ public sealed record FoamParts(ImmutableArray<FoamPart> Sizes, Length JointLengt
         List<FoamPart> counted = [];
         foreach ((Length width, Length depth) in division.Sizes.OrderByDescending(size => Area.Of(size.Width, size.Depth).SquareNanometres))
         {
-            int like = counted.FindIndex(part => IsAlike(part.Width, width) && IsAlike(part.Depth, depth));
+            int like = counted.FindIndex(part => IsSame(part.Width, width) && IsSame(part.Depth, depth));
             if (like < 0)
             {
                 counted.Add(new FoamPart(width, depth, 1));
@@ -86,5 +86,5 @@ public sealed record FoamParts(ImmutableArray<FoamPart> Sizes, Length JointLengt
         return new FoamParts([.. counted], division.Joint);
     }
 
-    private static bool IsAlike(Length one, Length other) => Length.Max(one, other) - Length.Min(one, other) < Alike;
+    private static bool IsSame(Length one, Length other) => Length.Max(one, other) - Length.Min(one, other) < SawnSame;
 }

@@ -24,7 +24,7 @@ public sealed record FoamSheets(int Count, int Least)
     // Templates are rounded outward to micrometres; one as wide as the sheet still lies on it.
     private static readonly Length Outward = Length.FromNanometres(4000);
 
-    // The parts of so many copies show which division of a block takes fewer sheets.
+    // The parts of that many copies show which division of a block takes fewer sheets.
     private const int MostCompared = 8;
     private const int MostPartsCompared = 120;
 
@@ -148,7 +148,7 @@ public sealed record FoamSheets(int Count, int Least)
             cancellation
         );
 
-    // However blocks are divided, so much foam fills so many sheets.
+    // However blocks are divided, its foam fills that many sheets.
     private static int LeastOf(IReadOnlyList<FoamBlock> blocks, StockSpecification stock, int? layers = null)
     {
         decimal sheet = stock.Width!.Value.In(LengthUnit.Millimetre) * stock.Length!.Value.In(LengthUnit.Millimetre),

@@ -34,7 +34,7 @@ internal sealed record SheetLayer(Length Width, Length Length, int Quantity, Imm
         return [new SheetLayer(sawn.Max(corner => corner.X), sawn.Max(corner => corner.Y), copies, sawn)];
     }
 
-    /// <summary>The parts of so many layers.</summary>
+    /// <summary>The parts of that many layers.</summary>
     /// <param name="parts">The parts of one.</param>
     /// <param name="copies">How many layers.</param>
     /// <param name="kerf">Width of a cut.</param>

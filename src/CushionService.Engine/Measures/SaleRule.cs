@@ -38,7 +38,7 @@ public sealed record SaleRule
     /// <summary>The length of a step, up to a nanometre.</summary>
     public Length Step => LengthOfSteps(1);
 
-    /// <summary>Whether it is sold by the roll: nobody cuts cloth to steps of 5 yd or 5 m, so such a step is what one roll holds (common
+    /// <summary>Whether it is sold by the roll: nobody cuts fabric to steps of 5 yd or 5 m, so such a step is what one roll holds (common
     /// practice, no source).</summary>
     public bool IsByTheRoll => Weight is null && Step >= Length.From(LeastRoll, LengthUnit);
 

@@ -12,7 +12,7 @@ using CushionService.Nesting;
 
 namespace CushionService.Engine.Tests.Materials;
 
-/// <summary>Foam that is larger than its sheet is divided where that takes the fewest sheets, the fewest parts and the least glue.</summary>
+/// <summary>Foam that is larger than its sheet is divided where that takes the fewest sheets, the fewest parts and least glue.</summary>
 public sealed class FoamPartFacts
 {
     private static readonly Length Kerf = In(0.25m);
