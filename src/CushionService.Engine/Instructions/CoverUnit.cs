@@ -15,8 +15,8 @@ internal sealed record CoverUnit(CoverUnitKind Kind, ImmutableArray<PartName> Pa
     /// <summary>Whether it is a face.</summary>
     public bool IsFace => Kind is CoverUnitKind.Top or CoverUnitKind.Bottom;
 
-    /// <summary>The unit in words.</summary>
-    public Message Words => StepTexts.Unit(Kind, Name, Name.IsInner && Kind != CoverUnitKind.Single);
+    /// <summary>The unit in words: a single part that was joined from panels is named as the whole that it is by then.</summary>
+    public Message Words => StepTexts.Unit(Kind, CoverSeams.Base(Name), Name.IsInner && Kind != CoverUnitKind.Single);
 
     /// <summary>Whether it has a part.</summary>
     /// <param name="part">A part of the pattern as it is cut: one panel of a joined strip, or half of a divided

@@ -60,7 +60,8 @@ internal static class CoverUnits
             !pattern[seam.Other[0].Part].IsAddition && (seam.Kind == SeamKind.StripJoin || CoverSeams.IsInSection(pattern, seam));
     }
 
-    // The first part in the pattern's order decides. A side that is one with other panels is a boxing; one by itself is a single panel.
+    // The first part in the pattern's order decides. A side that is one with other sides is a boxing; one by itself is a single panel, also
+    // where it is joined from several.
     private static CoverUnitKind KindOf(ImmutableArray<PartName> parts) =>
         parts[0].Kind switch
         {
@@ -68,7 +69,8 @@ internal static class CoverUnits
             PartKind.Bottom => CoverUnitKind.Bottom,
             PartKind.Body => CoverUnitKind.Body,
             PartKind.Boxing or PartKind.Wall => CoverUnitKind.Boxing,
-            _ when parts.Any(part => part.Kind is PartKind.Side or PartKind.Boxing) && parts.Length > 1 => CoverUnitKind.Boxing,
+            _ when parts.Any(part => part.Kind is PartKind.Side or PartKind.Boxing)
+                    && parts.Any(part => !part.IsOf(CoverSeams.Base(parts[0]))) => CoverUnitKind.Boxing,
             PartKind.ZipperUpper or PartKind.ClosureUpper => CoverUnitKind.Section,
             _ => CoverUnitKind.Single,
         };

@@ -15,12 +15,13 @@ internal static class WaterfallWork
         unit.Kind == CoverUnitKind.Section
         || (unit.Kind == CoverUnitKind.Single && unit.Name.Kind == PartKind.Side && unit.Name.Run.First == Geometry.EdgeWord.Back);
 
+    private static bool IsMain(CoverUnit unit) => unit.Name.Kind == PartKind.Main;
+
     /// <summary>Whether a seam of two units joins an end of the section to a side.</summary>
     /// <param name="one">A unit that a seam joins.</param>
     /// <param name="other">The unit on its other side.</param>
     /// <returns>False where the main panel is one of them: that is a long edge of the section, or a side.</returns>
-    public static bool IsEnd(CoverUnit one, CoverUnit other) =>
-        IsSection(one) != IsSection(other) && one.Name.Kind != PartKind.Main && other.Name.Kind != PartKind.Main;
+    public static bool IsEnd(CoverUnit one, CoverUnit other) => IsSection(one) != IsSection(other) && !IsMain(one) && !IsMain(other);
 
     /// <summary>The work of seams between the same units.</summary>
     /// <param name="plan">The cover.</param>
@@ -32,13 +33,14 @@ internal static class WaterfallWork
         [
             .. seams.SelectMany(one => one.Seam.One.Concat(one.Seam.Other)).Select(edge => plan.UnitOf(edge.Part)).Distinct(),
         ];
-        var main = new PartName(PartKind.Main);
+        // Whatever was joined from panels is whole by then, and named so.
+        PartName main = CoverSeams.Base(plan.Units.First(IsMain).Name);
         CoverUnit? section = units.FirstOrDefault(IsSection);
-        CoverUnit[] sides = [.. units.Where(unit => !IsSection(unit) && unit.Name != main)];
+        CoverUnit[] sides = [.. units.Where(unit => !IsSection(unit) && !IsMain(unit))];
         Message text =
             section is null
                 ? StepTexts.WaterfallSide(
-                    sides[0].Name,
+                    CoverSeams.Base(sides[0].Name),
                     main,
                     plan.LengthOf(seams),
                     plan.Allowance,
@@ -46,7 +48,12 @@ internal static class WaterfallWork
                     SeamWork.IsEdged(plan, sides[0])
                 )
             : sides.Length > 0
-                ? StepTexts.WaterfallEnds(section.Words, sides.Select(side => side.Name), plan.LengthOf(seams), plan.Allowance)
+                ? StepTexts.WaterfallEnds(
+                    section.Words,
+                    sides.Select(side => CoverSeams.Base(side.Name)),
+                    plan.LengthOf(seams),
+                    plan.Allowance
+                )
             : StepTexts.WaterfallBack(opens, plan.HasZipper, section.Words, main, plan.LengthOf(seams), plan.Allowance, plan.Gap(seams));
         return SeamWork.Sewn(plan, seams, text, units);
     }
