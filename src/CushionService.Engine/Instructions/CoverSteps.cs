@@ -9,6 +9,15 @@ namespace CushionService.Engine.Instructions;
 /// <summary>All work on one cover, put in order.</summary>
 internal static class CoverSteps
 {
+    /// <summary>All that is cut off the pieces before their edges are finished.</summary>
+    public static readonly State Trimmed = new(StateKind.Trimmed);
+
+    /// <summary>Whether the cover has raw edges that are finished.</summary>
+    /// <param name="plan">The cover.</param>
+    /// <returns>False for a cover that does not open, unless the order asks for a finish: it hides its raw edges for good.</returns>
+    public static bool FinishesRawEdges(CoverPlan plan) =>
+        plan.Cushion.EdgeFinish != RawEdgeFinish.None && Threading.RawEdges(plan.Cushion, plan.Pattern) > Measures.Length.Zero;
+
     /// <summary>The work in the order in which it is done.</summary>
     /// <param name="plan">The cover.</param>
     /// <returns>Each piece of work once. Listed first is done first, unless something that it needs is listed later.</returns>
@@ -49,16 +58,17 @@ internal static class CoverSteps
             ? []
             : [new Work(StepTexts.Throughout(plan.HasCorners ? plan.Workroom.Sewing.CornerReinforcement : null, plan.ByClips))];
 
-    // A cover that does not open hides its raw edges for good: then the usual finish is none, and another is what the order asks for.
     private static IEnumerable<Work> RawEdges(CoverPlan plan)
     {
-        if (plan.Cushion.EdgeFinish != RawEdgeFinish.None && Threading.RawEdges(plan.Cushion, plan.Pattern) > Measures.Length.Zero)
+        if (FinishesRawEdges(plan))
         {
             bool enclosed = plan.Cushion.Trim.Edging is FrenchSeamSpecification;
             yield return new Work(
                 StepTexts.FinishRawEdges(plan.Cushion.EdgeFinish, enclosed),
                 [.. plan.Units.SelectMany(unit => unit.Parts)]
-            ).Making(new State(StateKind.RawEdges));
+            )
+                .After(Trimmed)
+                .Making(new State(StateKind.RawEdges));
         }
     }
 

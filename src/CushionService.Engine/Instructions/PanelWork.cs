@@ -16,6 +16,7 @@ internal static class PanelWork
         [
             .. Hems(plan),
             .. StayStitching(plan),
+            .. Tapers(plan),
             .. plan.Pattern.Panels.Where(panel => !panel.IsAddition).SelectMany(panel => Shaping(plan, panel)),
         ];
 
@@ -40,19 +41,27 @@ internal static class PanelWork
                 .Select(face => Shaped(plan, face, StepTexts.StayStitch(face.Words, plan.Workroom.Sewing.StayStitch), face.Parts))
             : [];
 
-    private static bool IsTapered(Panel panel) => panel.Marks.Any(mark => mark.Kind == MarkKind.TaperLine);
+    // A taper cuts into the edges of both faces, so they are cut before they are finished. Faces that must be made one first are finished
+    // by then, and what is cut off them is finished again. The lines go on over the joins of a face, so that it is one step.
+    private static IEnumerable<Work> Tapers(CoverPlan plan)
+    {
+        if (plan.Pattern.Panels.FirstOrDefault(panel => panel.Marks.Any(mark => mark.Kind == MarkKind.TaperLine)) is not { } tapered)
+        {
+            yield break;
+        }
 
-    // What alters the size or the seam line of a panel comes before anything is sewn to it: tapers first, then channels, which draw fabric
-    // in, then gathers.
+        CoverUnit[] faces = [.. plan.Units.Where(unit => unit.IsFace)];
+        ImmutableArray<PartName> parts = [.. faces.SelectMany(face => face.Parts)];
+        bool whole = parts.Length == faces.Length;
+        Message text = StepTexts.Taper(CoverSeams.Base(tapered.Part), again: !whole && CoverSteps.FinishesRawEdges(plan));
+        Work work = new Work(text, parts).Making([.. faces.Select(face => face.Is(StateKind.Shaped))]);
+        yield return whole ? work.Making(CoverSteps.Trimmed) : work.After([.. faces.SelectMany(CaughtWork.Whole)]);
+    }
+
+    // What alters the size or the seam line of a panel comes before anything is sewn to it: channels, which draw fabric in, then gathers.
     private static IEnumerable<Work> Shaping(CoverPlan plan, Panel panel)
     {
         CoverUnit unit = plan.UnitOf(panel.Part);
-        // The lines of a joined face go on over its joins, so that it is one step.
-        if (ReferenceEquals(panel, plan.Pattern.Panels.FirstOrDefault(one => IsTapered(one) && unit.Parts.Contains(one.Part))))
-        {
-            yield return Shaped(plan, unit, StepTexts.Taper(CoverSeams.Base(panel.Part)), unit.Parts);
-        }
-
         int lines = panel.Marks.Count(mark => mark.Purpose == MarkPurpose.StitchChannel);
         if (panel.TakeUpAcross + panel.TakeUpAlong > Length.Zero && lines > 0)
         {

@@ -3,6 +3,9 @@ namespace CushionService.Engine.Instructions;
 /// <summary>What a piece of work leaves done.</summary>
 internal enum StateKind
 {
+    /// <summary>What is cut off the pieces by their marks is off.</summary>
+    Trimmed,
+
     /// <summary>The raw edges of the pieces are finished.</summary>
     RawEdges,
 

@@ -113,4 +113,35 @@ public sealed class ShapeStepFacts
             "Sew the top to the boxing"
         );
     }
+
+    [Fact]
+    public void Corners_are_tapered_on_both_faces_before_their_edges_are_finished_or_the_cut_off_edges_are_finished_again()
+    {
+        CushionSpecification pillow = KnifeEdge(18, 18, BackZipper with { Return = Length.Zero }) with
+        {
+            CornerTaper = In(0.5m),
+            EdgeFinish = RawEdgeFinish.Overedge,
+        };
+        OrderSpecification order = Order(pillow);
+        Drafting drafting = Drafting.Of(order);
+
+        InOrder(pillow, "and cut the other face to match.", "Overedge (stitch type 504) the raw edges of every piece", "Sew the back seam");
+        Assert.Equal(
+            ["top", "bottom"],
+            Engine
+                .Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces)
+                .Single(step => step.Text.ToString().Contains("taper lines", StringComparison.Ordinal))
+                .Pieces.Select(piece => piece[(piece.IndexOf('/', StringComparison.Ordinal) + 1)..])
+        );
+        // Its flaps must lie over each other before the underside can be cut like the top.
+        InOrder(
+            pillow with
+            {
+                Closure = new EnvelopeClosure(Side.Bottom, In(0.5m), In(4)),
+            },
+            "Overedge (stitch type 504) the raw edges of every piece",
+            "baste their ends together",
+            "and cut the other face to match; finish the new raw edges like the others."
+        );
+    }
 }
