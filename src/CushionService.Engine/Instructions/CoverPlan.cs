@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Materials;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Panels;
@@ -58,6 +59,15 @@ internal sealed class CoverPlan
 
     /// <summary>What the shop stocks, which says how foam comes; empty where nothing is known of it.</summary>
     public ImmutableArray<StockSpecification> Stocks { get; init; } = [];
+
+    /// <summary>Whether a zipper that has no closed ends is cut from a roll of chain.</summary>
+    public bool BuysChain { get; init; }
+
+    /// <summary>The zipper with closed ends that is bought; null for none, and for one by length.</summary>
+    public ClosedZipper? Zipper => HasZipper ? ClosedZipper.For(Cushion, Pattern, Stocks) : null;
+
+    /// <summary>Whether its zipper is chain from a roll, on which sliders are put.</summary>
+    public bool HasChain => HasZipper && BuysChain && Zipper is null;
 
     /// <summary>The units, in the pattern's order.</summary>
     public ImmutableArray<CoverUnit> Units { get; }

@@ -28,6 +28,7 @@ internal static class CoverSteps
             .. RawEdges(plan),
             .. JoinWork.Of(plan),
             .. PanelWork.Of(plan),
+            .. ZipperWork.Of(plan),
             .. SectionWork.Of(plan),
             .. MountWork.Of(plan),
             .. EdgingWork.Of(plan),

@@ -48,6 +48,10 @@ internal static class SeamWork
         && seam.One[0].Part.Kind != PartKind.Gore
         && plan.UnitOf(seam.One[0].Part) == plan.UnitOf(seam.Other[0].Part);
 
+    /// <summary>Whether the edges of a zipper run on beyond its section, and are sewn to each other there.</summary>
+    /// <param name="plan">The cover.</param>
+    public static bool HasTails(CoverPlan plan) => plan.HasZipper && plan.Seams.Any(one => IsOwn(plan, one.Seam) && !IsMitre(one.Seam));
+
     // Named by its edge: the diagonal at a corner that the boxing of a mitred cover makes of one piece.
     private static bool IsMitre(Seam seam) => seam.One[0].Edge.Last == Geometry.EdgeWord.Mitre;
 
@@ -61,7 +65,8 @@ internal static class SeamWork
         bool mitres = IsMitre(seams[0].Seam);
         Message text =
             mitres ? StepTexts.Mitres(unit.Parts, length, allowance)
-            : plan.HasZipper ? StepTexts.ZipperTails(unit.Parts, length, allowance)
+            : plan.HasZipper
+                ? StepTexts.ZipperTails(unit.Parts, length + ZipperWork.Shut(plan, plan.LengthOf(ZipperWork.Section(plan))), allowance)
             : StepTexts.OwnEdges(unit.Parts, length, plan.Allowance, plan.Gap(seams));
         Work work = new Work(text, unit.Parts).Making([.. seams.Select(one => new State(StateKind.Sewn, Seam: one.Number))]);
         return mitres

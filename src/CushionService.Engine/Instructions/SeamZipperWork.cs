@@ -22,7 +22,9 @@ internal static class SeamZipperWork
         ImmutableArray<(int Number, Seam Seam)> opening = [.. seams.Where(one => one.Seam.Kind == SeamKind.Zipper)],
             rest = [.. seams.Where(one => one.Seam.Kind != SeamKind.Zipper)];
         Length side = plan.LengthOf(opening),
-            open = Closing.ZipperInSeam(side, plan.Workroom.Closures);
+            room = Closing.ZipperInSeam(side, plan.Workroom.Closures),
+            // One with closed ends may be shorter than what is marked for it.
+            open = plan.Zipper is { } closed ? Length.Min(closed.Opening, room) : room;
         bool edged = SeamWork.IsEdged(plan, top, bottom);
         Message ends = StepTexts.SeamZipperEnds(
             zipper.Side,
@@ -34,7 +36,8 @@ internal static class SeamZipperWork
             plan.IsCurved(zipper.Side),
             !edged,
             open,
-            zipper.Sliders
+            ZipperWork.Sliders(plan, zipper),
+            plan.Zipper is { Shortfall: { Nanometres: > 0 } }
         );
         var based = new State(StateKind.Made, bottom.Name, opening[0].Number + 1);
         yield return SeamWork.Sewn(plan, [], ends, top, bottom).Making(based);
@@ -42,7 +45,7 @@ internal static class SeamZipperWork
             edged ? StepTexts.SeamZipperEdged(plan.Care, top.Words, bottom.Words)
             : zipper.Lap > Length.Zero ? StepTexts.SeamZipperLapped(plan.Care, bottom.Words, top.Words, zipper.Lap)
             : StepTexts.SeamZipperCentred(plan.Care);
-        yield return SeamWork.Sewn(plan, opening, set, top, bottom).After(based);
+        yield return SeamWork.Sewn(plan, opening, set, top, bottom).After(based, ZipperWork.Ready);
         if (!rest.IsEmpty)
         {
             Message others = StepTexts.RestTogether(

@@ -25,7 +25,7 @@ internal static class SectionWork
     // boxing; null where the closure does not make one.
     private static IEnumerable<Work> Zipper(CoverPlan plan, ZipperClosure zipper)
     {
-        (int Number, Seam Seam)[] seams = [.. plan.Seams.Where(one => CoverSeams.IsInSection(plan.Pattern, one.Seam))];
+        (int Number, Seam Seam)[] seams = ZipperWork.Section(plan);
         if (seams.Length == 0)
         {
             yield break;
@@ -33,15 +33,27 @@ internal static class SectionWork
 
         CoverUnit unit = plan.UnitOf(seams[0].Seam.One[0].Part);
         ImmutableArray<PartName> parts = [.. Edged(plan, edge => edge.Finish.Kind == FinishKind.ZipperTurnUnder)];
-        Length length = plan.LengthOf(seams);
+        Length shut = ZipperWork.Shut(plan, plan.LengthOf(seams)),
+            length = plan.LengthOf(seams) - shut;
+        int sliders = ZipperWork.Sliders(plan, zipper);
         Length? height = parts.Any(part => part.Kind == PartKind.ZipperUpper) ? plan.Cushion.BoxingHeight + 2 * plan.Allowance : null;
         (Message over, Message under) = Sides(parts);
         IEnumerable<PartName> named = parts.Select(CoverSeams.Base).Distinct();
         Message text =
             zipper.Lap > Length.Zero
-                ? StepTexts.ZipperLapped(named, zipper.TurnUnder, under, over, zipper.Lap, length, height, zipper.Sliders, plan.Care)
-                : StepTexts.ZipperCentred(named, zipper.TurnUnder, length, height, zipper.Sliders, plan.Care);
-        yield return Fastened(plan, unit, text, parts).Making([.. seams.Select(one => new State(StateKind.Sewn, Seam: one.Number))]);
+                ? StepTexts.ZipperLapped(named, zipper.TurnUnder, under, over, zipper.Lap, length, height, sliders, plan.Care)
+                : StepTexts.ZipperCentred(named, zipper.TurnUnder, length, height, sliders, plan.Care);
+        // Where the closure has seams of its own beyond the zipper, they are longer by so much.
+        if (shut > Length.Zero && !SeamWork.HasTails(plan))
+        {
+            yield return new Work(StepTexts.ZipperTails(named, shut, zipper.TurnUnder), parts)
+                .After(Ready(parts))
+                .Making(unit.Is(StateKind.Begun));
+        }
+
+        yield return Fastened(plan, unit, text, parts)
+            .After(ZipperWork.Ready)
+            .Making([.. seams.Select(one => new State(StateKind.Sewn, Seam: one.Number))]);
     }
 
     // Buttons and ties are set on each hem while it lies by itself; hook and loop is sewn on in the same step as the hems are lapped. The

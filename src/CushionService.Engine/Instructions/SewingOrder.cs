@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CushionService.Engine.Cutting;
+using CushionService.Engine.Materials;
 using CushionService.Engine.Patterns.Constructions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
@@ -21,6 +22,7 @@ public static class SewingOrder
     public static ImmutableArray<Step> Of(OrderSpecification order, IReadOnlyList<Pattern> patterns, IReadOnlyList<CutPiece> pieces)
     {
         var steps = ImmutableArray.CreateBuilder<Step>();
+        bool chain = ClosureNeeds.IsChain(new Shop(order));
         foreach (FabricSpecification fabric in order.Fabrics)
         {
             ImmutableArray<string> cut = [.. pieces.Where(piece => piece.Fabric == fabric.Id).Select(piece => piece.Id)];
@@ -59,6 +61,7 @@ public static class SewingOrder
                     new CoverPlan(cushion, cover, cut, order.Workroom, CareOf(order, cushion.Fabrics.Top))
                     {
                         Stocks = order.Stocks,
+                        BuysChain = chain,
                         EdgingCare = CareOf(
                             order,
                             cut.FirstOrDefault(piece => piece.Part.Kind is PartKind.Welt or PartKind.FlatPiping)?.Fabric

@@ -24,6 +24,9 @@ internal enum StateKind
     /// <summary>The unit is stay-stitched, quilted, tapered and gathered.</summary>
     Shaped,
 
+    /// <summary>The zipper is as long as it is set in.</summary>
+    Cut,
+
     /// <summary>Handles, pockets and eyelets are on the unit.</summary>
     Mounted,
 

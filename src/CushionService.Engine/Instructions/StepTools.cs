@@ -31,6 +31,8 @@ internal static class StepTools
             "close-loop" => [Tool.TapeMeasure, .. Pressing(text)],
             "taper" => [Tool.Ruler, Tool.Marker, Tool.Shears],
             "channels" => [Tool.Ruler, Tool.Marker, Tool.TapeMeasure],
+            "zipper-shorten" => [Tool.TapeMeasure, Tool.HandNeedle, Tool.Shears],
+            "zipper-chain" => [Tool.TapeMeasure, Tool.Shears],
             "zipper-centred" or "zipper-lapped" or "seam-zipper-edged" or "seam-zipper-lapped" => [Tool.ZipperFoot, .. Pressing(text)],
             // It is sewn over a basting, which is taken out again.
             "seam-zipper-centred" => [Tool.ZipperFoot, Tool.SeamRipper, .. Pressing(text)],

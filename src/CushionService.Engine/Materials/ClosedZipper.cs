@@ -17,6 +17,9 @@ public sealed record ClosedZipper(StockSpecification Stock, Length Seam, Length 
     /// <summary>The opening that it makes.</summary>
     public Length Opening => Length.Min(Stock.Length!.Value, Room);
 
+    /// <summary>Whether both its ends lie within its seam, not caught in what joins it there.</summary>
+    public bool EndsWithin => Shortened || Stock.Length!.Value <= Room;
+
     /// <summary>By how much the opening falls short of the room; that much of the seam is sewn shut, or a longer zipper is
     /// bought.</summary>
     public Length Shortfall => Room - Opening;

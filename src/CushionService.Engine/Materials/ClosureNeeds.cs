@@ -55,12 +55,7 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
         Length chain = Closing.ZipperChain(cushion, pattern);
         StockSpecification? stock = shop.Stocked(MaterialKind.Zipper, zipper => zipper.Length is null);
         Message because = MaterialTexts.Chain(cushion.Quantity, chain, Named(zipper));
-        // By the yard or metre where a stock or a price says so, and also for a stocked chain whose price says nothing.
-        // Without either, a zipper is bought made up to its length, as a shop without a roll would.
-        bool byLength =
-            shop.IsSoldBy(stock?.Id ?? Zipper, stock, SaleUnit.Yd, SaleUnit.M)
-            || (stock is not null && !shop.IsSoldBy(stock.Id, stock, SaleUnit.Each));
-        if (!byLength)
+        if (!IsChain(shop))
         {
             yield return new Need(
                 cushion,
@@ -95,6 +90,17 @@ internal sealed class ClosureNeeds(OrderSpecification order, Shop shop)
             cushion.Quantity * zipper.Sliders,
             MaterialTexts.Sliders(cushion.Quantity, zipper.Sliders, Named(zipper))
         );
+    }
+
+    /// <summary>Whether a zipper without closed ends is cut from a roll: where a stock or a price says yards or metres, and also for a
+    /// stocked chain whose price says nothing.</summary>
+    /// <param name="shop">How zippers are sold.</param>
+    /// <returns>False where neither is known: then it is bought made up to its length, as a shop without a roll would.</returns>
+    public static bool IsChain(Shop shop)
+    {
+        StockSpecification? stock = shop.Stocked(MaterialKind.Zipper, zipper => zipper.Length is null);
+        return shop.IsSoldBy(stock?.Id ?? Zipper, stock, SaleUnit.Yd, SaleUnit.M)
+            || (stock is not null && !shop.IsSoldBy(stock.Id, stock, SaleUnit.Each));
     }
 
     // Tape is cut to the workroom's measuring step; hook and loop are sold as one length of both.

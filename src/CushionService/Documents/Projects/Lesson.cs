@@ -24,6 +24,8 @@ internal sealed record Lesson(Message Title, Message How)
             "step.taper" => new(LessonTexts.TaperTitle, LessonTexts.TaperHow),
             "step.channels" => new(LessonTexts.ChannelsTitle, LessonTexts.ChannelsHow),
             "step.gather" => new(LessonTexts.GatherTitle, LessonTexts.GatherHow),
+            "step.zipper-shorten" => new(LessonTexts.ZipperShortenTitle, LessonTexts.ZipperShortenHow),
+            "step.zipper-chain" => new(LessonTexts.ZipperChainTitle, LessonTexts.ZipperChainHow),
             "step.zipper-tails" => new(LessonTexts.ZipperTailsTitle, LessonTexts.ZipperTailsHow),
             "step.zipper-centred"
             or "step.zipper-lapped"
