@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 
 namespace CushionService.Engine.Instructions;
@@ -17,6 +18,7 @@ internal static class PanelWork
             .. Hems(plan),
             .. StayStitching(plan),
             .. Tapers(plan),
+            .. Pleats(plan),
             .. plan.Pattern.Panels.Where(panel => !panel.IsAddition).SelectMany(panel => Shaping(plan, panel)),
         ];
 
@@ -56,6 +58,26 @@ internal static class PanelWork
         Message text = StepTexts.Taper(CoverSeams.Base(tapered.Part), again: !whole && CoverSteps.FinishesRawEdges(plan));
         Work work = new Work(text, parts).Making([.. faces.Select(face => face.Is(StateKind.Shaped))]);
         yield return whole ? work.Making(CoverSteps.Trimmed) : work.After([.. faces.SelectMany(CaughtWork.Whole)]);
+    }
+
+    // A face that is tufted deep is cut larger than what it is sewn to. What it has to spare is laid in pleats before anything is basted to
+    // its edges, in line with the tufts, so that the pleats between the tufts run out in them.
+    private static IEnumerable<Work> Pleats(CoverPlan plan)
+    {
+        ImmutableArray<Panel> eased = TuftEase.Faces(plan.Cushion, plan.Pattern);
+        if (eased.IsEmpty)
+        {
+            yield break;
+        }
+
+        (Length across, Length along) = plan.Cushion.Trim.Tufts!.TakeUpOf(plan.Cushion.Width, plan.Cushion.Depth);
+        CoverUnit[] faces = [.. eased.Select(face => plan.UnitOf(face.Part))];
+        yield return new Work(
+            StepTexts.TuftPleats(eased.Select(face => face.Part), across, along, eased[0].Width, eased[0].Height),
+            [.. eased.Select(face => face.Part)]
+        )
+            .After([.. faces.SelectMany(CaughtWork.Whole)])
+            .Making([.. faces.Select(face => face.Is(StateKind.Shaped))]);
     }
 
     // What alters the size or the seam line of a panel comes before anything is sewn to it: channels, which draw fabric in, then gathers.

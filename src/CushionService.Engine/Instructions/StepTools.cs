@@ -31,6 +31,7 @@ internal static class StepTools
             "close-loop" => [Tool.TapeMeasure, .. Pressing(text)],
             "taper" => [Tool.Ruler, Tool.Marker, Tool.Shears],
             "channels" => [Tool.Ruler, Tool.Marker, Tool.TapeMeasure],
+            "tuft-pleats" => [Tool.TapeMeasure],
             "zipper-shorten" => [Tool.TapeMeasure, Tool.HandNeedle, Tool.Shears],
             "zipper-chain" => [Tool.TapeMeasure, Tool.Shears],
             "zipper-centred" or "zipper-lapped" or "seam-zipper-edged" or "seam-zipper-lapped" => [Tool.ZipperFoot, .. Pressing(text)],

@@ -5,6 +5,7 @@ using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
+using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
@@ -18,6 +19,8 @@ namespace CushionService.Wording;
 /// <param name="warnings">What is allowed but unwise.</param>
 internal sealed class AnswerWording(Language language, LengthUnit unit, ImmutableArray<Violation> warnings)
 {
+    private const int FullnessDigits = 4;
+
     private static readonly Func<Yardage, Violation?>[] LayoutNotes = [BroughtNote.Of, MotifNote.Of, WeltNote.Of];
 
     private readonly MessageWriter _writer = new(language, unit);
@@ -131,20 +134,26 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
             : _writer.Text(AnswerTexts.PieceOf(cushion, _writer.Text(piece.Part.ToMessage())));
 
     public IReadOnlyList<SeamAnswer> Seams(Drafting drafting) =>
-        [
-            .. drafting.Patterns.SelectMany(
-                (pattern, i) =>
-                    pattern.Seams.Select(seam => new SeamAnswer
-                    {
-                        Cushion = drafting.Order.Cushions[i].Id,
-                        One = Names(seam.One),
-                        Other = Names(seam.Other),
-                        Length = Number(pattern.LengthOf(seam)),
-                        Lap = Number(seam.Lap),
-                        Fullness = seam.Fullness is { } fullness ? (double)fullness.Numerator / (double)fullness.Denominator : null,
-                    })
-            ),
-        ];
+        [.. drafting.Patterns.SelectMany((pattern, i) => pattern.Seams.Select(seam => Seam(drafting.Order.Cushions[i], pattern, seam)))];
+
+    // The fuller side is the other one, whether it is gathered or, as a face that is tufted deep, eased.
+    private SeamAnswer Seam(CushionSpecification cushion, Pattern pattern, Seam seam)
+    {
+        double? eased = TuftEase.Of(cushion, pattern, seam);
+        bool turned = eased < 1;
+        return new()
+        {
+            Cushion = cushion.Id,
+            One = Names(turned ? seam.Other : seam.One),
+            Other = Names(turned ? seam.One : seam.Other),
+            Length = Number(pattern.LengthOf(seam)),
+            Lap = Number(seam.Lap),
+            Fullness =
+                seam.Fullness is { } fullness ? (double)fullness.Numerator / (double)fullness.Denominator
+                : eased is { } ratio ? Math.Round(turned ? 1 / ratio : ratio, FullnessDigits)
+                : null,
+        };
+    }
 
     /// <summary>The layouts, their lengths in the order's unit, measured from the fabric's cut end and its left
     /// edge.</summary>

@@ -23,6 +23,7 @@ internal sealed record Lesson(Message Title, Message How)
             "step.stay-stitch" => new(LessonTexts.StayStitchTitle, LessonTexts.StayStitchHow),
             "step.taper" => new(LessonTexts.TaperTitle, LessonTexts.TaperHow),
             "step.channels" => new(LessonTexts.ChannelsTitle, LessonTexts.ChannelsHow),
+            "step.tuft-pleats" => new(LessonTexts.TuftPleatsTitle, LessonTexts.TuftPleatsHow),
             "step.gather" => new(LessonTexts.GatherTitle, LessonTexts.GatherHow),
             "step.zipper-shorten" => new(LessonTexts.ZipperShortenTitle, LessonTexts.ZipperShortenHow),
             "step.zipper-chain" => new(LessonTexts.ZipperChainTitle, LessonTexts.ZipperChainHow),
