@@ -64,10 +64,31 @@ public sealed class BolsterStepFacts
                 Fill = new FillSpecification(FillKind.Loose, "fibre", 20, Length.Zero, 0.9m),
             },
             "right side out through an open end",
-            "Wind cord round body at each of its two marks, and tie it tight, so that the filling stays between them",
+            "Wind cord round body at each of its two tie marks, and tie it tight, so that the filling stays between them",
             "Fill the cover",
             "Close the zipper"
         );
+
+    [Fact]
+    public void A_tied_roll_is_tied_where_its_fabric_has_come_over_the_end_to_the_middle()
+    {
+        // Common practice, no source: 10 in across and 30 long with tails of 4; the fabric runs 5 in over each end, so 4 in are beyond the
+        // tie, 4 3/4 with the hem, and 40 between the ties; the edges of the ends are 9 in from the finished ends.
+        CushionSpecification sweet = Roll with
+        {
+            Outline = new CircleOutline(In(10)),
+            Length = In(30),
+            Ends = new BolsterEnds(BolsterEndKind.Tied, In(4), In(0.75m)),
+        };
+        Panel body = Drafting.Of(Order(sweet)).Patterns[0].Panels[0];
+
+        Assert.Equal(In(48), body.Height);
+        Assert.Equal([In(4), In(44)], At(body, MarkPurpose.TieBody));
+        Assert.Equal([In(9), In(39)], At(body, MarkPurpose.EdgeOfEnd));
+    }
+
+    private static IEnumerable<Length> At(Panel body, MarkPurpose purpose) =>
+        body.Marks.Where(mark => mark.Purpose == purpose).Select(mark => mark.From.Y).Order();
 
     [Fact]
     public void The_zipper_of_a_tied_roll_runs_along_the_body_alone_and_the_tails_are_sewn_shut_before_it()

@@ -71,7 +71,7 @@ internal sealed class Bolster : IConstruction
         Panel body = Body(runs, cushion.Length + 2 * beyond, lap, along, end, tail);
         if (beyond > Length.Zero)
         {
-            body = body with { Marks = [Tie(body, beyond, ends.Kind), Tie(body, body.Height - beyond, ends.Kind)] };
+            body = body with { Marks = [.. Lines(body, beyond, MarkPurpose.EdgeOfEnd), .. Ties(body, ends)] };
         }
 
         Seam[] around =
@@ -150,12 +150,16 @@ internal sealed class Bolster : IConstruction
         };
     }
 
-    // The line at which a tied body is tied, or at which a gathered one turns in towards the middle.
-    private static PanelMark Tie(Panel body, Length y, BolsterEndKind kind) =>
-        new(
+    // The fabric reaches the middle of the end before it is tied there, so that the tail alone is beyond the tie.
+    private static IEnumerable<PanelMark> Ties(Panel body, BolsterEnds ends) =>
+        ends.Kind == BolsterEndKind.Tied ? Lines(body, ends.Tail, MarkPurpose.TieBody) : [];
+
+    // Across the body, as far from one end as from the other.
+    private static IEnumerable<PanelMark> Lines(Panel body, Length inward, MarkPurpose purpose) =>
+        new[] { inward, body.Height - inward }.Select(y => new PanelMark(
             MarkKind.FoldLine,
             new Point(Length.Zero, y),
             new Point(body.Width, y),
-            kind == BolsterEndKind.Tied ? MarkPurpose.TieBody : MarkPurpose.EdgeOfEnd
-        );
+            purpose
+        ));
 }
