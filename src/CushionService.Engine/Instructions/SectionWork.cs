@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Geometry;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Additions;
@@ -68,6 +69,8 @@ internal static class SectionWork
         CoverUnit unit = plan.UnitOf(parts[0]);
         (Message over, Message under) = Sides(parts);
         var made = new State(StateKind.Made, unit.Name);
+        // What is drawn up or tied beyond the fastenings is sewn shut.
+        bool beyond = plan.Cushion.Ends is { Kind: not Specifications.Shapes.BolsterEndKind.Flat };
         switch (closure)
         {
             case HookAndLoopClosure hook:
@@ -75,7 +78,7 @@ internal static class SectionWork
                 yield return Fastened(
                     plan,
                     unit,
-                    StepTexts.HookAndLoop(under, over, hook.TapeWidth, margin, plan.Workroom.Closures.TapeClearance, hook.Overlap),
+                    StepTexts.HookAndLoop(under, over, hook.TapeWidth, margin, plan.Workroom.Closures.TapeClearance, hook.Overlap, beyond),
                     parts
                 );
                 yield break;
@@ -94,16 +97,16 @@ internal static class SectionWork
                 break;
         }
 
-        yield return Fastened(plan, unit, StepTexts.Overlap(over, under, closure.Overlap), parts).After(made);
+        yield return Fastened(plan, unit, StepTexts.Overlap(over, under, closure.Overlap, beyond), parts).After(made);
     }
 
-    // The upper strip over the lower one, the back flap over the front one, one edge of a body over its other.
+    // The upper strip over the lower one, the back flap over the front one, the end of a body over its start: it is a lap wider there.
     private static (Message Over, Message Under) Sides(ImmutableArray<PartName> parts)
     {
         PartName[] named = [.. parts.Select(CoverSeams.Base).Distinct()];
         return named switch
         {
-            [_] => (StepTexts.OneEdge, StepTexts.OtherEdge),
+            [var body] => (StepTexts.EdgeOf(EdgeName.End, body), StepTexts.EdgeOf(EdgeName.Start, body)),
             [{ Half: FaceHalf.Front or FaceHalf.Left } front, var back] => (StepTexts.ThePart(back), StepTexts.ThePart(front)),
             [var upper, var lower, ..] => (StepTexts.ThePart(upper), StepTexts.ThePart(lower)),
             _ => throw new InvalidPatternException("The closure has no edges."),

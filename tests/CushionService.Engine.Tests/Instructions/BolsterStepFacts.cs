@@ -1,4 +1,5 @@
 using CushionService.Engine.Measures;
+using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
@@ -85,6 +86,40 @@ public sealed class BolsterStepFacts
         Assert.Equal(In(48), body.Height);
         Assert.Equal([In(4), In(44)], At(body, MarkPurpose.TieBody));
         Assert.Equal([In(9), In(39)], At(body, MarkPurpose.EdgeOfEnd));
+    }
+
+    [Fact]
+    public void Fastenings_lie_along_the_body_alone_and_the_steps_name_the_edge_that_laps_over()
+    {
+        // Common practice, no source: a roll of 24 in, 7 in across: 3 1/2 in more are gathered at each end.
+        CushionSpecification drawn = Roll with
+        {
+            Outline = new CircleOutline(In(7)),
+            Closure = HookAndLoop(0.5m, 1),
+            Ends = new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, In(0.75m)),
+        };
+        Pattern pattern = Drafting.Of(Order(drawn)).Patterns[0];
+
+        Assert.Equal(In(31), pattern.Panels[0].Height);
+        Assert.Equal(In(24), Fastenings.Run(pattern));
+        InOrder(
+            drawn,
+            "Fold the end edge of body twice by 1/2 in",
+            "Sew the hook tape to the right side of the start edge of body and the loop tape to the wrong side of the end edge of body",
+            "short of the marks where the ends begin. Close them, the end edge of body lapping over the start edge of body by 1 in, and "
+                + "stitch them together beyond the marks",
+            "draw it up"
+        );
+        PanelMark[] buttons =
+        [
+            .. Drafting
+                .Of(Order(drawn with { Closure = new ButtonClosure(Side.Back, Length.Zero, In(0.5m), In(1.25m), In(0.75m)) }))
+                .Patterns[0]
+                .Panels[0]
+                .Marks.Where(mark => mark.Kind == MarkKind.Button),
+        ];
+        Assert.NotEmpty(buttons);
+        Assert.All(buttons, mark => Assert.True(mark.From.Y > In(3.5m) && mark.From.Y < In(27.5m), $"{mark.From.Y}"));
     }
 
     private static IEnumerable<Length> At(Panel body, MarkPurpose purpose) =>

@@ -65,9 +65,9 @@ internal sealed class Bolster : IConstruction
         // Half a diameter reaches the middle of the end; a tail goes on from there.
         Length beyond = ends.Kind == BolsterEndKind.Flat ? Length.Zero : cushion.Width.HalfUp() + ends.Tail;
         ImmutableArray<OutlineSide> runs = cushion.Outline.Sides;
-        // A zipper and a gap open the body alone: what is gathered or tied beyond it is sewn shut. A lap runs on, for it holds itself
-        // closed.
-        Length tail = lap == Length.Zero ? beyond : Length.Zero;
+        // A closure opens the body alone: what is gathered or tied beyond it is sewn shut. Only a zipper that is
+        // lapped runs on, for no seam is as deep as its lap.
+        Length tail = cushion.Closure is ZipperClosure && lap > Length.Zero ? Length.Zero : beyond;
         Panel body = Body(runs, cushion.Length + 2 * beyond, lap, along, end, tail);
         if (beyond > Length.Zero)
         {
@@ -89,7 +89,8 @@ internal sealed class Bolster : IConstruction
         if (ends.Kind != BolsterEndKind.Flat)
         {
             // The tails come before the opening that is between them.
-            IEnumerable<Seam> tails = tail == Length.Zero ? [] : Tails.Select(word => Along(body, SeamKind.Plain, word));
+            IEnumerable<Seam> tails =
+                tail == Length.Zero || around.Length == 0 ? [] : Tails.Select(word => Along(body, SeamKind.Plain, word));
             return new Pattern([body], [.. tails, .. around]).Closed();
         }
 
@@ -126,8 +127,8 @@ internal sealed class Bolster : IConstruction
             new PanelOutline(),
             (walk, run) => walk.East(run.Name.With(EdgeWord.Left), run.Length, run.Finish)
         );
-        // A tail is as deep as the turn-under, so that its seam runs on from the folds.
-        EdgeFinish shut = EdgeFinish.Seam(along.Depth);
+        // A tail is as deep as the turn-under, so that its seam runs on from the folds; a hem runs on as a hem.
+        EdgeFinish shut = along.Kind == FinishKind.Hem ? along : EdgeFinish.Seam(along.Depth);
         walk =
             tail == Length.Zero
                 ? walk.North(EdgeName.End, height, along)
