@@ -3,6 +3,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Stocks;
 
@@ -69,10 +70,14 @@ internal static class FillWork
         yield return Put(
                 Turns(plan)
                     ? StepTexts.InsertRoll(form: false)
-                    : StepTexts.InsertFoam(FoamPassage.Folds(plan.Cushion, plan.Stocks), plan.HasCorners)
+                    : StepTexts.InsertFoam(FoamPassage.Folds(plan.Cushion, plan.Stocks), IsLong(plan), plan.HasCorners)
             )
             .After(cut, Block, Glued, Rounded, Ready);
     }
+
+    // A round block, or one as wide as it is deep, has no narrow end.
+    private static bool IsLong(CoverPlan plan) =>
+        plan.Cushion.Width != plan.Cushion.Depth && plan.Cushion.Outline is not RegularPolygonOutline;
 
     // Half a roll has corners, and does not turn in its cover.
     private static bool Turns(CoverPlan plan) => plan.Cushion.Construction == Construction.Bolster && !plan.HasCorners;

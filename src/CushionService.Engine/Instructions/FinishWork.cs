@@ -39,7 +39,16 @@ internal static class FinishWork
         };
         Message text = plan.Cushion.Flange is { Layers: FlangeLayers.Double } flange
             ? StepTexts.TurnFlanges(flange.Turning, plan.Care)
-            : StepTexts.TurnOut(IsInsideOut(plan), HasOpenCorners(plan), plan.IsInner, way, plan.Care);
+            : StepTexts.TurnOut(
+                IsInsideOut(plan),
+                HasOpenCurves(plan),
+                plan.Workroom.Sewing.ClipSpacing,
+                plan.Workroom.Sewing.ClipMargin,
+                HasOpenCorners(plan),
+                plan.IsInner,
+                way,
+                plan.Care
+            );
         return new Work(text)
             .After([
                 .. plan.Seams.Select(one => new State(StateKind.Sewn, Seam: one.Number)),
@@ -51,6 +60,12 @@ internal static class FinishWork
 
     // The corners of a French seam are trimmed between its rows: later a cut would open it.
     private static bool HasOpenCorners(CoverPlan plan) => plan.HasCorners && plan.Cushion.Trim.Edging is not FrenchSeamSpecification;
+
+    // Faces that are sewn to each other round a curve have nothing that was clipped to go round it (common practice, no source).
+    private static bool HasOpenCurves(CoverPlan plan) =>
+        plan.Units.All(unit => unit.IsFace)
+        && plan.Cushion.Trim.Edging is not FrenchSeamSpecification
+        && plan.Cushion.Outline.Sides.Any(side => side.Path.Any(segment => !segment.IsStraight));
 
     // A body whose closure alone makes it a tube is sewn right side up: nothing of it is turned.
     private static bool IsInsideOut(CoverPlan plan) => plan.Seams.Any(one => !CoverSeams.IsInSection(plan.Pattern, one.Seam));
@@ -69,7 +84,10 @@ internal static class FinishWork
 
         bool gap = plan.Cushion.Closure is HandSewnClosure;
         ImmutableArray<PartName> faces = [.. plan.Units.SelectMany(unit => unit.Parts)];
-        yield return new Work(StepTexts.BodyLine(flange.Layers == FlangeLayers.Double, face.Part, flange.Width, gap), faces)
+        yield return new Work(
+            StepTexts.BodyLine(flange.Layers == FlangeLayers.Double, CoverSeams.Base(face.Part), flange.Width, gap),
+            faces
+        )
             .After(Turned)
             .Making(Lined);
         if (gap)

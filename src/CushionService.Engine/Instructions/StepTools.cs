@@ -47,7 +47,12 @@ internal static class StepTools
             "trim-on" => [Tool.HandNeedle],
             "french-first" => [Tool.Shears],
             "base" => [Tool.Shears],
-            "turn-out" => [.. Is(text, "corners") ? [Tool.Shears, Tool.PointTurner] : Array.Empty<Tool>(), .. Pressing(text)],
+            "turn-out" =>
+            [
+                .. Is(text, "corners") || Is(text, "curves") ? [Tool.Shears] : Array.Empty<Tool>(),
+                .. Is(text, "corners") ? [Tool.PointTurner] : Array.Empty<Tool>(),
+                .. Pressing(text),
+            ],
             "turn-flanges" => [Tool.PointTurner, .. Pressing(text)],
             "draw-ends" or "close-gap" or "wrap" or "wrap-roll" => [Tool.HandNeedle],
             "cut-foam" or "cut-foam-layers" or "round-foam" or "cut-foam-wedge" or "cut-foam-roll" =>

@@ -2,6 +2,8 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
+using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Fillings;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
@@ -143,5 +145,62 @@ public sealed class ShapeStepFacts
             "baste their ends together",
             "and cut the other face to match; finish the new raw edges like the others."
         );
+    }
+
+    [Fact]
+    public void Curves_of_faces_that_are_sewn_to_each_other_are_notched_before_they_are_turned_and_others_are_not()
+    {
+        const string Notched = "Notch the allowances along the curves every 1/2 in to within 1/8 in of the seam. ";
+        CushionSpecification round = KnifeEdge(1, 1, HandSewn) with { Outline = new CircleOutline(In(16)) };
+
+        InOrder(round, $"{Notched}Turn the cover right side out through the gap");
+        InOrder(round with { Outline = new RoundedRectangleOutline(In(18), In(16), In(3)) }, Notched);
+        Assert.DoesNotContain("Notch the allowances", Steps(KnifeEdge(16, 16, HandSewn)), StringComparison.Ordinal);
+        // Its boxing was clipped to go round.
+        Assert.DoesNotContain(
+            "Notch the allowances",
+            Steps(Boxed(1, 1, 3, HandSewn) with { Outline = new CircleOutline(In(16)) }),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void A_block_as_wide_as_it_is_deep_has_no_narrow_end()
+    {
+        // A drum of 16 in, 12 in thick, does not fold; nor does a block of 24 by 16.
+        CushionSpecification drum = Boxed(16, 16, 12, HandSewn) with
+        {
+            Outline = new CircleOutline(In(16)),
+            Fill = new FillSpecification(FillKind.Foam, "foam", 28.8332m, Length.Zero, 0.9m),
+        };
+
+        InOrder(drum, "Press the foam together, feed it in through the opening, and work it into the edge");
+        InOrder(
+            drum with
+            {
+                Outline = new RectangleOutline(In(24), In(16)),
+            },
+            "Press the foam together, feed it in through the opening, narrow end first, and work it into the corners"
+        );
+    }
+
+    [Fact]
+    public void The_line_round_the_body_is_that_of_the_whole_face_where_it_is_joined()
+    {
+        CushionSpecification wide = KnifeEdge(70, 20, HandSewn) with
+        {
+            Construction = Construction.Flanged,
+            Flange = new FlangeSpecification(FlangeLayers.Single, In(2), Length.Zero),
+            Trim = new TrimSpecification { FaceJoins = FaceJoins.Allow },
+        };
+
+        InOrder(wide, "Join top-1 to top-2 to top-3", "Stitch round the body on the line of top, 2 in from the edge");
+    }
+
+    private static string Steps(CushionSpecification cushion)
+    {
+        OrderSpecification order = Order(cushion);
+        Drafting drafting = Drafting.Of(order);
+        return string.Join('\n', Engine.Instructions.SewingOrder.Of(order, drafting.Patterns, drafting.Pieces).Select(step => step.Text));
     }
 }

@@ -9,8 +9,8 @@ using static CushionService.Engine.Tests.Instructions.StepOrder;
 
 namespace CushionService.Engine.Tests.Instructions;
 
-/// <summary>A face that is tufted deep is longer than its boxing: its extra is eased into small pleats opposite the tufts before the seam, and
-/// before what is basted to its edge (common practice, no source).</summary>
+/// <summary>A face that is tufted deep is longer than its boxing: its extra is eased into small pleats opposite the tufts before the
+/// seam, and before what is basted to its edge (common practice, no source).</summary>
 public sealed class TuftPleatFacts
 {
     private static readonly TuftSpecification Deep = new(3, 3, TuftGrid.Square, In(0.875m), false, In(1.5m));
@@ -26,8 +26,9 @@ public sealed class TuftPleatFacts
         // Three intervals of 8 in, 2 (√(16 + 2.25) − 4) = 0.544 each, are 1.632; of 7 1/3 in, 0.590 each, 1.770.
         InOrder(
             Tufted(Deep),
-            "Along the edges of top and bottom lay what is cut to spare for the tufts, about 1 5/8 in across and about 1 3/4 in along, in small pleats "
-                + "opposite the outer tufts, and baste them within the allowance, until the seam line measures 24 in by 22 in.",
+            "Along the edges of top and bottom lay what is cut to spare for the tufts, about 1 5/8 in across and about 1 3/4 in along, in "
+                + "small pleats opposite the outer tufts, and baste them within the allowance, until the seam line measures 24 in "
+                + "by 22 in.",
             "Sew the top to the boxing, right sides together, 92 in on the seam line",
             "Tuft through the marks"
         );

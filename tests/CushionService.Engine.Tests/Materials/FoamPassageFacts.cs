@@ -57,7 +57,7 @@ public sealed class FoamPassageFacts
             Fill = Foam,
         };
 
-        InOrder(pouf, "Cut the foam", "Press the foam together, feed it in through the opening, narrow end first");
+        InOrder(pouf, "Cut the foam", "Press the foam together, feed it in through the opening, and work it into the edge");
         // 20 in less a guard at each end against 20 + 14/2.
         Assert.Contains(
             "The closure opens 19 in; the foam, which does not fold, needs 27 in.",
