@@ -19,7 +19,8 @@ internal static class PanelWork
             .. StayStitching(plan),
             .. Tapers(plan),
             .. Pleats(plan),
-            .. plan.Pattern.Panels.Where(panel => !panel.IsAddition).SelectMany(panel => Shaping(plan, panel)),
+            .. plan.Pattern.Panels.Where(panel => !panel.IsAddition).SelectMany(panel => Channels(plan, panel)),
+            .. Gathers(plan),
         ];
 
     // The edges of one straight line are hemmed in one go, across the panels that a part was joined from.
@@ -81,7 +82,7 @@ internal static class PanelWork
     }
 
     // What alters the size or the seam line of a panel comes before anything is sewn to it: channels, which draw fabric in, then gathers.
-    private static IEnumerable<Work> Shaping(CoverPlan plan, Panel panel)
+    private static IEnumerable<Work> Channels(CoverPlan plan, Panel panel)
     {
         CoverUnit unit = plan.UnitOf(panel.Part);
         int lines = panel.Marks.Count(mark => mark.Purpose == MarkPurpose.StitchChannel);
@@ -94,20 +95,27 @@ internal static class PanelWork
                 unit.Parts
             );
         }
-
-        // Edges drawn up to the same length are one step, as the four corners of a face are.
-        foreach (IGrouping<Length, Gather> gathers in panel.Gathers.GroupBy(gather => gather.To))
-        {
-            Message text = StepTexts.Gather(
-                gathers.Select(gather => gather.Edge),
-                panel.Part,
-                plan.Workroom.Sewing.GatheringRow,
-                panel[gathers.First().Edge].Length,
-                gathers.Key
-            );
-            yield return Shaped(plan, unit, text, unit.Parts);
-        }
     }
+
+    // Edges drawn up to the same length are one step, as the four corners of a face are, on whichever of its panels they are.
+    private static IEnumerable<Work> Gathers(CoverPlan plan) =>
+        from panel in plan.Pattern.Panels
+        where !panel.IsAddition
+        from gather in panel.Gathers
+        group (panel, gather) by (Part: CoverSeams.Base(panel.Part), gather.To) into drawn
+        let unit = plan.UnitOf(drawn.First().panel.Part)
+        select Shaped(
+            plan,
+            unit,
+            StepTexts.Gather(
+                drawn.Select(one => one.gather.Edge),
+                drawn.Key.Part,
+                plan.Workroom.Sewing.GatheringRow,
+                drawn.First().panel[drawn.First().gather.Edge].Length,
+                drawn.Key.To
+            ),
+            unit.Parts
+        );
 
     // Shaping waits for the closure, which makes one panel of the strips beside it.
     private static Work Shaped(CoverPlan plan, CoverUnit unit, Message text, ImmutableArray<PartName> parts) =>

@@ -76,6 +76,33 @@ public sealed class JoinedPartFacts
         Assert.Empty(marked.Except(step.Pieces));
     }
 
+    [Fact]
+    public void The_corners_of_a_face_that_is_joined_are_gathered_in_one_step()
+    {
+        OrderSpecification order = Order(
+            Boxed(70, 20, 3, HandSewn) with
+            {
+                Construction = Construction.GatheredCorner,
+                Trim = new TrimSpecification { FaceJoins = FaceJoins.Allow },
+            }
+        );
+        Drafting drafting = Drafting.Of(order);
+        string[] gathers =
+        [
+            .. SewingOrder
+                .Of(order, drafting.Patterns, drafting.Pieces)
+                .Select(step => step.Text.ToString())
+                .Where(text => text.Contains("gathering rows", StringComparison.Ordinal)),
+        ];
+
+        Assert.Contains(drafting.Pieces, piece => piece.Part.ToString() == "top-3");
+        Assert.Equal(2, gathers.Length);
+        Assert.All(
+            (string[])["front-left", "front-right", "of top, "],
+            word => Assert.Contains(word, gathers[0], StringComparison.Ordinal)
+        );
+    }
+
     private static CushionSpecification Wide(TrimSpecification trim) =>
         Boxed(70, 20, 3, new ZipperClosure(Side.Front, Length.Zero, In(0.75m))) with
         {
