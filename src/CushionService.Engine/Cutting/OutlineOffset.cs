@@ -46,7 +46,7 @@ internal static class OutlineOffset
             Join(lines[i], lines[(i + 1) % lines.Count], corners);
         }
 
-        return corners;
+        return ArcReach.Of(panel) is { } reach ? [.. corners.Select(reach.Within)] : corners;
     }
 
     /// <summary>The area inside the cut outline.</summary>

@@ -25,6 +25,25 @@ public sealed class CutPieceFacts
         Assert.Equal(In(decimal.Parse(cut)), Drafting.Of(order).Pieces[0].Width);
     }
 
+    [Theory]
+    [InlineData(44, 20)]
+    [InlineData(44, 43.5)]
+    [InlineData(18, 30)]
+    [InlineData(60, 12)]
+    public void An_oval_is_cut_two_allowances_larger_both_ways(double width, double depth)
+    {
+        // Sources.Mathematics: the outline moved outward by s is level or plumb where it reaches furthest, and reaches s further there. An
+        // oval of 44 in is cut 45 in wide, and fits on 45 in of fabric as a circle does.
+        CushionSpecification oval = KnifeEdge(1, 1, HandSewn) with
+        {
+            Outline = new OvalOutline(In((decimal)width), In((decimal)depth)),
+        };
+        Drafting drafting = Drafting.Of(Order(oval, Fabric with { Width = In((decimal)width + 1) }));
+
+        Assert.Empty(drafting.Violations);
+        Assert.Equal((In((decimal)width + 1), In((decimal)depth + 1)), (drafting.Pieces[0].Width, drafting.Pieces[0].Length));
+    }
+
     [Fact]
     public void A_metric_seam_stays_metric()
     {
