@@ -16,15 +16,14 @@ internal static class PiecedPattern
     /// <param name="seam">Seam allowance of the joins.</param>
     /// <param name="usableFor">How long a strip of a role may be cut.</param>
     /// <param name="practice">How near to corners and to each other joins may be.</param>
-    /// <param name="roomFor">How much narrower than the fabric a strip of a role is cut, so that its front finds its motif wherever that
-    /// is across; zero where nothing is matched across.</param>
+    /// <param name="roomOf">How far the piece over a strip's front may reach and be matched; null where nothing asks for that.</param>
     /// <param name="joinsOf">Where a panel that is no strip is joined, from its left edge; empty where it is not.</param>
     public static Pattern Of(
         Pattern pattern,
         Length seam,
         Func<FabricRole, Length> usableFor,
         JoinPractice practice,
-        Func<FabricRole, Length> roomFor,
+        Func<Panel, FrontRoom?> roomOf,
         Func<Panel, ImmutableArray<Length>> joinsOf
     )
     {
@@ -34,20 +33,10 @@ internal static class PiecedPattern
         foreach (Panel panel in pattern.Panels)
         {
             Length usable = usableFor(panel.Role);
-            // The tip of a mitred strip reaches up to two allowances beyond it.
-            Length tips = panel.IsRectangle ? Length.Zero : 2 * seam;
+
             ImmutableArray<Length> joins =
-                panel.Stretches is not { } stretches ? joinsOf(panel)
-                // Joined only where it does not fit whole, and where the fabric leaves a piece some length beside its
-                // allowances.
-                : usable - tips > 4 * seam && panel.Width + 2 * seam > usable - tips
-                    ? CoveredSpan.Clear(
-                        StripPiecing.Joins(stretches, Matching(panel, usable - tips, roomFor(panel.Role), seam), seam, underFace, practice),
-                        CoveredSpan.Of(panel, seam),
-                        panel.Width,
-                        usable - tips - 2 * seam
-                    )
-                : [];
+                panel.Stretches is null ? joinsOf(panel)
+                : StripJoins(panel, usable, seam, underFace, practice, roomOf(panel));
             if (!joins.IsEmpty && JoinedPanel.Of(panel, joins, seam) is { } joined)
             {
                 pieced = joined.In(pieced);
@@ -58,13 +47,51 @@ internal static class PiecedPattern
         return ReferenceEquals(pieced, pattern) ? pattern : pieced.Closed();
     }
 
-    // A matched front that leaves a repeat's width beside it can be laid wherever the motif is; one that is too long for that is cut as
-    // long as the fabric allows.
-    private static Length Matching(Panel strip, Length usable, Length room, Length seam)
+    // Joined only where it does not fit whole, or its front is not matched so, and where the fabric leaves a piece some length beside its
+    // allowances.
+    private static ImmutableArray<Length> StripJoins(
+        Panel strip,
+        Length usable,
+        Length seam,
+        ImmutableArray<Length> underFace,
+        JoinPractice practice,
+        FrontRoom? room
+    )
     {
-        Length front = strip.Stretches!.Value.Where(stretch => stretch.IsFront).Aggregate(Length.Zero, (sum, one) => sum + one.Length);
-        return strip.Match is not null && front > Length.Zero && front + 2 * seam <= usable - room ? usable - room : usable;
+        // The tip of a mitred strip reaches up to two allowances beyond it.
+        Length widest = strip.IsRectangle ? usable : usable - 2 * seam,
+            left = strip.IsRectangle ? strip.Allowance(EdgeFacing.Left) : seam,
+            right = strip.IsRectangle ? strip.Allowance(EdgeFacing.Right) : seam;
+        bool fits = strip.Width + left + right <= widest,
+            // No body, and no strip round a curve, is parted for its match: a join there shows.
+            isMatched =
+                room is null
+                || strip.Role != FabricRole.Sides
+                || strip.MatchLimit == MatchLimit.Curve
+                || room.Holds(Length.Zero, strip.Width);
+        // An end may be turned under further than a join: what it takes more is taken for a part of the strip.
+        (Length before, Length after) = (Length.Max(left - seam, Length.Zero), Length.Max(right - seam, Length.Zero));
+        if ((fits && isMatched) || widest - before - after <= 4 * seam)
+        {
+            return [];
+        }
+
+        ImmutableArray<StripStretch> stretches = strip.Stretches!.Value;
+        stretches = stretches.SetItem(0, stretches[0] with { Length = stretches[0].Length + before });
+        stretches = stretches.SetItem(stretches.Length - 1, stretches[^1] with { Length = stretches[^1].Length + after });
+        ImmutableArray<Length> joins =
+        [
+            .. StripPiecing
+                .Joins(stretches, widest, seam, underFace, practice, room?.Moved(before), IsSection(strip.Part.Kind))
+                .Select(join => join - before),
+        ];
+        return joins.IsEmpty || joins[0] <= Length.Zero || joins[^1] >= strip.Width
+            ? []
+            : CoveredSpan.Clear(joins, CoveredSpan.Of(strip, seam), strip.Width, widest - 2 * seam - Length.Max(before, after));
     }
+
+    private static bool IsSection(PartKind part) =>
+        part is PartKind.ZipperUpper or PartKind.ZipperLower or PartKind.ClosureUpper or PartKind.ClosureLower;
 
     // A face's joins from the left end of its front; nothing where it has no straight front.
     private static ImmutableArray<Length> AlongFront(Panel face, ImmutableArray<Length> joins)

@@ -9,13 +9,12 @@ namespace CushionService.Engine.Cutting;
 /// <remarks>n pieces end to end need at least n = ⌈X / (Fw − 2s)⌉ for a finished length X, and their cut lengths sum to X + 2sn (follows
 /// from each piece carrying two allowances). A strip round a front starts and ends at the closure: one join lies as near to an end as the
 /// fabric lets it; more
-/// joins lie in pairs on both sides of the front, which stays whole. A front longer than the fabric is joined in pairs that lie under
-/// the joins of the face, or else symmetrically from its middle; none is off-centre (common practice, no source).</remarks>
+/// joins lie in pairs on both sides of the front, which stays whole, and beyond them at corners where the fabric reaches those. A front
+/// longer than the fabric is joined under the joins of its face, or else in pairs about its middle. A front that is matched is cut on
+/// its own, or reaches round its corners only as far as it still finds its motif. The section of a closure is joined at its corners
+/// (common practice, no source).</remarks>
 public static class StripPiecing
 {
-    // Two joins that differ by less from symmetry came apart in rounding.
-    private static readonly Length Rounding = Length.FromNanometres(100);
-
     /// <summary>How many pieces a strip takes.</summary>
     /// <param name="finished">Finished length, above zero.</param>
     /// <param name="usable">Usable width of the fabric, more than two allowances.</param>
@@ -40,14 +39,31 @@ public static class StripPiecing
         Length seam,
         ImmutableArray<Length> underFace = default,
         JoinPractice? practice = null
+    ) => Joins(stretches, usable, seam, underFace, practice ?? JoinPractice.Imperial, room: null, isSection: false);
+
+    /// <summary>The same, for a front that is matched or for a closure's section.</summary>
+    /// <param name="stretches">The stretches of the strip, end to end.</param>
+    /// <param name="usable">Usable width of the fabric, more than two allowances.</param>
+    /// <param name="seam">Seam allowance at each end of each piece.</param>
+    /// <param name="underFace">Joins of the face above the front, from the front's left end; empty where it is whole.</param>
+    /// <param name="usual">How near to corners and to each other joins may be.</param>
+    /// <param name="room">How far the piece over the front may reach and be matched; null where that is as far as the fabric does.</param>
+    /// <param name="isSection">Whether it is the section of a closure, which is joined at its corners before all.</param>
+    internal static ImmutableArray<Length> Joins(
+        ImmutableArray<StripStretch> stretches,
+        Length usable,
+        Length seam,
+        ImmutableArray<Length> underFace,
+        JoinPractice usual,
+        FrontRoom? room,
+        bool isSection
     )
     {
-        JoinPractice usual = practice ?? JoinPractice.Imperial;
         Length[] corners = Corners(stretches);
         Length total = corners[^1],
             most = usable - 2 * seam;
         int pieces = PiecesFor(total, usable, seam);
-        if (pieces == 1)
+        if (pieces == 1 && room?.Holds(Length.Zero, total) != false)
         {
             return [];
         }
@@ -63,14 +79,26 @@ public static class StripPiecing
         (Length from, Length to) = (corners[first], corners[last + 1]);
         if (to - from > most)
         {
-            ImmutableArray<Length> within = Covers(underFace, to - from, most) ? underFace : Pairs(to - from, most);
-            return Outward([.. within.Select(join => from + join)], total, most, usual);
+            ImmutableArray<Length> seams = Within(underFace, to - from),
+                within = Covers(seams, to - from, most) ? seams : Pairs(to - from, most);
+            return Outward([.. within.Select(join => from + join)], corners, most, usual);
         }
 
-        return pieces == 2 && NearestEnd(corners, from, to, most, usual) is { } join
+        if (isSection && CornerJoins.Of(corners, most, pieces) is { } turns && IsMatched(turns, from, to, total, room))
+        {
+            return turns;
+        }
+
+        return pieces <= 2 && NearestEnd(corners, from, to, most, usual, room) is { } join
             ? [join]
-            : Outward(RoundFront(from, to, total, most, usual), total, most, usual);
+            : Outward(RoundFront(from, to, total, most, usual, room), corners, most, usual);
     }
+
+    private static bool IsMatched(ImmutableArray<Length> joins, Length from, Length to, Length total, FrontRoom? room) =>
+        room?.Holds(
+            joins.Where(join => join <= from).DefaultIfEmpty(Length.Zero).Last(),
+            joins.Where(join => join >= to).DefaultIfEmpty(total).First()
+        ) != false;
 
     /// <summary>Joins symmetric about the middle of a stretch that is longer than the fabric: an odd number of pieces, so that its middle
     /// stays whole.</summary>
@@ -95,34 +123,40 @@ public static class StripPiecing
         return joins.ToImmutable();
     }
 
-    // A face that is joined symmetrically gives its joins to the front below it.
+    // Of a face's seams those above the front.
+    private static ImmutableArray<Length> Within(ImmutableArray<Length> seams, Length front) =>
+        seams.IsDefault ? [] : [.. seams.Where(join => join > Length.Zero && join < front)];
+
+    // A face gives its joins to the front below it, so that they are in line: those of an ell, split at its inside corner, too.
     private static bool Covers(ImmutableArray<Length> joins, Length front, Length most)
     {
-        if (joins.IsDefaultOrEmpty || joins[0] <= Length.Zero || joins[^1] >= front)
-        {
-            return false;
-        }
-
         Length before = Length.Zero;
-        for (var i = 0; i < joins.Length; i++)
+        foreach (Length join in joins)
         {
-            bool isPaired = Apart(joins[i] + joins[joins.Length - 1 - i], front) <= Rounding;
-            if (!isPaired || joins[i] - before > most)
+            if (join - before > most)
             {
                 return false;
             }
 
-            before = joins[i];
+            before = join;
         }
 
         return front - before <= most;
     }
 
     // The piece over the front reaches equally far round both its corners; near to a corner it ends at the corner.
-    private static ImmutableArray<Length> RoundFront(Length from, Length to, Length total, Length most, JoinPractice practice)
+    private static ImmutableArray<Length> RoundFront(
+        Length from,
+        Length to,
+        Length total,
+        Length most,
+        JoinPractice practice,
+        FrontRoom? room
+    )
     {
         Length reach = Length.FromNanometres((most - (to - from)).Nanometres / 2),
             patch = Patch(most, practice);
+        reach = room is null ? reach : Length.Min(reach, room.Reach(from, to));
         foreach (Length side in new[] { from, total - to })
         {
             reach = side > reach && side - reach < patch ? Length.Max(side - patch, Length.Zero) : reach;
@@ -132,13 +166,25 @@ public static class StripPiecing
         return [.. from > reach ? [from - reach] : Array.Empty<Length>(), .. total - to > reach ? [to + reach] : Array.Empty<Length>()];
     }
 
-    // From the outermost joins to the ends of the strip in pieces as long as the fabric, the short one at the end.
-    private static ImmutableArray<Length> Outward(ImmutableArray<Length> joins, Length total, Length most, JoinPractice practice)
+    // From the outermost joins to the ends of the strip: at corners where they reach, else in pieces as long as the fabric, the short one
+    // at the end.
+    private static ImmutableArray<Length> Outward(ImmutableArray<Length> joins, Length[] corners, Length most, JoinPractice practice)
     {
-        Length patch = Patch(most, practice);
+        Length total = corners[^1],
+            patch = Patch(most, practice);
+        if (joins[0] > most && AtCorners(corners, Length.Zero, joins[0], most) is { } before)
+        {
+            joins = [.. before, .. joins];
+        }
+
         while (joins[0] > most)
         {
             joins = joins.Insert(0, Length.Max(joins[0] - most, patch));
+        }
+
+        if (total - joins[^1] > most && AtCorners(corners, joins[^1], total, most) is { } after)
+        {
+            joins = [.. joins, .. after];
         }
 
         while (total - joins[^1] > most)
@@ -149,8 +195,16 @@ public static class StripPiecing
         return joins;
     }
 
+    // In as few pieces as the fabric allows; null where corners do not part the stretch so.
+    private static ImmutableArray<Length>? AtCorners(Length[] corners, Length from, Length to, Length most)
+    {
+        Length[] turns = [Length.Zero, .. corners.Where(corner => corner > from && corner < to).Select(corner => corner - from), to - from];
+        int pieces = (int)(((to - from).Nanometres + most.Nanometres - 1) / most.Nanometres);
+        return CornerJoins.Of(turns, most, pieces) is { } joins ? [.. joins.Select(join => from + join)] : null;
+    }
+
     // One join, outside the front, at a corner or clear of it.
-    private static Length? NearestEnd(Length[] corners, Length from, Length to, Length most, JoinPractice practice)
+    private static Length? NearestEnd(Length[] corners, Length from, Length to, Length most, JoinPractice practice, FrontRoom? room)
     {
         Length total = corners[^1],
             low = Length.Max(total - most, Patch(most, practice)),
@@ -165,11 +219,21 @@ public static class StripPiecing
 
         Try(low);
         Try(high);
+        foreach (Length end in room?.Ends(total) ?? [])
+        {
+            Try(end);
+        }
+
         return best;
 
         void Try(Length join)
         {
-            bool allowed = join >= low && join <= high && (join <= from || join >= to) && IsClear(corners, join, practice.CornerClearance);
+            bool allowed =
+                join >= low
+                && join <= high
+                && (join <= from || join >= to)
+                && IsClear(corners, join, practice.CornerClearance)
+                && IsMatched([join], from, to, total, room);
             if (allowed && (best is not { } known || ToEnd(join) < ToEnd(known) || (ToEnd(join) == ToEnd(known) && join > known)))
             {
                 best = join;

@@ -48,7 +48,7 @@ internal sealed class CushionDrafting
             Cushion.SeamAllowance,
             role => Longest(Cushion, role),
             Cushion.Practice.Joins,
-            RoomFor,
+            FrontRoomOf,
             Joins
         );
     }
@@ -72,6 +72,11 @@ internal sealed class CushionDrafting
         FabricSpecification fabric = _order.Fabric(cushion.Fabrics[role]);
         return role != FabricRole.InnerCover && cushion.IsRailroaded(fabric) ? Endless : WholeSteps(fabric.UsableWidth);
     }
+
+    private FrontRoom? FrontRoomOf(Panel strip) =>
+        !Cushion.IsRailroaded(Fabric(strip.Role))
+            ? FrontRoom.Of(strip, Fabric(strip.Role), Longest(Cushion, strip.Role), Cushion.SeamAllowance, _order.Workroom.CuttingStep)
+            : null;
 
     // A print whose place across is known or not has a motif within any repeat's width of the fabric.
     private Length RoomFor(FabricRole role) => Fabric(role).LaidRepeat?.Width?.RoundUpTo(_order.Workroom.CuttingStep) ?? Length.Zero;

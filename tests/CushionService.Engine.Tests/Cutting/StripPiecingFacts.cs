@@ -125,8 +125,10 @@ public sealed class StripPiecingFacts
 
         Assert.Equal([In(12), In(60)], StripPiecing.Joins([new(In(72), true)], In(54), Seam, underFace).AsEnumerable());
         Assert.Equal([In(32), In(80)], StripPiecing.Joins(Sides(20, 72, 20), In(54), Seam, underFace).AsEnumerable());
-        // What is not symmetric about the middle is not copied.
-        Assert.Equal([In(9.5m), In(62.5m)], StripPiecing.Joins([new(In(72), true)], In(54), Seam, [In(30)]).AsEnumerable());
+        // So is that of an ell, which is split at its inside corner, off the middle: the seam of the face runs on down the front.
+        Assert.Equal([In(30)], StripPiecing.Joins([new(In(72), true)], In(54), Seam, [In(30)]).AsEnumerable());
+        // What leaves a piece too long is not copied.
+        Assert.Equal([In(9.5m), In(62.5m)], StripPiecing.Joins([new(In(72), true)], In(54), Seam, [In(10)]).AsEnumerable());
     }
 
     [Fact]

@@ -1,8 +1,11 @@
 using CushionService.Engine.Cutting;
 using CushionService.Engine.Layouts;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Outlines;
+using CushionService.Engine.Specifications.Practices;
 using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -32,16 +35,73 @@ public sealed class MatchedFrontFacts
         Assert.All(boxing, piece => Assert.True(piece.Width <= In(45)));
     }
 
-    [Theory]
-    [InlineData(BoxingMatch.Free)]
-    [InlineData(BoxingMatch.Front)]
-    public void Where_nothing_can_be_matched_pieces_are_as_long_as_the_fabric(BoxingMatch match)
+    [Fact]
+    public void What_is_free_is_as_long_as_the_fabric()
     {
-        // Free, or a front of 24 in beside a repeat of 36: only 18 in would be left.
-        FabricSpecification fabric = Printed(match == BoxingMatch.Free ? 27 : 36);
-        CushionSpecification seat = Seat with { Match = MatchSpecification.Usual with { Boxing = match } };
+        CushionSpecification seat = Seat with { Match = MatchSpecification.Usual with { Boxing = BoxingMatch.Free } };
 
-        Assert.Equal([In(54), In(10)], Boxing(Drafting.Of(Order(seat, fabric))).Select(piece => piece.Width).OrderDescending());
+        Assert.Equal([In(54), In(10)], Boxing(Drafting.Of(Order(seat, Printed(27)))).Select(piece => piece.Width).OrderDescending());
+    }
+
+    [Theory]
+    // 36 in of repeat leave 18 in for a front of 25 at every position; on its own it finds its motif at 54 − 25 = 29 in of 36, where its
+    // face does. With the motif 30 in across, 30 − 12 1/2 and 30 + 12 1/2 in lie on the fabric.
+    [InlineData(24, 22, 36, null, "20 25 20")]
+    // 44 in: with a motif at 4 + 2 × 13 = 30 in the front of 45 lies from 7 1/2 to 52 1/2 in; 1 1/2 in more would reach the edge, which is
+    // too near to its corner for a join. Its place unknown, it is matched where its face is, at 9 in of 13.
+    [InlineData(44, 20, 13, 4.0, "18 45 18")]
+    [InlineData(44, 20, 13, null, "18 45 18")]
+    // With a motif in the middle of the fabric the piece over the front may reach 27 − 1/2 in to both sides of it, less half a cutting step:
+    // 14 7/16 in beyond its corners.
+    [InlineData(24, 22, 54, 27.0, "5 5/8 53 7/8 5 5/8")]
+    // At 5 in there is no room for half a front: nothing is matched, and the strip is as long as the fabric.
+    [InlineData(24, 22, 54, 5.0, "54 10")]
+    public void A_front_is_cut_so_that_it_is_matched_wherever_it_fits(
+        double front,
+        double depth,
+        double repeat,
+        double? motif,
+        string widths
+    )
+    {
+        FabricSpecification fabric = Fabric with
+        {
+            Repeat = new RepeatSpecification(In((decimal)repeat), In((decimal)repeat), DropKind.Straight)
+            {
+                MotifX = motif is { } at ? In((decimal)at) : null,
+            },
+        };
+        CutPiece[] boxing = Boxing(Drafting.Of(Order(Boxed((decimal)front, (decimal)depth, 4, BackZipper, BoxingJoins.Back), fabric)));
+
+        Assert.Equal(widths, string.Join(' ', boxing.Select(piece => LengthText.FormatNumber(piece.Width, LengthUnit.Inch))));
+        Assert.Equal(motif != 5.0, boxing.Any(piece => FabricNesting.IsMatched(fabric, piece)));
+    }
+
+    [Fact]
+    public void A_metric_front_is_matched_likewise()
+    {
+        // A front of 108.5 cm is cut 111.5; a motif at 16.5 + 2 × 33 = 82.5 cm lets it lie from 26.75 to 138.25 cm of 140.
+        FabricSpecification fabric = Fabric with
+        {
+            Width = Mm(1400),
+            Repeat = new RepeatSpecification(Mm(330), Mm(330), DropKind.Straight) { MotifX = Mm(165) },
+        };
+        CushionSpecification bench = Seat with { Outline = new RectangleOutline(Mm(1085), Mm(500)), SeamAllowance = Mm(15) };
+        OrderSpecification order = Order(bench, fabric) with { Workroom = WorkroomPractice.Metric };
+        Drafting drafting = Drafting.Of(order);
+
+        Assert.Contains(Boxing(drafting), piece => piece.Width == Mm(1115) && MatchedAt.Of(fabric, piece) is { IsEverywhere: true });
+        Assert.DoesNotContain(drafting.Warnings, warning => warning.Code == "not-matched");
+    }
+
+    [Fact]
+    public void A_strip_that_fits_whole_is_joined_where_its_front_would_lose_its_match()
+    {
+        // 14 + 2 × (14 − 3) = 36 in: cut 37, it is matched where the motif is within 17 in of 27; cut 27 or less, everywhere.
+        CutPiece[] boxing = Boxing(Drafting.Of(Order(Boxed(14, 14, 3, BackZipper, BoxingJoins.Back), Printed(27))));
+
+        Assert.Equal(In(36 + 2), boxing.Aggregate(In(0), (sum, piece) => sum + piece.Width));
+        Assert.All(boxing, piece => Assert.NotEqual(false, MatchedAt.Of(Printed(27), piece)?.IsEverywhere));
     }
 
     [Fact]
