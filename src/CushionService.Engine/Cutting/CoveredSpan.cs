@@ -10,7 +10,9 @@ namespace CushionService.Engine.Cutting;
 /// <remarks>Common practice, no source.</remarks>
 internal readonly record struct CoveredSpan(Length From, Length To)
 {
-    private bool Holds(Length join) => From < join && join < To;
+    /// <summary>Whether a join lies in it.</summary>
+    /// <param name="join">From the strip's start.</param>
+    public bool Holds(Length join) => From < join && join < To;
 
     /// <summary>The spans of a panel.</summary>
     /// <param name="panel">A strip with its marks.</param>

@@ -209,10 +209,16 @@ internal sealed class JoinedPanel
         return corner;
     }
 
-    // Every part of a face, and of a boxing those that reach over the front; all of one that is matched and does not.
+    // Every part of a face, and of a boxing those that reach over the front; all of one that is matched and does not, or on which the
+    // pattern runs on round a curve or round corners: it is level at every join.
     private static bool Shows(Panel panel, Length from, Length to)
     {
-        if (panel.Role != FabricRole.Sides || panel.Stretches is not { } stretches || !stretches.Any(stretch => stretch.IsFront))
+        if (
+            panel.MatchLimit is MatchLimit.Curve or MatchLimit.RunsOn
+            || panel.Role != FabricRole.Sides
+            || panel.Stretches is not { } stretches
+            || !stretches.Any(stretch => stretch.IsFront)
+        )
         {
             return true;
         }

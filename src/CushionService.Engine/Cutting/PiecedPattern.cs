@@ -18,13 +18,15 @@ internal static class PiecedPattern
     /// <param name="practice">How near to corners and to each other joins may be.</param>
     /// <param name="roomOf">How far the piece over a strip's front may reach and be matched; null where nothing asks for that.</param>
     /// <param name="joinsOf">Where a panel that is no strip is joined, from its left edge; empty where it is not.</param>
+    /// <param name="isRound">Whether the outline has no corner at which a loop round it is best joined.</param>
     public static Pattern Of(
         Pattern pattern,
         Length seam,
         Func<FabricRole, Length> usableFor,
         JoinPractice practice,
         Func<Panel, FrontRoom?> roomOf,
-        Func<Panel, ImmutableArray<Length>> joinsOf
+        Func<Panel, ImmutableArray<Length>> joinsOf,
+        bool isRound
     )
     {
         Pattern pieced = pattern;
@@ -33,11 +35,17 @@ internal static class PiecedPattern
         foreach (Panel panel in pattern.Panels)
         {
             Length usable = usableFor(panel.Role);
+            int loop = isRound ? LoopPieces(pattern, panel, usable, seam) : 0;
+            if (loop > 1)
+            {
+                pieced = LoopStart.CutOpen(pieced, panel, LoopStart.Of(panel, loop, CoveredSpan.Of(panel, seam)));
+            }
 
             ImmutableArray<Length> joins =
-                panel.Stretches is null ? joinsOf(panel)
+                loop > 1 ? LoopStart.Joins(panel.Width, loop)
+                : panel.Stretches is null ? joinsOf(panel)
                 : StripJoins(panel, usable, seam, underFace, practice, roomOf(panel));
-            if (!joins.IsEmpty && JoinedPanel.Of(panel, joins, seam) is { } joined)
+            if (!joins.IsEmpty && JoinedPanel.Of(loop > 1 ? pieced[panel.Part] : panel, joins, seam) is { } joined)
             {
                 pieced = joined.In(pieced);
                 underFace = underFace.IsEmpty ? AlongFront(panel, joins) : underFace;
@@ -46,6 +54,12 @@ internal static class PiecedPattern
 
         return ReferenceEquals(pieced, pattern) ? pattern : pieced.Closed();
     }
+
+    // How many pieces a strip that closes to a loop by itself takes; 0 for another, or where it fits whole.
+    private static int LoopPieces(Pattern pattern, Panel panel, Length usable, Length seam) =>
+        panel.Stretches is not null && usable > 4 * seam && panel.Width + 2 * seam > usable && LoopStart.IsLoop(pattern, panel)
+            ? StripPiecing.PiecesFor(panel.Width, usable, seam)
+            : 0;
 
     // Joined only where it does not fit whole, or its front is not matched so, and where the fabric leaves a piece some length beside its
     // allowances.

@@ -49,7 +49,8 @@ internal sealed class CushionDrafting
             role => Longest(Cushion, role),
             Cushion.Practice.Joins,
             FrontRoomOf,
-            Joins
+            Joins,
+            isRound: !Cushion.Outline.HasOutsideCorners
         );
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using CushionService.Engine.Cutting;
 using CushionService.Engine.Geometry;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications.Shapes;
@@ -24,7 +25,7 @@ internal static class BoxPlacing
             : [.. top.Edges.Select(edge => (edge.Name, edge.Path))];
         foreach (Panel panel in places.Whole.Panels)
         {
-            ImmutableArray<Segment> path = PathOf(panel, runs);
+            ImmutableArray<Segment> path = Round(places.Whole, panel, PathOf(panel, runs));
             if (!path.IsEmpty)
             {
                 // The upper strip of a divided boxing hangs from the top; all others start at the underside.
@@ -60,6 +61,13 @@ internal static class BoxPlacing
             select (Measures.Length.Min(edge.From.X, edge.To.X), run.Path);
         return [.. found.OrderBy(run => run.X.Nanometres).SelectMany(run => run.Path)];
     }
+
+    /// <summary>The path of a loop twice round: its panels may begin anywhere on it.</summary>
+    /// <param name="pattern">The pattern as drafted.</param>
+    /// <param name="strip">A strip along the path.</param>
+    /// <param name="path">The path, from where the strip begins.</param>
+    public static ImmutableArray<Segment> Round(Pattern pattern, Panel strip, ImmutableArray<Segment> path) =>
+        LoopStart.IsLoop(pattern, strip) ? [.. path, .. path] : path;
 
     // From the front's height up to the back's.
     private static PlaneSurface Slope(Placings places, Panel top, double rear)

@@ -103,7 +103,11 @@ internal sealed class Placings
         if (panel.Part.Stretch > 0)
         {
             double from = joined.Where(part => part.Part.IsOf(whole) && part.Part.Stretch < panel.Part.Stretch).Sum(part => Mm(part.Width));
-            shift += PanelShift.Across(outline, from, from + Mm(panel.Width));
+            // A loop that is cut open elsewhere goes on where the whole strip ends.
+            shift +=
+                panel.CutOpenAt > Measures.Length.Zero
+                    ? new PlanePoint(from + Mm(panel.CutOpenAt), 0)
+                    : PanelShift.Across(outline, from, from + Mm(panel.Width));
         }
 
         List<PlanePoint> polygon = [.. PlanePolygon.Of(panel.Edges).Select(point => point + shift)];

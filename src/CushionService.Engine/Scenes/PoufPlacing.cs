@@ -32,7 +32,7 @@ internal static class PoufPlacing
             {
                 ImmutableArray<Segment> path =
                     gores == 0 ? [.. places.Cushion.Outline.Sides.SelectMany(side => side.Path)] : Rim(places, panel, radius, gores);
-                places.Add(panel, new Placing(BoxPlacing.Wall(path, 0), PatchKind.Wall));
+                places.Add(panel, new Placing(BoxPlacing.Wall(BoxPlacing.Round(places.Whole, panel, path), 0), PatchKind.Wall));
             }
         }
     }

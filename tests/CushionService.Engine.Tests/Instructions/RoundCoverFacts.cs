@@ -18,11 +18,10 @@ public sealed class RoundCoverFacts
         };
 
     [Theory]
-    // Sources.Derived: π × 16 is 50.27, one strip of 54 in; π × 22 is 69.12, two; of π × 40, 125.66, the front is
-    // joined in a pair that shows the same on both sides, and what is left behind once more.
+    // Sources.Derived: π × 16 is 50.27, one strip of 54 in; π × 22 is 69.12, two; π × 40 is 125.66, three of 53 in at most.
     [InlineData(16, 50.265, "Join boxing into a loop, right sides together (1 join with 1/2 in seams)")]
     [InlineData(22, 69.115, "Join boxing-1 to boxing-2 into a loop, right sides together (2 joins with 1/2 in seams)")]
-    [InlineData(40, 125.664, "Join boxing-1 to boxing-2 to boxing-3 to boxing-4 into a loop, right sides together (4 joins")]
+    [InlineData(40, 125.664, "Join boxing-1 to boxing-2 to boxing-3 into a loop, right sides together (3 joins")]
     public void Strips_that_go_all_round_are_closed_to_a_loop_and_measured(int diameter, double loop, string step)
     {
         CushionSpecification cushion = Round(diameter, 3);

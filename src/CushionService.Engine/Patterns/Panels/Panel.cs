@@ -41,6 +41,10 @@ public sealed record Panel
     /// when it may not.</summary>
     public ImmutableArray<StripStretch>? Stretches { get; init; }
 
+    /// <summary>Where a strip that closes to a loop by itself is cut open, from where its construction begins it; zero for
+    /// another.</summary>
+    public Length CutOpenAt { get; init; }
+
     /// <summary>Layers that it is folded into across its width; 1 when it lies flat.</summary>
     public int Layers { get; init; } = 1;
 
