@@ -14,7 +14,7 @@ namespace CushionService.Engine.Cutting;
 /// oval as wide as its fabric, allowances and all, would not fit it. Mitres of corners reach further, and stay.</remarks>
 internal readonly record struct ArcReach(Length? Left, Length? Right, Length? Low, Length? High)
 {
-    private static readonly Length Hair = Length.FromMillimetres(0.1m);
+    private static readonly Length Lean = Length.FromMillimetres(0.1m);
 
     /// <summary>The reach of a panel's cut line; null where it has no arcs.</summary>
     /// <param name="panel">A panel from (0, 0) upwards and to the right.</param>
@@ -35,7 +35,7 @@ internal readonly record struct ArcReach(Length? Left, Length? Right, Length? Lo
         return reach;
     }
 
-    /// <summary>A corner of the cut line, no further out than a hair before the reach.</summary>
+    /// <summary>A corner of the cut line, drawn in to the reach where it lies beyond it by as little as that.</summary>
     /// <param name="corner">In the panel's coordinates.</param>
     public Point Within(Point corner) =>
         new(-Most(-Most(corner.X, Right), Left is { } left ? -left : null), -Most(-Most(corner.Y, High), Low is { } low ? -low : null));
@@ -48,5 +48,5 @@ internal readonly record struct ArcReach(Length? Left, Length? Right, Length? Lo
             at.Y == panel.Height ? at.Y + allowance : High
         );
 
-    private static Length Most(Length at, Length? limit) => limit is { } most && at > most && at - most <= Hair ? most : at;
+    private static Length Most(Length at, Length? limit) => limit is { } most && at > most && at - most <= Lean ? most : at;
 }

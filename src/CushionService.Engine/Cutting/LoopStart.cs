@@ -7,14 +7,16 @@ using CushionService.Engine.Patterns.Sections;
 namespace CushionService.Engine.Cutting;
 
 /// <summary>A strip that closes to a loop by itself, and where it is cut open.</summary>
-/// <remarks>A loop without corners and without a closure asks for no join anywhere: n = ⌈P / (Fw − 2s)⌉ equal pieces, one of them in the
-/// middle of the front, look the same from both sides and leave no patch (common practice, no source).</remarks>
+/// <remarks>A loop without corners and without a closure asks for no join anywhere: n = ⌈P / (Fw − 2s)⌉ pieces, one of them in the middle
+/// of the front and the others equal, look the same from both sides and leave no patch. The one over the front is longer than the others
+/// where a straight front would not fit it whole, and one piece more is cut where the front would lose its match (common practice, no
+/// source).</remarks>
 internal static class LoopStart
 {
     // In nanometres: less than the micrometre to which corners are rounded.
     private const long Sliver = 1000;
 
-    /// <summary>Whether a strip is closed by a seam of its own ends, and bears no gathers or folds.</summary>
+    /// <summary>Whether a strip is closed by a seam of its own ends, and has no gathers or folds.</summary>
     /// <param name="pattern">The pattern.</param>
     /// <param name="strip">A panel of it.</param>
     public static bool IsLoop(Pattern pattern, Panel strip) =>
@@ -27,28 +29,42 @@ internal static class LoopStart
             && start == new EdgeRef(strip.Part, EdgeName.Start)
         );
 
-    /// <summary>Where a loop of equal pieces is cut open, from the strip's start.</summary>
-    /// <param name="strip">The strip.</param>
-    /// <param name="pieces">How many, at least two.</param>
+    /// <summary>Where a loop is cut open, from the strip's start, and where it is joined from there.</summary>
+    /// <param name="strip">The strip, which is longer than the fabric takes.</param>
+    /// <param name="most">The longest finished piece that the fabric gives, above zero.</param>
+    /// <param name="room">How far the piece over the front may reach and be matched; null for as far as the fabric does.</param>
     /// <param name="covered">Spans that no join may lie in: all joins then move on together, as little as they can.</param>
-    public static Length Of(Panel strip, int pieces, ImmutableArray<CoveredSpan> covered)
+    public static (Length At, ImmutableArray<Length> Joins) Plan(
+        Panel strip,
+        Length most,
+        FrontRoom? room,
+        ImmutableArray<CoveredSpan> covered
+    )
     {
         Length total = strip.Width;
-        Length[] joins = [.. Enumerable.Range(0, pieces).Select(i => MiddleOfFront(strip) + Share(total, (2 * i) + 1, 2 * pieces))];
+        (Length from, Length to) = Front(strip);
+        Length front = to - from;
+        int pieces = Pieces(total, most);
+        // A straight front is not joined where it fits whole; half the way round a disc is no longer than a share, or does not fit.
+        Length over = Length.Max(Share(total, 1, pieces), front <= most ? front : Length.Zero),
+            beyond = (over - front).HalfUp();
+        if (front <= most && strip.MatchLimit != MatchLimit.Curve && room?.Holds(from - beyond, to + beyond) == false)
+        {
+            over = Length.Min(front + 2 * room.Reach(from, to), most);
+            pieces = 1 + Pieces(total - over, most);
+        }
+
+        Length open = (from + to + over).HalfUp();
+        ImmutableArray<Length> joins = [.. Enumerable.Range(1, pieces - 1).Select(i => Share(total - over, i, pieces - 1))];
+        Length[] all = [open, .. joins.Select(join => open + join)];
         Length move = covered
-            .SelectMany(span => joins.SelectMany(join => new[] { span.From - join, span.To - join }))
+            .SelectMany(span => all.SelectMany(join => new[] { span.From - join, span.To - join }))
             .Select(move => Turn(move + total.HalfUp(), total) - total.HalfUp())
             .OrderBy(move => Math.Abs(move.Nanometres))
             .Prepend(Length.Zero)
-            .FirstOrDefault(move => !joins.Any(join => IsCovered(Turn(join + move, total), covered, total)));
-        return OnCorner(strip, Turn(joins[0] + move, total));
+            .FirstOrDefault(move => !all.Any(join => IsCovered(Turn(join + move, total), covered, total)));
+        return (OnCorner(strip, Turn(open + move, total)), joins);
     }
-
-    /// <summary>The joins of equal pieces, from where the loop is cut open.</summary>
-    /// <param name="total">Finished length, above zero.</param>
-    /// <param name="pieces">How many, at least two.</param>
-    public static ImmutableArray<Length> Joins(Length total, int pieces) =>
-        [.. Enumerable.Range(1, pieces - 1).Select(i => Share(total, i, pieces))];
 
     /// <summary>The pattern with the strip cut open elsewhere.</summary>
     /// <param name="pattern">A pattern in which the strip <see cref="IsLoop"/>.</param>
@@ -61,7 +77,9 @@ internal static class LoopStart
             return pattern;
         }
 
-        Length total = strip.Width;
+        (Length from, Length to) = Front(strip);
+        Length total = strip.Width,
+            middle = from + to;
         var outline = new PanelOutline(edges: strip.Edges.Length + 2);
         // What was left of the place follows what was right of it.
         foreach ((Edge edge, bool isAfter) in Turned(strip, EdgeFacing.Down, at))
@@ -82,7 +100,7 @@ internal static class LoopStart
             Stretches = Turned(strip.Stretches!.Value, at),
             CutOpenAt = at,
             // The front comes to lie in one stretch, and the point with it.
-            Match = strip.Match?.Moved((MiddleOfFront(strip) < at ? total : Length.Zero) - at, Length.Zero),
+            Match = strip.Match?.Moved((middle.HalfUp() < at ? total : Length.Zero) - at, Length.Zero),
             Marks = [.. strip.Marks.SelectMany(mark => Turned(mark, at, total))],
         };
         return pattern with
@@ -165,7 +183,8 @@ internal static class LoopStart
             );
     }
 
-    private static Length MiddleOfFront(Panel strip)
+    // From the start of its first stretch to the end of its last one.
+    private static (Length From, Length To) Front(Panel strip)
     {
         (Length from, Length to, Length at) = (Length.Zero, Length.Zero, Length.Zero);
         foreach (StripStretch stretch in strip.Stretches!.Value)
@@ -175,8 +194,10 @@ internal static class LoopStart
             to = stretch.IsFront ? at : to;
         }
 
-        return (from + to).HalfUp();
+        return (from, to);
     }
+
+    private static int Pieces(Length length, Length most) => (int)((length.Nanometres + most.Nanometres - 1) / most.Nanometres);
 
     // Rounding leaves no sliver beside the end of a stretch.
     private static Length OnCorner(Panel strip, Length at)

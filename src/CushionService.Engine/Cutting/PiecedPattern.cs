@@ -35,17 +35,19 @@ internal static class PiecedPattern
         foreach (Panel panel in pattern.Panels)
         {
             Length usable = usableFor(panel.Role);
-            int loop = isRound ? LoopPieces(pattern, panel, usable, seam) : 0;
-            if (loop > 1)
+            bool isLoop = isRound && underFace.IsEmpty && IsLongLoop(pattern, panel, usable, seam);
+            ImmutableArray<Length> joins;
+            if (isLoop)
             {
-                pieced = LoopStart.CutOpen(pieced, panel, LoopStart.Of(panel, loop, CoveredSpan.Of(panel, seam)));
+                (Length at, joins) = LoopStart.Plan(panel, usable - 2 * seam, roomOf(panel), CoveredSpan.Of(panel, seam));
+                pieced = LoopStart.CutOpen(pieced, panel, at);
+            }
+            else
+            {
+                joins = panel.Stretches is null ? joinsOf(panel) : StripJoins(panel, usable, seam, underFace, practice, roomOf(panel));
             }
 
-            ImmutableArray<Length> joins =
-                loop > 1 ? LoopStart.Joins(panel.Width, loop)
-                : panel.Stretches is null ? joinsOf(panel)
-                : StripJoins(panel, usable, seam, underFace, practice, roomOf(panel));
-            if (!joins.IsEmpty && JoinedPanel.Of(loop > 1 ? pieced[panel.Part] : panel, joins, seam) is { } joined)
+            if (!joins.IsEmpty && JoinedPanel.Of(isLoop ? pieced[panel.Part] : panel, joins, seam) is { } joined)
             {
                 pieced = joined.In(pieced);
                 underFace = underFace.IsEmpty ? AlongFront(panel, joins) : underFace;
@@ -55,11 +57,9 @@ internal static class PiecedPattern
         return ReferenceEquals(pieced, pattern) ? pattern : pieced.Closed();
     }
 
-    // How many pieces a strip that closes to a loop by itself takes; 0 for another, or where it fits whole.
-    private static int LoopPieces(Pattern pattern, Panel panel, Length usable, Length seam) =>
-        panel.Stretches is not null && usable > 4 * seam && panel.Width + 2 * seam > usable && LoopStart.IsLoop(pattern, panel)
-            ? StripPiecing.PiecesFor(panel.Width, usable, seam)
-            : 0;
+    // A strip that closes to a loop by itself and does not fit whole.
+    private static bool IsLongLoop(Pattern pattern, Panel panel, Length usable, Length seam) =>
+        panel.Stretches is not null && usable > 4 * seam && panel.Width + 2 * seam > usable && LoopStart.IsLoop(pattern, panel);
 
     // Joined only where it does not fit whole, or its front is not matched so, and where the fabric leaves a piece some length beside its
     // allowances.

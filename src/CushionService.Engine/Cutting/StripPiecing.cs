@@ -84,21 +84,15 @@ public static class StripPiecing
             return Outward([.. within.Select(join => from + join)], corners, most, usual);
         }
 
-        if (isSection && CornerJoins.Of(corners, most, pieces) is { } turns && IsMatched(turns, from, to, total, room))
+        if (isSection && CornerJoins.Of(corners, most, pieces) is { } turns && EndJoin.IsMatched(turns, from, to, total, room))
         {
             return turns;
         }
 
-        return pieces <= 2 && NearestEnd(corners, from, to, most, usual, room) is { } join
+        return pieces <= 2 && EndJoin.Nearest(corners, from, to, most, usual, room) is { } join
             ? [join]
             : Outward(RoundFront(from, to, total, most, usual, room), corners, most, usual);
     }
-
-    private static bool IsMatched(ImmutableArray<Length> joins, Length from, Length to, Length total, FrontRoom? room) =>
-        room?.Holds(
-            joins.Where(join => join <= from).DefaultIfEmpty(Length.Zero).Last(),
-            joins.Where(join => join >= to).DefaultIfEmpty(total).First()
-        ) != false;
 
     /// <summary>Joins symmetric about the middle of a stretch that is longer than the fabric: an odd number of pieces, so that its middle
     /// stays whole.</summary>
@@ -155,7 +149,7 @@ public static class StripPiecing
     )
     {
         Length reach = Length.FromNanometres((most - (to - from)).Nanometres / 2),
-            patch = Patch(most, practice);
+            patch = EndJoin.Patch(most, practice);
         reach = room is null ? reach : Length.Min(reach, room.Reach(from, to));
         foreach (Length side in new[] { from, total - to })
         {
@@ -171,7 +165,7 @@ public static class StripPiecing
     private static ImmutableArray<Length> Outward(ImmutableArray<Length> joins, Length[] corners, Length most, JoinPractice practice)
     {
         Length total = corners[^1],
-            patch = Patch(most, practice);
+            patch = EndJoin.Patch(most, practice);
         if (joins[0] > most && AtCorners(corners, Length.Zero, joins[0], most) is { } before)
         {
             joins = [.. before, .. joins];
@@ -203,63 +197,6 @@ public static class StripPiecing
         return CornerJoins.Of(turns, most, pieces) is { } joins ? [.. joins.Select(join => from + join)] : null;
     }
 
-    // One join, outside the front, at a corner or clear of it.
-    private static Length? NearestEnd(Length[] corners, Length from, Length to, Length most, JoinPractice practice, FrontRoom? room)
-    {
-        Length total = corners[^1],
-            low = Length.Max(total - most, Patch(most, practice)),
-            high = Length.Min(most, total - Patch(most, practice));
-        Length? best = null;
-        foreach (Length corner in corners)
-        {
-            Try(corner);
-            Try(corner - practice.CornerClearance);
-            Try(corner + practice.CornerClearance);
-        }
-
-        Try(low);
-        Try(high);
-        foreach (Length end in room?.Ends(total) ?? [])
-        {
-            Try(end);
-        }
-
-        return best;
-
-        void Try(Length join)
-        {
-            bool allowed =
-                join >= low
-                && join <= high
-                && (join <= from || join >= to)
-                && IsClear(corners, join, practice.CornerClearance)
-                && IsMatched([join], from, to, total, room);
-            if (allowed && (best is not { } known || ToEnd(join) < ToEnd(known) || (ToEnd(join) == ToEnd(known) && join > known)))
-            {
-                best = join;
-            }
-        }
-
-        Length ToEnd(Length join) => Length.Min(join, total - join);
-    }
-
-    // At a corner, or far enough from each.
-    private static bool IsClear(Length[] corners, Length join, Length clearance)
-    {
-        var clear = true;
-        for (var i = 0; i < corners.Length; i++)
-        {
-            if (corners[i] == join)
-            {
-                return true;
-            }
-
-            clear &= i == 0 || i == corners.Length - 1 || Apart(join, corners[i]) >= clearance;
-        }
-
-        return clear;
-    }
-
     // A loop with no front and no corners, as round a disc, has no place that hides a join better than another.
     private static ImmutableArray<Length> Equal(Length finished, int pieces) =>
         [.. Enumerable.Range(1, pieces - 1).Select(i => Length.FromNanometres((long)((Int128)finished.Nanometres * i / pieces)))];
@@ -275,10 +212,4 @@ public static class StripPiecing
 
         return corners;
     }
-
-    // On a narrow fabric a quarter of its breadth is enough, or no joins would be found.
-    private static Length Patch(Length most, JoinPractice practice) =>
-        Length.Min(practice.ShortestPatch, Length.FromNanometres(Math.Max(most.Nanometres / 4, 1)));
-
-    private static Length Apart(Length a, Length b) => a > b ? a - b : b - a;
 }

@@ -41,18 +41,35 @@ public sealed class LoopPiecesFacts
         }
     }
 
-    [Fact]
-    public void A_loop_round_round_ends_leaves_no_patch()
+    [Theory]
+    // Straight for 20 in at the front: 2 × 20 + π × 20 is 102.83, two of 51.42 + 1 in.
+    [InlineData(40, 20, 54, "52 1/2 52 1/2")]
+    // Straight for 40: 2 × 40 + π × 12 is 117.70, three of 44 at most. A third, 39.23, would part the front near its ends: the front of 40,
+    // and two of 38.85.
+    [InlineData(52, 12, 45, "39 7/8 39 7/8 41")]
+    public void A_loop_round_round_ends_leaves_no_patch_and_its_front_whole(int length, int depth, int width, string cut)
     {
-        // 2 × 20 + π × 20 is 102.83: two of 51.42 + 1 in.
-        CushionSpecification bench = Box(1) with
+        CutPiece[] strip = Strip(Box(1) with { Outline = new RoundEndedOutline(In(length), In(depth)) }, Fabric with { Width = In(width) });
+
+        Assert.Equal(cut, string.Join(' ', strip.Select(piece => LengthText.FormatNumber(piece.Width, LengthUnit.Inch))));
+        AssertSameOnBothSides(strip);
+    }
+
+    [Fact]
+    public void A_straight_front_of_a_loop_keeps_its_match()
+    {
+        // Of 54 in a repeat of 20 leaves 34: 33 in finished. The front is straight for 30 in; of 2 × 30 + π × 20 = 122.83 the rest, 89.83,
+        // is two pieces of 44.92 + 1.
+        FabricSpecification print = Fabric with
         {
-            Outline = new RoundEndedOutline(In(40), In(20)),
+            Repeat = new RepeatSpecification(In(20), In(20), DropKind.Straight),
         };
+        CushionSpecification bench = Boxed(1, 1, 4, HandSewn, BoxingJoins.Back) with { Outline = new RoundEndedOutline(In(50), In(20)) };
 
-        CutPiece[] strip = Strip(bench, Fabric);
+        CutPiece[] strip = Strip(bench, print);
 
-        Assert.Equal(["52 1/2", "52 1/2"], strip.Select(piece => LengthText.FormatNumber(piece.Width, LengthUnit.Inch)));
+        Assert.Equal(["46", "46", "34"], strip.Select(piece => LengthText.FormatNumber(piece.Width, LengthUnit.Inch)));
+        Assert.True(MatchedAt.Of(print, strip[^1]) is { IsEverywhere: true });
         AssertSameOnBothSides(strip);
     }
 

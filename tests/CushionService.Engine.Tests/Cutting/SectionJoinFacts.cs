@@ -43,7 +43,7 @@ public sealed class SectionJoinFacts
     [Fact]
     public void No_patch_lies_beside_a_corner_of_a_strip_round_a_u()
     {
-        // Round a U of 50 × 30 with a notch of 20 × 15 the strip runs 12 (a side of the notch, less a return), 15, 30, 50, 30, 15 and 12 in.
+        // Round a U of 50 × 30 with a notch of 20 × 15 the strip runs 12 (a side of the notch less a return), 15, 30, 50, 30, 15, 12 in.
         // Beside the front of 50 it takes 57 in at each side: two pieces, parted at the corner that leaves the longer one shortest.
         CushionSpecification u = Boxed(1, 1, 4, BackZipper, BoxingJoins.Back) with
         {

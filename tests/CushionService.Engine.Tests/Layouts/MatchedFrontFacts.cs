@@ -51,8 +51,8 @@ public sealed class MatchedFrontFacts
     // too near to its corner for a join. Its place unknown, it is matched where its face is, at 9 in of 13.
     [InlineData(44, 20, 13, 4.0, "18 45 18")]
     [InlineData(44, 20, 13, null, "18 45 18")]
-    // With a motif in the middle of the fabric the piece over the front may reach 27 − 1/2 in to both sides of it, less half a cutting step:
-    // 14 7/16 in beyond its corners.
+    // With a motif in the middle of the fabric the piece over the front may reach 27 − 1/2 in to both sides of it, less half a cutting
+    // step: 14 7/16 in beyond its corners.
     [InlineData(24, 22, 54, 27.0, "5 5/8 53 7/8 5 5/8")]
     // At 5 in there is no room for half a front: nothing is matched, and the strip is as long as the fabric.
     [InlineData(24, 22, 54, 5.0, "54 10")]
