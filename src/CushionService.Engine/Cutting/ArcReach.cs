@@ -14,6 +14,7 @@ namespace CushionService.Engine.Cutting;
 /// oval as wide as its fabric, allowances and all, would not fit it. Mitres of corners reach further, and stay.</remarks>
 internal readonly record struct ArcReach(Length? Left, Length? Right, Length? Low, Length? High)
 {
+    private static readonly Length Micrometre = Length.FromNanometres((long)OutlineOffset.Micrometre);
     private static readonly Length Lean = Length.FromMillimetres(0.1m);
 
     /// <summary>The reach of a panel's cut line; null where it has no arcs.</summary>
@@ -40,12 +41,13 @@ internal readonly record struct ArcReach(Length? Left, Length? Right, Length? Lo
     public Point Within(Point corner) =>
         new(-Most(-Most(corner.X, Right), Left is { } left ? -left : null), -Most(-Most(corner.Y, High), Low is { } low ? -low : null));
 
+    // On whole micrometres, as all corners of a cut line are.
     private ArcReach With(Point at, Panel panel, Length allowance) =>
         new(
-            at.X == Length.Zero ? -allowance : Left,
-            at.X == panel.Width ? at.X + allowance : Right,
-            at.Y == Length.Zero ? -allowance : Low,
-            at.Y == panel.Height ? at.Y + allowance : High
+            at.X == Length.Zero ? -allowance.RoundUpTo(Micrometre) : Left,
+            at.X == panel.Width ? (at.X + allowance).RoundUpTo(Micrometre) : Right,
+            at.Y == Length.Zero ? -allowance.RoundUpTo(Micrometre) : Low,
+            at.Y == panel.Height ? (at.Y + allowance).RoundUpTo(Micrometre) : High
         );
 
     private static Length Most(Length at, Length? limit) => limit is { } most && at > most && at - most <= Lean ? most : at;

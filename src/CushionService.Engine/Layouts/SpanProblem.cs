@@ -13,6 +13,9 @@ internal sealed class SpanProblem
     // Of outlines, what may lie anywhere along is tried at this distance; rectangles at every place of the grid.
     private static readonly Length AlongStripes = Length.FromMillimetres(1);
 
+    // In grid units: a width rounded up, and a place and a room rounded down.
+    private const long MostRounded = 2;
+
     private readonly FabricSpecification _fabric;
     private readonly IReadOnlyList<CutPiece> _pieces;
     private readonly MotifSpan _span;
@@ -152,8 +155,12 @@ internal sealed class SpanProblem
         long width = Grid.Down(Width);
         if (_corners[number] is { } corner)
         {
-            // A matched piece lies one way: turned, another point of it would be on the motif.
-            return nested with { Rotations = Rotations.None, Alignment = new Alignment(Grid.Down(corner.X), Grid.Down(corner.Y)) };
+            // A matched piece lies one way: turned, another point of it would be on the motif. What just fits is not pushed off the fabric by
+            // sizes that the grid rounds outward.
+            long most = Math.Max(width - nested.Width, 0),
+                across = Grid.Down(corner.X);
+            across = across > most && across - most <= MostRounded ? most : across;
+            return nested with { Rotations = Rotations.None, Alignment = new Alignment(across, Grid.Down(corner.Y)) };
         }
 
         bool mayTurn = piece.Rotations == Rotations.QuarterTurns;
