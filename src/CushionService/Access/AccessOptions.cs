@@ -19,4 +19,13 @@ internal sealed class AccessOptions
 
     /// <summary>Whose tokens are accepted.</summary>
     public TokenOptions Tokens { get; init; } = new();
+
+    /// <summary>The pages of other sites that may call from a browser. A change takes effect at the next start.</summary>
+    public string[] Origins { get; init; } = [];
+
+    /// <summary>Networks of balancers whose headers are believed. A change takes effect at the next start.</summary>
+    public string[] Proxies { get; init; } = [];
+
+    /// <summary>A file with more of this section, read again when it changes.</summary>
+    public string? File { get; init; }
 }

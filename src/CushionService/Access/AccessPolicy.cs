@@ -54,16 +54,30 @@ internal sealed class AccessPolicy
 
     /// <summary>Reads the configuration.</summary>
     /// <exception cref="OptionsValidationException">It is wrong somewhere; names every place.</exception>
-    /// <param name="options">The configuration section.</param>
-    public static AccessPolicy Of(AccessOptions options)
+    /// <param name="section">The configuration section.</param>
+    public static AccessPolicy Of(IConfigurationSection section)
     {
         List<string> errors = [];
+        AccessShape.Check(section, typeof(AccessOptions), errors);
+        return Of(section.Get<AccessOptions>() ?? new AccessOptions(), errors);
+    }
+
+    /// <summary>The same of options that are bound.</summary>
+    /// <param name="options">The options.</param>
+    /// <param name="errors">What is wrong already.</param>
+    public static AccessPolicy Of(AccessOptions options, params List<string> errors)
+    {
         bool guarded = options.Keys.Length > 0 || options.Publishable.Length > 0 || options.Tokens.Authority is not null;
         Grant anonymous = (options.Anonymous ?? new GrantOptions()).Read(guarded ? Page : Open, "Access:Anonymous", errors);
         Grant tokens = options.Tokens.Read(Known, "Access:Tokens", errors);
         if (options.Tokens is { Authority: not null, Audience: null })
         {
             errors.Add("Access:Tokens:Audience is required with an authority: a token for another service must not open this one.");
+        }
+
+        if (options.Tokens is { Authority: null, Audience: not null })
+        {
+            errors.Add("Access:Tokens:Authority is required with an audience: without it no token is accepted, and nothing is guarded.");
         }
 
         if (options.Tokens.Fault is { } fault)

@@ -7,7 +7,8 @@ namespace CushionService.Access;
 /// after. A configuration that is wrong is reported in the log, and the policy stays as it was.</summary>
 internal sealed partial class AccessPolicyMonitor : IDisposable
 {
-    private readonly IConfiguration _section;
+    private readonly IConfigurationSection _section;
+    private readonly AccessFile? _file;
     private readonly ILogger _log;
     private readonly IDisposable _watch;
     private volatile AccessPolicy _current;
@@ -19,6 +20,7 @@ internal sealed partial class AccessPolicyMonitor : IDisposable
     public AccessPolicyMonitor(IConfiguration configuration, ILogger<AccessPolicyMonitor> log)
     {
         (_section, _log) = (configuration.GetSection(AccessOptions.Section), log);
+        _file = (configuration as IConfigurationRoot)?.Providers.OfType<AccessFile>().FirstOrDefault();
         _current = Read();
         _watch = ChangeToken.OnChange(configuration.GetReloadToken, Reload);
     }
@@ -29,10 +31,16 @@ internal sealed partial class AccessPolicyMonitor : IDisposable
     /// <summary>Stops watching.</summary>
     public void Dispose() => _watch.Dispose();
 
-    private AccessPolicy Read() => AccessPolicy.Of(_section.Get<AccessOptions>() ?? new AccessOptions());
+    private AccessPolicy Read() => AccessPolicy.Of(_section);
 
     private void Reload()
     {
+        if (_file?.Fault is { } fault)
+        {
+            LogKept(_log, fault);
+            return;
+        }
+
         try
         {
             AccessPolicy next = Read();

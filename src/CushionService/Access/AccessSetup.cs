@@ -13,7 +13,7 @@ internal static class AccessSetup
         // A file of its own for keys, such as a mounted secret, is read after the rest and watched.
         if (builder.Configuration["Access:File"] is { } file)
         {
-            builder.Configuration.AddJsonFile(Path.GetFullPath(file), optional: false, reloadOnChange: true);
+            AccessFile.Add(builder.Configuration, file);
         }
 
         builder.Services.AddSingleton<AccessPolicyMonitor>();
@@ -28,20 +28,16 @@ internal static class AccessSetup
             builder.AddTokens(schemes, tokens);
         }
 
-        string[] proxies = builder.Configuration.GetSection("Access:Proxies").Get<string[]>() ?? [];
+        System.Net.IPNetwork[] proxies = Proxies.Of(builder.Configuration);
         builder.Services.Configure<ForwardedHeadersOptions>(options =>
         {
             options.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto;
             // The defaults believe loopback: here only what is configured is believed.
             options.KnownProxies.Clear();
             options.KnownIPNetworks.Clear();
-            foreach (string proxy in proxies)
+            foreach (System.Net.IPNetwork proxy in proxies)
             {
-                options.KnownIPNetworks.Add(
-                    System.Net.IPNetwork.TryParse(proxy, out System.Net.IPNetwork network)
-                        ? network
-                        : throw new InvalidOperationException($"Access:Proxies: {proxy} is no network, such as 10.0.0.0/8.")
-                );
+                options.KnownIPNetworks.Add(proxy);
             }
         });
     }

@@ -100,6 +100,15 @@ public sealed class AuthorityTests : IDisposable
         Assert.Equal("Bearer realm=\"cushionservice\"", none.Headers.WwwAuthenticate.Single().ToString());
         Assert.Contains("error=\"invalid_token\"", wrong.Headers.WwwAuthenticate.Single().ToString(), StringComparison.Ordinal);
         string told = narrow.Headers.WwwAuthenticate.Single().ToString();
+    [InlineData("Access:Proxies", "10.0.0.0/8", "Access:Proxies is a list, also of one: its first entry is Access:Proxies:0")]
+    [InlineData("Access:Keys", "abc", "Access:Keys is a list")]
+    [InlineData("Access:Keys:0", "abc", "Access:Keys:0 is a group")]
+    [InlineData("Access:Keys:shop:Name", "shop", "Access:Keys:shop: the entries of a list are numbered")]
+    [InlineData("Access:Key:0:Name", "shop", "Access:Key: there is no such setting")]
+    [InlineData("Access:Tokens", "https://authority.example", "Access:Tokens is a group")]
+    [InlineData("Access:Tokens:Audience", "cushionservice", "Access:Tokens:Authority is required")]
+    [InlineData("Access:Anonymous:Scopes", "estimate", "Access:Anonymous:Scopes is a list")]
+    [InlineData("Access:Anonymous:Rate:0", "1", "Access:Anonymous:Rate is one value")]
         Assert.Equal(HttpStatusCode.Forbidden, narrow.StatusCode);
         Assert.Contains("error=\"insufficient_scope\"", told, StringComparison.Ordinal);
         Assert.Contains("scope=\"quote\"", told, StringComparison.Ordinal);

@@ -56,14 +56,7 @@ public sealed class KeyRotationTests : IDisposable
             Path.Combine(_folder, "keys.json"),
             """{"Access":{"Keys":[{"Name":"shop","Sha256":"abc"},{"Sha256":"def","Scopes":["everything"]}]}}"""
         );
-        DateTime late = DateTime.UtcNow.AddSeconds(20);
-        while (!_logs.Lines.Any(line => line.Contains("the old one holds", StringComparison.Ordinal)))
-        {
-            Assert.True(DateTime.UtcNow < late, "The fault was not told.");
-            await Task.Delay(50);
-        }
-
-        string told = _logs.Lines.First(line => line.Contains("the old one holds", StringComparison.Ordinal));
+        string told = await UntilToldAsync("Access:Keys");
         Assert.Contains("Access:Keys:0:Sha256", told, StringComparison.Ordinal);
         Assert.Contains("Access:Keys:1:Name", told, StringComparison.Ordinal);
         Assert.Contains("everything", told, StringComparison.Ordinal);
@@ -71,13 +64,13 @@ public sealed class KeyRotationTests : IDisposable
     }
 
     [Theory]
-    [InlineData("{}")]
-    [InlineData("{\"Access\":{\"Keys\":[")]
-    public async Task A_file_that_is_empty_or_half_written_opens_nothing(string content)
+    [InlineData("{}", "no key and no authority is left in it")]
+    [InlineData("{\n\"Access\":{\"Keys\":[", "keys.json, line 2: this is not JSON")]
+    public async Task A_file_that_is_empty_or_half_written_opens_nothing_and_is_told(string content, string told)
     {
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(Old));
         File.WriteAllText(Path.Combine(_folder, "keys.json"), content);
-        await Task.Delay(1_500);
+        await UntilToldAsync(told);
         using HttpResponseMessage anonymous = await _service.SendAsync("quotes", null);
 
         Assert.Equal(HttpStatusCode.Unauthorized, anonymous.StatusCode);
@@ -116,6 +109,24 @@ public sealed class KeyRotationTests : IDisposable
                 }
             )
         );
+
+    private async Task<string> UntilToldAsync(string why)
+    {
+        DateTime late = DateTime.UtcNow.AddSeconds(20);
+        while (true)
+        {
+            string? told = _logs.Lines.FirstOrDefault(line =>
+                line.Contains("the old one holds", StringComparison.Ordinal) && line.Contains(why, StringComparison.Ordinal)
+            );
+            if (told is not null)
+            {
+                return told;
+            }
+
+            Assert.True(DateTime.UtcNow < late, "The fault was not told.");
+            await Task.Delay(50);
+        }
+    }
 
     private async Task<HttpStatusCode> StatusAsync(string key)
     {
