@@ -31,10 +31,6 @@ internal static class GrpcDoor
         builder.Services.AddGrpcHealthChecks(options => options.Services.Map(V1.CushionService.Descriptor.FullName, static _ => true));
     }
 
-    /// <summary>Whether a request has found a method of gRPC.</summary>
-    /// <param name="http">A request, once its endpoint is known.</param>
-    public static bool IsGrpcCall(this HttpContext http) => http.GetEndpoint()?.Metadata.GetMetadata<GrpcMethodMetadata>() is not null;
-
     /// <summary>Maps the calls.</summary>
     /// <param name="app">The service.</param>
     public static void MapGrpcDoor(this WebApplication app)

@@ -1,4 +1,5 @@
 using System.IO.Pipelines;
+using CushionService.Languages;
 using Microsoft.AspNetCore.Http.Features;
 
 namespace CushionService.Grpc;

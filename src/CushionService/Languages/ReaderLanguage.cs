@@ -7,7 +7,6 @@ namespace CushionService.Languages;
 /// <c>Accept-Language</c>, which is metadata to callers of gRPC.</summary>
 internal static class ReaderLanguage
 {
-    private const string Grpc = "application/grpc";
     private const string Problem = "problem+json";
 
     /// <summary>The language of a call.</summary>
@@ -35,7 +34,7 @@ internal static class ReaderLanguage
     private static Task Head(object call)
     {
         HttpContext http = (HttpContext)call;
-        bool isGrpc = http.Request.ContentType?.StartsWith(Grpc, StringComparison.OrdinalIgnoreCase) == true;
+        bool isGrpc = http.IsGrpcCall();
         bool isProblem = http.Response.ContentType?.EndsWith(Problem, StringComparison.Ordinal) == true;
         if (isGrpc || isProblem || http.Request.Path.StartsWithSegments("/v1"))
         {

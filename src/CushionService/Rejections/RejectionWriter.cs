@@ -76,7 +76,7 @@ internal static class RejectionWriter
     private static string English(Message why) => new MessageWriter(Language.English, LengthUnit.Inch).Text(why);
 
     private static Task WriteAsync(HttpContext http, int status, StatusCode grpc, Message why, string? code = null) =>
-        TrailersOnly.Answers(http.Request)
+        TrailersOnly.Answers(http)
             ? TrailersOnly.WriteAsync(http, grpc, new MessageWriter(ReaderLanguage.Of(http), LengthUnit.Inch).Text(why))
             : Problems.WriteAsync(http, status, why, code);
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CushionService.Languages;
 using Google.Protobuf;
 using Google.Protobuf.WellKnownTypes;
 using Google.Rpc;
@@ -12,9 +13,9 @@ internal static class TrailersOnly
 {
     private const string MediaType = "application/grpc";
 
-    /// <summary>Whether a request is a gRPC call.</summary>
-    public static bool Answers(Microsoft.AspNetCore.Http.HttpRequest request) =>
-        request.ContentType?.StartsWith(MediaType, StringComparison.OrdinalIgnoreCase) == true;
+    /// <summary>Whether a request is a gRPC call: one that says so, to a method of gRPC.</summary>
+    public static bool Answers(HttpContext http) =>
+        http.IsGrpcCall() && http.Request.ContentType?.StartsWith(MediaType, StringComparison.OrdinalIgnoreCase) == true;
 
     /// <summary>Writes the status, and when to try again as <c>RetryInfo</c> where the header <c>Retry-After</c> is
     /// set.</summary>

@@ -38,6 +38,33 @@ public sealed class CacheTests
         Assert.True(refused.Headers.CacheControl!.NoStore);
     }
 
+    [Theory]
+    [InlineData(Pad)]
+    [InlineData("/v1/catalogue")]
+    public async Task What_a_request_says_of_its_body_changes_nothing_of_its_answer(string path)
+    {
+        using RunningService service = new(_ => { }, false, Callers.Settings(0, "shop", Key, "estimate"));
+        using HttpRequestMessage asked = Request();
+        using HttpResponseMessage answer = await service.Http.SendAsync(asked);
+        using HttpRequestMessage wrong = Request();
+        wrong.Headers.Add(KeyHandler.Header, "a key that nobody gave out");
+        using HttpResponseMessage refused = await service.Http.SendAsync(wrong);
+
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Contains("Accept-Language", answer.Headers.Vary);
+        Assert.Equal("fr", answer.Content.Headers.ContentLanguage.Single());
+        Assert.Equal(HttpStatusCode.Unauthorized, refused.StatusCode);
+        await refused.ProblemAsync();
+
+        HttpRequestMessage Request()
+        {
+            HttpRequestMessage request = new(HttpMethod.Get, path) { Content = new ByteArrayContent([]) };
+            request.Content.Headers.ContentType = new("application/grpc");
+            request.Headers.AcceptLanguage.ParseAdd("fr");
+            return request;
+        }
+    }
+
     [SkippableFact]
     public async Task Behind_nginx_every_page_gets_its_own_header_and_a_key_opens_nothing_for_others()
     {
