@@ -19,9 +19,12 @@ internal sealed partial class AuthorityKeys(TokenOptions tokens, IHttpClientFact
     // How long the first calls wait for the first answer.
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
 
-    // Between two looks: while all is well, and while the authority is away or a token names a key that is not known.
-    private static readonly TimeSpan Usual = TimeSpan.FromMinutes(5),
-        Soon = TimeSpan.FromSeconds(5);
+    /// <summary>Seconds between two looks while the authority is away, or a token names a key that is not known.</summary>
+    public const int Again = 5;
+
+    // The same, and between two looks while all is well.
+    private static readonly TimeSpan Soon = TimeSpan.FromSeconds(Again),
+        Usual = TimeSpan.FromMinutes(5);
 
     private readonly TaskCompletionSource _first = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private readonly SemaphoreSlim _wanted = new(0, 1);
@@ -82,11 +85,18 @@ internal sealed partial class AuthorityKeys(TokenOptions tokens, IHttpClientFact
         try
         {
             using HttpClient http = clients.CreateClient(Client);
-            _current = await OpenIdConnectConfigurationRetriever.GetAsync(
+            OpenIdConnectConfiguration told = await OpenIdConnectConfigurationRetriever.GetAsync(
                 $"{tokens.Authority!.TrimEnd('/')}/.well-known/openid-configuration",
                 new HttpDocumentRetriever(http) { RequireHttps = !tokens.IsLocal },
                 stopping
             );
+            if (FaultOf(told) is { } fault)
+            {
+                Lost(fault);
+                return;
+            }
+
+            _current = told;
             if (IsAway)
             {
                 LogBack(log);
@@ -96,21 +106,32 @@ internal sealed partial class AuthorityKeys(TokenOptions tokens, IHttpClientFact
         }
         catch (Exception exception) when (!stopping.IsCancellationRequested)
         {
-            FailedAttempts.CountAuthority();
-            if (!IsAway)
-            {
-                LogAway(
-                    log,
-                    exception.GetBaseException().GetType().Name,
-                    _current is null ? "answered with 503" : "verified with the keys it gave before"
-                );
-            }
-
-            IsAway = true;
+            Lost(exception.GetBaseException().GetType().Name);
         }
     }
 
-    [LoggerMessage(LogLevel.Warning, "The authority of tokens does not answer ({Reason}); tokens are {Kept}")]
+    // What answers may be another than the authority, such as a page of a balancer or a server that is half set up: what it gives must
+    // not take the place of keys that are good. The name must be that of its address (OpenID Connect Discovery, section 4.3), or
+    // the one that it has had from the start.
+    private string? FaultOf(OpenIdConnectConfiguration told) =>
+        told.SigningKeys.Count == 0 ? "it gives no keys"
+        : string.IsNullOrEmpty(told.Issuer) ? "it gives no name"
+        : _current is { } known && told.Issuer != known.Issuer && told.Issuer.TrimEnd('/') != tokens.Authority!.TrimEnd('/')
+            ? "it gives another name than before"
+        : null;
+
+    private void Lost(string reason)
+    {
+        FailedAttempts.CountAuthority();
+        if (!IsAway)
+        {
+            LogAway(log, reason, _current is null ? "answered with 503" : "verified with the keys it gave before");
+        }
+
+        IsAway = true;
+    }
+
+    [LoggerMessage(LogLevel.Warning, "The authority of tokens does not answer as it should ({Reason}); tokens are {Kept}")]
     private static partial void LogAway(ILogger log, string reason, string kept);
 
     [LoggerMessage(LogLevel.Information, "The authority of tokens answers again")]

@@ -69,6 +69,31 @@ public sealed class AuthorityTests : IDisposable
     }
 
     [Theory]
+    [InlineData(Mood.NoKeys)]
+    [InlineData(Mood.OtherName)]
+    public async Task Keys_are_kept_while_something_else_answers_for_the_authority(Mood mood)
+    {
+        using RunningService service = Serve();
+        using RSA newer = RSA.Create(2048);
+        using HttpResponseMessage first = await SendAsync(service, Token());
+        _authority.Mood = mood;
+        // A token with a new key has the authority asked again, five seconds after the last time; then nobody can tell whether it is right.
+        HttpStatusCode unknown = HttpStatusCode.Unauthorized;
+        for (int wait = 0; wait < 30 && unknown == HttpStatusCode.Unauthorized; wait++)
+        {
+            await Task.Delay(1_000);
+            using HttpResponseMessage response = await SendAsync(service, Token(newer, "2"));
+            unknown = response.StatusCode;
+        }
+
+        using HttpResponseMessage second = await SendAsync(service, Token());
+
+        Assert.Equal(HttpStatusCode.OK, first.StatusCode);
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, unknown);
+        Assert.Equal(HttpStatusCode.OK, second.StatusCode);
+    }
+
+    [Theory]
     [InlineData("Access:Tokens:Authority", "http://authority.example", "https")]
     [InlineData("Access:Tokens:Authority", "authority", "address of the issuer")]
     [InlineData("Access:Tokens:Authority", "https://authority.example", "Audience")]
@@ -156,7 +181,9 @@ public sealed class AuthorityTests : IDisposable
         return await service.Http.SendAsync(request);
     }
 
-    private string Token() =>
+    private string Token() => Token(_rsa, "1");
+
+    private static string Token(RSA rsa, string key) =>
         new JsonWebTokenHandler().CreateToken(
             new SecurityTokenDescriptor
             {
@@ -164,7 +191,7 @@ public sealed class AuthorityTests : IDisposable
                 Issuer = Authority,
                 Expires = DateTime.UtcNow.AddMinutes(5),
                 Claims = new Dictionary<string, object> { ["scope"] = "estimate", ["client_id"] = "shop" },
-                SigningCredentials = new SigningCredentials(new RsaSecurityKey(_rsa) { KeyId = "1" }, SecurityAlgorithms.RsaSha256),
+                SigningCredentials = new SigningCredentials(new RsaSecurityKey(rsa) { KeyId = key }, SecurityAlgorithms.RsaSha256),
             }
         );
 
@@ -190,11 +217,15 @@ public sealed class AuthorityTests : IDisposable
                 case Mood.Hangs:
                     await Task.Delay(Timeout.Infinite, cancellationToken);
                     break;
+        NoKeys,
+        OtherName,
                 case Mood.Nonsense:
                     return new HttpResponseMessage(HttpStatusCode.OK) { Content = new StringContent("<html></html>") };
             }
 
-            return AuthorityDocuments.Answer(request, Authority, rsa);
+            return Mood == Mood.NoKeys && request.RequestUri!.AbsolutePath.EndsWith("keys", StringComparison.Ordinal)
+                ? new HttpResponseMessage(HttpStatusCode.OK) { Content = new StringContent("""{"keys":[]}""") }
+                : AuthorityDocuments.Answer(request, Mood == Mood.OtherName ? "https://other.example" : Authority, rsa);
         }
     }
 }
