@@ -12,18 +12,17 @@ namespace CushionService.Access;
 /// <param name="next">The rest of the pipeline.</param>
 /// <param name="policies">Who may call, as configured now.</param>
 /// <param name="failures">Addresses that come with wrong keys or tokens.</param>
+/// <param name="retry">When a rejected caller may try again.</param>
 /// <param name="authority">Present when an authority of tokens is configured.</param>
 internal sealed class AccessControl(
     RequestDelegate next,
     AccessPolicyMonitor policies,
     FailedAttempts failures,
+    RetryDelay retry,
     AuthorityKeys? authority = null
 )
 {
     private const string Bearer = "Bearer ";
-
-    // Seconds: the authority is asked every five.
-    private const int AuthorityAgain = 5;
 
     /// <summary>Passes a call on with its <see cref="Caller"/> among the features, or rejects it: with 401 when the
     /// caller is not known, or has shown neither key nor token where one is needed; with 403 when a known caller lacks
@@ -47,14 +46,15 @@ internal sealed class AccessControl(
         {
             await AdmitAsync(http, new Caller(address, policy.Anonymous) { IsGuest = policy.IsGuarded }, needs.Scope);
         }
-        // Before the key or the token is looked at: verifying one is what the limit is to save.
-        else if (failures.IsBarred(address))
-        {
-            await RejectionWriter.TooManyCallsAsync(http, AccessTexts.Barred, retryAfter: 1);
-        }
         else if (hasKey && hasToken)
         {
             await RejectionWriter.UnknownCallerAsync(http, AccessTexts.KeyAndToken, "invalid_request");
+        }
+        // Finding a key costs next to nothing, and so a valid one is admitted whatever else comes from its address: many callers may
+        // share one. Verifying a token costs more.
+        else if (hasToken && !failures.MayVerify(address))
+        {
+            await RejectionWriter.TooManyCallsAsync(http, AccessTexts.Barred, retry.NextSeconds());
         }
         else
         {
@@ -65,12 +65,15 @@ internal sealed class AccessControl(
             }
             else if (CannotJudge(result.Failure))
             {
-                await RejectionWriter.AuthorityAwayAsync(http, AuthorityAgain);
+                await RejectionWriter.AuthorityAwayAsync(http, retry.NextSeconds(AuthorityKeys.Again));
+            }
+            else if (failures.Count(address, hasToken))
+            {
+                await RejectionWriter.UnknownCallerAsync(http, AccessTexts.Unknown, "invalid_token");
             }
             else
             {
-                failures.Count(address);
-                await RejectionWriter.UnknownCallerAsync(http, AccessTexts.Unknown, "invalid_token");
+                await RejectionWriter.TooManyCallsAsync(http, AccessTexts.Barred, retry.NextSeconds());
             }
         }
     }

@@ -4,8 +4,9 @@ using CushionService.Metrics;
 
 namespace CushionService.Access;
 
-/// <summary>How often an address may come with a key or a token that is not valid: one a second, and twenty at once. A key
-/// cannot be guessed; this keeps the verifying of made-up tokens cheap.</summary>
+/// <summary>How often an address may come with a key or a token that is not valid: one a second, and twenty at once; what comes beyond is
+/// rejected as too much. Tokens that are not valid are looked at fifty times as often: a key cannot be guessed, and this keeps the
+/// verifying of made-up tokens cheap.</summary>
 internal sealed class FailedAttempts : IDisposable
 {
     private static readonly Counter<long> Calls = ServiceMeter.Meter.CreateCounter<long>(
@@ -20,33 +21,50 @@ internal sealed class FailedAttempts : IDisposable
         "Attempts to fetch the keys of the authority of tokens that failed."
     );
 
-    private readonly PartitionedRateLimiter<string> _left = PartitionedRateLimiter.Create<string, string>(address =>
-        RateLimitPartition.GetTokenBucketLimiter(
-            address,
-            static _ => new TokenBucketRateLimiterOptions
-            {
-                TokenLimit = 20,
-                TokensPerPeriod = 1,
-                ReplenishmentPeriod = TimeSpan.FromSeconds(1),
-            }
-        )
-    );
+    private readonly PartitionedRateLimiter<string> _told = Bucket(1, 20);
 
-    /// <summary>Whether an address has failed too often of late. What it sends is not looked at then.</summary>
+    private readonly PartitionedRateLimiter<string> _verified = Bucket(50, 200);
+
+    /// <summary>Whether a token from an address is looked at: not while it sends wrong ones by the hundred.</summary>
     /// <param name="address">As <see cref="CallerAddress"/> has it.</param>
-    public bool IsBarred(string address) => _left.GetStatistics(address) is { CurrentAvailablePermits: 0 };
+    public bool MayVerify(string address) => _verified.GetStatistics(address) is not { CurrentAvailablePermits: 0 };
 
     /// <summary>Counts a failure.</summary>
     /// <param name="address">As <see cref="CallerAddress"/> has it.</param>
-    public void Count(string address)
+    /// <param name="isToken">Whether it was a token, which had to be verified.</param>
+    /// <returns>Whether the address may hear what was wrong; it has failed too often of late otherwise.</returns>
+    public bool Count(string address, bool isToken)
     {
         Calls.Add(1);
-        _left.AttemptAcquire(address).Dispose();
+        if (isToken)
+        {
+            _verified.AttemptAcquire(address).Dispose();
+        }
+
+        using RateLimitLease lease = _told.AttemptAcquire(address);
+        return lease.IsAcquired;
     }
 
     /// <summary>Counts that the authority of tokens did not answer.</summary>
     public static void CountAuthority() => Authority.Add(1);
 
     /// <summary>Ends the timers that refill the buckets.</summary>
-    public void Dispose() => _left.Dispose();
+    public void Dispose()
+    {
+        _told.Dispose();
+        _verified.Dispose();
+    }
+
+    private static PartitionedRateLimiter<string> Bucket(int rate, int burst) =>
+        PartitionedRateLimiter.Create<string, string>(address =>
+            RateLimitPartition.GetTokenBucketLimiter(
+                address,
+                _ => new TokenBucketRateLimiterOptions
+                {
+                    TokenLimit = burst,
+                    TokensPerPeriod = rate,
+                    ReplenishmentPeriod = TimeSpan.FromSeconds(1),
+                }
+            )
+        );
 }

@@ -2,6 +2,7 @@ using System.Threading.RateLimiting;
 using CushionService.Access;
 using CushionService.Rejections;
 using Microsoft.AspNetCore.RateLimiting;
+using Microsoft.Extensions.Options;
 
 namespace CushionService.Admission;
 
@@ -13,7 +14,15 @@ namespace CushionService.Admission;
 /// <param name="work">The work of callers.</param>
 /// <param name="turns">The workers, and who waits for them.</param>
 /// <param name="retry">When a rejected caller may try again.</param>
-internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, WorkLimits work, Turns turns, RetryDelay retry)
+/// <param name="options">The limits of what needs no scope.</param>
+internal sealed class AdmissionControl(
+    RequestDelegate next,
+    RateLimits limits,
+    WorkLimits work,
+    Turns turns,
+    RetryDelay retry,
+    IOptions<AdmissionOptions> options
+)
 {
     /// <summary>Passes a call on, or rejects it: with 429 at the caller's rate, its work or its number of streams, with
     /// 503 when it would wait too long. What needs no scope, such as the pages and the document, has a limit by address;
@@ -25,8 +34,7 @@ internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, 
         EndpointMetadataCollection? metadata = http.GetEndpoint()?.Metadata;
         if (metadata?.GetMetadata<RequiresScopeAttribute>() is not { } needs)
         {
-            bool free = metadata?.GetMetadata<DisableRateLimitingAttribute>() is not null || limits.TakePage(CallerAddress.Of(http));
-            await (free ? next(http) : RejectionWriter.TooManyCallsAsync(http, LimitTexts.AddressRate, retry.NextSeconds()));
+            await PageAsync(http, metadata);
             return;
         }
 
@@ -40,16 +48,20 @@ internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, 
         }
         else if (!work.MayBegin(caller, out int seconds))
         {
-            await RejectionWriter.TooManyCallsAsync(http, LimitTexts.Steps(grant.Steps, seconds), Math.Max(seconds, retry.NextSeconds()));
+            LimitHeaders.NoSteps(http.Response, grant, seconds);
+            await RejectionWriter.TooManyCallsAsync(http, LimitTexts.Steps(grant.Steps, seconds), retry.NextSeconds(seconds));
         }
         else if (needs.Scope == Scopes.Batch)
         {
             using RateLimitLease stream = limits.OpenStream(caller);
-            await (
-                stream.IsAcquired
-                    ? next(http)
-                    : RejectionWriter.TooManyCallsAsync(http, LimitTexts.Streams(grant.Streams), retry.NextSeconds())
-            );
+            if (stream.IsAcquired)
+            {
+                await next(http);
+                return;
+            }
+
+            LimitHeaders.NoStreams(http.Response, grant);
+            await RejectionWriter.TooManyCallsAsync(http, LimitTexts.Streams(grant.Streams), retry.NextSeconds());
         }
         else if (turns.IsFull(caller))
         {
@@ -59,5 +71,17 @@ internal sealed class AdmissionControl(RequestDelegate next, RateLimits limits, 
         {
             await next(http);
         }
+    }
+
+    private async Task PageAsync(HttpContext http, EndpointMetadataCollection? metadata)
+    {
+        if (metadata?.GetMetadata<DisableRateLimitingAttribute>() is not null || limits.TakePage(CallerAddress.Of(http)))
+        {
+            await next(http);
+            return;
+        }
+
+        LimitHeaders.NoPages(http.Response, options.Value);
+        await RejectionWriter.TooManyCallsAsync(http, LimitTexts.AddressRate, retry.NextSeconds());
     }
 }

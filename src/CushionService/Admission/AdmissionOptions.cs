@@ -74,16 +74,6 @@ internal sealed class AdmissionOptions
     [Range(1, 3_600)]
     public int OvernightDeadlineSeconds { get; init; } = 180;
 
-    /// <summary>Seconds after which a rejected caller may try again, at least. Written into <c>Retry-After</c>, and
-    /// into <c>RetryInfo</c> over gRPC.</summary>
-    [Range(1, 3_600)]
-    public int RetryAfterSeconds { get; init; } = 1;
-
-    /// <summary>Up to this many seconds are added at random, so that callers that were rejected together do not try
-    /// again together.</summary>
-    [Range(0, 3_600)]
-    public int RetryJitterSeconds { get; init; } = 3;
-
     /// <summary>The longest wait of any effort.</summary>
     public TimeSpan LongestWaitOfAny =>
         new[] { LongestWaitOf(Effort.Quick), LongestWaitOf(Effort.Standard), LongestWaitOf(Effort.Thorough) }.Max();

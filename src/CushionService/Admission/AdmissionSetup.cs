@@ -1,3 +1,4 @@
+using CushionService.Rejections;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 
 namespace CushionService.Admission;
@@ -15,6 +16,7 @@ internal static class AdmissionSetup
             .BindConfiguration(AdmissionOptions.Section)
             .ValidateDataAnnotations()
             .ValidateOnStart();
+        builder.Services.AddOptions<RetryOptions>().BindConfiguration(AdmissionOptions.Section).ValidateDataAnnotations().ValidateOnStart();
         builder.Services.AddSingleton(Random.Shared);
         builder.Services.AddSingleton<RetryDelay>();
         builder.Services.AddSingleton<Turns>();

@@ -6,6 +6,7 @@ using CushionService.Desk;
 using CushionService.Engine.Specifications;
 using CushionService.Metrics;
 using CushionService.Nesting;
+using CushionService.Rejections;
 using Microsoft.Extensions.Options;
 
 namespace CushionService.Admission;

@@ -73,10 +73,7 @@ internal sealed class RateLimits(IOptions<AdmissionOptions> options, SharedBucke
             return true;
         }
 
-        // The window says in how many seconds the whole burst is available again: what is used, over the rate, rounded
-        // up.
-        response.Headers["RateLimit-Policy"] = $"\"calls\";q={grant.Rate};w=1, \"burst\";q={grant.Burst}";
-        response.Headers["RateLimit"] = $"\"burst\";r={left};t={(grant.Burst - left + grant.Rate - 1) / grant.Rate}";
+        LimitHeaders.Calls(response, grant, left);
         return taken;
     }
 

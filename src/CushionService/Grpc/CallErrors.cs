@@ -12,7 +12,8 @@ namespace CushionService.Grpc;
 /// <summary>Turns exceptions that the caller did not cause into a status that has a code and the trace, and nothing of
 /// the inside.</summary>
 /// <param name="log">Gets what the caller does not: the exception, with the method and the trace.</param>
-internal sealed class CallErrors(ILogger<CallErrors> log)
+/// <param name="retry">When a call that had no memory may be made again.</param>
+internal sealed class CallErrors(ILogger<CallErrors> log, RetryDelay retry)
 {
     /// <summary>The status for an exception that has none yet: CANCELLED when the caller cancelled, else INTERNAL,
     /// which is logged.</summary>
@@ -25,18 +26,34 @@ internal sealed class CallErrors(ILogger<CallErrors> log)
             return new RpcException(new global::Grpc.Core.Status(StatusCode.Cancelled, Text(CallTexts.Cancelled, context)));
         }
 
+        log.CallFailed(exception, context.Method, Problems.TraceOf(context.GetHttpContext()));
         if (exception is OutOfMemoryException)
         {
             // There may be room again as soon as other answers are sent.
-            return new RpcException(new global::Grpc.Core.Status(StatusCode.Unavailable, Text(CallTexts.NoMemory, context)));
+            return Retriable(StatusCode.Unavailable, CallTexts.NoMemory, retry.NextSeconds(), context);
         }
 
-        log.CallFailed(exception, context.Method, Problems.TraceOf(context.GetHttpContext()));
         Google.Rpc.Status status = new()
         {
             Code = (int)Statuses.Of("internal").Grpc,
             Message = Text(CallTexts.Failed, context),
             Details = { Any.Pack(new ErrorInfo { Reason = "internal", Domain = "cushionservice" }), Any.Pack(Trace(context)) },
+        };
+        return status.ToRpcException();
+    }
+
+    /// <summary>The exception that rejects a call which may be made again.</summary>
+    /// <param name="code">The status.</param>
+    /// <param name="why">Why, for people.</param>
+    /// <param name="seconds">When the caller may try again.</param>
+    /// <param name="context">The call.</param>
+    public static RpcException Retriable(StatusCode code, Message why, int seconds, ServerCallContext context)
+    {
+        Google.Rpc.Status status = new()
+        {
+            Code = (int)code,
+            Message = Text(why, context),
+            Details = { Any.Pack(new RetryInfo { RetryDelay = Duration.FromTimeSpan(TimeSpan.FromSeconds(seconds)) }) },
         };
         return status.ToRpcException();
     }

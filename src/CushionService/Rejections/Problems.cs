@@ -101,7 +101,8 @@ internal static class Problems
                 return WriteAsync(http, bad.StatusCode);
             case OutOfMemoryException:
                 // There may be room again as soon as other answers are sent.
-                http.Response.Headers.RetryAfter = "1";
+                int seconds = http.RequestServices.GetRequiredService<RetryDelay>().NextSeconds();
+                http.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
                 return WriteAsync(http, StatusCodes.Status503ServiceUnavailable, ProblemTexts.NoMemory, "busy");
             default:
                 return WriteAsync(http, Statuses.Of("internal").Http, ProblemTexts.Failed, "internal");

@@ -100,10 +100,24 @@ public sealed class AuthorityTests : IDisposable
     [InlineData("Access:Origins:0", "shop.example", "Access:Origins")]
     [InlineData("Access:Origins:0", "https://shop.example/page", "Access:Origins")]
     [InlineData("Access:Proxies:0", "10.0.0.0/40", "Access:Proxies")]
+    [InlineData("Access:Proxies", "10.0.0.0/8", "Access:Proxies is a list, also of one: its first entry is Access:Proxies:0")]
+    [InlineData("Access:Keys", "abc", "Access:Keys is a list")]
+    [InlineData("Access:Keys:0", "abc", "Access:Keys:0 is a group")]
+    [InlineData("Access:Keys:shop:Name", "shop", "Access:Keys:shop: the entries of a list are numbered")]
+    [InlineData("Access:Key:0:Name", "shop", "Access:Key: there is no such setting")]
+    [InlineData("Access:Tokens", "https://authority.example", "Access:Tokens is a group")]
+    [InlineData("Access:Tokens:Audience", "cushionservice", "Access:Tokens:Authority is required")]
+    [InlineData("Access:Anonymous:Scopes", "estimate", "Access:Anonymous:Scopes is a list")]
+    [InlineData("Access:Anonymous:Rate:0", "1", "Access:Anonymous:Rate is one value")]
     [InlineData("Access:Anonymous:Rate", "0", "Access:Anonymous:Rate")]
     [InlineData("Access:Anonymous:Effort", "overnight", "Access:Anonymous:Effort")]
     [InlineData("Admission:Workers", "0", "Workers")]
     [InlineData("Admission:StreamShare", "2", "StreamShare")]
+    [InlineData("Admission:RetryAfterSeconds", "0", "RetryAfterSeconds")]
+    [InlineData("Lifetime:NoticeSeconds", "-5", "NoticeSeconds")]
+    [InlineData("Lifetime:ShutdownSeconds", "-1", "ShutdownSeconds")]
+    [InlineData("Lifetime:GrpcConnectionAgeSeconds", "-1", "GrpcConnectionAgeSeconds")]
+    [InlineData("Lifetime:Connections", "0", "Connections")]
     public void A_wrong_configuration_stops_the_start(string key, string value, string expected)
     {
         using WebApplicationFactory<Program> host = new WebApplicationFactory<Program>().WithWebHostBuilder(builder =>
@@ -125,36 +139,38 @@ public sealed class AuthorityTests : IDisposable
         Assert.Equal("Bearer realm=\"cushionservice\"", none.Headers.WwwAuthenticate.Single().ToString());
         Assert.Contains("error=\"invalid_token\"", wrong.Headers.WwwAuthenticate.Single().ToString(), StringComparison.Ordinal);
         string told = narrow.Headers.WwwAuthenticate.Single().ToString();
-    [InlineData("Access:Proxies", "10.0.0.0/8", "Access:Proxies is a list, also of one: its first entry is Access:Proxies:0")]
-    [InlineData("Access:Keys", "abc", "Access:Keys is a list")]
-    [InlineData("Access:Keys:0", "abc", "Access:Keys:0 is a group")]
-    [InlineData("Access:Keys:shop:Name", "shop", "Access:Keys:shop: the entries of a list are numbered")]
-    [InlineData("Access:Key:0:Name", "shop", "Access:Key: there is no such setting")]
-    [InlineData("Access:Tokens", "https://authority.example", "Access:Tokens is a group")]
-    [InlineData("Access:Tokens:Audience", "cushionservice", "Access:Tokens:Authority is required")]
-    [InlineData("Access:Anonymous:Scopes", "estimate", "Access:Anonymous:Scopes is a list")]
-    [InlineData("Access:Anonymous:Rate:0", "1", "Access:Anonymous:Rate is one value")]
         Assert.Equal(HttpStatusCode.Forbidden, narrow.StatusCode);
         Assert.Contains("error=\"insufficient_scope\"", told, StringComparison.Ordinal);
         Assert.Contains("scope=\"quote\"", told, StringComparison.Ordinal);
     }
 
     [Fact]
-    public async Task An_address_that_guesses_is_barred_and_may_still_call_without_a_key()
+    public async Task An_address_that_guesses_is_barred_and_its_neighbours_may_still_call()
     {
-        using RunningService service = new(_ => { }, false, Callers.Settings(0, "page", Callers.NewKey(), "estimate"));
+        string key = Callers.NewKey();
+        using RunningService service = new(
+            _ => { },
+            false,
+            [.. Callers.Settings(0, "page", key, "estimate"), ("Admission:RetryAfterSeconds", "30")]
+        );
         List<HttpStatusCode> statuses = [];
         for (int guess = 0; guess < 40; guess++)
         {
             using HttpResponseMessage response = await service.SendAsync("yardage", Callers.NewKey());
             statuses.Add(response.StatusCode);
+            if (response.StatusCode == HttpStatusCode.TooManyRequests)
+            {
+                Assert.Equal("30", response.Headers.GetValues("Retry-After").Single());
+            }
         }
 
         using HttpResponseMessage open = await service.SendAsync("yardage", null);
+        using HttpResponseMessage valid = await service.SendAsync("yardage", key);
 
         Assert.All(statuses.Take(20), status => Assert.Equal(HttpStatusCode.Unauthorized, status));
         Assert.Contains(HttpStatusCode.TooManyRequests, statuses);
         Assert.Equal(HttpStatusCode.OK, open.StatusCode);
+        Assert.Equal(HttpStatusCode.OK, valid.StatusCode);
     }
 
     public void Dispose()
@@ -201,6 +217,8 @@ public sealed class AuthorityTests : IDisposable
         Away,
         Hangs,
         Nonsense,
+        NoKeys,
+        OtherName,
     }
 
     // An authority that says what it is when it says anything.
@@ -217,8 +235,6 @@ public sealed class AuthorityTests : IDisposable
                 case Mood.Hangs:
                     await Task.Delay(Timeout.Infinite, cancellationToken);
                     break;
-        NoKeys,
-        OtherName,
                 case Mood.Nonsense:
                     return new HttpResponseMessage(HttpStatusCode.OK) { Content = new StringContent("<html></html>") };
             }

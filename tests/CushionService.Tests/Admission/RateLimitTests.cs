@@ -70,6 +70,8 @@ public sealed class RateLimitTests : IDisposable
 
         using HttpResponseMessage second = await _service.SendAsync("quotes/stream", Greedy, "");
         Assert.Equal(HttpStatusCode.TooManyRequests, second.StatusCode);
+        Assert.Contains("\"streams\";q=1;", second.Headers.GetValues("RateLimit-Policy").Single(), StringComparison.Ordinal);
+        Assert.Equal("\"streams\";r=0", second.Headers.GetValues("RateLimit").Single());
         await open.RequestStream.CompleteAsync();
         Assert.False(await open.ResponseStream.MoveNext(CancellationToken.None));
     }

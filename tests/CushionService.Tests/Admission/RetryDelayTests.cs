@@ -39,6 +39,13 @@ public sealed class RetryDelayTests
     }
 
     [Fact]
+    public void What_cannot_be_tried_sooner_is_spread_as_well() =>
+        Assert.Equal(
+            [5, 6, 7, 8],
+            Enumerable.Repeat(Delay(new Random(1), least: 2, jitter: 3), 1_000).Select(delay => delay.NextSeconds(5)).Distinct().Order()
+        );
+
+    [Fact]
     public async Task REST_and_gRPC_give_the_same_delay_to_a_caller_that_calls_too_often()
     {
         string key = Callers.NewKey();
@@ -78,22 +85,11 @@ public sealed class RetryDelayTests
     [Fact]
     public async Task The_refusal_of_an_order_that_finds_the_queue_full_says_when_to_send_it_again()
     {
-        AdmissionOptions options = new()
-        {
-            Workers = 1,
-            LongestWaitMs = 1,
-            RetryAfterSeconds = 5,
-        };
+        AdmissionOptions options = new() { Workers = 1, LongestWaitMs = 1 };
         using Turns turns = new(Options.Create(options));
         using WorkLimits work = new();
         using Turn held = await turns.TakeAsync(Caller.Self, false, TimeSpan.FromSeconds(1), default);
-        OrderDispatcher orders = new(
-            new OrderDesk(),
-            turns,
-            work,
-            Delay(new KnownRandom(1), options.RetryAfterSeconds, options.RetryJitterSeconds),
-            Options.Create(options)
-        );
+        OrderDispatcher orders = new(new OrderDesk(), turns, work, Delay(new KnownRandom(1), least: 5, jitter: 3), Options.Create(options));
         Outcome<YardageAnswer> outcome = await orders.HandleAsync(
             Caller.Self,
             new ReceivedOrder(new Order(), []),
@@ -111,5 +107,5 @@ public sealed class RetryDelayTests
     }
 
     private static RetryDelay Delay(Random random, int least, int jitter) =>
-        new(Options.Create(new AdmissionOptions { RetryAfterSeconds = least, RetryJitterSeconds = jitter }), random);
+        new(Options.Create(new RetryOptions { RetryAfterSeconds = least, RetryJitterSeconds = jitter }), random);
 }

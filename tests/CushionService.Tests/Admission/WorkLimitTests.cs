@@ -75,7 +75,14 @@ public sealed class WorkLimitTests
 
         Assert.Equal(HttpStatusCode.OK, first.StatusCode);
         Assert.Equal(HttpStatusCode.TooManyRequests, second.StatusCode);
-        Assert.InRange(int.Parse(second.Headers.GetValues("Retry-After").Single()), 5, 3_600);
+        string seconds = second.Headers.GetValues("Retry-After").Single();
+        Assert.InRange(int.Parse(seconds), 5, 3_600);
+        Assert.EndsWith(
+            "\"steps\";q=1;qu=\"million-steps\";w=1",
+            second.Headers.GetValues("RateLimit-Policy").Single(),
+            StringComparison.Ordinal
+        );
+        Assert.Equal($"\"steps\";r=0;t={seconds}", second.Headers.GetValues("RateLimit").Single());
         await second.ProblemAsync();
     }
 
@@ -128,6 +135,11 @@ public sealed class WorkLimitTests
             pages.Add(page.StatusCode);
             health.Add(live.StatusCode);
         }
+
+            if (page.StatusCode == HttpStatusCode.TooManyRequests)
+            {
+                Assert.Equal("\"page-burst\";r=0;t=3", page.Headers.GetValues("RateLimit").Single());
+            }
 
         Assert.Equal(HttpStatusCode.OK, pages[0]);
         Assert.Contains(HttpStatusCode.TooManyRequests, pages);
