@@ -13,8 +13,12 @@ internal static class HealthSetup
     /// one.</param>
     public static void MapHealth(this WebApplication app)
     {
-        app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false }).DisableRateLimiting();
-        app.MapHealthChecks("/health/ready", new HealthCheckOptions { ResponseWriter = WriteAsync }).DisableRateLimiting();
+        app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false })
+            .DisableRateLimiting()
+            .WithMetadata(PlatformEndpoint.Mark);
+        app.MapHealthChecks("/health/ready", new HealthCheckOptions { ResponseWriter = WriteAsync })
+            .DisableRateLimiting()
+            .WithMetadata(PlatformEndpoint.Mark);
     }
 
     private static Task WriteAsync(HttpContext http, HealthReport report)

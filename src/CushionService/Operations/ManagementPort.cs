@@ -1,16 +1,18 @@
 using CushionService.Rejections;
+using Grpc.AspNetCore.Server;
 
 namespace CushionService.Operations;
 
 /// <summary>A port for the platform alone: where <c>MANAGEMENT_URLS</c> names one, health and metrics are there and nowhere
 /// else, nothing else is there, and tools find no reflection on the port of gRPC. What is decided by is the port that a call
-/// came in at, which no caller can make up.</summary>
+/// came in at, and the endpoint that it has found: no caller can make up the one, or spell a path so that it misses the
+/// other.</summary>
 internal static class ManagementPort
 {
     /// <summary>The setting.</summary>
     public const string Setting = "MANAGEMENT_URLS";
 
-    private const string Reflection = "/grpc.reflection";
+    private const string Reflection = "grpc.reflection.";
 
     /// <summary>Answers 404 where a call came in at the wrong port. Comes first.</summary>
     /// <param name="app">The pipeline; without the setting nothing is added to it.</param>
@@ -25,9 +27,11 @@ internal static class ManagementPort
         app.Use(
             (http, next) =>
             {
+                EndpointMetadataCollection? found = http.GetEndpoint()?.Metadata;
                 bool isInside = ports.Contains(http.Connection.LocalPort),
-                    isOurs = http.Request.Path.StartsWithSegments("/health") || http.Request.Path == "/metrics";
-                bool isReflection = http.Request.Path.Value!.StartsWith(Reflection, StringComparison.Ordinal);
+                    isOurs = found?.GetMetadata<PlatformEndpoint>() is not null;
+                bool isReflection =
+                    found?.GetMetadata<GrpcMethodMetadata>()?.Method.ServiceName.StartsWith(Reflection, StringComparison.Ordinal) == true;
                 return isInside == isOurs && !isReflection ? next(http) : Problems.WriteAsync(http, StatusCodes.Status404NotFound);
             }
         );

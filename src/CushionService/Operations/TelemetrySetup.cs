@@ -47,7 +47,8 @@ internal static class TelemetrySetup
                 traces
                     // The platform asks for health and metrics every few seconds: nobody looks for these traces.
                     .AddAspNetCoreInstrumentation(options =>
-                        options.Filter = http => !http.Request.Path.StartsWithSegments("/health") && http.Request.Path != "/metrics"
+                        options.Filter = http =>
+                            !http.Request.Path.StartsWithSegments("/health") && !http.Request.Path.StartsWithSegments("/metrics")
                     )
                     .AddOtlpExporter()
             );
@@ -60,6 +61,6 @@ internal static class TelemetrySetup
     {
         QueueMetrics.Watch(app.Services.GetRequiredService<Turns>());
         PriceBookHealth.Watch(app.Services.GetRequiredService<PriceBookStore>());
-        app.MapPrometheusScrapingEndpoint("/metrics").DisableRateLimiting();
+        app.MapPrometheusScrapingEndpoint("/metrics").DisableRateLimiting().WithMetadata(PlatformEndpoint.Mark);
     }
 }

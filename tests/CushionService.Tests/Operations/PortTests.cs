@@ -44,3 +44,6 @@ public sealed class PortTests
         return response.StatusCode;
     }
 }
+        Assert.Equal(HttpStatusCode.NotFound, await StatusAsync(rest, "/metrics/"));
+        Assert.Equal(HttpStatusCode.NotFound, await StatusAsync(rest, "/Metrics"));
+        Assert.Equal(HttpStatusCode.NotFound, await StatusAsync(rest, "/HEALTH/live/"));
