@@ -39,6 +39,19 @@ if (args is [WidgetFiles.Option, string target])
     return WidgetFiles.Write(target, WidgetModule.Current);
 }
 
+// An option without what belongs to it must not start the service: who waits for its end would wait for good.
+if (args is [HealthProbe.Option or PriceBookCheck.Option or WidgetFiles.Option, ..])
+{
+    Console.Error.WriteLine($"One of these, as it is: {HealthProbe.Option}; {PriceBookCheck.Option} FOLDER; {WidgetFiles.Option} FOLDER.");
+    return 2;
+}
+
+if (Descriptors.Shortage is { } shortage)
+{
+    Console.Error.WriteLine(shortage);
+    return 1;
+}
+
 WebApplicationBuilder builder = WebApplication.CreateBuilder(
     new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory }
 );

@@ -9,13 +9,12 @@ internal static class CallerAddress
     /// <summary>The address of a call. A household or a machine has a whole /64 of addresses of version 6 (RFC 6177), and
     /// counts as one.</summary>
     /// <param name="http">The call, its address already taken from a known proxy.</param>
-    public static string Of(HttpContext http)
-    {
-        if (http.Connection.RemoteIpAddress is not { } address)
-        {
-            return "no address";
-        }
+    public static string Of(HttpContext http) => http.Connection.RemoteIpAddress is { } address ? Of(address) : "no address";
 
+    /// <summary>The same of an address.</summary>
+    /// <param name="address">Of either version.</param>
+    public static string Of(IPAddress address)
+    {
         if (address.AddressFamily == AddressFamily.InterNetwork || address.IsIPv4MappedToIPv6)
         {
             return address.IsIPv4MappedToIPv6 ? address.MapToIPv4().ToString() : address.ToString();

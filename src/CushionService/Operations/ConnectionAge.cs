@@ -7,13 +7,6 @@ namespace CushionService.Operations;
 /// learns of instances that have been added.</summary>
 internal static class ConnectionAge
 {
-    /// <summary>The setting, in seconds; connections live as long as their clients want when it is left out.</summary>
-    public const string Setting = "Lifetime:GrpcConnectionAgeSeconds";
-
-    /// <summary>The age that is configured; zero for none.</summary>
-    /// <param name="configuration">The service's.</param>
-    public static TimeSpan Of(IConfiguration configuration) => TimeSpan.FromSeconds(configuration.GetValue(Setting, 0.0));
-
     /// <summary>Asks clients to leave once their connection is of that age, give or take a tenth, so that they do not all leave at once.
     /// Calls that have begun are finished (GOAWAY, RFC 9113, section 6.8).</summary>
     /// <param name="options">Where the connections arrive.</param>

@@ -6,21 +6,41 @@ namespace CushionService.Operations;
 /// that limit a server can neither accept nor read its own files, and ends.</summary>
 internal static class Descriptors
 {
-    // For libraries, logs, timers, telemetry and price books; some 150 were open under load.
-    private const long Own = 256;
+    /// <summary>The least limit of the system with which the service can start: a library takes two descriptors, some 160 are open when
+    /// it listens, and the rest of its own with a few connections need what is left.</summary>
+    public const long Least = 512;
+
+    // For what is opened later: libraries that the first document or token needs, files, timers, telemetry.
+    private const long Later = 128;
+
+    // For each address. With fewer, a health check may find no room.
+    private const long Fewest = 8;
 
     // Beyond this memory is the limit, and not descriptors.
     private const long Most = 10_000;
 
+    /// <summary>Why the service cannot start; null when the system's limit allows it.</summary>
+    public static string? Shortage => Limit("/proc/self/limits") is { } limit and < Least ? Told(limit) : null;
+
     /// <summary>The connections of each address that the service listens on.</summary>
     /// <param name="addresses">How many addresses there are; the server limits each by itself.</param>
-    public static long ConnectionsFor(int addresses) => ConnectionsFor(addresses, Limit("/proc/self/limits"));
+    /// <exception cref="InvalidOperationException">There is no room for them.</exception>
+    public static long ConnectionsFor(int addresses) => ConnectionsFor(addresses, Limit("/proc/self/limits"), Open("/proc/self/fd"));
 
     /// <summary>The same for a limit of descriptors.</summary>
     /// <param name="addresses">How many addresses there are.</param>
     /// <param name="limit">The limit; null for none.</param>
-    public static long ConnectionsFor(int addresses, long? limit) =>
-        Math.Max(16, Math.Min(Most, ((limit ?? long.MaxValue) - Own) / Math.Max(1, addresses)));
+    /// <param name="open">How many descriptors the process has open for itself.</param>
+    public static long ConnectionsFor(int addresses, long? limit, long open)
+    {
+        long left = ((limit ?? long.MaxValue) - open - Later) / Math.Max(1, addresses);
+        return left >= Fewest ? Math.Min(Most, left) : throw new InvalidOperationException(Told(limit ?? 0));
+    }
+
+    private static string Told(long limit) =>
+        $"The process may have {limit} files open, which is not enough for the service and its connections: set ulimit -n to 1024 or more.";
+
+    private static long Open(string folder) => Directory.Exists(folder) ? Directory.EnumerateFileSystemEntries(folder).LongCount() : 0;
 
     // Linux writes it as "Max open files  1024  4096  files", the soft limit first; the runtime raises it to the hard one at
     // its start.

@@ -1,14 +1,15 @@
+using Microsoft.Extensions.Options;
+
 namespace CushionService.Operations;
 
 /// <summary>Ends the service without losing a call. On SIGTERM the service first reports that it is not ready, goes on
 /// answering while the balancers learn of it, and only then stops listening and finishes the calls that it
 /// has.</summary>
-/// <param name="configuration">Has the length of the notice, <c>Lifetime:NoticeSeconds</c>; none when left out.</param>
+/// <param name="options">Has the length of the notice.</param>
 /// <param name="log">Says that the end has begun.</param>
-internal sealed partial class Draining(IConfiguration configuration, ILogger<Draining> log) : IHostedLifecycleService
+internal sealed partial class Draining(IOptions<LifetimeOptions> options, ILogger<Draining> log) : IHostedLifecycleService
 {
-    // To be set longer than a balancer takes to see an instance as not ready; a person at a terminal does not wait.
-    private readonly TimeSpan _notice = TimeSpan.FromSeconds(configuration.GetValue("Lifetime:NoticeSeconds", 0.0));
+    private readonly TimeSpan _notice = TimeSpan.FromSeconds(options.Value.NoticeSeconds);
 
     /// <summary>Whether the service is ending.</summary>
     public bool Begun { get; private set; }

@@ -1,6 +1,7 @@
 using System.Net;
 using CushionService.Contract;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
+using Microsoft.Extensions.Options;
 
 namespace CushionService.Operations;
 
@@ -25,18 +26,18 @@ internal static class Ports
         {
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = 2 * Limits.OrderBytes;
-            kestrel.Limits.MaxConcurrentConnections =
-                builder.Configuration.GetValue<long?>("Lifetime:Connections")
-                ?? Descriptors.ConnectionsFor(rest.Length + grpc.Length + own.Length);
+            ConnectionLimits connections = kestrel.ApplicationServices.GetRequiredService<ConnectionLimits>();
+            connections.Addresses = ((string[])[.. rest, .. grpc, .. own]).Sum(url => SocketsOf(BindingAddress.Parse(url)));
             foreach (string url in (string[])[.. rest, .. own])
             {
-                Listen(kestrel, BindingAddress.Parse(url), HttpProtocols.Http1);
+                Listen(kestrel, BindingAddress.Parse(url), HttpProtocols.Http1, connections);
             }
 
-            TimeSpan age = ConnectionAge.Of(builder.Configuration);
+            LifetimeOptions lifetime = kestrel.ApplicationServices.GetRequiredService<IOptions<LifetimeOptions>>().Value;
             foreach (string url in grpc)
             {
-                Listen(kestrel, BindingAddress.Parse(url), HttpProtocols.Http2, age);
+                TimeSpan age = TimeSpan.FromSeconds(lifetime.GrpcConnectionAgeSeconds);
+                Listen(kestrel, BindingAddress.Parse(url), HttpProtocols.Http2, connections, age);
             }
         });
     }
@@ -56,7 +57,8 @@ internal static class Ports
             kestrel.AddServerHeader = false;
             foreach (string url in Split(urls))
             {
-                Listen(kestrel, BindingAddress.Parse(url), HttpProtocols.Http1);
+                ConnectionLimits connections = kestrel.ApplicationServices.GetRequiredService<ConnectionLimits>();
+                Listen(kestrel, BindingAddress.Parse(url), HttpProtocols.Http1, connections);
             }
         });
     }
@@ -65,15 +67,27 @@ internal static class Ports
     /// <param name="urls">The value of a setting; empty for none.</param>
     public static string[] Split(string urls) => urls.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
+    // The machine itself has an address of each version.
+    private static int SocketsOf(BindingAddress address) => IsLocalhost(address) ? 2 : 1;
+
+    private static bool IsLocalhost(BindingAddress address) =>
+        !address.IsUnixPipe && address.Host.Equals("localhost", StringComparison.OrdinalIgnoreCase);
+
     // A host by name or a star means every address of the machine, as in ASPNETCORE_URLS. TLS agrees on the protocol
     // itself, clear text cannot.
-    private static void Listen(KestrelServerOptions kestrel, BindingAddress address, HttpProtocols clearText, TimeSpan age = default)
+    private static void Listen(
+        KestrelServerOptions kestrel,
+        BindingAddress address,
+        HttpProtocols clearText,
+        ConnectionLimits connections,
+        TimeSpan age = default
+    )
     {
         if (address.IsUnixPipe)
         {
             kestrel.ListenUnixSocket(address.UnixPipePath, Configure);
         }
-        else if (address.Host.Equals("localhost", StringComparison.OrdinalIgnoreCase))
+        else if (IsLocalhost(address))
         {
             kestrel.ListenLocalhost(address.Port, Configure);
         }
@@ -90,6 +104,7 @@ internal static class Ports
         {
             bool secure = address.Scheme == Uri.UriSchemeHttps;
             options.Protocols = secure ? HttpProtocols.Http1AndHttp2 : clearText;
+            connections.Limit(options);
             options.Limit(age);
             if (secure)
             {

@@ -2,6 +2,7 @@ using System.Diagnostics.Metrics;
 using System.Runtime.CompilerServices;
 using System.Text;
 using CushionService.Access;
+using CushionService.Operations;
 using CushionService.Tests.Hosting;
 
 namespace CushionService.Tests.Pages;
@@ -18,7 +19,9 @@ public sealed class MetricTableTests(RunningService service) : IClassFixture<Run
             Repository.Read("src", "CushionService", "Demo", "pillow.json")
         );
         Assert.True(answer.IsSuccessStatusCode);
-        RuntimeHelpers.RunClassConstructor(typeof(FailedAttempts).TypeHandle); // Its instruments come with the first failure.
+        // Their instruments come with the first failure, and with the first connection too many.
+        RuntimeHelpers.RunClassConstructor(typeof(FailedAttempts).TypeHandle);
+        RuntimeHelpers.RunClassConstructor(typeof(ConnectionLimits).TypeHandle);
         var rows = new SortedDictionary<string, string>(StringComparer.Ordinal);
         using MeterListener listener = new();
         listener.InstrumentPublished = (instrument, _) =>
