@@ -56,6 +56,11 @@ internal static class PriceBookReader
             return (null, [new PriceBookError(file, (exception.LineNumber ?? 0) + 1, "This is not JSON.")]);
         }
 
+        if (!IsObject(text.Span))
+        {
+            return (null, [new PriceBookError(file, 1, " wrong-type: A price book is an object, in braces.")]);
+        }
+
         (PriceBookFile? book, IReadOnlyList<Violation> violations) = FormDiagnosis.Of(text, FileType);
         // The rules run on what could be read, so that one start reports everything.
         FindingList found = new();
@@ -81,6 +86,12 @@ internal static class PriceBookReader
                         .OrderBy(violation => violation.Line),
                 ]
             );
+    }
+
+    private static bool IsObject(ReadOnlySpan<byte> json)
+    {
+        Utf8JsonReader reader = new(json);
+        return reader.Read() && reader.TokenType == JsonTokenType.StartObject;
     }
 
     // The line of the first bytes that are not UTF-8, or of a zero, which is a sign of UTF-16; null when all is well.

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using CushionService.Contract.Orders;
 using CushionService.Engine.Specifications.Pricing;
 
 namespace CushionService.PriceBooks;
@@ -63,7 +65,12 @@ public sealed class PriceBookStore : IPriceBooks
             foreach (string file in files)
             {
                 string name = Path.GetFileNameWithoutExtension(file);
-                (PriceBookSpecification? book, ImmutableArray<PriceBookError> found) = Read(name, file);
+                (PriceBookSpecification? book, ImmutableArray<PriceBookError> found) = CanBeNamed(name)
+                    ? Read(name, file)
+                    : (
+                        null,
+                        [new PriceBookError(Shown(file), 1, "No order can name this book: a name has 1 to 64 letters, digits, . - and _.")]
+                    );
                 errors.AddRange(found);
                 // A version with errors leaves the one before it in force.
                 if ((book ?? Find(name)) is { } current)
@@ -77,11 +84,17 @@ public sealed class PriceBookStore : IPriceBooks
         }
     }
 
+    // As an order's field priceBook has it.
+    private static bool CanBeNamed(string name) => Regex.IsMatch(name, Identifier.Pattern) && !name.EndsWith('\n');
+
+    // On one line, whatever the name.
+    private static string Shown(string file) => string.Concat(Path.GetFileName(file).Select(sign => char.IsControl(sign) ? '?' : sign));
+
     // Whatever a file does to the reader is an error of that file alone. One that is being replaced may be gone, or locked,
     // for a moment.
     private static (PriceBookSpecification? Book, ImmutableArray<PriceBookError> Errors) Read(string name, string file)
     {
-        string shown = Path.GetFileName(file);
+        string shown = Shown(file);
         try
         {
             // Books may be links, as a mounted ConfigMap has them. What has no length is empty, or is a pipe or a device, which might
@@ -96,7 +109,12 @@ public sealed class PriceBookStore : IPriceBooks
         {
             return (null, [new PriceBookError(shown, 1, $"The file cannot be read: {exception.Message}")]);
         }
-        catch (Exception exception) when (exception is not OutOfMemoryException)
+        catch (OutOfMemoryException)
+        {
+            // What was read of it is garbage by now: there is room again for all else.
+            return (null, [new PriceBookError(shown, 1, "There is no memory for a book of this size: raise the limit, or part the book.")]);
+        }
+        catch (Exception exception)
         {
             return (null, [new PriceBookError(shown, 1, $"The book cannot be read: {exception.GetType().Name}, {exception.Message}")]);
         }

@@ -42,8 +42,20 @@ internal sealed partial class PriceBookWatcher(PriceBookStore books, string fold
         _files.Dispose();
     }
 
-    // A watcher that throws is called no more.
+    // A watcher that throws is called no more, and nobody hears of it.
     private void Reload()
+    {
+        try
+        {
+            ReloadAndTell();
+        }
+        catch (Exception exception)
+        {
+            LogFailed(log, folder, exception.GetType());
+        }
+    }
+
+    private void ReloadAndTell()
     {
         IReadOnlyList<PriceBookError> before = books.Errors,
             errors = books.Reload();
@@ -71,6 +83,9 @@ internal sealed partial class PriceBookWatcher(PriceBookStore books, string fold
 
     [LoggerMessage(LogLevel.Warning, "Price book refused, the version before it stays: {File}, line {Line}: {Reason}")]
     private static partial void LogRefused(ILogger log, string file, long line, string reason);
+
+    [LoggerMessage(LogLevel.Error, "Price books of {Folder} could not be reloaded, those before stay: {Reason}")]
+    private static partial void LogFailed(ILogger log, string folder, Type reason);
 
     [LoggerMessage(LogLevel.Information, "Price books of {Folder} reloaded with {Faults} faults")]
     private static partial void LogReloaded(ILogger log, string folder, int faults);

@@ -11,6 +11,7 @@ public sealed class PriceBookFaultTests
     [InlineData("{\n \"currency\": \"USD\",\n \"prices\": [\n", "4 This is not JSON.")]
     [InlineData("", "1 The file is empty, or no regular file.")]
     [InlineData("[]", "1 wrong-type")]
+    [InlineData("\"nook\"", "1 wrong-type")]
     [InlineData("{\n}", "1 /currency required", "1 /prices required")]
     [InlineData("{ \"currency\": \"USD\",\n \"prices\": null }", "2 /prices required")]
     [InlineData("{ \"currency\": \"usd\",\n \"prices\": [] }", "1 /currency bad-form")]
@@ -63,6 +64,29 @@ public sealed class PriceBookFaultTests
         Assert.Null(books.Store.Find("spring"));
         Assert.All(books.Faults, fault => Assert.Equal("spring.json", fault.File));
         Assert.Equal(faults, books.Faults.Select(Written).Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("my shop")]
+    [InlineData("größe")]
+    [InlineData("nook\n")]
+    [InlineData("")]
+    public void A_book_that_no_order_can_name_is_refused(string name)
+    {
+        using BookFolder books = new((name, BookFolder.Nook));
+
+        PriceBookError fault = Assert.Single(books.Faults);
+        Assert.Contains("No order can name this book", fault.Reason, StringComparison.Ordinal);
+        Assert.DoesNotContain('\n', fault.File);
+        Assert.Equal(0, books.Store.Count);
+    }
+
+    [Fact]
+    public void A_book_that_is_no_object_is_not_called_an_order()
+    {
+        using BookFolder books = new(("nook", "[]"));
+
+        Assert.Contains("A price book is an object", Assert.Single(books.Faults).Reason, StringComparison.Ordinal);
     }
 
     [Fact]

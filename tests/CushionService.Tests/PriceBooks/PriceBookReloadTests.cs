@@ -66,6 +66,36 @@ public sealed class PriceBookReloadTests
     }
 
     [Fact]
+    public async Task A_book_that_there_is_no_memory_for_is_reported_and_the_others_stay()
+    {
+        using BookFolder books = new(("nook", Version(1)));
+        await using ServiceProcess service = await ServiceProcess.StartAsync(
+            // 96 MiB, in hexadecimal as the runtime wants it.
+            ("DOTNET_GCHeapHardLimit", "6000000"),
+            ("PriceBooks__Folder", books.Location)
+        );
+        string large = string.Join(
+            ',',
+            Enumerable.Range(0, 600_000).Select(item => $"{{\"item\":\"i{item:000000}\",\"amount\":\"1\",\"per\":\"yd\"}}")
+        );
+        books.Write("large", $"{{\"currency\":\"USD\",\"prices\":[{large}]}}");
+        for (int wait = 0; wait < 900 && !service.Lines.Any(IsReported); wait++)
+        {
+            await Task.Delay(100);
+        }
+
+        Assert.Contains(service.Lines, IsReported);
+        using HttpClient http = new() { BaseAddress = service.Rest };
+        Assert.Contains(
+            "price_books{otel_scope_name=\"CushionService\",state=\"refused\"} 1",
+            await http.GetStringAsync(new Uri("/metrics", UriKind.Relative)),
+            StringComparison.Ordinal
+        );
+
+        static bool IsReported(string line) => line.Contains("There is no memory for a book", StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_start_with_a_broken_book_fails_and_says_where()
     {
         using BookFolder books = new(("nook", "{\n\"currency\": 1 }"));
