@@ -2,6 +2,7 @@ using System.IO.Compression;
 using CushionService.Contract;
 using CushionService.Deprecations;
 using Grpc.AspNetCore.Server;
+using Grpc.Reflection;
 
 namespace CushionService.Grpc;
 
@@ -12,7 +13,7 @@ internal static class GrpcDoor
     /// <param name="builder">The service; an order has the same greatest size here as over REST.</param>
     public static void AddGrpcDoor(this WebApplicationBuilder builder)
     {
-        builder.Services.AddGrpc(options =>
+        IGrpcServerBuilder server = builder.Services.AddGrpc(options =>
         {
             options.MaxReceiveMessageSize = Limits.OrderBytes;
             // Its catch-all routes would hide a wrong method or content type of the REST paths behind a 404.
@@ -27,6 +28,8 @@ internal static class GrpcDoor
         builder.Services.AddSingleton<CallErrors>();
         builder.Services.AddSingleton<OrderCalls>();
         builder.Services.AddGrpcReflection();
+        server.AddServiceOptions<ReflectionServiceImpl>(options => options.Interceptors.Add<ReflectionLimit>());
+        server.AddServiceOptions<ReflectionV1ServiceImpl>(options => options.Interceptors.Add<ReflectionLimit>());
         // A platform may ask for the whole, or for the service by its name.
         builder.Services.AddGrpcHealthChecks(options => options.Services.Map(V1.CushionService.Descriptor.FullName, static _ => true));
     }

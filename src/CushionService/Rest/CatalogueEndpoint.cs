@@ -1,5 +1,9 @@
+using System.Diagnostics;
+using System.IO.Compression;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using CushionService.Access;
+using CushionService.Admission;
 using CushionService.Contract;
 using CushionService.Contract.Answers;
 using CushionService.Engine.Messages;
@@ -12,7 +16,8 @@ using CushionService.Wording;
 namespace CushionService.Rest;
 
 /// <summary>The call for what can be ordered. Its answer is the same for every caller until the next release.</summary>
-internal static class CatalogueEndpoint
+/// <param name="work">Charged for answers that are made for one call.</param>
+internal sealed class CatalogueEndpoint(WorkLimits work)
 {
     // The only form of the catalogue.
     private const string MediaType = "application/json";
@@ -34,18 +39,35 @@ internal static class CatalogueEndpoint
 
     /// <summary>Answers a request; with 406 when the caller does not take JSON.</summary>
     /// <param name="http">The call.</param>
-    public static Task HandleAsync(HttpContext http)
+    public async Task HandleAsync(HttpContext http)
     {
         if (AcceptHeader.Choose(http.Request.Headers.Accept, [MediaType]) < 0)
         {
-            return Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, FormTexts.AnswersComeAs([MediaType]));
+            await Problems.WriteAsync(http, StatusCodes.Status406NotAcceptable, FormTexts.AnswersComeAs([MediaType]));
+            return;
         }
 
         (FieldTree? fields, var violations) = CallQuery.Read(http.Request.Query, AnswerType);
         Language language = ReaderLanguage.Of(http);
-        return violations.Count > 0
-            ? Problems.WriteAsync(http, new Refusal(violations))
-            : (fields is null ? Whole[(int)language].Value : Slim(language, fields)).WriteAsync(http, CacheScope.Of(http, Caching));
+        if (violations.Count > 0)
+        {
+            await Problems.WriteAsync(http, new Refusal(violations));
+        }
+        else
+        {
+            FixedAnswer answer = fields is null ? Whole[(int)language].Value : await SlimAsync(http, language, fields);
+            await answer.WriteAsync(http, CacheScope.Of(http, Caching));
+        }
+    }
+
+    // Charged like an order, since it is made for this call alone.
+    private async Task<FixedAnswer> SlimAsync(HttpContext http, Language language, FieldTree fields)
+    {
+        long began = Stopwatch.GetTimestamp();
+        FixedAnswer slim = Slim(language, fields);
+        await slim.PrepareAsync(http);
+        work.Charge(Caller.Of(http), Stopwatch.GetElapsedTime(began));
+        return slim;
     }
 
     // Made for each call: there are more choices of fields than anyone would keep.
@@ -57,6 +79,6 @@ internal static class CatalogueEndpoint
             AnswerFields.Write(writer, CatalogueWording.In(language), fields);
         }
 
-        return new FixedAnswer(bytes.ToArray(), MediaType);
+        return new FixedAnswer(bytes.ToArray(), MediaType, level: CompressionLevel.Fastest);
     }
 }

@@ -27,7 +27,8 @@ internal static class RestDoor
         RouteGroupBuilder v1 = app.MapGroup("/v1");
         OrderDispatcher orders = app.Services.GetRequiredService<OrderDispatcher>();
         QuoteStream stream = app.Services.GetRequiredService<QuoteStream>();
-        IReadOnlyList<Route> routes = RouteTable.Of(orders, stream, app.Services.GetRequiredService<ShopDetails>());
+        CatalogueEndpoint catalogue = new(app.Services.GetRequiredService<WorkLimits>());
+        IReadOnlyList<Route> routes = RouteTable.Of(orders, stream, catalogue, app.Services.GetRequiredService<ShopDetails>());
         var deprecations = app.Services.GetRequiredService<IReadOnlyDictionary<string, Deprecation>>();
         deprecations.CheckNames(routes.Select(route => route.Text.Operation));
         foreach (Route route in routes)

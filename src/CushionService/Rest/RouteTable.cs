@@ -32,8 +32,9 @@ internal static class RouteTable
     /// them.</summary>
     /// <param name="orders">Answers orders.</param>
     /// <param name="stream">Answers streams of orders.</param>
+    /// <param name="catalogue">Answers what can be ordered.</param>
     /// <param name="shop">Whose name the project sheet has.</param>
-    public static IReadOnlyList<Route> Of(OrderDispatcher orders, QuoteStream stream, ShopDetails shop) =>
+    public static IReadOnlyList<Route> Of(OrderDispatcher orders, QuoteStream stream, CatalogueEndpoint catalogue, ShopDetails shop) =>
         [
             Route.OfOrder(
                 "/validations",
@@ -182,7 +183,7 @@ internal static class RouteTable
             .. Route.OfList(
                 "/catalogue",
                 Scopes.Estimate,
-                CatalogueEndpoint.HandleAsync,
+                catalogue.HandleAsync,
                 new OperationText(
                     "getCatalogue",
                     "Catalogue",

@@ -3,6 +3,9 @@ using CushionService.Access;
 using CushionService.Admission;
 using CushionService.Tests.Access;
 using CushionService.Tests.Hosting;
+using Google.Rpc;
+using Grpc.Core;
+using Grpc.Reflection.V1Alpha;
 
 namespace CushionService.Tests.Admission;
 
@@ -133,17 +136,67 @@ public sealed class WorkLimitTests
             using HttpResponseMessage page = await service.Http.GetAsync(new Uri("/openapi/v1.json", UriKind.Relative));
             using HttpResponseMessage live = await service.Http.GetAsync(new Uri("/health/live", UriKind.Relative));
             pages.Add(page.StatusCode);
-            health.Add(live.StatusCode);
-        }
-
             if (page.StatusCode == HttpStatusCode.TooManyRequests)
             {
                 Assert.Equal("\"page-burst\";r=0;t=3", page.Headers.GetValues("RateLimit").Single());
             }
 
+            health.Add(live.StatusCode);
+        }
+
         Assert.Equal(HttpStatusCode.OK, pages[0]);
         Assert.Contains(HttpStatusCode.TooManyRequests, pages);
         Assert.All(health, status => Assert.Equal(HttpStatusCode.OK, status));
+    }
+
+    [Fact]
+    public async Task An_answer_that_is_made_for_one_call_is_charged_and_one_that_is_kept_is_not()
+    {
+        string key = Callers.NewKey();
+        using RunningService service = new(
+            _ => { },
+            false,
+            [.. Callers.Settings(0, "shop", key, "estimate"), ("Access:Keys:0:Steps", "1"), ("Access:Keys:0:StepsBurst", "1")]
+        );
+        HttpStatusCode[] kept = await AskAsync("/v1/catalogue"),
+            made = await AskAsync("/v1/catalogue?fields=engine,constructions,outlines,fields");
+
+        Assert.All(kept, status => Assert.Equal(HttpStatusCode.OK, status));
+        Assert.Contains(HttpStatusCode.TooManyRequests, made);
+
+        async Task<HttpStatusCode[]> AskAsync(string path)
+        {
+            List<HttpStatusCode> statuses = [];
+            for (int call = 0; call < 40; call++)
+            {
+                using HttpRequestMessage request = new(HttpMethod.Get, path);
+                request.Headers.Add(KeyHandler.Header, key);
+                request.Headers.AcceptEncoding.ParseAdd("br");
+                using HttpResponseMessage response = await service.Http.SendAsync(request);
+                statuses.Add(response.StatusCode);
+            }
+
+            return [.. statuses];
+        }
+    }
+
+    [Fact]
+    public async Task A_stream_of_reflection_is_charged_for_each_message()
+    {
+        using RunningService service = new(_ => { }, false, ("Admission:PageRate", "1"), ("Admission:PageBurst", "5"));
+        using var call = new ServerReflection.ServerReflectionClient(service.Channel).ServerReflectionInfo();
+        RpcException refused = await Assert.ThrowsAsync<RpcException>(async () =>
+        {
+            for (int message = 0; message < 100; message++)
+            {
+                await call.RequestStream.WriteAsync(new ServerReflectionRequest { ListServices = "" });
+                Assert.True(await call.ResponseStream.MoveNext(CancellationToken.None));
+                Assert.InRange(message, 0, 50);
+            }
+        });
+
+        Assert.Equal(StatusCode.ResourceExhausted, refused.StatusCode);
+        Assert.NotNull(refused.GetRpcStatus()!.GetDetail<RetryInfo>());
     }
 
     private static Caller Of(int steps, int burst) =>

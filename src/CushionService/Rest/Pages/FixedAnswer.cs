@@ -24,13 +24,18 @@ internal sealed class FixedAnswer
     /// <param name="bytes">The body.</param>
     /// <param name="mediaType">Its media type.</param>
     /// <param name="caching">The value of <c>Cache-Control</c>, unless a call has its own.</param>
-    public FixedAnswer(byte[] bytes, string mediaType, string caching = "no-cache")
+    /// <param name="level">How much time goes into making it smaller: the most for one that is sent again and again, the least for one
+    /// that is made for one call.</param>
+    public FixedAnswer(byte[] bytes, string mediaType, string caching = "no-cache", CompressionLevel level = CompressionLevel.SmallestSize)
     {
         (_plain, _mediaType, _caching) = (bytes, mediaType, caching);
         _digest = Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 16));
-        _brotli = new(() => CompressedAsync(to => new BrotliStream(to, CompressionLevel.SmallestSize)));
-        _gzip = new(() => CompressedAsync(to => new GZipStream(to, CompressionLevel.SmallestSize)));
+        _brotli = new(() => CompressedAsync(to => new BrotliStream(to, level)));
+        _gzip = new(() => CompressedAsync(to => new GZipStream(to, level)));
     }
+
+    /// <summary>Compresses the answer as a call wants it, so that writing it takes no more work.</summary>
+    public Task PrepareAsync(HttpContext http) => BodyAsync(EncodingFor(http.Request.Headers.AcceptEncoding));
 
     /// <summary>Answers GET and HEAD: in the encoding that the caller prefers, or 304 where it holds the answer in
     /// one.</summary>
@@ -51,12 +56,7 @@ internal sealed class FixedAnswer
             return;
         }
 
-        byte[] body = encoding switch
-        {
-            "br" => await _brotli.Value,
-            "gzip" => await _gzip.Value,
-            _ => _plain,
-        };
+        byte[] body = await BodyAsync(encoding);
         headers.ContentEncoding = encoding;
         http.Response.ContentType = _mediaType;
         http.Response.ContentLength = body.Length;
@@ -72,8 +72,17 @@ internal sealed class FixedAnswer
         EntityTagHeaderValue.TryParseList(ifNoneMatch, out IList<EntityTagHeaderValue>? held)
         && held.Any(tag => tag.Tag == "*" || tag.Tag.AsSpan().Trim('"').StartsWith(_digest, StringComparison.Ordinal));
 
-    // Null for none. Of equals, the smaller. A small answer is not worth it.
-    private string? EncodingFor(StringValues accepted)
+    private Task<byte[]> BodyAsync(string? encoding) =>
+        encoding switch
+        {
+            "br" => _brotli.Value,
+            "gzip" => _gzip.Value,
+            _ => Task.FromResult(_plain),
+        };
+
+    // Null for none. Of equals, the smaller. A small answer too: what is left plain here is compressed further out, where nobody
+    // knows of its tag.
+    private static string? EncodingFor(StringValues accepted)
     {
         const int Small = 256;
         if (_plain.Length < Small || !StringWithQualityHeaderValue.TryParseList(accepted, out IList<StringWithQualityHeaderValue>? list))
