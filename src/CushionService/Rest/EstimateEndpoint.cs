@@ -12,6 +12,7 @@ using CushionService.Languages;
 using CushionService.Rejections;
 using CushionService.Rest.Estimating;
 using CushionService.Wording;
+using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 
@@ -59,7 +60,7 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
         string? tag = wrong.Length > 0 ? null : EstimateTag.Of(flat, language, fields);
         IList<EntityTagHeaderValue> held = HeldBy(http.Request);
         // Only a sound order was ever given its tag: for a caller that holds it there is nothing to check.
-        if (tag is not null && held.Any(one => one.Compare(EntityTagHeaderValue.Parse(tag), useStrongComparison: false)))
+        if (tag is not null && held.Any(one => EstimateTag.IsOf(one.Tag, tag)))
         {
             WriteHead(http, tag, StatusCodes.Status304NotModified);
             return;
@@ -141,12 +142,16 @@ internal sealed class EstimateEndpoint(OrderDispatcher orders)
     private static void WriteHead(HttpContext http, string? tag, int status)
     {
         http.Response.StatusCode = status;
-        http.Response.Headers.ETag = tag;
+        http.Response.Headers.ETag = tag is null ? null : EstimateTag.In(EncodingOf(http), tag);
         http.Response.Headers.CacheControl = CacheScope.Of(http, Caching);
         // Sent compressed to those that accept it, also where this caller does not.
         http.Response.Headers.AppendCommaSeparatedValues(HeaderNames.Vary, HeaderNames.AcceptEncoding);
         http.Response.ContentType = status == StatusCodes.Status200OK ? MediaType : null;
     }
+
+    // Null for none. The framework compresses every answer for callers that accept it.
+    private static string? EncodingOf(HttpContext http) =>
+        http.RequestServices.GetRequiredService<IResponseCompressionProvider>().GetCompressionProvider(http)?.EncodingName;
 
     // If-None-Match compares weakly, and a star means any answer that there is (RFC 9110, section 13.1.2).
     private static IList<EntityTagHeaderValue> HeldBy(HttpRequest request) =>

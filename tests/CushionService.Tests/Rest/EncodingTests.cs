@@ -34,6 +34,33 @@ public sealed class EncodingTests(RunningService service) : IClassFixture<Runnin
     }
 
     [Theory]
+    [InlineData("/v1/estimate?units=in&construction=boxed&outline=rectangle&width=44&depth=18&thickness=3&fabricWidth=54")]
+    [InlineData("/v1/catalogue?fields=engine")]
+    [InlineData("/problems/busy")]
+    public async Task Each_encoding_has_a_tag_of_its_own_and_every_method_the_same(string path)
+    {
+        string?[] encodings = [null, "gzip", "br"];
+        List<string> tags = [];
+        foreach (string? encoding in encodings)
+        {
+            using HttpResponseMessage whole = await GetAsync(path, encoding);
+            string tag = whole.Headers.ETag!.ToString();
+            tags.Add(tag);
+            foreach (HttpMethod method in (HttpMethod[])[HttpMethod.Head, HttpMethod.Get])
+            {
+                using HttpRequestMessage request = new(method, path);
+                request.Headers.TryAddWithoutValidation("Accept-Encoding", encoding);
+                request.Headers.TryAddWithoutValidation("If-None-Match", method == HttpMethod.Get ? tag : null);
+                using HttpResponseMessage again = await service.Http.SendAsync(request);
+                Assert.Equal(method == HttpMethod.Get ? HttpStatusCode.NotModified : HttpStatusCode.OK, again.StatusCode);
+                Assert.Equal(tag, again.Headers.ETag!.ToString());
+            }
+        }
+
+        Assert.Equal(3, tags.Distinct().Count());
+    }
+
+    [Theory]
     [InlineData("br")]
     [InlineData("gzip")]
     public async Task An_answer_is_compressed(string encoding)

@@ -10,6 +10,7 @@ using CushionService.Intake;
 using CushionService.Languages;
 using CushionService.Nesting;
 using CushionService.Wording;
+using Microsoft.Extensions.Primitives;
 
 namespace CushionService.Rest.Estimating;
 
@@ -64,6 +65,16 @@ internal static class EstimateTag
         byte[] digest = SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\n', lines)));
         return $"\"{Base64Url.EncodeToString(digest.AsSpan(0, Kept))}\"";
     }
+
+    /// <summary>The tag of the bytes as they are sent: another for each encoding (RFC 9110, section 8.8.3.3).</summary>
+    /// <param name="encoding">As <c>br</c>; null for none.</param>
+    /// <param name="tag">The tag of the order.</param>
+    public static string In(string? encoding, string tag) => encoding is null ? tag : $"{tag[..^1]}-{encoding}\"";
+
+    /// <summary>Whether a tag is that of an order, in any encoding. All tags of orders are of one length.</summary>
+    /// <param name="held">The tag that a caller holds.</param>
+    /// <param name="tag">The tag of the order.</param>
+    public static bool IsOf(StringSegment held, string tag) => held.StartsWith(tag[..^1], StringComparison.Ordinal);
 
     // One spelling for each value: lengths in nanometres, numbers without needless zeros, all else as it was given.
     private static string? Canonical(string value, FlatField field, FlatOrder flat)

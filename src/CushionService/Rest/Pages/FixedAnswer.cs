@@ -84,8 +84,7 @@ internal sealed class FixedAnswer
     // knows of its tag.
     private static string? EncodingFor(StringValues accepted)
     {
-        const int Small = 256;
-        if (_plain.Length < Small || !StringWithQualityHeaderValue.TryParseList(accepted, out IList<StringWithQualityHeaderValue>? list))
+        if (!StringWithQualityHeaderValue.TryParseList(accepted, out IList<StringWithQualityHeaderValue>? list))
         {
             return null;
         }
