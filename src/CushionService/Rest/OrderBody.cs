@@ -19,7 +19,8 @@ internal static class OrderBody
         || (
             MediaTypeHeaderValue.TryParse(contentType, out MediaTypeHeaderValue? type)
             && type.MediaType.Equals(mediaType, StringComparison.OrdinalIgnoreCase)
-            && (!type.Charset.HasValue || type.Charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase))
+            // A value in quotation marks is the same value (RFC 9110, section 8.3.2).
+            && (!type.Charset.HasValue || HeaderUtilities.RemoveQuotes(type.Charset).Equals("utf-8", StringComparison.OrdinalIgnoreCase))
         );
 
     /// <summary>Reads the whole body. One that is too long is read no further than the limit.</summary>

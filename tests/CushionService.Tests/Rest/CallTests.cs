@@ -50,6 +50,17 @@ public sealed class CallTests(RunningService service) : IClassFixture<RunningSer
         await response.ProblemAsync();
     }
 
+    // RFC 9110, section 8.3.2.
+    [Theory]
+    [InlineData("application/json; charset=UTF-8")]
+    [InlineData("application/json; charset=\"utf-8\"")]
+    public async Task A_charset_in_quotation_marks_is_the_same_charset(string contentType)
+    {
+        using HttpResponseMessage response = await service.PostAsync("validations", "{}"u8.ToArray(), contentType);
+
+        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+    }
+
     [Fact]
     public async Task An_order_without_a_content_type_is_415()
     {
