@@ -2,8 +2,8 @@ using Grpc.Core;
 
 namespace CushionService.Grpc;
 
-/// <summary>Binds the calls so that bytes which are no message are reported as the caller's error, INVALID_ARGUMENT.
-/// Without it the framework reports and logs them as a failure of the service.</summary>
+/// <summary>Binds the calls so that bytes which are no message are reported as the caller's error, INVALID_ARGUMENT, and
+/// want of memory for them as UNAVAILABLE. Without it the framework reports and logs both as a failure of the service.</summary>
 internal static class OrderBinding
 {
     /// <summary>Adds the calls to the server. The framework finds this method by the attribute on
@@ -48,6 +48,10 @@ internal static class OrderBinding
             catch (Google.Protobuf.InvalidProtocolBufferException)
             {
                 throw UnreadableMessages.Exception;
+            }
+            catch (OutOfMemoryException)
+            {
+                throw UnreadableMessages.NoMemory;
             }
         }
     }

@@ -6,18 +6,26 @@ using Microsoft.AspNetCore.Http.Features;
 
 namespace CushionService.Grpc;
 
-/// <summary>Bytes that are no message of their call, or no Base64 where that is expected: the caller's fault.</summary>
-/// <remarks>They are read before the call begins, where nothing knows who reads the answer. The sentence is put into the reader's language
-/// when the call has ended.</remarks>
+/// <summary>What ends a call before it begins: bytes that are no message of it, or no Base64 where that is expected, which is the caller's
+/// fault; or no memory to read them.</summary>
+/// <remarks>They are read where nothing knows who reads the answer. The sentence is put into the reader's language when the call has
+/// ended.</remarks>
 internal static class UnreadableMessages
 {
     private const string Detail = "grpc-message";
 
-    // A fixed key: no other status has it.
-    private static readonly string Key = CallTexts.NoMessage.Key;
+    // By fixed keys: no other status has them.
+    private static readonly Dictionary<string, Message> Sentences = new()
+    {
+        [CallTexts.NoMessage.Key] = CallTexts.NoMessage,
+        [CallTexts.NoMemory.Key] = CallTexts.NoMemory,
+    };
 
     /// <summary>What reading such bytes throws.</summary>
-    public static RpcException Exception => new(new Status(StatusCode.InvalidArgument, Key));
+    public static RpcException Exception => new(new Status(StatusCode.InvalidArgument, CallTexts.NoMessage.Key));
+
+    /// <summary>What reading throws where there is no memory for it: the same call is welcome a little later.</summary>
+    public static RpcException NoMemory => new(new Status(StatusCode.Unavailable, CallTexts.NoMemory.Key));
 
     /// <summary>Words the status.</summary>
     /// <param name="app">The pipeline; comes after gRPC-Web, which writes the trailers into the body.</param>
@@ -38,9 +46,9 @@ internal static class UnreadableMessages
 
     private static void Word(HttpContext http, IHeaderDictionary? status)
     {
-        if (status?.IsReadOnly == false && status[Detail] == Key)
+        if (status?.IsReadOnly == false && Sentences.TryGetValue(status[Detail].ToString(), out Message? sentence))
         {
-            status[Detail] = Uri.EscapeDataString(new MessageWriter(ReaderLanguage.Of(http), LengthUnit.Inch).Text(CallTexts.NoMessage));
+            status[Detail] = Uri.EscapeDataString(new MessageWriter(ReaderLanguage.Of(http), LengthUnit.Inch).Text(sentence));
         }
     }
 }

@@ -14,8 +14,18 @@ internal static partial class ExceptionLog
     /// <param name="exception">The exception.</param>
     /// <param name="call">The route or the method of the call, without anything that the caller wrote.</param>
     /// <param name="traceId">The trace that the answer names.</param>
-    public static void CallFailed(this ILogger log, Exception exception, string call, string traceId) =>
-        LogCall(log, call, TypeOf(exception), PlaceOf(exception), traceId);
+    public static void CallFailed(this ILogger log, Exception exception, string call, string traceId)
+    {
+        if (exception is OutOfMemoryException)
+        {
+            // No fault in the code, and the answer is not lost: the caller may come again.
+            LogNoMemory(log, call, traceId);
+        }
+        else
+        {
+            LogCall(log, call, TypeOf(exception), PlaceOf(exception), traceId);
+        }
+    }
 
     /// <summary>Logs the exception that one order of a stream ended with.</summary>
     /// <param name="log">The log.</param>
@@ -40,6 +50,9 @@ internal static partial class ExceptionLog
             ?? methods.FirstOrDefault();
         return place is null ? "an unknown place" : $"{place.DeclaringTypeName}.{place.Name}";
     }
+
+    [LoggerMessage(LogLevel.Warning, "{Call} had no memory for its answer, and was rejected as busy; trace {TraceId}")]
+    private static partial void LogNoMemory(ILogger log, string call, string traceId);
 
     [LoggerMessage(LogLevel.Error, "{Call} failed with {Type} at {Place}; trace {TraceId}")]
     private static partial void LogCall(ILogger log, string call, string type, string place, string traceId);

@@ -95,6 +95,16 @@ public sealed class ExceptionLogTests : IDisposable
         Assert.Equal("an unknown place", ExceptionLog.PlaceOf(exception));
     }
 
+    [Fact]
+    public void Want_of_memory_is_no_error_of_the_service()
+    {
+        ServerErrors errors = new();
+        errors.CallFailed(new InsufficientMemoryException(Book), "POST /v1/quotes", "1");
+        Assert.Empty(errors.Logged);
+        errors.CallFailed(new InvalidOperationException(Book), "POST /v1/quotes", "1");
+        Assert.Single(errors.Logged);
+    }
+
     public void Dispose() => _broken.Dispose();
 
     private void AssertLogged(string call, string trace)
