@@ -155,8 +155,8 @@ internal sealed class SpanProblem
         long width = Grid.Down(Width);
         if (_corners[number] is { } corner)
         {
-            // A matched piece lies one way: turned, another point of it would be on the motif. What just fits is not pushed off the fabric by
-            // sizes that the grid rounds outward.
+            // A matched piece lies one way: turned, another point of it would be on the motif. What just fits is not pushed off the fabric
+            // by sizes that the grid rounds outward.
             long most = Math.Max(width - nested.Width, 0),
                 across = Grid.Down(corner.X);
             across = across > most && across - most <= MostRounded ? most : across;

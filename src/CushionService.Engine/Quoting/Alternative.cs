@@ -40,8 +40,8 @@ public sealed record Alternative(ImmutableArray<Quote> Quotes)
     // Where a least price or a rounding makes two totals one, the workroom still wants the cheaper.
     private decimal Bought => Quotes.Sum(quote => quote.Cost?.Lines.Sum(line => line.Amount.Amount) ?? 0);
 
-    /// <summary>Cheapest first: priced alternatives by their totals, and those of one total by what their materials cost; then the others by
-    /// the length sold; equals keep their order.</summary>
+    /// <summary>Cheapest first: priced alternatives by their totals, and those of one total by what their materials cost; then the others
+    /// by the length sold; equals keep their order.</summary>
     /// <param name="one">An alternative.</param>
     /// <param name="other">Another way to make the same order.</param>
     /// <returns>Below zero where the first comes first. The totals are of one currency, that of the order.</returns>

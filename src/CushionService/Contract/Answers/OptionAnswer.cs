@@ -15,8 +15,8 @@ public sealed record OptionAnswer
     /// <summary>Whether every cushion is cut from a length of its own.</summary>
     public required bool Separate { get; init; }
 
-    /// <summary>What the order costs so, as the total of its quote: with all that its costing charges, and its tax; null when the order names
-    /// no currency, or the option cannot be made.</summary>
+    /// <summary>What the order costs so, as the total of its quote: with all that its costing charges, and its tax; null when the order
+    /// names no currency, or the option cannot be made.</summary>
     public string? Total { get; init; }
 
     /// <summary>Items without a price, which the total leaves out.</summary>
