@@ -30,7 +30,7 @@ internal sealed class CallErrors(ILogger<CallErrors> log, RetryDelay retry)
         if (exception is OutOfMemoryException)
         {
             // There may be room again as soon as other answers are sent.
-            return Retriable(StatusCode.Unavailable, CallTexts.NoMemory, retry.NextSeconds(), context);
+            return TryAgain(StatusCode.Unavailable, CallTexts.NoMemory, retry.NextSeconds(), context);
         }
 
         Google.Rpc.Status status = new()
@@ -47,7 +47,7 @@ internal sealed class CallErrors(ILogger<CallErrors> log, RetryDelay retry)
     /// <param name="why">Why, for people.</param>
     /// <param name="seconds">When the caller may try again.</param>
     /// <param name="context">The call.</param>
-    public static RpcException Retriable(StatusCode code, Message why, int seconds, ServerCallContext context)
+    public static RpcException TryAgain(StatusCode code, Message why, int seconds, ServerCallContext context)
     {
         Google.Rpc.Status status = new()
         {

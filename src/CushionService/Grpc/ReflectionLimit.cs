@@ -24,7 +24,7 @@ internal sealed class ReflectionLimit(RateLimits limits, RetryDelay retry) : Int
     {
         if (!limits.TakePage(CallerAddress.Of(context.GetHttpContext())))
         {
-            throw CallErrors.Retriable(StatusCode.ResourceExhausted, LimitTexts.AddressRate, retry.NextSeconds(), context);
+            throw CallErrors.TryAgain(StatusCode.ResourceExhausted, LimitTexts.AddressRate, retry.NextSeconds(), context);
         }
     }
 
