@@ -42,23 +42,25 @@ internal static class CushionIntake
 
         // What follows depends on the construction: without one there is nothing to check it by.
         ConstructionOffer offer = ConstructionRegistry.Of(kind).Offer;
-        // The cushion's own seam allowance, or the workroom's.
         Length? seam = fields.Or(SeamAllowance, order.Practice.SeamAllowance);
         // From here on everything is checked against the body, and what it could not read is not checked again.
         CushionBody body = new(cushion, offer, outline, fields[Thickness], seam, order.Practice, findings)
         {
             FrontThickness = fields[FrontThickness],
         };
-        // First what the construction takes at all, then what the sizes allow of it.
         KeepsToOffer(cushion, offer, outline?.Kind ?? cushion.Outline?.Kind, findings);
         ShapeSpecification shape = ShapeIntake.Read(cushion, body, fields[CushionLength], fields[CornerTaper]);
         ClosureSpecification? closure = ClosureIntake.Read(cushion.Closure, body, findings.Within(nameof(cushion.Closure)));
         HandleSpecification? handle = HandleIntake.Read(cushion.Handle, body, findings.Within(nameof(cushion.Handle)));
         TrimSpecification trim = TrimIntake.Read(cushion, body, findings);
         CoatedCover.Check(cushion, fill, offer, order, findings);
-        // Everything but the top has a usual fabric or none.
-        string? top = cushion.Fabrics?.Top ?? order.OnlyFabric;
-        if (outline is null || closure is null || seam is not { } allowance || top is null || cushion.Id is not { } id)
+        if (
+            outline is null
+            || closure is null
+            || seam is not { } allowance
+            || Top(cushion, order) is not { } top
+            || cushion.Id is not { } id
+        )
         {
             return null;
         }
@@ -91,6 +93,9 @@ internal static class CushionIntake
         CheckWhole(specified, findings);
         return specified;
     }
+
+    // Everything but the top has a usual fabric or none.
+    private static string? Top(Cushion cushion, OrderContext order) => cushion.Fabrics?.Top ?? order.OnlyFabric;
 
     // What is seen only where the whole cushion is known.
     private static void CheckWhole(CushionSpecification specified, Findings findings)

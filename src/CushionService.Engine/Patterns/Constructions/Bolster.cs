@@ -74,17 +74,7 @@ internal sealed class Bolster : IConstruction
             body = body with { Marks = [.. Lines(body, beyond, MarkPurpose.EdgeOfEnd), .. Ties(body, ends)] };
         }
 
-        Seam[] around =
-            cushion.Closure is OverlappingClosure
-                ? []
-                :
-                [
-                    new Seam(
-                        cushion.Closure is ZipperClosure ? SeamKind.Zipper : SeamKind.Gap,
-                        new EdgeRef(body.Part, EdgeName.End),
-                        new EdgeRef(body.Part, EdgeName.Start)
-                    ),
-                ];
+        Seam[] around = cushion.Closure is OverlappingClosure ? [] : [Around(cushion.Closure, body)];
         // The body alone: its ends are drawn or tied, and no seam is sewn round them.
         if (ends.Kind != BolsterEndKind.Flat)
         {
@@ -106,6 +96,13 @@ internal sealed class Bolster : IConstruction
             ]
         ).Closed();
     }
+
+    private static Seam Around(ClosureSpecification closure, Panel body) =>
+        new(
+            closure is ZipperClosure ? SeamKind.Zipper : SeamKind.Gap,
+            new EdgeRef(body.Part, EdgeName.End),
+            new EdgeRef(body.Part, EdgeName.Start)
+        );
 
     /// <summary>A roll as long as the bolster: π D²/4 × length (general geometry).</summary>
     public Volume Block(CushionSpecification cushion, Length oversize) =>

@@ -14,24 +14,24 @@ public sealed class BlackAndWhiteTests(RunningService service) : IClassFixture<R
     private const double OfLines = 3;
     private const double OfType = 4.5;
 
-    public static TheoryData<string, double> Inks =>
+    public static TheoryData<string, string, double> Inks =>
         new()
         {
-            { Stroke.Ink, OfType },
-            { Stroke.Cut.Colour, OfLines },
-            { Stroke.Mark.Colour, OfLines },
-            { Stroke.Fine.Colour, OfLines },
-            { Stroke.Lattice.Colour, OfLines },
-            { Stroke.Torn.Colour, OfLines },
-            { Tint.Line.Value, OfType },
-            { Tint.Print.Value, OfLines },
-            { Tint.Accent.Value, OfLines },
+            { "ink", Stroke.Ink, OfType },
+            { "cut", Stroke.Cut.Colour, OfLines },
+            { "mark", Stroke.Mark.Colour, OfLines },
+            { "fine", Stroke.Fine.Colour, OfLines },
+            { "lattice", Stroke.Lattice.Colour, OfLines },
+            { "torn", Stroke.Torn.Colour, OfLines },
+            { "line", Tint.Line.Value, OfType },
+            { "print", Tint.Print.Value, OfLines },
+            { "accent", Tint.Accent.Value, OfLines },
         };
 
     [Theory]
     [MemberData(nameof(Inks))]
-    public void Every_line_is_dark_enough_on_white_paper(string colour, double least) =>
-        Assert.True(1.05 / (new Tint("", Whole(colour)).Grey + 0.05) >= least, colour);
+    public void Every_line_is_dark_enough_on_white_paper(string line, string colour, double least) =>
+        Assert.True(1.05 / (new Tint("", Whole(colour)).Grey + 0.05) >= least, $"{line} {colour}");
 
     // A red and a green of the same grey, then a dark blue: only the first two need a hatch.
     [Theory]
