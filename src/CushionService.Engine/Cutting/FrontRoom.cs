@@ -28,7 +28,7 @@ internal sealed class FrontRoom
         if (
             strip.Match is not { } match
             || strip.Stretches is not { } stretches
-            || Front(stretches) is not { } front
+            || StripStretch.Front(stretches) is not { } front
             || fabric.LaidRepeat is not { Width: { } repeat } laid
         )
         {
@@ -88,18 +88,4 @@ internal sealed class FrontRoom
     /// <param name="total">Finished length of the strip.</param>
     public IEnumerable<Length> Ends(Length total) =>
         _windows.IsEmpty ? [_most, total - _most] : _windows.SelectMany(window => new[] { window.From, window.To });
-
-    // From the first stretch that shows to the end of the last one.
-    private static (Length From, Length To)? Front(ImmutableArray<StripStretch> stretches)
-    {
-        (Length from, Length to, Length at) = (Length.Zero, Length.Zero, Length.Zero);
-        foreach (StripStretch stretch in stretches)
-        {
-            from = stretch.IsFront && to == Length.Zero ? at : from;
-            at += stretch.Length;
-            to = stretch.IsFront ? at : to;
-        }
-
-        return to > Length.Zero ? (from, to) : null;
-    }
 }

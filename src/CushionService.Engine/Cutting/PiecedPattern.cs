@@ -40,7 +40,7 @@ internal static class PiecedPattern
             if (isLoop)
             {
                 (Length at, joins) = LoopStart.Plan(panel, usable - 2 * seam, roomOf(panel), CoveredSpan.Of(panel, seam));
-                pieced = LoopStart.CutOpen(pieced, panel, at);
+                pieced = LoopCut.Of(pieced, panel, at);
             }
             else
             {

@@ -3,7 +3,7 @@ using System.Reflection;
 namespace CushionService.Access;
 
 /// <summary>Whether the section <c>Access</c> has the form of its options. The binder leaves out what it does not know, and a
-/// single value where a list belongs: a service that was meant to be guarded would be open, and nobody would be told.</summary>
+/// single value where a list belongs: a service that was meant to be guarded would be open, and nobody would know.</summary>
 internal static class AccessShape
 {
     /// <summary>Finds what the binder would leave out.</summary>

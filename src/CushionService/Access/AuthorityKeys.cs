@@ -85,18 +85,18 @@ internal sealed partial class AuthorityKeys(TokenOptions tokens, IHttpClientFact
         try
         {
             using HttpClient http = clients.CreateClient(Client);
-            OpenIdConnectConfiguration told = await OpenIdConnectConfigurationRetriever.GetAsync(
+            OpenIdConnectConfiguration given = await OpenIdConnectConfigurationRetriever.GetAsync(
                 $"{tokens.Authority!.TrimEnd('/')}/.well-known/openid-configuration",
                 new HttpDocumentRetriever(http) { RequireHttps = !tokens.IsLocal },
                 stopping
             );
-            if (FaultOf(told) is { } fault)
+            if (FaultOf(given) is { } fault)
             {
                 Lost(fault);
                 return;
             }
 
-            _current = told;
+            _current = given;
             if (IsAway)
             {
                 LogBack(log);
@@ -113,10 +113,10 @@ internal sealed partial class AuthorityKeys(TokenOptions tokens, IHttpClientFact
     // What answers may be another than the authority, such as a page of a balancer or a server that is half set up: what it gives must
     // not take the place of keys that are good. The name must be that of its address (OpenID Connect Discovery, section 4.3), or
     // the one that it has had from the start.
-    private string? FaultOf(OpenIdConnectConfiguration told) =>
-        told.SigningKeys.Count == 0 ? "it gives no keys"
-        : string.IsNullOrEmpty(told.Issuer) ? "it gives no name"
-        : _current is { } known && told.Issuer != known.Issuer && told.Issuer.TrimEnd('/') != tokens.Authority!.TrimEnd('/')
+    private string? FaultOf(OpenIdConnectConfiguration given) =>
+        given.SigningKeys.Count == 0 ? "it gives no keys"
+        : string.IsNullOrEmpty(given.Issuer) ? "it gives no name"
+        : _current is { } known && given.Issuer != known.Issuer && given.Issuer.TrimEnd('/') != tokens.Authority!.TrimEnd('/')
             ? "it gives another name than before"
         : null;
 

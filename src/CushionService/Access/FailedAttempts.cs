@@ -21,7 +21,7 @@ internal sealed class FailedAttempts : IDisposable
         "Attempts to fetch the keys of the authority of tokens that failed."
     );
 
-    private readonly PartitionedRateLimiter<string> _told = Bucket(1, 20);
+    private readonly PartitionedRateLimiter<string> _reported = Bucket(1, 20);
 
     private readonly PartitionedRateLimiter<string> _verified = Bucket(50, 200);
 
@@ -41,7 +41,7 @@ internal sealed class FailedAttempts : IDisposable
             _verified.AttemptAcquire(address).Dispose();
         }
 
-        using RateLimitLease lease = _told.AttemptAcquire(address);
+        using RateLimitLease lease = _reported.AttemptAcquire(address);
         return lease.IsAcquired;
     }
 
@@ -51,7 +51,7 @@ internal sealed class FailedAttempts : IDisposable
     /// <summary>Ends the timers that refill the buckets.</summary>
     public void Dispose()
     {
-        _told.Dispose();
+        _reported.Dispose();
         _verified.Dispose();
     }
 

@@ -20,7 +20,7 @@ internal static class Descriptors
     private const long Most = 10_000;
 
     /// <summary>Why the service cannot start; null when the system's limit allows it.</summary>
-    public static string? Shortage => Limit("/proc/self/limits") is { } limit and < Least ? Told(limit) : null;
+    public static string? Shortage => Limit("/proc/self/limits") is { } limit and < Least ? TooFew(limit) : null;
 
     /// <summary>The connections of each address that the service listens on.</summary>
     /// <param name="addresses">How many addresses there are; the server limits each by itself.</param>
@@ -34,10 +34,10 @@ internal static class Descriptors
     public static long ConnectionsFor(int addresses, long? limit, long open)
     {
         long left = ((limit ?? long.MaxValue) - open - Later) / Math.Max(1, addresses);
-        return left >= Fewest ? Math.Min(Most, left) : throw new InvalidOperationException(Told(limit ?? 0));
+        return left >= Fewest ? Math.Min(Most, left) : throw new InvalidOperationException(TooFew(limit ?? 0));
     }
 
-    private static string Told(long limit) =>
+    private static string TooFew(long limit) =>
         $"The process may have {limit} files open, which is not enough for the service and its connections: set ulimit -n to 1024 or more.";
 
     private static long Open(string folder) => Directory.Exists(folder) ? Directory.EnumerateFileSystemEntries(folder).LongCount() : 0;

@@ -56,21 +56,21 @@ public sealed class KeyRotationTests : IDisposable
             Path.Combine(_folder, "keys.json"),
             """{"Access":{"Keys":[{"Name":"shop","Sha256":"abc"},{"Sha256":"def","Scopes":["everything"]}]}}"""
         );
-        string told = await UntilToldAsync("Access:Keys");
-        Assert.Contains("Access:Keys:0:Sha256", told, StringComparison.Ordinal);
-        Assert.Contains("Access:Keys:1:Name", told, StringComparison.Ordinal);
-        Assert.Contains("everything", told, StringComparison.Ordinal);
+        string reported = await UntilReportedAsync("Access:Keys");
+        Assert.Contains("Access:Keys:0:Sha256", reported, StringComparison.Ordinal);
+        Assert.Contains("Access:Keys:1:Name", reported, StringComparison.Ordinal);
+        Assert.Contains("everything", reported, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(Old));
     }
 
     [Theory]
     [InlineData("{}", "no key and no authority is left in it")]
     [InlineData("{\n\"Access\":{\"Keys\":[", "keys.json, line 2: this is not JSON")]
-    public async Task A_file_that_is_empty_or_half_written_opens_nothing_and_is_told(string content, string told)
+    public async Task A_file_that_is_empty_or_half_written_opens_nothing_and_is_reported(string content, string reported)
     {
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(Old));
         File.WriteAllText(Path.Combine(_folder, "keys.json"), content);
-        await UntilToldAsync(told);
+        await UntilReportedAsync(reported);
         using HttpResponseMessage anonymous = await _service.SendAsync("quotes", null);
 
         Assert.Equal(HttpStatusCode.Unauthorized, anonymous.StatusCode);
@@ -110,20 +110,20 @@ public sealed class KeyRotationTests : IDisposable
             )
         );
 
-    private async Task<string> UntilToldAsync(string why)
+    private async Task<string> UntilReportedAsync(string why)
     {
         DateTime late = DateTime.UtcNow.AddSeconds(20);
         while (true)
         {
-            string? told = _logs.Lines.FirstOrDefault(line =>
+            string? reported = _logs.Lines.FirstOrDefault(line =>
                 line.Contains("the old one holds", StringComparison.Ordinal) && line.Contains(why, StringComparison.Ordinal)
             );
-            if (told is not null)
+            if (reported is not null)
             {
-                return told;
+                return reported;
             }
 
-            Assert.True(DateTime.UtcNow < late, "The fault was not told.");
+            Assert.True(DateTime.UtcNow < late, "The fault was not reported.");
             await Task.Delay(50);
         }
     }
