@@ -45,23 +45,26 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
     {
         try
         {
-            if (
-                received.Order is { } order
-                && caller.Forbids(order, overnight: caller.IsKnown && inTurn, purpose.UsualEffort) is { Count: > 0 } forbidden
-            )
-            {
-                // Reading it took a processor, though no worker.
-                work.Charge(caller, received.Reading);
-                return Counted<TAnswer>(new Refusal(forbidden));
-            }
-
-            return Counted(await AnswerAsync(caller, caller.Priced(received), purpose, inTurn, cancellation));
+            return Counted(await AnswerAsync(caller, Allowed(caller, received, purpose, inTurn), purpose, inTurn, cancellation));
         }
         finally
         {
             // The call goes on on the thread pool, whatever came of the order: a worker is for orders.
             await Task.Yield();
         }
+    }
+
+    // The order at its caller's prices, and what of it goes beyond its caller's grant: the desk reports that beside the broken rules.
+    private static ReceivedOrder Allowed<TAnswer>(Caller caller, ReceivedOrder received, Purpose<TAnswer> purpose, bool inTurn)
+        where TAnswer : class
+    {
+        if (received.Order is not { } order)
+        {
+            return received;
+        }
+
+        IReadOnlyList<Violation> forbidden = caller.Forbids(order, overnight: caller.IsKnown && inTurn, purpose.UsualEffort);
+        return caller.Priced(received) with { Forbidden = forbidden.Count == 0 ? null : forbidden };
     }
 
     private static Outcome<TAnswer> Counted<TAnswer>(Outcome<TAnswer> outcome)
@@ -81,7 +84,8 @@ internal sealed class OrderDispatcher(OrderDesk desk, Turns turns, WorkLimits wo
         where TAnswer : class
     {
         long arrived = Stopwatch.GetTimestamp();
-        Effort effort = received.Order?.Effort ?? purpose.UsualEffort ?? Effort.Standard;
+        // What is forbidden is not laid out: it waits no longer than the shortest search.
+        Effort effort = received.Forbidden is null ? received.Order?.Effort ?? purpose.UsualEffort ?? Effort.Standard : Effort.Quick;
         // A call that owes was rejected by AdmissionControl; an order of a stream waits until the debt is paid.
         if (inTurn)
         {

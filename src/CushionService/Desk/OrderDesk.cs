@@ -30,7 +30,8 @@ internal sealed class OrderDesk(IPriceBooks books)
     /// <typeparam name="TAnswer">The record of the contract that answers.</typeparam>
     /// <param name="cancellation">Cancels the search; checks and the drafting of one order, which take milliseconds, are not
     /// interrupted.</param>
-    /// <returns>The answer, or a refusal with every violation: first those of reading, then the broken rules.</returns>
+    /// <returns>The answer, or a refusal with every violation: first what the caller's grant does not cover, then
+    /// those of reading, then the broken rules.</returns>
     /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
     public Outcome<TAnswer> Handle<TAnswer>(ReceivedOrder received, Purpose<TAnswer> purpose, CancellationToken cancellation)
         where TAnswer : class
@@ -53,9 +54,11 @@ internal sealed class OrderDesk(IPriceBooks books)
     private CheckedOrder Check(ReceivedOrder received, Order order, Purpose rules, CancellationToken cancellation)
     {
         IntakeResult intake = OrderIntake.Read(order, order.PriceBook is { } name ? books.Find(name) : null, rules);
-        Drafting? draft = intake.Specification is { } specification
-            ? Drafting.Of(specification, rules == Purpose.Making ? 1 : OfOthers, cancellation)
-            : null;
+        // An order beyond its caller's grant may be larger than the service drafts for that caller.
+        Drafting? draft =
+            intake.Specification is { } specification && received.Forbidden is null
+                ? Drafting.Of(specification, rules == Purpose.Making ? 1 : OfOthers, cancellation)
+                : null;
         // A comparison and a fit draft the order anew, for other fabric: whether a piece fits its own fabric does not
         // matter to them.
         ImmutableArray<Violation> broken =

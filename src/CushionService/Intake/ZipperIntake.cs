@@ -58,6 +58,12 @@ internal static class ZipperIntake
             );
         }
 
+        // The seam that shuts the ends beyond the zipper would be as deep as the lap.
+        if (lap > Length.Zero && body.Written.Ends?.Kind is BolsterEndKind.Gathered or BolsterEndKind.Tied)
+        {
+            findings.Refuse(Lap.Name, "not-combinable", ClosureTexts.LapOnDrawnEnds);
+        }
+
         if (closure.ZipperSize is { } size && size is >= 3 and <= 10 && !ZipperClosure.Sizes.Contains(size))
         {
             findings.Refuse(

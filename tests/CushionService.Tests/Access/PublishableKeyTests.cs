@@ -63,7 +63,7 @@ public sealed class PublishableKeyTests : IDisposable
         using HttpResponseMessage response = await SendAsync("quotes?fields=yardage,cost.total", Shop, order);
 
         Assert.Equal(HttpStatusCode.Forbidden, response.StatusCode);
-        Assert.Equal([$"{pointer} not-allowed"], (await response.ProblemAsync()).Violations());
+        Assert.Contains($"{pointer} not-allowed", (await response.ProblemAsync()).Violations());
     }
 
     [Fact]

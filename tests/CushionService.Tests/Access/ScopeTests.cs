@@ -98,6 +98,35 @@ public sealed class ScopeTests(ScopeTests.Guarded guarded) : IClassFixture<Scope
     }
 
     [Fact]
+    public async Task What_is_not_allowed_is_reported_beside_the_broken_rules()
+    {
+        string order = Callers
+            .Pillow.Replace("\"id\":\"pillow\"", "\"id\":\"pillow\",\"quantity\":1001", StringComparison.Ordinal)
+            .Replace("\"effort\":\"quick\"", "\"effort\":\"thorough\"", StringComparison.Ordinal);
+        using HttpResponseMessage refused = await _service.SendAsync("yardage", EstimateKey, order);
+
+        Assert.Equal(HttpStatusCode.Forbidden, refused.StatusCode);
+        Assert.Equal(
+            ["/effort not-allowed", " not-allowed", " too-many-pieces", "/cushions/0/quantity out-of-range"],
+            (await refused.ProblemAsync()).Violations()
+        );
+    }
+
+    [Fact]
+    public async Task A_validation_answers_with_what_is_not_allowed()
+    {
+        string order = Callers.Pillow.Replace("\"id\":\"pillow\"", "\"id\":\"pillow\",\"quantity\":11", StringComparison.Ordinal);
+        using HttpResponseMessage little = await _service.SendAsync("validations", EstimateKey, order);
+        using HttpResponseMessage much = await _service.SendAsync("validations", QuoteKey, order);
+        string found = await little.Content.ReadAsStringAsync();
+
+        Assert.Equal(HttpStatusCode.OK, little.StatusCode);
+        Assert.Contains("\"valid\":false", found, StringComparison.Ordinal);
+        Assert.Contains("\"code\":\"not-allowed\"", found, StringComparison.Ordinal);
+        Assert.Contains("\"valid\":true", await much.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task An_order_that_asks_for_too_much_is_refused_by_the_other_door_alike()
     {
         V1.Order order = Callers.PillowMessage;

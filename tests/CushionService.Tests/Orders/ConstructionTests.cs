@@ -57,6 +57,12 @@ public sealed class ConstructionTests(RunningService service) : IClassFixture<Ru
         "/cushions/0/ends/tail not-applicable",
         "/cushions/0/ends/turning not-applicable"
     )]
+    [InlineData("bolster-tied", """{ "closure": { "kind": "zipper", "lap": "3/8" } }""", "/cushions/0/closure/lap not-combinable")]
+    [InlineData(
+        "bolster",
+        """{ "ends": { "kind": "gathered" }, "closure": { "kind": "zipper", "lap": "3/8" } }""",
+        "/cushions/0/closure/lap not-combinable"
+    )]
     [InlineData("flanged", """{ "flange": null }""", "/cushions/0/flange required")]
     [InlineData("flanged", """{ "flange": { "width": 2, "turning": 1 } }""", "/cushions/0/flange/turning not-applicable")]
     [InlineData("flanged", """{ "fill": { "kind": "foam" } }""", "/cushions/0/fill/kind not-combinable")]

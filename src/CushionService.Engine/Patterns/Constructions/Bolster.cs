@@ -65,10 +65,8 @@ internal sealed class Bolster : IConstruction
         // Half a diameter reaches the middle of the end; a tail goes on from there.
         Length beyond = ends.Kind == BolsterEndKind.Flat ? Length.Zero : cushion.Width.HalfUp() + ends.Tail;
         ImmutableArray<OutlineSide> runs = cushion.Outline.Sides;
-        // A closure opens the body alone: what is gathered or tied beyond it is sewn shut. Only a zipper that is
-        // lapped runs on, for no seam is as deep as its lap.
-        Length tail = cushion.Closure is ZipperClosure && lap > Length.Zero ? Length.Zero : beyond;
-        Panel body = Body(runs, cushion.Length + 2 * beyond, lap, along, end, tail);
+        // A closure opens the body alone: what is gathered or tied beyond it is sewn shut.
+        Panel body = Body(runs, cushion.Length + 2 * beyond, lap, along, end, beyond);
         if (beyond > Length.Zero)
         {
             body = body with { Marks = [.. Lines(body, beyond, MarkPurpose.EdgeOfEnd), .. Ties(body, ends)] };
@@ -79,8 +77,7 @@ internal sealed class Bolster : IConstruction
         if (ends.Kind != BolsterEndKind.Flat)
         {
             // The tails come before the opening that is between them.
-            IEnumerable<Seam> tails =
-                tail == Length.Zero || around.Length == 0 ? [] : Tails.Select(word => Along(body, SeamKind.Plain, word));
+            IEnumerable<Seam> tails = around.Length == 0 ? [] : Tails.Select(word => Along(body, SeamKind.Plain, word));
             return new Pattern([body], [.. tails, .. around]).Closed();
         }
 

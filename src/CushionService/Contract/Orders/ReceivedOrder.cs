@@ -12,6 +12,9 @@ internal readonly record struct ReceivedOrder(Order? Order, IReadOnlyList<Violat
     /// <summary>The language of who reads the answer.</summary>
     public Language Language { get; init; }
 
+    /// <summary>What the order asks for beyond its caller's grant, reported with every other violation; null for nothing.</summary>
+    public IReadOnlyList<Violation>? Forbidden { get; init; }
+
     /// <summary>How long it took to read, which its caller is charged for.</summary>
     public TimeSpan Reading { get; init; }
 
@@ -30,17 +33,17 @@ internal readonly record struct ReceivedOrder(Order? Order, IReadOnlyList<Violat
         return [.. findings.Select(finding => finding with { Pointer = names.GetValueOrDefault(finding.Pointer, "") })];
     }
 
-    /// <summary>The violations of reading and those of the rules. What could not be read was left out of the order, and a rule may report
+    /// <summary>What is forbidden, then the violations of reading and those of the rules. What could not be read was left out of the order, and a rule may report
     /// it as missing: one violation for each place is enough.</summary>
     public ImmutableArray<Violation> WithRules(ImmutableArray<Violation> broken)
     {
         ImmutableArray<Violation> placed = Placed(broken);
         if (Violations.Count == 0)
         {
-            return placed;
+            return Forbidden is null ? placed : [.. Forbidden, .. placed];
         }
 
         HashSet<string> places = [.. Violations.Select(violation => violation.Pointer)];
-        return [.. Violations, .. placed.Where(violation => !places.Contains(violation.Pointer))];
+        return [.. Forbidden ?? [], .. Violations, .. placed.Where(violation => !places.Contains(violation.Pointer))];
     }
 }
