@@ -130,13 +130,14 @@ internal sealed class CoverPlan
     /// <returns>Null also for a cover whose zipper or flaps make a gap needless.</returns>
     public Message? Gap(IEnumerable<(int Number, Seam Seam)> seams)
     {
-        if (!seams.Any(one => one.Seam.Kind == SeamKind.Gap))
+        (int Number, Seam Seam)[] gaps = [.. seams.Where(one => one.Seam.Kind == SeamKind.Gap)];
+        if (gaps.Length == 0)
         {
             return null;
         }
 
         Side side = Cushion.Closure.Side;
-        Length apart = Workroom.Sewing.GapFromCorner;
+        Length apart = Closing.GapFromCorner(LengthOf(gaps), Workroom);
         // What is drawn or tied beyond a body is sewn shut.
         return Cushion.Ends is { Kind: not BolsterEndKind.Flat } ? StepTexts.GapBody(apart)
             : IsCurved(side) ? StepTexts.GapRound(side, apart)

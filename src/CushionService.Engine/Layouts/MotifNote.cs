@@ -24,7 +24,7 @@ public static class MotifNote
             MatchTexts.MotifUnknown(
                 fabric.Name,
                 yardage.SoldAmount,
-                best < yardage.Sold ? fabric.Sold.Amount(fabric.Sold.StepsFor(best)) : null,
+                best < yardage.Sold ? yardage.SoldAmountAtBest : null,
                 yardage.Sold - best,
                 repeat.IsUnknownAcross,
                 repeat.IsUnknownAlong

@@ -27,6 +27,14 @@ public sealed record Yardage(FabricLayout Layout)
     public Length? SoldAtBest =>
         Layout.ShortestKnown is { } shortest ? Length.Min(FabricSale.Sold(Layout.Fabric, shortest, Length.Zero), Sold) : null;
 
+    /// <summary>The same in the fabric's unit of sale, exact.</summary>
+    public SaleAmount? SoldAmountAtBest =>
+        Layout.ShortestKnown is { } shortest
+            ? Layout.Fabric.Sold.Amount(
+                Math.Min(Layout.Fabric.Sold.StepsFor(FabricSale.Needed(Layout.Fabric, shortest, Length.Zero)), SoldSteps)
+            )
+            : null;
+
     /// <summary>Share of the length to buy times the full width, selvedges and all, that no piece covers: 0 to 1.</summary>
     public double Waste => 1 - Layout.Covered.ShareOf(Area.Of(Layout.Fabric.Width, Sold));
 

@@ -45,6 +45,16 @@ public static class Closing
     /// <returns>Below zero where the side is shorter than what is kept closed.</returns>
     public static Length ZipperInSeam(Length side, ClosurePractice practice) => side - practice.ZipperKeptClosed;
 
+    /// <summary>How far a gap for turning ends from each corner: at most a quarter of its seam, so that half of a short one stays open
+    /// (common practice, no source).</summary>
+    /// <param name="seam">Finished length of the seam.</param>
+    /// <param name="practice">The usual distance, and what a tape measure is read by.</param>
+    public static Length GapFromCorner(Length seam, WorkroomPractice practice)
+    {
+        long quarter = seam.Nanometres / 4;
+        return Length.Min(practice.Sewing.GapFromCorner, Length.FromNanometres(quarter - (quarter % practice.MeasuringStep.Nanometres)));
+    }
+
     /// <summary>Length of hook tape, and as much loop tape: the section less the clearance at each end.</summary>
     /// <param name="section">Finished length of the section.</param>
     /// <param name="practice">The workroom's clearance.</param>

@@ -30,7 +30,7 @@ public static class OpeningTest
                     seam.Kind == SeamKind.Zipper && cover[seam.One[0].Part][seam.One[0].Edge].Finish.Kind == FinishKind.Seam
                 ) => Closing.ZipperInSeam(Along(SeamKind.Zipper), practice),
             ZipperClosure => Along(SeamKind.Zipper) - practice.ZipperGuard,
-            HandSewnClosure => Along(SeamKind.Gap) - 2 * cushion.Practice.Sewing.GapFromCorner,
+            HandSewnClosure when Along(SeamKind.Gap) is var seam => seam - 2 * Closing.GapFromCorner(seam, cushion.Practice),
             HookAndLoopClosure => Closing.Tape(Fastenings.Run(cover), practice),
             _ => Fastenings.Run(cover),
         };

@@ -27,6 +27,9 @@ internal sealed record CheckedOrder(
     /// <summary>The language of who reads the answer.</summary>
     public Language Language { get; init; }
 
+    /// <summary>Places findings as the caller knows its fields.</summary>
+    public required Func<ImmutableArray<Violation>, ImmutableArray<Violation>> Placed { get; init; }
+
     /// <summary>The unit of its lengths, and of those in sentences.</summary>
     public LengthUnit Unit => OrderContext.UnitOf(Order.Units);
 

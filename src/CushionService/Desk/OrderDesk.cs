@@ -64,6 +64,10 @@ internal sealed class OrderDesk(IPriceBooks books)
         ImmutableArray<Violation> broken =
             draft is not null && rules == Purpose.Making ? WidthChanges.Said(draft, cancellation) : intake.Violations;
         ImmutableArray<Violation> unwise = draft is null ? intake.Warnings : intake.Warnings.AddRange(draft.Warnings);
-        return new CheckedOrder(order, intake, draft, received.WithRules(broken), received.Placed(unwise)) { Language = received.Language };
+        return new CheckedOrder(order, intake, draft, received.WithRules(broken), received.Placed(unwise))
+        {
+            Language = received.Language,
+            Placed = received.Placed,
+        };
     }
 }

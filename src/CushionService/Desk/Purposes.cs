@@ -104,7 +104,8 @@ internal static class Purposes
     private static EstimateAnswer EstimateOneFabric(CheckedOrder order, CancellationToken cancellation)
     {
         AnswerWording words = WordsOf(order);
-        YardageLine line = words.Yardage(LaidOut(order, cancellation)).Single();
+        ImmutableArray<Yardage> yardages = LaidOut(order, cancellation);
+        YardageLine line = words.Yardage(yardages).Single();
         return new EstimateAnswer
         {
             Units = order.Order.Units!.Value,
@@ -114,7 +115,7 @@ internal static class Purposes
             LayoutLength = line.LayoutLength,
             ProvenMinimal = line.ProvenMinimal,
             Because = line.Because,
-            Warnings = words.Warnings,
+            Warnings = words.WarningsWith(yardages, order.Placed),
         };
     }
 

@@ -34,21 +34,36 @@ internal static class ChannelIntake
             return null;
         }
 
-        // Half of a chord is the sagitta of a half circle: an arc over the channel cannot rise higher.
         ChannelDirection direction = channels.Direction ?? ChannelDirection.Lengthwise;
-        if (
-            body.Outline is { } outline
-            && (direction == ChannelDirection.Lengthwise ? outline.Width : outline.Depth) is var across
-            && Length.FromNanometres(across.Nanometres / count / 2) is var highest
-            && crown > highest
-        )
+        if (body.Outline is { } outline)
         {
-            at.RefuseRange(Crown.Name, "out-of-range", ShapeTexts.Crown(highest), null, highest);
+            FitAcross(direction == ChannelDirection.Lengthwise ? outline.Width : outline.Depth, count, crown, body, at);
         }
 
         return new ChannelSpecification(count, crown, Shares.Of(channels.TakeUp) ?? body.Practice.Shapes.ChannelTakeUp)
         {
             Direction = direction,
         };
+    }
+
+    // Whether the channels lie side by side on the face, each as wide as its crown needs.
+    private static void FitAcross(Length across, int count, Length crown, CushionBody body, Findings at)
+    {
+        Length narrowest = body.Practice.Shapes.NarrowestChannel;
+        if (count * narrowest > across)
+        {
+            long most = Math.Max(1, across.Nanometres / narrowest.Nanometres);
+            at.Refuse(
+                nameof(Channels.Count),
+                "out-of-range",
+                ShapeTexts.NarrowChannels(count, across, narrowest, most),
+                new FindingRange(null, most)
+            );
+        }
+        // Half of a chord is the sagitta of a half circle: an arc over the channel cannot rise higher.
+        else if (Length.FromNanometres(across.Nanometres / count / 2) is var highest && crown > highest)
+        {
+            at.RefuseRange(Crown.Name, "out-of-range", ShapeTexts.Crown(highest), null, highest);
+        }
     }
 }

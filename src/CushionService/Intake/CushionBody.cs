@@ -32,9 +32,9 @@ internal sealed record CushionBody(
     private readonly Side? _closureSide =
         Written.Closure?.Side ?? (Written.Closure?.Kind is { } kind && Offer.SidesFor(kind) is [var first, ..] ? first : null);
 
-    /// <summary>Finished height of the boxing.</summary>
+    /// <summary>Finished height of the boxing; null where it would have none, which is refused.</summary>
     /// <remarks>A boxing is cut a little lower than the foam, so that the cover is taut (common practice, no source).</remarks>
-    public Length? BoxingHeight => Thickness - Practice.BoxingTautness;
+    public Length? BoxingHeight => Thickness - Practice.BoxingTautness is { Nanometres: > 0 } height ? height : null;
 
     /// <summary>Its closure's kind; null where it names none.</summary>
     public ClosureKind? Closure => Written.Closure?.Kind;

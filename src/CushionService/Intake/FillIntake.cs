@@ -166,6 +166,11 @@ internal static class FillIntake
             findings.Refuse(nameof(fill.Density), "not-combinable", StockTexts.OwnDensity(stock.Name));
         }
 
+        if (kind == FillKind.Foam && stock?.LacksDensity(fill.Density) == true)
+        {
+            findings.Refuse(nameof(fill.Density), "required", StockTexts.DensityRequired(stock.Name, stock.Sold!.Value));
+        }
+
         // A size beside a stock's own is taken where it says the same, either way round.
         if (kind == FillKind.Form && fill.Width is not null && stock is { Size: { } size } && !IsSize(fill, size, order))
         {

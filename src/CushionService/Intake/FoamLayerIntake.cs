@@ -72,7 +72,8 @@ internal static class FoamLayerIntake
         }
 
         Length sum = fill.Layers.Aggregate(Length.Zero, (total, layer) => total + layer.Thickness);
-        if (!fill.Layers.IsEmpty && sum != cushion.Thickness)
+        // A thickness that is left out or refused is reported already.
+        if (!fill.Layers.IsEmpty && cushion.Thickness > Length.Zero && sum != cushion.Thickness)
         {
             findings.RefuseRange(
                 field,
@@ -102,6 +103,11 @@ internal static class FoamLayerIntake
         if (layer.Density is not null && stock is { HasDensity: true })
         {
             findings.Refuse(nameof(layer.Density), "not-combinable", StockTexts.OwnDensity(stock.Name));
+        }
+
+        if (stock?.LacksDensity(layer.Density) == true)
+        {
+            findings.Refuse(nameof(layer.Density), "required", StockTexts.DensityRequired(stock.Name, stock.Sold!.Value));
         }
 
         Length usual = stock?.Oversize ?? (fill.Wrap is null ? order.Practice.FoamOversize : Length.Zero);

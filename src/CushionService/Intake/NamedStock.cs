@@ -21,11 +21,18 @@ internal sealed record NamedStock(string? Id, MaterialKind? Kind, decimal? Densi
     /// <summary>Its width and depth, or twice its diameter; null where it has none.</summary>
     public (Length Width, Length Depth)? Size { get; init; }
 
+    /// <summary>What it is sold by; null where it has no rule of sale.</summary>
+    public SaleUnit? Sold { get; init; }
+
     /// <summary>How much larger than the cover it is cut, as foam; null where it does not say.</summary>
     public Length? Oversize { get; init; }
 
     /// <summary>Its firmness in newtons, as foam; null where it is not known.</summary>
     public decimal? Firmness { get; init; }
+
+    /// <summary>Whether nothing says what a piece of it weighs, though it is sold by weight.</summary>
+    /// <param name="own">The density that whatever names it gives; null for none.</param>
+    public bool LacksDensity(double? own) => Sold is SaleUnit.Lb or SaleUnit.Kg && own is null && !HasDensity;
 
     /// <summary>What other parts ask of a stock that was read.</summary>
     public static (Length Width, Length Depth)? SizeOf(StockSpecification? stock) =>

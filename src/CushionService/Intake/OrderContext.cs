@@ -59,6 +59,7 @@ internal sealed class OrderContext
                     {
                         Label = stock?.Label,
                         Size = NamedStock.SizeOf(read[i]),
+                        Sold = read[i]?.Sold?.Unit,
                         Oversize = read[i]?.Oversize,
                         Firmness = read[i]?.Firmness?.Newtons,
                     }
@@ -69,6 +70,7 @@ internal sealed class OrderContext
                 {
                     Label = stock.Label,
                     Size = NamedStock.SizeOf(stock),
+                    Sold = stock.Sold?.Unit,
                     Oversize = stock.Oversize,
                     Firmness = stock.Firmness?.Newtons,
                 }),

@@ -94,6 +94,16 @@ internal static class ShapeIntake
     // Whether front and thickness leave a shape.
     private static void ThicknessAllows(Cushion cushion, CushionBody body)
     {
+        // A mitred or gathered corner takes up the thickness itself.
+        if (
+            body is { Thickness: not null, BoxingHeight: null }
+            && body.Offer.Kind is Construction.Boxed or Construction.Wedge or Construction.Waterfall or Construction.Pouf
+        )
+        {
+            Length taut = body.Practice.BoxingTautness;
+            body.At.RefuseRange(nameof(cushion.Thickness), "out-of-range", ShapeTexts.TautBoxing(taut), taut, null);
+        }
+
         if (body is not { Thickness: { } thickness, Outline: { } outline })
         {
             return;

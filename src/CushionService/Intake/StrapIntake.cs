@@ -79,6 +79,12 @@ internal static class StrapIntake
         int count = straps.Count ?? usual.StrapCount;
         Length across = StrapLevels.Longest(outline, count);
         Length length = fields[StrapLength] ?? across;
+        // Side by side they leave the seam room for nothing else.
+        if (count * width > outline.Depth)
+        {
+            findings.Refuse(nameof(straps.Count), "side-too-short", TrimTexts.StrapsSideBySide(outline.Depth, count));
+        }
+
         if (length < across)
         {
             findings.RefuseRange(StrapLength.Name, "out-of-range", TrimTexts.StrapTooShort(across), across, null);

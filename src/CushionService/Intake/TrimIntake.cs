@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CushionService.Contract;
 using CushionService.Contract.Orders;
+using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications.Fabrics;
 using CushionService.Engine.Specifications.Outlines;
 using CushionService.Engine.Specifications.Trimmings;
@@ -95,6 +96,7 @@ internal static class TrimIntake
                 && !(cushion.Pocket is { } pocket && side == PocketIntake.SideOf(pocket));
             if (free && body.Outline?.Sides.Any(stretch => stretch.Side == side) == true)
             {
+                VentsFit(cushion.Vents.Value, side, body);
                 return side;
             }
         }
@@ -106,5 +108,15 @@ internal static class TrimIntake
         }
 
         return Side.Back;
+    }
+
+    // Vents divide their side evenly, its ends included.
+    private static void VentsFit(int vents, Side side, CushionBody body)
+    {
+        Length least = body.Practice.Trims.VentSpacing;
+        if (body.SideLength(side) is { } length && (vents + 1) * least > length)
+        {
+            body.At.Refuse(nameof(Cushion.Vents), "side-too-short", TrimTexts.VentsSideBySide(length, vents, least));
+        }
     }
 }

@@ -30,8 +30,16 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
     /// <summary>The warnings, with what the layouts show.</summary>
     /// <param name="yardages">The yardages of all fabrics: only a layout shows that a motif is unknown, say, or brought
     /// fabric too short.</param>
-    public IReadOnlyList<ViolationAnswer> WarningsWith(ImmutableArray<Yardage> yardages) =>
-        ViolationWording.Of(Unwise(yardages), language, unit);
+    /// <param name="placed">Places what the layouts show as the caller knows its fields; null where it knows them by their
+    /// pointers.</param>
+    public IReadOnlyList<ViolationAnswer> WarningsWith(
+        ImmutableArray<Yardage> yardages,
+        Func<ImmutableArray<Violation>, ImmutableArray<Violation>>? placed = null
+    )
+    {
+        ImmutableArray<Violation> shown = Shown(yardages);
+        return ViolationWording.Of(warnings.AddRange(placed is null ? shown : placed(shown)), language, unit);
+    }
 
     /// <summary>A sentence in the reader's language.</summary>
     public string Text(Message message) => _writer.Text(message);
@@ -227,11 +235,13 @@ internal sealed class AnswerWording(Language language, LengthUnit unit, Immutabl
             }),
         ];
 
-    // Warnings of the order first, then what the layouts of its fabrics show, in the order of the fabrics.
-    private ImmutableArray<Violation> Unwise(ImmutableArray<Yardage> yardages)
+    // Warnings of the order first, then what the layouts of its fabrics show.
+    private ImmutableArray<Violation> Unwise(ImmutableArray<Yardage> yardages) => warnings.AddRange(Shown(yardages));
+
+    // In the order of the fabrics.
+    private static ImmutableArray<Violation> Shown(ImmutableArray<Yardage> yardages)
     {
-        var unwise = ImmutableArray.CreateBuilder<Violation>(warnings.Length + 1);
-        unwise.AddRange(warnings);
+        var unwise = ImmutableArray.CreateBuilder<Violation>(1);
         foreach (Func<Yardage, Violation?> note in LayoutNotes)
         {
             foreach (Yardage yardage in yardages)

@@ -80,6 +80,16 @@ public sealed class ShapeStepFacts
     }
 
     [Fact]
+    public void Half_of_a_short_seam_stays_open_for_turning()
+    {
+        // A quarter of 3 in at each end, not 2 in from each.
+        CushionSpecification pad = KnifeEdge(3, 3, HandSewn);
+
+        InOrder(pad, "leave a gap in the back seam, 3/4 in short of each corner", "through the gap");
+        Assert.Equal(In(1.5m), OpeningTest.Opening(pad, Drafting.Of(Order(pad)).Patterns[0], []));
+    }
+
+    [Fact]
     public void The_corners_of_a_French_seam_are_trimmed_between_its_rows_and_never_after()
     {
         CushionSpecification pillow = KnifeEdge(18, 18, new EnvelopeClosure(Side.Bottom, In(0.5m), In(4)));

@@ -36,12 +36,23 @@ public sealed class MotifFacts
         Assert.True(yardage.Layout.ProvenMinimal);
         Assert.Equal(In(22.5m), yardage.SoldAtBest);
         Assert.Equal(
-            "The place of the first motif of main is not given, so 1 3/4 yd is enough wherever it is. At its best position 5/8 yd "
+            "The place of the first motif of main is not given, so 1 3/4 yd is enough wherever it is. At the best position found 5/8 yd "
                 + "would do, "
                 + "40 1/2 in less. To plan for one position, measure from the left edge of the usable width and from the cut to the "
                 + "centre of the motif, and give it as the repeat's motif.",
             MotifNote.Of(yardage)!.Detail.ToString()
         );
+    }
+
+    [Fact]
+    public void Thirds_of_a_metre_are_counted_in_steps_at_the_best_position_too()
+    {
+        // Sources.Mathematics: the faces side by side are 19 in, 0.4826 m, and two thirds of a metre are the next step. At the worst
+        // position 39 in and a repeat of 20 in to start, 1.4986 m, are 5 thirds.
+        Yardage yardage = Pillow(Twenty, new SaleRule(SaleUnit.M, Length.FromNanometres(333_333_333), Length.Zero));
+
+        Assert.Equal((Fraction.Of(5, 3), Fraction.Of(2, 3)), (yardage.SoldAmount.Units, yardage.SoldAmountAtBest!.Value.Units));
+        Assert.Contains("position found 2/3 m would do", MotifNote.Of(yardage)!.Detail.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -118,6 +129,6 @@ public sealed class MotifFacts
         Assert.All(layout.Placements, laid => Assert.Equal((In(17.5m), 0), (laid.X, (laid.Y - In(8.5m)).Nanometres % In(54).Nanometres)));
     }
 
-    private static Yardage Pillow(RepeatSpecification repeat) =>
-        Quote(Order(KnifeEdge(18, 18, HandSewn), Fabric with { Repeat = repeat })).Yardages[0];
+    private static Yardage Pillow(RepeatSpecification repeat, SaleRule? sold = null) =>
+        Quote(Order(KnifeEdge(18, 18, HandSewn), Fabric with { Repeat = repeat, Sold = sold ?? Fabric.Sold })).Yardages[0];
 }

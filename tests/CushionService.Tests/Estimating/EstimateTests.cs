@@ -34,6 +34,18 @@ public sealed class EstimateTests(RunningService service) : IClassFixture<Runnin
         );
     }
 
+    [Fact]
+    public async Task It_says_what_only_the_layout_shows()
+    {
+        using HttpResponseMessage response = await GetAsync(
+            "units=in&construction=knife-edge&outline=rectangle&width=18&depth=18&closure=hand-sewn&fabricWidth=54&fabricRepeatLength=20"
+                + "&fabricShrinkageLength=0"
+        );
+        JsonNode warning = Assert.Single((await response.JsonAsync())["warnings"]!.AsArray())!;
+
+        Assert.Equal(("", "motif-unknown"), ((string)warning["pointer"]!, (string)warning["code"]!));
+    }
+
     // A step of 0.01 where none is given; what is laid weighs its length × 54 in × 300 g/m².
     [Fact]
     public async Task Fabric_by_weight_is_estimated_by_weight()

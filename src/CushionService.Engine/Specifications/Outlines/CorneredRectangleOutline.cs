@@ -26,18 +26,24 @@ public sealed record CorneredRectangleOutline(Length Width, Length Depth, Immuta
 
     /// <inheritdoc />
     public override IEnumerable<OutlineFault> Faults() =>
-        Below(
-            Enumerable
-                .Range(0, 4)
-                .Select(i =>
-                    (
-                        $"Corners[{(i + 1) % 4}]",
-                        Radii[(i + 1) % 4],
-                        (i % 2 == 0 ? Width : Depth) - Radii[i],
-                        (Func<Length, Messages.Message>)OutlineTexts.CornersOnSide
-                    )
-                )
-        );
+        Enumerable
+            .Range(0, 4)
+            .Select(OnSide)
+            .Where(fault => fault is not null)
+            .Select(fault => fault!)
+            .GroupBy(fault => fault.Field)
+            .Select(faults => faults.MinBy(fault => fault.Below!.Value.Nanometres)!);
+
+    // The larger of two corners is at fault where they use up the side between them; the second of two that are equal.
+    private OutlineFault? OnSide(int i)
+    {
+        int next = (i + 1) % 4;
+        (int at, int other) = Radii[i] > Radii[next] ? (i, next) : (next, i);
+        Length side = i % 2 == 0 ? Width : Depth;
+        // What the other leaves; half the side where that is too large by itself.
+        Length limit = Radii[other] < side ? side - Radii[other] : Half(side);
+        return Radii[at] >= limit ? new OutlineFault($"Corners[{at}]", limit, OutlineTexts.CornersOnSide(limit)) : null;
+    }
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()

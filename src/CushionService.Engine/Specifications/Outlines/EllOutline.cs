@@ -26,9 +26,9 @@ public sealed record EllOutline(Length Width, Length Depth, Length NotchWidth, L
 
     /// <inheritdoc />
     public override IEnumerable<OutlineFault> Faults() =>
-        Below(
-            (nameof(NotchWidth), NotchWidth, Width, OutlineTexts.NotchWidth),
-            (nameof(NotchDepth), NotchDepth, Depth, OutlineTexts.NotchDepth)
+        AtMost(
+            (nameof(NotchWidth), NotchWidth, Width - NarrowestLimb, OutlineTexts.NotchWidth),
+            (nameof(NotchDepth), NotchDepth, Depth - NarrowestLimb, OutlineTexts.NotchDepth)
         );
 
     /// <inheritdoc />

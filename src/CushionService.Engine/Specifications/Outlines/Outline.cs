@@ -67,6 +67,15 @@ public abstract record Outline
     /// <summary>Draws the sides, counter-clockwise from the front left.</summary>
     protected abstract ImmutableArray<OutlineSide> Draw();
 
+    /// <summary>The least width of what a notch or an ear leaves, so that it can be sewn and filled.</summary>
+    /// <remarks>Common practice, no source.</remarks>
+    protected static Length NarrowestLimb { get; } = Length.FromInches(1);
+
+    /// <summary>A fault for each size that is above its limit.</summary>
+    protected static IEnumerable<OutlineFault> AtMost(
+        params IEnumerable<(string Field, Length Size, Length Limit, Func<Length, Message> Detail)> rules
+    ) => rules.Where(rule => rule.Size > rule.Limit).Select(rule => new OutlineFault(rule.Field, rule.Limit, rule.Detail(rule.Limit)));
+
     /// <summary>A fault for each size that is not below its limit.</summary>
     protected static IEnumerable<OutlineFault> Below(
         params IEnumerable<(string Field, Length Size, Length Limit, Func<Length, Message> Detail)> rules

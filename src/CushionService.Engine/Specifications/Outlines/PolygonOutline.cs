@@ -33,6 +33,8 @@ public sealed record PolygonOutline : Outline
     public PolygonOutline(ImmutableArray<Point> corners, ImmutableArray<Length> radii, ImmutableArray<double> sweeps) =>
         (_corners, _radii, _sweeps) = (corners, radii, sweeps);
 
+    private static readonly Length NarrowestMean = Length.FromInches(0.5m);
+
     /// <inheritdoc />
     public override OutlineKind Kind => OutlineKind.Polygon;
 
@@ -63,7 +65,18 @@ public sealed record PolygonOutline : Outline
     public static double SweepOfRadius(Length chord, Length radius) => 2 * Math.Asin(chord.Nanometres / (2.0 * radius.Nanometres));
 
     /// <inheritdoc />
-    public override IEnumerable<OutlineFault> Faults() => PolygonFaults.Of(_corners, _radii, _sweeps);
+    public override IEnumerable<OutlineFault> Faults() =>
+        PolygonFaults.Of(_corners, _radii, _sweeps) is var faults && faults.Any() ? faults : Narrow();
+
+    // A long strip is as wide as twice its area over its perimeter, and no outline is narrower than that (general geometry).
+    private IEnumerable<OutlineFault> Narrow()
+    {
+        double width = 2 * (double)Area.SquareNanometres / Perimeter.Nanometres;
+        if (width < NarrowestMean.Nanometres)
+        {
+            yield return new OutlineFault("Points", null, OutlineTexts.TooNarrow(Length.FromNanometres((long)width), NarrowestMean));
+        }
+    }
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()

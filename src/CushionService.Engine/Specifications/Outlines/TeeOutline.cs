@@ -22,7 +22,10 @@ public sealed record TeeOutline(Length Width, Length Depth, Length EarWidth, Len
 
     /// <inheritdoc />
     public override IEnumerable<OutlineFault> Faults() =>
-        Below((nameof(EarWidth), EarWidth, Half(Width), OutlineTexts.EarWidth), (nameof(EarDepth), EarDepth, Depth, OutlineTexts.EarDepth));
+        AtMost(
+            (nameof(EarWidth), EarWidth, Half(Width - NarrowestLimb), OutlineTexts.EarWidth),
+            (nameof(EarDepth), EarDepth, Depth - NarrowestLimb, OutlineTexts.EarDepth)
+        );
 
     /// <inheritdoc />
     protected override ImmutableArray<OutlineSide> Draw()

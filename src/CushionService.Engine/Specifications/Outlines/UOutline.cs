@@ -22,9 +22,9 @@ public sealed record UOutline(Length Width, Length Depth, Length NotchWidth, Len
 
     /// <inheritdoc />
     public override IEnumerable<OutlineFault> Faults() =>
-        Below(
-            (nameof(NotchWidth), NotchWidth, Width, OutlineTexts.NotchWidth),
-            (nameof(NotchDepth), NotchDepth, Depth, OutlineTexts.NotchDepth)
+        AtMost(
+            (nameof(NotchWidth), NotchWidth, Width - 2 * NarrowestLimb, OutlineTexts.NotchWidth),
+            (nameof(NotchDepth), NotchDepth, Depth - NarrowestLimb, OutlineTexts.NotchDepth)
         );
 
     /// <inheritdoc />

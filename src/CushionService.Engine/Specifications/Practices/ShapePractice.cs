@@ -14,6 +14,7 @@ public sealed record ShapePractice
             EndTurning = Length.FromInches(0.75m),
             FlangeTurning = Length.FromInches(0.5m),
             ChannelTakeUp = Fraction.Of(1, 50),
+            NarrowestChannel = Length.FromInches(0.5m),
             BayBulk = Length.FromInches(0.25m),
         };
 
@@ -25,6 +26,7 @@ public sealed record ShapePractice
             EndTurning = Length.FromMillimetres(20),
             FlangeTurning = Length.FromMillimetres(13),
             ChannelTakeUp = Imperial.ChannelTakeUp,
+            NarrowestChannel = Length.FromMillimetres(13),
             BayBulk = Length.FromMillimetres(6),
         };
 
@@ -39,6 +41,9 @@ public sealed record ShapePractice
 
     /// <summary>What flat channels take up, as a fraction of the width.</summary>
     public required Fraction ChannelTakeUp { get; init; }
+
+    /// <summary>The least width of a channel between two lines of stitching.</summary>
+    public required Length NarrowestChannel { get; init; }
 
     /// <summary>What each end of a bay's seat that meets another is shorter by, for the two boxings between them.</summary>
     public required Length BayBulk { get; init; }

@@ -15,6 +15,7 @@ public sealed record TrimPractice
             LongestTie = Length.FromInches(14),
             TieWidth = Length.FromInches(0.5m),
             StrapWidth = Length.FromInches(1),
+            VentSpacing = Length.FromInches(0.75m),
             TuftButton = Length.FromInches(0.875m),
             TwineToKnot = Length.FromInches(12),
             WeltOverlap = Length.FromInches(2),
@@ -49,6 +50,7 @@ public sealed record TrimPractice
             LongestTie = Length.FromMillimetres(350),
             TieWidth = Length.FromMillimetres(13),
             StrapWidth = Length.FromMillimetres(25),
+            VentSpacing = Length.FromMillimetres(20),
             TuftButton = Length.FromMillimetres(22),
             TwineToKnot = Length.FromMillimetres(300),
             WeltOverlap = Length.FromMillimetres(50),
@@ -91,6 +93,9 @@ public sealed record TrimPractice
 
     /// <summary>Finished width of each strap across the underside.</summary>
     public required Length StrapWidth { get; init; }
+
+    /// <summary>The least distance between the centres of two vents.</summary>
+    public required Length VentSpacing { get; init; }
 
     /// <summary>Straps across the underside.</summary>
     public int StrapCount { get; init; } = 2;

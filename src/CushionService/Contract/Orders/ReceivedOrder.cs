@@ -33,8 +33,8 @@ internal readonly record struct ReceivedOrder(Order? Order, IReadOnlyList<Violat
         return [.. findings.Select(finding => finding with { Pointer = names.GetValueOrDefault(finding.Pointer, "") })];
     }
 
-    /// <summary>What is forbidden, then the violations of reading and those of the rules. What could not be read was left out of the order, and a rule may report
-    /// it as missing: one violation for each place is enough.</summary>
+    /// <summary>What is forbidden, then the violations of reading and those of the rules. What could not be read was left out of the
+    /// order, and a rule may report it as missing: one violation for each place is enough.</summary>
     public ImmutableArray<Violation> WithRules(ImmutableArray<Violation> broken)
     {
         ImmutableArray<Violation> placed = Placed(broken);
