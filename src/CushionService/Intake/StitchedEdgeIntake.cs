@@ -38,6 +38,21 @@ internal static class StitchedEdgeIntake
             findings.Refuse(Distance.Name, "out-of-range", TrimTexts.TopstitchOnBoxing(rows, distance, face));
         }
 
+        // The seam allowances of a face and a boxing are turned to one side and must be caught by every row; where two faces meet, both are
+        // stitched together over what lies between them.
+        bool turned = body.Offer.EdgingOf(EdgingKind.Topstitched)?.Places is not [EdgingPlace.Top];
+        if (turned && body.SeamAllowance is { } allowance && rows * distance > allowance)
+        {
+            var most = Length.FromNanometres(allowance.Nanometres / rows);
+            findings.RefuseRange(
+                Distance.Name,
+                "out-of-range",
+                TrimTexts.TopstitchBeyondAllowance(rows, rows * distance, allowance, most),
+                null,
+                most
+            );
+        }
+
         return new TopstitchSpecification(places, distance, rows);
     }
 

@@ -19,6 +19,8 @@ public sealed class EdgingRuleTests
     [InlineData("""{ "kind": "flat-piping", "depth": 3 }""", "depth out-of-range ..2")]
     [InlineData("""{ "kind": "flat-piping", "at": ["corners"] }""", "at/0 not-combinable")]
     [InlineData("""{ "kind": "topstitched", "rows": 3 }""", "rows out-of-range 1..2")]
+    [InlineData("""{ "kind": "topstitched", "distance": 1 }""", "distance out-of-range ..0.5")]
+    [InlineData("""{ "kind": "topstitched", "distance": "3/8", "rows": 2 }""", "distance out-of-range ..0.25")]
     [InlineData("""{ "kind": "french-seam" }""", "kind not-combinable")]
     public void Of_a_boxed_cushion(string edging, string violation) => Breaks(0, $$"""{ "edging": {{edging}} }""", $"edging/{violation}");
 
@@ -33,7 +35,9 @@ public sealed class EdgingRuleTests
     [InlineData(0, """{ "kind": "fringe", "attached": "sewn-on", "at": ["bottom"] }""")]
     [InlineData(0, """{ "kind": "gimp", "depth": "5/8", "attached": "sewn-on" }""")]
     [InlineData(0, """{ "kind": "lip-cord", "cordDiameter": "10 mm" }""")]
+    [InlineData(0, """{ "kind": "topstitched", "rows": 2 }""")]
     [InlineData(1, """{ "kind": "topstitched", "distance": "6 mm", "rows": 2 }""")]
+    [InlineData(1, """{ "kind": "topstitched", "distance": 1 }""")]
     [InlineData(1, """{ "kind": "french-seam" }""")]
     public void Is_taken(int cushion, string edging) =>
         Assert.Empty(SampleOrder.Validate($$"""{ "/cushions/{{cushion}}/edging": {{edging}} }""").Violations);
