@@ -67,12 +67,41 @@ public static class PieceMarks
 
         if (piece.Rotations == Nesting.Rotations.None)
         {
-            Length x = piece.Width.HalfUp(),
-                eighth = Length.FromNanometres(piece.Length.Nanometres / 8);
-            marks.Add(new PieceMark(MarkKind.UpArrow, new Point(x, 3 * eighth), new Point(x, 5 * eighth), MarkTexts.Up));
+            Length x = piece.Width.HalfUp();
+            (Length low, Length high) = FabricAt(piece, x);
+            Length eighth = Length.FromNanometres((high - low).Nanometres / 8);
+            marks.Add(new PieceMark(MarkKind.UpArrow, new Point(x, low + 3 * eighth), new Point(x, low + 5 * eighth), MarkTexts.Up));
         }
 
         return marks;
+    }
+
+    // Where the piece lies on a plumb line: from its lower to its upper edge there, the longest stretch where it is crossed more than once.
+    private static (Length Low, Length High) FabricAt(CutPiece piece, Length x)
+    {
+        if (piece.Outline.IsEmpty)
+        {
+            return (Length.Zero, piece.Length);
+        }
+
+        Length[] crossings =
+        [
+            .. piece
+                .Outline.Select((from, i) => (From: from, To: piece.Outline[(i + 1) % piece.Outline.Length]))
+                .Where(side => side.From.X > x != side.To.X > x)
+                .Select(side =>
+                    side.From.Y
+                    + Length.FromNanometres(
+                        (long)(
+                            (Int128)(side.To.Y - side.From.Y).Nanometres
+                            * (x - side.From.X).Nanometres
+                            / (side.To.X - side.From.X).Nanometres
+                        )
+                    )
+                )
+                .Order(),
+        ];
+        return crossings.Chunk(2).Select(pair => (Low: pair[0], High: pair[1])).MaxBy(pair => pair.High - pair.Low);
     }
 
     // One edge goes on in the direction in which the other ends.

@@ -104,6 +104,24 @@ public sealed class PieceMarksFacts
             PieceMarks.Of(piece).Single(mark => mark.Because.ToString().Contains(which, StringComparison.Ordinal)).From.X;
     }
 
+    [Fact]
+    public void The_arrow_on_the_side_of_a_pointed_wedge_lies_on_the_fabric()
+    {
+        // Sources.Mathematics: 20 in deep and 6 high, the slope is 0.3 and 1/2 in out from it 0.522 higher; the side's point is cut off a
+        // seam allowance twice out. In the middle of the cut width the piece is 3.94 in high, and the arrow has a quarter of that, in the
+        // middle: it ends at 2.46, where the middle of the whole, 7 in high, would be 4.48.
+        CutPiece side = Piece(Boxed(24, 20, 6, BackZipper) with { Construction = Construction.Wedge }, "right") with
+        {
+            Rotations = Nesting.Rotations.None,
+        };
+        PieceMark arrow = PieceMarks.Of(side).Single(mark => mark.Kind == MarkKind.UpArrow);
+
+        Assert.Equal(
+            (1.48m, 2.46m),
+            (decimal.Round(arrow.From.Y.In(LengthUnit.Inch), 2), decimal.Round(arrow.To!.Value.Y.In(LengthUnit.Inch), 2))
+        );
+    }
+
     private static CutPiece Piece(CushionSpecification cushion, string part) =>
         Drafting.Of(Order(cushion)).Pieces.Single(piece => piece.Part.ToString() == part);
 
