@@ -51,17 +51,18 @@ internal static class CaughtWork
         }
 
         PartName strap = new(PartKind.Strap);
+        PartName[] strips = [.. plan.Pattern.Panels.Select(panel => panel.Part).Where(part => part.Kind == PartKind.Strap)];
         ImmutableArray<PartName> parts = plan.AllMarked(MarkPurpose.CatchStrap);
         var made = new State(StateKind.Made, strap);
-        yield return new Work(Strip(plan, strap, straps.Count, straps.Make, straps.Width), strap).Making(made);
-        yield return Caught(plan, parts, StepTexts.BasteStraps(straps.Count, Face(parts)), strap).After(made);
+        yield return new Work(Strip(plan, strap, straps.Count, straps.Make, straps.Width), [.. strips]).Making(made);
+        yield return Caught(plan, parts, StepTexts.BasteStraps(straps.Count, Face(parts), numbered: strips.Length > 1), strips).After(made);
     }
 
     // Waits for the base and the edging of the same unit: what goes on last lies on top and is caught by the same seam.
-    private static Work Caught(CoverPlan plan, ImmutableArray<PartName> parts, Message text, PartName strip)
+    private static Work Caught(CoverPlan plan, ImmutableArray<PartName> parts, Message text, params PartName[] strips)
     {
         CoverUnit unit = plan.UnitOf(parts[0]);
-        return new Work(text, [strip, .. parts])
+        return new Work(text, [.. strips, .. parts])
             .After([.. Whole(unit), unit.Is(StateKind.Based), unit.Is(StateKind.Edged)])
             .Making(unit.Is(StateKind.Tied));
     }

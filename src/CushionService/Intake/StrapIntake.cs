@@ -74,11 +74,11 @@ internal static class StrapIntake
             return null;
         }
 
-        // Finished, between the seams: the underside's width unless the order gives more. It is measured where the straps lie, for an
+        // Finished, between the seams: the underside's width unless the order gives more. It is measured where each strap lies, for an
         // outline may narrow.
         int count = straps.Count ?? usual.StrapCount;
         Length across = StrapLevels.Longest(outline, count);
-        Length length = fields[StrapLength] ?? across;
+        Length? length = fields[StrapLength];
         // Side by side they leave the seam room for nothing else.
         if (count * width > outline.Depth)
         {

@@ -43,6 +43,35 @@ public sealed class StrapFacts
         Assert.NotEmpty(source);
     }
 
+    [Theory]
+    // 40 in over the whole and 20 behind the missing corner, and 1/2 in at each end.
+    [InlineData("ell", "strap-1 4 × 41; strap-2 4 × 21", true)]
+    // As long as each other, they need no number.
+    [InlineData("hexagon", "strap 4 × 21", false)]
+    public void Each_strap_is_as_long_as_the_underside_is_wide_where_it_lies(string outline, string cut, bool numbered)
+    {
+        CushionSpecification pad = KnifeEdge(1, 1, HandSewn) with
+        {
+            Outline = Outline(outline),
+            Trim = new TrimSpecification { Straps = Two with { Length = null } },
+        };
+
+        Assert.EndsWith(cut, CutList(Order(pad)), StringComparison.Ordinal);
+        Assert.Equal(
+            numbered,
+            Quote(Order(pad))
+                .Steps.Single(step => step.Text.ToString().Contains("baste both ends", StringComparison.Ordinal))
+                .Text.ToString()
+                .Contains("in the order of their numbers from the front", StringComparison.Ordinal)
+        );
+        // A length of the order's own is that of all.
+        Assert.Contains(
+            "strap 4 × 45",
+            CutList(Order(pad with { Trim = new TrimSpecification { Straps = Two with { Length = In(44) } } })),
+            StringComparison.Ordinal
+        );
+    }
+
     private static string Marks(string outline, TrimSpecification trim, MarkPurpose purpose)
     {
         CushionSpecification pad = KnifeEdge(1, 1, HandSewn) with { Outline = Outline(outline), Trim = trim };

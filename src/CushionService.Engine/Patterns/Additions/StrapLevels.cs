@@ -10,7 +10,7 @@ namespace CushionService.Engine.Patterns.Additions;
 /// no source). Where the sides slant or step, what divides each side evenly would lie aslant.</summary>
 public static class StrapLevels
 {
-    /// <summary>How long the longest strap across an outline is from seam to seam; all straps of a cushion are cut as long.</summary>
+    /// <summary>How long the longest strap across an outline is from seam to seam.</summary>
     /// <param name="outline">The finished outline.</param>
     /// <param name="count">How many straps, at least one.</param>
     public static Length Longest(Outline outline, int count) =>
