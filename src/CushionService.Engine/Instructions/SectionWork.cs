@@ -91,7 +91,7 @@ internal static class SectionWork
                     .Making(made);
                 break;
             case TieClosure:
-                yield return new Work(StepTexts.ClosureTies, [new PartName(PartKind.ClosureTie), .. parts])
+                yield return new Work(StepTexts.ClosureTies(under, over, closure.Overlap), [new PartName(PartKind.ClosureTie), .. parts])
                     .After(Ready(parts))
                     .Making(made);
                 break;

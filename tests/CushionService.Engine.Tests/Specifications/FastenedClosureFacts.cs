@@ -93,6 +93,89 @@ public sealed class FastenedClosureFacts
     }
 
     [Fact]
+    public void Ties_across_an_underside_that_tapers_meet_where_the_upper_hem_falls()
+    {
+        // Sources.Derived: from below, 24 in at the front and 14 at the back of 20, 8 in at the left and 2 at the right. Of an overlap of
+        // 5 the front flap's hem is at 12 1/2, from 5 to 22 3/4, and the back one's at 7 1/2, from 3 to 23 1/4. Three ties on the shorter
+        // one, 17 3/4 long, are in the middle of thirds of it; the back flap begins 3 in from the left. Sources.Practice: both where
+        // the upper hem is, that of the back flap.
+        CushionSpecification pillow = KnifeEdge(1, 1, new TieClosure(Side.Bottom, Length.Zero, In(0.5m), In(5), In(8))) with
+        {
+            Outline = new TrapezoidOutline(In(24), In(14), In(20), In(2)),
+        };
+        Quote quote = Quote(Order(pillow));
+        decimal third = 17.75m / 3;
+        decimal[] places = [5 + third / 2, 5 + third * 1.5m, 5 + third * 2.5m];
+
+        Assert.Equal(places.Select(x => Place(x, 7.5m)), Ties("bottom-front"));
+        Assert.Equal(places.Select(x => Place(x - 3, 0)), Ties("bottom-back"));
+        Assert.Contains(
+            quote.Steps,
+            step =>
+                step.Text.ToString()
+                    .Contains(
+                        "on bottom-front 5 in from the edge of its hem, where the other hem comes to lie; "
+                            + "on bottom-back at the edge of its hem",
+                        StringComparison.Ordinal
+                    )
+        );
+
+        IEnumerable<string> Ties(string part) =>
+            quote
+                .Drafting.Patterns[0]
+                .Panels.Single(panel => panel.Part.ToString() == part)
+                .Marks.Where(mark => mark.Purpose == MarkPurpose.SewClosureTie)
+                .OrderBy(mark => mark.From.X)
+                .Select(mark => Place(mark.From.X.In(LengthUnit.Inch), mark.From.Y.In(LengthUnit.Inch)));
+
+        static string Place(decimal x, decimal y) => $"{decimal.Round(x, 4):0.####} {decimal.Round(y, 4):0.####}";
+    }
+
+    [Fact]
+    public void Buttons_across_a_triangle_are_as_far_apart_as_their_holes()
+    {
+        // Sources.Derived: a triangle of 24 in, 20.785 deep, is 11.278 wide at the front flap's hem, 11.017 up, and 12.722 at the back
+        // flap's, 9.767 up: three on the shorter, 3.759 apart.
+        CushionSpecification seat = KnifeEdge(1, 1, Buttons) with
+        {
+            Outline = new RegularPolygonOutline(3, In(24)),
+        };
+        Pattern pattern = Drafting.Of(Order(seat)).Patterns[0];
+
+        foreach (string part in (string[])["bottom-front", "bottom-back"])
+        {
+            decimal[] at =
+            [
+                .. pattern
+                    .Panels.Single(panel => panel.Part.ToString() == part)
+                    .Marks.Where(mark => mark.Kind == MarkKind.Button)
+                    .Select(mark => mark.From.X.In(LengthUnit.Inch))
+                    .Order(),
+            ];
+            Assert.Equal([3.759m, 3.759m], at.Skip(1).Zip(at, (one, before) => decimal.Round(one - before, 3)));
+        }
+    }
+
+    [Fact]
+    public void The_tie_of_a_lower_strip_stands_clear_of_the_strip_over_it()
+    {
+        // Sources.Practice: of a boxing of 4 in with an overlap of 1 1/2 the lower strip is 2 3/4 high; the upper one's edge lies 1 1/4 up.
+        Pattern pattern = Drafting.Of(Order(Boxed(18, 16, 4, new TieClosure(Side.Back, Length.Zero, In(0.5m), In(1.5m), In(8))))).Patterns[
+            0
+        ];
+
+        Assert.Equal([In(1.25m)], Heights("closure-lower"));
+        Assert.Equal([In(0)], Heights("closure-upper"));
+
+        IEnumerable<Length> Heights(string part) =>
+            pattern
+                .Panels.Single(panel => panel.Part.ToString() == part)
+                .Marks.Where(mark => mark.Purpose == MarkPurpose.SewClosureTie)
+                .Select(mark => mark.From.Y)
+                .Distinct();
+    }
+
+    [Fact]
     public void A_taut_boxing_is_a_quarter_lower_than_the_foam_is_thick()
     {
         // 1.20: T − 1/4 for a taut edge, the foam exact.
