@@ -60,13 +60,17 @@ internal static class SeamWork
     private static Work Own(CoverPlan plan, CoverUnit unit, ImmutableArray<(int Number, Seam Seam)> seams)
     {
         Length length = plan.LengthOf(seams),
-            // Beside a zipper the allowance is as deep as the fold that it runs on from, and a mitre's is no deeper than its flange.
+            // A mitre's is no deeper than its flange.
             allowance = plan.Pattern[seams[0].Seam.One[0].Part][seams[0].Seam.One[0].Edge].Finish.Depth;
         bool mitres = IsMitre(seams[0].Seam);
         Message text =
             mitres ? StepTexts.Mitres(unit.Parts, length, allowance)
-            : plan.HasZipper
-                ? StepTexts.ZipperTails(unit.Parts, length + ZipperWork.Shut(plan, plan.LengthOf(ZipperWork.Section(plan))), allowance)
+            : plan.Cushion.Closure is Specifications.Closures.ZipperClosure zipper
+                ? StepTexts.ZipperTails(
+                    unit.Parts,
+                    length + ZipperWork.Shut(plan, plan.LengthOf(ZipperWork.Section(plan))),
+                    ZipperWork.Beyond(zipper)
+                )
             : StepTexts.OwnEdges(unit.Parts, length, plan.Allowance, plan.Gap(seams));
         Work work = new Work(text, unit.Parts).Making([.. seams.Select(one => new State(StateKind.Sewn, Seam: one.Number))]);
         return mitres

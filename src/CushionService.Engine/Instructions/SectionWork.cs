@@ -47,7 +47,7 @@ internal static class SectionWork
         // Where the closure has seams of its own beyond the zipper, they are longer by so much.
         if (shut > Length.Zero && !SeamWork.HasTails(plan))
         {
-            yield return new Work(StepTexts.ZipperTails(named, shut, zipper.TurnUnder), parts)
+            yield return new Work(StepTexts.ZipperTails(named, shut, ZipperWork.Beyond(zipper)), parts)
                 .After(Ready(parts))
                 .Making(unit.Is(StateKind.Begun));
         }

@@ -43,6 +43,11 @@ internal static class ZipperWork
     public static Length Shut(CoverPlan plan, Length section) =>
         plan.Zipper is { EndsWithin: true } closed ? Length.Max(section - closed.Opening, Length.Zero) : Length.Zero;
 
+    /// <summary>The allowance of the seams that shut a section beyond its zipper: the fold that they run on from, and half the lap, so that
+    /// the section is as high there as where its edges are lapped (follows from folding).</summary>
+    /// <param name="zipper">The zipper.</param>
+    public static Length Beyond(ZipperClosure zipper) => zipper.TurnUnder + zipper.Lap.HalfUp();
+
     /// <summary>All seams of a section in which a zipper is set.</summary>
     /// <param name="plan">The cover.</param>
     public static (int Number, Seam Seam)[] Section(CoverPlan plan) =>

@@ -59,6 +59,12 @@ public sealed class ZipperStepFacts
             "to each other beyond both ends of the zipper, right sides together, 32 in in all with 3/4 in seams",
             "sew it in, 14 in along each tape"
         );
+        // Under a lap of 1/2 in, which both edges have a half of: 2 × 1 in off what is 2 × 3/4 and the lap too high.
+        InOrder(
+            With(Bench with { Closure = BackZipper with { Lap = In(0.5m) } }, Closed(14)),
+            "beyond both ends of the zipper, right sides together, 32 in in all with 1 in seams",
+            "topstitch through fold and tape, 14 in along each"
+        );
         // In a side seam of 18 in: 2 in from each corner, though 1 1/4 is marked.
         InOrder(
             With(KnifeEdge(18, 18, BackZipper with { Return = Length.Zero }), Closed(14)),
