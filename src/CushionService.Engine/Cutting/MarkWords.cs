@@ -28,6 +28,7 @@ internal static class MarkWords
             MarkPurpose.StitchChannel => MarkTexts.StitchChannel,
             MarkPurpose.TieBody => MarkTexts.TieBody,
             MarkPurpose.EdgeOfEnd => MarkTexts.EdgeOfEnd,
+            MarkPurpose.EdgeOfBody => MarkTexts.EdgeOfBody,
             MarkPurpose.SewClosureTie => MarkTexts.SewClosureTie,
             MarkPurpose.StopZipper => MarkTexts.StopZipper,
             MarkPurpose.LapZipper => MarkTexts.LapZipper,

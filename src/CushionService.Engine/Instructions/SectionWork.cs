@@ -70,7 +70,9 @@ internal static class SectionWork
         (Message over, Message under) = Sides(parts);
         var made = new State(StateKind.Made, unit.Name);
         // What is drawn up or tied beyond the fastenings is sewn shut.
-        bool beyond = plan.Cushion.Ends is { Kind: not Specifications.Shapes.BolsterEndKind.Flat };
+        bool beyond = plan.Cushion.Ends is { Kind: not Specifications.Shapes.BolsterEndKind.Flat },
+            // The flaps of a flanged cover run on beyond the body, and the line round it is stitched through them.
+            flanged = plan.Cushion.Flange is not null;
         switch (closure)
         {
             case HookAndLoopClosure hook:
@@ -78,7 +80,16 @@ internal static class SectionWork
                 yield return Fastened(
                     plan,
                     unit,
-                    StepTexts.HookAndLoop(under, over, hook.TapeWidth, margin, plan.Workroom.Closures.TapeClearance, hook.Overlap, beyond),
+                    StepTexts.HookAndLoop(
+                        under,
+                        over,
+                        hook.TapeWidth,
+                        margin,
+                        plan.Workroom.Closures.TapeClearance,
+                        hook.Overlap,
+                        beyond,
+                        flanged
+                    ),
                     parts
                 );
                 yield break;

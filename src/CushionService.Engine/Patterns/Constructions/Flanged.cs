@@ -61,7 +61,7 @@ internal sealed class Flanged : IConstruction
                 ]
                 : [];
         return new Pattern(
-            [named, .. bottom.Select(face => face.Panel)],
+            [named, .. bottom.Select(face => Ended(face, cushion.Closure))],
             [
                 .. opening,
                 .. top.Mitres,
@@ -95,6 +95,27 @@ internal sealed class Flanged : IConstruction
             ZipperClosure zipper => zipper.Lap,
             _ => Length.Zero,
         };
+
+    // A zipper or a tape is as long as the body is wide, and both parts run on beyond it: marks say where it ends.
+    private static Panel Ended(FlangedFace face, ClosureSpecification closure)
+    {
+        if (closure is not (ZipperClosure or HookAndLoopClosure))
+        {
+            return face.Panel;
+        }
+
+        Edge inner = face.Panel[face.Inner(EdgeWord.Middle).Edge];
+        Length over =
+            closure is not HookAndLoopClosure tape ? Length.Zero
+            : inner.Facing == EdgeFacing.Up ? -tape.Overlap
+            : tape.Overlap;
+        IEnumerable<PanelMark> ends = new[] { inner.From, inner.To }.Select(at =>
+            closure is ZipperClosure
+                ? new PanelMark(MarkKind.ZipperStop, at, null, MarkPurpose.StopZipper)
+                : new PanelMark(MarkKind.StitchLine, at, at.Moved(Length.Zero, over), MarkPurpose.EdgeOfBody)
+        );
+        return face.Panel with { Marks = [.. face.Panel.Marks, .. ends] };
+    }
 
     // The line round the body, in the middle of the face.
     private static ImmutableArray<PanelMark> BodyLine(Panel panel, CushionSpecification cushion)

@@ -51,6 +51,9 @@ public enum MarkPurpose
     /// <summary>Where a bolster's end begins.</summary>
     EdgeOfEnd,
 
+    /// <summary>Where the body of a flanged cover ends on a flap.</summary>
+    EdgeOfBody,
+
     /// <summary>Where a tie of the closure is sewn on.</summary>
     SewClosureTie,
 
