@@ -33,19 +33,19 @@ internal static class FillWork
     private static IEnumerable<Work> Foam(CoverPlan plan, FillSpecification fill)
     {
         var cut = new State(StateKind.Made);
-        Message? sheets = Sheets(plan);
+        var sheets = FoamSheetsWork.Of(plan);
         int joints = FoamBuildUp.Joints(plan.Cushion);
         // A half-round goes over all layers, so a block that is glued is rounded once it is whole.
         bool hasNose = plan.Cushion is { Construction: Construction.Waterfall, Front: not FrontShape.Square },
-            roundsLater = hasNose && (sheets is not null || joints > 0);
-        Work cutting = new Work(IsBuiltUp(fill) ? CutLayers(plan) : Cut(plan, fill.Oversize, hasNose && !roundsLater)).Making(cut);
-        // A slope is sawn through all layers, so they are glued before.
-        bool slopes = plan.Cushion.Construction == Construction.Wedge;
-        yield return slopes ? cutting.After(Block) : cutting;
+            roundsLater = hasNose && (!sheets.Glued.IsEmpty || joints > 0);
+        Work cutting = new Work(
+            IsBuiltUp(fill) ? CutLayers(plan, sheets) : Cut(plan, fill.Oversize, hasNose && !roundsLater, sheets.Cut(plan.Cushion))
+        ).Making(cut);
+        yield return sheets.First ? cutting.After(Block) : cutting;
         // Each block is whole before it is glued to the next.
-        if (sheets is not null)
+        foreach (Message glued in sheets.Glued)
         {
-            yield return (slopes ? new Work(sheets) : new Work(sheets).After(cut)).Making(Block);
+            yield return (sheets.First ? new Work(glued) : new Work(glued).After(cut)).Making(Block);
         }
 
         if (joints > 0)
@@ -90,7 +90,7 @@ internal static class FillWork
     private static bool IsBuiltUp(FillSpecification fill) => !fill.Layers.IsEmpty || fill.Crown > Length.Zero;
 
     // The layers from top to bottom, named as a shop does.
-    private static Message CutLayers(CoverPlan plan) =>
+    private static Message CutLayers(CoverPlan plan, FoamSheetsWork sheets) =>
         StepTexts.CutFoamLayers(
             plan.Cushion.Outline.Kind,
             FoamBuildUp
@@ -100,39 +100,16 @@ internal static class FillWork
                     string foam = plan.Stocks.FirstOrDefault(stock => stock.Id == layer.Fill!.Item)?.Name ?? layer.Fill!.Item;
                     Length over = layer.Fill!.Oversize;
                     bool crown = !ReferenceEquals(layer.Outline, plan.Cushion.Outline);
-                    return (crown ? (Func<string, Length, Length, Length, Message>)StepTexts.FoamCrown : StepTexts.FoamLayer)(
-                        foam,
-                        layer.Width + over,
-                        layer.Depth + over,
-                        layer.Thickness
-                    );
+                    (Length width, Length depth) = (layer.Width + over, layer.Depth + over);
+                    return crown
+                        ? StepTexts.FoamCrown(foam, width, depth, layer.Thickness)
+                        : StepTexts.FoamLayer(foam, width, depth, layer.Thickness, sheets.Cut(layer));
                 })
         );
 
-    // What sheets of a stock give is glued where they are thinner than a layer, or smaller; null where they are not.
-    private static Message? Sheets(CoverPlan plan)
-    {
-        (int high, int parts) = (1, 1);
-        foreach (CushionSpecification layer in FoamBuildUp.Layers(plan.Cushion))
-        {
-            if (plan.Stocks.FirstOrDefault(stock => stock.Id == layer.Fill!.Item) is not { Kind: MaterialKind.Foam } stock)
-            {
-                continue;
-            }
-
-            foreach (FoamBlock block in FoamBlock.Of(layer, stock.Width is not null, stock.Thickness))
-            {
-                high = Math.Max(high, stock.Thickness is { } thickness ? block.Layers(thickness) : 1);
-                parts = Math.Max(parts, block.PartsOn(stock, plan.Workroom.Kerf).Count);
-            }
-        }
-
-        return high > 1 || parts > 1 ? StepTexts.GlueSheets(high, parts) : null;
-    }
-
     // Foam is cut larger than the cover by what the order says, so that it fills the cover out (common practice, no source); the thickness
     // stays as it is.
-    private static Message Cut(CoverPlan plan, Length more, bool hasNose)
+    private static Message Cut(CoverPlan plan, Length more, bool hasNose, int sheets)
     {
         CushionSpecification cushion = plan.Cushion;
         return cushion.Construction switch
@@ -145,7 +122,7 @@ internal static class FillWork
                 cushion.FrontThickness > Length.Zero ? cushion.FrontThickness : null,
                 Pair(plan)?.Height
             ),
-            _ => StepTexts.CutFoam(cushion.Outline.Kind, cushion.Width + more, cushion.Depth + more, cushion.Thickness, hasNose),
+            _ => StepTexts.CutFoam(cushion.Outline.Kind, cushion.Width + more, cushion.Depth + more, cushion.Thickness, hasNose, sheets),
         };
     }
 

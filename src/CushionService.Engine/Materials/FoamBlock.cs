@@ -75,6 +75,14 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
     /// <returns>At least 1.</returns>
     public int Layers(Length layer) => LayersIn(Height, layer);
 
+    /// <summary>The thickness that the last layer is slit to; null where it stays as thick as it is.</summary>
+    /// <param name="layer">Thickness of the stock, above zero.</param>
+    public Length? Slit(Length layer)
+    {
+        Length last = Height - (Layers(layer) - 1) * layer;
+        return last == layer ? null : last;
+    }
+
     /// <summary>Square millimetres of adhesive in all blocks: both faces of each joint between layers (common practice, no
     /// source).</summary>
     /// <param name="layer">Thickness of the stock, above zero.</param>
@@ -125,10 +133,5 @@ public sealed record FoamBlock(CushionSpecification Cushion, Length Width, Lengt
     }
 
     /// <summary>How its layers make it.</summary>
-    internal Message LayersText(Length layer)
-    {
-        int layers = Layers(layer);
-        Length last = Height - (layers - 1) * layer;
-        return FoamTexts.Layers(layers, layer, last == layer ? null : last);
-    }
+    internal Message LayersText(Length layer) => FoamTexts.Layers(Layers(layer), layer, Slit(layer));
 }

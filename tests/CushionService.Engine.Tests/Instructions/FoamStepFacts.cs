@@ -52,25 +52,67 @@ public sealed class FoamStepFacts
     [Fact]
     public void Sheets_that_are_thinner_than_the_seat_are_rounded_together_too() =>
         InOrder(
-            Order(Seat) with
-            {
-                Stocks =
-                [
-                    new StockSpecification
-                    {
-                        Id = "foam",
-                        Kind = MaterialKind.Foam,
-                        Width = In(24),
-                        Length = In(72),
-                        Thickness = In(2.5m),
-                    },
-                ],
-            },
-            "Cut the foam to the outline (rectangle), 24 in by 22 in, 5 in thick.",
-            "Glue",
+            OfSheets(Seat, 2.5m),
+            "Cut 2 slabs of foam to the outline (rectangle), 24 in by 22 in.",
+            "Glue the foam to a block 5 in high from 2 slabs: coat",
             "Round the front of the foam over",
             "feed it in"
         );
+
+    [Fact]
+    public void Sheets_with_upright_walls_are_cut_one_by_one_and_the_last_is_slit_before_they_are_glued()
+    {
+        // 2 + 2 + 1 is 5, as the bill has it.
+        CushionSpecification box = Boxed(24, 20, 5, BackZipper) with
+        {
+            Fill = Foam,
+        };
+
+        InOrder(
+            OfSheets(box, 2),
+            "Cut 3 slabs of foam to the outline (rectangle), 24 in by 20 in.",
+            "Slit the last slab to 1 in, and glue the foam to a block 5 in high from 3 slabs: coat",
+            "Fold the foam in half"
+        );
+        Assert.Contains(
+            "3 glued layers of 2 in, the last slit to 1 in",
+            Quote(OfSheets(box, 2)).Materials.Single(material => material.Kind == MaterialKind.Foam).Because.ToString(),
+            StringComparison.Ordinal
+        );
+        InOrder(
+            OfSheets(box with { Fill = Foam with { Layers = [Layer(1), Layer(4)] } }, 2),
+            "from top to bottom: foam, 24 in by 20 in, 1 in thick; foam, 24 in by 20 in, 2 slabs.",
+            "Glue the foam to a block 4 in high from 2 slabs",
+            "Glue the layers of foam to each other (1 joint)"
+        );
+    }
+
+    [Fact]
+    public void What_is_sawn_through_all_sheets_is_glued_before_it_is_cut()
+    {
+        InOrder(
+            OfSheets(BolsterStepFacts.Roll with { Fill = Foam }, 2),
+            "Glue the foam to a block 8 in high from 4 slabs",
+            "Cut the foam to a round roll 8 in across and 24 in long"
+        );
+        InOrder(
+            OfSheets(Boxed(24, 20, 5, BackZipper) with { Construction = Construction.Wedge, Fill = Foam }, 2),
+            "Slit the last slab to 1 in, and glue the foam to a block 5 in high from 3 slabs",
+            "Cut the foam 24 in by 20 in, sloping from 5 in"
+        );
+        // No sheet of 24 by 72 holds 80 by 20. One holds three parts of 20 by 20, so the eight of two layers take three sheets; parts of 40
+        // take four. The parts of one layer take two either way, so they are the fewest.
+        InOrder(
+            OfSheets(Boxed(80, 20, 4, BackZipper) with { Fill = Foam }, 2),
+            "Glue the foam to a block 4 in high from 2 slabs, each of 4 parts",
+            "Cut the foam to the outline (rectangle), 80 in by 20 in, 4 in thick"
+        );
+        InOrder(
+            OfSheets(Boxed(80, 20, 4, BackZipper) with { Fill = Foam }, 4),
+            "Glue the foam to a block 4 in high from 2 parts",
+            "Cut the foam to the outline (rectangle), 80 in by 20 in, 4 in thick"
+        );
+    }
 
     [Fact]
     public void The_front_seam_of_a_wedge_that_ends_in_a_point_turns_at_no_corner() =>
@@ -108,6 +150,22 @@ public sealed class FoamStepFacts
             StringComparison.Ordinal
         );
     }
+
+    private static OrderSpecification OfSheets(CushionSpecification cushion, decimal thickness) =>
+        Order(cushion) with
+        {
+            Stocks =
+            [
+                new StockSpecification
+                {
+                    Id = "foam",
+                    Kind = MaterialKind.Foam,
+                    Width = In(24),
+                    Length = In(72),
+                    Thickness = In(thickness),
+                },
+            ],
+        };
 
     private static FoamLayerSpecification Layer(decimal thickness) => new("foam", In(thickness), null, Length.Zero);
 }
