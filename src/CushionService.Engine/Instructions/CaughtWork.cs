@@ -6,21 +6,22 @@ using CushionService.Engine.Specifications.Trimmings;
 namespace CushionService.Engine.Instructions;
 
 /// <summary>What is basted to a face and caught in its seam: the base, then the edging, then ties and straps.</summary>
-/// <remarks>A face is whole before anything is basted to it. The base is a layer of the face; ties and straps go on last, over the edging,
-/// and point inward (common practice, no source).</remarks>
+/// <remarks>A face is whole before anything is basted to it. The base is a layer of the face, cut like it, and so is basted while it lies
+/// flat; ties and straps go on last, over the edging, and point inward (common practice, no source).</remarks>
 internal static class CaughtWork
 {
     /// <summary>The work, without the edging's (see <see cref="EdgingWork"/>).</summary>
     /// <param name="plan">The cover.</param>
     public static IEnumerable<Work> Of(CoverPlan plan) => [.. Base(plan), .. Ties(plan), .. Straps(plan)];
 
-    // The anti-slip base lies on the underside and is caught in its seam, so the underside must be whole before.
+    // The anti-slip base lies on the underside and is caught in its seam, so the underside must be joined and shaped before. What draws its
+    // edges up takes the base along.
     private static IEnumerable<Work> Base(CoverPlan plan)
     {
         if (plan.Cushion.Trim.Base == BaseKind.AntiSlip)
         {
             CoverUnit bottom = plan.Units.First(unit => unit.Kind == CoverUnitKind.Bottom);
-            yield return new Work(StepTexts.Base(PartName.Bottom), bottom.Parts).After(Whole(bottom)).Making(bottom.Is(StateKind.Based));
+            yield return new Work(StepTexts.Base(PartName.Bottom), bottom.Parts).After(Flat(bottom)).Making(bottom.Is(StateKind.Based));
         }
     }
 
@@ -70,11 +71,16 @@ internal static class CaughtWork
     // A face that is joined from panels is whole by then.
     private static PartName Face(ImmutableArray<PartName> parts) => CoverSeams.Base(parts[0]);
 
-    /// <summary>What makes a unit whole: its joins, its closure, its shape.</summary>
+    /// <summary>What makes a unit whole: its joins, its closure, its shape, its gathers.</summary>
     /// <param name="unit">A unit of the cover.</param>
     /// <returns>States that no work of a cover makes are not waited for: a unit without a closure is whole without
     /// one.</returns>
-    public static State[] Whole(CoverUnit unit) =>
+    public static State[] Whole(CoverUnit unit) => [.. Flat(unit), unit.Is(StateKind.Drawn)];
+
+    /// <summary>What makes a unit whole while it lies flat: its joins, its closure, its shape.</summary>
+    /// <param name="unit">A unit of the cover.</param>
+    /// <returns>As those of <see cref="Whole"/>.</returns>
+    public static State[] Flat(CoverUnit unit) =>
         [
             new State(StateKind.RawEdges),
             unit.Is(StateKind.Fastened),

@@ -4,6 +4,7 @@ using CushionService.Engine.Measures;
 using CushionService.Engine.Messages;
 using CushionService.Engine.Patterns.Additions;
 using CushionService.Engine.Patterns.Panels;
+using CushionService.Engine.Specifications.Trimmings;
 
 namespace CushionService.Engine.Instructions;
 
@@ -58,7 +59,7 @@ internal static class PanelWork
         bool whole = parts.Length == faces.Length;
         Message text = StepTexts.Taper(CoverSeams.Base(tapered.Part), again: !whole && CoverSteps.FinishesRawEdges(plan));
         Work work = new Work(text, parts).Making([.. faces.Select(face => face.Is(StateKind.Shaped))]);
-        yield return whole ? work.Making(CoverSteps.Trimmed) : work.After([.. faces.SelectMany(CaughtWork.Whole)]);
+        yield return whole ? work.Making(CoverSteps.Trimmed) : work.After([.. faces.SelectMany(CaughtWork.Flat)]);
     }
 
     // A face that is tufted deep is cut larger than what it is sewn to. What it has to spare is laid in pleats before anything is basted to
@@ -74,14 +75,22 @@ internal static class PanelWork
         (Length across, Length along) = plan.Cushion.Trim.Tufts!.TakeUpOf(plan.Cushion.Width, plan.Cushion.Depth);
         CoverUnit[] faces = [.. eased.Select(face => plan.UnitOf(face.Part))];
         yield return new Work(
-            StepTexts.TuftPleats(eased.Select(face => face.Part), across, along, eased[0].Width, eased[0].Height),
+            StepTexts.TuftPleats(
+                eased.Select(face => face.Part),
+                across,
+                along,
+                faces.Any(face => HasBase(plan, face)),
+                eased[0].Width,
+                eased[0].Height
+            ),
             [.. eased.Select(face => face.Part)]
         )
-            .After([.. faces.SelectMany(CaughtWork.Whole)])
-            .Making([.. faces.Select(face => face.Is(StateKind.Shaped))]);
+            .After([.. faces.SelectMany(CaughtWork.Flat), .. faces.Select(face => face.Is(StateKind.Based))])
+            .Making([.. faces.Select(face => face.Is(StateKind.Drawn))]);
     }
 
-    // What alters the size or the seam line of a panel comes before anything is sewn to it: channels, which draw fabric in, then gathers.
+    // What alters the size or the seam line of a panel comes before anything is sewn to it: channels, which draw fabric in, then gathers,
+    // which take a base along.
     private static IEnumerable<Work> Channels(CoverPlan plan, Panel panel)
     {
         CoverUnit unit = plan.UnitOf(panel.Part);
@@ -104,18 +113,26 @@ internal static class PanelWork
         from gather in panel.Gathers
         group (panel, gather) by (Part: CoverSeams.Base(panel.Part), gather.To) into drawn
         let unit = plan.UnitOf(drawn.First().panel.Part)
-        select Shaped(
-            plan,
-            unit,
+        select new Work(
             StepTexts.Gather(
                 drawn.Select(one => one.gather.Edge),
                 drawn.Key.Part,
-                plan.Workroom.Sewing.GatheringRow,
+                HasBase(plan, unit),
+                GatheringRow(plan),
                 drawn.First().panel[drawn.First().gather.Edge].Length,
                 drawn.Key.To
             ),
             unit.Parts
-        );
+        )
+            .After([.. CaughtWork.Flat(unit), unit.Is(StateKind.Based)])
+            .Making(unit.Is(StateKind.Drawn));
+
+    // The outer row stays within the allowance.
+    private static Length GatheringRow(CoverPlan plan) =>
+        plan.Allowance > plan.Workroom.Sewing.GatheringRow ? plan.Workroom.Sewing.GatheringRow : plan.Allowance.HalfUp();
+
+    private static bool HasBase(CoverPlan plan, CoverUnit unit) =>
+        plan.Cushion.Trim.Base == BaseKind.AntiSlip && unit.Kind == CoverUnitKind.Bottom;
 
     // Shaping waits for the closure, which makes one panel of the strips beside it.
     private static Work Shaped(CoverPlan plan, CoverUnit unit, Message text, ImmutableArray<PartName> parts) =>

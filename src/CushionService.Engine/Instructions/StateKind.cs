@@ -21,8 +21,11 @@ internal enum StateKind
     /// <summary>The closure of the unit is in: what it divides is one again.</summary>
     Fastened,
 
-    /// <summary>The unit is stay-stitched, quilted, tapered and gathered.</summary>
+    /// <summary>The unit is stay-stitched, quilted and tapered.</summary>
     Shaped,
+
+    /// <summary>The edges of the unit are gathered or pleated to the length of what they are sewn to.</summary>
+    Drawn,
 
     /// <summary>The zipper is as long as it is set in.</summary>
     Cut,

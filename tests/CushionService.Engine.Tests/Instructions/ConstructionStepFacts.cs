@@ -47,6 +47,33 @@ public sealed class ConstructionStepFacts
     }
 
     [Fact]
+    public void A_base_is_basted_to_flat_corners_and_gathered_with_them() =>
+        // It is cut like the underside, so it has as much to draw up.
+        InOrder(
+            Boxed(16, 16, 3, HandSewn) with
+            {
+                Construction = Construction.GatheredCorner,
+                Trim = new TrimSpecification { Base = BaseKind.AntiSlip },
+            },
+            "Cut the anti-slip base like bottom",
+            "of bottom and its base as one, 1/8 in on each side of the seam line",
+            "Sew the top"
+        );
+
+    [Fact]
+    public void Narrow_allowances_hold_both_gathering_rows() =>
+        // Half of 1/8 in: at the full 1/8 in the outer row would lie on the raw edge.
+        InOrder(
+            Boxed(16, 16, 3, HandSewn) with
+            {
+                Construction = Construction.GatheredCorner,
+                SeamAllowance = In(0.125m),
+            },
+            "Run two gathering rows along",
+            "1/16 in on each side of the seam line"
+        );
+
+    [Fact]
     public void A_flange_is_turned_and_stitched_round_the_body() =>
         InOrder(
             KnifeEdge(18, 18, HandSewn) with

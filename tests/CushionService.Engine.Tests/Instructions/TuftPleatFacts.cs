@@ -34,6 +34,18 @@ public sealed class TuftPleatFacts
         );
 
     [Fact]
+    public void A_base_that_is_cut_like_the_face_is_pleated_with_it() =>
+        InOrder(
+            Tufted(Deep) with
+            {
+                Trim = new TrimSpecification { Tufts = Deep, Base = BaseKind.AntiSlip },
+            },
+            "Cut the anti-slip base like bottom",
+            "in small pleats opposite the outer tufts, the anti-slip base with the face that it lies on, and baste them",
+            "Sew the bottom to the boxing"
+        );
+
+    [Fact]
     public void Each_seam_of_the_face_says_how_much_fuller_the_face_is()
     {
         // The front and the back: 25.632 / 24; the sides, each in two parts beside the zipper's returns: 23.770 / 22; joins: none.
