@@ -32,7 +32,8 @@ internal static class JoinWork
                     .Making([new State(StateKind.Joined, run.Key), .. Sewn(run)])
             );
 
-    // Gores make the whole top of a pouf, so joining them is what makes the top whole.
+    // Gores make the whole top of a pouf, so joining them is what makes the top whole. An even number makes two halves with one straight
+    // seam between them; an odd one has no halves (common practice, no source).
     private static IEnumerable<Work> Gores(CoverPlan plan)
     {
         (int Number, Seam Seam)[] seams =
@@ -42,13 +43,16 @@ internal static class JoinWork
         if (seams.Length > 0)
         {
             CoverUnit top = plan.UnitOf(seams[0].Seam.One[0].Part);
-            yield return new Work(StepTexts.Gores(plan.IsInner, plan.LengthOf(seams), plan.Allowance), top.Parts)
+            yield return new Work(
+                StepTexts.Gores(plan.IsInner, seams.Length % 2 == 0, seams.Length / 2, plan.LengthOf(seams), plan.Allowance),
+                top.Parts
+            )
                 .After(new State(StateKind.RawEdges))
                 .Making([top.Is(StateKind.Fastened), .. Sewn(seams)]);
         }
     }
 
-    // What is joined end to end and is not a run closes to a loop: the boxing round the cushion, or a wall.
+    // What is joined end to end and is not a run closes to a loop, the boxing round the cushion or a wall, unless it ends in points.
     private static IEnumerable<Work> Loops(CoverPlan plan) =>
         plan
             .Seams.Where(one => one.Seam.Kind == SeamKind.StripJoin && !CoverSeams.IsRun(plan.Pattern, one.Seam))
@@ -64,20 +68,29 @@ internal static class JoinWork
         [
             .. plan.Seams.Where(one => CoverSeams.IsRun(plan.Pattern, one.Seam)).Select(one => CoverSeams.Base(one.Seam.One[0].Part)),
         ];
-        IEnumerable<PartName> links = unit
-            .Parts.Where(part => part.Kind is not (PartKind.ZipperLower or PartKind.ClosureLower))
-            .Select(part => joined.Contains(CoverSeams.Base(part)) ? CoverSeams.Base(part) : part)
-            .Distinct();
+        PartName[] links =
+        [
+            .. unit
+                .Parts.Where(part => part.Kind is not (PartKind.ZipperLower or PartKind.ClosureLower))
+                .Select(part => joined.Contains(CoverSeams.Base(part)) ? CoverSeams.Base(part) : part)
+                .Distinct(),
+        ];
         (Length loop, Length below) = (BoxingLoop.Along(plan, unit, CoverUnitKind.Top), BoxingLoop.Along(plan, unit, CoverUnitKind.Bottom));
-        Message text = StepTexts.CloseLoop(
-            StepTexts.Chain(links.Select(link => Link(plan, link))),
-            seams.Length,
-            plan.Allowance,
-            plan.Care,
-            loop,
-            Length.FromNanometres(loop.Nanometres / 2),
-            below == loop || below == Length.Zero ? null : below
-        );
+        Message chain = StepTexts.Chain(links.Select(link => Link(plan, link)));
+        Length? under = below == loop || below == Length.Zero ? null : below;
+        // A boxing that runs out in a point has two ends: the faces meet between them.
+        Message text =
+            seams.Length < links.Length
+                ? StepTexts.JoinStrip(chain, seams.Length, plan.Allowance, plan.Care, loop, under)
+                : StepTexts.CloseLoop(
+                    chain,
+                    seams.Length,
+                    plan.Allowance,
+                    plan.Care,
+                    loop,
+                    Length.FromNanometres(loop.Nanometres / 2),
+                    under
+                );
         return new Work(text, unit.Parts)
             .After([
                 new State(StateKind.RawEdges),

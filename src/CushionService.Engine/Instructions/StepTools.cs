@@ -28,7 +28,7 @@ internal static class StepTools
                 _ => [Tool.SewingMachine],
             },
             "join-run" or "welt-straight" or "welt-bias-strips" => Pressing(text),
-            "close-loop" => [Tool.TapeMeasure, .. Pressing(text)],
+            "close-loop" or "join-strip" => [Tool.TapeMeasure, .. Pressing(text)],
             "taper" => [Tool.Ruler, Tool.Marker, Tool.Shears],
             "channels" => [Tool.Ruler, Tool.Marker, Tool.TapeMeasure],
             "tuft-pleats" => [Tool.TapeMeasure],

@@ -21,7 +21,7 @@ public sealed class ConstructionStepFacts
     private static readonly FillSpecification Foam = new(FillKind.Foam, "foam", 28.8332m, Length.Zero, 0.9m);
 
     [Fact]
-    public void Gores_are_sewn_in_pairs_pairs_to_halves_and_the_base_last()
+    public void Gores_are_sewn_in_halves_and_the_base_last()
     {
         CushionSpecification pouf = Boxed(1, 1, 12, new ZipperClosure(Side.Bottom, Length.Zero, In(0.75m))) with
         {
@@ -38,12 +38,15 @@ public sealed class ConstructionStepFacts
         Assert.Equal("bottom-front", pattern.Seams[^1].Other[0].Part.ToString());
         InOrder(
             pouf,
-            "Sew the gores right sides together, in pairs, the pairs into halves",
+            "Sew the gores right sides together, into two halves of 4 and the halves to each other, ",
             "into a loop",
             "closure edges of bottom-front and bottom-back",
             "Sew the top to the boxing",
             "Sew the bottom to the boxing"
         );
+        // An odd number has no halves.
+        InOrder(pouf with { Gores = 5 }, "Sew the gores right sides together, each to the next until they close round, ");
+        InOrder(pouf with { Gores = 6 }, "into two halves of 3 and");
     }
 
     [Fact]

@@ -126,6 +126,19 @@ public sealed class FoamStepFacts
         );
 
     [Fact]
+    public void The_boxing_of_a_wedge_that_ends_in_a_point_is_a_strip()
+    {
+        // Sources.Mathematics: 24 and twice √(20² + 6²) = 20.881 along the slopes are 65.761; below, 24 + 2 × 20 = 64.
+        CushionSpecification wedge = Boxed(24, 20, 6, BackZipper) with
+        {
+            Construction = Construction.Wedge,
+        };
+
+        InOrder(wedge, " into a strip, right sides together (2 joins", "it must measure about 65 3/4 in; along the bottom 64 in.");
+        InOrder(wedge with { FrontThickness = In(2) }, " into a loop, right sides together (", "lying double; along the bottom 88 in.");
+    }
+
+    [Fact]
     public void A_wedge_is_checked_at_its_back_and_its_front()
     {
         CushionSpecification wedge = Boxed(24, 20, 6, BackZipper) with { Construction = Construction.Wedge };

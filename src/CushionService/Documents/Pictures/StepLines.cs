@@ -48,7 +48,7 @@ internal static class StepLines
         {
             "step.seam-zipper-ends" or "step.seam-zipper-centred" or "step.seam-zipper-lapped" or "step.seam-zipper-edged" => seam.Kind
                 == SeamKind.Zipper,
-            "step.rest-together" or "step.close-loop" => seam.Kind != SeamKind.Zipper,
+            "step.rest-together" or "step.close-loop" or "step.join-strip" => seam.Kind != SeamKind.Zipper,
             "step.to-boxing" => seam.One.Concat(seam.Other).Any(edge => edge.Part.Kind is PartKind.Top or PartKind.Bottom),
             _ => true,
         };
