@@ -20,7 +20,7 @@ public static class Care
         // An inner cover and ties are left out: what is outside decides how the cover is cleaned.
         FabricSpecification[] shell = [.. order.Fabrics.Where(fabric => cushion.Fabrics.Shell.Contains(fabric.Id))];
         return shell.Any(fabric => fabric.Coated) ? CareTexts.Wipe
-            : cushion is { IsWashable: false, Closure: not HandSewnClosure } ? CareTexts.Tufted
+            : cushion.Trim.Tufts is not null ? CareTexts.Tufted(cushion.Closure is HandSewnClosure)
             : cushion.IsWashable ? CareTexts.Wash(shell.Any(fabric => !fabric.IsShrinkageKnown))
             : CareTexts.Sponge;
     }

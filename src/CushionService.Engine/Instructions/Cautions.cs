@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Instructions;
 
@@ -23,7 +24,11 @@ public static class Cautions
         (
             order =>
                 order.Cushions.Any(cushion =>
-                    cushion.Trim.Ties is not null || cushion.Trim.Straps is not null || cushion.Closure is TieClosure
+                    cushion.Trim.Ties is not null
+                    || cushion.Trim.Straps is not null
+                    || cushion.Closure is TieClosure
+                    // A cord is wound round each end.
+                    || cushion.Ends is { Kind: BolsterEndKind.Tied }
                 ),
             new("ties-and-cords", CautionTexts.TiesAndCords)
         ),

@@ -2,6 +2,7 @@ using CushionService.Engine.Instructions;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fillings;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Tests.Instructions;
 
@@ -40,6 +41,16 @@ public sealed class CautionsFacts
     [Fact]
     public void A_handle_is_not_rated_for_a_load() =>
         Assert.Contains("handle-load", Codes(Order(Boxed(18, 18, 3, HandSewn) with { Handle = Strap })));
+
+    [Fact]
+    public void Cords_round_the_ends_of_a_roll_can_strangle()
+    {
+        Assert.Contains(
+            "ties-and-cords",
+            Codes(Order(BolsterStepFacts.Roll with { Ends = new BolsterEnds(BolsterEndKind.Tied, In(6), In(0.75m)) }))
+        );
+        Assert.DoesNotContain("ties-and-cords", Codes(Order(BolsterStepFacts.Roll)));
+    }
 
     [Fact]
     public void Plain_cutting_still_has_blades_and_irons() =>
