@@ -102,6 +102,10 @@ internal sealed class CoverPlan
     /// <summary>Whether it opens by a zipper.</summary>
     public bool HasZipper => Cushion.Closure is ZipperClosure;
 
+    /// <summary>Whether an allowance is clipped or notched to go round a curve. One that ends where a clip would is narrow enough to lie
+    /// flat as it is (common practice, no source).</summary>
+    public bool Clips => Allowance > Workroom.Sewing.ClipMargin;
+
     /// <summary>Seam allowance.</summary>
     public Length Allowance => Cushion.SeamAllowance;
 

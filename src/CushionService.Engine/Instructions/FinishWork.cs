@@ -41,7 +41,7 @@ internal static class FinishWork
             ? StepTexts.TurnFlanges(flange.Turning, plan.Care)
             : StepTexts.TurnOut(
                 IsInsideOut(plan),
-                HasOpenCurves(plan),
+                HasOpenCurves(plan) && plan.Clips,
                 plan.Workroom.Sewing.ClipSpacing,
                 plan.Workroom.Sewing.ClipMargin,
                 HasOpenCorners(plan),

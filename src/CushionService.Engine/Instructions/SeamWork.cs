@@ -195,7 +195,7 @@ internal static class SeamWork
                 body.Words,
                 plan.HasStraights,
                 practice.ClipSpacing,
-                practice.ClipMargin,
+                plan.Clips ? practice.ClipMargin : null,
                 end.Words,
                 plan.LengthOf(seams),
                 plan.Allowance,
@@ -208,7 +208,7 @@ internal static class SeamWork
         return StepTexts.ToBoxing(
             opens,
             plan.HasZipper,
-            plan.HasCurves,
+            plan.HasCurves && plan.Clips,
             around.Words,
             plan.HasStraights,
             practice.ClipSpacing,

@@ -174,6 +174,28 @@ public sealed class ShapeStepFacts
         );
     }
 
+    [Theory]
+    [InlineData("0.125", false)]
+    [InlineData("0.1875", true)]
+    public void An_allowance_that_ends_where_a_clip_would_is_not_clipped(string allowance, bool clips)
+    {
+        // Clips end 1/8 in from the seam line.
+        Length seam = In(decimal.Parse(allowance, System.Globalization.CultureInfo.InvariantCulture));
+        CushionSpecification round = KnifeEdge(1, 1, HandSewn) with { Outline = new CircleOutline(In(16)), SeamAllowance = seam };
+
+        Assert.Equal(clips, Steps(round).Contains("Notch the allowances", StringComparison.Ordinal));
+        Assert.Equal(
+            clips,
+            Steps(Boxed(1, 1, 3, HandSewn) with { Outline = round.Outline, SeamAllowance = seam })
+                .Contains("Clip the boxing", StringComparison.Ordinal)
+        );
+        Assert.Equal(
+            !clips,
+            Steps(BolsterStepFacts.Roll with { SeamAllowance = seam })
+                .Contains("Sew left-end to the end of the body, right sides together", StringComparison.Ordinal)
+        );
+    }
+
     [Fact]
     public void A_block_as_wide_as_it_is_deep_has_no_narrow_end()
     {
