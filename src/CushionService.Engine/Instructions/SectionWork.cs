@@ -38,12 +38,13 @@ internal static class SectionWork
             length = plan.LengthOf(seams) - shut;
         int sliders = ZipperWork.Sliders(plan, zipper);
         Length? height = parts.Any(part => part.Kind == PartKind.ZipperUpper) ? plan.Cushion.BoxingHeight + 2 * plan.Allowance : null;
+        bool trim = height is not null && ZipperWork.ComesHigher(plan);
         (Message over, Message under) = Sides(parts);
         IEnumerable<PartName> named = parts.Select(CoverSeams.Base).Distinct();
         Message text =
             zipper.Lap > Length.Zero
-                ? StepTexts.ZipperLapped(named, zipper.TurnUnder, under, over, zipper.Lap, length, height, sliders, plan.Care)
-                : StepTexts.ZipperCentred(named, zipper.TurnUnder, length, height, sliders, plan.Care);
+                ? StepTexts.ZipperLapped(named, zipper.TurnUnder, under, over, zipper.Lap, length, height, trim, sliders, plan.Care)
+                : StepTexts.ZipperCentred(named, zipper.TurnUnder, length, height, trim, sliders, plan.Care);
         // Where the closure has seams of its own beyond the zipper, they are longer by so much.
         if (shut > Length.Zero && !SeamWork.HasTails(plan))
         {

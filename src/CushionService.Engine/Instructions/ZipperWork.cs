@@ -48,6 +48,16 @@ internal static class ZipperWork
     /// <param name="zipper">The zipper.</param>
     public static Length Beyond(ZipperClosure zipper) => zipper.TurnUnder + zipper.Lap.HalfUp();
 
+    /// <summary>Whether the strips beside the zipper come out higher than the boxing: each is cut up to the step that the workroom cuts
+    /// to, the boxing once and they twice.</summary>
+    /// <param name="plan">The cover.</param>
+    public static bool ComesHigher(CoverPlan plan) =>
+        plan.Pieces.Any(piece =>
+            piece.Part.Kind is PartKind.ZipperUpper or PartKind.ZipperLower
+            && piece.Part.IsInner == plan.IsInner
+            && piece.LengthTerms.Cut > piece.LengthTerms.Exact
+        );
+
     /// <summary>All seams of a section in which a zipper is set.</summary>
     /// <param name="plan">The cover.</param>
     public static (int Number, Seam Seam)[] Section(CoverPlan plan) =>

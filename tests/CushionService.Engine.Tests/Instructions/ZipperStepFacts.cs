@@ -51,6 +51,18 @@ public sealed class ZipperStepFacts
         );
 
     [Fact]
+    public void Strips_that_come_out_higher_than_the_boxing_are_trimmed_to_it()
+    {
+        // Half of 4 1/8, 1/2 and 3/4 are 3 5/16, cut 3 3/8: 2 × 3 3/8 − 2 × 3/4 is 5 1/4, and the boxing is cut 4 1/8 + 1.
+        InOrder(
+            Boxed(24, 20, 4.125m, BackZipper),
+            "The section must measure 5 1/8 in from raw edge to raw edge: trim off what it measures more."
+        );
+        // 2 + 1/2 + 3/4 is 3 1/4 as it is.
+        InOrder(Boxed(24, 20, 4, BackZipper), "The section must measure 5 in from raw edge to raw edge.");
+    }
+
+    [Fact]
     public void A_zipper_that_is_too_short_is_sewn_in_along_itself_and_the_rest_of_its_section_is_sewn_shut()
     {
         // 46 less 14 in.
