@@ -17,7 +17,13 @@ internal static class AdditionStitching
     /// <param name="pattern">Its pattern, closed: edging loops are measured on it.</param>
     /// <returns>Of one cover, not of the line's quantity; zero for a cover without additions.</returns>
     public static Length Of(CushionSpecification cushion, Pattern pattern) =>
-        Tapes(cushion, pattern) + Strips(pattern) + Edging(cushion, pattern) + Basting(cushion, pattern);
+        Tapes(cushion, pattern) + Strips(pattern) + Edging(cushion, pattern) + Basting(cushion, pattern) + Gathering(pattern);
+
+    // Two rows along each edge that is drawn up, sewn while it is as long as it was cut.
+    private static Length Gathering(Pattern pattern) =>
+        pattern
+            .Panels.SelectMany(panel => panel.Gathers, (panel, gather) => 2 * panel[gather.Edge].Length)
+            .Aggregate(Length.Zero, (sum, rows) => sum + rows);
 
     // A welt is stitched round its cord once; topstitching has its rows, a French seam a second one.
     private static Length Edging(CushionSpecification cushion, Pattern pattern) =>
