@@ -52,8 +52,8 @@ public sealed class StepMaterialFacts
     [Fact]
     public void Drawn_ends_take_twine()
     {
-        // Sources.Mathematics: π × 8 is 25.133, read as 25 3/16 by the tape; Sources.Practice: 12 in to knot. 2 × 37 3/16 is 2.07 yd, up to the
-        // next 1/8 yd.
+        // Sources.Mathematics: π × 8 is 25.133, read as 25 3/16 by the tape; Sources.Practice: 12 in to knot. 2 × 37 3/16 is 2.07 yd, up to
+        // the next 1/8 yd.
         CushionSpecification bolster = KnifeEdge(8, 8, HandSewn) with
         {
             Construction = Construction.Bolster,
