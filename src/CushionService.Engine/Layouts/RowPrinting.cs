@@ -36,12 +36,20 @@ public static class RowPrinting
         }
 
         // How far along the row the cushion begins; the motif of the row is in the middle of all its widths.
-        Length before = all.TakeWhile(other => other.Id != cushion.Id).Aggregate(Length.Zero, (sum, other) => sum + other.Width),
-            middle = first.Aggregate(Length.Zero, (sum, seat) => sum + seat.Width).HalfUp(),
-            level = first[0].Depth.HalfUp();
-        Length below = seats == row ? Length.Zero : first.Max(seat => seat.Depth);
-        return new Point(middle - before - cushion.Width.HalfUp(), level - below - cushion.Depth.HalfUp());
+        Length before = Along(all.TakeWhile(other => other.Id != cushion.Id)),
+            middle = Along(first).HalfUp(),
+            level = Deep(first[0]).HalfUp();
+        Length below = seats == row ? Length.Zero : first.Max(Deep);
+        return new Point(middle - before - Along([cushion]).HalfUp(), level - below - Deep(cushion).HalfUp());
     }
+
+    // Cushions touch with their flanges, where they have them.
+    private static Length Along(IEnumerable<CushionSpecification> cushions) =>
+        cushions.Aggregate(Length.Zero, (sum, cushion) => sum + cushion.Width + Flanges(cushion));
+
+    private static Length Deep(CushionSpecification cushion) => cushion.Depth + Flanges(cushion);
+
+    private static Length Flanges(CushionSpecification cushion) => 2 * (cushion.Flange?.Width ?? Length.Zero);
 
     // Null where part of the row is looked at alone.
     private static CushionSpecification[]? Cushions(OrderSpecification order, RowSpecification row)

@@ -1,9 +1,11 @@
 using CushionService.Engine.Geometry;
+using CushionService.Engine.Layouts;
 using CushionService.Engine.Measures;
 using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Quoting;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Fabrics;
+using CushionService.Engine.Specifications.Shapes;
 
 namespace CushionService.Engine.Tests.Layouts;
 
@@ -22,6 +24,33 @@ public sealed class RowPrintFacts
         // The fronts are in one line: half of the first seat's 18 in from each.
         Assert.All(Tops(drafting), top => Assert.Equal(In(9), top.Match!.Value.Y));
         Assert.Empty(drafting.Warnings.Where(warning => warning.Code != "motif-unknown"));
+    }
+
+    [Fact]
+    public void Flanged_cushions_touch_with_their_flanges()
+    {
+        // Sources.Mathematics: two of 20 in with flanges of 1 1/2 in lie 23 in apart: 11 1/2 in either way from the row's middle.
+        CushionSpecification one = Flanged("one"),
+            two = Flanged("two");
+        OrderSpecification order = Order(one) with
+        {
+            Cushions = [one, two],
+            Fabrics = [Fabric with { Repeat = Repeat }],
+            Rows = [new RowSpecification("row", ["one", "two"], RowPrint.Continuous)],
+        };
+
+        Assert.Equal(
+            [new Point(In(11.5m), default), new Point(In(-11.5m), default)],
+            order.Cushions.Select(each => RowPrinting.Shift(order, each))
+        );
+
+        static CushionSpecification Flanged(string id) =>
+            KnifeEdge(20, 20, HandSewn) with
+            {
+                Id = id,
+                Construction = Construction.Flanged,
+                Flange = new FlangeSpecification(FlangeLayers.Single, In(1.5m), Length.Zero),
+            };
     }
 
     [Fact]

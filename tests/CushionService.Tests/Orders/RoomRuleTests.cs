@@ -82,7 +82,8 @@ public sealed class RoomRuleTests
             SampleOrder
                 .Validate(
                     $$"""
-                    { "/stocks": [ { "id": "block", "kind": "foam", "sold": { "unit": "kg", "step": 0.1 } } ], "/cushions/2/fill": {{fill}} }
+                    { "/stocks": [ { "id": "block", "kind": "foam", "sold": { "unit": "kg", "step": 0.1 } } ],
+                      "/cushions/2/fill": {{fill}} }
                     """
                 )
                 .Violations.Select(SampleOrder.Written)

@@ -35,7 +35,7 @@ internal static class LayoutsSection
                 string facts =
                     band.From > 0 ? ""
                     : isShort ? Facts(job, layout)
-                    : Bound(job, layout);
+                    : string.Join(' ', new[] { Bound(job, layout), Motif(job, layout) }.Where(text => text is { Length: > 0 }));
                 yield return new Beside([
                     (1, facts.Length > 0 ? [drawing, new Paragraph(facts, isShort ? Tone.Body : Tone.Small)] : [drawing]),
                 ]);
