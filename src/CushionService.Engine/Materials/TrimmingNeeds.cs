@@ -6,6 +6,7 @@ using CushionService.Engine.Patterns.Panels;
 using CushionService.Engine.Specifications;
 using CushionService.Engine.Specifications.Closures;
 using CushionService.Engine.Specifications.Practices;
+using CushionService.Engine.Specifications.Shapes;
 using CushionService.Engine.Specifications.Stocks;
 using CushionService.Engine.Specifications.Trimmings;
 
@@ -19,6 +20,9 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     /// <summary>The item that cord is priced as where no stock is known.</summary>
     public const string Cord = "cord";
 
+    /// <summary>The item that the cord of a bolster's tied ends is priced as.</summary>
+    public const string EndCord = "end-cord";
+
     /// <summary>The item that binding for raw edges is priced as where no stock is known.</summary>
     public const string Binding = "binding";
 
@@ -28,7 +32,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     /// <summary>The item that buttons are priced as where no stock is known.</summary>
     public const string Buttons = "buttons";
 
-    /// <summary>The item that the twine of tufts and of drawn ends is priced as where no stock is known.</summary>
+    /// <summary>The item that a tuft's twine is priced as where no stock is known.</summary>
     public const string Twine = "twine";
 
     /// <summary>The item that an anti-slip base is priced as where no stock is known.</summary>
@@ -52,7 +56,7 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
     public IEnumerable<Need> Of(CushionSpecification cushion, Pattern pattern) =>
         [
             .. AlongEdging(cushion, pattern),
-            .. BolsterEndNeeds.Of(cushion, shop),
+            .. EndCords(cushion),
             .. Bindings(cushion, pattern),
             .. HandleWebbing(cushion),
             .. TuftNotions(cushion),
@@ -81,6 +85,22 @@ internal sealed class TrimmingNeeds(OrderSpecification order, Shop shop)
         if (cushion.Trim.Edging is BoughtTrimSpecification trim)
         {
             yield return Bought(cushion, trim, EdgingLength.Of(cushion, pattern, trim));
+        }
+    }
+
+    // A tied bolster has a cord at either end of each of its covers.
+    private IEnumerable<Need> EndCords(CushionSpecification cushion)
+    {
+        if (cushion.Ends?.Kind == BolsterEndKind.Tied)
+        {
+            Length each = cushion.Practice.Trims.EndCord;
+            int covers = cushion.Quantity * (cushion.Fabrics.InnerCover is null ? 1 : 2);
+            yield return new Need(
+                cushion,
+                shop.ByLength(EndCord, MaterialKind.Cord, shop.Named(EndCord, MaterialKind.Cord)),
+                2 * covers * each.Nanometres,
+                MaterialTexts.EndCord(covers, each)
+            );
         }
     }
 

@@ -50,28 +50,6 @@ public sealed class StepMaterialFacts
     }
 
     [Fact]
-    public void Drawn_ends_take_twine()
-    {
-        // Sources.Mathematics: π × 8 is 25.133, read as 25 3/16 by the tape; Sources.Practice: 12 in to knot. 2 × 37 3/16 is 2.07 yd, up to
-        // the next 1/8 yd.
-        CushionSpecification bolster = KnifeEdge(8, 8, HandSewn) with
-        {
-            Construction = Construction.Bolster,
-            Outline = new CircleOutline(In(8)),
-            Length = In(24),
-            Ends = new BolsterEnds(BolsterEndKind.Gathered, Length.Zero, In(0.75m)),
-        };
-        Material twine = Quote(Order(bolster)).Materials.Single(material => material.Kind == MaterialKind.Twine);
-
-        Assert.Equal(("twine", 2.125m), (twine.Item, twine.Quantity));
-        Assert.StartsWith(
-            "seat: 1 × 2 ends drawn up × (25 3/16 in round + 12 in to knot)",
-            twine.Because.ToString(),
-            StringComparison.Ordinal
-        );
-    }
-
-    [Fact]
     public void Gathering_rows_take_thread()
     {
         // Sources.Mathematics: each corner is a quarter of a circle, both faces have four, and each has two rows. The radius of the corners

@@ -103,7 +103,7 @@ public sealed record TrimPractice
     /// <summary>Diameter of a tuft's buttons.</summary>
     public required Length TuftButton { get; init; }
 
-    /// <summary>Twine of a tuft beyond twice the thickness, and of a drawn end beyond its girth, to pull and knot with.</summary>
+    /// <summary>Twine of a tuft beyond twice the thickness, to pull and knot with.</summary>
     public required Length TwineToKnot { get; init; }
 
     /// <summary>How far the ends of a welt's loop lie over each other.</summary>
